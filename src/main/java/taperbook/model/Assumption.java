@@ -1,0 +1,65 @@
+package taperbook.model;
+
+/** What a number takes for granted. Every method names its assumptions; the report lists them. */
+public enum Assumption {
+  /** Displays round to the nearest step. */
+  NEAREST_STEP(
+      "Displays show the nearest step, so the true value lies within half a step of the reading.",
+      "JCGM 100:2008, 4.3.7 and F.2.2.1: the resolution of a display as a rectangular bound"),
+  /** Elapsed time starts at plugging in. */
+  TIME_FROM_PLUGGING_IN(
+      "Elapsed time counts from plugging in: the zero of the elapsed column, or the first row"
+          + " where clock times were written down.",
+      "definition of this report"),
+  /** State of charge never falls while charging. */
+  SOC_NEVER_FALLS(
+      "State of charge never falls while the car is charging.", "common practice, no source"),
+  /** Between readings the rate stays within what the neighbouring gaps show. */
+  RATE_WITHIN_NEIGHBOURS(
+      "Between two readings the display's true value rises no faster and no slower than it does"
+          + " anywhere in that gap and the two gaps beside it, as far as rounding lets one tell.",
+      "assumption of this report; it bounds where between two readings a value was crossed"),
+  /** Power between readings lies between them. */
+  POWER_WITHIN_READINGS(
+      "Between two readings the power lies between the two.",
+      "assumption of this report; a shorter spike between readings would go unseen"),
+  /** The energy counter counts from plugging in. */
+  COUNTER_FROM_ZERO(
+      "The energy counter stands at zero at plugging in, unless the first row shows otherwise.",
+      "meaning of the channel"),
+  /** A partial drive scales to a full battery. */
+  SOC_SHARE_OF_RANGE(
+      "Each per cent of displayed state of charge drives the same distance, so that a drive over"
+          + " part of the battery scales to the whole of it.",
+      "common practice, no source"),
+  /** The tested consumption holds for the next leg. */
+  SAME_DRIVE_AGAIN(
+      "The next leg is driven as the range test was: same speed, weather, load and route.",
+      "common practice, no source"),
+  /** The maker's range holds. */
+  RATED_RANGE_HOLDS(
+      "The car drives the range that the maker states, which this report does not test.",
+      "definition of the rated basis"),
+  /** Distances are as the odometer gives them. */
+  DISTANCE_AS_READ(
+      "Distances are as read from the stated source, corrected only by the stated factor.",
+      "common practice, no source");
+
+  private final String sentence;
+  private final String source;
+
+  Assumption(String sentence, String source) {
+    this.sentence = sentence;
+    this.source = source;
+  }
+
+  /** The assumption, as a full sentence. */
+  public String sentence() {
+    return sentence;
+  }
+
+  /** Where it comes from. */
+  public String source() {
+    return source;
+  }
+}

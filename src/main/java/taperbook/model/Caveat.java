@@ -1,0 +1,52 @@
+package taperbook.model;
+
+/**
+ * Something a reader must know to use a number rightly.
+ *
+ * @param kind what it is about
+ * @param sentence the caveat in words, a full sentence
+ */
+public record Caveat(Kind kind, String sentence) {
+  /** What caveats are about. Each kind has its place in the list of a report. */
+  public enum Kind {
+    /** The battery's temperature at the start. */
+    BATTERY_TEMPERATURE("Battery temperature"),
+    /** Whether the battery was made ready. */
+    PRECONDITIONING("Preconditioning"),
+    /** The state of charge that the session began at. */
+    STARTING_SOC("Starting state of charge"),
+    /** What the station could give. */
+    STATION_LIMIT("Station limit"),
+    /** Whether the station was shared. */
+    STATION_SHARED("Shared station"),
+    /** The battery's age. */
+    ODOMETER("Odometer and battery age"),
+    /** The weather. */
+    AMBIENT_TEMPERATURE("Ambient temperature"),
+    /** How the readings were taken. */
+    READINGS("How it was read"),
+    /** Gaps between readings. */
+    GAPS("Gaps between readings"),
+    /** What the session did not record. */
+    CHANNELS("Channels recorded"),
+    /** What was assumed about the range test. */
+    RANGE_TEST("Range test"),
+    /** How the drive was driven. */
+    DRIVE("Conditions of the drive"),
+    /** Cross-checks that do not agree. */
+    CROSS_CHECK("Cross-check"),
+    /** Remarks of the tester's. */
+    REMARK("Remark");
+
+    private final String title;
+
+    Kind(String title) {
+      this.title = title;
+    }
+
+    /** The kind in words, as a heading. */
+    public String title() {
+      return title;
+    }
+  }
+}

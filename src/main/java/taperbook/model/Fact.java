@@ -1,0 +1,28 @@
+package taperbook.model;
+
+import java.util.Optional;
+
+/**
+ * One stated fact: a row of {@code conditions.csv} or {@code range-test.csv}.
+ *
+ * @param written the value as written, trimmed; empty exactly if not known
+ * @param unit the unit as written, trimmed; may be empty
+ * @param amount the value in the base unit of its quantity, with the bounds that the digits written
+ *     allow (half a unit of the last one, both ways); empty for texts and words
+ * @param howKnown how the tester came by it
+ * @param row where it stands
+ */
+public record Fact(
+    String written, String unit, Optional<Estimate> amount, HowKnown howKnown, RowRef row) {
+  /** Checks that a fact is either known and written, or neither. */
+  public Fact {
+    if (written.isEmpty() != (howKnown == HowKnown.UNKNOWN)) {
+      throw new IllegalArgumentException("a fact is written if and only if it is known: " + row);
+    }
+  }
+
+  /** True if there is a value. */
+  public boolean isKnown() {
+    return howKnown != HowKnown.UNKNOWN;
+  }
+}

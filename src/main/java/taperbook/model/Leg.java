@@ -1,0 +1,29 @@
+package taperbook.model;
+
+import java.util.Optional;
+
+/**
+ * One leg of a range-test drive, from {@code legs.csv}.
+ *
+ * @param name what the tester calls it, such as {@code out} or {@code lap 3}
+ * @param distance distance in km, as read
+ * @param duration driving time, s
+ * @param energyUsed energy used, kWh
+ * @param soc displayed state of charge at the start and end of the leg, %
+ * @param row where it stands
+ */
+public record Leg(
+    String name,
+    Estimate distance,
+    Optional<Estimate> duration,
+    Optional<Estimate> energyUsed,
+    Optional<Span> soc,
+    RowRef row) {
+  /**
+   * State of charge at both ends of a leg.
+   *
+   * @param start at the start, %
+   * @param end at the end, %
+   */
+  public record Span(Estimate start, Estimate end) {}
+}

@@ -1,0 +1,155 @@
+package taperbook.model;
+
+import static taperbook.model.Assumption.COUNTER_FROM_ZERO;
+import static taperbook.model.Assumption.DISTANCE_AS_READ;
+import static taperbook.model.Assumption.NEAREST_STEP;
+import static taperbook.model.Assumption.POWER_WITHIN_READINGS;
+import static taperbook.model.Assumption.RATED_RANGE_HOLDS;
+import static taperbook.model.Assumption.RATE_WITHIN_NEIGHBOURS;
+import static taperbook.model.Assumption.SAME_DRIVE_AGAIN;
+import static taperbook.model.Assumption.SOC_NEVER_FALLS;
+import static taperbook.model.Assumption.SOC_SHARE_OF_RANGE;
+import static taperbook.model.Assumption.TIME_FROM_PLUGGING_IN;
+
+import java.util.List;
+
+/** How numbers are computed: the definition that the methods section prints. */
+public enum Method {
+  /** First or last reading. */
+  END_READING(
+      "First and last reading",
+      "The first or last reading of the channel, within half a step of its display.",
+      List.of(NEAREST_STEP)),
+  /** Length of the session. */
+  RECORDED_TIME(
+      "Session time", "Time from plugging in to the last row.", List.of(TIME_FROM_PLUGGING_IN)),
+  /** Highest power read. */
+  HIGHEST_READING(
+      "Peak power",
+      "The highest power that was read. Power between readings may have been higher unseen.",
+      List.of(NEAREST_STEP)),
+  /** When the peak was first read. */
+  FIRST_AT_PEAK(
+      "Where the peak is reached",
+      "The first reading at the highest power. It may have been reached at any time since the"
+          + " reading before.",
+      List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP)),
+  /** Longest unbroken time near the peak. */
+  HOLD(
+      "How long the peak is held",
+      "The longest unbroken time at which the piecewise-linear power stays within the larger of"
+          + " the display's step and 2 % of the peak. At the least from the first to the last"
+          + " reading surely inside; at the most between the readings surely outside.",
+      List.of(NEAREST_STEP, POWER_WITHIN_READINGS)),
+  /** When a state of charge is first reached. */
+  SOC_CROSSING(
+      "Time to a state of charge",
+      "The first time, from plugging in, that the piecewise-linear reading reaches the value."
+          + " The bounds are the earliest and latest time that the rounded readings allow.",
+      List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
+  /** Time between two states of charge. */
+  WINDOW_TIME(
+      "Time for a window",
+      "Time of reaching the upper edge less time of reaching the lower edge.",
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
+  /** Energy by the car's counter. */
+  ENERGY_COUNTER(
+      "Energy by the counter",
+      "Difference of the piecewise-linear readings of the energy counter at the two times.",
+      List.of(COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS)),
+  /** Energy by integrating power. */
+  ENERGY_INTEGRAL(
+      "Energy by integration",
+      "Trapezoid of the power readings over time, as no energy counter was recorded.",
+      List.of(NEAREST_STEP, POWER_WITHIN_READINGS)),
+  /** Energy over time. */
+  TIME_AVERAGE(
+      "Average power (over time)",
+      "Energy of the window divided by its time. It weighs every minute alike.",
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
+  /** Mean over state of charge. */
+  SOC_AVERAGE(
+      "Average power (over state of charge)",
+      "Mean of the power over the per cents of the window. It weighs every per cent alike and so"
+          + " is higher than the average over time wherever the power falls: the slow per cents"
+          + " take more minutes.",
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS)),
+  /** Energy for each per cent. */
+  ENERGY_SHARE(
+      "Energy per per cent",
+      "Energy added divided by the state of charge gained over the same readings; a hundredfold"
+          + " of it is the implied energy of a full charge.",
+      List.of(NEAREST_STEP)),
+  /** Energy used over distance. */
+  CONSUMPTION(
+      "Consumption",
+      "Energy used in the range test divided by the distance driven.",
+      List.of(NEAREST_STEP, DISTANCE_AS_READ)),
+  /** Consumption taken from the display. */
+  CONSUMPTION_DISPLAYED(
+      "Consumption as displayed",
+      "The car's own figure for the drive, since the energy used is not known.",
+      List.of(NEAREST_STEP)),
+  /** Range of a full battery, as driven. */
+  DRIVEN_RANGE(
+      "Driven range of a full battery",
+      "Distance driven divided by the share of charge used for it.",
+      List.of(NEAREST_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
+  /** Share of charge that a distance needs. */
+  SOC_SHARE(
+      "State of charge for a distance",
+      "The distance as a share of the driven range of a full battery.",
+      List.of(SOC_SHARE_OF_RANGE, SAME_DRIVE_AGAIN)),
+  /** Time until the share of charge for a distance is added. */
+  TIME_TO_ADD_BY_SHARE(
+      "Time to add a distance, driven basis",
+      "Time from the first reading of state of charge until the gain reaches the share of the"
+          + " driven range that the distance is.",
+      List.of(
+          NEAREST_STEP,
+          SOC_NEVER_FALLS,
+          RATE_WITHIN_NEIGHBOURS,
+          SOC_SHARE_OF_RANGE,
+          SAME_DRIVE_AGAIN)),
+  /** Time until the energy for a distance is added. */
+  TIME_TO_ADD_BY_ENERGY(
+      "Time to add a distance, energy basis",
+      "Time until the energy added reaches consumption times distance. A check on the driven basis"
+          + " by another channel.",
+      List.of(COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS, SAME_DRIVE_AGAIN)),
+  /** Time until the rated share for a distance is added. */
+  TIME_TO_ADD_RATED(
+      "Time to add a distance, rated basis",
+      "As on the driven basis, with the range that the maker states in place of the driven one.",
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, RATED_RANGE_HOLDS)),
+  /** Reading between two rows. */
+  INTERPOLATION(
+      "Reading at a state of charge",
+      "The piecewise-linear reading of another channel at the time a state of charge is reached.",
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS));
+
+  private final String title;
+  private final String definition;
+  private final List<Assumption> assumptions;
+
+  Method(String title, String definition, List<Assumption> assumptions) {
+    this.title = title;
+    this.definition = definition;
+    this.assumptions = assumptions;
+  }
+
+  /** The method as a heading. */
+  public String title() {
+    return title;
+  }
+
+  /** The definition in full sentences. */
+  public String definition() {
+    return definition;
+  }
+
+  /** What the method takes for granted. */
+  public List<Assumption> assumptions() {
+    return assumptions;
+  }
+}

@@ -1,0 +1,57 @@
+package taperbook.model;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The numbers of one session by id, in the order they were measured. */
+public final class Numbers {
+  private final Map<String, ReportNumber> byId;
+
+  /**
+   * Keeps the numbers in order.
+   *
+   * @throws IllegalArgumentException if two have the same id
+   */
+  public Numbers(List<ReportNumber> numbers) {
+    Map<String, ReportNumber> map = new LinkedHashMap<>();
+    for (ReportNumber number : numbers) {
+      if (map.put(number.id(), number) != null) {
+        throw new IllegalArgumentException("two numbers are called " + number.id());
+      }
+    }
+    this.byId = map;
+  }
+
+  /** All numbers, in order. */
+  public List<ReportNumber> all() {
+    return new ArrayList<>(byId.values());
+  }
+
+  /** All ids, in order. */
+  public Set<String> ids() {
+    return Set.copyOf(byId.keySet());
+  }
+
+  /** The number with this id, if there is one. */
+  public Optional<ReportNumber> find(String id) {
+    return Optional.ofNullable(byId.get(id));
+  }
+
+  /**
+   * The number with this id.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public ReportNumber get(String id) {
+    return find(id).orElseThrow(() -> new IllegalArgumentException("no number is called " + id));
+  }
+
+  /** The value with its interval, if the number exists and was not withheld. */
+  public Optional<Estimate> estimate(String id) {
+    return find(id).flatMap(ReportNumber::estimate);
+  }
+}

@@ -1,0 +1,17 @@
+package taperbook.model;
+
+import java.util.List;
+
+/**
+ * Where a number comes from.
+ *
+ * @param session name of the session it is about
+ * @param basis what it rests on
+ * @param rows the rows of input that it was computed from, in order, without repeats
+ */
+public record Origin(String session, Basis basis, List<RowRef> rows) {
+  /** Sorts the rows and drops repeats. */
+  public Origin {
+    rows = rows.stream().sorted().distinct().toList();
+  }
+}

@@ -1,0 +1,43 @@
+package taperbook.model;
+
+import java.util.function.Function;
+
+/** What came of measuring: a value with its interval, or a reason why there is none. */
+public sealed interface Outcome {
+  /**
+   * A measured value.
+   *
+   * @param estimate the value and its interval, in the number's unit
+   * @param coverage the share of cases in which the interval is meant to hold the truth: 1 for
+   *     bounds that hold whenever the stated assumptions do
+   */
+  record Measured(Estimate estimate, double coverage) implements Outcome {
+    /** Checks that the coverage is a share above zero. */
+    public Measured {
+      if (!(coverage > 0 && coverage <= 1)) {
+        throw new IllegalArgumentException("no such coverage: " + coverage);
+      }
+    }
+  }
+
+  /**
+   * No value.
+   *
+   * @param reason why, as a sentence without its full stop
+   */
+  record Withheld(String reason) implements Outcome {
+    /** Checks that there is a reason. */
+    public Withheld {
+      if (reason.isBlank()) {
+        throw new IllegalArgumentException("a number is withheld for a reason");
+      }
+    }
+  }
+
+  /** Does one thing with a value and another without. */
+  default <R> R fold(
+      Function<? super Measured, ? extends R> measured,
+      Function<? super Withheld, ? extends R> withheld) {
+    return this instanceof Measured m ? measured.apply(m) : withheld.apply((Withheld) this);
+  }
+}

@@ -1,0 +1,42 @@
+package taperbook.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One number of a report, the only form in which a number reaches a reader.
+ *
+ * @param id name of the number, stable and documented, such as {@code time_to_soc_80}
+ * @param label the number in words, such as {@code Time from plugging in to 80 %}
+ * @param unit unit of the outcome, a base unit
+ * @param outcome value and interval, or the reason why there is none
+ * @param origin session, basis and rows
+ * @param caveats what a reader must know
+ * @param method how it was computed
+ */
+public record ReportNumber(
+    String id,
+    String label,
+    Unit unit,
+    Outcome outcome,
+    Origin origin,
+    List<Caveat> caveats,
+    Method method) {
+  /** Copies the caveats and checks the form of the id. */
+  public ReportNumber {
+    caveats = List.copyOf(caveats);
+    if (!id.matches("[a-z][a-z0-9_]*")) {
+      throw new IllegalArgumentException("not the id of a number: " + id);
+    }
+  }
+
+  /** The value with its interval, if there is one. */
+  public Optional<Estimate> estimate() {
+    return outcome.fold(m -> Optional.of(m.estimate()), w -> Optional.empty());
+  }
+
+  /** The reason why there is no value, if there is none. */
+  public Optional<String> withheld() {
+    return outcome.fold(m -> Optional.empty(), w -> Optional.of(w.reason()));
+  }
+}

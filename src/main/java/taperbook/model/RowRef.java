@@ -1,0 +1,27 @@
+package taperbook.model;
+
+/**
+ * The row of an input file that a reading or a fact stands in, printed as {@code file:line}.
+ *
+ * @param file path relative to the project folder, with {@code /}
+ * @param line line number from 1
+ */
+public record RowRef(String file, int line) implements Comparable<RowRef> {
+  /** Checks that the line exists. */
+  public RowRef {
+    if (file.isEmpty() || line < 1) {
+      throw new IllegalArgumentException("no such row: " + file + ":" + line);
+    }
+  }
+
+  @Override
+  public int compareTo(RowRef other) {
+    int byFile = file.compareTo(other.file);
+    return byFile != 0 ? byFile : Integer.compare(line, other.line);
+  }
+
+  @Override
+  public String toString() {
+    return file + ":" + line;
+  }
+}

@@ -1,0 +1,52 @@
+package taperbook.model;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One recorded charging session. Elapsed time counts from plugging in: the zero of the elapsed
+ * column, or the first row of a clock column.
+ *
+ * @param name name of its folder
+ * @param conditions what was known about it
+ * @param traces the readings by channel; never empty
+ * @param notes what the tester wrote beside readings, in order
+ * @param recorded first and last time in the file, s since plugging in
+ */
+public record Session(
+    String name,
+    Facts<ConditionItem> conditions,
+    Map<Channel, Trace> traces,
+    List<Note> notes,
+    Interval recorded) {
+  /**
+   * A note that the tester wrote beside a reading.
+   *
+   * @param second time since plugging in, s
+   * @param text the note, not blank
+   * @param row where it stands
+   */
+  public record Note(double second, String text, RowRef row) {}
+
+  /** Copies the collections. */
+  public Session {
+    if (traces.isEmpty()) {
+      throw new IllegalArgumentException("a session needs at least one channel");
+    }
+    traces = Collections.unmodifiableMap(new EnumMap<>(traces));
+    notes = List.copyOf(notes);
+  }
+
+  /** The readings of a channel, if it was recorded. */
+  public Optional<Trace> trace(Channel channel) {
+    return Optional.ofNullable(traces.get(channel));
+  }
+
+  /** The car, as the conditions call it. */
+  public String vehicle() {
+    return conditions.text(ConditionItem.VEHICLE).orElse("unnamed vehicle");
+  }
+}

@@ -1,0 +1,149 @@
+package taperbook.model;
+
+import java.util.Arrays;
+
+/**
+ * The readings of one channel over time: only rows in which the channel has a value. Times rise or
+ * stay; at least one reading.
+ *
+ * <p>A final class and not a record because it keeps arrays, which it copies in and never gives
+ * out.
+ */
+public final class Trace {
+  private final String file;
+  private final double[] seconds;
+  private final double[] values;
+  private final int[] lines;
+  private final double halfStep;
+  private final double clockHalfStep;
+
+  /**
+   * Copies the readings.
+   *
+   * @param file the file they stand in
+   * @param seconds time since plugging in, s, never falling
+   * @param values the readings in the channel's base unit, finite
+   * @param lines the line that each stands in, from 1
+   * @param halfStep half the display's resolution in the base unit, not negative
+   * @param clockHalfStep half the resolution of the clock, s, not negative
+   * @throws IllegalArgumentException if there is no reading, lengths differ, times fall, or a value
+   *     is not finite
+   */
+  public Trace(
+      String file,
+      double[] seconds,
+      double[] values,
+      int[] lines,
+      double halfStep,
+      double clockHalfStep) {
+    if (seconds.length == 0 || seconds.length != values.length || seconds.length != lines.length) {
+      throw new IllegalArgumentException("a trace needs readings of one length");
+    }
+    if (!(halfStep >= 0 && clockHalfStep >= 0)) {
+      throw new IllegalArgumentException("steps must not be negative");
+    }
+    for (int i = 0; i < seconds.length; i++) {
+      if (!Double.isFinite(values[i])
+          || !Double.isFinite(seconds[i])
+          || (i > 0 && seconds[i] < seconds[i - 1])) {
+        throw new IllegalArgumentException("reading " + i + " is out of order or not finite");
+      }
+    }
+    this.file = file;
+    this.seconds = seconds.clone();
+    this.values = values.clone();
+    this.lines = lines.clone();
+    this.halfStep = halfStep;
+    this.clockHalfStep = clockHalfStep;
+  }
+
+  /** Number of readings, at least 1. */
+  public int size() {
+    return seconds.length;
+  }
+
+  /** Time of reading {@code i} since plugging in, s. */
+  public double second(int i) {
+    return seconds[i];
+  }
+
+  /** Value of reading {@code i}, in the channel's base unit. */
+  public double value(int i) {
+    return values[i];
+  }
+
+  /** The row that reading {@code i} stands in. */
+  public RowRef row(int i) {
+    return new RowRef(file, lines[i]);
+  }
+
+  /** Half the display's resolution, in the channel's base unit. */
+  public double halfStep() {
+    return halfStep;
+  }
+
+  /** Half the clock's resolution, s. */
+  public double clockHalfStep() {
+    return clockHalfStep;
+  }
+
+  /** Time of the first reading, s. */
+  public double firstSecond() {
+    return seconds[0];
+  }
+
+  /** Time of the last reading, s. */
+  public double lastSecond() {
+    return seconds[seconds.length - 1];
+  }
+
+  /** Value of the first reading. */
+  public double firstValue() {
+    return values[0];
+  }
+
+  /** Value of the last reading. */
+  public double lastValue() {
+    return values[values.length - 1];
+  }
+
+  /** The greatest reading. */
+  public double max() {
+    return Arrays.stream(values).max().orElseThrow();
+  }
+
+  /**
+   * Index of the last reading at or before a time, or -1 if there is none. Of several readings at
+   * that very time it is the last.
+   */
+  public int indexAtOrBefore(double second) {
+    int low = 0;
+    int high = seconds.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (seconds[middle] <= second) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low - 1;
+  }
+
+  /**
+   * The piecewise-linear reading at a time within the recorded span.
+   *
+   * @throws IllegalArgumentException if the time lies before the first or after the last reading
+   */
+  public double at(double second) {
+    if (!(second >= firstSecond() && second <= lastSecond())) {
+      throw new IllegalArgumentException(second + " s was not recorded");
+    }
+    int i = indexAtOrBefore(second);
+    if (i == seconds.length - 1 || seconds[i] == second) {
+      return values[i];
+    }
+    double share = (second - seconds[i]) / (seconds[i + 1] - seconds[i]);
+    return values[i] + share * (values[i + 1] - values[i]);
+  }
+}

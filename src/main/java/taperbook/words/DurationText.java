@@ -1,0 +1,48 @@
+package taperbook.words;
+
+import taperbook.model.Interval;
+
+/** Times in words: {@code 24 min 40 s}, {@code 1 h 5 min}. */
+final class DurationText {
+  private DurationText() {}
+
+  /**
+   * The step in seconds that a time with the given interval is worth printing to: two significant
+   * digits of its half-width at most, and never finer than one second for times over a minute.
+   */
+  static int step(Interval bounds) {
+    double half = bounds.width() / 2;
+    return half < 100 ? 1 : half < 1000 ? 10 : 60;
+  }
+
+  static String nearest(double seconds, int step) {
+    return words(Math.round(seconds / step) * step, step);
+  }
+
+  static String down(double seconds, int step) {
+    return words((long) Math.floor(seconds / step + 1e-6) * step, step);
+  }
+
+  static String up(double seconds, int step) {
+    return words((long) Math.ceil(seconds / step - 1e-6) * step, step);
+  }
+
+  private static String words(long seconds, int step) {
+    String sign = seconds < 0 ? "\u2212" : "";
+    long rest = Math.abs(seconds);
+    long hours = rest / 3600;
+    long minutes = rest % 3600 / 60;
+    long secs = rest % 60;
+    StringBuilder text = new StringBuilder(sign);
+    if (hours > 0) {
+      text.append(hours).append(" h ");
+    }
+    if (minutes > 0 || (hours == 0 && step >= 60)) {
+      text.append(minutes).append(" min ");
+    }
+    if (step < 60 && (secs > 0 || (hours == 0 && minutes == 0))) {
+      text.append(secs).append(" s ");
+    }
+    return text.toString().strip();
+  }
+}

@@ -1,0 +1,128 @@
+package taperbook.words;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Outcome;
+import taperbook.model.Quantity;
+import taperbook.model.ReportNumber;
+import taperbook.model.Unit;
+
+/**
+ * Puts numbers into words in the units of a report: kilometres or miles, and what goes with them.
+ * Values are rounded to what their interval allows; the ends of an interval are rounded outward, so
+ * that the printed interval still holds the truth.
+ */
+public final class Wording {
+  private final boolean miles;
+
+  /**
+   * Words for one report.
+   *
+   * @param distanceUnit {@link Unit#MILE} or {@link Unit#KILOMETRE}
+   */
+  public Wording(Unit distanceUnit) {
+    if (distanceUnit.quantity() != Quantity.DISTANCE) {
+      throw new IllegalArgumentException("not a unit of distance: " + distanceUnit);
+    }
+    this.miles = distanceUnit == Unit.MILE;
+  }
+
+  /** The value of a number with its unit, or a dash if it was withheld. */
+  public String value(ReportNumber number) {
+    return number.estimate().map(e -> value(e, number.unit())).orElse("\u2013");
+  }
+
+  /** The interval of a number with its unit, or a dash if it was withheld. */
+  public String range(ReportNumber number) {
+    return number.estimate().map(e -> range(e.bounds(), number.unit())).orElse("\u2013");
+  }
+
+  /** A value with its unit, such as {@code 171 kW} or {@code 24 min 40 s}. */
+  public String value(Estimate estimate, Unit unit) {
+    if (unit == Unit.SECOND) {
+      return DurationText.nearest(estimate.value(), DurationText.step(estimate.bounds()));
+    }
+    Unit shown = shown(unit);
+    Interval bounds = estimate.bounds().mapMonotone(x -> convert(x, unit, shown));
+    int places = Rounding.places(bounds, mostPlaces(shown));
+    return Rounding.nearest(convert(estimate.value(), unit, shown), places)
+        + "\u00a0"
+        + name(shown);
+  }
+
+  /** An interval with its unit, such as {@code 170.5 to 171.5 kW}. */
+  public String range(Interval bounds, Unit unit) {
+    if (unit == Unit.SECOND) {
+      int step = DurationText.step(bounds);
+      return DurationText.down(bounds.low(), step) + " to " + DurationText.up(bounds.high(), step);
+    }
+    Unit shown = shown(unit);
+    Interval converted = bounds.mapMonotone(x -> convert(x, unit, shown));
+    int places = Rounding.places(converted, mostPlaces(shown));
+    return Rounding.down(converted.low(), places)
+        + " to "
+        + Rounding.up(converted.high(), places)
+        + "\u00a0"
+        + name(shown);
+  }
+
+  /** What came of measuring, in words: value and interval, or the reason why there is none. */
+  public String outcome(ReportNumber number) {
+    return number
+        .outcome()
+        .fold(
+            (Outcome.Measured m) -> value(number) + " (" + range(number) + ")",
+            (Outcome.Withheld w) -> "withheld: " + w.reason());
+  }
+
+  /** The unit that a base unit is shown in: miles and what goes with them, if the report asks. */
+  public Unit shown(Unit base) {
+    if (!miles) {
+      return base;
+    }
+    return switch (base) {
+      case KILOMETRE -> Unit.MILE;
+      case KILOMETRE_PER_HOUR -> Unit.MILE_PER_HOUR;
+      case WATT_HOUR_PER_KILOMETRE -> Unit.WATT_HOUR_PER_MILE;
+      default -> base;
+    };
+  }
+
+  /** An amount of a base unit, converted to the unit it is shown in. */
+  public double shownAmount(double amount, Unit base) {
+    return convert(amount, base, shown(base));
+  }
+
+  /** The name of a unit in running text and on axes, such as {@code °C}. */
+  public static String name(Unit unit) {
+    return switch (unit) {
+      case CELSIUS -> "\u00b0C";
+      case FAHRENHEIT -> "\u00b0F";
+      case MILE_PER_HOUR -> "mi/h";
+      case DEGREE -> "\u00b0";
+      case ONE -> "";
+      default -> unit.symbol();
+    };
+  }
+
+  /** A calendar date in words, such as {@code 14 March 2026}. */
+  public static String date(LocalDate date) {
+    return DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH).format(date);
+  }
+
+  private static double convert(double amount, Unit from, Unit to) {
+    return from == to ? amount : to.fromBase(from.toBase(amount));
+  }
+
+  private static int mostPlaces(Unit unit) {
+    return switch (unit.quantity()) {
+      case ENERGY_PER_SHARE -> 4;
+      case ENERGY -> 2;
+      case FACTOR -> 4;
+      default -> 1;
+    };
+  }
+}

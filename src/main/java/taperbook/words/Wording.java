@@ -48,9 +48,21 @@ public final class Wording {
     Unit shown = shown(unit);
     Interval bounds = estimate.bounds().mapMonotone(x -> convert(x, unit, shown));
     int places = Rounding.places(bounds, mostPlaces(shown));
-    return Rounding.nearest(convert(estimate.value(), unit, shown), places)
-        + "\u00a0"
-        + name(shown);
+    double amount = convert(estimate.value(), unit, shown);
+    // A reading such as 171 of a display that shows whole numbers is not printed as 171.0.
+    boolean whole = places > 0 && Math.abs(amount - Math.rint(amount)) < 1e-9;
+    return Rounding.nearest(amount, whole ? 0 : places) + "\u00a0" + name(shown);
+  }
+
+  /**
+   * A reading with its unit, at the display's own step, such as {@code 12 %}.
+   *
+   * @param reading the reading, in the base unit
+   * @param halfStep half the display's step, in the base unit
+   * @param unit the base unit
+   */
+  public String reading(double reading, double halfStep, Unit unit) {
+    return value(Estimate.around(reading, halfStep), unit);
   }
 
   /** An interval with its unit, such as {@code 170.5 to 171.5 kW}. */

@@ -1,0 +1,168 @@
+package taperbook.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.curve.EnergyCounter;
+import taperbook.measure.curve.PowerIntegral;
+import taperbook.model.CrossCheck;
+import taperbook.model.CrossCheck.CheckOutcome;
+import taperbook.model.CrossCheck.Compared;
+import taperbook.model.CrossCheck.NotPossible;
+import taperbook.model.CrossCheck.Side;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Leg;
+import taperbook.model.Method;
+import taperbook.model.Numbers;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportNumber;
+import taperbook.model.RowRef;
+import taperbook.model.Unit;
+import taperbook.model.WantedDistance;
+
+/** Each figure found a second way, and held against what the displays' rounding allows. */
+final class CrossChecks {
+  private final Recording recording;
+  private final Optional<RangeTest> test;
+  private final RangeFigures range;
+  private final Numbers numbers;
+
+  CrossChecks(Recording recording, Optional<RangeTest> test, RangeFigures range, Numbers numbers) {
+    this.recording = recording;
+    this.test = test;
+    this.range = range;
+    this.numbers = numbers;
+  }
+
+  List<CrossCheck> make(List<WantedDistance> distances) {
+    List<CrossCheck> checks = new ArrayList<>();
+    checks.add(counterAgainstPower());
+    for (WantedDistance distance : distances) {
+      checks.add(shareAgainstConsumption(distance));
+    }
+    checks.add(consumptionAgainstDisplay());
+    test.filter(t -> !t.legs().isEmpty()).ifPresent(t -> checks.add(legsAgainstDrive(t)));
+    return checks;
+  }
+
+  private CrossCheck counterAgainstPower() {
+    return new CrossCheck(
+        "check_energy_counter",
+        "Energy counter against power over time",
+        Unit.KILOWATT_HOUR,
+        counterOutcome());
+  }
+
+  private CheckOutcome counterOutcome() {
+    if (recording.counter().isEmpty() || recording.integral().isEmpty()) {
+      return new NotPossible("the session did not record both energy and power");
+    }
+    EnergyCounter counter = recording.counter().get();
+    PowerIntegral integral = recording.integral().get();
+    double from = Math.max(counter.span().low(), integral.span().low());
+    double to = Math.min(counter.span().high(), integral.span().high());
+    if (from >= to) {
+      return new NotPossible("energy and power were not read over a common time");
+    }
+    return new Compared(
+        new Side("By the energy counter", counter.between(from, to), counter.rows(from, to)),
+        new Side(
+            "By adding up power over time", integral.between(from, to), integral.rows(from, to)));
+  }
+
+  private CrossCheck shareAgainstConsumption(WantedDistance distance) {
+    return new CrossCheck(
+        "check_energy_for_" + distance.idPart(),
+        "Energy for " + distance.words() + ": share of the driven range against consumption",
+        Unit.KILOWATT_HOUR,
+        shareOutcome(distance));
+  }
+
+  private CheckOutcome shareOutcome(WantedDistance distance) {
+    Optional<Estimate> share = DistanceNumbers.share(distance, range.fullRange());
+    ReportNumber perShare = numbers.get("energy_per_soc");
+    Optional<Estimate> consumption = range.consumption().estimate();
+    if (share.isEmpty()) {
+      return new NotPossible(range.fullRange().withheld().orElseThrow());
+    }
+    if (perShare.estimate().isEmpty()) {
+      return new NotPossible(perShare.withheld().orElseThrow());
+    }
+    if (consumption.isEmpty()) {
+      return new NotPossible(range.consumption().withheld().orElseThrow());
+    }
+    List<RowRef> rows = new ArrayList<>(range.fullRange().rows());
+    rows.addAll(perShare.origin().rows());
+    return new Compared(
+        new Side(
+            "Share of the driven range, times the session's energy for each per cent",
+            share.get().times(perShare.estimate().get()),
+            rows),
+        new Side(
+            "Consumption in the range test, times the distance",
+            consumption.get().times(distance.kilometres() / 1000),
+            range.consumption().rows()));
+  }
+
+  private CrossCheck consumptionAgainstDisplay() {
+    return new CrossCheck(
+        "check_consumption_displayed",
+        "Energy used over distance against the displayed consumption",
+        Unit.WATT_HOUR_PER_KILOMETRE,
+        consumptionOutcome());
+  }
+
+  private CheckOutcome consumptionOutcome() {
+    if (test.isEmpty()) {
+      return new NotPossible(RangeFigures.NO_TEST);
+    }
+    Optional<Estimate> displayed = test.get().facts().amount(RangeItem.CONSUMPTION_DISPLAYED);
+    if (displayed.isEmpty()) {
+      return new NotPossible("no displayed consumption was recorded");
+    }
+    if (range.consumption().method() != Method.CONSUMPTION
+        || range.consumption().estimate().isEmpty()) {
+      return new NotPossible("the energy used or the distance is not known");
+    }
+    return new Compared(
+        new Side(
+            "Energy used, over the distance driven",
+            range.consumption().estimate().get(),
+            range.consumption().rows()),
+        new Side(
+            "As the car displayed it",
+            displayed.get(),
+            RangeFigures.rows(test.get().facts(), RangeItem.CONSUMPTION_DISPLAYED)));
+  }
+
+  private CrossCheck legsAgainstDrive(RangeTest drive) {
+    return new CrossCheck(
+        "check_legs_distance",
+        "Distance of the drive against the sum of its legs",
+        Unit.KILOMETRE,
+        legsOutcome(drive));
+  }
+
+  private CheckOutcome legsOutcome(RangeTest drive) {
+    Optional<Estimate> read = drive.facts().amount(RangeItem.DISTANCE);
+    if (read.isEmpty()) {
+      return new NotPossible("the distance driven is not known");
+    }
+    double sum = 0;
+    Interval bounds = Interval.exactly(0);
+    List<RowRef> rows = new ArrayList<>();
+    for (Leg leg : drive.legs()) {
+      sum += leg.distance().value();
+      bounds = bounds.plus(leg.distance().bounds());
+      rows.add(leg.row());
+    }
+    return new Compared(
+        new Side(
+            "Distance of the drive, as read",
+            read.get(),
+            RangeFigures.rows(drive.facts(), RangeItem.DISTANCE)),
+        new Side("Sum of the legs, as read", new Estimate(sum, bounds.hull(sum)), rows));
+  }
+}

@@ -1,0 +1,112 @@
+package taperbook.measure;
+
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import taperbook.measure.curve.Envelope;
+import taperbook.model.Curve;
+import taperbook.model.Curves;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Trace;
+
+/** The curves of a session, one point for each reading, with bands that hold the truth. */
+final class CurveSet {
+  private final Recording recording;
+  private final RangeFigures range;
+
+  CurveSet(Recording recording, RangeFigures range) {
+    this.recording = recording;
+    this.range = range;
+  }
+
+  Curves make() {
+    return new Curves(
+        recording.power().flatMap(p -> recording.soc().map(s -> powerOverSoc(p, s))),
+        recording.power().map(CurveSet::powerOverTime),
+        recording.envelope().flatMap(e -> recording.soc().map(s -> socOverTime(s, e))),
+        recording
+            .envelope()
+            .flatMap(e -> recording.soc().map(s -> socOverTime(s, e)))
+            .flatMap(this::distanceOverTime));
+  }
+
+  private static Curve powerOverTime(Trace power) {
+    int[] all = IntStream.range(0, power.size()).toArray();
+    return curve(power, all, power::second);
+  }
+
+  /** Power readings at the state of charge of their time; only where both were read. */
+  private static Curve powerOverSoc(Trace power, Trace soc) {
+    int[] covered =
+        IntStream.range(0, power.size())
+            .filter(
+                i -> power.second(i) >= soc.firstSecond() && power.second(i) <= soc.lastSecond())
+            .toArray();
+    return curve(power, covered, i -> soc.at(power.second(i)));
+  }
+
+  private static Curve curve(Trace power, int[] indices, IntToDoubleFunction abscissa) {
+    int n = indices.length;
+    double[] x = new double[n];
+    double[] y = new double[n];
+    double[] low = new double[n];
+    double[] high = new double[n];
+    boolean[] wide = new boolean[n];
+    for (int k = 0; k < n; k++) {
+      int i = indices[k];
+      x[k] = abscissa.applyAsDouble(i);
+      y[k] = power.value(i);
+      low[k] = y[k] - power.halfStep();
+      high[k] = y[k] + power.halfStep();
+      wide[k] = GapRule.isWide(power, i);
+    }
+    return new Curve(x, y, low, high, wide);
+  }
+
+  private static Curve socOverTime(Trace soc, Envelope envelope) {
+    int n = soc.size();
+    double[] x = new double[n];
+    double[] y = new double[n];
+    double[] low = new double[n];
+    double[] high = new double[n];
+    boolean[] wide = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      x[i] = soc.second(i);
+      y[i] = soc.value(i);
+      Interval bounds = envelope.at(x[i]).hull(y[i]);
+      low[i] = bounds.low();
+      high[i] = bounds.high();
+      wide[i] = GapRule.isWide(soc, i);
+    }
+    return new Curve(x, y, low, high, wide);
+  }
+
+  /** Distance added: gain in state of charge as a share of the range. */
+  private Optional<Curve> distanceOverTime(Curve soc) {
+    Optional<Estimate> full = range.chosenRange().estimate();
+    if (full.isEmpty() || soc.size() == 0) {
+      return Optional.empty();
+    }
+    int n = soc.size();
+    double[] x = new double[n];
+    double[] y = new double[n];
+    double[] low = new double[n];
+    double[] high = new double[n];
+    boolean[] wide = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      Interval gain =
+          new Interval(
+              Math.max(0, soc.low(i) - soc.high(0)), Math.max(0, soc.high(i) - soc.low(0)));
+      x[i] = soc.x(i);
+      y[i] = (soc.y(i) - soc.y(0)) / 100 * full.get().value();
+      // At the first reading nothing is added yet, by definition and without uncertainty.
+      Interval distance =
+          i == 0 ? Interval.exactly(0) : gain.times(full.get().bounds()).times(0.01);
+      low[i] = Math.min(y[i], distance.low());
+      high[i] = Math.max(y[i], distance.high());
+      wide[i] = soc.wideGapAfter(i);
+    }
+    return Optional.of(new Curve(x, y, low, high, wide));
+  }
+}

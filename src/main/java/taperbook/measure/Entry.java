@@ -1,0 +1,26 @@
+package taperbook.measure;
+
+import taperbook.model.Basis;
+import taperbook.model.Method;
+import taperbook.model.Unit;
+
+/**
+ * What is said of a number before it is measured.
+ *
+ * @param id its stable name
+ * @param label the number in words
+ * @param unit its unit, a base unit
+ * @param method how it is computed
+ * @param basis what it rests on
+ * @param scope which caveats concern it
+ */
+record Entry(String id, String label, Unit unit, Method method, Basis basis, Scope scope) {
+  /** An entry that rests on the session's readings. */
+  static Entry charging(String id, String label, Unit unit, Method method) {
+    return new Entry(id, label, unit, method, Basis.READINGS, Scope.CHARGING);
+  }
+
+  Entry with(Method otherMethod) {
+    return new Entry(id, label, unit, otherMethod, basis, scope);
+  }
+}

@@ -1,0 +1,59 @@
+package taperbook.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.model.Caveat;
+import taperbook.model.Estimate;
+import taperbook.model.Numbers;
+import taperbook.model.Origin;
+import taperbook.model.Outcome;
+import taperbook.model.ReportNumber;
+import taperbook.model.RowRef;
+
+/**
+ * Collects the numbers of one session and gives each the caveats that concern it. The one place
+ * where a {@link ReportNumber} is made.
+ */
+final class Ledger {
+  /** The intervals are bounds: they hold the truth whenever the stated assumptions do. */
+  private static final double COVERAGE_OF_BOUNDS = 1;
+
+  private final String session;
+  private final List<Caveat> caveats;
+  private final List<ReportNumber> numbers = new ArrayList<>();
+
+  Ledger(String session, List<Caveat> caveats) {
+    this.session = session;
+    this.caveats = List.copyOf(caveats);
+  }
+
+  void measured(Entry entry, Estimate estimate, List<RowRef> rows) {
+    measured(entry, estimate, rows, List.of());
+  }
+
+  void measured(Entry entry, Estimate estimate, List<RowRef> rows, List<Caveat> own) {
+    List<Caveat> all = new ArrayList<>(own);
+    caveats.stream().filter(entry.scope()::concerns).forEach(all::add);
+    add(entry, new Outcome.Measured(estimate, COVERAGE_OF_BOUNDS), rows, all);
+  }
+
+  void withheld(Entry entry, String reason) {
+    add(entry, new Outcome.Withheld(reason), List.of(), List.of());
+  }
+
+  private void add(Entry entry, Outcome outcome, List<RowRef> rows, List<Caveat> concerned) {
+    numbers.add(
+        new ReportNumber(
+            entry.id(),
+            entry.label(),
+            entry.unit(),
+            outcome,
+            new Origin(session, entry.basis(), rows),
+            concerned,
+            entry.method()));
+  }
+
+  Numbers numbers() {
+    return new Numbers(numbers);
+  }
+}

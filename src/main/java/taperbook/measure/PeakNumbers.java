@@ -1,0 +1,107 @@
+package taperbook.measure;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.curve.Envelope;
+import taperbook.model.Caveat;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Method;
+import taperbook.model.RowRef;
+import taperbook.model.Trace;
+import taperbook.model.Unit;
+
+/** How high the power went, where, and how long it was held. */
+final class PeakNumbers {
+  private static final Entry POWER =
+      Entry.charging("peak_power", "Peak power", Unit.KILOWATT, Method.HIGHEST_READING);
+  private static final Entry REACHED_SOC =
+      Entry.charging(
+          "peak_reached_soc",
+          "State of charge where the peak is reached",
+          Unit.PERCENT,
+          Method.FIRST_AT_PEAK);
+  private static final Entry REACHED_TIME =
+      Entry.charging(
+          "peak_reached_time",
+          "Time from plugging in to the peak",
+          Unit.SECOND,
+          Method.FIRST_AT_PEAK);
+  private static final Entry HOLD_TIME =
+      Entry.charging("peak_hold_time", "Peak power held for", Unit.SECOND, Method.HOLD);
+  private static final Entry HOLD_FROM =
+      Entry.charging("peak_hold_soc_from", "Peak held from", Unit.PERCENT, Method.HOLD);
+  private static final Entry HOLD_TO =
+      Entry.charging("peak_hold_soc_to", "Peak held until", Unit.PERCENT, Method.HOLD);
+
+  private final Recording recording;
+  private final Ledger ledger;
+
+  PeakNumbers(Recording recording, Ledger ledger) {
+    this.recording = recording;
+    this.ledger = ledger;
+  }
+
+  void measure() {
+    if (recording.power().isEmpty()) {
+      for (Entry entry : List.of(POWER, REACHED_SOC, REACHED_TIME, HOLD_TIME, HOLD_FROM, HOLD_TO)) {
+        ledger.withheld(entry, Recording.NO_POWER);
+      }
+      return;
+    }
+    Trace power = recording.power().get();
+    peak(power);
+    hold(power);
+  }
+
+  private void peak(Trace power) {
+    int at = 0;
+    while (power.value(at) < power.max()) {
+      at++;
+    }
+    List<Caveat> own = at == 0 ? List.of(peakInFirstReading()) : List.of();
+    List<RowRef> rows = List.of(power.row(at));
+    Estimate peak = Estimate.around(power.max(), power.halfStep());
+    ledger.measured(POWER, peak, rows, own);
+    double second = power.second(at);
+    double since = at == 0 ? Math.min(0, second) : power.second(at - 1);
+    Interval reached =
+        new Interval(
+            Math.min(second, Math.max(0, since - power.clockHalfStep())),
+            second + power.clockHalfStep());
+    socAt(REACHED_SOC, second, reached, rows);
+    ledger.measured(REACHED_TIME, new Estimate(second, reached), rows, own);
+  }
+
+  private static Caveat peakInFirstReading() {
+    return new Caveat(
+        Caveat.Kind.STARTING_SOC,
+        "The highest power stands in the first reading: the session may have begun past the"
+            + " car's peak.");
+  }
+
+  private void hold(Trace power) {
+    Hold hold = Hold.longest(power);
+    ledger.measured(HOLD_TIME, hold.duration(), hold.rows());
+    socAt(HOLD_FROM, hold.from().value(), hold.from().bounds(), hold.rows());
+    socAt(HOLD_TO, hold.to().value(), hold.to().bounds(), hold.rows());
+  }
+
+  /** The state of charge at a time that is known within bounds. */
+  private void socAt(Entry entry, double second, Interval times, List<RowRef> rows) {
+    Optional<Envelope> envelope = recording.envelope();
+    if (recording.soc().isEmpty() || envelope.isEmpty()) {
+      ledger.withheld(entry, Recording.NO_SOC);
+      return;
+    }
+    Trace soc = recording.soc().get();
+    if (second < soc.firstSecond() || second > soc.lastSecond()) {
+      ledger.withheld(entry, "the state of charge was not read at that time");
+      return;
+    }
+    Interval bounds =
+        new Interval(envelope.get().at(times.low()).low(), envelope.get().at(times.high()).high());
+    double value = soc.at(second);
+    ledger.measured(entry, new Estimate(value, bounds.hull(value)), rows);
+  }
+}

@@ -1,0 +1,77 @@
+package taperbook.measure;
+
+import java.util.Optional;
+import taperbook.measure.curve.EnergyCounter;
+import taperbook.measure.curve.EnergyOverTime;
+import taperbook.measure.curve.Envelope;
+import taperbook.measure.curve.PowerIntegral;
+import taperbook.model.Channel;
+import taperbook.model.Session;
+import taperbook.model.Trace;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
+
+/**
+ * A session made ready for measuring: its channels with the bounds that follow from them, and the
+ * words to say why something cannot be measured.
+ *
+ * @param session the session
+ * @param soc state of charge, if recorded
+ * @param envelope bounds of the true state of charge, if recorded
+ * @param power power, if recorded
+ * @param counter energy by the counter, if recorded
+ * @param integral energy by integrating power, if recorded twice or more
+ * @param wording words in the units of the report
+ */
+record Recording(
+    Session session,
+    Optional<Trace> soc,
+    Optional<Envelope> envelope,
+    Optional<Trace> power,
+    Optional<EnergyCounter> counter,
+    Optional<PowerIntegral> integral,
+    Wording wording) {
+
+  static final String NO_SOC = "no state of charge was recorded";
+  static final String NO_POWER = "no power was recorded";
+  static final String NO_ENERGY = "neither energy nor power was recorded";
+
+  static Recording of(Session session, Wording wording) {
+    Optional<Trace> soc = session.trace(Channel.SOC);
+    Optional<Trace> power = session.trace(Channel.POWER);
+    return new Recording(
+        session,
+        soc,
+        soc.map(Envelope::new),
+        power,
+        session.trace(Channel.ENERGY_ADDED).filter(t -> t.size() > 1).map(EnergyCounter::new),
+        power.filter(t -> t.size() > 1).map(PowerIntegral::new),
+        wording);
+  }
+
+  /** The energy channel that covers a stretch of time; the counter wins over integrated power. */
+  Optional<EnergyOverTime> energyOver(double from, double to) {
+    if (counter.filter(c -> c.covers(from, to)).isPresent()) {
+      return counter.map(c -> c);
+    }
+    return integral.filter(p -> p.covers(from, to)).map(p -> p);
+  }
+
+  /** Why no energy is known over a stretch for which {@link #energyOver} gives nothing. */
+  String whyNoEnergy() {
+    return counter.isEmpty() && integral.isEmpty()
+        ? NO_ENERGY
+        : "neither energy nor power was read over the whole of that time";
+  }
+
+  /** Why a state of charge was not reached within the readings. */
+  String whyNotReached(Trace readings, double percent) {
+    return readings.firstValue() > percent
+        ? "the session began at " + percent(readings.firstValue(), readings)
+        : "the session ended at " + percent(readings.lastValue(), readings);
+  }
+
+  String percent(double value, Trace readings) {
+    return wording.reading(value, readings.halfStep(), Unit.PERCENT);
+  }
+}

@@ -1,0 +1,83 @@
+package taperbook.measure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import taperbook.model.Caveat;
+import taperbook.model.CrossCheck;
+import taperbook.model.Numbers;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.model.Session;
+import taperbook.model.SessionResult;
+import taperbook.words.Wording;
+
+/** Measures all that a report asks for. The one entrance to this stage. */
+public final class ReportMeasuring {
+  private ReportMeasuring() {}
+
+  /**
+   * Measures the reported session and those it is compared with.
+   *
+   * @param plan what the report asks for
+   * @param main the reported session
+   * @param compared the sessions it is held against, in order
+   * @param rangeTests the range tests that the report names; each session uses the first that was
+   *     driven with its own vehicle
+   * @return numbers, checks, curves and caveats of each session
+   */
+  public static ReportResult measure(
+      ReportPlan plan, Session main, List<Session> compared, List<RangeTest> rangeTests) {
+    return new ReportResult(
+        plan,
+        measure(plan, main, rangeTests),
+        compared.stream().map(session -> measure(plan, session, rangeTests)).toList());
+  }
+
+  private static SessionResult measure(
+      ReportPlan plan, Session session, List<RangeTest> rangeTests) {
+    Wording wording = new Wording(plan.style().units());
+    Optional<RangeTest> test =
+        rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
+    Recording recording = Recording.of(session, wording);
+    RangeFigures range = RangeFigures.of(test, plan.style().basis());
+    List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
+    caveats.addAll(DriveCaveats.of(test, wording));
+    Numbers numbers = numbers(plan, recording, range, caveats);
+    List<CrossCheck> checks =
+        new CrossChecks(recording, test, range, numbers).make(plan.wishes().distances());
+    caveats.addAll(disagreements(checks, wording));
+    caveats.sort(Comparator.comparing(Caveat::kind));
+    return new SessionResult(
+        session, test, numbers, checks, new CurveSet(recording, range).make(), caveats);
+  }
+
+  private static Numbers numbers(
+      ReportPlan plan, Recording recording, RangeFigures range, List<Caveat> caveats) {
+    Ledger ledger = new Ledger(recording.session().name(), caveats);
+    new PeakNumbers(recording, ledger).measure();
+    new SessionNumbers(recording, ledger).measure();
+    new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
+    new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
+    new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());
+    return ledger.numbers();
+  }
+
+  private static List<Caveat> disagreements(List<CrossCheck> checks, Wording wording) {
+    List<Caveat> found = new ArrayList<>();
+    for (CrossCheck check : checks) {
+      if (check.outcome() instanceof CrossCheck.Compared compared && !compared.agrees()) {
+        found.add(
+            new Caveat(
+                Caveat.Kind.CROSS_CHECK,
+                check.title()
+                    + ": the two differ by "
+                    + wording.value(compared.difference(), check.unit())
+                    + ", more than the displays' rounding allows."));
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,106 @@
+package taperbook.measure.curve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Method;
+import taperbook.model.RowRef;
+import taperbook.model.Trace;
+
+/**
+ * Energy by the car's own counter. It counts from plugging in: where the first reading comes later,
+ * a reading of zero at plugging in is taken for granted; where the first reading stands at plugging
+ * in and is not zero, the counter was not reset and only differences are used.
+ */
+public final class EnergyCounter implements EnergyOverTime {
+  private final Trace trace;
+  private final double[] seconds;
+  private final double[] values;
+  private final Envelope envelope;
+
+  /** Energy by the readings of a counter, kWh. */
+  public EnergyCounter(Trace trace) {
+    this.trace = trace;
+    boolean anchored = trace.firstSecond() > 0;
+    int extra = anchored ? 1 : 0;
+    this.seconds = new double[trace.size() + extra];
+    this.values = new double[trace.size() + extra];
+    for (int i = 0; i < trace.size(); i++) {
+      seconds[i + extra] = trace.second(i);
+      values[i + extra] = trace.value(i);
+    }
+    this.envelope = new Envelope(seconds, values, trace.halfStep(), trace.clockHalfStep());
+  }
+
+  @Override
+  public Interval span() {
+    return new Interval(seconds[0], seconds[seconds.length - 1]);
+  }
+
+  @Override
+  public Estimate between(double from, double to) {
+    double value = at(to) - at(from);
+    Interval bounds = envelope.at(to).minus(envelope.at(from)).atLeast(0);
+    return new Estimate(value, bounds.hull(value));
+  }
+
+  @Override
+  public OptionalDouble timeOf(double kilowattHours) {
+    double target = values[0] + kilowattHours;
+    for (int i = 0; i < values.length; i++) {
+      if (values[i] >= target) {
+        if (i == 0 || values[i] == target) {
+          return OptionalDouble.of(seconds[i]);
+        }
+        double share = (target - values[i - 1]) / (values[i] - values[i - 1]);
+        return OptionalDouble.of(seconds[i - 1] + share * (seconds[i] - seconds[i - 1]));
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  @Override
+  public Optional<Interval> boundsOfTime(Interval kilowattHours) {
+    return envelope.timesOf(
+        new Interval(
+            envelope.firstLow() + kilowattHours.low(),
+            envelope.firstHigh() + kilowattHours.high()));
+  }
+
+  @Override
+  public double[] knots(double from, double to) {
+    return Arrays.stream(seconds).filter(t -> t > from && t < to).toArray();
+  }
+
+  @Override
+  public List<RowRef> rows(double from, double to) {
+    List<RowRef> rows = new ArrayList<>();
+    for (double second : new double[] {from, to}) {
+      int i = trace.indexAtOrBefore(second);
+      if (i >= 0) {
+        rows.add(trace.row(i));
+      }
+      boolean between = i < 0 || trace.second(i) < second;
+      if (between && i + 1 < trace.size()) {
+        rows.add(trace.row(i + 1));
+      }
+    }
+    return rows;
+  }
+
+  @Override
+  public Method method() {
+    return Method.ENERGY_COUNTER;
+  }
+
+  private double at(double second) {
+    if (second < trace.firstSecond()) {
+      return trace.firstValue() * second / trace.firstSecond();
+    }
+    return trace.at(second);
+  }
+}

@@ -1,0 +1,57 @@
+package taperbook.measure.curve;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Method;
+import taperbook.model.RowRef;
+
+/** Energy added to the battery as a function of time, by whichever channel tells it. */
+public sealed interface EnergyOverTime permits EnergyCounter, PowerIntegral {
+  /** The stretch of time that it covers, s. */
+  Interval span();
+
+  /**
+   * Energy added between two times within {@link #span()}, kWh.
+   *
+   * @param from start, s
+   * @param to end, s, not before {@code from}
+   */
+  Estimate between(double from, double to);
+
+  /**
+   * When an energy has been added since the start of {@link #span()}, s.
+   *
+   * @param kilowattHours the energy, not negative
+   * @return the time; empty if it was not added by the end of the span
+   */
+  OptionalDouble timeOf(double kilowattHours);
+
+  /**
+   * The earliest and latest time at which an energy within bounds can have been added, s.
+   *
+   * @return the times; empty if the readings gain too little to bound them
+   */
+  Optional<Interval> boundsOfTime(Interval kilowattHours);
+
+  /** Times within a stretch at which the slope changes, s. */
+  double[] knots(double from, double to);
+
+  /** The rows that the energy between two times comes from. */
+  List<RowRef> rows(double from, double to);
+
+  /** How the energy is found. */
+  Method method();
+
+  /** True if the span covers the stretch. */
+  default boolean covers(double from, double to) {
+    return span().low() <= from && to <= span().high();
+  }
+
+  /** A time moved into the span. */
+  default double clamp(double second) {
+    return Math.min(Math.max(second, span().low()), span().high());
+  }
+}

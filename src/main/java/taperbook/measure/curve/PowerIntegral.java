@@ -1,0 +1,159 @@
+package taperbook.measure.curve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Method;
+import taperbook.model.RowRef;
+import taperbook.model.Trace;
+
+/**
+ * Energy by integrating power over time with the trapezoidal rule:
+ *
+ * <pre>
+ *   E = sum over gaps of (P[i] + P[i+1]) / 2 * (t[i+1] - t[i]) / 3600      [kWh from kW and s]
+ * </pre>
+ *
+ * <p>Bounds: in each gap the power lies between its two readings, each within half a display step.
+ */
+public final class PowerIntegral implements EnergyOverTime {
+  private static final double SECONDS_PER_HOUR = 3600;
+
+  private final Trace power;
+  private final double[] sums;
+  private final double[] lowSums;
+  private final double[] highSums;
+
+  /** Energy by power readings, kW; at least two. */
+  public PowerIntegral(Trace power) {
+    if (power.size() < 2) {
+      throw new IllegalArgumentException("one reading of power cannot be integrated");
+    }
+    this.power = power;
+    int n = power.size();
+    this.sums = new double[n];
+    this.lowSums = new double[n];
+    this.highSums = new double[n];
+    for (int i = 1; i < n; i++) {
+      double hours = (power.second(i) - power.second(i - 1)) / SECONDS_PER_HOUR;
+      sums[i] = sums[i - 1] + (power.value(i - 1) + power.value(i)) / 2 * hours;
+      lowSums[i] = lowSums[i - 1] + low(i - 1) * hours;
+      highSums[i] = highSums[i - 1] + high(i - 1) * hours;
+    }
+  }
+
+  private double low(int gap) {
+    return Math.min(power.value(gap), power.value(gap + 1)) - power.halfStep();
+  }
+
+  private double high(int gap) {
+    return Math.max(power.value(gap), power.value(gap + 1)) + power.halfStep();
+  }
+
+  @Override
+  public Interval span() {
+    return new Interval(power.firstSecond(), power.lastSecond());
+  }
+
+  @Override
+  public Estimate between(double from, double to) {
+    double value = sum(to) - sum(from);
+    double c = power.clockHalfStep();
+    double clock = 2 * c * new PowerBounds(power).over(from, to).high() / SECONDS_PER_HOUR;
+    double low = lowSum(to) - lowSum(from) - clock;
+    double high = highSum(to) - highSum(from) + clock;
+    return new Estimate(value, Interval.between(low, high).hull(value));
+  }
+
+  private double sum(double second) {
+    int i = power.indexAtOrBefore(second);
+    double hours = (second - power.second(i)) / SECONDS_PER_HOUR;
+    return hours <= 0 ? sums[i] : sums[i] + (power.value(i) + power.at(second)) / 2 * hours;
+  }
+
+  private double lowSum(double second) {
+    int i = power.indexAtOrBefore(second);
+    double hours = (second - power.second(i)) / SECONDS_PER_HOUR;
+    return hours <= 0 ? lowSums[i] : lowSums[i] + low(i) * hours;
+  }
+
+  private double highSum(double second) {
+    int i = power.indexAtOrBefore(second);
+    double hours = (second - power.second(i)) / SECONDS_PER_HOUR;
+    return hours <= 0 ? highSums[i] : highSums[i] + high(i) * hours;
+  }
+
+  @Override
+  public OptionalDouble timeOf(double kilowattHours) {
+    for (int i = 1; i < sums.length; i++) {
+      if (sums[i] >= kilowattHours) {
+        return OptionalDouble.of(power.second(i - 1) + within(i - 1, kilowattHours));
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** Seconds into a gap until the sum reaches a value: P t + (dP/dt) t^2 / 2 = E. */
+  private double within(int gap, double kilowattHours) {
+    double missing = (kilowattHours - sums[gap]) * SECONDS_PER_HOUR;
+    double time = power.second(gap + 1) - power.second(gap);
+    double start = power.value(gap);
+    double slope = (power.value(gap + 1) - start) / time;
+    double root = Math.sqrt(Math.max(0, start * start + 2 * slope * missing));
+    // The stable form of the quadratic's root; it also serves where the slope is zero.
+    return start + root == 0 ? 0 : Math.min(time, 2 * missing / (start + root));
+  }
+
+  @Override
+  public Optional<Interval> boundsOfTime(Interval kilowattHours) {
+    double c = power.clockHalfStep();
+    double earliest = linearTime(highSums, kilowattHours.low()) - c;
+    double latest = linearTime(lowSums, kilowattHours.high()) + c;
+    boolean bounded = Double.isFinite(earliest) && Double.isFinite(latest);
+    return bounded ? Optional.of(Interval.between(earliest, latest)) : Optional.empty();
+  }
+
+  /** When a sum that is linear in each gap reaches a value; past the end by its last slope. */
+  private double linearTime(double[] rising, double value) {
+    int n = rising.length;
+    if (value <= 0) {
+      return power.firstSecond();
+    }
+    int i = IntStream.range(1, n).filter(j -> rising[j] >= value).findFirst().orElse(n - 1);
+    double slope = (rising[i] - rising[i - 1]) / (power.second(i) - power.second(i - 1));
+    return slope > 0
+        ? power.second(i - 1) + (value - rising[i - 1]) / slope
+        : Double.POSITIVE_INFINITY;
+  }
+
+  @Override
+  public double[] knots(double from, double to) {
+    return IntStream.range(0, power.size())
+        .mapToDouble(power::second)
+        .filter(t -> t > from && t < to)
+        .toArray();
+  }
+
+  @Override
+  public List<RowRef> rows(double from, double to) {
+    int first = Math.max(0, power.indexAtOrBefore(from));
+    int last = power.indexAtOrBefore(to);
+    if (last + 1 < power.size() && power.second(last) < to) {
+      last++;
+    }
+    List<RowRef> rows = new ArrayList<>();
+    for (int i = first; i <= last; i++) {
+      rows.add(power.row(i));
+    }
+    return rows;
+  }
+
+  @Override
+  public Method method() {
+    return Method.ENERGY_INTEGRAL;
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * From sessions and range tests to numbers. Everything here is a pure function of its arguments: no
+ * files, no clock, no locale, no randomness. In come checked sessions and the plan of a report; out
+ * go numbers that each carry interval, basis, caveats, rows and method, or the reason why there is
+ * none. Uses {@code model} and {@code words} only.
+ */
+@NullMarked
+package taperbook.measure;
+
+import org.jspecify.annotations.NullMarked;

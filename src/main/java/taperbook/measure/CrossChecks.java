@@ -13,7 +13,6 @@ import taperbook.model.CrossCheck.Side;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Leg;
-import taperbook.model.Method;
 import taperbook.model.Numbers;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
@@ -122,15 +121,17 @@ final class CrossChecks {
     if (displayed.isEmpty()) {
       return new NotPossible("no displayed consumption was recorded");
     }
-    if (range.consumption().method() != Method.CONSUMPTION
-        || range.consumption().estimate().isEmpty()) {
+    Optional<Estimate> used = test.get().facts().amount(RangeItem.ENERGY_USED);
+    Optional<Estimate> read = test.get().facts().amount(RangeItem.DISTANCE);
+    if (used.isEmpty() || read.filter(d -> d.bounds().low() > 0).isEmpty()) {
       return new NotPossible("the energy used or the distance is not known");
     }
+    // The car divides by its own odometer, so its figure is held against the distance as read.
     return new Compared(
         new Side(
-            "Energy used, over the distance driven",
-            range.consumption().estimate().get(),
-            range.consumption().rows()),
+            "Energy used, over the distance as read",
+            used.get().times(1000).over(read.get()),
+            RangeFigures.rows(test.get().facts(), RangeItem.ENERGY_USED, RangeItem.DISTANCE)),
         new Side(
             "As the car displayed it",
             displayed.get(),

@@ -10,7 +10,6 @@ import taperbook.model.Method;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.RowRef;
-import taperbook.model.Unit;
 
 /**
  * What the range test says about the car:
@@ -36,6 +35,8 @@ record RangeFigures(
     Derived consumption,
     Derived ratedRange,
     Basis chosenBasis) {
+  private static final double WATT_HOURS_PER_KILOWATT_HOUR = 1000;
+
   static final String NO_TEST = "the report names no range test of this vehicle";
 
   static RangeFigures of(Optional<RangeTest> test, Basis chosenBasis) {
@@ -110,7 +111,7 @@ record RangeFigures(
     if (divisible) {
       List<RowRef> rows = new ArrayList<>(distance.rows());
       rows.addAll(rows(facts, RangeItem.ENERGY_USED));
-      Estimate wattHours = used.get().times(Unit.KILOWATT_HOUR.toBase(1000));
+      Estimate wattHours = used.get().times(WATT_HOURS_PER_KILOWATT_HOUR);
       return Derived.measured(
           wattHours.over(distance.estimate().get()), rows, Basis.ENERGY, Method.CONSUMPTION);
     }

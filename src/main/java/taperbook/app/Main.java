@@ -1,0 +1,21 @@
+package taperbook.app;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The program's entrance. */
+public final class Main {
+  private Main() {}
+
+  /** Runs one command and ends the process with its exit status. */
+  public static void main(String[] arguments) {
+    PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
+    PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+    ExitStatus status =
+        new CommandLine(out, err, Surroundings.ofProcess()).run(List.of(arguments));
+    out.flush();
+    err.flush();
+    System.exit(status.code());
+  }
+}

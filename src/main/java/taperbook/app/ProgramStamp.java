@@ -1,0 +1,62 @@
+package taperbook.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import taperbook.model.InputFile;
+
+/**
+ * Which program this is.
+ *
+ * @param version version of the release
+ * @param content hash of the program's own files, so that a report is made anew by a changed one
+ */
+record ProgramStamp(String version, String content) {
+  static ProgramStamp ofThisProgram() {
+    String version =
+        Optional.ofNullable(ProgramStamp.class.getPackage().getImplementationVersion())
+            .orElse("unreleased");
+    return new ProgramStamp(version, contentOf(ownPlace()));
+  }
+
+  /** Name and version in words. */
+  String name() {
+    return "Taperbook " + version;
+  }
+
+  private static Path ownPlace() {
+    try {
+      return Path.of(
+          ProgramStamp.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException("the program does not know where it stands", e);
+    }
+  }
+
+  /**
+   * The jar, which names its libraries with their versions in its manifest; or the classes of a
+   * program that was not packed.
+   */
+  private static String contentOf(Path place) {
+    try {
+      if (Files.isRegularFile(place)) {
+        return new InputFile("program", Files.readAllBytes(place)).sha256();
+      }
+      StringBuilder all = new StringBuilder();
+      try (Stream<Path> files = Files.walk(place)) {
+        List<Path> sorted = files.filter(Files::isRegularFile).sorted().toList();
+        for (Path file : sorted) {
+          all.append(new InputFile("class", Files.readAllBytes(file)).sha256()).append('\n');
+        }
+      }
+      return new InputFile("program", all.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8)).sha256();
+    } catch (IOException e) {
+      throw new UncheckedIOException("the program cannot read itself at " + place, e);
+    }
+  }
+}

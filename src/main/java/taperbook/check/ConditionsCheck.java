@@ -18,43 +18,51 @@ final class ConditionsCheck {
       List.of(
           ConditionItem.PRICE_PER_KWH, ConditionItem.PRICE_PER_MINUTE, ConditionItem.SESSION_FEE);
 
-  private ConditionsCheck() {}
+  private final FactSheet<ConditionItem> sheet;
+  private final ProblemLog log;
+
+  private ConditionsCheck(CsvTable table, ProblemLog log) {
+    this.sheet = new FactSheet<>(table, ConditionItem.class, log);
+    this.log = log;
+  }
 
   static Facts<ConditionItem> check(CsvTable table, ProblemLog log) {
-    Facts<ConditionItem> facts = new FactSheet<>(table, ConditionItem.class, log).check();
+    ConditionsCheck check = new ConditionsCheck(table, log);
+    Facts<ConditionItem> facts = check.sheet.check();
+    check.currencies(facts);
+    return facts;
+  }
+
+  private void currencies(Facts<ConditionItem> facts) {
     Optional<Fact> stated = facts.known(ConditionItem.CURRENCY);
     if (stated.isPresent() && !CURRENCY.matcher(stated.get().written()).matches()) {
       log.add(
           ProblemCode.VALUE_NOT_UNDERSTOOD,
           stated.get().row().line(),
-          0,
+          sheet.valueNumber(),
           Quoted.of(stated.get().written()),
           "three capitals of ISO 4217, as in EUR, for currency",
           "write the currency in that form");
-      return facts;
+      return;
     }
     String first = stated.map(Fact::written).orElse("");
     int firstLine = stated.map(f -> f.row().line()).orElse(0);
-    for (ConditionItem item : PRICES) {
-      Optional<Fact> price = facts.known(item);
-      if (price.isPresent()) {
-        String currency = price.get().unit().substring(0, 3);
-        if (first.isEmpty()) {
-          first = currency;
-          firstLine = price.get().row().line();
-        } else if (!currency.equals(first)) {
-          tellDiffers(price.get(), first, firstLine, log);
-        }
+    for (Fact price : PRICES.stream().flatMap(i -> facts.known(i).stream()).toList()) {
+      String currency = price.unit().substring(0, 3);
+      if (first.isEmpty()) {
+        first = currency;
+        firstLine = price.row().line();
+      } else if (!currency.equals(first)) {
+        tellDiffers(price, first, firstLine);
       }
     }
-    return facts;
   }
 
-  private static void tellDiffers(Fact price, String first, int firstLine, ProblemLog log) {
+  private void tellDiffers(Fact price, String first, int firstLine) {
     log.add(
         ProblemCode.FACTS_CONTRADICT,
         price.row().line(),
-        0,
+        sheet.unitNumber(),
         Quoted.of(price.unit()),
         "the currency " + first + " as on line " + firstLine,
         "write all prices in one currency");

@@ -64,9 +64,14 @@ final class FactSheet<I extends Enum<I> & Item> {
     return new Facts<>(table.file(), itemClass, facts);
   }
 
-  /** The line that states an item, or 0 if none does. */
-  int line(I item) {
-    return lines.getOrDefault(item, 0);
+  /** Number of the cell that values stand in; there must be a fact. */
+  int valueNumber() {
+    return number(VALUE);
+  }
+
+  /** Number of the cell that units stand in; there must be a fact. */
+  int unitNumber() {
+    return number(UNIT);
   }
 
   private void read(CsvRow row) {

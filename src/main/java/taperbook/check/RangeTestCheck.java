@@ -28,8 +28,9 @@ public final class RangeTestCheck {
    */
   public static Checked<RangeTest> check(String name, CsvTable rangeTest, Optional<CsvTable> legs) {
     ProblemLog log = new ProblemLog(rangeTest.file());
-    Facts<RangeItem> facts = new FactSheet<>(rangeTest, RangeItem.class, log).check();
-    checkSoc(facts, log);
+    FactSheet<RangeItem> sheet = new FactSheet<>(rangeTest, RangeItem.class, log);
+    Facts<RangeItem> facts = sheet.check();
+    checkSoc(facts, sheet, log);
     List<Problem> problems = new ArrayList<>(log.list());
     boolean refused = log.hasErrors();
     List<Leg> checkedLegs = List.of();
@@ -44,7 +45,7 @@ public final class RangeTestCheck {
         : Checked.of(new RangeTest(name, facts, checkedLegs), problems);
   }
 
-  private static void checkSoc(Facts<RangeItem> facts, ProblemLog log) {
+  private static void checkSoc(Facts<RangeItem> facts, FactSheet<RangeItem> sheet, ProblemLog log) {
     Optional<Fact> start = facts.known(RangeItem.START_SOC);
     Optional<Fact> end = facts.known(RangeItem.END_SOC);
     if (start.isEmpty() || end.isEmpty()) {
@@ -56,7 +57,7 @@ public final class RangeTestCheck {
       log.add(
           ProblemCode.FACTS_CONTRADICT,
           end.get().row().line(),
-          0,
+          sheet.valueNumber(),
           "end soc "
               + Quoted.of(end.get().written())
               + " with start soc "

@@ -79,7 +79,9 @@ public enum ProblemCode {
   /** The article or a template cannot be carried out. */
   TEMPLATE_BROKEN(Severity.ERROR),
   /** The article names a number that the report does not have. */
-  NUMBER_UNKNOWN(Severity.ERROR);
+  NUMBER_UNKNOWN(Severity.ERROR),
+  /** A file has more problems than are listed one by one. */
+  MORE_PROBLEMS(Severity.NOTICE);
 
   private final Severity severity;
 

@@ -1,0 +1,161 @@
+package taperbook.check;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.CsvTable;
+
+/** Finds the columns that a file has among those it may have. */
+final class Columns {
+  private final CsvTable table;
+  private final List<ColumnSpec> specs;
+  private final ProblemLog log;
+  private final Map<String, Column> found = new LinkedHashMap<>();
+  private final Set<String> named = new LinkedHashSet<>();
+
+  private Columns(CsvTable table, List<ColumnSpec> specs, ProblemLog log) {
+    this.table = table;
+    this.specs = specs;
+    this.log = log;
+  }
+
+  static Columns of(CsvTable table, List<ColumnSpec> specs, ProblemLog log) {
+    Columns columns = new Columns(table, specs, log);
+    for (int i = 0; i < table.header().cells().size(); i++) {
+      columns.take(i, table.header().cell(i));
+    }
+    return columns;
+  }
+
+  /** The column with a name, if it is there without a problem. */
+  Optional<Column> find(String name) {
+    return Optional.ofNullable(found.get(name));
+  }
+
+  /** True if the header names the column, even if its unit was refused. */
+  boolean names(String name) {
+    return named.contains(name);
+  }
+
+  /** Tells that a column is missing, unless the header names it. */
+  void require(String name) {
+    if (!names(name)) {
+      ColumnSpec spec = specs.stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
+      missing("a column " + Quoted.of(spec.head()), "add the column");
+    }
+  }
+
+  /** Tells that a column is missing. */
+  void missing(String expected, String remedy) {
+    List<String> heads = table.header().cells().stream().map(h -> Quoted.of(h.strip())).toList();
+    log.add(
+        ProblemCode.COLUMN_MISSING,
+        table.header().line(),
+        0,
+        "the columns " + String.join(", ", heads),
+        expected,
+        remedy);
+  }
+
+  private void take(int index, String written) {
+    ColumnHead head = ColumnHead.of(written);
+    Optional<ColumnSpec> match =
+        specs.stream().filter(s -> s.name().equals(head.name())).findFirst();
+    if (match.isPresent()) {
+      takeKnown(index, written, head, match.get());
+    } else if (!unitWithoutBrackets(index, written, head)) {
+      ignore(index, written, head);
+    }
+  }
+
+  private void takeKnown(int index, String written, ColumnHead head, ColumnSpec spec) {
+    if (!named.add(spec.name())) {
+      problem(
+          ProblemCode.COLUMN_TWICE,
+          index,
+          Quoted.of(written) + " again",
+          "one column " + Quoted.of(spec.name()),
+          "take one of them away, or give it another name");
+    } else if (spec.units().isEmpty()) {
+      takeWithoutUnit(index, written, head, spec);
+    } else if (head.unit().isEmpty()) {
+      noUnit(index, written, spec, UnitSpelling.suggest(head.inRoundBrackets(), spec.units()));
+    } else if (spec.units().contains(head.unit())) {
+      found.put(spec.name(), new Column(spec.name(), index, head.unit()));
+    } else {
+      Optional<String> meant = UnitSpelling.suggest(head.unit(), spec.units());
+      problem(
+          ProblemCode.COLUMN_UNIT_UNKNOWN,
+          index,
+          Quoted.of(written),
+          spec.unitsInWords(),
+          meant
+              .map(u -> "write " + Quoted.of(spec.head(u)))
+              .orElse("convert the column and write its unit, as in " + Quoted.of(spec.head())));
+    }
+  }
+
+  private void takeWithoutUnit(int index, String written, ColumnHead head, ColumnSpec spec) {
+    if (head.unit().isEmpty() && head.inRoundBrackets().isEmpty()) {
+      found.put(spec.name(), new Column(spec.name(), index, ""));
+    } else {
+      problem(
+          ProblemCode.COLUMN_UNIT_UNKNOWN,
+          index,
+          Quoted.of(written),
+          "no unit",
+          "write " + Quoted.of(spec.name()));
+    }
+  }
+
+  /** Catches {@code power kW}: a known name and a unit, but no brackets. */
+  private boolean unitWithoutBrackets(int index, String written, ColumnHead head) {
+    for (ColumnSpec spec : specs) {
+      if (head.name().startsWith(spec.name() + " ") && !spec.units().isEmpty()) {
+        String rest = head.name().substring(spec.name().length());
+        Optional<String> unit = UnitSpelling.suggest(rest, spec.units());
+        if (unit.isPresent()) {
+          named.add(spec.name());
+          noUnit(index, written, spec, unit);
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private void noUnit(int index, String written, ColumnSpec spec, Optional<String> meant) {
+    problem(
+        ProblemCode.COLUMN_WITHOUT_UNIT,
+        index,
+        Quoted.of(written),
+        spec.unitsInWords() + " in square brackets",
+        "write "
+            + Quoted.of(meant.map(spec::head).orElse(spec.head()))
+            + (meant.isPresent() || spec.units().size() == 1 ? "" : " if that is its unit"));
+  }
+
+  private void ignore(int index, String written, ColumnHead head) {
+    Optional<ColumnSpec> meant =
+        Suggestion.of(head.name(), specs.stream().map(ColumnSpec::name).toList())
+            .flatMap(name -> specs.stream().filter(s -> s.name().equals(name)).findFirst());
+    problem(
+        ProblemCode.COLUMN_IGNORED,
+        index,
+        written.isBlank() ? "a column without a head" : Quoted.of(written),
+        "a column that this file can have; this one is ignored",
+        meant
+            .map(s -> "write " + Quoted.of(s.head()) + " if that is meant, else leave it")
+            .orElse("leave it, if it is not needed"));
+  }
+
+  private void problem(ProblemCode code, int index, String was, String expected, String remedy) {
+    log.add(code, table.header().line(), index + 1, was, expected, remedy);
+  }
+}

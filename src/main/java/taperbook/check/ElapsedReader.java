@@ -1,0 +1,99 @@
+package taperbook.check;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import taperbook.model.Unit;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+
+/** Reads elapsed times: minutes and seconds, hours with both, or a number of one unit. */
+final class ElapsedReader implements TimeReader {
+  private static final Pattern MIN_S =
+      Pattern.compile("()([0-9]{1,4}):([0-5][0-9])([.,][0-9]{1,9})?");
+  private static final Pattern H_MIN_S =
+      Pattern.compile("([0-9]{1,2}):([0-5][0-9]):([0-5][0-9])([.,][0-9]{1,9})?");
+
+  /** Longest time that is taken: a hundred hours. */
+  private static final QuantityRange RANGE = QuantityRange.from(0, 360_000);
+
+  private final String unit;
+  private final NumberReader numbers;
+  private final ProblemLog log;
+
+  /**
+   * A reader of one column.
+   *
+   * @param unit one of {@link ColumnSpec#ELAPSED_UNITS}
+   */
+  ElapsedReader(String unit, NumberReader numbers, ProblemLog log) {
+    this.unit = unit;
+    this.numbers = numbers;
+    this.log = log;
+  }
+
+  @Override
+  public Optional<TimeReading> read(String cell, int line, int column) {
+    return switch (unit) {
+      case "min:s" -> readColons(MIN_S, cell, line, column);
+      case "h:min:s" -> readColons(H_MIN_S, cell, line, column);
+      default -> readNumber(Unit.ofSymbol(unit).orElseThrow(), cell, line, column);
+    };
+  }
+
+  private Optional<TimeReading> readNumber(Unit in, String cell, int line, int column) {
+    String expected = "a time " + RANGE.words(in);
+    return numbers
+        .read(cell, line, column, expected)
+        .map(n -> new TimeReading(in.toBase(n.value()), in.toBase(n.step())))
+        .filter(t -> inRange(t, cell, line, column, expected));
+  }
+
+  private Optional<TimeReading> readColons(Pattern form, String cell, int line, int column) {
+    Matcher match = form.matcher(cell);
+    boolean matches = match.matches();
+    String fraction = matches && match.group(4) != null ? match.group(4) : "";
+    if (!matches || (fraction.startsWith(",") && !numbers.commaAllowed())) {
+      log.add(ProblemCode.CELL_NOT_A_TIME, line, column, Quoted.of(cell), expected(), remedy(cell));
+      return Optional.empty();
+    }
+    double hours = match.group(1).isEmpty() ? 0 : Integer.parseInt(match.group(1));
+    double seconds = Double.parseDouble(match.group(3) + fraction.replace(',', '.'));
+    double step = CellNumber.powerOfTen(fraction.isEmpty() ? 0 : 1 - fraction.length());
+    return Optional.of(
+            new TimeReading(3600 * hours + 60 * Integer.parseInt(match.group(2)) + seconds, step))
+        .filter(t -> inRange(t, cell, line, column, expected() + ", up to 100 h"));
+  }
+
+  private boolean inRange(TimeReading time, String cell, int line, int column, String expected) {
+    boolean inRange = RANGE.contains(time.seconds());
+    if (!inRange) {
+      log.add(
+          ProblemCode.CELL_OUT_OF_RANGE,
+          line,
+          column,
+          Quoted.of(cell),
+          expected,
+          "count the time from plugging in");
+    }
+    return inRange;
+  }
+
+  private String expected() {
+    return unit.equals("min:s")
+        ? "minutes and seconds, as in 75:30"
+        : "hours, minutes and seconds, as in 1:15:30";
+  }
+
+  private String remedy(String cell) {
+    if (unit.equals("min:s") && H_MIN_S.matcher(cell).matches()) {
+      return "write minutes and seconds only (a spreadsheet may have turned 7:05 into 7:05:00), or"
+          + " head the column [h:min:s] if its times are in hours";
+    }
+    if (cell.contains(",") && !numbers.commaAllowed()) {
+      return "write a decimal point, or part the cells of the file with semicolons";
+    }
+    return "write the time in that form, seconds with two digits, or leave the cell empty";
+  }
+}

@@ -1,0 +1,13 @@
+package taperbook.check;
+
+import java.util.Locale;
+
+/** The plain form in which names written by hand are compared. */
+final class Label {
+  private Label() {}
+
+  /** Lower case, no spaces around, single spaces inside. */
+  static String of(String written) {
+    return written.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+  }
+}

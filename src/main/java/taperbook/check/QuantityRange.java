@@ -1,0 +1,43 @@
+package taperbook.check;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import taperbook.model.Unit;
+
+/**
+ * The amounts that a quantity can sensibly have, in its base unit.
+ *
+ * @param low least amount
+ * @param high greatest amount
+ * @param lowExcluded true if the least amount itself is too little
+ */
+record QuantityRange(double low, double high, boolean lowExcluded) {
+  static QuantityRange from(double low, double high) {
+    return new QuantityRange(low, high, false);
+  }
+
+  static QuantityRange above(double low, double high) {
+    return new QuantityRange(low, high, true);
+  }
+
+  /** True if the range holds the amount; NaN it never holds. */
+  boolean contains(double amount) {
+    return (lowExcluded ? amount > low : amount >= low) && amount <= high;
+  }
+
+  /** The range in a unit, such as {@code from -76 to 248 degF}. */
+  String words(Unit unit) {
+    double a = unit.fromBase(low);
+    double b = unit.fromBase(high);
+    String from = plain(Math.min(a, b), RoundingMode.CEILING);
+    String to = plain(Math.max(a, b), RoundingMode.FLOOR) + " " + unit.symbol();
+    return lowExcluded ? "above " + from + " and up to " + to : "from " + from + " to " + to;
+  }
+
+  /** One decimal place, rounded into the range; first the noise of floating point is taken off. */
+  private static String plain(double amount, RoundingMode inward) {
+    BigDecimal rounded =
+        BigDecimal.valueOf(amount).setScale(6, RoundingMode.HALF_EVEN).setScale(1, inward);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

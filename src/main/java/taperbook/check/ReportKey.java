@@ -1,0 +1,39 @@
+package taperbook.check;
+
+/** The keys of a report's front matter. */
+enum ReportKey {
+  TITLE("title", "the title of the report", "A first look"),
+  AUTHOR("author", "who answers for the report", "A. Tester"),
+  PUBLISHED("published", "the day of publication", "2026-03-14"),
+  SESSION("session", "the name of the session reported", "finch-quarry-lane"),
+  COMPARE("compare", "names of sessions to hold it against", "finch-second-visit"),
+  RANGE_TEST("range test", "names of range tests", "finch-ring-road"),
+  DISTANCES("distances", "distances to know the time for", "100 mi, 200 mi"),
+  SOC_MARKS("soc marks", "states of charge to know the time to", "20, 50, 80"),
+  WINDOW("window", "a window of state of charge", "10-80 %"),
+  UNITS("units", "the unit of distances", "km"),
+  BASIS("basis", "what headline distances rest on", "driven"),
+  TEMPLATE("template", "the name of a template", "report");
+
+  private final String words;
+  private final String meaning;
+  private final String example;
+
+  ReportKey(String words, String meaning, String example) {
+    this.words = words;
+    this.meaning = meaning;
+    this.example = example;
+  }
+
+  String words() {
+    return words;
+  }
+
+  String meaning() {
+    return meaning;
+  }
+
+  String example() {
+    return example;
+  }
+}

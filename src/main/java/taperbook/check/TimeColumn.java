@@ -1,0 +1,120 @@
+package taperbook.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import taperbook.model.Interval;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.CsvRow;
+import taperbook.read.CsvTable;
+
+/** The time column of readings: checks that time does not go back and keeps its finest step. */
+final class TimeColumn {
+  static final String ELAPSED = "elapsed";
+  static final String CLOCK = "clock";
+  private static final String CLOCK_UNIT = "ISO 8601";
+
+  private final Column column;
+  private final TimeReader reader;
+  private final ProblemLog log;
+  private int written;
+  private double stepSeconds = Double.POSITIVE_INFINITY;
+  private double firstSecond = Double.NaN;
+  private double previousSecond = Double.NaN;
+  private String previousCell = "";
+  private int previousLine;
+
+  private TimeColumn(Column column, TimeReader reader, ProblemLog log) {
+    this.column = column;
+    this.reader = reader;
+    this.log = log;
+  }
+
+  static ColumnSpec clockSpec() {
+    return new ColumnSpec(CLOCK, List.of(CLOCK_UNIT));
+  }
+
+  /** The one time column of a file; a problem and none if there is none or more than one. */
+  static Optional<TimeColumn> of(
+      CsvTable table, Columns columns, NumberReader numbers, ProblemLog log) {
+    if (!columns.names(ELAPSED) && !columns.names(CLOCK)) {
+      columns.missing(
+          "a column for the time, as in " + Quoted.of("elapsed [min:s]"),
+          "add a column of elapsed times, or of clock times headed "
+              + Quoted.of(clockSpec().head()));
+    } else if (columns.names(ELAPSED) && columns.names(CLOCK)) {
+      log.add(
+          ProblemCode.COLUMN_TWICE,
+          table.header().line(),
+          0,
+          "both an elapsed and a clock column",
+          "one column for the time",
+          "take one of them away, or give it another name");
+    }
+    Optional<TimeColumn> elapsed =
+        columns
+            .find(ELAPSED)
+            .map(c -> new TimeColumn(c, new ElapsedReader(c.unit(), numbers, log), log));
+    return elapsed.or(
+        () -> columns.find(CLOCK).map(c -> new TimeColumn(c, new ClockReader(log), log)));
+  }
+
+  boolean isBlankIn(CsvRow row) {
+    return row.cell(column.index()).isEmpty();
+  }
+
+  /** The time of a row in seconds, if it has one that is understood. */
+  OptionalDouble read(CsvRow row) {
+    String cell = row.cell(column.index());
+    if (cell.isEmpty()) {
+      log.add(
+          ProblemCode.TIME_MISSING,
+          row.line(),
+          column.number(),
+          "readings without a time",
+          "a time in each row that has a reading or a note",
+          "write the time, or take the row away");
+      return OptionalDouble.empty();
+    }
+    written++;
+    Optional<TimeReading> time = reader.read(cell, row.line(), column.number());
+    time.ifPresent(t -> follow(t, cell, row.line()));
+    return time.map(t -> OptionalDouble.of(t.seconds())).orElse(OptionalDouble.empty());
+  }
+
+  /** Number of rows that had a time written in them, understood or not. */
+  int written() {
+    return written;
+  }
+
+  /** The finest place written, s; infinite if no time was read. */
+  double stepSeconds() {
+    return stepSeconds;
+  }
+
+  /** First and last time; there must have been one. */
+  Interval recorded() {
+    return new Interval(firstSecond, previousSecond);
+  }
+
+  private void follow(TimeReading time, String cell, int line) {
+    if (time.seconds() < previousSecond) {
+      log.add(
+          ProblemCode.TIME_GOES_BACK,
+          line,
+          column.number(),
+          Quoted.of(cell) + " after " + Quoted.of(previousCell) + " on line " + previousLine,
+          "a time that is not before the one above",
+          "correct the time, or put the rows in order");
+    }
+    if (Double.isNaN(firstSecond)) {
+      firstSecond = time.seconds();
+    }
+    stepSeconds = Math.min(stepSeconds, time.stepSeconds());
+    previousSecond = time.seconds();
+    previousCell = cell;
+    previousLine = line;
+  }
+}

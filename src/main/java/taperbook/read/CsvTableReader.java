@@ -1,0 +1,107 @@
+package taperbook.read;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import taperbook.model.InputFile;
+import taperbook.problem.Checked;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+
+/**
+ * Reads a CSV file by the rules of RFC 4180, in strict UTF-8. A byte order mark, any line ending,
+ * commas, semicolons or tabs, blank lines and blank cells at the end of a row are all taken.
+ *
+ * @see <a href="https://www.rfc-editor.org/rfc/rfc4180">RFC 4180</a>
+ */
+public final class CsvTableReader {
+  private CsvTableReader() {}
+
+  /** The table, or every place where the file is no table. */
+  public static Checked<CsvTable> read(InputFile file) {
+    return Utf8Text.decode(file).then(text -> parse(file.path(), text));
+  }
+
+  private static Checked<CsvTable> parse(String path, String text) {
+    char delimiter = Delimiter.of(text);
+    ProblemLog log = new ProblemLog(path);
+    QuoteRules.check(text, delimiter, log);
+    if (log.hasErrors()) {
+      return Checked.refused(log.list());
+    }
+    List<CsvRow> rows = rows(path, text, delimiter);
+    if (rows.size() < 2) {
+      return empty(rows, log);
+    }
+    CsvRow header = rows.get(0).withoutTrailingBlanks();
+    List<CsvRow> body = rows.subList(1, rows.size());
+    body.forEach(row -> checkLength(header, row, delimiter, log));
+    return log.hasErrors()
+        ? Checked.refused(log.list())
+        : Checked.good(new CsvTable(path, delimiter, header, body));
+  }
+
+  private static List<CsvRow> rows(String path, String text, char delimiter) {
+    CSVFormat format =
+        CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(true).get();
+    LineCounter lines = new LineCounter(text);
+    List<CsvRow> rows = new ArrayList<>();
+    try (CSVParser parser = format.parse(new StringReader(text))) {
+      for (CSVRecord parsed : parser) {
+        int line = lines.lineOfTextAt((int) parsed.getCharacterPosition());
+        CsvRow row = new CsvRow(line, parsed.toList());
+        if (!row.isBlank()) {
+          rows.add(row);
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(path, e);
+    }
+    return rows;
+  }
+
+  private static Checked<CsvTable> empty(List<CsvRow> rows, ProblemLog log) {
+    if (rows.isEmpty()) {
+      log.add(
+          ProblemCode.CSV_EMPTY,
+          "an empty file",
+          "a row of column heads and at least one row below it",
+          "write the column heads and the rows, or take the file away");
+    } else {
+      log.add(
+          ProblemCode.CSV_EMPTY,
+          rows.get(0).line(),
+          0,
+          "column heads without a row below them",
+          "at least one row",
+          "write the rows, or take the file away");
+    }
+    return Checked.refused(log.list());
+  }
+
+  private static void checkLength(CsvRow header, CsvRow row, char delimiter, ProblemLog log) {
+    int heads = header.cells().size();
+    for (int i = heads; i < row.cells().size(); i++) {
+      if (!row.cell(i).isEmpty()) {
+        log.add(
+            ProblemCode.ROW_TOO_LONG,
+            row.line(),
+            i + 1,
+            Quoted.of(row.cell(i)) + " in cell " + (i + 1),
+            "at most " + heads + " cells, as many as the header has",
+            delimiter == ','
+                ? "put a cell that contains a comma between double quotes, write numbers with a"
+                    + " decimal point, or add the missing column head"
+                : "put a cell that contains the delimiter between double quotes, or add the missing"
+                    + " column head");
+        return;
+      }
+    }
+  }
+}

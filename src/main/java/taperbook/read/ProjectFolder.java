@@ -1,0 +1,189 @@
+package taperbook.read;
+
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import taperbook.model.InputFile;
+import taperbook.problem.Checked;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+
+/**
+ * The folder that holds {@code sessions/} and {@code reports/}. Paths are relative to it, with
+ * {@code /}; what leads out of it is refused.
+ */
+public final class ProjectFolder {
+  /** The largest file that is read, in bytes: a day of readings ten times a second fits. */
+  public static final long LARGEST_FILE_BYTES = 64L * 1024 * 1024;
+
+  private static final String SESSIONS = "sessions";
+  private static final String REPORTS = "reports";
+  private static final String READINGS = "readings.csv";
+  private static final String RANGE_TEST = "range-test.csv";
+  private static final String REPORT_ENDING = ".md";
+
+  private final Path root;
+
+  /** The folder with this path; it need not exist. */
+  public ProjectFolder(Path root) {
+    this.root = root;
+  }
+
+  /** Names of the sessions: folders in {@code sessions/} that hold {@code readings.csv}. */
+  public Listing sessions() {
+    return folders(READINGS, true);
+  }
+
+  /** Names of the range tests: folders in {@code sessions/} that hold {@code range-test.csv}. */
+  public Listing rangeTests() {
+    return folders(RANGE_TEST, false);
+  }
+
+  /**
+   * Names of the reports: files in {@code reports/} that end in {@code .md}, without the ending.
+   */
+  public Listing reports() {
+    ProblemLog log = new ProblemLog(REPORTS);
+    List<String> names = new ArrayList<>();
+    for (String entry : entries(REPORTS, log)) {
+      if (entry.endsWith(REPORT_ENDING) && Files.isRegularFile(at(REPORTS + "/" + entry))) {
+        if (FileName.isAllowed(entry)) {
+          names.add(entry.substring(0, entry.length() - REPORT_ENDING.length()));
+        } else {
+          FileName.refuse(entry, log);
+        }
+      }
+    }
+    return new Listing(names, log.list());
+  }
+
+  /** True if there is a file at a path. */
+  public boolean has(String path) {
+    return FileName.isAllowedPath(path) && Files.isRegularFile(at(path));
+  }
+
+  /** The file at a path, or why it cannot be read. */
+  public Checked<InputFile> read(String path) {
+    ProblemLog log = new ProblemLog(path);
+    if (!FileName.isAllowedPath(path)) {
+      FileName.refuse(path, log);
+      return Checked.refused(log.list());
+    }
+    try {
+      Path file = at(path).toRealPath();
+      if (!file.startsWith(root.toRealPath())) {
+        unreadable(log, "a link that leads out of the folder", "put the file itself there");
+      } else if (!Files.isRegularFile(file)) {
+        unreadable(log, "something that is not a file", "put a file there");
+      } else if (Files.size(file) > LARGEST_FILE_BYTES) {
+        tooLarge(log, Files.size(file));
+      } else {
+        return Checked.good(new InputFile(path, Files.readAllBytes(file)));
+      }
+    } catch (NoSuchFileException | NotDirectoryException e) {
+      missing(path, log);
+    } catch (IOException e) {
+      failed(log, e);
+    }
+    return Checked.refused(log.list());
+  }
+
+  private Listing folders(String file, boolean tellStrays) {
+    ProblemLog log = new ProblemLog(SESSIONS);
+    List<String> names = new ArrayList<>();
+    for (String entry : entries(SESSIONS, log)) {
+      String folder = SESSIONS + "/" + entry;
+      if (Files.isRegularFile(at(folder).resolve(file))) {
+        if (FileName.isAllowed(entry)) {
+          names.add(entry);
+        } else {
+          FileName.refuse(entry, log);
+        }
+      } else if (tellStrays && Files.isDirectory(at(folder))) {
+        tellStray(folder, log);
+      }
+    }
+    return new Listing(names, log.list());
+  }
+
+  /** A folder with CSV files none of which has a known name is most likely a slip of the pen. */
+  private void tellStray(String folder, ProblemLog log) {
+    List<String> tables =
+        entries(folder, log).stream()
+            .filter(n -> n.toLowerCase(Locale.ROOT).endsWith(".csv"))
+            .toList();
+    if (!tables.isEmpty() && !tables.contains(RANGE_TEST)) {
+      log.add(
+          ProblemCode.FILE_MISSING,
+          folder + " with " + String.join(", ", tables),
+          READINGS + " for a session, or " + RANGE_TEST + " for a range test",
+          "rename the file that is meant");
+    }
+  }
+
+  /** Names in a folder that do not begin with a full stop, sorted. */
+  private List<String> entries(String folder, ProblemLog log) {
+    try (Stream<Path> paths = Files.list(at(folder))) {
+      return paths
+          .map(p -> String.valueOf(p.getFileName()))
+          .filter(n -> !n.startsWith("."))
+          .sorted()
+          .toList();
+    } catch (NoSuchFileException | NotDirectoryException e) {
+      log.add(
+          ProblemCode.FILE_MISSING,
+          "no folder " + folder,
+          "a folder " + folder + " where the command is run",
+          "run it in the folder that holds sessions and reports, or name that with --folder");
+    } catch (IOException e) {
+      failed(log, e);
+    }
+    return List.of();
+  }
+
+  private void missing(String path, ProblemLog log) {
+    int slash = path.lastIndexOf('/');
+    String folder = slash < 0 ? "" : path.substring(0, slash);
+    Path parent = slash < 0 ? root : at(folder);
+    List<String> there =
+        Files.isDirectory(parent)
+            ? entries(folder, new ProblemLog(path)).stream().limit(20).toList()
+            : List.of();
+    log.add(
+        ProblemCode.FILE_MISSING,
+        there.isEmpty() ? "no such file" : "only " + String.join(", ", there) + " in its folder",
+        "a file of this name",
+        there.isEmpty() ? "write the file" : "write the file, or rename the one that is meant");
+  }
+
+  private Path at(String path) {
+    return root.resolve(path);
+  }
+
+  private static void tooLarge(ProblemLog log, long bytes) {
+    log.add(
+        ProblemCode.FILE_TOO_LARGE,
+        bytes + " bytes",
+        "at most " + LARGEST_FILE_BYTES + " bytes",
+        "keep the rows of one session only");
+  }
+
+  private static void failed(ProblemLog log, IOException e) {
+    String reason =
+        e instanceof FileSystemException f && f.getReason() != null
+            ? f.getReason()
+            : e.getClass().getSimpleName();
+    unreadable(log, "no way to read it (" + reason + ")", "let your account read it");
+  }
+
+  private static void unreadable(ProblemLog log, String found, String remedy) {
+    log.add(ProblemCode.FILE_UNREADABLE, found, "a file in the folder that can be read", remedy);
+  }
+}

@@ -1,0 +1,65 @@
+package taperbook.read;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import taperbook.model.InputFile;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.SourcePlace;
+
+/**
+ * Decodes UTF-8 strictly: a byte that is not UTF-8 is a problem, never a replacement character. A
+ * byte order mark at the start is dropped.
+ */
+final class Utf8Text {
+  private static final String REMEDY =
+      "save the file again with the encoding UTF-8 (in a spreadsheet: CSV UTF-8)";
+
+  private Utf8Text() {}
+
+  static Checked<String> decode(InputFile file) {
+    ByteBuffer bytes = ByteBuffer.wrap(file.bytes());
+    CharBuffer text = CharBuffer.allocate(bytes.remaining());
+    boolean malformed =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT)
+            .decode(bytes, text, true)
+            .isError();
+    String decoded = text.flip().toString();
+    if (malformed) {
+      int value = bytes.get(bytes.position()) & 0xff;
+      return refused(file, decoded.length(), decoded, "the byte 0x" + hex(value));
+    }
+    int nul = decoded.indexOf('\0');
+    if (nul >= 0) {
+      return refused(file, nul, decoded, "the byte 0x00");
+    }
+    return Checked.good(decoded.startsWith("\ufeff") ? decoded.substring(1) : decoded);
+  }
+
+  private static Checked<String> refused(InputFile file, int place, String text, String found) {
+    int line = 1;
+    for (int i = 0; i < place; i++) {
+      line += LineCounter.endsLine(text, i) ? 1 : 0;
+    }
+    return Checked.refused(
+        List.of(
+            new Problem(
+                ProblemCode.TEXT_NOT_UTF8,
+                SourcePlace.line(file.path(), line),
+                found,
+                "text in UTF-8",
+                REMEDY)));
+  }
+
+  private static String hex(int value) {
+    return Character.toString(Character.forDigit(value >> 4, 16))
+        + Character.forDigit(value & 0xf, 16);
+  }
+}

@@ -1,0 +1,63 @@
+package taperbook.draw;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+
+/**
+ * An upright rectangle in pixels.
+ *
+ * @param left left edge
+ * @param top top edge
+ * @param width width, not negative
+ * @param height height, not negative
+ */
+record Box(double left, double top, double width, double height) {
+  double right() {
+    return left + width;
+  }
+
+  double bottom() {
+    return top + height;
+  }
+
+  /** This box with a rim on all sides. */
+  Box grown(double rim) {
+    return new Box(left - rim, top - rim, width + 2 * rim, height + 2 * rim);
+  }
+
+  /** True if the two share some area. */
+  boolean overlaps(Box other) {
+    return left < other.right()
+        && other.left < right()
+        && top < other.bottom()
+        && other.top < bottom();
+  }
+
+  /** True if this box lies inside the other, edges included. */
+  boolean isInside(Box other) {
+    return left >= other.left - 1e-6
+        && top >= other.top - 1e-6
+        && right() <= other.right() + 1e-6
+        && bottom() <= other.bottom() + 1e-6;
+  }
+
+  /** True if the line meets this box. */
+  boolean meets(Line2D line) {
+    return new Rectangle2D.Double(left, top, width, height).intersectsLine(line);
+  }
+
+  /** Distance from a point to the nearest point of this box; 0 inside. */
+  double distanceTo(double x, double y) {
+    return Math.hypot(x - nearestX(x), y - nearestY(y));
+  }
+
+  /** The abscissa in this box that is nearest to {@code x}. */
+  double nearestX(double x) {
+    return Math.max(left, Math.min(right(), x));
+  }
+
+  /** The ordinate in this box that is nearest to {@code y}. */
+  double nearestY(double y) {
+    return Math.max(top, Math.min(bottom(), y));
+  }
+}

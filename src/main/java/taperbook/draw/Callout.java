@@ -1,0 +1,68 @@
+package taperbook.draw;
+
+import java.awt.Color;
+import java.util.List;
+
+/**
+ * A label that wants a place near the point it is about.
+ *
+ * @param x pixel of the point
+ * @param y pixel of the point
+ * @param lines the text, its first line bold
+ * @param color colour of the first line
+ * @param sides sides of the point to try, best first
+ * @param required whether a place farther away will do, with a leader; otherwise the label is left
+ *     out where there is no room
+ */
+record Callout(
+    double x, double y, List<String> lines, Color color, List<Side> sides, boolean required) {
+  /** Copies the lists. */
+  Callout {
+    lines = List.copyOf(lines);
+    sides = List.copyOf(sides);
+  }
+
+  /** Sides of a point: where the label lies, as a direction right and down. */
+  enum Side {
+    ABOVE(0, -1),
+    BELOW(0, 1),
+    RIGHT(1, 0),
+    LEFT(-1, 0),
+    ABOVE_RIGHT(1, -1),
+    ABOVE_LEFT(-1, -1),
+    BELOW_RIGHT(1, 1),
+    BELOW_LEFT(-1, 1);
+
+    private final int right;
+    private final int down;
+
+    Side(int right, int down) {
+      this.right = right;
+      this.down = down;
+    }
+
+    /** The label's box if it keeps a gap from the point. */
+    Box box(double x, double y, double width, double height, double gap) {
+      double left = x - width / 2 + right * (width / 2 + gap);
+      double top = y - height / 2 + down * (height / 2 + gap);
+      return new Box(left, top, width, height);
+    }
+  }
+
+  /**
+   * A label in its place.
+   *
+   * @param callout what it says
+   * @param box where it stands
+   */
+  record Placed(Callout callout, Box box) {}
+
+  /** Width and height of the text, as a box at the origin. */
+  Box size(ChartStyle style) {
+    double width = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      width = Math.max(width, Typeface.width(lines.get(i), i == 0, style.type().label()));
+    }
+    return new Box(0, 0, width * style.type().slack(), lines.size() * style.leading());
+  }
+}

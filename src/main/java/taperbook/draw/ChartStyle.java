@@ -1,0 +1,105 @@
+package taperbook.draw;
+
+import java.awt.BasicStroke;
+
+/**
+ * The sizes of one rendering of a chart, in its own pixels.
+ *
+ * @param width width of the picture
+ * @param height height of the picture
+ * @param margins room around the plot
+ * @param type sizes of text
+ * @param weights widths of lines and sizes of dots
+ * @param titled whether title and subtitle stand inside the picture
+ */
+record ChartStyle(
+    int width, int height, Margins margins, Type type, Weights weights, boolean titled) {
+  /** Room around the plot, on its four sides. */
+  record Margins(int left, int top, int right, int bottom) {}
+
+  /**
+   * Sizes of text.
+   *
+   * @param tick numbers along the axes, axis titles and the note
+   * @param label labels in the plot
+   * @param title title of the picture
+   * @param slack factor on measured widths: where the reader's program sets the text, its font may
+   *     run wider than ours
+   */
+  record Type(double tick, double label, double title, double slack) {}
+
+  /**
+   * Widths of lines and sizes of dots.
+   *
+   * @param curve width of the curve
+   * @param thin width of axes and grid lines
+   * @param mark width of mark lines
+   * @param dot radius of a reading
+   * @param markDot radius of a mark's dot
+   */
+  record Weights(double curve, double thin, double mark, double dot, double markDot) {}
+
+  /**
+   * For the page: 720 x 405, printed about 170 mm wide, so that a pixel is 0.669 pt and the
+   * smallest text about 9 pt.
+   */
+  static ChartStyle print() {
+    return new ChartStyle(
+        720,
+        405,
+        new Margins(50, 34, 22, 56),
+        new Type(13.5, 14, 0, 1.06),
+        new Weights(2.4, 1, 1.3, 3.1, 4.6),
+        false);
+  }
+
+  /** For film: 1920 x 1080, no text below 28 pixels. */
+  static ChartStyle film() {
+    return new ChartStyle(
+        1920,
+        1080,
+        new Margins(120, 222, 64, 142),
+        new Type(32, 34, 58, 1.0),
+        new Weights(6, 2, 3, 7.5, 11),
+        true);
+  }
+
+  /** Gap between a mark and its label. */
+  double gap() {
+    return type.label() * 0.6;
+  }
+
+  /** Distance between the baselines of a label's lines. */
+  double leading() {
+    return type.label() * 1.25;
+  }
+
+  /** A plain line. */
+  BasicStroke solid(double lineWidth) {
+    return new BasicStroke((float) lineWidth, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+  }
+
+  /** The curve where readings are close enough. */
+  BasicStroke curve() {
+    return new BasicStroke((float) weights.curve(), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+  }
+
+  /** The curve over a wide gap. */
+  BasicStroke gapDash() {
+    float unit = (float) weights.curve();
+    return new BasicStroke(
+        unit * 0.75f,
+        BasicStroke.CAP_BUTT,
+        BasicStroke.JOIN_ROUND,
+        10,
+        new float[] {3 * unit, 2 * unit},
+        0);
+  }
+
+  /** Guides from an axis to a mark. */
+  BasicStroke dotted() {
+    float unit = (float) weights.mark();
+    return new BasicStroke(
+        unit, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {0.1f, 3 * unit}, 0);
+  }
+}

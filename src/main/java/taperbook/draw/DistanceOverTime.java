@@ -1,0 +1,110 @@
+package taperbook.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.model.Basis;
+import taperbook.model.Curve;
+import taperbook.model.Estimate;
+import taperbook.model.Unit;
+import taperbook.model.WantedDistance;
+import taperbook.words.Wording;
+
+/** The chart of distance added over time, with the wanted distances marked. */
+final class DistanceOverTime {
+  private final Curve curve;
+  private final Said said;
+  private final PlotLine line;
+
+  private DistanceOverTime(Curve curve, Said said) {
+    this.curve = curve;
+    this.said = said;
+    this.line = new PlotLine(curve, seconds -> seconds / 60, this::shown);
+  }
+
+  static Figure figure(Curve curve, Said said) {
+    return new DistanceOverTime(curve, said).figure();
+  }
+
+  private Figure figure() {
+    List<Chart.Point> points = points();
+    double top = points.stream().mapToDouble(Chart.Point::y).reduce(line.top(), Math::max);
+    Chart chart =
+        new Chart(
+            "distance-over-time",
+            new Chart.Title("Distance added over time, " + basis() + " basis", said.vehicle()),
+            PowerOverTime.time(line),
+            Axis.upTo("Distance added (" + unit() + ")", top * 1.08, 6),
+            line,
+            new Chart.Marks(Optional.empty(), Optional.empty(), points));
+    return Figure.of(chart, words(chart));
+  }
+
+  /** Time counts from the first reading of state of charge, which the curve begins with. */
+  private List<Chart.Point> points() {
+    List<Chart.Point> points = new ArrayList<>();
+    for (WantedDistance distance : said.wishes().distances()) {
+      Optional<Estimate> time = said.estimate(id(distance));
+      if (time.isPresent()) {
+        String label = distance.words() + " in " + said.value(id(distance)).orElseThrow();
+        double minute = (curve.x(0) + time.get().value()) / 60;
+        points.add(
+            new Chart.Point(
+                minute, shown(distance.kilometres()), Chart.Guide.ACROSS, List.of(label)));
+      }
+    }
+    return points;
+  }
+
+  private Figure.Words words(Chart chart) {
+    int last = line.size() - 1;
+    String adds =
+        "In "
+            + said.time(curve.x(last) - curve.x(0))
+            + " the session adds "
+            + distance(last)
+            + " on the "
+            + basis()
+            + " basis.";
+    List<Optional<String>> parts = new ArrayList<>();
+    parts.add(Optional.of(adds));
+    for (WantedDistance distance : said.wishes().distances()) {
+      String words = distance.words();
+      parts.add(said.sentence(words + " take", "The time for " + words, id(distance)));
+    }
+    String caption = Said.sentences(parts);
+    String axis =
+        "distance added in " + unit() + ", from 0 to " + Said.plain(Math.floor(chart.y().max()));
+    String told =
+        new Telling(PowerOverTime.timeInWords(chart, curve, said), axis)
+            .curve(line, i -> said.time(curve.x(i)) + ": " + distance(i))
+            .add(caption)
+            .text();
+    return new Figure.Words(caption, told);
+  }
+
+  private String id(WantedDistance distance) {
+    String id = "time_to_add_" + distance.idPart();
+    return isRated() ? id + "_rated" : id;
+  }
+
+  private boolean isRated() {
+    return said.result().plan().style().basis() == Basis.RATED;
+  }
+
+  private String basis() {
+    return isRated() ? Basis.RATED.words() : Basis.DRIVEN.words();
+  }
+
+  private String unit() {
+    return Wording.name(said.wording().shown(Unit.KILOMETRE));
+  }
+
+  private double shown(double kilometres) {
+    return said.wording().shownAmount(kilometres, Unit.KILOMETRE);
+  }
+
+  private String distance(int i) {
+    return Said.plain(line.y(i)) + "\u00a0" + unit();
+  }
+}

@@ -1,0 +1,70 @@
+package taperbook.draw;
+
+/**
+ * One figure of a report: a chart as SVG for pages and as PNG for film, with its words.
+ *
+ * <p>A final class and not a record because it keeps bytes, which it copies.
+ */
+public final class Figure {
+  private final String id;
+  private final String title;
+  private final String caption;
+  private final String textAlternative;
+  private final String svg;
+  private final byte[] png;
+
+  private Figure(Chart chart, Words words) {
+    this.id = chart.id();
+    this.title = chart.title().text();
+    this.caption = words.caption();
+    this.textAlternative = words.textAlternative();
+    this.svg = SvgPicture.write(chart, textAlternative);
+    this.png = PngPicture.write(chart);
+  }
+
+  /**
+   * The words of a figure.
+   *
+   * @param caption what the chart finds
+   * @param textAlternative what it shows
+   */
+  record Words(String caption, String textAlternative) {}
+
+  /** Paints a chart. */
+  static Figure of(Chart chart, Words words) {
+    return new Figure(chart, words);
+  }
+
+  /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
+  public String id() {
+    return id;
+  }
+
+  /** Title of the figure. */
+  public String title() {
+    return title;
+  }
+
+  /** The finding in one to three sentences, with its numbers. */
+  public String caption() {
+    return caption;
+  }
+
+  /** All that the chart shows, in words and numbers, for those who cannot see it. */
+  public String textAlternative() {
+    return textAlternative;
+  }
+
+  /**
+   * The chart as SVG, 720 x 405 units, to stand alone or inside a page: no XML declaration, no
+   * script, every id begins with {@link #id()}; title and description inside.
+   */
+  public String svg() {
+    return svg;
+  }
+
+  /** A copy of the chart as PNG, 1920 x 1080 pixels. */
+  public byte[] png() {
+    return png.clone();
+  }
+}

@@ -1,0 +1,42 @@
+package taperbook.draw;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import taperbook.model.Curve;
+import taperbook.model.Curves;
+import taperbook.model.ReportResult;
+
+/** Draws the figures of a report. */
+public final class FigureSet {
+  private FigureSet() {}
+
+  /**
+   * The figures of the reported session, in the order they should be shown. A figure whose curve
+   * the session cannot give is left out. The same result gives the same figures, byte for byte.
+   */
+  public static List<Figure> draw(ReportResult result) {
+    Said said = new Said(result);
+    Curves curves = result.main().curves();
+    return Stream.of(
+            curves
+                .powerOverSoc()
+                .filter(FigureSet::hasPoints)
+                .map(c -> PowerOverSoc.figure(c, said)),
+            curves
+                .powerOverTime()
+                .filter(FigureSet::hasPoints)
+                .map(c -> PowerOverTime.figure(c, said)),
+            curves.socOverTime().filter(FigureSet::hasPoints).map(c -> SocOverTime.figure(c, said)),
+            curves
+                .distanceOverTime()
+                .filter(FigureSet::hasPoints)
+                .map(c -> DistanceOverTime.figure(c, said)))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private static boolean hasPoints(Curve curve) {
+    return curve.size() > 0;
+  }
+}

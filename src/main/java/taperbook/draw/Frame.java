@@ -1,0 +1,32 @@
+package taperbook.draw;
+
+/**
+ * Where the plot stands in the picture, and how data maps to it. Linear, y upwards.
+ *
+ * @param box the plot
+ * @param x horizontal axis
+ * @param y vertical axis
+ */
+record Frame(Box box, Axis x, Axis y) {
+  /** The frame of a chart in a style. */
+  static Frame of(Chart chart, ChartStyle style) {
+    ChartStyle.Margins m = style.margins();
+    Box box =
+        new Box(
+            m.left(),
+            m.top(),
+            style.width() - m.left() - m.right(),
+            style.height() - m.top() - m.bottom());
+    return new Frame(box, chart.x(), chart.y());
+  }
+
+  /** Pixel of an abscissa. */
+  double px(double value) {
+    return box.left() + box.width() * value / x.max();
+  }
+
+  /** Pixel of an ordinate. */
+  double py(double value) {
+    return box.bottom() - box.height() * value / y.max();
+  }
+}

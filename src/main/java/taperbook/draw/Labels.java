@@ -1,0 +1,131 @@
+package taperbook.draw;
+
+import static taperbook.draw.Callout.Side.ABOVE;
+import static taperbook.draw.Callout.Side.ABOVE_LEFT;
+import static taperbook.draw.Callout.Side.ABOVE_RIGHT;
+import static taperbook.draw.Callout.Side.BELOW;
+import static taperbook.draw.Callout.Side.BELOW_LEFT;
+import static taperbook.draw.Callout.Side.BELOW_RIGHT;
+import static taperbook.draw.Callout.Side.LEFT;
+import static taperbook.draw.Callout.Side.RIGHT;
+
+import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The labels of a chart in their places. */
+final class Labels {
+  /** Power falls to the right, so above right of its curve there is room. */
+  private static final List<Callout.Side> OFF_FALLING =
+      List.of(ABOVE_RIGHT, RIGHT, ABOVE, BELOW_LEFT, BELOW, LEFT, BELOW_RIGHT);
+
+  /** Charge rises to the right, so below right of its curve there is room. */
+  private static final List<Callout.Side> OFF_RISING =
+      List.of(BELOW_RIGHT, RIGHT, BELOW, ABOVE_LEFT, LEFT, ABOVE);
+
+  private final LabelPlacer placer;
+  private final Chart chart;
+  private final Frame frame;
+  private final ChartStyle style;
+
+  private Labels(Chart chart, Frame frame, ChartStyle style) {
+    this.chart = chart;
+    this.frame = frame;
+    this.style = style;
+    this.placer = new LabelPlacer(region(frame, style), style);
+  }
+
+  /** What labels may fill: the plot, and the margin on its right. */
+  static Box region(Frame frame, ChartStyle style) {
+    Box plot = frame.box();
+    double inset = style.gap() / 2;
+    double left = plot.left() + inset;
+    return new Box(left, plot.top(), style.width() - inset - left, plot.height() - inset);
+  }
+
+  /** Places all labels of a chart. */
+  static Placement place(Chart chart, Frame frame, ChartStyle style) {
+    return new Labels(chart, frame, style).place();
+  }
+
+  /**
+   * Labels in their places.
+   *
+   * @param labels the labels
+   * @param leaders the lines that lead from a label to what it is about
+   */
+  record Placement(List<Callout.Placed> labels, List<Line2D> leaders) {
+    /** Copies the lists. */
+    Placement {
+      labels = List.copyOf(labels);
+      leaders = List.copyOf(leaders);
+    }
+  }
+
+  private Placement place() {
+    obstacles();
+    List<Callout> wanted = new ArrayList<>();
+    chart.marks().hold().ifPresent(h -> wanted.add(holdLabel(h)));
+    chart.marks().window().ifPresent(w -> wanted.add(windowLabel(w)));
+    chart.marks().points().forEach(p -> wanted.add(pointLabel(p)));
+    List<Callout.Placed> placed = new ArrayList<>();
+    List<Line2D> leaders = new ArrayList<>();
+    for (Callout callout : wanted) {
+      Optional<Callout.Placed> found = placer.place(callout);
+      found.ifPresent(placed::add);
+      found.flatMap(placer::leader).ifPresent(leaders::add);
+    }
+    return new Placement(placed, leaders);
+  }
+
+  private void obstacles() {
+    PlotLine line = chart.line();
+    List<Integer> kept =
+        Thinning.keep(line, new PlotLine.Run(0, line.size() - 1), frame, style.weights().curve());
+    for (int k = 0; k + 1 < kept.size(); k++) {
+      placer.keepOff(piece(kept.get(k), kept.get(k + 1)));
+    }
+    for (Chart.Point point : chart.marks().points()) {
+      double x = frame.px(point.x());
+      double y = frame.py(point.y());
+      double r = style.weights().markDot() + style.weights().mark();
+      placer.block(new Box(x - r, y - r, 2 * r, 2 * r));
+      placer.keepOffLightly(MarkLayer.guide(point, frame));
+    }
+    chart
+        .marks()
+        .window()
+        .ifPresent(w -> placer.block(MarkLayer.span(w, frame).grown(style.gap() / 3)));
+  }
+
+  private Line2D piece(int from, int to) {
+    PlotLine line = chart.line();
+    return new Line2D.Double(
+        frame.px(line.x(from)), frame.py(line.y(from)), frame.px(line.x(to)), frame.py(line.y(to)));
+  }
+
+  private Callout holdLabel(Chart.Hold hold) {
+    double x = frame.px((hold.from() + hold.to()) / 2);
+    List<Callout.Side> sides = List.of(ABOVE, ABOVE_RIGHT, ABOVE_LEFT, RIGHT, BELOW, LEFT);
+    return new Callout(x, frame.py(hold.y()), hold.label(), Palette.ACCENT, sides, true);
+  }
+
+  private Callout windowLabel(Chart.Window window) {
+    Box span = MarkLayer.span(window, frame);
+    double x = (span.left() + span.right()) / 2;
+    List<Callout.Side> sides = List.of(ABOVE, ABOVE_LEFT, ABOVE_RIGHT);
+    return new Callout(x, span.top(), window.label(), Palette.INK, sides, true);
+  }
+
+  private Callout pointLabel(Chart.Point point) {
+    boolean drop = point.guide() == Chart.Guide.DROP;
+    return new Callout(
+        frame.px(point.x()),
+        frame.py(point.y()),
+        point.label(),
+        Palette.INK,
+        drop ? OFF_FALLING : OFF_RISING,
+        !drop);
+  }
+}

@@ -1,0 +1,158 @@
+package taperbook.draw;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** What is painted below and above grid and curve: tints, readings, marks, guides. */
+final class MarkLayer {
+  /** Where the span of a window stands, as a share of the plot's height from its foot. */
+  private static final double SPAN_AT = 0.05;
+
+  private final Graphics2D g;
+  private final Chart chart;
+  private final Frame frame;
+  private final ChartStyle style;
+
+  MarkLayer(Graphics2D g, Chart chart, Frame frame, ChartStyle style) {
+    this.g = g;
+    this.chart = chart;
+    this.frame = frame;
+    this.style = style;
+  }
+
+  /** The guide of a mark. */
+  static Line2D guide(Chart.Point point, Frame frame) {
+    double x = frame.px(point.x());
+    double y = frame.py(point.y());
+    return point.guide() == Chart.Guide.DROP
+        ? new Line2D.Double(x, frame.box().bottom(), x, y)
+        : new Line2D.Double(frame.box().left(), y, x, y);
+  }
+
+  /** The span of a window: its line along the foot of the plot, as a flat box. */
+  static Box span(Chart.Window window, Frame frame) {
+    double left = frame.px(window.from());
+    double y = frame.box().bottom() - SPAN_AT * frame.box().height();
+    return new Box(left, y, frame.px(window.to()) - left, 0);
+  }
+
+  /** Tints of hold and band. */
+  void paintBelow() {
+    chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::tintHold);
+    if (chart.line().hasBand()) {
+      chart.line().runs().forEach(this::tintBand);
+    }
+  }
+
+  /** Guides, readings and marks. */
+  void paintAbove() {
+    for (Chart.Point point : chart.marks().points()) {
+      boolean drop = point.guide() == Chart.Guide.DROP;
+      BasicStroke stroke = drop ? style.solid(style.weights().thin()) : style.dotted();
+      stroke(guide(point, frame), stroke, Palette.GREY);
+    }
+    chart.marks().window().ifPresent(this::spanLine);
+    if (chart.line().hasDots()) {
+      for (int i = 0; i < chart.line().size(); i++) {
+        double x = frame.px(chart.line().x(i));
+        double y = frame.py(chart.line().y(i));
+        fill(circle(x, y, style.weights().dot()), Palette.CURVE);
+      }
+    }
+    chart.marks().points().forEach(p -> ring(p.x(), p.y()));
+    chart.marks().hold().filter(h -> !h.isStretch()).ifPresent(h -> ring(h.from(), h.y()));
+  }
+
+  /** Lines that lead from labels to their points, and paper below the labels. */
+  void paintLabelGround(Labels.Placement placement) {
+    for (Line2D leader : placement.leaders()) {
+      stroke(leader, style.solid(style.weights().thin()), Palette.GREY);
+    }
+    for (Callout.Placed label : placement.labels()) {
+      Color ground = overHold(label.box()) ? Palette.HOLD : Palette.PAPER;
+      Box b = label.box().grown(style.gap() / 4);
+      fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()), ground);
+    }
+    // Paper may have covered the end of a mark.
+    chart.marks().points().forEach(p -> ring(p.x(), p.y()));
+  }
+
+  private boolean overHold(Box box) {
+    return chart
+        .marks()
+        .hold()
+        .filter(h -> box.left() > frame.px(h.from()) && box.right() < frame.px(h.to()))
+        .isPresent();
+  }
+
+  private void tintHold(Chart.Hold hold) {
+    double left = frame.px(hold.from());
+    double right = frame.px(hold.to());
+    Box plot = frame.box();
+    fill(new Rectangle2D.Double(left, plot.top(), right - left, plot.height()), Palette.HOLD);
+    BasicStroke edge = style.solid(style.weights().thin());
+    stroke(new Line2D.Double(left, plot.top(), left, plot.bottom()), edge, Palette.ACCENT);
+    stroke(new Line2D.Double(right, plot.top(), right, plot.bottom()), edge, Palette.ACCENT);
+  }
+
+  private void tintBand(PlotLine.Run run) {
+    PlotLine line = chart.line();
+    List<Integer> kept = Thinning.keep(line, run, frame, 0.3 * style.weights().curve());
+    if (kept.size() < 2) {
+      return;
+    }
+    Path2D band = new Path2D.Double();
+    band.moveTo(frame.px(line.x(kept.get(0))), clampedY(line.high(kept.get(0))));
+    kept.forEach(i -> band.lineTo(frame.px(line.x(i)), clampedY(line.high(i))));
+    List<Integer> back = new ArrayList<>(kept);
+    Collections.reverse(back);
+    back.forEach(i -> band.lineTo(frame.px(line.x(i)), clampedY(line.low(i))));
+    band.closePath();
+    fill(band, Palette.BAND);
+  }
+
+  /** A band may reach beyond the axis; it is cut there. */
+  private double clampedY(double value) {
+    return frame.py(Math.min(value, frame.y().max()));
+  }
+
+  private void spanLine(Chart.Window window) {
+    Box span = span(window, frame);
+    double tip = style.gap() / 2;
+    BasicStroke line = style.solid(style.weights().mark());
+    stroke(new Line2D.Double(span.left(), span.top(), span.right(), span.top()), line, Palette.INK);
+    for (double x : new double[] {span.left(), span.right()}) {
+      stroke(new Line2D.Double(x, span.top() - tip, x, span.top() + tip), line, Palette.INK);
+    }
+  }
+
+  /** A mark is a ring, so that it differs from a reading by more than colour. */
+  private void ring(double x, double y) {
+    Ellipse2D circle = circle(frame.px(x), frame.py(y), style.weights().markDot());
+    fill(circle, Palette.PAPER);
+    stroke(circle, style.solid(1.6 * style.weights().mark()), Palette.ACCENT);
+  }
+
+  private static Ellipse2D circle(double x, double y, double radius) {
+    return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
+  }
+
+  private void fill(java.awt.Shape shape, Color color) {
+    g.setColor(color);
+    g.fill(shape);
+  }
+
+  private void stroke(java.awt.Shape shape, BasicStroke stroke, Color color) {
+    g.setColor(color);
+    g.setStroke(stroke);
+    g.draw(shape);
+  }
+}

@@ -1,0 +1,53 @@
+package taperbook.draw;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.draw.TextRun.Anchor;
+import taperbook.draw.TextRun.Face;
+
+/** Paints a chart in a style: all shapes at once, while texts are handed back to be set. */
+final class Painter {
+  private Painter() {}
+
+  /** Paints the shapes of a chart and returns its texts. */
+  static List<TextRun> paint(Graphics2D g, Chart chart, ChartStyle style) {
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    Frame frame = Frame.of(chart, style);
+    Labels.Placement placement = Labels.place(chart, frame, style);
+    MarkLayer marks = new MarkLayer(g, chart, frame, style);
+    Rim rim = new Rim(chart, frame, style);
+    marks.paintBelow();
+    GridAndLine.paint(g, chart, frame, style);
+    rim.paintLines(g);
+    marks.paintAbove();
+    marks.paintLabelGround(placement);
+    List<TextRun> texts = new ArrayList<>(rim.texts());
+    placement.labels().forEach(label -> texts.addAll(runs(label, style)));
+    return texts;
+  }
+
+  /** The lines of a label, aligned on the side that faces the label's point. */
+  static List<TextRun> runs(Callout.Placed label, ChartStyle style) {
+    Box box = label.box();
+    double x = label.callout().x();
+    Anchor anchor = box.left() > x ? Anchor.START : box.right() < x ? Anchor.END : Anchor.MIDDLE;
+    double at =
+        switch (anchor) {
+          case START -> box.left();
+          case END -> box.right();
+          case MIDDLE -> box.left() + box.width() / 2;
+        };
+    List<TextRun> runs = new ArrayList<>();
+    List<String> lines = label.callout().lines();
+    for (int i = 0; i < lines.size(); i++) {
+      double baseline = box.top() + (i + 0.78) * style.leading();
+      Face face =
+          new Face(style.type().label(), i == 0, i == 0 ? label.callout().color() : Palette.INK);
+      runs.add(new TextRun(lines.get(i), at, baseline, anchor, face));
+    }
+    return runs;
+  }
+}

@@ -1,0 +1,136 @@
+package taperbook.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import taperbook.model.Curve;
+
+/** A curve in the units of its axes, with the questions that a chart asks of it. */
+final class PlotLine {
+  /** More readings than these are drawn as a line alone: dots would hide each other. */
+  static final int MOST_DOTS = 80;
+
+  private final Curve curve;
+  private final DoubleUnaryOperator toX;
+  private final DoubleUnaryOperator toY;
+
+  /**
+   * A curve with its conversions.
+   *
+   * @param curve at least one point
+   * @param toX from the curve's abscissa to the axis, rising
+   * @param toY from the curve's ordinate to the axis, rising
+   */
+  PlotLine(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+    this.curve = curve;
+    this.toX = toX;
+    this.toY = toY;
+  }
+
+  int size() {
+    return curve.size();
+  }
+
+  double x(int i) {
+    return toX.applyAsDouble(curve.x(i));
+  }
+
+  double y(int i) {
+    return toY.applyAsDouble(curve.y(i));
+  }
+
+  double low(int i) {
+    return Math.max(0, toY.applyAsDouble(curve.low(i)));
+  }
+
+  double high(int i) {
+    return toY.applyAsDouble(curve.high(i));
+  }
+
+  double lastX() {
+    return x(size() - 1);
+  }
+
+  /** The greatest ordinate, band included. */
+  double top() {
+    double top = 0;
+    for (int i = 0; i < size(); i++) {
+      top = Math.max(top, Math.max(y(i), high(i)));
+    }
+    return top;
+  }
+
+  /** Index of the first highest point. */
+  int peak() {
+    int peak = 0;
+    for (int i = 1; i < size(); i++) {
+      if (y(i) > y(peak)) {
+        peak = i;
+      }
+    }
+    return peak;
+  }
+
+  boolean hasDots() {
+    return size() <= MOST_DOTS;
+  }
+
+  /** True if the band is wide enough somewhere to be seen at all. */
+  boolean hasBand() {
+    for (int i = 0; i < size(); i++) {
+      if (high(i) > low(i)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Number of joins that span a wide gap. */
+  int wideGaps() {
+    int gaps = 0;
+    for (int i = 0; i + 1 < size(); i++) {
+      gaps += curve.wideGapAfter(i) ? 1 : 0;
+    }
+    return gaps;
+  }
+
+  boolean wideGapAfter(int i) {
+    return curve.wideGapAfter(i);
+  }
+
+  /** The line's ordinate where it first comes to an abscissa; empty beyond its ends. */
+  OptionalDouble yAt(double abscissa) {
+    for (int i = 0; i < size(); i++) {
+      if (x(i) == abscissa) {
+        return OptionalDouble.of(y(i));
+      }
+      if (i > 0 && x(i - 1) < abscissa && abscissa < x(i)) {
+        double share = (abscissa - x(i - 1)) / (x(i) - x(i - 1));
+        return OptionalDouble.of(y(i - 1) + share * (y(i) - y(i - 1)));
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** Stretches of the line that no wide gap breaks, as first and last index; some of one point. */
+  List<Run> runs() {
+    List<Run> runs = new ArrayList<>();
+    int first = 0;
+    for (int i = 0; i < size(); i++) {
+      if (i == size() - 1 || curve.wideGapAfter(i)) {
+        runs.add(new Run(first, i));
+        first = i + 1;
+      }
+    }
+    return runs;
+  }
+
+  /**
+   * A stretch of the line.
+   *
+   * @param first index of its first point
+   * @param last index of its last point
+   */
+  record Run(int first, int last) {}
+}

@@ -1,0 +1,55 @@
+package taperbook.draw;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+
+/** A chart as PNG at film size. */
+final class PngPicture {
+  private PngPicture() {}
+
+  /** The picture's bytes; the same chart gives the same bytes. */
+  static byte[] write(Chart chart) {
+    ChartStyle style = ChartStyle.film();
+    BufferedImage image =
+        new BufferedImage(style.width(), style.height(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setColor(Palette.PAPER);
+    g.fillRect(0, 0, style.width(), style.height());
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    List<TextRun> texts = Painter.paint(g, chart, style);
+    for (TextRun text : texts) {
+      g.setFont(Typeface.font(text.font().bold(), text.font().size()));
+      g.setColor(text.font().color());
+      g.drawString(text.text(), (float) text.left(), (float) text.baseline());
+    }
+    g.dispose();
+    return encode(image);
+  }
+
+  private static byte[] encode(BufferedImage image) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+    // A stream in memory: ImageIO's own choice would be a temporary file.
+    try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+      writer.setOutput(out);
+      writer.write(image);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot encode a picture in memory", e);
+    } finally {
+      writer.dispose();
+    }
+    return bytes.toByteArray();
+  }
+}

@@ -1,0 +1,51 @@
+package taperbook.draw;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.model.Curve;
+
+/** The chart of state of charge over time, with the wanted states marked. */
+final class SocOverTime {
+  private SocOverTime() {}
+
+  static Figure figure(Curve curve, Said said) {
+    PlotLine line = new PlotLine(curve, seconds -> seconds / 60, y -> y);
+    SocMarks marks = new SocMarks(said);
+    Chart chart =
+        new Chart(
+            "soc-over-time",
+            new Chart.Title("State of charge over time", said.vehicle()),
+            PowerOverTime.time(line),
+            Axis.stateOfCharge(20),
+            line,
+            new Chart.Marks(Optional.empty(), Optional.empty(), marks.ofSoc()));
+    return Figure.of(chart, words(chart, curve, marks, said));
+  }
+
+  private static Figure.Words words(Chart chart, Curve curve, SocMarks marks, Said said) {
+    PlotLine line = chart.line();
+    int last = line.size() - 1;
+    String rises =
+        "Charge rises from "
+            + said.value("start_soc").orElseGet(() -> soc(line, 0))
+            + " to "
+            + said.value("end_soc").orElseGet(() -> soc(line, last))
+            + " in "
+            + said.time(curve.x(last) - curve.x(0))
+            + ".";
+    String caption = Said.sentences(List.of(Optional.of(rises), PowerOverSoc.windowSentence(said)));
+    String told =
+        new Telling(
+                PowerOverTime.timeInWords(chart, curve, said),
+                "state of charge in %, from 0 to 100")
+            .curve(line, i -> said.time(curve.x(i)) + ": " + soc(line, i))
+            .add(caption)
+            .add(marks.sentences())
+            .text();
+    return new Figure.Words(caption, told);
+  }
+
+  private static String soc(PlotLine line, int i) {
+    return Said.plain(line.y(i)) + " %";
+  }
+}

@@ -1,0 +1,42 @@
+package taperbook.draw;
+
+import java.awt.Dimension;
+import java.util.List;
+import org.apache.batik.dom.GenericDOMImplementation;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/**
+ * A chart as SVG at print size: Batik writes the shapes, texts stay texts. Fit to stand alone and
+ * to be put into a page with others: no declaration, no script, ids begin with the figure's id.
+ */
+final class SvgPicture {
+  private static final String SVG = "http://www.w3.org/2000/svg";
+
+  private SvgPicture() {}
+
+  /**
+   * The picture; the same chart gives the same text.
+   *
+   * @param description what the picture shows, for those who cannot see it
+   */
+  static String write(Chart chart, String description) {
+    ChartStyle style = ChartStyle.print();
+    Document document =
+        GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
+    SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+    context.setPrecision(2);
+    SVGGraphics2D g = new SVGGraphics2D(context, false);
+    g.setSVGCanvasSize(new Dimension(style.width(), style.height()));
+    List<TextRun> texts = Painter.paint(g, chart, style);
+    Element root = g.getRoot();
+    g.dispose();
+    SvgText text = new SvgText(chart.id());
+    text.open(style, chart.title().text(), description);
+    text.shapes(root);
+    texts.forEach(text::run);
+    return text.close();
+  }
+}

@@ -1,0 +1,263 @@
+package taperbook.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.model.Basis;
+import taperbook.model.Channel;
+import taperbook.model.ConditionItem;
+import taperbook.model.Curve;
+import taperbook.model.Curves;
+import taperbook.model.Estimate;
+import taperbook.model.Fact;
+import taperbook.model.Facts;
+import taperbook.model.HowKnown;
+import taperbook.model.Interval;
+import taperbook.model.Method;
+import taperbook.model.Numbers;
+import taperbook.model.Origin;
+import taperbook.model.Outcome;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.model.RowRef;
+import taperbook.model.Session;
+import taperbook.model.SessionResult;
+import taperbook.model.SocWindow;
+import taperbook.model.Trace;
+import taperbook.model.Unit;
+import taperbook.model.WantedDistance;
+
+/**
+ * Results to draw, of invented sessions. The numbers are set here by hand or read off the readings
+ * in the plainest way; what is right in them is the measuring's business, not the drawing's.
+ */
+final class InventedSession {
+  static final double KM_PER_PERCENT = 5.0;
+
+  private final double[] seconds;
+  private final double[] soc;
+  private final double[] power;
+  private final List<ReportNumber> numbers = new ArrayList<>();
+  private List<WantedDistance> distances =
+      List.of(new WantedDistance(100, Unit.MILE), new WantedDistance(200, Unit.MILE));
+  private List<Integer> socMarks = List.of(50, 80);
+  private SocWindow window = new SocWindow(20, 80);
+  private Unit units = Unit.MILE;
+  private Basis basis = Basis.DRIVEN;
+  private double wideGapSeconds = 150;
+
+  InventedSession(double[] seconds, double[] soc, double[] power) {
+    this.seconds = seconds.clone();
+    this.soc = soc.clone();
+    this.power = power.clone();
+  }
+
+  /** Twenty readings by eye: climb, plateau, ramp, steps; one long gap. */
+  static InventedSession handRead() {
+    double[] seconds = {
+      0, 30, 60, 95, 130, 190, 250, 310, 380, 450, 510, 560, 620, 700, 790, 880, 1000, 1130, 1270,
+      1480, 1600
+    };
+    double[] soc = {
+      12, 13, 15, 17, 19, 23, 28, 32, 37, 42, 46, 49, 52, 56, 60, 64, 68, 72, 75, 80, 82
+    };
+    double[] power = {
+      90, 118, 146, 166, 170, 171, 171, 170, 169, 158, 146, 138, 128, 118, 104, 102, 88, 86, 66, 52,
+      45
+    };
+    return new InventedSession(seconds, soc, power)
+        .measured("peak_power", Unit.KILOWATT, 171, 0.5)
+        .measured("peak_reached_soc", Unit.PERCENT, 23, 2)
+        .measured("peak_reached_time", Unit.SECOND, 190, 60)
+        .measured("peak_hold_time", Unit.SECOND, 281, 30)
+        .measured("peak_hold_soc_from", Unit.PERCENT, 17.8, 1)
+        .measured("peak_hold_soc_to", Unit.PERCENT, 37.4, 1)
+        .measured("start_soc", Unit.PERCENT, 12, 0.5)
+        .measured("end_soc", Unit.PERCENT, 82, 0.5)
+        .measured("session_time", Unit.SECOND, 1600, 1)
+        .measured("energy_added", Unit.KILOWATT_HOUR, 49.8, 0.5)
+        .crossings()
+        .added();
+  }
+
+  /** A reading each second for forty minutes, power with noise, charge to a tenth. */
+  static InventedSession logger() {
+    int n = 2400;
+    double[] seconds = new double[n];
+    double[] soc = new double[n];
+    double[] power = new double[n];
+    double charge = 8;
+    for (int i = 0; i < n; i++) {
+      seconds[i] = i;
+      double climb = Math.min(1, 0.45 + i / 220.0);
+      double taper = charge < 40 ? 1 : Math.max(0.16, 1 - (charge - 40) / 58);
+      double wobble = 1.1 * Math.sin(i * 0.37) + 0.6 * Math.sin(i * 1.7);
+      power[i] = Math.rint(10 * (182 * climb * taper + wobble)) / 10;
+      soc[i] = Math.rint(10 * charge) / 10;
+      charge = Math.min(100, charge + power[i] / 36 / 74);
+    }
+    return new InventedSession(seconds, soc, power)
+        .measured("peak_power", Unit.KILOWATT, 183.6, 0.05)
+        .measured("peak_reached_soc", Unit.PERCENT, 20.5, 0.05)
+        .measured("peak_reached_time", Unit.SECOND, 176, 1)
+        .measured("peak_hold_time", Unit.SECOND, 342, 2)
+        .measured("peak_hold_soc_from", Unit.PERCENT, 16.1, 0.1)
+        .measured("peak_hold_soc_to", Unit.PERCENT, 41.0, 0.1)
+        .crossings()
+        .added();
+  }
+
+  /** State of charge and time alone. */
+  static InventedSession socAndTime() {
+    InventedSession full = handRead();
+    return new InventedSession(full.seconds, full.soc, new double[0])
+        .withheld("peak_power", Unit.KILOWATT, "power was not recorded")
+        .crossings()
+        .added();
+  }
+
+  /** Readings as given, with a peak that was read once and no hold. */
+  static InventedSession plain(double[] seconds, double[] soc, double[] power) {
+    return new InventedSession(seconds, soc, power)
+        .withheld("peak_hold_time", Unit.SECOND, "the peak was read only once")
+        .crossings()
+        .added();
+  }
+
+  InventedSession distances(WantedDistance... wanted) {
+    distances = List.of(wanted);
+    return added();
+  }
+
+  InventedSession socMarks(Integer... marks) {
+    socMarks = List.of(marks);
+    return crossings();
+  }
+
+  InventedSession window(int from, int to) {
+    window = new SocWindow(from, to);
+    return crossings();
+  }
+
+  InventedSession basis(Basis wanted) {
+    basis = wanted;
+    return added();
+  }
+
+  InventedSession kilometres() {
+    units = Unit.KILOMETRE;
+    return this;
+  }
+
+  InventedSession wideGapSeconds(double atLeast) {
+    wideGapSeconds = atLeast;
+    return this;
+  }
+
+  InventedSession measured(String id, Unit unit, double value, double half) {
+    return put(id, unit, new Outcome.Measured(Estimate.around(value, half), 1));
+  }
+
+  InventedSession withheld(String id, Unit unit, String reason) {
+    return put(id, unit, new Outcome.Withheld(reason));
+  }
+
+  private InventedSession put(String id, Unit unit, Outcome outcome) {
+    numbers.removeIf(n -> n.id().equals(id));
+    Origin origin = new Origin("invented", Basis.READINGS, List.of());
+    numbers.add(new ReportNumber(id, id, unit, outcome, origin, List.of(), Method.INTERPOLATION));
+    return this;
+  }
+
+  private InventedSession crossings() {
+    for (int mark : socMarks) {
+      putTime("time_to_soc_" + mark, crossing(mark));
+    }
+    double from = crossing(window.from());
+    putTime("time_soc_" + window.idPart(), crossing(window.to()) - from);
+    return this;
+  }
+
+  private InventedSession added() {
+    for (WantedDistance distance : distances) {
+      double gain = distance.kilometres() / KM_PER_PERCENT;
+      String id = "time_to_add_" + distance.idPart();
+      putTime(basis == Basis.RATED ? id + "_rated" : id, crossing(soc[0] + gain) - seconds[0]);
+    }
+    return this;
+  }
+
+  private void putTime(String id, double second) {
+    if (Double.isNaN(second)) {
+      withheld(id, Unit.SECOND, "it was not reached");
+    } else {
+      measured(id, Unit.SECOND, second, 12);
+    }
+  }
+
+  /** The first time at a state of charge, or NaN. */
+  private double crossing(double mark) {
+    for (int i = 1; i < soc.length; i++) {
+      if (soc[i - 1] <= mark && soc[i] >= mark && soc[i] > soc[i - 1]) {
+        double share = (mark - soc[i - 1]) / (soc[i] - soc[i - 1]);
+        return seconds[i - 1] + share * (seconds[i] - seconds[i - 1]);
+      }
+    }
+    return Double.NaN;
+  }
+
+  ReportResult result() {
+    ReportPlan plan =
+        new ReportPlan(
+            "invented",
+            new ReportPlan.Heading("Invented", "", Optional.empty()),
+            new ReportPlan.Subject("invented", List.of(), List.of()),
+            new ReportPlan.Wishes(distances, socMarks, List.of(window)),
+            new ReportPlan.Style(units, basis, "report"),
+            new ReportPlan.Article("", "reports/invented.md", 1));
+    SessionResult main =
+        new SessionResult(
+            session(), Optional.empty(), new Numbers(numbers), List.of(), curves(), List.of());
+    return new ReportResult(plan, main, List.of());
+  }
+
+  private Session session() {
+    RowRef row = new RowRef("sessions/invented/conditions.csv", 2);
+    Fact vehicle =
+        new Fact("Northmoor Finch <61> & \"Co\"", "", Optional.empty(), HowKnown.DISPLAYED, row);
+    int[] lines = new int[seconds.length];
+    java.util.Arrays.setAll(lines, i -> i + 2);
+    Trace trace = new Trace("sessions/invented/readings.csv", seconds, soc, lines, 0.5, 0.5);
+    return new Session(
+        "invented",
+        new Facts<>("conditions.csv", ConditionItem.class, Map.of(ConditionItem.VEHICLE, vehicle)),
+        Map.of(Channel.SOC, trace),
+        List.of(),
+        new Interval(seconds[0], seconds[seconds.length - 1]));
+  }
+
+  private Curves curves() {
+    double[] kilometres = new double[soc.length];
+    java.util.Arrays.setAll(kilometres, i -> (soc[i] - soc[0]) * KM_PER_PERCENT);
+    boolean hasPower = power.length > 0;
+    return new Curves(
+        hasPower ? Optional.of(curve(soc, power, 0.5)) : Optional.empty(),
+        hasPower ? Optional.of(curve(seconds, power, 0.5)) : Optional.empty(),
+        Optional.of(curve(seconds, soc, 0.5)),
+        Optional.of(curve(seconds, kilometres, 1.0 * KM_PER_PERCENT)));
+  }
+
+  private Curve curve(double[] x, double[] y, double half) {
+    double[] low = new double[y.length];
+    double[] high = new double[y.length];
+    boolean[] wide = new boolean[y.length];
+    for (int i = 0; i < y.length; i++) {
+      low[i] = y[i] - half;
+      high[i] = y[i] + half;
+      wide[i] = i + 1 < y.length && seconds[i + 1] - seconds[i] >= wideGapSeconds;
+    }
+    return new Curve(x, y, low, high, wide);
+  }
+}

@@ -68,7 +68,9 @@ public final class Wording {
   /** An amount of a base unit that is known exactly, such as the step of a display. */
   public String exactly(double amount, Unit unit) {
     BigDecimal rounded =
-        BigDecimal.valueOf(shownAmount(amount, unit)).round(new MathContext(4)).stripTrailingZeros();
+        BigDecimal.valueOf(shownAmount(amount, unit))
+            .round(new MathContext(4))
+            .stripTrailingZeros();
     return rounded.toPlainString() + "\u00a0" + name(shown(unit));
   }
 

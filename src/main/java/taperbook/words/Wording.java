@@ -1,5 +1,7 @@
 package taperbook.words;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -67,15 +69,33 @@ public final class Wording {
 
   /** An interval with its unit, such as {@code 170.5 to 171.5 kW}. */
   public String range(Interval bounds, Unit unit) {
+    return joined(bounds, unit, " to ");
+  }
+
+  /** An interval in words, such as {@code between 170.5 and 171.5 kW}, or {@code exact}. */
+  public String between(Interval bounds, Unit unit) {
+    return bounds.width() == 0 ? "exact" : "between " + joined(bounds, unit, " and ");
+  }
+
+  /** An amount of a base unit that is known exactly, such as the step of a display. */
+  public String exactly(double amount, Unit unit) {
+    BigDecimal rounded =
+        BigDecimal.valueOf(shownAmount(amount, unit))
+            .round(new MathContext(4))
+            .stripTrailingZeros();
+    return rounded.toPlainString() + "\u00a0" + name(shown(unit));
+  }
+
+  private String joined(Interval bounds, Unit unit, String joiner) {
     if (unit == Unit.SECOND) {
       int step = DurationText.step(bounds);
-      return DurationText.down(bounds.low(), step) + " to " + DurationText.up(bounds.high(), step);
+      return DurationText.down(bounds.low(), step) + joiner + DurationText.up(bounds.high(), step);
     }
     Unit shown = shown(unit);
     Interval converted = bounds.mapMonotone(x -> convert(x, unit, shown));
     int places = Rounding.places(converted, mostPlaces(shown));
     return Rounding.down(converted.low(), places)
-        + " to "
+        + joiner
         + Rounding.up(converted.high(), places)
         + "\u00a0"
         + name(shown);

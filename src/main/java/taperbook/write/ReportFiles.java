@@ -1,0 +1,36 @@
+package taperbook.write;
+
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The files of one report by their path in its folder, such as {@code figures/power-over-soc.svg}.
+ */
+public final class ReportFiles {
+  private final SortedMap<String, byte[]> files = new TreeMap<>();
+
+  ReportFiles() {}
+
+  void put(String path, byte[] bytes) {
+    files.put(path, bytes);
+  }
+
+  /** The files in the order of their paths. */
+  public SortedMap<String, byte[]> all() {
+    return Collections.unmodifiableSortedMap(files);
+  }
+
+  /**
+   * A copy of a file's bytes.
+   *
+   * @throws IllegalArgumentException if there is no such file
+   */
+  public byte[] bytes(String path) {
+    byte[] bytes = files.get(path);
+    if (bytes == null) {
+      throw new IllegalArgumentException("no file is called " + path);
+    }
+    return bytes.clone();
+  }
+}

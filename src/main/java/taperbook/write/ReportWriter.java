@@ -1,0 +1,89 @@
+package taperbook.write;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.draw.Figure;
+import taperbook.model.ReportPlan;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.write.data.NumbersCsv;
+import taperbook.write.data.NumbersJson;
+import taperbook.write.html.HtmlPage;
+import taperbook.write.pdf.PdfAttachment;
+import taperbook.write.pdf.PdfHeading;
+import taperbook.write.pdf.PdfPage;
+import taperbook.write.text.ArticlePart;
+import taperbook.write.text.ArticleText;
+import taperbook.write.text.RestrictedTemplates;
+
+/** Writes all files of one report. */
+public final class ReportWriter {
+  /**
+   * The files of a report, or every problem met in its article and templates. The files that a
+   * report has: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
+   * {@code numbers.csv}, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}.
+   */
+  public Checked<ReportFiles> write(WriteJob job) {
+    Map<String, String> svgs = new LinkedHashMap<>();
+    job.figures().forEach(f -> svgs.put(f.id(), f.svg()));
+    Checked<String> template = new TemplateChoice(job).page();
+    Checked<List<ArticlePart>> article = new ArticleText(job.result(), svgs.keySet()).parts();
+    List<Problem> problems = new ArrayList<>(template.problems());
+    problems.addAll(article.problems());
+    if (template.value().isEmpty() || article.value().isEmpty()) {
+      return Checked.refused(problems);
+    }
+    return pages(job, template.value().get(), article.value().get())
+        .then(pages -> Checked.good(files(job, pages, svgs)));
+  }
+
+  /** The three texts that the templates give. */
+  private record Pages(String html, String print, String methods) {}
+
+  private static Checked<Pages> pages(WriteJob job, String name, List<ArticlePart> article) {
+    TemplateModel model = new TemplateModel(job, article);
+    RestrictedTemplates templates = new RestrictedTemplates(job.templates().texts());
+    List<Checked<String>> texts =
+        List.of(
+            templates.page(name, model.screen()),
+            templates.page(name, model.print()),
+            templates.page("methods.ftlh", model.print()));
+    List<Problem> problems = texts.stream().flatMap(t -> t.problems().stream()).distinct().toList();
+    List<String> values = texts.stream().map(t -> t.value().orElse("")).toList();
+    return Checked.of(new Pages(values.get(0), values.get(1), values.get(2)), problems);
+  }
+
+  private static ReportFiles files(WriteJob job, Pages pages, Map<String, String> svgs) {
+    ReportFiles files = new ReportFiles();
+    byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
+    files.put("numbers.json", json);
+    files.put("numbers.csv", NumbersCsv.bytes(job.result()));
+    files.put("report.html", HtmlPage.bytes(pages.html()));
+    List<PdfAttachment> attachments = new ArrayList<>();
+    job.inputs().forEach(i -> attachments.add(new PdfAttachment(i.path(), i.bytes())));
+    attachments.add(new PdfAttachment("numbers.json", json));
+    PdfPage pdf = new PdfPage(svgs);
+    files.put("report.pdf", pdf.bytes(pages.print(), heading(job, ""), attachments));
+    files.put("methods.pdf", pdf.bytes(pages.methods(), heading(job, "Methods: "), List.of()));
+    for (Figure figure : job.figures()) {
+      files.put(
+          "figures/" + figure.id() + ".svg",
+          (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
+      files.put("figures/" + figure.id() + ".png", figure.png());
+    }
+    return files;
+  }
+
+  private static PdfHeading heading(WriteJob job, String before) {
+    ReportPlan.Heading heading = job.result().plan().heading();
+    return new PdfHeading(
+        before + heading.title(),
+        heading.author(),
+        job.result().main().session().vehicle(),
+        job.program(),
+        job.made());
+  }
+}

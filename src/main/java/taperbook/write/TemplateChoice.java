@@ -1,0 +1,41 @@
+package taperbook.write;
+
+import java.util.List;
+import taperbook.model.ReportPlan;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.SourcePlace;
+
+/** Finds the template that a report names in its front matter. */
+final class TemplateChoice {
+  private static final String ENDING = ".ftlh";
+  private final WriteJob job;
+
+  TemplateChoice(WriteJob job) {
+    this.job = job;
+  }
+
+  /** File name of the template, or the problem that there is none. */
+  Checked<String> page() {
+    ReportPlan plan = job.result().plan();
+    String asked = plan.style().template();
+    String name = asked.endsWith(ENDING) ? asked : asked + ENDING;
+    if (job.templates().texts().containsKey(name)) {
+      return Checked.good(name);
+    }
+    List<String> known =
+        job.templates().texts().keySet().stream()
+            .filter(n -> n.endsWith(ENDING) && !n.equals("parts.ftlh"))
+            .map(n -> n.substring(0, n.length() - ENDING.length()))
+            .toList();
+    return Checked.refused(
+        List.of(
+            new Problem(
+                ProblemCode.NAME_UNKNOWN,
+                SourcePlace.file(plan.article().file()),
+                "template \u201c" + asked + "\u201d",
+                "the name of a template",
+                "name one of " + String.join(", ", known) + ", or write templates/" + name)));
+  }
+}

@@ -1,0 +1,74 @@
+package taperbook.write;
+
+import freemarker.core.HTMLOutputFormat;
+import freemarker.template.TemplateModelException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.draw.Figure;
+import taperbook.write.page.PageModel;
+import taperbook.write.text.ArticlePart;
+
+/** All that a template may print: the numbers, and beside them article, charts and styles. */
+final class TemplateModel {
+  private final WriteJob job;
+  private final List<ArticlePart> article;
+
+  TemplateModel(WriteJob job, List<ArticlePart> article) {
+    this.job = job;
+    this.article = article;
+  }
+
+  /** For the page in a browser. */
+  Map<String, Object> screen() {
+    return model("html", "screen.css");
+  }
+
+  /** For paper. */
+  Map<String, Object> print() {
+    return model("pdf", "print.css");
+  }
+
+  private Map<String, Object> model(String medium, String css) {
+    Map<String, Object> model =
+        new PageModel(job.result()).map(job.inputs(), job.made(), job.program());
+    model.put("medium", medium);
+    model.put("css", markup(job.templates().texts().getOrDefault(css, "")));
+    Map<String, Object> figures = new LinkedHashMap<>();
+    job.figures().forEach(f -> figures.put(f.id(), figure(f)));
+    List<Object> parts = new ArrayList<>();
+    for (ArticlePart part : article) {
+      parts.add(
+          part.figure().isEmpty()
+              ? Map.of("html", markup(part.html()))
+              : Map.of("figure", figures.getOrDefault(part.figure(), Map.of())));
+    }
+    List<String> shown = article.stream().map(ArticlePart::figure).toList();
+    model.put("article", parts);
+    model.put(
+        "figures",
+        job.figures().stream()
+            .filter(f -> !shown.contains(f.id()))
+            .map(f -> figures.getOrDefault(f.id(), Map.of()))
+            .toList());
+    return model;
+  }
+
+  private static Map<String, Object> figure(Figure figure) {
+    return Map.of(
+        "id", figure.id(),
+        "title", figure.title(),
+        "caption", figure.caption(),
+        "alt", figure.textAlternative(),
+        "svg", markup(figure.svg()));
+  }
+
+  private static Object markup(String html) {
+    try {
+      return HTMLOutputFormat.INSTANCE.fromMarkup(html);
+    } catch (TemplateModelException e) {
+      throw new IllegalStateException("markup is taken as it is", e);
+    }
+  }
+}

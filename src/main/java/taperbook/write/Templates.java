@@ -1,0 +1,59 @@
+package taperbook.write;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The texts of templates and style sheets by file name, such as {@code report.ftlh}. */
+public final class Templates {
+  /** The files that are built in, and that a user's folder may replace. */
+  public static final List<String> BUILT_IN =
+      List.of("methods.ftlh", "parts.ftlh", "print.css", "report.ftlh", "screen.css");
+
+  private final SortedMap<String, String> texts;
+
+  private Templates(SortedMap<String, String> texts) {
+    this.texts = texts;
+  }
+
+  /** The templates that come with the program. */
+  public static Templates builtIn() {
+    SortedMap<String, String> texts = new TreeMap<>();
+    BUILT_IN.forEach(name -> texts.put(name, resource(name)));
+    return new Templates(texts);
+  }
+
+  /**
+   * The built-in templates, with those of the user's in place of the ones they are named like and
+   * beside them.
+   *
+   * @param own text by file name, {@code .ftlh} and {@code .css}
+   */
+  public Templates with(Map<String, String> own) {
+    SortedMap<String, String> joined = new TreeMap<>(texts);
+    joined.putAll(own);
+    return new Templates(joined);
+  }
+
+  /** All texts by file name. */
+  public SortedMap<String, String> texts() {
+    return new TreeMap<>(texts);
+  }
+
+  private static String resource(String name) {
+    String path = "/taperbook/templates/" + name;
+    try (InputStream in = Templates.class.getResourceAsStream(path)) {
+      if (in == null) {
+        throw new IllegalStateException("the program lacks its own " + path);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(path, e);
+    }
+  }
+}

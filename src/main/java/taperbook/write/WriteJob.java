@@ -1,0 +1,31 @@
+package taperbook.write;
+
+import java.time.LocalDate;
+import java.util.List;
+import taperbook.draw.Figure;
+import taperbook.model.InputFile;
+import taperbook.model.ReportResult;
+
+/**
+ * All that goes into the files of one report.
+ *
+ * @param result what was measured
+ * @param figures the charts, in the order they should be shown
+ * @param templates the texts of the templates
+ * @param inputs every file that the report was made from, templates of the user's included
+ * @param made the day that the files bear as their date
+ * @param program name and version of the program
+ */
+public record WriteJob(
+    ReportResult result,
+    List<Figure> figures,
+    Templates templates,
+    List<InputFile> inputs,
+    LocalDate made,
+    String program) {
+  /** Copies the lists. */
+  public WriteJob {
+    figures = List.copyOf(figures);
+    inputs = List.copyOf(inputs);
+  }
+}

@@ -1,0 +1,173 @@
+package taperbook.write.data;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import taperbook.model.CrossCheck;
+import taperbook.model.Estimate;
+import taperbook.model.InputFile;
+import taperbook.model.Outcome;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportResult;
+import taperbook.model.RowRef;
+import taperbook.model.SessionResult;
+
+/** Writes {@code numbers.json}: every number, every cross-check and the hash of every input. */
+public final class NumbersJson {
+  private final ReportResult result;
+  private final List<InputFile> inputs;
+
+  /** The numbers of one report and the files they came from. */
+  public NumbersJson(ReportResult result, List<InputFile> inputs) {
+    this.result = result;
+    this.inputs = List.copyOf(inputs);
+  }
+
+  /** The file as UTF-8. */
+  public byte[] bytes() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
+      json.setPrettyPrinter(printer());
+      json.writeStartObject();
+      json.writeStringField("report", result.plan().name());
+      inputs(json);
+      json.writeArrayFieldStart("numbers");
+      for (SessionResult session : result.sessions()) {
+        for (ReportNumber number : session.numbers().all()) {
+          number(json, number);
+        }
+      }
+      json.writeEndArray();
+      json.writeArrayFieldStart("checks");
+      for (SessionResult session : result.sessions()) {
+        for (CrossCheck check : session.checks()) {
+          check(json, session.session().name(), check);
+        }
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+      json.writeRaw('\n');
+    } catch (IOException e) {
+      throw new UncheckedIOException("numbers.json", e);
+    }
+    return out.toByteArray();
+  }
+
+  private static DefaultPrettyPrinter printer() {
+    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter(
+            Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                .withObjectEmptySeparator("")
+                .withArrayEmptySeparator(""));
+    printer.indentObjectsWith(indenter);
+    printer.indentArraysWith(indenter);
+    return printer;
+  }
+
+  private void inputs(JsonGenerator json) throws IOException {
+    json.writeArrayFieldStart("inputs");
+    for (InputFile input : inputs) {
+      json.writeStartObject();
+      json.writeStringField("file", input.path());
+      json.writeStringField("sha256", input.sha256());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void number(JsonGenerator json, ReportNumber number) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("id", number.id());
+    json.writeStringField("label", number.label());
+    if (number.outcome() instanceof Outcome.Measured measured) {
+      amount(json, "value", measured.estimate().value());
+      json.writeStringField("unit", number.unit().symbol());
+      bounds(json, measured.estimate());
+      amount(json, "coverage", measured.coverage());
+    } else {
+      json.writeNullField("value");
+      json.writeStringField("unit", number.unit().symbol());
+      json.writeNullField("low");
+      json.writeNullField("high");
+      json.writeNullField("coverage");
+    }
+    json.writeStringField("basis", number.origin().basis().words());
+    json.writeStringField("session", number.origin().session());
+    rows(json, number.origin().rows());
+    strings(json, "caveats", number.caveats().stream().map(c -> c.sentence()).toList());
+    reason(json, number.withheld().orElse(""));
+    json.writeEndObject();
+  }
+
+  private static void check(JsonGenerator json, String session, CrossCheck check)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("id", check.id());
+    json.writeStringField("title", check.title());
+    json.writeStringField("unit", check.unit().symbol());
+    json.writeStringField("session", session);
+    if (check.outcome() instanceof CrossCheck.Compared compared) {
+      side(json, "first", compared.first());
+      side(json, "second", compared.second());
+      json.writeBooleanField("agrees", compared.agrees());
+      amount(json, "difference", compared.difference().value());
+      bounds(json, compared.difference());
+      reason(json, "");
+    } else {
+      for (String field : List.of("first", "second", "agrees", "difference", "low", "high")) {
+        json.writeNullField(field);
+      }
+      reason(json, check.outcome().fold(c -> "", CrossCheck.NotPossible::reason));
+    }
+    json.writeEndObject();
+  }
+
+  private static void side(JsonGenerator json, String field, CrossCheck.Side side)
+      throws IOException {
+    json.writeObjectFieldStart(field);
+    json.writeStringField("label", side.label());
+    amount(json, "value", side.estimate().value());
+    bounds(json, side.estimate());
+    rows(json, side.rows());
+    json.writeEndObject();
+  }
+
+  private static void bounds(JsonGenerator json, Estimate estimate) throws IOException {
+    amount(json, "low", estimate.bounds().low());
+    amount(json, "high", estimate.bounds().high());
+  }
+
+  private static void amount(JsonGenerator json, String field, double value) throws IOException {
+    json.writeFieldName(field);
+    json.writeNumber(Digits.plain(value));
+  }
+
+  private static void rows(JsonGenerator json, List<RowRef> rows) throws IOException {
+    strings(json, "rows", RowRuns.listed(rows));
+  }
+
+  private static void strings(JsonGenerator json, String field, List<String> texts)
+      throws IOException {
+    json.writeArrayFieldStart(field);
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
+  }
+
+  private static void reason(JsonGenerator json, String reason) throws IOException {
+    if (reason.isEmpty()) {
+      json.writeNullField("withheld");
+    } else {
+      json.writeStringField("withheld", reason);
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package taperbook.write.html;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Base64;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TTFSubsetter;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/** Fonts for a page as style rules that carry them, cut down to the letters that it uses. */
+final class WebFonts {
+  private record Face(String family, String weight, String style, String file) {}
+
+  private static final List<Face> FACES =
+      List.of(
+          new Face("Noto Sans", "400", "normal", "NotoSans-Regular.ttf"),
+          new Face("Noto Sans", "700", "normal", "NotoSans-Bold.ttf"),
+          new Face("Noto Sans", "400", "italic", "NotoSans-Italic.ttf"),
+          new Face("Noto Serif", "700", "normal", "NotoSerif-Bold.ttf"));
+
+  // Whatever the text, these can come up: the signs of numbers and of cut words.
+  private static final String ALWAYS = " 0123456789.,-\u2013\u2026\u00a0";
+
+  private WebFonts() {}
+
+  /** Rules for all fonts of a page. */
+  static String rules(String page) {
+    Set<Integer> letters =
+        (page + ALWAYS).codePoints().boxed().collect(Collectors.toCollection(TreeSet::new));
+    return FACES.stream().map(face -> rule(face, letters)).collect(Collectors.joining("\n"));
+  }
+
+  private static String rule(Face face, Set<Integer> letters) {
+    return "@font-face{font-family:\""
+        + face.family()
+        + "\";font-weight:"
+        + face.weight()
+        + ";font-style:"
+        + face.style()
+        + ";font-display:swap;src:url(data:font/ttf;base64,"
+        + Base64.getEncoder().encodeToString(subset(face.file(), letters))
+        + ")}";
+  }
+
+  /** The font with the outlines of these letters only. */
+  static byte[] subset(String file, Set<Integer> letters) {
+    String path = "/taperbook/fonts/" + file;
+    try (InputStream in = WebFonts.class.getResourceAsStream(path)) {
+      if (in == null) {
+        throw new IllegalStateException("the program lacks its own " + path);
+      }
+      try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
+        TTFSubsetter subsetter = new TTFSubsetter(font);
+        subsetter.addAll(letters);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        subsetter.writeToStream(out);
+        return out.toByteArray();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(path, e);
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package taperbook.write.page;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import taperbook.model.ConditionItem;
+import taperbook.model.Fact;
+import taperbook.model.Facts;
+import taperbook.model.Item;
+import taperbook.model.RangeItem;
+import taperbook.model.Session;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
+
+/** Stated facts as texts: as they were written, since they are the tester's and not computed. */
+final class FactTexts {
+  private FactTexts() {}
+
+  /** All facts of a file in order; of one that is not known, the value says so. */
+  static <I extends Enum<I> & Item> List<Map<String, Object>> table(Facts<I> facts) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    facts
+        .all()
+        .forEach(
+            (item, fact) ->
+                rows.add(
+                    Map.of(
+                        "item", capital(item.words()),
+                        "value", fact.isKnown() ? value(fact) : "not known",
+                        "known", fact.isKnown() ? fact.howKnown().words() : "")));
+    return rows;
+  }
+
+  /** What a report is about: vehicle, place and day. */
+  static String subject(Session session) {
+    return Stream.of(
+            session.conditions().text(ConditionItem.VEHICLE),
+            session.conditions().text(ConditionItem.PLACE),
+            session.conditions().text(ConditionItem.DATE).map(FactTexts::date))
+        .flatMap(java.util.Optional::stream)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** The way of the drive, such as {@code from 92 % to 11 %}, as far as it is known. */
+  static String drive(Facts<RangeItem> facts) {
+    return facts
+        .known(RangeItem.DISTANCE)
+        .flatMap(
+            distance ->
+                facts
+                    .known(RangeItem.START_SOC)
+                    .flatMap(
+                        start ->
+                            facts
+                                .known(RangeItem.END_SOC)
+                                .map(
+                                    end ->
+                                        value(distance)
+                                            + " from "
+                                            + value(start)
+                                            + " to "
+                                            + value(end)
+                                            + " of displayed charge")))
+        .orElse("");
+  }
+
+  /** A calendar date in words; anything else as it stands. */
+  static String date(String written) {
+    try {
+      return Wording.date(LocalDate.parse(written));
+    } catch (DateTimeParseException e) {
+      return written;
+    }
+  }
+
+  private static String value(Fact fact) {
+    if (fact.unit().isEmpty()) {
+      return date(fact.written());
+    }
+    String unit = Unit.ofSymbol(fact.unit()).map(Wording::name).orElse(fact.unit());
+    return fact.written() + (unit.isEmpty() ? "" : "\u00a0" + unit);
+  }
+
+  private static String capital(String words) {
+    // Only the first letter, and that of no locale: items are plain ASCII.
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1).replace(" soc", " SOC");
+  }
+}

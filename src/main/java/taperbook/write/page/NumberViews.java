@@ -1,0 +1,110 @@
+package taperbook.write.page;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.model.Basis;
+import taperbook.model.Estimate;
+import taperbook.model.Outcome;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportResult;
+import taperbook.model.SessionResult;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
+import taperbook.write.data.RowRuns;
+
+/** Numbers as a template prints them: every part a text. */
+final class NumberViews {
+  private final Wording wording;
+  private final CaveatMarks marks;
+  private final String mainSession;
+
+  NumberViews(ReportResult result, Wording wording, CaveatMarks marks) {
+    this.wording = wording;
+    this.marks = marks;
+    this.mainSession = result.main().session().name();
+  }
+
+  /** The number of a session, or a place held free if it has none of that id. */
+  Map<String, Object> view(SessionResult session, String id) {
+    return session.numbers().find(id).map(this::view).orElseGet(() -> absent(id));
+  }
+
+  Map<String, Object> view(ReportNumber number) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("id", number.id());
+    view.put("anchor", anchor(number));
+    view.put("label", number.label());
+    view.put("present", true);
+    view.put("measured", number.estimate().isPresent());
+    view.put("value", wording.value(number));
+    view.put("range", wording.range(number));
+    view.put(
+        "between",
+        number.estimate().map(e -> wording.between(e.bounds(), number.unit())).orElse(""));
+    view.put("basis", basis(number.origin().basis()));
+    view.put("session", number.origin().session());
+    view.put("rows", RowRuns.words(number.origin().rows()));
+    view.put("method", number.method().title());
+    view.put("marks", marks.of(number.caveats()));
+    view.put("withheld", number.withheld().orElse(""));
+    view.put("coverage", number.outcome().fold(NumberViews::coverage, w -> ""));
+    return view;
+  }
+
+  /** One side of a check, or a quantity of a leg. */
+  Map<String, Object> view(String label, Estimate estimate, Unit unit) {
+    return Map.of(
+        "label",
+        label,
+        "value",
+        wording.value(estimate, unit),
+        "range",
+        wording.range(estimate.bounds(), unit),
+        "between",
+        wording.between(estimate.bounds(), unit));
+  }
+
+  private String anchor(ReportNumber number) {
+    String session = number.origin().session();
+    return "number-" + (session.equals(mainSession) ? "" : session + "-") + number.id();
+  }
+
+  private static Map<String, Object> absent(String id) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("id", id);
+    view.put("present", false);
+    view.put("measured", false);
+    for (String part :
+        List.of(
+            "anchor",
+            "label",
+            "range",
+            "between",
+            "basis",
+            "session",
+            "method",
+            "withheld",
+            "coverage")) {
+      view.put(part, "");
+    }
+    view.put("value", "\u2013");
+    view.put("rows", List.of());
+    view.put("marks", List.of());
+    return view;
+  }
+
+  private static String basis(Basis basis) {
+    return switch (basis) {
+      case READINGS -> "from the readings";
+      case DISPLAYED -> "as displayed";
+      case DRIVEN, ENERGY, RATED -> basis.words() + " basis";
+    };
+  }
+
+  private static String coverage(Outcome.Measured measured) {
+    return measured.coverage() == 1
+        ? "bounds"
+        : Math.round(measured.coverage() * 100) + "\u00a0% coverage";
+  }
+}

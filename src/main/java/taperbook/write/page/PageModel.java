@@ -1,0 +1,98 @@
+package taperbook.write.page;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.model.InputFile;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.words.Wording;
+
+/** Everything of a report that a template may print, charts, article and styles excepted. */
+public final class PageModel {
+  private final ReportResult result;
+  private final Wording wording;
+  private final NumberViews views;
+  private final CaveatMarks marks;
+
+  /** The model of one report. */
+  public PageModel(ReportResult result) {
+    this.result = result;
+    this.wording = new Wording(result.plan().style().units());
+    this.marks = new CaveatMarks(result);
+    this.views = new NumberViews(result, wording, marks);
+  }
+
+  /**
+   * Plain maps, lists, texts and truth values; the head of {@code report.ftlh} describes them.
+   *
+   * @param inputs the files that the report was made from
+   * @param made the day that it bears as its date
+   * @param program name and version of the program
+   */
+  public Map<String, Object> map(List<InputFile> inputs, LocalDate made, String program) {
+    Tables tables = new Tables(result, views, wording);
+    MethodsPart methods = new MethodsPart(result, wording);
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("report", report(made, program));
+    map.put("headline", headline());
+    map.put("milestones", tables.milestones());
+    map.put("distances", tables.distances());
+    map.put("range", new RangeBasis(result.main(), views).map());
+    map.put("checks", tables.checks());
+    map.put("comparison", new Comparison(result, views, wording).map());
+    map.put("withheld", methods.withheld());
+    map.put("definitions", methods.definitions());
+    map.put("assumptions", methods.assumptions());
+    map.put("displays", methods.displays());
+    map.put("conditions", FactTexts.table(result.main().session().conditions()));
+    map.put("caveats", marks.byKind());
+    map.put("numbers", numbers());
+    map.put("inputs", inputs.stream().map(PageModel::input).toList());
+    return map;
+  }
+
+  private Map<String, Object> report(LocalDate made, String program) {
+    ReportPlan plan = result.plan();
+    Map<String, Object> report = new LinkedHashMap<>();
+    report.put("name", plan.name());
+    report.put("title", plan.heading().title());
+    report.put("author", plan.heading().author());
+    report.put("date", Wording.date(plan.heading().published().orElse(made)));
+    report.put("isoDate", plan.heading().published().orElse(made).toString());
+    report.put("subject", FactTexts.subject(result.main().session()));
+    report.put("session", result.main().session().name());
+    report.put("basis", plan.style().basis().words());
+    report.put("program", program);
+    return report;
+  }
+
+  private List<Map<String, Object>> headline() {
+    return Headline.ids(result.plan()).stream()
+        .flatMap(id -> result.main().numbers().find(id).stream())
+        .map(n -> Headline.cell(views, n))
+        .toList();
+  }
+
+  private List<Map<String, Object>> numbers() {
+    return result.sessions().stream()
+        .map(
+            s ->
+                Map.<String, Object>of(
+                    "session",
+                    s.session().name(),
+                    "numbers",
+                    s.numbers().all().stream().map(this::view).toList()))
+        .toList();
+  }
+
+  private Map<String, Object> view(ReportNumber number) {
+    return views.view(number);
+  }
+
+  private static Map<String, Object> input(InputFile input) {
+    return Map.of("file", input.path(), "sha256", input.sha256());
+  }
+}

@@ -1,0 +1,15 @@
+package taperbook.write.pdf;
+
+import java.time.LocalDate;
+
+/**
+ * What a PDF says of itself.
+ *
+ * @param title its title
+ * @param author who answers for it; may be empty
+ * @param subject what it is about; may be empty
+ * @param program name and version of the program that made it
+ * @param made the day that it bears
+ */
+public record PdfHeading(
+    String title, String author, String subject, String program, LocalDate made) {}

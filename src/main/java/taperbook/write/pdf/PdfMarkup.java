@@ -1,0 +1,53 @@
+package taperbook.write.pdf;
+
+import org.jsoup.Jsoup;
+import org.jsoup.helper.W3CDom;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Node;
+import org.jsoup.nodes.TextNode;
+import org.jsoup.select.NodeTraversor;
+
+/** Makes the page that a template gave fit for laying out: well-formed, with bookmarks. */
+final class PdfMarkup {
+  private PdfMarkup() {}
+
+  static org.w3c.dom.Document document(String html) {
+    org.jsoup.nodes.Document page = Jsoup.parse(html);
+    fonts(page);
+    bookmarks(page);
+    page.select("a[href]:not([title])").forEach(a -> a.attr("title", a.text()));
+    NodeTraversor.traverse((node, depth) -> minus(node), page.body());
+    return new W3CDom().namespaceAware(false).fromJsoup(page);
+  }
+
+  private static void fonts(org.jsoup.nodes.Document page) {
+    page.head().prependElement("style").appendChild(new org.jsoup.nodes.DataNode(PdfFonts.rules()));
+  }
+
+  /** The outline of the PDF: sections, and under them what they are divided into. */
+  private static void bookmarks(org.jsoup.nodes.Document page) {
+    Element root = page.head().appendElement("bookmarks");
+    Element section = root;
+    int count = 0;
+    for (Element heading : page.select("h2, h3")) {
+      count++;
+      if (heading.id().isEmpty()) {
+        heading.attr("id", "heading-" + count);
+      }
+      boolean top = heading.normalName().equals("h2");
+      Element parent = top ? root : section;
+      Element bookmark = parent.appendElement("bookmark");
+      bookmark.attr("name", heading.text()).attr("href", "#" + heading.id());
+      if (top) {
+        section = bookmark;
+      }
+    }
+  }
+
+  /** The fonts lack the minus sign; the dash of the same width stands for it on paper. */
+  private static void minus(Node node) {
+    if (node instanceof TextNode text && text.getWholeText().indexOf('\u2212') >= 0) {
+      text.text(text.getWholeText().replace('\u2212', '\u2013'));
+    }
+  }
+}

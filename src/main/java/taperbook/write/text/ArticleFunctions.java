@@ -1,0 +1,151 @@
+package taperbook.write.text;
+
+import freemarker.template.SimpleScalar;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateScalarModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.model.SessionResult;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.SourcePlace;
+import taperbook.words.Wording;
+
+/**
+ * What an article can call: {@code number}, {@code range}, {@code both} and {@code figure}. A name
+ * that does not exist becomes a problem at its place, and the article goes on.
+ */
+final class ArticleFunctions {
+  private static final List<String> CHARTS =
+      List.of("power-over-soc", "power-over-time", "soc-over-time", "distance-over-time");
+
+  private final ReportResult result;
+  private final Wording wording;
+  private final Set<String> figures;
+  private final List<Problem> problems = new ArrayList<>();
+
+  ArticleFunctions(ReportResult result, Set<String> figures) {
+    this.result = result;
+    this.wording = new Wording(result.plan().style().units());
+    this.figures = figures;
+  }
+
+  /** Every name that was not found, in the order of the article. */
+  List<Problem> problems() {
+    return problems;
+  }
+
+  Map<String, Object> model() {
+    return Map.of(
+        "number", onNumber(wording::value),
+        "range", onNumber(wording::range),
+        "both", onNumber(wording::outcome),
+        "figure", (TemplateMethodModelEx) arguments -> figure(texts(arguments, 1).get(0)));
+  }
+
+  private TemplateMethodModelEx onNumber(Function<ReportNumber, String> words) {
+    return arguments -> {
+      List<String> texts = texts(arguments, 2);
+      Optional<SessionResult> session =
+          texts.size() < 2 ? Optional.of(result.main()) : session(texts.get(1));
+      return session
+          .flatMap(s -> number(s, texts.get(0)))
+          .map(n -> n.withheld().map(r -> "withheld (" + r + ")").orElseGet(() -> words.apply(n)))
+          .map(ArticleFunctions::escaped)
+          .orElse("");
+    };
+  }
+
+  private static List<String> texts(List<?> arguments, int most) throws TemplateModelException {
+    List<String> texts = new ArrayList<>();
+    for (Object argument : arguments) {
+      if (argument instanceof TemplateScalarModel scalar) {
+        texts.add(scalar.getAsString());
+      }
+    }
+    if (texts.isEmpty() || texts.size() != arguments.size() || texts.size() > most) {
+      throw new TemplateModelException(
+          most == 1
+              ? "one name in quotes is expected in the brackets"
+              : "an id in quotes, and perhaps a session in quotes, is expected in the brackets");
+    }
+    return texts;
+  }
+
+  private Optional<SessionResult> session(String name) {
+    Optional<SessionResult> found =
+        result.sessions().stream().filter(s -> s.session().name().equals(name)).findFirst();
+    if (found.isEmpty()) {
+      List<String> known = result.sessions().stream().map(s -> s.session().name()).toList();
+      problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, "a session of this report", known));
+    }
+    return found;
+  }
+
+  private Optional<ReportNumber> number(SessionResult session, String id) {
+    Optional<ReportNumber> found = session.numbers().find(id);
+    if (found.isEmpty()) {
+      List<String> known = session.numbers().all().stream().map(ReportNumber::id).toList();
+      problems.add(
+          unknown(ProblemCode.NUMBER_UNKNOWN, id, "the id of a number of this report", known));
+    }
+    return found;
+  }
+
+  private SimpleScalar figure(String id) {
+    if (figures.contains(id)) {
+      return new SimpleScalar("\n\n" + ArticleText.token(id) + "\n\n");
+    }
+    if (CHARTS.contains(id)) {
+      return new SimpleScalar("(No chart: the session lacks the readings for it.)");
+    }
+    problems.add(unknown(ProblemCode.NAME_UNKNOWN, id, "the name of a chart", CHARTS));
+    return new SimpleScalar("");
+  }
+
+  private Problem unknown(ProblemCode code, String name, String expected, List<String> known) {
+    List<String> near = Nearest.names(name, known);
+    return new Problem(
+        code,
+        here(),
+        "\u201c" + name + "\u201d",
+        expected,
+        near.isEmpty()
+            ? "take an id from numbers.json, or one of " + String.join(", ", first(known))
+            : "write " + String.join(" or ", near));
+  }
+
+  private static List<String> first(List<String> known) {
+    return known.subList(0, Math.min(5, known.size()));
+  }
+
+  /** Where the call stands: an exception knows, even one that is never thrown. */
+  private SourcePlace here() {
+    TemplateModelException probe = new TemplateModelException("place");
+    return place(result.plan().article(), probe.getLineNumber(), probe.getColumnNumber());
+  }
+
+  static SourcePlace place(
+      ReportPlan.Article article,
+      @org.jspecify.annotations.Nullable Integer line,
+      @org.jspecify.annotations.Nullable Integer column) {
+    if (line == null || line < 1) {
+      return SourcePlace.file(article.file());
+    }
+    return new SourcePlace(
+        article.file(), line + article.firstLine() - 1, column == null || column < 1 ? 0 : column);
+  }
+
+  /** Keeps Markdown from reading meaning into a printed number or reason. */
+  private static String escaped(String text) {
+    return text.replaceAll("([\\\\`*_\\[\\]<>#|&~])", "\\\\$1").replace("\n", " ");
+  }
+}

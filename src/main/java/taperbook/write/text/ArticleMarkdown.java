@@ -1,0 +1,122 @@
+package taperbook.write.text;
+
+import com.vladsch.flexmark.ast.Heading;
+import com.vladsch.flexmark.ast.Image;
+import com.vladsch.flexmark.ast.ImageRef;
+import com.vladsch.flexmark.ast.Paragraph;
+import com.vladsch.flexmark.ast.Text;
+import com.vladsch.flexmark.ext.tables.TablesExtension;
+import com.vladsch.flexmark.html.HtmlRenderer;
+import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.util.ast.Document;
+import com.vladsch.flexmark.util.ast.Node;
+import com.vladsch.flexmark.util.data.MutableDataSet;
+import com.vladsch.flexmark.util.sequence.BasedSequence;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document.OutputSettings;
+import org.jsoup.nodes.Element;
+import org.jsoup.safety.Safelist;
+
+/**
+ * Markdown to safe HTML. Raw HTML is printed as text, pictures become their text, and headings
+ * begin below the page's own, without a gap between levels.
+ */
+final class ArticleMarkdown {
+  private static final int PAGE_LEVEL = 2;
+  private static final int DEEPEST_LEVEL = 6;
+
+  private ArticleMarkdown() {}
+
+  static List<ArticlePart> parts(String markdown, Set<String> figures) {
+    MutableDataSet options =
+        new MutableDataSet()
+            .set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
+            .set(HtmlRenderer.ESCAPE_HTML, true);
+    Document document = Parser.builder(options).build().parse(markdown);
+    lowerHeadings(document);
+    dropPictures(document);
+    HtmlRenderer renderer = HtmlRenderer.builder(options).build();
+    List<ArticlePart> parts = new ArrayList<>();
+    StringBuilder html = new StringBuilder();
+    for (Node child : document.getChildren()) {
+      String figure = figure(child, figures);
+      if (figure.isEmpty()) {
+        html.append(renderer.render(child));
+      } else {
+        text(parts, html, figures);
+        parts.add(new ArticlePart("", figure));
+      }
+    }
+    text(parts, html, figures);
+    return parts;
+  }
+
+  private static void text(List<ArticlePart> parts, StringBuilder html, Set<String> figures) {
+    String safe = safe(html.toString());
+    for (String figure : figures) {
+      // A chart called for inside a list or a quotation: name it, since it cannot stand there.
+      safe = safe.replace(ArticleText.token(figure), "(see the chart " + figure + ")");
+    }
+    if (!safe.isBlank()) {
+      parts.add(new ArticlePart(safe, ""));
+    }
+    html.setLength(0);
+  }
+
+  private static String figure(Node node, Set<String> figures) {
+    if (!(node instanceof Paragraph)) {
+      return "";
+    }
+    String text = node.getChars().trim().toString();
+    return figures.stream().filter(f -> text.equals(ArticleText.token(f))).findFirst().orElse("");
+  }
+
+  private static void lowerHeadings(Document document) {
+    int above = PAGE_LEVEL;
+    for (Node node : document.getDescendants()) {
+      if (node instanceof Heading heading) {
+        int wanted = Math.min(DEEPEST_LEVEL, heading.getLevel() + PAGE_LEVEL);
+        above = Math.min(wanted, above + 1);
+        heading.setLevel(above);
+      }
+    }
+  }
+
+  private static void dropPictures(Document document) {
+    List<Node> pictures = new ArrayList<>();
+    for (Node node : document.getDescendants()) {
+      if (node instanceof Image || node instanceof ImageRef) {
+        pictures.add(node);
+      }
+    }
+    for (Node picture : pictures) {
+      BasedSequence text =
+          picture instanceof Image image ? image.getText() : ((ImageRef) picture).getText();
+      picture.insertBefore(new Text(text));
+      picture.unlink();
+    }
+  }
+
+  /** A second fence behind the renderer's escaping: only elements of text, links to the web. */
+  private static String safe(String html) {
+    Safelist safelist =
+        Safelist.relaxed()
+            .removeTags("img")
+            .addTags("hr", "del")
+            .addAttributes("td", "align")
+            .addAttributes("th", "align");
+    String clean =
+        Jsoup.clean(html, "", safelist, new OutputSettings().prettyPrint(false).charset("UTF-8"));
+    org.jsoup.nodes.Document body = Jsoup.parseBodyFragment(clean);
+    body.outputSettings().prettyPrint(false);
+    for (Element cell : body.select("[align]")) {
+      cell.addClass("align-" + cell.attr("align"));
+      cell.removeAttr("align");
+    }
+    body.select("thead th").attr("scope", "col");
+    return body.body().html().strip();
+  }
+}

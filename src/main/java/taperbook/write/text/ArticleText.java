@@ -1,0 +1,87 @@
+package taperbook.write.text;
+
+import freemarker.core.ParseException;
+import freemarker.core.PlainTextOutputFormat;
+import freemarker.template.Configuration;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.SourcePlace;
+
+/** The tester's article: its numbers filled in, then its Markdown made into safe HTML. */
+public final class ArticleText {
+  private final ReportResult result;
+  private final Set<String> figures;
+
+  /**
+   * The article of a report.
+   *
+   * @param figures names of the charts that the report has
+   */
+  public ArticleText(ReportResult result, Set<String> figures) {
+    this.result = result;
+    this.figures = Set.copyOf(figures);
+  }
+
+  /** The parts of the article in order, or every problem met in it. */
+  public Checked<List<ArticlePart>> parts() {
+    return filled().then(markdown -> Checked.good(ArticleMarkdown.parts(markdown, figures)));
+  }
+
+  /** What stands in the Markdown where a chart is to be. */
+  static String token(String figure) {
+    return "\u2063chart:" + figure + "\u2063";
+  }
+
+  private Checked<String> filled() {
+    ReportPlan.Article article = result.plan().article();
+    Configuration configuration = RestrictedTemplates.restricted();
+    configuration.setOutputFormat(PlainTextOutputFormat.INSTANCE);
+    ArticleFunctions functions = new ArticleFunctions(result, figures);
+    BoundedText out = new BoundedText();
+    try {
+      Template template =
+          new Template(article.file(), new StringReader(article.markdown()), configuration);
+      var environment = template.createProcessingEnvironment(functions.model(), out);
+      environment.setTemplateExceptionHandler(
+          (failure, where, writer) -> functions.problems().add(problem(article, failure)));
+      environment.process();
+    } catch (ParseException e) {
+      SourcePlace place = ArticleFunctions.place(article, e.getLineNumber(), e.getColumnNumber());
+      return Checked.refused(List.of(broken(place, e.getEditorMessage())));
+    } catch (TemplateException e) {
+      functions.problems().add(problem(article, e));
+    } catch (BoundedText.TooLong e) {
+      functions.problems().add(broken(SourcePlace.file(article.file()), e.words()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(article.file(), e);
+    }
+    List<Problem> problems = new ArrayList<>(functions.problems());
+    return Checked.of(out.toString(), problems.stream().distinct().toList());
+  }
+
+  private static Problem problem(ReportPlan.Article article, TemplateException failure) {
+    return broken(
+        ArticleFunctions.place(article, failure.getLineNumber(), failure.getColumnNumber()),
+        failure.getMessageWithoutStackTop());
+  }
+
+  private static Problem broken(SourcePlace place, String message) {
+    return new Problem(
+        ProblemCode.TEMPLATE_BROKEN,
+        place,
+        "an instruction that cannot be carried out: " + RestrictedTemplates.shortened(message),
+        "text, or ${number(\"id\")}, ${range(\"id\")}, ${both(\"id\")}, ${figure(\"name\")}",
+        "correct the instruction; a plain ${ is written ${r\"${\"}");
+  }
+}

@@ -1,0 +1,126 @@
+package taperbook.write.text;
+
+import freemarker.cache.StringTemplateLoader;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
+import freemarker.template.Configuration;
+import freemarker.template.SimpleObjectWrapper;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TimeZone;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.SourcePlace;
+
+/**
+ * Carries out page templates. They see the texts they are given and nothing else: no classes, no
+ * files, no methods of Java objects. What they print is escaped for HTML.
+ */
+public final class RestrictedTemplates {
+  private static final String FOLDER = "templates/";
+  private final Configuration configuration;
+
+  /**
+   * Templates that can name each other.
+   *
+   * @param texts text by file name
+   */
+  public RestrictedTemplates(Map<String, String> texts) {
+    StringTemplateLoader loader = new StringTemplateLoader();
+    texts.forEach(loader::putTemplate);
+    this.configuration = restricted();
+    configuration.setTemplateLoader(loader);
+    configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+  }
+
+  /** A configuration that opens nothing but the data a template is given. */
+  static Configuration restricted() {
+    Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+    configuration.setObjectWrapper(new SimpleObjectWrapper(Configuration.VERSION_2_3_34));
+    configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+    configuration.setAPIBuiltinEnabled(false);
+    configuration.setLocalizedLookup(false);
+    configuration.setLocale(Locale.ROOT);
+    configuration.setTimeZone(TimeZone.getTimeZone("UTC"));
+    configuration.setNumberFormat("computer");
+    configuration.setDefaultEncoding(StandardCharsets.UTF_8.name());
+    configuration.setInterpolationSyntax(Configuration.DOLLAR_INTERPOLATION_SYNTAX);
+    configuration.setTabSize(1);
+    configuration.setLogTemplateExceptions(false);
+    configuration.setWrapUncheckedExceptions(true);
+    configuration.setTemplateExceptionHandler(TemplateExceptionHandler.IGNORE_HANDLER);
+    return configuration;
+  }
+
+  /**
+   * The text that a template gives, or every problem met in it.
+   *
+   * @param name file name of the template
+   * @param model what it may print
+   */
+  public Checked<String> page(String name, Map<String, Object> model) {
+    List<Problem> problems = new ArrayList<>();
+    BoundedText out = new BoundedText();
+    try {
+      Template template = configuration.getTemplate(name);
+      var environment = template.createProcessingEnvironment(model, out);
+      environment.setTemplateExceptionHandler(
+          (failure, where, writer) -> problems.add(problem(failure, name)));
+      environment.process();
+    } catch (ParseException e) {
+      problems.add(
+          broken(
+              place(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber()),
+              e.getEditorMessage()));
+    } catch (TemplateException e) {
+      problems.add(problem(e, name));
+    } catch (BoundedText.TooLong e) {
+      problems.add(broken(SourcePlace.file(FOLDER + name), e.words()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(name, e);
+    }
+    return Checked.of(out.toString(), problems.stream().distinct().toList());
+  }
+
+  private static Problem problem(TemplateException failure, String name) {
+    String source = failure.getTemplateSourceName();
+    Integer line = failure.getLineNumber();
+    Integer column = failure.getColumnNumber();
+    return broken(
+        place(source == null ? name : source, line == null ? 0 : line, column == null ? 0 : column),
+        failure.getMessageWithoutStackTop());
+  }
+
+  private static SourcePlace place(String name, int line, int column) {
+    String file = FOLDER + name;
+    return line < 1 ? SourcePlace.file(file) : new SourcePlace(file, line, Math.max(column, 0));
+  }
+
+  private static Problem broken(SourcePlace place, String message) {
+    return new Problem(
+        ProblemCode.TEMPLATE_BROKEN,
+        place,
+        "an instruction that cannot be carried out: " + shortened(message),
+        "a template in FreeMarker's language that prints what the head of report.ftlh describes",
+        "correct the template there, or take it away to use the built-in one");
+  }
+
+  /** The first sentence of a message, on one line. */
+  static String shortened(String message) {
+    String line = message.strip().lines().findFirst().orElse("no message").strip();
+    if (line.endsWith(":")) {
+      line = message.strip().lines().limit(2).reduce((a, b) -> a + " " + b).orElse(line);
+    }
+    return line.length() <= 200 ? line : line.substring(0, 199) + "\u2026";
+  }
+}

@@ -1,0 +1,228 @@
+package taperbook.write;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.draw.Figure;
+import taperbook.model.Basis;
+import taperbook.model.Caveat;
+import taperbook.model.Channel;
+import taperbook.model.CrossCheck;
+import taperbook.model.Curves;
+import taperbook.model.Estimate;
+import taperbook.model.InputFile;
+import taperbook.model.Interval;
+import taperbook.model.Numbers;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.model.RowRef;
+import taperbook.model.Session;
+import taperbook.model.SessionResult;
+import taperbook.model.SocWindow;
+import taperbook.model.Trace;
+import taperbook.model.Unit;
+import taperbook.model.WantedDistance;
+
+/** A whole invented report, to write and look at. */
+final class InventedReport {
+  static final String TITLE = "Northmoor Finch: a first look at charging & range";
+  static final String ARTICLE =
+      """
+      The Northmoor Finch and Quarry Lane station are invented. This report shows what a small
+      hatchback with a 62 kWh battery does at a motorway station on a cool morning.
+
+      # What matters on the road
+
+      After ${number("time_to_add_150_km")} at the plug there is charge for another 150 km,
+      driven as in the range test. The peak of ${both("peak_power")} is held for
+      ${number("peak_hold_time")}, and that **matters more** than the peak itself.
+
+      ${figure("power-over-soc")}
+
+      The window from 10 to 80 % is ${number("time_soc_10_80")}. From 20 to 80 % it took
+      ${number("time_soc_20_80")}, give or take: ${range("time_soc_20_80")}. The session of
+      *finch-spring* peaked at ${number("peak_power", "finch-spring")}.
+
+      ## How it was done
+
+      - Filmed with a fixed camera, read off afterwards
+      - Plugged in with 12 % shown
+
+      | Stop | Coffee | Rain |
+      |:-----|-------:|:----:|
+      | one  |      2 | no   |
+      | two  |      1 | yes  |
+      """;
+
+  private InventedReport() {}
+
+  static WriteJob job() {
+    return job(ARTICLE, TITLE);
+  }
+
+  static WriteJob job(String article, String title) {
+    return new WriteJob(
+        result(article, title),
+        figures(),
+        Templates.builtIn(),
+        inputs(article),
+        LocalDate.of(2026, 5, 10),
+        "Taperbook 0.1.0");
+  }
+
+  static ReportResult result(String article, String title) {
+    ReportPlan plan =
+        new ReportPlan(
+            "finch-first-look",
+            new ReportPlan.Heading(title, "A. Tester", Optional.of(LocalDate.of(2026, 5, 10))),
+            new ReportPlan.Subject(
+                "finch-quarry-lane", List.of("finch-spring"), List.of("finch-ring-road")),
+            new ReportPlan.Wishes(
+                List.of(
+                    new WantedDistance(150, Unit.KILOMETRE),
+                    new WantedDistance(300, Unit.KILOMETRE)),
+                List.of(20, 40, 60, 80, 100),
+                List.of(new SocWindow(20, 80), new SocWindow(10, 80))),
+            new ReportPlan.Style(Unit.KILOMETRE, Basis.DRIVEN, "report"),
+            new ReportPlan.Article(article, "reports/finch-first-look.md", 12));
+    SessionResult main =
+        session(
+            "finch-quarry-lane",
+            "2026-05-03",
+            caveats(),
+            new InventedNumbers("finch-quarry-lane", caveats()).full(),
+            checks());
+    List<Caveat> less = caveats().subList(0, 3);
+    SessionResult spring =
+        session(
+            "finch-spring",
+            "2026-03-21",
+            less,
+            new InventedNumbers("finch-spring", less).poorer(),
+            List.of());
+    return new ReportResult(plan, main, List.of(spring));
+  }
+
+  private static SessionResult session(
+      String name, String date, List<Caveat> caveats, Numbers numbers, List<CrossCheck> checks) {
+    String file = "sessions/" + name + "/readings.csv";
+    Map<Channel, Trace> traces = new EnumMap<>(Channel.class);
+    double[] seconds = {0, 245, 676, 1130, 1842, 2475};
+    int[] lines = {2, 3, 4, 5, 6, 7};
+    traces.put(
+        Channel.SOC,
+        new Trace(file, seconds, new double[] {12, 20, 40, 60, 80, 90}, lines, 0.5, 0.5));
+    traces.put(
+        Channel.POWER,
+        new Trace(file, seconds, new double[] {40, 118, 127, 92, 54, 31}, lines, 0.5, 0.5));
+    traces.put(
+        Channel.ENERGY_ADDED,
+        new Trace(file, seconds, new double[] {0, 5.1, 17.7, 30.4, 43, 49.3}, lines, 0.05, 0.5));
+    return new SessionResult(
+        new Session(
+            name,
+            InventedFacts.conditions(name, "Northmoor Finch", date),
+            traces,
+            List.of(),
+            new Interval(0, 2475)),
+        Optional.of(InventedFacts.rangeTest()),
+        numbers,
+        checks,
+        new Curves(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
+        caveats);
+  }
+
+  /** One caveat of each kind. */
+  static List<Caveat> caveats() {
+    List<Caveat> caveats = new ArrayList<>();
+    caveats.add(
+        new Caveat(
+            Caveat.Kind.BATTERY_TEMPERATURE,
+            "The battery\u2019s temperature at the start is not known; a cold battery charges below"
+                + " its curve until it is warm."));
+    caveats.add(
+        new Caveat(
+            Caveat.Kind.PRECONDITIONING,
+            "The battery was made ready only for the last four minutes of the approach."));
+    caveats.add(
+        new Caveat(
+            Caveat.Kind.STARTING_SOC,
+            "The session began at 12 %; a session from a lower state may show a higher peak."));
+    caveats.add(
+        new Caveat(
+            Caveat.Kind.STATION_LIMIT, "The station could give 200 kW, more than the car took."));
+    for (Caveat.Kind kind : Caveat.Kind.values()) {
+      if (caveats.stream().noneMatch(c -> c.kind() == kind)) {
+        caveats.add(new Caveat(kind, "Something about: " + kind.title() + ", <told> & noted."));
+      }
+    }
+    return caveats;
+  }
+
+  private static List<CrossCheck> checks() {
+    List<RowRef> rows = List.of(new RowRef("sessions/finch-quarry-lane/readings.csv", 4));
+    return List.of(
+        new CrossCheck(
+            "check_energy_counter",
+            "Energy added",
+            Unit.KILOWATT_HOUR,
+            new CrossCheck.Compared(
+                new CrossCheck.Side("energy counter", Estimate.around(49.3, 0.1), rows),
+                new CrossCheck.Side("power over time", Estimate.around(48.6, 1.9), rows))),
+        new CrossCheck(
+            "check_consumption_displayed",
+            "Consumption of the range test",
+            Unit.WATT_HOUR_PER_KILOMETRE,
+            new CrossCheck.Compared(
+                new CrossCheck.Side("energy over distance", Estimate.around(152.6, 1.8), rows),
+                new CrossCheck.Side("displayed", Estimate.around(159, 0.5), rows))),
+        new CrossCheck(
+            "check_legs_distance",
+            "Distance of the range test",
+            Unit.KILOMETRE,
+            new CrossCheck.NotPossible("the odometer was not read at the end")));
+  }
+
+  static List<InputFile> inputs(String article) {
+    return List.of(
+        input("reports/finch-first-look.md", "---\ntitle: x\n---\n" + article),
+        input("sessions/finch-quarry-lane/conditions.csv", "item,value,unit,how known\n"),
+        input("sessions/finch-quarry-lane/readings.csv", "elapsed [min:s],soc [%]\n0:00,12\n"),
+        input("sessions/finch-ring-road/range-test.csv", "item,value,unit,how known\r\n"));
+  }
+
+  private static InputFile input(String path, String text) {
+    return new InputFile(path, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static List<Figure> figures() {
+    return List.of(
+        figure("power-over-soc", "Power over state of charge"),
+        figure("soc-over-time", "State of charge over time"));
+  }
+
+  private static Figure figure(String id, String title) {
+    String svg =
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 720 405\""
+            + " font-family=\"Noto Sans\"><rect width=\"720\" height=\"405\" fill=\"#ffffff\"/>"
+            + "<g id=\""
+            + id
+            + "-axes\" stroke=\"#5c6870\"><path d=\"M60 350H700M60 350V30\" fill=\"none\"/></g>"
+            + "<polyline points=\"60,220 150,80 330,75 470,170 620,280 690,310\" fill=\"none\""
+            + " stroke=\"#0b5d6b\" stroke-width=\"2.5\"/><circle cx=\"330\" cy=\"75\" r=\"4\""
+            + " fill=\"#a8480f\"/><text x=\"60\" y=\"22\" font-size=\"15\" font-weight=\"bold\""
+            + " fill=\"#1f2a30\">kW</text><text x=\"560\" y=\"380\" font-size=\"15\""
+            + " fill=\"#1f2a30\">state of charge, %</text></svg>";
+    return new Figure(
+        id,
+        title,
+        "Points are readings; the line between them is straight.",
+        title + ": from 40 kW at 12 % up to 128 kW at 24 % and down to 31 kW at 90 %.",
+        svg,
+        new byte[] {(byte) 0x89, 'P', 'N', 'G'});
+  }
+}

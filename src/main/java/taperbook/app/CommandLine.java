@@ -79,7 +79,7 @@ public final class CommandLine {
     try {
       return switch (request.command()) {
         case "report" -> new ReportCommand(messages, surroundings).run(request);
-        case "check" -> new CheckCommand(messages).run(request);
+        case "check" -> new CheckCommand(messages, surroundings).run(request);
         default -> {
           wrong("there is no command '" + request.command() + "'");
           yield ExitStatus.WRONG_USAGE;

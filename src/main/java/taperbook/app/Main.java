@@ -12,8 +12,7 @@ public final class Main {
   public static void main(String[] arguments) {
     PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-    ExitStatus status =
-        new CommandLine(out, err, Surroundings.ofProcess()).run(List.of(arguments));
+    ExitStatus status = new CommandLine(out, err, Surroundings.ofProcess()).run(List.of(arguments));
     out.flush();
     err.flush();
     System.exit(status.code());

@@ -3,6 +3,7 @@ package taperbook.app;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -54,7 +55,7 @@ record ProgramStamp(String version, String content) {
           all.append(new InputFile("class", Files.readAllBytes(file)).sha256()).append('\n');
         }
       }
-      return new InputFile("program", all.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8)).sha256();
+      return new InputFile("program", all.toString().getBytes(StandardCharsets.UTF_8)).sha256();
     } catch (IOException e) {
       throw new UncheckedIOException("the program cannot read itself at " + place, e);
     }

@@ -27,8 +27,22 @@ public final class ReportWriter {
    * {@code numbers.csv}, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}.
    */
   public Checked<ReportFiles> write(WriteJob job) {
+    Map<String, String> svgs = svgs(job);
+    return pages(job, svgs).then(pages -> Checked.good(files(job, pages, svgs)));
+  }
+
+  /** Every problem that {@link #write} would meet, without making the files. */
+  public List<Problem> problems(WriteJob job) {
+    return pages(job, svgs(job)).problems();
+  }
+
+  private static Map<String, String> svgs(WriteJob job) {
     Map<String, String> svgs = new LinkedHashMap<>();
     job.figures().forEach(f -> svgs.put(f.id(), f.svg()));
+    return svgs;
+  }
+
+  private static Checked<Pages> pages(WriteJob job, Map<String, String> svgs) {
     Checked<String> template = new TemplateChoice(job).page();
     Checked<List<ArticlePart>> article = new ArticleText(job.result(), svgs.keySet()).parts();
     List<Problem> problems = new ArrayList<>(template.problems());
@@ -36,8 +50,7 @@ public final class ReportWriter {
     if (template.value().isEmpty() || article.value().isEmpty()) {
       return Checked.refused(problems);
     }
-    return pages(job, template.value().get(), article.value().get())
-        .then(pages -> Checked.good(files(job, pages, svgs)));
+    return pages(job, template.value().get(), article.value().get());
   }
 
   /** The three texts that the templates give. */

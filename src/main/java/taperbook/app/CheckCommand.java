@@ -1,0 +1,56 @@
+package taperbook.app;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.Severity;
+
+/** Reads everything, says every problem, and writes nothing. */
+final class CheckCommand {
+  private final Messages messages;
+  private final Surroundings surroundings;
+
+  CheckCommand(Messages messages, Surroundings surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+  }
+
+  ExitStatus run(Request request) {
+    Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
+    Project project = workshop.project();
+    Set<Problem> all = new LinkedHashSet<>();
+    if (request.names().isEmpty()) {
+      all.addAll(project.folderProblems());
+      project.sessionNames().forEach(name -> all.addAll(project.session(name).problems()));
+      project.rangeTestNames().forEach(name -> all.addAll(project.rangeTest(name).problems()));
+    }
+    List<String> names = workshop.asked(request);
+    for (int i = 0; i < names.size(); i++) {
+      messages.progress(i, names.size(), names.get(i));
+      Checked<ReportSources> sources = project.sources(names.get(i));
+      all.addAll(sources.problems());
+      sources.value().ifPresent(s -> all.addAll(workshop.pipeline().problems(s)));
+    }
+    messages.problems(List.copyOf(all));
+    long errors = all.stream().filter(p -> p.severity() == Severity.ERROR).count();
+    long notices = all.size() - errors;
+    messages.result(
+        "checked "
+            + count(project.sessionNames().size(), "session")
+            + ", "
+            + count(project.rangeTestNames().size(), "range test")
+            + ", "
+            + count(names.size(), "report")
+            + ": "
+            + count(errors, "error")
+            + ", "
+            + count(notices, "notice"));
+    return errors == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
+  }
+
+  private static String count(long number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
+  }
+}

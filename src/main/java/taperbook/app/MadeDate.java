@@ -1,0 +1,54 @@
+package taperbook.app;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.model.ConditionItem;
+import taperbook.model.ReportResult;
+
+/**
+ * The day that produced files bear, never the day they happen to be made: {@code published} in the
+ * front matter; else the environment's {@code SOURCE_DATE_EPOCH}; else the day of the session.
+ *
+ * @see <a href="https://reproducible-builds.org/specs/source-date-epoch/">SOURCE_DATE_EPOCH</a>
+ */
+final class MadeDate {
+  private final Map<String, String> environment;
+
+  MadeDate(Map<String, String> environment) {
+    this.environment = Map.copyOf(environment);
+  }
+
+  LocalDate of(ReportResult result) {
+    return result
+        .plan()
+        .heading()
+        .published()
+        .or(this::sourceDateEpoch)
+        .or(
+            () ->
+                result.main().session().conditions().text(ConditionItem.DATE).map(LocalDate::parse))
+        .orElse(LocalDate.EPOCH);
+  }
+
+  private Optional<LocalDate> sourceDateEpoch() {
+    String seconds = environment.getOrDefault("SOURCE_DATE_EPOCH", "").strip();
+    if (!seconds.matches("[0-9]{1,11}")) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          LocalDate.ofInstant(Instant.ofEpochSecond(Long.parseLong(seconds)), ZoneOffset.UTC));
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** What of the environment the date may depend on. */
+  String fingerprint() {
+    return environment.getOrDefault("SOURCE_DATE_EPOCH", "");
+  }
+}

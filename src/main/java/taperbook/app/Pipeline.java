@@ -1,0 +1,88 @@
+package taperbook.app;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.draw.Figure;
+import taperbook.draw.FigureSet;
+import taperbook.measure.ReportMeasuring;
+import taperbook.model.InputFile;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.model.Session;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.write.ReportFiles;
+import taperbook.write.ReportWriter;
+import taperbook.write.Templates;
+import taperbook.write.WriteJob;
+
+/**
+ * The stages in their order, one line each: read and check (in {@link Project}), measure, draw,
+ * write. Data flows one way, and this is the only place where one stage's result becomes the next
+ * one's input.
+ */
+final class Pipeline {
+  private final Project project;
+  private final OwnTemplates templates;
+  private final ProgramStamp program;
+  private final MadeDate madeDate;
+
+  Pipeline(Project project, OwnTemplates templates, ProgramStamp program, MadeDate madeDate) {
+    this.project = project;
+    this.templates = templates;
+    this.program = program;
+    this.madeDate = madeDate;
+  }
+
+  /** What a report says, with the files it is made into. */
+  record Made(ReportResult result, ReportFiles files) {}
+
+  /** All files of a report, or every problem on the way. */
+  Checked<Made> make(ReportSources sources) {
+    return measured(sources)
+        .then(
+            result -> {
+              WriteJob job = job(sources, result);
+              return new ReportWriter().write(job).then(f -> Checked.good(new Made(result, f)));
+            });
+  }
+
+  /** Every problem that making the report would meet; nothing is kept. */
+  List<Problem> problems(ReportSources sources) {
+    Checked<ReportResult> measured = measured(sources);
+    List<Problem> all = new ArrayList<>(measured.problems());
+    measured
+        .value()
+        .ifPresent(result -> all.addAll(new ReportWriter().problems(job(sources, result))));
+    return all;
+  }
+
+  private Checked<ReportResult> measured(ReportSources sources) {
+    ReportPlan.Subject subject = sources.plan().subject();
+    List<String> names = new ArrayList<>(List.of(subject.session()));
+    names.addAll(subject.compare());
+    Checked<List<Session>> sessions = Project.all(names, project::session);
+    Checked<List<RangeTest>> tests = Project.all(subject.rangeTests(), project::rangeTest);
+    List<Problem> problems = new ArrayList<>(sessions.problems());
+    problems.addAll(tests.problems());
+    if (sessions.value().isEmpty() || tests.value().isEmpty()) {
+      return Checked.refused(problems);
+    }
+    List<Session> found = sessions.value().get();
+    return Checked.of(
+        ReportMeasuring.measure(
+            sources.plan(), found.get(0), found.subList(1, found.size()), tests.value().get()),
+        problems);
+  }
+
+  private WriteJob job(ReportSources sources, ReportResult result) {
+    List<Figure> figures = FigureSet.draw(result);
+    LocalDate made = madeDate.of(result);
+    List<InputFile> inputs = new ArrayList<>(sources.files());
+    inputs.addAll(templates.files());
+    Templates all = templates.withBuiltIn();
+    return new WriteJob(result, figures, all, inputs, made, program.name());
+  }
+}

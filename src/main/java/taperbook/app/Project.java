@@ -1,0 +1,152 @@
+package taperbook.app;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import taperbook.check.RangeTestCheck;
+import taperbook.check.ReportCheck;
+import taperbook.check.SessionCheck;
+import taperbook.model.InputFile;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportPlan;
+import taperbook.model.Session;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.read.CsvTable;
+import taperbook.read.CsvTableReader;
+import taperbook.read.Listing;
+import taperbook.read.ProjectFolder;
+import taperbook.read.ReportFileReader;
+
+/**
+ * The project folder as the commands use it: what there is, and the meaning of each part. Each file
+ * is read once, so that all that is made of it rests on the same bytes.
+ */
+final class Project {
+  private static final String SESSIONS = "sessions/";
+
+  private final ProjectFolder folder;
+  private final Set<String> templateNames;
+  private final Listing sessions;
+  private final Listing rangeTests;
+  private final Listing reports;
+  private final Map<String, Checked<InputFile>> files = new HashMap<>();
+  private final Map<String, Checked<Session>> sessionsRead = new HashMap<>();
+  private final Map<String, Checked<RangeTest>> rangeTestsRead = new HashMap<>();
+
+  Project(ProjectFolder folder, Set<String> templateNames) {
+    this.folder = folder;
+    this.templateNames = Set.copyOf(templateNames);
+    this.sessions = folder.sessions();
+    this.rangeTests = folder.rangeTests();
+    this.reports = folder.reports();
+  }
+
+  List<String> sessionNames() {
+    return sessions.names();
+  }
+
+  List<String> rangeTestNames() {
+    return rangeTests.names();
+  }
+
+  List<String> reportNames() {
+    return reports.names();
+  }
+
+  /** Problems of the folders themselves, such as names that are not allowed. */
+  List<Problem> folderProblems() {
+    Set<Problem> all = new LinkedHashSet<>(sessions.problems());
+    all.addAll(rangeTests.problems());
+    all.addAll(reports.problems());
+    return List.copyOf(all);
+  }
+
+  /** The plan of a report and the bytes of every file that it is made from. */
+  Checked<ReportSources> sources(String report) {
+    String path = "reports/" + report + ".md";
+    return file(path)
+        .then(ReportFileReader::read)
+        .then(
+            raw ->
+                ReportCheck.check(
+                    report,
+                    raw,
+                    Set.copyOf(sessionNames()),
+                    Set.copyOf(rangeTestNames()),
+                    templateNames))
+        .then(
+            plan ->
+                filesOf(plan.subject(), path).then(f -> Checked.good(new ReportSources(plan, f))));
+  }
+
+  private Checked<List<InputFile>> filesOf(ReportPlan.Subject subject, String reportPath) {
+    Set<String> paths = new LinkedHashSet<>();
+    paths.add(reportPath);
+    paths.addAll(sessionPaths(subject.session()));
+    subject.compare().forEach(name -> paths.addAll(sessionPaths(name)));
+    subject.rangeTests().forEach(name -> paths.addAll(rangeTestPaths(name)));
+    return all(List.copyOf(paths), this::file);
+  }
+
+  private static List<String> sessionPaths(String name) {
+    return List.of(SESSIONS + name + "/readings.csv", SESSIONS + name + "/conditions.csv");
+  }
+
+  private List<String> rangeTestPaths(String name) {
+    List<String> paths = new ArrayList<>(List.of(SESSIONS + name + "/range-test.csv"));
+    String legs = SESSIONS + name + "/legs.csv";
+    if (folder.has(legs)) {
+      paths.add(legs);
+    }
+    return paths;
+  }
+
+  /** The session of this name, or every problem of its files. */
+  Checked<Session> session(String name) {
+    return sessionsRead.computeIfAbsent(
+        name,
+        n ->
+            all(sessionPaths(n), this::table)
+                .then(tables -> SessionCheck.check(n, tables.get(0), tables.get(1))));
+  }
+
+  /** The range test of this name, or every problem of its files. */
+  Checked<RangeTest> rangeTest(String name) {
+    return rangeTestsRead.computeIfAbsent(
+        name,
+        n ->
+            all(rangeTestPaths(n), this::table)
+                .then(
+                    tables ->
+                        RangeTestCheck.check(
+                            n,
+                            tables.get(0),
+                            tables.size() > 1 ? Optional.of(tables.get(1)) : Optional.empty())));
+  }
+
+  private Checked<CsvTable> table(String path) {
+    return file(path).then(CsvTableReader::read);
+  }
+
+  private Checked<InputFile> file(String path) {
+    return files.computeIfAbsent(path, folder::read);
+  }
+
+  /** All values, or the problems of all that were refused. */
+  static <A, B> Checked<List<B>> all(List<A> items, Function<A, Checked<B>> each) {
+    List<B> values = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (A item : items) {
+      Checked<B> checked = each.apply(item);
+      checked.value().ifPresent(values::add);
+      problems.addAll(checked.problems());
+    }
+    return Checked.of(values, problems);
+  }
+}

@@ -1,0 +1,177 @@
+package taperbook.app;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The folder {@code reports/NAME/} that a report is published in. A new version is written whole
+ * beside it and then takes its place; until then the old one stays as it is. If the process ends
+ * between the two renames that this takes, the next run puts the old version back.
+ *
+ * <p>Files in the folder that are not of our making, such as a tester's own pictures, are kept.
+ */
+final class PublishedFolder {
+  private static final String STAMP = ".made";
+  private static final String STAMP_HEAD = "taperbook";
+
+  private final Path folder;
+  private final Path fresh;
+  private final Path old;
+
+  PublishedFolder(Path reports, String name) {
+    this.folder = reports.resolve(name);
+    this.fresh = reports.resolve("." + name + ".new-version");
+    this.old = reports.resolve("." + name + ".old-version");
+  }
+
+  /** True if what is published was made from this fingerprint and is all there. */
+  boolean isMadeFrom(String fingerprint) {
+    recover();
+    List<String> stamp = stamp();
+    if (stamp.isEmpty() || !stamp.get(0).equals(STAMP_HEAD + " " + fingerprint)) {
+      return false;
+    }
+    return stamp.stream().skip(1).allMatch(path -> Files.isRegularFile(folder.resolve(path)));
+  }
+
+  /** Puts a new version in the place of the old one. */
+  void replace(Map<String, byte[]> files, String fingerprint) {
+    recover();
+    try {
+      delete(fresh);
+      Set<String> ours = new TreeSet<>(files.keySet());
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        Path path = fresh.resolve(file.getKey());
+        Files.createDirectories(parentOf(path));
+        Files.write(path, file.getValue());
+      }
+      keepForeignFiles(ours);
+      Files.writeString(
+          fresh.resolve(STAMP),
+          STAMP_HEAD + " " + fingerprint + "\n" + String.join("\n", ours) + "\n",
+          StandardCharsets.UTF_8);
+      swap();
+    } catch (IOException e) {
+      throw new StoppedException(
+          "the report cannot be written to "
+              + folder
+              + " ("
+              + e
+              + "). What was published there before is unchanged. Make room or make the folder"
+              + " writable, then run again.",
+          e);
+    }
+  }
+
+  private void swap() throws IOException {
+    if (Files.exists(folder)) {
+      move(folder, old);
+    }
+    move(fresh, folder);
+    delete(old);
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to);
+    }
+  }
+
+  /** Mends what a run that was cut off left behind. */
+  private void recover() {
+    try {
+      if (Files.exists(old)) {
+        if (Files.exists(folder)) {
+          delete(old);
+        } else {
+          move(old, folder);
+        }
+      }
+    } catch (IOException e) {
+      throw new StoppedException("the folder " + old + " cannot be put back: " + e, e);
+    }
+  }
+
+  private List<String> stamp() {
+    try {
+      return Files.readAllLines(folder.resolve(STAMP), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
+  private void keepForeignFiles(Set<String> ours) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    Set<String> made = new TreeSet<>(stamp());
+    List<Path> foreign = new ArrayList<>();
+    try (Stream<Path> all = Files.walk(folder)) {
+      all.filter(Files::isRegularFile)
+          .filter(p -> !ours.contains(relative(p)) && !made.contains(relative(p)))
+          .filter(p -> !relative(p).equals(STAMP))
+          .forEach(foreign::add);
+    }
+    for (Path path : foreign) {
+      Path kept = fresh.resolve(relative(path));
+      Files.createDirectories(parentOf(kept));
+      Files.copy(path, kept, StandardCopyOption.COPY_ATTRIBUTES);
+    }
+  }
+
+  private String relative(Path path) {
+    return folder.relativize(path).toString().replace('\\', '/');
+  }
+
+  private static Path parentOf(Path path) {
+    Path parent = path.getParent();
+    if (parent == null) {
+      throw new IllegalArgumentException("no folder holds " + path);
+    }
+    return parent;
+  }
+
+  private static void delete(Path folder) throws IOException {
+    try {
+      Files.walkFileTree(
+          folder,
+          new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
+                throws IOException {
+              Files.delete(file);
+              return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult postVisitDirectory(Path each, @Nullable IOException failure)
+                throws IOException {
+              if (failure != null) {
+                throw failure;
+              }
+              Files.delete(each);
+              return FileVisitResult.CONTINUE;
+            }
+          });
+    } catch (NoSuchFileException e) {
+      // Nothing was there: nothing to do.
+    }
+  }
+}

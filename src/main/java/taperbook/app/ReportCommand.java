@@ -1,0 +1,79 @@
+package taperbook.app;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+
+/** Makes reports that are out of date. */
+final class ReportCommand {
+  private final Messages messages;
+  private final Surroundings surroundings;
+  private final Set<Problem> told = new LinkedHashSet<>();
+
+  ReportCommand(Messages messages, Surroundings surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+  }
+
+  ExitStatus run(Request request) {
+    Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
+    if (request.names().isEmpty() && !workshop.project().folderProblems().isEmpty()) {
+      tell(workshop.project().folderProblems());
+      if (workshop.project().reportNames().isEmpty()) {
+        return ExitStatus.INPUT_REFUSED;
+      }
+    }
+    List<String> names = workshop.asked(request);
+    if (names.isEmpty()) {
+      messages.remark("There is no report yet: write one as reports/NAME.md.");
+      return ExitStatus.DONE;
+    }
+    int refused = 0;
+    for (int i = 0; i < names.size(); i++) {
+      messages.progress(i, names.size(), names.get(i));
+      refused += make(workshop, names.get(i)) ? 0 : 1;
+    }
+    if (refused > 0) {
+      messages.remark(
+          refused == 1
+              ? "One report was refused; what was published of it before is unchanged."
+              : refused + " reports were refused; what was published of them is unchanged.");
+    }
+    return refused == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
+  }
+
+  private boolean make(Workshop workshop, String name) {
+    Checked<ReportSources> sources = workshop.project().sources(name);
+    tell(sources.problems());
+    if (sources.value().isEmpty()) {
+      messages.result(name + "  refused");
+      return false;
+    }
+    String fingerprint = workshop.fingerprint(sources.value().get());
+    PublishedFolder published = workshop.published(name);
+    if (published.isMadeFrom(fingerprint)) {
+      messages.result(name + "  up to date");
+      return true;
+    }
+    Checked<Pipeline.Made> made = workshop.pipeline().make(sources.value().get());
+    tell(made.problems());
+    Optional<Pipeline.Made> value = made.value();
+    if (value.isEmpty()) {
+      messages.result(name + "  refused");
+      return false;
+    }
+    published.replace(value.get().files().all(), fingerprint);
+    messages.result(
+        name + "  made: reports/" + name + "/, " + value.get().files().all().size() + " files");
+    new Summary(value.get().result()).lines().forEach(messages::result);
+    return true;
+  }
+
+  /** Tells each problem once, however many reports use the file that it is in. */
+  private void tell(List<Problem> problems) {
+    messages.problems(problems.stream().filter(told::add).toList());
+  }
+}

@@ -33,7 +33,10 @@ final class Columns {
     return columns;
   }
 
-  /** The column with a name, if it is there without a problem. */
+  /**
+   * The column with a name, if it is there; with the unit that is most likely meant if its own was
+   * refused.
+   */
   Optional<Column> find(String name) {
     return Optional.ofNullable(found.get(name));
   }
@@ -89,16 +92,28 @@ final class Columns {
     } else if (spec.units().contains(head.unit())) {
       found.put(spec.name(), new Column(spec.name(), index, head.unit()));
     } else {
-      Optional<String> meant = UnitSpelling.suggest(head.unit(), spec.units());
-      problem(
-          ProblemCode.COLUMN_UNIT_UNKNOWN,
-          index,
-          Quoted.of(written),
-          spec.unitsInWords(),
-          meant
-              .map(u -> "write " + Quoted.of(spec.head(u)))
-              .orElse("convert the column and write its unit, as in " + Quoted.of(spec.head())));
+      unknownUnit(index, written, spec, UnitSpelling.suggest(head.unit(), spec.units()));
     }
+  }
+
+  private void unknownUnit(int index, String written, ColumnSpec spec, Optional<String> meant) {
+    problem(
+        ProblemCode.COLUMN_UNIT_UNKNOWN,
+        index,
+        Quoted.of(written),
+        spec.unitsInWords(),
+        meant
+            .map(u -> "write " + Quoted.of(spec.head(u)))
+            .orElse("convert the column and write its unit, as in " + Quoted.of(spec.head())));
+    checkAnyway(index, spec, meant);
+  }
+
+  /**
+   * Keeps a refused column with the unit that is most likely meant, so that the problems of its
+   * cells are told at once with that of its head. No value of it is used, as the file is refused.
+   */
+  private void checkAnyway(int index, ColumnSpec spec, Optional<String> meant) {
+    meant.ifPresent(u -> found.put(spec.name(), new Column(spec.name(), index, u)));
   }
 
   private void takeWithoutUnit(int index, String written, ColumnHead head, ColumnSpec spec) {
@@ -130,7 +145,10 @@ final class Columns {
     return false;
   }
 
-  private void noUnit(int index, String written, ColumnSpec spec, Optional<String> meant) {
+  private void noUnit(int index, String written, ColumnSpec spec, Optional<String> suggested) {
+    Optional<String> meant =
+        spec.units().size() == 1 ? Optional.of(spec.units().get(0)) : suggested;
+    checkAnyway(index, spec, meant);
     problem(
         ProblemCode.COLUMN_WITHOUT_UNIT,
         index,
@@ -138,7 +156,7 @@ final class Columns {
         spec.unitsInWords() + " in square brackets",
         "write "
             + Quoted.of(meant.map(spec::head).orElse(spec.head()))
-            + (meant.isPresent() || spec.units().size() == 1 ? "" : " if that is its unit"));
+            + (meant.isPresent() ? "" : " if that is its unit"));
   }
 
   private void ignore(int index, String written, ColumnHead head) {

@@ -55,7 +55,7 @@ final class HowKnownReader {
     ItemKind.Form form = row.item().kind().form();
     boolean amount =
         form == ItemKind.Form.AMOUNT
-            || form == ItemKind.Form.AMOUNT_OR_WORD
+            || (form == ItemKind.Form.AMOUNT_OR_WORD && !isWord(row))
             || form == ItemKind.Form.CORRECTION;
     if (!amount) {
       return Optional.of(HowKnown.MEASURED);
@@ -67,6 +67,10 @@ final class HowKnownReader {
         expected(),
         "write how the value is known");
     return Optional.empty();
+  }
+
+  private static boolean isWord(FactRow row) {
+    return row.item().kind().words().contains(Label.of(row.value()));
   }
 
   private void tellContradiction(FactRow row) {

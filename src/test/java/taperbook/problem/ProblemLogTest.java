@@ -1,0 +1,54 @@
+package taperbook.problem;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+final class ProblemLogTest {
+  private final ProblemLog log = new ProblemLog("a.csv");
+
+  @Test
+  void problemsComeInTheOrderOfTheirPlaces() {
+    log.add(ProblemCode.SOC_FALLS, 3, 1, "f", "e", "r");
+    log.add(ProblemCode.CELL_NOT_A_NUMBER, 2, 2, "f", "e", "r");
+    log.add(ProblemCode.CELL_NOT_A_NUMBER, 2, 1, "f", "e", "r");
+    log.add(ProblemCode.ITEM_MISSING, "f", "e", "r");
+    assertThat(log.list().stream().map(p -> p.place().toString()))
+        .containsExactly("a.csv", "a.csv:2:1", "a.csv:2:2", "a.csv:3:1");
+  }
+
+  @Test
+  void fiftyProblemsAreListedAndOneCountsTheRest() {
+    for (int line = 1; line <= 53; line++) {
+      log.add(ProblemCode.CELL_NOT_A_NUMBER, line, 1, "f", "e", "r");
+    }
+    assertThat(log.list()).hasSize(51);
+    assertThat(log.list().get(50).sentence())
+        .isEqualTo(
+            "a.csv: found 3 more problems; expected a file without problems."
+                + " To mend: mend those above, then check again. [more-problems]");
+  }
+
+  @Test
+  void noticesNeverHideAnError() {
+    for (int line = 1; line <= 60; line++) {
+      log.add(ProblemCode.SOC_FALLS, line, 1, "f", "e", "r");
+    }
+    assertThat(log.hasErrors()).isFalse();
+    log.add(ProblemCode.ENERGY_FALLS, 61, 1, "f", "e", "r");
+    assertThat(log.hasErrors()).isTrue();
+    assertThat(log.list()).hasSize(51);
+    assertThat(log.list().get(49).code()).isEqualTo(ProblemCode.ENERGY_FALLS);
+    assertThat(log.list().get(50).found()).isEqualTo("11 more problems");
+  }
+
+  @Test
+  void exactlyFiftyProblemsNeedNoCount() {
+    for (int line = 1; line <= 50; line++) {
+      log.add(ProblemCode.CELL_NOT_A_NUMBER, line, 1, "f", "e", "r");
+    }
+    assertThat(log.list()).hasSize(50);
+    log.add(ProblemCode.SOC_FALLS, 51, 1, "f", "e", "r");
+    assertThat(log.list().get(50).found()).isEqualTo("one more problem");
+  }
+}

@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param marks what is marked in the plot
  */
 record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks) {
+  /** A band narrower than this share of the axis would hide below the line, in either style. */
+  private static final double VISIBLE = 0.012;
+
   /**
    * Title of the figure.
    *
@@ -92,6 +95,11 @@ record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks)
     ACROSS
   }
 
+  /** True if the band shows beside the curve's own line. */
+  boolean hasVisibleBand() {
+    return line.widestBand() > VISIBLE * y.max();
+  }
+
   /** How to read the drawing, in a line. */
   String note() {
     StringBuilder note = new StringBuilder();
@@ -99,7 +107,7 @@ record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks)
     if (line.wideGaps() > 0) {
       note.append(" Dashes: long gaps.");
     }
-    if (line.hasBand()) {
+    if (hasVisibleBand()) {
       note.append(" Tint: bounds.");
     }
     return note.toString();

@@ -58,7 +58,7 @@ record ChartStyle(
     return new ChartStyle(
         1920,
         1080,
-        new Margins(120, 222, 64, 142),
+        new Margins(120, 238, 64, 142),
         new Type(32, 34, 58, 1.0),
         new Weights(6, 2, 3, 7.5, 11),
         true);

@@ -59,28 +59,35 @@ final class DistanceOverTime {
   private Figure.Words words(Chart chart) {
     int last = line.size() - 1;
     String adds =
-        "In "
-            + said.time(curve.x(last) - curve.x(0))
-            + " the session adds "
-            + distance(last)
-            + " on the "
+        "On the "
             + basis()
-            + " basis.";
+            + " basis the session adds "
+            + distance(last)
+            + " in "
+            + said.time(curve.x(last) - curve.x(0));
+    String taken = String.join(", ", timesTaken());
     List<Optional<String>> parts = new ArrayList<>();
-    parts.add(Optional.of(adds));
+    parts.add(Optional.of(taken.isEmpty() ? adds + "." : adds + ": " + taken + "."));
     for (WantedDistance distance : said.wishes().distances()) {
-      String words = distance.words();
-      parts.add(said.sentence(words + " take", "The time for " + words, id(distance)));
+      parts.add(said.withheld("The time for " + distance.words(), id(distance)));
     }
     String caption = Said.sentences(parts);
     String axis =
         "distance added in " + unit() + ", from 0 to " + Said.plain(Math.floor(chart.y().max()));
     String told =
         new Telling(PowerOverTime.timeInWords(chart, curve, said), axis)
-            .curve(line, i -> said.time(curve.x(i)) + ": " + distance(i))
+            .curve(chart, i -> said.time(curve.x(i)) + ": " + distance(i))
             .add(caption)
             .text();
     return new Figure.Words(caption, told);
+  }
+
+  private List<String> timesTaken() {
+    List<String> taken = new ArrayList<>();
+    for (WantedDistance distance : said.wishes().distances()) {
+      said.full(id(distance)).ifPresent(time -> taken.add(distance.words() + " in " + time));
+    }
+    return taken;
   }
 
   private String id(WantedDistance distance) {

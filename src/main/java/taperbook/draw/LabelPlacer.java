@@ -11,7 +11,7 @@ import java.util.Optional;
  * allows. First come, first served, so the important ones come first.
  */
 final class LabelPlacer {
-  private static final double[] DISTANCES = {1, 2.2, 3.8, 6};
+  private static final double[] DISTANCES = {1, 1.6, 2.4, 3.8, 6};
   private static final double CURVE_COST = 60;
   private static final double LIGHT_COST = 4;
 
@@ -55,7 +55,7 @@ final class LabelPlacer {
         Callout.Side side = callout.sides().get(s);
         double gap = DISTANCES[d] * style.gap();
         Box box = side.box(callout.x(), callout.y(), size.width(), size.height(), gap);
-        choice.consider(box, cost(callout, box) + 1.5 * s + 5 * d);
+        choice.consider(box, cost(callout, box) + 1.5 * s + 4 * d);
       }
     }
     if (callout.required() && choice.cost >= CURVE_COST) {
@@ -98,7 +98,8 @@ final class LabelPlacer {
     if (!box.isInside(region) || blocked.stream().anyMatch(roomy::overlaps)) {
       return Double.POSITIVE_INFINITY;
     }
-    double cost = curve.stream().anyMatch(roomy::meets) ? CURVE_COST : 0;
+    Box offCurve = roomy.grown(style.weights().dot());
+    double cost = curve.stream().anyMatch(offCurve::meets) ? CURVE_COST : 0;
     cost += LIGHT_COST * light.stream().filter(box::meets).count();
     Optional<Line2D> leader = leader(new Callout.Placed(callout, box));
     if (leader.isPresent()) {

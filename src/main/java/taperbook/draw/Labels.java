@@ -93,10 +93,19 @@ final class Labels {
       placer.block(new Box(x - r, y - r, 2 * r, 2 * r));
       placer.keepOffLightly(MarkLayer.guide(point, frame));
     }
+    chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::keepOffEdges);
     chart
         .marks()
         .window()
         .ifPresent(w -> placer.block(MarkLayer.span(w, frame).grown(style.gap() / 3)));
+  }
+
+  private void keepOffEdges(Chart.Hold hold) {
+    Box held = MarkLayer.held(hold, frame, style);
+    for (double x : new double[] {held.left(), held.right()}) {
+      placer.keepOffLightly(new Line2D.Double(x, held.bottom(), x, held.top()));
+    }
+    placer.keepOff(new Line2D.Double(held.left(), held.top(), held.right(), held.top()));
   }
 
   private Line2D piece(int from, int to) {
@@ -107,8 +116,9 @@ final class Labels {
 
   private Callout holdLabel(Chart.Hold hold) {
     double x = frame.px((hold.from() + hold.to()) / 2);
+    double y = hold.isStretch() ? MarkLayer.held(hold, frame, style).top() : frame.py(hold.y());
     List<Callout.Side> sides = List.of(ABOVE, ABOVE_RIGHT, ABOVE_LEFT, RIGHT, BELOW, LEFT);
-    return new Callout(x, frame.py(hold.y()), hold.label(), Palette.ACCENT, sides, true);
+    return new Callout(x, y, hold.label(), Palette.ACCENT, sides, true);
   }
 
   private Callout windowLabel(Chart.Window window) {

@@ -44,10 +44,17 @@ final class MarkLayer {
     return new Box(left, y, frame.px(window.to()) - left, 0);
   }
 
+  /** What the tint of a hold fills: from the axis to a little above the peak. */
+  static Box held(Chart.Hold hold, Frame frame, ChartStyle style) {
+    double left = frame.px(hold.from());
+    double top = frame.py(hold.y()) - style.gap();
+    return new Box(left, top, frame.px(hold.to()) - left, frame.box().bottom() - top);
+  }
+
   /** Tints of hold and band. */
   void paintBelow() {
     chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::tintHold);
-    if (chart.line().hasBand()) {
+    if (chart.hasVisibleBand()) {
       chart.line().runs().forEach(this::tintBand);
     }
   }
@@ -89,18 +96,21 @@ final class MarkLayer {
     return chart
         .marks()
         .hold()
-        .filter(h -> box.left() > frame.px(h.from()) && box.right() < frame.px(h.to()))
+        .filter(Chart.Hold::isStretch)
+        .filter(h -> box.isInside(held(h, frame, style)))
         .isPresent();
   }
 
   private void tintHold(Chart.Hold hold) {
-    double left = frame.px(hold.from());
-    double right = frame.px(hold.to());
-    Box plot = frame.box();
-    fill(new Rectangle2D.Double(left, plot.top(), right - left, plot.height()), Palette.HOLD);
-    BasicStroke edge = style.solid(style.weights().thin());
-    stroke(new Line2D.Double(left, plot.top(), left, plot.bottom()), edge, Palette.ACCENT);
-    stroke(new Line2D.Double(right, plot.top(), right, plot.bottom()), edge, Palette.ACCENT);
+    Box held = held(hold, frame, style);
+    fill(
+        new Rectangle2D.Double(held.left(), held.top(), held.width(), held.height()), Palette.HOLD);
+    Path2D bracket = new Path2D.Double();
+    bracket.moveTo(held.left(), held.bottom());
+    bracket.lineTo(held.left(), held.top());
+    bracket.lineTo(held.right(), held.top());
+    bracket.lineTo(held.right(), held.bottom());
+    stroke(bracket, style.solid(style.weights().mark()), Palette.ACCENT);
   }
 
   private void tintBand(PlotLine.Run run) {

@@ -6,7 +6,7 @@ import taperbook.model.Curve;
 
 /** How the two power charts speak of the peak and of how long it was held. */
 final class Peak {
-  private static final String WITHIN = "within 2 % of it or one step of the display";
+  private static final String WITHIN = "(within 2 % or one display step)";
 
   private final Said said;
 
@@ -46,9 +46,10 @@ final class Peak {
     Optional<String> to = said.value("peak_hold_soc_to");
     String where =
         from.isPresent() && to.isPresent()
-            ? "From " + from.get() + " to " + to.get() + " of charge it is held, "
-            : "It is held, ";
-    return said.sentence(where + WITHIN + ", for", "The time at peak", "peak_hold_time");
+            ? "from " + from.get() + " to " + to.get() + " of charge, "
+            : "";
+    return said.sentence(
+        "It is held " + WITHIN + " " + where + "for", "The time at peak", "peak_hold_time");
   }
 
   /**

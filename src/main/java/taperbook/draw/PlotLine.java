@@ -76,14 +76,13 @@ final class PlotLine {
     return size() <= MOST_DOTS;
   }
 
-  /** True if the band is wide enough somewhere to be seen at all. */
-  boolean hasBand() {
+  /** Width of the band where it is widest. */
+  double widestBand() {
+    double widest = 0;
     for (int i = 0; i < size(); i++) {
-      if (high(i) > low(i)) {
-        return true;
-      }
+      widest = Math.max(widest, high(i) - low(i));
     }
-    return false;
+    return widest;
   }
 
   /** Number of joins that span a wide gap. */

@@ -40,7 +40,7 @@ final class PowerOverSoc {
     String axis = "charging power in kW, from 0 to " + Said.plain(Math.floor(chart.y().max()));
     String told =
         new Telling("state of charge in %, from 0 to 100", axis)
-            .curve(line, i -> soc(line, i) + ": " + Said.plain(line.y(i)) + " kW")
+            .curve(chart, i -> soc(line, i) + ": " + Said.plain(line.y(i)) + " kW")
             .add(caption)
             .add(marks.sentences())
             .text();

@@ -58,7 +58,7 @@ final class PowerOverTime {
     String axis = "charging power in kW, from 0 to " + Said.plain(Math.floor(chart.y().max()));
     String told =
         new Telling(timeInWords(chart, curve, said), axis)
-            .curve(line, i -> said.time(curve.x(i)) + ": " + Said.plain(line.y(i)) + " kW")
+            .curve(chart, i -> said.time(curve.x(i)) + ": " + Said.plain(line.y(i)) + " kW")
             .add(caption)
             .add(new SocMarks(said).sentences())
             .text();

@@ -22,8 +22,15 @@ final class Rim {
   /** Paints the foot line with its ticks. */
   void paintLines(Graphics2D g) {
     Box plot = frame.box();
-    g.setColor(Palette.GREY);
     g.setStroke(style.solid(style.weights().thin()));
+    List<Double> ticks = frame.y().ticks();
+    double top = ticks.get(ticks.size() - 1);
+    if (frame.py(top) - plot.top() < 0.5) {
+      // The grid leaves out what lies on the plot's very edge.
+      g.setColor(Palette.GRID);
+      g.draw(new Line2D.Double(plot.left(), plot.top(), plot.right(), plot.top()));
+    }
+    g.setColor(Palette.GREY);
     g.draw(new Line2D.Double(plot.left(), plot.bottom(), plot.right(), plot.bottom()));
     for (double tick : frame.x().ticks()) {
       double x = frame.px(tick);

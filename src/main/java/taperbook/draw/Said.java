@@ -68,14 +68,15 @@ final class Said {
 
   /** A sentence that begins as told and goes on with the value, or says why there is none. */
   Optional<String> sentence(String beginning, String subject, String id) {
+    return full(id).map(value -> beginning + " " + value + ".").or(() -> withheld(subject, id));
+  }
+
+  /** A sentence that says why there is no value, if it was withheld. */
+  Optional<String> withheld(String subject, String id) {
     return numbers
         .find(id)
-        .map(
-            n ->
-                n.withheld()
-                    .map(reason -> subject + " is withheld: " + reason + ".")
-                    .orElseGet(
-                        () -> beginning + " " + wording.value(n) + " (" + wording.range(n) + ")."));
+        .flatMap(ReportNumber::withheld)
+        .map(reason -> subject + " is withheld: " + reason + ".");
   }
 
   /** A time in seconds, in words. */

@@ -38,7 +38,7 @@ final class SocOverTime {
         new Telling(
                 PowerOverTime.timeInWords(chart, curve, said),
                 "state of charge in %, from 0 to 100")
-            .curve(line, i -> said.time(curve.x(i)) + ": " + soc(line, i))
+            .curve(chart, i -> said.time(curve.x(i)) + ": " + soc(line, i))
             .add(caption)
             .add(marks.sentences())
             .text();

@@ -34,7 +34,8 @@ final class Telling {
    *
    * @param point a point in words, by its index
    */
-  Telling curve(PlotLine line, IntFunction<String> point) {
+  Telling curve(Chart chart, IntFunction<String> point) {
+    PlotLine line = chart.line();
     TreeSet<Integer> named = new TreeSet<>();
     int last = line.size() - 1;
     for (int k = 0; k < SAMPLES; k++) {
@@ -52,7 +53,7 @@ final class Telling {
               ? "1 join spans a long gap between readings and is drawn dashed."
               : gaps + " joins span long gaps between readings and are drawn dashed.");
     }
-    if (line.hasBand()) {
+    if (chart.hasVisibleBand()) {
       sentences.add("A tinted band shows the bounds of the readings.");
     }
     return this;

@@ -2,7 +2,10 @@ package taperbook.words;
 
 import taperbook.model.Interval;
 
-/** Times in words: {@code 24 min 40 s}, {@code 1 h 5 min}. */
+/**
+ * Times in words: {@code 24 min 40 s}, {@code 1 h 5 min}. As elsewhere, a no-break space stands
+ * between a number and its unit.
+ */
 final class DurationText {
   private DurationText() {}
 
@@ -35,13 +38,13 @@ final class DurationText {
     long secs = rest % 60;
     StringBuilder text = new StringBuilder(sign);
     if (hours > 0) {
-      text.append(hours).append(" h ");
+      text.append(hours).append("\u00a0h ");
     }
     if (minutes > 0 || (hours == 0 && step >= 60)) {
-      text.append(minutes).append(" min ");
+      text.append(minutes).append("\u00a0min ");
     }
     if (step < 60 && (secs > 0 || (hours == 0 && minutes == 0))) {
-      text.append(secs).append(" s ");
+      text.append(secs).append("\u00a0s ");
     }
     return text.toString().strip();
   }

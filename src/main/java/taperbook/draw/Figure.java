@@ -13,13 +13,24 @@ public final class Figure {
   private final String svg;
   private final byte[] png;
 
-  private Figure(Chart chart, Words words) {
-    this.id = chart.id();
-    this.title = chart.title().text();
-    this.caption = words.caption();
-    this.textAlternative = words.textAlternative();
-    this.svg = SvgPicture.write(chart, textAlternative);
-    this.png = PngPicture.write(chart);
+  /**
+   * A figure that is painted already.
+   *
+   * @param id stem of its files
+   * @param title title in words
+   * @param caption what the chart finds
+   * @param textAlternative what it shows, for those who cannot see it
+   * @param svg the picture as SVG
+   * @param png the picture as PNG
+   */
+  public Figure(
+      String id, String title, String caption, String textAlternative, String svg, byte[] png) {
+    this.id = id;
+    this.title = title;
+    this.caption = caption;
+    this.textAlternative = textAlternative;
+    this.svg = svg;
+    this.png = png.clone();
   }
 
   /**
@@ -32,7 +43,13 @@ public final class Figure {
 
   /** Paints a chart. */
   static Figure of(Chart chart, Words words) {
-    return new Figure(chart, words);
+    return new Figure(
+        chart.id(),
+        chart.title().text(),
+        words.caption(),
+        words.textAlternative(),
+        SvgPicture.write(chart, words.textAlternative()),
+        PngPicture.write(chart));
   }
 
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */

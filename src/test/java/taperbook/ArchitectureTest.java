@@ -1,0 +1,148 @@
+package taperbook;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The one-way flow read, check, measure, draw, write; who may use which library. */
+@AnalyzeClasses(packages = "taperbook", importOptions = ImportOption.DoNotIncludeTests.class)
+final class ArchitectureTest {
+  @ArchTest
+  static final ArchRule model_knows_nothing_of_ours =
+      only("taperbook.model..", "taperbook.model..").because("it is what all others speak of");
+
+  @ArchTest
+  static final ArchRule problem_knows_nothing_of_ours =
+      only("taperbook.problem..", "taperbook.problem..").because("every stage may use it");
+
+  @ArchTest
+  static final ArchRule words_know_the_model =
+      only("taperbook.words..", "taperbook.words..", "taperbook.model..")
+          .because("a figure becomes text in one place that depends on nothing else");
+
+  @ArchTest
+  static final ArchRule reading_knows_no_later_stage =
+      only("taperbook.read..", "taperbook.read..", "taperbook.model..", "taperbook.problem..")
+          .because("data flows one way");
+
+  @ArchTest
+  static final ArchRule checking_knows_reading_only =
+      only(
+              "taperbook.check..",
+              "taperbook.check..",
+              "taperbook.read..",
+              "taperbook.model..",
+              "taperbook.problem..")
+          .because("data flows one way");
+
+  @ArchTest
+  static final ArchRule measuring_knows_model_and_words_only =
+      only("taperbook.measure..", "taperbook.measure..", "taperbook.model..", "taperbook.words..")
+          .because("a number must not depend on how it was read or is drawn");
+
+  @ArchTest
+  static final ArchRule drawing_knows_model_and_words_only =
+      only("taperbook.draw..", "taperbook.draw..", "taperbook.model..", "taperbook.words..")
+          .because("a chart shows numbers and does not make any");
+
+  @ArchTest
+  static final ArchRule writing_knows_no_earlier_stage_but_drawing =
+      only(
+              "taperbook.write..",
+              "taperbook.write..",
+              "taperbook.draw..",
+              "taperbook.model..",
+              "taperbook.words..",
+              "taperbook.problem..")
+          .because("a page shows numbers and charts and does not make any");
+
+  @ArchTest
+  static final ArchRule measuring_is_pure =
+      noClasses()
+          .that()
+          .resideInAPackage("taperbook.measure..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "java.io..", "java.nio..", "java.net..", "java.sql..", "java.time..", "javax..")
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis")
+          .because("the same session must always give the same numbers");
+
+  @ArchTest
+  static final ArchRule only_app_touches_the_process =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("taperbook.app..")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .orShould()
+          .callMethod(System.class, "exit", int.class)
+          .orShould()
+          .callMethod(System.class, "getenv", String.class)
+          .because("a stage is a function of its arguments");
+
+  @ArchTest
+  static final ArchRule stages_have_no_cycles =
+      slices().matching("taperbook.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule packages_have_no_cycles =
+      slices().matching("taperbook.(**)").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule commons_csv_is_for_reading =
+      library("org.apache.commons.csv..", "taperbook.read..");
+
+  @ArchTest
+  static final ArchRule xchart_is_for_drawing = library("org.knowm.xchart..", "taperbook.draw..");
+
+  @ArchTest
+  static final ArchRule batik_is_for_drawing = library("org.apache.batik..", "taperbook.draw..");
+
+  @ArchTest
+  static final ArchRule freemarker_is_for_writing = library("freemarker..", "taperbook.write..");
+
+  @ArchTest
+  static final ArchRule flexmark_is_for_writing =
+      library("com.vladsch.flexmark..", "taperbook.write..");
+
+  @ArchTest
+  static final ArchRule pdfbox_is_for_writing = library("org.apache.pdfbox..", "taperbook.write..");
+
+  @ArchTest
+  static final ArchRule openhtmltopdf_is_for_writing =
+      library("com.openhtmltopdf..", "taperbook.write..");
+
+  private static ArchRule only(String stage, String... allowed) {
+    return classes()
+        .that()
+        .resideInAPackage(stage)
+        .should()
+        .onlyDependOnClassesThat(
+            resideInAnyPackage(allowed)
+                .or(DescribedPredicate.not(resideInAPackage("taperbook.."))));
+  }
+
+  private static ArchRule library(String packages, String user) {
+    return noClasses()
+        .that()
+        .resideOutsideOfPackage(user)
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(packages)
+        .because("a library stays behind one stage's door");
+  }
+}

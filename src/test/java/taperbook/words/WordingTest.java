@@ -1,0 +1,79 @@
+package taperbook.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Unit;
+
+/** Numbers in words; rounding by JCGM 100:2008, 7.2.6 (at most two digits of uncertainty). */
+final class WordingTest {
+  private final Wording kilometres = new Wording(Unit.KILOMETRE);
+  private final Wording miles = new Wording(Unit.MILE);
+
+  @ParameterizedTest
+  @CsvSource({
+    // The rule's own examples: 10.05762 ohm with 27 milliohm is 10.058 ohm.
+    "10.05762, 0.027, 3, 10.058",
+    "171, 0.5, 3, 171.0",
+    "1234.5, 120, 3, 1230",
+    "0.7503, 0.0094, 4, 0.750",
+  })
+  void a_value_is_rounded_to_the_place_of_its_uncertainty(
+      double value, double half, int most, String text) {
+    assertThat(Rounding.nearest(value, Rounding.places(Interval.around(value, half), most)))
+        .isEqualTo(text);
+  }
+
+  @Test
+  void the_ends_of_an_interval_are_rounded_outward() {
+    assertThat(kilometres.range(new Interval(23.4449, 23.5551), Unit.KILOWATT_HOUR))
+        .startsWith("23.44")
+        .contains("23.56");
+  }
+
+  @Test
+  void a_whole_reading_is_printed_without_a_decimal() {
+    assertThat(kilometres.value(Estimate.around(171, 0.5), Unit.KILOWATT)).isEqualTo("171\u00a0kW");
+    assertThat(kilometres.value(Estimate.around(12, 0.5), Unit.PERCENT)).isEqualTo("12\u00a0%");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "610, 25, 10 min 10 s",
+    "1475, 40, 24 min 35 s",
+    "1476, 130, 24 min 40 s",
+    "3900, 5, 1 h 5 min",
+    "42, 1, 42 s",
+    "0, 1, 0 s",
+    "5400, 1200, 1 h 30 min",
+  })
+  void times_are_words_to_the_step_they_are_worth(double seconds, double half, String text) {
+    assertThat(kilometres.value(Estimate.around(seconds, half), Unit.SECOND))
+        .isEqualTo(text.replace(' ', '\u00a0'));
+  }
+
+  @Test
+  void miles_bring_their_own_units_along() {
+    // 170 Wh/km are 273.588 Wh/mi; 160.9344 km are 100 mi (NIST SP 811, B.8).
+    assertThat(miles.value(Estimate.around(170, 1), Unit.WATT_HOUR_PER_KILOMETRE))
+        .isEqualTo("273.6\u00a0Wh/mi");
+    assertThat(miles.value(Estimate.around(160.9344, 3), Unit.KILOMETRE)).isEqualTo("100\u00a0mi");
+    assertThat(miles.value(Estimate.around(171, 0.5), Unit.KILOWATT)).isEqualTo("171\u00a0kW");
+  }
+
+  @Test
+  void dates_do_not_depend_on_the_locale() {
+    assertThat(Wording.date(LocalDate.of(2026, 3, 14))).isEqualTo("14 March 2026");
+  }
+
+  @Test
+  void a_minus_is_a_minus_sign() {
+    assertThat(kilometres.value(Estimate.around(-40, 0.5), Unit.CELSIUS))
+        .isEqualTo("\u221240\u00a0°C");
+  }
+}

@@ -1,0 +1,175 @@
+package taperbook.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.SortedMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole runs of the program on real files. */
+final class EndToEndTest {
+  private static final String READINGS = "sessions/finch-quarry-lane/readings.csv";
+
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void one_command_makes_all_reports_and_the_next_finds_nothing_to_do() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
+    assertThat(place.out())
+        .contains("finch-first-look  made")
+        .contains("veldt-long-plateau  made")
+        .contains("Time to add 100 km");
+    assertThat(place.err()).isEmpty();
+    assertThat(place.files("reports/finch-first-look").keySet())
+        .contains(
+            "report.html",
+            "report.pdf",
+            "methods.pdf",
+            "numbers.json",
+            "numbers.csv",
+            "figures/power-over-soc.svg",
+            "figures/power-over-soc.png",
+            "figures/power-over-time.svg",
+            "figures/soc-over-time.svg",
+            "figures/distance-over-time.svg");
+
+    assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
+    assertThat(place.out())
+        .isEqualTo("finch-first-look  up to date\nveldt-long-plateau  up to date\n");
+  }
+
+  @Test
+  void a_mended_reading_remakes_the_reports_that_use_it_and_no_other() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    place.run("report");
+    String before = place.text("reports/finch-first-look/numbers.json");
+    place.replace(READINGS, "11:40,57,121", "11:40,57,119");
+    assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
+    assertThat(place.out())
+        .contains("finch-first-look  made")
+        .contains("veldt-long-plateau  up to date");
+    assertThat(place.text("reports/finch-first-look/numbers.json")).isNotEqualTo(before);
+  }
+
+  @Test
+  void a_refused_input_says_why_and_leaves_what_is_published() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    place.run("report", "finch-first-look");
+    SortedMap<String, String> before = place.files("reports");
+    place.replace(READINGS, "11:40,57,121", "11:40,57,12l");
+    place.replace(READINGS, "12:55,61,97", "12:55,161,97");
+    assertThat(place.run("report", "finch-first-look")).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(place.err())
+        .contains(READINGS + ":18:3")
+        .contains("12l")
+        .contains(READINGS + ":19:2")
+        .contains("161")
+        .contains("unchanged");
+    assertThat(place.out()).isEqualTo("finch-first-look  refused\n");
+    assertThat(place.files("reports")).isEqualTo(before);
+  }
+
+  @Test
+  void check_says_every_problem_and_writes_nothing() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    place.replace(READINGS, "power [kW]", "power");
+    place.replace("sessions/veldt-quarry-lane/conditions.csv", "odometer,9840", "odomter,9840");
+    place.replace("reports/veldt-long-plateau.md", "units: mi", "units: miles");
+    SortedMap<String, String> before = place.files(".");
+    assertThat(place.run("check")).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(place.err())
+        .contains("column-without-unit")
+        .contains("item-unknown")
+        .contains("odometer")
+        .contains("miles");
+    assertThat(place.files(".")).isEqualTo(before);
+  }
+
+  @Test
+  void check_of_the_demo_finds_nothing() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    assertThat(place.run("check")).as(place.err()).isEqualTo(ExitStatus.DONE);
+    assertThat(place.out())
+        .isEqualTo("checked 3 sessions, 3 range tests, 2 reports: 0 errors, 0 notices\n");
+  }
+
+  @Test
+  void the_same_input_gives_the_same_bytes() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    place.run("report", "finch-first-look");
+    SortedMap<String, String> first = place.files("reports/finch-first-look");
+    place.run("report", "veldt-long-plateau");
+    Files.delete(place.path("reports/finch-first-look/numbers.csv"));
+    place.run("report", "finch-first-look");
+    assertThat(place.out()).contains("finch-first-look  made");
+    SortedMap<String, String> second = place.files("reports/finch-first-look");
+    assertThat(second.keySet()).isEqualTo(first.keySet());
+    first.forEach(
+        (path, bytes) ->
+            assertThat(bytes.equals(second.get(path))).as(path + " is the same").isTrue());
+  }
+
+  @Test
+  void a_changed_template_of_the_folder_remakes_and_is_used() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    place.run("report", "finch-first-look");
+    Files.createDirectories(place.path("templates"));
+    Files.writeString(place.path("templates/screen.css"), "body { color: #123456 }\n");
+    place.run("report", "finch-first-look");
+    assertThat(place.out()).contains("finch-first-look  made");
+    assertThat(place.text("reports/finch-first-look/report.html")).contains("#123456");
+  }
+
+  @Test
+  void files_that_the_tester_put_beside_the_report_are_kept() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    place.run("report", "finch-first-look");
+    Files.writeString(place.path("reports/finch-first-look/corrections.csv"), "mine\n");
+    place.replace(READINGS, "11:40,57,121", "11:40,57,119");
+    place.run("report", "finch-first-look");
+    assertThat(place.out()).contains("made");
+    assertThat(place.text("reports/finch-first-look/corrections.csv")).isEqualTo("mine\n");
+  }
+
+  @Test
+  void a_run_cut_off_between_its_two_renames_is_mended_by_the_next() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    place.run("report", "finch-first-look");
+    SortedMap<String, String> before = place.files("reports/finch-first-look");
+    Files.move(
+        place.path("reports/finch-first-look"),
+        place.path("reports/.finch-first-look.old-version"));
+    assertThat(place.run("report", "finch-first-look")).isEqualTo(ExitStatus.DONE);
+    assertThat(place.out()).isEqualTo("finch-first-look  up to date\n");
+    assertThat(place.files("reports/finch-first-look")).isEqualTo(before);
+  }
+
+  @Test
+  void an_unknown_report_is_refused_with_the_names_that_exist() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    assertThat(place.run("report", "finch-frist-look")).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(place.err()).contains("finch-first-look");
+  }
+
+  @Test
+  void an_empty_folder_gets_advice() {
+    Workplace place = new Workplace(folder);
+    assertThat(place.run("report")).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(place.err()).contains("reports").contains("to mend");
+  }
+
+  @Test
+  void wrong_usage_is_told_apart() {
+    Workplace place = new Workplace(folder);
+    assertThat(place.run("publish")).isEqualTo(ExitStatus.WRONG_USAGE);
+    assertThat(place.err()).contains("no command 'publish'");
+    assertThat(place.run("report", "--loud")).isEqualTo(ExitStatus.WRONG_USAGE);
+    assertThat(place.err()).contains("no option --loud");
+    assertThat(place.run("--help")).isEqualTo(ExitStatus.DONE);
+    assertThat(place.out()).contains("taperbook report");
+  }
+}

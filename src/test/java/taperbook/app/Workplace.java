@@ -1,0 +1,99 @@
+package taperbook.app;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** A project folder to run the program in, and what the program said. */
+final class Workplace {
+  private final Path folder;
+  private ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  Workplace(Path folder) {
+    this.folder = folder;
+  }
+
+  /** A copy of the demo, without what was made of it. */
+  static Workplace withDemo(Path folder) throws IOException {
+    Path base = Path.of("").toAbsolutePath();
+    for (String part : List.of("sessions", "reports")) {
+      try (Stream<Path> all = Files.walk(base.resolve(part))) {
+        List<Path> files =
+            all.filter(Files::isRegularFile)
+                .filter(p -> part.equals("sessions") || p.toString().endsWith(".md"))
+                .toList();
+        for (Path file : files) {
+          Path copy = folder.resolve(base.relativize(file).toString());
+          Files.createDirectories(copy.resolve(".."));
+          Files.copy(file, copy);
+        }
+      }
+    }
+    return new Workplace(folder);
+  }
+
+  ExitStatus run(String... arguments) {
+    out = new ByteArrayOutputStream();
+    err = new ByteArrayOutputStream();
+    List<String> all = new ArrayList<>(List.of(arguments));
+    all.add("--folder");
+    all.add(folder.toString());
+    return new CommandLine(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            new Surroundings(Map.of(), false))
+        .run(all);
+  }
+
+  String out() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  String err() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+
+  Path path(String relative) {
+    return folder.resolve(relative);
+  }
+
+  String text(String relative) {
+    try {
+      return Files.readString(path(relative));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  void replace(String relative, String old, String fresh) throws IOException {
+    String text = text(relative);
+    if (!text.contains(old)) {
+      throw new IllegalArgumentException(relative + " does not hold " + old);
+    }
+    Files.writeString(path(relative), text.replace(old, fresh));
+  }
+
+  /** Every file below a folder by its path, with its bytes as text of one character each. */
+  SortedMap<String, String> files(String relative) throws IOException {
+    SortedMap<String, String> found = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(path(relative))) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        found.put(
+            path(relative).relativize(file).toString(),
+            new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
+      }
+    }
+    return found;
+  }
+}

@@ -1,5 +1,6 @@
 package taperbook.model;
 
+import java.util.List;
 import java.util.function.Function;
 
 /** What came of measuring: a value with its interval, or a reason why there is none. */
@@ -10,10 +11,18 @@ public sealed interface Outcome {
    * @param estimate the value and its interval, in the number's unit
    * @param coverage the share of cases in which the interval is meant to hold the truth: 1 for
    *     bounds that hold whenever the stated assumptions do
+   * @param budget what contributes to the interval, the largest first; empty for bounds
    */
-  record Measured(Estimate estimate, double coverage) implements Outcome {
+  record Measured(Estimate estimate, double coverage, List<Contribution> budget)
+      implements Outcome {
+    /** A value with bounds and without a budget. */
+    public Measured(Estimate estimate, double coverage) {
+      this(estimate, coverage, List.of());
+    }
+
     /** Checks that the coverage is a share above zero. */
     public Measured {
+      budget = List.copyOf(budget);
       if (!(coverage > 0 && coverage <= 1)) {
         throw new IllegalArgumentException("no such coverage: " + coverage);
       }

@@ -1,0 +1,120 @@
+package taperbook.measure.simulate;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The adaptive Monte Carlo procedure of JCGM 101:2008, 7.9: blocks of 10 000 trials until twice the
+ * standard deviation of the block means of estimate, standard uncertainty and both interval ends is
+ * below the numerical tolerance of every output, where the tolerance is half a unit of the last of
+ * the wanted significant digits of the standard uncertainty (7.9.2).
+ */
+final class MonteCarlo {
+  /** Trials in a block: JCGM 101:2008, 7.9.4 b, for a coverage of 95 %. */
+  static final int BLOCK = 10_000;
+
+  /** Never fewer blocks, or no standard deviation could be formed. */
+  private static final int LEAST_BLOCKS = 2;
+
+  private final int mostBlocks;
+  private final int digits;
+  private final double coverage;
+
+  /**
+   * A procedure.
+   *
+   * @param digits significant digits of the standard uncertainty that are wanted, 1 or 2
+   * @param coverage coverage of the intervals, between 0 and 1
+   * @param mostBlocks blocks after which it stops whatever the tolerance, at least 2
+   */
+  MonteCarlo(int digits, double coverage, int mostBlocks) {
+    this.digits = digits;
+    this.coverage = coverage;
+    this.mostBlocks = Math.max(LEAST_BLOCKS, mostBlocks);
+  }
+
+  /** One trial: fills in the value of each output. */
+  interface Trial {
+    void run(double[] outputs);
+  }
+
+  /**
+   * What came of a run.
+   *
+   * @param trials number of trials
+   * @param stable true if the tolerance was reached for every output
+   * @param outputs summary of each output
+   */
+  record Run(int trials, boolean stable, List<Distribution> outputs) {}
+
+  Run run(Trial trial, int outputs) {
+    double[][] samples = new double[outputs][0];
+    double[][][] statistics = new double[outputs][4][mostBlocks];
+    int blocks = 0;
+    boolean stable = false;
+    double[] values = new double[outputs];
+    while (!stable && blocks < mostBlocks) {
+      for (int k = 0; k < outputs; k++) {
+        samples[k] = Arrays.copyOf(samples[k], (blocks + 1) * BLOCK);
+      }
+      for (int i = blocks * BLOCK; i < (blocks + 1) * BLOCK; i++) {
+        trial.run(values);
+        for (int k = 0; k < outputs; k++) {
+          samples[k][i] = values[k];
+        }
+      }
+      for (int k = 0; k < outputs; k++) {
+        double[] block = Arrays.copyOfRange(samples[k], blocks * BLOCK, (blocks + 1) * BLOCK);
+        Distribution d = Distribution.of(block, coverage);
+        statistics[k][0][blocks] = d.mean();
+        statistics[k][1][blocks] = d.standardUncertainty();
+        statistics[k][2][blocks] = d.low();
+        statistics[k][3][blocks] = d.high();
+      }
+      blocks++;
+      stable = blocks >= LEAST_BLOCKS && isStable(statistics, blocks);
+    }
+    List<Distribution> all =
+        Arrays.stream(samples).map(s -> Distribution.of(s, coverage)).toList();
+    return new Run(blocks * BLOCK, stable, all);
+  }
+
+  private boolean isStable(double[][][] statistics, int blocks) {
+    for (double[][] output : statistics) {
+      double tolerance = tolerance(mean(output[1], blocks));
+      for (double[] statistic : output) {
+        if (2 * deviationOfMean(statistic, blocks) >= tolerance && tolerance > 0) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Half a unit in the last wanted digit of a standard uncertainty: JCGM 101:2008, 7.9.2. */
+  double tolerance(double standardUncertainty) {
+    if (standardUncertainty <= 0) {
+      return 0;
+    }
+    double exponent = Math.floor(Math.log10(standardUncertainty)) - (digits - 1);
+    return 0.5 * Math.pow(10, exponent);
+  }
+
+  private static double mean(double[] values, int n) {
+    double sum = 0;
+    for (int i = 0; i < n; i++) {
+      sum += values[i];
+    }
+    return sum / n;
+  }
+
+  /** Standard deviation of the mean of the first n values. */
+  private static double deviationOfMean(double[] values, int n) {
+    double mean = mean(values, n);
+    double sum = 0;
+    for (int i = 0; i < n; i++) {
+      sum += (values[i] - mean) * (values[i] - mean);
+    }
+    return Math.sqrt(sum / (n * (n - 1.0)));
+  }
+}

@@ -1,0 +1,114 @@
+package taperbook.measure.simulate;
+
+/**
+ * One drawn course of a quantity over time: piecewise linear, times never falling. Its arrays are
+ * written anew for each trial.
+ */
+final class Path {
+  private final double[] seconds;
+  private final double[] values;
+  private int size;
+
+  Path(int capacity) {
+    this.seconds = new double[capacity];
+    this.values = new double[capacity];
+  }
+
+  void clear() {
+    size = 0;
+  }
+
+  /** Adds a point; a time before the last one's is raised to it. */
+  void add(double second, double value) {
+    seconds[size] = size > 0 ? Math.max(second, seconds[size - 1]) : second;
+    values[size] = value;
+    size++;
+  }
+
+  int size() {
+    return size;
+  }
+
+  double second(int i) {
+    return seconds[i];
+  }
+
+  double value(int i) {
+    return values[i];
+  }
+
+  double firstValue() {
+    return values[0];
+  }
+
+  double lastValue() {
+    return values[size - 1];
+  }
+
+  /** The value at a time; outside the path the first or last value. */
+  double at(double second) {
+    if (second <= seconds[0]) {
+      return values[0];
+    }
+    if (second >= seconds[size - 1]) {
+      return values[size - 1];
+    }
+    int i = upper(seconds, second);
+    double span = seconds[i] - seconds[i - 1];
+    double share = span > 0 ? (second - seconds[i - 1]) / span : 1;
+    return values[i - 1] + share * (values[i] - values[i - 1]);
+  }
+
+  /**
+   * When a path that never falls reaches a value. Before the first value and past the last one the
+   * first and last slope are carried on.
+   */
+  double timeOf(double value) {
+    int n = size;
+    if (value <= values[0]) {
+      return extended(0, 1, value);
+    }
+    if (value > values[n - 1]) {
+      return extended(n - 1, -1, value);
+    }
+    int low = 0;
+    int high = n - 1;
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      if (values[middle] >= value) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    double rise = values[high] - values[low];
+    double share = rise > 0 ? (value - values[low]) / rise : 1;
+    return seconds[low] + share * (seconds[high] - seconds[low]);
+  }
+
+  /** Carries the slope at an end on to a value outside. */
+  private double extended(int end, int inward, double value) {
+    int other = end + inward;
+    while (other > 0 && other < size - 1 && values[other] == values[end]) {
+      other += inward;
+    }
+    double rise = values[other] - values[end];
+    double run = seconds[other] - seconds[end];
+    return rise == 0 ? seconds[end] : seconds[end] + (value - values[end]) * run / rise;
+  }
+
+  /** Index of the first time above a time; the time lies inside the path. */
+  private int upper(double[] rising, double second) {
+    int low = 0;
+    int high = size - 1;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (rising[middle] > second) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+}

@@ -102,6 +102,19 @@ final class ColumnsTest {
   }
 
   @Test
+  void longHeaderIsNotToldInFull() {
+    assertThat(problems("x,".repeat(40) + "y\n" + "1,".repeat(40) + "1\n"))
+        .filteredOn(p -> p.contains("[column-missing]"))
+        .hasSize(2)
+        .allMatch(p -> p.contains("found the columns \"x\", ") && p.contains("\"x\" and more;"));
+  }
+
+  @Test
+  void spaceThatDoesNotBreakIsASpace() {
+    assertThat(problems("elapsed\u00a0[s],energy\u00a0added [kWh]\n0,1\n1,2\n")).isEmpty();
+  }
+
+  @Test
   void foreignLayoutIsRefusedAsAWhole() {
     assertThat(problems("elapsed_s,soc_pct,power_kw\n0,1,2\n1,2,3\n"))
         .filteredOn(p -> p.contains("[column-missing]"))

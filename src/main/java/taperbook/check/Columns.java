@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
 import taperbook.problem.Quoted;
@@ -13,6 +14,8 @@ import taperbook.read.CsvTable;
 
 /** Finds the columns that a file has among those it may have. */
 final class Columns {
+  private static final int MOST_HEADS = 30;
+
   private final CsvTable table;
   private final List<ColumnSpec> specs;
   private final ProblemLog log;
@@ -56,12 +59,17 @@ final class Columns {
 
   /** Tells that a column is missing. */
   void missing(String expected, String remedy) {
-    List<String> heads = table.header().cells().stream().map(h -> Quoted.of(h.strip())).toList();
+    int size = table.header().cells().size();
+    String heads =
+        table.header().cells().stream()
+            .limit(MOST_HEADS)
+            .map(head -> Quoted.of(head.strip()))
+            .collect(Collectors.joining(", "));
     log.add(
         ProblemCode.COLUMN_MISSING,
         table.header().line(),
         0,
-        "the columns " + String.join(", ", heads),
+        "the columns " + heads + (size > MOST_HEADS ? " and more" : ""),
         expected,
         remedy);
   }

@@ -8,6 +8,6 @@ final class Label {
 
   /** Lower case, no spaces around, single spaces inside. */
   static String of(String written) {
-    return written.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    return written.replaceAll("[\\s\\u00a0]+", " ").strip().toLowerCase(Locale.ROOT);
   }
 }

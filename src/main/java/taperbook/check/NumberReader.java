@@ -18,6 +18,10 @@ final class NumberReader {
   private static final Pattern GROUPED =
       Pattern.compile(
           "[+-]?[0-9]{1,3}(?:[., '\\u00a0\\u2009\\u202f\\u2019][0-9]{3})+(?:[.,][0-9]+)?");
+
+  /** Longer cells are not looked at for groups, as matching them would need a deep stack. */
+  private static final int LONGEST_GROUPED = 40;
+
   private static final Pattern WITH_TEXT =
       Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[^0-9\\s].*");
   private static final Set<String> NOTHING =
@@ -108,10 +112,10 @@ final class NumberReader {
     if (NOTHING.contains(text.toLowerCase(Locale.ROOT))) {
       return ifNothing;
     }
-    if (!commaAllowed && NUMBER.matcher(text).matches()) {
+    if (!commaAllowed && text.contains(",") && NUMBER.matcher(text).matches()) {
       return "write a decimal point, or part the cells of the file with semicolons";
     }
-    if (GROUPED.matcher(text).matches()) {
+    if (text.length() <= LONGEST_GROUPED && GROUPED.matcher(text).matches()) {
       return "write the digits without grouping, as in 1234.5";
     }
     if (WITH_TEXT.matcher(text).matches()) {

@@ -22,8 +22,10 @@ final class Suggestion {
     Optional<String> best = Optional.empty();
     int least = Integer.MAX_VALUE;
     for (String name : known) {
-      int distance = distance(label, Label.of(name));
       int most = Math.min(Math.max(2, name.length() / 3), name.length() - 1);
+      // At least as many edits as the lengths differ by; this keeps long texts out of the table.
+      boolean near = Math.abs(label.length() - Label.of(name).length()) <= most;
+      int distance = near ? distance(label, Label.of(name)) : Integer.MAX_VALUE;
       if (distance <= most && distance < least) {
         best = Optional.of(name);
         least = distance;

@@ -18,7 +18,7 @@ import taperbook.read.RawText;
 
 /** Reads which numbers a report wants: distances, marks and windows of state of charge. */
 final class WishReader {
-  private static final Pattern DISTANCE = Pattern.compile("([0-9]{1,4}) ?(\\S.*)?");
+  private static final Pattern DISTANCE = Pattern.compile("([0-9]{1,4}) ?([^0-9\\s.].*)?");
   private static final Pattern MARK = Pattern.compile("([0-9]{1,3}) ?%?");
   private static final Pattern WINDOW =
       Pattern.compile("([0-9]{1,3}) ?%? ?(?:-|\u2013|\u2014|to) ?([0-9]{1,3}) ?%?");

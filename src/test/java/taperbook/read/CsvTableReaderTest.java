@@ -70,6 +70,14 @@ final class CsvTableReaderTest {
   }
 
   @Test
+  void lettersOfAnyLengthDoNotMoveTheLines() {
+    String wide = "\u00b0\u20ac\ud83d\ude97".repeat(5000);
+    CsvTable table = table("\ufeffa,b\r\n" + wide + ",1\r\n\"" + wide + "\n\",2\r\n\r\n3,4");
+    assertThat(table.rows().stream().map(CsvRow::line)).containsExactly(2, 3, 6);
+    assertThat(table.rows().get(0).cell(0)).isEqualTo(wide);
+  }
+
+  @Test
   void rowsOfBlankCellsAreSkipped() {
     assertThat(table("a,b,,\n,,,\n1,2,,\n , ,,,,\n").rows())
         .containsExactly(new CsvRow(3, List.of("1", "2", "", "")));

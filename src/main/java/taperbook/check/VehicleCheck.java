@@ -1,0 +1,55 @@
+package taperbook.check;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import taperbook.model.Fact;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.RowRef;
+import taperbook.model.Session;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+
+/**
+ * Checks that each range test of a report is of a vehicle that one of its sessions charges. A slip
+ * in a vehicle's name would otherwise withhold every driven distance without a word of it.
+ */
+public final class VehicleCheck {
+  private VehicleCheck() {}
+
+  /**
+   * A notice for each range test that no session can use.
+   *
+   * @param sessions the session reported and those compared
+   * @param rangeTests the range tests that the report names
+   */
+  public static List<Problem> check(List<Session> sessions, List<RangeTest> rangeTests) {
+    Set<String> charged =
+        sessions.stream().map(Session::vehicle).collect(Collectors.toCollection(TreeSet::new));
+    return rangeTests.stream()
+        .filter(test -> !charged.contains(test.vehicle()))
+        .flatMap(test -> notice(test, charged))
+        .toList();
+  }
+
+  private static Stream<Problem> notice(RangeTest test, Set<String> charged) {
+    ProblemLog log = new ProblemLog(test.facts().file());
+    int line = test.facts().known(RangeItem.VEHICLE).map(Fact::row).map(RowRef::line).orElse(0);
+    log.add(
+        ProblemCode.VEHICLE_DIFFERS,
+        line,
+        0,
+        "the vehicle " + Quoted.of(test.vehicle()),
+        "the vehicle of a session in the report: "
+            + charged.stream().map(Quoted::of).collect(Collectors.joining(", ")),
+        Suggestion.of(test.vehicle(), charged)
+            .map(v -> "write " + Quoted.of(v) + " if they are the same")
+            .orElse("name a range test of that vehicle, or leave this one out"));
+    return log.list().stream();
+  }
+}

@@ -1,0 +1,81 @@
+package taperbook.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import taperbook.model.InputFile;
+import taperbook.model.RangeTest;
+import taperbook.model.Session;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.read.CsvTable;
+import taperbook.read.CsvTableReader;
+
+/** Input for the tests of this package. */
+final class Given {
+  static final String CONDITIONS =
+      """
+      item,value,unit,how known
+      date,2026-03-14,,
+      vehicle,Northmoor Finch,,
+      odometer,12000,km,displayed
+      station rated power,200,kW,displayed
+      ambient temperature,12,Cel,measured
+      battery temperature at start,,Cel,unknown
+      preconditioned,yes,,
+      read from,film,,
+      """;
+
+  static final String RANGE_TEST =
+      """
+      item,value,unit,how known
+      date,2026-03-15,,
+      vehicle,Northmoor Finch,,
+      distance,310.3,mi,displayed
+      start soc,92,%,displayed
+      end soc,11,%,displayed
+      energy used,73,kWh,displayed
+      average speed,110,km/h,measured
+      ambient temperature,50,degF,measured
+      """;
+
+  private Given() {}
+
+  static CsvTable table(String path, String text) {
+    return CsvTableReader.read(new InputFile(path, text.getBytes(StandardCharsets.UTF_8)))
+        .value()
+        .orElseThrow();
+  }
+
+  static Checked<Session> session(String readings, String conditions) {
+    return SessionCheck.check("s", table("r.csv", readings), table("c.csv", conditions));
+  }
+
+  static Session goodSession(String readings) {
+    return good(session(readings, CONDITIONS));
+  }
+
+  static Checked<RangeTest> rangeTest(String rangeTest) {
+    return RangeTestCheck.check("t", table("t.csv", rangeTest), Optional.empty());
+  }
+
+  static Checked<RangeTest> legs(String legs) {
+    return RangeTestCheck.check("t", table("t.csv", RANGE_TEST), Optional.of(table("l.csv", legs)));
+  }
+
+  static <T> T good(Checked<T> checked) {
+    assertThat(checked.problems()).isEmpty();
+    return checked.value().orElseThrow();
+  }
+
+  /** The problems of readings beside good conditions. */
+  static List<String> problems(String readings) {
+    return sentences(session(readings, CONDITIONS));
+  }
+
+  static List<String> sentences(Checked<?> checked) {
+    return checked.problems().stream().map(Problem::sentence).toList();
+  }
+}

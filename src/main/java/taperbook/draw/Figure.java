@@ -13,26 +13,14 @@ public final class Figure {
   private final String svg;
   private final byte[] png;
 
-  private Figure(Chart chart, Words words) {
-    this.id = chart.id();
-    this.title = chart.title().text();
-    this.caption = words.caption();
-    this.textAlternative = words.textAlternative();
-    this.svg = SvgPicture.write(chart, textAlternative);
-    this.png = PngPicture.write(chart);
-  }
-
-  /**
-   * The words of a figure.
-   *
-   * @param caption what the chart finds
-   * @param textAlternative what it shows
-   */
-  record Words(String caption, String textAlternative) {}
-
-  /** Paints a chart. */
-  static Figure of(Chart chart, Words words) {
-    return new Figure(chart, words);
+  /** Paints a draft. */
+  Figure(Draft draft) {
+    this.id = draft.chart().id();
+    this.title = draft.chart().title().text();
+    this.caption = draft.caption();
+    this.textAlternative = draft.textAlternative();
+    this.svg = SvgPicture.write(draft.chart(), textAlternative);
+    this.png = PngPicture.write(draft.chart());
   }
 
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */

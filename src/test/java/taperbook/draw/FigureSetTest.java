@@ -50,6 +50,18 @@ final class FigureSetTest {
   }
 
   @Test
+  void a_single_reading_still_makes_its_figures() {
+    InventedSession one =
+        InventedSession.plain(new double[] {0}, new double[] {40}, new double[] {0});
+    List<Draft> drafts = FigureSet.drafts(one.result());
+    assertThat(drafts).hasSize(4);
+    for (Draft draft : drafts) {
+      assertThat(draft.textAlternative()).contains("The curve has 1 reading: ");
+      assertThat(SvgPicture.write(draft.chart(), draft.textAlternative())).contains("<circle");
+    }
+  }
+
+  @Test
   void the_bytes_of_a_picture_cannot_be_changed_from_outside() {
     Figure figure = FigureSet.draw(InventedSession.handRead().result()).get(0);
     figure.png()[0] = 0;

@@ -31,8 +31,8 @@ final class SvgPictureTest {
   @MethodSource("sessions")
   void the_picture_is_well_formed_and_stands_alone(Map.Entry<String, ReportResult> session)
       throws Exception {
-    for (Figure figure : FigureSet.draw(session.getValue())) {
-      String svg = figure.svg();
+    for (Draft figure : FigureSet.drafts(session.getValue())) {
+      String svg = svg(figure);
       assertThat(svg).startsWith("<svg ").doesNotContain("<!").doesNotContain("<?");
       Document document = parse(svg);
       Element root = document.getDocumentElement();
@@ -42,7 +42,7 @@ final class SvgPictureTest {
       assertThat(root.hasAttribute("width") || root.hasAttribute("height")).isFalse();
       List<Element> all = elements(document, "*");
       assertThat(all.get(1).getTagName()).isEqualTo("title");
-      assertThat(all.get(1).getTextContent()).isEqualTo(figure.title());
+      assertThat(all.get(1).getTextContent()).isEqualTo(figure.chart().title().text());
       assertThat(all.get(2).getTagName()).isEqualTo("desc");
       assertThat(all.get(2).getTextContent()).isEqualTo(figure.textAlternative());
       assertThat(all).extracting(Element::getTagName).doesNotContain("script", "style", "image");
@@ -55,15 +55,15 @@ final class SvgPictureTest {
       Map.Entry<String, ReportResult> session) throws Exception {
     Set<String> ids = new HashSet<>();
     Set<String> used = new HashSet<>();
-    for (Figure figure : FigureSet.draw(session.getValue())) {
-      for (Element element : elements(parse(figure.svg()), "*")) {
+    for (Draft figure : FigureSet.drafts(session.getValue())) {
+      for (Element element : elements(parse(svg(figure)), "*")) {
         String id = element.getAttribute("id");
         if (!id.isEmpty()) {
-          assertThat(id).startsWith(figure.id() + "-");
+          assertThat(id).startsWith(figure.chart().id() + "-");
           assertThat(ids.add(id)).as(id).isTrue();
         }
       }
-      Matcher reference = Pattern.compile("url\\(#([^)]+)\\)").matcher(figure.svg());
+      Matcher reference = Pattern.compile("url\\(#([^)]+)\\)").matcher(svg(figure));
       while (reference.find()) {
         used.add(reference.group(1));
       }
@@ -88,16 +88,16 @@ final class SvgPictureTest {
 
   @Test
   void a_dense_session_stays_small() {
-    for (Figure figure : FigureSet.draw(InventedSession.logger().result())) {
-      assertThat(figure.svg().length()).isLessThan(60_000);
+    for (Draft figure : FigureSet.drafts(InventedSession.logger().result())) {
+      assertThat(svg(figure).length()).isLessThan(60_000);
     }
   }
 
   @Test
   void texts_stay_texts_of_at_least_seven_points_in_print() throws Exception {
     // Printed 170 mm wide, of 720 units: a unit is 170 / 720 / 25.4 * 72 = 0.669 pt.
-    for (Figure figure : FigureSet.draw(InventedSession.handRead().result())) {
-      List<Element> texts = elements(parse(figure.svg()), "text");
+    for (Draft figure : FigureSet.drafts(InventedSession.handRead().result())) {
+      List<Element> texts = elements(parse(svg(figure)), "text");
       assertThat(texts).hasSizeGreaterThan(10);
       for (Element text : texts) {
         double points = Double.parseDouble(text.getAttribute("font-size")) * 0.669;
@@ -108,10 +108,14 @@ final class SvgPictureTest {
 
   @Test
   void numbers_have_at_most_two_decimals() {
-    for (Figure figure : FigureSet.draw(InventedSession.handRead().result())) {
-      String shapes = figure.svg().substring(figure.svg().indexOf("</desc>"));
+    for (Draft figure : FigureSet.drafts(InventedSession.handRead().result())) {
+      String shapes = svg(figure).substring(svg(figure).indexOf("</desc>"));
       assertThat(shapes).doesNotContainPattern("\\d\\.\\d{3}");
     }
+  }
+
+  private static String svg(Draft draft) {
+    return SvgPicture.write(draft.chart(), draft.textAlternative());
   }
 
   private static int dashedJoins(InventedSession session) throws Exception {
@@ -138,7 +142,7 @@ final class SvgPictureTest {
   }
 
   private static Document powerOverSoc(InventedSession session) throws Exception {
-    return parse(FigureSet.draw(session.result()).get(0).svg());
+    return parse(svg(FigureSet.drafts(session.result()).get(0)));
   }
 
   private static List<Element> elements(Document document, String name) {

@@ -51,6 +51,21 @@ record Box(double left, double top, double width, double height) {
     return Math.hypot(x - nearestX(x), y - nearestY(y));
   }
 
+  /** Distance from an upright or level line; 0 if they meet. */
+  double distanceTo(Line2D line) {
+    double across = Math.max(left - Math.max(line.getX1(), line.getX2()), 0);
+    across = Math.max(across, Math.min(line.getX1(), line.getX2()) - right());
+    double along = Math.max(top - Math.max(line.getY1(), line.getY2()), 0);
+    along = Math.max(along, Math.min(line.getY1(), line.getY2()) - bottom());
+    return Math.hypot(across, along);
+  }
+
+  /** This box moved sideways into another, if it is no wider. */
+  Box shiftedInto(Box region) {
+    double atMost = Math.min(left, region.right() - width);
+    return new Box(Math.max(region.left, atMost), top, width, height);
+  }
+
   /** The abscissa in this box that is nearest to {@code x}. */
   double nearestX(double x) {
     return Math.max(left, Math.min(right(), x));

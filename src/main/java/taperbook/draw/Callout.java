@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param x pixel of the point
  * @param y pixel of the point
+ * @param reach how far to either side of the point the label may slide along what it is about
  * @param lines the text, its first line bold
  * @param color colour of the first line
  * @param sides sides of the point to try, best first
@@ -15,11 +16,25 @@ import java.util.List;
  *     out where there is no room
  */
 record Callout(
-    double x, double y, List<String> lines, Color color, List<Side> sides, boolean required) {
+    double x,
+    double y,
+    double reach,
+    List<String> lines,
+    Color color,
+    List<Side> sides,
+    boolean required) {
   /** Copies the lists. */
   Callout {
     lines = List.copyOf(lines);
     sides = List.copyOf(sides);
+  }
+
+  /** Abscissae to try, the point's own first. */
+  double[] anchors() {
+    if (reach == 0) {
+      return new double[] {x};
+    }
+    return new double[] {x, x - reach / 4, x + reach / 4, x - reach / 2, x + reach / 2};
   }
 
   /** Sides of a point: where the label lies, as a direction right and down. */
@@ -39,6 +54,11 @@ record Callout(
     Side(int right, int down) {
       this.right = right;
       this.down = down;
+    }
+
+    /** True if the label stands straight above or below the point. */
+    boolean isUpright() {
+      return right == 0;
     }
 
     /** The label's box if it keeps a gap from the point. */

@@ -47,7 +47,7 @@ record ChartStyle(
     return new ChartStyle(
         720,
         405,
-        new Margins(50, 34, 22, 56),
+        new Margins(50, 38, 22, 54),
         new Type(13.5, 14, 0, 1.06),
         new Weights(2.4, 1, 1.3, 3.1, 4.6),
         false);

@@ -22,11 +22,11 @@ final class DistanceOverTime {
     this.line = new PlotLine(curve, seconds -> seconds / 60, this::shown);
   }
 
-  static Figure figure(Curve curve, Said said) {
-    return new DistanceOverTime(curve, said).figure();
+  static Draft draft(Curve curve, Said said) {
+    return new DistanceOverTime(curve, said).draft();
   }
 
-  private Figure figure() {
+  private Draft draft() {
     List<Chart.Point> points = points();
     double top = points.stream().mapToDouble(Chart.Point::y).reduce(line.top(), Math::max);
     Chart chart =
@@ -37,7 +37,7 @@ final class DistanceOverTime {
             Axis.upTo("Distance added (" + unit() + ")", top * 1.08, 6),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), points));
-    return Figure.of(chart, words(chart));
+    return told(chart);
   }
 
   /** Time counts from the first reading of state of charge, which the curve begins with. */
@@ -56,7 +56,7 @@ final class DistanceOverTime {
     return points;
   }
 
-  private Figure.Words words(Chart chart) {
+  private Draft told(Chart chart) {
     int last = line.size() - 1;
     String adds =
         "On the "
@@ -79,7 +79,7 @@ final class DistanceOverTime {
             .curve(chart, i -> said.time(curve.x(i)) + ": " + distance(i))
             .add(caption)
             .text();
-    return new Figure.Words(caption, told);
+    return new Draft(chart, caption, told);
   }
 
   private List<String> timesTaken() {

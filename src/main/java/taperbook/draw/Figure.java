@@ -33,23 +33,15 @@ public final class Figure {
     this.png = png.clone();
   }
 
-  /**
-   * The words of a figure.
-   *
-   * @param caption what the chart finds
-   * @param textAlternative what it shows
-   */
-  record Words(String caption, String textAlternative) {}
-
-  /** Paints a chart. */
-  static Figure of(Chart chart, Words words) {
+  /** Paints a draft. */
+  static Figure of(Draft draft) {
     return new Figure(
-        chart.id(),
-        chart.title().text(),
-        words.caption(),
-        words.textAlternative(),
-        SvgPicture.write(chart, words.textAlternative()),
-        PngPicture.write(chart));
+        draft.chart().id(),
+        draft.chart().title().text(),
+        draft.caption(),
+        draft.textAlternative(),
+        SvgPicture.write(draft.chart(), draft.textAlternative()),
+        PngPicture.write(draft.chart()));
   }
 
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */

@@ -16,22 +16,27 @@ public final class FigureSet {
    * the session cannot give is left out. The same result gives the same figures, byte for byte.
    */
   public static List<Figure> draw(ReportResult result) {
+    return drafts(result).stream().map(Figure::of).toList();
+  }
+
+  /** The figures before they are painted. */
+  static List<Draft> drafts(ReportResult result) {
     Said said = new Said(result);
     Curves curves = result.main().curves();
     return Stream.of(
             curves
                 .powerOverSoc()
                 .filter(FigureSet::hasPoints)
-                .map(c -> PowerOverSoc.figure(c, said)),
+                .map(c -> PowerOverSoc.draft(c, said)),
             curves
                 .powerOverTime()
                 .filter(FigureSet::hasPoints)
-                .map(c -> PowerOverTime.figure(c, said)),
-            curves.socOverTime().filter(FigureSet::hasPoints).map(c -> SocOverTime.figure(c, said)),
+                .map(c -> PowerOverTime.draft(c, said)),
+            curves.socOverTime().filter(FigureSet::hasPoints).map(c -> SocOverTime.draft(c, said)),
             curves
                 .distanceOverTime()
                 .filter(FigureSet::hasPoints)
-                .map(c -> DistanceOverTime.figure(c, said)))
+                .map(c -> DistanceOverTime.draft(c, said)))
         .flatMap(Optional::stream)
         .toList();
   }

@@ -14,6 +14,7 @@ final class LabelPlacer {
   private static final double[] DISTANCES = {1, 1.6, 2.4, 3.8, 6};
   private static final double CURVE_COST = 60;
   private static final double LIGHT_COST = 4;
+  private static final double STRAY_COST = 8;
 
   private final Box region;
   private final ChartStyle style;
@@ -54,8 +55,11 @@ final class LabelPlacer {
       for (int s = 0; s < callout.sides().size(); s++) {
         Callout.Side side = callout.sides().get(s);
         double gap = DISTANCES[d] * style.gap();
-        Box box = side.box(callout.x(), callout.y(), size.width(), size.height(), gap);
-        choice.consider(box, cost(callout, box) + 1.5 * s + 4 * d);
+        for (double x : callout.anchors()) {
+          Box box = side.box(x, callout.y(), size.width(), size.height(), gap);
+          Box shifted = side.isUpright() ? box.shiftedInto(region) : box;
+          choice.consider(shifted, cost(callout, shifted) + 1.5 * s + 4 * d);
+        }
       }
     }
     if (callout.required() && choice.cost >= CURVE_COST) {
@@ -101,11 +105,18 @@ final class LabelPlacer {
     Box offCurve = roomy.grown(style.weights().dot());
     double cost = curve.stream().anyMatch(offCurve::meets) ? CURVE_COST : 0;
     cost += LIGHT_COST * light.stream().filter(box::meets).count();
+    double own = box.distanceTo(callout.x(), callout.y());
+    cost += STRAY_COST * light.stream().filter(l -> isStray(l, box, callout, own)).count();
     Optional<Line2D> leader = leader(new Callout.Placed(callout, box));
     if (leader.isPresent()) {
       cost += 10 * blocked.stream().filter(b -> b.meets(leader.get())).count();
     }
     return cost;
+  }
+
+  /** True if the line belongs to another mark and lies nearer to the label than its own point. */
+  private static boolean isStray(Line2D line, Box box, Callout callout, double own) {
+    return line.ptSegDist(callout.x(), callout.y()) > 1 && box.distanceTo(line) < own - 1;
   }
 
   /** The best place so far. */

@@ -103,7 +103,10 @@ final class Labels {
   private void keepOffEdges(Chart.Hold hold) {
     Box held = MarkLayer.held(hold, frame, style);
     for (double x : new double[] {held.left(), held.right()}) {
-      placer.keepOffLightly(new Line2D.Double(x, held.bottom(), x, held.top()));
+      Line2D edge = new Line2D.Double(x, held.bottom(), x, held.top());
+      // Twice: a label across the edge of a tint looks worse than one across a thin line.
+      placer.keepOffLightly(edge);
+      placer.keepOffLightly(edge);
     }
     placer.keepOff(new Line2D.Double(held.left(), held.top(), held.right(), held.top()));
   }
@@ -118,14 +121,14 @@ final class Labels {
     double x = frame.px((hold.from() + hold.to()) / 2);
     double y = hold.isStretch() ? MarkLayer.held(hold, frame, style).top() : frame.py(hold.y());
     List<Callout.Side> sides = List.of(ABOVE, ABOVE_RIGHT, ABOVE_LEFT, RIGHT, BELOW, LEFT);
-    return new Callout(x, y, hold.label(), Palette.ACCENT, sides, true);
+    return new Callout(x, y, 0, hold.label(), Palette.ACCENT, sides, true);
   }
 
   private Callout windowLabel(Chart.Window window) {
     Box span = MarkLayer.span(window, frame);
     double x = (span.left() + span.right()) / 2;
-    List<Callout.Side> sides = List.of(ABOVE, ABOVE_LEFT, ABOVE_RIGHT);
-    return new Callout(x, span.top(), window.label(), Palette.INK, sides, true);
+    return new Callout(
+        x, span.top(), span.width() / 2, window.label(), Palette.INK, List.of(ABOVE), true);
   }
 
   private Callout pointLabel(Chart.Point point) {
@@ -133,6 +136,7 @@ final class Labels {
     return new Callout(
         frame.px(point.x()),
         frame.py(point.y()),
+        0,
         point.label(),
         Palette.INK,
         drop ? OFF_FALLING : OFF_RISING,

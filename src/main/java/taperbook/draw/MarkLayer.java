@@ -3,6 +3,7 @@ package taperbook.draw;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -59,14 +60,17 @@ final class MarkLayer {
     }
   }
 
-  /** Guides, readings and marks. */
-  void paintAbove() {
+  /** Guides, labels' ground, marks, and readings on top. */
+  void paintAbove(Labels.Placement placement) {
     for (Chart.Point point : chart.marks().points()) {
       boolean drop = point.guide() == Chart.Guide.DROP;
       BasicStroke stroke = drop ? style.solid(style.weights().thin()) : style.dotted();
       stroke(guide(point, frame), stroke, Palette.GREY);
     }
     chart.marks().window().ifPresent(this::spanLine);
+    labelGround(placement);
+    chart.marks().points().forEach(p -> ring(p.x(), p.y()));
+    chart.marks().hold().filter(h -> !h.isStretch()).ifPresent(h -> ring(h.from(), h.y()));
     if (chart.line().hasDots()) {
       for (int i = 0; i < chart.line().size(); i++) {
         double x = frame.px(chart.line().x(i));
@@ -74,12 +78,10 @@ final class MarkLayer {
         fill(circle(x, y, style.weights().dot()), Palette.CURVE);
       }
     }
-    chart.marks().points().forEach(p -> ring(p.x(), p.y()));
-    chart.marks().hold().filter(h -> !h.isStretch()).ifPresent(h -> ring(h.from(), h.y()));
   }
 
   /** Lines that lead from labels to their points, and paper below the labels. */
-  void paintLabelGround(Labels.Placement placement) {
+  private void labelGround(Labels.Placement placement) {
     for (Line2D leader : placement.leaders()) {
       stroke(leader, style.solid(style.weights().thin()), Palette.GREY);
     }
@@ -88,8 +90,6 @@ final class MarkLayer {
       Box b = label.box().grown(style.gap() / 4);
       fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()), ground);
     }
-    // Paper may have covered the end of a mark.
-    chart.marks().points().forEach(p -> ring(p.x(), p.y()));
   }
 
   private boolean overHold(Box box) {
@@ -155,12 +155,12 @@ final class MarkLayer {
     return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
   }
 
-  private void fill(java.awt.Shape shape, Color color) {
+  private void fill(Shape shape, Color color) {
     g.setColor(color);
     g.fill(shape);
   }
 
-  private void stroke(java.awt.Shape shape, BasicStroke stroke, Color color) {
+  private void stroke(Shape shape, BasicStroke stroke, Color color) {
     g.setColor(color);
     g.setStroke(stroke);
     g.draw(shape);

@@ -22,8 +22,7 @@ final class Painter {
     marks.paintBelow();
     GridAndLine.paint(g, chart, frame, style);
     rim.paintLines(g);
-    marks.paintAbove();
-    marks.paintLabelGround(placement);
+    marks.paintAbove(placement);
     List<TextRun> texts = new ArrayList<>(rim.texts());
     placement.labels().forEach(label -> texts.addAll(runs(label, style)));
     return texts;

@@ -76,10 +76,13 @@ final class PlotLine {
     return size() <= MOST_DOTS;
   }
 
-  /** Width of the band where it is widest. */
+  /** Width of the band where it is widest; none over wide gaps. */
   double widestBand() {
     double widest = 0;
-    for (int i = 0; i < size(); i++) {
+    for (int i = 0; i + 1 < size(); i++) {
+      if (curve.wideGapAfter(i)) {
+        continue;
+      }
       widest = Math.max(widest, high(i) - low(i));
     }
     return widest;

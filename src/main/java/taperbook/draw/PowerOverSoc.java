@@ -13,7 +13,7 @@ final class PowerOverSoc {
 
   private PowerOverSoc() {}
 
-  static Figure figure(Curve curve, Said said) {
+  static Draft draft(Curve curve, Said said) {
     PlotLine line = new PlotLine(curve, x -> x, y -> y);
     Peak peak = new Peak(said);
     SocMarks marks = new SocMarks(said);
@@ -29,10 +29,10 @@ final class PowerOverSoc {
                 Optional.of(peak.mark(line, stretch(said), at)),
                 window(said),
                 marks.overSoc(line)));
-    return Figure.of(chart, words(chart, peak, marks, at, said));
+    return told(chart, peak, marks, at, said);
   }
 
-  private static Figure.Words words(Chart chart, Peak peak, SocMarks marks, String at, Said said) {
+  private static Draft told(Chart chart, Peak peak, SocMarks marks, String at, Said said) {
     PlotLine line = chart.line();
     Optional<String> peaks =
         Optional.of("Power peaks at " + peak.power(line) + ", first read " + at + " of charge.");
@@ -44,7 +44,7 @@ final class PowerOverSoc {
             .add(caption)
             .add(marks.sentences())
             .text();
-    return new Figure.Words(caption, told);
+    return new Draft(chart, caption, told);
   }
 
   private static Optional<double[]> stretch(Said said) {

@@ -8,7 +8,7 @@ import taperbook.model.Curve;
 final class PowerOverTime {
   private PowerOverTime() {}
 
-  static Figure figure(Curve curve, Said said) {
+  static Draft draft(Curve curve, Said said) {
     PlotLine line = new PlotLine(curve, seconds -> seconds / 60, y -> y);
     Peak peak = new Peak(said);
     SocMarks marks = new SocMarks(said);
@@ -25,7 +25,7 @@ final class PowerOverTime {
                 Optional.of(peak.mark(line, stretch(curve, said), after)),
                 Optional.empty(),
                 marks.overTime(line)));
-    return Figure.of(chart, words(chart, curve, after, said));
+    return told(chart, curve, after, said);
   }
 
   /** Time since plugging in, as far as was recorded. */
@@ -43,7 +43,7 @@ final class PowerOverTime {
         + said.time(curve.x(curve.size() - 1));
   }
 
-  private static Figure.Words words(Chart chart, Curve curve, String after, Said said) {
+  private static Draft told(Chart chart, Curve curve, String after, Said said) {
     PlotLine line = chart.line();
     Peak peak = new Peak(said);
     Optional<String> peaks =
@@ -62,7 +62,7 @@ final class PowerOverTime {
             .add(caption)
             .add(new SocMarks(said).sentences())
             .text();
-    return new Figure.Words(caption, told);
+    return new Draft(chart, caption, told);
   }
 
   private static Optional<double[]> stretch(Curve curve, Said said) {

@@ -65,7 +65,7 @@ final class Rim {
     Face axis = new Face(size, true, Palette.INK);
     TextRun x = new TextRun(frame.x().title(), plot.right(), foot, Anchor.END, axis);
     texts.add(x);
-    texts.add(new TextRun(frame.y().title(), edge(), plot.top() - size, Anchor.START, axis));
+    texts.add(new TextRun(frame.y().title(), edge(), plot.top() - 1.25 * size, Anchor.START, axis));
     Face quiet = new Face(size, false, Palette.GREY);
     TextRun note = new TextRun(chart.note(), edge(), foot, Anchor.START, quiet);
     if (note.left() + note.width() * style.type().slack() < x.left() - size) {

@@ -8,7 +8,7 @@ import taperbook.model.Curve;
 final class SocOverTime {
   private SocOverTime() {}
 
-  static Figure figure(Curve curve, Said said) {
+  static Draft draft(Curve curve, Said said) {
     PlotLine line = new PlotLine(curve, seconds -> seconds / 60, y -> y);
     SocMarks marks = new SocMarks(said);
     Chart chart =
@@ -19,10 +19,10 @@ final class SocOverTime {
             Axis.stateOfCharge(20),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), marks.ofSoc()));
-    return Figure.of(chart, words(chart, curve, marks, said));
+    return told(chart, curve, marks, said);
   }
 
-  private static Figure.Words words(Chart chart, Curve curve, SocMarks marks, Said said) {
+  private static Draft told(Chart chart, Curve curve, SocMarks marks, Said said) {
     PlotLine line = chart.line();
     int last = line.size() - 1;
     String rises =
@@ -42,7 +42,7 @@ final class SocOverTime {
             .add(caption)
             .add(marks.sentences())
             .text();
-    return new Figure.Words(caption, told);
+    return new Draft(chart, caption, told);
   }
 
   private static String soc(PlotLine line, int i) {

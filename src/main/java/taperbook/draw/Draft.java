@@ -1,0 +1,10 @@
+package taperbook.draw;
+
+/**
+ * A figure before it is painted.
+ *
+ * @param chart what it shows
+ * @param caption what it finds
+ * @param textAlternative what it shows, in words
+ */
+record Draft(Chart chart, String caption, String textAlternative) {}

@@ -1,0 +1,87 @@
+package taperbook.draw;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.knowm.xchart.XYChart;
+import taperbook.model.Curve;
+
+final class GridAndLineTest {
+  private static final ChartStyle STYLE = ChartStyle.film();
+
+  @ParameterizedTest
+  @ValueSource(doubles = {7.3, 52, 97, 118.4, 171, 208.6, 260, 349})
+  void the_grid_lies_at_the_ticks_of_the_axis_and_nowhere_else(double max) {
+    Chart chart = chart(max);
+    Frame frame = Frame.of(chart, STYLE);
+    BufferedImage image = painted(chart, frame);
+    TreeSet<Integer> expected = new TreeSet<>();
+    for (double tick : frame.y().ticks()) {
+      int row = (int) Math.round(frame.py(tick));
+      if (tick > 0 && row > frame.box().top() + 1) {
+        expected.add(row);
+      }
+    }
+    int column = (int) frame.box().right() - 3;
+    TreeSet<Integer> found = new TreeSet<>();
+    for (int y = 0; y < image.getHeight(); y++) {
+      // A line of two pixels covers the row above its middle in full or nearly so.
+      if (image.getRGB(column, y) != Color.WHITE.getRGB() && image.getRGB(column, y - 1) == -1) {
+        found.add(y + 1);
+      }
+    }
+    assertThat(found).hasSameSizeAs(expected);
+    for (int row : found) {
+      assertThat(expected.subSet(row - 1, true, row + 1, true)).isNotEmpty();
+    }
+  }
+
+  @Test
+  void the_scale_of_the_library_is_the_scale_of_the_frame() {
+    Chart chart = chart(208.6);
+    Frame frame = Frame.of(chart, STYLE);
+    XYChart xy = GridAndLine.prepare(chart, frame, STYLE);
+    Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
+    xy.paint(g, (int) frame.box().width(), (int) frame.box().height());
+    for (double share : new double[] {0, 0.17, 0.5, 1}) {
+      double x = frame.x().max() * share;
+      double y = frame.y().max() * share;
+      assertThat(frame.box().left() + xy.getScreenXFromChart(x))
+          .isCloseTo(frame.px(x), within(0.51));
+      assertThat(frame.box().top() + xy.getScreenYFromChart(y))
+          .isCloseTo(frame.py(y), within(0.51));
+    }
+  }
+
+  private static BufferedImage painted(Chart chart, Frame frame) {
+    BufferedImage image =
+        new BufferedImage(STYLE.width(), STYLE.height(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, STYLE.width(), STYLE.height());
+    GridAndLine.paint(g, chart, frame, STYLE);
+    g.dispose();
+    return image;
+  }
+
+  private static Chart chart(double max) {
+    double[] x = {10, 40};
+    double[] y = {max / 2, max / 3};
+    return new Chart(
+        "grid",
+        new Chart.Title("Grid", ""),
+        Axis.stateOfCharge(10),
+        Axis.upTo("Power", max, 6),
+        new PlotLine(new Curve(x, y, y, y, new boolean[2]), v -> v, v -> v),
+        new Chart.Marks(Optional.empty(), Optional.empty(), List.of()));
+  }
+}

@@ -1,0 +1,78 @@
+package taperbook.draw;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+final class LabelPlacerTest {
+  private static final ChartStyle STYLE = ChartStyle.print();
+  private static final Box REGION = new Box(50, 40, 640, 300);
+
+  static IntStream seeds() {
+    return IntStream.rangeClosed(1, 200);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void labels_never_overlap_and_never_leave_the_region(int seed) {
+    Random random = new Random(seed);
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.keepOff(new Line2D.Double(50, 340, 690, 40));
+    List<Box> blocked = List.of(new Box(300, 200, 40, 20));
+    blocked.forEach(placer::block);
+    List<Box> placed = new ArrayList<>(blocked);
+    for (int i = 0; i < 12; i++) {
+      placer.place(callout(random)).ifPresent(p -> placed.add(p.box()));
+    }
+    assertThat(placed).hasSizeGreaterThan(6).allMatch(box -> box.isInside(REGION));
+    for (int a = 0; a < placed.size(); a++) {
+      for (int b = a + 1; b < placed.size(); b++) {
+        assertThat(placed.get(a).overlaps(placed.get(b))).isFalse();
+      }
+    }
+  }
+
+  @Test
+  void a_label_keeps_off_the_curve_where_it_can() {
+    Line2D curve = new Line2D.Double(50, 190, 690, 190);
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.keepOff(curve);
+    Callout callout = at(300, 190, List.of(Callout.Side.RIGHT, Callout.Side.ABOVE), false);
+    assertThat(placer.place(callout).orElseThrow().box().meets(curve)).isFalse();
+  }
+
+  @Test
+  void a_label_that_may_be_left_out_is_left_out_where_there_is_no_room() {
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.block(new Box(150, 60, 400, 250));
+    assertThat(placer.place(at(350, 185, List.of(Callout.Side.values()), false))).isEmpty();
+  }
+
+  @Test
+  void a_label_that_is_required_goes_farther_away_and_gets_a_leader() {
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.block(new Box(150, 60, 400, 250));
+    Optional<Callout.Placed> placed =
+        placer.place(at(350, 185, List.of(Callout.Side.values()), true));
+    assertThat(placed.flatMap(placer::leader)).isPresent();
+  }
+
+  private static Callout callout(Random random) {
+    double x = 50 + 640 * random.nextDouble();
+    double y = 40 + 300 * random.nextDouble();
+    return at(x, y, List.of(Callout.Side.values()), random.nextBoolean());
+  }
+
+  private static Callout at(double x, double y, List<Callout.Side> sides, boolean required) {
+    return new Callout(x, y, 0, List.of("80 % after", "24 min 40 s"), Color.BLACK, sides, required);
+  }
+}

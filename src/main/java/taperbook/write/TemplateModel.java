@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.draw.Figure;
 import taperbook.write.page.PageModel;
 import taperbook.write.text.ArticlePart;
 
@@ -55,7 +54,7 @@ final class TemplateModel {
     return model;
   }
 
-  private static Map<String, Object> figure(Figure figure) {
+  private static Map<String, Object> figure(PageFigure figure) {
     return Map.of(
         "id", figure.id(),
         "title", figure.title(),

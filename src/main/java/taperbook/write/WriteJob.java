@@ -2,7 +2,6 @@ package taperbook.write;
 
 import java.time.LocalDate;
 import java.util.List;
-import taperbook.draw.Figure;
 import taperbook.model.InputFile;
 import taperbook.model.ReportResult;
 
@@ -18,7 +17,7 @@ import taperbook.model.ReportResult;
  */
 public record WriteJob(
     ReportResult result,
-    List<Figure> figures,
+    List<PageFigure> figures,
     Templates templates,
     List<InputFile> inputs,
     LocalDate made,

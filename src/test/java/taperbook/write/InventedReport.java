@@ -3,15 +3,16 @@ package taperbook.write;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import taperbook.draw.Figure;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
 import taperbook.model.CrossCheck;
+import taperbook.model.Curve;
 import taperbook.model.Curves;
 import taperbook.model.Estimate;
 import taperbook.model.InputFile;
@@ -57,6 +58,8 @@ final class InventedReport {
       | one  |      2 | no   |
       | two  |      1 | yes  |
       """;
+
+  private static final double[] POWER_KW = {40, 118, 127, 92, 54, 31};
 
   private InventedReport() {}
 
@@ -116,9 +119,7 @@ final class InventedReport {
     traces.put(
         Channel.SOC,
         new Trace(file, seconds, new double[] {12, 20, 40, 60, 80, 90}, lines, 0.5, 0.5));
-    traces.put(
-        Channel.POWER,
-        new Trace(file, seconds, new double[] {40, 118, 127, 92, 54, 31}, lines, 0.5, 0.5));
+    traces.put(Channel.POWER, new Trace(file, seconds, POWER_KW, lines, 0.5, 0.5));
     traces.put(
         Channel.ENERGY_ADDED,
         new Trace(file, seconds, new double[] {0, 5.1, 17.7, 30.4, 43, 49.3}, lines, 0.05, 0.5));
@@ -132,8 +133,19 @@ final class InventedReport {
         Optional.of(InventedFacts.rangeTest()),
         numbers,
         checks,
-        new Curves(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
+        new Curves(
+            curve(new double[] {12, 20, 40, 60, 80, 90}, POWER_KW, 1),
+            curve(seconds, POWER_KW, 1),
+            curve(seconds, new double[] {12, 20, 40, 60, 80, 90}, 0.5),
+            curve(seconds, new double[] {0, 33, 116, 198, 281, 322}, 3)),
         caveats);
+  }
+
+  private static Optional<Curve> curve(double[] x, double[] y, double half) {
+    double[] low = Arrays.stream(y).map(v -> v - half).toArray();
+    double[] high = Arrays.stream(y).map(v -> v + half).toArray();
+    boolean[] gaps = new boolean[x.length];
+    return Optional.of(new Curve(x, y, low, high, gaps));
   }
 
   /** One caveat of each kind. */
@@ -199,13 +211,13 @@ final class InventedReport {
     return new InputFile(path, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  static List<Figure> figures() {
+  static List<PageFigure> figures() {
     return List.of(
         figure("power-over-soc", "Power over state of charge"),
         figure("soc-over-time", "State of charge over time"));
   }
 
-  private static Figure figure(String id, String title) {
+  private static PageFigure figure(String id, String title) {
     String svg =
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 720 405\""
             + " font-family=\"Noto Sans\"><rect width=\"720\" height=\"405\" fill=\"#ffffff\"/>"
@@ -217,7 +229,7 @@ final class InventedReport {
             + " fill=\"#a8480f\"/><text x=\"60\" y=\"22\" font-size=\"15\" font-weight=\"bold\""
             + " fill=\"#1f2a30\">kW</text><text x=\"560\" y=\"380\" font-size=\"15\""
             + " fill=\"#1f2a30\">state of charge, %</text></svg>";
-    return new Figure(
+    return new PageFigure(
         id,
         title,
         "Points are readings; the line between them is straight.",

@@ -28,6 +28,12 @@ final class WebFonts {
   // Whatever the text, these can come up: the signs of numbers and of cut words.
   private static final String ALWAYS = " 0123456789.,-\u2013\u2026\u00a0";
 
+  // The tables for shaping name glyphs by number, and cutting down renumbers glyphs: taken along,
+  // they would swap letters for others.
+  private static final List<String> TABLES =
+      List.of(
+          "OS/2", "cmap", "gasp", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "name", "post");
+
   private WebFonts() {}
 
   /** Rules for all fonts of a page. */
@@ -57,7 +63,7 @@ final class WebFonts {
         throw new IllegalStateException("the program lacks its own " + path);
       }
       try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
-        TTFSubsetter subsetter = new TTFSubsetter(font);
+        TTFSubsetter subsetter = new TTFSubsetter(font, TABLES);
         subsetter.addAll(letters);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         subsetter.writeToStream(out);

@@ -5,6 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.model.ConditionItem;
@@ -41,7 +42,7 @@ final class FactTexts {
             session.conditions().text(ConditionItem.VEHICLE),
             session.conditions().text(ConditionItem.PLACE),
             session.conditions().text(ConditionItem.DATE).map(FactTexts::date))
-        .flatMap(java.util.Optional::stream)
+        .flatMap(Optional::stream)
         .collect(Collectors.joining(", "));
   }
 
@@ -71,7 +72,7 @@ final class FactTexts {
   /** A calendar date in words; anything else as it stands. */
   static String date(String written) {
     try {
-      return Wording.date(LocalDate.parse(written));
+      return Wording.date(LocalDate.parse(written)).replace(' ', '\u00a0');
     } catch (DateTimeParseException e) {
       return written;
     }

@@ -49,6 +49,7 @@ final class PdfFinish {
     if (catalog.getDocumentOutline() != null) {
       catalog.setPageMode(PageMode.USE_OUTLINES);
     }
+    new LinkDescriptions(document).write();
     if (!attachments.isEmpty()) {
       attach(attachments);
     }

@@ -1,16 +1,33 @@
 package taperbook.write.pdf;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 
 /** The fonts of a PDF, by the addresses that its style rules use. */
 final class PdfFonts {
   /** Scheme of the addresses. */
   static final String SCHEME = "font";
 
+  private static final int GSUB = 0x47535542;
+  private static final int HIDDEN = 0x47535558;
+
   private PdfFonts() {}
 
+  /** The family that charts are set in. */
+  static final String CHART = "Chart Sans";
+
+  /** The family that bold text in charts is set in. */
+  static final String CHART_BOLD = "Chart Sans Bold";
+
   static String rules() {
-    return rule("Noto Sans", "normal", "normal", "NotoSans-Regular.ttf")
+    // A family with several faces would be drawn in charts by whichever comes first in a hash map,
+    // so charts have families with one face each.
+    return rule(CHART, "normal", "normal", "NotoSans-Regular.ttf")
+        + rule(CHART_BOLD, "normal", "normal", "NotoSans-Bold.ttf")
+        + rule("Noto Sans", "normal", "normal", "NotoSans-Regular.ttf")
         + rule("Noto Sans", "bold", "normal", "NotoSans-Bold.ttf")
         + rule("Noto Sans", "normal", "italic", "NotoSans-Italic.ttf")
         + rule("Noto Serif", "bold", "normal", "NotoSerif-Bold.ttf");
@@ -30,12 +47,34 @@ final class PdfFonts {
         + "\");-fs-pdf-font-embed:embed;-fs-pdf-font-encoding:Identity-H}\n";
   }
 
+  /** The font of an address, without its ligatures. */
   static InputStream open(String address) {
     String path = "/taperbook/fonts/" + address.substring(SCHEME.length() + 1);
-    InputStream in = PdfFonts.class.getResourceAsStream(path);
-    if (in == null) {
-      throw new IllegalArgumentException("no font has the address " + address);
+    try (InputStream in = PdfFonts.class.getResourceAsStream(path)) {
+      if (in == null) {
+        throw new IllegalArgumentException("no font has the address " + address);
+      }
+      return new ByteArrayInputStream(withoutLigatures(in.readAllBytes()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(path, e);
     }
-    return in;
+  }
+
+  /**
+   * Hides the table of glyph substitutions. The PDF library would set "fi" as one glyph that it
+   * then maps to no letters, so that the text could be neither searched nor read aloud.
+   *
+   * @see <a href="https://learn.microsoft.com/typography/opentype/spec/otff">OpenType: the table
+   *     directory, 12 bytes in, has records of 16 bytes that begin with a tag</a>
+   */
+  private static byte[] withoutLigatures(byte[] font) {
+    ByteBuffer buffer = ByteBuffer.wrap(font);
+    int tables = Short.toUnsignedInt(buffer.getShort(4));
+    for (int at = 12; at < 12 + 16 * tables; at += 16) {
+      if (buffer.getInt(at) == GSUB) {
+        buffer.putInt(at, HIDDEN);
+      }
+    }
+    return font;
   }
 }

@@ -2,9 +2,12 @@ package taperbook.write.pdf;
 
 import org.jsoup.Jsoup;
 import org.jsoup.helper.W3CDom;
+import org.jsoup.nodes.DataNode;
+import org.jsoup.nodes.Document.OutputSettings.Syntax;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Node;
 import org.jsoup.nodes.TextNode;
+import org.jsoup.parser.Parser;
 import org.jsoup.select.NodeTraversor;
 
 /** Makes the page that a template gave fit for laying out: well-formed, with bookmarks. */
@@ -20,8 +23,20 @@ final class PdfMarkup {
     return new W3CDom().namespaceAware(false).fromJsoup(page);
   }
 
+  /** A chart with fonts that the layout knows. */
+  static String chart(String svg) {
+    org.jsoup.nodes.Document document = Jsoup.parse(svg, "", Parser.xmlParser());
+    document.outputSettings().prettyPrint(false).syntax(Syntax.xml).charset("UTF-8");
+    document.select("[font-family]").attr("font-family", "'" + PdfFonts.CHART + "'");
+    for (Element bold : document.select("[font-weight=bold], [font-weight=700]")) {
+      bold.attr("font-family", "'" + PdfFonts.CHART_BOLD + "'").removeAttr("font-weight");
+    }
+    NodeTraversor.traverse((node, depth) -> minus(node), document);
+    return document.outerHtml();
+  }
+
   private static void fonts(org.jsoup.nodes.Document page) {
-    page.head().prependElement("style").appendChild(new org.jsoup.nodes.DataNode(PdfFonts.rules()));
+    page.head().prependElement("style").appendChild(new DataNode(PdfFonts.rules()));
   }
 
   /** The outline of the PDF: sections, and under them what they are divided into. */

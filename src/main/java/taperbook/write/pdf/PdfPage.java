@@ -7,6 +7,7 @@ import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -70,7 +71,7 @@ public final class PdfPage {
     if (svg == null) {
       throw new IllegalArgumentException("no chart has the address " + address);
     }
-    return new TextStream(svg);
+    return new TextStream(PdfMarkup.chart(svg));
   }
 
   private static FSStream font(String address) {
@@ -90,7 +91,7 @@ public final class PdfPage {
   private record TextStream(String text) implements FSStream {
     @Override
     public InputStream getStream() {
-      return new java.io.ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+      return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
     }
 
     @Override

@@ -3,7 +3,6 @@ package taperbook.write.text;
 import com.vladsch.flexmark.ast.Heading;
 import com.vladsch.flexmark.ast.Image;
 import com.vladsch.flexmark.ast.ImageRef;
-import com.vladsch.flexmark.ast.Paragraph;
 import com.vladsch.flexmark.ast.Text;
 import com.vladsch.flexmark.ext.tables.TablesExtension;
 import com.vladsch.flexmark.html.HtmlRenderer;
@@ -38,13 +37,13 @@ final class ArticleMarkdown {
     Document document = Parser.builder(options).build().parse(markdown);
     lowerHeadings(document);
     dropPictures(document);
-    HtmlRenderer renderer = HtmlRenderer.builder(options).build();
+    Element body = safe(HtmlRenderer.builder(options).build().render(document));
     List<ArticlePart> parts = new ArrayList<>();
     StringBuilder html = new StringBuilder();
-    for (Node child : document.getChildren()) {
+    for (org.jsoup.nodes.Node child : body.childNodes()) {
       String figure = figure(child, figures);
       if (figure.isEmpty()) {
-        html.append(renderer.render(child));
+        html.append(child.outerHtml());
       } else {
         text(parts, html, figures);
         parts.add(new ArticlePart("", figure));
@@ -55,22 +54,22 @@ final class ArticleMarkdown {
   }
 
   private static void text(List<ArticlePart> parts, StringBuilder html, Set<String> figures) {
-    String safe = safe(html.toString());
+    String text = html.toString().strip();
     for (String figure : figures) {
       // A chart called for inside a list or a quotation: name it, since it cannot stand there.
-      safe = safe.replace(ArticleText.token(figure), "(see the chart " + figure + ")");
+      text = text.replace(ArticleText.token(figure), "(see the chart " + figure + ")");
     }
-    if (!safe.isBlank()) {
-      parts.add(new ArticlePart(safe, ""));
+    if (!text.isEmpty()) {
+      parts.add(new ArticlePart(text, ""));
     }
     html.setLength(0);
   }
 
-  private static String figure(Node node, Set<String> figures) {
-    if (!(node instanceof Paragraph)) {
+  private static String figure(org.jsoup.nodes.Node node, Set<String> figures) {
+    if (!(node instanceof Element element) || !element.normalName().equals("p")) {
       return "";
     }
-    String text = node.getChars().trim().toString();
+    String text = element.text().strip();
     return figures.stream().filter(f -> text.equals(ArticleText.token(f))).findFirst().orElse("");
   }
 
@@ -101,7 +100,7 @@ final class ArticleMarkdown {
   }
 
   /** A second fence behind the renderer's escaping: only elements of text, links to the web. */
-  private static String safe(String html) {
+  private static Element safe(String html) {
     Safelist safelist =
         Safelist.relaxed()
             .removeTags("img")
@@ -117,6 +116,6 @@ final class ArticleMarkdown {
       cell.removeAttr("align");
     }
     body.select("thead th").attr("scope", "col");
-    return body.body().html().strip();
+    return body.body();
   }
 }

@@ -1,5 +1,6 @@
 package taperbook.write.text;
 
+import freemarker.cache.NullCacheStorage;
 import freemarker.cache.StringTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.ParseException;
@@ -17,6 +18,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
@@ -28,6 +31,8 @@ import taperbook.problem.SourcePlace;
  */
 public final class RestrictedTemplates {
   private static final String FOLDER = "templates/";
+  private static final int MOST_OF_A_MESSAGE = 200;
+  private static final Pattern BLAMED = Pattern.compile("==> ([^\n]*?) +\\[in ");
   private final Configuration configuration;
 
   /**
@@ -56,6 +61,8 @@ public final class RestrictedTemplates {
     configuration.setDefaultEncoding(StandardCharsets.UTF_8.name());
     configuration.setInterpolationSyntax(Configuration.DOLLAR_INTERPOLATION_SYNTAX);
     configuration.setTabSize(1);
+    // A cache would tell of a broken template the first time only.
+    configuration.setCacheStorage(NullCacheStorage.INSTANCE);
     configuration.setLogTemplateExceptions(false);
     configuration.setWrapUncheckedExceptions(true);
     configuration.setTemplateExceptionHandler(TemplateExceptionHandler.IGNORE_HANDLER);
@@ -115,12 +122,16 @@ public final class RestrictedTemplates {
         "correct the template there, or take it away to use the built-in one");
   }
 
-  /** The first sentence of a message, on one line. */
+  /** The first sentence of a message, on one line, and what it is about. */
   static String shortened(String message) {
-    String line = message.strip().lines().findFirst().orElse("no message").strip();
-    if (line.endsWith(":")) {
-      line = message.strip().lines().limit(2).reduce((a, b) -> a + " " + b).orElse(line);
+    String text = message.strip();
+    String line = text.lines().findFirst().orElse("no message").strip();
+    Matcher blamed = BLAMED.matcher(text);
+    if (blamed.find()) {
+      line = line.replaceFirst("[:,]?( ==> .*)?$", "") + ": " + blamed.group(1).strip();
     }
-    return line.length() <= 200 ? line : line.substring(0, 199) + "\u2026";
+    return line.length() <= MOST_OF_A_MESSAGE
+        ? line
+        : line.substring(0, MOST_OF_A_MESSAGE - 1) + "\u2026";
   }
 }

@@ -1,0 +1,175 @@
+package taperbook.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
+import org.junit.jupiter.api.Test;
+import taperbook.model.ReportNumber;
+
+final class ReportHtmlTest {
+  private static final WriteJob JOB = InventedReport.job();
+  private static final String HTML = html(JOB);
+  private static final Document PAGE = Jsoup.parse(HTML);
+
+  @Test
+  void parsesWithoutAnError() {
+    Parser parser = Parser.htmlParser().setTrackErrors(20);
+    Jsoup.parse(HTML, "", parser);
+    assertThat(parser.getErrors()).isEmpty();
+  }
+
+  @Test
+  void needsNoOtherFileAndNoScript() {
+    assertThat(PAGE.select("script, link, iframe, object, embed, base, form, img")).isEmpty();
+    assertThat(PAGE.select("[src], [srcset], [onclick], [onload]")).isEmpty();
+    assertThat(PAGE.select("[href]:not(a)")).isEmpty();
+    assertThat(PAGE.select("meta[http-equiv=Content-Security-Policy]").attr("content"))
+        .contains("default-src 'none'")
+        .doesNotContain("script");
+    String style = PAGE.select("style").html();
+    assertThat(style.replaceAll("url\\(data:font/ttf;base64,[A-Za-z0-9+/=]+\\)", ""))
+        .doesNotContain("url(")
+        .doesNotContain("@import")
+        .doesNotContain("http");
+  }
+
+  @Test
+  void namesItsLanguageAndItsLandmarks() {
+    assertThat(PAGE.select("html").attr("lang")).isEqualTo("en");
+    assertThat(PAGE.select("main")).hasSize(1);
+    assertThat(PAGE.select("h1")).hasSize(1);
+    assertThat(PAGE.select("nav[aria-label]")).hasSize(1);
+    assertThat(PAGE.select("a.skip").attr("href")).isEqualTo("#content");
+    assertThat(PAGE.title()).isEqualTo(InventedReport.TITLE);
+  }
+
+  @Test
+  void givesEveryTableACaptionAndEveryHeadAScope() {
+    Element article = PAGE.select("section.article").first();
+    for (Element table : PAGE.select("table")) {
+      if (article == null || !table.parents().contains(article)) {
+        assertThat(table.select("caption").text()).isNotBlank();
+      }
+      assertThat(table.select("th:not([scope])")).isEmpty();
+    }
+  }
+
+  @Test
+  void letsHeadingsFallByOneLevelAtATime() {
+    int above = 0;
+    for (Element heading : PAGE.select("h1, h2, h3, h4, h5, h6")) {
+      int level = heading.normalName().charAt(1) - '0';
+      assertThat(level).as(heading.text()).isLessThanOrEqualTo(above + 1);
+      above = level;
+    }
+  }
+
+  @Test
+  void leadsFromEachLinkToAPlaceOnThePage() {
+    for (Element link : PAGE.select("a[href^=#]")) {
+      assertThat(PAGE.getElementById(link.attr("href").substring(1)))
+          .as(link.attr("href"))
+          .isNotNull();
+    }
+  }
+
+  @Test
+  void usesNoIdTwice() {
+    List<String> ids = PAGE.select("[id]").stream().map(Element::id).toList();
+    assertThat(ids).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void tellsWhereEveryNumberComesFrom() {
+    for (var session : JOB.result().sessions()) {
+      boolean main = session.equals(JOB.result().main());
+      for (ReportNumber number : session.numbers().all()) {
+        String before = main ? "number-" : "number-" + session.session().name() + "-";
+        Element row = PAGE.getElementById(before + number.id());
+        assertThat(row).as(number.id()).isNotNull();
+        if (row != null) {
+          assertThat(row.text()).contains(number.label(), number.id(), number.method().title());
+          number.withheld().ifPresent(reason -> assertThat(row.text()).contains(reason));
+        }
+      }
+    }
+  }
+
+  @Test
+  void putsWhatTheTesterWroteAndTheNumbersInOrder() {
+    String text = PAGE.body().wholeText();
+    assertThat(text)
+        .containsSubsequence(
+            InventedReport.TITLE,
+            "10 May 2026",
+            "Quarry Lane station",
+            "between 127.5 and 128.5\u00a0kW",
+            "What matters on the road",
+            "State of charge over time.",
+            "From plugging in to each state of charge",
+            "Charging time for a distance",
+            "Record of the range test",
+            "Agree within what the displays\u2019 rounding allows.",
+            "Differ by 6.4\u00a0Wh/km (4.1 to 8.7\u00a0Wh/km), more than rounding allows.",
+            "Cannot be checked: the odometer was not read at the end.",
+            "The sessions began at different states of charge",
+            "Numbers withheld, and why",
+            "How to read the intervals",
+            "What the numbers take for granted",
+            "Cautions",
+            "Where each number comes from",
+            JOB.inputs().get(0).sha256(),
+            "Taperbook 0.1.0");
+  }
+
+  @Test
+  void leavesOutOfTheChartsWhatTheArticleShows() {
+    assertThat(PAGE.select("#figure-power-over-soc")).hasSize(1);
+    assertThat(PAGE.select("section.article #figure-power-over-soc")).hasSize(1);
+    assertThat(PAGE.select("section.charts #figure-soc-over-time svg")).hasSize(1);
+    assertThat(PAGE.select("#figure-power-over-soc [role=img]").attr("aria-label"))
+        .contains("128 kW at 24 %");
+  }
+
+  @Test
+  void listsInWithheldEveryNumberWithItsReason() {
+    String list = PAGE.select("table.withheld").text();
+    assertThat(list).contains("The readings end at 90 %.", "Time from plugging in to 100 %");
+    assertThat(list).contains("The session began at 34 %, above 10 %.", "(finch-spring)");
+  }
+
+  @Test
+  void keepsMarkupInATitleFromBecomingMarkup() {
+    String title = "Finch <b>&\"'</b> <script>alert(1)</script>";
+    Document page = Jsoup.parse(html(InventedReport.job("Text.", title)));
+    assertThat(page.title()).isEqualTo(title);
+    assertThat(page.select("h1").text()).isEqualTo(title);
+    assertThat(page.select("script")).isEmpty();
+  }
+
+  @Test
+  void takesATemplateOfTheTestersInPlaceOfTheBuiltInOne() {
+    WriteJob job = InventedReport.job();
+    WriteJob own =
+        new WriteJob(
+            job.result(),
+            job.figures(),
+            job.templates().with(Map.of("report.ftlh", "<p>only ${report.title}</p>")),
+            job.inputs(),
+            job.made(),
+            job.program());
+    assertThat(html(own))
+        .isEqualTo("<p>only Northmoor Finch: a first look at charging &amp; range</p>");
+  }
+
+  private static String html(WriteJob job) {
+    ReportFiles files = new ReportWriter().write(job).value().orElseThrow();
+    return new String(files.bytes("report.html"), StandardCharsets.UTF_8);
+  }
+}

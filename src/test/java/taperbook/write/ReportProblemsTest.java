@@ -1,0 +1,164 @@
+package taperbook.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+
+final class ReportProblemsTest {
+  @Test
+  void suggestsWhatAMistypedNumberWasMeantToBe() {
+    List<Problem> problems =
+        problems("First line.\n\nThen ${number(\"time_to_ad_150_km\")} and more.\n");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).code()).isEqualTo(ProblemCode.NUMBER_UNKNOWN);
+    // The article begins on line 12 of its file; the third line of it is line 14.
+    assertThat(problems.get(0).place()).hasToString("reports/finch-first-look.md:14:6");
+    assertThat(problems.get(0).found()).isEqualTo("\u201ctime_to_ad_150_km\u201d");
+    assertThat(problems.get(0).remedy()).startsWith("write time_to_add_150_km");
+  }
+
+  @Test
+  void tellsOfAllUnknownNamesAtOnce() {
+    List<Problem> problems =
+        problems(
+            """
+            ${number("peak_powr")} ${both("peak_power", "finch-sprig")}
+            ${figure("power-over-sock")}
+            ${nothing}
+            """);
+    assertThat(problems)
+        .extracting(p -> p.code() + " " + p.place().line() + ":" + p.place().column())
+        .containsExactly(
+            "NUMBER_UNKNOWN 12:1",
+            "NAME_UNKNOWN 12:24",
+            "NAME_UNKNOWN 13:1",
+            "TEMPLATE_BROKEN 14:3");
+    assertThat(problems).extracting(Problem::remedy).contains("write finch-spring");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "${\"freemarker.template.utility.Execute\"?new()(\"id\")}",
+        "<#assign x = \"freemarker.template.utility.ObjectConstructor\"?new()>${x(\"java.io.File\")}",
+        "${\"freemarker.template.utility.JythonRuntime\"?new()}",
+        "${number.class.protectionDomain}",
+        "${number?api.class}",
+        "<#include \"/etc/passwd\">",
+        "<#import \"report.ftlh\" as r>",
+        "<#list 1..2000000000 as i>xxxxxxxxxxxxxxxxxxxx</#list>"
+      })
+  void refusesAnArticleThatReachesForMore(String article) {
+    List<Problem> problems = problems(article);
+    assertThat(problems).isNotEmpty();
+    assertThat(problems).extracting(Problem::code).containsOnly(ProblemCode.TEMPLATE_BROKEN);
+  }
+
+  @Test
+  void refusesAnArticleThatCannotBeParsed() {
+    List<Problem> problems = problems("One.\n\nTwo ${number(\"peak_power\"} three.\n");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).code()).isEqualTo(ProblemCode.TEMPLATE_BROKEN);
+    assertThat(problems.get(0).place().line()).isEqualTo(14);
+  }
+
+  @Test
+  void tellsTheLineOfABrokenTemplate() {
+    List<Problem> problems =
+        write("Text.", "<html>\n<p>${report.title}</p>\n<p>${report.titel}</p>\n</html>");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).code()).isEqualTo(ProblemCode.TEMPLATE_BROKEN);
+    assertThat(problems.get(0).place()).hasToString("templates/report.ftlh:3:6");
+    assertThat(problems.get(0).found()).contains("report.titel").hasSizeLessThan(260);
+  }
+
+  @Test
+  void tellsTheLineOfATemplateThatCannotBeParsed() {
+    List<Problem> problems = write("Text.", "<html>\n<#if report.title>\n</html>");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).place().file()).isEqualTo("templates/report.ftlh");
+    assertThat(problems.get(0).place().line()).isBetween(2, 3);
+  }
+
+  @Test
+  void refusesATemplateThatDoesNotExist() {
+    WriteJob job = InventedReport.job();
+    ReportPlan plan = job.result().plan();
+    ReportPlan other =
+        new ReportPlan(
+            plan.name(),
+            plan.heading(),
+            plan.subject(),
+            plan.wishes(),
+            new ReportPlan.Style(plan.style().units(), plan.style().basis(), "shorter"),
+            plan.article());
+    WriteJob wrong =
+        new WriteJob(
+            new ReportResult(other, job.result().main(), job.result().compared()),
+            job.figures(),
+            job.templates(),
+            job.inputs(),
+            job.made(),
+            job.program());
+    List<Problem> problems = new ReportWriter().write(wrong).problems();
+    assertThat(problems).extracting(Problem::code).containsExactly(ProblemCode.NAME_UNKNOWN);
+    assertThat(problems.get(0).remedy()).contains("methods, report");
+  }
+
+  @Test
+  void printsRawHtmlOfAnArticleAsText() {
+    String html = html("Before <script>alert(1)</script> <img src=x onerror=alert(2)> after.\n");
+    assertThat(html).doesNotContain("<script").doesNotContain("<img");
+    assertThat(html).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
+  }
+
+  @Test
+  void takesNoLinkThatRunsAScript() {
+    String html = html("[here](javascript:alert(1)) and [there](https://example.org/a)\n");
+    assertThat(html).doesNotContain("javascript:").contains("href=\"https://example.org/a\"");
+  }
+
+  @Test
+  void printsAPictureAsItsText() {
+    assertThat(html("See ![the plug](plug.png) here.\n")).contains("See the plug here.");
+  }
+
+  @Test
+  void printsTheReasonInPlaceOfAWithheldNumber() {
+    assertThat(html("It took ${number(\"time_to_soc_100\")}.\n"))
+        .contains("It took withheld (the readings end at 90 %).");
+  }
+
+  private static List<Problem> problems(String article) {
+    return new ReportWriter().write(InventedReport.job(article, InventedReport.TITLE)).problems();
+  }
+
+  private static List<Problem> write(String article, String template) {
+    WriteJob job = InventedReport.job(article, InventedReport.TITLE);
+    return new ReportWriter()
+        .write(
+            new WriteJob(
+                job.result(),
+                job.figures(),
+                job.templates().with(Map.of("report.ftlh", template)),
+                job.inputs(),
+                job.made(),
+                job.program()))
+        .problems();
+  }
+
+  private static String html(String article) {
+    WriteJob job = InventedReport.job(article, InventedReport.TITLE);
+    ReportFiles files = new ReportWriter().write(job).value().orElseThrow();
+    return new String(files.bytes("report.html"), StandardCharsets.UTF_8);
+  }
+}

@@ -3,6 +3,7 @@ package taperbook.app;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import taperbook.check.VehicleCheck;
 import taperbook.draw.Figure;
 import taperbook.draw.FigureSet;
 import taperbook.measure.ReportMeasuring;
@@ -71,6 +72,7 @@ final class Pipeline {
       return Checked.refused(problems);
     }
     List<Session> found = sessions.value().get();
+    problems.addAll(VehicleCheck.check(found, tests.value().get()));
     return Checked.of(
         ReportMeasuring.measure(
             sources.plan(), found.get(0), found.subList(1, found.size()), tests.value().get()),

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.draw.Figure;
 import taperbook.model.ReportPlan;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
@@ -80,7 +81,7 @@ public final class ReportWriter {
     PdfPage pdf = new PdfPage(svgs);
     files.put("report.pdf", pdf.bytes(pages.print(), heading(job, ""), attachments));
     files.put("methods.pdf", pdf.bytes(pages.methods(), heading(job, "Methods: "), List.of()));
-    for (PageFigure figure : job.figures()) {
+    for (Figure figure : job.figures()) {
       files.put(
           "figures/" + figure.id() + ".svg",
           (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.draw.Figure;
 import taperbook.write.page.PageModel;
 import taperbook.write.text.ArticlePart;
 
@@ -54,7 +55,7 @@ final class TemplateModel {
     return model;
   }
 
-  private static Map<String, Object> figure(PageFigure figure) {
+  private static Map<String, Object> figure(Figure figure) {
     return Map.of(
         "id", figure.id(),
         "title", figure.title(),

@@ -2,6 +2,7 @@ package taperbook.write;
 
 import java.time.LocalDate;
 import java.util.List;
+import taperbook.draw.Figure;
 import taperbook.model.InputFile;
 import taperbook.model.ReportResult;
 
@@ -17,7 +18,7 @@ import taperbook.model.ReportResult;
  */
 public record WriteJob(
     ReportResult result,
-    List<PageFigure> figures,
+    List<Figure> figures,
     Templates templates,
     List<InputFile> inputs,
     LocalDate made,

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import taperbook.draw.Figure;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
@@ -211,13 +212,13 @@ final class InventedReport {
     return new InputFile(path, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  static List<PageFigure> figures() {
+  static List<Figure> figures() {
     return List.of(
         figure("power-over-soc", "Power over state of charge"),
         figure("soc-over-time", "State of charge over time"));
   }
 
-  private static PageFigure figure(String id, String title) {
+  private static Figure figure(String id, String title) {
     String svg =
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 720 405\""
             + " font-family=\"Noto Sans\"><rect width=\"720\" height=\"405\" fill=\"#ffffff\"/>"
@@ -229,7 +230,7 @@ final class InventedReport {
             + " fill=\"#a8480f\"/><text x=\"60\" y=\"22\" font-size=\"15\" font-weight=\"bold\""
             + " fill=\"#1f2a30\">kW</text><text x=\"560\" y=\"380\" font-size=\"15\""
             + " fill=\"#1f2a30\">state of charge, %</text></svg>";
-    return new PageFigure(
+    return new Figure(
         id,
         title,
         "Points are readings; the line between them is straight.",

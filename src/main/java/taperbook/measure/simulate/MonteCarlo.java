@@ -74,8 +74,7 @@ final class MonteCarlo {
       blocks++;
       stable = blocks >= LEAST_BLOCKS && isStable(statistics, blocks);
     }
-    List<Distribution> all =
-        Arrays.stream(samples).map(s -> Distribution.of(s, coverage)).toList();
+    List<Distribution> all = Arrays.stream(samples).map(s -> Distribution.of(s, coverage)).toList();
     return new Run(blocks * BLOCK, stable, all);
   }
 

@@ -98,18 +98,25 @@ final class LabelPlacer {
   }
 
   private double cost(Callout callout, Box box) {
-    Box roomy = box.grown(style.gap() / 3);
+    Box roomy = box.grown(0.6 * style.gap());
     if (!box.isInside(region) || blocked.stream().anyMatch(roomy::overlaps)) {
       return Double.POSITIVE_INFINITY;
     }
-    Box offCurve = roomy.grown(style.weights().dot());
+    Box near = box.grown(style.gap() / 3);
+    Box offCurve = near.grown(style.weights().dot());
     double cost = curve.stream().anyMatch(offCurve::meets) ? CURVE_COST : 0;
-    cost += LIGHT_COST * light.stream().filter(box::meets).count();
+    cost += LIGHT_COST * light.stream().filter(near::meets).count();
     double own = box.distanceTo(callout.x(), callout.y());
     cost += STRAY_COST * light.stream().filter(l -> isStray(l, box, callout, own)).count();
     Optional<Line2D> leader = leader(new Callout.Placed(callout, box));
     if (leader.isPresent()) {
-      cost += 10 * blocked.stream().filter(b -> b.meets(leader.get())).count();
+      // Its own point is where a leader must end.
+      cost +=
+          10
+              * blocked.stream()
+                  .filter(b -> b.distanceTo(callout.x(), callout.y()) > 0)
+                  .filter(b -> b.meets(leader.get()))
+                  .count();
     }
     return cost;
   }

@@ -16,6 +16,9 @@ final class LabelPlacer {
   private static final double LIGHT_COST = 4;
   private static final double STRAY_COST = 8;
 
+  /** A label that may be left out is, rather than stand far off or across what is drawn. */
+  private static final double MOST_IF_OPTIONAL = 18;
+
   private final Box region;
   private final ChartStyle style;
   private final List<Line2D> curve = new ArrayList<>();
@@ -65,7 +68,7 @@ final class LabelPlacer {
     if (callout.required() && choice.cost >= CURVE_COST) {
       scan(callout, size, choice);
     }
-    if (!(choice.cost < (callout.required() ? Double.POSITIVE_INFINITY : CURVE_COST))) {
+    if (!(choice.cost < (callout.required() ? Double.POSITIVE_INFINITY : MOST_IF_OPTIONAL))) {
       return Optional.empty();
     }
     Callout.Placed placed = new Callout.Placed(callout, choice.box);
@@ -98,18 +101,26 @@ final class LabelPlacer {
   }
 
   private double cost(Callout callout, Box box) {
-    Box roomy = box.grown(style.gap() / 3);
+    Box roomy = box.grown(0.6 * style.gap());
     if (!box.isInside(region) || blocked.stream().anyMatch(roomy::overlaps)) {
       return Double.POSITIVE_INFINITY;
     }
-    Box offCurve = roomy.grown(style.weights().dot());
+    Box near = box.grown(style.gap() / 3);
+    Box offCurve = near.grown(style.weights().dot());
     double cost = curve.stream().anyMatch(offCurve::meets) ? CURVE_COST : 0;
-    cost += LIGHT_COST * light.stream().filter(box::meets).count();
-    double own = box.distanceTo(callout.x(), callout.y());
-    cost += STRAY_COST * light.stream().filter(l -> isStray(l, box, callout, own)).count();
+    cost += LIGHT_COST * light.stream().filter(near::meets).count();
     Optional<Line2D> leader = leader(new Callout.Placed(callout, box));
     if (leader.isPresent()) {
-      cost += 10 * blocked.stream().filter(b -> b.meets(leader.get())).count();
+      // Its own point is where a leader must end.
+      cost +=
+          10
+              * blocked.stream()
+                  .filter(b -> b.distanceTo(callout.x(), callout.y()) > 0)
+                  .filter(b -> b.meets(leader.get()))
+                  .count();
+    } else {
+      double own = box.distanceTo(callout.x(), callout.y());
+      cost += STRAY_COST * light.stream().filter(l -> isStray(l, box, callout, own)).count();
     }
     return cost;
   }

@@ -41,7 +41,8 @@ final class Labels {
     Box plot = frame.box();
     double inset = style.gap() / 2;
     double left = plot.left() + inset;
-    return new Box(left, plot.top(), style.width() - inset - left, plot.height() - inset);
+    double right = plot.right() + style.margins().right() / 2.0;
+    return new Box(left, plot.top(), right - left, plot.height() - inset);
   }
 
   /** Places all labels of a chart. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -45,6 +46,8 @@ final class SvgText {
           "y",
           "y1",
           "y2");
+
+  private static final Set<String> ENDS = Set.of("x1", "y1", "x2", "y2");
 
   private static final Pattern RGB = Pattern.compile("rgb\\((\\d+),(\\d+),(\\d+)\\)");
 
@@ -141,10 +144,18 @@ final class SvgText {
   private static boolean follows(Element line, Element next) {
     return line.getTagName().equals("line")
         && next.getTagName().equals("line")
-        && !((Element) line.getParentNode()).hasAttribute("stroke-dasharray")
         && line.getAttribute("x2").equals(next.getAttribute("x1"))
         && line.getAttribute("y2").equals(next.getAttribute("y1"))
-        && line.getAttribute("clip-path").equals(next.getAttribute("clip-path"));
+        && look(line).equals(look(next))
+        && !look(line).containsKey("stroke-dasharray")
+        && !((Element) line.getParentNode()).hasAttribute("stroke-dasharray");
+  }
+
+  /** All that a line is drawn with but its ends. */
+  private static Map<String, String> look(Element line) {
+    Map<String, String> look = attributes(line);
+    look.keySet().removeAll(ENDS);
+    return look;
   }
 
   private void polyline(List<Element> lines) {
@@ -155,10 +166,8 @@ final class SvgText {
       points.append(' ').append(line.getAttribute("x2"));
       points.append(',').append(line.getAttribute("y2"));
     }
-    Map<String, String> attributes = attributes(first);
-    attributes.keySet().removeAll(List.of("x1", "y1", "x2", "y2"));
     out.append("<polyline");
-    attributes.forEach(this::attribute);
+    look(first).forEach(this::attribute);
     attribute("points", points.toString());
     out.append("/>\n");
   }

@@ -80,6 +80,18 @@ final class SvgPictureTest {
     assertThat(dashedJoins(InventedSession.handRead().wideGapSeconds(0))).isEqualTo(20);
   }
 
+  @ParameterizedTest
+  @MethodSource("sessions")
+  void only_solid_lines_of_one_look_are_joined(Map.Entry<String, ReportResult> session)
+      throws Exception {
+    for (Draft figure : FigureSet.drafts(session.getValue())) {
+      for (Element joined : elements(parse(svg(figure)), "polyline")) {
+        assertThat(joined.hasAttribute("stroke-dasharray")).isFalse();
+        assertThat(((Element) joined.getParentNode()).hasAttribute("stroke-dasharray")).isFalse();
+      }
+    }
+  }
+
   @Test
   void hand_read_points_are_dots_and_a_dense_line_has_none() throws Exception {
     assertThat(readings(InventedSession.handRead())).isEqualTo(21);

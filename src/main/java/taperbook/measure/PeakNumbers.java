@@ -29,6 +29,9 @@ final class PeakNumbers {
           Method.FIRST_AT_PEAK);
   private static final Entry HOLD_TIME =
       Entry.charging("peak_hold_time", "Peak power held for", Unit.SECOND, Method.HOLD);
+  private static final Entry HOLD_SINCE =
+      Entry.charging(
+          "peak_hold_time_from", "Time from plugging in to the hold", Unit.SECOND, Method.HOLD);
   private static final Entry HOLD_FROM =
       Entry.charging("peak_hold_soc_from", "Peak held from", Unit.PERCENT, Method.HOLD);
   private static final Entry HOLD_TO =
@@ -44,7 +47,8 @@ final class PeakNumbers {
 
   void measure() {
     if (recording.power().isEmpty()) {
-      for (Entry entry : List.of(POWER, REACHED_SOC, REACHED_TIME, HOLD_TIME, HOLD_FROM, HOLD_TO)) {
+      for (Entry entry :
+          List.of(POWER, REACHED_SOC, REACHED_TIME, HOLD_TIME, HOLD_SINCE, HOLD_FROM, HOLD_TO)) {
         ledger.withheld(entry, Recording.NO_POWER);
       }
       return;
@@ -83,6 +87,7 @@ final class PeakNumbers {
   private void hold(Trace power) {
     Hold hold = Hold.longest(power);
     ledger.measured(HOLD_TIME, hold.duration(), hold.rows());
+    ledger.measured(HOLD_SINCE, hold.from(), hold.rows());
     socAt(HOLD_FROM, hold.from().value(), hold.from().bounds(), hold.rows());
     socAt(HOLD_TO, hold.to().value(), hold.to().bounds(), hold.rows());
   }

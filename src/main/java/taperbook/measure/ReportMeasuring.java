@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import taperbook.measure.simulate.SessionSimulation;
 import taperbook.model.Caveat;
 import taperbook.model.CrossCheck;
 import taperbook.model.Numbers;
@@ -45,9 +46,11 @@ public final class ReportMeasuring {
     RangeFigures range = RangeFigures.of(test, plan.style().basis());
     List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
     caveats.addAll(DriveCaveats.of(test, wording));
-    Numbers numbers = numbers(plan, recording, range, caveats);
+    Numbers bounded = numbers(plan, recording, range, caveats);
+    // Checks are judged by what rounding allows at the most, so by bounds and not by coverage.
     List<CrossCheck> checks =
-        new CrossChecks(recording, test, range, numbers).make(plan.wishes().distances());
+        new CrossChecks(recording, test, range, bounded).make(plan.wishes().distances());
+    Numbers numbers = SessionSimulation.refine(plan, session, test, bounded);
     caveats.addAll(disagreements(checks, wording));
     caveats.sort(Comparator.comparing(Caveat::kind));
     return new SessionResult(

@@ -5,36 +5,60 @@ import java.util.Arrays;
 /**
  * Summary of the distribution of one output.
  *
+ * <p>The interval is the shortest one. Where many are nearly as short, as in a rectangular
+ * distribution, chance alone would choose between them; then it is the one of those within one per
+ * cent of the shortest that leaves the most equal shares on both sides.
+ *
  * @param mean estimate: the mean of the trials (JCGM 101:2008, 7.6)
  * @param standardUncertainty standard deviation of the trials (7.6)
  * @param low lower end of the shortest coverage interval (5.3.4, 7.7)
  * @param high upper end
  */
 record Distribution(double mean, double standardUncertainty, double low, double high) {
+  private static final double NEARLY_AS_SHORT = 1.01;
 
   /**
    * The summary of samples.
    *
-   * @param samples at least two finite values, left as they are
+   * @param samples at least two finite values; sorted in place
    * @param coverage coverage of the interval, between 0 and 1
    */
   static Distribution of(double[] samples, double coverage) {
-    int n = samples.length;
-    double mean = Arrays.stream(samples).sum() / n;
+    Arrays.sort(samples);
+    double mean = mean(samples);
     double squares = 0;
     for (double sample : samples) {
       squares += (sample - mean) * (sample - mean);
     }
-    double[] sorted = samples.clone();
-    Arrays.sort(sorted);
-    int span = (int) Math.round(coverage * n);
-    int best = 0;
-    for (int i = 1; i + span < n; i++) {
-      if (sorted[i + span] - sorted[i] < sorted[best + span] - sorted[best]) {
-        best = i;
+    int span = Math.min(samples.length - 1, (int) Math.round(coverage * samples.length));
+    int start = startOfShortest(samples, span);
+    return new Distribution(
+        mean, Math.sqrt(squares / (samples.length - 1)), samples[start], samples[start + span]);
+  }
+
+  private static double mean(double[] samples) {
+    double sum = 0;
+    for (double sample : samples) {
+      sum += sample;
+    }
+    return sum / samples.length;
+  }
+
+  private static int startOfShortest(double[] sorted, int span) {
+    int starts = sorted.length - span;
+    double shortest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < starts; i++) {
+      shortest = Math.min(shortest, sorted[i + span] - sorted[i]);
+    }
+    int middle = (starts - 1) / 2;
+    for (int off = 0; off < starts; off++) {
+      for (int i : new int[] {middle - off, middle + off}) {
+        boolean inside = i >= 0 && i < starts;
+        if (inside && sorted[i + span] - sorted[i] <= NEARLY_AS_SHORT * shortest) {
+          return i;
+        }
       }
     }
-    int last = Math.min(n - 1, best + span);
-    return new Distribution(mean, Math.sqrt(squares / (n - 1)), sorted[best], sorted[last]);
+    return middle;
   }
 }

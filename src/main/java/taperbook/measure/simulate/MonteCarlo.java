@@ -66,6 +66,8 @@ final class MonteCarlo {
       for (int k = 0; k < outputs; k++) {
         double[] block = Arrays.copyOfRange(samples[k], blocks * BLOCK, (blocks + 1) * BLOCK);
         Distribution d = Distribution.of(block, coverage);
+        // Kept sorted by blocks: sorting the whole is then a merge.
+        System.arraycopy(block, 0, samples[k], blocks * BLOCK, BLOCK);
         statistics[k][0][blocks] = d.mean();
         statistics[k][1][blocks] = d.standardUncertainty();
         statistics[k][2][blocks] = d.low();

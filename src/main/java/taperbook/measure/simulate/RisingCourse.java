@@ -1,0 +1,116 @@
+package taperbook.measure.simulate;
+
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.model.Trace;
+import taperbook.model.UncertaintySource;
+
+/**
+ * Draws courses of a quantity that never falls, such as state of charge or an energy counter, that
+ * its readings allow.
+ *
+ * <p>Each anchor gets a time and a value within its bounds; between two anchors the course bends
+ * once, at a point drawn within the slowest and fastest rate of this gap and the two beside it.
+ */
+final class RisingCourse {
+  /** Of a step: how far above its lower edge a value sits that was read as the display changed. */
+  private static final double JUST_CHANGED = 0.2;
+
+  /** More readings than this are thinned before anchors are sought. */
+  private static final int MANY = 200;
+
+  private final List<Anchor> anchors;
+  private final UncertaintySource display;
+  private final double clockHalfStep;
+  private final double[] seconds;
+  private final double[] values;
+  private final Path path;
+
+  private RisingCourse(List<Anchor> anchors, UncertaintySource display, double clockHalfStep) {
+    this.anchors = List.copyOf(anchors);
+    this.display = display;
+    this.clockHalfStep = clockHalfStep;
+    this.seconds = new double[anchors.size()];
+    this.values = new double[anchors.size()];
+    this.path = new Path(2 * anchors.size());
+  }
+
+  /** Courses of a displayed state of charge. */
+  static RisingCourse ofSoc(Trace soc, boolean byHand) {
+    return new RisingCourse(
+        Anchors.of(soc, byHand && soc.size() <= MANY),
+        UncertaintySource.SOC_DISPLAY,
+        soc.clockHalfStep());
+  }
+
+  /** Courses of an energy counter, which stands at zero at plugging in. */
+  static RisingCourse ofCounter(Trace counter) {
+    Trace thin = counter.size() > MANY ? Thinned.of(counter) : counter;
+    List<Anchor> anchors = new ArrayList<>(Anchors.of(thin, false));
+    if (counter.firstSecond() > 0) {
+      anchors.add(0, new Anchor(0, 0, 0, 0, false));
+    }
+    return new RisingCourse(anchors, UncertaintySource.ENERGY_DISPLAY, counter.clockHalfStep());
+  }
+
+  /** Draws a course; the path is the same object each time, written anew. */
+  Path draw(Draws draws, boolean habit) {
+    int n = anchors.size();
+    for (int k = 0; k < n; k++) {
+      Anchor anchor = anchors.get(k);
+      double second =
+          draws.between(UncertaintySource.BETWEEN_READINGS, anchor.earliest(), anchor.latest())
+              + clockHalfStep * draws.symmetric(UncertaintySource.CLOCK);
+      double value = value(anchor, draws, habit);
+      seconds[k] = k == 0 ? second : Math.max(second, seconds[k - 1]);
+      values[k] = k == 0 ? value : Math.max(value, values[k - 1]);
+    }
+    path.clear();
+    for (int k = 0; k < n; k++) {
+      path.add(seconds[k], values[k]);
+      if (k + 1 < n) {
+        bend(k, draws);
+      }
+    }
+    return path;
+  }
+
+  private double value(Anchor anchor, Draws draws, boolean habit) {
+    if (anchor.low() == anchor.high()) {
+      return anchor.low();
+    }
+    double high =
+        habit && anchor.habitual()
+            ? anchor.low() + JUST_CHANGED * (anchor.high() - anchor.low())
+            : anchor.high();
+    return draws.between(display, anchor.low(), high);
+  }
+
+  /** Adds the bend between anchors k and k + 1. */
+  private void bend(int k, Draws draws) {
+    if (!draws.has(UncertaintySource.BETWEEN_READINGS)) {
+      return;
+    }
+    double time = seconds[k + 1] - seconds[k];
+    double rise = values[k + 1] - values[k];
+    if (time <= 0) {
+      return;
+    }
+    double slowest = rise / time;
+    double fastest = slowest;
+    for (int j = Math.max(0, k - 1); j <= Math.min(anchors.size() - 2, k + 1); j++) {
+      double beside = seconds[j + 1] - seconds[j];
+      if (beside > 0) {
+        double rate = (values[j + 1] - values[j]) / beside;
+        slowest = Math.min(slowest, rate);
+        fastest = Math.max(fastest, rate);
+      }
+    }
+    double at = draws.share(UncertaintySource.BETWEEN_READINGS) * time;
+    double low = Math.max(slowest * at, rise - fastest * (time - at));
+    double high = Math.min(fastest * at, rise - slowest * (time - at));
+    path.add(
+        seconds[k] + at,
+        values[k] + draws.between(UncertaintySource.BETWEEN_READINGS, low, Math.max(low, high)));
+  }
+}

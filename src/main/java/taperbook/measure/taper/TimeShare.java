@@ -9,8 +9,9 @@ import taperbook.model.Trace;
  *
  * <p>Bounds, with the power between two readings taken to lie between them and each reading within
  * half a step: at the least the gaps with both readings surely at or above the level; at the most
- * the gaps with one that may be, and the time without readings of power. Each unbroken run of gaps
- * begins and ends within half a step of the clock.
+ * the gaps with one that may be, and the time without readings of power. Every time at which the
+ * power may pass from one side to the other, and the first and the last, is known to half a step of
+ * the clock.
  */
 public final class TimeShare {
   private final Trace power;
@@ -44,12 +45,13 @@ public final class TimeShare {
     for (int i = 0; i + 1 < power.size(); i++) {
       seconds += above(i, level);
     }
-    Runs surely = runs(level + h, true);
-    Runs perhaps = runs(level - h, false);
-    double least = Math.max(0, surely.seconds - 2 * c * surely.count);
-    double most = perhaps.seconds + 2 * c * perhaps.count + sessionSeconds - span;
-    double low = 100 * least / (sessionSeconds + 2 * c);
-    double high = 100 * Math.min(1, most / Math.max(c, sessionSeconds - 2 * c));
+    Stretch surely = stretch(level + h, true);
+    Stretch perhaps = stretch(level - h, false);
+    double unread = sessionSeconds - span;
+    double least = Math.max(0, surely.inside - c * surely.edgesInside);
+    double most = perhaps.inside + c * perhaps.edgesInside + unread;
+    double low = share(least, surely.outside + c * surely.edgesOutside + unread);
+    double high = share(most, Math.max(0, perhaps.outside - c * perhaps.edgesOutside));
     double value = 100 * seconds / span;
     return new Estimate(value, Interval.between(low, high).hull(value));
   }
@@ -65,23 +67,32 @@ public final class TimeShare {
     return high < level ? 0 : time * (high - level) / (high - low);
   }
 
-  private record Runs(double seconds, int count) {}
+  private static double share(double part, double rest) {
+    return part <= 0 ? 0 : 100 * part / (part + rest);
+  }
 
-  /** The gaps with both readings (or one) at or above a level, and the runs they form. */
-  private Runs runs(double level, boolean both) {
-    double seconds = 0;
-    int count = 0;
-    boolean before = false;
+  /** Seconds inside and outside, each with the number of its edges. */
+  private record Stretch(double inside, double outside, int edgesInside, int edgesOutside) {}
+
+  /** The gaps with both readings (or one of them) at or above a level, and those without. */
+  private Stretch stretch(double level, boolean both) {
+    double[] seconds = new double[2];
+    int[] edges = new int[2];
+    int before = -1;
     for (int i = 0; i + 1 < power.size(); i++) {
       boolean left = power.value(i) >= level;
       boolean right = power.value(i + 1) >= level;
-      boolean inside = both ? left && right : left || right;
-      if (inside) {
-        seconds += power.second(i + 1) - power.second(i);
-        count += before ? 0 : 1;
+      int side = (both ? left && right : left || right) ? 0 : 1;
+      seconds[side] += power.second(i + 1) - power.second(i);
+      if (side != before) {
+        edges[side]++;
+        if (before >= 0) {
+          edges[before]++;
+        }
       }
-      before = inside;
+      before = side;
     }
-    return new Runs(seconds, count);
+    edges[before]++;
+    return new Stretch(seconds[0], seconds[1], edges[0], edges[1]);
   }
 }

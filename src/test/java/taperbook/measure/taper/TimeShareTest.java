@@ -53,10 +53,20 @@ final class TimeShareTest {
   }
 
   @Test
-  void the_clock_widens_each_unbroken_run() {
+  void the_clock_moves_each_passage_and_both_ends() {
     Estimate share = new TimeShare(power(0, 1), 400).atLeast(100);
+    // At the least 100 s less 1 s at each end; the rest 100 s and 200 s, more by 1 s at each end.
     assertThat(share.bounds().low()).isCloseTo(100 * 98 / 402.0, within(1e-9));
-    assertThat(share.bounds().high()).isCloseTo(100 * 302 / 398.0, within(1e-9));
+    // At the most the first 300 s and 2 s; the rest 100 s less 2 s.
+    assertThat(share.bounds().high()).isCloseTo(100 * 302 / 400.0, within(1e-9));
+  }
+
+  @Test
+  void a_session_wholly_above_the_level_is_so_whatever_the_clock_did() {
+    Estimate share = new TimeShare(power(0.5, 1), 400).atLeast(30);
+    assertThat(share.value()).isEqualTo(100);
+    assertThat(share.bounds().low()).isEqualTo(100);
+    assertThat(share.bounds().high()).isEqualTo(100);
   }
 
   @Test

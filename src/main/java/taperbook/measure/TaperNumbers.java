@@ -91,7 +91,7 @@ final class TaperNumbers {
         ? Recording.NO_POWER
         : "power was read at fewer than "
             + TaperFit.FEWEST_POINTS
-            + " different states of charge, too few for a fit";
+            + " different states of charge, or over less than 1 %: too few for a fit";
   }
 
   private void segment(List<Segment> segments, int k) {

@@ -134,8 +134,10 @@ public enum Method {
       "A continuous line of straight segments, fitted to power over state of charge by least"
           + " squares, with one point for each step of the display (V. M. R. Muggeo, Statistics in"
           + " Medicine 22 (2003) 3055-3071). As many segments, one to six, as the stricter of two"
-          + " criteria supports: BIC, or AICc where rows are few. Intervals are two standard uncertainties to each side, and for a breakpoint"
-          + " never less than half a step of the display. A plateau changes by less than 0.3 % of"
+          + " criteria supports: BIC, or AICc where rows are few. Intervals are two standard"
+          + " uncertainties to each side, and for a breakpoint never less than half a step of the"
+          + " display; a breakpoint with too few readings beside it is known to the readings next"
+          + " to it. A plateau changes by less than 0.3 % of"
           + " the peak for each per cent, or by less than the display can tell; a step down falls"
           + " by at least 3 % of the peak for each per cent over at most 5 %; a warm-up climb rises"
           + " from the start of the session on.",

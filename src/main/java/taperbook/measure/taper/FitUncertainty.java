@@ -89,8 +89,8 @@ final class FitUncertainty {
   }
 
   /**
-   * Half-width of the interval of breakpoint {@code j} to each side, %: two standard uncertainties,
-   * or the way to the readings beside it for one that is held.
+   * Interval of breakpoint {@code j}, %: two standard uncertainties to each side, or from the
+   * reading below to the one above for one that is held.
    */
   Interval ofBreak(int j) {
     double at = line.at(j);

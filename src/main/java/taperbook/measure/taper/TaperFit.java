@@ -24,6 +24,9 @@ public record TaperFit(
   /** Points that even one segment needs, for AICc to exist. */
   public static final int FEWEST_POINTS = 5;
 
+  /** Span of state of charge that a fit needs, %: below it a slope for each per cent is moot. */
+  public static final double LEAST_SPAN_PERCENT = 1;
+
   /** Copies the segments. */
   public TaperFit {
     segments = List.copyOf(segments);
@@ -35,11 +38,14 @@ public record TaperFit(
    * @param soc state of charge, %
    * @param power power, kW
    * @return the fit, or empty if power was read at fewer than {@link #FEWEST_POINTS} different
-   *     states of charge
+   *     states of charge, or over less than {@link #LEAST_SPAN_PERCENT}
    */
   public static Optional<TaperFit> of(Trace soc, Trace power) {
     TaperPoints points = TaperPoints.of(soc, power);
-    return points.size() < FEWEST_POINTS ? Optional.empty() : Optional.of(of(points, power.max()));
+    return points.size() < FEWEST_POINTS
+            || points.lastSoc() - points.firstSoc() < LEAST_SPAN_PERCENT
+        ? Optional.empty()
+        : Optional.of(of(points, power.max()));
   }
 
   static TaperFit of(TaperPoints points, double peakKilowatts) {

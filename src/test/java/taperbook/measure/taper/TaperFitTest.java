@@ -127,6 +127,17 @@ final class TaperFitTest {
   }
 
   @Test
+  void a_session_within_one_per_cent_gives_no_fit() {
+    double[] seconds = {0, 60, 120, 180, 240, 300};
+    int[] lines = {2, 3, 4, 5, 6, 7};
+    double[] hardly = {10, 10.1, 10.2, 10.3, 10.4, 10.5};
+    Trace soc = new Trace("readings.csv", seconds, hardly, lines, 0.05, 0);
+    Trace power =
+        new Trace("readings.csv", seconds, new double[] {50, 50, 51, 52, 53, 53}, lines, 0.5, 0);
+    assertThat(TaperFit.of(soc, power)).isEmpty();
+  }
+
+  @Test
   void too_few_states_of_charge_give_no_fit() {
     double[] seconds = {0, 60, 120, 180, 240, 300};
     int[] lines = {2, 3, 4, 5, 6, 7};

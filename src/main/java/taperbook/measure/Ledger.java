@@ -37,6 +37,12 @@ final class Ledger {
     add(entry, new Outcome.Measured(estimate, COVERAGE_OF_BOUNDS), rows, all);
   }
 
+  /** A number whose interval is meant to hold the truth in a share of cases. */
+  void covered(Entry entry, Estimate estimate, double coverage, List<RowRef> rows) {
+    List<Caveat> all = caveats.stream().filter(entry.scope()::concerns).toList();
+    add(entry, new Outcome.Measured(estimate, coverage), rows, all);
+  }
+
   void withheld(Entry entry, String reason) {
     add(entry, new Outcome.Withheld(reason), List.of(), List.of());
   }

@@ -62,6 +62,7 @@ public final class ReportMeasuring {
     Ledger ledger = new Ledger(recording.session().name(), caveats);
     new PeakNumbers(recording, ledger).measure();
     new SessionNumbers(recording, ledger).measure();
+    new TaperNumbers(recording, ledger).measure();
     new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());

@@ -23,6 +23,11 @@ public enum Assumption {
   POWER_WITHIN_READINGS(
       "Between two readings the power lies between the two.",
       "assumption of this report; a shorter spike between readings would go unseen"),
+  /** The curve is made of straight segments. */
+  STRAIGHT_SEGMENTS(
+      "Between its breakpoints the power changes evenly with the state of charge, apart from"
+          + " scatter that is independent from reading to reading.",
+      "assumption of this report; where a curve bends smoothly the segments stand in for it"),
   /** The energy counter counts from plugging in. */
   COUNTER_FROM_ZERO(
       "The energy counter stands at zero at plugging in, unless the first row shows otherwise.",

@@ -9,6 +9,7 @@ import static taperbook.model.Assumption.RATE_WITHIN_NEIGHBOURS;
 import static taperbook.model.Assumption.SAME_DRIVE_AGAIN;
 import static taperbook.model.Assumption.SOC_NEVER_FALLS;
 import static taperbook.model.Assumption.SOC_SHARE_OF_RANGE;
+import static taperbook.model.Assumption.STRAIGHT_SEGMENTS;
 import static taperbook.model.Assumption.TIME_FROM_PLUGGING_IN;
 
 import java.util.List;
@@ -126,7 +127,41 @@ public enum Method {
   INTERPOLATION(
       "Reading at a state of charge",
       "The piecewise-linear reading of another channel at the time a state of charge is reached.",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS));
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS)),
+  /** A line of straight segments fitted to power over state of charge. */
+  SEGMENTED_FIT(
+      "Segments of the charging curve",
+      "A continuous line of straight segments, fitted to power over state of charge by least"
+          + " squares, with one point for each step of the display (V. M. R. Muggeo, Statistics in"
+          + " Medicine 22 (2003) 3055-3071). As many segments, one to six, as the stricter of two"
+          + " criteria supports: BIC, or AICc where rows are few. Intervals are two standard"
+          + " uncertainties to each side, and for a breakpoint never less than half a step of the"
+          + " display; a breakpoint with too few readings beside it is known to the readings next"
+          + " to it. A plateau changes by less than 0.3 % of"
+          + " the peak for each per cent, or by less than the display can tell; a step down falls"
+          + " by at least 3 % of the peak for each per cent over at most 5 %; a warm-up climb rises"
+          + " from the start of the session on.",
+      List.of(NEAREST_STEP, STRAIGHT_SEGMENTS)),
+  /** Where the power stays below a share of the peak. */
+  LAST_FALL(
+      "Where the power falls for good",
+      "The state of charge at the last time that the piecewise-linear power falls below the share"
+          + " of the peak and stays below it to the end of the readings. The bounds reach from the"
+          + " last reading surely at or above it to the first from which all are surely below.",
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS)),
+  /** Share of time above a power. */
+  TIME_SHARE(
+      "Share of the time above a power",
+      "Time at which the piecewise-linear power is at or above the value, as a share of the time"
+          + " over which power was read. At the least all gaps with both readings surely at or above"
+          + " it; at the most all gaps with one reading that may be, and all time without readings"
+          + " of power.",
+      List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP, POWER_WITHIN_READINGS)),
+  /** Peak over average. */
+  PEAK_TO_AVERAGE(
+      "Peak-to-average ratio",
+      "The highest power that was read divided by the average over time of the power readings.",
+      List.of(NEAREST_STEP, POWER_WITHIN_READINGS));
 
   private final String title;
   private final String definition;

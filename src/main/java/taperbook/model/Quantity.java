@@ -12,6 +12,8 @@ public enum Quantity {
   ENERGY,
   /** Energy for each per cent of state of charge; base unit kilowatt-hour per per cent. */
   ENERGY_PER_SHARE,
+  /** Change of power for each per cent of state of charge; base unit kilowatt per per cent. */
+  POWER_PER_SHARE,
   /** Temperature; base unit degree Celsius. */
   TEMPERATURE,
   /** Electric potential difference; base unit volt. */

@@ -32,6 +32,8 @@ public enum Unit {
   WATT_HOUR("Wh", Quantity.ENERGY, 1e-3),
   /** Kilowatt-hour per per cent of state of charge. */
   KILOWATT_HOUR_PER_PERCENT("kWh/%", Quantity.ENERGY_PER_SHARE, 1),
+  /** Kilowatt per per cent of state of charge: how fast a charging curve rises or falls. */
+  KILOWATT_PER_PERCENT("kW/%", Quantity.POWER_PER_SHARE, 1),
   /** Degree Celsius, the base unit of temperature. */
   CELSIUS("Cel", Quantity.TEMPERATURE, 1),
   /** Degree Fahrenheit. */

@@ -53,7 +53,7 @@ public final class Wording {
     double amount = convert(estimate.value(), unit, shown);
     // A reading such as 171 of a display that shows whole numbers is not printed as 171.0.
     boolean whole = places > 0 && Math.abs(amount - Math.rint(amount)) < 1e-9;
-    return Rounding.nearest(amount, whole ? 0 : places) + "\u00a0" + name(shown);
+    return Rounding.nearest(amount, whole ? 0 : places) + withSpace(shown);
   }
 
   /**
@@ -83,7 +83,7 @@ public final class Wording {
         BigDecimal.valueOf(shownAmount(amount, unit))
             .round(new MathContext(4))
             .stripTrailingZeros();
-    return rounded.toPlainString() + "\u00a0" + name(shown(unit));
+    return rounded.toPlainString() + withSpace(shown(unit));
   }
 
   private String joined(Interval bounds, Unit unit, String joiner) {
@@ -93,12 +93,18 @@ public final class Wording {
     }
     Unit shown = shown(unit);
     Interval converted = bounds.mapMonotone(x -> convert(x, unit, shown));
-    int places = Rounding.places(converted, mostPlaces(shown));
+    int places = isCount(converted, shown) ? 0 : Rounding.places(converted, mostPlaces(shown));
     return Rounding.down(converted.low(), places)
         + joiner
         + Rounding.up(converted.high(), places)
-        + "\u00a0"
-        + name(shown);
+        + withSpace(shown);
+  }
+
+  /** True for bounds that are whole numbers of things, which need no decimal places. */
+  private static boolean isCount(Interval bounds, Unit unit) {
+    return unit == Unit.ONE
+        && bounds.low() == Math.rint(bounds.low())
+        && bounds.high() == Math.rint(bounds.high());
   }
 
   /** What came of measuring, in words: value and interval, or the reason why there is none. */
@@ -140,6 +146,11 @@ public final class Wording {
     };
   }
 
+  /** The name of a unit with the space before it; nothing for a pure factor. */
+  private static String withSpace(Unit unit) {
+    return unit == Unit.ONE ? "" : "\u00a0" + name(unit);
+  }
+
   /** A calendar date in words, such as {@code 14 March 2026}. */
   public static String date(LocalDate date) {
     return DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH).format(date);
@@ -153,6 +164,7 @@ public final class Wording {
     return switch (unit.quantity()) {
       case ENERGY_PER_SHARE -> 4;
       case ENERGY -> 2;
+      case POWER_PER_SHARE -> 3;
       case FACTOR -> 4;
       default -> 1;
     };

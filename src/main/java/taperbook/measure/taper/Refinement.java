@@ -1,0 +1,182 @@
+package taperbook.measure.taper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Moves breakpoints between the abscissae to where the sum of squares is least, by iterative
+ * linearisation: with the present breakpoints the model is linear in
+ *
+ * <pre>
+ *   1, q, max(0, q - psi[j]), -(q > psi[j])
+ * </pre>
+ *
+ * and each breakpoint moves by the coefficient of its last column divided by its change of slope.
+ * Steps that do not lower the sum of squares are halved. As the sum of squares has a kink wherever
+ * a breakpoint passes a reading, each breakpoint is then also tried in the gaps beside its own.
+ *
+ * @see <a href="https://doi.org/10.1002/sim.1545">V. M. R. Muggeo, Estimating regression models
+ *     with unknown break-points, Statistics in Medicine 22 (2003) 3055-3071</a>
+ */
+final class Refinement {
+  private static final int MOST_STEPS = 60;
+  private static final int MOST_HALVINGS = 12;
+  private static final int MOST_ROUNDS = 12;
+
+  /** Breakpoints that move by less than this share of the span have arrived. */
+  private static final double ARRIVED = 1e-10;
+
+  private final double[] soc;
+  private final double[] power;
+  private final HeldBreaks rule;
+  private final boolean[] held;
+
+  private Refinement(double[] soc, double[] power, double[] breaks) {
+    this.soc = soc;
+    this.power = power;
+    this.rule = new HeldBreaks(soc);
+    this.held = rule.of(breaks);
+  }
+
+  /**
+   * Refines a line.
+   *
+   * @param soc abscissae, %, never falling
+   * @param power ordinates, kW
+   * @param start the line to begin with
+   * @return the line with the least sum of squares that was found
+   */
+  static BrokenLine of(double[] soc, double[] power, BrokenLine start) {
+    return new Refinement(soc, power, start.breaks()).refine(start);
+  }
+
+  private BrokenLine refine(BrokenLine start) {
+    BrokenLine best = descend(start);
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      BrokenLine better = besideIts(best);
+      if (!lower(better, best)) {
+        return best;
+      }
+      best = better;
+    }
+    return best;
+  }
+
+  private static boolean lower(BrokenLine one, BrokenLine other) {
+    return one.residualSumOfSquares() < other.residualSumOfSquares() * (1 - 1e-9);
+  }
+
+  private BrokenLine besideIts(BrokenLine line) {
+    BrokenLine best = line;
+    for (int j = 0; j < held.length; j++) {
+      for (double place : held[j] ? new double[0] : gapsBeside(line.at(j))) {
+        double[] moved = best.breaks();
+        moved[j] = place;
+        Optional<BrokenLine> tried = allowed(moved).map(this::descend);
+        if (tried.isPresent() && lower(tried.get(), best)) {
+          best = tried.get();
+        }
+      }
+    }
+    return best;
+  }
+
+  /** The middles of the gap below and of the gap above. */
+  private double[] gapsBeside(double place) {
+    double left = rule.below(place);
+    double right = rule.above(place);
+    return new double[] {(rule.below(left) + left) / 2, (right + rule.above(right)) / 2};
+  }
+
+  private BrokenLine descend(BrokenLine start) {
+    BrokenLine line = start;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      Optional<BrokenLine> next = downhill(line);
+      if (next.isEmpty()) {
+        return line;
+      }
+      boolean arrived = distance(line, next.get()) < ARRIVED * (rule.highest() - rule.lowest());
+      line = next.get();
+      if (arrived) {
+        return line;
+      }
+    }
+    return line;
+  }
+
+  private static double distance(BrokenLine one, BrokenLine other) {
+    double most = 0;
+    for (int j = 0; j + 1 < one.segments(); j++) {
+      most = Math.max(most, Math.abs(one.at(j) - other.at(j)));
+    }
+    return most;
+  }
+
+  private Optional<BrokenLine> downhill(BrokenLine line) {
+    for (double[] move : moves(line)) {
+      double share = 1;
+      for (int h = 0; h < MOST_HALVINGS; h++, share /= 2) {
+        double[] moved = line.breaks();
+        for (int j = 0; j < moved.length; j++) {
+          moved[j] += share * move[j];
+        }
+        Optional<BrokenLine> tried = allowed(moved);
+        if (tried.isPresent() && tried.get().residualSumOfSquares() < line.residualSumOfSquares()) {
+          return tried;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The moves that the derivatives to the right and to the left of the breakpoints ask for. */
+  private List<double[]> moves(BrokenLine line) {
+    List<double[]> moves = new ArrayList<>();
+    for (boolean right : new boolean[] {true, false}) {
+      List<double[]> columns = BrokenLine.columns(soc, line.breaks());
+      int first = columns.size();
+      for (int j = 0; j < held.length; j++) {
+        if (!held[j]) {
+          columns.add(jump(line.at(j), right));
+        }
+      }
+      LeastSquares.solve(columns, power).ifPresent(fit -> moves.add(move(fit, first)));
+    }
+    return moves;
+  }
+
+  private double[] jump(double at, boolean right) {
+    double[] column = new double[soc.length];
+    for (int i = 0; i < soc.length; i++) {
+      column[i] = soc[i] > at || (!right && soc[i] == at) ? -1 : 0;
+    }
+    return column;
+  }
+
+  private double[] move(LeastSquares fit, int first) {
+    double[] move = new double[held.length];
+    int column = first;
+    for (int j = 0; j < held.length; j++) {
+      if (!held[j]) {
+        double ratio = fit.coefficient(column) / fit.coefficient(2 + j);
+        move[j] = Double.isFinite(ratio) ? ratio : 0;
+        column++;
+      }
+    }
+    return move;
+  }
+
+  /** The line through breakpoints if they stay in order and none comes to be held. */
+  private Optional<BrokenLine> allowed(double[] breaks) {
+    double before = rule.lowest();
+    boolean[] now = rule.of(breaks);
+    for (int j = 0; j < breaks.length; j++) {
+      if (!(breaks[j] > before && breaks[j] < rule.highest()) || (now[j] && !held[j])) {
+        return Optional.empty();
+      }
+      before = breaks[j];
+    }
+    return BrokenLine.through(soc, power, breaks);
+  }
+}

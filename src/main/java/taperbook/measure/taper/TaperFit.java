@@ -1,0 +1,96 @@
+package taperbook.measure.taper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Trace;
+
+/**
+ * A continuous line of straight segments fitted to power over state of charge by least squares,
+ * with the number of segments that the readings support. The breakpoints are found by dynamic
+ * programming over the readings, then moved between them by iterative linearisation.
+ *
+ * @param segments the segments from the lowest state of charge on, at least one
+ * @param counts fewest and most segments that the readings do not rule out at odds of 20 to 1
+ * @param residualSumOfSquares what is left of the points, kW^2
+ * @param points number of points that it was fitted to, one for each step of state of charge
+ * @see <a href="https://doi.org/10.1002/sim.1545">V. M. R. Muggeo, Estimating regression models
+ *     with unknown break-points, Statistics in Medicine 22 (2003) 3055-3071</a>
+ */
+public record TaperFit(
+    List<Segment> segments, Interval counts, double residualSumOfSquares, int points) {
+  /** Points that even one segment needs, for AICc to exist. */
+  public static final int FEWEST_POINTS = 5;
+
+  /** Span of state of charge that a fit needs, %: below it a slope for each per cent is moot. */
+  public static final double LEAST_SPAN_PERCENT = 1;
+
+  /** Copies the segments. */
+  public TaperFit {
+    segments = List.copyOf(segments);
+  }
+
+  /**
+   * Fits a line to a session.
+   *
+   * @param soc state of charge, %
+   * @param power power, kW
+   * @return the fit, or empty if power was read at fewer than {@link #FEWEST_POINTS} different
+   *     states of charge, or over less than {@link #LEAST_SPAN_PERCENT}
+   */
+  public static Optional<TaperFit> of(Trace soc, Trace power) {
+    TaperPoints points = TaperPoints.of(soc, power);
+    return points.size() < FEWEST_POINTS
+            || points.lastSoc() - points.firstSoc() < LEAST_SPAN_PERCENT
+        ? Optional.empty()
+        : Optional.of(of(points, power.max()));
+  }
+
+  static TaperFit of(TaperPoints points, double peakKilowatts) {
+    SegmentCount count = new SegmentCount(points);
+    BrokenLine line = count.chosen();
+    FitUncertainty uncertainty = new FitUncertainty(points, line);
+    List<SegmentKind> kinds = Classification.of(line, points, peakKilowatts);
+    List<Segment> segments = new ArrayList<>();
+    for (int k = 0; k < line.segments(); k++) {
+      segments.add(segment(points, line, uncertainty, kinds.get(k), k));
+    }
+    return new TaperFit(segments, count.notRuledOut(), line.residualSumOfSquares(), points.size());
+  }
+
+  private static Segment segment(
+      TaperPoints points, BrokenLine line, FitUncertainty uncertainty, SegmentKind kind, int k) {
+    boolean first = k == 0;
+    boolean last = k == line.segments() - 1;
+    Estimate from =
+        first
+            ? Estimate.around(points.firstSoc(), points.halfSoc())
+            : joint(points, line, uncertainty, k - 1);
+    Estimate to =
+        last
+            ? Estimate.around(points.lastSoc(), points.halfSoc())
+            : joint(points, line, uncertainty, k);
+    double mean = (line.power(from.value()) + line.power(to.value())) / 2;
+    boolean seen = first || last || !(uncertainty.isHeld(k - 1) && uncertainty.isHeld(k));
+    return new Segment(
+        kind,
+        from,
+        to,
+        Estimate.around(line.slope(k), 2 * uncertainty.ofSlope(k)),
+        seen,
+        Estimate.around(mean, 2 * uncertainty.ofMeanPower(from.value(), to.value())),
+        points.rows(from.value(), to.value()));
+  }
+
+  /** A breakpoint, known no better than the display of state of charge. */
+  private static Estimate joint(
+      TaperPoints points, BrokenLine line, FitUncertainty uncertainty, int j) {
+    double at = line.at(j);
+    Interval fitted = uncertainty.ofBreak(j).hull(Interval.around(at, points.halfSoc()));
+    double low = Math.max(fitted.low(), Math.min(at, points.firstSoc() - points.halfSoc()));
+    double high = Math.min(fitted.high(), Math.max(at, points.lastSoc() + points.halfSoc()));
+    return new Estimate(at, new Interval(low, high));
+  }
+}

@@ -1,0 +1,90 @@
+package taperbook.measure.taper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Fits against R's segmented; see {@code reference/r-segmented/SOURCE.md}. */
+final class SegmentedReferenceTest {
+  private static List<String[]> table(String name) throws IOException {
+    try (InputStream in =
+        SegmentedReferenceTest.class.getResourceAsStream("/reference/r-segmented/" + name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+          .lines()
+          .skip(1)
+          .map(line -> line.split(",", -1))
+          .toList();
+    }
+  }
+
+  private static Map<String, Double> expected(String name) throws IOException {
+    Map<String, Double> values = new HashMap<>();
+    for (String[] row : table("expected.csv")) {
+      if (row[0].equals(name)) {
+        values.put(row[1] + " " + row[2], Double.parseDouble(row[3]));
+      }
+    }
+    return values;
+  }
+
+  private static TaperPoints points(String name) throws IOException {
+    List<double[]> points = new ArrayList<>();
+    for (String[] row : table("data.csv")) {
+      if (row[0].equals(name)) {
+        points.add(new double[] {Double.parseDouble(row[1]), Double.parseDouble(row[2])});
+      }
+    }
+    // Displays without steps: R knows nothing of rounding.
+    return new TaperPoints(
+        points.stream().mapToDouble(p -> p[0]).toArray(),
+        points.stream().mapToDouble(p -> p[1]).toArray(),
+        0,
+        0);
+  }
+
+  /**
+   * Both programs stop iterating near the same minimum, not on it: breakpoints may differ by a
+   * small part of their standard error, other quantities by as small a part of themselves.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "plateau-taper, 2",
+    "stagnant, 2",
+    "climb-plateau-two-tapers, 4",
+    "hand-read, 3",
+    "steep-drop, 6"
+  })
+  void breakpoints_slopes_and_standard_errors_are_those_of_r(String name, int segments)
+      throws IOException {
+    Map<String, Double> expected = expected(name);
+    TaperPoints points = points(name);
+    BrokenLine line = new SegmentCount(points).line(segments).orElseThrow();
+    FitUncertainty uncertainty = new FitUncertainty(points, line);
+    assertThat(line.residualSumOfSquares())
+        .isCloseTo(value(expected, "rss 0"), within(1e-6 * value(expected, "rss 0")));
+    for (int k = 1; k < segments; k++) {
+      double error = value(expected, "standard_error " + k);
+      assertThat(line.at(k - 1))
+          .isCloseTo(value(expected, "breakpoint " + k), within(1e-3 * error));
+      assertThat(uncertainty.ofBreak(k - 1).width() / 4).isCloseTo(error, within(1e-3 * error));
+    }
+    for (int k = 1; k <= segments; k++) {
+      double error = value(expected, "slope_standard_error " + k);
+      assertThat(line.slope(k - 1)).isCloseTo(value(expected, "slope " + k), within(1e-3 * error));
+      assertThat(uncertainty.ofSlope(k - 1)).isCloseTo(error, within(1e-3 * error));
+    }
+  }
+
+  private static double value(Map<String, Double> expected, String quantity) {
+    return expected.getOrDefault(quantity, Double.NaN);
+  }
+}

@@ -37,11 +37,28 @@ public final class ReportMeasuring {
         compared.stream().map(session -> measure(plan, session, rangeTests)).toList());
   }
 
+  /**
+   * Measures one session with bounds only: what rounding and gaps allow at the most, without the
+   * coverage intervals and budgets that a simulation takes time for.
+   *
+   * @param plan what the report asks for
+   * @param session the session
+   * @param rangeTests the range tests to choose from, by vehicle
+   */
+  public static Numbers bounded(ReportPlan plan, Session session, List<RangeTest> rangeTests) {
+    Recording recording = Recording.of(session, new Wording(plan.style().units()));
+    RangeFigures range = RangeFigures.of(testOf(session, rangeTests), plan.style().basis());
+    return numbers(plan, recording, range, SessionCaveats.of(recording));
+  }
+
+  private static Optional<RangeTest> testOf(Session session, List<RangeTest> rangeTests) {
+    return rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
+  }
+
   private static SessionResult measure(
       ReportPlan plan, Session session, List<RangeTest> rangeTests) {
     Wording wording = new Wording(plan.style().units());
-    Optional<RangeTest> test =
-        rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
+    Optional<RangeTest> test = testOf(session, rangeTests);
     Recording recording = Recording.of(session, wording);
     RangeFigures range = RangeFigures.of(test, plan.style().basis());
     List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));

@@ -16,6 +16,9 @@ import taperbook.model.UncertaintySource;
 final class DrawnSession {
   private static final double SHARE_OF_PEAK = 0.02;
 
+  /** Share of trials in which readings were written down just as the display changed. */
+  private static final double AS_IT_CHANGED = 0.4;
+
   private final Session session;
   private final @Nullable RisingCourse socCourse;
   private final @Nullable RisingCourse counterCourse;
@@ -58,7 +61,7 @@ final class DrawnSession {
   void draw(Draws draws) {
     boolean habit =
         draws.has(UncertaintySource.READING_HABIT)
-            && draws.share(UncertaintySource.READING_HABIT) < 0.5;
+            && draws.share(UncertaintySource.READING_HABIT) < AS_IT_CHANGED;
     if (socCourse != null) {
       soc = socCourse.draw(draws, habit);
     }

@@ -16,6 +16,7 @@ final class MonteCarlo {
   /** Never fewer blocks, or no standard deviation could be formed. */
   private static final int LEAST_BLOCKS = 2;
 
+  private final int blockSize;
   private final int mostBlocks;
   private final int digits;
   private final double coverage;
@@ -28,6 +29,12 @@ final class MonteCarlo {
    * @param mostBlocks blocks after which it stops whatever the tolerance, at least 2
    */
   MonteCarlo(int digits, double coverage, int mostBlocks) {
+    this(BLOCK, digits, coverage, mostBlocks);
+  }
+
+  /** A procedure whose blocks are smaller or larger than the guide's. */
+  MonteCarlo(int blockSize, int digits, double coverage, int mostBlocks) {
+    this.blockSize = blockSize;
     this.digits = digits;
     this.coverage = coverage;
     this.mostBlocks = Math.max(LEAST_BLOCKS, mostBlocks);
@@ -55,19 +62,20 @@ final class MonteCarlo {
     double[] values = new double[outputs];
     while (!stable && blocks < mostBlocks) {
       for (int k = 0; k < outputs; k++) {
-        samples[k] = Arrays.copyOf(samples[k], (blocks + 1) * BLOCK);
+        samples[k] = Arrays.copyOf(samples[k], (blocks + 1) * blockSize);
       }
-      for (int i = blocks * BLOCK; i < (blocks + 1) * BLOCK; i++) {
+      for (int i = blocks * blockSize; i < (blocks + 1) * blockSize; i++) {
         trial.run(values);
         for (int k = 0; k < outputs; k++) {
           samples[k][i] = values[k];
         }
       }
       for (int k = 0; k < outputs; k++) {
-        double[] block = Arrays.copyOfRange(samples[k], blocks * BLOCK, (blocks + 1) * BLOCK);
+        double[] block =
+            Arrays.copyOfRange(samples[k], blocks * blockSize, (blocks + 1) * blockSize);
         Distribution d = Distribution.of(block, coverage);
         // Kept sorted by blocks: sorting the whole is then a merge.
-        System.arraycopy(block, 0, samples[k], blocks * BLOCK, BLOCK);
+        System.arraycopy(block, 0, samples[k], blocks * blockSize, blockSize);
         statistics[k][0][blocks] = d.mean();
         statistics[k][1][blocks] = d.standardUncertainty();
         statistics[k][2][blocks] = d.low();
@@ -77,7 +85,7 @@ final class MonteCarlo {
       stable = blocks >= LEAST_BLOCKS && isStable(statistics, blocks);
     }
     List<Distribution> all = Arrays.stream(samples).map(s -> Distribution.of(s, coverage)).toList();
-    return new Run(blocks * BLOCK, stable, all);
+    return new Run(blocks * blockSize, stable, all);
   }
 
   private boolean isStable(double[][][] statistics, int blocks) {

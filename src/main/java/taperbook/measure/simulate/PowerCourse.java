@@ -4,8 +4,9 @@ import taperbook.model.Trace;
 import taperbook.model.UncertaintySource;
 
 /**
- * Draws courses of power: each reading within half a step of what was displayed, and half-way
- * between two readings some power between the two.
+ * Draws courses of power: each reading within half a step of what was displayed, and between two
+ * readings one bend, see {@link Bend}. Neighbouring readings that show the same power share one
+ * error: a steady power is rounded the same way each time.
  *
  * <p>Of a logger's many readings the rounding errors average out (a sum of n independent errors
  * grows with the root of n only), so a dense trace is taken as it is.
@@ -20,6 +21,7 @@ final class PowerCourse {
   private final double[] seconds;
   private final double[] kilowatts;
   private final double[] sums;
+  private final Bend bend = new Bend();
 
   PowerCourse(Trace trace) {
     this.trace = trace;
@@ -51,17 +53,55 @@ final class PowerCourse {
     if (dense) {
       return;
     }
+    double error = 0;
     for (int i = 0; i < trace.size(); i++) {
+      if (i == 0 || trace.value(i) != trace.value(i - 1)) {
+        error = trace.halfStep() * draws.symmetric(UncertaintySource.POWER_DISPLAY);
+      }
       seconds[2 * i] = trace.second(i);
-      kilowatts[2 * i] =
-          trace.value(i) + trace.halfStep() * draws.symmetric(UncertaintySource.POWER_DISPLAY);
+      kilowatts[2 * i] = trace.value(i) + error;
     }
     for (int i = 1; i < seconds.length; i += 2) {
-      seconds[i] = (seconds[i - 1] + seconds[i + 1]) / 2;
-      kilowatts[i] =
-          draws.between(UncertaintySource.BETWEEN_READINGS, kilowatts[i - 1], kilowatts[i + 1]);
+      bend(i, draws);
     }
     integrate();
+  }
+
+  /** Sets point i, which lies between two readings. */
+  private void bend(int i, Draws draws) {
+    double time = seconds[i + 1] - seconds[i - 1];
+    double rise = kilowatts[i + 1] - kilowatts[i - 1];
+    seconds[i] = seconds[i - 1] + time / 2;
+    kilowatts[i] = kilowatts[i - 1] + rise / 2;
+    if (time > 0 && draws.has(UncertaintySource.BETWEEN_READINGS)) {
+      double rate = rise / time;
+      double after = rate((i + 1) / 2, rate);
+      double before = rate(i < 3 ? -1 : (i - 3) / 2, 2 * rate - after);
+      if (i + 3 >= seconds.length) {
+        after = 2 * rate - before;
+      }
+      bend.draw(draws, time, rise, before, after);
+      seconds[i] = seconds[i - 1] + bend.at();
+      kilowatts[i] = kilowatts[i - 1] + bend.value();
+    }
+  }
+
+  /**
+   * Rate from reading j to the next, or another where there is no such gap. A rise of two steps or
+   * less counts without what rounding alone may have made of it, so that a flat stretch whose last
+   * digit flickers makes no corners.
+   */
+  private double rate(int j, double other) {
+    if (j < 0 || j + 1 >= trace.size() || trace.second(j + 1) <= trace.second(j)) {
+      return other;
+    }
+    double step = 2 * trace.halfStep();
+    double shown = trace.value(j + 1) - trace.value(j);
+    double rise =
+        Math.abs(shown) > 2.5 * step
+            ? kilowatts[2 * j + 2] - kilowatts[2 * j]
+            : Math.copySign(Math.max(0, Math.abs(shown) - step), shown);
+    return rise / (trace.second(j + 1) - trace.second(j));
   }
 
   private void integrate() {
@@ -71,7 +111,7 @@ final class PowerCourse {
     }
   }
 
-  /** The drawn power of the reading that is the highest, kW. */
+  /** The drawn power of the highest reading, kW. */
   double peak(Draws draws) {
     return dense
         ? trace.max() + trace.halfStep() * draws.symmetric(UncertaintySource.POWER_DISPLAY)

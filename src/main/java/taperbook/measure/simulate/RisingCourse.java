@@ -10,11 +10,11 @@ import taperbook.model.UncertaintySource;
  * its readings allow.
  *
  * <p>Each anchor gets a time and a value within its bounds; between two anchors the course bends
- * once, at a point drawn within the slowest and fastest rate of this gap and the two beside it.
+ * once, see {@link Bend}.
  */
 final class RisingCourse {
   /** Of a step: how far above its lower edge a value sits that was read as the display changed. */
-  private static final double JUST_CHANGED = 0.2;
+  private static final double JUST_CHANGED = 0.02;
 
   /** More readings than this are thinned before anchors are sought. */
   private static final int MANY = 200;
@@ -25,6 +25,7 @@ final class RisingCourse {
   private final double[] seconds;
   private final double[] values;
   private final Path path;
+  private final Bend bend = new Bend();
 
   private RisingCourse(List<Anchor> anchors, UncertaintySource display, double clockHalfStep) {
     this.anchors = List.copyOf(anchors);
@@ -96,21 +97,24 @@ final class RisingCourse {
     if (time <= 0) {
       return;
     }
-    double slowest = rise / time;
-    double fastest = slowest;
-    for (int j = Math.max(0, k - 1); j <= Math.min(anchors.size() - 2, k + 1); j++) {
-      double beside = seconds[j + 1] - seconds[j];
-      if (beside > 0) {
-        double rate = (values[j + 1] - values[j]) / beside;
-        slowest = Math.min(slowest, rate);
-        fastest = Math.max(fastest, rate);
-      }
+    double rate = rise / time;
+    double after = rate(k + 1, rate);
+    double before = rate(k - 1, Math.max(0, 2 * rate - after));
+    if (k + 2 >= values.length) {
+      after = Math.max(0, 2 * rate - before);
     }
-    double at = draws.share(UncertaintySource.BETWEEN_READINGS) * time;
-    double low = Math.max(slowest * at, rise - fastest * (time - at));
-    double high = Math.min(fastest * at, rise - slowest * (time - at));
-    path.add(
-        seconds[k] + at,
-        values[k] + draws.between(UncertaintySource.BETWEEN_READINGS, low, Math.max(low, high)));
+    bend.draw(draws, time, rise, before, after);
+    path.add(seconds[k] + bend.at(), values[k] + bend.value());
+  }
+
+  /**
+   * Rate between anchors k and k + 1, or another where there is none: at the ends the change of the
+   * rate is carried on.
+   */
+  private double rate(int k, double other) {
+    if (k < 0 || k + 1 >= values.length || seconds[k + 1] <= seconds[k]) {
+      return other;
+    }
+    return (values[k + 1] - values[k]) / (seconds[k + 1] - seconds[k]);
   }
 }

@@ -1,0 +1,56 @@
+package taperbook.measure.simulate;
+
+import taperbook.model.UncertaintySource;
+
+/**
+ * Where the course between two points bends, given the rates on both sides.
+ *
+ * <p>Carried on from both sides, the neighbouring rates meet in a corner. A charging curve may have
+ * that corner, where the car changes its mind, or run more smoothly between corner and chord. Which
+ * it did in a gap is not known: in half of the draws the course goes through the corner, in the
+ * other half through a point between corner and chord. Where the rates make no corner in the gap,
+ * the bend lies anywhere that the slowest and fastest of the rates allow.
+ */
+final class Bend {
+  private static final double SHARP = 0.5;
+
+  private double at;
+  private double value;
+
+  /**
+   * Draws a bend.
+   *
+   * @param draws the draws
+   * @param time length of the gap, s, positive
+   * @param rise change of the value over the gap
+   * @param before rate in the gap before
+   * @param after rate in the gap after
+   */
+  void draw(Draws draws, double time, double rise, double before, double after) {
+    double rate = rise / time;
+    boolean falling = before > rate && rate > after;
+    boolean growing = before < rate && rate < after;
+    if (falling || growing) {
+      at = (rise - after * time) / (before - after);
+      double share = Math.min(1, draws.share(UncertaintySource.BETWEEN_READINGS) / (1 - SHARP));
+      value = rate * at + share * (before - rate) * at;
+      return;
+    }
+    at = time * draws.share(UncertaintySource.BETWEEN_READINGS);
+    double slowest = Math.min(rate, Math.min(before, after));
+    double fastest = Math.max(rate, Math.max(before, after));
+    double low = Math.max(slowest * at, rise - fastest * (time - at));
+    double high = Math.min(fastest * at, rise - slowest * (time - at));
+    value = draws.between(UncertaintySource.BETWEEN_READINGS, low, Math.max(low, high));
+  }
+
+  /** Time of the bend since the start of the gap, s. */
+  double at() {
+    return at;
+  }
+
+  /** Value at the bend above that at the start of the gap. */
+  double value() {
+    return value;
+  }
+}

@@ -14,6 +14,9 @@ final class Anchors {
 
   private static final double FASTEST = 1.5;
 
+  /** A change is sharp if the time it lies in is at most this share of the run beside it. */
+  private static final double SHORT = 0.25;
+
   private final Trace trace;
   private final boolean byHand;
   private final List<Anchor> anchors = new ArrayList<>();
@@ -65,11 +68,10 @@ final class Anchors {
   }
 
   private Anchor reading(int i) {
-    boolean inside = i > 0 && i < trace.size() - 1;
     double value = trace.value(i);
     double half = trace.halfStep();
     return new Anchor(
-        trace.second(i), trace.second(i), value - half, value + half, byHand && inside);
+        trace.second(i), trace.second(i), value - half, value + half, byHand && i > 0);
   }
 
   private Anchor change(int i) {
@@ -94,11 +96,12 @@ final class Anchors {
     Anchor anchor = anchors.get(end);
     boolean nextIsChange = next.low() == next.high() && anchor.low() < anchor.high();
     double time = afterNext.middleSecond() - next.middleSecond();
-    if (!nextIsChange || time == 0) {
+    double run = anchor.middleSecond() - next.middleSecond();
+    boolean sharp = next.latest() - next.earliest() < SHORT * Math.abs(run);
+    if (!nextIsChange || !sharp || time == 0) {
       return;
     }
     double rate = (afterNext.middleValue() - next.middleValue()) / time;
-    double run = anchor.middleSecond() - next.middleSecond();
     double one = next.low() + SLOWEST * rate * run;
     double other = next.low() + FASTEST * rate * run;
     anchors.set(end, anchor.within(Math.min(one, other), Math.max(one, other)));

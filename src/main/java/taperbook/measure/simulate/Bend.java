@@ -5,17 +5,35 @@ import taperbook.model.UncertaintySource;
 /**
  * Where the course between two points bends, given the rates on both sides.
  *
- * <p>Carried on from both sides, the neighbouring rates meet in a corner. A charging curve may have
- * that corner, where the car changes its mind, or run more smoothly between corner and chord. Which
- * it did in a gap is not known: in half of the draws the course goes through the corner, in the
- * other half through a point between corner and chord. Where the rates make no corner in the gap,
- * the bend lies anywhere that the slowest and fastest of the rates allow.
+ * <p>Carried on from both sides, the neighbouring rates meet in a corner. The course may have that
+ * corner or run more smoothly, between corner and chord; which it did in a gap is not known, so a
+ * stated share of the draws goes through the corner and the rest through a point between corner and
+ * chord. Where the rates make no corner in the gap, the bend lies anywhere that the slowest and
+ * fastest of the rates allow. Power may also step: a stated share of the draws goes through any
+ * point between the two readings.
+ *
+ * <p>State of charge is an integral of power, so its corners are always smooth; power's are not.
  */
 final class Bend {
-  private static final double SHARP = 0.5;
-
+  private final double sharp;
+  private final double stepping;
   private double at;
   private double value;
+
+  private Bend(double sharp, double stepping) {
+    this.sharp = sharp;
+    this.stepping = stepping;
+  }
+
+  /** Bends of a quantity that power adds up to. */
+  static Bend ofIntegral() {
+    return new Bend(0, 0);
+  }
+
+  /** Bends of power. */
+  static Bend ofPower() {
+    return new Bend(0.5, 0.25);
+  }
 
   /**
    * Draws a bend.
@@ -28,11 +46,16 @@ final class Bend {
    */
   void draw(Draws draws, double time, double rise, double before, double after) {
     double rate = rise / time;
+    if (stepping > 0 && draws.share(UncertaintySource.BETWEEN_READINGS) < stepping) {
+      at = time * draws.share(UncertaintySource.BETWEEN_READINGS);
+      value = rise * draws.share(UncertaintySource.BETWEEN_READINGS);
+      return;
+    }
     boolean falling = before > rate && rate > after;
     boolean growing = before < rate && rate < after;
     if (falling || growing) {
       at = (rise - after * time) / (before - after);
-      double share = Math.min(1, draws.share(UncertaintySource.BETWEEN_READINGS) / (1 - SHARP));
+      double share = Math.min(1, draws.share(UncertaintySource.BETWEEN_READINGS) / (1 - sharp));
       value = rate * at + share * (before - rate) * at;
       return;
     }

@@ -21,7 +21,7 @@ final class PowerCourse {
   private final double[] seconds;
   private final double[] kilowatts;
   private final double[] sums;
-  private final Bend bend = new Bend();
+  private final Bend bend = Bend.ofPower();
 
   PowerCourse(Trace trace) {
     this.trace = trace;

@@ -25,7 +25,7 @@ final class RisingCourse {
   private final double[] seconds;
   private final double[] values;
   private final Path path;
-  private final Bend bend = new Bend();
+  private final Bend bend = Bend.ofIntegral();
 
   private RisingCourse(List<Anchor> anchors, UncertaintySource display, double clockHalfStep) {
     this.anchors = List.copyOf(anchors);

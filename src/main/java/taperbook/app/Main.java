@@ -10,6 +10,9 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit status. */
   public static void main(String[] arguments) {
+    // On Linux, Java's font manager would leave a list of fonts in the user's home. The program
+    // reads and writes nothing there, so it is given no home.
+    System.setProperty("user.home", "/dev/null");
     PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
     ExitStatus status = new CommandLine(out, err, Surroundings.ofProcess()).run(List.of(arguments));

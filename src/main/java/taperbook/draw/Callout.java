@@ -37,6 +37,12 @@ record Callout(
     return new double[] {x, x - reach / 4, x + reach / 4, x - reach / 2, x + reach / 2};
   }
 
+  /** The abscissa of what the label is about that lies nearest to the middle of a box. */
+  double nearestX(Box box) {
+    double middle = box.left() + box.width() / 2;
+    return Math.max(x - reach, Math.min(middle, x + reach));
+  }
+
   /** Sides of a point: where the label lies, as a direction right and down. */
   enum Side {
     ABOVE(0, -1),

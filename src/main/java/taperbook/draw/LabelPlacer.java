@@ -81,12 +81,13 @@ final class LabelPlacer {
   Optional<Line2D> leader(Callout.Placed placed) {
     Callout callout = placed.callout();
     Box box = placed.box();
-    if (box.distanceTo(callout.x(), callout.y()) <= 2.6 * style.gap()) {
+    double fromX = callout.nearestX(box);
+    if (box.distanceTo(fromX, callout.y()) <= 2.6 * style.gap()) {
       return Optional.empty();
     }
-    double toX = box.nearestX(callout.x());
+    double toX = box.nearestX(fromX);
     double toY = box.nearestY(callout.y());
-    return Optional.of(new Line2D.Double(callout.x(), callout.y(), toX, toY));
+    return Optional.of(new Line2D.Double(fromX, callout.y(), toX, toY));
   }
 
   private void scan(Callout callout, Box size, Choice choice) {

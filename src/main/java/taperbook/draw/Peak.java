@@ -34,7 +34,7 @@ final class Peak {
     List<String> label =
         List.of(
             power(line) + " held for " + said.value("peak_hold_time").orElseThrow(),
-            said.bounds("peak_hold_time").orElseThrow());
+            said.aside("peak_hold_time").orElseThrow());
     double from = stretch.map(s -> s[0]).orElse(x);
     double to = stretch.map(s -> s[1]).orElse(x);
     return new Chart.Hold(from, to, y, label);

@@ -65,7 +65,7 @@ final class PowerOverSoc {
                     window.to(),
                     List.of(
                         window.from() + " % to " + window.to() + " % in " + time,
-                        said.bounds(windowId(window)).orElseThrow())));
+                        said.aside(windowId(window)).orElseThrow())));
   }
 
   /** What the headline's window took, or why that is not known. */

@@ -56,14 +56,19 @@ final class Said {
     return measured(id).map(wording::value);
   }
 
-  /** The bounds in brackets, if there is a value. */
-  Optional<String> bounds(String id) {
-    return measured(id).map(n -> "(" + wording.range(n) + ")");
+  /** How far the truth may lie from the value, if there is one, as short as a label needs. */
+  Optional<String> aside(String id) {
+    return measured(id)
+        .flatMap(n -> spread(id).map(s -> s.startsWith("between") ? wording.range(n) : s));
   }
 
-  /** The value with its bounds in brackets, if there is one. */
+  private Optional<String> spread(String id) {
+    return numbers.find(id).flatMap(n -> n.estimate().map(e -> wording.spread(e, n.unit())));
+  }
+
+  /** The value and in brackets its spread, if there is one. */
   Optional<String> full(String id) {
-    return measured(id).map(n -> wording.value(n) + " (" + wording.range(n) + ")");
+    return value(id).flatMap(value -> spread(id).map(spread -> value + " (" + spread + ")"));
   }
 
   /** A sentence that begins as told and goes on with the value, or says why there is none. */

@@ -3,8 +3,7 @@ package taperbook.words;
 import taperbook.model.Interval;
 
 /**
- * Times in words: {@code 24 min 40 s}, {@code 1 h 5 min}. As elsewhere, a no-break space stands
- * between a number and its unit.
+ * Times in words: {@code 24 min 40 s}, {@code 1 h 5 min}. No-break spaces keep a time in one line.
  */
 final class DurationText {
   private DurationText() {}
@@ -14,12 +13,20 @@ final class DurationText {
    * digits of its half-width at most, and never finer than one second for times over a minute.
    */
   static int step(Interval bounds) {
-    double half = bounds.width() / 2;
+    return step(bounds.width() / 2);
+  }
+
+  /** The step in seconds for a half-width in seconds. */
+  static int step(double half) {
     return half < 100 ? 1 : half < 1000 ? 10 : 60;
   }
 
   static String nearest(double seconds, int step) {
-    return words(Math.round(seconds / step) * step, step);
+    return words(rounded(seconds, step), step);
+  }
+
+  static long rounded(double seconds, int step) {
+    return Math.round(seconds / step) * step;
   }
 
   static String down(double seconds, int step) {
@@ -38,14 +45,16 @@ final class DurationText {
     long secs = rest % 60;
     StringBuilder text = new StringBuilder(sign);
     if (hours > 0) {
-      text.append(hours).append("\u00a0h ");
+      text.append(hours).append("\u00a0h\u00a0");
     }
     if (minutes > 0 || (hours == 0 && step >= 60)) {
-      text.append(minutes).append("\u00a0min ");
+      text.append(minutes).append("\u00a0min\u00a0");
     }
     if (step < 60 && (secs > 0 || (hours == 0 && minutes == 0))) {
-      text.append(secs).append("\u00a0s ");
+      text.append(secs).append("\u00a0s");
     }
-    return text.toString().strip();
+    return text.charAt(text.length() - 1) == '\u00a0'
+        ? text.substring(0, text.length() - 1)
+        : text.toString();
   }
 }

@@ -33,7 +33,11 @@ final class Rounding {
   }
 
   static String nearest(double value, int places) {
-    return plain(new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN), places);
+    return plain(rounded(value, places), places);
+  }
+
+  static BigDecimal rounded(double value, int places) {
+    return new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN);
   }
 
   static String down(double value, int places) {

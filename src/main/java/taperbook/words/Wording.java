@@ -57,6 +57,27 @@ public final class Wording {
   }
 
   /**
+   * How far the truth may lie from the printed value: {@code give or take 25 s} where both ends are
+   * nearly as far away, {@code between 3 min 41 s and 5 min 4 s} where they are not, or {@code
+   * exact}. What is given or taken is rounded up, so that it reaches both ends from the value as
+   * {@link #value(Estimate, Unit)} prints it.
+   */
+  public String spread(Estimate estimate, Unit unit) {
+    Unit shown = shown(unit);
+    Estimate converted =
+        new Estimate(
+            convert(estimate.value(), unit, shown),
+            estimate.bounds().mapMonotone(x -> convert(x, unit, shown)));
+    if (!Spread.isEven(converted)) {
+      return between(estimate.bounds(), unit);
+    }
+    return "give or take "
+        + (unit == Unit.SECOND
+            ? Spread.ofTime(converted)
+            : Spread.of(converted, mostPlaces(shown)) + "\u00a0" + name(shown));
+  }
+
+  /**
    * A reading with its unit, at the display's own step, such as {@code 12 %}.
    *
    * @param reading the reading, in the base unit
@@ -107,13 +128,17 @@ public final class Wording {
         && bounds.high() == Math.rint(bounds.high());
   }
 
-  /** What came of measuring, in words: value and interval, or the reason why there is none. */
+  /** What came of measuring, in words: value and spread, or the reason why there is none. */
   public String outcome(ReportNumber number) {
     return number
         .outcome()
         .fold(
-            (Outcome.Measured m) -> value(number) + " (" + range(number) + ")",
+            (Outcome.Measured m) -> value(number) + joined(spread(m.estimate(), number.unit())),
             (Outcome.Withheld w) -> "withheld: " + w.reason());
+  }
+
+  private static String joined(String spread) {
+    return spread.startsWith("between") ? " (" + spread + ")" : ", " + spread;
   }
 
   /** The unit that a base unit is shown in: miles and what goes with them, if the report asks. */

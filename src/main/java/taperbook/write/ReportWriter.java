@@ -15,6 +15,7 @@ import taperbook.write.html.HtmlPage;
 import taperbook.write.pdf.PdfAttachment;
 import taperbook.write.pdf.PdfHeading;
 import taperbook.write.pdf.PdfPage;
+import taperbook.write.pdf.QuietLibraries;
 import taperbook.write.text.ArticlePart;
 import taperbook.write.text.ArticleText;
 import taperbook.write.text.RestrictedTemplates;
@@ -27,6 +28,7 @@ public final class ReportWriter {
    * {@code numbers.csv}, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}.
    */
   public Checked<ReportFiles> write(WriteJob job) {
+    QuietLibraries.hush();
     Map<String, String> svgs = svgs(job);
     return pages(job, svgs).then(pages -> Checked.good(files(job, pages, svgs)));
   }
@@ -65,7 +67,8 @@ public final class ReportWriter {
             templates.page(name, model.print()),
             templates.page("methods.ftlh", model.print()));
     List<Problem> problems = texts.stream().flatMap(t -> t.problems().stream()).distinct().toList();
-    List<String> values = texts.stream().map(t -> t.value().orElse("")).toList();
+    List<String> values =
+        texts.stream().map(t -> t.value().map(WholeUnits::kept).orElse("")).toList();
     return Checked.of(new Pages(values.get(0), values.get(1), values.get(2)), problems);
   }
 

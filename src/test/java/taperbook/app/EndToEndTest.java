@@ -44,8 +44,7 @@ final class EndToEndTest {
 
   @Test
   void a_mended_reading_remakes_the_reports_that_use_it_and_no_other() throws IOException {
-    Workplace place = Workplace.withDemo(folder);
-    place.run("report");
+    Workplace place = Workplace.withMadeDemo(folder);
     String before = place.text("reports/finch-first-look/numbers.json");
     place.replace(READINGS, "11:40,57,121", "11:40,57,119");
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
@@ -57,8 +56,7 @@ final class EndToEndTest {
 
   @Test
   void a_refused_input_says_why_and_leaves_what_is_published() throws IOException {
-    Workplace place = Workplace.withDemo(folder);
-    place.run("report", "finch-first-look");
+    Workplace place = Workplace.withMadeDemo(folder);
     SortedMap<String, String> before = place.files("reports");
     place.replace(READINGS, "11:40,57,121", "11:40,57,12l");
     place.replace(READINGS, "12:55,61,97", "12:55,161,97");
@@ -99,10 +97,8 @@ final class EndToEndTest {
 
   @Test
   void the_same_input_gives_the_same_bytes() throws IOException {
-    Workplace place = Workplace.withDemo(folder);
-    place.run("report", "finch-first-look");
+    Workplace place = Workplace.withMadeDemo(folder);
     SortedMap<String, String> first = place.files("reports/finch-first-look");
-    place.run("report", "veldt-long-plateau");
     Files.delete(place.path("reports/finch-first-look/numbers.csv"));
     place.run("report", "finch-first-look");
     assertThat(place.out()).contains("finch-first-look  made");
@@ -115,8 +111,7 @@ final class EndToEndTest {
 
   @Test
   void a_changed_template_of_the_folder_remakes_and_is_used() throws IOException {
-    Workplace place = Workplace.withDemo(folder);
-    place.run("report", "finch-first-look");
+    Workplace place = Workplace.withMadeDemo(folder);
     Files.createDirectories(place.path("templates"));
     Files.writeString(place.path("templates/screen.css"), "body { color: #123456 }\n");
     place.run("report", "finch-first-look");
@@ -126,8 +121,7 @@ final class EndToEndTest {
 
   @Test
   void files_that_the_tester_put_beside_the_report_are_kept() throws IOException {
-    Workplace place = Workplace.withDemo(folder);
-    place.run("report", "finch-first-look");
+    Workplace place = Workplace.withMadeDemo(folder);
     Files.writeString(place.path("reports/finch-first-look/corrections.csv"), "mine\n");
     place.replace(READINGS, "11:40,57,121", "11:40,57,119");
     place.run("report", "finch-first-look");
@@ -137,8 +131,7 @@ final class EndToEndTest {
 
   @Test
   void a_run_cut_off_between_its_two_renames_is_mended_by_the_next() throws IOException {
-    Workplace place = Workplace.withDemo(folder);
-    place.run("report", "finch-first-look");
+    Workplace place = Workplace.withMadeDemo(folder);
     SortedMap<String, String> before = place.files("reports/finch-first-look");
     Files.move(
         place.path("reports/finch-first-look"),

@@ -43,6 +43,40 @@ final class Workplace {
     return new Workplace(folder);
   }
 
+  /** A copy of the demo with its reports made, which is done once for all tests. */
+  static Workplace withMadeDemo(Path folder) throws IOException {
+    copy(Made.FOLDER, folder);
+    return new Workplace(folder);
+  }
+
+  /** The demo with its reports, never changed once it is made. */
+  private static final class Made {
+    private static final Path FOLDER = make();
+
+    private static Path make() {
+      try {
+        Path folder = Files.createTempDirectory(Path.of("target"), "made-demo-");
+        Workplace place = withDemo(folder);
+        if (place.run("report") != ExitStatus.DONE) {
+          throw new IllegalStateException(place.err());
+        }
+        return folder;
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        Path copy = to.resolve(from.relativize(file).toString());
+        Files.createDirectories(copy.resolve(".."));
+        Files.copy(file, copy);
+      }
+    }
+  }
+
   ExitStatus run(String... arguments) {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();

@@ -73,8 +73,8 @@ final class FigureSetTest {
     Figure figure = figure(InventedSession.handRead(), "power-over-soc");
     assertThat(plain(figure.caption()))
         .contains("peaks at 171")
-        .contains("from 17.8 % to 37.4 % of charge, for 4 min 41 s (4 min 11 s to 5 min 11 s).")
-        .contains("From 20 % to 80 % it takes 22 min 15 s (22 min 3 s to 22 min 27 s).");
+        .contains("from 17.8 % to 37.4 % of charge, for 4 min 41 s (give or take 30 s).")
+        .contains("From 20 % to 80 % it takes 22 min 15 s (give or take 12 s).");
   }
 
   @Test
@@ -98,7 +98,7 @@ final class FigureSetTest {
     assertThat(plain(figure.textAlternative()))
         .contains("distance added in mi")
         .contains("On the driven basis the session adds 217.5 mi in 26 min 40 s")
-        .contains("100 mi in 8 min 3 s (7 min 50 s to 8 min 15 s)")
+        .contains("100 mi in 8 min 3 s (give or take 13 s)")
         .contains("200 mi in 22 min 8 s");
   }
 

@@ -27,9 +27,9 @@ final class WordingIntervalTest {
   @Test
   void keepsNumbersAndUnitsOfTimeTogether() {
     assertThat(kilometres.value(Estimate.around(1480, 1), Unit.SECOND))
-        .isEqualTo("24\u00a0min 40\u00a0s");
+        .isEqualTo("24\u00a0min\u00a040\u00a0s");
     assertThat(kilometres.between(new Interval(3900, 3960), Unit.SECOND))
-        .isEqualTo("between 1\u00a0h 5\u00a0min and 1\u00a0h 6\u00a0min");
+        .isEqualTo("between 1\u00a0h\u00a05\u00a0min and 1\u00a0h\u00a06\u00a0min");
   }
 
   @ParameterizedTest

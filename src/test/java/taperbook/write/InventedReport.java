@@ -12,6 +12,7 @@ import taperbook.draw.Figure;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
+import taperbook.model.Contribution;
 import taperbook.model.CrossCheck;
 import taperbook.model.Curve;
 import taperbook.model.Curves;
@@ -19,6 +20,8 @@ import taperbook.model.Estimate;
 import taperbook.model.InputFile;
 import taperbook.model.Interval;
 import taperbook.model.Numbers;
+import taperbook.model.Outcome;
+import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.RowRef;
@@ -26,6 +29,7 @@ import taperbook.model.Session;
 import taperbook.model.SessionResult;
 import taperbook.model.SocWindow;
 import taperbook.model.Trace;
+import taperbook.model.UncertaintySource;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 
@@ -66,6 +70,75 @@ final class InventedReport {
 
   static WriteJob job() {
     return job(ARTICLE, TITLE);
+  }
+
+  /** The files of the report, written once for all tests that only read them. */
+  static ReportFiles written() {
+    return Once.FILES;
+  }
+
+  private static final class Once {
+    private static final ReportFiles FILES = new ReportWriter().write(job()).value().orElseThrow();
+  }
+
+  /** The report with the time at peak known to a coverage, and with a budget made up by hand. */
+  static WriteJob jobWithBudget() {
+    WriteJob job = job();
+    SessionResult main = job.result().main();
+    List<ReportNumber> numbers =
+        main.numbers().all().stream()
+            .map(n -> n.id().equals("peak_hold_time") ? withBudget(n) : n)
+            .toList();
+    SessionResult changed =
+        new SessionResult(
+            main.session(),
+            main.rangeTest(),
+            new Numbers(numbers),
+            main.checks(),
+            main.curves(),
+            main.caveats());
+    return new WriteJob(
+        new ReportResult(job.result().plan(), changed, job.result().compared()),
+        job.figures(),
+        job.templates(),
+        job.inputs(),
+        job.made(),
+        job.program());
+  }
+
+  /** The report held against itself, with a window first that the session did not go through. */
+  static WriteJob jobWhoseFirstWindowIsWithheld() {
+    WriteJob job = job("Text.", TITLE);
+    ReportPlan plan = job.result().plan();
+    ReportPlan.Wishes wishes =
+        new ReportPlan.Wishes(
+            plan.wishes().distances(),
+            plan.wishes().socMarks(),
+            List.of(new SocWindow(10, 80), new SocWindow(20, 80)));
+    SessionResult main = job.result().main();
+    return new WriteJob(
+        new ReportResult(
+            new ReportPlan(
+                plan.name(), plan.heading(), plan.subject(), wishes, plan.style(), plan.article()),
+            main,
+            List.of(main)),
+        job.figures(),
+        job.templates(),
+        job.inputs(),
+        job.made(),
+        job.program());
+  }
+
+  private static ReportNumber withBudget(ReportNumber n) {
+    List<Contribution> budget =
+        List.of(
+            new Contribution(UncertaintySource.BETWEEN_READINGS, 32.5, 0.81),
+            new Contribution(UncertaintySource.POWER_DISPLAY, 15, 0.173),
+            new Contribution(UncertaintySource.READING_HABIT, 4.5, 0.0155),
+            new Contribution(UncertaintySource.CLOCK, 1.4, 0.0015));
+    Outcome outcome = new Outcome.Measured(n.estimate().orElseThrow(), 0.95, budget);
+    return new ReportNumber(
+        n.id(), n.label(), n.unit(), outcome, n.origin(), n.caveats(), n.method());
   }
 
   static WriteJob job(String article, String title) {

@@ -60,8 +60,10 @@ final class NumbersFilesTest {
             "basis",
             "session",
             "rows",
+            "budget",
             "caveats",
             "withheld");
+    assertThat(entry.get("budget")).isEqualTo(List.of());
     assertThat(entry.get("id")).isEqualTo(number.id());
     assertThat(entry.get("label")).isEqualTo(number.label());
     assertThat(entry.get("unit")).isEqualTo(number.unit().symbol());
@@ -84,6 +86,27 @@ final class NumbersFilesTest {
       assertThat(entry.get("high")).isNull();
       assertThat(entry.get("withheld")).isEqualTo(number.withheld().orElseThrow());
     }
+  }
+
+  @Test
+  void jsonHoldsWhatTheUncertaintyIsMadeOf() throws IOException {
+    List<?> entries = list(json(InventedReport.jobWithBudget().result()), "numbers");
+    Map<?, ?> hold =
+        entries.stream()
+            .map(e -> (Map<?, ?>) e)
+            .filter(e -> "peak_hold_time".equals(e.get("id")))
+            .findFirst()
+            .orElseThrow();
+    assertThat(amount(hold, "coverage")).isEqualTo(0.95);
+    List<?> budget = list(hold, "budget");
+    assertThat(budget).hasSize(4);
+    Map<?, ?> first = (Map<?, ?>) budget.get(0);
+    assertThat(first.keySet())
+        .map(Object::toString)
+        .containsExactly("source", "standard_uncertainty", "share");
+    assertThat(first.get("source")).isEqualTo("what happened between two readings");
+    assertThat(amount(first, "standard_uncertainty")).isEqualTo(32.5);
+    assertThat(amount(first, "share")).isEqualTo(0.81);
   }
 
   @Test

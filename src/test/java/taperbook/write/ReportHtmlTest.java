@@ -14,7 +14,8 @@ import taperbook.model.ReportNumber;
 
 final class ReportHtmlTest {
   private static final WriteJob JOB = InventedReport.job();
-  private static final String HTML = html(JOB);
+  private static final String HTML =
+      new String(InventedReport.written().bytes("report.html"), StandardCharsets.UTF_8);
   private static final Document PAGE = Jsoup.parse(HTML);
 
   @Test
@@ -109,13 +110,14 @@ final class ReportHtmlTest {
             InventedReport.TITLE,
             "10 May 2026",
             "Quarry Lane station",
-            "between 127.5 and 128.5\u00a0kW",
+            "give or take 0.5\u00a0kW",
+            "between 5\u00a0min\u00a030\u00a0s and 8\u00a0min\u00a040\u00a0s",
             "What matters on the road",
             "State of charge over time.",
             "From plugging in to each state of charge",
             "Charging time for a distance",
             "Record of the range test",
-            "Agree within what the displays\u2019 rounding allows.",
+            "Agree.",
             "Differ by 6.4\u00a0Wh/km (4.1 to 8.7\u00a0Wh/km), more than rounding allows.",
             "Cannot be checked: the odometer was not read at the end.",
             "The sessions began at different states of charge",
@@ -123,9 +125,56 @@ final class ReportHtmlTest {
             "How to read the intervals",
             "What the numbers take for granted",
             "Cautions",
-            "Where each number comes from",
             JOB.inputs().get(0).sha256(),
-            "Taperbook 0.1.0");
+            "Taperbook 0.1.0",
+            "Where each number comes from");
+  }
+
+  @Test
+  void putsTheTimesForDistancesFirst() {
+    assertThat(PAGE.select(".strip.lead .item .label").eachText())
+        .containsExactly("Time to add 150 km", "Time to add 300 km");
+    assertThat(PAGE.select(".strip.rest .item")).hasSize(4);
+  }
+
+  @Test
+  void comparesAWindowThatEverySessionWentThroughBesideTheHeadlinesOne() {
+    Document page = Jsoup.parse(html(InventedReport.jobWhoseFirstWindowIsWithheld()));
+    assertThat(page.select("table.compared tbody th").eachText())
+        .containsSubsequence(
+            "Time from 10 to 80 %", "Time from 20 to 80 %", "Average power from 20 to 80 %")
+        .doesNotHaveDuplicates();
+    Element row = page.select("table.compared tr:contains(Time from 20 to 80)").first();
+    assertThat(row).isNotNull();
+    if (row != null) {
+      assertThat(row.select(".value")).hasSize(2);
+    }
+    assertThat(page.select(".strip .item:contains(Time from 10 to 80)").text())
+        .contains("withheld", "The session began at 12 %, above 10 %.");
+  }
+
+  @Test
+  void saysHowIntervalsWereFoundAndWhatTheyAreMadeOf() {
+    assertThat(PAGE.select("#budgets, table.budgets")).isEmpty();
+    assertThat(PAGE.text()).doesNotContain("Monte Carlo").contains("An interval called bounds");
+    Document page = Jsoup.parse(html(InventedReport.jobWithBudget()));
+    assertThat(page.text())
+        .contains("An interval called bounds")
+        .contains("A 95 % coverage interval")
+        .contains("Monte Carlo")
+        .contains("JCGM 101:2008");
+    assertThat(page.select("table.budgets tbody tr")).hasSize(1);
+    assertThat(page.select("table.budgets tbody td").eachText())
+        .containsExactly(
+            "what happened between two readings 81 %; rounding of the power 17 %;"
+                + " whether the display had just changed when it was read 2 %",
+            "Read more often, above all where the power changes fast and near the wanted marks.");
+  }
+
+  @Test
+  void keepsAUnitWithAStrokeInOneLine() {
+    assertThat(PAGE.select("span.unit").eachText()).contains("152.6 Wh/km");
+    assertThat(PAGE.select("svg span, title span")).isEmpty();
   }
 
   @Test

@@ -36,7 +36,7 @@ import taperbook.words.Wording;
 
 final class ReportPdfTest {
   private static final WriteJob JOB = InventedReport.job();
-  private static final ReportFiles FILES = written();
+  private static final ReportFiles FILES = InventedReport.written();
 
   @BeforeAll
   static void startValidator() {
@@ -107,9 +107,9 @@ final class ReportPdfTest {
             "time_soc_20_80",
             "average_power_20_80")) {
       var number = JOB.result().main().numbers().get(id);
-      var bounds = number.estimate().orElseThrow().bounds();
+      var estimate = number.estimate().orElseThrow();
       assertThat(text).contains(spaced(wording.value(number)));
-      assertThat(text).contains(spaced(wording.between(bounds, number.unit())));
+      assertThat(text).contains(spaced(wording.spread(estimate, number.unit())));
     }
   }
 
@@ -145,7 +145,8 @@ final class ReportPdfTest {
             "Definitions",
             "Caveats",
             "Cautions",
-            "Sources and recomputing");
+            "Sources and recomputing",
+            "Where each number comes from");
     assertThat(outline("methods.pdf")).contains("Methods", "Where each number comes from");
   }
 
@@ -193,7 +194,7 @@ final class ReportPdfTest {
 
   @Test
   void givesTheSameBytesForTheSameInput() {
-    ReportFiles again = written();
+    ReportFiles again = new ReportWriter().write(InventedReport.job()).value().orElseThrow();
     assertThat(again.all().keySet()).isEqualTo(FILES.all().keySet());
     for (String file : FILES.all().keySet()) {
       assertThat(again.bytes(file)).as(file).isEqualTo(FILES.bytes(file));
@@ -204,18 +205,21 @@ final class ReportPdfTest {
   void tellsInTheAppendixWhereANumberComesFrom() throws IOException {
     String text = text("methods.pdf").replaceAll("\\s", "");
     assertThat(text).contains("time_to_add_150_km_by_energy");
-    assertThat(text).contains("sessions/finch-ring-road/range-test.csv:4,7");
+    assertThat(text).contains("finch-ring-road/range-test.csv:4,7");
     assertThat(text).contains("Timetoaddadistance,energybasis,energybasis");
+  }
+
+  @Test
+  void tellsInTheReportItselfWhereANumberComesFrom() throws IOException {
+    String text = text("report.pdf").replaceAll("\\s", "");
+    assertThat(text).contains("time_to_add_150_km_by_energy");
+    assertThat(text).contains("finch-ring-road/range-test.csv:4,7");
   }
 
   @Test
   void printsHeadlineValuesInACharacterEncodingThatCanBeCopied() throws IOException {
     assertThat(text("report.pdf").getBytes(StandardCharsets.UTF_8)).isNotEmpty();
     assertThat(text("report.pdf")).doesNotContain("\uFFFD").doesNotContain("####");
-  }
-
-  private static ReportFiles written() {
-    return new ReportWriter().write(InventedReport.job()).value().orElseThrow();
   }
 
   private static String text(String file) throws IOException {

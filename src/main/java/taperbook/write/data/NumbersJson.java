@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import taperbook.model.Contribution;
 import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
 import taperbook.model.InputFile;
@@ -102,9 +103,22 @@ public final class NumbersJson {
     json.writeStringField("basis", number.origin().basis().words());
     json.writeStringField("session", number.origin().session());
     rows(json, number.origin().rows());
+    budget(json, number.outcome().fold(Outcome.Measured::budget, w -> List.of()));
     strings(json, "caveats", number.caveats().stream().map(c -> c.sentence()).toList());
     reason(json, number.withheld().orElse(""));
     json.writeEndObject();
+  }
+
+  private static void budget(JsonGenerator json, List<Contribution> budget) throws IOException {
+    json.writeArrayFieldStart("budget");
+    for (Contribution part : budget) {
+      json.writeStartObject();
+      json.writeStringField("source", part.source().words());
+      amount(json, "standard_uncertainty", part.standardUncertainty());
+      amount(json, "share", part.share());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private static void check(JsonGenerator json, String session, CrossCheck check)

@@ -26,7 +26,7 @@ final class WebFonts {
           new Face("Noto Serif", "700", "normal", "NotoSerif-Bold.ttf"));
 
   // Whatever the text, these can come up: the signs of numbers and of cut words.
-  private static final String ALWAYS = " 0123456789.,-\u2013\u2026\u00a0";
+  private static final String ALWAYS = " 0123456789.,-\u2212\u2013\u2026\u00a0";
 
   // The tables for shaping name glyphs by number, and cutting down renumbers glyphs: taken along,
   // they would swap letters for others.

@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
-import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
+import taperbook.model.SocWindow;
 import taperbook.model.Unit;
 import taperbook.words.Wording;
 
@@ -49,13 +49,14 @@ final class Comparison {
   private List<Map<String, Object>> rows() {
     Set<String> ids = new LinkedHashSet<>(List.of("start_soc", "end_soc"));
     ids.addAll(Headline.ids(result.plan()));
+    sharedWindow().ifPresent(w -> ids.addAll(windowIds(w)));
     ids.addAll(List.of("energy_added", "energy_per_soc", "consumption", "driven_range_full"));
     List<Map<String, Object>> rows = new ArrayList<>();
     for (String id : ids) {
       Optional<String> label =
           result.sessions().stream()
               .flatMap(s -> s.numbers().find(id).stream())
-              .map(ReportNumber::label)
+              .map(n -> NumberViews.whole(n.label()))
               .findFirst();
       label.ifPresent(
           text ->
@@ -67,6 +68,23 @@ final class Comparison {
                       result.sessions().stream().map(s -> views.view(s, id)).toList())));
     }
     return rows;
+  }
+
+  /** The first window that every session went through, so that there is something to compare. */
+  private Optional<SocWindow> sharedWindow() {
+    return result.plan().wishes().windows().stream()
+        .filter(
+            window ->
+                result.sessions().stream()
+                    .allMatch(
+                        s ->
+                            windowIds(window).stream()
+                                .allMatch(id -> s.numbers().estimate(id).isPresent())))
+        .findFirst();
+  }
+
+  private static List<String> windowIds(SocWindow window) {
+    return List.of("time_soc_" + window.idPart(), "average_power_" + window.idPart());
   }
 
   private List<String> statements() {

@@ -12,11 +12,11 @@ import taperbook.model.WantedDistance;
 
 /** Which numbers stand at the top of a report. */
 final class Headline {
-  private static final int MOST_DISTANCES = 2;
+  private static final int MOST_DISTANCES = 3;
 
   private Headline() {}
 
-  /** Ids of the numbers at the top, at most six. */
+  /** Ids of the numbers at the top, at most seven: first what minutes buy, then the rest. */
   static List<String> ids(ReportPlan plan) {
     List<String> ids = new ArrayList<>();
     plan.wishes().distances().stream().limit(MOST_DISTANCES).forEach(d -> ids.add(added(plan, d)));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import taperbook.model.Assumption;
 import taperbook.model.Channel;
 import taperbook.model.Method;
@@ -50,6 +51,24 @@ final class MethodsPart {
                         .map(MethodsPart::letter)
                         .toList()))
         .toList();
+  }
+
+  /**
+   * What the intervals are: coverages in per cent, if there are any, and whether some are bounds.
+   */
+  Map<String, Object> intervals() {
+    List<Double> coverages =
+        result.sessions().stream()
+            .flatMap(s -> s.numbers().all().stream())
+            .flatMap(n -> n.outcome().fold(m -> Stream.of(m.coverage()), w -> Stream.empty()))
+            .distinct()
+            .sorted()
+            .toList();
+    return Map.of(
+        "bounds",
+        coverages.contains(1.0),
+        "coverages",
+        coverages.stream().filter(c -> c < 1).map(NumberViews::share).toList());
   }
 
   /** Every assumption behind them, lettered. */

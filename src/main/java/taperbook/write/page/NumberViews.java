@@ -34,7 +34,7 @@ final class NumberViews {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("id", number.id());
     view.put("anchor", anchor(number));
-    view.put("label", number.label());
+    view.put("label", whole(number.label()));
     view.put("present", true);
     view.put("measured", number.estimate().isPresent());
     view.put("value", wording.value(number));
@@ -42,6 +42,7 @@ final class NumberViews {
     view.put(
         "between",
         number.estimate().map(e -> wording.between(e.bounds(), number.unit())).orElse(""));
+    view.put("spread", number.estimate().map(e -> wording.spread(e, number.unit())).orElse(""));
     view.put("basis", basis(number.origin().basis()));
     view.put("session", number.origin().session());
     view.put("rows", RowRuns.words(number.origin().rows()));
@@ -81,6 +82,7 @@ final class NumberViews {
             "label",
             "range",
             "between",
+            "spread",
             "basis",
             "session",
             "method",
@@ -94,6 +96,11 @@ final class NumberViews {
     return view;
   }
 
+  /** Keeps the amounts in a label in one line. */
+  static String whole(String label) {
+    return label.replaceAll("(?<=[0-9]) (?=(?:%|km|mi)(?: |,|$))", "\u00a0");
+  }
+
   private static String basis(Basis basis) {
     return switch (basis) {
       case READINGS -> "from the readings";
@@ -103,8 +110,11 @@ final class NumberViews {
   }
 
   private static String coverage(Outcome.Measured measured) {
-    return measured.coverage() == 1
-        ? "bounds"
-        : Math.round(measured.coverage() * 100) + "\u00a0% coverage";
+    return measured.coverage() == 1 ? "bounds" : share(measured.coverage()) + " coverage";
+  }
+
+  /** A share in per cent. */
+  static String share(double share) {
+    return Math.round(share * 100) + "\u00a0%";
   }
 }

@@ -37,7 +37,9 @@ public final class PageModel {
     MethodsPart methods = new MethodsPart(result, wording);
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("report", report(made, program));
-    map.put("headline", headline());
+    map.put("headline", headline().stream().map(n -> Headline.cell(views, n)).toList());
+    map.put("budgets", Budgets.of(headline()));
+    map.put("intervals", methods.intervals());
     map.put("milestones", tables.milestones());
     map.put("distances", tables.distances());
     map.put("range", new RangeBasis(result.main(), views).map());
@@ -69,10 +71,9 @@ public final class PageModel {
     return report;
   }
 
-  private List<Map<String, Object>> headline() {
+  private List<ReportNumber> headline() {
     return Headline.ids(result.plan()).stream()
         .flatMap(id -> result.main().numbers().find(id).stream())
-        .map(n -> Headline.cell(views, n))
         .toList();
   }
 

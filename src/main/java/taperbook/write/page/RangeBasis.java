@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import taperbook.model.Assumption;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Leg;
@@ -54,11 +53,7 @@ final class RangeBasis {
     Optional<ReportNumber> range = session.numbers().find("driven_range_full");
     String drive = FactTexts.drive(test.facts());
     if (range.flatMap(ReportNumber::estimate).isPresent() && !drive.isEmpty()) {
-      sentences.add(
-          "The drive covered "
-              + drive
-              + "; the range of a full battery is scaled from it. "
-              + Assumption.SOC_SHARE_OF_RANGE.sentence());
+      sentences.add("The drive covered " + drive + ".");
     }
     range.stream()
         .flatMap(n -> n.caveats().stream())

@@ -97,7 +97,7 @@ final class Tables {
 
   private String verdict(CrossCheck check, CrossCheck.Compared compared) {
     if (compared.agrees()) {
-      return "agree within what the displays\u2019 rounding allows";
+      return "agree";
     }
     Estimate signed = compared.difference();
     Estimate difference = signed.value() < 0 ? signed.times(-1) : signed;

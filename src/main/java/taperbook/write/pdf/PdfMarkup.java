@@ -5,10 +5,7 @@ import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Document.OutputSettings.Syntax;
 import org.jsoup.nodes.Element;
-import org.jsoup.nodes.Node;
-import org.jsoup.nodes.TextNode;
 import org.jsoup.parser.Parser;
-import org.jsoup.select.NodeTraversor;
 
 /** Makes the page that a template gave fit for laying out: well-formed, with bookmarks. */
 final class PdfMarkup {
@@ -19,7 +16,6 @@ final class PdfMarkup {
     fonts(page);
     bookmarks(page);
     page.select("a[href]:not([title])").forEach(a -> a.attr("title", a.text()));
-    NodeTraversor.traverse((node, depth) -> minus(node), page.body());
     return new W3CDom().namespaceAware(false).fromJsoup(page);
   }
 
@@ -31,7 +27,6 @@ final class PdfMarkup {
     for (Element bold : document.select("[font-weight=bold], [font-weight=700]")) {
       bold.attr("font-family", "'" + PdfFonts.CHART_BOLD + "'").removeAttr("font-weight");
     }
-    NodeTraversor.traverse((node, depth) -> minus(node), document);
     return document.outerHtml();
   }
 
@@ -56,13 +51,6 @@ final class PdfMarkup {
       if (top) {
         section = bookmark;
       }
-    }
-  }
-
-  /** The fonts lack the minus sign; the dash of the same width stands for it on paper. */
-  private static void minus(Node node) {
-    if (node instanceof TextNode text && text.getWholeText().indexOf('\u2212') >= 0) {
-      text.text(text.getWholeText().replace('\u2212', '\u2013'));
     }
   }
 }

@@ -4,7 +4,6 @@ import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
-import com.openhtmltopdf.util.XRLog;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
@@ -45,7 +44,7 @@ public final class PdfPage {
    * @param attachments the files it carries
    */
   public byte[] bytes(String html, PdfHeading heading, List<PdfAttachment> attachments) {
-    XRLog.setLoggingEnabled(false);
+    QuietLibraries.hush();
     PdfRendererBuilder builder =
         new PdfRendererBuilder()
             .withW3cDocument(PdfMarkup.document(html), "")

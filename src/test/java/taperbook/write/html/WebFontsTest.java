@@ -8,6 +8,8 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 final class WebFontsTest {
   private static final byte[] SUBSET =
@@ -30,6 +32,18 @@ final class WebFontsTest {
       assertThat(font.getTableMap().keySet())
           .contains("OS/2", "cmap", "glyf", "head", "hmtx", "name", "post")
           .doesNotContain("GSUB", "GPOS", "GDEF");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"NotoSans-Regular", "NotoSans-Bold", "NotoSans-Italic", "NotoSerif-Bold"})
+  void everyFaceHasAMinusSignAsWideAsItsPlusSign(String face) throws IOException {
+    byte[] bytes = WebFonts.subset(face + ".ttf", Set.of((int) '+', 0x2212));
+    try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes))) {
+      int plus = font.getUnicodeCmapLookup().getGlyphId('+');
+      int minus = font.getUnicodeCmapLookup().getGlyphId(0x2212);
+      assertThat(minus).isPositive().isNotEqualTo(plus);
+      assertThat(font.getAdvanceWidth(minus)).isEqualTo(font.getAdvanceWidth(plus));
     }
   }
 

@@ -1,0 +1,42 @@
+package taperbook.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class WholeUnitsTest {
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "0.9\u00a0Wh/km",
+        "273.6\u00a0Wh/mi",
+        "17.2\u00a0kWh/100\u00a0km",
+        "0.75\u00a0kWh/%",
+        "\u22123\u00a0m/s"
+      })
+  void keepsAValueAndItsUnitTogether(String value) {
+    assertThat(WholeUnits.kept("<p>differ by " + value + ".</p>"))
+        .isEqualTo("<p>differ by <span class=\"unit\">" + value + "</span>.</p>");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<p>10\u00a0kW and figures/km and and/or</p>",
+        "<title>0.9\u00a0Wh/km</title>",
+        "<style>a{content:'1\u00a0km/h'}</style>",
+        "<svg><text>Wh/km</text></svg>",
+        "<div aria-label=\"1 > 0, 5\u00a0Wh/km\">x</div>",
+      })
+  void leavesTheRestAlone(String page) {
+    assertThat(WholeUnits.kept(page)).isEqualTo(page);
+  }
+
+  @Test
+  void keepsADollarSignAsItIs() {
+    assertThat(WholeUnits.kept("$1 at 5\u00a0km/h"))
+        .isEqualTo("$1 at <span class=\"unit\">5\u00a0km/h</span>");
+  }
+}

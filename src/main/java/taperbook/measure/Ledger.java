@@ -37,8 +37,22 @@ final class Ledger {
     add(entry, new Outcome.Measured(estimate, COVERAGE_OF_BOUNDS), rows, all);
   }
 
+  /** A number whose interval is meant to hold the truth in a share of cases. */
+  void covered(Entry entry, Estimate estimate, double coverage, List<RowRef> rows) {
+    List<Caveat> all = caveats.stream().filter(entry.scope()::concerns).toList();
+    add(entry, new Outcome.Measured(estimate, coverage), rows, all);
+  }
+
   void withheld(Entry entry, String reason) {
     add(entry, new Outcome.Withheld(reason), List.of(), List.of());
+  }
+
+  /** As {@link #covered(Entry, Estimate, double, List)}, with caveats of the number's own. */
+  void covered(
+      Entry entry, Estimate estimate, double coverage, List<RowRef> rows, List<Caveat> own) {
+    List<Caveat> all = new ArrayList<>(own);
+    caveats.stream().filter(entry.scope()::concerns).forEach(all::add);
+    add(entry, new Outcome.Measured(estimate, coverage), rows, all);
   }
 
   private void add(Entry entry, Outcome outcome, List<RowRef> rows, List<Caveat> concerned) {

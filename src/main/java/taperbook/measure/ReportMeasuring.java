@@ -32,12 +32,12 @@ public final class ReportMeasuring {
       ReportPlan plan, Session main, List<Session> compared, List<RangeTest> rangeTests) {
     return new ReportResult(
         plan,
-        measure(plan, main, rangeTests),
-        compared.stream().map(session -> measure(plan, session, rangeTests)).toList());
+        session(plan, main, compared, rangeTests),
+        compared.stream().map(one -> session(plan, one, List.of(), rangeTests)).toList());
   }
 
-  private static SessionResult measure(
-      ReportPlan plan, Session session, List<RangeTest> rangeTests) {
+  private static SessionResult session(
+      ReportPlan plan, Session session, List<Session> others, List<RangeTest> rangeTests) {
     Wording wording = new Wording(plan.style().units());
     Optional<RangeTest> test =
         rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
@@ -45,7 +45,7 @@ public final class ReportMeasuring {
     RangeFigures range = RangeFigures.of(test, plan.style().basis());
     List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
     caveats.addAll(DriveCaveats.of(test, wording));
-    Numbers numbers = numbers(plan, recording, range, caveats);
+    Numbers numbers = numbers(plan, recording, test, range, others, caveats);
     List<CrossCheck> checks =
         new CrossChecks(recording, test, range, numbers).make(plan.wishes().distances());
     caveats.addAll(disagreements(checks, wording));
@@ -55,10 +55,19 @@ public final class ReportMeasuring {
   }
 
   private static Numbers numbers(
-      ReportPlan plan, Recording recording, RangeFigures range, List<Caveat> caveats) {
+      ReportPlan plan,
+      Recording recording,
+      Optional<RangeTest> test,
+      RangeFigures range,
+      List<Session> others,
+      List<Caveat> caveats) {
     Ledger ledger = new Ledger(recording.session().name(), caveats);
     new PeakNumbers(recording, ledger).measure();
     new SessionNumbers(recording, ledger).measure();
+    new CapacityNumbers(recording, ledger).measure();
+    new AgeingNumbers(recording, ledger).measure(others);
+    new LossNumbers(recording, test, ledger).measure();
+    new LimitNumbers(recording, ledger).measure();
     new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());

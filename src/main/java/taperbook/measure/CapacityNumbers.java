@@ -79,7 +79,7 @@ final class CapacityNumbers {
       return;
     }
     EnergyFit fit = found.get();
-    List<Caveat> own = fit.consistency() > 1 ? List.of(scatter(fit.consistency())) : List.of();
+    List<Caveat> own = fit.widening() > 1 ? List.of(scatter(fit.widening())) : List.of();
     Estimate perShare = fit.perPercent();
     ledger.covered(PER_SHARE, perShare, EnergyFit.COVERAGE, fit.rows(), own);
     ledger.covered(FULL, perShare.times(100), EnergyFit.COVERAGE, fit.rows(), own);
@@ -87,13 +87,14 @@ final class CapacityNumbers {
     ledger.measured(CONSISTENCY, Estimate.exactly(fit.consistency()), fit.rows(), own);
   }
 
-  private static Caveat scatter(double consistency) {
-    BigDecimal times = BigDecimal.valueOf(Math.sqrt(consistency)).setScale(2, RoundingMode.HALF_UP);
+  private static Caveat scatter(double widening) {
+    BigDecimal times = BigDecimal.valueOf(widening).setScale(2, RoundingMode.HALF_UP);
     return new Caveat(
         Caveat.Kind.ENERGY_LINE,
-        "The energies scatter about a straight line over the state of charge "
+        "The energies leave a straight line over the state of charge farther, or in longer runs,"
+            + " than independent rounding explains; the standard uncertainty of its slope is"
+            + " widened "
             + times.toPlainString()
-            + " times as far as rounding explains; the interval of its slope is widened by as"
-            + " much.");
+            + " times.");
   }
 }

@@ -91,9 +91,11 @@ public enum Method {
           + " reading for each displayed per cent or part of it, the middle one; a hundredfold of"
           + " the slope is the implied energy of a full charge. A rounded reading has the variance"
           + " of a rectangle of one display step. Where the readings scatter about the line more"
-          + " than rounding explains, that is, where chi-square exceeds its degrees of freedom, the"
-          + " standard uncertainty is widened by the square root of their ratio and Student's"
-          + " factor replaces 1.96. Residual and ratio describe the readings as they stand and have"
+          + " than rounding explains, or in long runs, the standard uncertainty is widened by the"
+          + " square root of chi-square over its degrees of freedom, with readings that follow one"
+          + " another counted for as many as are independent (B. D. Santer and others, Journal of"
+          + " Geophysical Research 105 (2000) 7337-7356), and Student's factor replaces 1.96."
+          + " Residual and chi-square describe the readings as they stand and have"
           + " no interval.",
       List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
   /** Change of the implied full energy between sessions. */

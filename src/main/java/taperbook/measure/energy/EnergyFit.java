@@ -11,13 +11,12 @@ import taperbook.model.Trace;
  * The straight line of energy added over state of charge.
  *
  * <pre>
- *   half an interval = k sqrt( c u(b)^2 + b^2 r^2 )
+ *   half an interval = k sqrt( w^2 u(b)^2 + b^2 r^2 )
  * </pre>
  *
- * with the slope <i>b</i> and its standard uncertainty <i>u(b)</i> from {@link YorkLine}, <i>c</i>
- * the larger of 1 and chi-square for each degree of freedom, <i>r</i> the relative uncertainty of
- * the scale of integrated power, and <i>k</i> = 1.96, or Student's t where the scatter widened the
- * interval.
+ * with the slope <i>b</i> and its standard uncertainty <i>u(b)</i> from {@link YorkLine}, the
+ * widening <i>w</i> from {@link Scatter}, the relative uncertainty <i>r</i> of the scale of
+ * integrated power, and <i>k</i> = 1.96, or Student's t where the scatter widened the interval.
  *
  * <p>A display that rounds down, or a reader who always waits for the display to change, shifts all
  * readings by the same part of a step; that moves the intercept and not the slope.
@@ -25,10 +24,11 @@ import taperbook.model.Trace;
  * @param perPercent energy for each per cent with its 95 % interval, kWh/%, all above zero
  * @param residual root mean square of the distances of the energies from the line, kWh
  * @param consistency chi-square for each degree of freedom
+ * @param widening factor by which the scatter widened the interval, at least 1
  * @param rows the rows behind the points
  */
 public record EnergyFit(
-    Estimate perPercent, double residual, double consistency, List<RowRef> rows) {
+    Estimate perPercent, double residual, double consistency, double widening, List<RowRef> rows) {
   /** Copies the rows. */
   public EnergyFit {
     rows = List.copyOf(rows);
@@ -56,21 +56,19 @@ public record EnergyFit(
 
   private static Optional<EnergyFit> of(EnergyReadings readings) {
     YorkLine line = YorkLine.through(readings.points());
-    double consistency = line.reducedChiSquare();
-    double fromScatter = line.slopeError() * Math.sqrt(Math.max(1, consistency));
+    Scatter scatter = Scatter.about(line, readings.points());
+    double fromScatter = line.slopeError() * scatter.widening();
     double fromScale = line.slope() * readings.relativeScale();
-    double factor = consistency > 1 ? Student.factor95(line.degreesOfFreedom()) : Student.NORMAL_95;
-    double half = factor * Math.hypot(fromScatter, fromScale);
+    double half = scatter.factor95() * Math.hypot(fromScatter, fromScale);
     if (!(Double.isFinite(half) && line.slope() - half > 0)) {
       return Optional.empty();
     }
-    double squares =
-        readings.points().stream().mapToDouble(p -> Math.pow(p.y() - line.at(p.x()), 2)).sum();
     return Optional.of(
         new EnergyFit(
             Estimate.around(line.slope(), half),
-            Math.sqrt(squares / line.points()),
-            consistency,
+            scatter.residual(),
+            scatter.consistency(),
+            scatter.widening(),
             readings.rows()));
   }
 }

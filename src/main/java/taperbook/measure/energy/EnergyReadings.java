@@ -49,10 +49,12 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
     List<LinePoint> points = new ArrayList<>();
     List<RowRef> rows = new ArrayList<>();
     if (soc.halfStep() + energy.halfStep() > 0) {
-      for (int i : SocSteps.of(soc, i -> energies.containsKey(soc.row(i)))) {
-        double added = energy.value(energies.getOrDefault(soc.row(i), 0));
-        points.add(LinePoint.rounded(soc.value(i), added, soc.halfStep(), energy.halfStep()));
-        rows.add(soc.row(i));
+      for (SocStep step : SocStep.of(soc, i -> energies.containsKey(soc.row(i)))) {
+        double added =
+            step.mean(i -> WithinStep.value(energy, energies.getOrDefault(soc.row(i), 0)));
+        points.add(
+            LinePoint.rounded(soc.value(step.lower()), added, soc.halfStep(), energy.halfStep()));
+        step.indices().forEach(i -> rows.add(soc.row(i)));
       }
     }
     return new EnergyReadings(points, rows, 0);
@@ -63,13 +65,14 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
     List<LinePoint> points = new ArrayList<>();
     List<RowRef> rows = new ArrayList<>();
     double start = counter.span().low();
-    for (int i : SocSteps.of(soc, i -> counter.covers(soc.second(i), soc.second(i)))) {
-      Estimate added = counter.between(start, soc.second(i));
+    for (SocStep step : SocStep.of(soc, i -> counter.covers(soc.second(i), soc.second(i)))) {
+      double second = step.mean(soc::second);
+      Estimate added = counter.between(start, second);
       double half = added.bounds().width() / 2;
       if (soc.halfStep() + half > 0) {
-        points.add(LinePoint.rounded(soc.value(i), added.value(), soc.halfStep(), half));
-        rows.add(soc.row(i));
-        rows.addAll(counter.rows(soc.second(i), soc.second(i)));
+        points.add(LinePoint.rounded(soc.value(step.lower()), added.value(), soc.halfStep(), half));
+        step.indices().forEach(i -> rows.add(soc.row(i)));
+        rows.addAll(counter.rows(second, second));
       }
     }
     return new EnergyReadings(points, rows, 0);
@@ -85,17 +88,14 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
     if (soc.halfStep() == 0) {
       return new EnergyReadings(points, rows, 0);
     }
-    int[] steps = SocSteps.of(soc, i -> integral.covers(soc.second(i), soc.second(i)));
     double start = integral.span().low();
-    for (int i : steps) {
-      double added = integral.between(start, soc.second(i)).value();
-      points.add(LinePoint.rounded(soc.value(i), added, soc.halfStep(), 0));
-      rows.add(soc.row(i));
+    double end = start;
+    for (SocStep step : SocStep.of(soc, i -> integral.covers(soc.second(i), soc.second(i)))) {
+      end = Math.max(end, step.mean(soc::second));
+      double added = integral.between(start, step.mean(soc::second)).value();
+      points.add(LinePoint.rounded(soc.value(step.lower()), added, soc.halfStep(), 0));
+      step.indices().forEach(i -> rows.add(soc.row(i)));
     }
-    if (steps.length == 0) {
-      return new EnergyReadings(points, rows, 0);
-    }
-    double end = soc.second(steps[steps.length - 1]);
     rows.addAll(integral.rows(start, end));
     return new EnergyReadings(points, rows, relativeScale(integral.between(start, end)));
   }

@@ -29,11 +29,7 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
       Trace soc, Optional<Trace> energy, Optional<PowerIntegral> integral) {
     return energy
         .flatMap(e -> enough(inSameRows(soc, e)))
-        .or(
-            () ->
-                energy
-                    .filter(e -> e.size() > 1)
-                    .flatMap(e -> enough(between(soc, new EnergyCounter(e)))))
+        .or(() -> energy.filter(e -> e.size() > 1).flatMap(e -> enough(between(soc, e))))
         .or(() -> integral.flatMap(p -> enough(integrated(soc, p))));
   }
 
@@ -61,11 +57,13 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
   }
 
   /** The counter between its rows; its bounds there serve as a rectangular error. */
-  private static EnergyReadings between(Trace soc, EnergyCounter counter) {
+  private static EnergyReadings between(Trace soc, Trace energy) {
+    EnergyCounter counter = new EnergyCounter(energy);
     List<LinePoint> points = new ArrayList<>();
     List<RowRef> rows = new ArrayList<>();
-    double start = counter.span().low();
-    for (SocStep step : SocStep.of(soc, i -> counter.covers(soc.second(i), soc.second(i)))) {
+    double start = energy.firstSecond();
+    double end = energy.lastSecond();
+    for (SocStep step : SocStep.of(soc, i -> start <= soc.second(i) && soc.second(i) <= end)) {
       double second = step.mean(soc::second);
       Estimate added = counter.between(start, second);
       double half = added.bounds().width() / 2;

@@ -42,6 +42,7 @@ final class CrossChecks {
       checks.add(shareAgainstConsumption(distance));
     }
     checks.add(consumptionAgainstDisplay());
+    checks.addAll(new CapacityChecks(recording, test, numbers).make());
     test.filter(t -> !t.legs().isEmpty()).ifPresent(t -> checks.add(legsAgainstDrive(t)));
     return checks;
   }

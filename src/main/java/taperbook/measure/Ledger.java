@@ -47,6 +47,14 @@ final class Ledger {
     add(entry, new Outcome.Withheld(reason), List.of(), List.of());
   }
 
+  /** As {@link #covered(Entry, Estimate, double, List)}, with caveats of the number's own. */
+  void covered(
+      Entry entry, Estimate estimate, double coverage, List<RowRef> rows, List<Caveat> own) {
+    List<Caveat> all = new ArrayList<>(own);
+    caveats.stream().filter(entry.scope()::concerns).forEach(all::add);
+    add(entry, new Outcome.Measured(estimate, coverage), rows, all);
+  }
+
   private void add(Entry entry, Outcome outcome, List<RowRef> rows, List<Caveat> concerned) {
     numbers.add(
         new ReportNumber(

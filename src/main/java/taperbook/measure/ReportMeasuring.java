@@ -33,8 +33,8 @@ public final class ReportMeasuring {
       ReportPlan plan, Session main, List<Session> compared, List<RangeTest> rangeTests) {
     return new ReportResult(
         plan,
-        measure(plan, main, rangeTests),
-        compared.stream().map(session -> measure(plan, session, rangeTests)).toList());
+        session(plan, main, compared, rangeTests),
+        compared.stream().map(one -> session(plan, one, List.of(), rangeTests)).toList());
   }
 
   /**
@@ -48,22 +48,28 @@ public final class ReportMeasuring {
   public static Numbers bounded(ReportPlan plan, Session session, List<RangeTest> rangeTests) {
     Recording recording = Recording.of(session, new Wording(plan.style().units()));
     RangeFigures range = RangeFigures.of(testOf(session, rangeTests), plan.style().basis());
-    return numbers(plan, recording, range, SessionCaveats.of(recording));
+    return numbers(
+        plan,
+        recording,
+        testOf(session, rangeTests),
+        range,
+        List.of(),
+        SessionCaveats.of(recording));
   }
 
   private static Optional<RangeTest> testOf(Session session, List<RangeTest> rangeTests) {
     return rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
   }
 
-  private static SessionResult measure(
-      ReportPlan plan, Session session, List<RangeTest> rangeTests) {
+  private static SessionResult session(
+      ReportPlan plan, Session session, List<Session> others, List<RangeTest> rangeTests) {
     Wording wording = new Wording(plan.style().units());
     Optional<RangeTest> test = testOf(session, rangeTests);
     Recording recording = Recording.of(session, wording);
     RangeFigures range = RangeFigures.of(test, plan.style().basis());
     List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
     caveats.addAll(DriveCaveats.of(test, wording));
-    Numbers bounded = numbers(plan, recording, range, caveats);
+    Numbers bounded = numbers(plan, recording, test, range, others, caveats);
     // Checks are judged by what rounding allows at the most, so by bounds and not by coverage.
     List<CrossCheck> checks =
         new CrossChecks(recording, test, range, bounded).make(plan.wishes().distances());
@@ -75,11 +81,20 @@ public final class ReportMeasuring {
   }
 
   private static Numbers numbers(
-      ReportPlan plan, Recording recording, RangeFigures range, List<Caveat> caveats) {
+      ReportPlan plan,
+      Recording recording,
+      Optional<RangeTest> test,
+      RangeFigures range,
+      List<Session> others,
+      List<Caveat> caveats) {
     Ledger ledger = new Ledger(recording.session().name(), caveats);
     new PeakNumbers(recording, ledger).measure();
     new SessionNumbers(recording, ledger).measure();
     new TaperNumbers(recording, ledger).measure();
+    new CapacityNumbers(recording, ledger).measure();
+    new AgeingNumbers(recording, ledger).measure(others);
+    new LossNumbers(recording, test, ledger).measure();
+    new LimitNumbers(recording, ledger).measure();
     new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());

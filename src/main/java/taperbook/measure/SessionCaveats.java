@@ -32,9 +32,6 @@ final class SessionCaveats {
 
   private static final double HOT_CELSIUS = 35;
 
-  /** A peak this close to the station's rating may be the station's, not the car's. */
-  private static final double NEAR_RATING = 0.97;
-
   private final Recording recording;
   private final Facts<ConditionItem> facts;
   private final Wording wording;
@@ -51,7 +48,7 @@ final class SessionCaveats {
     all.batteryTemperature();
     all.preconditioning();
     all.startingSoc();
-    all.stationLimit();
+    all.caveats.addAll(PlateauCaveats.of(recording));
     all.stationShared();
     all.odometer();
     all.ambient();
@@ -137,34 +134,6 @@ final class SessionCaveats {
                         + " after plugging in; what was added before is not counted as distance.");
               }
             });
-  }
-
-  private void stationLimit() {
-    Optional<Estimate> station = facts.amount(ConditionItem.STATION_RATED_POWER);
-    Optional<Estimate> car = facts.amount(ConditionItem.VEHICLE_RATED_PEAK_POWER);
-    if (station.isEmpty()) {
-      add(
-          Kind.STATION_LIMIT,
-          "The station's rated power is not known, so the station may have set the limit.");
-      return;
-    }
-    String rated = amount(station.get(), Unit.KILOWATT);
-    if (car.isPresent() && station.get().value() < car.get().value()) {
-      add(
-          Kind.STATION_LIMIT,
-          "The station is rated at "
-              + rated
-              + ", below the "
-              + amount(car.get(), Unit.KILOWATT)
-              + " that the maker states for the car: the station may have set the limit.");
-    } else if (recording.power().isPresent()
-        && recording.power().get().max() >= NEAR_RATING * station.get().value()) {
-      add(
-          Kind.STATION_LIMIT,
-          "The highest power read comes close to the station's rating of "
-              + rated
-              + ": the station may have set the limit.");
-    }
   }
 
   private void stationShared() {

@@ -37,6 +37,20 @@ public enum Assumption {
       "Each per cent of displayed state of charge drives the same distance, so that a drive over"
           + " part of the battery scales to the whole of it.",
       "common practice, no source"),
+  /** Each per cent takes the same energy. */
+  SAME_ENERGY_EACH_PERCENT(
+      "Each per cent of the displayed state of charge takes the same energy, so that a line through"
+          + " part of the battery holds for the whole of it.",
+      "common practice, no source; the scatter about the line tests it"),
+  /** Rounding errors are independent. */
+  INDEPENDENT_ROUNDING(
+      "The rounding errors of different steps of the display are independent and, within half a"
+          + " step, equally likely.",
+      "JCGM 100:2008, 4.3.7 and F.2.2.1: a rectangular distribution"),
+  /** Two counters run over the same time. */
+  SAME_STRETCH(
+      "The station's counter and the car's run over the same stretch of time.",
+      "assumption of this report; both are compared between the same two readings of the clock"),
   /** The tested consumption holds for the next leg. */
   SAME_DRIVE_AGAIN(
       "The next leg is driven as the range test was: same speed, weather, load and route.",

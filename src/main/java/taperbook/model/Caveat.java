@@ -29,6 +29,10 @@ public record Caveat(Kind kind, String sentence) {
     GAPS("Gaps between readings"),
     /** What the session did not record. */
     CHANNELS("Channels recorded"),
+    /** How well the energy lies on a line over the state of charge. */
+    ENERGY_LINE("Energy over state of charge"),
+    /** What a station's meter may be off by. */
+    METER("The station's meter"),
     /** What was assumed about the range test. */
     RANGE_TEST("Range test"),
     /** How the drive was driven. */

@@ -2,11 +2,14 @@ package taperbook.model;
 
 import static taperbook.model.Assumption.COUNTER_FROM_ZERO;
 import static taperbook.model.Assumption.DISTANCE_AS_READ;
+import static taperbook.model.Assumption.INDEPENDENT_ROUNDING;
 import static taperbook.model.Assumption.NEAREST_STEP;
 import static taperbook.model.Assumption.POWER_WITHIN_READINGS;
 import static taperbook.model.Assumption.RATED_RANGE_HOLDS;
 import static taperbook.model.Assumption.RATE_WITHIN_NEIGHBOURS;
 import static taperbook.model.Assumption.SAME_DRIVE_AGAIN;
+import static taperbook.model.Assumption.SAME_ENERGY_EACH_PERCENT;
+import static taperbook.model.Assumption.SAME_STRETCH;
 import static taperbook.model.Assumption.SOC_NEVER_FALLS;
 import static taperbook.model.Assumption.SOC_SHARE_OF_RANGE;
 import static taperbook.model.Assumption.STRAIGHT_SEGMENTS;
@@ -80,6 +83,50 @@ public enum Method {
       "Energy per per cent",
       "Energy added divided by the state of charge gained over the same readings; a hundredfold"
           + " of it is the implied energy of a full charge.",
+      List.of(NEAREST_STEP)),
+  /** Energy over state of charge as a straight line. */
+  ENERGY_LINE(
+      "Energy per per cent, by a line through all readings",
+      "Slope of the straight line of energy added over state of charge, fitted with rounding errors"
+          + " in both (D. York and others, American Journal of Physics 72 (2004) 367-375), with one"
+          + " reading for each displayed per cent or part of it, the middle one; a hundredfold of"
+          + " the slope is the implied energy of a full charge. A rounded reading has the variance"
+          + " of a rectangle of one display step. Where the readings scatter about the line more"
+          + " than rounding explains, or in long runs, the standard uncertainty is widened by the"
+          + " square root of chi-square over its degrees of freedom, with readings that follow one"
+          + " another counted for as many as are independent (B. D. Santer and others, Journal of"
+          + " Geophysical Research 105 (2000) 7337-7356), and Student's factor replaces 1.96."
+          + " Residual and chi-square describe the readings as they stand and have"
+          + " no interval.",
+      List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
+  /** Change of the implied full energy between sessions. */
+  FULL_ENERGY_CHANGE(
+      "Change of the implied full energy",
+      "Implied energy of a full charge in this session over that in another session of the same"
+          + " vehicle, less one, both by the line through all readings; the relative intervals add"
+          + " in quadrature (JCGM 100:2008, 5.1.6).",
+      List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
+  /** Station energy against battery energy. */
+  CHARGING_LOSS(
+      "Losses while charging",
+      "Energy that the station delivered against energy that the car says was added, both as"
+          + " differences of their counters over the time that both were read: the loss is the"
+          + " first less the second, the efficiency the second over the first. What is lost went"
+          + " into the cable, the cooling or heating of the battery and whatever else ran in the"
+          + " car.",
+      List.of(COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS, SAME_STRETCH)),
+  /** Energy out of each per cent against energy into it. */
+  DRIVE_SHARE(
+      "Energy out of a per cent against energy into it",
+      "Energy used in the range test for each per cent of charge, over the energy that each per"
+          + " cent took while charging, by the line through all readings.",
+      List.of(NEAREST_STEP, INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
+  /** The current that a plateau follows. */
+  CURRENT_PLATEAU(
+      "Current limit of a plateau",
+      "The mean of the current readings over the longest hold of the power, if the current is flat"
+          + " there within its step or 1 %, and varies by less than half of what holding the power"
+          + " would take as the voltage rises. The bounds hold all these readings.",
       List.of(NEAREST_STEP)),
   /** Energy used over distance. */
   CONSUMPTION(

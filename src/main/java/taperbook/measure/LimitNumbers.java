@@ -1,0 +1,46 @@
+package taperbook.measure;
+
+import java.util.Optional;
+import taperbook.model.Channel;
+import taperbook.model.Method;
+import taperbook.model.Unit;
+
+/** The current that a plateau follows, if it follows one. */
+final class LimitNumbers {
+  private static final Entry CURRENT =
+      Entry.charging(
+          "limit_current",
+          "Current limit that the plateau follows",
+          Unit.AMPERE,
+          Method.CURRENT_PLATEAU);
+
+  private final Recording recording;
+  private final Ledger ledger;
+
+  LimitNumbers(Recording recording, Ledger ledger) {
+    this.recording = recording;
+    this.ledger = ledger;
+  }
+
+  void measure() {
+    Optional<Plateau.Level> current = Plateau.of(recording).flatMap(Plateau::heldCurrent);
+    if (current.isPresent()) {
+      ledger.measured(CURRENT, current.get().estimate(), current.get().rows());
+    } else {
+      ledger.withheld(CURRENT, whyNot());
+    }
+  }
+
+  private String whyNot() {
+    if (recording.power().isEmpty()) {
+      return Recording.NO_POWER;
+    }
+    if (recording.session().trace(Channel.VOLTAGE).isEmpty()
+        || recording.session().trace(Channel.CURRENT).isEmpty()) {
+      return "voltage and current were not both recorded";
+    }
+    return Plateau.of(recording).isEmpty()
+        ? "the power was not held long enough to tell what it follows"
+        : "over the hold of the power the current was not flat while the voltage rose";
+  }
+}

@@ -11,6 +11,8 @@ final class Help {
           taperbook report              make every report that is out of date
           taperbook report NAME ...     make these reports, if they are out of date
           taperbook check               read everything, say every problem, write nothing
+          taperbook explain NAME ID     say how a number of a report came about
+          taperbook explain NAME ID SESSION    the same of a session it is held against
 
           --folder DIR   the folder that holds sessions/ and reports/ (default: this one)
           --version      name and version

@@ -60,7 +60,8 @@ final class Pipeline {
     return all;
   }
 
-  private Checked<ReportResult> measured(ReportSources sources) {
+  /** What is measured for a report; nothing is drawn or written. */
+  Checked<ReportResult> measured(ReportSources sources) {
     ReportPlan.Subject subject = sources.plan().subject();
     List<String> names = new ArrayList<>(List.of(subject.session()));
     names.addAll(subject.compare());

@@ -23,20 +23,26 @@ public enum Method {
   END_READING(
       "First and last reading",
       "The first or last reading of the channel, within half a step of its display.",
+      "x[1] or x[n], give or take step / 2",
       List.of(NEAREST_STEP)),
   /** Length of the session. */
   RECORDED_TIME(
-      "Session time", "Time from plugging in to the last row.", List.of(TIME_FROM_PLUGGING_IN)),
+      "Session time",
+      "Time from plugging in to the last row.",
+      "t[n]",
+      List.of(TIME_FROM_PLUGGING_IN)),
   /** Highest power read. */
   HIGHEST_READING(
       "Peak power",
       "The highest power that was read. Power between readings may have been higher unseen.",
+      "max(P[1], ..., P[n]), give or take step / 2",
       List.of(NEAREST_STEP)),
   /** When the peak was first read. */
   FIRST_AT_PEAK(
       "Where the peak is reached",
       "The first reading at the highest power. It may have been reached at any time since the"
           + " reading before.",
+      "t = t[i] or q(t[i]), with the least i that has P[i] = max(P[1], ..., P[n])",
       List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP)),
   /** Longest unbroken time near the peak. */
   HOLD(
@@ -44,32 +50,39 @@ public enum Method {
       "The longest unbroken time at which the piecewise-linear power stays within the larger of"
           + " the display's step and 2 % of the peak. At the least from the first to the last"
           + " reading surely inside; at the most between the readings surely outside.",
+      "longest t2 - t1 with P(t) >= max(P) - max(step, 0.02 * max(P)) all the time",
       List.of(NEAREST_STEP, POWER_WITHIN_READINGS)),
   /** When a state of charge is first reached. */
   SOC_CROSSING(
       "Time to a state of charge",
       "The first time, from plugging in, that the piecewise-linear reading reaches the value."
           + " The bounds are the earliest and latest time that the rounded readings allow.",
+      "t(v) = t[i-1] + (v - q[i-1]) / (q[i] - q[i-1]) * (t[i] - t[i-1]), with the "
+          + "least i that has q[i] >= v",
       List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
   /** Time between two states of charge. */
   WINDOW_TIME(
       "Time for a window",
       "Time of reaching the upper edge less time of reaching the lower edge.",
+      "t(B) - t(A), t(v) = t[i-1] + (v - q[i-1]) / (q[i] - q[i-1]) * (t[i] - t[i-1])",
       List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
   /** Energy by the car's counter. */
   ENERGY_COUNTER(
       "Energy by the counter",
       "Difference of the piecewise-linear readings of the energy counter at the two times.",
+      "E(t2) - E(t1), E(t) = E[i-1] + (t - t[i-1]) / (t[i] - t[i-1]) * (E[i] - E[i-1])",
       List.of(COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS)),
   /** Energy by integrating power. */
   ENERGY_INTEGRAL(
       "Energy by integration",
       "Trapezoid of the power readings over time, as no energy counter was recorded.",
+      "sum of (P[i-1] + P[i]) / 2 * (t[i] - t[i-1]) / 3600",
       List.of(NEAREST_STEP, POWER_WITHIN_READINGS)),
   /** Energy over time. */
   TIME_AVERAGE(
       "Average power (over time)",
       "Energy of the window divided by its time. It weighs every minute alike.",
+      "3600 * (E(t(B)) - E(t(A))) / (t(B) - t(A))",
       List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
   /** Mean over state of charge. */
   SOC_AVERAGE(
@@ -77,12 +90,14 @@ public enum Method {
       "Mean of the power over the per cents of the window. It weighs every per cent alike and so"
           + " is higher than the average over time wherever the power falls: the slow per cents"
           + " take more minutes.",
+      "1 / (B - A) * integral of P dq from q = A to q = B",
       List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS)),
   /** Energy for each per cent. */
   ENERGY_SHARE(
       "Energy per per cent",
       "Energy added divided by the state of charge gained over the same readings; a hundredfold"
           + " of it is the implied energy of a full charge.",
+      "e = (E(t[n]) - E(t[1])) / (q[n] - q[1]), full = 100 * e",
       List.of(NEAREST_STEP)),
   /** Energy over state of charge as a straight line. */
   ENERGY_LINE(
@@ -98,6 +113,8 @@ public enum Method {
           + " Geophysical Research 105 (2000) 7337-7356), and Student's factor replaces 1.96."
           + " Residual and chi-square describe the readings as they stand and have"
           + " no interval.",
+      "E = a + b * q, full = 100 * b, half an interval of b = k * sqrt(w^2 * "
+          + "u(b)^2 + b^2 * r^2)",
       List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
   /** Change of the implied full energy between sessions. */
   FULL_ENERGY_CHANGE(
@@ -105,6 +122,7 @@ public enum Method {
       "Implied energy of a full charge in this session over that in another session of the same"
           + " vehicle, less one, both by the line through all readings; the relative intervals add"
           + " in quadrature (JCGM 100:2008, 5.1.6).",
+      "d = 100 * (y / x - 1), U(d) = 100 * (y / x) * sqrt((U(y) / y)^2 + (U(x) / x)^2)",
       List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
   /** Station energy against battery energy. */
   CHARGING_LOSS(
@@ -114,12 +132,14 @@ public enum Method {
           + " first less the second, the efficiency the second over the first. What is lost went"
           + " into the cable, the cooling or heating of the battery and whatever else ran in the"
           + " car.",
+      "loss = S - E, efficiency = 100 * E / S, with S = S(t2) - S(t1) and E = " + "E(t2) - E(t1)",
       List.of(COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS, SAME_STRETCH)),
   /** Energy out of each per cent against energy into it. */
   DRIVE_SHARE(
       "Energy out of a per cent against energy into it",
       "Energy used in the range test for each per cent of charge, over the energy that each per"
           + " cent took while charging, by the line through all readings.",
+      "100 * energy used / (start soc - end soc) / b, with the slope b of E = a + b * q",
       List.of(NEAREST_STEP, INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
   /** The current that a plateau follows. */
   CURRENT_PLATEAU(
@@ -127,32 +147,39 @@ public enum Method {
       "The mean of the current readings over the longest hold of the power, if the current is flat"
           + " there within its step or 1 %, and varies by less than half of what holding the power"
           + " would take as the voltage rises. The bounds hold all these readings.",
+      "mean of all I[i] with t1 <= t[i] <= t2",
       List.of(NEAREST_STEP)),
   /** Energy used over distance. */
   CONSUMPTION(
       "Consumption",
       "Energy used in the range test divided by the distance driven.",
+      "c = 1000 * energy used / (distance * correction)",
       List.of(NEAREST_STEP, DISTANCE_AS_READ)),
   /** Consumption taken from the display. */
   CONSUMPTION_DISPLAYED(
       "Consumption as displayed",
       "The car's own figure for the drive, since the energy used is not known.",
+      "c as displayed",
       List.of(NEAREST_STEP)),
   /** Range of a full battery, as driven. */
   DRIVEN_RANGE(
       "Driven range of a full battery",
       "Distance driven divided by the share of charge used for it.",
+      "R = 100 * distance * correction / (start soc - end soc)",
       List.of(NEAREST_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
   /** Share of charge that a distance needs. */
   SOC_SHARE(
       "State of charge for a distance",
       "The distance as a share of the driven range of a full battery.",
+      "share = 100 * D / R, or the other way round D = (v - q[1]) / 100 * R",
       List.of(SOC_SHARE_OF_RANGE, SAME_DRIVE_AGAIN)),
   /** Time until the share of charge for a distance is added. */
   TIME_TO_ADD_BY_SHARE(
       "Time to add a distance, driven basis",
       "Time from the first reading of state of charge until the gain reaches the share of the"
           + " driven range that the distance is.",
+      "t(v) - t[1], v = q[1] + 100 * D / R, t(v) = t[i-1] + (v - q[i-1]) / (q[i] - "
+          + "q[i-1]) * (t[i] - t[i-1])",
       List.of(
           NEAREST_STEP,
           SOC_NEVER_FALLS,
@@ -164,16 +191,20 @@ public enum Method {
       "Time to add a distance, energy basis",
       "Time until the energy added reaches consumption times distance. A check on the driven basis"
           + " by another channel.",
+      "t - t0 with E(t) - E(t0) = c * D / 1000",
       List.of(COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS, SAME_DRIVE_AGAIN)),
   /** Time until the rated share for a distance is added. */
   TIME_TO_ADD_RATED(
       "Time to add a distance, rated basis",
       "As on the driven basis, with the range that the maker states in place of the driven one.",
+      "t(v) - t[1], v = q[1] + 100 * D / R with the rated range R, t(v) = t[i-1] + "
+          + "(v - q[i-1]) / (q[i] - q[i-1]) * (t[i] - t[i-1])",
       List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, RATED_RANGE_HOLDS)),
   /** Reading between two rows. */
   INTERPOLATION(
       "Reading at a state of charge",
       "The piecewise-linear reading of another channel at the time a state of charge is reached.",
+      "x(t) = x[i-1] + (t - t[i-1]) / (t[i] - t[i-1]) * (x[i] - x[i-1]), at t = t(v)",
       List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS)),
   /** A line of straight segments fitted to power over state of charge. */
   SEGMENTED_FIT(
@@ -188,6 +219,7 @@ public enum Method {
           + " the peak for each per cent, or by less than the display can tell; a step down falls"
           + " by at least 3 % of the peak for each per cent over at most 5 %; a warm-up climb rises"
           + " from the start of the session on.",
+      "P(q) = P0 + s[1] * (q - q0) + sum of (s[k] - s[k-1]) * max(0, q - b[k])",
       List.of(NEAREST_STEP, STRAIGHT_SEGMENTS)),
   /** Where the power stays below a share of the peak. */
   LAST_FALL(
@@ -195,6 +227,7 @@ public enum Method {
       "The state of charge at the last time that the piecewise-linear power falls below the share"
           + " of the peak and stays below it to the end of the readings. The bounds reach from the"
           + " last reading surely at or above it to the first from which all are surely below.",
+      "q(t) at the last t with P(t) = share * max(P) and less from then on",
       List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS)),
   /** Share of time above a power. */
   TIME_SHARE(
@@ -203,20 +236,24 @@ public enum Method {
           + " over which power was read. At the least all gaps with both readings surely at or above"
           + " it; at the most all gaps with one reading that may be, and all time without readings"
           + " of power.",
+      "100 * (seconds with P(t) >= v) / (t[n] - t[1])",
       List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP, POWER_WITHIN_READINGS)),
   /** Peak over average. */
   PEAK_TO_AVERAGE(
       "Peak-to-average ratio",
       "The highest power that was read divided by the average over time of the power readings.",
+      "max(P) * (t[n] - t[1]) / 3600 / E",
       List.of(NEAREST_STEP, POWER_WITHIN_READINGS));
 
   private final String title;
   private final String definition;
+  private final String formula;
   private final List<Assumption> assumptions;
 
-  Method(String title, String definition, List<Assumption> assumptions) {
+  Method(String title, String definition, String formula, List<Assumption> assumptions) {
     this.title = title;
     this.definition = definition;
+    this.formula = formula;
     this.assumptions = assumptions;
   }
 
@@ -228,6 +265,14 @@ public enum Method {
   /** The definition in full sentences. */
   public String definition() {
     return definition;
+  }
+
+  /**
+   * The formula in ASCII: readings x[1] to x[n], state of charge q in %, time t in s, power P in
+   * kW, energy E in kWh; a name with a time in brackets is the piecewise-linear reading.
+   */
+  public String formula() {
+    return formula;
   }
 
   /** What the method takes for granted. */

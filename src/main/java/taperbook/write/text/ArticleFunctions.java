@@ -14,6 +14,7 @@ import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
+import taperbook.problem.Nearest;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.SourcePlace;

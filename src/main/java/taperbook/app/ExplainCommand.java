@@ -1,0 +1,95 @@
+package taperbook.app;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportResult;
+import taperbook.model.SessionResult;
+import taperbook.problem.Checked;
+import taperbook.problem.Nearest;
+import taperbook.words.Wording;
+
+/** Says how a number of a report came about, and writes nothing. */
+final class ExplainCommand {
+  private final Messages messages;
+  private final Surroundings surroundings;
+
+  ExplainCommand(Messages messages, Surroundings surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+  }
+
+  ExitStatus run(Request request) {
+    List<String> names = request.names();
+    if (names.size() < 2 || names.size() > 3) {
+      messages.stopped("explain needs the name of a report and the id of a number.");
+      messages.remark("usage: taperbook explain NAME ID [SESSION]");
+      return ExitStatus.WRONG_USAGE;
+    }
+    Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
+    String report = names.get(0);
+    List<String> reports = workshop.project().reportNames();
+    if (!reports.contains(report)) {
+      throw unknown("there is no report", report, reports);
+    }
+    Checked<ReportSources> sources = workshop.project().sources(report);
+    Checked<ReportResult> measured = sources.then(workshop.pipeline()::measured);
+    messages.problems(measured.problems());
+    if (measured.value().isEmpty() || sources.value().isEmpty()) {
+      return ExitStatus.INPUT_REFUSED;
+    }
+    ReportResult result = measured.value().get();
+    SessionResult session = session(result, names);
+    ReportNumber number = number(report, session, names.get(1));
+    Wording wording = new Wording(result.plan().style().units());
+    InputRows rows = new InputRows(sources.value().get().files());
+    Explanation.lines(number, wording, rows).forEach(messages::result);
+    return ExitStatus.DONE;
+  }
+
+  private static SessionResult session(ReportResult result, List<String> names) {
+    if (names.size() == 2) {
+      return result.main();
+    }
+    String name = names.get(2);
+    Optional<SessionResult> found =
+        result.sessions().stream().filter(s -> s.session().name().equals(name)).findFirst();
+    return found.orElseThrow(
+        () ->
+            unknown(
+                "the report " + names.get(0) + " has no session",
+                name,
+                result.sessions().stream().map(s -> s.session().name()).toList()));
+  }
+
+  private static ReportNumber number(String report, SessionResult session, String id) {
+    return session
+        .numbers()
+        .find(id)
+        .orElseThrow(
+            () ->
+                unknown(
+                    "the report " + report + " has no number of " + session.session().name(),
+                    id,
+                    session.numbers().ids()));
+  }
+
+  private static StoppedException unknown(String what, String name, Collection<String> known) {
+    List<String> near = Nearest.names(name, known);
+    return new StoppedException(
+        what
+            + " called '"
+            + name.replaceAll("\\p{Cntrl}", " ")
+            + "'."
+            + (near.isEmpty()
+                ? " There " + all(known)
+                : " Perhaps " + String.join(" or ", near) + "?"));
+  }
+
+  private static String all(Collection<String> known) {
+    return known.isEmpty()
+        ? "is none."
+        : "are: " + String.join(", ", known.stream().sorted().toList()) + ".";
+  }
+}

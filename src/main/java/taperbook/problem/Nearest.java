@@ -1,0 +1,32 @@
+package taperbook.problem;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+
+/** Finds the names that a mistyped one was most likely meant to be. */
+public final class Nearest {
+  private static final int MOST = 3;
+
+  private Nearest() {}
+
+  /** Up to three names, nearest first; perhaps none. */
+  public static List<String> names(String typed, Collection<String> known) {
+    int reach = Math.max(2, typed.length() / 3);
+    return known.stream()
+        .distinct()
+        .filter(name -> isNear(typed, name, reach))
+        .sorted(
+            Comparator.comparingInt((String name) -> EditDistance.between(typed, name))
+                .thenComparing(Comparator.naturalOrder()))
+        .limit(MOST)
+        .toList();
+  }
+
+  private static boolean isNear(String typed, String name, int reach) {
+    // At least as many edits as the lengths differ by; this keeps long texts out of the table.
+    return name.startsWith(typed)
+        || (Math.abs(typed.length() - name.length()) <= reach
+            && EditDistance.between(typed, name) <= reach);
+  }
+}

@@ -1,0 +1,21 @@
+package taperbook.problem;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+final class NearestTest {
+  @Test
+  void namesTheNearestFirstAndNoneThatIsFar() {
+    List<String> known = List.of("energy_added", "peak_powers", "peak_power", "end_soc");
+    assertThat(Nearest.names("peak_powr", known)).containsExactly("peak_power", "peak_powers");
+    assertThat(Nearest.names("zzz", known)).isEmpty();
+  }
+
+  @Test
+  void namesWhatBeginsAsTyped() {
+    assertThat(Nearest.names("energy", List.of("energy_added", "end_soc")))
+        .containsExactly("energy_added");
+  }
+}

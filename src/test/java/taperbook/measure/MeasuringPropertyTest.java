@@ -55,11 +55,14 @@ final class MeasuringPropertyTest {
     return new Readings(rows);
   }
 
+  /** Bounds, not coverage intervals: these laws are exact, a simulation is not. */
   private static Numbers numbers(Session session) {
-    return Sessions.measure(
-            session, new SocWindow(10, 80), new SocWindow(10, 40), new SocWindow(40, 80))
-        .main()
-        .numbers();
+    return ReportMeasuring.bounded(
+        Sessions.plan(
+            List.of(new SocWindow(10, 80), new SocWindow(10, 40), new SocWindow(40, 80)),
+            List.of()),
+        session,
+        List.of());
   }
 
   private static double value(Numbers numbers, String id) {

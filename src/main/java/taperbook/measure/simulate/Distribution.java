@@ -6,8 +6,8 @@ import java.util.Arrays;
  * Summary of the distribution of one output.
  *
  * <p>The interval is the shortest one. Where many are nearly as short, as in a rectangular
- * distribution, chance alone would choose between them; then it is the one of those within one per
- * cent of the shortest that leaves the most equal shares on both sides.
+ * distribution, chance alone would choose between them; then it is the one of those within two per
+ * mille of the shortest that leaves the most equal shares on both sides.
  *
  * @param mean estimate: the mean of the trials (JCGM 101:2008, 7.6)
  * @param standardUncertainty standard deviation of the trials (7.6)
@@ -15,7 +15,7 @@ import java.util.Arrays;
  * @param high upper end
  */
 record Distribution(double mean, double standardUncertainty, double low, double high) {
-  private static final double NEARLY_AS_SHORT = 1.01;
+  private static final double NEARLY_AS_SHORT = 1.002;
 
   /**
    * The summary of samples.

@@ -17,7 +17,7 @@ final class DrawnSession {
   private static final double SHARE_OF_PEAK = 0.02;
 
   /** Share of trials in which readings were written down just as the display changed. */
-  private static final double AS_IT_CHANGED = 0.4;
+  private static final double AS_IT_CHANGED = 0.45;
 
   private final Session session;
   private final @Nullable RisingCourse socCourse;

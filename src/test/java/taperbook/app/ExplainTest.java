@@ -61,7 +61,7 @@ final class ExplainTest {
 
   @Test
   void bounds_are_said_to_be_bounds() {
-    assertThat(said("peak_power"))
+    assertThat(said("time_share_above_100_kw"))
         .contains("bounds that hold if the assumptions do")
         .doesNotContain("coverage interval", "To know it better");
   }

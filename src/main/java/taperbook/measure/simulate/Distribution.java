@@ -13,8 +13,17 @@ import java.util.Arrays;
  * @param standardUncertainty standard deviation of the trials (7.6)
  * @param low lower end of the shortest coverage interval (5.3.4, 7.7)
  * @param high upper end
+ * @param lowQuantile lower end of the probabilistically symmetric interval (5.3.3), whose place
+ *     does not depend on chance and so tells when a run is stable
+ * @param highQuantile upper end of that interval
  */
-record Distribution(double mean, double standardUncertainty, double low, double high) {
+record Distribution(
+    double mean,
+    double standardUncertainty,
+    double low,
+    double high,
+    double lowQuantile,
+    double highQuantile) {
   private static final double NEARLY_AS_SHORT = 1.002;
 
   /**
@@ -32,8 +41,14 @@ record Distribution(double mean, double standardUncertainty, double low, double 
     }
     int span = Math.min(samples.length - 1, (int) Math.round(coverage * samples.length));
     int start = startOfShortest(samples, span);
+    int tail = (samples.length - 1 - span) / 2;
     return new Distribution(
-        mean, Math.sqrt(squares / (samples.length - 1)), samples[start], samples[start + span]);
+        mean,
+        Math.sqrt(squares / (samples.length - 1)),
+        samples[start],
+        samples[start + span],
+        samples[tail],
+        samples[tail + span]);
   }
 
   private static double mean(double[] samples) {

@@ -78,8 +78,8 @@ final class MonteCarlo {
         System.arraycopy(block, 0, samples[k], blocks * blockSize, blockSize);
         statistics[k][0][blocks] = d.mean();
         statistics[k][1][blocks] = d.standardUncertainty();
-        statistics[k][2][blocks] = d.low();
-        statistics[k][3][blocks] = d.high();
+        statistics[k][2][blocks] = d.lowQuantile();
+        statistics[k][3][blocks] = d.highQuantile();
       }
       blocks++;
       stable = blocks >= LEAST_BLOCKS && isStable(statistics, blocks);

@@ -36,6 +36,8 @@ final class EndToEndTest {
             "figures/power-over-time.svg",
             "figures/soc-over-time.svg",
             "figures/distance-over-time.svg");
+    assertThat(place.text("reports/finch-first-look/report.html"))
+        .contains("How the power runs", ">Plateau<", ">Taper<", "What a per cent holds");
 
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())

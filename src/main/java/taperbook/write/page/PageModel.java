@@ -42,6 +42,10 @@ public final class PageModel {
     map.put("intervals", methods.intervals());
     map.put("milestones", tables.milestones());
     map.put("distances", tables.distances());
+    CurvePart curve = new CurvePart(result.main(), views);
+    map.put("segments", curve.segments());
+    map.put("curve", curve.curve());
+    map.put("energy", curve.energy());
     map.put("range", new RangeBasis(result.main(), views).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());

@@ -86,7 +86,12 @@ public final class SessionSimulation {
 
   private static ReportNumber refined(
       ReportNumber number, Distribution distribution, List<Contribution> budget) {
-    boolean usable = Double.isFinite(distribution.low()) && Double.isFinite(distribution.high());
+    // No width means that nothing drawn bears on the number, such as a logger's power: its bounds
+    // then say more.
+    boolean usable =
+        Double.isFinite(distribution.low())
+            && Double.isFinite(distribution.high())
+            && distribution.low() < distribution.high();
     Optional<Estimate> estimate = number.estimate();
     if (!usable || estimate.isEmpty()) {
       return number;

@@ -23,11 +23,13 @@ final class AgeingNumbers {
           + " too.";
 
   private final Recording recording;
+  private final Optional<EnergyFit> line;
   private final Ledger ledger;
   private final Set<String> ids = new HashSet<>();
 
-  AgeingNumbers(Recording recording, Ledger ledger) {
+  AgeingNumbers(Recording recording, Optional<EnergyFit> line, Ledger ledger) {
     this.recording = recording;
+    this.line = line;
     this.ledger = ledger;
   }
 
@@ -53,16 +55,15 @@ final class AgeingNumbers {
             "Implied full energy against " + session.name(),
             Unit.PERCENT,
             Method.FULL_ENERGY_CHANGE);
-    Optional<EnergyFit> now = CapacityNumbers.fit(recording);
     Optional<EnergyFit> before = CapacityNumbers.fit(other);
-    if (now.isEmpty() || before.isEmpty()) {
-      Recording without = now.isEmpty() ? recording : other;
+    if (line.isEmpty() || before.isEmpty()) {
+      Recording without = line.isEmpty() ? recording : other;
       ledger.withheld(
           entry, "of " + without.session().name() + ": " + CapacityNumbers.whyNoFit(without));
       return;
     }
-    Estimate change = EnergyChange.percent(now.get().perPercent(), before.get().perPercent());
-    List<RowRef> rows = new ArrayList<>(now.get().rows());
+    Estimate change = EnergyChange.percent(line.get().perPercent(), before.get().perPercent());
+    List<RowRef> rows = new ArrayList<>(line.get().rows());
     rows.addAll(before.get().rows());
     Caveat meaning = new Caveat(Caveat.Kind.ODOMETER, meaning(change, session));
     ledger.covered(entry, change, EnergyFit.COVERAGE, rows, List.of(meaning));

@@ -39,10 +39,12 @@ final class CapacityNumbers {
           Method.ENERGY_LINE);
 
   private final Recording recording;
+  private final Optional<EnergyFit> line;
   private final Ledger ledger;
 
-  CapacityNumbers(Recording recording, Ledger ledger) {
+  CapacityNumbers(Recording recording, Optional<EnergyFit> line, Ledger ledger) {
     this.recording = recording;
+    this.line = line;
     this.ledger = ledger;
   }
 
@@ -71,14 +73,13 @@ final class CapacityNumbers {
   }
 
   void measure() {
-    Optional<EnergyFit> found = fit(recording);
-    if (found.isEmpty()) {
+    if (line.isEmpty()) {
       for (Entry entry : List.of(PER_SHARE, FULL, RESIDUAL, CONSISTENCY)) {
         ledger.withheld(entry, whyNoFit(recording));
       }
       return;
     }
-    EnergyFit fit = found.get();
+    EnergyFit fit = line.get();
     List<Caveat> own = fit.widening() > 1 ? List.of(scatter(fit.widening())) : List.of();
     Estimate perShare = fit.perPercent();
     ledger.covered(PER_SHARE, perShare, EnergyFit.COVERAGE, fit.rows(), own);

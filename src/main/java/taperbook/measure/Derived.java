@@ -26,10 +26,10 @@ record Derived(Outcome outcome, List<RowRef> rows, Basis basis, Method method) {
   }
 
   Optional<Estimate> estimate() {
-    return outcome.fold(m -> Optional.of(m.estimate()), w -> Optional.empty());
+    return outcome.estimateIfMeasured();
   }
 
   Optional<String> withheld() {
-    return outcome.fold(m -> Optional.empty(), w -> Optional.of(w.reason()));
+    return outcome.reasonIfWithheld();
   }
 }

@@ -176,8 +176,7 @@ final class DistanceNumbers {
       ledger.withheld(entry, range.consumption().withheld().get());
       return;
     }
-    Optional<? extends EnergyOverTime> source =
-        recording.counter().isPresent() ? recording.counter() : recording.integral();
+    Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
       ledger.withheld(entry, Recording.NO_ENERGY);
       return;

@@ -1,5 +1,7 @@
 package taperbook.measure;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import taperbook.model.Basis;
 import taperbook.model.Estimate;
@@ -7,6 +9,7 @@ import taperbook.model.Facts;
 import taperbook.model.Method;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
+import taperbook.model.RowRef;
 
 /**
  * The energy of a full battery by the range test:
@@ -24,21 +27,18 @@ final class DrivenEnergy {
     }
     Facts<RangeItem> facts = test.get().facts();
     Optional<Estimate> used = facts.amount(RangeItem.ENERGY_USED);
-    Optional<Estimate> start = facts.amount(RangeItem.START_SOC);
-    Optional<Estimate> end = facts.amount(RangeItem.END_SOC);
+    Derived share = RangeFigures.chargeUsed(facts);
     if (used.isEmpty()) {
       return withheld("the energy used in the range test is not known");
     }
-    if (start.isEmpty() || end.isEmpty()) {
-      return withheld("the state of charge at the start or end of the drive is not known");
+    if (share.withheld().isPresent()) {
+      return withheld(share.withheld().get());
     }
-    Estimate share = start.get().minus(end.get());
-    if (share.bounds().low() <= 0) {
-      return withheld("the drive used less charge than the display can tell");
-    }
+    List<RowRef> rows = new ArrayList<>(RangeFigures.rows(facts, RangeItem.ENERGY_USED));
+    rows.addAll(share.rows());
     return Derived.measured(
-        used.get().over(share).times(100),
-        RangeFigures.rows(facts, RangeItem.ENERGY_USED, RangeItem.START_SOC, RangeItem.END_SOC),
+        used.get().over(share.estimate().orElseThrow()).times(100),
+        rows,
         Basis.ENERGY,
         Method.DRIVE_SHARE);
   }

@@ -3,6 +3,7 @@ package taperbook.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import taperbook.measure.curve.NearPeak;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.RowRef;
@@ -22,13 +23,10 @@ import taperbook.model.Trace;
  * @param rows the readings inside
  */
 record Hold(Estimate from, Estimate to, Estimate duration, List<RowRef> rows) {
-  /** How far below the peak still counts, as a share of it: a definition of this report. */
-  private static final double SHARE_OF_PEAK = 0.02;
-
   /** The longest hold; of several equally long ones the first. */
   static Hold longest(Trace power) {
     double step = 2 * power.halfStep();
-    double threshold = power.max() - Math.max(step, SHARE_OF_PEAK * power.max());
+    double threshold = power.max() - NearPeak.tolerance(power);
     Run run =
         longestRun(power, threshold, r -> r.exit(power, threshold) - r.entry(power, threshold));
     double from = run.entry(power, threshold);

@@ -23,15 +23,16 @@ final class LimitNumbers {
   }
 
   void measure() {
-    Optional<Plateau.Level> current = Plateau.of(recording).flatMap(Plateau::heldCurrent);
+    Optional<Plateau> plateau = Plateau.of(recording);
+    Optional<Plateau.Level> current = plateau.flatMap(Plateau::heldCurrent);
     if (current.isPresent()) {
       ledger.measured(CURRENT, current.get().estimate(), current.get().rows());
     } else {
-      ledger.withheld(CURRENT, whyNot());
+      ledger.withheld(CURRENT, whyNot(plateau.isPresent()));
     }
   }
 
-  private String whyNot() {
+  private String whyNot(boolean held) {
     if (recording.power().isEmpty()) {
       return Recording.NO_POWER;
     }
@@ -39,8 +40,8 @@ final class LimitNumbers {
         || recording.session().trace(Channel.CURRENT).isEmpty()) {
       return "voltage and current were not both recorded";
     }
-    return Plateau.of(recording).isEmpty()
-        ? "the power was not held long enough to tell what it follows"
-        : "over the hold of the power the current was not flat while the voltage rose";
+    return held
+        ? "over the hold of the power the current was not flat while the voltage rose"
+        : "the power was not held long enough to tell what it follows";
   }
 }

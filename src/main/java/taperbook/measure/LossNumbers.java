@@ -55,10 +55,13 @@ final class LossNumbers {
 
   private final Recording recording;
   private final Derived driven;
+  private final Optional<EnergyFit> line;
   private final Ledger ledger;
 
-  LossNumbers(Recording recording, Optional<RangeTest> test, Ledger ledger) {
+  LossNumbers(
+      Recording recording, Optional<RangeTest> test, Optional<EnergyFit> line, Ledger ledger) {
     this.recording = recording;
+    this.line = line;
     this.driven = DrivenEnergy.ofFullBattery(test);
     this.ledger = ledger;
   }
@@ -128,14 +131,13 @@ final class LossNumbers {
       ledger.withheld(DRIVE_SHARE, driven.withheld().get());
       return;
     }
-    Optional<EnergyFit> fit = CapacityNumbers.fit(recording);
-    if (fit.isEmpty()) {
+    if (line.isEmpty()) {
       ledger.withheld(DRIVE_SHARE, CapacityNumbers.whyNoFit(recording));
       return;
     }
-    Estimate intoFull = fit.get().perPercent().times(100);
+    Estimate intoFull = line.get().perPercent().times(100);
     List<RowRef> rows = new ArrayList<>(driven.rows());
-    rows.addAll(fit.get().rows());
+    rows.addAll(line.get().rows());
     ledger.covered(
         DRIVE_SHARE,
         driven.estimate().orElseThrow().over(intoFull).times(100),

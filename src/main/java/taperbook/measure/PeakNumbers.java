@@ -2,7 +2,6 @@ package taperbook.measure;
 
 import java.util.List;
 import java.util.Optional;
-import taperbook.measure.curve.Envelope;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
@@ -59,10 +58,7 @@ final class PeakNumbers {
   }
 
   private void peak(Trace power) {
-    int at = 0;
-    while (power.value(at) < power.max()) {
-      at++;
-    }
+    int at = power.indexOfMax();
     List<Caveat> own = at == 0 ? List.of(peakInFirstReading()) : List.of();
     List<RowRef> rows = List.of(power.row(at));
     Estimate peak = Estimate.around(power.max(), power.halfStep());
@@ -94,19 +90,12 @@ final class PeakNumbers {
 
   /** The state of charge at a time that is known within bounds. */
   private void socAt(Entry entry, double second, Interval times, List<RowRef> rows) {
-    Optional<Envelope> envelope = recording.envelope();
-    if (recording.soc().isEmpty() || envelope.isEmpty()) {
-      ledger.withheld(entry, Recording.NO_SOC);
-      return;
+    Optional<Estimate> soc = recording.socAt(second, times);
+    if (soc.isPresent()) {
+      ledger.measured(entry, soc.get(), rows);
+    } else {
+      ledger.withheld(
+          entry, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.SOC_NOT_READ_THEN);
     }
-    Trace soc = recording.soc().get();
-    if (second < soc.firstSecond() || second > soc.lastSecond()) {
-      ledger.withheld(entry, "the state of charge was not read at that time");
-      return;
-    }
-    Interval bounds =
-        new Interval(envelope.get().at(times.low()).low(), envelope.get().at(times.high()).high());
-    double value = soc.at(second);
-    ledger.measured(entry, new Estimate(value, bounds.hull(value)), rows);
   }
 }

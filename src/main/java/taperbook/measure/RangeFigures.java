@@ -79,11 +79,26 @@ record RangeFigures(
   }
 
   private static Derived fullRange(Facts<RangeItem> facts, Derived distance) {
-    Optional<Estimate> start = facts.amount(RangeItem.START_SOC);
-    Optional<Estimate> end = facts.amount(RangeItem.END_SOC);
+    Derived used = chargeUsed(facts);
     if (distance.estimate().isEmpty()) {
       return distance;
     }
+    if (used.estimate().isEmpty()) {
+      return used;
+    }
+    List<RowRef> rows = new ArrayList<>(distance.rows());
+    rows.addAll(used.rows());
+    return Derived.measured(
+        distance.estimate().get().over(used.estimate().get()).times(100),
+        rows,
+        Basis.DRIVEN,
+        Method.DRIVEN_RANGE);
+  }
+
+  /** The state of charge that the drive used, surely above zero, %. */
+  static Derived chargeUsed(Facts<RangeItem> facts) {
+    Optional<Estimate> start = facts.amount(RangeItem.START_SOC);
+    Optional<Estimate> end = facts.amount(RangeItem.END_SOC);
     if (start.isEmpty() || end.isEmpty()) {
       return Derived.withheld(
           "the state of charge at the start or end of the drive is not known",
@@ -91,16 +106,16 @@ record RangeFigures(
           Method.DRIVEN_RANGE);
     }
     Estimate used = start.get().minus(end.get());
-    if (used.bounds().low() <= 0) {
-      return Derived.withheld(
-          "the drive used less charge than the display can tell",
-          Basis.DRIVEN,
-          Method.DRIVEN_RANGE);
-    }
-    List<RowRef> rows = new ArrayList<>(distance.rows());
-    rows.addAll(rows(facts, RangeItem.START_SOC, RangeItem.END_SOC));
-    return Derived.measured(
-        distance.estimate().get().over(used).times(100), rows, Basis.DRIVEN, Method.DRIVEN_RANGE);
+    return used.bounds().low() > 0
+        ? Derived.measured(
+            used,
+            rows(facts, RangeItem.START_SOC, RangeItem.END_SOC),
+            Basis.DRIVEN,
+            Method.DRIVEN_RANGE)
+        : Derived.withheld(
+            "the drive used less charge than the display can tell",
+            Basis.DRIVEN,
+            Method.DRIVEN_RANGE);
   }
 
   private static Derived consumption(Facts<RangeItem> facts, Derived distance) {

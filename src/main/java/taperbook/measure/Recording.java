@@ -6,6 +6,8 @@ import taperbook.measure.curve.EnergyOverTime;
 import taperbook.measure.curve.Envelope;
 import taperbook.measure.curve.PowerIntegral;
 import taperbook.model.Channel;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
 import taperbook.model.Session;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
@@ -33,6 +35,7 @@ record Recording(
     Wording wording) {
 
   static final String NO_SOC = "no state of charge was recorded";
+  static final String SOC_NOT_READ_THEN = "the state of charge was not read at that time";
   static final String NO_POWER = "no power was recorded";
   static final String NO_ENERGY = "neither energy nor power was recorded";
 
@@ -55,6 +58,30 @@ record Recording(
       return counter.map(c -> c);
     }
     return integral.filter(p -> p.covers(from, to)).map(p -> p);
+  }
+
+  /** The energy channel of the whole session; the counter wins over integrated power. */
+  Optional<EnergyOverTime> energy() {
+    return counter.<EnergyOverTime>map(c -> c).or(() -> integral.map(p -> p));
+  }
+
+  /**
+   * The state of charge at a time that is known within bounds; empty if it was not read then.
+   *
+   * @param second the time, s
+   * @param times earliest and latest time, s
+   */
+  Optional<Estimate> socAt(double second, Interval times) {
+    boolean read =
+        soc.filter(q -> q.firstSecond() <= second && second <= q.lastSecond()).isPresent();
+    if (!read) {
+      return Optional.empty();
+    }
+    Envelope bounds = envelope.orElseThrow();
+    double low = bounds.at(times.low()).low();
+    double high = bounds.at(times.high()).high();
+    double value = soc.orElseThrow().at(second);
+    return Optional.of(new Estimate(value, Interval.between(low, high).hull(value)));
   }
 
   /** Why no energy is known over a stretch for which {@link #energyOver} gives nothing. */

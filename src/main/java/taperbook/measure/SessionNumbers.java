@@ -62,8 +62,7 @@ final class SessionNumbers {
   private void energyAdded() {
     Entry entry =
         Entry.charging("energy_added", "Energy added", Unit.KILOWATT_HOUR, Method.ENERGY_COUNTER);
-    Optional<? extends EnergyOverTime> source =
-        recording.counter().isPresent() ? recording.counter() : recording.integral();
+    Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
       ledger.withheld(entry, Recording.NO_ENERGY);
       return;

@@ -78,10 +78,7 @@ final class SocTimeNumbers {
   }
 
   private void energy(int mark, SocTime at) {
-    Optional<? extends EnergyOverTime> source =
-        recording.counter().filter(c -> c.covers(at.second(), at.second())).isPresent()
-            ? recording.counter()
-            : recording.integral().filter(p -> p.covers(at.second(), at.second()));
+    Optional<EnergyOverTime> source = recording.energyOver(at.second(), at.second());
     if (source.isEmpty()) {
       ledger.withheld(energyEntry(mark), recording.whyNoEnergy());
       return;

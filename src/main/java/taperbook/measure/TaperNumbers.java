@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import taperbook.measure.curve.Envelope;
+import taperbook.measure.curve.LinearPower;
 import taperbook.measure.curve.PowerIntegral;
 import taperbook.measure.taper.LastFall;
 import taperbook.measure.taper.Segment;
@@ -183,25 +183,21 @@ final class TaperNumbers {
             "Power stays below " + percentOfPeak + " % of its peak from",
             Unit.PERCENT,
             Method.LAST_FALL);
-    Optional<Envelope> envelope = recording.envelope();
-    if (recording.soc().isEmpty() || envelope.isEmpty() || recording.power().isEmpty()) {
+    if (recording.soc().isEmpty() || recording.power().isEmpty()) {
       ledger.withheld(entry, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.NO_POWER);
       return;
     }
     Optional<LastFall> fall = LastFall.below(recording.power().get(), percentOfPeak / 100.0);
-    Trace soc = recording.soc().get();
     if (fall.isEmpty()) {
       ledger.withheld(
           entry, "the readings do not end surely below " + percentOfPeak + " % of the peak");
-    } else if (fall.get().second() < soc.firstSecond() || fall.get().second() > soc.lastSecond()) {
-      ledger.withheld(entry, "the state of charge was not read at that time");
+      return;
+    }
+    Optional<Estimate> soc = recording.socAt(fall.get().second(), fall.get().times());
+    if (soc.isPresent()) {
+      ledger.measured(entry, soc.get(), fall.get().rows());
     } else {
-      Interval times = fall.get().times();
-      double low = envelope.get().at(times.low()).low();
-      double high = envelope.get().at(times.high()).high();
-      double value = soc.at(fall.get().second());
-      ledger.measured(
-          entry, new Estimate(value, Interval.between(low, high).hull(value)), fall.get().rows());
+      ledger.withheld(entry, Recording.SOC_NOT_READ_THEN);
     }
   }
 
@@ -231,7 +227,10 @@ final class TaperNumbers {
     Trace power = recording.power().orElseThrow();
     double from = power.firstSecond();
     double to = power.lastSecond();
-    Estimate hours = Estimate.around((to - from) / 3600, 2 * power.clockHalfStep() / 3600);
+    Estimate hours =
+        Estimate.around(
+            (to - from) / LinearPower.SECONDS_PER_HOUR,
+            2 * power.clockHalfStep() / LinearPower.SECONDS_PER_HOUR);
     Estimate energy = integral.get().between(from, to);
     if (energy.bounds().low() <= 0 || hours.bounds().low() <= 0) {
       ledger.withheld(RATIO, "the average power is not more than the displays can tell");

@@ -3,6 +3,7 @@ package taperbook.measure;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
 import taperbook.measure.curve.EnergyOverTime;
+import taperbook.measure.curve.LinearPower;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 
@@ -18,8 +19,6 @@ import taperbook.model.Interval;
  * @param averagePower energy over time, kW
  */
 record WindowEnergy(Estimate energy, Estimate averagePower) {
-  private static final double SECONDS_PER_HOUR = 3600;
-
   static WindowEnergy of(EnergyOverTime energy, SocTime from, SocTime to) {
     Estimate value = energy.between(from.second(), to.second());
     double[] starts = candidates(energy, from);
@@ -42,7 +41,7 @@ record WindowEnergy(Estimate energy, Estimate averagePower) {
 
   /** Average power in kW of an energy in kWh between two times; zero if they are the same. */
   private static double power(double kilowattHours, double from, double to) {
-    return to > from ? kilowattHours * SECONDS_PER_HOUR / (to - from) : 0;
+    return to > from ? kilowattHours * LinearPower.SECONDS_PER_HOUR / (to - from) : 0;
   }
 
   private static double[] candidates(EnergyOverTime energy, SocTime time) {

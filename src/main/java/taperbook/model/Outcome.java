@@ -1,6 +1,7 @@
 package taperbook.model;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** What came of measuring: a value with its interval, or a reason why there is none. */
@@ -41,6 +42,16 @@ public sealed interface Outcome {
         throw new IllegalArgumentException("a number is withheld for a reason");
       }
     }
+  }
+
+  /** The value with its interval, if there is one. */
+  default Optional<Estimate> estimateIfMeasured() {
+    return fold(m -> Optional.of(m.estimate()), w -> Optional.empty());
+  }
+
+  /** The reason why there is no value, if there is none. */
+  default Optional<String> reasonIfWithheld() {
+    return fold(m -> Optional.empty(), w -> Optional.of(w.reason()));
   }
 
   /** Does one thing with a value and another without. */

@@ -32,11 +32,11 @@ public record ReportNumber(
 
   /** The value with its interval, if there is one. */
   public Optional<Estimate> estimate() {
-    return outcome.fold(m -> Optional.of(m.estimate()), w -> Optional.empty());
+    return outcome.estimateIfMeasured();
   }
 
   /** The reason why there is no value, if there is none. */
   public Optional<String> withheld() {
-    return outcome.fold(m -> Optional.empty(), w -> Optional.of(w.reason()));
+    return outcome.reasonIfWithheld();
   }
 }

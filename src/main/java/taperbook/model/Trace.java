@@ -1,7 +1,5 @@
 package taperbook.model;
 
-import java.util.Arrays;
-
 /**
  * The readings of one channel over time: only rows in which the channel has a value. Times rise or
  * stay; at least one reading.
@@ -107,9 +105,18 @@ public final class Trace {
     return values[values.length - 1];
   }
 
+  /** Index of the first of the greatest readings. */
+  public int indexOfMax() {
+    int at = 0;
+    for (int i = 1; i < values.length; i++) {
+      at = values[i] > values[at] ? i : at;
+    }
+    return at;
+  }
+
   /** The greatest reading. */
   public double max() {
-    return Arrays.stream(values).max().orElseThrow();
+    return values[indexOfMax()];
   }
 
   /**

@@ -21,8 +21,6 @@ import taperbook.model.Trace;
  * <p>Bounds: in each gap the power lies between its two readings, each within half a display step.
  */
 public final class PowerIntegral implements EnergyOverTime {
-  private static final double SECONDS_PER_HOUR = 3600;
-
   private final Trace power;
   private final double[] sums;
   private final double[] lowSums;
@@ -39,7 +37,7 @@ public final class PowerIntegral implements EnergyOverTime {
     this.lowSums = new double[n];
     this.highSums = new double[n];
     for (int i = 1; i < n; i++) {
-      double hours = (power.second(i) - power.second(i - 1)) / SECONDS_PER_HOUR;
+      double hours = (power.second(i) - power.second(i - 1)) / LinearPower.SECONDS_PER_HOUR;
       sums[i] = sums[i - 1] + (power.value(i - 1) + power.value(i)) / 2 * hours;
       lowSums[i] = lowSums[i - 1] + low(i - 1) * hours;
       highSums[i] = highSums[i - 1] + high(i - 1) * hours;
@@ -63,7 +61,8 @@ public final class PowerIntegral implements EnergyOverTime {
   public Estimate between(double from, double to) {
     double value = sum(to) - sum(from);
     double c = power.clockHalfStep();
-    double clock = 2 * c * new PowerBounds(power).over(from, to).high() / SECONDS_PER_HOUR;
+    double clock =
+        2 * c * new PowerBounds(power).over(from, to).high() / LinearPower.SECONDS_PER_HOUR;
     double low = lowSum(to) - lowSum(from) - clock;
     double high = highSum(to) - highSum(from) + clock;
     return new Estimate(value, Interval.between(low, high).hull(value));
@@ -71,19 +70,19 @@ public final class PowerIntegral implements EnergyOverTime {
 
   private double sum(double second) {
     int i = power.indexAtOrBefore(second);
-    double hours = (second - power.second(i)) / SECONDS_PER_HOUR;
+    double hours = (second - power.second(i)) / LinearPower.SECONDS_PER_HOUR;
     return hours <= 0 ? sums[i] : sums[i] + (power.value(i) + power.at(second)) / 2 * hours;
   }
 
   private double lowSum(double second) {
     int i = power.indexAtOrBefore(second);
-    double hours = (second - power.second(i)) / SECONDS_PER_HOUR;
+    double hours = (second - power.second(i)) / LinearPower.SECONDS_PER_HOUR;
     return hours <= 0 ? lowSums[i] : lowSums[i] + low(i) * hours;
   }
 
   private double highSum(double second) {
     int i = power.indexAtOrBefore(second);
-    double hours = (second - power.second(i)) / SECONDS_PER_HOUR;
+    double hours = (second - power.second(i)) / LinearPower.SECONDS_PER_HOUR;
     return hours <= 0 ? highSums[i] : highSums[i] + high(i) * hours;
   }
 
@@ -99,13 +98,11 @@ public final class PowerIntegral implements EnergyOverTime {
 
   /** Seconds into a gap until the sum reaches a value: P t + (dP/dt) t^2 / 2 = E. */
   private double within(int gap, double kilowattHours) {
-    double missing = (kilowattHours - sums[gap]) * SECONDS_PER_HOUR;
+    double missing = (kilowattHours - sums[gap]) * LinearPower.SECONDS_PER_HOUR;
     double time = power.second(gap + 1) - power.second(gap);
     double start = power.value(gap);
     double slope = (power.value(gap + 1) - start) / time;
-    double root = Math.sqrt(Math.max(0, start * start + 2 * slope * missing));
-    // The stable form of the quadratic's root; it also serves where the slope is zero.
-    return start + root == 0 ? 0 : Math.min(time, 2 * missing / (start + root));
+    return Math.min(time, LinearPower.secondsFor(start, slope, missing));
   }
 
   @Override

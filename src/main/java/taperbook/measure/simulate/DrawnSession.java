@@ -2,6 +2,7 @@ package taperbook.measure.simulate;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import taperbook.measure.curve.NearPeak;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
 import taperbook.model.RangeTest;
@@ -14,8 +15,6 @@ import taperbook.model.UncertaintySource;
  * numbers are computed from. Asking for a channel that was not recorded is a fault of the caller.
  */
 final class DrawnSession {
-  private static final double SHARE_OF_PEAK = 0.02;
-
   /** Share of trials in which readings were written down just as the display changed. */
   private static final double AS_IT_CHANGED = 0.45;
 
@@ -50,11 +49,7 @@ final class DrawnSession {
     this.drive = test.map(DriveCourse::new).orElse(null);
     this.clockHalfStep =
         session.traces().values().stream().mapToDouble(Trace::clockHalfStep).max().orElse(0);
-    this.holdTolerance =
-        session
-            .trace(Channel.POWER)
-            .map(t -> Math.max(2 * t.halfStep(), SHARE_OF_PEAK * t.max()))
-            .orElse(0.0);
+    this.holdTolerance = session.trace(Channel.POWER).map(NearPeak::tolerance).orElse(0.0);
   }
 
   /** Draws everything anew. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import taperbook.measure.curve.LinearPower;
 import taperbook.model.Basis;
 import taperbook.model.Channel;
 import taperbook.model.Method;
@@ -84,7 +85,7 @@ final class Outputs {
     add("peak_power", DrawnSession::peak);
     add("peak_reached_time", DrawnSession::peakSecond);
     add("peak_reached_soc", d -> d.soc().at(d.peakSecond()));
-    boolean dense = channel(Channel.POWER).filter(t -> new PowerCourse(t).isDense()).isPresent();
+    boolean dense = channel(Channel.POWER).filter(Thinned::isDense).isPresent();
     if (!dense) {
       // A logger's power is taken as it is, so its hold keeps its bounds.
       add("peak_hold_time", d -> d.holdTo() - d.holdFrom());
@@ -104,7 +105,9 @@ final class Outputs {
         d -> d.energy(byCounter, from.applyAsDouble(d), to.applyAsDouble(d));
     add("time_soc_" + id, time);
     add("energy_soc_" + id, energy);
-    add("average_power_" + id, d -> 3600 * energy.applyAsDouble(d) / time.applyAsDouble(d));
+    add(
+        "average_power_" + id,
+        d -> LinearPower.SECONDS_PER_HOUR * energy.applyAsDouble(d) / time.applyAsDouble(d));
     add("soc_average_power_" + id, d -> d.meanOverSoc(window.from(), window.to()));
   }
 

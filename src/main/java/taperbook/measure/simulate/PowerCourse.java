@@ -1,5 +1,6 @@
 package taperbook.measure.simulate;
 
+import taperbook.measure.curve.LinearPower;
 import taperbook.model.Trace;
 import taperbook.model.UncertaintySource;
 
@@ -12,8 +13,6 @@ import taperbook.model.UncertaintySource;
  * grows with the root of n only), so a dense trace is taken as it is.
  */
 final class PowerCourse {
-  private static final int MANY = 200;
-  private static final double SECONDS_PER_HOUR = 3600;
 
   private final Trace trace;
   private final boolean dense;
@@ -25,16 +24,12 @@ final class PowerCourse {
 
   PowerCourse(Trace trace) {
     this.trace = trace;
-    this.dense = trace.size() > MANY;
+    this.dense = Thinned.isDense(trace);
     int points = dense ? trace.size() : 2 * trace.size() - 1;
     this.seconds = new double[points];
     this.kilowatts = new double[points];
     this.sums = new double[points];
-    int at = 0;
-    while (trace.value(at) < trace.max()) {
-      at++;
-    }
-    this.peakIndex = at;
+    this.peakIndex = trace.indexOfMax();
     if (dense) {
       for (int i = 0; i < points; i++) {
         seconds[i] = trace.second(i);
@@ -106,7 +101,7 @@ final class PowerCourse {
 
   private void integrate() {
     for (int i = 1; i < seconds.length; i++) {
-      double hours = (seconds[i] - seconds[i - 1]) / SECONDS_PER_HOUR;
+      double hours = (seconds[i] - seconds[i - 1]) / LinearPower.SECONDS_PER_HOUR;
       sums[i] = sums[i - 1] + (kilowatts[i] + kilowatts[i - 1]) / 2 * hours;
     }
   }
@@ -154,13 +149,14 @@ final class PowerCourse {
   double energy(double second) {
     int n = seconds.length;
     if (second <= seconds[0]) {
-      return (second - seconds[0]) / SECONDS_PER_HOUR * kilowatts[0];
+      return (second - seconds[0]) / LinearPower.SECONDS_PER_HOUR * kilowatts[0];
     }
     if (second >= seconds[n - 1]) {
-      return sums[n - 1] + (second - seconds[n - 1]) / SECONDS_PER_HOUR * kilowatts[n - 1];
+      return sums[n - 1]
+          + (second - seconds[n - 1]) / LinearPower.SECONDS_PER_HOUR * kilowatts[n - 1];
     }
     int i = gap(second);
-    double hours = (second - seconds[i]) / SECONDS_PER_HOUR;
+    double hours = (second - seconds[i]) / LinearPower.SECONDS_PER_HOUR;
     return sums[i] + (kilowatts[i] + at(second)) / 2 * hours;
   }
 
@@ -171,7 +167,7 @@ final class PowerCourse {
     int high = n - 1;
     if (kilowattHours >= sums[n - 1]) {
       double power = Math.max(kilowatts[n - 1], 1e-9);
-      return seconds[n - 1] + (kilowattHours - sums[n - 1]) * SECONDS_PER_HOUR / power;
+      return seconds[n - 1] + (kilowattHours - sums[n - 1]) * LinearPower.SECONDS_PER_HOUR / power;
     }
     while (high - low > 1) {
       int middle = (low + high) >>> 1;
@@ -181,12 +177,11 @@ final class PowerCourse {
         low = middle;
       }
     }
-    double missing = (kilowattHours - sums[low]) * SECONDS_PER_HOUR;
+    double missing = (kilowattHours - sums[low]) * LinearPower.SECONDS_PER_HOUR;
     double span = seconds[high] - seconds[low];
     double start = kilowatts[low];
     double slope = span > 0 ? (kilowatts[high] - start) / span : 0;
-    double root = Math.sqrt(Math.max(0, start * start + 2 * slope * missing));
-    return start + root <= 0 ? seconds[low] : seconds[low] + 2 * missing / (start + root);
+    return seconds[low] + LinearPower.secondsFor(start, slope, missing);
   }
 
   private int gap(double second) {

@@ -16,9 +16,6 @@ final class RisingCourse {
   /** Of a step: how far above its lower edge a value sits that was read as the display changed. */
   private static final double JUST_CHANGED = 0.02;
 
-  /** More readings than this are thinned before anchors are sought. */
-  private static final int MANY = 200;
-
   private final List<Anchor> anchors;
   private final UncertaintySource display;
   private final double clockHalfStep;
@@ -39,14 +36,14 @@ final class RisingCourse {
   /** Courses of a displayed state of charge. */
   static RisingCourse ofSoc(Trace soc, boolean byHand) {
     return new RisingCourse(
-        Anchors.of(soc, byHand && soc.size() <= MANY),
+        Anchors.of(soc, byHand && !Thinned.isDense(soc)),
         UncertaintySource.SOC_DISPLAY,
         soc.clockHalfStep());
   }
 
   /** Courses of an energy counter, which stands at zero at plugging in. */
   static RisingCourse ofCounter(Trace counter) {
-    Trace thin = counter.size() > MANY ? Thinned.of(counter) : counter;
+    Trace thin = Thinned.isDense(counter) ? Thinned.of(counter) : counter;
     List<Anchor> anchors = new ArrayList<>(Anchors.of(thin, false));
     if (counter.firstSecond() > 0) {
       anchors.add(0, new Anchor(0, 0, 0, 0, false));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,12 +75,14 @@ public final class SessionSimulation {
     SessionSimulation simulation = new SessionSimulation(new DrawnSession(session, test), outputs);
     MonteCarlo.Run run = simulation.run(procedure);
     List<List<Contribution>> budgets = simulation.budgets();
-    List<ReportNumber> refined = new ArrayList<>(numbers.all());
+    Map<String, Integer> places = new HashMap<>();
     for (int k = 0; k < outputs.size(); k++) {
-      String id = outputs.get(k).id();
-      Distribution distribution = run.outputs().get(k);
-      List<Contribution> budget = budgets.get(k);
-      refined.replaceAll(n -> n.id().equals(id) ? refined(n, distribution, budget) : n);
+      places.put(outputs.get(k).id(), k);
+    }
+    List<ReportNumber> refined = new ArrayList<>();
+    for (ReportNumber number : numbers.all()) {
+      Integer k = places.get(number.id());
+      refined.add(k == null ? number : refined(number, run.outputs().get(k), budgets.get(k)));
     }
     return new Numbers(refined);
   }

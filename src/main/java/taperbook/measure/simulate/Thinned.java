@@ -12,6 +12,9 @@ import taperbook.model.Trace;
  *     (1973) 112-122</a>
  */
 final class Thinned {
+  /** More readings than this are a logger's: they are thinned, or taken as they are. */
+  private static final int MANY = 200;
+
   private final Trace trace;
   private final boolean[] kept;
   private final double tolerance;
@@ -20,6 +23,11 @@ final class Thinned {
     this.trace = trace;
     this.kept = new boolean[trace.size()];
     this.tolerance = 2 * trace.halfStep();
+  }
+
+  /** True if a trace is a logger's: no hand wrote down so many readings. */
+  static boolean isDense(Trace trace) {
+    return trace.size() > MANY;
   }
 
   static Trace of(Trace trace) {

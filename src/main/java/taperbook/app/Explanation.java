@@ -1,9 +1,7 @@
 package taperbook.app;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import taperbook.model.Assumption;
@@ -12,6 +10,7 @@ import taperbook.model.Contribution;
 import taperbook.model.Estimate;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
+import taperbook.words.PlainDigits;
 import taperbook.words.Wording;
 
 /** How a number came about, in words: value, method, assumptions, budget, rows and caveats. */
@@ -76,11 +75,11 @@ final class Explanation {
     Estimate e = measured.estimate();
     line(
         "Unrounded",
-        joined(digits(e.value(), 6), Wording.name(number.unit()))
+        joined(PlainDigits.of(e.value(), 6), Wording.name(number.unit()))
             + " from "
-            + digits(e.bounds().low(), 6)
+            + PlainDigits.of(e.bounds().low(), 6)
             + " to "
-            + digits(e.bounds().high(), 6));
+            + PlainDigits.of(e.bounds().high(), 6));
   }
 
   /** Only what was simulated has a budget; other intervals are what the definition says. */
@@ -111,9 +110,7 @@ final class Explanation {
 
   private void budget() {
     List<Contribution> budget =
-        number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of()).stream()
-            .sorted(Comparator.comparingDouble(Contribution::share).reversed())
-            .toList();
+        number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of());
     if (budget.isEmpty()) {
       return;
     }
@@ -137,7 +134,11 @@ final class Explanation {
             : percent(contribution.share());
     String row = "  %-" + widest + "s %11s %6s";
     return String.format(
-        Locale.ROOT, row, contribution.source().words(), joined(digits(amount, 2), unit), share);
+        Locale.ROOT,
+        row,
+        contribution.source().words(),
+        joined(PlainDigits.of(amount, 2), unit),
+        share);
   }
 
   private void rows() {
@@ -177,11 +178,5 @@ final class Explanation {
 
   private static String percent(double share) {
     return new BigDecimal(share * 100).setScale(0, RoundingMode.HALF_EVEN) + "\u00a0%";
-  }
-
-  private static String digits(double value, int significant) {
-    BigDecimal rounded =
-        new BigDecimal(value).round(new MathContext(significant, RoundingMode.HALF_EVEN));
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }

@@ -9,25 +9,41 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import taperbook.model.InputFile;
 
-/**
- * Which program this is.
- *
- * @param version version of the release
- * @param content hash of the program's own files, so that a report is made anew by a changed one
- */
-record ProgramStamp(String version, String content) {
+/** Which program this is. */
+final class ProgramStamp {
+  private final String version;
+  private @Nullable String content;
+
+  private ProgramStamp(String version) {
+    this.version = version;
+  }
+
   static ProgramStamp ofThisProgram() {
     String version =
         Optional.ofNullable(ProgramStamp.class.getPackage().getImplementationVersion())
             .orElse("unreleased");
-    return new ProgramStamp(version, contentOf(ownPlace()));
+    return new ProgramStamp(version);
   }
 
   /** Name and version in words. */
   String name() {
     return "Taperbook " + version;
+  }
+
+  /**
+   * Hash of the program's own files, so that a report is made anew by a changed one. Found when it
+   * is first asked for, as most commands do not ask.
+   */
+  String content() {
+    String known = content;
+    if (known == null) {
+      known = contentOf(ownPlace());
+      content = known;
+    }
+    return known;
   }
 
   private static Path ownPlace() {

@@ -2,11 +2,9 @@ package taperbook.app;
 
 import java.util.ArrayList;
 import java.util.List;
-import taperbook.model.Basis;
 import taperbook.model.CrossCheck;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
-import taperbook.model.WantedDistance;
 import taperbook.words.Wording;
 
 /** The few numbers that matter, for the tester to see without opening the report. */
@@ -21,10 +19,7 @@ final class Summary {
 
   List<String> lines() {
     List<String> ids = new ArrayList<>();
-    String suffix = result.plan().style().basis() == Basis.RATED ? "_rated" : "";
-    for (WantedDistance distance : result.plan().wishes().distances()) {
-      ids.add("time_to_add_" + distance.idPart() + suffix);
-    }
+    result.plan().wishes().distances().stream().map(result.plan()::timeToAddId).forEach(ids::add);
     ids.add("peak_power");
     ids.add("peak_hold_time");
     ids.add("time_soc_" + result.plan().wishes().windows().get(0).idPart());

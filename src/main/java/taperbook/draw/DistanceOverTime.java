@@ -91,8 +91,7 @@ final class DistanceOverTime {
   }
 
   private String id(WantedDistance distance) {
-    String id = "time_to_add_" + distance.idPart();
-    return isRated() ? id + "_rated" : id;
+    return said.result().plan().timeToAddId(distance);
   }
 
   private boolean isRated() {

@@ -1,9 +1,11 @@
 package taperbook.draw;
 
+import java.util.function.Supplier;
+
 /**
  * One figure of a report: a chart as SVG for pages and as PNG for film, with its words.
  *
- * <p>A final class and not a record because it keeps bytes, which it copies.
+ * <p>The PNG is painted when it is asked for: a check of a report needs the pages only.
  */
 public final class Figure {
   private final String id;
@@ -11,7 +13,7 @@ public final class Figure {
   private final String caption;
   private final String textAlternative;
   private final String svg;
-  private final byte[] png;
+  private final Supplier<byte[]> png;
 
   /**
    * A figure that is painted already.
@@ -25,15 +27,25 @@ public final class Figure {
    */
   public Figure(
       String id, String title, String caption, String textAlternative, String svg, byte[] png) {
+    this(id, title, caption, textAlternative, svg, png.clone()::clone);
+  }
+
+  private Figure(
+      String id,
+      String title,
+      String caption,
+      String textAlternative,
+      String svg,
+      Supplier<byte[]> png) {
     this.id = id;
     this.title = title;
     this.caption = caption;
     this.textAlternative = textAlternative;
     this.svg = svg;
-    this.png = png.clone();
+    this.png = png;
   }
 
-  /** Paints a draft. */
+  /** Paints a draft: its SVG now, its PNG each time it is asked for. */
   static Figure of(Draft draft) {
     return new Figure(
         draft.chart().id(),
@@ -41,7 +53,7 @@ public final class Figure {
         draft.caption(),
         draft.textAlternative(),
         SvgPicture.write(draft.chart(), draft.textAlternative()),
-        PngPicture.write(draft.chart()));
+        () -> PngPicture.write(draft.chart()));
   }
 
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
@@ -72,8 +84,8 @@ public final class Figure {
     return svg;
   }
 
-  /** A copy of the chart as PNG, 1920 x 1080 pixels. */
+  /** The chart as PNG, 1920 x 1080 pixels; a new array each time. */
   public byte[] png() {
-    return png.clone();
+    return png.get();
   }
 }

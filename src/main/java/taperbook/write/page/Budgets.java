@@ -1,7 +1,6 @@
 package taperbook.write.page;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import taperbook.model.Contribution;
@@ -21,7 +20,6 @@ final class Budgets {
       List<Contribution> largest =
           number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of()).stream()
               .filter(c -> c.share() > 0)
-              .sorted(Comparator.comparingDouble(Contribution::share).reversed())
               .limit(MOST_SOURCES)
               .toList();
       if (!largest.isEmpty()) {

@@ -1,8 +1,5 @@
 package taperbook.model;
 
-import java.util.Arrays;
-import java.util.Optional;
-
 /** A quantity that a session's readings may have a column for, beside the time. */
 public enum Channel {
   /** State of charge that the car displays. */
@@ -30,11 +27,6 @@ public enum Channel {
   Channel(String columnName, Quantity quantity) {
     this.columnName = columnName;
     this.quantity = quantity;
-  }
-
-  /** The channel with this column name. */
-  public static Optional<Channel> ofColumnName(String name) {
-    return Arrays.stream(values()).filter(c -> c.columnName.equals(name)).findFirst();
   }
 
   /** Name of the column in {@code readings.csv}, without the unit. */

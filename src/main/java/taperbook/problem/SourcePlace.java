@@ -26,11 +26,6 @@ public record SourcePlace(String file, int line, int column) {
     return new SourcePlace(file, line, 0);
   }
 
-  /** The same line, at a column. */
-  public SourcePlace atColumn(int newColumn) {
-    return new SourcePlace(file, line, newColumn);
-  }
-
   @Override
   public String toString() {
     if (line == 0) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
@@ -179,6 +180,15 @@ public final class Wording {
   /** A calendar date in words, such as {@code 14 March 2026}. */
   public static String date(LocalDate date) {
     return DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH).format(date);
+  }
+
+  /** A calendar date in words; anything that is no ISO 8601 day as it stands. */
+  public static String dateOrAsIs(String written) {
+    try {
+      return date(LocalDate.parse(written)).replace(' ', '\u00a0');
+    } catch (DateTimeParseException e) {
+      return written;
+    }
   }
 
   private static double convert(double amount, Unit from, Unit to) {

@@ -1,7 +1,5 @@
 package taperbook.write.page;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +39,7 @@ final class FactTexts {
     return Stream.of(
             session.conditions().text(ConditionItem.VEHICLE),
             session.conditions().text(ConditionItem.PLACE),
-            session.conditions().text(ConditionItem.DATE).map(FactTexts::date))
+            session.conditions().text(ConditionItem.DATE).map(Wording::dateOrAsIs))
         .flatMap(Optional::stream)
         .collect(Collectors.joining(", "));
   }
@@ -69,18 +67,9 @@ final class FactTexts {
         .orElse("");
   }
 
-  /** A calendar date in words; anything else as it stands. */
-  static String date(String written) {
-    try {
-      return Wording.date(LocalDate.parse(written)).replace(' ', '\u00a0');
-    } catch (DateTimeParseException e) {
-      return written;
-    }
-  }
-
   private static String value(Fact fact) {
     if (fact.unit().isEmpty()) {
-      return date(fact.written());
+      return Wording.dateOrAsIs(fact.written());
     }
     String unit = Unit.ofSymbol(fact.unit()).map(Wording::name).orElse(fact.unit());
     return fact.written() + (unit.isEmpty() ? "" : "\u00a0" + unit);

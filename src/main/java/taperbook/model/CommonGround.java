@@ -1,0 +1,39 @@
+package taperbook.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+
+/**
+ * What all sessions of a report went through, so that they can be compared like for like. The
+ * numbers on it are among those of each session.
+ *
+ * @param shared window of state of charge that all sessions went through, if there is one of 1 % or
+ *     more
+ * @param warmed the part of it in which all have left the climb that a session begins with, if
+ *     there is one and it is not the whole
+ * @param energyKilowattHours an energy that every session added after the lower edge of the shared
+ *     window, whole kWh, if there is one
+ */
+public record CommonGround(
+    Optional<SocWindow> shared, Optional<SocWindow> warmed, OptionalInt energyKilowattHours) {
+  /** No common ground: of a single session, or of sessions that share nothing. */
+  public static final CommonGround NONE =
+      new CommonGround(Optional.empty(), Optional.empty(), OptionalInt.empty());
+
+  /** The windows that there are: the shared one and the warmed one. */
+  public List<SocWindow> windows() {
+    return Stream.of(shared, warmed).flatMap(Optional::stream).toList();
+  }
+
+  /** Id of the number that tells the time to add a distance from a state of charge on, %. */
+  public static String timeToAddId(WantedDistance distance, int fromSoc) {
+    return "time_to_add_" + distance.idPart() + "_from_" + fromSoc;
+  }
+
+  /** Id of the number that tells the time to add an energy from a state of charge on, %. */
+  public static String timeToAddId(int kilowattHours, int fromSoc) {
+    return "time_to_add_" + kilowattHours + "_kwh_from_" + fromSoc;
+  }
+}

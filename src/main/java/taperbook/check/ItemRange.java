@@ -56,6 +56,7 @@ final class ItemRange {
       case ANGLE -> QuantityRange.from(-360, 360);
       case ENERGY_PER_SHARE -> QuantityRange.above(0, 20);
       case POWER_PER_SHARE -> QuantityRange.from(-1000, 1000);
+      case RATE -> QuantityRange.from(0, 100);
       case FACTOR -> QuantityRange.from(0.8, 1.2);
     };
   }

@@ -1,5 +1,6 @@
 package taperbook.draw;
 
+import java.util.List;
 import java.util.function.Supplier;
 
 /**
@@ -8,6 +9,8 @@ import java.util.function.Supplier;
  * <p>The PNG is painted when it is asked for: a check of a report needs the pages only.
  */
 public final class Figure {
+  private static final List<String> COMPARING = List.of("compare-", "difference-", "c-rate-");
+
   private final String id;
   private final String title;
   private final String caption;
@@ -59,6 +62,11 @@ public final class Figure {
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
   public String id() {
     return id;
+  }
+
+  /** True if the figure holds sessions against each other. */
+  public boolean comparing() {
+    return COMPARING.stream().anyMatch(id::startsWith);
   }
 
   /** Title of the figure. */

@@ -39,4 +39,31 @@ public record ReportNumber(
   public Optional<String> withheld() {
     return outcome.reasonIfWithheld();
   }
+
+  /**
+   * True if this number and another, both measured, differ by more than the uncertainty of their
+   * difference: the root of the sum of squares of the two sides that face each other where both are
+   * coverage intervals, their sum where one of them is bounds.
+   *
+   * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1.2, for independent
+   *     quantities</a>
+   */
+  public boolean surelyDiffers(ReportNumber other) {
+    Optional<Estimate> mine = estimate();
+    Optional<Estimate> theirs = other.estimate();
+    if (mine.isEmpty() || theirs.isEmpty()) {
+      return false;
+    }
+    boolean more = mine.get().value() > theirs.get().value();
+    Estimate upper = more ? mine.get() : theirs.get();
+    Estimate lower = more ? theirs.get() : mine.get();
+    double down = upper.value() - upper.bounds().low();
+    double up = lower.bounds().high() - lower.value();
+    boolean covered = coverage() < 1 && other.coverage() < 1;
+    return upper.value() - lower.value() > (covered ? Math.hypot(down, up) : down + up);
+  }
+
+  private double coverage() {
+    return outcome.fold(Outcome.Measured::coverage, w -> 1.0);
+  }
 }

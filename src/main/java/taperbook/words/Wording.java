@@ -201,6 +201,7 @@ public final class Wording {
       case ENERGY -> 2;
       case POWER_PER_SHARE -> 3;
       case FACTOR -> 4;
+      case RATE -> 2;
       default -> 1;
     };
   }

@@ -61,7 +61,8 @@ final class TemplateModel {
         "title", figure.title(),
         "caption", figure.caption(),
         "alt", figure.textAlternative(),
-        "svg", markup(figure.svg()));
+        "svg", markup(figure.svg()),
+        "comparing", figure.comparing());
   }
 
   private static Object markup(String html) {

@@ -141,9 +141,8 @@ final class ReportHtmlTest {
   void comparesAWindowThatEverySessionWentThroughBesideTheHeadlinesOne() {
     Document page = Jsoup.parse(html(InventedReport.jobWhoseFirstWindowIsWithheld()));
     assertThat(page.select("table.compared tbody th").eachText())
-        .containsSubsequence(
-            "Time from 10 to 80 %", "Time from 20 to 80 %", "Average power from 20 to 80 %")
-        .doesNotHaveDuplicates();
+        .contains("Time from 10 to 80 %")
+        .containsSubsequence("Time from 20 to 80 %", "Average power from 20 to 80 %");
     Element row = page.select("table.compared tr:contains(Time from 20 to 80)").first();
     assertThat(row).isNotNull();
     if (row != null) {

@@ -1,138 +1,236 @@
 package taperbook.write.page;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
-import taperbook.model.Caveat;
+import taperbook.model.CommonGround;
 import taperbook.model.Estimate;
+import taperbook.model.PairResult;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 import taperbook.model.SocWindow;
 import taperbook.model.Unit;
+import taperbook.model.WantedDistance;
+import taperbook.words.PairFindings;
+import taperbook.words.SessionNames;
 import taperbook.words.Wording;
 
-/** Sessions side by side: headline numbers, what sets them apart, and what cannot be compared. */
+/** Sessions held against each other: curve by curve, on common ground, as recorded. */
 final class Comparison {
   private final ReportResult result;
+  private final List<SessionResult> sessions;
   private final NumberViews views;
   private final Wording wording;
+  private final SessionNames names;
 
   Comparison(ReportResult result, NumberViews views, Wording wording) {
     this.result = result;
+    this.sessions = result.sessions();
     this.views = views;
     this.wording = wording;
+    this.names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
   }
 
   Map<String, Object> map() {
     boolean present = !result.compared().isEmpty();
-    return Map.of(
-        "present",
-        present,
-        "sessions",
-        result.sessions().stream().map(Comparison::head).toList(),
-        "rows",
-        present ? rows() : List.of(),
-        "statements",
-        present ? statements() : List.of(),
-        "caveats",
-        present ? apart() : List.of());
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("present", present);
+    Apart apart = new Apart(sessions);
+    map.put("sessions", present ? heads() : List.of());
+    map.put("pairs", result.pairs().stream().map(this::pair).toList());
+    map.put("common", present ? common() : List.of());
+    map.put("ground", present ? ground() : List.of());
+    map.put("recorded", present ? recorded() : List.of());
+    map.put("alike", sameStart());
+    map.put("conditions", present ? apart.conditions() : List.of());
+    map.put("caveats", present ? apart.caveats() : List.of());
+    return map;
   }
 
-  private static Map<String, Object> head(SessionResult session) {
-    return Map.of(
-        "name", session.session().name(), "subject", FactTexts.subject(session.session()));
+  private List<Map<String, Object>> heads() {
+    List<Map<String, Object>> heads = new ArrayList<>();
+    for (int i = 0; i < sessions.size(); i++) {
+      SessionResult session = sessions.get(i);
+      heads.add(
+          Map.of(
+              "letter",
+              SessionNames.letter(i),
+              "words",
+              names.words(i),
+              "name",
+              session.session().name(),
+              "subject",
+              FactTexts.subject(session.session()),
+              "start",
+              views.view(session, "start_soc"),
+              "end",
+              views.view(session, "end_soc")));
+    }
+    return heads;
   }
 
-  private List<Map<String, Object>> rows() {
-    Set<String> ids = new LinkedHashSet<>(List.of("start_soc", "end_soc"));
-    ids.addAll(Headline.ids(result.plan()));
-    sharedWindow().ifPresent(w -> ids.addAll(windowIds(w)));
-    ids.addAll(List.of("energy_added", "energy_per_soc", "consumption", "driven_range_full"));
+  private Map<String, Object> pair(PairResult pair) {
+    String other = names.letterOf(pair.other());
+    String one = SessionNames.letter(0);
+    return Map.of(
+        "one",
+        one,
+        "other",
+        other,
+        "sentences",
+        new PairFindings(pair, one, other, wording).sentences(),
+        "numbers",
+        pair.numbers().all().stream().map(views::view).toList());
+  }
+
+  /** Numbers that are like for like: over what all sessions went through, and from there on. */
+  private List<Map<String, Object>> common() {
+    CommonGround ground = result.common();
+    Set<String> ids = new LinkedHashSet<>();
+    ground.shared().ifPresent(w -> from(w.from(), ids));
+    ground
+        .shared()
+        .ifPresent(
+            w ->
+                ground
+                    .energyKilowattHours()
+                    .ifPresent(e -> ids.add(CommonGround.timeToAddId(e, w.from()))));
+    ground.shared().ifPresent(w -> window(w, ids));
+    ground.shared().ifPresent(w -> ids.add("average_c_rate_" + w.idPart()));
+    ground.warmed().ifPresent(w -> from(w.from(), ids));
+    ground.warmed().ifPresent(w -> window(w, ids));
+    result.plan().wishes().windows().stream()
+        .filter(this::wentThrough)
+        .forEach(w -> window(w, ids));
+    ids.addAll(List.of("consumption", "driven_range_full", "energy_per_soc"));
+    return rows(ids, true);
+  }
+
+  private void from(int soc, Set<String> ids) {
+    for (WantedDistance distance : result.plan().wishes().distances()) {
+      ids.add(CommonGround.timeToAddId(distance, soc));
+    }
+  }
+
+  private static void window(SocWindow window, Set<String> ids) {
+    ids.add("time_soc_" + window.idPart());
+    ids.add("average_power_" + window.idPart());
+  }
+
+  private boolean wentThrough(SocWindow window) {
+    return sessions.stream()
+        .allMatch(s -> s.numbers().estimate("time_soc_" + window.idPart()).isPresent());
+  }
+
+  private List<Map<String, Object>> recorded() {
+    Set<String> ids = new LinkedHashSet<>(Headline.ids(result.plan()));
+    result.plan().wishes().windows().stream()
+        .filter(this::wentThrough)
+        .forEach(
+            w -> ids.removeAll(Set.of("time_soc_" + w.idPart(), "average_power_" + w.idPart())));
+    ids.addAll(List.of("peak_c_rate", "energy_added", "session_time"));
+    return rows(ids, sameStart());
+  }
+
+  private List<Map<String, Object>> rows(Set<String> ids, boolean likeForLike) {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (String id : ids) {
-      Optional<String> label =
-          result.sessions().stream()
-              .flatMap(s -> s.numbers().find(id).stream())
-              .map(n -> NumberViews.whole(n.label()))
-              .findFirst();
-      label.ifPresent(
-          text ->
-              rows.add(
-                  Map.of(
-                      "label",
-                      text,
-                      "cells",
-                      result.sessions().stream().map(s -> views.view(s, id)).toList())));
+      List<Optional<ReportNumber>> numbers =
+          sessions.stream().map(s -> s.numbers().find(id)).toList();
+      Optional<ReportNumber> first = numbers.stream().flatMap(Optional::stream).findFirst();
+      if (first.isPresent()) {
+        OptionalInt best = likeForLike ? Best.of(numbers) : OptionalInt.empty();
+        rows.add(
+            Map.of(
+                "label",
+                NumberViews.whole(first.get().label()),
+                "best",
+                best.orElse(-1),
+                "cells",
+                sessions.stream().map(s -> views.view(s, id)).toList()));
+      }
     }
     return rows;
   }
 
-  /** The first window that every session went through, so that there is something to compare. */
-  private Optional<SocWindow> sharedWindow() {
-    return result.plan().wishes().windows().stream()
-        .filter(
-            window ->
-                result.sessions().stream()
-                    .allMatch(
-                        s ->
-                            windowIds(window).stream()
-                                .allMatch(id -> s.numbers().estimate(id).isPresent())))
-        .findFirst();
-  }
-
-  private static List<String> windowIds(SocWindow window) {
-    return List.of("time_soc_" + window.idPart(), "average_power_" + window.idPart());
-  }
-
-  private List<String> statements() {
-    List<String> statements = new ArrayList<>();
-    for (SessionResult other : result.compared()) {
-      start(result.main(), other).ifPresent(statements::add);
+  /** How the common ground was found, and what cutting to it does to the headline. */
+  private List<String> ground() {
+    List<String> sentences = new ArrayList<>();
+    CommonGround ground = result.common();
+    if (ground.shared().isEmpty()) {
+      sentences.add(
+          "No window of state of charge was gone through by all sessions, so nothing of the"
+              + " charging itself can be compared like for like.");
+      return sentences;
     }
-    return statements;
+    SocWindow shared = ground.shared().get();
+    sentences.add(
+        "All sessions went through "
+            + edges(shared)
+            + ". Unequal starts are made up for in no other way than by cutting to it.");
+    ground
+        .warmed()
+        .ifPresent(
+            w ->
+                sentences.add(
+                    "From "
+                        + w.from()
+                        + "\u00a0% on all of them have left the climb that a session begins with."));
+    for (int i = 0; i < sessions.size(); i++) {
+      effect(i, shared.from()).ifPresent(sentences::add);
+    }
+    return sentences;
   }
 
-  private Optional<String> start(SessionResult main, SessionResult other) {
-    Optional<Estimate> a = main.numbers().estimate("start_soc");
-    Optional<Estimate> b = other.numbers().estimate("start_soc");
-    if (a.isEmpty() || b.isEmpty()) {
-      return Optional.of(
-          "The state of charge that "
-              + (a.isEmpty() ? main : other).session().name()
-              + " began at is not known, so that times from plugging in cannot be compared.");
+  /** What the cut does to a session's time for the first distance. */
+  private Optional<String> effect(int index, int from) {
+    List<WantedDistance> distances = result.plan().wishes().distances();
+    SessionResult session = sessions.get(index);
+    Optional<Estimate> start = session.numbers().estimate("start_soc");
+    if (distances.isEmpty() || start.isEmpty() || start.get().value() >= from) {
+      return Optional.empty();
     }
-    if (a.get().bounds().overlaps(b.get().bounds())) {
+    ReportPlan plan = result.plan();
+    Optional<ReportNumber> plugged = session.numbers().find(plan.timeToAddId(distances.get(0)));
+    Optional<ReportNumber> cut =
+        session.numbers().find(CommonGround.timeToAddId(distances.get(0), from));
+    if (plugged.flatMap(ReportNumber::estimate).isEmpty()
+        || cut.flatMap(ReportNumber::estimate).isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
-        "The sessions began at different states of charge: "
-            + main.session().name()
-            + " at "
-            + wording.value(a.get(), Unit.PERCENT)
-            + ", "
-            + other.session().name()
-            + " at "
-            + wording.value(b.get(), Unit.PERCENT)
-            + ". Peaks, totals, times from plugging in and times to add a distance are therefore"
-            + " not like for like; times for the same window and energy per per cent are.");
+        distances.get(0).words().replace(' ', '\u00a0')
+            + " took "
+            + SessionNames.letter(index)
+            + " "
+            + wording.value(plugged.get())
+            + " from plugging in at "
+            + wording.value(start.get(), Unit.PERCENT)
+            + ", and take "
+            + wording.value(cut.get())
+            + " from "
+            + from
+            + "\u00a0% on.");
   }
 
-  private List<Map<String, Object>> apart() {
-    List<Set<Caveat>> sets = result.sessions().stream().map(CaveatMarks::all).toList();
-    Set<Caveat> common = new LinkedHashSet<>(sets.get(0));
-    sets.forEach(common::retainAll);
-    List<Map<String, Object>> apart = new ArrayList<>();
-    for (int i = 0; i < sets.size(); i++) {
-      List<String> own =
-          sets.get(i).stream().filter(c -> !common.contains(c)).map(Caveat::sentence).toList();
-      if (!own.isEmpty()) {
-        String name = result.sessions().get(i).session().name();
-        apart.add(Map.of("session", name, "sentences", own));
-      }
-    }
-    return apart;
+  private static String edges(SocWindow window) {
+    return window.from() + "\u00a0% to " + window.to() + "\u00a0%";
+  }
+
+  /** True if all sessions may have begun at the same state of charge. */
+  private boolean sameStart() {
+    List<Optional<Estimate>> starts =
+        sessions.stream().map(s -> s.numbers().estimate("start_soc")).toList();
+    return starts.stream().allMatch(Optional::isPresent)
+        && starts.stream()
+            .flatMap(Optional::stream)
+            .allMatch(s -> s.bounds().overlaps(starts.get(0).orElseThrow().bounds()));
   }
 }

@@ -67,7 +67,8 @@ final class FactTexts {
         .orElse("");
   }
 
-  private static String value(Fact fact) {
+  /** A known fact with its unit. */
+  static String value(Fact fact) {
     if (fact.unit().isEmpty()) {
       return Wording.dateOrAsIs(fact.written());
     }
@@ -75,7 +76,8 @@ final class FactTexts {
     return fact.written() + (unit.isEmpty() ? "" : "\u00a0" + unit);
   }
 
-  private static String capital(String words) {
+  /** An item with a capital first letter. */
+  static String capital(String words) {
     // Only the first letter, and that of no locale: items are plain ASCII.
     return Character.toUpperCase(words.charAt(0)) + words.substring(1).replace(" soc", " SOC");
   }

@@ -1,0 +1,45 @@
+package taperbook.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** JCGM 100:2008, 5.1.2: the uncertainties of independent quantities add by squares. */
+final class ReportNumberTest {
+  @Test
+  void coverage_intervals_add_by_squares() {
+    // The root of 3 * 3 + 4 * 4 is 5.
+    assertThat(number(100, 3, 0.95).surelyDiffers(number(105.1, 4, 0.95))).isTrue();
+    assertThat(number(100, 3, 0.95).surelyDiffers(number(104.9, 4, 0.95))).isFalse();
+    assertThat(number(104.9, 4, 0.95).surelyDiffers(number(100, 3, 0.95))).isFalse();
+  }
+
+  @Test
+  void bounds_add_up() {
+    assertThat(number(100, 3, 1).surelyDiffers(number(106.9, 4, 0.95))).isFalse();
+    assertThat(number(107.1, 4, 1).surelyDiffers(number(100, 3, 0.95))).isTrue();
+  }
+
+  @Test
+  void nothing_differs_from_what_was_withheld() {
+    ReportNumber withheld = number(new Outcome.Withheld("not read"));
+    assertThat(withheld.surelyDiffers(number(5, 0, 1))).isFalse();
+    assertThat(number(5, 0, 1).surelyDiffers(withheld)).isFalse();
+  }
+
+  private static ReportNumber number(double value, double half, double coverage) {
+    return number(new Outcome.Measured(Estimate.around(value, half), coverage));
+  }
+
+  private static ReportNumber number(Outcome outcome) {
+    return new ReportNumber(
+        "some_number",
+        "Some number",
+        Unit.KILOWATT,
+        outcome,
+        new Origin("session", Basis.READINGS, List.of()),
+        List.of(),
+        Method.HIGHEST_READING);
+  }
+}

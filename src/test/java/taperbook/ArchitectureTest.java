@@ -120,7 +120,13 @@ final class ArchitectureTest {
       library("com.vladsch.flexmark..", "taperbook.write..");
 
   @ArchTest
-  static final ArchRule pdfbox_is_for_writing = library("org.apache.pdfbox..", "taperbook.write..");
+  static final ArchRule pdfbox_is_for_writing_and_for_proof =
+      library("org.apache.pdfbox..", "taperbook.write..", "taperbook.proof..");
+
+  @ArchTest
+  static final ArchRule proof_reads_what_was_published_and_makes_nothing =
+      only("taperbook.proof..", "taperbook.proof..", "taperbook.model..", "taperbook.problem..")
+          .because("what was published must be read without the stages that made it");
 
   @ArchTest
   static final ArchRule openhtmltopdf_is_for_writing =
@@ -136,10 +142,10 @@ final class ArchitectureTest {
                 .or(DescribedPredicate.not(resideInAPackage("taperbook.."))));
   }
 
-  private static ArchRule library(String packages, String user) {
+  private static ArchRule library(String packages, String... users) {
     return noClasses()
         .that()
-        .resideOutsideOfPackage(user)
+        .resideOutsideOfPackages(users)
         .should()
         .dependOnClassesThat()
         .resideInAPackage(packages)

@@ -81,6 +81,7 @@ public final class CommandLine {
         case "report" -> new ReportCommand(messages, surroundings).run(request);
         case "check" -> new CheckCommand(messages, surroundings).run(request);
         case "explain" -> new ExplainCommand(messages, surroundings).run(request);
+        case "verify" -> new VerifyCommand(messages).run(request);
         default -> {
           wrong("there is no command '" + request.command() + "'");
           yield ExitStatus.WRONG_USAGE;

@@ -13,13 +13,15 @@ final class Help {
           taperbook check               read everything, say every problem, write nothing
           taperbook explain NAME ID     say how a number of a report came about
           taperbook explain NAME ID SESSION    the same of a session it is held against
+          taperbook verify FILE.pdf     recompute a report from what its PDF carries, and compare
 
           --folder DIR   the folder that holds sessions/ and reports/ (default: this one)
           --version      name and version
           --help         this text
 
         A report is a text reports/NAME.md; what is made of it goes into reports/NAME/.
-        Exit status: 0 done, 1 input refused, 2 wrong usage, 3 a fault of the program.
+        Exit status: 0 done, 1 input refused or PDF not verified, 2 wrong usage,
+        3 a fault of the program.
         """;
   }
 }

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,16 +25,29 @@ final class OwnTemplates {
   private static final Set<String> NOT_REPORTS = Set.of("parts.ftlh", "methods.ftlh");
 
   private final List<InputFile> files;
+  private final Templates builtIn;
 
-  private OwnTemplates(List<InputFile> files) {
+  private OwnTemplates(List<InputFile> files, Templates builtIn) {
     this.files = List.copyOf(files);
+    this.builtIn = builtIn;
+  }
+
+  /**
+   * The templates that a PDF carries.
+   *
+   * @param inputs those files that the report names as its inputs
+   * @param others templates that were built into the program that made it
+   */
+  static OwnTemplates carried(Collection<InputFile> inputs, Collection<InputFile> others) {
+    List<InputFile> own = inputs.stream().filter(f -> isTemplate(f.path())).toList();
+    return new OwnTemplates(own, Templates.builtIn().with(texts(others)));
   }
 
   /** Reads the templates of a project folder; there need not be any. */
   static OwnTemplates of(Path root) {
     Path folder = root.resolve(FOLDER);
     if (!Files.isDirectory(folder)) {
-      return new OwnTemplates(List.of());
+      return new OwnTemplates(List.of(), Templates.builtIn());
     }
     try (Stream<Path> found = Files.list(folder)) {
       List<Path> sorted = found.filter(OwnTemplates::isTemplate).sorted().toList();
@@ -41,15 +55,18 @@ final class OwnTemplates {
       for (Path path : sorted) {
         files.add(new InputFile(FOLDER + "/" + path.getFileName(), Files.readAllBytes(path)));
       }
-      return new OwnTemplates(files);
+      return new OwnTemplates(files, Templates.builtIn());
     } catch (IOException e) {
       throw new StoppedException("the folder " + folder + " cannot be read: " + e.getMessage(), e);
     }
   }
 
   private static boolean isTemplate(Path path) {
-    String name = String.valueOf(path.getFileName());
-    return (name.endsWith(TEMPLATE) || name.endsWith(STYLE)) && Files.isRegularFile(path);
+    return isTemplate(FOLDER + "/" + path.getFileName()) && Files.isRegularFile(path);
+  }
+
+  private static boolean isTemplate(String path) {
+    return path.startsWith(FOLDER + "/") && (path.endsWith(TEMPLATE) || path.endsWith(STYLE));
   }
 
   List<InputFile> files() {
@@ -57,9 +74,13 @@ final class OwnTemplates {
   }
 
   Templates withBuiltIn() {
-    Map<String, String> own = new TreeMap<>();
-    files.forEach(f -> own.put(nameOf(f), new String(f.bytes(), StandardCharsets.UTF_8)));
-    return Templates.builtIn().with(own);
+    return builtIn.with(texts(files));
+  }
+
+  private static Map<String, String> texts(Collection<InputFile> files) {
+    Map<String, String> texts = new TreeMap<>();
+    files.forEach(f -> texts.put(nameOf(f), new String(f.bytes(), StandardCharsets.UTF_8)));
+    return texts;
   }
 
   /** Names that a report may give as its template. */

@@ -19,8 +19,8 @@ import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.read.CsvTable;
 import taperbook.read.CsvTableReader;
+import taperbook.read.InputFolder;
 import taperbook.read.Listing;
-import taperbook.read.ProjectFolder;
 import taperbook.read.ReportFileReader;
 
 /**
@@ -30,7 +30,7 @@ import taperbook.read.ReportFileReader;
 final class Project {
   private static final String SESSIONS = "sessions/";
 
-  private final ProjectFolder folder;
+  private final InputFolder folder;
   private final Set<String> templateNames;
   private final Listing sessions;
   private final Listing rangeTests;
@@ -39,7 +39,7 @@ final class Project {
   private final Map<String, Checked<Session>> sessionsRead = new HashMap<>();
   private final Map<String, Checked<RangeTest>> rangeTestsRead = new HashMap<>();
 
-  Project(ProjectFolder folder, Set<String> templateNames) {
+  Project(InputFolder folder, Set<String> templateNames) {
     this.folder = folder;
     this.templateNames = Set.copyOf(templateNames);
     this.sessions = folder.sessions();

@@ -80,6 +80,8 @@ public enum ProblemCode {
   TEMPLATE_BROKEN(Severity.ERROR),
   /** The article names a number that the report does not have. */
   NUMBER_UNKNOWN(Severity.ERROR),
+  /** A PDF or numbers.json is not one that this program made, or it is damaged. */
+  PUBLISHED_NOT_UNDERSTOOD(Severity.ERROR),
   /** A file has more problems than are listed one by one. */
   MORE_PROBLEMS(Severity.NOTICE);
 

@@ -19,7 +19,7 @@ import taperbook.problem.ProblemLog;
  * The folder that holds {@code sessions/} and {@code reports/}. Paths are relative to it, with
  * {@code /}; what leads out of it is refused.
  */
-public final class ProjectFolder {
+public final class ProjectFolder implements InputFolder {
   /** The largest file that is read, in bytes: a day of readings ten times a second fits. */
   public static final long LARGEST_FILE_BYTES = 64L * 1024 * 1024;
 
@@ -36,19 +36,17 @@ public final class ProjectFolder {
     this.root = root;
   }
 
-  /** Names of the sessions: folders in {@code sessions/} that hold {@code readings.csv}. */
+  @Override
   public Listing sessions() {
     return folders(READINGS, true);
   }
 
-  /** Names of the range tests: folders in {@code sessions/} that hold {@code range-test.csv}. */
+  @Override
   public Listing rangeTests() {
     return folders(RANGE_TEST, false);
   }
 
-  /**
-   * Names of the reports: files in {@code reports/} that end in {@code .md}, without the ending.
-   */
+  @Override
   public Listing reports() {
     ProblemLog log = new ProblemLog(REPORTS);
     List<String> names = new ArrayList<>();
@@ -64,12 +62,12 @@ public final class ProjectFolder {
     return new Listing(names, log.list());
   }
 
-  /** True if there is a file at a path. */
+  @Override
   public boolean has(String path) {
     return FileName.isAllowedPath(path) && Files.isRegularFile(at(path));
   }
 
-  /** The file at a path, or why it cannot be read. */
+  @Override
   public Checked<InputFile> read(String path) {
     ProblemLog log = new ProblemLog(path);
     if (!FileName.isAllowedPath(path)) {

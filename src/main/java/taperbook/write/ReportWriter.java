@@ -78,9 +78,7 @@ public final class ReportWriter {
     files.put("numbers.json", json);
     files.put("numbers.csv", NumbersCsv.bytes(job.result()));
     files.put("report.html", HtmlPage.bytes(pages.html()));
-    List<PdfAttachment> attachments = new ArrayList<>();
-    job.inputs().forEach(i -> attachments.add(new PdfAttachment(i.path(), i.bytes())));
-    attachments.add(new PdfAttachment("numbers.json", json));
+    List<PdfAttachment> attachments = attachments(job, json);
     PdfPage pdf = new PdfPage(svgs);
     files.put("report.pdf", pdf.bytes(pages.print(), heading(job, ""), attachments));
     files.put("methods.pdf", pdf.bytes(pages.methods(), heading(job, "Methods: "), List.of()));
@@ -91,6 +89,23 @@ public final class ReportWriter {
       files.put("figures/" + figure.id() + ".png", figure.png());
     }
     return files;
+  }
+
+  /**
+   * The inputs, the templates that are built in, so that a later program finds them, the numbers.
+   */
+  private static List<PdfAttachment> attachments(WriteJob job, byte[] json) {
+    Map<String, PdfAttachment> attachments = new LinkedHashMap<>();
+    job.inputs().forEach(i -> attachments.put(i.path(), new PdfAttachment(i.path(), i.bytes())));
+    job.templates()
+        .texts()
+        .forEach(
+            (name, text) ->
+                attachments.computeIfAbsent(
+                    "templates/" + name,
+                    path -> new PdfAttachment(path, text.getBytes(StandardCharsets.UTF_8))));
+    attachments.put("numbers.json", new PdfAttachment("numbers.json", json));
+    return List.copyOf(attachments.values());
   }
 
   private static PdfHeading heading(WriteJob job, String before) {

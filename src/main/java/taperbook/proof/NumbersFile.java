@@ -1,0 +1,89 @@
+package taperbook.proof;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.problem.Checked;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+
+/**
+ * What a {@code numbers.json} says.
+ *
+ * @param report name of the report
+ * @param hashes SHA-256 of each input by its path, in order
+ * @param numbers every number by its key, in order
+ * @param rest all else that the file says, as text by its place, such as the cross-checks
+ */
+public record NumbersFile(
+    String report,
+    Map<String, String> hashes,
+    Map<String, PublishedNumber> numbers,
+    Map<String, String> rest) {
+  /** Copies the maps. */
+  public NumbersFile {
+    hashes = Collections.unmodifiableMap(new LinkedHashMap<>(hashes));
+    numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
+    rest = Collections.unmodifiableMap(new LinkedHashMap<>(rest));
+  }
+
+  /** Reads the file, or says why it is none. */
+  public static Checked<NumbersFile> read(String file, byte[] json) {
+    ProblemLog log = new ProblemLog(file);
+    try (JsonParser parser = new JsonFactory().createParser(json)) {
+      Object tree = JsonTree.read(parser);
+      if (tree instanceof Map<?, ?> root && JsonTree.text(root, "report").isPresent()) {
+        return Checked.good(of(root));
+      }
+      refuse(log, "JSON without the name of a report");
+    } catch (JsonProcessingException e) {
+      refuse(log, "text that is not JSON: " + e.getOriginalMessage());
+    } catch (IOException e) {
+      throw new UncheckedIOException(file, e);
+    }
+    return Checked.refused(log.list());
+  }
+
+  private static void refuse(ProblemLog log, String found) {
+    log.add(
+        ProblemCode.PUBLISHED_NOT_UNDERSTOOD,
+        found,
+        "a numbers.json as Taperbook writes it",
+        "take the file as it was published");
+  }
+
+  private static NumbersFile of(Map<?, ?> root) {
+    Map<String, String> hashes = new LinkedHashMap<>();
+    for (Map<?, ?> input : JsonTree.objects(root, "inputs")) {
+      hashes.put(
+          JsonTree.text(input, "file").orElse(""), JsonTree.text(input, "sha256").orElse(""));
+    }
+    Map<String, PublishedNumber> numbers = new LinkedHashMap<>();
+    for (Map<?, ?> number : JsonTree.objects(root, "numbers")) {
+      PublishedNumber read = PublishedNumber.of(number);
+      numbers.put(read.key(), read);
+    }
+    Map<String, String> rest = new LinkedHashMap<>();
+    List<String> known = new ArrayList<>(List.of("report", "inputs", "numbers"));
+    root.forEach(
+        (name, value) -> {
+          if (!known.contains(String.valueOf(name))) {
+            rest.put(String.valueOf(name), String.valueOf(value));
+          }
+        });
+    return new NumbersFile(JsonTree.text(root, "report").orElse(""), hashes, numbers, rest);
+  }
+
+  /** The number with a key, if there is one. */
+  public Optional<PublishedNumber> find(String key) {
+    return Optional.ofNullable(numbers.get(key));
+  }
+}

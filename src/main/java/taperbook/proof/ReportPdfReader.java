@@ -1,0 +1,147 @@
+package taperbook.proof;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Calendar;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import org.apache.pdfbox.text.PDFTextStripper;
+import taperbook.model.InputFile;
+import taperbook.problem.Checked;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+
+/** Reads a report's PDF and unpacks, to memory only, what it carries. */
+public final class ReportPdfReader {
+  /** The largest PDF that is read, in bytes. */
+  public static final long LARGEST_PDF_BYTES = 128L * 1024 * 1024;
+
+  /** Most files that a PDF may carry. */
+  public static final int MOST_FILES = 2000;
+
+  /** Most pages that a PDF may have. */
+  public static final int MOST_PAGES = 5000;
+
+  private final ProblemLog log;
+  private final Decoded decoded = new Decoded();
+
+  private ReportPdfReader(String file) {
+    this.log = new ProblemLog(file);
+  }
+
+  /**
+   * What a report's PDF says and carries, or why it is none.
+   *
+   * @param file the file as the user named it
+   * @param pdf its bytes
+   */
+  public static Checked<CarriedReport> read(String file, byte[] pdf) {
+    ReportPdfReader reader = new ReportPdfReader(file);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return reader.read(document);
+    } catch (InvalidPasswordException e) {
+      return reader.refused("a PDF that is locked with a password");
+    } catch (Decoded.TooMuch e) {
+      return reader.refused("a PDF that unpacks to more than is read");
+    } catch (IOException | RuntimeException e) {
+      // A PDF from elsewhere can be broken in any way; the library then fails in any way.
+      return reader.refused("no PDF, or a damaged one");
+    }
+  }
+
+  private Checked<CarriedReport> read(PDDocument document) throws IOException {
+    if (document.getNumberOfPages() > MOST_PAGES) {
+      return refused("a PDF of " + document.getNumberOfPages() + " pages");
+    }
+    Map<String, byte[]> files = files(document);
+    byte[] json = files.remove(CarriedReport.NUMBERS);
+    if (json == null) {
+      return refused("a PDF that carries no " + CarriedReport.NUMBERS);
+    }
+    return NumbersFile.read(CarriedReport.NUMBERS, json).then(n -> whole(document, files, n));
+  }
+
+  private Checked<CarriedReport> whole(
+      PDDocument document, Map<String, byte[]> files, NumbersFile numbers) {
+    Map<String, InputFile> inputs = new TreeMap<>();
+    files.forEach((path, bytes) -> inputs.put(path, new InputFile(path, bytes)));
+    try {
+      ObjectHash hash = new ObjectHash(decoded);
+      for (int i = 0; i < document.getNumberOfPages(); i++) {
+        hash.name(document.getPage(i).getCOSObject(), "page " + (i + 1));
+      }
+      hash.name(document.getPages().getCOSObject(), "all pages");
+      List<CarriedReport.Page> pages = new ArrayList<>();
+      for (int i = 0; i < document.getNumberOfPages(); i++) {
+        String drawing = hash.of(document.getPage(i).getCOSObject());
+        pages.add(new CarriedReport.Page(lines(document, i + 1), drawing));
+      }
+      COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
+      String rest = hash.of(catalog) + hash.of(document.getDocumentInformation().getCOSObject());
+      return Checked.good(
+          new CarriedReport(inputs, numbers, program(document), made(document), pages, rest));
+    } catch (Decoded.TooMuch e) {
+      return refused("a PDF that unpacks to more than is read");
+    } catch (IOException e) {
+      return refused("a damaged PDF");
+    }
+  }
+
+  private Map<String, byte[]> files(PDDocument document) throws IOException {
+    Map<String, byte[]> files = new TreeMap<>();
+    PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
+    if (names == null || names.getEmbeddedFiles() == null) {
+      return files;
+    }
+    Map<String, PDComplexFileSpecification> all = names.getEmbeddedFiles().getNames();
+    if (all == null) {
+      return files;
+    }
+    for (Map.Entry<String, PDComplexFileSpecification> entry : all.entrySet()) {
+      PDEmbeddedFile file = entry.getValue().getEmbeddedFile();
+      if (file != null && files.size() < MOST_FILES) {
+        files.put(entry.getKey(), decoded.bytes(file.getCOSObject()));
+      }
+    }
+    return files;
+  }
+
+  private static List<String> lines(PDDocument document, int page) throws IOException {
+    PDFTextStripper stripper = new PDFTextStripper();
+    stripper.setStartPage(page);
+    stripper.setEndPage(page);
+    stripper.setLineSeparator("\n");
+    return stripper.getText(document).lines().map(String::strip).filter(l -> !l.isEmpty()).toList();
+  }
+
+  private static String program(PDDocument document) {
+    return Optional.ofNullable(document.getDocumentInformation().getProducer()).orElse("");
+  }
+
+  private static LocalDate made(PDDocument document) {
+    Calendar created = document.getDocumentInformation().getCreationDate();
+    return created == null
+        ? LocalDate.EPOCH
+        : LocalDate.ofInstant(created.toInstant(), ZoneOffset.UTC);
+  }
+
+  private Checked<CarriedReport> refused(String found) {
+    log.add(
+        ProblemCode.PUBLISHED_NOT_UNDERSTOOD,
+        found,
+        "a report.pdf that Taperbook made, which carries its inputs and numbers.json",
+        "take the PDF as it was published");
+    return Checked.refused(log.list());
+  }
+}

@@ -1,0 +1,26 @@
+package taperbook.read;
+
+import taperbook.model.InputFile;
+import taperbook.problem.Checked;
+
+/**
+ * A folder that holds {@code sessions/} and {@code reports/}; paths are relative, with {@code /}.
+ */
+public interface InputFolder {
+  /** Names of the sessions: folders in {@code sessions/} that hold {@code readings.csv}. */
+  Listing sessions();
+
+  /** Names of the range tests: folders in {@code sessions/} that hold {@code range-test.csv}. */
+  Listing rangeTests();
+
+  /**
+   * Names of the reports: files in {@code reports/} that end in {@code .md}, without the ending.
+   */
+  Listing reports();
+
+  /** True if there is a file at a path. */
+  boolean has(String path);
+
+  /** The file at a path, or why it cannot be read. */
+  Checked<InputFile> read(String path);
+}

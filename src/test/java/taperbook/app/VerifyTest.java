@@ -1,0 +1,302 @@
+package taperbook.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSString;
+import org.apache.pdfbox.pdfparser.PDFStreamParser;
+import org.apache.pdfbox.pdfwriter.ContentStreamWriter;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A published PDF alone: what follows from its inputs is verified, and what was changed is found.
+ */
+final class VerifyTest {
+  @TempDir private Path folder;
+  private byte[] published = new byte[0];
+  private Workplace empty = new Workplace(Path.of(""));
+
+  /** A short report, made once. */
+  private static final class Once {
+    private static final byte[] PDF = make();
+
+    private static byte[] make() {
+      try {
+        Path folder = Files.createTempDirectory(Path.of("target"), "verified-");
+        Workplace place = Workplace.withDemo(folder);
+        Files.writeString(
+            folder.resolve("reports/short.md"),
+            "---\ntitle: Short\nsession: finch-quarry-lane-first\n---\nInvented. Peak: "
+                + "${number(\"peak_power\")}.\n");
+        assertThat(place.run("report", "short")).as(place.err()).isEqualTo(ExitStatus.DONE);
+        return Files.readAllBytes(folder.resolve("reports/short/report.pdf"));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  @BeforeEach
+  void take_the_pdf_alone() throws IOException {
+    published = Once.PDF.clone();
+    empty = new Workplace(Files.createDirectory(folder.resolve("empty")));
+  }
+
+  @Test
+  void a_report_as_published_is_the_same_byte_for_byte() throws IOException {
+    assertThat(verify(published)).isEqualTo(ExitStatus.DONE);
+    assertThat(empty.out())
+        .contains("made by Taperbook")
+        .contains("numbers: the same")
+        .contains("verified: the report follows from the inputs it carries, byte for byte.");
+    assertThat(empty.err()).isEmpty();
+    assertThat(folder.resolve("empty")).isEmptyDirectory();
+  }
+
+  @Test
+  void a_report_that_was_packed_anew_is_verified() throws IOException {
+    byte[] packed = changed(document -> {});
+    assertThat(packed).isNotEqualTo(published);
+    assertThat(verify(packed)).as(empty.out() + empty.err()).isEqualTo(ExitStatus.DONE);
+    assertThat(empty.out()).contains("the files differ only in how they are packed.");
+  }
+
+  @Test
+  void a_changed_number_in_the_text_of_a_page_is_found() throws IOException {
+    assertThat(verify(changed(document -> swapTwoGlyphs(document, document.getPage(0)))))
+        .isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.out())
+        .contains("numbers: the same")
+        .containsPattern("text of \\d+ pages: 1 differing")
+        .containsPattern("    page 1, line \\d+\n      carried     .+\n      recomputed  .+")
+        .contains("not verified: the report does not follow from the inputs it carries.");
+  }
+
+  @Test
+  void a_changed_number_in_the_numbers_file_is_found() throws IOException {
+    assertThat(
+            verify(
+                changed(
+                    document ->
+                        replace(
+                            document,
+                            "numbers.json",
+                            text ->
+                                text.replaceFirst(
+                                    "(\"id\": \"peak_power\",\\s+\"label\": [^\\n]+\\s+\"value\":"
+                                        + " )[0-9.]+",
+                                    "$1311")))))
+        .isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.out())
+        .containsPattern("numbers: 1 differing\n    peak_power \\(finch-quarry-lane-first\\)\n")
+        .contains("carried     311 kW, ")
+        .containsPattern("text of \\d+ pages: the same");
+  }
+
+  @Test
+  void a_changed_reading_is_found_by_its_hash_and_by_what_follows_from_it() throws IOException {
+    String file = "sessions/finch-quarry-lane-first/readings.csv";
+    assertThat(
+            verify(
+                changed(
+                    document ->
+                        replace(document, file, t -> t.replace("6:10,32,123,", "6:10,32,323,")))))
+        .isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.out())
+        .containsPattern("inputs by hash: 1 differing\n    " + file + "\n")
+        .containsPattern("numbers: \\d+ differing\n")
+        .contains("peak_power (finch-quarry-lane-first)")
+        .containsPattern("recomputed  323 kW, 322\\.5\\d* to 323\\.[45]");
+  }
+
+  @Test
+  void a_changed_drawing_is_found_though_its_text_is_the_same() throws IOException {
+    assertThat(
+            verify(
+                changed(
+                    document -> {
+                      try (PDPageContentStream content =
+                          new PDPageContentStream(
+                              document,
+                              document.getPage(1),
+                              PDPageContentStream.AppendMode.APPEND,
+                              true)) {
+                        content.moveTo(100, 100);
+                        content.lineTo(300, 200);
+                        content.stroke();
+                      }
+                    })))
+        .isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.out())
+        .containsPattern("text of \\d+ pages: the same")
+        .containsPattern("drawing of \\d+ pages: 1 differing\n    page 2\n");
+  }
+
+  @Test
+  void a_changed_title_outside_the_pages_is_found() throws IOException {
+    byte[] retitled = changed(d -> d.getDocumentInformation().setTitle("Another title"));
+    assertThat(verify(retitled)).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.out()).contains("metadata and attachments: 1 differing");
+  }
+
+  @Test
+  void a_reading_that_no_longer_makes_sense_is_told_with_its_place() throws IOException {
+    String file = "sessions/finch-quarry-lane-first/readings.csv";
+    assertThat(
+            verify(changed(d -> replace(d, file, t -> t.replace("6:10,32,123,", "6:10,32,many,")))))
+        .isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.err()).contains("error  " + file + ":9:3");
+    assertThat(empty.out())
+        .contains(file)
+        .contains("not verified: the report cannot be made again from what the PDF carries.");
+  }
+
+  @Test
+  void what_is_no_report_is_refused_in_words() throws IOException {
+    assertThat(verify("hello".getBytes(StandardCharsets.UTF_8)))
+        .isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.err())
+        .contains("found     no PDF, or a damaged one")
+        .contains("[published-not-understood]");
+    ByteArrayOutputStream bare = new ByteArrayOutputStream();
+    try (PDDocument document = new PDDocument()) {
+      document.addPage(new PDPage());
+      document.save(bare);
+    }
+    assertThat(verify(bare.toByteArray())).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.err()).contains("found     a PDF that carries no numbers.json");
+    assertThat(verify(changed(d -> replace(d, "numbers.json", t -> t.substring(0, 500)))))
+        .isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.err()).contains("found     text that is not JSON: ");
+    byte[] half = Arrays.copyOf(published, published.length / 2);
+    assertThat(verify(half)).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.err()).doesNotContain("Exception");
+  }
+
+  @Test
+  void a_file_that_unpacks_without_end_is_refused() throws IOException {
+    byte[] bomb =
+        changed(
+            document -> {
+              PDStream stream = new PDStream(document);
+              try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
+                byte[] zeros = new byte[1 << 20];
+                for (int i = 0; i < 80; i++) {
+                  out.write(zeros);
+                }
+              }
+              document.getPage(0).getCOSObject().setItem("Extra", stream);
+            });
+    assertThat(bomb.length).isLessThan(3 * published.length);
+    assertThat(verify(bomb)).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.err()).contains("found     a PDF that unpacks to more than is read");
+  }
+
+  @Test
+  void usage_is_told() {
+    assertThat(empty.run("verify")).isEqualTo(ExitStatus.WRONG_USAGE);
+    assertThat(empty.run("verify", "nothing.pdf")).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.err()).contains("there is no file 'nothing.pdf' that can be read");
+  }
+
+  private interface Change {
+    void to(PDDocument document) throws IOException;
+  }
+
+  private byte[] changed(Change change) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (PDDocument document = Loader.loadPDF(published)) {
+      change.to(document);
+      document.save(out);
+    }
+    return out.toByteArray();
+  }
+
+  private ExitStatus verify(byte[] pdf) throws IOException {
+    Path file = folder.resolve("report.pdf");
+    Files.write(file, pdf);
+    return empty.run("verify", file.toString());
+  }
+
+  private static void replace(PDDocument document, String name, UnaryOperator<String> edit)
+      throws IOException {
+    PDEmbeddedFile file =
+        document.getDocumentCatalog().getNames().getEmbeddedFiles().getNames().entrySet().stream()
+            .filter(e -> e.getKey().equals(name))
+            .map(e -> e.getValue().getEmbeddedFile())
+            .findFirst()
+            .orElseThrow();
+    String before = new String(file.toByteArray(), StandardCharsets.UTF_8);
+    String after = edit.apply(before);
+    assertThat(after).isNotEqualTo(before);
+    byte[] bytes = after.getBytes(StandardCharsets.UTF_8);
+    try (OutputStream out = file.createOutputStream(COSName.FLATE_DECODE)) {
+      new ByteArrayInputStream(bytes).transferTo(out);
+    }
+    file.setSize(bytes.length);
+  }
+
+  /** Swaps the first two glyphs of a text that differ, as someone who forges a figure would. */
+  private static void swapTwoGlyphs(PDDocument document, PDPage page) throws IOException {
+    List<Object> tokens = new PDFStreamParser(page).parse();
+    for (int i = 1; i < tokens.size(); i++) {
+      boolean shows =
+          tokens.get(i) instanceof Operator operator && operator.getName().startsWith("T");
+      if (shows && swapped(tokens, i - 1)) {
+        PDStream stream = new PDStream(document);
+        try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
+          new ContentStreamWriter(out).writeTokens(tokens);
+        }
+        page.setContents(stream);
+        return;
+      }
+    }
+    throw new IllegalStateException("the page shows no text");
+  }
+
+  private static boolean swapped(List<Object> tokens, int index) {
+    if (tokens.get(index) instanceof COSString string) {
+      byte[] glyphs = string.getBytes();
+      if (glyphs.length >= 4 && (glyphs[0] != glyphs[2] || glyphs[1] != glyphs[3])) {
+        byte[] other = {glyphs[2], glyphs[3], glyphs[0], glyphs[1]};
+        System.arraycopy(other, 0, glyphs, 0, 4);
+        tokens.set(index, new COSString(glyphs, true));
+        return true;
+      }
+    }
+    return tokens.get(index) instanceof COSArray array && swappedWithin(array);
+  }
+
+  private static boolean swappedWithin(COSArray array) {
+    for (int i = 0; i < array.size(); i++) {
+      List<Object> one = new ArrayList<>(List.of(array.get(i)));
+      if (swapped(one, 0)) {
+        array.set(i, (COSString) one.get(0));
+        return true;
+      }
+    }
+    return false;
+  }
+}

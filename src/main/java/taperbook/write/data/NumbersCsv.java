@@ -8,15 +8,8 @@ import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 
-/**
- * Writes {@code numbers.csv}: one row for each number, as RFC 4180 has it.
- *
- * <p>Texts that a spreadsheet would carry out as a formula get an apostrophe in front.
- *
- * @see <a href="https://www.rfc-editor.org/rfc/rfc4180#section-2">RFC 4180, section 2</a>
- */
+/** Writes {@code numbers.csv}: one row for each number. */
 public final class NumbersCsv {
-  private static final String FORMULA_STARTS = "=+-@\t\r";
   private static final List<String> HEAD =
       List.of(
           "id",
@@ -36,28 +29,29 @@ public final class NumbersCsv {
 
   /** The file as UTF-8. */
   public static byte[] bytes(ReportResult result) {
-    StringBuilder csv = new StringBuilder();
-    row(csv, HEAD);
+    CsvText csv = new CsvText().row(HEAD);
     for (SessionResult session : result.sessions()) {
-      session.numbers().all().forEach(number -> row(csv, cells(number)));
+      session.numbers().all().forEach(number -> csv.row(cells(number)));
     }
-    return csv.toString().getBytes(StandardCharsets.UTF_8);
+    return csv.text().getBytes(StandardCharsets.UTF_8);
   }
 
   private static List<String> cells(ReportNumber number) {
     List<String> cells = new ArrayList<>();
-    cells.add(text(number.id()));
-    cells.add(text(number.label()));
+    cells.add(CsvText.harmless(number.id()));
+    cells.add(CsvText.harmless(number.label()));
     List<String> amounts =
         number.outcome().fold(NumbersCsv::amounts, (Outcome.Withheld w) -> List.of("", "", "", ""));
     cells.add(amounts.get(0));
-    cells.add(text(number.unit().symbol()));
+    cells.add(CsvText.harmless(number.unit().symbol()));
     cells.addAll(amounts.subList(1, 4));
-    cells.add(text(number.origin().basis().words()));
-    cells.add(text(number.origin().session()));
-    cells.add(text(String.join(" ", RowRuns.listed(number.origin().rows()))));
-    cells.add(text(String.join(" ", number.caveats().stream().map(c -> c.sentence()).toList())));
-    cells.add(text(number.withheld().orElse("")));
+    cells.add(CsvText.harmless(number.origin().basis().words()));
+    cells.add(CsvText.harmless(number.origin().session()));
+    cells.add(CsvText.harmless(String.join(" ", RowRuns.listed(number.origin().rows()))));
+    cells.add(
+        CsvText.harmless(
+            String.join(" ", number.caveats().stream().map(c -> c.sentence()).toList())));
+    cells.add(CsvText.harmless(number.withheld().orElse("")));
     return cells;
   }
 
@@ -67,18 +61,5 @@ public final class NumbersCsv {
         Digits.plain(measured.estimate().bounds().low()),
         Digits.plain(measured.estimate().bounds().high()),
         Digits.plain(measured.coverage()));
-  }
-
-  private static String text(String text) {
-    return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
-  }
-
-  private static void row(StringBuilder csv, List<String> cells) {
-    csv.append(String.join(",", cells.stream().map(NumbersCsv::quoted).toList())).append("\r\n");
-  }
-
-  private static String quoted(String cell) {
-    boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
   }
 }

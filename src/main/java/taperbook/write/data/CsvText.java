@@ -1,0 +1,34 @@
+package taperbook.write.data;
+
+import java.util.List;
+
+/**
+ * Rows of CSV as RFC 4180 has them. Texts that a spreadsheet would carry out as a formula get an
+ * apostrophe in front.
+ *
+ * @see <a href="https://www.rfc-editor.org/rfc/rfc4180#section-2">RFC 4180, section 2</a>
+ */
+final class CsvText {
+  private static final String FORMULA_STARTS = "=+-@\t\r";
+
+  private final StringBuilder csv = new StringBuilder();
+
+  /** A text that no spreadsheet takes for a formula. */
+  static String harmless(String text) {
+    return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+  }
+
+  CsvText row(List<String> cells) {
+    csv.append(String.join(",", cells.stream().map(CsvText::quoted).toList())).append("\r\n");
+    return this;
+  }
+
+  String text() {
+    return csv.toString();
+  }
+
+  private static String quoted(String cell) {
+    boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+    return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package taperbook.proof;
+
+import org.jspecify.annotations.NullMarked;

@@ -55,6 +55,7 @@ final class ItemRange {
       case MASS -> QuantityRange.from(0, 10_000);
       case ANGLE -> QuantityRange.from(-360, 360);
       case ENERGY_PER_SHARE -> QuantityRange.above(0, 20);
+      case RATE -> QuantityRange.from(0, 100);
       case POWER_PER_SHARE -> QuantityRange.from(-1000, 1000);
       case FACTOR -> QuantityRange.from(0.8, 1.2);
     };

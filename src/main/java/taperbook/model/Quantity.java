@@ -14,6 +14,8 @@ public enum Quantity {
   ENERGY_PER_SHARE,
   /** Change of power for each per cent of state of charge; base unit kilowatt per per cent. */
   POWER_PER_SHARE,
+  /** Power for each energy; base unit one per hour. */
+  RATE,
   /** Temperature; base unit degree Celsius. */
   TEMPERATURE,
   /** Electric potential difference; base unit volt. */

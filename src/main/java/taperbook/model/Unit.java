@@ -34,6 +34,8 @@ public enum Unit {
   KILOWATT_HOUR_PER_PERCENT("kWh/%", Quantity.ENERGY_PER_SHARE, 1),
   /** Kilowatt per per cent of state of charge: how fast a charging curve rises or falls. */
   KILOWATT_PER_PERCENT("kW/%", Quantity.POWER_PER_SHARE, 1),
+  /** One per hour: power over energy, the base unit of C-rates. */
+  PER_HOUR("1/h", Quantity.RATE, 1),
   /** Degree Celsius, the base unit of temperature. */
   CELSIUS("Cel", Quantity.TEMPERATURE, 1),
   /** Degree Fahrenheit. */

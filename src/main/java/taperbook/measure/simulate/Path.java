@@ -81,9 +81,36 @@ final class Path {
         low = middle;
       }
     }
-    double rise = values[high] - values[low];
-    double share = rise > 0 ? (value - values[low]) / rise : 1;
-    return seconds[low] + share * (seconds[high] - seconds[low]);
+    return between(high, value);
+  }
+
+  /**
+   * As {@link #timeOf}, for many values in one walk.
+   *
+   * @param rising values, never falling
+   * @param times filled in with the time of each
+   */
+  void timesOf(double[] rising, double[] times) {
+    int high = 1;
+    for (int k = 0; k < rising.length; k++) {
+      double value = rising[k];
+      if (value <= values[0]) {
+        times[k] = extended(0, 1, value);
+      } else if (value > values[size - 1]) {
+        times[k] = extended(size - 1, -1, value);
+      } else {
+        while (values[high] < value) {
+          high++;
+        }
+        times[k] = between(high, value);
+      }
+    }
+  }
+
+  private double between(int high, double value) {
+    double rise = values[high] - values[high - 1];
+    double share = rise > 0 ? (value - values[high - 1]) / rise : 1;
+    return seconds[high - 1] + share * (seconds[high] - seconds[high - 1]);
   }
 
   /** Carries the slope at an end on to a value outside. */

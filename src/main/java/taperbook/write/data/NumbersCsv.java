@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import taperbook.model.Outcome;
+import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
@@ -28,6 +29,7 @@ public final class NumbersCsv {
           "coverage",
           "basis",
           "session",
+          "against",
           "rows",
           "caveats",
           "withheld");
@@ -39,12 +41,15 @@ public final class NumbersCsv {
     StringBuilder csv = new StringBuilder();
     row(csv, HEAD);
     for (SessionResult session : result.sessions()) {
-      session.numbers().all().forEach(number -> row(csv, cells(number)));
+      session.numbers().all().forEach(number -> row(csv, cells(result, number)));
+    }
+    for (PairResult pair : result.pairs()) {
+      pair.numbers().all().forEach(number -> row(csv, cells(result, number)));
     }
     return csv.toString().getBytes(StandardCharsets.UTF_8);
   }
 
-  private static List<String> cells(ReportNumber number) {
+  private static List<String> cells(ReportResult result, ReportNumber number) {
     List<String> cells = new ArrayList<>();
     cells.add(text(number.id()));
     cells.add(text(number.label()));
@@ -55,8 +60,9 @@ public final class NumbersCsv {
     cells.addAll(amounts.subList(1, 4));
     cells.add(text(number.origin().basis().words()));
     cells.add(text(number.origin().session()));
+    cells.add(text(number.origin().against()));
     cells.add(text(String.join(" ", RowRuns.listed(number.origin().rows()))));
-    cells.add(text(String.join(" ", number.caveats().stream().map(c -> c.sentence()).toList())));
+    cells.add(text(String.join(" ", result.cautions(number))));
     cells.add(text(number.withheld().orElse("")));
     return cells;
   }

@@ -282,14 +282,14 @@ public enum Method {
   LEAD_STRETCH(
       "Where one curve leads",
       "All states of charge over which the band of the difference in power lies on one side of zero."
-          + " The band holds the whole course of the true difference in 95 % of cases: mean and"
-          + " standard uncertainty u(q) of drawn pairs of sessions, and the factor c that the"
-          + " greatest deviation of a trial, in units of u(q), does not exceed in 95 % of trials (J."
-          + " L. Montiel Olea, M. Plagborg-M\u00f8ller, Journal of Applied Econometrics 34 (2019)"
-          + " 1-17). The edges say how far the lead is beyond doubt; it may reach farther. A lead"
-          + " over less than 1 % is not told.",
-      "mean(P_a(q) - P_b(q)) - c * u(q) > 0, or mean + c * u(q) < 0; P(q) = P(t) at the first t that"
-          + " reaches q",
+          + " The band holds the whole course of the true difference in 95 % of cases: from the d-th"
+          + " smallest to the d-th largest of the differences of drawn pairs of sessions, with the"
+          + " greatest d that leaves 95 % of the pairs inside everywhere (J. L. Montiel Olea, M."
+          + " Plagborg-M\u00f8ller, Journal of Applied Econometrics 34 (2019) 1-17). The edges say how"
+          + " far the lead is beyond doubt; it may reach farther. A lead over less than 1 % is not"
+          + " told.",
+      "low(q) > 0 or high(q) < 0, with the band low(q) to high(q) of P_a(q) - P_b(q); P(q) = P(t) at"
+          + " the first t that reaches q",
       List.of(
           NEAREST_STEP,
           SOC_NEVER_FALLS,

@@ -23,6 +23,10 @@ import taperbook.model.Unit;
  */
 public final class CurveComparison {
   private static final double COVERAGE = 0.95;
+
+  /** Draws of a pair: the share that the band covers is then known to a third of a per cent. */
+  private static final int TRIALS = 4000;
+
   private static final double COVERAGE_OF_BOUNDS = 1;
 
   /** Less than this in common is nothing to compare, %. */
@@ -49,10 +53,15 @@ public final class CurveComparison {
    * @param caveats what concerns the charging of either
    */
   public static PairResult of(Session session, Session other, String name, List<Caveat> caveats) {
-    return new CurveComparison(session, other, name, caveats).result();
+    return of(session, other, name, caveats, TRIALS);
   }
 
-  private PairResult result() {
+  static PairResult of(
+      Session session, Session other, String name, List<Caveat> caveats, int trials) {
+    return new CurveComparison(session, other, name, caveats).result(trials);
+  }
+
+  private PairResult result(int trials) {
     Optional<Side> one = Side.of(session);
     Optional<Side> two = Side.of(other);
     if (one.isEmpty() || two.isEmpty()) {
@@ -64,7 +73,7 @@ public final class CurveComparison {
       return nothing("the two sessions share less than 1 % of state of charge");
     }
     Interval window = new Interval(from.value(), to.value());
-    Pair pair = new Pair(one.get(), two.get(), window);
+    Pair pair = new Pair(one.get(), two.get(), window, trials);
     shared(pair, from, to);
     List<Stretches.Span> spans = Stretches.of(pair.band());
     return new PairResult(

@@ -15,23 +15,28 @@ import taperbook.model.Session;
  * sums are taken by halves. Thus swapping the two changes the sign of everything, and nothing else.
  */
 final class DrawnPair {
-  /** Trials: the share that a band covers is then known to a third of a per cent. */
-  static final int TRIALS = 4000;
-
-  /** Of the trials, below and above the interval of a number. */
-  private static final int TAIL = TRIALS / 40;
+  /** One in so many trials lies below the interval of a number, and one above. */
+  private static final int ONE_IN = 40;
 
   private final double[] grid;
-  private final double[][] kilowatts = new double[TRIALS][];
-  private final double[][] seconds = new double[TRIALS][];
+  private final double[][] kilowatts;
+  private final double[][] seconds;
 
-  DrawnPair(Session one, Session other, double[] grid) {
+  /**
+   * Draws a pair.
+   *
+   * @param grid states of charge that both went through, rising, %
+   * @param trials number of draws, even
+   */
+  DrawnPair(Session one, Session other, double[] grid, int trials) {
     this.grid = grid.clone();
-    DrawnCurves a = DrawnCurves.of(one, grid, TRIALS);
-    DrawnCurves b = DrawnCurves.of(other, grid, TRIALS);
-    for (int k = 0; k < TRIALS; k++) {
+    this.kilowatts = new double[trials][];
+    this.seconds = new double[trials][];
+    DrawnCurves a = DrawnCurves.of(one, grid, trials);
+    DrawnCurves b = DrawnCurves.of(other, grid, trials);
+    for (int k = 0; k < trials; k++) {
       int trial = k;
-      int partner = (k + TRIALS / 2) % TRIALS;
+      int partner = (k + trials / 2) % trials;
       kilowatts[k] = filled(i -> a.kilowatts(trial, i) - b.kilowatts(partner, i));
       seconds[k] = filled(i -> b.second(partner, i) - a.second(trial, i));
     }
@@ -43,9 +48,15 @@ final class DrawnPair {
     return values;
   }
 
-  /** Power of the first less that of the other in a trial at a point of the grid, kW. */
-  double kilowatts(int trial, int point) {
-    return kilowatts[trial][point];
+  int trials() {
+    return kilowatts.length;
+  }
+
+  /** Power of the first less that of the other at a point of the grid, for each trial, kW. */
+  double[] kilowatts(int point) {
+    double[] values = new double[trials()];
+    Arrays.setAll(values, k -> kilowatts[k][point]);
+    return values;
   }
 
   /**
@@ -61,11 +72,12 @@ final class DrawnPair {
     return interval(k -> at(seconds[k], to) - at(seconds[k], from));
   }
 
-  private static Interval interval(IntToDoubleFunction ofTrial) {
-    double[] values = new double[TRIALS];
+  private Interval interval(IntToDoubleFunction ofTrial) {
+    double[] values = new double[trials()];
     Arrays.setAll(values, ofTrial);
     Arrays.sort(values);
-    return new Interval(values[TAIL], values[TRIALS - 1 - TAIL]);
+    int tail = values.length / ONE_IN;
+    return new Interval(values[tail], values[values.length - 1 - tail]);
   }
 
   private double integral(double[] values, double from, double to) {

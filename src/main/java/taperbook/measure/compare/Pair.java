@@ -13,8 +13,13 @@ final class Pair {
   private final DrawnPair drawn;
   private final Band band;
 
-  /** Compares two sides over a window that both went through. */
-  Pair(Side one, Side other, Interval window) {
+  /**
+   * Compares two sides.
+   *
+   * @param window states of charge that both went through, %
+   * @param trials number of draws, even
+   */
+  Pair(Side one, Side other, Interval window, int trials) {
     this.one = one;
     this.other = other;
     double[] grid = Grid.of(window, one.curve(), other.curve());
@@ -22,7 +27,7 @@ final class Pair {
     for (int i = 0; i < grid.length; i++) {
       values[i] = one.curve().kilowatts(grid[i]) - other.curve().kilowatts(grid[i]);
     }
-    this.drawn = new DrawnPair(one.session(), other.session(), grid);
+    this.drawn = new DrawnPair(one.session(), other.session(), grid, trials);
     this.band = new Band(grid, values, drawn);
   }
 

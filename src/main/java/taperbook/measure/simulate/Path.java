@@ -7,9 +7,17 @@ package taperbook.measure.simulate;
 final class Path {
   private final double[] seconds;
   private final double[] values;
+  private final double slopeSpan;
   private int size;
 
-  Path(int capacity) {
+  /**
+   * An empty path.
+   *
+   * @param capacity most points
+   * @param slopeSpan height of the stretch at an end whose slope is carried on past it
+   */
+  Path(int capacity, double slopeSpan) {
+    this.slopeSpan = slopeSpan;
     this.seconds = new double[capacity];
     this.values = new double[capacity];
   }
@@ -113,15 +121,22 @@ final class Path {
     return seconds[high - 1] + share * (seconds[high] - seconds[high - 1]);
   }
 
-  /** Carries the slope at an end on to a value outside. */
+  /**
+   * Carries the slope at an end on to a value outside: the mean slope over the stretch next to the
+   * end that is at least {@code slopeSpan} high, as the very last piece may be all but flat.
+   */
   private double extended(int end, int inward, double value) {
     int other = end + inward;
-    while (other > 0 && other < size - 1 && values[other] == values[end]) {
+    while (other > 0 && other < size - 1 && isNear(values[other], values[end])) {
       other += inward;
     }
     double rise = values[other] - values[end];
     double run = seconds[other] - seconds[end];
     return rise == 0 ? seconds[end] : seconds[end] + (value - values[end]) * run / rise;
+  }
+
+  private boolean isNear(double one, double other) {
+    return one == other || Math.abs(one - other) < slopeSpan;
   }
 
   /** Index of the first time above a time; the time lies inside the path. */

@@ -8,12 +8,10 @@ import taperbook.model.Caveat;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
-import taperbook.model.Method;
 import taperbook.model.PairResult;
 import taperbook.model.RowRef;
 import taperbook.model.Session;
 import taperbook.model.Stretch;
-import taperbook.model.Unit;
 
 /**
  * Holds the power curve of a session against that of another. The one entrance to this package.
@@ -34,13 +32,13 @@ public final class CurveComparison {
 
   private final Session session;
   private final Session other;
-  private final String name;
+  private final PairWords words;
   private final PairLedger ledger;
 
   private CurveComparison(Session session, Session other, String name, List<Caveat> caveats) {
     this.session = session;
     this.other = other;
-    this.name = name;
+    this.words = new PairWords(name);
     this.ledger = new PairLedger(session.name(), other.name(), caveats);
   }
 
@@ -86,7 +84,7 @@ public final class CurveComparison {
   }
 
   private PairResult nothing(String why) {
-    for (Heading heading : List.of(sharedFrom(), sharedTo(), meanLead(), timeGain())) {
+    for (Heading heading : words.ofWindow()) {
       ledger.withheld(heading, why);
     }
     Optional<Curve> none = Optional.empty();
@@ -106,46 +104,14 @@ public final class CurveComparison {
     return later(a.times(-1), b.times(-1)).times(-1);
   }
 
-  private Heading sharedFrom() {
-    return new Heading(
-        "shared_soc_from",
-        "States of charge that this session shares with " + name + ": from",
-        Unit.PERCENT,
-        Method.SHARED_WINDOW);
-  }
-
-  private Heading sharedTo() {
-    return new Heading(
-        "shared_soc_to",
-        "States of charge that this session shares with " + name + ": until",
-        Unit.PERCENT,
-        Method.SHARED_WINDOW);
-  }
-
-  private Heading meanLead() {
-    return new Heading(
-        "mean_lead_shared",
-        "Mean power of this session less that of " + name + ", over all that both went through",
-        Unit.KILOWATT,
-        Method.POWER_LEAD);
-  }
-
-  private Heading timeGain() {
-    return new Heading(
-        "time_gain_shared",
-        "Time of " + name + " less that of this session, over all that both went through",
-        Unit.SECOND,
-        Method.TIME_GAIN);
-  }
-
   private void shared(Pair pair, Estimate from, Estimate to) {
     double low = from.value();
     double high = to.value();
-    ledger.measured(sharedFrom(), from, COVERAGE_OF_BOUNDS, pair.rows(low, low));
-    ledger.measured(sharedTo(), to, COVERAGE_OF_BOUNDS, pair.rows(high, high));
+    ledger.measured(words.sharedFrom(), from, COVERAGE_OF_BOUNDS, pair.rows(low, low));
+    ledger.measured(words.sharedTo(), to, COVERAGE_OF_BOUNDS, pair.rows(high, high));
     List<RowRef> rows = pair.rows(low, high);
-    ledger.measured(meanLead(), pair.meanLead(low, high), COVERAGE, rows);
-    ledger.measured(timeGain(), pair.timeGain(low, high), COVERAGE, rows);
+    ledger.measured(words.meanLead(), pair.meanLead(low, high), COVERAGE, rows);
+    ledger.measured(words.timeGain(), pair.timeGain(low, high), COVERAGE, rows);
   }
 
   private List<Stretch> stretches(Pair pair, List<Stretches.Span> spans) {
@@ -166,51 +132,25 @@ public final class CurveComparison {
     String id = "lead_" + k + "_";
     Stretch.Ids ids =
         new Stretch.Ids(id + "soc_from", id + "soc_to", id + "power", id + "time_gain");
-    String which = span.order() == Stretch.Order.AHEAD ? "ahead of " : "behind ";
-    String label = "Stretch " + k + ", this session " + which + name + ": ";
     double from = span.from();
     double to = span.to();
     List<RowRef> rows = pair.rows(from, to);
-    Method stretch = Method.LEAD_STRETCH;
-    ledger.measured(
-        new Heading(ids.from(), label + "from", Unit.PERCENT, stretch),
-        Estimate.exactly(from),
-        COVERAGE,
-        rows);
-    ledger.measured(
-        new Heading(ids.to(), label + "until", Unit.PERCENT, stretch),
-        Estimate.exactly(to),
-        COVERAGE,
-        rows);
-    ledger.measured(
-        new Heading(
-            ids.lead(), label + "mean difference in power", Unit.KILOWATT, Method.POWER_LEAD),
-        pair.meanLead(from, to),
-        COVERAGE,
-        rows);
-    ledger.measured(
-        new Heading(ids.gain(), label + "time gained", Unit.SECOND, Method.TIME_GAIN),
-        pair.timeGain(from, to),
-        COVERAGE,
-        rows);
+    List<Heading> headings = words.lead(ids, k, span.order());
+    // The edges are where a band meets zero: how far a lead is known, and as such exact.
+    ledger.measured(headings.get(0), Estimate.exactly(from), COVERAGE, rows);
+    ledger.measured(headings.get(1), Estimate.exactly(to), COVERAGE, rows);
+    ledger.measured(headings.get(2), pair.meanLead(from, to), COVERAGE, rows);
+    ledger.measured(headings.get(3), pair.timeGain(from, to), COVERAGE, rows);
     return ids;
   }
 
   private List<String> crossings(Pair pair, List<Stretches.Span> spans) {
     List<String> ids = new ArrayList<>();
     for (Estimate crossing : CurveCrossing.all(pair.band(), spans)) {
-      int k = ids.size() + 1;
-      String id = "crossing_" + k + "_soc";
-      ledger.measured(
-          new Heading(
-              id,
-              "Crossing " + k + " of this session's curve with that of " + name,
-              Unit.PERCENT,
-              Method.CURVE_CROSSING),
-          crossing,
-          COVERAGE,
-          pair.rows(crossing.bounds().low(), crossing.bounds().high()));
-      ids.add(id);
+      Heading heading = words.crossing(ids.size() + 1);
+      Interval where = crossing.bounds();
+      ledger.measured(heading, crossing, COVERAGE, pair.rows(where.low(), where.high()));
+      ids.add(heading.id());
     }
     return ids;
   }

@@ -2,10 +2,8 @@ package taperbook.app;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
-import taperbook.model.SessionResult;
 import taperbook.problem.Checked;
 import taperbook.problem.Nearest;
 import taperbook.words.Wording;
@@ -40,39 +38,31 @@ final class ExplainCommand {
       return ExitStatus.INPUT_REFUSED;
     }
     ReportResult result = measured.value().get();
-    SessionResult session = session(result, names);
-    ReportNumber number = number(report, session, names.get(1));
+    ReportNumber number = number(result, session(result, names), names.get(1));
     Wording wording = new Wording(result.plan().style().units());
     InputRows rows = new InputRows(sources.value().get().files());
-    Explanation.lines(number, wording, rows).forEach(messages::result);
+    Explanation.lines(number, result.cautions(number), wording, rows).forEach(messages::result);
     return ExitStatus.DONE;
   }
 
-  private static SessionResult session(ReportResult result, List<String> names) {
-    if (names.size() == 2) {
-      return result.main();
+  private static String session(ReportResult result, List<String> names) {
+    List<String> known = result.sessions().stream().map(s -> s.session().name()).toList();
+    String name = names.size() == 2 ? known.get(0) : names.get(2);
+    if (!known.contains(name)) {
+      throw unknown("the report " + names.get(0) + " has no session", name, known);
     }
-    String name = names.get(2);
-    Optional<SessionResult> found =
-        result.sessions().stream().filter(s -> s.session().name().equals(name)).findFirst();
-    return found.orElseThrow(
-        () ->
-            unknown(
-                "the report " + names.get(0) + " has no session",
-                name,
-                result.sessions().stream().map(s -> s.session().name()).toList()));
+    return name;
   }
 
-  private static ReportNumber number(String report, SessionResult session, String id) {
-    return session
-        .numbers()
-        .find(id)
+  private static ReportNumber number(ReportResult result, String session, String id) {
+    return result
+        .find(id, session)
         .orElseThrow(
             () ->
                 unknown(
-                    "the report " + report + " has no number of " + session.session().name(),
+                    "the report " + result.plan().name() + " has no number of " + session,
                     id,
-                    session.numbers().ids()));
+                    result.ids(session)));
   }
 
   private static StoppedException unknown(String what, String name, Collection<String> known) {

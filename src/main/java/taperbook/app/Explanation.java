@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import taperbook.model.Assumption;
-import taperbook.model.Caveat;
 import taperbook.model.Contribution;
 import taperbook.model.Estimate;
 import taperbook.model.Outcome;
@@ -24,19 +23,22 @@ final class Explanation {
           + " the straight line between two";
 
   private final ReportNumber number;
+  private final List<String> cautions;
   private final Wording wording;
   private final InputRows rows;
   private final PlainText text = new PlainText();
 
-  private Explanation(ReportNumber number, Wording wording, InputRows rows) {
+  private Explanation(ReportNumber number, List<String> cautions, Wording wording, InputRows rows) {
     this.number = number;
+    this.cautions = List.copyOf(cautions);
     this.wording = wording;
     this.rows = rows;
   }
 
   /** The lines of the explanation, each at most 80 characters long. */
-  static List<String> lines(ReportNumber number, Wording wording, InputRows rows) {
-    Explanation explanation = new Explanation(number, wording, rows);
+  static List<String> lines(
+      ReportNumber number, List<String> cautions, Wording wording, InputRows rows) {
+    Explanation explanation = new Explanation(number, cautions, wording, rows);
     explanation.head();
     explanation.method();
     explanation.assumptions();
@@ -62,6 +64,9 @@ final class Explanation {
             });
     line("Basis", number.origin().basis().words());
     line("Session", number.origin().session());
+    if (!number.origin().against().isEmpty()) {
+      line("Against", number.origin().against());
+    }
     line("Id", number.id());
   }
 
@@ -151,8 +156,8 @@ final class Explanation {
   private void caveats() {
     if (!number.caveats().isEmpty()) {
       heading("What to know before using it");
-      for (Caveat caveat : number.caveats()) {
-        bullet(caveat.kind().title() + ": " + caveat.sentence());
+      for (int i = 0; i < cautions.size(); i++) {
+        bullet(number.caveats().get(i).kind().title() + ": " + cautions.get(i));
       }
     }
   }

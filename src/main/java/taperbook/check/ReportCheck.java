@@ -18,6 +18,10 @@ import taperbook.read.RawText;
 /** Checks the front matter of a report and makes the plan of the report. */
 public final class ReportCheck {
   private static final String USUAL_TEMPLATE = "report";
+
+  /** Sessions beside the reported one that the pages can tell apart: six letters and styles. */
+  private static final int MOST_COMPARED = 5;
+
   private static final List<String> UNITS = List.of(Unit.MILE.symbol(), Unit.KILOMETRE.symbol());
   private static final List<String> BASES = List.of(Basis.DRIVEN.words(), Basis.RATED.words());
 
@@ -83,6 +87,7 @@ public final class ReportCheck {
     String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
     List<RawText> compare = frontMatter.list(ReportKey.COMPARE);
     compare.stream().filter(c -> c.text().equals(session)).forEach(this::tellSelf);
+    tellTooMany(compare);
     return new ReportPlan.Subject(
         session,
         compare.stream().flatMap(c -> sessions.find(c).stream()).distinct().toList(),
@@ -90,6 +95,22 @@ public final class ReportCheck {
             .flatMap(r -> rangeTests.find(r).stream())
             .distinct()
             .toList());
+  }
+
+  private void tellTooMany(List<RawText> compare) {
+    List<String> names = compare.stream().map(RawText::text).distinct().toList();
+    if (names.size() <= MOST_COMPARED) {
+      return;
+    }
+    String first = names.get(MOST_COMPARED);
+    RawText beyond = compare.stream().filter(c -> c.text().equals(first)).findFirst().orElseThrow();
+    log.add(
+        ProblemCode.VALUE_OUT_OF_RANGE,
+        beyond.line(),
+        beyond.column(),
+        names.size() + " sessions to compare",
+        "at most " + MOST_COMPARED + ", as charts and tables cannot tell more apart",
+        "take sessions away from here on, or write a second report");
   }
 
   private void tellSelf(RawText written) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import taperbook.measure.curve.Envelope;
+import taperbook.measure.curve.GapRule;
 import taperbook.model.Curve;
 import taperbook.model.Curves;
 import taperbook.model.Estimate;

@@ -212,7 +212,7 @@ final class DistanceNumbers {
     ledger.measured(entry, new Estimate(seconds, bounds), rows, own);
   }
 
-  private static Caveat pastTheEnd() {
+  static Caveat pastTheEnd() {
     return new Caveat(
         Caveat.Kind.GAPS,
         "The upper bound lies past the last reading; it is carried on at the slowest rate of the"

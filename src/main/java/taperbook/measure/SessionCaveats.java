@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import taperbook.measure.curve.GapRule;
 import taperbook.model.Caveat;
 import taperbook.model.Caveat.Kind;
 import taperbook.model.Channel;

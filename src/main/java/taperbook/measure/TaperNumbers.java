@@ -20,6 +20,9 @@ import taperbook.model.Unit;
 
 /** How the power runs over state of charge and how fast it tapers. */
 final class TaperNumbers {
+  /** Why the end of a warm-up climb is withheld where there was none. */
+  static final String NO_CLIMB = "no warm-up climb was seen";
+
   /** Coverage of two standard uncertainties to each side, JCGM 100:2008, 6.3.3. */
   private static final double COVERAGE = 0.95;
 
@@ -119,7 +122,7 @@ final class TaperNumbers {
     List<Segment> climb =
         runs(segments, SegmentKind.WARM_UP).stream().findFirst().orElse(List.of());
     if (climb.isEmpty()) {
-      ledger.withheld(WARM_UP_END, "no warm-up climb was seen");
+      ledger.withheld(WARM_UP_END, NO_CLIMB);
     } else if (climb.size() == segments.size()) {
       ledger.withheld(WARM_UP_END, "the power was still climbing at the last reading");
     } else {

@@ -51,6 +51,26 @@ public enum Assumption {
   SAME_STRETCH(
       "The station's counter and the car's run over the same stretch of time.",
       "assumption of this report; both are compared between the same two readings of the clock"),
+  /** The energy of a battery is as stated. */
+  STATED_ENERGY(
+      "The battery's usable energy is as stated, or as the charge implies.",
+      "the tester's conditions; this report does not test it"),
+  /** The readings of two sessions err independently. */
+  SESSIONS_INDEPENDENT(
+      "The rounding of two sessions' readings, and what happened between them, are independent of"
+          + " each other.",
+      "assumption of this report; each session was read by itself"),
+  /** What two displays may be off by is left out. */
+  DISPLAY_CALIBRATION_LEFT_OUT(
+      "How far a car's displays of power and state of charge are off is not known. It is the same"
+          + " for two sessions of one car, but two cars' displays may differ, and that is not in the"
+          + " intervals.",
+      "assumption of this report; only a calibrated meter could tell"),
+  /** A logger's power is taken as it is. */
+  LOGGED_POWER_ERROR(
+      "The many power readings of a logger are taken as they are, but for one error within half a"
+          + " step that they share.",
+      "assumption of this report; independent rounding would average out"),
   /** The tested consumption holds for the next leg. */
   SAME_DRIVE_AGAIN(
       "The next leg is driven as the range test was: same speed, weather, load and route.",

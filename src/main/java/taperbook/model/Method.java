@@ -1,8 +1,10 @@
 package taperbook.model;
 
 import static taperbook.model.Assumption.COUNTER_FROM_ZERO;
+import static taperbook.model.Assumption.DISPLAY_CALIBRATION_LEFT_OUT;
 import static taperbook.model.Assumption.DISTANCE_AS_READ;
 import static taperbook.model.Assumption.INDEPENDENT_ROUNDING;
+import static taperbook.model.Assumption.LOGGED_POWER_ERROR;
 import static taperbook.model.Assumption.NEAREST_STEP;
 import static taperbook.model.Assumption.POWER_WITHIN_READINGS;
 import static taperbook.model.Assumption.RATED_RANGE_HOLDS;
@@ -10,8 +12,10 @@ import static taperbook.model.Assumption.RATE_WITHIN_NEIGHBOURS;
 import static taperbook.model.Assumption.SAME_DRIVE_AGAIN;
 import static taperbook.model.Assumption.SAME_ENERGY_EACH_PERCENT;
 import static taperbook.model.Assumption.SAME_STRETCH;
+import static taperbook.model.Assumption.SESSIONS_INDEPENDENT;
 import static taperbook.model.Assumption.SOC_NEVER_FALLS;
 import static taperbook.model.Assumption.SOC_SHARE_OF_RANGE;
+import static taperbook.model.Assumption.STATED_ENERGY;
 import static taperbook.model.Assumption.STRAIGHT_SEGMENTS;
 import static taperbook.model.Assumption.TIME_FROM_PLUGGING_IN;
 
@@ -243,7 +247,90 @@ public enum Method {
       "Peak-to-average ratio",
       "The highest power that was read divided by the average over time of the power readings.",
       "max(P) * (t[n] - t[1]) / 3600 / E",
-      List.of(NEAREST_STEP, POWER_WITHIN_READINGS));
+      List.of(NEAREST_STEP, POWER_WITHIN_READINGS)),
+  /** Power over the energy of a full battery. */
+  C_RATE(
+      "Power over the battery's energy",
+      "Peak or average power divided by the usable energy of the battery as the tester states it,"
+          + " or by the implied energy of a full charge where none is stated: the C-rate, so that"
+          + " batteries of different sizes can be compared. Its interval takes those of power and"
+          + " energy at their worst; an energy that is stated is uncertain by its last digit only.",
+      "P / E",
+      List.of(NEAREST_STEP, STATED_ENERGY)),
+  /** Time to add a distance from a given state of charge on. */
+  TIME_TO_ADD_FROM(
+      "Time to add a distance from a state of charge on",
+      "Time from first reaching a state of charge A, the same for all sessions of the report, until"
+          + " the gain above it reaches the share of the range that the distance is.",
+      "t(A + 100 * D / R) - t(A), with the driven or the rated range R",
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, SOC_SHARE_OF_RANGE)),
+  /** Time to add an energy from a given state of charge on. */
+  TIME_TO_ADD_ENERGY(
+      "Time to add an energy from a state of charge on",
+      "Time from first reaching a state of charge A, the same for all sessions of the report, until"
+          + " the energy added since reaches the value.",
+      "t - t(A) with E(t) - E(t(A)) = the energy",
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
+  /** What two sessions both went through. */
+  SHARED_WINDOW(
+      "States of charge that two sessions share",
+      "From the higher of the two at which power and state of charge were first read together, to"
+          + " the lower of the two at which they were last.",
+      "from = max(q_a[1], q_b[1]), to = min(q_a[n], q_b[n])",
+      List.of(NEAREST_STEP)),
+  /** Where one power curve lies above another. */
+  LEAD_STRETCH(
+      "Where one curve leads",
+      "All states of charge over which the band of the difference in power lies on one side of zero."
+          + " The band holds the whole course of the true difference in 95 % of cases: from the d-th"
+          + " smallest to the d-th largest of the differences of drawn pairs of sessions, with the"
+          + " greatest d that leaves 95 % of the pairs inside everywhere (J. L. Montiel Olea, M."
+          + " Plagborg-M\u00f8ller, Journal of Applied Econometrics 34 (2019) 1-17). The edges say how"
+          + " far the lead is beyond doubt; it may reach farther. A lead over less than 1 % is not"
+          + " told.",
+      "low(q) > 0 or high(q) < 0, with the band low(q) to high(q) of P_a(q) - P_b(q); P(q) = P(t) at"
+          + " the first t that reaches q",
+      List.of(
+          NEAREST_STEP,
+          SOC_NEVER_FALLS,
+          SESSIONS_INDEPENDENT,
+          DISPLAY_CALIBRATION_LEFT_OUT,
+          LOGGED_POWER_ERROR)),
+  /** Where two power curves cross. */
+  CURVE_CROSSING(
+      "Where two curves cross",
+      "Where the difference of the piecewise-linear readings changes sign between a stretch in which"
+          + " one session surely takes more power and the next in which the other does. The interval"
+          + " runs from the end of the one stretch to the start of the other.",
+      "q with P_a(q) = P_b(q); P(q) = P(t) at the first t that reaches q",
+      List.of(
+          NEAREST_STEP,
+          SOC_NEVER_FALLS,
+          SESSIONS_INDEPENDENT,
+          DISPLAY_CALIBRATION_LEFT_OUT,
+          LOGGED_POWER_ERROR)),
+  /** Mean difference of two power curves. */
+  POWER_LEAD(
+      "Lead in power",
+      "Mean over state of charge of this session's power less the other's, both when a state of"
+          + " charge is first reached. Positive where this session takes more. The interval holds 95 %"
+          + " of drawn pairs of sessions, with equal shares on both sides (JCGM 101:2008, 5.3.3).",
+      "1 / (B - A) * integral of (P_a(q) - P_b(q)) dq from A to B",
+      List.of(
+          NEAREST_STEP,
+          SOC_NEVER_FALLS,
+          SESSIONS_INDEPENDENT,
+          DISPLAY_CALIBRATION_LEFT_OUT,
+          LOGGED_POWER_ERROR)),
+  /** Difference of the times for the same share of charge. */
+  TIME_GAIN(
+      "Time gained",
+      "Time that the other session took for a stretch of state of charge less the time that this"
+          + " one took: the same share of charge, which is not the same energy where the batteries"
+          + " differ. Positive where this session is faster. The interval holds 95 % of drawn pairs of"
+          + " sessions, with equal shares on both sides (JCGM 101:2008, 5.3.3).",
+      "(t_b(B) - t_b(A)) - (t_a(B) - t_a(A)), t(q) = the first time that reaches q",
+      List.of(NEAREST_STEP, SOC_NEVER_FALLS, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT));
 
   private final String title;
   private final String definition;

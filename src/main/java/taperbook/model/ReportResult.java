@@ -1,8 +1,12 @@
 package taperbook.model;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * All that was measured for one report.
@@ -42,19 +46,61 @@ public record ReportResult(
    * A number of the report.
    *
    * @param id its id
-   * @param session name of the session; for a number of a pair, that of the session compared
+   * @param session name of the session; for a number of a pair, that of the session compared, or
+   *     that of the reported one if there is only one pair
    */
   public Optional<ReportNumber> find(String id, String session) {
-    Optional<ReportNumber> own =
+    return own(session)
+        .flatMap(numbers -> numbers.find(id))
+        .or(() -> ofPair(session).flatMap(numbers -> numbers.find(id)));
+  }
+
+  /** Every id that {@link #find} knows for a session, in order. */
+  public Set<String> ids(String session) {
+    return Stream.of(own(session), ofPair(session))
+        .flatMap(Optional::stream)
+        .flatMap(numbers -> numbers.all().stream())
+        .map(ReportNumber::id)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /**
+   * What a reader must know of a number, in sentences; of a number of a pair, each with the session
+   * that it is about.
+   */
+  public List<String> cautions(ReportNumber number) {
+    return number.caveats().stream().map(c -> about(number, c) + c.sentence()).toList();
+  }
+
+  private String about(ReportNumber number, Caveat caveat) {
+    if (number.origin().against().isEmpty()) {
+      return "";
+    }
+    List<String> names =
         sessions().stream()
-            .filter(s -> s.session().name().equals(session))
-            .findFirst()
-            .flatMap(s -> s.numbers().find(id));
-    return own.or(
-        () ->
-            pairs.stream()
-                .filter(p -> p.other().equals(session))
-                .findFirst()
-                .flatMap(p -> p.numbers().find(id)));
+            .filter(s -> s.caveats().contains(caveat))
+            .map(s -> s.session().name())
+            .filter(n -> isOf(number.origin(), n))
+            .toList();
+    return names.isEmpty() ? "" : String.join(", ", names) + ": ";
+  }
+
+  private static boolean isOf(Origin origin, String session) {
+    return origin.session().equals(session) || origin.against().equals(session);
+  }
+
+  private Optional<Numbers> own(String session) {
+    return sessions().stream()
+        .filter(s -> s.session().name().equals(session))
+        .findFirst()
+        .map(SessionResult::numbers);
+  }
+
+  private Optional<Numbers> ofPair(String session) {
+    boolean only = pairs.size() == 1 && main.session().name().equals(session);
+    return pairs.stream()
+        .filter(p -> only || p.other().equals(session))
+        .findFirst()
+        .map(PairResult::numbers);
   }
 }

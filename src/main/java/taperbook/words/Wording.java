@@ -199,9 +199,8 @@ public final class Wording {
     return switch (unit.quantity()) {
       case ENERGY_PER_SHARE -> 4;
       case ENERGY -> 2;
-      case POWER_PER_SHARE -> 3;
+      case POWER_PER_SHARE, RATE -> 3;
       case FACTOR -> 4;
-      case RATE -> 2;
       default -> 1;
     };
   }

@@ -96,6 +96,25 @@ final class ExplainTest {
         .contains("sessions/finch-quarry-lane-first/readings.csv:");
   }
 
+  @Test
+  void a_number_of_a_pair_names_both_sessions_and_whose_caveats_it_has() {
+    String said = said("mean_lead_shared", "finch-quarry-lane-first");
+    assertThat(said)
+        .contains("Session finch-quarry-lane Against finch-quarry-lane-first Id mean_lead_shared")
+        .contains("sessions/finch-quarry-lane-first/readings.csv:")
+        .contains("How far a car's displays of power and state of charge are off is not known.")
+        .contains("Preconditioning: finch-quarry-lane-first: Preconditioning began only");
+    // There is only one pair, so that the reported session alone says which is meant.
+    assertThat(said("mean_lead_shared")).isEqualTo(said);
+  }
+
+  @Test
+  void a_mistyped_number_of_a_pair_is_refused_with_the_nearest_name() {
+    assertThat(place.run("explain", REPORT, "mean_laed_shared"))
+        .isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(place.err()).contains("Perhaps mean_lead_shared");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {"time_to_add_100_km", "peak_power", "charging_loss", "energy_per_soc_fitted"})

@@ -18,6 +18,7 @@ import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 import taperbook.problem.Checked;
 import taperbook.read.ReportFileReader;
+import taperbook.words.SessionNames;
 
 final class ReportCheckTest {
   private static final String LEAST = "title: T\nsession: one\n";
@@ -184,6 +185,30 @@ final class ReportCheckTest {
             "reports/look.md:3:10: found \"one\"; expected the name of a session, of which there is"
                 + " none. To mend: write one that exists, or add a session of this name."
                 + " [name-unknown]");
+  }
+
+  @Test
+  void moreThanFiveSessionsToCompareAreRefusedWhereTheSixthStands() {
+    String list = "title: T\nsession: one\ncompare:\n- a\n- b\n- c\n- d\n- e\n";
+    Set<String> known = Set.of("one", "a", "b", "c", "d", "e", "f");
+    assertThat(Given.good(checkWith(known, list)).subject().compare()).hasSize(5);
+    assertThat(Given.good(checkWith(known, list + "- b\n")).subject().compare()).hasSize(5);
+    assertThat(Given.sentences(checkWith(known, list + "- f\n")))
+        .containsExactly(
+            "reports/look.md:10:3: found 6 sessions to compare; expected at most 5, as charts and"
+                + " tables cannot tell more apart. To mend: take sessions away from here on, or write"
+                + " a second report. [value-out-of-range]");
+    // With the reported one they are as many as have letters.
+    assertThat(SessionNames.MOST).isEqualTo(6);
+  }
+
+  private static Checked<ReportPlan> checkWith(Set<String> sessions, String frontMatter) {
+    return ReportCheck.check(
+        "look",
+        ReportFileReader.read(file(frontMatter)).value().orElseThrow(),
+        sessions,
+        Set.of(),
+        Set.of("report"));
   }
 
   private static ReportPlan plan(String frontMatter) {

@@ -12,6 +12,7 @@ import taperbook.draw.Figure;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
+import taperbook.model.CommonGround;
 import taperbook.model.Contribution;
 import taperbook.model.CrossCheck;
 import taperbook.model.Curve;
@@ -19,8 +20,11 @@ import taperbook.model.Curves;
 import taperbook.model.Estimate;
 import taperbook.model.InputFile;
 import taperbook.model.Interval;
+import taperbook.model.Method;
 import taperbook.model.Numbers;
+import taperbook.model.Origin;
 import taperbook.model.Outcome;
+import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
@@ -99,6 +103,43 @@ final class InventedReport {
             main.caveats());
     return new WriteJob(
         new ReportResult(job.result().plan(), changed, job.result().compared()),
+        job.figures(),
+        job.templates(),
+        job.inputs(),
+        job.made(),
+        job.program());
+  }
+
+  /** The report with a number of the pair of its two sessions. */
+  static WriteJob jobWithPair() {
+    return jobWithPair(ARTICLE);
+  }
+
+  static WriteJob jobWithPair(String article) {
+    WriteJob job = job(article, TITLE);
+    ReportResult result = job.result();
+    SessionResult other = result.compared().get(0);
+    String name = other.session().name();
+    ReportNumber lead =
+        new ReportNumber(
+            "mean_lead_shared",
+            "Mean power of this session less that of the one in spring",
+            Unit.KILOWATT,
+            new Outcome.Measured(Estimate.around(12.5, 1.5), 0.95),
+            new Origin(result.main().session().name(), name, Basis.READINGS, List.of()),
+            other.caveats(),
+            Method.POWER_LEAD);
+    PairResult pair =
+        new PairResult(
+            name,
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            new Numbers(List.of(lead)));
+    return new WriteJob(
+        new ReportResult(
+            result.plan(), result.main(), result.compared(), CommonGround.NONE, List.of(pair)),
         job.figures(),
         job.templates(),
         job.inputs(),

@@ -207,6 +207,31 @@ final class NumbersFilesTest {
     assertThat(row.get("caveats")).isEqualTo("'+1");
   }
 
+  @Test
+  void numbersOfAPairComeLastAndNameTheSessionTheyAreAgainst() throws IOException {
+    ReportResult result = InventedReport.jobWithPair().result();
+    int own = numbers(result).size();
+    List<?> entries = list(json(result), "numbers");
+    assertThat(entries).hasSize(own + 1);
+    Map<?, ?> last = (Map<?, ?>) entries.get(own);
+    assertThat(last.get("id")).isEqualTo("mean_lead_shared");
+    assertThat(last.get("against")).isEqualTo("finch-spring");
+    assertThat(((Map<?, ?>) entries.get(own - 1)).containsKey("against")).isFalse();
+    List<CSVRecord> records = csv(result);
+    assertThat(records.get(own).get("id")).isEqualTo("mean_lead_shared");
+    assertThat(records.get(own).get("against")).isEqualTo("finch-spring");
+    assertThat(records.get(own - 1).get("against")).isEmpty();
+  }
+
+  @Test
+  void caveatsOfAPairSayWhichSessionTheyAreAbout() throws IOException {
+    ReportResult result = InventedReport.jobWithPair().result();
+    List<?> entries = list(json(result), "numbers");
+    Caveat caveat = result.compared().get(0).caveats().get(0);
+    assertThat(list((Map<?, ?>) entries.get(entries.size() - 1), "caveats").toString())
+        .contains("finch-spring: " + caveat.sentence());
+  }
+
   private static ReportNumber number(String id, double value, List<RowRef> rows) {
     return new ReportNumber(
         id,

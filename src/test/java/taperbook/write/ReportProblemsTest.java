@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
+import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
 
@@ -61,6 +63,29 @@ final class ReportProblemsTest {
     List<Problem> problems = problems(article);
     assertThat(problems).isNotEmpty();
     assertThat(problems).extracting(Problem::code).containsOnly(ProblemCode.TEMPLATE_BROKEN);
+  }
+
+  @Test
+  void aNumberOfAPairIsQuotedByTheSessionComparedOrByItsIdAlone() {
+    String article =
+        "A ${number(\"mean_lead_shared\", \"finch-spring\")}, B ${number(\"mean_lead_shared\")}.\n";
+    byte[] page =
+        new ReportWriter()
+            .write(InventedReport.jobWithPair(article))
+            .value()
+            .orElseThrow()
+            .bytes("report.html");
+    String text = Jsoup.parse(new String(page, StandardCharsets.UTF_8)).select("main p").text();
+    assertThat(text.replace('\u00a0', ' ')).contains("A 12.5 kW, B 12.5 kW.");
+  }
+
+  @Test
+  void aMistypedNumberOfAPairHasItsNearestName() {
+    Checked<ReportFiles> written =
+        new ReportWriter().write(InventedReport.jobWithPair("${number(\"mean_leed_shared\")}"));
+    assertThat(written.problems())
+        .extracting(Problem::remedy)
+        .containsExactly("write mean_lead_shared");
   }
 
   @Test

@@ -127,6 +127,15 @@ final class DrawnSession {
         - session.trace(Channel.POWER).map(Trace::firstSecond).orElse(0.0);
   }
 
+  /** When an energy has been added since a time, s after that time. */
+  double timeOfEnergySince(double second, boolean byCounter, double kilowattHours) {
+    if (byCounter) {
+      Path path = present(counter);
+      return path.timeOf(path.at(second) + kilowattHours) - second;
+    }
+    return power().timeOf(power().energy(second) + kilowattHours) - second;
+  }
+
   /** Mean of power over state of charge between two of its values, kW. */
   double meanOverSoc(double fromPercent, double toPercent) {
     Path path = soc();

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import taperbook.measure.curve.Crossing;
 import taperbook.measure.curve.LinearPower;
 import taperbook.model.Basis;
 import taperbook.model.Channel;
+import taperbook.model.CommonGround;
 import taperbook.model.Method;
 import taperbook.model.Numbers;
 import taperbook.model.ReportNumber;
@@ -40,7 +42,7 @@ final class Outputs {
     this.numbers = numbers;
   }
 
-  static List<Output> of(ReportPlan plan, Session session, Numbers numbers) {
+  static List<Output> of(ReportPlan plan, CommonGround ground, Session session, Numbers numbers) {
     Outputs all = new Outputs(plan, session, numbers);
     all.session();
     all.peak();
@@ -48,6 +50,7 @@ final class Outputs {
     plan.wishes().socMarks().forEach(all::mark);
     all.drive();
     plan.wishes().distances().forEach(all::distance);
+    all.common(ground);
     return all.outputs;
   }
 
@@ -153,6 +156,40 @@ final class Outputs {
     add(
         "time_to_add_" + id + "_by_energy",
         d -> d.timeOfEnergy(byCounter, d.drive().consumption() * km / 1000));
+  }
+
+  private void common(CommonGround ground) {
+    List<SocWindow> wished = plan.wishes().windows();
+    ground.windows().stream().filter(w -> !wished.contains(w)).forEach(this::window);
+    boolean rated = plan.style().basis() == Basis.RATED;
+    for (SocWindow window : ground.windows()) {
+      int from = window.from();
+      for (WantedDistance distance : plan.wishes().distances()) {
+        double km = distance.kilometres();
+        add(
+            CommonGround.timeToAddId(distance, from),
+            d ->
+                d.soc()
+                        .timeOf(
+                            from
+                                + 100
+                                    * km
+                                    / (rated ? d.drive().ratedRange() : d.drive().fullRange()))
+                    - d.soc().timeOf(from));
+      }
+    }
+    ground.shared().ifPresent(w -> ground.energyKilowattHours().ifPresent(e -> energy(w, e)));
+  }
+
+  private void energy(SocWindow shared, int kilowattHours) {
+    boolean byCounter =
+        channel(Channel.SOC)
+            .flatMap(soc -> Crossing.first(soc, shared.from()))
+            .filter(c -> covers(Channel.ENERGY_ADDED, c.second(), c.second()))
+            .isPresent();
+    add(
+        CommonGround.timeToAddId(kilowattHours, shared.from()),
+        d -> d.timeOfEnergySince(d.soc().timeOf(shared.from()), byCounter, kilowattHours));
   }
 
   private static double timeToAdd(DrawnSession drawn, double share) {

@@ -7,9 +7,17 @@ package taperbook.measure.simulate;
 final class Path {
   private final double[] seconds;
   private final double[] values;
+  private final double slopeSpan;
   private int size;
 
-  Path(int capacity) {
+  /**
+   * An empty path.
+   *
+   * @param capacity most points
+   * @param slopeSpan height of the stretch at an end whose slope is carried on past it
+   */
+  Path(int capacity, double slopeSpan) {
+    this.slopeSpan = slopeSpan;
     this.seconds = new double[capacity];
     this.values = new double[capacity];
   }
@@ -81,20 +89,54 @@ final class Path {
         low = middle;
       }
     }
-    double rise = values[high] - values[low];
-    double share = rise > 0 ? (value - values[low]) / rise : 1;
-    return seconds[low] + share * (seconds[high] - seconds[low]);
+    return between(high, value);
   }
 
-  /** Carries the slope at an end on to a value outside. */
+  /**
+   * As {@link #timeOf}, for many values in one walk.
+   *
+   * @param rising values, never falling
+   * @param times filled in with the time of each
+   */
+  void timesOf(double[] rising, double[] times) {
+    int high = 1;
+    for (int k = 0; k < rising.length; k++) {
+      double value = rising[k];
+      if (value <= values[0]) {
+        times[k] = extended(0, 1, value);
+      } else if (value > values[size - 1]) {
+        times[k] = extended(size - 1, -1, value);
+      } else {
+        while (values[high] < value) {
+          high++;
+        }
+        times[k] = between(high, value);
+      }
+    }
+  }
+
+  private double between(int high, double value) {
+    double rise = values[high] - values[high - 1];
+    double share = rise > 0 ? (value - values[high - 1]) / rise : 1;
+    return seconds[high - 1] + share * (seconds[high] - seconds[high - 1]);
+  }
+
+  /**
+   * Carries the slope at an end on to a value outside: the mean slope over the stretch next to the
+   * end that is at least {@code slopeSpan} high, as the very last piece may be all but flat.
+   */
   private double extended(int end, int inward, double value) {
     int other = end + inward;
-    while (other > 0 && other < size - 1 && values[other] == values[end]) {
+    while (other > 0 && other < size - 1 && isNear(values[other], values[end])) {
       other += inward;
     }
     double rise = values[other] - values[end];
     double run = seconds[other] - seconds[end];
     return rise == 0 ? seconds[end] : seconds[end] + (value - values[end]) * run / rise;
+  }
+
+  private boolean isNear(double one, double other) {
+    return one == other || Math.abs(one - other) < slopeSpan;
   }
 
   /** Index of the first time above a time; the time lies inside the path. */

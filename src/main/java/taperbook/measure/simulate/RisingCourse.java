@@ -24,21 +24,19 @@ final class RisingCourse {
   private final Path path;
   private final Bend bend = Bend.ofIntegral();
 
-  private RisingCourse(List<Anchor> anchors, UncertaintySource display, double clockHalfStep) {
+  private RisingCourse(List<Anchor> anchors, UncertaintySource display, Trace trace) {
     this.anchors = List.copyOf(anchors);
     this.display = display;
-    this.clockHalfStep = clockHalfStep;
+    this.clockHalfStep = trace.clockHalfStep();
     this.seconds = new double[anchors.size()];
     this.values = new double[anchors.size()];
-    this.path = new Path(2 * anchors.size());
+    this.path = new Path(2 * anchors.size(), 2 * trace.halfStep());
   }
 
   /** Courses of a displayed state of charge. */
   static RisingCourse ofSoc(Trace soc, boolean byHand) {
     return new RisingCourse(
-        Anchors.of(soc, byHand && !Thinned.isDense(soc)),
-        UncertaintySource.SOC_DISPLAY,
-        soc.clockHalfStep());
+        Anchors.of(soc, byHand && !Thinned.isDense(soc)), UncertaintySource.SOC_DISPLAY, soc);
   }
 
   /** Courses of an energy counter, which stands at zero at plugging in. */
@@ -48,7 +46,7 @@ final class RisingCourse {
     if (counter.firstSecond() > 0) {
       anchors.add(0, new Anchor(0, 0, 0, 0, false));
     }
-    return new RisingCourse(anchors, UncertaintySource.ENERGY_DISPLAY, counter.clockHalfStep());
+    return new RisingCourse(anchors, UncertaintySource.ENERGY_DISPLAY, counter);
   }
 
   /** Draws a course; the path is the same object each time, written anew. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.model.CommonGround;
 import taperbook.model.Contribution;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
@@ -52,14 +53,20 @@ public final class SessionSimulation {
    * Numbers with coverage intervals.
    *
    * @param plan what the report asks for
+   * @param ground what all sessions of the report went through
    * @param session the session
    * @param test the drive that distances rest on, if there is one
    * @param numbers the session's numbers with bounds
    * @return the same numbers in the same order, those that can be simulated with a 95 % interval
    */
   public static Numbers refine(
-      ReportPlan plan, Session session, Optional<RangeTest> test, Numbers numbers) {
-    return refine(plan, session, test, numbers, new MonteCarlo(DIGITS, COVERAGE, MOST_BLOCKS));
+      ReportPlan plan,
+      CommonGround ground,
+      Session session,
+      Optional<RangeTest> test,
+      Numbers numbers) {
+    MonteCarlo procedure = new MonteCarlo(DIGITS, COVERAGE, MOST_BLOCKS);
+    return refine(Outputs.of(plan, ground, session, numbers), session, test, numbers, procedure);
   }
 
   static Numbers refine(
@@ -68,7 +75,16 @@ public final class SessionSimulation {
       Optional<RangeTest> test,
       Numbers numbers,
       MonteCarlo procedure) {
-    List<Outputs.Output> outputs = Outputs.of(plan, session, numbers);
+    List<Outputs.Output> outputs = Outputs.of(plan, CommonGround.NONE, session, numbers);
+    return refine(outputs, session, test, numbers, procedure);
+  }
+
+  private static Numbers refine(
+      List<Outputs.Output> outputs,
+      Session session,
+      Optional<RangeTest> test,
+      Numbers numbers,
+      MonteCarlo procedure) {
     if (outputs.isEmpty()) {
       return numbers;
     }

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import taperbook.model.Outcome;
+import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
@@ -21,6 +22,7 @@ public final class NumbersCsv {
           "coverage",
           "basis",
           "session",
+          "against",
           "rows",
           "caveats",
           "withheld");
@@ -31,12 +33,15 @@ public final class NumbersCsv {
   public static byte[] bytes(ReportResult result) {
     CsvText csv = new CsvText().row(HEAD);
     for (SessionResult session : result.sessions()) {
-      session.numbers().all().forEach(number -> csv.row(cells(number)));
+      session.numbers().all().forEach(number -> csv.row(cells(result, number)));
+    }
+    for (PairResult pair : result.pairs()) {
+      pair.numbers().all().forEach(number -> csv.row(cells(result, number)));
     }
     return csv.text().getBytes(StandardCharsets.UTF_8);
   }
 
-  private static List<String> cells(ReportNumber number) {
+  private static List<String> cells(ReportResult result, ReportNumber number) {
     List<String> cells = new ArrayList<>();
     cells.add(CsvText.harmless(number.id()));
     cells.add(CsvText.harmless(number.label()));
@@ -47,10 +52,9 @@ public final class NumbersCsv {
     cells.addAll(amounts.subList(1, 4));
     cells.add(CsvText.harmless(number.origin().basis().words()));
     cells.add(CsvText.harmless(number.origin().session()));
+    cells.add(CsvText.harmless(number.origin().against()));
     cells.add(CsvText.harmless(String.join(" ", RowRuns.listed(number.origin().rows()))));
-    cells.add(
-        CsvText.harmless(
-            String.join(" ", number.caveats().stream().map(c -> c.sentence()).toList())));
+    cells.add(CsvText.harmless(String.join(" ", result.cautions(number))));
     cells.add(CsvText.harmless(number.withheld().orElse("")));
     return cells;
   }

@@ -14,6 +14,7 @@ import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
 import taperbook.model.InputFile;
 import taperbook.model.Outcome;
+import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.RowRef;
@@ -41,6 +42,11 @@ public final class NumbersJson {
       json.writeArrayFieldStart("numbers");
       for (SessionResult session : result.sessions()) {
         for (ReportNumber number : session.numbers().all()) {
+          number(json, number);
+        }
+      }
+      for (PairResult pair : result.pairs()) {
+        for (ReportNumber number : pair.numbers().all()) {
           number(json, number);
         }
       }
@@ -84,7 +90,7 @@ public final class NumbersJson {
     json.writeEndArray();
   }
 
-  private static void number(JsonGenerator json, ReportNumber number) throws IOException {
+  private void number(JsonGenerator json, ReportNumber number) throws IOException {
     json.writeStartObject();
     json.writeStringField("id", number.id());
     json.writeStringField("label", number.label());
@@ -102,9 +108,12 @@ public final class NumbersJson {
     }
     json.writeStringField("basis", number.origin().basis().words());
     json.writeStringField("session", number.origin().session());
+    if (!number.origin().against().isEmpty()) {
+      json.writeStringField("against", number.origin().against());
+    }
     rows(json, number.origin().rows());
     budget(json, number.outcome().fold(Outcome.Measured::budget, w -> List.of()));
-    strings(json, "caveats", number.caveats().stream().map(c -> c.sentence()).toList());
+    strings(json, "caveats", result.cautions(number));
     reason(json, number.withheld().orElse(""));
     json.writeEndObject();
   }

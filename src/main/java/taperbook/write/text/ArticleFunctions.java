@@ -13,7 +13,6 @@ import java.util.function.Function;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
-import taperbook.model.SessionResult;
 import taperbook.problem.Nearest;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
@@ -55,8 +54,8 @@ final class ArticleFunctions {
   private TemplateMethodModelEx onNumber(Function<ReportNumber, String> words) {
     return arguments -> {
       List<String> texts = texts(arguments, 2);
-      Optional<SessionResult> session =
-          texts.size() < 2 ? Optional.of(result.main()) : session(texts.get(1));
+      String main = result.main().session().name();
+      Optional<String> session = texts.size() < 2 ? Optional.of(main) : session(texts.get(1));
       return session
           .flatMap(s -> number(s, texts.get(0)))
           .map(n -> n.withheld().map(r -> "withheld (" + r + ")").orElseGet(() -> words.apply(n)))
@@ -81,20 +80,19 @@ final class ArticleFunctions {
     return texts;
   }
 
-  private Optional<SessionResult> session(String name) {
-    Optional<SessionResult> found =
-        result.sessions().stream().filter(s -> s.session().name().equals(name)).findFirst();
-    if (found.isEmpty()) {
-      List<String> known = result.sessions().stream().map(s -> s.session().name()).toList();
-      problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, "a session of this report", known));
+  private Optional<String> session(String name) {
+    List<String> known = result.sessions().stream().map(s -> s.session().name()).toList();
+    if (known.contains(name)) {
+      return Optional.of(name);
     }
-    return found;
+    problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, "a session of this report", known));
+    return Optional.empty();
   }
 
-  private Optional<ReportNumber> number(SessionResult session, String id) {
-    Optional<ReportNumber> found = session.numbers().find(id);
+  private Optional<ReportNumber> number(String session, String id) {
+    Optional<ReportNumber> found = result.find(id, session);
     if (found.isEmpty()) {
-      List<String> known = session.numbers().all().stream().map(ReportNumber::id).toList();
+      List<String> known = List.copyOf(result.ids(session));
       problems.add(
           unknown(ProblemCode.NUMBER_UNKNOWN, id, "the id of a number of this report", known));
     }

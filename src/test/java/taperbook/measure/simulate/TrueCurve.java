@@ -6,19 +6,19 @@ import java.util.Random;
  * A charging curve whose course is known exactly: power linear in state of charge between nodes, so
  * that the time for a stretch is 36 C / k ln(P2 / P1) seconds for C kWh and a slope of k kW per %.
  */
-final class TrueCurve {
+public final class TrueCurve {
   private final double capacity;
   private final double[] soc;
   private final double[] power;
 
-  TrueCurve(double capacity, double[] soc, double[] power) {
+  public TrueCurve(double capacity, double[] soc, double[] power) {
     this.capacity = capacity;
     this.soc = soc.clone();
     this.power = power.clone();
   }
 
   /** Warm-up climb, plateau, ramp, a step in half of the cases, and a tail. */
-  static TrueCurve random(Random random, double start) {
+  public static TrueCurve random(Random random, double start) {
     double peak = 90 + 110 * random.nextDouble();
     double climbEnd = start + 3 + 6 * random.nextDouble();
     double plateauEnd = climbEnd + 8 + 25 * random.nextDouble();
@@ -39,16 +39,16 @@ final class TrueCurve {
         });
   }
 
-  double capacity() {
+  public double capacity() {
     return capacity;
   }
 
-  double start() {
+  public double start() {
     return soc[0];
   }
 
   /** Time from the start to a state of charge, s. */
-  double second(double target) {
+  public double second(double target) {
     double sum = 0;
     for (int i = 0; i + 1 < soc.length && soc[i] < target; i++) {
       double to = Math.min(target, soc[i + 1]);
@@ -67,7 +67,7 @@ final class TrueCurve {
   }
 
   /** State of charge at a time, %. */
-  double soc(double second) {
+  public double soc(double second) {
     double left = second;
     for (int i = 0; i + 1 < soc.length; i++) {
       double whole = time(power[i], slope(i), soc[i + 1] - soc[i]);
@@ -81,7 +81,7 @@ final class TrueCurve {
   }
 
   /** Power at a state of charge, kW. */
-  double power(double percent) {
+  public double power(double percent) {
     for (int i = 0; i + 1 < soc.length; i++) {
       if (percent <= soc[i + 1]) {
         return power[i] + slope(i) * (percent - soc[i]);
@@ -90,7 +90,7 @@ final class TrueCurve {
     return power[power.length - 1];
   }
 
-  double peak() {
+  public double peak() {
     double most = 0;
     for (double p : power) {
       most = Math.max(most, p);

@@ -1,4 +1,4 @@
-package taperbook.measure;
+package taperbook.measure.curve;
 
 import taperbook.model.Trace;
 
@@ -6,14 +6,14 @@ import taperbook.model.Trace;
  * Which joins between neighbouring readings span a gap wide enough to say so: over a minute, and
  * over six per cent of the recorded time. A choice of this report.
  */
-final class GapRule {
+public final class GapRule {
   private static final double LEAST_SECONDS = 60;
   private static final double SHARE_OF_SESSION = 0.06;
 
   private GapRule() {}
 
   /** True if the join from reading {@code i} to the next spans a wide gap. */
-  static boolean isWide(Trace trace, int i) {
+  public static boolean isWide(Trace trace, int i) {
     if (i + 1 >= trace.size()) {
       return false;
     }

@@ -1,0 +1,97 @@
+package taperbook.measure;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import taperbook.measure.curve.EnergyOverTime;
+import taperbook.model.CommonGround;
+import taperbook.model.Estimate;
+import taperbook.model.ReportNumber;
+import taperbook.model.SocWindow;
+import taperbook.model.Trace;
+
+/** Finds what all sessions of a report went through, by their numbers with bounds. */
+final class GroundSearch {
+  /** Less than this is left of the shared window without the climbs: not worth a window, %. */
+  private static final int LEAST_WARMED_PERCENT = 5;
+
+  private static final int ROUND_KILOWATT_HOURS = 5;
+
+  private final List<SessionMeasuring> sessions;
+
+  private GroundSearch(List<SessionMeasuring> sessions) {
+    this.sessions = List.copyOf(sessions);
+  }
+
+  /** The common ground of two or more sessions; none of a single one. */
+  static CommonGround of(List<SessionMeasuring> sessions) {
+    if (sessions.size() < 2) {
+      return CommonGround.NONE;
+    }
+    GroundSearch search = new GroundSearch(sessions);
+    Optional<SocWindow> shared = search.shared();
+    return new CommonGround(
+        shared,
+        shared.flatMap(search::warmed),
+        shared.map(search::energy).orElse(OptionalInt.empty()));
+  }
+
+  private Optional<SocWindow> shared() {
+    List<Trace> traces = sessions.stream().flatMap(s -> s.recording().soc().stream()).toList();
+    if (traces.size() < sessions.size()) {
+      return Optional.empty();
+    }
+    double from = traces.stream().mapToDouble(Trace::firstValue).max().orElseThrow();
+    double to = traces.stream().mapToDouble(Trace::lastValue).min().orElseThrow();
+    return window((int) Math.ceil(from), (int) Math.floor(to), 1);
+  }
+
+  private static Optional<SocWindow> window(int from, int to, int least) {
+    return to - from >= least ? Optional.of(new SocWindow(from, to)) : Optional.empty();
+  }
+
+  /** The part of the shared window in which no session was still in its warm-up climb. */
+  private Optional<SocWindow> warmed(SocWindow shared) {
+    double from = shared.from();
+    for (SessionMeasuring session : sessions) {
+      ReportNumber end = session.bounded().get("warm_up_end_soc");
+      Optional<Estimate> climbed = end.estimate();
+      boolean known =
+          climbed.isPresent() || end.withheld().equals(Optional.of(TaperNumbers.NO_CLIMB));
+      if (!known) {
+        return Optional.empty();
+      }
+      from = Math.max(from, climbed.map(e -> e.bounds().high()).orElse(from));
+    }
+    int whole = (int) Math.ceil(from);
+    return whole > shared.from()
+        ? window(whole, shared.to(), LEAST_WARMED_PERCENT)
+        : Optional.empty();
+  }
+
+  /** The largest round energy that every session surely added above the window's lower edge. */
+  private OptionalInt energy(SocWindow shared) {
+    List<Double> least =
+        sessions.stream().flatMap(s -> leastAdded(s.recording(), shared.from())).toList();
+    if (least.size() < sessions.size()) {
+      return OptionalInt.empty();
+    }
+    int whole = (int) Math.floor(least.stream().mapToDouble(e -> e).min().orElse(0));
+    int round = whole / ROUND_KILOWATT_HOURS * ROUND_KILOWATT_HOURS;
+    int energy = round > 0 ? round : whole;
+    return energy > 0 ? OptionalInt.of(energy) : OptionalInt.empty();
+  }
+
+  private static Stream<Double> leastAdded(Recording recording, int from) {
+    Optional<SocTime> start = SocTime.of(recording, from);
+    Optional<EnergyOverTime> source =
+        start.flatMap(s -> recording.energyOver(s.second(), s.second()));
+    return source.stream()
+        .map(
+            e ->
+                e.between(e.clamp(start.orElseThrow().times().high()), e.span().high())
+                    .bounds()
+                    .low());
+  }
+}

@@ -1,0 +1,138 @@
+package taperbook.measure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.energy.EnergyFit;
+import taperbook.measure.simulate.SessionSimulation;
+import taperbook.model.Caveat;
+import taperbook.model.CommonGround;
+import taperbook.model.CrossCheck;
+import taperbook.model.Numbers;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
+import taperbook.model.Session;
+import taperbook.model.SessionResult;
+import taperbook.model.SocWindow;
+import taperbook.words.Wording;
+
+/**
+ * Measures one session of a report in two steps: first with bounds, from which it follows what all
+ * sessions have in common, and then with coverage intervals, that common ground included.
+ */
+final class SessionMeasuring {
+  private final ReportPlan plan;
+  private final Optional<RangeTest> test;
+  private final Recording recording;
+  private final RangeFigures range;
+  private final List<Caveat> caveats;
+  private final Numbers bounded;
+
+  /**
+   * Measures a session with bounds.
+   *
+   * @param plan what the report asks for
+   * @param session the session
+   * @param others sessions that it is held against for ageing
+   * @param rangeTests the range tests to choose from; the first of the session's vehicle counts
+   */
+  SessionMeasuring(
+      ReportPlan plan, Session session, List<Session> others, List<RangeTest> rangeTests) {
+    Wording wording = new Wording(plan.style().units());
+    this.plan = plan;
+    this.test = rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
+    this.recording = Recording.of(session, wording);
+    this.range = RangeFigures.of(test, plan.style().basis());
+    List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
+    all.addAll(DriveCaveats.of(test, wording));
+    this.caveats = List.copyOf(all);
+    this.bounded = numbers(others);
+  }
+
+  Recording recording() {
+    return recording;
+  }
+
+  /** The numbers with bounds, without those on common ground and without C-rates. */
+  Numbers bounded() {
+    return bounded;
+  }
+
+  /** All that concerns the charging of this session. */
+  List<Caveat> chargingCaveats() {
+    return caveats.stream().filter(Scope.CHARGING::concerns).toList();
+  }
+
+  /** As {@link #bounded()}, with C-rates. */
+  Numbers boundedWithRates() {
+    return joined(bounded, rates(bounded, CommonGround.NONE));
+  }
+
+  /** All that is measured of the session, on common ground as well. */
+  SessionResult result(CommonGround ground) {
+    // Checks are judged by what rounding allows at the most, so by bounds and not by coverage.
+    List<CrossCheck> checks =
+        new CrossChecks(recording, test, range, bounded).make(plan.wishes().distances());
+    Ledger common = new Ledger(recording.session().name(), caveats);
+    new CommonNumbers(recording, range, common).measure(ground, plan.wishes());
+    Numbers refined =
+        SessionSimulation.refine(
+            plan, ground, recording.session(), test, joined(bounded, common.numbers()));
+    List<Caveat> all = new ArrayList<>(caveats);
+    all.addAll(disagreements(checks));
+    all.sort(Comparator.comparing(Caveat::kind));
+    return new SessionResult(
+        recording.session(),
+        test,
+        joined(refined, rates(refined, ground)),
+        checks,
+        new CurveSet(recording, range).make(),
+        all);
+  }
+
+  private Numbers numbers(List<Session> others) {
+    Ledger ledger = new Ledger(recording.session().name(), caveats);
+    new PeakNumbers(recording, ledger).measure();
+    new SessionNumbers(recording, ledger).measure();
+    new TaperNumbers(recording, ledger).measure();
+    Optional<EnergyFit> line = CapacityNumbers.fit(recording);
+    new CapacityNumbers(recording, line, ledger).measure();
+    new AgeingNumbers(recording, line, ledger).measure(others);
+    new LossNumbers(recording, test, line, ledger).measure();
+    new LimitNumbers(recording, ledger).measure();
+    new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
+    new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
+    new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());
+    return ledger.numbers();
+  }
+
+  private Numbers rates(Numbers numbers, CommonGround ground) {
+    List<SocWindow> windows = new ArrayList<>(plan.wishes().windows());
+    ground.windows().stream().filter(w -> !windows.contains(w)).forEach(windows::add);
+    return CRates.of(recording, numbers, windows, caveats);
+  }
+
+  private static Numbers joined(Numbers first, Numbers second) {
+    List<ReportNumber> all = new ArrayList<>(first.all());
+    all.addAll(second.all());
+    return new Numbers(all);
+  }
+
+  private List<Caveat> disagreements(List<CrossCheck> checks) {
+    List<Caveat> found = new ArrayList<>();
+    for (CrossCheck check : checks) {
+      if (check.outcome() instanceof CrossCheck.Compared compared && !compared.agrees()) {
+        found.add(
+            new Caveat(
+                Caveat.Kind.CROSS_CHECK,
+                check.title()
+                    + ": the two differ by "
+                    + recording.wording().value(compared.difference(), check.unit())
+                    + ", more than the displays' rounding allows."));
+      }
+    }
+    return found;
+  }
+}

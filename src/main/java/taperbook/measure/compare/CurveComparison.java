@@ -1,0 +1,157 @@
+package taperbook.measure.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.compare.PairLedger.Heading;
+import taperbook.model.Caveat;
+import taperbook.model.Curve;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.PairResult;
+import taperbook.model.RowRef;
+import taperbook.model.Session;
+import taperbook.model.Stretch;
+
+/**
+ * Holds the power curve of a session against that of another. The one entrance to this package.
+ *
+ * <p>Every interval comes from the same drawn pairs of sessions. They are meant to hold in 95 % of
+ * cases: the stretches and crossings all together, each other number by itself.
+ */
+public final class CurveComparison {
+  private static final double COVERAGE = 0.95;
+
+  /** Draws of a pair: the share that the band covers is then known to a third of a per cent. */
+  private static final int TRIALS = 4000;
+
+  private static final double COVERAGE_OF_BOUNDS = 1;
+
+  /** Less than this in common is nothing to compare, %. */
+  private static final double LEAST_PERCENT = 1;
+
+  private final Session session;
+  private final Session other;
+  private final PairWords words;
+  private final PairLedger ledger;
+
+  private CurveComparison(Session session, Session other, String name, List<Caveat> caveats) {
+    this.session = session;
+    this.other = other;
+    this.words = new PairWords(name);
+    this.ledger = new PairLedger(session.name(), other.name(), caveats);
+  }
+
+  /**
+   * Compares two sessions.
+   *
+   * @param session the reported session
+   * @param other the session it is held against
+   * @param name what the other is called in labels, a few words
+   * @param caveats what concerns the charging of either
+   */
+  public static PairResult of(Session session, Session other, String name, List<Caveat> caveats) {
+    return of(session, other, name, caveats, TRIALS);
+  }
+
+  static PairResult of(
+      Session session, Session other, String name, List<Caveat> caveats, int trials) {
+    return new CurveComparison(session, other, name, caveats).result(trials);
+  }
+
+  private PairResult result(int trials) {
+    Optional<Side> one = Side.of(session);
+    Optional<Side> two = Side.of(other);
+    if (one.isEmpty() || two.isEmpty()) {
+      return nothing(Side.whyNot(one.isEmpty() ? session : other));
+    }
+    Estimate from = later(one.get().start(), two.get().start());
+    Estimate to = earlier(one.get().end(), two.get().end());
+    if (to.value() - from.value() < LEAST_PERCENT) {
+      return nothing("the two sessions share less than 1 % of state of charge");
+    }
+    Interval window = new Interval(from.value(), to.value());
+    Pair pair = new Pair(one.get(), two.get(), window, trials);
+    shared(pair, from, to);
+    List<Stretches.Span> spans = Stretches.of(pair.band());
+    return new PairResult(
+        other.name(),
+        Optional.of(window),
+        stretches(pair, spans),
+        crossings(pair, spans),
+        Optional.of(DifferenceCurve.of(pair)),
+        ledger.numbers());
+  }
+
+  private PairResult nothing(String why) {
+    for (Heading heading : words.ofWindow()) {
+      ledger.withheld(heading, why);
+    }
+    Optional<Curve> none = Optional.empty();
+    return new PairResult(
+        other.name(), Optional.empty(), List.of(), List.of(), none, ledger.numbers());
+  }
+
+  private static Estimate later(Estimate a, Estimate b) {
+    Interval bounds =
+        new Interval(
+            Math.max(a.bounds().low(), b.bounds().low()),
+            Math.max(a.bounds().high(), b.bounds().high()));
+    return new Estimate(Math.max(a.value(), b.value()), bounds);
+  }
+
+  private static Estimate earlier(Estimate a, Estimate b) {
+    return later(a.times(-1), b.times(-1)).times(-1);
+  }
+
+  private void shared(Pair pair, Estimate from, Estimate to) {
+    double low = from.value();
+    double high = to.value();
+    ledger.measured(words.sharedFrom(), from, COVERAGE_OF_BOUNDS, pair.rows(low, low));
+    ledger.measured(words.sharedTo(), to, COVERAGE_OF_BOUNDS, pair.rows(high, high));
+    List<RowRef> rows = pair.rows(low, high);
+    ledger.measured(words.meanLead(), pair.meanLead(low, high), COVERAGE, rows);
+    ledger.measured(words.timeGain(), pair.timeGain(low, high), COVERAGE, rows);
+  }
+
+  private List<Stretch> stretches(Pair pair, List<Stretches.Span> spans) {
+    List<Stretch> stretches = new ArrayList<>();
+    int led = 0;
+    for (Stretches.Span span : spans) {
+      Optional<Stretch.Ids> ids = Optional.empty();
+      if (span.isLed()) {
+        led++;
+        ids = Optional.of(lead(pair, span, led));
+      }
+      stretches.add(new Stretch(span.order(), span.from(), span.to(), ids));
+    }
+    return stretches;
+  }
+
+  private Stretch.Ids lead(Pair pair, Stretches.Span span, int k) {
+    String id = "lead_" + k + "_";
+    Stretch.Ids ids =
+        new Stretch.Ids(id + "soc_from", id + "soc_to", id + "power", id + "time_gain");
+    double from = span.from();
+    double to = span.to();
+    List<RowRef> rows = pair.rows(from, to);
+    List<Heading> headings = words.lead(ids, k, span.order());
+    // The edges are where a band meets zero: how far a lead is known, and as such exact.
+    ledger.measured(headings.get(0), Estimate.exactly(from), COVERAGE, rows);
+    ledger.measured(headings.get(1), Estimate.exactly(to), COVERAGE, rows);
+    ledger.measured(headings.get(2), pair.meanLead(from, to), COVERAGE, rows);
+    ledger.measured(headings.get(3), pair.timeGain(from, to), COVERAGE, rows);
+    return ids;
+  }
+
+  private List<String> crossings(Pair pair, List<Stretches.Span> spans) {
+    List<String> ids = new ArrayList<>();
+    for (Estimate crossing : CurveCrossing.all(pair.band(), spans)) {
+      Heading heading = words.crossing(ids.size() + 1);
+      Interval where = crossing.bounds();
+      ledger.measured(heading, crossing, COVERAGE, pair.rows(where.low(), where.high()));
+      ids.add(heading.id());
+    }
+    return ids;
+  }
+}

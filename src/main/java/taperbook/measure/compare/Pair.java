@@ -1,0 +1,69 @@
+package taperbook.measure.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.RowRef;
+
+/** Two power curves over the states of charge that both went through. */
+final class Pair {
+  private final Side one;
+  private final Side other;
+  private final DrawnPair drawn;
+  private final Band band;
+
+  /**
+   * Compares two sides.
+   *
+   * @param window states of charge that both went through, %
+   * @param trials number of draws, even
+   */
+  Pair(Side one, Side other, Interval window, int trials) {
+    this.one = one;
+    this.other = other;
+    double[] grid = Grid.of(window, one.curve(), other.curve());
+    double[] values = new double[grid.length];
+    for (int i = 0; i < grid.length; i++) {
+      values[i] = one.curve().kilowatts(grid[i]) - other.curve().kilowatts(grid[i]);
+    }
+    this.drawn = new DrawnPair(one.session(), other.session(), grid, trials);
+    this.band = new Band(grid, values, drawn);
+  }
+
+  Band band() {
+    return band;
+  }
+
+  /** Mean over state of charge of the one's power less the other's, kW. */
+  Estimate meanLead(double from, double to) {
+    double difference = one.curve().integral(from, to) - other.curve().integral(from, to);
+    return estimate(difference / (to - from), drawn.meanLead(from, to));
+  }
+
+  /** Time that the other takes for a stretch less that of the one, s. */
+  Estimate timeGain(double from, double to) {
+    double difference = time(other, from, to) - time(one, from, to);
+    return estimate(difference, drawn.timeGain(from, to));
+  }
+
+  private static double time(Side side, double from, double to) {
+    return side.curve().second(to) - side.curve().second(from);
+  }
+
+  private static Estimate estimate(double value, Interval drawn) {
+    return new Estimate(value, drawn.hull(value));
+  }
+
+  /** Rows of both sessions that a stretch comes from. */
+  List<RowRef> rows(double from, double to) {
+    List<RowRef> rows = new ArrayList<>(one.rows(from, to));
+    rows.addAll(other.rows(from, to));
+    return rows;
+  }
+
+  /** True if in either session a wide gap between readings lies at a state of charge. */
+  boolean isInWideGap(double percent) {
+    return one.isInWideGap(percent) || other.isInWideGap(percent);
+  }
+}

@@ -1,0 +1,134 @@
+package taperbook.measure.compare;
+
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import taperbook.model.Trace;
+
+/**
+ * Power and time over state of charge by the piecewise-linear readings, at the first time that each
+ * state of charge is reached. Covers the time over which both channels were read.
+ *
+ * <p>Power and state of charge are both linear in time between any two readings, so power is linear
+ * in state of charge between the corners kept here. Where the state of charge stands still or falls
+ * back, the curve goes on from where it is passed; power may jump there.
+ */
+final class ReadCurve {
+  private final double[] percents;
+  private final double[] kilowatts;
+  private final double[] seconds;
+  private int size;
+
+  /** The curve of a session whose two channels overlap in time. */
+  ReadCurve(Trace soc, Trace power) {
+    double from = Math.max(soc.firstSecond(), power.firstSecond());
+    double to = Math.min(soc.lastSecond(), power.lastSecond());
+    double[] times =
+        DoubleStream.concat(times(soc), times(power))
+            .filter(t -> from <= t && t <= to)
+            .sorted()
+            .distinct()
+            .toArray();
+    // A fall of the state of charge adds a corner beside the reading after it.
+    this.percents = new double[2 * times.length];
+    this.kilowatts = new double[2 * times.length];
+    this.seconds = new double[2 * times.length];
+    add(soc.at(times[0]), power.at(times[0]), times[0]);
+    for (int i = 1; i < times.length; i++) {
+      step(soc, power, times[i - 1], times[i]);
+    }
+  }
+
+  /** True if both channels were read over a common stretch of time. */
+  static boolean exists(Trace soc, Trace power) {
+    return Math.max(soc.firstSecond(), power.firstSecond())
+        < Math.min(soc.lastSecond(), power.lastSecond());
+  }
+
+  private static DoubleStream times(Trace trace) {
+    return IntStream.range(0, trace.size()).mapToDouble(trace::second);
+  }
+
+  private void step(Trace soc, Trace power, double from, double to) {
+    double most = percents[size - 1];
+    double after = soc.at(to);
+    if (after <= most) {
+      return;
+    }
+    if (from > seconds[size - 1]) {
+      double before = soc.at(from);
+      double share = (most - before) / (after - before);
+      double second = from + share * (to - from);
+      add(most, power.at(second), second);
+    }
+    add(after, power.at(to), to);
+  }
+
+  private void add(double percent, double power, double second) {
+    percents[size] = percent;
+    kilowatts[size] = power;
+    seconds[size] = second;
+    size++;
+  }
+
+  /** Lowest state of charge, %. */
+  double from() {
+    return percents[0];
+  }
+
+  /** Highest state of charge, %. */
+  double to() {
+    return percents[size - 1];
+  }
+
+  /** States of charge at which the curve has corners, rising, %. */
+  double[] corners() {
+    return Arrays.stream(percents, 0, size).distinct().toArray();
+  }
+
+  /** Power at a state of charge between {@link #from()} and {@link #to()}, kW. */
+  double kilowatts(double percent) {
+    return at(kilowatts, percent);
+  }
+
+  /** Time at which a state of charge is first reached, s since plugging in. */
+  double second(double percent) {
+    return at(seconds, percent);
+  }
+
+  private double at(double[] values, double percent) {
+    int i = firstAtLeast(percent);
+    if (i == 0 || percents[i] == percent) {
+      return values[i];
+    }
+    double share = (percent - percents[i - 1]) / (percents[i] - percents[i - 1]);
+    return values[i - 1] + share * (values[i] - values[i - 1]);
+  }
+
+  private int firstAtLeast(double percent) {
+    int low = 0;
+    int high = size - 1;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (percents[middle] >= percent) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+
+  /** Integral of power over state of charge, kW %. */
+  double integral(double from, double to) {
+    double sum = 0;
+    double lastPercent = from;
+    double lastPower = kilowatts(from);
+    for (int i = firstAtLeast(from); i < size && percents[i] < to; i++) {
+      sum += (kilowatts[i] + lastPower) / 2 * (percents[i] - lastPercent);
+      lastPercent = percents[i];
+      lastPower = kilowatts[i];
+    }
+    return sum + (kilowatts(to) + lastPower) / 2 * (to - lastPercent);
+  }
+}

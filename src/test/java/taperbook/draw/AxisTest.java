@@ -60,6 +60,6 @@ final class AxisTest {
   void an_axis_without_length_is_refused() {
     assertThatThrownBy(() -> new Axis("x", Double.NaN, 1))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("no such axis: 0 to NaN by 1.0");
+        .hasMessage("no such axis: 0.0 to NaN by 1.0");
   }
 }

@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import taperbook.draw.compare.CompareFigures;
 import taperbook.model.ReportResult;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
@@ -56,16 +58,23 @@ final class Look {
    */
   public static void main(String[] args) throws IOException {
     for (Map.Entry<String, ReportResult> session : sessions().entrySet()) {
-      for (Figure figure : FigureSet.draw(session.getValue())) {
-        Path stem = Path.of(args[0], session.getKey() + "--" + figure.id());
-        Files.createDirectories(stem.getParent());
-        Files.write(Path.of(stem + ".png"), figure.png());
-        Files.writeString(Path.of(stem + ".svg"), figure.svg(), StandardCharsets.UTF_8);
-        Files.writeString(
-            Path.of(stem + ".txt"),
-            figure.caption() + "\n\n" + figure.textAlternative() + "\n",
-            StandardCharsets.UTF_8);
-      }
+      write(args[0], session.getKey(), FigureSet.draw(session.getValue()));
+    }
+    for (Map.Entry<String, ReportResult> comparison : Comparisons.all().entrySet()) {
+      write(args[0], comparison.getKey(), CompareFigures.draw(comparison.getValue()));
+    }
+  }
+
+  private static void write(String folder, String name, List<Figure> figures) throws IOException {
+    for (Figure figure : figures) {
+      Path stem = Path.of(folder, name + "--" + figure.id());
+      Files.createDirectories(stem.getParent());
+      Files.write(Path.of(stem + ".png"), figure.png());
+      Files.writeString(Path.of(stem + ".svg"), figure.svg(), StandardCharsets.UTF_8);
+      Files.writeString(
+          Path.of(stem + ".txt"),
+          figure.caption() + "\n\n" + figure.textAlternative() + "\n",
+          StandardCharsets.UTF_8);
     }
   }
 }

@@ -30,6 +30,8 @@ public record Axis(String title, double min, double max, double step) {
   /** Room above the highest power for its label, as a factor on the axis. */
   private static final double HEADROOM = 1.22;
 
+  private static final double MORE_HEADROOM = 1.08;
+
   /** State of charge, always in full: 0 to 100 %. */
   public static Axis stateOfCharge(int step) {
     return new Axis("State of charge (%)", 100, step);
@@ -48,6 +50,11 @@ public record Axis(String title, double min, double max, double step) {
   /** A measure of power with room above the highest. */
   public static Axis power(String title, double highest) {
     return upTo(title, highest * HEADROOM, 6);
+  }
+
+  /** This axis with more room above, for labels of several lines. */
+  public Axis withRoom() {
+    return upTo(title, max * MORE_HEADROOM, 6);
   }
 
   /**

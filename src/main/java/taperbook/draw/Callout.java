@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param sides sides of the point to try, best first
  * @param required whether a place farther away will do, with a leader; otherwise the label is left
  *     out where there is no room
+ * @param handicap what it costs to prefer this form of the label to another
  */
 record Callout(
     List<Spot> spots,
@@ -23,7 +24,8 @@ record Callout(
     Color color,
     Optional<Pen> key,
     List<Side> sides,
-    boolean required) {
+    boolean required,
+    double handicap) {
   /** Width of the piece of line before a text with the gap after it, in sizes of the text. */
   private static final double KEY = 2.6;
 
@@ -36,7 +38,7 @@ record Callout(
 
   /** A label about a single spot. */
   Callout(Spot spot, List<String> lines, Color color, List<Side> sides, boolean required) {
-    this(List.of(spot), lines, color, Optional.empty(), sides, required);
+    this(List.of(spot), lines, color, Optional.empty(), sides, required, 0);
   }
 
   /**

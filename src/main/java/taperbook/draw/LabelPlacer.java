@@ -42,24 +42,22 @@ final class LabelPlacer {
   }
 
   /**
-   * Places the first of several forms of a label that fits without crossing a curve, or else the
-   * one that does least harm; leaves all out if there is no room for any.
+   * Places one of several forms of a label: the one that costs least, its handicap included. Leaves
+   * all out if there is no room for any.
    */
   Optional<Callout.Placed> place(List<Callout> forms) {
-    Choice best = new Choice();
-    for (Callout form : forms) {
-      Choice choice = choose(form);
-      best = choice.cost < best.cost ? choice : best;
-      if (best.cost < Obstacles.CURVE_COST) {
-        break;
-      }
-    }
+    Choice best = best(forms);
     best.placed.ifPresent(
         placed -> {
           obstacles.block(placed.box());
           leader(placed).ifPresent(obstacles::keepOffLightly);
         });
     return best.placed;
+  }
+
+  /** How hard a label is to place as things stand: what its best place would cost. */
+  double difficulty(List<Callout> forms) {
+    return best(forms).cost;
   }
 
   /** The line from a label to its point, if the label stands so far away that it needs one. */
@@ -75,17 +73,22 @@ final class LabelPlacer {
     return Optional.of(new Line2D.Double(fromX, spot.y(), toX, toY));
   }
 
-  private Choice choose(Callout callout) {
+  private Choice best(List<Callout> forms) {
+    Choice best = new Choice();
+    for (Callout form : forms) {
+      choose(form, best);
+    }
+    return best;
+  }
+
+  private void choose(Callout callout, Choice choice) {
     Box size = callout.size(style);
-    Choice choice = new Choice();
     for (int i = 0; i < callout.spots().size(); i++) {
       around(callout, i, size, choice);
     }
     if (callout.required() && choice.cost >= Obstacles.CURVE_COST) {
       scan(callout, size, choice);
     }
-    boolean fits = choice.cost < (callout.required() ? Double.POSITIVE_INFINITY : MOST_IF_OPTIONAL);
-    return fits ? choice : new Choice();
   }
 
   private void around(Callout callout, int index, Box size, Choice choice) {
@@ -97,8 +100,8 @@ final class LabelPlacer {
         for (double x : spot.anchors()) {
           Box box = side.box(x, spot.y(), size.width(), size.height(), gap);
           Box shifted = side.isUpright() ? box.shiftedInto(region) : box;
-          Callout.Placed placed = new Callout.Placed(callout, spot, shifted);
-          choice.consider(placed, cost(placed) + 1.5 * s + 4 * d + Math.min(3, index));
+          double far = 1.5 * s + 4 * d + Math.min(3, index);
+          consider(new Callout.Placed(callout, spot, shifted), far, choice);
         }
       }
     }
@@ -110,29 +113,29 @@ final class LabelPlacer {
       for (double left = region.left(); left + size.width() <= region.right(); left += step) {
         Box box = new Box(left, top, size.width(), size.height());
         Spot spot = callout.nearest(box);
-        double far = spot.distanceTo(box) / style.gap();
-        Callout.Placed placed = new Callout.Placed(callout, spot, box);
-        choice.consider(placed, cost(placed) + 20 + far);
+        double far = 20 + spot.distanceTo(box) / style.gap();
+        consider(new Callout.Placed(callout, spot, box), far, choice);
       }
     }
   }
 
-  private double cost(Callout.Placed placed) {
-    return placed.box().isInside(region)
-        ? obstacles.cost(placed, leader(placed))
-        : Double.POSITIVE_INFINITY;
+  /** Takes a place if it is better than the best so far. */
+  private void consider(Callout.Placed placed, double far, Choice choice) {
+    double most = placed.callout().required() ? Double.POSITIVE_INFINITY : MOST_IF_OPTIONAL;
+    double before = far + placed.callout().handicap();
+    double ofInterest = Math.min(most, choice.cost) - before;
+    if (ofInterest > 0 && placed.box().isInside(region)) {
+      double cost = obstacles.cost(placed, leader(placed), ofInterest) + before;
+      if (cost < Math.min(most, choice.cost)) {
+        choice.placed = Optional.of(placed);
+        choice.cost = cost;
+      }
+    }
   }
 
   /** The best place so far. */
   private static final class Choice {
     private Optional<Callout.Placed> placed = Optional.empty();
     private double cost = Double.POSITIVE_INFINITY;
-
-    private void consider(Callout.Placed candidate, double candidateCost) {
-      if (candidateCost < cost) {
-        placed = Optional.of(candidate);
-        cost = candidateCost;
-      }
-    }
   }
 }

@@ -27,6 +27,8 @@ final class Labels {
 
   private final LabelPlacer placer;
   private final Obstacles around;
+  private final List<Callout.Placed> placed = new ArrayList<>();
+  private final List<Line2D> leaders = new ArrayList<>();
   private final Chart chart;
   private final Frame frame;
   private final ChartStyle style;
@@ -74,15 +76,15 @@ final class Labels {
     chart.marks().hold().ifPresent(h -> wanted.add(List.of(holdLabel(h))));
     chart.marks().window().ifPresent(w -> wanted.add(List.of(windowLabel(w))));
     chart.marks().points().forEach(p -> wanted.add(List.of(pointLabel(p))));
-    chart.series().forEach(s -> wanted.add(LineLabel.forms(s, frame)));
-    List<Callout.Placed> placed = new ArrayList<>();
-    List<Line2D> leaders = new ArrayList<>();
-    for (List<Callout> forms : wanted) {
-      Optional<Callout.Placed> found = placer.place(forms);
-      found.ifPresent(placed::add);
-      found.flatMap(placer::leader).ifPresent(leaders::add);
-    }
+    wanted.forEach(this::place);
+    LineLabel.hardestFirst(chart.series(), frame, placer).forEach(this::place);
     return new Placement(placed, leaders);
+  }
+
+  private void place(List<Callout> forms) {
+    Optional<Callout.Placed> found = placer.place(forms);
+    found.ifPresent(placed::add);
+    found.flatMap(placer::leader).ifPresent(leaders::add);
   }
 
   private void obstacles() {

@@ -10,8 +10,10 @@ import static taperbook.draw.Callout.Side.LEFT;
 import static taperbook.draw.Callout.Side.RIGHT;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import taperbook.draw.Callout.Spot;
@@ -30,7 +32,25 @@ final class LineLabel {
   /** Places along a line where its label may stand. */
   private static final int SPOTS = 24;
 
+  /** What it costs to break a label into more lines, and to leave it but its letter. */
+  private static final double FORM_COST = 7;
+
+  private static final double LETTER_COST = 36;
+
   private LineLabel() {}
+
+  /** Forms of the labels of all lines, those first that have the least room. */
+  static List<List<Callout>> hardestFirst(List<Series> series, Frame frame, LabelPlacer placer) {
+    Map<List<Callout>, Double> difficulties = new LinkedHashMap<>();
+    for (Series one : series) {
+      List<Callout> forms = forms(one, frame);
+      difficulties.put(forms, placer.difficulty(forms));
+    }
+    return difficulties.entrySet().stream()
+        .sorted(Map.Entry.<List<Callout>, Double>comparingByValue().reversed())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
 
   /** Forms of the label, best first, its letter alone last; none if the title names the line. */
   static List<Callout> forms(Series series, Frame frame) {
@@ -41,13 +61,17 @@ final class LineLabel {
     for (int length : LENGTHS) {
       texts.add(wrapped(series.name(), length));
     }
-    texts.add(List.of(series.letter()));
     List<Spot> spots = spots(series.line(), frame);
-    return texts.stream().map(text -> form(series, text, spots)).toList();
+    List<Callout> forms = new ArrayList<>();
+    for (List<String> text : texts) {
+      forms.add(form(series, text, spots, FORM_COST * forms.size()));
+    }
+    forms.add(form(series, List.of(series.letter()), spots, LETTER_COST));
+    return forms;
   }
 
-  private static Callout form(Series series, List<String> text, List<Spot> spots) {
-    return new Callout(spots, text, Palette.INK, Optional.of(series.pen()), SIDES, true);
+  private static Callout form(Series series, List<String> text, List<Spot> spots, double handicap) {
+    return new Callout(spots, text, Palette.INK, Optional.of(series.pen()), SIDES, true, handicap);
   }
 
   /** The line's end, and then places all along it. */

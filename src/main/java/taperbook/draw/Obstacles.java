@@ -13,6 +13,7 @@ final class Obstacles {
 
   private static final double LIGHT_COST = 4;
   private static final double STRAY_COST = 8;
+  private static final double MIX_UP_COST = 24;
   private static final double LEADER_COST = 10;
 
   private final ChartStyle style;
@@ -47,8 +48,11 @@ final class Obstacles {
     blocked.add(box);
   }
 
-  /** What a place costs: 0 if it is perfect, infinite if it is impossible. */
-  double cost(Callout.Placed placed, Optional<Line2D> leader) {
+  /**
+   * What a place costs: 0 if it is perfect, infinite if it is impossible or costs no less than is
+   * of interest.
+   */
+  double cost(Callout.Placed placed, Optional<Line2D> leader, double ofInterest) {
     Box box = placed.box();
     Box roomy = box.grown(0.6 * style.gap());
     if (blocked.stream().anyMatch(roomy::overlaps)) {
@@ -59,6 +63,9 @@ final class Obstacles {
     double cost = curves.stream().anyMatch(p -> offCurve.meets(p.line())) ? CURVE_COST : 0;
     cost += LIGHT_COST * light.stream().filter(near::meets).count();
     cost += leader.map(l -> leaderCost(l, placed)).orElseGet(() -> strayCost(placed));
+    if (cost >= ofInterest) {
+      return Double.POSITIVE_INFINITY;
+    }
     return cost + placed.callout().key().map(pen -> mixUpCost(pen, box, leader)).orElse(0.0);
   }
 
@@ -86,17 +93,14 @@ final class Obstacles {
 
   /** What it costs that a label may be taken for another line's, or its leader crosses one. */
   private double mixUpCost(Pen pen, Box box, Optional<Line2D> leader) {
+    if (leader.isPresent()) {
+      Line2D line = leader.get();
+      return LEADER_COST
+          * curves.stream().filter(p -> p.pen() != pen && p.line().intersectsLine(line)).count();
+    }
     double own = distance(box, true, pen);
     double other = distance(box, false, pen);
-    double cost = other < own + style.gap() / 2 ? STRAY_COST : 0;
-    if (leader.isPresent()) {
-      cost +=
-          LEADER_COST
-              * curves.stream()
-                  .filter(p -> p.pen() != pen && p.line().intersectsLine(leader.get()))
-                  .count();
-    }
-    return cost;
+    return other < own + style.gap() / 2 ? MIX_UP_COST : 0;
   }
 
   private double distance(Box box, boolean own, Pen pen) {

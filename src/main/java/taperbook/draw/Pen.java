@@ -18,13 +18,13 @@ public enum Pen {
   /** The second session. */
   SECOND(Palette.SESSIONS.get(1), Marker.SQUARE, 4.2, 1.6),
   /** The third session. */
-  THIRD(Palette.SESSIONS.get(2), Marker.TRIANGLE, 1.3, 1.3),
+  THIRD(Palette.SESSIONS.get(2), Marker.TRIANGLE, 6, 1.5, 1.3, 1.5),
   /** The fourth session. */
-  FOURTH(Palette.SESSIONS.get(3), Marker.DIAMOND, 5, 1.6, 1.2, 1.6),
+  FOURTH(Palette.SESSIONS.get(3), Marker.DIAMOND, 1.4, 1.4),
   /** The fifth session. */
-  FIFTH(Palette.SESSIONS.get(4), Marker.CROSS, 2.4, 3.2),
+  FIFTH(Palette.SESSIONS.get(4), Marker.CROSS, 2.2, 3),
   /** The sixth session. */
-  SIXTH(Palette.SESSIONS.get(5), Marker.WEDGE, 5, 1.5, 1.2, 1.5, 1.2, 1.5);
+  SIXTH(Palette.SESSIONS.get(5), Marker.WEDGE, 8, 1.6, 1.3, 1.6, 1.3, 1.6);
 
   private static final List<Pen> OF_SESSIONS = List.of(FIRST, SECOND, THIRD, FOURTH, FIFTH, SIXTH);
 

@@ -21,11 +21,16 @@ public record Standings(List<Part> parts, List<Crossing> crossings) {
    *
    * @param from abscissa of its start
    * @param to abscissa of its end
-   * @param name what it is called in the plot, if there is room
+   * @param names what it may be called in the plot, the first one that fits
    * @param fill how its piece of the bar looks
    * @param pen the pen of the session that is ahead, if one is
    */
-  public record Part(double from, double to, String name, Fill fill, Optional<Pen> pen) {}
+  public record Part(double from, double to, List<String> names, Fill fill, Optional<Pen> pen) {
+    /** Copies the names. */
+    public Part {
+      names = List.copyOf(names);
+    }
+  }
 
   /** How a piece of the bar looks; each differs from the others without colour. */
   public enum Fill {

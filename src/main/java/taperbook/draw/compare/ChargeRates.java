@@ -39,7 +39,7 @@ final class ChargeRates {
   }
 
   private static Draft draft(Lineup lineup, List<Entry> entries) {
-    Axis y = Axis.power("Power per usable energy (kW/kWh = 1/h)", Overlay.top(entries));
+    Axis y = Axis.power("Power per usable energy (kW/kWh = 1/h)", Overlay.top(entries)).withRoom();
     Overlay overlay =
         Overlay.of(
             "c-rate-over-soc",
@@ -63,7 +63,7 @@ final class ChargeRates {
     for (Entry entry : entries) {
       String peak = hundredths(entry.line().y(entry.line().peak()));
       String energy = Said.plain(usableKilowattHours(entry.member()).orElseThrow());
-      peaks.add(peak + " in " + entry.member().letter() + " (" + energy + "\u00a0kWh)");
+      peaks.add(peak + " in " + entry.member().named() + " with " + energy + "\u00a0kWh");
     }
     return "For each kWh of usable energy, power peaks at " + Words.listed(peaks) + ".";
   }

@@ -80,7 +80,7 @@ final class DifferenceOverSoc {
         "Power of " + less() + " (kW)",
         line.bottom() - FOOTROOM * height,
         line.top() + HEADROOM * height,
-        6);
+        8);
   }
 
   private Standings standings() {
@@ -103,7 +103,8 @@ final class DifferenceOverSoc {
 
   private static Standings.Part part(
       Stretch stretch, String name, Standings.Fill fill, Optional<Pen> pen) {
-    return new Standings.Part(stretch.from(), stretch.to(), name, fill, pen);
+    List<String> names = pen.isEmpty() ? List.of(name) : List.of(name, name.substring(0, 1));
+    return new Standings.Part(stretch.from(), stretch.to(), names, fill, pen);
   }
 
   private Standings.Crossing crossing(String crossing, Estimate soc) {

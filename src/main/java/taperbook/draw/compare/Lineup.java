@@ -35,6 +35,11 @@ record Lineup(ReportResult result, List<Member> members) {
    * @param said its numbers in words
    */
   record Member(SessionResult result, String letter, String label, Pen pen, Said said) {
+    /** Its letter and what it stands for, such as {@code B (first battery revision)}. */
+    String named() {
+      return letter + " (" + label.substring(letter.length() + 1) + ")";
+    }
+
     /** The session's line from one of its curves. */
     Series series(PlotLine line) {
       return new Series(line, pen, label);

@@ -28,7 +28,7 @@ final class PowersOverSoc {
   }
 
   private static Draft draft(Lineup lineup, List<Entry> entries) {
-    Axis y = Axis.power(Overlay.top(entries));
+    Axis y = Axis.power(Overlay.top(entries)).withRoom();
     Overlay overlay =
         Overlay.of(
             "compare-over-soc",
@@ -50,7 +50,7 @@ final class PowersOverSoc {
   }
 
   private static String peaks(List<Entry> entries) {
-    return Words.listed(entries.stream().map(e -> peak(e) + " in " + e.member().letter()).toList());
+    return Words.listed(entries.stream().map(e -> peak(e) + " in " + e.member().named()).toList());
   }
 
   private static String peak(Entry entry) {

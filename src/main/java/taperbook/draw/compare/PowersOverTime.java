@@ -32,7 +32,7 @@ final class PowersOverTime {
   private static Draft draft(Lineup lineup, List<Entry> entries) {
     double last = entries.stream().mapToDouble(e -> e.line().lastX()).max().orElse(0);
     Axis x = Axis.time(last);
-    Axis y = Axis.power(Overlay.top(entries));
+    Axis y = Axis.power(Overlay.top(entries)).withRoom();
     Overlay overlay =
         Overlay.of(
             "compare-over-time",
@@ -60,8 +60,7 @@ final class PowersOverTime {
       Optional<String> energy = member.said().value("energy_added");
       Optional<String> time = member.said().value("session_time");
       if (energy.isPresent() && time.isPresent()) {
-        parts.add(
-            member.letter() + " adds " + energy.get() + charges(member) + " in " + time.get());
+        parts.add(member.named() + " adds " + energy.get() + charges(member) + " in " + time.get());
       }
     }
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts) + ".");

@@ -54,10 +54,14 @@ final class LineLayer {
 
   private void dashes(Series series, PlotLine.Run run) {
     PlotLine line = series.line();
+    if (run.first() == run.last()) {
+      return;
+    }
     List<Integer> kept = Thinning.keep(line, run, frame, 0.3 * style.weights().curve());
     Path2D path = new Path2D.Double();
     path.moveTo(frame.px(line.x(run.first())), frame.py(line.y(run.first())));
-    kept.forEach(i -> path.lineTo(frame.px(line.x(i)), frame.py(line.y(i))));
+    kept.subList(1, kept.size())
+        .forEach(i -> path.lineTo(frame.px(line.x(i)), frame.py(line.y(i))));
     brush.stroke(path, series.pen().line(style), series.pen().color());
   }
 

@@ -2,6 +2,7 @@ package taperbook.draw;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import taperbook.model.ReportResult;
 
@@ -21,6 +22,10 @@ final class Comparisons {
     all.put("no-window", InventedComparison.of(3, second(), late()));
     all.put("one-without-power", InventedComparison.of(4, second(), first(), powerless()));
     return all;
+  }
+
+  static ReportResult named(String name) {
+    return Optional.ofNullable(all().get(name)).orElseThrow();
   }
 
   static InventedSession second() {

@@ -66,6 +66,34 @@ final class LabelPlacerTest {
     assertThat(placed.flatMap(placer::leader)).isPresent();
   }
 
+  @Test
+  void a_line_s_label_stands_where_it_cannot_be_taken_for_another_line_s() {
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    Line2D own = new Line2D.Double(50, 190, 690, 190);
+    Line2D other = new Line2D.Double(50, 156, 690, 156);
+    placer.obstacles().keepOff(own, Pen.FIRST);
+    placer.obstacles().keepOff(other, Pen.SECOND);
+    Box box = placer.place(named(300, 190, "A one", 0)).orElseThrow().box();
+    assertThat(box.distanceToSlanted(own)).isLessThan(box.distanceToSlanted(other));
+    assertThat(box.top()).isGreaterThan(190);
+  }
+
+  @Test
+  void a_shorter_form_of_a_label_is_taken_where_the_longer_one_has_no_room() {
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.obstacles().block(new Box(50, 40, 560, 300));
+    List<Callout> forms =
+        List.of(named(650, 190, "A second battery revision", 0), named(650, 190, "A", 36));
+    assertThat(placer.place(forms).orElseThrow().callout().lines()).containsExactly("A");
+  }
+
+  private static Callout named(double x, double y, String text, double handicap) {
+    List<Callout.Spot> spots = List.of(new Callout.Spot(x, y, 0));
+    List<Callout.Side> sides = List.of(Callout.Side.ABOVE, Callout.Side.BELOW);
+    return new Callout(
+        spots, List.of(text), Color.BLACK, Optional.of(Pen.FIRST), sides, true, handicap);
+  }
+
   private static Callout callout(Random random) {
     double x = 50 + 640 * random.nextDouble();
     double y = 40 + 300 * random.nextDouble();

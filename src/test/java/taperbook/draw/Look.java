@@ -12,7 +12,10 @@ import taperbook.model.ReportResult;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 
-/** Writes all invented sessions' figures to a folder, to be looked at: {@code Look FOLDER}. */
+/**
+ * Writes the figures of all invented sessions and comparisons to a folder, to be looked at: {@code
+ * Look FOLDER}.
+ */
 final class Look {
   private Look() {}
 
@@ -51,17 +54,22 @@ final class Look {
     return all;
   }
 
+  /** The figures of all sessions and comparisons, before they are painted. */
+  static Map<String, List<Draft>> drafts() {
+    Map<String, List<Draft>> all = new LinkedHashMap<>();
+    sessions().forEach((name, result) -> all.put(name, FigureSet.drafts(result)));
+    Comparisons.all().forEach((name, result) -> all.put(name, CompareFigures.drafts(result)));
+    return all;
+  }
+
   /**
    * Writes the figures.
    *
    * @param args the folder
    */
   public static void main(String[] args) throws IOException {
-    for (Map.Entry<String, ReportResult> session : sessions().entrySet()) {
-      write(args[0], session.getKey(), FigureSet.draw(session.getValue()));
-    }
-    for (Map.Entry<String, ReportResult> comparison : Comparisons.all().entrySet()) {
-      write(args[0], comparison.getKey(), CompareFigures.draw(comparison.getValue()));
+    for (Map.Entry<String, List<Draft>> drafts : drafts().entrySet()) {
+      write(args[0], drafts.getKey(), drafts.getValue().stream().map(Figure::of).toList());
     }
   }
 

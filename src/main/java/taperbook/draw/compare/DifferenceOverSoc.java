@@ -57,7 +57,7 @@ final class DifferenceOverSoc {
             y,
             List.of(new Series(line, Pen.COMPUTED, "")),
             Chart.Marks.standings(standings()));
-    String caption = Said.sentences(List.of(words.overall(), words.stretches(), words.crossings()));
+    String caption = Said.sentences(List.of(words.overall(), words.leads(), words.crossings()));
     String told =
         new Telling(
                 "state of charge in %, from 0 to 100",
@@ -66,6 +66,7 @@ final class DifferenceOverSoc {
             .line(chart.series().get(0), i -> point(curve, i))
             .add("A bar along the foot shows who leads where.")
             .add(caption)
+            .add(words.stretches().orElse(""))
             .text();
     return new Draft(chart, caption, told);
   }

@@ -13,6 +13,9 @@ import taperbook.model.Unit;
 
 /** What came of a pair, in sentences. */
 final class PairWords {
+  /** More leads than these are counted, not told one by one. */
+  private static final int MOST_TOLD = 3;
+
   private final PairResult pair;
   private final Said said;
   private final String own;
@@ -49,7 +52,24 @@ final class PairWords {
     return text.isEmpty() ? Optional.empty() : Optional.of(text);
   }
 
-  /** Where which of the two leads, and by how much where that is known. */
+  /** Where which of the two leads in short: stretch by stretch only if there are few. */
+  Optional<String> leads() {
+    List<String> led = new ArrayList<>();
+    for (Stretch stretch : pair.stretches()) {
+      stretch.ids().ifPresent(ids -> led.add(span(stretch, ids) + by(ids)));
+    }
+    if (pair.stretches().isEmpty()) {
+      return Optional.empty();
+    }
+    boolean doubt = led.size() < pair.stretches().size();
+    if (led.isEmpty()) {
+      return Optional.of("The readings cannot tell them apart anywhere.");
+    }
+    String leads = led.size() <= MOST_TOLD ? String.join("; ", led) : counted();
+    return Optional.of(leads + (doubt ? "; elsewhere the readings cannot tell them apart." : "."));
+  }
+
+  /** Every stretch with all that is known of it. */
   Optional<String> stretches() {
     List<String> sentences = new ArrayList<>();
     for (Stretch stretch : pair.stretches()) {
@@ -79,13 +99,30 @@ final class PairWords {
     };
   }
 
-  private String led(Stretch stretch, Stretch.Ids ids) {
+  private String counted() {
+    List<String> leads = new ArrayList<>();
+    for (Order order : List.of(Order.AHEAD, Order.BEHIND)) {
+      long count = pair.stretches().stream().filter(s -> s.order() == order).count();
+      if (count > 0) {
+        leads.add(name(order) + " in " + count + (count == 1 ? " stretch" : " stretches"));
+      }
+    }
+    return Words.listed(leads);
+  }
+
+  private String span(Stretch stretch, Stretch.Ids ids) {
     String from = said.value(ids.from()).orElseGet(() -> percent(stretch.from()));
     String to = said.value(ids.to()).orElseGet(() -> percent(stretch.to()));
-    String by =
-        magnitude(ids.lead(), Unit.KILOWATT).map(b -> ", by " + b + " on the mean").orElse("");
+    return name(stretch.order()) + " from " + from + " to " + to;
+  }
+
+  private String by(Stretch.Ids ids) {
+    return magnitude(ids.lead(), Unit.KILOWATT).map(b -> ", by " + b + " on the mean").orElse("");
+  }
+
+  private String led(Stretch stretch, Stretch.Ids ids) {
     String gains = magnitude(ids.gain(), Unit.SECOND).map(g -> ", which gains " + g).orElse("");
-    return name(stretch.order()) + " from " + from + " to " + to + by + gains + ".";
+    return span(stretch, ids) + by(ids) + gains + ".";
   }
 
   private String undecided(Stretch stretch) {

@@ -67,11 +67,11 @@ final class PowersOverSoc {
             Words.each(lineup.members(), "time_soc_" + window.idPart())
                 .map(
                     each ->
-                        "From "
+                        "The time from "
                             + window.from()
                             + " % to "
                             + window.to()
-                            + " %, which all have in common, it takes "
+                            + " %, which all have in common: "
                             + each
                             + "."));
   }

@@ -81,6 +81,8 @@ final class PowersOverTime {
     int from = common.shared().get().from();
     int energy = common.energyKilowattHours().getAsInt();
     return Words.each(lineup.members(), CommonGround.timeToAddId(energy, from))
-        .map(each -> "To add " + energy + "\u00a0kWh from " + from + " % on takes " + each + ".");
+        .map(
+            each ->
+                "The time to add " + energy + "\u00a0kWh from " + from + " % on: " + each + ".");
   }
 }

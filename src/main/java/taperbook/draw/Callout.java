@@ -10,7 +10,7 @@ import java.util.Optional;
  * A label that wants a place near the point it is about, or near one of several.
  *
  * @param spots what it is about, the best place first; not empty
- * @param lines the text, its first line bold
+ * @param lines the text, its first line bold; all of it if it names a line
  * @param color colour of the first line
  * @param key the pen of the line that it names, a piece of which stands before its text
  * @param sides sides of the point to try, best first
@@ -119,10 +119,15 @@ record Callout(
   Box size(ChartStyle style) {
     double width = 0;
     for (int i = 0; i < lines.size(); i++) {
-      width = Math.max(width, Typeface.width(lines.get(i), i == 0, style.type().label()));
+      width = Math.max(width, Typeface.width(lines.get(i), isBold(i), style.type().label()));
     }
     double text = width * style.type().slack();
     return new Box(0, 0, text + keyWidth(style), lines.size() * style.leading());
+  }
+
+  /** True if a line of the text is bold: the first one, or all of a name. */
+  boolean isBold(int index) {
+    return index == 0 || key.isPresent();
   }
 
   /** Width of the piece of line before the text, with its gap; 0 without one. */

@@ -16,9 +16,6 @@ enum Marker {
   CROSS(true),
   WEDGE(false, 0, 1.25, 1.15, -0.85, -1.15, -0.85);
 
-  /** Farthest that any shape reaches from its middle, in radii of a dot. */
-  static final double REACH = 1.4;
-
   private final boolean filled;
   private final double[] corners;
 

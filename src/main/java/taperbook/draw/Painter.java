@@ -51,7 +51,10 @@ final class Painter {
     for (int i = 0; i < lines.size(); i++) {
       double baseline = box.top() + (i + 0.78) * style.leading();
       Face face =
-          new Face(style.type().label(), i == 0, i == 0 ? label.callout().color() : Palette.INK);
+          new Face(
+              style.type().label(),
+              label.callout().isBold(i),
+              i == 0 ? label.callout().color() : Palette.INK);
       runs.add(new TextRun(lines.get(i), at, baseline, anchor, face));
     }
     return runs;

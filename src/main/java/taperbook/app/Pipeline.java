@@ -6,6 +6,7 @@ import java.util.List;
 import taperbook.check.VehicleCheck;
 import taperbook.draw.Figure;
 import taperbook.draw.FigureSet;
+import taperbook.draw.compare.CompareFigures;
 import taperbook.measure.ReportMeasuring;
 import taperbook.model.InputFile;
 import taperbook.model.RangeTest;
@@ -81,7 +82,8 @@ final class Pipeline {
   }
 
   private WriteJob job(ReportSources sources, ReportResult result) {
-    List<Figure> figures = FigureSet.draw(result);
+    List<Figure> figures = new ArrayList<>(FigureSet.draw(result));
+    figures.addAll(CompareFigures.draw(result));
     LocalDate made = madeDate.of(result);
     List<InputFile> inputs = new ArrayList<>(sources.files());
     inputs.addAll(templates.files());

@@ -6,23 +6,55 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One axis: it begins at zero, and its ticks are 1, 2 or 5 times a power of ten apart.
+ * One axis: it holds zero, and its ticks are 1, 2 or 5 times a power of ten apart.
  *
  * @param title what it shows, with the unit
+ * @param min where it begins, zero or below; not always a tick
  * @param max where it ends, above zero; not always a tick
  * @param step distance between ticks
  */
-record Axis(String title, double max, double step) {
+public record Axis(String title, double min, double max, double step) {
   /** Checks that the axis has a length and ticks. */
-  Axis {
-    if (!(max > 0 && step > 0 && Double.isFinite(max) && step <= max)) {
-      throw new IllegalArgumentException("no such axis: 0 to " + max + " by " + step);
+  public Axis {
+    boolean hasLength = min <= 0 && max > 0 && Double.isFinite(max) && Double.isFinite(min);
+    if (!(hasLength && step > 0 && step <= max - min)) {
+      throw new IllegalArgumentException("no such axis: " + min + " to " + max + " by " + step);
     }
   }
 
+  /** An axis that begins at zero. */
+  Axis(String title, double max, double step) {
+    this(title, 0, max, step);
+  }
+
+  /** Room above the highest power for its label, as a factor on the axis. */
+  private static final double HEADROOM = 1.22;
+
+  private static final double MORE_HEADROOM = 1.08;
+
   /** State of charge, always in full: 0 to 100 %. */
-  static Axis stateOfCharge(int step) {
+  public static Axis stateOfCharge(int step) {
     return new Axis("State of charge (%)", 100, step);
+  }
+
+  /** Time since plugging in, a little longer than what was recorded, min. */
+  public static Axis time(double lastMinute) {
+    return upTo("Time since plugging in (min)", lastMinute * 1.02, 9);
+  }
+
+  /** Charging power with room above the highest, kW. */
+  public static Axis power(double highestKilowatt) {
+    return power("Charging power (kW)", highestKilowatt);
+  }
+
+  /** A measure of power with room above the highest. */
+  public static Axis power(String title, double highest) {
+    return upTo(title, highest * HEADROOM, 6);
+  }
+
+  /** This axis with more room above, for labels of several lines. */
+  public Axis withRoom() {
+    return upTo(title, max * MORE_HEADROOM, 6);
   }
 
   /**
@@ -31,15 +63,32 @@ record Axis(String title, double max, double step) {
    * @param max where it ends; ends at 1 if that is not above zero
    * @param mostTicks most ticks above zero
    */
-  static Axis upTo(String title, double max, int mostTicks) {
+  public static Axis upTo(String title, double max, int mostTicks) {
     double end = max > 0 ? max : 1;
     return new Axis(title, end, roundStep(end, mostTicks));
   }
 
-  /** Ticks in order, zero first. */
+  /**
+   * An axis on both sides of zero, with round ticks.
+   *
+   * @param min where it begins, below zero
+   * @param max where it ends, above zero
+   * @param mostTicks most steps between ticks over its length
+   */
+  public static Axis across(String title, double min, double max, int mostTicks) {
+    return new Axis(title, min, max, roundStep(max - min, mostTicks));
+  }
+
+  /** Its length, in its own unit. */
+  double length() {
+    return max - min;
+  }
+
+  /** Ticks in order, zero among them. */
   List<Double> ticks() {
     List<Double> ticks = new ArrayList<>();
-    for (int i = 0; i * step <= max * (1 + 1e-9); i++) {
+    int below = (int) Math.floor(-min / step * (1 + 1e-9));
+    for (int i = -below; i * step <= max * (1 + 1e-9); i++) {
       ticks.add(i * step);
     }
     return ticks;
@@ -48,13 +97,16 @@ record Axis(String title, double max, double step) {
   /** A tick in figures. */
   String tickText(double tick) {
     int places = Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9));
-    return new BigDecimal(tick).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
+    return new BigDecimal(tick)
+        .setScale(places, RoundingMode.HALF_EVEN)
+        .toPlainString()
+        .replace('-', '\u2212');
   }
 
-  private static double roundStep(double max, int mostTicks) {
-    double decade = Math.pow(10, Math.floor(Math.log10(max / mostTicks)));
+  private static double roundStep(double length, int mostTicks) {
+    double decade = Math.pow(10, Math.floor(Math.log10(length / mostTicks)));
     for (double factor : new double[] {1, 2, 5, 10}) {
-      if (factor * decade * mostTicks >= max * (1 - 1e-9)) {
+      if (factor * decade * mostTicks >= length * (1 - 1e-9)) {
         return factor * decade;
       }
     }

@@ -41,9 +41,14 @@ record Box(double left, double top, double width, double height) {
         && bottom() <= other.bottom() + 1e-6;
   }
 
+  /** This box as a shape. */
+  Rectangle2D shape() {
+    return new Rectangle2D.Double(left, top, width, height);
+  }
+
   /** True if the line meets this box. */
   boolean meets(Line2D line) {
-    return new Rectangle2D.Double(left, top, width, height).intersectsLine(line);
+    return shape().intersectsLine(line);
   }
 
   /** Distance from a point to the nearest point of this box; 0 inside. */
@@ -58,6 +63,18 @@ record Box(double left, double top, double width, double height) {
     double along = Math.max(top - Math.max(line.getY1(), line.getY2()), 0);
     along = Math.max(along, Math.min(line.getY1(), line.getY2()) - bottom());
     return Math.hypot(across, along);
+  }
+
+  /** Distance from any line; 0 if they meet. */
+  double distanceToSlanted(Line2D line) {
+    if (meets(line)) {
+      return 0;
+    }
+    double ends =
+        Math.min(distanceTo(line.getX1(), line.getY1()), distanceTo(line.getX2(), line.getY2()));
+    double tops = Math.min(line.ptSegDist(left, top), line.ptSegDist(right(), top));
+    double feet = Math.min(line.ptSegDist(left, bottom()), line.ptSegDist(right(), bottom()));
+    return Math.min(ends, Math.min(tops, feet));
   }
 
   /** This box moved sideways into another, if it is no wider. */

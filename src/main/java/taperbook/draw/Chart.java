@@ -10,12 +10,30 @@ import java.util.Optional;
  * @param title title of the figure, and what stands below it on film
  * @param x horizontal axis
  * @param y vertical axis
- * @param line the curve
+ * @param series its lines, the most important one first; not empty
  * @param marks what is marked in the plot
  */
-record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks) {
+public record Chart(String id, Title title, Axis x, Axis y, List<Series> series, Marks marks) {
   /** A band narrower than this share of the axis would hide below the line, in either style. */
   private static final double VISIBLE = 0.012;
+
+  /** A dense line that ran over the whole axis would have as many markers. */
+  private static final int MARKERS = 16;
+
+  /** Copies the lines. */
+  public Chart {
+    series = List.copyOf(series);
+  }
+
+  /** A chart of one curve, each of whose readings is marked. */
+  Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks) {
+    this(id, title, x, y, List.of(new Series(line, Pen.SINGLE)), marks);
+  }
+
+  /** The curve, or the first of several. */
+  PlotLine line() {
+    return series.get(0).line();
+  }
 
   /**
    * Title of the figure.
@@ -23,19 +41,40 @@ record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks)
    * @param text the title
    * @param subtitle what stands below it on film
    */
-  record Title(String text, String subtitle) {}
+  public record Title(String text, String subtitle) {}
 
   /**
    * What is marked in the plot.
    *
    * @param hold the stretch at peak, or the peak alone
-   * @param window a stretch of the horizontal axis with the time it took
+   * @param window a stretch of the horizontal axis with the time it took, or of several lines the
+   *     stretch that they have in common
    * @param points marks on the curve
+   * @param standings which of two sessions is ahead where
    */
-  record Marks(Optional<Hold> hold, Optional<Window> window, List<Point> points) {
+  public record Marks(
+      Optional<Hold> hold,
+      Optional<Window> window,
+      List<Point> points,
+      Optional<Standings> standings) {
     /** Copies the points. */
-    Marks {
+    public Marks {
       points = List.copyOf(points);
+    }
+
+    /** The marks of a single curve. */
+    Marks(Optional<Hold> hold, Optional<Window> window, List<Point> points) {
+      this(hold, window, points, Optional.empty());
+    }
+
+    /** The stretch that several lines have in common, if there is one. */
+    public static Marks common(Optional<Window> window) {
+      return new Marks(Optional.empty(), window, List.of());
+    }
+
+    /** Who is ahead where. */
+    public static Marks standings(Standings standings) {
+      return new Marks(Optional.empty(), Optional.empty(), List.of(), Optional.of(standings));
     }
   }
 
@@ -47,9 +86,9 @@ record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks)
    * @param y the peak
    * @param label the label's lines, the first one bold
    */
-  record Hold(double from, double to, double y, List<String> label) {
+  public record Hold(double from, double to, double y, List<String> label) {
     /** Copies the label. */
-    Hold {
+    public Hold {
       label = List.copyOf(label);
     }
 
@@ -65,9 +104,9 @@ record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks)
    * @param to abscissa of its end
    * @param label the label's lines, the first one bold
    */
-  record Window(double from, double to, List<String> label) {
+  public record Window(double from, double to, List<String> label) {
     /** Copies the label. */
-    Window {
+    public Window {
       label = List.copyOf(label);
     }
   }
@@ -80,15 +119,15 @@ record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks)
    * @param guide the line that leads to it
    * @param label the label's lines, the first one bold
    */
-  record Point(double x, double y, Guide guide, List<String> label) {
+  public record Point(double x, double y, Guide guide, List<String> label) {
     /** Copies the label. */
-    Point {
+    public Point {
       label = List.copyOf(label);
     }
   }
 
   /** The line that leads to a mark. */
-  enum Guide {
+  public enum Guide {
     /** From the horizontal axis up to the curve; the label may be left out if there is no room. */
     DROP,
     /** From the vertical axis across to the curve. */
@@ -97,19 +136,11 @@ record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks)
 
   /** True if the band shows beside the curve's own line. */
   boolean hasVisibleBand() {
-    return line.widestBand() > VISIBLE * y.max();
+    return series.get(0).hasBand() && line().widestBand() > VISIBLE * y.length();
   }
 
-  /** How to read the drawing, in a line. */
-  String note() {
-    StringBuilder note = new StringBuilder();
-    note.append(line.hasDots() ? "Dots: readings." : "Line: " + line.size() + " readings.");
-    if (line.wideGaps() > 0) {
-      note.append(" Dashes: long gaps.");
-    }
-    if (hasVisibleBand()) {
-      note.append(" Tint: bounds.");
-    }
-    return note.toString();
+  /** Least distance between markers of a dense line, on the horizontal axis. */
+  double markersApart() {
+    return x.length() / MARKERS;
   }
 }

@@ -33,7 +33,7 @@ final class DistanceOverTime {
         new Chart(
             "distance-over-time",
             new Chart.Title("Distance added over time, " + basis() + " basis", said.vehicle()),
-            PowerOverTime.time(line),
+            Axis.time(line.lastX()),
             Axis.upTo("Distance added (" + unit() + ")", top * 1.08, 6),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), points));

@@ -7,4 +7,4 @@ package taperbook.draw;
  * @param caption what it finds
  * @param textAlternative what it shows, in words
  */
-record Draft(Chart chart, String caption, String textAlternative) {}
+public record Draft(Chart chart, String caption, String textAlternative) {}

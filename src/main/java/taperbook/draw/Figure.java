@@ -49,7 +49,7 @@ public final class Figure {
   }
 
   /** Paints a draft: its SVG now, its PNG each time it is asked for. */
-  static Figure of(Draft draft) {
+  public static Figure of(Draft draft) {
     return new Figure(
         draft.chart().id(),
         draft.chart().title().text(),

@@ -22,11 +22,11 @@ record Frame(Box box, Axis x, Axis y) {
 
   /** Pixel of an abscissa. */
   double px(double value) {
-    return box.left() + box.width() * value / x.max();
+    return box.left() + box.width() * (value - x.min()) / x.length();
   }
 
   /** Pixel of an ordinate. */
   double py(double value) {
-    return box.bottom() - box.height() * value / y.max();
+    return box.bottom() - box.height() * (value - y.min()) / y.length();
   }
 }

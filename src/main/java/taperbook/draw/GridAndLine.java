@@ -13,7 +13,8 @@ import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /**
- * The layer that XChart paints: grid, and the curve as solid line and dashed joins.
+ * The layer that XChart paints: grid, solid lines, and joins over wide gaps. It draws each piece of
+ * a line by itself, so that a dash would begin anew at each reading: dashed lines are not its.
  *
  * <p>XChart gets exactly the plot to paint, without padding and axis texts, so that its scale is
  * that of the {@link Frame}. It draws text as outlines, which cannot be searched or read aloud, so
@@ -43,17 +44,22 @@ final class GridAndLine {
     XYChart xy = new XYChart(pixels(frame.box().width()), pixels(frame.box().height()));
     bare(xy.getStyler());
     XYStyler styler = xy.getStyler();
-    styler.setXAxisMin(0.0).setXAxisMax(frame.x().max());
-    styler.setYAxisMin(0.0).setYAxisMax(frame.y().max());
+    styler.setXAxisMin(frame.x().min()).setXAxisMax(frame.x().max());
+    styler.setYAxisMin(frame.y().min()).setYAxisMax(frame.y().max());
     styler.setXAxisTickMarkSpacingHint(hint(frame.box().width(), frame.x()));
     styler.setYAxisTickMarkSpacingHint(hint(frame.box().height(), frame.y()));
     styler.setPlotGridLinesColor(Palette.GRID);
     styler.setPlotGridLinesStroke(style.solid(style.weights().thin()));
-    Points solid = new Points();
-    Points dashed = new Points();
-    collect(chart.line(), frame, style, solid, dashed);
-    solid.addTo(xy, "line", style.curve(), Palette.CURVE);
-    dashed.addTo(xy, "gaps", style.gapDash(), Palette.GAP);
+    for (int i = 0; i < chart.series().size(); i++) {
+      Pen pen = chart.series().get(i).pen();
+      Points joined = new Points();
+      Points gaps = new Points();
+      collect(chart.series().get(i).line(), frame, style, joined, gaps);
+      if (!pen.isDashed()) {
+        joined.addTo(xy, "line " + i, pen.line(style), pen.color());
+      }
+      gaps.addTo(xy, "gaps " + i, pen.gap(style), pen.gapColor());
+    }
     return xy;
   }
 
@@ -70,23 +76,23 @@ final class GridAndLine {
   }
 
   private static void collect(
-      PlotLine line, Frame frame, ChartStyle style, Points solid, Points dashed) {
+      PlotLine line, Frame frame, ChartStyle style, Points joined, Points gaps) {
     double tolerance = 0.3 * style.weights().curve();
     for (PlotLine.Run run : line.runs()) {
       for (int i : Thinning.keep(line, run, frame, tolerance)) {
-        solid.add(line.x(i), line.y(i));
+        joined.add(line.x(i), line.y(i));
       }
-      solid.lift(line.x(run.last()));
+      joined.lift(line.x(run.last()));
       if (run.last() + 1 < line.size()) {
-        dashed.add(line.x(run.last()), line.y(run.last()));
-        dashed.add(line.x(run.last() + 1), line.y(run.last() + 1));
-        dashed.lift(line.x(run.last() + 1));
+        gaps.add(line.x(run.last()), line.y(run.last()));
+        gaps.add(line.x(run.last() + 1), line.y(run.last() + 1));
+        gaps.lift(line.x(run.last() + 1));
       }
     }
   }
 
   private static int hint(double pixels, Axis axis) {
-    return (int) (HINT * pixels * axis.step() / axis.max());
+    return (int) (HINT * pixels * axis.step() / axis.length());
   }
 
   private static int pixels(double length) {

@@ -1,29 +1,24 @@
 package taperbook.draw;
 
 import java.awt.geom.Line2D;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.draw.Callout.Spot;
 
 /**
  * Finds places for labels, one after the other: inside the region, never on another label or a
- * blocked box, off the curve unless there is no other way, and as near to their point as that
+ * blocked box, off the curves unless there is no other way, and as near to their point as that
  * allows. First come, first served, so the important ones come first.
  */
 final class LabelPlacer {
   private static final double[] DISTANCES = {1, 1.6, 2.4, 3.8, 6};
-  private static final double CURVE_COST = 60;
-  private static final double LIGHT_COST = 4;
-  private static final double STRAY_COST = 8;
 
   /** A label that may be left out is, rather than stand far off or across what is drawn. */
   private static final double MOST_IF_OPTIONAL = 18;
 
   private final Box region;
   private final ChartStyle style;
-  private final List<Line2D> curve = new ArrayList<>();
-  private final List<Line2D> light = new ArrayList<>();
-  private final List<Box> blocked = new ArrayList<>();
+  private final Obstacles obstacles;
 
   /**
    * A placer for one picture.
@@ -33,61 +28,83 @@ final class LabelPlacer {
   LabelPlacer(Box region, ChartStyle style) {
     this.region = region;
     this.style = style;
+    this.obstacles = new Obstacles(style);
   }
 
-  /** Names a piece of the curve, which labels keep off if they can. */
-  void keepOff(Line2D piece) {
-    curve.add(piece);
-  }
-
-  /** Names a thin line, which labels keep off if it costs them little. */
-  void keepOffLightly(Line2D line) {
-    light.add(line);
-  }
-
-  /** Names a box that no label may touch. */
-  void block(Box box) {
-    blocked.add(box);
+  /** What labels keep off. */
+  Obstacles obstacles() {
+    return obstacles;
   }
 
   /** Places a label, or leaves it out if there is no room for it. */
   Optional<Callout.Placed> place(Callout callout) {
-    Box size = callout.size(style);
-    Choice choice = new Choice();
-    for (int d = 0; d < DISTANCES.length; d++) {
-      for (int s = 0; s < callout.sides().size(); s++) {
-        Callout.Side side = callout.sides().get(s);
-        double gap = DISTANCES[d] * style.gap();
-        for (double x : callout.anchors()) {
-          Box box = side.box(x, callout.y(), size.width(), size.height(), gap);
-          Box shifted = side.isUpright() ? box.shiftedInto(region) : box;
-          choice.consider(shifted, cost(callout, shifted) + 1.5 * s + 4 * d);
-        }
-      }
-    }
-    if (callout.required() && choice.cost >= CURVE_COST) {
-      scan(callout, size, choice);
-    }
-    if (!(choice.cost < (callout.required() ? Double.POSITIVE_INFINITY : MOST_IF_OPTIONAL))) {
-      return Optional.empty();
-    }
-    Callout.Placed placed = new Callout.Placed(callout, choice.box);
-    blocked.add(choice.box);
-    leader(placed).ifPresent(light::add);
-    return Optional.of(placed);
+    return place(List.of(callout));
+  }
+
+  /**
+   * Places one of several forms of a label: the one that costs least, its handicap included. Leaves
+   * all out if there is no room for any.
+   */
+  Optional<Callout.Placed> place(List<Callout> forms) {
+    Choice best = best(forms);
+    best.placed.ifPresent(
+        placed -> {
+          obstacles.block(placed.box());
+          leader(placed).ifPresent(obstacles::keepOffLightly);
+        });
+    return best.placed;
+  }
+
+  /** How hard a label is to place as things stand: what its best place would cost. */
+  double difficulty(List<Callout> forms) {
+    return best(forms).cost;
   }
 
   /** The line from a label to its point, if the label stands so far away that it needs one. */
   Optional<Line2D> leader(Callout.Placed placed) {
-    Callout callout = placed.callout();
+    Spot spot = placed.spot();
     Box box = placed.box();
-    double fromX = callout.nearestX(box);
-    if (box.distanceTo(fromX, callout.y()) <= 2.6 * style.gap()) {
+    double fromX = spot.nearestX(box);
+    if (box.distanceTo(fromX, spot.y()) <= 2.6 * style.gap()) {
       return Optional.empty();
     }
     double toX = box.nearestX(fromX);
-    double toY = box.nearestY(callout.y());
-    return Optional.of(new Line2D.Double(fromX, callout.y(), toX, toY));
+    double toY = box.nearestY(spot.y());
+    return Optional.of(new Line2D.Double(fromX, spot.y(), toX, toY));
+  }
+
+  private Choice best(List<Callout> forms) {
+    Choice best = new Choice();
+    for (Callout form : forms) {
+      choose(form, best);
+    }
+    return best;
+  }
+
+  private void choose(Callout callout, Choice choice) {
+    Box size = callout.size(style);
+    for (int i = 0; i < callout.spots().size(); i++) {
+      around(callout, i, size, choice);
+    }
+    if (callout.required() && choice.cost >= Obstacles.CURVE_COST) {
+      scan(callout, size, choice);
+    }
+  }
+
+  private void around(Callout callout, int index, Box size, Choice choice) {
+    Spot spot = callout.spots().get(index);
+    for (int d = 0; d < DISTANCES.length; d++) {
+      for (int s = 0; s < callout.sides().size(); s++) {
+        Callout.Side side = callout.sides().get(s);
+        double gap = DISTANCES[d] * style.gap();
+        for (double x : spot.anchors()) {
+          Box box = side.box(x, spot.y(), size.width(), size.height(), gap);
+          Box shifted = side.isUpright() ? box.shiftedInto(region) : box;
+          double far = 1.5 * s + 4 * d + Math.min(3, index);
+          consider(new Callout.Placed(callout, spot, shifted), far, choice);
+        }
+      }
+    }
   }
 
   private void scan(Callout callout, Box size, Choice choice) {
@@ -95,52 +112,30 @@ final class LabelPlacer {
     for (double top = region.top(); top + size.height() <= region.bottom(); top += step) {
       for (double left = region.left(); left + size.width() <= region.right(); left += step) {
         Box box = new Box(left, top, size.width(), size.height());
-        double far = box.distanceTo(callout.x(), callout.y()) / style.gap();
-        choice.consider(box, cost(callout, box) + 20 + far);
+        Spot spot = callout.nearest(box);
+        double far = 20 + spot.distanceTo(box) / style.gap();
+        consider(new Callout.Placed(callout, spot, box), far, choice);
       }
     }
   }
 
-  private double cost(Callout callout, Box box) {
-    Box roomy = box.grown(0.6 * style.gap());
-    if (!box.isInside(region) || blocked.stream().anyMatch(roomy::overlaps)) {
-      return Double.POSITIVE_INFINITY;
+  /** Takes a place if it is better than the best so far. */
+  private void consider(Callout.Placed placed, double far, Choice choice) {
+    double most = placed.callout().required() ? Double.POSITIVE_INFINITY : MOST_IF_OPTIONAL;
+    double before = far + placed.callout().handicap();
+    double ofInterest = Math.min(most, choice.cost) - before;
+    if (ofInterest > 0 && placed.box().isInside(region)) {
+      double cost = obstacles.cost(placed, leader(placed), ofInterest) + before;
+      if (cost < Math.min(most, choice.cost)) {
+        choice.placed = Optional.of(placed);
+        choice.cost = cost;
+      }
     }
-    Box near = box.grown(style.gap() / 3);
-    Box offCurve = near.grown(style.weights().dot());
-    double cost = curve.stream().anyMatch(offCurve::meets) ? CURVE_COST : 0;
-    cost += LIGHT_COST * light.stream().filter(near::meets).count();
-    Optional<Line2D> leader = leader(new Callout.Placed(callout, box));
-    if (leader.isPresent()) {
-      // Its own point is where a leader must end.
-      cost +=
-          10
-              * blocked.stream()
-                  .filter(b -> b.distanceTo(callout.x(), callout.y()) > 0)
-                  .filter(b -> b.meets(leader.get()))
-                  .count();
-    } else {
-      double own = box.distanceTo(callout.x(), callout.y());
-      cost += STRAY_COST * light.stream().filter(l -> isStray(l, box, callout, own)).count();
-    }
-    return cost;
-  }
-
-  /** True if the line belongs to another mark and lies nearer to the label than its own point. */
-  private static boolean isStray(Line2D line, Box box, Callout callout, double own) {
-    return line.ptSegDist(callout.x(), callout.y()) > 1 && box.distanceTo(line) < own - 1;
   }
 
   /** The best place so far. */
   private static final class Choice {
-    private Box box = new Box(0, 0, 0, 0);
+    private Optional<Callout.Placed> placed = Optional.empty();
     private double cost = Double.POSITIVE_INFINITY;
-
-    private void consider(Box candidate, double candidateCost) {
-      if (candidateCost < cost) {
-        box = candidate;
-        cost = candidateCost;
-      }
-    }
   }
 }

@@ -13,6 +13,7 @@ import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.draw.Callout.Spot;
 
 /** The labels of a chart in their places. */
 final class Labels {
@@ -25,6 +26,9 @@ final class Labels {
       List.of(BELOW_RIGHT, RIGHT, BELOW, ABOVE_LEFT, LEFT, ABOVE);
 
   private final LabelPlacer placer;
+  private final Obstacles around;
+  private final List<Callout.Placed> placed = new ArrayList<>();
+  private final List<Line2D> leaders = new ArrayList<>();
   private final Chart chart;
   private final Frame frame;
   private final ChartStyle style;
@@ -34,6 +38,7 @@ final class Labels {
     this.frame = frame;
     this.style = style;
     this.placer = new LabelPlacer(region(frame, style), style);
+    this.around = placer.obstacles();
   }
 
   /** What labels may fill: the plot, and the margin on its right. */
@@ -66,39 +71,52 @@ final class Labels {
 
   private Placement place() {
     obstacles();
-    List<Callout> wanted = new ArrayList<>();
-    chart.marks().hold().ifPresent(h -> wanted.add(holdLabel(h)));
-    chart.marks().window().ifPresent(w -> wanted.add(windowLabel(w)));
-    chart.marks().points().forEach(p -> wanted.add(pointLabel(p)));
-    List<Callout.Placed> placed = new ArrayList<>();
-    List<Line2D> leaders = new ArrayList<>();
-    for (Callout callout : wanted) {
-      Optional<Callout.Placed> found = placer.place(callout);
-      found.ifPresent(placed::add);
-      found.flatMap(placer::leader).ifPresent(leaders::add);
-    }
+    List<List<Callout>> wanted = new ArrayList<>();
+    new StandingLabels(chart, frame, style).callouts().forEach(c -> wanted.add(List.of(c)));
+    chart.marks().hold().ifPresent(h -> wanted.add(List.of(holdLabel(h))));
+    chart.marks().window().ifPresent(w -> wanted.add(List.of(windowLabel(w))));
+    chart.marks().points().forEach(p -> wanted.add(List.of(pointLabel(p))));
+    wanted.forEach(this::place);
+    LineLabel.hardestFirst(chart.series(), frame, placer).forEach(this::place);
     return new Placement(placed, leaders);
   }
 
+  private void place(List<Callout> forms) {
+    Optional<Callout.Placed> found = placer.place(forms);
+    found.ifPresent(placed::add);
+    found.flatMap(placer::leader).ifPresent(leaders::add);
+  }
+
   private void obstacles() {
-    PlotLine line = chart.line();
-    List<Integer> kept =
-        Thinning.keep(line, new PlotLine.Run(0, line.size() - 1), frame, style.weights().curve());
-    for (int k = 0; k + 1 < kept.size(); k++) {
-      placer.keepOff(piece(kept.get(k), kept.get(k + 1)));
-    }
+    chart.series().forEach(this::keepOffCurve);
     for (Chart.Point point : chart.marks().points()) {
       double x = frame.px(point.x());
       double y = frame.py(point.y());
       double r = style.weights().markDot() + style.weights().mark();
-      placer.block(new Box(x - r, y - r, 2 * r, 2 * r));
-      placer.keepOffLightly(MarkLayer.guide(point, frame));
+      around.block(new Box(x - r, y - r, 2 * r, 2 * r));
+      around.keepOffLightly(MarkLayer.guide(point, frame));
     }
     chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::keepOffEdges);
     chart
         .marks()
         .window()
-        .ifPresent(w -> placer.block(MarkLayer.span(w, frame).grown(style.gap() / 3)));
+        .ifPresent(w -> around.block(MarkLayer.span(w, frame).grown(style.gap() / 3)));
+    if (chart.series().size() > 1) {
+      chart
+          .marks()
+          .window()
+          .ifPresent(w -> MarkLayer.edges(w, frame).forEach(around::keepOffLightly));
+    }
+    chart.marks().standings().ifPresent(s -> StandingsLayer.keepOff(s, frame, style, around));
+  }
+
+  private void keepOffCurve(Series series) {
+    PlotLine line = series.line();
+    PlotLine.Run whole = new PlotLine.Run(0, line.size() - 1);
+    List<Integer> kept = Thinning.keep(line, whole, frame, style.weights().curve());
+    for (int k = 0; k + 1 < kept.size(); k++) {
+      around.keepOff(piece(line, kept.get(k), kept.get(k + 1)), series.pen());
+    }
   }
 
   private void keepOffEdges(Chart.Hold hold) {
@@ -106,14 +124,14 @@ final class Labels {
     for (double x : new double[] {held.left(), held.right()}) {
       Line2D edge = new Line2D.Double(x, held.bottom(), x, held.top());
       // Twice: a label across the edge of a tint looks worse than one across a thin line.
-      placer.keepOffLightly(edge);
-      placer.keepOffLightly(edge);
+      around.keepOffLightly(edge);
+      around.keepOffLightly(edge);
     }
-    placer.keepOff(new Line2D.Double(held.left(), held.top(), held.right(), held.top()));
+    Line2D top = new Line2D.Double(held.left(), held.top(), held.right(), held.top());
+    around.keepOff(top, Pen.SINGLE);
   }
 
-  private Line2D piece(int from, int to) {
-    PlotLine line = chart.line();
+  private Line2D piece(PlotLine line, int from, int to) {
     return new Line2D.Double(
         frame.px(line.x(from)), frame.py(line.y(from)), frame.px(line.x(to)), frame.py(line.y(to)));
   }
@@ -122,22 +140,20 @@ final class Labels {
     double x = frame.px((hold.from() + hold.to()) / 2);
     double y = hold.isStretch() ? MarkLayer.held(hold, frame, style).top() : frame.py(hold.y());
     List<Callout.Side> sides = List.of(ABOVE, ABOVE_RIGHT, ABOVE_LEFT, RIGHT, BELOW, LEFT);
-    return new Callout(x, y, 0, hold.label(), Palette.ACCENT, sides, true);
+    return new Callout(new Spot(x, y, 0), hold.label(), Palette.ACCENT, sides, true);
   }
 
   private Callout windowLabel(Chart.Window window) {
     Box span = MarkLayer.span(window, frame);
     double x = (span.left() + span.right()) / 2;
-    return new Callout(
-        x, span.top(), span.width() / 2, window.label(), Palette.INK, List.of(ABOVE), true);
+    Spot spot = new Spot(x, span.top(), span.width() / 2);
+    return new Callout(spot, window.label(), Palette.INK, List.of(ABOVE), true);
   }
 
   private Callout pointLabel(Chart.Point point) {
     boolean drop = point.guide() == Chart.Guide.DROP;
     return new Callout(
-        frame.px(point.x()),
-        frame.py(point.y()),
-        0,
+        new Spot(frame.px(point.x()), frame.py(point.y()), 0),
         point.label(),
         Palette.INK,
         drop ? OFF_FALLING : OFF_RISING,

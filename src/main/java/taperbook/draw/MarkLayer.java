@@ -2,28 +2,25 @@ package taperbook.draw;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
-/** What is painted below and above grid and curve: tints, readings, marks, guides. */
+/** What is painted below and above grid and lines: tints, marks, guides, labels' ground. */
 final class MarkLayer {
   /** Where the span of a window stands, as a share of the plot's height from its foot. */
   private static final double SPAN_AT = 0.05;
 
-  private final Graphics2D g;
+  private final Brush brush;
   private final Chart chart;
   private final Frame frame;
   private final ChartStyle style;
 
-  MarkLayer(Graphics2D g, Chart chart, Frame frame, ChartStyle style) {
-    this.g = g;
+  MarkLayer(Brush brush, Chart chart, Frame frame, ChartStyle style) {
+    this.brush = brush;
     this.chart = chart;
     this.frame = frame;
     this.style = style;
@@ -45,6 +42,16 @@ final class MarkLayer {
     return new Box(left, y, frame.px(window.to()) - left, 0);
   }
 
+  /** Upright lines at both ends of a window. */
+  static List<Line2D> edges(Chart.Window window, Frame frame) {
+    List<Line2D> edges = new ArrayList<>();
+    for (double end : new double[] {window.from(), window.to()}) {
+      double x = frame.px(end);
+      edges.add(new Line2D.Double(x, frame.box().bottom(), x, frame.box().top()));
+    }
+    return edges;
+  }
+
   /** What the tint of a hold fills: from the axis to a little above the peak. */
   static Box held(Chart.Hold hold, Frame frame, ChartStyle style) {
     double left = frame.px(hold.from());
@@ -60,35 +67,28 @@ final class MarkLayer {
     }
   }
 
-  /** Guides, labels' ground, marks, and readings on top. */
+  /** Guides, labels' ground, and marks. */
   void paintAbove(Labels.Placement placement) {
     for (Chart.Point point : chart.marks().points()) {
       boolean drop = point.guide() == Chart.Guide.DROP;
       BasicStroke stroke = drop ? style.solid(style.weights().thin()) : style.dotted();
-      stroke(guide(point, frame), stroke, Palette.GREY);
+      brush.stroke(guide(point, frame), stroke, Palette.GREY);
     }
-    chart.marks().window().ifPresent(this::spanLine);
+    chart.marks().window().ifPresent(this::window);
     labelGround(placement);
     chart.marks().points().forEach(p -> ring(p.x(), p.y()));
     chart.marks().hold().filter(h -> !h.isStretch()).ifPresent(h -> ring(h.from(), h.y()));
-    if (chart.line().hasDots()) {
-      for (int i = 0; i < chart.line().size(); i++) {
-        double x = frame.px(chart.line().x(i));
-        double y = frame.py(chart.line().y(i));
-        fill(circle(x, y, style.weights().dot()), Palette.CURVE);
-      }
-    }
   }
 
   /** Lines that lead from labels to their points, and paper below the labels. */
   private void labelGround(Labels.Placement placement) {
     for (Line2D leader : placement.leaders()) {
-      stroke(leader, style.solid(style.weights().thin()), Palette.GREY);
+      brush.stroke(leader, style.solid(style.weights().thin()), Palette.GREY);
     }
     for (Callout.Placed label : placement.labels()) {
       Color ground = overHold(label.box()) ? Palette.HOLD : Palette.PAPER;
       Box b = label.box().grown(style.gap() / 4);
-      fill(new Rectangle2D.Double(b.left(), b.top(), b.width(), b.height()), ground);
+      brush.fill(b.shape(), ground);
     }
   }
 
@@ -103,14 +103,13 @@ final class MarkLayer {
 
   private void tintHold(Chart.Hold hold) {
     Box held = held(hold, frame, style);
-    fill(
-        new Rectangle2D.Double(held.left(), held.top(), held.width(), held.height()), Palette.HOLD);
+    brush.fill(held.shape(), Palette.HOLD);
     Path2D bracket = new Path2D.Double();
     bracket.moveTo(held.left(), held.bottom());
     bracket.lineTo(held.left(), held.top());
     bracket.lineTo(held.right(), held.top());
     bracket.lineTo(held.right(), held.bottom());
-    stroke(bracket, style.solid(style.weights().mark()), Palette.ACCENT);
+    brush.stroke(bracket, style.solid(style.weights().mark()), Palette.ACCENT);
   }
 
   private void tintBand(PlotLine.Run run) {
@@ -126,43 +125,37 @@ final class MarkLayer {
     Collections.reverse(back);
     back.forEach(i -> band.lineTo(frame.px(line.x(i)), clampedY(line.low(i))));
     band.closePath();
-    fill(band, Palette.BAND);
+    brush.fill(band, Palette.BAND);
   }
 
   /** A band may reach beyond the axis; it is cut there. */
   private double clampedY(double value) {
-    return frame.py(Math.min(value, frame.y().max()));
+    return frame.py(Math.max(frame.y().min(), Math.min(value, frame.y().max())));
   }
 
-  private void spanLine(Chart.Window window) {
+  /** The span of a window, and where several lines have it in common its edges. */
+  private void window(Chart.Window window) {
+    if (chart.series().size() > 1) {
+      edges(window, frame).forEach(edge -> brush.stroke(edge, style.dotted(), Palette.GREY));
+    }
     Box span = span(window, frame);
     double tip = style.gap() / 2;
     BasicStroke line = style.solid(style.weights().mark());
-    stroke(new Line2D.Double(span.left(), span.top(), span.right(), span.top()), line, Palette.INK);
+    brush.stroke(
+        new Line2D.Double(span.left(), span.top(), span.right(), span.top()), line, Palette.INK);
     for (double x : new double[] {span.left(), span.right()}) {
-      stroke(new Line2D.Double(x, span.top() - tip, x, span.top() + tip), line, Palette.INK);
+      brush.stroke(new Line2D.Double(x, span.top() - tip, x, span.top() + tip), line, Palette.INK);
     }
   }
 
   /** A mark is a ring, so that it differs from a reading by more than colour. */
   private void ring(double x, double y) {
     Ellipse2D circle = circle(frame.px(x), frame.py(y), style.weights().markDot());
-    fill(circle, Palette.PAPER);
-    stroke(circle, style.solid(1.6 * style.weights().mark()), Palette.ACCENT);
+    brush.fill(circle, Palette.PAPER);
+    brush.stroke(circle, style.solid(1.6 * style.weights().mark()), Palette.ACCENT);
   }
 
   private static Ellipse2D circle(double x, double y, double radius) {
     return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
-  }
-
-  private void fill(Shape shape, Color color) {
-    g.setColor(color);
-    g.fill(shape);
-  }
-
-  private void stroke(Shape shape, BasicStroke stroke, Color color) {
-    g.setColor(color);
-    g.setStroke(stroke);
-    g.draw(shape);
   }
 }

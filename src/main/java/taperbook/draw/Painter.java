@@ -17,12 +17,19 @@ final class Painter {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     Frame frame = Frame.of(chart, style);
     Labels.Placement placement = Labels.place(chart, frame, style);
-    MarkLayer marks = new MarkLayer(g, chart, frame, style);
+    Brush brush = new Brush(g);
+    MarkLayer marks = new MarkLayer(brush, chart, frame, style);
+    LineLayer lines = new LineLayer(brush, frame, style);
     Rim rim = new Rim(chart, frame, style);
     marks.paintBelow();
     GridAndLine.paint(g, chart, frame, style);
+    lines.dashes(chart);
     rim.paintLines(g);
     marks.paintAbove(placement);
+    lines.readings(chart);
+    StandingsLayer standings = new StandingsLayer(brush, frame, style);
+    chart.marks().standings().ifPresent(standings::paint);
+    placement.labels().forEach(lines::key);
     List<TextRun> texts = new ArrayList<>(rim.texts());
     placement.labels().forEach(label -> texts.addAll(runs(label, style)));
     return texts;
@@ -31,11 +38,11 @@ final class Painter {
   /** The lines of a label, aligned on the side that faces the label's point. */
   static List<TextRun> runs(Callout.Placed label, ChartStyle style) {
     Box box = label.box();
-    double x = label.callout().x();
-    Anchor anchor = box.left() > x ? Anchor.START : box.right() < x ? Anchor.END : Anchor.MIDDLE;
+    double key = label.callout().keyWidth(style);
+    Anchor anchor = key > 0 ? Anchor.START : facing(box, label.spot().x());
     double at =
         switch (anchor) {
-          case START -> box.left();
+          case START -> box.left() + key;
           case END -> box.right();
           case MIDDLE -> box.left() + box.width() / 2;
         };
@@ -44,9 +51,17 @@ final class Painter {
     for (int i = 0; i < lines.size(); i++) {
       double baseline = box.top() + (i + 0.78) * style.leading();
       Face face =
-          new Face(style.type().label(), i == 0, i == 0 ? label.callout().color() : Palette.INK);
+          new Face(
+              style.type().label(),
+              label.callout().isBold(i),
+              i == 0 ? label.callout().color() : Palette.INK);
       runs.add(new TextRun(lines.get(i), at, baseline, anchor, face));
     }
     return runs;
+  }
+
+  /** The side of a box that faces an abscissa. */
+  private static Anchor facing(Box box, double x) {
+    return box.left() > x ? Anchor.START : box.right() < x ? Anchor.END : Anchor.MIDDLE;
   }
 }

@@ -1,6 +1,7 @@
 package taperbook.draw;
 
 import java.awt.Color;
+import java.util.List;
 
 /**
  * The colours of all charts. Text keeps 4.5:1 and lines 3:1 against white; tints carry no meaning
@@ -35,6 +36,19 @@ final class Palette {
 
   /** Tint of the hold. */
   static final Color HOLD = new Color(0xf8e9df);
+
+  /**
+   * Sessions that share a chart, in order, the reported one first. They also differ for eyes that
+   * lack one kind of cone, and in grey.
+   */
+  static final List<Color> SESSIONS =
+      List.of(
+          CURVE,
+          new Color(0xc7601c),
+          new Color(0x39137e),
+          new Color(0x8c89e0),
+          new Color(0x6b2e2f),
+          new Color(0x816337));
 
   private Palette() {}
 }

@@ -7,53 +7,64 @@ import java.util.function.DoubleUnaryOperator;
 import taperbook.model.Curve;
 
 /** A curve in the units of its axes, with the questions that a chart asks of it. */
-final class PlotLine {
+public final class PlotLine {
   /** More readings than these are drawn as a line alone: dots would hide each other. */
   static final int MOST_DOTS = 80;
 
   private final Curve curve;
   private final DoubleUnaryOperator toX;
   private final DoubleUnaryOperator toY;
+  private final double floor;
 
   /**
-   * A curve with its conversions.
+   * A curve that cannot fall below zero, with its conversions.
    *
    * @param curve at least one point
    * @param toX from the curve's abscissa to the axis, rising
    * @param toY from the curve's ordinate to the axis, rising
    */
-  PlotLine(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+  public PlotLine(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+    this(curve, toX, toY, 0);
+  }
+
+  private PlotLine(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY, double floor) {
     this.curve = curve;
     this.toX = toX;
     this.toY = toY;
+    this.floor = floor;
   }
 
-  int size() {
+  /** A curve that may lie on either side of zero, as it is. */
+  public static PlotLine signed(Curve curve) {
+    return new PlotLine(curve, x -> x, y -> y, Double.NEGATIVE_INFINITY);
+  }
+
+  public int size() {
     return curve.size();
   }
 
-  double x(int i) {
+  public double x(int i) {
     return toX.applyAsDouble(curve.x(i));
   }
 
-  double y(int i) {
+  public double y(int i) {
     return toY.applyAsDouble(curve.y(i));
   }
 
   double low(int i) {
-    return Math.max(0, toY.applyAsDouble(curve.low(i)));
+    return Math.max(floor, toY.applyAsDouble(curve.low(i)));
   }
 
   double high(int i) {
     return toY.applyAsDouble(curve.high(i));
   }
 
-  double lastX() {
+  public double lastX() {
     return x(size() - 1);
   }
 
-  /** The greatest ordinate, band included. */
-  double top() {
+  /** The greatest ordinate, band included; zero if none lies above it. */
+  public double top() {
     double top = 0;
     for (int i = 0; i < size(); i++) {
       top = Math.max(top, Math.max(y(i), high(i)));
@@ -61,8 +72,17 @@ final class PlotLine {
     return top;
   }
 
+  /** The least ordinate, band included; zero if none lies below it. */
+  public double bottom() {
+    double bottom = 0;
+    for (int i = 0; i < size(); i++) {
+      bottom = Math.min(bottom, Math.min(y(i), low(i)));
+    }
+    return bottom;
+  }
+
   /** Index of the first highest point. */
-  int peak() {
+  public int peak() {
     int peak = 0;
     for (int i = 1; i < size(); i++) {
       if (y(i) > y(peak)) {
@@ -74,6 +94,23 @@ final class PlotLine {
 
   boolean hasDots() {
     return size() <= MOST_DOTS;
+  }
+
+  /**
+   * Indices of points at least so far apart on the axis, both ends among them; all for 0.
+   *
+   * @param apart least distance, not negative
+   */
+  List<Integer> every(double apart) {
+    List<Integer> indices = new ArrayList<>(List.of(0));
+    int last = size() - 1;
+    for (int i = 1; i <= last; i++) {
+      boolean far = x(i) - x(indices.get(indices.size() - 1)) >= apart;
+      if (i == last || (far && lastX() - x(i) >= apart)) {
+        indices.add(i);
+      }
+    }
+    return indices;
   }
 
   /** Width of the band where it is widest; none over wide gaps. */

@@ -8,9 +8,6 @@ import taperbook.model.SocWindow;
 
 /** The chart of power over state of charge: how the battery takes power as it fills. */
 final class PowerOverSoc {
-  /** Room above the highest point for its label, as a factor on the axis. */
-  static final double HEADROOM = 1.22;
-
   private PowerOverSoc() {}
 
   static Draft draft(Curve curve, Said said) {
@@ -23,7 +20,7 @@ final class PowerOverSoc {
             "power-over-soc",
             new Chart.Title("Charging power over state of charge", said.vehicle()),
             Axis.stateOfCharge(10),
-            Axis.upTo("Charging power (kW)", line.top() * HEADROOM, 6),
+            Axis.power(line.top()),
             line,
             new Chart.Marks(
                 Optional.of(peak.mark(line, stretch(said), at)),

@@ -18,19 +18,14 @@ final class PowerOverTime {
         new Chart(
             "power-over-time",
             new Chart.Title("Charging power over time", said.vehicle()),
-            time(line),
-            Axis.upTo("Charging power (kW)", line.top() * PowerOverSoc.HEADROOM, 6),
+            Axis.time(line.lastX()),
+            Axis.power(line.top()),
             line,
             new Chart.Marks(
                 Optional.of(peak.mark(line, stretch(curve, said), after)),
                 Optional.empty(),
                 marks.overTime(line)));
     return told(chart, curve, after, said);
-  }
-
-  /** Time since plugging in, as far as was recorded. */
-  static Axis time(PlotLine line) {
-    return Axis.upTo("Time since plugging in (min)", line.lastX() * 1.02, 9);
   }
 
   /** The time axis in words. */

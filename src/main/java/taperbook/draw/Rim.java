@@ -31,6 +31,12 @@ final class Rim {
       g.draw(new Line2D.Double(plot.left(), plot.top(), plot.right(), plot.top()));
     }
     g.setColor(Palette.GREY);
+    if (frame.y().min() < 0) {
+      double zero = frame.py(0);
+      g.setStroke(style.solid(style.weights().mark()));
+      g.draw(new Line2D.Double(plot.left(), zero, plot.right(), zero));
+      g.setStroke(style.solid(style.weights().thin()));
+    }
     g.draw(new Line2D.Double(plot.left(), plot.bottom(), plot.right(), plot.bottom()));
     for (double tick : frame.x().ticks()) {
       double x = frame.px(tick);
@@ -67,7 +73,7 @@ final class Rim {
     texts.add(x);
     texts.add(new TextRun(frame.y().title(), edge(), plot.top() - 1.25 * size, Anchor.START, axis));
     Face quiet = new Face(size, false, Palette.GREY);
-    TextRun note = new TextRun(chart.note(), edge(), foot, Anchor.START, quiet);
+    TextRun note = new TextRun(Note.of(chart), edge(), foot, Anchor.START, quiet);
     if (note.left() + note.width() * style.type().slack() < x.left() - size) {
       texts.add(note);
     }

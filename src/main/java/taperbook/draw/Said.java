@@ -14,14 +14,23 @@ import taperbook.model.Unit;
 import taperbook.words.Wording;
 
 /** A report's numbers as figures say them: each with its bounds, or with the reason for none. */
-final class Said {
+public final class Said {
   private final ReportResult result;
   private final Numbers numbers;
   private final Wording wording;
 
   Said(ReportResult result) {
+    this(result, result.main().numbers());
+  }
+
+  /**
+   * Some of a report's numbers.
+   *
+   * @param numbers those of one of its sessions, or of a pair of them
+   */
+  public Said(ReportResult result, Numbers numbers) {
     this.result = result;
-    this.numbers = result.main().numbers();
+    this.numbers = numbers;
     this.wording = new Wording(result.plan().style().units());
   }
 
@@ -29,7 +38,7 @@ final class Said {
     return result;
   }
 
-  Wording wording() {
+  public Wording wording() {
     return wording;
   }
 
@@ -47,17 +56,17 @@ final class Said {
     return result.main().session().vehicle();
   }
 
-  Optional<Estimate> estimate(String id) {
+  public Optional<Estimate> estimate(String id) {
     return numbers.estimate(id);
   }
 
   /** The value with its unit, if there is one. */
-  Optional<String> value(String id) {
+  public Optional<String> value(String id) {
     return measured(id).map(wording::value);
   }
 
   /** How far the truth may lie from the value, if there is one, as short as a label needs. */
-  Optional<String> aside(String id) {
+  public Optional<String> aside(String id) {
     return measured(id)
         .flatMap(n -> spread(id).map(s -> s.startsWith("between") ? wording.range(n) : s));
   }
@@ -67,8 +76,14 @@ final class Said {
   }
 
   /** The value and in brackets its spread, if there is one. */
-  Optional<String> full(String id) {
+  public Optional<String> full(String id) {
     return value(id).flatMap(value -> spread(id).map(spread -> value + " (" + spread + ")"));
+  }
+
+  /** The value with its spread, or why there is none; empty if nobody asked for it. */
+  public Optional<String> outcome(String id) {
+    Optional<String> reason = numbers.find(id).flatMap(ReportNumber::withheld);
+    return full(id).or(() -> reason.map(r -> "withheld: " + r));
   }
 
   /** A sentence that begins as told and goes on with the value, or says why there is none. */
@@ -77,7 +92,7 @@ final class Said {
   }
 
   /** A sentence that says why there is no value, if it was withheld. */
-  Optional<String> withheld(String subject, String id) {
+  public Optional<String> withheld(String subject, String id) {
     return numbers
         .find(id)
         .flatMap(ReportNumber::withheld)
@@ -85,20 +100,20 @@ final class Said {
   }
 
   /** A time in seconds, in words. */
-  String time(double seconds) {
+  public String time(double seconds) {
     return wording.value(Estimate.exactly(Math.rint(seconds)), Unit.SECOND);
   }
 
   /** An amount to one decimal at most. */
-  static String plain(double amount) {
+  public static String plain(double amount) {
     BigDecimal rounded = new BigDecimal(amount).setScale(1, RoundingMode.HALF_EVEN);
-    return rounded.stripTrailingZeros().scale() <= 0
-        ? rounded.setScale(0, RoundingMode.HALF_EVEN).toPlainString()
-        : rounded.toPlainString();
+    boolean whole = rounded.stripTrailingZeros().scale() <= 0;
+    String text = (whole ? rounded.setScale(0, RoundingMode.HALF_EVEN) : rounded).toPlainString();
+    return text.replace('-', '\u2212');
   }
 
   /** Sentences that there are, in a row. */
-  static String sentences(List<Optional<String>> parts) {
+  public static String sentences(List<Optional<String>> parts) {
     return String.join(" ", parts.stream().flatMap(Optional::stream).toList());
   }
 

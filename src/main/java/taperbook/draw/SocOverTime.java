@@ -15,7 +15,7 @@ final class SocOverTime {
         new Chart(
             "soc-over-time",
             new Chart.Title("State of charge over time", said.vehicle()),
-            PowerOverTime.time(line),
+            Axis.time(line.lastX()),
             Axis.stateOfCharge(20),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), marks.ofSoc()));

@@ -51,6 +51,27 @@ final class AxisTest {
     assertThat(Axis.upTo("x", 208, 6).tickText(150)).isEqualTo("150");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "-24, 92, 8, 20, -20, 80",
+    "-77, 8, 8, 20, -60, 0",
+    "-0.5, 1.2, 8, 0.5, -0.5, 1",
+    "-40, 40, 8, 10, -40, 40"
+  })
+  void an_axis_across_zero_has_zero_among_its_ticks(
+      double min, double max, int most, double step, double first, double last) {
+    Axis axis = Axis.across("x", min, max, most);
+    assertThat(axis.step()).isEqualTo(step);
+    assertThat(axis.ticks()).startsWith(first).endsWith(last).contains(0.0);
+  }
+
+  @Test
+  void a_tick_below_zero_has_a_minus_sign_and_zero_has_none() {
+    Axis axis = Axis.across("x", -24, 92, 8);
+    assertThat(axis.ticks().stream().map(axis::tickText))
+        .containsExactly("\u221220", "0", "20", "40", "60", "80");
+  }
+
   @Test
   void a_curve_that_never_rises_still_has_an_axis() {
     assertThat(Axis.upTo("x", 0, 6).max()).isEqualTo(1);
@@ -60,6 +81,6 @@ final class AxisTest {
   void an_axis_without_length_is_refused() {
     assertThatThrownBy(() -> new Axis("x", Double.NaN, 1))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("no such axis: 0 to NaN by 1.0");
+        .hasMessage("no such axis: 0.0 to NaN by 1.0");
   }
 }

@@ -49,6 +49,13 @@ final class ContrastTest {
     assertThat(contrast(Palette.CURVE, Palette.BAND)).isGreaterThanOrEqualTo(3);
   }
 
+  @Test
+  void lines_of_sessions_have_at_least_3_to_1_on_paper() {
+    for (Color session : Palette.SESSIONS) {
+      assertThat(contrast(session, Palette.PAPER)).isGreaterThanOrEqualTo(3);
+    }
+  }
+
   private static double contrast(Color a, Color b) {
     double lighter = Math.max(luminance(a), luminance(b));
     double darker = Math.min(luminance(a), luminance(b));

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.knowm.xchart.XYChart;
 import taperbook.model.Curve;
@@ -21,13 +22,22 @@ final class GridAndLineTest {
   @ParameterizedTest
   @ValueSource(doubles = {7.3, 52, 97, 118.4, 171, 208.6, 260, 349})
   void the_grid_lies_at_the_ticks_of_the_axis_and_nowhere_else(double max) {
-    Chart chart = chart(max);
+    gridLiesAtTicks(chart(Axis.upTo("Power", max, 6)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-24, 92", "-77, 8", "-3.9, 3.4", "-0.4, 61.5", "-118, 121"})
+  void the_grid_lies_at_the_ticks_of_an_axis_across_zero_too(double min, double max) {
+    gridLiesAtTicks(chart(Axis.across("Difference", min, max, 8)));
+  }
+
+  private static void gridLiesAtTicks(Chart chart) {
     Frame frame = Frame.of(chart, STYLE);
     BufferedImage image = painted(chart, frame);
     TreeSet<Integer> expected = new TreeSet<>();
     for (double tick : frame.y().ticks()) {
       int row = (int) Math.round(frame.py(tick));
-      if (tick > 0 && row > frame.box().top() + 1) {
+      if (tick > chart.y().min() && row > frame.box().top() + 1) {
         expected.add(row);
       }
     }
@@ -47,14 +57,18 @@ final class GridAndLineTest {
 
   @Test
   void the_scale_of_the_library_is_the_scale_of_the_frame() {
-    Chart chart = chart(208.6);
+    scaleIsThatOfTheFrame(chart(Axis.upTo("Power", 208.6, 6)));
+    scaleIsThatOfTheFrame(chart(Axis.across("Difference", -50, 40, 8)));
+  }
+
+  private static void scaleIsThatOfTheFrame(Chart chart) {
     Frame frame = Frame.of(chart, STYLE);
     XYChart xy = GridAndLine.prepare(chart, frame, STYLE);
     Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
     xy.paint(g, (int) frame.box().width(), (int) frame.box().height());
     for (double share : new double[] {0, 0.17, 0.5, 1}) {
       double x = frame.x().max() * share;
-      double y = frame.y().max() * share;
+      double y = frame.y().min() + frame.y().length() * share;
       assertThat(frame.box().left() + xy.getScreenXFromChart(x))
           .isCloseTo(frame.px(x), within(0.51));
       assertThat(frame.box().top() + xy.getScreenYFromChart(y))
@@ -73,14 +87,14 @@ final class GridAndLineTest {
     return image;
   }
 
-  private static Chart chart(double max) {
+  private static Chart chart(Axis axis) {
     double[] x = {10, 40};
-    double[] y = {max / 2, max / 3};
+    double[] y = {axis.max() / 2, axis.max() / 3};
     return new Chart(
         "grid",
         new Chart.Title("Grid", ""),
         Axis.stateOfCharge(10),
-        Axis.upTo("Power", max, 6),
+        axis,
         new PlotLine(new Curve(x, y, y, y, new boolean[2]), v -> v, v -> v),
         new Chart.Marks(Optional.empty(), Optional.empty(), List.of()));
   }

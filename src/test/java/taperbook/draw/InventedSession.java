@@ -1,6 +1,7 @@
 package taperbook.draw;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +48,9 @@ final class InventedSession {
   private Unit units = Unit.MILE;
   private Basis basis = Basis.DRIVEN;
   private double wideGapSeconds = 150;
+  private String name = "invented";
+  private String vehicle = "Northmoor Finch <61> & \"Co\"";
+  private double usableKilowattHours = Double.NaN;
 
   InventedSession(double[] seconds, double[] soc, double[] power) {
     this.seconds = seconds.clone();
@@ -146,6 +150,22 @@ final class InventedSession {
     return added();
   }
 
+  InventedSession named(String wantedName, String wantedVehicle) {
+    name = wantedName;
+    vehicle = wantedVehicle;
+    return this;
+  }
+
+  InventedSession scaledPower(double factor) {
+    java.util.Arrays.setAll(power, i -> factor * power[i]);
+    return this;
+  }
+
+  InventedSession usableKilowattHours(double energy) {
+    usableKilowattHours = energy;
+    return this;
+  }
+
   InventedSession kilometres() {
     units = Unit.KILOMETRE;
     return this;
@@ -209,30 +229,45 @@ final class InventedSession {
   }
 
   ReportResult result() {
-    ReportPlan plan =
-        new ReportPlan(
-            "invented",
-            new ReportPlan.Heading("Invented", "", Optional.empty()),
-            new ReportPlan.Subject("invented", List.of(), List.of()),
-            new ReportPlan.Wishes(distances, socMarks, List.of(window)),
-            new ReportPlan.Style(units, basis, "report"),
-            new ReportPlan.Article("", "reports/invented.md", 1));
-    SessionResult main =
-        new SessionResult(
-            session(), Optional.empty(), new Numbers(numbers), List.of(), curves(), List.of());
-    return new ReportResult(plan, main, List.of());
+    return new ReportResult(plan(), sessionResult(), List.of());
+  }
+
+  ReportPlan plan() {
+    return new ReportPlan(
+        "invented",
+        new ReportPlan.Heading("Invented", "", Optional.empty()),
+        new ReportPlan.Subject("invented", List.of(), List.of()),
+        new ReportPlan.Wishes(distances, socMarks, List.of(window)),
+        new ReportPlan.Style(units, basis, "report"),
+        new ReportPlan.Article("", "reports/invented.md", 1));
+  }
+
+  SessionResult sessionResult() {
+    return new SessionResult(
+        session(), Optional.empty(), new Numbers(numbers), List.of(), curves(), List.of());
   }
 
   private Session session() {
     RowRef row = new RowRef("sessions/invented/conditions.csv", 2);
-    Fact vehicle =
-        new Fact("Northmoor Finch <61> & \"Co\"", "", Optional.empty(), HowKnown.DISPLAYED, row);
+    Map<ConditionItem, Fact> facts = new EnumMap<>(ConditionItem.class);
+    facts.put(
+        ConditionItem.VEHICLE, new Fact(vehicle, "", Optional.empty(), HowKnown.DISPLAYED, row));
+    if (!Double.isNaN(usableKilowattHours)) {
+      facts.put(
+          ConditionItem.BATTERY_USABLE_ENERGY,
+          new Fact(
+              "stated",
+              "kWh",
+              Optional.of(Estimate.exactly(usableKilowattHours)),
+              HowKnown.DISPLAYED,
+              row));
+    }
     int[] lines = new int[seconds.length];
     java.util.Arrays.setAll(lines, i -> i + 2);
     Trace trace = new Trace("sessions/invented/readings.csv", seconds, soc, lines, 0.5, 0.5);
     return new Session(
-        "invented",
-        new Facts<>("conditions.csv", ConditionItem.class, Map.of(ConditionItem.VEHICLE, vehicle)),
+        name,
+        new Facts<>("conditions.csv", ConditionItem.class, facts),
         Map.of(Channel.SOC, trace),
         List.of(),
         new Interval(seconds[0], seconds[seconds.length - 1]));

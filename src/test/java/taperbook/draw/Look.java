@@ -5,12 +5,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import taperbook.draw.compare.CompareFigures;
 import taperbook.model.ReportResult;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 
-/** Writes all invented sessions' figures to a folder, to be looked at: {@code Look FOLDER}. */
+/**
+ * Writes the figures of all invented sessions and comparisons to a folder, to be looked at: {@code
+ * Look FOLDER}.
+ */
 final class Look {
   private Look() {}
 
@@ -49,23 +54,35 @@ final class Look {
     return all;
   }
 
+  /** The figures of all sessions and comparisons, before they are painted. */
+  static Map<String, List<Draft>> drafts() {
+    Map<String, List<Draft>> all = new LinkedHashMap<>();
+    sessions().forEach((name, result) -> all.put(name, FigureSet.drafts(result)));
+    Comparisons.all().forEach((name, result) -> all.put(name, CompareFigures.drafts(result)));
+    return all;
+  }
+
   /**
    * Writes the figures.
    *
    * @param args the folder
    */
   public static void main(String[] args) throws IOException {
-    for (Map.Entry<String, ReportResult> session : sessions().entrySet()) {
-      for (Figure figure : FigureSet.draw(session.getValue())) {
-        Path stem = Path.of(args[0], session.getKey() + "--" + figure.id());
-        Files.createDirectories(stem.getParent());
-        Files.write(Path.of(stem + ".png"), figure.png());
-        Files.writeString(Path.of(stem + ".svg"), figure.svg(), StandardCharsets.UTF_8);
-        Files.writeString(
-            Path.of(stem + ".txt"),
-            figure.caption() + "\n\n" + figure.textAlternative() + "\n",
-            StandardCharsets.UTF_8);
-      }
+    for (Map.Entry<String, List<Draft>> drafts : drafts().entrySet()) {
+      write(args[0], drafts.getKey(), drafts.getValue().stream().map(Figure::of).toList());
+    }
+  }
+
+  private static void write(String folder, String name, List<Figure> figures) throws IOException {
+    for (Figure figure : figures) {
+      Path stem = Path.of(folder, name + "--" + figure.id());
+      Files.createDirectories(stem.getParent());
+      Files.write(Path.of(stem + ".png"), figure.png());
+      Files.writeString(Path.of(stem + ".svg"), figure.svg(), StandardCharsets.UTF_8);
+      Files.writeString(
+          Path.of(stem + ".txt"),
+          figure.caption() + "\n\n" + figure.textAlternative() + "\n",
+          StandardCharsets.UTF_8);
     }
   }
 }

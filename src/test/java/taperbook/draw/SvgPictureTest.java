@@ -20,18 +20,17 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
-import taperbook.model.ReportResult;
 
 final class SvgPictureTest {
-  static Stream<Map.Entry<String, ReportResult>> sessions() {
-    return Look.sessions().entrySet().stream();
+  static Stream<Map.Entry<String, List<Draft>>> drawn() {
+    return Look.drafts().entrySet().stream();
   }
 
   @ParameterizedTest
-  @MethodSource("sessions")
-  void the_picture_is_well_formed_and_stands_alone(Map.Entry<String, ReportResult> session)
+  @MethodSource("drawn")
+  void the_picture_is_well_formed_and_stands_alone(Map.Entry<String, List<Draft>> drawn)
       throws Exception {
-    for (Draft figure : FigureSet.drafts(session.getValue())) {
+    for (Draft figure : drawn.getValue()) {
       String svg = svg(figure);
       assertThat(svg).startsWith("<svg ").doesNotContain("<!").doesNotContain("<?");
       Document document = parse(svg);
@@ -50,12 +49,12 @@ final class SvgPictureTest {
   }
 
   @ParameterizedTest
-  @MethodSource("sessions")
-  void no_id_occurs_twice_in_a_page_and_every_reference_is_met(
-      Map.Entry<String, ReportResult> session) throws Exception {
+  @MethodSource("drawn")
+  void no_id_occurs_twice_in_a_page_and_every_reference_is_met(Map.Entry<String, List<Draft>> drawn)
+      throws Exception {
     Set<String> ids = new HashSet<>();
     Set<String> used = new HashSet<>();
-    for (Draft figure : FigureSet.drafts(session.getValue())) {
+    for (Draft figure : drawn.getValue()) {
       for (Element element : elements(parse(svg(figure)), "*")) {
         String id = element.getAttribute("id");
         if (!id.isEmpty()) {
@@ -81,10 +80,10 @@ final class SvgPictureTest {
   }
 
   @ParameterizedTest
-  @MethodSource("sessions")
-  void only_solid_lines_of_one_look_are_joined(Map.Entry<String, ReportResult> session)
+  @MethodSource("drawn")
+  void only_solid_lines_of_one_look_are_joined(Map.Entry<String, List<Draft>> drawn)
       throws Exception {
-    for (Draft figure : FigureSet.drafts(session.getValue())) {
+    for (Draft figure : drawn.getValue()) {
       for (Element joined : elements(parse(svg(figure)), "polyline")) {
         assertThat(joined.hasAttribute("stroke-dasharray")).isFalse();
         assertThat(((Element) joined.getParentNode()).hasAttribute("stroke-dasharray")).isFalse();

@@ -1,0 +1,96 @@
+package taperbook.draw.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import taperbook.draw.Axis;
+import taperbook.draw.Chart;
+import taperbook.draw.Draft;
+import taperbook.draw.PlotLine;
+import taperbook.draw.Said;
+import taperbook.draw.Telling;
+import taperbook.draw.compare.Lineup.Entry;
+import taperbook.draw.compare.Lineup.Member;
+import taperbook.model.ConditionItem;
+import taperbook.model.Estimate;
+
+/**
+ * The chart of power for each kWh of usable energy over state of charge: what the cells see, where
+ * batteries differ in size. Common practice calls this the C-rate; by energy, not by charge.
+ */
+final class ChargeRates {
+  /** Batteries whose usable energies differ by no more than this share look alike in this chart. */
+  private static final double ALIKE = 0.02;
+
+  private ChargeRates() {}
+
+  /** The chart, if every session's usable energy is known and they differ. */
+  static Optional<Draft> draft(Lineup lineup) {
+    List<Double> energies =
+        lineup.members().stream().flatMap(m -> usableKilowattHours(m).stream()).toList();
+    double most = energies.stream().mapToDouble(e -> e).max().orElse(0);
+    double least = energies.stream().mapToDouble(e -> e).min().orElse(0);
+    if (energies.size() < lineup.members().size() || !(most > least * (1 + ALIKE))) {
+      return Optional.empty();
+    }
+    List<Entry> entries = lineup.entries(ChargeRates::line);
+    return entries.size() < 2 ? Optional.empty() : Optional.of(draft(lineup, entries));
+  }
+
+  private static Draft draft(Lineup lineup, List<Entry> entries) {
+    Axis y = Axis.power("Power per usable energy (kW/kWh = 1/h)", Overlay.top(entries)).withRoom();
+    Overlay overlay =
+        Overlay.of(
+            "c-rate-over-soc",
+            new Chart.Title("Power for each kWh of battery, compared", lineup.labels()),
+            Axis.stateOfCharge(10),
+            y,
+            entries,
+            Common.marks(lineup));
+    Telling axes =
+        new Telling(
+            "state of charge in %, from 0 to 100",
+            Words.range("power per usable energy in kW/kWh", y));
+    return overlay.told(
+        axes,
+        (line, i) -> Said.plain(line.x(i)) + " %: " + hundredths(line.y(i)),
+        List.of(Optional.of(peaks(entries)), lineup.leftOut(entries)));
+  }
+
+  private static String peaks(List<Entry> entries) {
+    List<String> peaks = new ArrayList<>();
+    for (Entry entry : entries) {
+      String peak = hundredths(entry.line().y(entry.line().peak()));
+      String energy = Said.plain(usableKilowattHours(entry.member()).orElseThrow());
+      peaks.add(peak + " in " + entry.member().named() + " with " + energy + "\u00a0kWh");
+    }
+    return "For each kWh of usable energy, power peaks at " + Words.listed(peaks) + ".";
+  }
+
+  private static String hundredths(double rate) {
+    return String.format(Locale.ROOT, "%.2f\u00a0kW/kWh", rate);
+  }
+
+  private static Optional<PlotLine> line(Member member) {
+    double energy = usableKilowattHours(member).orElseThrow();
+    return member
+        .result()
+        .curves()
+        .powerOverSoc()
+        .filter(c -> c.size() > 0)
+        .map(c -> new PlotLine(c, x -> x, power -> power / energy));
+  }
+
+  /** Usable energy as stated, or else as the session implies it. */
+  private static Optional<Double> usableKilowattHours(Member member) {
+    return member
+        .result()
+        .session()
+        .conditions()
+        .amount(ConditionItem.BATTERY_USABLE_ENERGY)
+        .or(() -> member.said().estimate("implied_full_energy"))
+        .map(Estimate::value)
+        .filter(e -> e > 0);
+  }
+}

@@ -1,0 +1,128 @@
+package taperbook.draw.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.draw.Axis;
+import taperbook.draw.Chart;
+import taperbook.draw.Draft;
+import taperbook.draw.Pen;
+import taperbook.draw.PlotLine;
+import taperbook.draw.Said;
+import taperbook.draw.Series;
+import taperbook.draw.Standings;
+import taperbook.draw.Telling;
+import taperbook.draw.compare.Lineup.Member;
+import taperbook.model.Curve;
+import taperbook.model.Estimate;
+import taperbook.model.PairResult;
+import taperbook.model.Stretch;
+
+/** The chart of how far the reported session's power lies above that of another, over charge. */
+final class DifferenceOverSoc {
+  /** Room below the lowest point for the bar and its names, as a share of the curve's height. */
+  private static final double FOOTROOM = 0.24;
+
+  private static final double HEADROOM = 0.12;
+
+  private final Member own;
+  private final Member other;
+  private final PairResult pair;
+  private final PairWords words;
+  private final String id;
+
+  private DifferenceOverSoc(Lineup lineup, int index) {
+    this.own = lineup.members().get(0);
+    this.other = lineup.members().get(index + 1);
+    this.pair = lineup.pairs().get(index);
+    this.words = new PairWords(lineup.result(), pair, own.letter(), other.letter());
+    this.id = index == 0 ? "difference-over-soc" : "difference-over-soc-" + (index + 1);
+  }
+
+  /** The chart of a pair, if the two share a stretch of charge. */
+  static Optional<Draft> draft(Lineup lineup, int index) {
+    DifferenceOverSoc difference = new DifferenceOverSoc(lineup, index);
+    return difference.pair.difference().filter(c -> c.size() > 0).map(difference::draft);
+  }
+
+  private Draft draft(Curve curve) {
+    PlotLine line = PlotLine.signed(curve);
+    Axis y = axis(line);
+    Chart chart =
+        new Chart(
+            id,
+            new Chart.Title(
+                "Power of " + less() + " over state of charge", own.label() + "; " + other.label()),
+            Axis.stateOfCharge(10),
+            y,
+            List.of(new Series(line, Pen.COMPUTED, "")),
+            Chart.Marks.standings(standings()));
+    String caption = Said.sentences(List.of(words.overall(), words.leads(), words.crossings()));
+    String told =
+        new Telling(
+                "state of charge in %, from 0 to 100",
+                Words.range("power of " + less() + " in kW", y))
+            .add(own.label() + ", " + other.label() + ".")
+            .line(chart.series().get(0), i -> point(curve, i))
+            .add("A bar along the foot shows who leads where.")
+            .add(caption)
+            .add(words.stretches().orElse(""))
+            .text();
+    return new Draft(chart, caption, told);
+  }
+
+  private String less() {
+    return own.letter() + " less power of " + other.letter();
+  }
+
+  private Axis axis(PlotLine line) {
+    double height = Math.max(line.top() - line.bottom(), 1);
+    return Axis.across(
+        "Power of " + less() + " (kW)",
+        line.bottom() - FOOTROOM * height,
+        line.top() + HEADROOM * height,
+        8);
+  }
+
+  private Standings standings() {
+    List<Standings.Part> parts = pair.stretches().stream().map(this::part).toList();
+    List<Standings.Crossing> crossings = new ArrayList<>();
+    for (String crossing : pair.crossings()) {
+      words.said().estimate(crossing).ifPresent(e -> crossings.add(crossing(crossing, e)));
+    }
+    return new Standings(parts, crossings);
+  }
+
+  private Standings.Part part(Stretch stretch) {
+    String name = words.name(stretch.order());
+    return switch (stretch.order()) {
+      case AHEAD -> part(stretch, name, Standings.Fill.FULL, Optional.of(own.pen()));
+      case BEHIND -> part(stretch, name, Standings.Fill.HATCHED, Optional.of(other.pen()));
+      case UNDECIDED -> part(stretch, name, Standings.Fill.OPEN, Optional.empty());
+    };
+  }
+
+  private static Standings.Part part(
+      Stretch stretch, String name, Standings.Fill fill, Optional<Pen> pen) {
+    List<String> names = pen.isEmpty() ? List.of(name) : List.of(name, name.substring(0, 1));
+    return new Standings.Part(stretch.from(), stretch.to(), names, fill, pen);
+  }
+
+  private Standings.Crossing crossing(String crossing, Estimate soc) {
+    List<String> label = new ArrayList<>();
+    label.add("cross at " + words.said().value(crossing).orElseThrow());
+    words.said().aside(crossing).ifPresent(label::add);
+    return new Standings.Crossing(soc.value(), soc.bounds().low(), soc.bounds().high(), label);
+  }
+
+  private static String point(Curve curve, int i) {
+    return Said.plain(curve.x(i))
+        + " %: "
+        + Said.plain(curve.y(i))
+        + " kW ("
+        + Said.plain(curve.low(i))
+        + " to "
+        + Said.plain(curve.high(i))
+        + ")";
+  }
+}

@@ -1,0 +1,181 @@
+package taperbook.draw.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.draw.Said;
+import taperbook.model.Estimate;
+import taperbook.model.PairResult;
+import taperbook.model.ReportResult;
+import taperbook.model.Stretch;
+import taperbook.model.Stretch.Order;
+import taperbook.model.Unit;
+
+/** What came of a pair, in sentences. */
+final class PairWords {
+  /** More leads than these are counted, not told one by one. */
+  private static final int MOST_TOLD = 3;
+
+  private final PairResult pair;
+  private final Said said;
+  private final String own;
+  private final String other;
+
+  /**
+   * Words on a pair.
+   *
+   * @param own letter of the reported session
+   * @param other letter of the other
+   */
+  PairWords(ReportResult result, PairResult pair, String own, String other) {
+    this.pair = pair;
+    this.said = new Said(result, pair.numbers());
+    this.own = own;
+    this.other = other;
+  }
+
+  Said said() {
+    return said;
+  }
+
+  /** Who takes more power over all that both went through, by how much, and what time it gains. */
+  Optional<String> overall() {
+    Optional<String> power =
+        lead("mean_lead_shared")
+            .map(lead -> shared() + " " + lead + " on the mean over charge.")
+            .or(() -> said.withheld("The mean difference", "mean_lead_shared"));
+    Optional<String> time =
+        said.estimate("time_gain_shared")
+            .map(e -> gain(e) + ".")
+            .or(() -> said.withheld("The difference in time", "time_gain_shared"));
+    String text = Said.sentences(List.of(power, time));
+    return text.isEmpty() ? Optional.empty() : Optional.of(text);
+  }
+
+  /** Where which of the two leads in short: stretch by stretch only if there are few. */
+  Optional<String> leads() {
+    List<String> led = new ArrayList<>();
+    for (Stretch stretch : pair.stretches()) {
+      stretch.ids().ifPresent(ids -> led.add(span(stretch, ids) + by(ids)));
+    }
+    if (pair.stretches().isEmpty()) {
+      return Optional.empty();
+    }
+    boolean doubt = led.size() < pair.stretches().size();
+    if (led.isEmpty()) {
+      return Optional.of("The readings cannot tell them apart anywhere.");
+    }
+    String leads = led.size() <= MOST_TOLD ? String.join("; ", led) : counted();
+    return Optional.of(leads + (doubt ? "; elsewhere the readings cannot tell them apart." : "."));
+  }
+
+  /** Every stretch with all that is known of it. */
+  Optional<String> stretches() {
+    List<String> sentences = new ArrayList<>();
+    for (Stretch stretch : pair.stretches()) {
+      sentences.add(
+          stretch.ids().map(ids -> led(stretch, ids)).orElseGet(() -> undecided(stretch)));
+    }
+    return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
+  }
+
+  /** Where the curves cross. */
+  Optional<String> crossings() {
+    List<String> places = new ArrayList<>();
+    for (String id : pair.crossings()) {
+      said.full(id).ifPresent(places::add);
+    }
+    return places.isEmpty()
+        ? Optional.empty()
+        : Optional.of("The curves cross at " + Words.listed(places) + ".");
+  }
+
+  /** What a stretch is called in the plot. */
+  String name(Order order) {
+    return switch (order) {
+      case AHEAD -> own + " leads";
+      case BEHIND -> other + " leads";
+      case UNDECIDED -> "cannot be told apart";
+    };
+  }
+
+  private String counted() {
+    List<String> leads = new ArrayList<>();
+    for (Order order : List.of(Order.AHEAD, Order.BEHIND)) {
+      long count = pair.stretches().stream().filter(s -> s.order() == order).count();
+      if (count > 0) {
+        leads.add(name(order) + " in " + count + (count == 1 ? " stretch" : " stretches"));
+      }
+    }
+    return Words.listed(leads);
+  }
+
+  private String span(Stretch stretch, Stretch.Ids ids) {
+    String from = said.value(ids.from()).orElseGet(() -> percent(stretch.from()));
+    String to = said.value(ids.to()).orElseGet(() -> percent(stretch.to()));
+    return name(stretch.order()) + " from " + from + " to " + to;
+  }
+
+  private String by(Stretch.Ids ids) {
+    return magnitude(ids.lead(), Unit.KILOWATT).map(b -> ", by " + b + " on the mean").orElse("");
+  }
+
+  private String led(Stretch stretch, Stretch.Ids ids) {
+    String gains = magnitude(ids.gain(), Unit.SECOND).map(g -> ", which gains " + g).orElse("");
+    return span(stretch, ids) + by(ids) + gains + ".";
+  }
+
+  private String undecided(Stretch stretch) {
+    return "From "
+        + percent(stretch.from())
+        + " to "
+        + percent(stretch.to())
+        + " the readings cannot tell them apart.";
+  }
+
+  private String shared() {
+    return pair.shared()
+        .map(
+            s ->
+                "From "
+                    + percent(s.low())
+                    + " to "
+                    + percent(s.high())
+                    + ", which both went through,")
+        .orElse("Over what both went through");
+  }
+
+  /** Who takes more power by how much. */
+  private Optional<String> lead(String id) {
+    return said.estimate(id)
+        .map(
+            e -> {
+              boolean ahead = e.value() >= 0;
+              String more = amount(e, Unit.KILOWATT);
+              return (ahead ? own : other)
+                  + " takes "
+                  + more
+                  + " more than "
+                  + (ahead ? other : own);
+            });
+  }
+
+  private String gain(Estimate gain) {
+    String faster = gain.value() >= 0 ? own : other;
+    return faster + " is faster through it by " + amount(gain, Unit.SECOND);
+  }
+
+  private Optional<String> magnitude(String id, Unit unit) {
+    return said.estimate(id).map(e -> amount(e, unit));
+  }
+
+  /** The size of a difference with its spread, whichever its sign. */
+  private String amount(Estimate difference, Unit unit) {
+    Estimate size = difference.value() < 0 ? difference.times(-1) : difference;
+    return said.wording().value(size, unit) + " (" + said.wording().spread(size, unit) + ")";
+  }
+
+  private static String percent(double soc) {
+    return Said.plain(soc) + " %";
+  }
+}

@@ -1,0 +1,78 @@
+package taperbook.draw.compare;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.draw.Axis;
+import taperbook.draw.Chart;
+import taperbook.draw.Draft;
+import taperbook.draw.PlotLine;
+import taperbook.draw.Said;
+import taperbook.draw.Telling;
+import taperbook.draw.compare.Lineup.Entry;
+import taperbook.model.SocWindow;
+
+/** The chart of power over state of charge, of all sessions. */
+final class PowersOverSoc {
+  private PowersOverSoc() {}
+
+  static Optional<Draft> draft(Lineup lineup) {
+    List<Entry> entries =
+        lineup.entries(
+            m ->
+                m.result()
+                    .curves()
+                    .powerOverSoc()
+                    .filter(c -> c.size() > 0)
+                    .map(c -> new PlotLine(c, x -> x, y -> y)));
+    return entries.size() < 2 ? Optional.empty() : Optional.of(draft(lineup, entries));
+  }
+
+  private static Draft draft(Lineup lineup, List<Entry> entries) {
+    Axis y = Axis.power(Overlay.top(entries)).withRoom();
+    Overlay overlay =
+        Overlay.of(
+            "compare-over-soc",
+            new Chart.Title("Charging power over state of charge, compared", lineup.labels()),
+            Axis.stateOfCharge(10),
+            y,
+            entries,
+            Common.marks(lineup));
+    Telling axes =
+        new Telling("state of charge in %, from 0 to 100", Words.range("charging power in kW", y));
+    return overlay.told(
+        axes,
+        (line, i) -> Said.plain(line.x(i)) + " %: " + Said.plain(line.y(i)) + " kW",
+        List.of(
+            Optional.of("Power peaks at " + peaks(entries) + "."),
+            times(lineup),
+            Common.missing(entries),
+            lineup.leftOut(entries)));
+  }
+
+  private static String peaks(List<Entry> entries) {
+    return Words.listed(entries.stream().map(e -> peak(e) + " in " + e.member().named()).toList());
+  }
+
+  private static String peak(Entry entry) {
+    PlotLine line = entry.line();
+    String read = Said.plain(line.y(line.peak())) + "\u00a0kW";
+    return entry.member().said().value("peak_power").orElse(read);
+  }
+
+  /** How long each took for what all went through. */
+  private static Optional<String> times(Lineup lineup) {
+    Optional<SocWindow> shared = lineup.result().common().shared();
+    return shared.flatMap(
+        window ->
+            Words.each(lineup.members(), "time_soc_" + window.idPart())
+                .map(
+                    each ->
+                        "The time from "
+                            + window.from()
+                            + " % to "
+                            + window.to()
+                            + " %, which all have in common: "
+                            + each
+                            + "."));
+  }
+}

@@ -213,7 +213,7 @@ final class Comparison {
             + wording.value(plugged.get())
             + " from plugging in at "
             + wording.value(start.get(), Unit.PERCENT)
-            + ", and take "
+            + ", and "
             + wording.value(cut.get())
             + " from "
             + from

@@ -80,6 +80,10 @@ public enum ProblemCode {
   TEMPLATE_BROKEN(Severity.ERROR),
   /** The article names a number that the report does not have. */
   NUMBER_UNKNOWN(Severity.ERROR),
+  /** A figure typed by hand in the article disagrees with what was measured or stated. */
+  FIGURE_CONTRADICTED(Severity.ERROR),
+  /** A line is marked as deliberate, and nothing in it is contradicted. */
+  MARK_NOT_NEEDED(Severity.NOTICE),
   /** A file has more problems than are listed one by one. */
   MORE_PROBLEMS(Severity.NOTICE);
 

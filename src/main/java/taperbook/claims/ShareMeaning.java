@@ -1,0 +1,41 @@
+package taperbook.claims;
+
+import java.util.Optional;
+import taperbook.model.RangeItem;
+
+/** Which state of charge is meant: the start, the end, or the edges of the hold. */
+final class ShareMeaning {
+  private ShareMeaning() {}
+
+  static Optional<Meaning> of(Statement s) {
+    Targets targets = s.targets();
+    boolean driving = s.says(Cues.ON_THE_DRIVE);
+    if (s.follows(Cues.PLUGGED_IN_AT)) {
+      Optional<Target> start = targets.number("start_soc");
+      return driving
+          ? Meaning.perhaps(start, targets.drive(RangeItem.START_SOC))
+          : Meaning.surely(start);
+    }
+    if (s.follows(Cues.UNPLUGGED_AT)) {
+      return driving
+          ? Meaning.perhaps(targets.number("end_soc"), targets.drive(RangeItem.END_SOC))
+          : Meaning.surely(targets.number("end_soc"));
+    }
+    if (s.follows(Cues.ARRIVED_AT)) {
+      return Meaning.perhaps(targets.number("start_soc"), targets.drive(RangeItem.END_SOC));
+    }
+    if (s.follows(Cues.HELD_UNTIL)) {
+      return Meaning.surely(targets.number("peak_hold_soc_to"));
+    }
+    return s.follows(Cues.HELD_FROM)
+        ? Meaning.surely(targets.number("peak_hold_soc_from"))
+        : Optional.empty();
+  }
+
+  /** The edges of the hold, if a window is said to be its. */
+  static Optional<Meaning> ofEdge(Statement s, boolean first) {
+    return s.says(Cues.HOLD) && s.says(Cues.PEAK_WORD)
+        ? Meaning.surely(s.targets().number(first ? "peak_hold_soc_from" : "peak_hold_soc_to"))
+        : Optional.empty();
+  }
+}

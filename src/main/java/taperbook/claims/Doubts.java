@@ -23,13 +23,13 @@ final class Doubts {
               + "|another (?:car|station|session|day|test|battery|charger|stall|site|driver)"
               + "|(?:first|second|third|new|newer|next|two|three|four) (?:batter|car|session|stop"
               + "|test|run|visit|revision|charge|attempt|try|one|station|version)\\w*|the second"
-              + "|yesterday|day before|mine|yours|his|hers|theirs|winter|summer|frost|snow"
+              + "|yesterday|day before|spring|autumn|at home|over (?:two|three|four|five|several)|ever|mine|yours|his|hers|theirs|winter|summer|frost|snow"
               + "|compared|than|against|both|successor|facelift");
   private static final Pattern MAKER =
       words(
           "brochure\\w*|catalogue\\w*|leaflet|claim(?:s|ed)?|maker\\w*|manufacturer\\w*|promis\\w*"
               + "|advertis\\w*|official\\w*|on paper|data ?sheet|spec|specs|specification\\w*"
-              + "|nominal\\w*|according to|stated?|states|quoted|rated|rating|marketing|allegedly"
+              + "|nominal\\w*|according to|stated|states?(?! of charge)|quoted|rated|rating|marketing|allegedly"
               + "|certified|homologat\\w*|press release|WLTP|EPA");
   private static final Pattern MIGHT_BE =
       words(
@@ -51,7 +51,8 @@ final class Doubts {
   private static final Pattern SAID_OF_RATED =
       Pattern.compile(
           "(?i)(?:on|by|of|with) (?:the |its )?rated range|(?:station|stall|charger)\\b[^.]{0,20}\\brated");
-  private static final Pattern NAME = Pattern.compile("(?<![\\w'\u2019-])[A-Z][a-z][\\w'\u2019-]*");
+  private static final Pattern NAME =
+      Pattern.compile("(?<![\\w'\u2019-])(?!Celsius|Fahrenheit)[A-Z][a-z][\\w'\u2019-]+");
 
   private final Set<String> ownNames;
   private final Set<String> otherNames;

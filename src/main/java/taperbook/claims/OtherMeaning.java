@@ -39,30 +39,46 @@ final class OtherMeaning {
       return Meaning.perhaps(targets.drive(RangeItem.ENERGY_USED));
     }
     Optional<Target> all = targets.number("energy_added");
-    if (!s.says(Cues.ADDED)) {
+    if (!s.says(Cues.ADDED) || s.says(Cues.METERED)) {
       return Optional.empty();
     }
     if (s.window().isPresent()) {
       Amount w = s.window().get();
       return Meaning.surely(targets.number("energy_soc_" + (int) w.low() + "_" + (int) w.high()));
     }
-    boolean part = s.has(Quantity.SHARE) || s.has(Quantity.TIME) || s.has(Quantity.DISTANCE);
+    boolean part =
+        s.has(Quantity.SHARE)
+            || s.has(Quantity.TIME)
+            || s.has(Quantity.DISTANCE)
+            || s.saysAnywhere(Cues.IN_PART);
     return part ? Meaning.perhaps(all) : Meaning.surely(all);
   }
 
   private Optional<Meaning> consumption() {
     Optional<Target> consumption = targets.number("consumption");
-    boolean otherwise = s.has(Quantity.SPEED) || s.says(Cues.OTHER_ROADS);
+    if (s.says(Cues.DISPLAYED)) {
+      return Meaning.perhaps(targets.drive(RangeItem.CONSUMPTION_DISPLAYED), consumption);
+    }
+    boolean otherwise =
+        s.has(Quantity.SPEED) || s.says(Cues.OTHER_ROADS) || s.says(Cues.LEG) || !s.isAlone();
     return otherwise ? Meaning.perhaps(consumption) : Meaning.surely(consumption);
   }
 
   private Optional<Meaning> distance() {
     if (s.says(Cues.ODOMETER)) {
-      return Meaning.surely(targets.condition(ConditionItem.ODOMETER));
+      Optional<Target> odometer = targets.condition(ConditionItem.ODOMETER);
+      return s.says(Cues.ON_THE_DRIVE) || s.says(Cues.LEG)
+          ? Meaning.perhaps(odometer, targets.drive(RangeItem.DISTANCE))
+          : Meaning.surely(odometer);
     }
     Optional<Target> full = targets.number("driven_range_full");
     if (s.says(Cues.RANGE) && targets.wanted(s.own()).isEmpty()) {
-      boolean surely = s.says(Cues.WHOLE_RANGE) && !s.has(Quantity.SHARE) && !s.has(Quantity.TIME);
+      boolean other =
+          s.says(Cues.RANGE_LEFT)
+              || s.says(Cues.DISPLAYED)
+              || s.says(Cues.LEG)
+              || s.has(Quantity.SHARE);
+      boolean surely = s.says(Cues.WHOLE_RANGE) && !other && !s.has(Quantity.TIME) && s.isAlone();
       return surely ? Meaning.surely(full) : Meaning.perhaps(full);
     }
     return s.says(Cues.ON_THE_DRIVE)
@@ -73,21 +89,22 @@ final class OtherMeaning {
   private Optional<Meaning> temperature() {
     if (s.says(Cues.BATTERY)) {
       Optional<Target> start = targets.condition(ConditionItem.BATTERY_TEMPERATURE_AT_START);
-      return s.says(Cues.START) ? Meaning.surely(start) : Meaning.perhaps(start);
+      boolean atStart = s.says(Cues.START) && !s.says(Cues.HEATING) && s.isAlone();
+      return atStart ? Meaning.surely(start) : Meaning.perhaps(start);
     }
-    if (!s.says(Cues.AIR)) {
+    if (!s.says(Cues.AIR) || s.says(Cues.CABIN)) {
       return Optional.empty();
     }
     Optional<Target> here = targets.condition(ConditionItem.AMBIENT_TEMPERATURE);
-    return Meaning.surely(here, targets.drive(RangeItem.AMBIENT_TEMPERATURE));
+    Optional<Target> there = targets.drive(RangeItem.AMBIENT_TEMPERATURE);
+    return s.says(Cues.OTHER_HOUR) || !s.isAlone()
+        ? Meaning.perhaps(here, there)
+        : Meaning.surely(here, there);
   }
 
   private Optional<Meaning> speed() {
     Optional<Target> target = targets.drive(RangeItem.TARGET_SPEED);
     Optional<Target> average = targets.drive(RangeItem.AVERAGE_SPEED);
-    if (s.says(Cues.STEADY)) {
-      return Meaning.surely(target.or(() -> average), average);
-    }
-    return s.says(Cues.AVERAGE) ? Meaning.surely(average) : Meaning.perhaps(target, average);
+    return s.says(Cues.AVERAGE) ? Meaning.perhaps(average) : Meaning.perhaps(target, average);
   }
 }

@@ -1,10 +1,14 @@
 package taperbook.claims;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import taperbook.model.ConditionItem;
+import taperbook.model.Quantity;
 
 /** Which power is meant: the peak, an average, the power at a mark, the station's. */
 final class PowerMeaning {
+  private static final Pattern THIS_ONE = Pattern.compile("(?i)\\b(?:this|that|our)\\s*$");
+
   private final Statement s;
   private final Targets targets;
 
@@ -16,12 +20,19 @@ final class PowerMeaning {
   static Optional<Meaning> of(Statement s) {
     PowerMeaning power = new PowerMeaning(s);
     if (s.precedes(Cues.STATION_BEHIND) || s.says(Cues.STATION_RATED)) {
-      return Meaning.surely(s.targets().condition(ConditionItem.STATION_RATED_POWER));
+      return power.station();
     }
     if (s.says(Cues.AVERAGE)) {
       return s.window().flatMap(power::average);
     }
-    return power.atMark().or(power::peak);
+    return s.markedByPosition() && !s.saysNearby(Cues.PEAK_WORD) ? power.atMark() : power.peak();
+  }
+
+  /** A station with an article of its own may be any; one that is named or pointed at is this. */
+  private Optional<Meaning> station() {
+    Optional<Target> rated = targets.condition(ConditionItem.STATION_RATED_POWER);
+    boolean pointedAt = s.says(Cues.STATION_RATED) || s.namesPlace() || s.follows(THIS_ONE);
+    return pointedAt ? Meaning.surely(rated) : Meaning.perhaps(rated);
   }
 
   private Optional<Meaning> average(Amount window) {
@@ -37,11 +48,10 @@ final class PowerMeaning {
   }
 
   private Optional<Meaning> atMark() {
-    if (s.says(Cues.PEAK_WORD) || s.says(Cues.HOLD) || !s.says(Cues.CHANGED_AT_MARK)) {
+    if (s.says(Cues.HOLD) || !s.says(Cues.CHANGED_AT_MARK)) {
       return Optional.empty();
     }
     return s.mark()
-        .filter(m -> Cues.AT_MARK.matcher(s.leftOf(m)).find())
         .flatMap(
             m -> Meaning.surely(targets.number("power_at_soc_" + m.wholePercent().orElseThrow())));
   }
@@ -51,10 +61,20 @@ final class PowerMeaning {
     if (s.window().isPresent() && !s.says(Cues.PEAK_WORD)) {
       return Optional.empty();
     }
-    if (s.says(Cues.PEAK)) {
-      return Meaning.surely(peak);
+    if (s.says(Cues.NOT_THE_PEAK)
+        || s.follows(Cues.FALLING)
+        || (s.has(Quantity.SHARE) && !s.saysNearby(Cues.PEAK_WORD))) {
+      return Optional.empty();
+    }
+    if (s.saysNearby(Cues.PEAK)) {
+      boolean doubtful = s.says(Cues.AT_A_STATION) || s.own().hedge() == Hedge.LESS;
+      return doubtful ? Meaning.perhaps(peak) : Meaning.surely(peak);
+    }
+    if (s.follows(Cues.ROSE_TO)) {
+      return s.isAlone() ? Meaning.surely(peak) : Meaning.perhaps(peak);
     }
     // "held 100 kW for 20 minutes" may be true of a lower power as well.
-    return s.follows(Cues.HELD_BEFORE) ? Meaning.perhaps(peak) : Optional.empty();
+    boolean plain = s.own().hedge() == Hedge.NONE;
+    return plain && s.follows(Cues.HELD_BEFORE) ? Meaning.perhaps(peak) : Optional.empty();
   }
 }

@@ -19,8 +19,10 @@ record Sentence(Passage passage, int offset, String text, List<Amount> amounts) 
   private static final Pattern END =
       Pattern.compile(
           "(?<!\\bca)(?<!\\b[A-Za-z])[.!?][\"\u201d\u2019')]*\\s+(?=[\"\u201c\u2018'(]*[A-Z0-9\ufffc])");
-  private static final Pattern CLAUSE =
-      Pattern.compile("[;,] | (?:and|but|while|whereas|then) |\u2014| \u2013 ");
+  private static final Pattern STRONG =
+      Pattern.compile("; | (?:and|but|while|whereas|(?<![Bb]y )then) |\u2014| \u2013 ");
+  private static final Pattern ANY =
+      Pattern.compile("[;,] | (?:and|but|while|whereas|(?<![Bb]y )then) |\u2014| \u2013 ");
   private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|\u201c[^\u201d]*\u201d");
 
   Sentence {
@@ -65,17 +67,24 @@ record Sentence(Passage passage, int offset, String text, List<Amount> amounts) 
   }
 
   /**
-   * The part of the sentence that speaks of an amount: its clause if the sentence has other amounts
-   * of that quantity, and else the whole.
+   * The part of the sentence that speaks of an amount: the clause around it, parted at commas too
+   * if other amounts of that quantity stand there.
    */
   Clause clause(Amount amount) {
-    long alike = amounts.stream().filter(a -> rivals(a, amount)).count();
-    if (alike < 2) {
-      return new Clause(text, 0, amounts);
-    }
+    Clause wide = clause(amount, STRONG);
+    long alike = wide.amounts().stream().filter(a -> rivals(a, amount)).count();
+    return alike < 2 ? wide : narrowClause(amount);
+  }
+
+  /** The clause around an amount, parted at commas. */
+  Clause narrowClause(Amount amount) {
+    return clause(amount, ANY);
+  }
+
+  private Clause clause(Amount amount, Pattern boundaries) {
     int from = 0;
     int to = text.length();
-    Matcher boundary = CLAUSE.matcher(text);
+    Matcher boundary = boundaries.matcher(text);
     while (boundary.find()) {
       int start = boundary.start();
       int end = boundary.end();

@@ -9,26 +9,27 @@ final class ShareMeaning {
 
   static Optional<Meaning> of(Statement s) {
     Targets targets = s.targets();
-    boolean driving = s.says(Cues.ON_THE_DRIVE);
+    boolean doubtful =
+        s.says(Cues.ON_THE_DRIVE) || s.says(Cues.ABOUT_THE_CURVE) || !s.says(Cues.ABOUT_CHARGING);
+    if (s.follows(Cues.HELD_UNTIL)) {
+      return Meaning.surely(targets.number("peak_hold_soc_to"));
+    }
+    if (s.follows(Cues.HELD_FROM)) {
+      return Meaning.surely(targets.number("peak_hold_soc_from"));
+    }
     if (s.follows(Cues.PLUGGED_IN_AT)) {
       Optional<Target> start = targets.number("start_soc");
-      return driving
+      return doubtful
           ? Meaning.perhaps(start, targets.drive(RangeItem.START_SOC))
           : Meaning.surely(start);
     }
     if (s.follows(Cues.UNPLUGGED_AT)) {
-      return driving
+      return doubtful
           ? Meaning.perhaps(targets.number("end_soc"), targets.drive(RangeItem.END_SOC))
           : Meaning.surely(targets.number("end_soc"));
     }
-    if (s.follows(Cues.ARRIVED_AT)) {
-      return Meaning.perhaps(targets.number("start_soc"), targets.drive(RangeItem.END_SOC));
-    }
-    if (s.follows(Cues.HELD_UNTIL)) {
-      return Meaning.surely(targets.number("peak_hold_soc_to"));
-    }
-    return s.follows(Cues.HELD_FROM)
-        ? Meaning.surely(targets.number("peak_hold_soc_from"))
+    return s.follows(Cues.ARRIVED_AT)
+        ? Meaning.perhaps(targets.number("start_soc"), targets.drive(RangeItem.END_SOC))
         : Optional.empty();
   }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import taperbook.model.Quantity;
-import taperbook.model.WantedDistance;
 
 /**
  * A typed amount in its clause, with the other amounts there that say what it is about: a window of
@@ -16,9 +15,13 @@ final class Statement {
           "(?i)(?:\\b(?:about|around|roughly|approximately|some|circa|nearly|almost|(?:just|a little|"
               + "well)? ?(?:over|under|above|below)|close to|more than|less than|at least|at most"
               + "|no more than|no less than|fewer than|up to|as (?:high|much|long|low) as|a full"
-              + "|only|just|a mere|another|an?|the)\\s+)+$");
+              + "|only|just|a mere|an?|the)\\s+)+$");
   private static final Pattern SHARE_NOT_MARK =
       Pattern.compile("(?i)\\b(?:first|last|next|final|each|every|another|extra|per|by)\\s*$");
+  private static final Pattern SHARE_OF_SOMETHING = Pattern.compile("^ of (?!charge|battery)");
+  private static final Pattern PAST_THE_PEAK =
+      Pattern.compile(
+          "(?i)\\b(?:after|past|beyond|from|below|behind|off) (?:the|its|that) peak\\b");
 
   private final Amount own;
   private final Sentence.Clause clause;
@@ -42,7 +45,31 @@ final class Statement {
 
   /** The clause, for cues that may stand on either side. */
   boolean says(Pattern cue) {
-    return cue.matcher(clause.text()).find();
+    return cue.matcher(withoutPast(clause.text())).find();
+  }
+
+  /** The clause parted at commas too. */
+  boolean saysNearby(Pattern cue) {
+    return cue.matcher(withoutPast(sentence.narrowClause(own).text())).find();
+  }
+
+  /** The whole sentence. */
+  boolean saysAnywhere(Pattern cue) {
+    return cue.matcher(withoutPast(sentence.text())).find();
+  }
+
+  /** True if it is the sentence's only amount of its quantity. */
+  boolean isAlone() {
+    return sentence.amounts().stream().filter(a -> a.is(own.unit().quantity())).count() == 1;
+  }
+
+  /** The powers of the whole sentence. */
+  java.util.stream.Stream<Amount> powers() {
+    return sentence.amounts().stream().filter(a -> a.is(Quantity.POWER));
+  }
+
+  private static String withoutPast(String text) {
+    return PAST_THE_PEAK.matcher(text).replaceAll(" ");
   }
 
   /** True if the words right before the amount, without its hedge, end like this. */
@@ -71,14 +98,25 @@ final class Statement {
         others(Quantity.SHARE)
             .filter(a -> a.wholePercent().isPresent() && a.hedge() == Hedge.NONE)
             .filter(a -> !SHARE_NOT_MARK.matcher(sentence.left(a)).find())
+            .filter(a -> !SHARE_OF_SOMETHING.matcher(sentence.right(a)).find())
             .toList());
   }
 
   /** The one distance in the clause that the report asks for. */
-  Optional<WantedDistance> distance() {
+  Optional<Amount> distance() {
     return only(others(Quantity.DISTANCE).toList())
         .filter(a -> a.hedge() == Hedge.NONE)
-        .flatMap(targets::wanted);
+        .filter(a -> targets.wanted(a).isPresent());
+  }
+
+  /** True if a mark stands where it says at which state of charge. */
+  boolean markedByPosition() {
+    return mark().filter(m -> Cues.AT_MARK.matcher(leftOf(m)).find()).isPresent();
+  }
+
+  /** True if the sentence names the place of the session. */
+  boolean namesPlace() {
+    return targets.place().filter(p -> sentence.text().contains(p)).isPresent();
   }
 
   boolean has(Quantity quantity) {
@@ -97,8 +135,17 @@ final class Statement {
         : sentence.text().substring(own.end(), other.start());
   }
 
+  /** True for a time such as 6:27, which may be a time of day. */
+  boolean writtenAsClock() {
+    return sentence.written(own).indexOf(':') >= 0;
+  }
+
   boolean comesBefore(Amount other) {
     return own.end() <= other.start();
+  }
+
+  String rightOf(Amount other) {
+    return sentence.right(other);
   }
 
   String leftOf(Amount other) {

@@ -25,6 +25,11 @@ final class Targets {
     return result.plan();
   }
 
+  /** Where the session took place, if that is known. */
+  Optional<String> place() {
+    return result.main().session().conditions().text(ConditionItem.PLACE);
+  }
+
   /** The number, if it was measured and not withheld. */
   Optional<Target> number(String id) {
     return result

@@ -10,6 +10,8 @@ import taperbook.model.WantedDistance;
 final class TimeMeaning {
   private static final Pattern AFTER =
       Pattern.compile("(?i)\\b(?:after|in|within|took|takes|need\\w*|was|:)");
+  private static final Pattern WITHIN =
+      Pattern.compile("(?i)\\b(?:within|close to|near|around)\\b");
   private static final Pattern UNTIL =
       Pattern.compile("(?i)\\b(?:to|until|till|before|at|showed|for)\\b");
 
@@ -23,6 +25,9 @@ final class TimeMeaning {
 
   static Optional<Meaning> of(Statement s) {
     TimeMeaning time = new TimeMeaning(s);
+    if (s.writtenAsClock() && s.follows(Cues.CLOCK_BEFORE)) {
+      return Optional.empty();
+    }
     return time.hold().or(time::peakReached).or(time::preconditioning).or(time::charging);
   }
 
@@ -32,12 +37,21 @@ final class TimeMeaning {
       return Optional.empty();
     }
     Optional<Target> peak = targets.number("peak_power");
+    boolean peakMeant = s.saysAnywhere(Cues.PEAK) || s.saysAnywhere(Cues.PEAK_WORD);
+    // "above 100 kW for 20 minutes" is another hold than that of the peak.
     boolean otherPower =
-        s.others(Quantity.POWER).anyMatch(a -> peak.filter(p -> p.agrees(a)).isEmpty());
-    boolean peakMeant = s.says(Cues.PEAK) || s.says(Cues.PEAK_WORD);
-    boolean ofPower = s.has(Quantity.POWER) || peakMeant || s.follows(Cues.PLATEAU_LASTS);
+        s.powers()
+            .anyMatch(
+                a ->
+                    a.hedge() == Hedge.MORE
+                        || (!peakMeant && peak.filter(p -> p.agrees(a)).isEmpty()));
+    boolean ofPower = s.powers().findAny().isPresent() || peakMeant || !heldFor;
+    if (otherPower || !ofPower || s.says(Cues.PEOPLE_STAY)) {
+      return Optional.empty();
+    }
     Optional<Target> hold = targets.number("peak_hold_time");
-    return (otherPower && !peakMeant) || !ofPower ? Optional.empty() : Meaning.surely(hold);
+    boolean within = s.says(WITHIN) || s.others(Quantity.SHARE).anyMatch(a -> !a.isRange());
+    return within ? Meaning.perhaps(hold) : Meaning.surely(hold);
   }
 
   private Optional<Meaning> peakReached() {
@@ -53,7 +67,8 @@ final class TimeMeaning {
   }
 
   private Optional<Meaning> charging() {
-    if (s.says(Cues.NOT_A_WINDOW_TIME) || (s.says(Cues.DRIVE) && !s.says(Cues.RANGE_DRIVEN))) {
+    boolean driving = s.says(Cues.DRIVE) && !s.says(Cues.RANGE_DRIVEN);
+    if (s.says(Cues.NOT_A_WINDOW_TIME) || s.says(Cues.PASTIME) || driving) {
       return Optional.empty();
     }
     boolean distance = s.has(Quantity.DISTANCE);
@@ -69,10 +84,14 @@ final class TimeMeaning {
     return session();
   }
 
-  private Optional<Meaning> toAdd(WantedDistance distance) {
-    if (!s.says(Cues.BUYS)) {
+  private Optional<Meaning> toAdd(Amount written) {
+    boolean driven =
+        Cues.DISTANCE_IS_DRIVEN.matcher(s.leftOf(written)).find()
+            || Cues.DRIVEN_BEHIND.matcher(s.rightOf(written)).find();
+    if (driven || !s.says(Cues.BUYS)) {
       return Optional.empty();
     }
+    WantedDistance distance = targets.wanted(written).orElseThrow();
     boolean rated = s.says(Cues.RATED);
     Optional<Target> time = targets.timeToAdd(distance, rated);
     return rated ? Meaning.surely(time) : Meaning.surely(time, targets.timeToAddByEnergy(distance));
@@ -88,6 +107,9 @@ final class TimeMeaning {
   }
 
   private Optional<Meaning> mark(Amount mark) {
+    if (Cues.FROM_MARK.matcher(s.leftOf(mark)).find() || s.says(Cues.NEXT_TO_ROAD)) {
+      return Optional.empty();
+    }
     String between = s.between(mark);
     boolean linked =
         s.comesBefore(mark) ? UNTIL.matcher(between).find() : AFTER.matcher(between).find();

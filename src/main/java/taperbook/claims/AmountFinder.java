@@ -1,6 +1,7 @@
 package taperbook.claims;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -52,8 +53,11 @@ final class AmountFinder {
               + "|(?<quarter>(?:a )?quarter of an hour)|(?<more>an hour and a half)"
               + "|(?<hour>an hour)|(?<minute>(?:half )?a minute))(?!\\w)");
 
+  private static final int FAR_ENOUGH = 40;
+
   private final String text;
   private final List<Amount> found = new ArrayList<>();
+  private final BitSet taken = new BitSet();
 
   private AmountFinder(String text) {
     this.text = text;
@@ -72,8 +76,13 @@ final class AmountFinder {
   }
 
   private void add(int start, int end, Unit unit, double low, double high, double step) {
-    if (found.stream().noneMatch(a -> a.overlaps(start, end))) {
-      Hedge hedge = Hedge.beside(text.substring(0, start), text.substring(end));
+    int next = taken.nextSetBit(start);
+    if (next < 0 || next >= end) {
+      taken.set(start, end);
+      Hedge hedge =
+          Hedge.beside(
+              text.substring(0, start),
+              text.substring(end, Math.min(text.length(), end + FAR_ENOUGH)));
       found.add(new Amount(start, end, unit, low, high, step, hedge));
     }
   }
@@ -112,9 +121,13 @@ final class AmountFinder {
       // "31 minutes and 171 kW" is no range; "between 5 and 6 minutes" is one.
       boolean joined =
           !"and".equals(m.group("joint")) || "between".equalsIgnoreCase(m.group("opening"));
+      // "twenty-five" is one number.
+      boolean apart =
+          m.group("joint") != null
+              || !(NumberWords.isWords(m.group("first")) || NumberWords.isWords(m.group("second")));
       double first = NumberWords.value(m.group("first"));
       double second = NumberWords.value(m.group("second"));
-      if (sameUnit && joined && first != second) {
+      if (sameUnit && joined && apart && first != second) {
         double step =
             Math.max(NumberWords.step(m.group("first")), NumberWords.step(m.group("second")));
         add(m.start(), m.end(), unit, first, second, step);

@@ -50,7 +50,11 @@ final class ContradictionText {
     int start = Math.min(from, amount.start());
     int to = Math.min(text.length(), amount.end() + WORDS_AROUND / 2);
     int end = to == text.length() ? to : Math.max(amount.end(), text.lastIndexOf(' ', to));
-    return text.substring(start, end).replace(Passage.CALL, '\u2026').strip();
+    return text.substring(start, end)
+        .replace(Passage.CALL, '\u2026')
+        .replaceAll(" +:", ":")
+        .replaceAll("[\\s:]+$", "")
+        .strip();
   }
 
   private static String plain(String text) {

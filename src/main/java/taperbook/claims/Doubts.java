@@ -51,6 +51,7 @@ final class Doubts {
   private static final Pattern SAID_OF_RATED =
       Pattern.compile(
           "(?i)(?:on|by|of|with) (?:the |its )?rated range|(?:station|stall|charger)\\b[^.]{0,20}\\brated");
+  private static final Pattern OURS = Pattern.compile("^\\s*(?:We|I|Our|My)\\b");
   private static final Pattern NAME =
       Pattern.compile("(?<![\\w'\u2019-])(?!Celsius|Fahrenheit)[A-Z][a-z][\\w'\u2019-]+");
 
@@ -79,10 +80,19 @@ final class Doubts {
     return Arrays.stream(text.split("[^\\w'-]+", -1)).filter(n -> n.matches("[A-Z]\\w+"));
   }
 
-  /** True if the text speaks of another car, day or source, and what follows it may as well. */
+  /** True if the text speaks of another car or day, and what follows it may as well. */
   boolean isElsewhere(String text) {
-    String rest = SAID_OF_RATED.matcher(text).replaceAll(" ");
-    return OTHER.matcher(withoutHedges(rest)).find() || MAKER.matcher(rest).find() || hasName(text);
+    return OTHER.matcher(withoutHedges(text)).find() || hasName(text);
+  }
+
+  /** True if the text tells what the maker or somebody else says, and what follows it may too. */
+  static boolean isHearsay(String text) {
+    return MAKER.matcher(SAID_OF_RATED.matcher(text).replaceAll(" ")).find();
+  }
+
+  /** True if the text begins with what the tester did or has. */
+  static boolean isOurs(String text) {
+    return OURS.matcher(text).find();
   }
 
   /** True if the text names the car of the reported session. */

@@ -16,6 +16,9 @@ import taperbook.problem.SourcePlace;
 
 /** Holds the figures that the tester typed by hand in the article against the results. */
 public final class FigureCheck {
+  /** A sentence with more is a list of some kind, which this does not read. */
+  private static final int MOST_AMOUNTS = 40;
+
   private final ReportPlan.Article article;
   private final Targets targets;
   private final Doubts doubts;
@@ -48,19 +51,21 @@ public final class FigureCheck {
       elsewhereBelowHeading = false;
     }
     boolean elsewhere = elsewhereBelowHeading;
+    boolean hearsay = false;
     for (Sentence sentence : Sentence.of(passage)) {
-      if (doubts.isElsewhere(sentence.text())) {
-        elsewhere = true;
-      } else if (doubts.namesOwn(sentence.text())) {
-        elsewhere = false;
-      }
+      String text = sentence.text();
+      boolean ours = doubts.namesOwn(text);
+      elsewhere = doubts.isElsewhere(text) || (elsewhere && !ours);
+      hearsay = Doubts.isHearsay(text) || (hearsay && !ours && !Doubts.isOurs(text));
       boolean trusted =
           !elsewhere
+              && !hearsay
               && passage.kind() != Passage.Kind.FOREIGN
-              && !doubts.isNoStatement(sentence.text());
+              && sentence.amounts().size() <= MOST_AMOUNTS
+              && !doubts.isNoStatement(text);
       sentence.amounts().forEach(amount -> judge(sentence, amount, trusted));
     }
-    elsewhereBelowHeading |= passage.kind() == Passage.Kind.HEADING && elsewhere;
+    elsewhereBelowHeading |= passage.kind() == Passage.Kind.HEADING && (elsewhere || hearsay);
   }
 
   private void judge(Sentence sentence, Amount amount, boolean trusted) {
@@ -69,7 +74,8 @@ public final class FigureCheck {
       return;
     }
     Optional<Meaning> meaning = trusted ? meaning(sentence, amount) : Optional.empty();
-    if (meaning.isPresent() || !namesAWish(amount)) {
+    boolean decided = meaning.filter(m -> m.certain() || m.agrees(amount)).isPresent();
+    if (decided || !namesAWish(amount)) {
       enter(sentence, amount, meaning);
     }
   }

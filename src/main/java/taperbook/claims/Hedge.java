@@ -33,6 +33,8 @@ enum Hedge {
   private static final double ROUND_STEP = 10;
   private static final double FAR = 1e6;
 
+  private static final int LONGEST = 40;
+
   private final Pattern before;
   private final Pattern after;
 
@@ -43,10 +45,11 @@ enum Hedge {
 
   /** The hedge that stands beside an amount. */
   static Hedge beside(String left, String right) {
+    String near = left.substring(Math.max(0, left.length() - LONGEST));
     // The narrower words first: "just over" ends in "over".
     for (Hedge hedge : new Hedge[] {ABOUT, NEARLY, JUST_OVER, MORE, LESS}) {
       boolean behind = !hedge.after.pattern().contains("(?:)") && hedge.after.matcher(right).find();
-      if (hedge.before.matcher(left).find() || behind) {
+      if (hedge.before.matcher(near).find() || behind) {
         return hedge;
       }
     }

@@ -15,16 +15,18 @@ final class Markup {
 
   private static final Pattern DELIBERATE = Pattern.compile("<!--\\s*deliberate\\s*-->");
   private static final Pattern FENCE =
-      Pattern.compile("(?m)^ {0,3}(`{3,}|~{3,})[^\n]*\n(?s:.*?)(?:^ {0,3}\\1[`~]*[ \t]*$|\\z)");
+      Pattern.compile("(?m)^ {0,3}(`{3,}+|~{3,}+)[^\n]*+\n(?s:.*?)(?:^ {0,3}\\1[`~]*[ \t]*$|\\z)");
   private static final Pattern CODE = Pattern.compile("(?<!`)(`+)(?!`)(?s:.+?)(?<!`)\\1(?!`)");
   private static final Pattern CALL =
-      Pattern.compile("\\$\\{[^}\"']*+(?:(?:\"[^\"\n]*+\"|'[^'\n]*+')[^}\"']*+){0,20}\\}");
+      Pattern.compile(
+          "\\$\\{[^}\"']{0,300}+(?:(?:\"[^\"\n]{0,300}+\"|'[^'\n]{0,300}+')[^}\"']{0,300}+){0,20}\\}");
   private static final Pattern COMMENT =
       Pattern.compile("(?s)<!--.*?(?:-->|\\z)|<#--.*?(?:-->|\\z)");
   private static final Pattern TAG =
       Pattern.compile("</?[#@]?[a-zA-Z][^<>\n]*>|<https?:[^>\\s]*>|https?://[^\\s)>]+");
   private static final Pattern TARGET =
-      Pattern.compile("(?<=\\])\\([^()\n]*(?:\\([^()\n]*\\)[^()\n]*)*\\)|(?<=\\])\\[[^\\]\n]*\\]");
+      Pattern.compile(
+          "(?<=\\])\\([^()\n]*(?:\\([^()\n]*\\)[^()\n]*){0,9}\\)|(?<=\\])\\[[^\\]\n]*\\]");
   private static final Pattern DEFINITION = Pattern.compile("(?m)^ {0,3}\\[[^\\]\n]+\\]:[^\n]*$");
   private static final Pattern EMPHASIS = Pattern.compile("\\*+|~~|(?<!\\w)_+|_+(?!\\w)|[\\[\\]]");
 

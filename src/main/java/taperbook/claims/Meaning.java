@@ -15,6 +15,11 @@ record Meaning(List<Target> targets, boolean certain) {
     targets = List.copyOf(targets);
   }
 
+  /** True if one of them agrees with an amount. */
+  boolean agrees(Amount amount) {
+    return targets.stream().anyMatch(t -> t.agrees(amount));
+  }
+
   /** This for sure, if it was measured. */
   static Optional<Meaning> surely(Optional<Target> likeliest) {
     return surely(likeliest, Optional.empty());

@@ -50,7 +50,7 @@ final class NumberWords {
 
   /** A number in digits: thousands apart by commas or no-break spaces, a point for decimals. */
   static final String DIGITS =
-      "(?:\\d{1,3}(?:[,\\u00a0\\u202f]\\d{3})+(?:\\.\\d+)?|\\d+(?:[.,]\\d+)?)";
+      "(?:\\d{1,3}(?:[,\\u00a0\\u202f]\\d{3}){1,4}(?:\\.\\d{1,9})?|\\d{1,9}(?:[.,]\\d{1,9})?)";
 
   private NumberWords() {}
 

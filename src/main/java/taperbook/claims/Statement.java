@@ -23,6 +23,8 @@ final class Statement {
       Pattern.compile(
           "(?i)\\b(?:after|past|beyond|from|below|behind|off) (?:the|its|that) peak\\b");
 
+  private static final int FAR_ENOUGH = 160;
+
   private final Amount own;
   private final Sentence.Clause clause;
   private final Sentence sentence;
@@ -83,7 +85,7 @@ final class Statement {
   }
 
   private String left() {
-    int from = Math.min(clause.from(), own.start());
+    int from = Math.max(Math.min(clause.from(), own.start()), own.start() - FAR_ENOUGH);
     return HEDGE_LAST.matcher(sentence.text().substring(from, own.start())).replaceFirst("");
   }
 

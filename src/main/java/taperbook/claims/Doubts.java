@@ -24,7 +24,9 @@ final class Doubts {
               + "|(?:first|second|third|new|newer|next|two|three|four) (?:batter|car|session|stop"
               + "|test|run|visit|revision|charge|attempt|try|one|station|version)\\w*|the second"
               + "|yesterday|day before|spring|autumn|at home|over (?:two|three|four|five|several)|ever|mine|yours|his|hers|theirs|winter|summer|frost|snow"
-              + "|compared|than|against|both|successor|facelift");
+              + "|compared|than|against|both|successor|facelift|(?:cold|warm|hot|frozen) (?:battery|pack|car|day|morning|night)"
+              + "|(?:the|that) same|(?:drive|trip|journey|way|road) (?:home|back|there|out)"
+              + "|trailer|towing|roof box|fully loaded");
   private static final Pattern MAKER =
       words(
           "brochure\\w*|catalogue\\w*|leaflet|claim(?:s|ed)?|maker\\w*|manufacturer\\w*|promis\\w*"

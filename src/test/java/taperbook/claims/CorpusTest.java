@@ -12,8 +12,9 @@ import org.junit.jupiter.api.Test;
 import taperbook.claims.TypedFigure.Verdict;
 
 /**
- * How often the verdicts agree with those of a careful reader, on sentences labelled by hand before
- * there was a matcher: {@code src/test/resources/claims/README.md}. The floors are the task's own.
+ * How often the verdicts agree with those of a careful reader, on sentences labelled by hand:
+ * {@code src/test/resources/claims/README.md} says when and how. The floors are what was asked for
+ * before there was a matcher.
  */
 final class CorpusTest {
   private static final double LEAST_PRECISION = 0.97;
@@ -32,8 +33,8 @@ final class CorpusTest {
       for (Verdict verdict : List.of(Verdict.CONTRADICTED, Verdict.SUPPORTED)) {
         Score score = Score.of(verdict, Corpus.half(half));
         report.add(score.row(half));
-        // Whoever tunes the rules must not see what goes wrong in the other parts.
-        mistakes.addAll(half.equals("tuning") ? score.mistakes() : List.of());
+        // Whoever tunes the rules must not see what the held-out half gets wrong.
+        mistakes.addAll(!half.equals("held-out") ? score.mistakes() : List.of());
       }
     }
     report.add("");
@@ -41,7 +42,7 @@ final class CorpusTest {
     Files.createDirectories(Path.of("target"));
     Files.writeString(
         Path.of("target/claims.md"), String.join("\n", report) + "\n", StandardCharsets.UTF_8);
-    for (String half : List.of("tuning", "held-out")) {
+    for (String half : List.of("tuning", "held-out", "fresh")) {
       Score contradicted = Score.of(Verdict.CONTRADICTED, Corpus.half(half));
       Score supported = Score.of(Verdict.SUPPORTED, Corpus.half(half));
       assertThat(contradicted.precision()).as(half).isGreaterThanOrEqualTo(LEAST_PRECISION);

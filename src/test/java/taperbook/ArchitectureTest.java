@@ -49,6 +49,16 @@ final class ArchitectureTest {
           .because("a number must not depend on how it was read or is drawn");
 
   @ArchTest
+  static final ArchRule holding_figures_against_results_knows_no_stage =
+      only(
+              "taperbook.claims..",
+              "taperbook.claims..",
+              "taperbook.model..",
+              "taperbook.words..",
+              "taperbook.problem..")
+          .because("a verdict on a typed figure follows from the article and the results alone");
+
+  @ArchTest
   static final ArchRule drawing_knows_model_and_words_only =
       only("taperbook.draw..", "taperbook.draw..", "taperbook.model..", "taperbook.words..")
           .because("a chart shows numbers and does not make any");

@@ -1,5 +1,6 @@
 package taperbook.app;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -27,13 +28,20 @@ final class CheckCommand {
       project.rangeTestNames().forEach(name -> all.addAll(project.rangeTest(name).problems()));
     }
     List<String> names = workshop.asked(request);
+    List<String> typed = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
       messages.progress(i, names.size(), names.get(i));
       Checked<ReportSources> sources = project.sources(names.get(i));
       all.addAll(sources.problems());
-      sources.value().ifPresent(s -> all.addAll(workshop.pipeline().problems(s)));
+      if (sources.value().isPresent()) {
+        Pipeline.Findings findings = workshop.pipeline().findings(sources.value().get());
+        all.addAll(findings.problems());
+        FigureLines lines = new FigureLines(names.get(i), !request.names().isEmpty());
+        findings.figures().ifPresent(f -> typed.addAll(lines.of(f)));
+      }
     }
     messages.problems(List.copyOf(all));
+    typed.forEach(messages::result);
     long errors = all.stream().filter(p -> p.severity() == Severity.ERROR).count();
     long notices = all.size() - errors;
     messages.result(

@@ -11,6 +11,7 @@ final class Help {
           taperbook report              make every report that is out of date
           taperbook report NAME ...     make these reports, if they are out of date
           taperbook check               read everything, say every problem, write nothing
+          taperbook check NAME ...      the same of these reports, with each figure typed by hand
           taperbook explain NAME ID     say how a number of a report came about
           taperbook explain NAME ID SESSION    the same of a session it is held against
           taperbook verify FILE.pdf     recompute a report from what its PDF carries, and compare

@@ -3,7 +3,10 @@ package taperbook.app;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import taperbook.check.VehicleCheck;
+import taperbook.claims.ArticleFigures;
+import taperbook.claims.FigureCheck;
 import taperbook.draw.Figure;
 import taperbook.draw.FigureSet;
 import taperbook.draw.compare.CompareFigures;
@@ -15,15 +18,16 @@ import taperbook.model.ReportResult;
 import taperbook.model.Session;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
+import taperbook.problem.Severity;
 import taperbook.write.ReportFiles;
 import taperbook.write.ReportWriter;
 import taperbook.write.Templates;
 import taperbook.write.WriteJob;
 
 /**
- * The stages in their order, one line each: read and check (in {@link Project}), measure, draw,
- * write. Data flows one way, and this is the only place where one stage's result becomes the next
- * one's input.
+ * The stages in their order, one line each: read and check (in {@link Project}), measure, hold the
+ * article's figures against it, draw, write. Data flows one way, and this is the only place where
+ * one stage's result becomes the next one's input.
  */
 final class Pipeline {
   private final Project project;
@@ -47,18 +51,37 @@ final class Pipeline {
         .then(
             result -> {
               WriteJob job = job(sources, result);
-              return new ReportWriter().write(job).then(f -> Checked.good(new Made(result, f)));
+              List<Problem> typed = FigureCheck.of(result).problems();
+              if (typed.stream().anyMatch(p -> p.severity() == Severity.ERROR)) {
+                List<Problem> all = new ArrayList<>(typed);
+                all.addAll(new ReportWriter().problems(job));
+                return Checked.refused(all);
+              }
+              return Checked.of(result, typed)
+                  .then(r -> new ReportWriter().write(job))
+                  .then(files -> Checked.good(new Made(result, files)));
             });
   }
 
+  /**
+   * What making a report would meet.
+   *
+   * @param problems every problem
+   * @param figures the figures typed by hand in the article, if there are results to hold them
+   *     against
+   */
+  record Findings(List<Problem> problems, Optional<ArticleFigures> figures) {}
+
   /** Every problem that making the report would meet; nothing is kept. */
-  List<Problem> problems(ReportSources sources) {
+  Findings findings(ReportSources sources) {
     Checked<ReportResult> measured = measured(sources);
     List<Problem> all = new ArrayList<>(measured.problems());
+    Optional<ArticleFigures> figures = measured.value().map(FigureCheck::of);
+    figures.ifPresent(f -> all.addAll(f.problems()));
     measured
         .value()
         .ifPresent(result -> all.addAll(new ReportWriter().problems(job(sources, result))));
-    return all;
+    return new Findings(all, figures);
   }
 
   /** What is measured for a report; nothing is drawn or written. */

@@ -82,6 +82,10 @@ public enum ProblemCode {
   NUMBER_UNKNOWN(Severity.ERROR),
   /** A PDF or numbers.json is not one that this program made, or it is damaged. */
   PUBLISHED_NOT_UNDERSTOOD(Severity.ERROR),
+  /** A figure typed by hand in the article disagrees with what was measured or stated. */
+  FIGURE_CONTRADICTED(Severity.ERROR),
+  /** A line is marked as deliberate, and nothing in it is contradicted. */
+  MARK_NOT_NEEDED(Severity.NOTICE),
   /** A file has more problems than are listed one by one. */
   MORE_PROBLEMS(Severity.NOTICE);
 

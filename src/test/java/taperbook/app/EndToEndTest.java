@@ -94,7 +94,44 @@ final class EndToEndTest {
     Workplace place = Workplace.withDemo(folder);
     assertThat(place.run("check")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())
-        .isEqualTo("checked 3 sessions, 3 range tests, 2 reports: 0 errors, 0 notices\n");
+        .isEqualTo(
+            """
+            finch-first-look: 2 figures typed by hand: 1 supported, 1 not traceable
+            checked 3 sessions, 3 range tests, 2 reports: 0 errors, 0 notices
+            """);
+  }
+
+  @Test
+  void a_figure_that_contradicts_the_results_refuses_the_report_until_it_is_marked()
+      throws IOException {
+    Workplace place = Workplace.withMadeDemo(folder);
+    String article = "reports/veldt-long-plateau.md";
+    String old = "The Carrier never shows a spectacular number.";
+    place.replace(article, old, "The Carrier peaked at 160 kW.\n" + old);
+    assertThat(place.run("report", "veldt-long-plateau")).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(place.err())
+        .contains(article + ":15:23")
+        .contains("Peak power: 143.2 kW")
+        .contains("${number(\"peak_power\")}")
+        .contains("[figure-contradicted]")
+        .contains("unchanged");
+
+    place.replace(article, "160 kW.", "160 kW. <!-- deliberate -->");
+    assertThat(place.run("report", "veldt-long-plateau"))
+        .as(place.err())
+        .isEqualTo(ExitStatus.DONE);
+    assertThat(place.text("reports/veldt-long-plateau/report.html"))
+        .contains("peaked at 160 kW.")
+        .doesNotContain("deliberate");
+  }
+
+  @Test
+  void check_of_a_named_report_lists_each_figure_with_its_place() throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    assertThat(place.run("check", "finch-first-look")).isEqualTo(ExitStatus.DONE);
+    assertThat(place.out())
+        .contains("  reports/finch-first-look.md:17:53  110 km/h  supported: target speed\n")
+        .contains("  reports/finch-first-look.md:17:89  1 %  not traceable\n");
   }
 
   @Test

@@ -20,8 +20,8 @@ import org.jsoup.nodes.Element;
 import org.jsoup.safety.Safelist;
 
 /**
- * Markdown to safe HTML. Raw HTML is printed as text, pictures become their text, and headings
- * begin below the page's own, without a gap between levels.
+ * Markdown to safe HTML. Raw HTML is printed as text but for comments, which are left out; pictures
+ * become their text, and headings begin below the page's own, without a gap between levels.
  */
 final class ArticleMarkdown {
   private static final int PAGE_LEVEL = 2;
@@ -33,7 +33,9 @@ final class ArticleMarkdown {
     MutableDataSet options =
         new MutableDataSet()
             .set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
-            .set(HtmlRenderer.ESCAPE_HTML, true);
+            .set(HtmlRenderer.ESCAPE_HTML, true)
+            .set(HtmlRenderer.SUPPRESS_HTML_COMMENT_BLOCKS, true)
+            .set(HtmlRenderer.SUPPRESS_INLINE_HTML_COMMENTS, true);
     Document document = Parser.builder(options).build().parse(markdown);
     lowerHeadings(document);
     dropPictures(document);

@@ -1,0 +1,4 @@
+@NullMarked
+package taperbook.claims;
+
+import org.jspecify.annotations.NullMarked;

@@ -23,15 +23,19 @@ final class CheckCommand {
     Set<Problem> all = new LinkedHashSet<>();
     if (request.names().isEmpty()) {
       all.addAll(project.folderProblems());
-      project.sessionNames().forEach(name -> all.addAll(project.session(name).problems()));
-      project.rangeTestNames().forEach(name -> all.addAll(project.rangeTest(name).problems()));
+      project
+          .sessionNames()
+          .forEach(name -> all.addAll(project.visitSession(name).value().problems()));
+      project
+          .rangeTestNames()
+          .forEach(name -> all.addAll(project.visitRangeTest(name).value().problems()));
     }
     List<String> names = workshop.asked(request);
     for (int i = 0; i < names.size(); i++) {
       messages.progress(i, names.size(), names.get(i));
-      Checked<ReportSources> sources = project.sources(names.get(i));
-      all.addAll(sources.problems());
-      sources.value().ifPresent(s -> all.addAll(workshop.pipeline().problems(s)));
+      Checked<Making> making = workshop.making(names.get(i));
+      all.addAll(making.problems());
+      making.value().ifPresent(m -> all.addAll(m.problems()));
     }
     messages.problems(List.copyOf(all));
     long errors = all.stream().filter(p -> p.severity() == Severity.ERROR).count();

@@ -3,7 +3,9 @@ package taperbook.app;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import taperbook.model.Plan;
 import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 import taperbook.problem.Checked;
@@ -33,16 +35,28 @@ final class ExplainCommand {
     if (!reports.contains(report)) {
       throw unknown("there is no report", report, reports);
     }
-    Checked<ReportSources> sources = workshop.project().sources(report);
+    Checked<Plan> plan = workshop.project().plan(report);
+    if (plan.value().isEmpty()) {
+      messages.problems(plan.problems());
+      return ExitStatus.INPUT_REFUSED;
+    }
+    return plan.value()
+        .get()
+        .fold(
+            session -> ofReport(workshop, session, names),
+            library -> new LibraryExplanation(messages, workshop).run(library, names));
+  }
+
+  private ExitStatus ofReport(Workshop workshop, ReportPlan plan, List<String> names) {
+    Checked<ReportSources> sources = workshop.project().sources(plan);
     Checked<ReportResult> measured = sources.then(workshop.pipeline()::measured);
     messages.problems(measured.problems());
     if (measured.value().isEmpty() || sources.value().isEmpty()) {
       return ExitStatus.INPUT_REFUSED;
     }
     ReportResult result = measured.value().get();
-    SessionResult session = session(result, names);
-    ReportNumber number = number(report, session, names.get(1));
-    Wording wording = new Wording(result.plan().style().units());
+    ReportNumber number = number(plan.name(), session(result, names), names.get(1));
+    Wording wording = new Wording(plan.style().units());
     InputRows rows = new InputRows(sources.value().get().files());
     Explanation.lines(number, wording, rows).forEach(messages::result);
     return ExitStatus.DONE;
@@ -75,7 +89,7 @@ final class ExplainCommand {
                     session.numbers().ids()));
   }
 
-  private static StoppedException unknown(String what, String name, Collection<String> known) {
+  static StoppedException unknown(String what, String name, Collection<String> known) {
     List<String> near = Nearest.names(name, known);
     return new StoppedException(
         what

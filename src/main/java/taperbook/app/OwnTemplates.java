@@ -19,6 +19,7 @@ final class OwnTemplates {
   private static final String FOLDER = "templates";
   private static final String TEMPLATE = ".ftlh";
   private static final String STYLE = ".css";
+  private static final String SCRIPT = ".js";
 
   /** Parts that other templates use; not templates of a report. */
   private static final Set<String> NOT_REPORTS = Set.of("parts.ftlh", "methods.ftlh");
@@ -49,7 +50,8 @@ final class OwnTemplates {
 
   private static boolean isTemplate(Path path) {
     String name = String.valueOf(path.getFileName());
-    return (name.endsWith(TEMPLATE) || name.endsWith(STYLE)) && Files.isRegularFile(path);
+    return (name.endsWith(TEMPLATE) || name.endsWith(STYLE) || name.endsWith(SCRIPT))
+        && Files.isRegularFile(path);
   }
 
   List<InputFile> files() {

@@ -15,7 +15,7 @@ import java.util.List;
  * @param required whether a place farther away will do, with a leader; otherwise the label is left
  *     out where there is no room
  */
-record Callout(
+public record Callout(
     double x,
     double y,
     double reach,
@@ -24,7 +24,7 @@ record Callout(
     List<Side> sides,
     boolean required) {
   /** Copies the lists. */
-  Callout {
+  public Callout {
     lines = List.copyOf(lines);
     sides = List.copyOf(sides);
   }
@@ -44,14 +44,22 @@ record Callout(
   }
 
   /** Sides of a point: where the label lies, as a direction right and down. */
-  enum Side {
+  public enum Side {
+    /** Straight above. */
     ABOVE(0, -1),
+    /** Straight below. */
     BELOW(0, 1),
+    /** To the right. */
     RIGHT(1, 0),
+    /** To the left. */
     LEFT(-1, 0),
+    /** Above and to the right. */
     ABOVE_RIGHT(1, -1),
+    /** Above and to the left. */
     ABOVE_LEFT(-1, -1),
+    /** Below and to the right. */
     BELOW_RIGHT(1, 1),
+    /** Below and to the left. */
     BELOW_LEFT(-1, 1);
 
     private final int right;
@@ -81,7 +89,7 @@ record Callout(
    * @param callout what it says
    * @param box where it stands
    */
-  record Placed(Callout callout, Box box) {}
+  public record Placed(Callout callout, Box box) {}
 
   /** Width and height of the text, as a box at the origin. */
   Box size(ChartStyle style) {

@@ -10,7 +10,7 @@ import java.util.Optional;
  * blocked box, off the curve unless there is no other way, and as near to their point as that
  * allows. First come, first served, so the important ones come first.
  */
-final class LabelPlacer {
+public final class LabelPlacer {
   private static final double[] DISTANCES = {1, 1.6, 2.4, 3.8, 6};
   private static final double CURVE_COST = 60;
   private static final double LIGHT_COST = 4;
@@ -30,28 +30,28 @@ final class LabelPlacer {
    *
    * @param region what no label may leave
    */
-  LabelPlacer(Box region, ChartStyle style) {
+  public LabelPlacer(Box region, ChartStyle style) {
     this.region = region;
     this.style = style;
   }
 
   /** Names a piece of the curve, which labels keep off if they can. */
-  void keepOff(Line2D piece) {
+  public void keepOff(Line2D piece) {
     curve.add(piece);
   }
 
   /** Names a thin line, which labels keep off if it costs them little. */
-  void keepOffLightly(Line2D line) {
+  public void keepOffLightly(Line2D line) {
     light.add(line);
   }
 
   /** Names a box that no label may touch. */
-  void block(Box box) {
+  public void block(Box box) {
     blocked.add(box);
   }
 
   /** Places a label, or leaves it out if there is no room for it. */
-  Optional<Callout.Placed> place(Callout callout) {
+  public Optional<Callout.Placed> place(Callout callout) {
     Box size = callout.size(style);
     Choice choice = new Choice();
     for (int d = 0; d < DISTANCES.length; d++) {
@@ -78,7 +78,7 @@ final class LabelPlacer {
   }
 
   /** The line from a label to its point, if the label stands so far away that it needs one. */
-  Optional<Line2D> leader(Callout.Placed placed) {
+  public Optional<Line2D> leader(Callout.Placed placed) {
     Callout callout = placed.callout();
     Box box = placed.box();
     double fromX = callout.nearestX(box);

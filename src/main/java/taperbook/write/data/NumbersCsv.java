@@ -3,6 +3,9 @@ package taperbook.write.data;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import taperbook.model.LibraryResult;
+import taperbook.model.LibraryRow;
+import taperbook.model.Numbers;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
@@ -36,10 +39,19 @@ public final class NumbersCsv {
 
   /** The file as UTF-8. */
   public static byte[] bytes(ReportResult result) {
+    return bytes(result.sessions().stream().map(SessionResult::numbers).toList());
+  }
+
+  /** The file of a library as UTF-8. */
+  public static byte[] bytes(LibraryResult result) {
+    return bytes(result.rows().stream().map(LibraryRow::numbers).toList());
+  }
+
+  private static byte[] bytes(List<Numbers> sessions) {
     StringBuilder csv = new StringBuilder();
     row(csv, HEAD);
-    for (SessionResult session : result.sessions()) {
-      session.numbers().all().forEach(number -> row(csv, cells(number)));
+    for (Numbers session : sessions) {
+      session.all().forEach(number -> row(csv, cells(number)));
     }
     return csv.toString().getBytes(StandardCharsets.UTF_8);
   }

@@ -13,6 +13,10 @@ import taperbook.model.Contribution;
 import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
 import taperbook.model.InputFile;
+import taperbook.model.InputHash;
+import taperbook.model.LibraryResult;
+import taperbook.model.LibraryRow;
+import taperbook.model.Numbers;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
@@ -21,13 +25,25 @@ import taperbook.model.SessionResult;
 
 /** Writes {@code numbers.json}: every number, every cross-check and the hash of every input. */
 public final class NumbersJson {
-  private final ReportResult result;
-  private final List<InputFile> inputs;
+  private final String report;
+  private final List<InputHash> inputs;
+  private final List<Numbers> sessions;
+  private final List<SessionResult> checked;
 
   /** The numbers of one report and the files they came from. */
   public NumbersJson(ReportResult result, List<InputFile> inputs) {
-    this.result = result;
+    this.report = result.plan().name();
+    this.inputs = inputs.stream().map(InputFile::withoutContent).toList();
+    this.sessions = result.sessions().stream().map(SessionResult::numbers).toList();
+    this.checked = result.sessions();
+  }
+
+  /** The numbers of a library and the files they came from. */
+  public NumbersJson(LibraryResult result, List<InputHash> inputs) {
+    this.report = result.plan().name();
     this.inputs = List.copyOf(inputs);
+    this.sessions = result.rows().stream().map(LibraryRow::numbers).toList();
+    this.checked = List.of();
   }
 
   /** The file as UTF-8. */
@@ -36,17 +52,17 @@ public final class NumbersJson {
     try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
       json.setPrettyPrinter(printer());
       json.writeStartObject();
-      json.writeStringField("report", result.plan().name());
+      json.writeStringField("report", report);
       inputs(json);
       json.writeArrayFieldStart("numbers");
-      for (SessionResult session : result.sessions()) {
-        for (ReportNumber number : session.numbers().all()) {
+      for (Numbers session : sessions) {
+        for (ReportNumber number : session.all()) {
           number(json, number);
         }
       }
       json.writeEndArray();
       json.writeArrayFieldStart("checks");
-      for (SessionResult session : result.sessions()) {
+      for (SessionResult session : checked) {
         for (CrossCheck check : session.checks()) {
           check(json, session.session().name(), check);
         }
@@ -75,7 +91,7 @@ public final class NumbersJson {
 
   private void inputs(JsonGenerator json) throws IOException {
     json.writeArrayFieldStart("inputs");
-    for (InputFile input : inputs) {
+    for (InputHash input : inputs) {
       json.writeStartObject();
       json.writeStringField("file", input.path());
       json.writeStringField("sha256", input.sha256());

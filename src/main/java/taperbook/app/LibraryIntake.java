@@ -48,6 +48,20 @@ final class LibraryIntake {
     return new LibraryIntake(plan);
   }
 
+  /** Notes entries of the folder that cannot even be read, such as names that are not allowed. */
+  void strays(List<Problem> strays) {
+    problems.addAll(strays);
+    for (Problem stray : strays) {
+      inputs.add(strayMark(stray));
+      leftOut.add(new LeftOut(stray.place().toString(), "folder", List.of(stray.sentence()), 0));
+    }
+  }
+
+  /** Stands for such an entry in the fingerprint; not a file. */
+  static InputHash strayMark(Problem stray) {
+    return new InputHash(stray.sentence(), "", 0);
+  }
+
   /** Takes a range test in; all of them come before the first session. */
   void rangeTest(String name, Visited<RangeTest> visited) {
     keep(visited.files(), visited.hashes());

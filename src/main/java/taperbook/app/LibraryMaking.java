@@ -34,6 +34,7 @@ final class LibraryMaking implements Making {
   public String fingerprint() {
     Project project = workshop.project();
     List<InputHash> inputs = new ArrayList<>(List.of(article.withoutContent()));
+    project.strayProblems().forEach(stray -> inputs.add(LibraryIntake.strayMark(stray)));
     project.rangeTestNames().forEach(name -> inputs.addAll(project.rangeTestHashes(name)));
     project.sessionNames().forEach(name -> inputs.addAll(project.sessionHashes(name)));
     return workshop.fingerprint(inputs);
@@ -72,6 +73,7 @@ final class LibraryMaking implements Making {
   private LibraryIntake intake() {
     LibraryIntake intake = LibraryIntake.with(plan, article);
     Project project = workshop.project();
+    intake.strays(project.strayProblems());
     project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
     project.sessionNames().forEach(n -> intake.session(n, project.visitSession(n)));
     return intake;

@@ -69,6 +69,13 @@ final class Project {
     return List.copyOf(all);
   }
 
+  /** Problems of entries in {@code sessions/} that are neither a session nor a range test. */
+  List<Problem> strayProblems() {
+    Set<Problem> all = new LinkedHashSet<>(sessions.problems());
+    all.addAll(rangeTests.problems());
+    return List.copyOf(all);
+  }
+
   /** The file of a report's own text. */
   Checked<InputFile> article(String report) {
     return file(articlePath(report));

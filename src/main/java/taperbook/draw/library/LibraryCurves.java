@@ -28,7 +28,7 @@ final class LibraryCurves {
         top = Math.max(top, row.curve().y(i));
       }
     }
-    this.power = Scale.upTo(top * HEADROOM, 3);
+    this.power = Scale.upTo(top * HEADROOM, 4);
   }
 
   List<Figure> figures() {

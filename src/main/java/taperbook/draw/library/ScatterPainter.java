@@ -85,20 +85,20 @@ final class ScatterPainter {
     LabelPlacer placer = new LabelPlacer(plot.box(), labels);
     List<Callout> wanted = new ArrayList<>();
     equality.ifPresent(words -> wanted.add(equalityLine(words, placer)));
-    for (Dot dot : dots) {
-      whiskers(dot, placer);
-    }
     double radius = dots.size() > MOST_LABELLED ? style.weights().dot() : style.weights().markDot();
     for (Dot dot : dots) {
-      Ellipse2D circle = Brush.circle(x(dot), y(dot), radius);
-      brush.fill(circle, Palette.PAPER);
-      brush.stroke(circle, style.solid(1.5 * style.weights().mark()), Palette.CURVE);
+      whiskers(dot, placer);
       placer.block(new Box(x(dot) - radius, y(dot) - radius, 2 * radius, 2 * radius));
     }
     labelled().forEach(dot -> wanted.add(callout(dot)));
     List<TextRun> texts = new ArrayList<>();
     for (Callout callout : wanted) {
       placer.place(callout).ifPresent(placed -> label(placed, placer, labels, texts));
+    }
+    for (Dot dot : dots) {
+      Ellipse2D circle = Brush.circle(x(dot), y(dot), radius);
+      brush.fill(circle, Palette.PAPER);
+      brush.stroke(circle, style.solid(1.5 * style.weights().mark()), Palette.CURVE);
     }
     return texts;
   }
@@ -113,11 +113,12 @@ final class ScatterPainter {
   }
 
   private Callout equalityLine(String words, LabelPlacer placer) {
+    double from = plot.x().from();
     double end = Math.min(plot.x().to(), plot.y().to());
-    Line2D line = new Line2D.Double(plot.px(0), plot.py(0), plot.px(end), plot.py(end));
+    Line2D line = new Line2D.Double(plot.px(from), plot.py(from), plot.px(end), plot.py(end));
     brush.stroke(line, style.gapDash(), Palette.GREY);
     placer.keepOff(line);
-    double at = 0.9 * end;
+    double at = from + 0.9 * (end - from);
     List<Callout.Side> sides =
         List.of(Callout.Side.LEFT, Callout.Side.ABOVE_LEFT, Callout.Side.BELOW_RIGHT);
     return new Callout(plot.px(at), plot.py(at), 0, List.of(words), Palette.GREY, sides, true);

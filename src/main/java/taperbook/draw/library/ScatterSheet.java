@@ -17,8 +17,8 @@ import taperbook.draw.TextRun.Anchor;
  * @param dots the sessions
  * @param xTitle title of the horizontal axis, with its unit
  * @param yTitle title of the vertical axis, with its unit
- * @param equal whether both axes begin at zero and have the same length for the same amount, with
- *     the line on which both are equal
+ * @param equal whether both axes begin at the same amount and have the same length for the same
+ *     amount, with the line on which both are equal
  * @param equality what that line says
  * @param title what stands above the plot on film
  * @param subtitle what stands below the title on film
@@ -75,10 +75,26 @@ record ScatterSheet(
           Scale.over(least, right, MOST_TICKS_ACROSS),
           Scale.upTo(top * HEADROOM, MOST_TICKS_UP));
     }
-    double pixels = Math.min(box.width() / (right * HEADROOM), box.height() / (top * HEADROOM));
+    return equalPlot(box, right, top);
+  }
+
+  /** Both axes begin a little below the least value of all, so that the dots use the room. */
+  private Plot equalPlot(Box box, double right, double top) {
+    double least =
+        dots.stream()
+            .mapToDouble(d -> Math.min(d.x().bounds().low(), d.y().bounds().low()))
+            .min()
+            .orElse(0);
+    double room = 0.08 * Math.max(right - least, 0.1 * right);
+    double from = Math.max(0, least - room);
+    double width = right + room - from;
+    double height = top + room - from;
+    double pixels = Math.min(box.width() / width, box.height() / height);
     double step = Scale.roundStep(box.height() / pixels, MOST_TICKS_UP);
     return new Plot(
-        box, new Scale(0, box.width() / pixels, step), new Scale(0, box.height() / pixels, step));
+        box,
+        new Scale(from, from + box.width() / pixels, step),
+        new Scale(from, from + box.height() / pixels, step));
   }
 
   private double greatest(boolean up) {

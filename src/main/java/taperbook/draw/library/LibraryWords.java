@@ -32,14 +32,14 @@ final class LibraryWords {
     return wording;
   }
 
-  /** The window, such as {@code 10 % to 80 %}. */
+  /** The window, such as {@code 10 % to 80 %}, no amount of which is broken. */
   String window() {
-    return plan().window().from() + " % to " + plan().window().to() + " %";
+    return plan().window().from() + "\u00a0% to " + plan().window().to() + "\u00a0%";
   }
 
   /** The first distance, such as {@code 100 km}. */
   String distance() {
-    return plan().distances().get(0).words();
+    return plan().distances().get(0).words().replace(' ', '\u00a0');
   }
 
   /** How many sessions there are, in words. */

@@ -16,7 +16,7 @@ import taperbook.words.Wording;
 /** The table of a library: a row for each session, a column for each number. */
 final class LibraryTable {
   /** Columns of numbers that fit beside a session's name on a page of paper laid across. */
-  private static final int MOST_ON_PAPER = 11;
+  private static final int MOST_ON_PAPER = 12;
 
   /** Digits that a value is sorted by; more would be the noise of floating point. */
   private static final int SORT_DIGITS = 10;

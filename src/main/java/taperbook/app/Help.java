@@ -12,7 +12,8 @@ final class Help {
           taperbook report NAME ...     make these reports, if they are out of date
           taperbook check               read everything, say every problem, write nothing
           taperbook explain NAME ID     say how a number of a report came about
-          taperbook explain NAME ID SESSION    the same of a session it is held against
+          taperbook explain NAME ID SESSION    the same of a session it is held against, or of one
+                                               session of a library
 
           --folder DIR   the folder that holds sessions/ and reports/ (default: this one)
           --version      name and version

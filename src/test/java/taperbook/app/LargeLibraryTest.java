@@ -16,9 +16,9 @@ final class LargeLibraryTest {
 
   @TempDir private Path folder = Path.of("");
 
-  /** Takes a quarter of this on two idle cores. */
+  /** The limit is for a busy machine; two idle cores take a tenth of it. */
   @Test
-  @Timeout(value = 120, unit = TimeUnit.SECONDS)
+  @Timeout(value = 300, unit = TimeUnit.SECONDS)
   void three_hundred_sessions_are_made_into_one_page_of_modest_size() throws IOException {
     Workplace place = ManySessions.write(folder, SESSIONS);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);

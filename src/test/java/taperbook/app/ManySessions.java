@@ -101,8 +101,8 @@ final class ManySessions {
   }
 
   private void file(String path, String text) throws IOException {
-    Path file = folder.resolve(path);
-    Files.createDirectories(file.resolve(".."));
-    Files.writeString(file, text);
+    int slash = path.lastIndexOf('/');
+    Files.createDirectories(folder.resolve(path.substring(0, slash)));
+    Files.writeString(folder.resolve(path), text);
   }
 }

@@ -11,6 +11,11 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import taperbook.model.InputFile;
+import taperbook.model.LibraryResult;
+import taperbook.model.RangeTest;
+import taperbook.model.Session;
+import taperbook.model.Trace;
 
 /** The one-way flow read, check, measure, draw, write; who may use which library. */
 @AnalyzeClasses(packages = "taperbook", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -88,6 +93,16 @@ final class ArchitectureTest {
           .orShould()
           .callMethod(System.class, "currentTimeMillis")
           .because("the same session must always give the same numbers");
+
+  @ArchTest
+  static final ArchRule a_library_keeps_no_readings_and_no_files =
+      noClasses()
+          .that()
+          .haveFullyQualifiedName(LibraryResult.class.getName())
+          .should()
+          .transitivelyDependOnClassesThat()
+          .belongToAnyOf(Session.class, Trace.class, RangeTest.class, InputFile.class)
+          .because("thousands of sessions must fit into memory as rows");
 
   @ArchTest
   static final ArchRule only_app_touches_the_process =

@@ -24,17 +24,21 @@ final class CheckCommand {
     Set<Problem> all = new LinkedHashSet<>();
     if (request.names().isEmpty()) {
       all.addAll(project.folderProblems());
-      project.sessionNames().forEach(name -> all.addAll(project.session(name).problems()));
-      project.rangeTestNames().forEach(name -> all.addAll(project.rangeTest(name).problems()));
+      project
+          .sessionNames()
+          .forEach(name -> all.addAll(project.visitSession(name).value().problems()));
+      project
+          .rangeTestNames()
+          .forEach(name -> all.addAll(project.visitRangeTest(name).value().problems()));
     }
     List<String> names = workshop.asked(request);
     List<String> typed = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
       messages.progress(i, names.size(), names.get(i));
-      Checked<ReportSources> sources = project.sources(names.get(i));
-      all.addAll(sources.problems());
-      if (sources.value().isPresent()) {
-        Pipeline.Findings findings = workshop.pipeline().findings(sources.value().get());
+      Checked<Making> making = workshop.making(names.get(i));
+      all.addAll(making.problems());
+      if (making.value().isPresent()) {
+        Making.Findings findings = making.value().get().findings();
         all.addAll(findings.problems());
         FigureLines lines = new FigureLines(names.get(i), !request.names().isEmpty());
         findings.figures().ifPresent(f -> typed.addAll(lines.of(f)));

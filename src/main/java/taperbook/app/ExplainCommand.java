@@ -2,7 +2,9 @@ package taperbook.app;
 
 import java.util.Collection;
 import java.util.List;
+import taperbook.model.Plan;
 import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.problem.Checked;
 import taperbook.problem.Nearest;
@@ -31,7 +33,20 @@ final class ExplainCommand {
     if (!reports.contains(report)) {
       throw unknown("there is no report", report, reports);
     }
-    Checked<ReportSources> sources = workshop.project().sources(report);
+    Checked<Plan> plan = workshop.project().plan(report);
+    if (plan.value().isEmpty()) {
+      messages.problems(plan.problems());
+      return ExitStatus.INPUT_REFUSED;
+    }
+    return plan.value()
+        .get()
+        .fold(
+            session -> ofReport(workshop, session, names),
+            library -> new LibraryExplanation(messages, workshop).run(library, names));
+  }
+
+  private ExitStatus ofReport(Workshop workshop, ReportPlan plan, List<String> names) {
+    Checked<ReportSources> sources = workshop.project().sources(plan);
     Checked<ReportResult> measured = sources.then(workshop.pipeline()::measured);
     messages.problems(measured.problems());
     if (measured.value().isEmpty() || sources.value().isEmpty()) {
@@ -39,7 +54,7 @@ final class ExplainCommand {
     }
     ReportResult result = measured.value().get();
     ReportNumber number = number(result, session(result, names), names.get(1));
-    Wording wording = new Wording(result.plan().style().units());
+    Wording wording = new Wording(plan.style().units());
     InputRows rows = new InputRows(sources.value().get().files());
     Explanation.lines(number, result.cautions(number), wording, rows).forEach(messages::result);
     return ExitStatus.DONE;
@@ -65,7 +80,7 @@ final class ExplainCommand {
                     result.ids(session)));
   }
 
-  private static StoppedException unknown(String what, String name, Collection<String> known) {
+  static StoppedException unknown(String what, String name, Collection<String> known) {
     List<String> near = Nearest.names(name, known);
     return new StoppedException(
         what

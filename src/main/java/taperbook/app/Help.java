@@ -13,7 +13,8 @@ final class Help {
           taperbook check               read everything, say every problem, write nothing
           taperbook check NAME ...      the same of these reports, with each figure typed by hand
           taperbook explain NAME ID     say how a number of a report came about
-          taperbook explain NAME ID SESSION    the same of a session it is held against
+          taperbook explain NAME ID SESSION    the same of a session it is held against, or of one
+                                               session of a library
           taperbook verify FILE.pdf     recompute a report from what its PDF carries, and compare
 
           --folder DIR   the folder that holds sessions/ and reports/ (default: this one)

@@ -4,9 +4,11 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import taperbook.model.ConditionItem;
+import taperbook.model.LibraryResult;
 import taperbook.model.ReportResult;
 
 /**
@@ -31,6 +33,22 @@ final class MadeDate {
         .or(
             () ->
                 result.main().session().conditions().text(ConditionItem.DATE).map(LocalDate::parse))
+        .orElse(LocalDate.EPOCH);
+  }
+
+  /** The day that a library bears: in place of a session's day the latest of all. */
+  LocalDate of(LibraryResult result) {
+    return result
+        .plan()
+        .heading()
+        .published()
+        .or(this::sourceDateEpoch)
+        .or(
+            () ->
+                result.rows().stream()
+                    .flatMap(r -> r.about().date().stream())
+                    .map(LocalDate::parse)
+                    .max(Comparator.naturalOrder()))
         .orElse(LocalDate.EPOCH);
   }
 

@@ -20,6 +20,7 @@ final class OwnTemplates {
   private static final String FOLDER = "templates";
   private static final String TEMPLATE = ".ftlh";
   private static final String STYLE = ".css";
+  private static final String SCRIPT = ".js";
 
   /** Parts that other templates use; not templates of a report. */
   private static final Set<String> NOT_REPORTS = Set.of("parts.ftlh", "methods.ftlh");
@@ -66,7 +67,8 @@ final class OwnTemplates {
   }
 
   private static boolean isTemplate(String path) {
-    return path.startsWith(FOLDER + "/") && (path.endsWith(TEMPLATE) || path.endsWith(STYLE));
+    return path.startsWith(FOLDER + "/")
+        && (path.endsWith(TEMPLATE) || path.endsWith(STYLE) || path.endsWith(SCRIPT));
   }
 
   List<InputFile> files() {

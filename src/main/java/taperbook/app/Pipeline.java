@@ -63,17 +63,8 @@ final class Pipeline {
             });
   }
 
-  /**
-   * What making a report would meet.
-   *
-   * @param problems every problem
-   * @param figures the figures typed by hand in the article, if there are results to hold them
-   *     against
-   */
-  record Findings(List<Problem> problems, Optional<ArticleFigures> figures) {}
-
-  /** Every problem that making the report would meet; nothing is kept. */
-  Findings findings(ReportSources sources) {
+  /** What making the report would meet; nothing is kept. */
+  Making.Findings findings(ReportSources sources) {
     Checked<ReportResult> measured = measured(sources);
     List<Problem> all = new ArrayList<>(measured.problems());
     Optional<ArticleFigures> figures = measured.value().map(FigureCheck::of);
@@ -81,7 +72,7 @@ final class Pipeline {
     measured
         .value()
         .ifPresent(result -> all.addAll(new ReportWriter().problems(job(sources, result))));
-    return new Findings(all, figures);
+    return new Making.Findings(all, figures);
   }
 
   /** What is measured for a report; nothing is drawn or written. */

@@ -8,10 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import taperbook.check.PlanCheck;
 import taperbook.check.RangeTestCheck;
-import taperbook.check.ReportCheck;
 import taperbook.check.SessionCheck;
 import taperbook.model.InputFile;
+import taperbook.model.InputHash;
+import taperbook.model.Plan;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportPlan;
 import taperbook.model.Session;
@@ -67,22 +69,40 @@ final class Project {
     return List.copyOf(all);
   }
 
-  /** The plan of a report and the bytes of every file that it is made from. */
-  Checked<ReportSources> sources(String report) {
-    String path = "reports/" + report + ".md";
-    return file(path)
+  /** Problems of entries in {@code sessions/} that are neither a session nor a range test. */
+  List<Problem> strayProblems() {
+    Set<Problem> all = new LinkedHashSet<>(sessions.problems());
+    all.addAll(rangeTests.problems());
+    return List.copyOf(all);
+  }
+
+  /** The file of a report's own text. */
+  Checked<InputFile> article(String report) {
+    return file(articlePath(report));
+  }
+
+  private static String articlePath(String report) {
+    return "reports/" + report + ".md";
+  }
+
+  /** What a report asks for. */
+  Checked<Plan> plan(String report) {
+    return article(report)
         .then(ReportFileReader::read)
         .then(
             raw ->
-                ReportCheck.check(
+                PlanCheck.check(
                     report,
                     raw,
                     Set.copyOf(sessionNames()),
                     Set.copyOf(rangeTestNames()),
-                    templateNames))
-        .then(
-            plan ->
-                filesOf(plan.subject(), path).then(f -> Checked.good(new ReportSources(plan, f))));
+                    templateNames));
+  }
+
+  /** The bytes of every file that a session's report is made from. */
+  Checked<ReportSources> sources(ReportPlan plan) {
+    return filesOf(plan.subject(), articlePath(plan.name()))
+        .then(f -> Checked.good(new ReportSources(plan, f)));
   }
 
   private Checked<List<InputFile>> filesOf(ReportPlan.Subject subject, String reportPath) {
@@ -128,6 +148,54 @@ final class Project {
                             n,
                             tables.get(0),
                             tables.size() > 1 ? Optional.of(tables.get(1)) : Optional.empty())));
+  }
+
+  /** The session of this name, read without being kept. */
+  Visited<Session> visitSession(String name) {
+    return visit(
+        sessionPaths(name), tables -> SessionCheck.check(name, tables.get(0), tables.get(1)));
+  }
+
+  /** The range test of this name, read without being kept. */
+  Visited<RangeTest> visitRangeTest(String name) {
+    return visit(
+        rangeTestPaths(name),
+        tables -> RangeTestCheck.check(name, tables.get(0), tables.stream().skip(1).findFirst()));
+  }
+
+  /** Name and hash of each file of a session, read without being kept. */
+  List<InputHash> sessionHashes(String name) {
+    return hashes(sessionPaths(name));
+  }
+
+  /** Name and hash of each file of a range test, read without being kept. */
+  List<InputHash> rangeTestHashes(String name) {
+    return hashes(rangeTestPaths(name));
+  }
+
+  private List<InputHash> hashes(List<String> paths) {
+    return paths.stream().map(path -> Visited.hash(path, passing(path).value())).toList();
+  }
+
+  private <T> Visited<T> visit(List<String> paths, Function<List<CsvTable>, Checked<T>> check) {
+    List<InputFile> files = new ArrayList<>();
+    List<InputHash> hashes = new ArrayList<>();
+    Checked<List<CsvTable>> tables =
+        all(
+            paths,
+            path -> {
+              Checked<InputFile> file = passing(path);
+              file.value().ifPresent(files::add);
+              hashes.add(Visited.hash(path, file.value()));
+              return file.then(CsvTableReader::read);
+            });
+    return new Visited<>(tables.then(check), files, hashes);
+  }
+
+  /** A file that is not kept, unless it already was for something else. */
+  private Checked<InputFile> passing(String path) {
+    Checked<InputFile> kept = files.get(path);
+    return kept == null ? folder.read(path) : kept;
   }
 
   private Checked<CsvTable> table(String path) {

@@ -46,29 +46,29 @@ final class ReportCommand {
   }
 
   private boolean make(Workshop workshop, String name) {
-    Checked<ReportSources> sources = workshop.project().sources(name);
-    tell(sources.problems());
-    if (sources.value().isEmpty()) {
+    Checked<Making> making = workshop.making(name);
+    tell(making.problems());
+    if (making.value().isEmpty()) {
       messages.result(name + "  refused");
       return false;
     }
-    String fingerprint = workshop.fingerprint(sources.value().get());
     PublishedFolder published = workshop.published(name);
-    if (published.isMadeFrom(fingerprint)) {
+    if (published.isMadeFrom(making.value().get().fingerprint())) {
       messages.result(name + "  up to date");
       return true;
     }
-    Checked<Pipeline.Made> made = workshop.pipeline().make(sources.value().get());
+    Checked<Making.Made> made = making.value().get().make();
     tell(made.problems());
-    Optional<Pipeline.Made> value = made.value();
+    Optional<Making.Made> value = made.value();
     if (value.isEmpty()) {
       messages.result(name + "  refused");
       return false;
     }
-    published.replace(value.get().files().all(), fingerprint);
+    tell(value.get().told());
+    published.replace(value.get().files().all(), value.get().fingerprint());
     messages.result(
         name + "  made: reports/" + name + "/, " + value.get().files().all().size() + " files");
-    new Summary(value.get().result()).lines().forEach(messages::result);
+    value.get().summary().forEach(messages::result);
     return true;
   }
 

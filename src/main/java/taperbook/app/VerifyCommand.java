@@ -116,10 +116,11 @@ final class VerifyCommand {
                 "SOURCE_DATE_EPOCH",
                 Long.toString(carried.made().atStartOfDay(ZoneOffset.UTC).toEpochSecond())));
     Project project = new Project(new CarriedFolder(own), templates.names());
-    Pipeline pipeline = new Pipeline(project, templates, ProgramStamp.ofThisProgram(), madeDate);
-    return project
-        .sources(carried.numbers().report())
-        .then(pipeline::make)
+    ProgramStamp program = ProgramStamp.ofThisProgram();
+    Pipeline pipeline = new Pipeline(project, templates, program, madeDate);
+    return new Workshop(project, templates, program, madeDate, pipeline, Path.of(""))
+        .making(carried.numbers().report())
+        .then(Making::make)
         .then(made -> Checked.good(made.files().all().getOrDefault("report.pdf", new byte[0])));
   }
 

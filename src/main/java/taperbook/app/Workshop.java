@@ -3,6 +3,9 @@ package taperbook.app;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import taperbook.model.InputFile;
+import taperbook.model.InputHash;
+import taperbook.problem.Checked;
 import taperbook.read.ProjectFolder;
 
 /**
@@ -38,7 +41,28 @@ record Workshop(
   }
 
   String fingerprint(ReportSources sources) {
-    return Fingerprint.of(sources, templates, program, madeDate);
+    return fingerprint(sources.files().stream().map(InputFile::withoutContent).toList());
+  }
+
+  String fingerprint(List<InputHash> inputs) {
+    return Fingerprint.of(inputs, templates, program, madeDate);
+  }
+
+  /** The report of this name, ready to be made, or every problem of its front matter. */
+  Checked<Making> making(String report) {
+    return project
+        .plan(report)
+        .then(
+            plan ->
+                plan.<Checked<Making>>fold(
+                    session ->
+                        project
+                            .sources(session)
+                            .then(s -> Checked.good(new SessionMaking(s, this))),
+                    library ->
+                        project
+                            .article(report)
+                            .then(a -> Checked.good(new LibraryMaking(library, a, this)))));
   }
 
   PublishedFolder published(String report) {

@@ -57,6 +57,20 @@ final class FrontMatter {
     return value;
   }
 
+  /** Refuses a key that this kind of report does not take, if it is there. */
+  void refuse(ReportKey key, String expected, String remedy) {
+    RawEntry entry = entries.get(key);
+    if (entry != null) {
+      log.add(
+          ProblemCode.KEY_OUT_OF_PLACE,
+          entry.line(),
+          entry.column(),
+          Quoted.of(entry.key()),
+          expected,
+          remedy);
+    }
+  }
+
   /** All values of a key: the items below it, and what commas part. */
   List<RawText> list(ReportKey key) {
     List<RawText> all = new ArrayList<>();

@@ -1,13 +1,8 @@
 package taperbook.check;
 
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import taperbook.model.Basis;
 import taperbook.model.ReportPlan;
-import taperbook.model.Unit;
 import taperbook.problem.Checked;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
@@ -22,15 +17,14 @@ public final class ReportCheck {
   /** Sessions beside the reported one that the pages can tell apart: six letters and styles. */
   private static final int MOST_COMPARED = 5;
 
-  private static final List<String> UNITS = List.of(Unit.MILE.symbol(), Unit.KILOMETRE.symbol());
-  private static final List<String> BASES = List.of(Basis.DRIVEN.words(), Basis.RATED.words());
-
   private final ProblemLog log;
   private final FrontMatter frontMatter;
+  private final PlanParts parts;
 
   private ReportCheck(RawReport raw) {
     this.log = new ProblemLog(raw.file());
     this.frontMatter = new FrontMatter(raw, log);
+    this.parts = new PlanParts(raw, frontMatter, log);
   }
 
   /**
@@ -49,36 +43,13 @@ public final class ReportCheck {
       Set<String> knownRangeTests,
       Set<String> knownTemplates) {
     ReportCheck check = new ReportCheck(raw);
-    ReportPlan.Heading heading = check.heading();
+    ReportPlan.Heading heading = check.parts.heading();
     ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests);
-    ReportPlan.Style style = check.style(knownTemplates);
+    ReportPlan.Style style = check.parts.style(knownTemplates, USUAL_TEMPLATE);
     ReportPlan.Wishes wishes = new WishReader(check.frontMatter, check.log).read(style.units());
-    ReportPlan.Article article =
-        new ReportPlan.Article(raw.body(), raw.file(), raw.bodyFirstLine());
     return Checked.of(
-        new ReportPlan(reportName, heading, subject, wishes, style, article), check.log.list());
-  }
-
-  private ReportPlan.Heading heading() {
-    String title = frontMatter.required(ReportKey.TITLE).map(RawText::text).orElse("");
-    String author = frontMatter.value(ReportKey.AUTHOR).map(RawText::text).orElse("");
-    return new ReportPlan.Heading(
-        title, author, frontMatter.value(ReportKey.PUBLISHED).flatMap(this::day));
-  }
-
-  private Optional<LocalDate> day(RawText written) {
-    try {
-      return Optional.of(LocalDate.parse(written.text()));
-    } catch (DateTimeException e) {
-      log.add(
-          ProblemCode.VALUE_NOT_UNDERSTOOD,
-          written.line(),
-          written.column(),
-          Quoted.of(written.text()),
-          "a day in ISO 8601, as in 2026-03-14",
-          "write year, month and day in that form");
-      return Optional.empty();
-    }
+        new ReportPlan(reportName, heading, subject, wishes, style, check.parts.article()),
+        check.log.list());
   }
 
   private ReportPlan.Subject subject(Set<String> knownSessions, Set<String> knownRangeTests) {
@@ -121,38 +92,5 @@ public final class ReportCheck {
         Quoted.of(written.text()) + ", the session reported itself",
         "other sessions to compare it with",
         "take it away");
-  }
-
-  private ReportPlan.Style style(Set<String> knownTemplates) {
-    Unit units =
-        frontMatter
-            .value(ReportKey.UNITS)
-            .flatMap(v -> choice(v, UNITS, UnitSpelling.suggest(v.text(), UNITS)))
-            .flatMap(Unit::ofSymbol)
-            .orElse(Unit.KILOMETRE);
-    Basis basis =
-        frontMatter
-            .value(ReportKey.BASIS)
-            .flatMap(v -> choice(v, BASES, Suggestion.of(v.text(), BASES)))
-            .flatMap(Basis::ofWords)
-            .orElse(Basis.DRIVEN);
-    KnownNames templates = new KnownNames("template", knownTemplates, log);
-    String template =
-        frontMatter.value(ReportKey.TEMPLATE).flatMap(templates::find).orElse(USUAL_TEMPLATE);
-    return new ReportPlan.Style(units, basis, template);
-  }
-
-  private Optional<String> choice(RawText written, List<String> words, Optional<String> meant) {
-    if (words.contains(written.text())) {
-      return Optional.of(written.text());
-    }
-    log.add(
-        ProblemCode.VALUE_NOT_UNDERSTOOD,
-        written.line(),
-        written.column(),
-        Quoted.of(written.text()),
-        "one of the words " + String.join(", ", words),
-        meant.map(w -> "write " + w).orElse("write one of these words"));
-    return Optional.empty();
   }
 }

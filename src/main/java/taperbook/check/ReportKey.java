@@ -2,6 +2,7 @@ package taperbook.check;
 
 /** The keys of a report's front matter. */
 enum ReportKey {
+  KIND("kind", "what kind of report it is: session or library", "library"),
   TITLE("title", "the title of the report", "A first look"),
   AUTHOR("author", "who answers for the report", "A. Tester"),
   PUBLISHED("published", "the day of publication", "2026-03-14"),

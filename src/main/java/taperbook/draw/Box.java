@@ -11,22 +11,24 @@ import java.awt.geom.Rectangle2D;
  * @param width width, not negative
  * @param height height, not negative
  */
-record Box(double left, double top, double width, double height) {
-  double right() {
+public record Box(double left, double top, double width, double height) {
+  /** Right edge. */
+  public double right() {
     return left + width;
   }
 
-  double bottom() {
+  /** Bottom edge. */
+  public double bottom() {
     return top + height;
   }
 
   /** This box with a rim on all sides. */
-  Box grown(double rim) {
+  public Box grown(double rim) {
     return new Box(left - rim, top - rim, width + 2 * rim, height + 2 * rim);
   }
 
   /** True if the two share some area. */
-  boolean overlaps(Box other) {
+  public boolean overlaps(Box other) {
     return left < other.right()
         && other.left < right()
         && top < other.bottom()
@@ -34,7 +36,7 @@ record Box(double left, double top, double width, double height) {
   }
 
   /** True if this box lies inside the other, edges included. */
-  boolean isInside(Box other) {
+  public boolean isInside(Box other) {
     return left >= other.left - 1e-6
         && top >= other.top - 1e-6
         && right() <= other.right() + 1e-6
@@ -47,7 +49,7 @@ record Box(double left, double top, double width, double height) {
   }
 
   /** True if the line meets this box. */
-  boolean meets(Line2D line) {
+  public boolean meets(Line2D line) {
     return shape().intersectsLine(line);
   }
 
@@ -78,18 +80,18 @@ record Box(double left, double top, double width, double height) {
   }
 
   /** This box moved sideways into another, if it is no wider. */
-  Box shiftedInto(Box region) {
+  public Box shiftedInto(Box region) {
     double atMost = Math.min(left, region.right() - width);
     return new Box(Math.max(region.left, atMost), top, width, height);
   }
 
   /** The abscissa in this box that is nearest to {@code x}. */
-  double nearestX(double x) {
+  public double nearestX(double x) {
     return Math.max(left, Math.min(right(), x));
   }
 
   /** The ordinate in this box that is nearest to {@code y}. */
-  double nearestY(double y) {
+  public double nearestY(double y) {
     return Math.max(top, Math.min(bottom(), y));
   }
 }

@@ -18,7 +18,7 @@ import java.util.Optional;
  *     out where there is no room
  * @param handicap what it costs to prefer this form of the label to another
  */
-record Callout(
+public record Callout(
     List<Spot> spots,
     List<String> lines,
     Color color,
@@ -30,14 +30,14 @@ record Callout(
   private static final double KEY = 2.6;
 
   /** Copies the lists. */
-  Callout {
+  public Callout {
     spots = List.copyOf(spots);
     lines = List.copyOf(lines);
     sides = List.copyOf(sides);
   }
 
   /** A label about a single spot. */
-  Callout(Spot spot, List<String> lines, Color color, List<Side> sides, boolean required) {
+  public Callout(Spot spot, List<String> lines, Color color, List<Side> sides, boolean required) {
     this(List.of(spot), lines, color, Optional.empty(), sides, required, 0);
   }
 
@@ -48,7 +48,7 @@ record Callout(
    * @param y pixel of the point
    * @param reach how far to either side of the point the label may slide along what it is about
    */
-  record Spot(double x, double y, double reach) {
+  public record Spot(double x, double y, double reach) {
     /** Abscissae to try, the point's own first. */
     double[] anchors() {
       if (reach == 0) {
@@ -75,14 +75,22 @@ record Callout(
   }
 
   /** Sides of a point: where the label lies, as a direction right and down. */
-  enum Side {
+  public enum Side {
+    /** Straight above. */
     ABOVE(0, -1),
+    /** Straight below. */
     BELOW(0, 1),
+    /** To the right. */
     RIGHT(1, 0),
+    /** To the left. */
     LEFT(-1, 0),
+    /** Above and to the right. */
     ABOVE_RIGHT(1, -1),
+    /** Above and to the left. */
     ABOVE_LEFT(-1, -1),
+    /** Below and to the right. */
     BELOW_RIGHT(1, 1),
+    /** Below and to the left. */
     BELOW_LEFT(-1, 1);
 
     private final int right;
@@ -113,7 +121,7 @@ record Callout(
    * @param spot what it is about
    * @param box where it stands
    */
-  record Placed(Callout callout, Spot spot, Box box) {}
+  public record Placed(Callout callout, Spot spot, Box box) {}
 
   /** Width and height of the text, as a box at the origin. */
   Box size(ChartStyle style) {

@@ -12,10 +12,10 @@ import java.awt.BasicStroke;
  * @param weights widths of lines and sizes of dots
  * @param titled whether title and subtitle stand inside the picture
  */
-record ChartStyle(
+public record ChartStyle(
     int width, int height, Margins margins, Type type, Weights weights, boolean titled) {
   /** Room around the plot, on its four sides. */
-  record Margins(int left, int top, int right, int bottom) {}
+  public record Margins(int left, int top, int right, int bottom) {}
 
   /**
    * Sizes of text.
@@ -26,7 +26,7 @@ record ChartStyle(
    * @param slack factor on measured widths: where the reader's program sets the text, its font may
    *     run wider than ours
    */
-  record Type(double tick, double label, double title, double slack) {}
+  public record Type(double tick, double label, double title, double slack) {}
 
   /**
    * Widths of lines and sizes of dots.
@@ -37,13 +37,13 @@ record ChartStyle(
    * @param dot radius of a reading
    * @param markDot radius of a mark's dot
    */
-  record Weights(double curve, double thin, double mark, double dot, double markDot) {}
+  public record Weights(double curve, double thin, double mark, double dot, double markDot) {}
 
   /**
    * For the page: 720 x 405, printed about 170 mm wide, so that a pixel is 0.669 pt and the
    * smallest text about 9 pt.
    */
-  static ChartStyle print() {
+  public static ChartStyle print() {
     return new ChartStyle(
         720,
         405,
@@ -54,7 +54,7 @@ record ChartStyle(
   }
 
   /** For film: 1920 x 1080, no text below 28 pixels. */
-  static ChartStyle film() {
+  public static ChartStyle film() {
     return new ChartStyle(
         1920,
         1080,
@@ -65,27 +65,27 @@ record ChartStyle(
   }
 
   /** Gap between a mark and its label. */
-  double gap() {
+  public double gap() {
     return type.label() * 0.6;
   }
 
   /** Distance between the baselines of a label's lines. */
-  double leading() {
+  public double leading() {
     return type.label() * 1.25;
   }
 
   /** A plain line. */
-  BasicStroke solid(double lineWidth) {
+  public BasicStroke solid(double lineWidth) {
     return new BasicStroke((float) lineWidth, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
   }
 
   /** The curve where readings are close enough. */
-  BasicStroke curve() {
+  public BasicStroke curve() {
     return new BasicStroke((float) weights.curve(), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
   }
 
   /** The curve over a wide gap. */
-  BasicStroke gapDash() {
+  public BasicStroke gapDash() {
     float unit = (float) weights.curve();
     return new BasicStroke(
         unit * 0.75f,
@@ -97,7 +97,7 @@ record ChartStyle(
   }
 
   /** Guides from an axis to a mark. */
-  BasicStroke dotted() {
+  public BasicStroke dotted() {
     float unit = (float) weights.mark();
     return new BasicStroke(
         unit, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {0.1f, 3 * unit}, 0);

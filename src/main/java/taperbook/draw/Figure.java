@@ -59,6 +59,26 @@ public final class Figure {
         () -> PngPicture.write(draft.chart()));
   }
 
+  /**
+   * A figure of any picture: its SVG is painted now, its PNG each time it is asked for.
+   *
+   * @param id stem of its files
+   * @param title title in words
+   * @param caption what the picture finds
+   * @param textAlternative what it shows, for those who cannot see it
+   * @param painting the picture
+   */
+  public static Figure of(
+      String id, String title, String caption, String textAlternative, Painting painting) {
+    return new Figure(
+        id,
+        title,
+        caption,
+        textAlternative,
+        SvgPicture.write(id, title, textAlternative, painting),
+        () -> PngPicture.write(painting));
+  }
+
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
   public String id() {
     return id;

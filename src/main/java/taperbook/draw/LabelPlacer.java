@@ -10,7 +10,7 @@ import taperbook.draw.Callout.Spot;
  * blocked box, off the curves unless there is no other way, and as near to their point as that
  * allows. First come, first served, so the important ones come first.
  */
-final class LabelPlacer {
+public final class LabelPlacer {
   private static final double[] DISTANCES = {1, 1.6, 2.4, 3.8, 6};
 
   /** A label that may be left out is, rather than stand far off or across what is drawn. */
@@ -25,19 +25,19 @@ final class LabelPlacer {
    *
    * @param region what no label may leave
    */
-  LabelPlacer(Box region, ChartStyle style) {
+  public LabelPlacer(Box region, ChartStyle style) {
     this.region = region;
     this.style = style;
     this.obstacles = new Obstacles(style);
   }
 
   /** What labels keep off. */
-  Obstacles obstacles() {
+  public Obstacles obstacles() {
     return obstacles;
   }
 
   /** Places a label, or leaves it out if there is no room for it. */
-  Optional<Callout.Placed> place(Callout callout) {
+  public Optional<Callout.Placed> place(Callout callout) {
     return place(List.of(callout));
   }
 
@@ -45,7 +45,7 @@ final class LabelPlacer {
    * Places one of several forms of a label: the one that costs least, its handicap included. Leaves
    * all out if there is no room for any.
    */
-  Optional<Callout.Placed> place(List<Callout> forms) {
+  public Optional<Callout.Placed> place(List<Callout> forms) {
     Choice best = best(forms);
     best.placed.ifPresent(
         placed -> {
@@ -61,7 +61,7 @@ final class LabelPlacer {
   }
 
   /** The line from a label to its point, if the label stands so far away that it needs one. */
-  Optional<Line2D> leader(Callout.Placed placed) {
+  public Optional<Line2D> leader(Callout.Placed placed) {
     Spot spot = placed.spot();
     Box box = placed.box();
     double fromX = spot.nearestX(box);

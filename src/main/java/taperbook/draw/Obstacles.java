@@ -7,7 +7,7 @@ import java.util.Optional;
 import taperbook.draw.Callout.Spot;
 
 /** What labels keep off, and what it costs them not to. */
-final class Obstacles {
+public final class Obstacles {
   /** What it costs to stand on a curve: more than any distance from the point. */
   static final double CURVE_COST = 60;
 
@@ -34,17 +34,17 @@ final class Obstacles {
   private record Piece(Line2D line, Pen pen) {}
 
   /** Names a piece of a curve, which labels keep off if they can. */
-  void keepOff(Line2D piece, Pen pen) {
+  public void keepOff(Line2D piece, Pen pen) {
     curves.add(new Piece(piece, pen));
   }
 
   /** Names a thin line, which labels keep off if it costs them little. */
-  void keepOffLightly(Line2D line) {
+  public void keepOffLightly(Line2D line) {
     light.add(line);
   }
 
   /** Names a box that no label may touch. */
-  void block(Box box) {
+  public void block(Box box) {
     blocked.add(box);
   }
 

@@ -8,7 +8,7 @@ import taperbook.draw.TextRun.Anchor;
 import taperbook.draw.TextRun.Face;
 
 /** Paints a chart in a style: all shapes at once, while texts are handed back to be set. */
-final class Painter {
+public final class Painter {
   private Painter() {}
 
   /** Paints the shapes of a chart and returns its texts. */
@@ -36,7 +36,7 @@ final class Painter {
   }
 
   /** The lines of a label, aligned on the side that faces the label's point. */
-  static List<TextRun> runs(Callout.Placed label, ChartStyle style) {
+  public static List<TextRun> runs(Callout.Placed label, ChartStyle style) {
     Box box = label.box();
     double key = label.callout().keyWidth(style);
     Anchor anchor = key > 0 ? Anchor.START : facing(box, label.spot().x());

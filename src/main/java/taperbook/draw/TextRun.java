@@ -11,11 +11,14 @@ import java.awt.Color;
  * @param anchor which part of the text stands at {@code x}
  * @param font how it is set
  */
-record TextRun(String text, double x, double baseline, Anchor anchor, Face font) {
+public record TextRun(String text, double x, double baseline, Anchor anchor, Face font) {
   /** Which part of a text stands at its place, with the word that SVG has for it. */
-  enum Anchor {
+  public enum Anchor {
+    /** Its left end. */
     START("start", 0),
+    /** Its middle. */
     MIDDLE("middle", 0.5),
+    /** Its right end. */
     END("end", 1);
 
     private final String svg;
@@ -38,19 +41,20 @@ record TextRun(String text, double x, double baseline, Anchor anchor, Face font)
    * @param bold whether it is bold
    * @param color its colour
    */
-  record Face(double size, boolean bold, Color color) {}
+  public record Face(double size, boolean bold, Color color) {}
 
-  double width() {
+  /** Width in pixels. */
+  public double width() {
     return Typeface.width(text, font.bold(), font.size());
   }
 
   /** Pixel of the text's left edge. */
-  double left() {
+  public double left() {
     return x - anchor.share * width();
   }
 
   /** The box that the text may fill: its line from a little above capitals to descenders. */
-  Box box() {
+  public Box box() {
     return new Box(left(), baseline - 0.8 * font.size(), width(), font.size());
   }
 }

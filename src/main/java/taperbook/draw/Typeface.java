@@ -8,7 +8,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 
 /** The type that charts are set in: Noto Sans, carried along, never a font of the system. */
-final class Typeface {
+public final class Typeface {
   private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
   private static final Font REGULAR = load("NotoSans-Regular.ttf");
   private static final Font BOLD = load("NotoSans-Bold.ttf");
@@ -21,7 +21,7 @@ final class Typeface {
   }
 
   /** Width of a text in pixels at a size in pixels. */
-  static double width(String text, boolean bold, double size) {
+  public static double width(String text, boolean bold, double size) {
     return font(bold, size).getStringBounds(text, CONTEXT).getWidth();
   }
 

@@ -23,13 +23,18 @@ final class CurveSet {
 
   Curves make() {
     return new Curves(
-        recording.power().flatMap(p -> recording.soc().map(s -> powerOverSoc(p, s))),
+        powerOverSoc(),
         recording.power().map(CurveSet::powerOverTime),
         recording.envelope().flatMap(e -> recording.soc().map(s -> socOverTime(s, e))),
         recording
             .envelope()
             .flatMap(e -> recording.soc().map(s -> socOverTime(s, e)))
             .flatMap(this::distanceOverTime));
+  }
+
+  /** Power over state of charge, if both were recorded. */
+  Optional<Curve> powerOverSoc() {
+    return recording.power().flatMap(p -> recording.soc().map(s -> powerOverSoc(p, s)));
   }
 
   private static Curve powerOverTime(Trace power) {

@@ -7,6 +7,10 @@ package taperbook.model;
  * <p>A final class and not a record because it keeps arrays, which it copies in.
  */
 public final class Curve {
+  /** A curve without a point. */
+  public static final Curve EMPTY =
+      new Curve(new double[0], new double[0], new double[0], new double[0], new boolean[0]);
+
   private final double[] x;
   private final double[] y;
   private final double[] low;

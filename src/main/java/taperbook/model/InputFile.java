@@ -41,6 +41,11 @@ public final class InputFile {
     return sha256;
   }
 
+  /** The file's name, hash and length, without its content. */
+  public InputHash withoutContent() {
+    return new InputHash(path, sha256, bytes.length);
+  }
+
   private static String hash(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));

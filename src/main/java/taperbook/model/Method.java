@@ -29,6 +29,13 @@ public enum Method {
       "The first or last reading of the channel, within half a step of its display.",
       "x[1] or x[n], give or take step / 2",
       List.of(NEAREST_STEP)),
+  /** A stated fact. */
+  STATED_FACT(
+      "As stated",
+      "What the tester states in the conditions of the session, give or take half a unit of the last"
+          + " digit written.",
+      "x as stated",
+      List.of()),
   /** Length of the session. */
   RECORDED_TIME(
       "Session time",

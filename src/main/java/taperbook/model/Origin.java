@@ -13,7 +13,7 @@ import java.util.List;
 public record Origin(String session, String against, Basis basis, List<RowRef> rows) {
   /** Sorts the rows and drops repeats. */
   public Origin {
-    rows = rows.stream().sorted().distinct().toList();
+    rows = RowList.of(rows);
   }
 
   /** The origin of a number that is about one session alone. */

@@ -35,6 +35,11 @@ public record ReportNumber(
     return outcome.estimateIfMeasured();
   }
 
+  /** What a reader must know, in sentences. */
+  public List<String> cautions() {
+    return caveats.stream().map(Caveat::sentence).toList();
+  }
+
   /** The reason why there is no value, if there is none. */
   public Optional<String> withheld() {
     return outcome.reasonIfWithheld();

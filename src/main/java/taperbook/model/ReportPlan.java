@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param article the tester's own text
  */
 public record ReportPlan(
-    String name, Heading heading, Subject subject, Wishes wishes, Style style, Article article) {
+    String name, Heading heading, Subject subject, Wishes wishes, Style style, Article article)
+    implements Plan {
   /**
    * What stands at the top.
    *
@@ -77,10 +78,4 @@ public record ReportPlan(
    * @param firstLine the line of the file that the text begins on
    */
   public record Article(String markdown, String file, int firstLine) {}
-
-  /** Id of the number that tells the time to add a distance on the basis that was chosen. */
-  public String timeToAddId(WantedDistance distance) {
-    String id = "time_to_add_" + distance.idPart();
-    return style.basis() == Basis.RATED ? id + "_rated" : id;
-  }
 }

@@ -42,6 +42,14 @@ public record ReportResult(
     return all;
   }
 
+  /** All numbers of the report: those of each session, then those of each pair. */
+  public List<Numbers> numbers() {
+    return Stream.concat(
+            sessions().stream().map(SessionResult::numbers),
+            pairs.stream().map(PairResult::numbers))
+        .toList();
+  }
+
   /**
    * A number of the report.
    *

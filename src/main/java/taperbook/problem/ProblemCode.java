@@ -72,8 +72,12 @@ public enum ProblemCode {
   KEY_MISSING(Severity.ERROR),
   /** A front matter key stands there twice. */
   KEY_TWICE(Severity.ERROR),
+  /** A front matter key that this kind of report does not take. */
+  KEY_OUT_OF_PLACE(Severity.ERROR),
   /** A session, range test, template or report that is named does not exist. */
   NAME_UNKNOWN(Severity.ERROR),
+  /** No session can be taken into a library. */
+  LIBRARY_EMPTY(Severity.ERROR),
   /** The range test is of another vehicle than the session. */
   VEHICLE_DIFFERS(Severity.NOTICE),
   /** The article or a template cannot be carried out. */

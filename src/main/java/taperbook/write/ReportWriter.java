@@ -45,7 +45,7 @@ public final class ReportWriter {
   }
 
   private static Checked<Pages> pages(WriteJob job, Map<String, String> svgs) {
-    Checked<String> template = new TemplateChoice(job).page();
+    Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());
     Checked<List<ArticlePart>> article = new ArticleText(job.result(), svgs.keySet()).parts();
     List<Problem> problems = new ArrayList<>(template.problems());
     problems.addAll(article.problems());

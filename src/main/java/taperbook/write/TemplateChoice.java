@@ -1,7 +1,7 @@
 package taperbook.write;
 
 import java.util.List;
-import taperbook.model.ReportPlan;
+import taperbook.model.Plan;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
@@ -10,22 +10,18 @@ import taperbook.problem.SourcePlace;
 /** Finds the template that a report names in its front matter. */
 final class TemplateChoice {
   private static final String ENDING = ".ftlh";
-  private final WriteJob job;
 
-  TemplateChoice(WriteJob job) {
-    this.job = job;
-  }
+  private TemplateChoice() {}
 
   /** File name of the template, or the problem that there is none. */
-  Checked<String> page() {
-    ReportPlan plan = job.result().plan();
+  static Checked<String> of(Plan plan, Templates templates) {
     String asked = plan.style().template();
     String name = asked.endsWith(ENDING) ? asked : asked + ENDING;
-    if (job.templates().texts().containsKey(name)) {
+    if (templates.texts().containsKey(name)) {
       return Checked.good(name);
     }
     List<String> known =
-        job.templates().texts().keySet().stream()
+        templates.texts().keySet().stream()
             .filter(n -> n.endsWith(ENDING) && !n.equals("parts.ftlh"))
             .map(n -> n.substring(0, n.length() - ENDING.length()))
             .toList();

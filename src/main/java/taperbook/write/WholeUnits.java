@@ -10,7 +10,7 @@ final class WholeUnits {
   /** What is left as it is, and then what is looked for. */
   private static final Pattern PIECES =
       Pattern.compile(
-          "<style.*?</style>|<title.*?</title>|<svg.*?</svg>"
+          "<style.*?</style>|<script.*?</script>|<title.*?</title>|<svg.*?</svg>"
               + "|<(?:[^>\"']|\"[^\"]*\"|'[^']*')*>"
               + "|(?<unit>(?:[\u22120-9.,]+\u00a0)?\\b(?:k?Wh|km|mi|m)/(?:100\u00a0km|km|mi|h|s|kWh\\b|%))",
           Pattern.DOTALL);

@@ -41,7 +41,8 @@ final class EndToEndTest {
 
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())
-        .isEqualTo("finch-first-look  up to date\nveldt-long-plateau  up to date\n");
+        .isEqualTo(
+            "finch-first-look  up to date\nlibrary  up to date\nveldt-long-plateau  up to date\n");
   }
 
   @Test
@@ -97,7 +98,7 @@ final class EndToEndTest {
         .isEqualTo(
             """
             finch-first-look: 2 figures typed by hand: 1 supported, 1 not traceable
-            checked 3 sessions, 3 range tests, 2 reports: 0 errors, 0 notices
+            checked 3 sessions, 3 range tests, 3 reports: 0 errors, 0 notices
             """);
   }
 

@@ -3,11 +3,13 @@ package taperbook.write.data;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import taperbook.model.LibraryResult;
+import taperbook.model.LibraryRow;
+import taperbook.model.Numbers;
 import taperbook.model.Outcome;
-import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
-import taperbook.model.SessionResult;
 
 /** Writes {@code numbers.csv}: one row for each number. */
 public final class NumbersCsv {
@@ -31,17 +33,23 @@ public final class NumbersCsv {
 
   /** The file as UTF-8. */
   public static byte[] bytes(ReportResult result) {
+    return bytes(result.numbers(), result::cautions);
+  }
+
+  /** The file of a library as UTF-8. */
+  public static byte[] bytes(LibraryResult result) {
+    return bytes(result.rows().stream().map(LibraryRow::numbers).toList(), ReportNumber::cautions);
+  }
+
+  private static byte[] bytes(List<Numbers> all, Function<ReportNumber, List<String>> cautions) {
     CsvText csv = new CsvText().row(HEAD);
-    for (SessionResult session : result.sessions()) {
-      session.numbers().all().forEach(number -> csv.row(cells(result, number)));
-    }
-    for (PairResult pair : result.pairs()) {
-      pair.numbers().all().forEach(number -> csv.row(cells(result, number)));
+    for (Numbers numbers : all) {
+      numbers.all().forEach(number -> csv.row(cells(number, cautions.apply(number))));
     }
     return csv.text().getBytes(StandardCharsets.UTF_8);
   }
 
-  private static List<String> cells(ReportResult result, ReportNumber number) {
+  private static List<String> cells(ReportNumber number, List<String> cautions) {
     List<String> cells = new ArrayList<>();
     cells.add(CsvText.harmless(number.id()));
     cells.add(CsvText.harmless(number.label()));
@@ -54,7 +62,7 @@ public final class NumbersCsv {
     cells.add(CsvText.harmless(number.origin().session()));
     cells.add(CsvText.harmless(number.origin().against()));
     cells.add(CsvText.harmless(String.join(" ", RowRuns.listed(number.origin().rows()))));
-    cells.add(CsvText.harmless(String.join(" ", result.cautions(number))));
+    cells.add(CsvText.harmless(String.join(" ", cautions)));
     cells.add(CsvText.harmless(number.withheld().orElse("")));
     return cells;
   }

@@ -9,12 +9,16 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.function.Function;
 import taperbook.model.Contribution;
 import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
 import taperbook.model.InputFile;
+import taperbook.model.InputHash;
+import taperbook.model.LibraryResult;
+import taperbook.model.LibraryRow;
+import taperbook.model.Numbers;
 import taperbook.model.Outcome;
-import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.RowRef;
@@ -22,13 +26,28 @@ import taperbook.model.SessionResult;
 
 /** Writes {@code numbers.json}: every number, every cross-check and the hash of every input. */
 public final class NumbersJson {
-  private final ReportResult result;
-  private final List<InputFile> inputs;
+  private final String report;
+  private final List<InputHash> inputs;
+  private final List<Numbers> all;
+  private final Function<ReportNumber, List<String>> cautions;
+  private final List<SessionResult> checked;
 
   /** The numbers of one report and the files they came from. */
   public NumbersJson(ReportResult result, List<InputFile> inputs) {
-    this.result = result;
+    this.report = result.plan().name();
+    this.inputs = inputs.stream().map(InputFile::withoutContent).toList();
+    this.all = result.numbers();
+    this.cautions = result::cautions;
+    this.checked = result.sessions();
+  }
+
+  /** The numbers of a library and the files they came from. */
+  public NumbersJson(LibraryResult result, List<InputHash> inputs) {
+    this.report = result.plan().name();
     this.inputs = List.copyOf(inputs);
+    this.all = result.rows().stream().map(LibraryRow::numbers).toList();
+    this.cautions = ReportNumber::cautions;
+    this.checked = List.of();
   }
 
   /** The file as UTF-8. */
@@ -37,22 +56,17 @@ public final class NumbersJson {
     try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
       json.setPrettyPrinter(printer());
       json.writeStartObject();
-      json.writeStringField("report", result.plan().name());
+      json.writeStringField("report", report);
       inputs(json);
       json.writeArrayFieldStart("numbers");
-      for (SessionResult session : result.sessions()) {
-        for (ReportNumber number : session.numbers().all()) {
-          number(json, number);
-        }
-      }
-      for (PairResult pair : result.pairs()) {
-        for (ReportNumber number : pair.numbers().all()) {
+      for (Numbers numbers : all) {
+        for (ReportNumber number : numbers.all()) {
           number(json, number);
         }
       }
       json.writeEndArray();
       json.writeArrayFieldStart("checks");
-      for (SessionResult session : result.sessions()) {
+      for (SessionResult session : checked) {
         for (CrossCheck check : session.checks()) {
           check(json, session.session().name(), check);
         }
@@ -81,7 +95,7 @@ public final class NumbersJson {
 
   private void inputs(JsonGenerator json) throws IOException {
     json.writeArrayFieldStart("inputs");
-    for (InputFile input : inputs) {
+    for (InputHash input : inputs) {
       json.writeStartObject();
       json.writeStringField("file", input.path());
       json.writeStringField("sha256", input.sha256());
@@ -113,7 +127,7 @@ public final class NumbersJson {
     }
     rows(json, number.origin().rows());
     budget(json, number.outcome().fold(Outcome.Measured::budget, w -> List.of()));
-    strings(json, "caveats", result.cautions(number));
+    strings(json, "caveats", cautions.apply(number));
     reason(json, number.withheld().orElse(""));
     json.writeEndObject();
   }

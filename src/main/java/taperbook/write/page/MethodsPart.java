@@ -1,15 +1,11 @@
 package taperbook.write.page;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
-import taperbook.model.Assumption;
 import taperbook.model.Channel;
-import taperbook.model.Method;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
@@ -21,36 +17,18 @@ import taperbook.words.Wording;
 final class MethodsPart {
   private final ReportResult result;
   private final Wording wording;
-  private final Set<Method> methods = EnumSet.noneOf(Method.class);
-  private final Set<Assumption> assumptions = EnumSet.noneOf(Assumption.class);
+  private final Definitions definitions;
 
   MethodsPart(ReportResult result, Wording wording) {
     this.result = result;
     this.wording = wording;
-    for (SessionResult session : result.sessions()) {
-      session.numbers().all().forEach(n -> methods.add(n.method()));
-    }
-    methods.forEach(m -> assumptions.addAll(m.assumptions()));
+    this.definitions =
+        Definitions.of(result.sessions().stream().map(SessionResult::numbers).toList());
   }
 
   /** Every method that a number of this report uses, with the marks of its assumptions. */
   List<Map<String, Object>> definitions() {
-    List<Assumption> order = new ArrayList<>(assumptions);
-    return methods.stream()
-        .map(
-            m ->
-                Map.<String, Object>of(
-                    "title",
-                    m.title(),
-                    "definition",
-                    m.definition(),
-                    "assumptions",
-                    m.assumptions().stream()
-                        .map(order::indexOf)
-                        .sorted()
-                        .map(MethodsPart::letter)
-                        .toList()))
-        .toList();
+    return definitions.methods();
   }
 
   /**
@@ -73,15 +51,7 @@ final class MethodsPart {
 
   /** Every assumption behind them, lettered. */
   List<Map<String, Object>> assumptions() {
-    List<Map<String, Object>> list = new ArrayList<>();
-    for (Assumption a : assumptions) {
-      list.add(
-          Map.of(
-              "mark", letter(list.size()),
-              "sentence", a.sentence(),
-              "source", a.source()));
-    }
-    return list;
+    return definitions.assumptions();
   }
 
   /** The step of each display that was read. */
@@ -133,9 +103,5 @@ final class MethodsPart {
     return session.session().name().equals(result.main().session().name())
         ? number.label()
         : number.label() + " (" + session.session().name() + ")";
-  }
-
-  private static String letter(int index) {
-    return String.valueOf((char) ('a' + index));
   }
 }

@@ -38,7 +38,7 @@ public final class PdfAttachment {
    */
   String relationship() {
     return switch (ending()) {
-      case "md", "ftlh", "css" -> "Source";
+      case "md", "ftlh", "css", "js" -> "Source";
       default -> "Data";
     };
   }
@@ -50,6 +50,7 @@ public final class PdfAttachment {
       case "json" -> "application/json";
       case "md" -> "text/markdown";
       case "css" -> "text/css";
+      case "js" -> "text/javascript";
       default -> "text/plain";
     };
   }

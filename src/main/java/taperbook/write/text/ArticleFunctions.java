@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import taperbook.model.Numbers;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
-import taperbook.model.ReportResult;
 import taperbook.problem.Nearest;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
@@ -24,17 +24,14 @@ import taperbook.words.Wording;
  * that does not exist becomes a problem at its place, and the article goes on.
  */
 final class ArticleFunctions {
-  private static final List<String> CHARTS =
-      List.of("power-over-soc", "power-over-time", "soc-over-time", "distance-over-time");
-
-  private final ReportResult result;
+  private final ArticleSource source;
   private final Wording wording;
   private final Set<String> figures;
   private final List<Problem> problems = new ArrayList<>();
 
-  ArticleFunctions(ReportResult result, Set<String> figures) {
-    this.result = result;
-    this.wording = new Wording(result.plan().style().units());
+  ArticleFunctions(ArticleSource source, Set<String> figures) {
+    this.source = source;
+    this.wording = new Wording(source.units());
     this.figures = figures;
   }
 
@@ -54,8 +51,7 @@ final class ArticleFunctions {
   private TemplateMethodModelEx onNumber(Function<ReportNumber, String> words) {
     return arguments -> {
       List<String> texts = texts(arguments, 2);
-      String main = result.main().session().name();
-      Optional<String> session = texts.size() < 2 ? Optional.of(main) : session(texts.get(1));
+      Optional<Numbers> session = texts.size() < 2 ? main() : session(texts.get(1));
       return session
           .flatMap(s -> number(s, texts.get(0)))
           .map(n -> n.withheld().map(r -> "withheld (" + r + ")").orElseGet(() -> words.apply(n)))
@@ -80,19 +76,29 @@ final class ArticleFunctions {
     return texts;
   }
 
-  private Optional<String> session(String name) {
-    List<String> known = result.sessions().stream().map(s -> s.session().name()).toList();
-    if (known.contains(name)) {
-      return Optional.of(name);
+  /** The numbers of the session reported; a library has none that goes without saying. */
+  private Optional<Numbers> main() throws TemplateModelException {
+    Optional<Numbers> main = source.numbersOf(source.mainSession());
+    if (main.isEmpty()) {
+      throw new TemplateModelException(
+          "in a library the session is expected in quotes behind the id");
     }
-    problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, "a session of this report", known));
-    return Optional.empty();
+    return main;
   }
 
-  private Optional<ReportNumber> number(String session, String id) {
-    Optional<ReportNumber> found = result.find(id, session);
+  private Optional<Numbers> session(String name) {
+    Optional<Numbers> found = source.numbersOf(name);
     if (found.isEmpty()) {
-      List<String> known = List.copyOf(result.ids(session));
+      List<String> known = List.copyOf(source.sessions().keySet());
+      problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, "a session of this report", known));
+    }
+    return found;
+  }
+
+  private Optional<ReportNumber> number(Numbers session, String id) {
+    Optional<ReportNumber> found = session.find(id);
+    if (found.isEmpty()) {
+      List<String> known = session.all().stream().map(ReportNumber::id).toList();
       problems.add(
           unknown(ProblemCode.NUMBER_UNKNOWN, id, "the id of a number of this report", known));
     }
@@ -103,10 +109,10 @@ final class ArticleFunctions {
     if (figures.contains(id)) {
       return new SimpleScalar("\n\n" + ArticleText.token(id) + "\n\n");
     }
-    if (CHARTS.contains(id)) {
+    if (source.charts().contains(id)) {
       return new SimpleScalar("(No chart: the session lacks the readings for it.)");
     }
-    problems.add(unknown(ProblemCode.NAME_UNKNOWN, id, "the name of a chart", CHARTS));
+    problems.add(unknown(ProblemCode.NAME_UNKNOWN, id, "the name of a chart", source.charts()));
     return new SimpleScalar("");
   }
 
@@ -129,7 +135,7 @@ final class ArticleFunctions {
   /** Where the call stands: an exception knows, even one that is never thrown. */
   private SourcePlace here() {
     TemplateModelException probe = new TemplateModelException("place");
-    return place(result.plan().article(), probe.getLineNumber(), probe.getColumnNumber());
+    return place(source.article(), probe.getLineNumber(), probe.getColumnNumber());
   }
 
   static SourcePlace place(

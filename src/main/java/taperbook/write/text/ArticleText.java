@@ -20,7 +20,7 @@ import taperbook.problem.SourcePlace;
 
 /** The tester's article: its numbers filled in, then its Markdown made into safe HTML. */
 public final class ArticleText {
-  private final ReportResult result;
+  private final ArticleSource source;
   private final Set<String> figures;
 
   /**
@@ -29,7 +29,17 @@ public final class ArticleText {
    * @param figures names of the charts that the report has
    */
   public ArticleText(ReportResult result, Set<String> figures) {
-    this.result = result;
+    this(ArticleSource.of(result), figures);
+  }
+
+  /**
+   * An article.
+   *
+   * @param source its text, and the numbers that it can print
+   * @param figures names of the charts that the report has
+   */
+  public ArticleText(ArticleSource source, Set<String> figures) {
+    this.source = source;
     this.figures = Set.copyOf(figures);
   }
 
@@ -44,10 +54,10 @@ public final class ArticleText {
   }
 
   private Checked<String> filled() {
-    ReportPlan.Article article = result.plan().article();
+    ReportPlan.Article article = source.article();
     Configuration configuration = RestrictedTemplates.restricted();
     configuration.setOutputFormat(PlainTextOutputFormat.INSTANCE);
-    ArticleFunctions functions = new ArticleFunctions(result, figures);
+    ArticleFunctions functions = new ArticleFunctions(source, figures);
     BoundedText out = new BoundedText();
     try {
       Template template =

@@ -1,0 +1,121 @@
+package taperbook.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.measure.LibraryMeasuring;
+import taperbook.model.InputFile;
+import taperbook.model.InputHash;
+import taperbook.model.LeftOut;
+import taperbook.model.LibraryPlan;
+import taperbook.model.LibraryResult;
+import taperbook.model.LibraryRow;
+import taperbook.model.RangeTest;
+import taperbook.model.Session;
+import taperbook.problem.Problem;
+import taperbook.write.LibraryJob;
+
+/**
+ * Takes the sessions of a folder into a library, one after the other: each is read, checked and
+ * measured, and only its row, its hashes and its problems are kept. The files themselves are kept
+ * while they are few enough to be attached to the PDF.
+ */
+final class LibraryIntake {
+  /** Most problems of a folder that the page lists; the command tells them all. */
+  private static final int MOST_REASONS = 3;
+
+  private final LibraryPlan plan;
+  private final List<InputHash> inputs = new ArrayList<>();
+  private final List<InputFile> attached = new ArrayList<>();
+  private final List<LibraryRow> rows = new ArrayList<>();
+  private final List<RangeTest> rangeTests = new ArrayList<>();
+  private final List<LeftOut> leftOut = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+  private long bytes;
+
+  private LibraryIntake(LibraryPlan plan) {
+    this.plan = plan;
+  }
+
+  /** An intake whose first file is the library's own text. */
+  static LibraryIntake with(LibraryPlan plan, InputFile article) {
+    LibraryIntake intake = new LibraryIntake(plan);
+    intake.keep(List.of(article), List.of(article.withoutContent()));
+    return intake;
+  }
+
+  /** An intake for the sake of a row alone. */
+  static LibraryIntake withoutArticle(LibraryPlan plan) {
+    return new LibraryIntake(plan);
+  }
+
+  /** Notes entries of the folder that cannot even be read, such as names that are not allowed. */
+  void strays(List<Problem> strays) {
+    problems.addAll(strays);
+    for (Problem stray : strays) {
+      inputs.add(strayMark(stray));
+      leftOut.add(new LeftOut(stray.place().toString(), "folder", List.of(stray.sentence()), 0));
+    }
+  }
+
+  /** Stands for such an entry in the fingerprint; not a file. */
+  static InputHash strayMark(Problem stray) {
+    return new InputHash(stray.sentence(), "", 0);
+  }
+
+  /** Takes a range test in; all of them come before the first session. */
+  void rangeTest(String name, Visited<RangeTest> visited) {
+    keep(visited.files(), visited.hashes());
+    visited.value().value().ifPresent(rangeTests::add);
+    tell(name, "range test", visited);
+  }
+
+  /** Takes a session in, or notes why not. */
+  void session(String name, Visited<Session> visited) {
+    keep(visited.files(), visited.hashes());
+    visited
+        .value()
+        .value()
+        .ifPresent(session -> rows.add(LibraryMeasuring.measure(plan, session, rangeTests)));
+    tell(name, "session", visited);
+  }
+
+  private void keep(List<InputFile> files, List<InputHash> hashes) {
+    inputs.addAll(hashes);
+    bytes += hashes.stream().mapToLong(InputHash::bytes).sum();
+    if (bytes > LibraryJob.MOST_ATTACHED_BYTES) {
+      attached.clear();
+    } else {
+      attached.addAll(files);
+    }
+  }
+
+  private void tell(String name, String kind, Visited<?> visited) {
+    List<Problem> all = visited.value().problems();
+    problems.addAll(all);
+    if (visited.value().isUsable()) {
+      return;
+    }
+    List<String> sentences = all.stream().map(Problem::sentence).limit(MOST_REASONS).toList();
+    leftOut.add(new LeftOut(name, kind, sentences, all.size() - sentences.size()));
+  }
+
+  /** The rows of all that was taken in. */
+  LibraryResult result() {
+    return new LibraryResult(plan, rows, leftOut);
+  }
+
+  /** Every file by name and hash, in the order it was taken in. */
+  List<InputHash> inputs() {
+    return List.copyOf(inputs);
+  }
+
+  /** The files themselves; none if there are too many bytes of them. */
+  List<InputFile> attached() {
+    return List.copyOf(attached);
+  }
+
+  /** Every problem met. */
+  List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+}

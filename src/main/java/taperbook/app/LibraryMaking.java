@@ -1,0 +1,137 @@
+package taperbook.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.draw.library.LibraryFigures;
+import taperbook.model.InputFile;
+import taperbook.model.InputHash;
+import taperbook.model.LibraryPlan;
+import taperbook.model.LibraryResult;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.SourcePlace;
+import taperbook.write.LibraryJob;
+import taperbook.write.LibraryWriter;
+
+/**
+ * Makes a library: the stages in their order, session by session up to the row, and then all rows
+ * together. A session that is refused does not keep the others from being shown; it is named on the
+ * page, and its problems are told.
+ */
+final class LibraryMaking implements Making {
+  private final LibraryPlan plan;
+  private final InputFile article;
+  private final Workshop workshop;
+
+  LibraryMaking(LibraryPlan plan, InputFile article, Workshop workshop) {
+    this.plan = plan;
+    this.article = article;
+    this.workshop = workshop;
+  }
+
+  @Override
+  public String fingerprint() {
+    Project project = workshop.project();
+    List<InputHash> inputs = new ArrayList<>(List.of(article.withoutContent()));
+    project.strayProblems().forEach(stray -> inputs.add(LibraryIntake.strayMark(stray)));
+    project.rangeTestNames().forEach(name -> inputs.addAll(project.rangeTestHashes(name)));
+    project.sessionNames().forEach(name -> inputs.addAll(project.sessionHashes(name)));
+    return workshop.fingerprint(inputs);
+  }
+
+  @Override
+  public Checked<Made> make() {
+    LibraryIntake intake = intake();
+    if (intake.result().rows().isEmpty()) {
+      return Checked.refused(empty(intake));
+    }
+    LibraryJob job = job(intake);
+    return new LibraryWriter()
+        .write(job)
+        .then(
+            files ->
+                Checked.good(
+                    new Made(
+                        files,
+                        workshop.fingerprint(intake.inputs()),
+                        intake.problems(),
+                        summary(job.result()))));
+  }
+
+  @Override
+  public Findings findings() {
+    LibraryIntake intake = intake();
+    if (intake.result().rows().isEmpty()) {
+      return new Findings(empty(intake), Optional.empty());
+    }
+    List<Problem> all = new ArrayList<>(intake.problems());
+    all.addAll(new LibraryWriter().problems(job(intake)));
+    return new Findings(all, Optional.empty());
+  }
+
+  private LibraryIntake intake() {
+    LibraryIntake intake = LibraryIntake.with(plan, article);
+    Project project = workshop.project();
+    intake.strays(project.strayProblems());
+    project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
+    project.sessionNames().forEach(n -> intake.session(n, project.visitSession(n)));
+    return intake;
+  }
+
+  private List<Problem> empty(LibraryIntake intake) {
+    List<Problem> all = new ArrayList<>(intake.problems());
+    all.add(
+        new Problem(
+            ProblemCode.LIBRARY_EMPTY,
+            SourcePlace.file(article.path()),
+            "no session in sessions/ that can be used",
+            "at least one session for a library",
+            workshop.project().sessionNames().isEmpty()
+                ? "add a session"
+                : "mend the sessions that are there"));
+    return all;
+  }
+
+  private LibraryJob job(LibraryIntake intake) {
+    LibraryResult result = intake.result();
+    List<InputHash> inputs = new ArrayList<>();
+    intake.inputs().stream().filter(i -> !i.sha256().isEmpty()).forEach(inputs::add);
+    List<InputFile> attached = new ArrayList<>(intake.attached());
+    for (InputFile template : workshop.templates().files()) {
+      inputs.add(template.withoutContent());
+      if (!attached.isEmpty()) {
+        attached.add(template);
+      }
+    }
+    return new LibraryJob(
+        result,
+        LibraryFigures.draw(result),
+        workshop.templates().withBuiltIn(),
+        inputs,
+        attached,
+        workshop.madeDate().of(result),
+        workshop.program().name());
+  }
+
+  private static List<String> summary(LibraryResult result) {
+    long withheld =
+        result.rows().stream()
+            .flatMap(r -> r.numbers().all().stream())
+            .filter(n -> n.withheld().isPresent())
+            .count();
+    int numbers = result.rows().stream().mapToInt(r -> r.numbers().all().size()).sum();
+    int left = result.leftOut().size();
+    return List.of(
+        "  "
+            + result.rows().size()
+            + (result.rows().size() == 1 ? " session, " : " sessions, ")
+            + numbers
+            + " numbers, "
+            + withheld
+            + " withheld; "
+            + (left == 0 ? "nothing" : String.valueOf(left))
+            + " left out");
+  }
+}

@@ -1,0 +1,78 @@
+package taperbook.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import taperbook.model.Plan;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.RawReport;
+import taperbook.read.RawText;
+
+/** Finds out what kind of report a front matter asks for, and has it checked as such. */
+public final class PlanCheck {
+  private static final String SESSION = "session";
+  private static final String LIBRARY = "library";
+  private static final List<String> KINDS = List.of(SESSION, LIBRARY);
+
+  private PlanCheck() {}
+
+  /**
+   * The plan of the report, or every problem of its front matter.
+   *
+   * @param reportName name of the report, that of its file without the ending
+   * @param raw the file, split
+   * @param sessions names of the sessions there are
+   * @param rangeTests names of the range tests there are
+   * @param templates names of the templates there are
+   */
+  public static Checked<Plan> check(
+      String reportName,
+      RawReport raw,
+      Set<String> sessions,
+      Set<String> rangeTests,
+      Set<String> templates) {
+    // A log of its own: the checks of both kinds tell of unknown and repeated keys themselves.
+    Optional<RawText> written =
+        new FrontMatter(raw, new ProblemLog(raw.file())).value(ReportKey.KIND);
+    ProblemLog log = new ProblemLog(raw.file());
+    String kind = written.map(w -> kind(w, log)).orElse(SESSION);
+    Checked<? extends Plan> plan =
+        kind.equals(LIBRARY)
+            ? LibraryCheck.check(reportName, raw, without(templates, "report"))
+            : ReportCheck.check(reportName, raw, sessions, rangeTests, without(templates, LIBRARY));
+    List<Problem> problems = new ArrayList<>(log.list());
+    problems.addAll(plan.problems());
+    return plan.value().isEmpty() || log.hasErrors()
+        ? Checked.refused(problems)
+        : Checked.of(plan.value().get(), problems);
+  }
+
+  /** The kind as written, or the one that was most likely meant, after a problem. */
+  private static String kind(RawText written, ProblemLog log) {
+    if (KINDS.contains(written.text())) {
+      return written.text();
+    }
+    Optional<String> meant = Suggestion.of(written.text(), KINDS);
+    log.add(
+        ProblemCode.VALUE_NOT_UNDERSTOOD,
+        written.line(),
+        written.column(),
+        Quoted.of(written.text()),
+        "one of the words " + String.join(", ", KINDS),
+        meant.map(w -> "write " + w).orElse("write one of these words"));
+    return meant.orElse(SESSION);
+  }
+
+  /** The built-in template of the other kind would print what this kind does not have. */
+  private static Set<String> without(Set<String> templates, String other) {
+    Set<String> rest = new TreeSet<>(templates);
+    rest.remove(other);
+    return rest;
+  }
+}

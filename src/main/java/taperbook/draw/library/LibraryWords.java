@@ -1,0 +1,101 @@
+package taperbook.draw.library;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import taperbook.model.LibraryPlan;
+import taperbook.model.LibraryResult;
+import taperbook.model.LibraryRow;
+import taperbook.words.Wording;
+
+/** A library's numbers as its figures say them. */
+final class LibraryWords {
+  private final LibraryResult result;
+  private final Wording wording;
+
+  LibraryWords(LibraryResult result) {
+    this.result = result;
+    this.wording = new Wording(result.plan().style().units());
+  }
+
+  LibraryPlan plan() {
+    return result.plan();
+  }
+
+  List<LibraryRow> rows() {
+    return result.rows();
+  }
+
+  Wording wording() {
+    return wording;
+  }
+
+  /** The window, such as {@code 10 % to 80 %}, no amount of which is broken. */
+  String window() {
+    return plan().window().from() + "\u00a0% to " + plan().window().to() + "\u00a0%";
+  }
+
+  /** The first distance, such as {@code 100 km}. */
+  String distance() {
+    return plan().distances().get(0).words().replace(' ', '\u00a0');
+  }
+
+  /** How many sessions there are, in words. */
+  static String sessions(int count) {
+    return count == 1 ? "1 session" : count + " sessions";
+  }
+
+  /** The value with its unit, if it was measured. */
+  Optional<String> value(LibraryRow row, String id) {
+    return row.numbers().find(id).filter(n -> n.estimate().isPresent()).map(wording::value);
+  }
+
+  /** The value with its interval, if it was measured. */
+  Optional<String> full(LibraryRow row, String id) {
+    return row.numbers()
+        .find(id)
+        .flatMap(
+            n ->
+                n.estimate().map(e -> wording.value(n) + " (" + wording.spread(e, n.unit()) + ")"));
+  }
+
+  /** The session with its value and interval, such as {@code one with 171 kW (...)}. */
+  String named(LibraryRow row, String joiner, String id) {
+    return row.session() + joiner + full(row, id).orElse("\u2013");
+  }
+
+  /** Rows that have a number, the least value first. */
+  static List<LibraryRow> rising(List<LibraryRow> rows, String id) {
+    return rows.stream()
+        .filter(r -> r.numbers().estimate(id).isPresent())
+        .sorted(
+            Comparator.comparingDouble(
+                (LibraryRow r) -> r.numbers().estimate(id).orElseThrow().value()))
+        .toList();
+  }
+
+  /** The day and the car: the day first, since a long name may be cut. */
+  static String about(LibraryRow row) {
+    return Stream.of(row.about().date(), Optional.of(row.about().vehicle()))
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** How many rows lack one of two numbers, as a sentence, if any do. */
+  Optional<String> missing(String one, String other) {
+    long missing =
+        rows().stream()
+            .filter(
+                r -> r.numbers().estimate(one).isEmpty() || r.numbers().estimate(other).isEmpty())
+            .count();
+    if (missing == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        sessions((int) missing)
+            + (missing == 1 ? " is not shown, since it lacks" : " are not shown, since they lack")
+            + " one of the two numbers.");
+  }
+}

@@ -1,0 +1,57 @@
+package taperbook.draw.library;
+
+import java.awt.Color;
+import taperbook.draw.ChartStyle;
+import taperbook.draw.TextRun.Face;
+import taperbook.draw.Typeface;
+
+/** The sizes of text where there is much of it: smaller than in a chart of one session. */
+final class SmallType {
+  /** No text on film is smaller, in pixels. */
+  private static final double LEAST_ON_FILM = 28;
+
+  private static final double LEAST_IN_PRINT = 11;
+
+  private final ChartStyle style;
+
+  SmallType(ChartStyle style) {
+    this.style = style;
+  }
+
+  /** Size of text in pixels: eight tenths of a chart's own, but not below the least. */
+  double size() {
+    double least = style.titled() ? LEAST_ON_FILM : LEAST_IN_PRINT;
+    return Math.max(least, 0.8 * style.type().tick());
+  }
+
+  double leading() {
+    return 1.25 * size();
+  }
+
+  Face face(boolean bold, Color color) {
+    return new Face(size(), bold, color);
+  }
+
+  /** The style with labels of this size. */
+  ChartStyle labels() {
+    ChartStyle.Type type = style.type();
+    return new ChartStyle(
+        style.width(),
+        style.height(),
+        style.margins(),
+        new ChartStyle.Type(type.tick(), size(), type.title(), type.slack()),
+        style.weights(),
+        style.titled());
+  }
+
+  /** The text, cut with an ellipsis if it is wider than there is room. */
+  static String fitting(String text, Face face, double room) {
+    String shown = text;
+    int end = text.length();
+    while (end > 0 && Typeface.width(shown, face.bold(), face.size()) > room) {
+      end = text.offsetByCodePoints(end, -1);
+      shown = text.substring(0, end).stripTrailing() + "\u2026";
+    }
+    return shown;
+  }
+}

@@ -1,0 +1,122 @@
+package taperbook.measure;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.model.Basis;
+import taperbook.model.Caveat;
+import taperbook.model.ConditionItem;
+import taperbook.model.Curve;
+import taperbook.model.Estimate;
+import taperbook.model.LibraryPlan;
+import taperbook.model.LibraryRow;
+import taperbook.model.Method;
+import taperbook.model.Numbers;
+import taperbook.model.Outcome;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportNumber;
+import taperbook.model.Session;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
+
+/**
+ * Measures one session for a library: the few numbers of its row with bounds, and its curve thinned
+ * down. What it takes does not depend on the other sessions, so that a library is measured session
+ * by session.
+ */
+public final class LibraryMeasuring {
+  private static final String NO_TEST = "there is no range test of this vehicle in the folder";
+
+  private LibraryMeasuring() {}
+
+  /**
+   * The row of a session.
+   *
+   * @param plan what the library asks for
+   * @param session the session
+   * @param rangeTests the range tests there are, by name; the first of the session's own vehicle is
+   *     used
+   */
+  public static LibraryRow measure(LibraryPlan plan, Session session, List<RangeTest> rangeTests) {
+    Wording wording = new Wording(plan.style().units());
+    Optional<RangeTest> test =
+        rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
+    Recording recording = Recording.of(session, wording);
+    List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
+    caveats.addAll(DriveCaveats.of(test, wording));
+    Numbers numbers = numbers(plan, recording, test, caveats);
+    return new LibraryRow(
+        session.name(), about(session), numbers, curve(recording, test), kinds(caveats, numbers));
+  }
+
+  private static LibraryRow.About about(Session session) {
+    return new LibraryRow.About(
+        session.vehicle(),
+        session.conditions().text(ConditionItem.DATE),
+        session.conditions().text(ConditionItem.PLACE),
+        session.conditions().text(ConditionItem.PRECONDITIONED));
+  }
+
+  private static Numbers numbers(
+      LibraryPlan plan, Recording recording, Optional<RangeTest> test, List<Caveat> caveats) {
+    Ledger ledger = new Ledger(recording.session().name(), caveats);
+    new PeakNumbers(recording, ledger).measure();
+    new SessionNumbers(recording, ledger).measure();
+    new WindowNumbers(recording, ledger).measure(List.of(plan.window()));
+    RangeFigures range = RangeFigures.of(test, plan.style().basis());
+    new DistanceNumbers(recording, range, ledger).measure(plan.distances());
+    batteryTemperature(recording, ledger);
+    Numbers all = ledger.numbers();
+    return new Numbers(plan.numberIds().stream().map(all::get).map(n -> told(n, test)).toList());
+  }
+
+  /** A library names no range tests, it takes those of the folder. */
+  private static ReportNumber told(ReportNumber number, Optional<RangeTest> test) {
+    if (test.isPresent() || !number.withheld().equals(Optional.of(RangeFigures.NO_TEST))) {
+      return number;
+    }
+    return new ReportNumber(
+        number.id(),
+        number.label(),
+        number.unit(),
+        new Outcome.Withheld(NO_TEST),
+        number.origin(),
+        number.caveats(),
+        number.method());
+  }
+
+  private static void batteryTemperature(Recording recording, Ledger ledger) {
+    Entry entry =
+        new Entry(
+            LibraryPlan.BATTERY_TEMPERATURE,
+            "Battery temperature at the start",
+            Unit.CELSIUS,
+            Method.STATED_FACT,
+            Basis.READINGS,
+            Scope.READING);
+    var facts = recording.session().conditions();
+    Optional<Estimate> stated = facts.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START);
+    if (stated.isPresent()) {
+      ledger.measured(entry, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
+    } else {
+      ledger.withheld(entry, "the battery's temperature at plugging in is not known");
+    }
+  }
+
+  private static Curve curve(Recording recording, Optional<RangeTest> test) {
+    RangeFigures range = RangeFigures.of(test, Basis.DRIVEN);
+    return new CurveSet(recording, range)
+        .powerOverSoc()
+        .map(c -> ThinnedCurve.of(c, LibraryRow.MOST_POINTS))
+        .orElse(Curve.EMPTY);
+  }
+
+  private static Set<Caveat.Kind> kinds(List<Caveat> caveats, Numbers numbers) {
+    Set<Caveat.Kind> kinds = EnumSet.noneOf(Caveat.Kind.class);
+    caveats.forEach(c -> kinds.add(c.kind()));
+    numbers.all().forEach(n -> n.caveats().forEach(c -> kinds.add(c.kind())));
+    return kinds;
+  }
+}

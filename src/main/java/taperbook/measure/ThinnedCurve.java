@@ -1,0 +1,116 @@
+package taperbook.measure;
+
+import java.awt.geom.Line2D;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.PriorityQueue;
+import taperbook.model.Curve;
+
+/**
+ * Thins a curve to a number of points that shows its shape: both ends, then again and again the
+ * point that lies farthest from what is kept, as seen on a square with both axes in full.
+ *
+ * @see <a href="https://doi.org/10.3138/FM57-6770-U75U-7727">Douglas, Peucker, Cartographica 10
+ *     (1973) 112-122, here with a number of points in place of a tolerance</a>
+ */
+final class ThinnedCurve {
+  private final Curve curve;
+  private final double widestX;
+  private final double greatestY;
+  private final BitSet kept = new BitSet();
+  private final PriorityQueue<Span> open =
+      new PriorityQueue<>(
+          Comparator.comparingDouble((Span s) -> -s.off()).thenComparingInt(Span::first));
+
+  /**
+   * A stretch between two points that are kept.
+   *
+   * @param off distance of the farthest point between them from the straight join
+   */
+  private record Span(int first, int farthest, int last, double off) {}
+
+  private ThinnedCurve(Curve curve) {
+    this.curve = curve;
+    double x = 0;
+    double y = 0;
+    for (int i = 0; i < curve.size(); i++) {
+      x = Math.max(x, Math.abs(curve.x(i)));
+      y = Math.max(y, Math.abs(curve.y(i)));
+    }
+    this.widestX = x > 0 ? x : 1;
+    this.greatestY = y > 0 ? y : 1;
+  }
+
+  /** The curve itself if it has no more points than that, else as many of them. */
+  static Curve of(Curve curve, int most) {
+    return curve.size() <= most ? curve : new ThinnedCurve(curve).thinned(most);
+  }
+
+  private Curve thinned(int most) {
+    int last = curve.size() - 1;
+    kept.set(0);
+    kept.set(last);
+    kept.set(peak());
+    split(0, peak());
+    split(peak(), last);
+    while (kept.cardinality() < most && !open.isEmpty()) {
+      Span span = open.remove();
+      kept.set(span.farthest());
+      split(span.first(), span.farthest());
+      split(span.farthest(), span.last());
+    }
+    return taken();
+  }
+
+  private int peak() {
+    int peak = 0;
+    for (int i = 1; i < curve.size(); i++) {
+      peak = curve.y(i) > curve.y(peak) ? i : peak;
+    }
+    return peak;
+  }
+
+  private void split(int first, int last) {
+    int farthest = first;
+    double most = 0;
+    for (int i = first + 1; i < last; i++) {
+      double off = Line2D.ptSegDist(x(first), y(first), x(last), y(last), x(i), y(i));
+      if (off > most) {
+        most = off;
+        farthest = i;
+      }
+    }
+    if (farthest > first) {
+      open.add(new Span(first, farthest, last, most));
+    }
+  }
+
+  private double x(int i) {
+    return curve.x(i) / widestX;
+  }
+
+  private double y(int i) {
+    return curve.y(i) / greatestY;
+  }
+
+  private Curve taken() {
+    int[] indices = kept.stream().toArray();
+    int n = indices.length;
+    double[] x = new double[n];
+    double[] y = new double[n];
+    double[] low = new double[n];
+    double[] high = new double[n];
+    boolean[] wide = new boolean[n];
+    for (int k = 0; k < n; k++) {
+      int i = indices[k];
+      x[k] = curve.x(i);
+      y[k] = curve.y(i);
+      low[k] = curve.low(i);
+      high[k] = curve.high(i);
+      for (int j = i; k + 1 < n && j < indices[k + 1]; j++) {
+        wide[k] |= curve.wideGapAfter(j);
+      }
+    }
+    return new Curve(x, y, low, high, wide);
+  }
+}

@@ -1,0 +1,60 @@
+package taperbook.model;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a library should show: every session of the folder, a row each.
+ *
+ * @param name name of the report, that of its file without the ending
+ * @param heading what stands at the top
+ * @param distances distances to know the time for, in order; the first is held against the range;
+ *     not empty
+ * @param window the window of state of charge that times and averages are of
+ * @param style how numbers are shown
+ * @param article the tester's own text
+ */
+public record LibraryPlan(
+    String name,
+    ReportPlan.Heading heading,
+    List<WantedDistance> distances,
+    SocWindow window,
+    ReportPlan.Style style,
+    ReportPlan.Article article)
+    implements Plan {
+  /** Id of the number that tells the battery's temperature at plugging in. */
+  public static final String BATTERY_TEMPERATURE = "battery_temperature_at_start";
+
+  /** Copies the distances. */
+  public LibraryPlan {
+    distances = List.copyOf(distances);
+    if (distances.isEmpty()) {
+      throw new IllegalArgumentException("a library needs a distance");
+    }
+  }
+
+  /** Id of the number that tells the time for the window. */
+  public String windowTimeId() {
+    return "time_soc_" + window.idPart();
+  }
+
+  /** Id of the number that tells the average power over time for the window. */
+  public String averagePowerId() {
+    return "average_power_" + window.idPart();
+  }
+
+  /** Id of the number that tells the time to add the first distance. */
+  public String firstTimeToAddId() {
+    return timeToAddId(distances.get(0));
+  }
+
+  /** Ids of a row's numbers, in the order they should be shown. */
+  public List<String> numberIds() {
+    List<String> ids = new ArrayList<>();
+    ids.addAll(List.of("start_soc", "end_soc", "peak_power", "peak_hold_time"));
+    ids.addAll(List.of(windowTimeId(), averagePowerId(), "energy_per_soc", "driven_range_full"));
+    distances.forEach(d -> ids.add(timeToAddId(d)));
+    ids.add(BATTERY_TEMPERATURE);
+    return ids;
+  }
+}

@@ -1,0 +1,102 @@
+package taperbook.write;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.draw.Figure;
+import taperbook.model.ReportPlan;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.write.data.NumbersCsv;
+import taperbook.write.data.NumbersJson;
+import taperbook.write.html.HtmlPage;
+import taperbook.write.pdf.PdfAttachment;
+import taperbook.write.pdf.PdfHeading;
+import taperbook.write.pdf.PdfPage;
+import taperbook.write.pdf.QuietLibraries;
+import taperbook.write.text.ArticlePart;
+import taperbook.write.text.ArticleSource;
+import taperbook.write.text.ArticleText;
+import taperbook.write.text.RestrictedTemplates;
+
+/** Writes all files of one library. */
+public final class LibraryWriter {
+  /**
+   * The files of a library, or every problem met in its article and templates. The files are those
+   * of a report but for {@code methods.pdf}: the methods stand in {@code report.pdf}.
+   */
+  public Checked<ReportFiles> write(LibraryJob job) {
+    QuietLibraries.hush();
+    return pages(job).then(pages -> Checked.good(files(job, pages)));
+  }
+
+  /** Every problem that {@link #write} would meet, without making the files. */
+  public List<Problem> problems(LibraryJob job) {
+    return pages(job).problems();
+  }
+
+  /** The two texts that the template gives. */
+  private record Pages(String html, String print) {}
+
+  private static Checked<Pages> pages(LibraryJob job) {
+    Map<String, String> svgs = svgs(job);
+    ArticleSource source = ArticleSource.of(job.result(), svgs.keySet());
+    Checked<List<ArticlePart>> article = new ArticleText(source, svgs.keySet()).parts();
+    Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());
+    List<Problem> problems = new ArrayList<>(template.problems());
+    problems.addAll(article.problems());
+    if (template.value().isEmpty() || article.value().isEmpty()) {
+      return Checked.refused(problems);
+    }
+    LibraryModel model = new LibraryModel(job, article.value().get());
+    RestrictedTemplates templates = new RestrictedTemplates(job.templates().texts());
+    String name = template.value().get();
+    Checked<String> html = templates.page(name, model.screen());
+    Checked<String> print = templates.page(name, model.print());
+    problems.addAll(html.problems());
+    problems.addAll(print.problems());
+    return Checked.of(new Pages(kept(html), kept(print)), problems.stream().distinct().toList());
+  }
+
+  private static String kept(Checked<String> page) {
+    return page.value().map(WholeUnits::kept).orElse("");
+  }
+
+  private static Map<String, String> svgs(LibraryJob job) {
+    Map<String, String> svgs = new LinkedHashMap<>();
+    job.figures().forEach(f -> svgs.put(f.id(), f.svg()));
+    return svgs;
+  }
+
+  private static ReportFiles files(LibraryJob job, Pages pages) {
+    ReportFiles files = new ReportFiles();
+    byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
+    files.put("numbers.json", json);
+    files.put("numbers.csv", NumbersCsv.bytes(job.result()));
+    files.put("report.html", HtmlPage.bytes(pages.html()));
+    List<PdfAttachment> attachments = new ArrayList<>();
+    job.attached().forEach(i -> attachments.add(new PdfAttachment(i.path(), i.bytes())));
+    attachments.add(new PdfAttachment("numbers.json", json));
+    files.put("report.pdf", new PdfPage(svgs(job)).bytes(pages.print(), heading(job), attachments));
+    for (Figure figure : job.figures()) {
+      files.put(
+          "figures/" + figure.id() + ".svg",
+          (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
+      files.put("figures/" + figure.id() + ".png", figure.png());
+    }
+    return files;
+  }
+
+  private static PdfHeading heading(LibraryJob job) {
+    ReportPlan.Heading heading = job.result().plan().heading();
+    int sessions = job.result().rows().size();
+    return new PdfHeading(
+        heading.title(),
+        heading.author(),
+        sessions == 1 ? "1 session" : sessions + " sessions",
+        job.program(),
+        job.made());
+  }
+}

@@ -1,0 +1,89 @@
+package taperbook.write.library;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.model.LibraryPlan;
+import taperbook.model.LibraryResult;
+import taperbook.model.LibraryRow;
+import taperbook.model.ReportNumber;
+import taperbook.words.Wording;
+
+/** What stands at the top of a library: how much there is, and the sessions that stand out. */
+final class Glance {
+  private final LibraryResult result;
+  private final Wording wording;
+
+  Glance(LibraryResult result, Wording wording) {
+    this.result = result;
+    this.wording = wording;
+  }
+
+  /** How many sessions of how many vehicles, and of which days. */
+  String subject() {
+    int sessions = result.rows().size();
+    long vehicles = result.rows().stream().map(r -> r.about().vehicle()).distinct().count();
+    String count =
+        (sessions == 1 ? "1 session" : sessions + " sessions")
+            + " of "
+            + (vehicles == 1 ? "1 vehicle" : vehicles + " vehicles");
+    List<LocalDate> days = days();
+    if (days.isEmpty()) {
+      return count;
+    }
+    String first = Wording.date(days.get(0));
+    String last = Wording.date(days.get(days.size() - 1));
+    return count + ", " + (first.equals(last) ? first : first + " to " + last);
+  }
+
+  private List<LocalDate> days() {
+    List<LocalDate> days = new ArrayList<>();
+    for (LibraryRow row : result.rows()) {
+      row.about().date().flatMap(Glance::day).ifPresent(days::add);
+    }
+    days.sort(Comparator.naturalOrder());
+    return days;
+  }
+
+  private static Optional<LocalDate> day(String written) {
+    try {
+      return Optional.of(LocalDate.parse(written));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The numbers that stand out, each with its session. */
+  List<Map<String, Object>> items() {
+    LibraryPlan plan = result.plan();
+    String window = plan.window().from() + "\u00a0% to " + plan.window().to() + "\u00a0%";
+    String distance = plan.distances().get(0).words().replace(' ', '\u00a0');
+    List<Map<String, Object>> items = new ArrayList<>();
+    best("Shortest time to add " + distance, plan.firstTimeToAddId(), 1).ifPresent(items::add);
+    best("Highest peak power", "peak_power", -1).ifPresent(items::add);
+    best("Highest average power over time, " + window, plan.averagePowerId(), -1)
+        .ifPresent(items::add);
+    return items;
+  }
+
+  private Optional<Map<String, Object>> best(String label, String id, int sign) {
+    Comparator<LibraryRow> order =
+        Comparator.comparingDouble(r -> sign * r.numbers().estimate(id).orElseThrow().value());
+    return result.rows().stream()
+        .filter(r -> r.numbers().estimate(id).isPresent())
+        .min(order)
+        .map(row -> item(label, row, row.numbers().get(id)));
+  }
+
+  private Map<String, Object> item(String label, LibraryRow row, ReportNumber number) {
+    return Map.of(
+        "label", label,
+        "value", wording.value(number),
+        "spread", number.estimate().map(e -> wording.spread(e, number.unit())).orElse(""),
+        "session", row.session());
+  }
+}

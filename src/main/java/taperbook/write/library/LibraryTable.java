@@ -1,0 +1,122 @@
+package taperbook.write.library;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.model.LibraryPlan;
+import taperbook.model.LibraryResult;
+import taperbook.model.LibraryRow;
+import taperbook.model.ReportNumber;
+import taperbook.model.WantedDistance;
+import taperbook.words.PlainDigits;
+import taperbook.words.Wording;
+
+/** The table of a library: a row for each session, a column for each number. */
+final class LibraryTable {
+  /** Columns of numbers that fit beside a session's name on a page of paper laid across. */
+  private static final int MOST_ON_PAPER = 12;
+
+  /** Digits that a value is sorted by; more would be the noise of floating point. */
+  private static final int SORT_DIGITS = 10;
+
+  private final LibraryResult result;
+  private final LibraryPlan plan;
+  private final Wording wording;
+  private final CaveatKinds kinds;
+  private final Reasons reasons = new Reasons();
+
+  LibraryTable(LibraryResult result, Wording wording, CaveatKinds kinds) {
+    this.result = result;
+    this.plan = result.plan();
+    this.wording = wording;
+    this.kinds = kinds;
+  }
+
+  /** A head for each number. */
+  List<Map<String, Object>> columns() {
+    Map<String, String> heads = heads();
+    return plan.numberIds().stream()
+        .map(id -> Map.<String, Object>of("id", id, "head", heads.getOrDefault(id, id)))
+        .toList();
+  }
+
+  private Map<String, String> heads() {
+    String window = (plan.window().from() + " % to " + plan.window().to() + " %");
+    Map<String, String> heads = new LinkedHashMap<>();
+    heads.put("start_soc", "Charge at start");
+    heads.put("end_soc", "Charge at end");
+    heads.put("peak_power", "Peak power");
+    heads.put("peak_hold_time", "Peak held for");
+    heads.put(plan.windowTimeId(), whole("Time, " + window));
+    heads.put(plan.averagePowerId(), whole("Average power over time, " + window));
+    heads.put("energy_per_soc", "Energy for each per cent");
+    heads.put("driven_range_full", "Driven range, full battery");
+    for (WantedDistance distance : plan.distances()) {
+      heads.put(plan.timeToAddId(distance), whole("Time to add " + distance.words()));
+    }
+    heads.put(LibraryPlan.BATTERY_TEMPERATURE, "Battery at start");
+    return heads;
+  }
+
+  private static String whole(String text) {
+    return text.replaceAll("(?<=[0-9]) (?=[%km])", "\u00a0");
+  }
+
+  /** The columns in parts that fit on paper, each as first and last index. */
+  List<Map<String, Object>> parts() {
+    int all = plan.numberIds().size();
+    int count = (all + MOST_ON_PAPER - 1) / MOST_ON_PAPER;
+    List<Map<String, Object>> parts = new ArrayList<>();
+    for (int k = 0; k < count; k++) {
+      parts.add(Map.of("first", k * all / count, "last", (k + 1) * all / count - 1));
+    }
+    return parts;
+  }
+
+  /** One row for each session; fills the reasons. */
+  List<Map<String, Object>> rows() {
+    return result.rows().stream().map(this::row).toList();
+  }
+
+  /** Why numbers are withheld, once the rows were asked for. */
+  List<Map<String, Object>> reasons() {
+    return reasons.list();
+  }
+
+  private Map<String, Object> row(LibraryRow row) {
+    Optional<String> date = row.about().date();
+    return Map.of(
+        "session",
+        row.session(),
+        "vehicle",
+        row.about().vehicle(),
+        "date",
+        date.map(Wording::dateOrAsIs).orElse("not known"),
+        "isoDate",
+        date.orElse(""),
+        "place",
+        row.about().place().orElse(""),
+        "preconditioned",
+        row.about().preconditioned().orElse(""),
+        "marks",
+        kinds.marks(row),
+        "cells",
+        plan.numberIds().stream().map(id -> cell(row.numbers().get(id))).toList());
+  }
+
+  private Map<String, Object> cell(ReportNumber number) {
+    return Map.of(
+        "measured",
+        number.estimate().isPresent(),
+        "value",
+        wording.value(number),
+        "range",
+        wording.range(number),
+        "sort",
+        number.estimate().map(e -> PlainDigits.of(e.value(), SORT_DIGITS)).orElse(""),
+        "mark",
+        number.withheld().map(reasons::mark).orElse(""));
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package taperbook.draw.library;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,150 @@
+package taperbook.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import taperbook.model.Basis;
+import taperbook.model.Caveat;
+import taperbook.model.Channel;
+import taperbook.model.ConditionItem;
+import taperbook.model.Curve;
+import taperbook.model.Estimate;
+import taperbook.model.LibraryPlan;
+import taperbook.model.LibraryRow;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
+import taperbook.model.Session;
+import taperbook.model.SocWindow;
+import taperbook.model.Unit;
+import taperbook.model.WantedDistance;
+
+/**
+ * Rows of sessions whose numbers follow by arithmetic: 120 kW held from 10 % on into a battery of
+ * 100 kWh give 1 % each 30 s.
+ */
+final class LibraryMeasuringTest {
+  private static final LibraryPlan PLAN =
+      new LibraryPlan(
+          "all",
+          new ReportPlan.Heading("All", "", Optional.empty()),
+          List.of(new WantedDistance(100, Unit.KILOMETRE)),
+          new SocWindow(20, 80),
+          new ReportPlan.Style(Unit.KILOMETRE, Basis.DRIVEN, "library"),
+          new ReportPlan.Article("", "reports/all.md", 1));
+
+  /** 360 km on 90 %: 400 km on all of it, so that 100 km are 25 % or 25 * 30 s. */
+  private static final RangeTest DRIVE =
+      Sessions.rangeTest(
+          Map.of(
+              RangeItem.DISTANCE, Estimate.exactly(360),
+              RangeItem.START_SOC, Estimate.exactly(95),
+              RangeItem.END_SOC, Estimate.exactly(5)));
+
+  @Test
+  void a_row_has_the_numbers_that_arithmetic_gives() {
+    LibraryRow row = LibraryMeasuring.measure(PLAN, even().build(), List.of(DRIVE));
+    assertThat(row.numbers().ids()).containsExactlyInAnyOrderElementsOf(PLAN.numberIds());
+    assertThat(value(row, "start_soc")).isEqualTo(10);
+    assertThat(value(row, "end_soc")).isEqualTo(90);
+    assertThat(value(row, "peak_power")).isEqualTo(120);
+    assertThat(value(row, "peak_hold_time")).isEqualTo(80 * 30);
+    assertThat(value(row, "time_soc_20_80")).isCloseTo(60 * 30, within(1e-9));
+    assertThat(value(row, "average_power_20_80")).isCloseTo(120, within(1e-9));
+    assertThat(value(row, "energy_per_soc")).isCloseTo(1, within(1e-9));
+    assertThat(value(row, "driven_range_full")).isCloseTo(400, within(1e-9));
+    assertThat(value(row, "time_to_add_100_km")).isCloseTo(25 * 30, within(1e-9));
+    assertThat(value(row, "battery_temperature_at_start")).isEqualTo(24);
+    assertThat(row.numbers().all())
+        .allSatisfy(n -> assertThat(n.estimate().orElseThrow().bounds().width()).isNotNegative());
+  }
+
+  @Test
+  void what_a_session_cannot_tell_is_withheld_with_the_reason() {
+    Session session =
+        even().unknown(ConditionItem.BATTERY_TEMPERATURE_AT_START).named("alone").build();
+    LibraryRow row = LibraryMeasuring.measure(PLAN, session, List.of());
+    assertThat(row.numbers().get("driven_range_full").withheld())
+        .contains("there is no range test of this vehicle in the folder");
+    assertThat(row.numbers().get("time_to_add_100_km").withheld())
+        .contains("there is no range test of this vehicle in the folder");
+    assertThat(row.numbers().get("battery_temperature_at_start").withheld())
+        .contains("the battery's temperature at plugging in is not known");
+    assertThat(row.caveats()).contains(Caveat.Kind.BATTERY_TEMPERATURE);
+  }
+
+  @Test
+  void a_row_says_the_same_as_the_bounds_of_a_report() {
+    ReportPlan plan =
+        Sessions.plan(List.of(PLAN.window()), PLAN.distances(), Unit.KILOMETRE, Basis.DRIVEN);
+    var whole = ReportMeasuring.bounded(plan, even().build(), List.of(DRIVE));
+    LibraryRow row = LibraryMeasuring.measure(PLAN, even().build(), List.of(DRIVE));
+    for (ReportNumber number : row.numbers().all()) {
+      whole.find(number.id()).ifPresent(n -> assertThat(number.outcome()).isEqualTo(n.outcome()));
+    }
+  }
+
+  @Test
+  void a_curve_of_straight_pieces_keeps_exactly_its_corners_and_its_peak() {
+    double[] cornersX = {5, 12, 40, 55, 90};
+    double[] cornersY = {60, 150, 140, 90, 30};
+    int n = 3401;
+    double[] x = IntStream.range(0, n).mapToDouble(i -> 5 + i * 0.025).toArray();
+    double[] y = new double[n];
+    for (int i = 0; i < n; i++) {
+      y[i] = piecewise(cornersX, cornersY, x[i]);
+    }
+    Curve thinned = ThinnedCurve.of(new Curve(x, y, y, y, new boolean[n]), 5);
+    assertThat(IntStream.range(0, thinned.size()).mapToDouble(thinned::x).toArray())
+        .containsExactly(cornersX, within(1e-9));
+    assertThat(IntStream.range(0, thinned.size()).mapToDouble(thinned::y).toArray())
+        .containsExactly(cornersY, within(1e-9));
+  }
+
+  @Test
+  void a_logger_curve_has_at_most_64_points_and_none_of_its_gaps_is_lost() {
+    int n = 3600;
+    double[] x = IntStream.range(0, n).mapToDouble(i -> i / 40.0).toArray();
+    double[] y = IntStream.range(0, n).mapToDouble(i -> 100 + 20 * Math.sin(i / 7.0)).toArray();
+    boolean[] wide = new boolean[n];
+    wide[1234] = true;
+    Curve thinned = ThinnedCurve.of(new Curve(x, y, y, y, wide), LibraryRow.MOST_POINTS);
+    assertThat(thinned.size()).isEqualTo(64);
+    assertThat(IntStream.range(0, 64).filter(thinned::wideGapAfter).count()).isEqualTo(1);
+    assertThat(thinned.x(0)).isEqualTo(x[0]);
+    assertThat(thinned.x(63)).isEqualTo(x[n - 1]);
+  }
+
+  private static double piecewise(double[] xs, double[] ys, double x) {
+    for (int k = 1; k < xs.length; k++) {
+      if (x <= xs[k] + 1e-9) {
+        return ys[k - 1] + (x - xs[k - 1]) / (xs[k] - xs[k - 1]) * (ys[k] - ys[k - 1]);
+      }
+    }
+    throw new IllegalArgumentException("beyond the corners: " + x);
+  }
+
+  private static double value(LibraryRow row, String id) {
+    return row.numbers().estimate(id).orElseThrow().value();
+  }
+
+  private static Sessions even() {
+    double[] seconds = IntStream.rangeClosed(0, 80).mapToDouble(i -> 30.0 * i).toArray();
+    return Sessions.session()
+        .channel(Channel.SOC, 0.5, seconds, each(i -> 10.0 + i))
+        .channel(Channel.POWER, 0.5, seconds, each(i -> 120.0))
+        .channel(Channel.ENERGY_ADDED, 0.05, seconds, each(i -> (double) i))
+        .amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, 24, 0.5);
+  }
+
+  private static double[] each(IntToDoubleFunction value) {
+    return IntStream.rangeClosed(0, 80).mapToDouble(value).toArray();
+  }
+}

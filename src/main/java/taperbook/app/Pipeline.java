@@ -3,7 +3,9 @@ package taperbook.app;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import taperbook.check.VehicleCheck;
 import taperbook.claims.ArticleFigures;
 import taperbook.claims.FigureCheck;
@@ -11,6 +13,7 @@ import taperbook.draw.Figure;
 import taperbook.draw.FigureSet;
 import taperbook.draw.compare.CompareFigures;
 import taperbook.measure.ReportMeasuring;
+import taperbook.model.Correction;
 import taperbook.model.InputFile;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportPlan;
@@ -19,10 +22,14 @@ import taperbook.model.Session;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.Severity;
+import taperbook.proof.CarriedReport;
+import taperbook.proof.NumbersFile;
 import taperbook.write.ReportFiles;
 import taperbook.write.ReportWriter;
 import taperbook.write.Templates;
 import taperbook.write.WriteJob;
+import taperbook.write.data.CorrectionsCsv;
+import taperbook.write.data.NumbersJson;
 
 /**
  * The stages in their order, one line each: read and check (in {@link Project}), measure, hold the
@@ -45,33 +52,62 @@ final class Pipeline {
   /** What a report says, with the files it is made into. */
   record Made(ReportResult result, ReportFiles files) {}
 
-  /** All files of a report, or every problem on the way. */
-  Checked<Made> make(ReportSources sources) {
+  /**
+   * All files of a report, or every problem on the way.
+   *
+   * @param earlier the versions of it that were published
+   */
+  Checked<Made> make(ReportSources sources, Earlier earlier) {
     return measured(sources)
         .then(
-            result -> {
-              WriteJob job = job(sources, result);
-              List<Problem> typed = FigureCheck.of(result).problems();
-              if (typed.stream().anyMatch(p -> p.severity() == Severity.ERROR)) {
-                List<Problem> all = new ArrayList<>(typed);
-                all.addAll(new ReportWriter().problems(job));
-                return Checked.refused(all);
-              }
-              return Checked.of(result, typed)
-                  .then(r -> new ReportWriter().write(job))
-                  .then(files -> Checked.good(new Made(result, files)));
-            });
+            result ->
+                revised(sources, earlier, result)
+                    .then(outcome -> written(sources, earlier, result, outcome)));
+  }
+
+  private Checked<Made> written(
+      ReportSources sources, Earlier earlier, ReportResult result, Revision.Outcome outcome) {
+    WriteJob job = job(sources, result, outcome.corrections());
+    List<Problem> typed = FigureCheck.of(result).problems();
+    if (typed.stream().anyMatch(p -> p.severity() == Severity.ERROR)) {
+      List<Problem> all = new ArrayList<>(typed);
+      all.addAll(new ReportWriter().problems(job));
+      return Checked.refused(all);
+    }
+    return Checked.of(result, typed)
+        .then(r -> new ReportWriter().write(job))
+        .then(files -> Checked.good(new Made(result, kept(files, earlier, outcome))));
+  }
+
+  /** The files with the published versions beside them, this one among them if it is published. */
+  private static ReportFiles kept(ReportFiles files, Earlier earlier, Revision.Outcome outcome) {
+    Map<String, byte[]> kept = new TreeMap<>(earlier.files());
+    outcome.freeze().ifPresent(day -> kept.put(Earlier.keptFile(day), files.bytes("report.pdf")));
+    return files.with(kept);
+  }
+
+  private Checked<Revision.Outcome> revised(
+      ReportSources sources, Earlier earlier, ReportResult result) {
+    List<InputFile> inputs = inputs(sources);
+    byte[] json = new NumbersJson(result, inputs).bytes();
+    return NumbersFile.read(CarriedReport.NUMBERS, json)
+        .then(numbers -> new Revision(sources.plan(), earlier).of(numbers, inputs, program.name()));
   }
 
   /** What making the report would meet; nothing is kept. */
-  Making.Findings findings(ReportSources sources) {
+  Making.Findings findings(ReportSources sources, Earlier earlier) {
     Checked<ReportResult> measured = measured(sources);
     List<Problem> all = new ArrayList<>(measured.problems());
     Optional<ArticleFigures> figures = measured.value().map(FigureCheck::of);
     figures.ifPresent(f -> all.addAll(f.problems()));
-    measured
-        .value()
-        .ifPresent(result -> all.addAll(new ReportWriter().problems(job(sources, result))));
+    if (measured.value().isPresent()) {
+      ReportResult result = measured.value().get();
+      Checked<Revision.Outcome> revised = revised(sources, earlier, result);
+      all.addAll(revised.problems());
+      List<Correction> corrections =
+          revised.value().map(Revision.Outcome::corrections).orElse(List.of());
+      all.addAll(new ReportWriter().problems(job(sources, result, corrections)));
+    }
     return new Making.Findings(all, figures);
   }
 
@@ -95,13 +131,22 @@ final class Pipeline {
         problems);
   }
 
-  private WriteJob job(ReportSources sources, ReportResult result) {
+  private WriteJob job(ReportSources sources, ReportResult result, List<Correction> corrections) {
     List<Figure> figures = new ArrayList<>(FigureSet.draw(result));
     figures.addAll(CompareFigures.draw(result));
+    List<InputFile> inputs = inputs(sources);
+    if (!corrections.isEmpty()) {
+      String path = Earlier.recordPath(sources.plan().name());
+      inputs.add(new InputFile(path, CorrectionsCsv.bytes(corrections)));
+    }
     LocalDate made = madeDate.of(result);
+    Templates all = templates.withBuiltIn();
+    return new WriteJob(result, figures, all, inputs, corrections, made, program.name());
+  }
+
+  private List<InputFile> inputs(ReportSources sources) {
     List<InputFile> inputs = new ArrayList<>(sources.files());
     inputs.addAll(templates.files());
-    Templates all = templates.withBuiltIn();
-    return new WriteJob(result, figures, all, inputs, made, program.name());
+    return inputs;
   }
 }

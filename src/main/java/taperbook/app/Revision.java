@@ -1,143 +1,148 @@
 package taperbook.app;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import taperbook.check.CorrectionsCheck;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
 import taperbook.model.MovedNumber;
+import taperbook.model.ReportPlan;
 import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.SourcePlace;
 import taperbook.proof.CarriedReport;
 import taperbook.proof.Moves;
 import taperbook.proof.NumbersFile;
-import taperbook.proof.ReportPdfReader;
-import taperbook.read.CsvTableReader;
 
 /**
- * The versions of a report that were published, kept as they were in {@code published/} of its
- * folder, and what was put right since. A published version is the base that later numbers are held
- * against; nothing ever changes it.
+ * Holds a report against the versions of it that were published: a version that is published does
+ * not change unsaid, and what changed after it is told with its day, its reason and its cause.
  */
 final class Revision {
-  /** Where the record of corrections stands in a report's folder. */
-  static final String CORRECTIONS = "corrections.csv";
+  private static final int MOST_NAMED = 3;
 
-  private static final Pattern FROZEN = Pattern.compile("report-(\\d{4}-\\d{2}-\\d{2})\\.pdf");
-  private static final String FOLDER = "published/";
+  private final ReportPlan plan;
+  private final Earlier earlier;
 
-  private final String report;
-  private final SortedMap<LocalDate, byte[]> frozen;
-  private final Optional<InputFile> record;
-
-  private Revision(String report, SortedMap<LocalDate, byte[]> frozen, Optional<InputFile> record) {
-    this.report = report;
-    this.frozen = frozen;
-    this.record = record;
+  Revision(ReportPlan plan, Earlier earlier) {
+    this.plan = plan;
+    this.earlier = earlier;
   }
 
-  /** What a report's folder keeps of its earlier versions. */
-  static Revision in(Path reports, String report) {
-    Path folder = reports.resolve(report);
-    SortedMap<LocalDate, byte[]> frozen = new TreeMap<>();
-    try {
-      if (Files.isDirectory(folder.resolve(FOLDER))) {
-        try (Stream<Path> files = Files.list(folder.resolve(FOLDER))) {
-          for (Path file : files.sorted().toList()) {
-            Matcher name = FROZEN.matcher(String.valueOf(file.getFileName()));
-            if (name.matches()) {
-              frozen.put(LocalDate.parse(name.group(1)), Files.readAllBytes(file));
-            }
-          }
-        }
-      }
-      return new Revision(report, frozen, record(folder, report));
-    } catch (IOException e) {
-      throw new StoppedException("the folder " + folder + " cannot be read: " + e, e);
+  /**
+   * What came of it.
+   *
+   * @param corrections all corrections up to this version, in order
+   * @param freeze the day to keep this version under, if it is published for the first time
+   */
+  record Outcome(List<Correction> corrections, Optional<LocalDate> freeze) {}
+
+  /**
+   * The corrections of this version, or why it may not be made.
+   *
+   * @param numbers its numbers
+   * @param inputs the files it is made from
+   * @param program name and version of the program
+   */
+  Checked<Outcome> of(NumbersFile numbers, List<InputFile> inputs, String program) {
+    Optional<LocalDate> day = plan.heading().versionDay();
+    if (earlier.isCarried() || day.isEmpty()) {
+      return earlier.recorded().then(all -> Checked.good(new Outcome(all, Optional.empty())));
     }
-  }
-
-  private static Optional<InputFile> record(Path folder, String report) throws IOException {
-    try {
-      byte[] bytes = Files.readAllBytes(folder.resolve(CORRECTIONS));
-      return Optional.of(new InputFile(pathOf(report), bytes));
-    } catch (NoSuchFileException e) {
-      return Optional.empty();
-    }
-  }
-
-  static String pathOf(String report) {
-    return "reports/" + report + "/" + CORRECTIONS;
-  }
-
-  /** Path of the version of a day in the report's folder. */
-  static String frozenPath(LocalDate day) {
-    return FOLDER + "report-" + day + ".pdf";
-  }
-
-  /** The frozen versions by their path in the report's folder. */
-  Map<String, byte[]> files() {
-    Map<String, byte[]> files = new TreeMap<>();
-    frozen.forEach((day, pdf) -> files.put(frozenPath(day), pdf));
-    return files;
-  }
-
-  /** The version of a day, if it was published. */
-  Optional<Checked<CarriedReport>> of(LocalDate day) {
-    return Optional.ofNullable(frozen.get(day)).map(pdf -> read(day, pdf));
-  }
-
-  /** The newest version that is older than a day, if there is one. */
-  Optional<Checked<CarriedReport>> before(LocalDate day) {
-    return dayBefore(day).flatMap(this::of);
-  }
-
-  /** Day of the newest version that is older than a day. */
-  Optional<LocalDate> dayBefore(LocalDate day) {
-    SortedMap<LocalDate, byte[]> older = frozen.headMap(day);
-    return older.isEmpty() ? Optional.empty() : Optional.of(older.lastKey());
-  }
-
-  private Checked<CarriedReport> read(LocalDate day, byte[] pdf) {
-    return ReportPdfReader.read("reports/" + report + "/" + frozenPath(day), pdf);
-  }
-
-  /** The corrections that were recorded before a day. */
-  Checked<List<Correction>> recordedBefore(LocalDate day) {
-    if (record.isEmpty()) {
-      return Checked.good(List.of());
-    }
-    return CsvTableReader.read(record.get())
-        .then(CorrectionsCheck::check)
-        .then(all -> Checked.good(all.stream().filter(c -> c.day().isBefore(day)).toList()));
-  }
-
-  /** The numbers that moved since a version, and why. */
-  static List<MovedNumber> moved(
-      CarriedReport before, byte[] numbersJson, List<InputFile> inputs, String program) {
     Map<String, InputFile> byPath = new TreeMap<>();
     inputs.forEach(i -> byPath.put(i.path(), i));
-    return NumbersFile.read(CarriedReport.NUMBERS, numbersJson)
-        .value()
-        .map(now -> Moves.between(before, now, byPath, program))
-        .orElse(List.of());
+    Checked<List<Correction>> corrections = corrections(day.get(), numbers, byPath, program);
+    Optional<Checked<CarriedReport>> same = earlier.of(day.get());
+    if (same.isPresent()) {
+      return corrections.then(
+          all ->
+              same.get()
+                  .then(
+                      published ->
+                          unchanged(
+                              day.get(),
+                              Moves.between(published, numbers, byPath, program),
+                              new Outcome(all, Optional.empty()))));
+    }
+    Optional<LocalDate> freeze = plan.heading().history().published() ? day : Optional.empty();
+    return corrections.then(all -> unsaid(all, freeze, numbers, byPath, program));
   }
 
-  /** Corrections with one more at the end. */
-  static List<Correction> with(List<Correction> recorded, Correction last) {
-    List<Correction> all = new ArrayList<>(recorded);
-    all.add(last);
-    return all;
+  /** The recorded corrections, and the one of this version's day. */
+  private Checked<List<Correction>> corrections(
+      LocalDate day, NumbersFile numbers, Map<String, InputFile> inputs, String program) {
+    List<ReportPlan.Reason> reasons = plan.heading().history().corrections();
+    Optional<LocalDate> since = earlier.dayBefore(day);
+    if (reasons.isEmpty() || since.isEmpty()) {
+      return Checked.good(List.of());
+    }
+    ReportPlan.Reason last = reasons.get(reasons.size() - 1);
+    return earlier
+        .recorded()
+        .then(
+            recorded ->
+                earlier
+                    .of(since.get())
+                    .orElseThrow()
+                    .then(
+                        base -> {
+                          List<Correction> all = new ArrayList<>();
+                          recorded.stream().filter(c -> c.day().isBefore(day)).forEach(all::add);
+                          List<MovedNumber> moved = Moves.between(base, numbers, inputs, program);
+                          all.add(new Correction(day, since.get(), last.words(), moved));
+                          return Checked.good(all);
+                        }));
+  }
+
+  /** A published version may be made again, but not with other numbers. */
+  private Checked<Outcome> unchanged(LocalDate day, List<MovedNumber> moved, Outcome outcome) {
+    if (moved.isEmpty()) {
+      return Checked.good(outcome);
+    }
+    boolean published = plan.heading().history().published();
+    ProblemCode code = published ? ProblemCode.NUMBERS_MOVED : ProblemCode.NUMBERS_MOVED_IN_DRAFT;
+    return Checked.of(outcome, List.of(problem(code, day, moved)));
+  }
+
+  /** Without a correction, a version of another day than the published one has changed unsaid. */
+  private Checked<Outcome> unsaid(
+      List<Correction> corrections,
+      Optional<LocalDate> freeze,
+      NumbersFile numbers,
+      Map<String, InputFile> inputs,
+      String program) {
+    Optional<LocalDate> newest = earlier.newest();
+    Outcome outcome = new Outcome(corrections, freeze);
+    if (newest.isEmpty() || !corrections.isEmpty()) {
+      return Checked.good(outcome);
+    }
+    return earlier
+        .of(newest.get())
+        .orElseThrow()
+        .then(
+            published ->
+                unchanged(
+                    newest.get(), Moves.between(published, numbers, inputs, program), outcome));
+  }
+
+  private Problem problem(ProblemCode code, LocalDate day, List<MovedNumber> moved) {
+    List<String> named =
+        moved.stream().limit(MOST_NAMED).map(m -> m.id() + " of " + m.session()).toList();
+    return new Problem(
+        code,
+        SourcePlace.file(plan.article().file()),
+        (moved.size() == 1 ? "1 number" : moved.size() + " numbers")
+            + " moved since the version published on "
+            + day
+            + ": "
+            + String.join(", ", named)
+            + (moved.size() > named.size() ? ", ..." : ""),
+        "the numbers as published, or a correction with a day of its own and the reason",
+        "below the key corrections write the day, a colon and what was wrong, as in"
+            + " - 2026-05-02: the power at 6:38 was misread");
   }
 }

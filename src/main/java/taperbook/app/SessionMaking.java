@@ -1,28 +1,35 @@
 package taperbook.app;
 
+import java.util.ArrayList;
 import java.util.List;
+import taperbook.model.InputHash;
 import taperbook.problem.Checked;
 
 /** Makes the report of a session. */
 final class SessionMaking implements Making {
   private final ReportSources sources;
+  private final Earlier earlier;
   private final Workshop workshop;
 
-  SessionMaking(ReportSources sources, Workshop workshop) {
+  SessionMaking(ReportSources sources, Earlier earlier, Workshop workshop) {
     this.sources = sources;
+    this.earlier = earlier;
     this.workshop = workshop;
   }
 
   @Override
   public String fingerprint() {
-    return workshop.fingerprint(sources);
+    List<InputHash> inputs = new ArrayList<>();
+    sources.files().forEach(f -> inputs.add(f.withoutContent()));
+    sources.plan().heading().versionDay().ifPresent(d -> inputs.addAll(earlier.hashesBefore(d)));
+    return workshop.fingerprint(inputs);
   }
 
   @Override
   public Checked<Made> make() {
     return workshop
         .pipeline()
-        .make(sources)
+        .make(sources, earlier)
         .then(
             made ->
                 Checked.good(
@@ -35,6 +42,6 @@ final class SessionMaking implements Making {
 
   @Override
   public Findings findings() {
-    return workshop.pipeline().findings(sources);
+    return workshop.pipeline().findings(sources, earlier);
   }
 }

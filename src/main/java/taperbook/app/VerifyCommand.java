@@ -118,7 +118,14 @@ final class VerifyCommand {
     Project project = new Project(new CarriedFolder(own), templates.names());
     ProgramStamp program = ProgramStamp.ofThisProgram();
     Pipeline pipeline = new Pipeline(project, templates, program, madeDate);
-    return new Workshop(project, templates, program, madeDate, pipeline, Path.of(""))
+    return new Workshop(
+            project,
+            templates,
+            program,
+            madeDate,
+            pipeline,
+            Path.of(""),
+            r -> Earlier.carried(r, own))
         .making(carried.numbers().report())
         .then(Making::make)
         .then(made -> Checked.good(made.files().all().getOrDefault("report.pdf", new byte[0])));

@@ -3,7 +3,7 @@ package taperbook.app;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import taperbook.model.InputFile;
+import java.util.function.Function;
 import taperbook.model.InputHash;
 import taperbook.problem.Checked;
 import taperbook.read.ProjectFolder;
@@ -17,6 +17,7 @@ import taperbook.read.ProjectFolder;
  * @param madeDate the day that produced files bear
  * @param pipeline the stages
  * @param reports the folder that reports are published in
+ * @param earlier the published versions of a report, by its name
  */
 record Workshop(
     Project project,
@@ -24,7 +25,8 @@ record Workshop(
     ProgramStamp program,
     MadeDate madeDate,
     Pipeline pipeline,
-    Path reports) {
+    Path reports,
+    Function<String, Earlier> earlier) {
 
   static Workshop in(Path folder, Map<String, String> environment) {
     OwnTemplates templates = OwnTemplates.of(folder);
@@ -37,11 +39,8 @@ record Workshop(
         program,
         madeDate,
         new Pipeline(project, templates, program, madeDate),
-        folder.resolve("reports"));
-  }
-
-  String fingerprint(ReportSources sources) {
-    return fingerprint(sources.files().stream().map(InputFile::withoutContent).toList());
+        folder.resolve("reports"),
+        report -> Earlier.in(folder.resolve("reports"), report));
   }
 
   String fingerprint(List<InputHash> inputs) {
@@ -58,7 +57,10 @@ record Workshop(
                     session ->
                         project
                             .sources(session)
-                            .then(s -> Checked.good(new SessionMaking(s, this))),
+                            .then(
+                                s ->
+                                    Checked.good(
+                                        new SessionMaking(s, earlier.apply(report), this))),
                     library ->
                         project
                             .article(report)

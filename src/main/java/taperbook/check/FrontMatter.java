@@ -78,6 +78,11 @@ final class FrontMatter {
     return all;
   }
 
+  /** All values of a key as they stand, commas included. */
+  List<RawText> items(ReportKey key) {
+    return values(key);
+  }
+
   private List<RawText> values(ReportKey key) {
     return Optional.ofNullable(entries.get(key)).map(RawEntry::values).orElse(List.of());
   }

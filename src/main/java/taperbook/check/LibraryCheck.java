@@ -54,6 +54,9 @@ final class LibraryCheck {
         ReportKey.RANGE_TEST,
         "no such key in a library, where each session uses the first range test of its vehicle",
         TAKE_AWAY);
+    String never = "no such key in a library, which is a page over what there is";
+    frontMatter.refuse(ReportKey.STATE, never, "take the line away");
+    frontMatter.refuse(ReportKey.CORRECTIONS, never, "take the lines away");
     frontMatter.refuse(
         ReportKey.SOC_MARKS,
         "no such key in a library, which gives the time of one window instead",

@@ -1,6 +1,5 @@
 package taperbook.check;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -29,26 +28,25 @@ final class PlanParts {
     this.log = log;
   }
 
+  /** What stands at the top, of a kind of report that keeps no history. */
   ReportPlan.Heading heading() {
+    return heading(ReportPlan.History.DRAFT);
+  }
+
+  /** What stands at the top, with the history as the front matter states it. */
+  ReportPlan.Heading headingWithHistory() {
+    return heading(new HistoryReader(frontMatter, log).read());
+  }
+
+  private ReportPlan.Heading heading(ReportPlan.History history) {
     String title = frontMatter.required(ReportKey.TITLE).map(RawText::text).orElse("");
     String author = frontMatter.value(ReportKey.AUTHOR).map(RawText::text).orElse("");
-    return new ReportPlan.Heading(
-        title, author, frontMatter.value(ReportKey.PUBLISHED).flatMap(this::day));
+    Optional<LocalDate> published = frontMatter.value(ReportKey.PUBLISHED).flatMap(this::day);
+    return new ReportPlan.Heading(title, author, published, history);
   }
 
   private Optional<LocalDate> day(RawText written) {
-    try {
-      return Optional.of(LocalDate.parse(written.text()));
-    } catch (DateTimeException e) {
-      log.add(
-          ProblemCode.VALUE_NOT_UNDERSTOOD,
-          written.line(),
-          written.column(),
-          Quoted.of(written.text()),
-          "a day in ISO 8601, as in 2026-03-14",
-          "write year, month and day in that form");
-      return Optional.empty();
-    }
+    return DayReader.read(written, log);
   }
 
   /**

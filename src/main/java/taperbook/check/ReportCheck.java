@@ -43,7 +43,7 @@ public final class ReportCheck {
       Set<String> knownRangeTests,
       Set<String> knownTemplates) {
     ReportCheck check = new ReportCheck(raw);
-    ReportPlan.Heading heading = check.parts.heading();
+    ReportPlan.Heading heading = check.parts.headingWithHistory();
     ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests);
     ReportPlan.Style style = check.parts.style(knownTemplates, USUAL_TEMPLATE);
     ReportPlan.Wishes wishes = new WishReader(check.frontMatter, check.log).read(style.units());

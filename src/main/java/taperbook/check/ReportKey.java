@@ -6,6 +6,11 @@ enum ReportKey {
   TITLE("title", "the title of the report", "A first look"),
   AUTHOR("author", "who answers for the report", "A. Tester"),
   PUBLISHED("published", "the day of publication", "2026-03-14"),
+  STATE("state", "draft, or published for a version that must not change unsaid", "published"),
+  CORRECTIONS(
+      "corrections",
+      "what was put right after publication, a list of days with the reason",
+      "- 2026-05-02: the power at 6:38 was misread"),
   SESSION("session", "the name of the session reported", "finch-quarry-lane"),
   COMPARE("compare", "names of sessions to hold it against", "finch-second-visit"),
   RANGE_TEST("range test", "names of range tests", "finch-ring-road"),

@@ -23,8 +23,45 @@ public record ReportPlan(
    * @param title title of the report
    * @param author who answers for it; may be empty
    * @param published day of publication, if stated
+   * @param history whether this version is published, and what was put right before
    */
-  public record Heading(String title, String author, Optional<LocalDate> published) {}
+  public record Heading(
+      String title, String author, Optional<LocalDate> published, History history) {
+    /** What stands at the top of a draft that was never published. */
+    public Heading(String title, String author, Optional<LocalDate> published) {
+      this(title, author, published, History.DRAFT);
+    }
+
+    /** Day of this version: that of the last correction, or else of publication. */
+    public Optional<LocalDate> versionDay() {
+      List<Reason> all = history.corrections();
+      return all.isEmpty() ? published : Optional.of(all.get(all.size() - 1).day());
+    }
+  }
+
+  /**
+   * Where a report stands between draft and publication.
+   *
+   * @param published true if this version is published and so must not change unsaid
+   * @param corrections what was put right since it was first published, in order
+   */
+  public record History(boolean published, List<Reason> corrections) {
+    /** A draft without corrections. */
+    public static final History DRAFT = new History(false, List.of());
+
+    /** Copies the list. */
+    public History {
+      corrections = List.copyOf(corrections);
+    }
+  }
+
+  /**
+   * Why a published report was changed.
+   *
+   * @param day when
+   * @param words why, in the tester's words
+   */
+  public record Reason(LocalDate day, String words) {}
 
   /**
    * What is reported.

@@ -84,6 +84,10 @@ public enum ProblemCode {
   TEMPLATE_BROKEN(Severity.ERROR),
   /** The article names a number that the report does not have. */
   NUMBER_UNKNOWN(Severity.ERROR),
+  /** Numbers are no longer what they were in the version that was published. */
+  NUMBERS_MOVED(Severity.ERROR),
+  /** Numbers of a draft are no longer what they were in the version that was published. */
+  NUMBERS_MOVED_IN_DRAFT(Severity.NOTICE),
   /** A PDF or numbers.json is not one that this program made, or it is damaged. */
   PUBLISHED_NOT_UNDERSTOOD(Severity.ERROR),
   /** A figure typed by hand in the article disagrees with what was measured or stated. */

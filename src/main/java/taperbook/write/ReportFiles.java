@@ -1,6 +1,7 @@
 package taperbook.write;
 
 import java.util.Collections;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -14,6 +15,14 @@ public final class ReportFiles {
 
   void put(String path, byte[] bytes) {
     files.put(path, bytes);
+  }
+
+  /** These files with others beside them. */
+  public ReportFiles with(Map<String, byte[]> others) {
+    ReportFiles all = new ReportFiles();
+    all.files.putAll(files);
+    all.files.putAll(others);
+    return all;
   }
 
   /** The files in the order of their paths. */

@@ -9,6 +9,7 @@ import taperbook.draw.Figure;
 import taperbook.model.ReportPlan;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
+import taperbook.write.data.CorrectionsCsv;
 import taperbook.write.data.NumbersCsv;
 import taperbook.write.data.NumbersJson;
 import taperbook.write.html.HtmlPage;
@@ -76,6 +77,9 @@ public final class ReportWriter {
     ReportFiles files = new ReportFiles();
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
+    if (!job.corrections().isEmpty()) {
+      files.put("corrections.csv", CorrectionsCsv.bytes(job.corrections()));
+    }
     files.put("numbers.csv", NumbersCsv.bytes(job.result()));
     files.put("report.html", HtmlPage.bytes(pages.html()));
     List<PdfAttachment> attachments = attachments(job, json);

@@ -32,7 +32,7 @@ final class TemplateModel {
 
   private Map<String, Object> model(String medium, String css) {
     Map<String, Object> model =
-        new PageModel(job.result()).map(job.inputs(), job.made(), job.program());
+        new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());
     model.put("medium", medium);
     model.put("css", markup(job.templates().texts().getOrDefault(css, "")));
     Map<String, Object> figures = new LinkedHashMap<>();

@@ -3,6 +3,7 @@ package taperbook.write;
 import java.time.LocalDate;
 import java.util.List;
 import taperbook.draw.Figure;
+import taperbook.model.Correction;
 import taperbook.model.InputFile;
 import taperbook.model.ReportResult;
 
@@ -13,6 +14,7 @@ import taperbook.model.ReportResult;
  * @param figures the charts, in the order they should be shown
  * @param templates the texts of the templates
  * @param inputs every file that the report was made from, templates of the user's included
+ * @param corrections what was put right since the report was published, in order
  * @param made the day that the files bear as their date
  * @param program name and version of the program
  */
@@ -21,11 +23,24 @@ public record WriteJob(
     List<Figure> figures,
     Templates templates,
     List<InputFile> inputs,
+    List<Correction> corrections,
     LocalDate made,
     String program) {
   /** Copies the lists. */
   public WriteJob {
     figures = List.copyOf(figures);
     inputs = List.copyOf(inputs);
+    corrections = List.copyOf(corrections);
+  }
+
+  /** The files of a report that was never corrected. */
+  public WriteJob(
+      ReportResult result,
+      List<Figure> figures,
+      Templates templates,
+      List<InputFile> inputs,
+      LocalDate made,
+      String program) {
+    this(result, figures, templates, inputs, List.of(), made, program);
   }
 }

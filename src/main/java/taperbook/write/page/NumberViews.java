@@ -68,7 +68,11 @@ final class NumberViews {
 
   private String anchor(ReportNumber number) {
     String session = number.origin().session();
-    return "number-" + (session.equals(mainSession) ? "" : session + "-") + number.id();
+    String against = number.origin().against();
+    return "number-"
+        + (session.equals(mainSession) ? "" : session + "-")
+        + (against.isEmpty() ? "" : "against-" + against + "-")
+        + number.id();
   }
 
   private static Map<String, Object> absent(String id) {

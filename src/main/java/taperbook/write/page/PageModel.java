@@ -1,13 +1,18 @@
 package taperbook.write.page;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.model.Correction;
 import taperbook.model.InputFile;
+import taperbook.model.Numbers;
+import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
+import taperbook.model.SessionResult;
 import taperbook.words.Wording;
 
 /** Everything of a report that a template may print, charts, article and styles excepted. */
@@ -29,10 +34,12 @@ public final class PageModel {
    * Plain maps, lists, texts and truth values; the head of {@code report.ftlh} describes them.
    *
    * @param inputs the files that the report was made from
+   * @param corrections what was put right since it was published
    * @param made the day that it bears as its date
    * @param program name and version of the program
    */
-  public Map<String, Object> map(List<InputFile> inputs, LocalDate made, String program) {
+  public Map<String, Object> map(
+      List<InputFile> inputs, List<Correction> corrections, LocalDate made, String program) {
     Tables tables = new Tables(result, views, wording);
     MethodsPart methods = new MethodsPart(result, wording);
     Map<String, Object> map = new LinkedHashMap<>();
@@ -49,6 +56,9 @@ public final class PageModel {
     map.put("range", new RangeBasis(result.main(), views).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());
+    map.put(
+        "corrections",
+        new CorrectionsPart(result.main().session().name(), wording).of(corrections));
     map.put("withheld", methods.withheld());
     map.put("definitions", methods.definitions());
     map.put("assumptions", methods.assumptions());
@@ -82,15 +92,20 @@ public final class PageModel {
   }
 
   private List<Map<String, Object>> numbers() {
-    return result.sessions().stream()
-        .map(
-            s ->
-                Map.<String, Object>of(
-                    "session",
-                    s.session().name(),
-                    "numbers",
-                    s.numbers().all().stream().map(this::view).toList()))
-        .toList();
+    List<Map<String, Object>> all = new ArrayList<>();
+    for (SessionResult session : result.sessions()) {
+      all.add(numbers(session.session().name(), session.numbers()));
+    }
+    for (PairResult pair : result.pairs()) {
+      String name = result.main().session().name() + " against " + pair.other();
+      all.add(numbers(name, pair.numbers()));
+    }
+    return all;
+  }
+
+  private Map<String, Object> numbers(String session, Numbers numbers) {
+    List<Map<String, Object>> views = numbers.all().stream().map(this::view).toList();
+    return Map.of("session", session, "numbers", views);
   }
 
   private Map<String, Object> view(ReportNumber number) {

@@ -63,7 +63,7 @@ final class MarkLayer {
   void paintBelow() {
     chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::tintHold);
     if (chart.hasVisibleBand()) {
-      chart.line().runs().forEach(this::tintBand);
+      chart.line().bandRuns().forEach(this::tintBand);
     }
   }
 
@@ -114,7 +114,7 @@ final class MarkLayer {
 
   private void tintBand(PlotLine.Run run) {
     PlotLine line = chart.line();
-    List<Integer> kept = Thinning.keep(line, run, frame, 0.3 * style.weights().curve());
+    List<Integer> kept = line.bandPoints(run, frame, 0.3 * style.weights().curve());
     if (kept.size() < 2) {
       return;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import taperbook.model.Curve;
 
 /** A curve in the units of its axes, with the questions that a chart asks of it. */
@@ -15,6 +16,7 @@ public final class PlotLine {
   private final DoubleUnaryOperator toX;
   private final DoubleUnaryOperator toY;
   private final double floor;
+  private final boolean computed;
 
   /**
    * A curve that cannot fall below zero, with its conversions.
@@ -24,19 +26,28 @@ public final class PlotLine {
    * @param toY from the curve's ordinate to the axis, rising
    */
   public PlotLine(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
-    this(curve, toX, toY, 0);
+    this(curve, toX, toY, 0, false);
   }
 
-  private PlotLine(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY, double floor) {
+  private PlotLine(
+      Curve curve,
+      DoubleUnaryOperator toX,
+      DoubleUnaryOperator toY,
+      double floor,
+      boolean computed) {
     this.curve = curve;
     this.toX = toX;
     this.toY = toY;
     this.floor = floor;
+    this.computed = computed;
   }
 
-  /** A curve that may lie on either side of zero, as it is. */
+  /**
+   * A curve that was computed and may lie on either side of zero, as it is. Its band holds between
+   * readings as well, so that it is drawn over wide gaps.
+   */
   public static PlotLine signed(Curve curve) {
-    return new PlotLine(curve, x -> x, y -> y, Double.NEGATIVE_INFINITY);
+    return new PlotLine(curve, x -> x, y -> y, Double.NEGATIVE_INFINITY, true);
   }
 
   public int size() {
@@ -113,11 +124,11 @@ public final class PlotLine {
     return indices;
   }
 
-  /** Width of the band where it is widest; none over wide gaps. */
+  /** Width of the band where it is widest; a band of readings says nothing over wide gaps. */
   double widestBand() {
     double widest = 0;
     for (int i = 0; i + 1 < size(); i++) {
-      if (curve.wideGapAfter(i)) {
+      if (!computed && curve.wideGapAfter(i)) {
         continue;
       }
       widest = Math.max(widest, high(i) - low(i));
@@ -150,6 +161,18 @@ public final class PlotLine {
       }
     }
     return OptionalDouble.empty();
+  }
+
+  /** Stretches that the band is drawn over. */
+  List<Run> bandRuns() {
+    return computed ? List.of(new Run(0, size() - 1)) : runs();
+  }
+
+  /** Indices of the points of a stretch that the edges of the band need. */
+  List<Integer> bandPoints(Run run, Frame frame, double tolerance) {
+    return computed
+        ? IntStream.rangeClosed(run.first(), run.last()).boxed().toList()
+        : Thinning.keep(this, run, frame, tolerance);
   }
 
   /** Stretches of the line that no wide gap breaks, as first and last index; some of one point. */

@@ -12,6 +12,7 @@ import taperbook.model.Numbers;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
+import taperbook.model.RoadTopic;
 import taperbook.model.Session;
 import taperbook.model.SessionResult;
 import taperbook.words.Wording;
@@ -78,7 +79,12 @@ public final class ReportMeasuring {
     caveats.addAll(disagreements(checks, wording));
     caveats.sort(Comparator.comparing(Caveat::kind));
     return new SessionResult(
-        session, test, numbers, checks, new CurveSet(recording, range).make(), caveats);
+        session,
+        test,
+        numbers,
+        checks,
+        new CurveSet(recording, range).make(plan.wishes().road().wants(RoadTopic.PER_MINUTE)),
+        caveats);
   }
 
   private static Numbers numbers(
@@ -100,6 +106,7 @@ public final class ReportMeasuring {
     new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());
+    new RoadNumbers(recording, test, range, ledger).measure(plan.wishes(), plan.style().units());
     return ledger.numbers();
   }
 

@@ -48,6 +48,7 @@ final class Outputs {
     plan.wishes().socMarks().forEach(all::mark);
     all.drive();
     plan.wishes().distances().forEach(all::distance);
+    all.outputs.addAll(RoadOutputs.of(plan, numbers));
     return all.outputs;
   }
 

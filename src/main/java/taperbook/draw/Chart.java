@@ -103,13 +103,15 @@ record Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks)
   /** How to read the drawing, in a line. */
   String note() {
     StringBuilder note = new StringBuilder();
-    note.append(line.hasDots() ? "Dots: readings." : "Line: " + line.size() + " readings.");
+    if (!line.isComputed()) {
+      note.append(line.hasDots() ? "Dots: readings." : "Line: " + line.size() + " readings.");
+    }
     if (line.wideGaps() > 0) {
       note.append(" Dashes: long gaps.");
     }
     if (hasVisibleBand()) {
       note.append(" Tint: bounds.");
     }
-    return note.toString();
+    return note.toString().strip();
   }
 }

@@ -56,6 +56,17 @@ public final class Figure {
         () -> PngPicture.write(draft.chart()));
   }
 
+  /** Paints a sheet: its SVG now, its PNG each time it is asked for. */
+  static Figure of(String id, String title, Sheet sheet, String caption, String textAlternative) {
+    return new Figure(
+        id,
+        title,
+        caption,
+        textAlternative,
+        SvgPicture.write(id, title, sheet, textAlternative),
+        () -> PngPicture.write(sheet));
+  }
+
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
   public String id() {
     return id;

@@ -14,6 +14,7 @@ final class PlotLine {
   private final Curve curve;
   private final DoubleUnaryOperator toX;
   private final DoubleUnaryOperator toY;
+  private final boolean computed;
 
   /**
    * A curve with its conversions.
@@ -23,9 +24,24 @@ final class PlotLine {
    * @param toY from the curve's ordinate to the axis, rising
    */
   PlotLine(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+    this(curve, toX, toY, false);
+  }
+
+  private PlotLine(
+      Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY, boolean computed) {
+    this.computed = computed;
     this.curve = curve;
     this.toX = toX;
     this.toY = toY;
+  }
+
+  /** A curve whose points are not readings but computed from many; drawn without dots. */
+  static PlotLine computed(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+    return new PlotLine(curve, toX, toY, true);
+  }
+
+  boolean isComputed() {
+    return computed;
   }
 
   int size() {
@@ -73,7 +89,7 @@ final class PlotLine {
   }
 
   boolean hasDots() {
-    return size() <= MOST_DOTS;
+    return size() <= MOST_DOTS && !computed;
   }
 
   /** Width of the band where it is widest; none over wide gaps. */

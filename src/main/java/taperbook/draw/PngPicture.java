@@ -18,6 +18,11 @@ final class PngPicture {
 
   /** The picture's bytes; the same chart gives the same bytes. */
   static byte[] write(Chart chart) {
+    return write((g, style) -> Painter.paint(g, chart, style));
+  }
+
+  /** The bytes of a picture that is painted otherwise than as a chart with axes. */
+  static byte[] write(Sheet sheet) {
     ChartStyle style = ChartStyle.film();
     BufferedImage image =
         new BufferedImage(style.width(), style.height(), BufferedImage.TYPE_INT_RGB);
@@ -28,7 +33,7 @@ final class PngPicture {
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-    List<TextRun> texts = Painter.paint(g, chart, style);
+    List<TextRun> texts = sheet.paint(g, style);
     for (TextRun text : texts) {
       g.setFont(Typeface.font(text.font().bold(), text.font().size()));
       g.setColor(text.font().color());

@@ -23,6 +23,19 @@ final class SvgPicture {
    * @param description what the picture shows, for those who cannot see it
    */
   static String write(Chart chart, String description) {
+    return write(
+        chart.id(),
+        chart.title().text(),
+        (g, style) -> Painter.paint(g, chart, style),
+        description);
+  }
+
+  /**
+   * A picture that is painted otherwise than as a chart with axes.
+   *
+   * @param description what the picture shows, for those who cannot see it
+   */
+  static String write(String id, String title, Sheet sheet, String description) {
     ChartStyle style = ChartStyle.print();
     Document document =
         GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
@@ -30,11 +43,11 @@ final class SvgPicture {
     context.setPrecision(2);
     SVGGraphics2D g = new SVGGraphics2D(context, false);
     g.setSVGCanvasSize(new Dimension(style.width(), style.height()));
-    List<TextRun> texts = Painter.paint(g, chart, style);
+    List<TextRun> texts = sheet.paint(g, style);
     Element root = g.getRoot();
     g.dispose();
-    SvgText text = new SvgText(chart.id());
-    text.open(style, chart.title().text(), description);
+    SvgText text = new SvgText(id);
+    text.open(style, title, description);
     text.shapes(root);
     texts.forEach(text::run);
     return text.close();

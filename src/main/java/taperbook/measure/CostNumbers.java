@@ -136,6 +136,11 @@ final class CostNumbers {
       ledger.withheld(entry, Recording.NO_ENERGY);
       return;
     }
+    if (prices.areByEnergy() && station().isEmpty()) {
+      // Else it would be the station's own price again, with the losses left out.
+      ledger.withheld(entry, "what the station delivered was not recorded, nor so the losses");
+      return;
+    }
     List<RowRef> rows = new ArrayList<>(rows());
     rows.addAll(ledger.numbers().get("energy_added").origin().rows());
     ledger.measured(entry, cost.over(added.get()), rows, caveats());

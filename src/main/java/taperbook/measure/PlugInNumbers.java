@@ -43,6 +43,9 @@ final class PlugInNumbers {
       return;
     }
     lost(warm.get());
+    if (!warm.get().isFaster()) {
+      return;
+    }
     double first = recording.soc().orElseThrow().firstValue();
     for (int from : RoadWishes.PLUG_IN_SOC) {
       if (first <= from && from < warm.get().climbEnd()) {

@@ -105,6 +105,7 @@ final class TripNumbers {
   private Caveat caveat() {
     String lost =
         PlugInNumbers.warmStart(recording, ledger)
+            .filter(WarmStart::isFaster)
             .flatMap(WarmStart::lost)
             .map(
                 s ->

@@ -69,6 +69,11 @@ final class WarmStart {
         });
   }
 
+  /** True if the climb took longer than the pace after it: else a warm start tells nothing. */
+  boolean isFaster() {
+    return lost().filter(s -> s.seconds().value() > 0).isPresent();
+  }
+
   private interface ForEnd {
     Optional<SocStretch> of(double end);
   }

@@ -26,7 +26,14 @@ import taperbook.words.Wording;
  */
 final class ArticleFunctions {
   private static final List<String> CHARTS =
-      List.of("power-over-soc", "power-over-time", "soc-over-time", "distance-over-time");
+      List.of(
+          "power-over-soc",
+          "power-over-time",
+          "soc-over-time",
+          "distance-over-time",
+          "plug-in-table",
+          "road-per-minute",
+          "trip-timeline");
 
   private final ReportResult result;
   private final Wording wording;

@@ -149,12 +149,12 @@ final class PlugInTable implements Sheet {
     return new Rectangle2D.Double(box.left(), box.top(), box.width(), box.height());
   }
 
-  /** From paper at no time to the band's tint at the longest. */
+  /** From paper at no time to the deepest tint at the longest. */
   private static Color tint(double share) {
     return new Color(
-        mixed(Palette.PAPER.getRed(), Palette.BAND.getRed(), share),
-        mixed(Palette.PAPER.getGreen(), Palette.BAND.getGreen(), share),
-        mixed(Palette.PAPER.getBlue(), Palette.BAND.getBlue(), share));
+        mixed(Palette.PAPER.getRed(), Palette.DEEP.getRed(), share),
+        mixed(Palette.PAPER.getGreen(), Palette.DEEP.getGreen(), share),
+        mixed(Palette.PAPER.getBlue(), Palette.DEEP.getBlue(), share));
   }
 
   private static int mixed(int from, int to, double share) {

@@ -94,7 +94,7 @@ final class TripTimeline implements Sheet {
     Box room = SheetHead.room(style);
     double axis = style.type().tick() * 2.2;
     double longest = lanes.stream().mapToDouble(TripLane::end).max().orElse(1);
-    double height = Math.min((room.height() - axis) / lanes.size(), style.height() * 0.34);
+    double height = Math.min((room.height() - axis) / lanes.size(), style.height() * 0.42);
     for (int i = 0; i < lanes.size(); i++) {
       Box box = new Box(room.left(), room.top() + i * height, room.width(), height);
       lane(g, style, lanes.get(i), box, room.width() / longest, texts);

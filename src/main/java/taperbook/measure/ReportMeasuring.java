@@ -106,7 +106,7 @@ public final class ReportMeasuring {
     new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());
-    new RoadNumbers(recording, test, range, ledger).measure(plan.wishes(), plan.style().units());
+    new RoadNumbers(recording, test, range, ledger).measure(plan);
     return ledger.numbers();
   }
 

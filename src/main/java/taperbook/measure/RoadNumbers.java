@@ -21,7 +21,23 @@ final class RoadNumbers {
     this.ledger = ledger;
   }
 
-  void measure(ReportPlan.Wishes wishes, Unit units) {
+  /**
+   * Enters the numbers: all for the reported session; for one that it is held against only the trip
+   * and the cost, which are told side by side.
+   */
+  void measure(ReportPlan plan) {
+    Unit units = plan.style().units();
+    RoadWishes road = plan.wishes().road();
+    if (recording.session().name().equals(plan.subject().session())) {
+      ofTheReported(plan.wishes(), units);
+    }
+    road.trip().ifPresent(trip -> new TripNumbers(recording, test, range, ledger).measure(trip));
+    if (road.wants(RoadTopic.COST)) {
+      new CostNumbers(recording, range, ledger).measure(units);
+    }
+  }
+
+  private void ofTheReported(ReportPlan.Wishes wishes, Unit units) {
     RoadWishes road = wishes.road();
     if (road.wants(RoadTopic.PLUG_IN)) {
       new PlugInNumbers(recording, range, ledger).measure(RoadWishes.plugInDistances(units));
@@ -31,10 +47,6 @@ final class RoadNumbers {
     }
     if (road.wants(RoadTopic.PER_MINUTE)) {
       new PerMinuteNumbers(recording, range, ledger).measure();
-    }
-    road.trip().ifPresent(trip -> new TripNumbers(recording, test, range, ledger).measure(trip));
-    if (road.wants(RoadTopic.COST)) {
-      new CostNumbers(recording, range, ledger).measure(units);
     }
     if (road.wants(RoadTopic.STANDARD_RANGE)) {
       new StandardRangeNumbers(test, range, ledger).measure();

@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * What a report asks for about the road.
@@ -55,13 +54,6 @@ public record RoadWishes(Set<RoadTopic> topics, Optional<Trip> trip) {
   /** Id of the same cell with a battery that is warm already. */
   public static String warmPlugInId(int fromSoc, WantedDistance distance) {
     return plugInId(fromSoc, distance) + "_warm";
-  }
-
-  /** Ids of the numbers of one stop of the trip, counted from 1. */
-  public static Stream<String> stopIds(int stop) {
-    return Stream.of(
-            "distance", "arrival_soc", "unplug_soc", "time", "unplug_soc_from", "unplug_soc_to")
-        .map(what -> stopId(stop, what));
   }
 
   /** Id of a number of one stop of the trip, counted from 1. */

@@ -89,9 +89,9 @@ public final class Wording {
     return value(Estimate.around(reading, halfStep), unit);
   }
 
-  /** An interval with its unit, such as {@code 170.5 to 171.5 kW}. */
+  /** An interval with its unit, such as {@code 170.5 to 171.5 kW}, or {@code exact}. */
   public String range(Interval bounds, Unit unit) {
-    return joined(bounds, unit, " to ");
+    return bounds.width() == 0 ? "exact" : joined(bounds, unit, " to ");
   }
 
   /** An interval in words, such as {@code between 170.5 and 171.5 kW}, or {@code exact}. */

@@ -10,6 +10,10 @@ import taperbook.problem.SourcePlace;
 /** Finds the template that a report names in its front matter. */
 final class TemplateChoice {
   private static final String ENDING = ".ftlh";
+
+  /** What other templates import; no report can be made with them alone. */
+  private static final List<String> PARTS = List.of("parts.ftlh", "road.ftlh");
+
   private final WriteJob job;
 
   TemplateChoice(WriteJob job) {
@@ -26,7 +30,7 @@ final class TemplateChoice {
     }
     List<String> known =
         job.templates().texts().keySet().stream()
-            .filter(n -> n.endsWith(ENDING) && !n.equals("parts.ftlh"))
+            .filter(n -> n.endsWith(ENDING) && !PARTS.contains(n))
             .map(n -> n.substring(0, n.length() - ENDING.length()))
             .toList();
     return Checked.refused(

@@ -13,7 +13,7 @@ import java.util.TreeMap;
 public final class Templates {
   /** The files that are built in, and that a user's folder may replace. */
   public static final List<String> BUILT_IN =
-      List.of("methods.ftlh", "parts.ftlh", "print.css", "report.ftlh", "screen.css");
+      List.of("methods.ftlh", "parts.ftlh", "print.css", "report.ftlh", "road.ftlh", "screen.css");
 
   private final SortedMap<String, String> texts;
 

@@ -19,6 +19,8 @@ import taperbook.words.Wording;
 
 /** What the methods section lists: definitions, assumptions, displays, and what was withheld. */
 final class MethodsPart {
+  private static final int LETTERS = 26;
+
   private final ReportResult result;
   private final Wording wording;
   private final Set<Method> methods = EnumSet.noneOf(Method.class);
@@ -135,7 +137,9 @@ final class MethodsPart {
         : number.label() + " (" + session.session().name() + ")";
   }
 
+  /** From a to z, then aa, ab and so on. */
   private static String letter(int index) {
-    return String.valueOf((char) ('a' + index));
+    String last = String.valueOf((char) ('a' + index % LETTERS));
+    return index < LETTERS ? last : letter(index / LETTERS - 1) + last;
   }
 }

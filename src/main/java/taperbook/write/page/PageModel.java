@@ -49,6 +49,7 @@ public final class PageModel {
     map.put("range", new RangeBasis(result.main(), views).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());
+    map.put("road", new RoadPart(result, views).map());
     map.put("withheld", methods.withheld());
     map.put("definitions", methods.definitions());
     map.put("assumptions", methods.assumptions());

@@ -21,9 +21,6 @@ import org.jspecify.annotations.Nullable;
  * go through.
  */
 public final class TripSearch {
-  /** What sums of shares may be off by. */
-  private static final double SLACK_PERCENT = 1e-9;
-
   private final ChargeClock clock;
   private final TripTask task;
   private final UnplugLevels levels;
@@ -69,8 +66,8 @@ public final class TripSearch {
       double percent = from.unplugPercent() - task.share(from.station(), station);
       boolean possible =
           from.station() < station
-              && percent >= levels.floorPercent() - SLACK_PERCENT
-              && percent <= clock.high();
+              && percent >= levels.floorPercent() - UnplugLevels.SLACK_PERCENT
+              && percent <= clock.high() + UnplugLevels.SLACK_PERCENT;
       if (possible) {
         double seconds = from.seconds() + task.secondsPerStop() - clock.secondAt(percent);
         arrivals.add(new Arrival(percent, seconds, from));
@@ -81,7 +78,8 @@ public final class TripSearch {
     Arrival best = null;
     int next = 0;
     for (double level : levels.at(station)) {
-      while (next < arrivals.size() && arrivals.get(next).percent() <= level) {
+      double most = level + UnplugLevels.SLACK_PERCENT;
+      while (next < arrivals.size() && arrivals.get(next).percent() <= most) {
         best = faster(best, arrivals.get(next));
         next++;
       }
@@ -101,7 +99,7 @@ public final class TripSearch {
     Departure best = null;
     for (Departure last : departures) {
       double arrival = last.unplugPercent() - task.shareToEnd(last.station());
-      boolean reaches = arrival >= task.reservePercent() - SLACK_PERCENT;
+      boolean reaches = arrival >= task.reservePercent() - UnplugLevels.SLACK_PERCENT;
       if (reaches && (best == null || last.seconds() < best.seconds())) {
         best = last;
       }

@@ -7,6 +7,9 @@ import java.util.TreeSet;
  * through, its last one, and what just reaches a later station or the end with the reserve.
  */
 final class UnplugLevels {
+  /** What sums of shares may be off by. */
+  static final double SLACK_PERCENT = 1e-9;
+
   private final ChargeClock clock;
   private final TripTask task;
 
@@ -31,7 +34,9 @@ final class UnplugLevels {
       levels.add(floorPercent() + task.share(station, later));
     }
     levels.add(task.reservePercent() + task.shareToEnd(station));
-    return levels.subSet(clock.low(), true, clock.high(), true).stream()
+    return levels
+        .subSet(clock.low() - SLACK_PERCENT, true, clock.high() + SLACK_PERCENT, true)
+        .stream()
         .mapToDouble(x -> x)
         .toArray();
   }

@@ -11,8 +11,6 @@ import taperbook.model.Interval;
  * is best then.
  */
 public final class UnplugRanges {
-  private static final double SLACK_PERCENT = 1e-9;
-
   private final ChargeClock clock;
   private final TripTask task;
   private final UnplugLevels levels;
@@ -98,7 +96,9 @@ public final class UnplugRanges {
   }
 
   private double toEnd(double arrival) {
-    return arrival >= task.reservePercent() - SLACK_PERCENT ? 0 : Double.POSITIVE_INFINITY;
+    return arrival >= task.reservePercent() - UnplugLevels.SLACK_PERCENT
+        ? 0
+        : Double.POSITIVE_INFINITY;
   }
 
   private double onward(double unplug, int station, int nextStation, double[] rest) {
@@ -113,9 +113,9 @@ public final class UnplugRanges {
 
   private double stopSeconds(double arrival, double unplug) {
     boolean possible =
-        arrival >= levels.floorPercent() - SLACK_PERCENT
-            && arrival <= clock.high()
-            && arrival <= unplug;
+        arrival >= levels.floorPercent() - UnplugLevels.SLACK_PERCENT
+            && arrival <= clock.high() + UnplugLevels.SLACK_PERCENT
+            && arrival <= unplug + UnplugLevels.SLACK_PERCENT;
     return possible
         ? task.secondsPerStop() + clock.seconds(arrival, unplug)
         : Double.POSITIVE_INFINITY;

@@ -14,10 +14,12 @@ import taperbook.model.WantedDistance;
 /**
  * The simulated numbers of the road. Where to stop and to unplug was chosen before, on the readings
  * as they stand, and is held fixed: drawn are the clock of the session and the driven range.
+ *
+ * <p>The most that a minute buys is not among them and keeps its bounds. The fastest of many short
+ * stretches is fast by its rounding errors too, and of 1,000 invented sessions an interval by
+ * simulation held the truth in 89 % only.
  */
 final class RoadOutputs {
-  private static final double TEN_PERCENT = 10;
-
   private final Numbers numbers;
   private final List<Outputs.Output> outputs = new ArrayList<>();
 
@@ -33,9 +35,6 @@ final class RoadOutputs {
     }
     if (road.wants(RoadTopic.NEXT_LEG)) {
       plan.wishes().distances().forEach(all::nextLeg);
-    }
-    if (road.wants(RoadTopic.PER_MINUTE)) {
-      all.perMinute();
     }
     road.trip().ifPresent(all::trip);
     return all.outputs;
@@ -72,22 +71,6 @@ final class RoadOutputs {
                 add(
                     "best_unplug_time_" + leg.idPart(),
                     d -> seconds(d, unplug - share(d, km), unplug)));
-  }
-
-  private void perMinute() {
-    numbers
-        .estimate("road_per_minute_best_soc_from")
-        .map(Estimate::value)
-        .ifPresent(
-            from ->
-                add(
-                    "road_per_minute_best",
-                    d ->
-                        TEN_PERCENT
-                            / 100
-                            * 60
-                            * d.drive().fullRange()
-                            / seconds(d, from, from + TEN_PERCENT)));
   }
 
   private void trip(Trip trip) {

@@ -37,7 +37,8 @@ final class NextLegNumbers {
     Optional<ChargeClock> clock = recording.soc().flatMap(ChargeClock::of);
     if (share.isEmpty() || clock.isEmpty()) {
       withhold(
-          leg, share.isEmpty() ? range.fullRange().withheld().orElseThrow() : Recording.NO_SOC);
+          leg,
+          share.isEmpty() ? range.fullRange().withheld().orElseThrow() : recording.whyNoClock());
       return;
     }
     Optional<FastStretch> best = FastStretch.of(clock.get(), share.get().value(), reserve);

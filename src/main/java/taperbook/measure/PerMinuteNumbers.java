@@ -43,7 +43,8 @@ final class PerMinuteNumbers {
     Optional<ChargeClock> clock = recording.soc().flatMap(ChargeClock::of);
     Optional<Estimate> full = range.fullRange().estimate();
     if (clock.isEmpty() || full.isEmpty()) {
-      withhold(full.isEmpty() ? range.fullRange().withheld().orElseThrow() : Recording.NO_SOC);
+      withhold(
+          full.isEmpty() ? range.fullRange().withheld().orElseThrow() : recording.whyNoClock());
       return;
     }
     Optional<FastStretch> best = FastStretch.of(clock.get(), TenPercent.WIDTH, clock.get().low());

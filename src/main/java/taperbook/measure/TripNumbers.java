@@ -47,7 +47,7 @@ final class TripNumbers {
     } else if (speed.isEmpty()) {
       withhold("the average speed of the range test is not known");
     } else if (clock.isEmpty()) {
-      withhold(Recording.NO_SOC);
+      withhold(recording.whyNoClock());
     } else {
       TripTask task = TripTask.of(trip, full.get().value() / 100);
       plan(trip, task, clock.get(), speed.get().value());

@@ -249,7 +249,7 @@ public enum Method {
   PLUG_IN(
       "Minutes for a distance, by where one plugs in",
       "Time that the session took from one state of charge until the gain reached the share of the"
-          + " driven range that the distance is.",
+          + " driven range that the distance is; a is where one plugs in.",
       "t(a + 100 * D / R) - t(a)",
       List.of(
           NEAREST_STEP,
@@ -280,7 +280,7 @@ public enum Method {
           + " time, found exactly: unplug at its upper end, and arrive at the next station at its"
           + " lower end, not below the reserve. The point is a choice made on the readings as they"
           + " stand and has no interval; its time has one. It holds where the next stop charges"
-          + " on: before the last leg, just enough is faster.",
+          + " on: before the last leg, just enough is faster. u is where one unplugs.",
       "least t(u) - t(u - 100 * D / R) over u",
       List.of(
           NEAREST_STEP,
@@ -296,7 +296,8 @@ public enum Method {
           + " charge: each stop unplugs at a whole per cent or with just enough for a later station"
           + " or the end, keeps the reserve, and stays within what the session went through. The"
           + " stops are a choice made on the readings as they stand and have no interval; the times"
-          + " have the interval of this plan, held fixed while readings and range are drawn.",
+          + " have the interval of this plan, held fixed while readings and range are drawn. Stop k"
+          + " comes d[k] km after the one before and unplugs at u[k].",
       "sum over stops of overhead + t(u[k]) - t(u[k-1] - 100 * d[k] / R), plus D / speed",
       List.of(
           NEAREST_STEP,
@@ -335,7 +336,10 @@ public enum Method {
           + " consumption, SAE J1634). The correction holds what the density of the air, the wind"
           + " and the difference in height made of the consumption, by the road load, against"
           + " standard air of 15 \u00b0C and 1013.25 hPa (ISO 2533), still, on a level road. Nothing"
-          + " else is corrected: not heating or cooling, not tyres, not the battery's temperature.",
+          + " else is corrected: not heating or cooling, not tyres, not the battery's temperature."
+          + " rho is the density of the air in kg/m3 and rho0 that of standard air, W what the wind"
+          + " makes of the drag, A the drag area in m2, v the speed in m/s, n the share of energy"
+          + " that reaches the wheels, m the mass in kg, g 9.80665 m/s2, h the climb in m.",
       "R * c / (c - x), x = (rho * W - rho0) * A * v^2 / 7.2 / n + m * g * h / (3600 * D) / n",
       List.of(
           NEAREST_STEP,

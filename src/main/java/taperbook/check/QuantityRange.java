@@ -30,7 +30,8 @@ record QuantityRange(double low, double high, boolean lowExcluded) {
     double a = unit.fromBase(low);
     double b = unit.fromBase(high);
     String from = plain(Math.min(a, b), RoundingMode.CEILING);
-    String to = plain(Math.max(a, b), RoundingMode.FLOOR) + " " + unit.symbol();
+    String symbol = unit == Unit.ONE ? "" : " " + unit.symbol();
+    String to = plain(Math.max(a, b), RoundingMode.FLOOR) + symbol;
     return lowExcluded ? "above " + from + " and up to " + to : "from " + from + " to " + to;
   }
 

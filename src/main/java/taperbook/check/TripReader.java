@@ -134,6 +134,7 @@ final class TripReader {
           ProblemCode.VALUE_OUT_OF_RANGE,
           "a number from " + low + " to " + high + ", as in " + part.example,
           "correct the number");
+      return OptionalInt.empty();
     }
     return OptionalInt.of(number);
   }

@@ -3,6 +3,7 @@ package taperbook.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.measure.road.ChargeClock;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.RowRef;
@@ -21,7 +22,14 @@ record SocStretch(Estimate seconds, List<RowRef> rows) {
     if (start.isEmpty() || end.isEmpty()) {
       return Optional.empty();
     }
-    double seconds = end.get().second() - start.get().second();
+    // Where the display stands still, the reading between two of its values is a step late; lines
+    // between the moments of change are not.
+    double seconds =
+        recording
+            .soc()
+            .flatMap(ChargeClock::of)
+            .map(clock -> clock.seconds(from.value(), to.value()))
+            .orElseGet(() -> end.get().second() - start.get().second());
     Interval bounds = end.get().times().minus(start.get().times()).hull(seconds).atLeast(0);
     List<RowRef> rows = new ArrayList<>(start.get().rows());
     rows.addAll(end.get().rows());

@@ -249,7 +249,8 @@ public enum Method {
   PLUG_IN(
       "Minutes for a distance, by where one plugs in",
       "Time that the session took from one state of charge until the gain reached the share of the"
-          + " driven range that the distance is; a is where one plugs in.",
+          + " driven range that the distance is, on straight lines between the moments at which the"
+          + " display changed; a is where one plugs in.",
       "t(a + 100 * D / R) - t(a)",
       List.of(
           NEAREST_STEP,

@@ -23,7 +23,7 @@ final class OwnTemplates {
   private static final String SCRIPT = ".js";
 
   /** Parts that other templates use; not templates of a report. */
-  private static final Set<String> NOT_REPORTS = Set.of("parts.ftlh", "methods.ftlh");
+  private static final Set<String> NOT_REPORTS = Set.of("parts.ftlh", "road.ftlh", "methods.ftlh");
 
   private final List<InputFile> files;
   private final Templates builtIn;

@@ -36,6 +36,8 @@ final class ItemRange {
       case ENERGY_USED -> QuantityRange.above(0, 1000);
       case AVERAGE_SPEED, TARGET_SPEED -> QuantityRange.above(0, 400);
       case AIR_PRESSURE -> QuantityRange.from(300, 1100);
+      case ROLLING_COEFFICIENT -> QuantityRange.from(0.003, 0.05);
+      case VEHICLE_MASS -> QuantityRange.from(100, 10_000);
       default -> usual(item.kind());
     };
   }
@@ -53,6 +55,9 @@ final class ItemRange {
       case CONSUMPTION -> QuantityRange.from(20, 2000);
       case PRESSURE -> QuantityRange.from(500, 12_000);
       case MASS -> QuantityRange.from(0, 10_000);
+      case AREA -> QuantityRange.from(0.1, 10);
+      case DENSITY -> QuantityRange.above(0, 2);
+      case ROAD_PER_TIME, MONEY -> QuantityRange.from(0, 1000);
       case ANGLE -> QuantityRange.from(-360, 360);
       case ENERGY_PER_SHARE -> QuantityRange.above(0, 20);
       case POWER_PER_SHARE -> QuantityRange.from(-1000, 1000);

@@ -30,14 +30,19 @@ record QuantityRange(double low, double high, boolean lowExcluded) {
     double a = unit.fromBase(low);
     double b = unit.fromBase(high);
     String from = plain(Math.min(a, b), RoundingMode.CEILING);
-    String to = plain(Math.max(a, b), RoundingMode.FLOOR) + " " + unit.symbol();
+    String symbol = unit == Unit.ONE ? "" : " " + unit.symbol();
+    String to = plain(Math.max(a, b), RoundingMode.FLOOR) + symbol;
     return lowExcluded ? "above " + from + " and up to " + to : "from " + from + " to " + to;
   }
 
-  /** One decimal place, rounded into the range; first the noise of floating point is taken off. */
+  /**
+   * One decimal place, or three of what is small, rounded into the range; first the noise of
+   * floating point is taken off.
+   */
   private static String plain(double amount, RoundingMode inward) {
+    int places = Math.abs(amount) < 0.1 ? 3 : 1;
     BigDecimal rounded =
-        BigDecimal.valueOf(amount).setScale(6, RoundingMode.HALF_EVEN).setScale(1, inward);
+        BigDecimal.valueOf(amount).setScale(6, RoundingMode.HALF_EVEN).setScale(places, inward);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }

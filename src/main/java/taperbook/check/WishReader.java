@@ -41,7 +41,8 @@ final class WishReader {
     return new ReportPlan.Wishes(
         distances.isEmpty() ? usualDistances(units) : distances,
         marks.isEmpty() ? IntStream.rangeClosed(1, 10).map(i -> 10 * i).boxed().toList() : marks,
-        windows.isEmpty() ? List.of(new SocWindow(10, 80)) : windows);
+        windows.isEmpty() ? List.of(new SocWindow(10, 80)) : windows,
+        new RoadReader(frontMatter, log, this::distance).read());
   }
 
   private static List<WantedDistance> usualDistances(Unit units) {

@@ -16,7 +16,13 @@ public final class FigureSet {
    * the session cannot give is left out. The same result gives the same figures, byte for byte.
    */
   public static List<Figure> draw(ReportResult result) {
-    return drafts(result).stream().map(Figure::of).toList();
+    return Stream.concat(drafts(result).stream().map(Figure::of), RoadFigures.draw(result).stream())
+        .toList();
+  }
+
+  /** True for the figures that belong into the chapter on the road. */
+  public static boolean isOfRoad(String id) {
+    return RoadFigures.IDS.contains(id);
   }
 
   /** The figures before they are painted. */

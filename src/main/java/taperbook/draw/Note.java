@@ -22,14 +22,16 @@ final class Note {
   private static String ofReadings(Chart chart) {
     PlotLine line = chart.line();
     StringBuilder note = new StringBuilder();
-    note.append(line.hasDots() ? "Dots: readings." : "Line: " + line.size() + " readings.");
+    if (!line.isComputed()) {
+      note.append(line.hasDots() ? "Dots: readings." : "Line: " + line.size() + " readings.");
+    }
     if (line.wideGaps() > 0) {
       note.append(" Dashes: long gaps.");
     }
     if (chart.hasVisibleBand()) {
       note.append(" Tint: bounds.");
     }
-    return note.toString();
+    return note.toString().strip();
   }
 
   private static String ofSeveral(List<Series> series) {

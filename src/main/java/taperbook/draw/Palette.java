@@ -34,6 +34,9 @@ public final class Palette {
   /** Tint of the band around the curve. */
   public static final Color BAND = new Color(0xd3e6e9);
 
+  /** Deepest tint of a cell in a table of amounts. */
+  static final Color DEEP = new Color(0xabcfd6);
+
   /** Tint of the hold. */
   public static final Color HOLD = new Color(0xf8e9df);
 

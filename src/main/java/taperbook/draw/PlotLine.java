@@ -50,6 +50,15 @@ public final class PlotLine {
     return new PlotLine(curve, x -> x, y -> y, Double.NEGATIVE_INFINITY, true);
   }
 
+  /** A curve whose points are not readings but computed from many; drawn without dots. */
+  static PlotLine computed(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+    return new PlotLine(curve, toX, toY, 0, true);
+  }
+
+  boolean isComputed() {
+    return computed;
+  }
+
   public int size() {
     return curve.size();
   }
@@ -104,7 +113,7 @@ public final class PlotLine {
   }
 
   boolean hasDots() {
-    return size() <= MOST_DOTS;
+    return size() <= MOST_DOTS && !computed;
   }
 
   /**

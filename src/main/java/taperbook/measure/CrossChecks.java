@@ -43,7 +43,9 @@ final class CrossChecks {
     }
     checks.add(consumptionAgainstDisplay());
     checks.addAll(new CapacityChecks(recording, test, numbers).make());
-    test.filter(t -> !t.legs().isEmpty()).ifPresent(t -> checks.add(legsAgainstDrive(t)));
+    Optional<RangeTest> byLegs = test.filter(t -> !t.legs().isEmpty());
+    byLegs.ifPresent(t -> checks.add(legsAgainstDrive(t)));
+    byLegs.ifPresent(t -> checks.addAll(new LegChecks(t).make()));
     return checks;
   }
 

@@ -5,6 +5,7 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import taperbook.measure.curve.Envelope;
 import taperbook.measure.curve.GapRule;
+import taperbook.measure.road.ChargeClock;
 import taperbook.model.Curve;
 import taperbook.model.Curves;
 import taperbook.model.Estimate;
@@ -21,7 +22,12 @@ final class CurveSet {
     this.range = range;
   }
 
-  Curves make() {
+  /**
+   * The curves.
+   *
+   * @param perMinute whether the distance that a minute buys is wanted
+   */
+  Curves make(boolean perMinute) {
     return new Curves(
         powerOverSoc(),
         recording.power().map(CurveSet::powerOverTime),
@@ -29,7 +35,21 @@ final class CurveSet {
         recording
             .envelope()
             .flatMap(e -> recording.soc().map(s -> socOverTime(s, e)))
-            .flatMap(this::distanceOverTime));
+            .flatMap(this::distanceOverTime),
+        perMinute ? distancePerMinute() : Optional.empty());
+  }
+
+  private Optional<Curve> distancePerMinute() {
+    return recording
+        .soc()
+        .flatMap(ChargeClock::of)
+        .flatMap(
+            clock ->
+                range
+                    .fullRange()
+                    .estimate()
+                    .map(full -> new TenPercent(recording, clock).curve(full)))
+        .filter(curve -> curve.size() > 0);
   }
 
   /** Power over state of charge, if both were recorded. */

@@ -91,6 +91,13 @@ record Recording(
         : "neither energy nor power was read over the whole of that time";
   }
 
+  /** Why the session has no clock over its state of charge. */
+  String whyNoClock() {
+    return soc.isEmpty()
+        ? NO_SOC
+        : "the state of charge gained is not more than its display can tell";
+  }
+
   /** Why a state of charge was not reached within the readings. */
   String whyNotReached(Trace readings, double percent) {
     return readings.firstValue() > percent

@@ -13,6 +13,7 @@ import taperbook.model.Numbers;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
+import taperbook.model.RoadTopic;
 import taperbook.model.Session;
 import taperbook.model.SessionResult;
 import taperbook.model.SocWindow;
@@ -88,7 +89,7 @@ final class SessionMeasuring {
         test,
         joined(refined, rates(refined, ground)),
         checks,
-        new CurveSet(recording, range).make(),
+        new CurveSet(recording, range).make(plan.wishes().road().wants(RoadTopic.PER_MINUTE)),
         all);
   }
 
@@ -105,6 +106,7 @@ final class SessionMeasuring {
     new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());
+    new RoadNumbers(recording, test, range, ledger).measure(plan);
     return ledger.numbers();
   }
 

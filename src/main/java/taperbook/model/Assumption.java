@@ -75,6 +75,37 @@ public enum Assumption {
   SAME_DRIVE_AGAIN(
       "The next leg is driven as the range test was: same speed, weather, load and route.",
       "common practice, no source"),
+  /** Charging goes by the state of charge alone. */
+  CURVE_BY_SOC(
+      "The car charges at each state of charge as it did in the session there: by the state of"
+          + " charge alone, with the battery as warm as it was then and a station that gives as"
+          + " much.",
+      "common practice, no source"),
+  /** After the climb the pace goes on below it. */
+  PACE_OF_A_WARM_BATTERY(
+      "A battery that is warm already charges below the end of the climb at the pace that the"
+          + " session had right after it.",
+      "inference of this report; no session shows it"),
+  /** The trip is driven as the test was. */
+  TRIP_AS_TESTED(
+      "The whole trip is driven at the average speed and with the consumption of the range test.",
+      "common practice, no source"),
+  /** Prices hold. */
+  PRICES_AS_STATED(
+      "The prices are as stated for the session, with nothing beside them.",
+      "definition of this report"),
+  /** A steady drive with a square law of drag. */
+  STEADY_DRIVE(
+      "The drive was steady at its average speed; drag is square in the speed through the air, with"
+          + " one drag area for all directions.",
+      "common practice in road load models, no source"),
+  /** What reaches the wheels. */
+  DRIVE_EFFICIENCY(
+      "Of the battery's energy 80 to 93 % reaches the wheels.", "common practice, no source"),
+  /** Dry air as an ideal gas. */
+  DRY_AIR(
+      "Air is dry and an ideal gas with the constant 287.05287 J/(kg K).",
+      "ISO 2533:1975, from memory"),
   /** The maker's range holds. */
   RATED_RANGE_HOLDS(
       "The car drives the range that the maker states, which this report does not test.",

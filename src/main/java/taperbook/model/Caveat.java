@@ -37,6 +37,14 @@ public record Caveat(Kind kind, String sentence) {
     RANGE_TEST("Range test"),
     /** How the drive was driven. */
     DRIVE("Conditions of the drive"),
+    /** What was inferred and not seen. */
+    INFERENCE("Inferences"),
+    /** What a plan of stops rests on. */
+    PLAN("Plans for the road"),
+    /** What a cost leaves out. */
+    COST("Cost"),
+    /** What a physical model leaves out. */
+    MODEL("Standard conditions"),
     /** Cross-checks that do not agree. */
     CROSS_CHECK("Cross-check"),
     /** Remarks of the tester's. */

@@ -9,9 +9,21 @@ import java.util.Optional;
  * @param powerOverTime power in kW over time since plugging in, s
  * @param socOverTime state of charge in % over time, s
  * @param distanceOverTime distance added on the report's basis, km over time, s
+ * @param distancePerMinute distance on the driven basis that a minute of charging buys, km/min,
+ *     over the middle of a stretch of state of charge, %; only if the report asks for it
  */
 public record Curves(
     Optional<Curve> powerOverSoc,
     Optional<Curve> powerOverTime,
     Optional<Curve> socOverTime,
-    Optional<Curve> distanceOverTime) {}
+    Optional<Curve> distanceOverTime,
+    Optional<Curve> distancePerMinute) {
+  /** The curves of a report that does not ask for the distance of a minute. */
+  public Curves(
+      Optional<Curve> powerOverSoc,
+      Optional<Curve> powerOverTime,
+      Optional<Curve> socOverTime,
+      Optional<Curve> distanceOverTime) {
+    this(powerOverSoc, powerOverTime, socOverTime, distanceOverTime, Optional.empty());
+  }
+}

@@ -1,12 +1,17 @@
 package taperbook.model;
 
 import static taperbook.model.Assumption.COUNTER_FROM_ZERO;
+import static taperbook.model.Assumption.CURVE_BY_SOC;
 import static taperbook.model.Assumption.DISPLAY_CALIBRATION_LEFT_OUT;
 import static taperbook.model.Assumption.DISTANCE_AS_READ;
+import static taperbook.model.Assumption.DRIVE_EFFICIENCY;
+import static taperbook.model.Assumption.DRY_AIR;
 import static taperbook.model.Assumption.INDEPENDENT_ROUNDING;
 import static taperbook.model.Assumption.LOGGED_POWER_ERROR;
 import static taperbook.model.Assumption.NEAREST_STEP;
+import static taperbook.model.Assumption.PACE_OF_A_WARM_BATTERY;
 import static taperbook.model.Assumption.POWER_WITHIN_READINGS;
+import static taperbook.model.Assumption.PRICES_AS_STATED;
 import static taperbook.model.Assumption.RATED_RANGE_HOLDS;
 import static taperbook.model.Assumption.RATE_WITHIN_NEIGHBOURS;
 import static taperbook.model.Assumption.SAME_DRIVE_AGAIN;
@@ -16,8 +21,10 @@ import static taperbook.model.Assumption.SESSIONS_INDEPENDENT;
 import static taperbook.model.Assumption.SOC_NEVER_FALLS;
 import static taperbook.model.Assumption.SOC_SHARE_OF_RANGE;
 import static taperbook.model.Assumption.STATED_ENERGY;
+import static taperbook.model.Assumption.STEADY_DRIVE;
 import static taperbook.model.Assumption.STRAIGHT_SEGMENTS;
 import static taperbook.model.Assumption.TIME_FROM_PLUGGING_IN;
+import static taperbook.model.Assumption.TRIP_AS_TESTED;
 
 import java.util.List;
 
@@ -249,6 +256,117 @@ public enum Method {
           + " of power.",
       "100 * (seconds with P(t) >= v) / (t[n] - t[1])",
       List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP, POWER_WITHIN_READINGS)),
+  /** Time to charge from one state of charge on until a distance is bought. */
+  PLUG_IN(
+      "Minutes for a distance, by where one plugs in",
+      "Time that the session took from one state of charge until the gain reached the share of the"
+          + " driven range that the distance is, on straight lines between the moments at which the"
+          + " display changed; a is where one plugs in.",
+      "t(a + 100 * D / R) - t(a)",
+      List.of(
+          NEAREST_STEP,
+          SOC_NEVER_FALLS,
+          RATE_WITHIN_NEIGHBOURS,
+          SOC_SHARE_OF_RANGE,
+          SAME_DRIVE_AGAIN,
+          CURVE_BY_SOC)),
+  /** The same without the climb at the start of the session. */
+  PLUG_IN_WARM(
+      "Minutes for a distance, battery warm already",
+      "As above, with the climb at the start of the session taken out: below its end w the pace of"
+          + " the stretch right after it is carried on downwards, a stretch as wide as the climb and"
+          + " at least 5 %. An inference. The bounds try every end of the climb that the fit allows.",
+      "(w - a) * p + t(a + 100 * D / R) - t(w), p = (t(w + L) - t(w)) / L, L = max(5, w - q[1])",
+      List.of(
+          NEAREST_STEP,
+          SOC_NEVER_FALLS,
+          RATE_WITHIN_NEIGHBOURS,
+          SOC_SHARE_OF_RANGE,
+          SAME_DRIVE_AGAIN,
+          CURVE_BY_SOC,
+          PACE_OF_A_WARM_BATTERY)),
+  /** Where to unplug before the next leg. */
+  BEST_UNPLUG(
+      "Best point to unplug before the next leg",
+      "Of all stretches of the session that hold the charge for the leg, the one that took the least"
+          + " time, found exactly: unplug at its upper end, and arrive at the next station at its"
+          + " lower end, not below the reserve. The point is a choice made on the readings as they"
+          + " stand and has no interval; its time has one. It holds where the next stop charges"
+          + " on: before the last leg, just enough is faster. u is where one unplugs.",
+      "least t(u) - t(u - 100 * D / R) over u",
+      List.of(
+          NEAREST_STEP,
+          SOC_NEVER_FALLS,
+          RATE_WITHIN_NEIGHBOURS,
+          SOC_SHARE_OF_RANGE,
+          SAME_DRIVE_AGAIN,
+          CURVE_BY_SOC)),
+  /** The fastest plan for a trip. */
+  TRIP_PLAN(
+      "Time for a trip",
+      "The plan of least time, found exactly by dynamic programming over stations and states of"
+          + " charge: each stop unplugs at a whole per cent or with just enough for a later station"
+          + " or the end, keeps the reserve, and stays within what the session went through. The"
+          + " stops are a choice made on the readings as they stand and have no interval; the times"
+          + " have the interval of this plan, held fixed while readings and range are drawn. Stop k"
+          + " comes d[k] km after the one before and unplugs at u[k].",
+      "sum over stops of overhead + t(u[k]) - t(u[k-1] - 100 * d[k] / R), plus D / speed",
+      List.of(
+          NEAREST_STEP,
+          SOC_NEVER_FALLS,
+          RATE_WITHIN_NEIGHBOURS,
+          SOC_SHARE_OF_RANGE,
+          CURVE_BY_SOC,
+          TRIP_AS_TESTED)),
+  /** Distance bought for each minute. */
+  ROAD_PER_MINUTE(
+      "Distance for each minute",
+      "The driven range of 10 % over the time that 10 % took, for the stretch that is fastest and"
+          + " for all others. Where a stretch begins is a choice made on the readings as they stand"
+          + " and has no interval. The distance falls to half where 10 % take twice the time of the"
+          + " fastest stretch for good, told by the middle of the stretch.",
+      "6 * R / (t(a + 10) - t(a)) in km/min, with R in km and t in s",
+      List.of(
+          NEAREST_STEP,
+          SOC_NEVER_FALLS,
+          RATE_WITHIN_NEIGHBOURS,
+          SOC_SHARE_OF_RANGE,
+          SAME_DRIVE_AGAIN)),
+  /** What it cost. */
+  COST(
+      "Cost",
+      "Energy times its price, time times its price, and the fee. Energy is what the station"
+          + " delivered if that was recorded, else what the battery took. Over a distance it is"
+          + " divided by what the session added to the driven range.",
+      "price * E + price per minute * t[n] / 60 + fee; for 100 km times 100 * 100 / ((q[n] - q[1])"
+          + " * R)",
+      List.of(NEAREST_STEP, COUNTER_FROM_ZERO, PRICES_AS_STATED, SOC_SHARE_OF_RANGE)),
+  /** The drive in standard air. */
+  STANDARD_RANGE(
+      "Range under standard conditions",
+      "The driven range times measured over corrected consumption (range is usable energy over"
+          + " consumption, SAE J1634). The correction holds what the density of the air, the wind"
+          + " and the difference in height made of the consumption, by the road load, against"
+          + " standard air of 15 \u00b0C and 1013.25 hPa (ISO 2533), still, on a level road. Nothing"
+          + " else is corrected: not heating or cooling, not tyres, not the battery's temperature."
+          + " rho is the density of the air in kg/m3 and rho0 that of standard air, W what the wind"
+          + " makes of the drag, A the drag area in m2, v the speed in m/s, n the share of energy"
+          + " that reaches the wheels, m the mass in kg, g 9.80665 m/s2, h the climb in m.",
+      "R * c / (c - x), x = (rho * W - rho0) * A * v^2 / 7.2 / n + m * g * h / (3600 * D) / n",
+      List.of(
+          NEAREST_STEP,
+          DISTANCE_AS_READ,
+          SOC_SHARE_OF_RANGE,
+          STEADY_DRIVE,
+          DRIVE_EFFICIENCY,
+          DRY_AIR)),
+  /** Out and back. */
+  TWO_WAY_MEAN(
+      "Two-way consumption",
+      "Consumption of all legs called out and of all called back, and the mean of the two, so that"
+          + " each direction counts alike.",
+      "(c(out) + c(back)) / 2, c = 1000 * energy used / (distance * correction)",
+      List.of(NEAREST_STEP, DISTANCE_AS_READ)),
   /** Peak over average. */
   PEAK_TO_AVERAGE(
       "Peak-to-average ratio",

@@ -34,6 +34,14 @@ public enum Quantity {
   PRESSURE,
   /** Mass; base unit kilogram. */
   MASS,
+  /** Area, such as the drag area of a car; base unit square metre. */
+  AREA,
+  /** Density of air; base unit kilogram per cubic metre. */
+  DENSITY,
+  /** Distance bought by charging for each minute; base unit kilometre per minute. */
+  ROAD_PER_TIME,
+  /** Money; the currency stands in the label of the number. */
+  MONEY,
   /** Plane angle; base unit degree. */
   ANGLE,
   /** A pure factor; base unit one. */

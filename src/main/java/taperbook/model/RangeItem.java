@@ -43,6 +43,14 @@ public enum RangeItem implements Item {
   TYRE_PRESSURE("tyre pressure", ItemKind.amount(Quantity.PRESSURE), false),
   /** Mass of people and luggage. */
   PAYLOAD("payload", ItemKind.amount(Quantity.MASS), false),
+  /** Drag coefficient times frontal area; for the range under standard conditions. */
+  DRAG_AREA("drag area", ItemKind.amount(Quantity.AREA), false),
+  /** Rolling resistance over weight; for the share of consumption that the road load explains. */
+  ROLLING_COEFFICIENT("rolling coefficient", ItemKind.amount(Quantity.FACTOR), false),
+  /** Mass of the empty car; for climbs. */
+  VEHICLE_MASS("vehicle mass", ItemKind.amount(Quantity.MASS), false),
+  /** Shape of the car, for wide estimates of what is not stated. */
+  BODY("body", ItemKind.word("hatchback", "saloon", "estate", "crossover", "van"), false),
   /** What the heating or cooling was set to. */
   CLIMATE_CONTROL("climate control", ItemKind.text(), false),
   /** Shape of the route. */

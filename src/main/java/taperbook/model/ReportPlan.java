@@ -84,9 +84,13 @@ public record ReportPlan(
    * @param distances distances to know the time for, in order
    * @param socMarks states of charge to know the time to, whole %, rising
    * @param windows windows of state of charge; the first is the one for the headline; not empty
+   * @param road what is wanted of the road; perhaps nothing
    */
   public record Wishes(
-      List<WantedDistance> distances, List<Integer> socMarks, List<SocWindow> windows) {
+      List<WantedDistance> distances,
+      List<Integer> socMarks,
+      List<SocWindow> windows,
+      RoadWishes road) {
     /** Copies the lists. */
     public Wishes {
       distances = List.copyOf(distances);
@@ -95,6 +99,11 @@ public record ReportPlan(
       if (windows.isEmpty()) {
         throw new IllegalArgumentException("a report needs a window");
       }
+    }
+
+    /** Wishes that ask nothing of the road. */
+    public Wishes(List<WantedDistance> distances, List<Integer> socMarks, List<SocWindow> windows) {
+      this(distances, socMarks, windows, RoadWishes.NONE);
     }
   }
 

@@ -80,6 +80,16 @@ public enum Unit {
   KILOGRAM("kg", Quantity.MASS, 1),
   /** Pound. */
   POUND("lb", Quantity.MASS, 0.45359237),
+  /** Square metre, the base unit of area. */
+  SQUARE_METRE("m2", Quantity.AREA, 1),
+  /** Kilogram per cubic metre, the base unit of density. */
+  KILOGRAM_PER_CUBIC_METRE("kg/m3", Quantity.DENSITY, 1),
+  /** Kilometre bought for each minute of charging. */
+  KILOMETRE_PER_MINUTE("km/min", Quantity.ROAD_PER_TIME, 1),
+  /** Mile bought for each minute of charging. */
+  MILE_PER_MINUTE("mi/min", Quantity.ROAD_PER_TIME, 1.609344),
+  /** One unit of the currency that the label of the number names, by its code of ISO 4217. */
+  CURRENCY("currency", Quantity.MONEY, 1),
   /** Degree of angle. */
   DEGREE("deg", Quantity.ANGLE, 1),
   /** One, for pure factors. */

@@ -89,9 +89,9 @@ public final class Wording {
     return value(Estimate.around(reading, halfStep), unit);
   }
 
-  /** An interval with its unit, such as {@code 170.5 to 171.5 kW}. */
+  /** An interval with its unit, such as {@code 170.5 to 171.5 kW}, or {@code exact}. */
   public String range(Interval bounds, Unit unit) {
-    return joined(bounds, unit, " to ");
+    return bounds.width() == 0 ? "exact" : joined(bounds, unit, " to ");
   }
 
   /** An interval in words, such as {@code between 170.5 and 171.5 kW}, or {@code exact}. */
@@ -151,6 +151,7 @@ public final class Wording {
       case KILOMETRE -> Unit.MILE;
       case KILOMETRE_PER_HOUR -> Unit.MILE_PER_HOUR;
       case WATT_HOUR_PER_KILOMETRE -> Unit.WATT_HOUR_PER_MILE;
+      case KILOMETRE_PER_MINUTE -> Unit.MILE_PER_MINUTE;
       default -> base;
     };
   }
@@ -167,14 +168,16 @@ public final class Wording {
       case FAHRENHEIT -> "\u00b0F";
       case MILE_PER_HOUR -> "mi/h";
       case DEGREE -> "\u00b0";
-      case ONE -> "";
+      case SQUARE_METRE -> "m\u00b2";
+      case KILOGRAM_PER_CUBIC_METRE -> "kg/m\u00b3";
+      case ONE, CURRENCY -> "";
       default -> unit.symbol();
     };
   }
 
-  /** The name of a unit with the space before it; nothing for a pure factor. */
+  /** The name of a unit with the space before it; nothing for a pure factor and for money. */
   private static String withSpace(Unit unit) {
-    return unit == Unit.ONE ? "" : "\u00a0" + name(unit);
+    return name(unit).isEmpty() ? "" : "\u00a0" + name(unit);
   }
 
   /** A calendar date in words, such as {@code 14 March 2026}. */
@@ -198,7 +201,8 @@ public final class Wording {
   private static int mostPlaces(Unit unit) {
     return switch (unit.quantity()) {
       case ENERGY_PER_SHARE -> 4;
-      case ENERGY -> 2;
+      case ENERGY, MONEY, ROAD_PER_TIME, AREA -> 2;
+      case DENSITY -> 3;
       case POWER_PER_SHARE, RATE -> 3;
       case FACTOR -> 4;
       default -> 1;

@@ -11,6 +11,9 @@ import taperbook.problem.SourcePlace;
 final class TemplateChoice {
   private static final String ENDING = ".ftlh";
 
+  /** What other templates import; no report can be made with them alone. */
+  private static final List<String> PARTS = List.of("parts.ftlh", "road.ftlh");
+
   private TemplateChoice() {}
 
   /** File name of the template, or the problem that there is none. */
@@ -22,7 +25,7 @@ final class TemplateChoice {
     }
     List<String> known =
         templates.texts().keySet().stream()
-            .filter(n -> n.endsWith(ENDING) && !n.equals("parts.ftlh"))
+            .filter(n -> n.endsWith(ENDING) && !PARTS.contains(n))
             .map(n -> n.substring(0, n.length() - ENDING.length()))
             .toList();
     return Checked.refused(

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import taperbook.draw.Figure;
+import taperbook.draw.FigureSet;
 import taperbook.write.page.PageModel;
 import taperbook.write.text.ArticlePart;
 
@@ -49,9 +50,11 @@ final class TemplateModel {
     model.put(
         "figures",
         job.figures().stream()
-            .filter(f -> !shown.contains(f.id()))
+            .filter(f -> !shown.contains(f.id()) && !FigureSet.isOfRoad(f.id()))
             .map(f -> figures.getOrDefault(f.id(), Map.of()))
             .toList());
+    figures.keySet().removeIf(id -> shown.contains(id) || !FigureSet.isOfRoad(id));
+    model.put("roadFigures", figures);
     return model;
   }
 

@@ -20,6 +20,7 @@ public final class Templates {
           "parts.ftlh",
           "print.css",
           "report.ftlh",
+          "road.ftlh",
           "screen.css");
 
   private final SortedMap<String, String> texts;

@@ -133,4 +133,31 @@ final class RangeTestCheckTest {
     assertThat(Given.rangeTest(record).isUsable()).isFalse();
     return Given.sentences(Given.rangeTest(record));
   }
+
+  @Test
+  void what_a_road_load_needs_of_the_car_is_taken_in_its_units() {
+    RangeTest test =
+        Given.good(
+            Given.rangeTest(
+                Given.RANGE_TEST
+                    + "drag area,0.66,m2,estimated\n"
+                    + "rolling coefficient,0.009,1,estimated\n"
+                    + "vehicle mass,3700,lb,from the maker\n"
+                    + "body,Estate,,measured\n"));
+    assertThat(test.facts().amount(RangeItem.DRAG_AREA).orElseThrow().value()).isEqualTo(0.66);
+    // The pound is 0.45359237 kg by definition.
+    assertThat(test.facts().amount(RangeItem.VEHICLE_MASS).orElseThrow().value())
+        .isEqualTo(3700 * 0.45359237);
+    assertThat(test.facts().text(RangeItem.BODY)).contains("estate");
+  }
+
+  @Test
+  void a_rolling_coefficient_that_cannot_be_is_told_with_its_range() {
+    assertThat(
+            Given.sentences(
+                Given.rangeTest(Given.RANGE_TEST + "rolling coefficient,0.9,1,estimated\n")))
+        .singleElement()
+        .asString()
+        .contains("expected a number from 0.003 to 0.05 for rolling coefficient");
+  }
 }

@@ -112,11 +112,11 @@ final class ReportCheckTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "compair: two|1|\"compair\"; expected one of the keys kind, title, author, published, session,"
-            + " compare, range test, distances, soc marks, window, units, basis, template. To mend:"
+        "compair: two|1|\"compair\"; expected one of the keys kind, title, author, published, state, corrections, session,"
+            + " compare, range test, distances, soc marks, window, road, trip, units, basis, template. To mend:"
             + " write \"compare\". [key-unknown]",
-        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, published, session,"
-            + " compare, range test, distances, soc marks, window, units, basis, template. To mend:"
+        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, published, state, corrections, session,"
+            + " compare, range test, distances, soc marks, window, road, trip, units, basis, template. To mend:"
             + " take the line away, or write it into the article below. [key-unknown]",
         "Title: again|1|\"Title\" as on line 2; expected each key once. To mend: take one of the two"
             + " away. [key-twice]",

@@ -18,6 +18,7 @@ import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
+import taperbook.model.RoadWishes;
 import taperbook.model.RowRef;
 import taperbook.model.Session;
 import taperbook.model.SocWindow;
@@ -142,6 +143,24 @@ public final class Sessions {
         new ReportPlan.Wishes(distances, List.of(10, 20, 30, 40, 50, 60, 70, 80, 90, 100), windows),
         new ReportPlan.Style(units, basis, "report"),
         new ReportPlan.Article("", "reports/test.md", 1));
+  }
+
+  /** A plan in kilometres that asks for distances and of the road. */
+  public static ReportPlan roadPlan(List<WantedDistance> distances, RoadWishes road) {
+    return roadPlan(distances, List.of(50), road);
+  }
+
+  /** A plan in kilometres that asks for distances, marks and of the road. */
+  public static ReportPlan roadPlan(
+      List<WantedDistance> distances, List<Integer> marks, RoadWishes road) {
+    ReportPlan plan = plan(List.of(new SocWindow(10, 80)), distances, Unit.KILOMETRE, Basis.DRIVEN);
+    return new ReportPlan(
+        plan.name(),
+        plan.heading(),
+        plan.subject(),
+        new ReportPlan.Wishes(distances, marks, plan.wishes().windows(), road),
+        plan.style(),
+        plan.article());
   }
 
   /** Measures one session with the window 10-80 % and without a range test. */

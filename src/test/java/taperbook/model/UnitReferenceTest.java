@@ -39,7 +39,8 @@ final class UnitReferenceTest {
     "1,h,3600,s,0",
     "75.5,min,4530,s,0",
     "1,bar,1000,hPa,0",
-    "1,kPa,10,hPa,0"
+    "1,kPa,10,hPa,0",
+    "1,mi/min,1.609344,km/min,0"
   })
   void conversionsAreAsPublished(
       double amount, String from, double expected, String to, double relative) {

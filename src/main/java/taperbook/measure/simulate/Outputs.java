@@ -51,6 +51,7 @@ final class Outputs {
     all.drive();
     plan.wishes().distances().forEach(all::distance);
     all.common(ground);
+    all.outputs.addAll(RoadOutputs.of(plan, numbers));
     return all.outputs;
   }
 

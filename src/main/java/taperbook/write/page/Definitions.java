@@ -11,6 +11,8 @@ import taperbook.model.Numbers;
 
 /** The methods that some numbers use, and what those methods take for granted. */
 public final class Definitions {
+  private static final int LETTERS = 26;
+
   private final Set<Method> methods = EnumSet.noneOf(Method.class);
   private final Set<Assumption> assumptions = EnumSet.noneOf(Assumption.class);
 
@@ -57,7 +59,9 @@ public final class Definitions {
     return list;
   }
 
+  /** From a to z, then aa, ab and so on. */
   private static String letter(int index) {
-    return String.valueOf((char) ('a' + index));
+    String last = String.valueOf((char) ('a' + index % LETTERS));
+    return index < LETTERS ? last : letter(index / LETTERS - 1) + last;
   }
 }

@@ -59,6 +59,7 @@ public final class PageModel {
     map.put(
         "corrections",
         new CorrectionsPart(result.main().session().name(), wording).of(corrections));
+    map.put("road", new RoadPart(result, views).map());
     map.put("withheld", methods.withheld());
     map.put("definitions", methods.definitions());
     map.put("assumptions", methods.assumptions());

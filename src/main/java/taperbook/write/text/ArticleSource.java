@@ -31,7 +31,18 @@ public record ArticleSource(
     Map<String, Numbers> sessions,
     List<String> charts) {
   private static final List<String> SESSION_CHARTS =
-      List.of("power-over-soc", "power-over-time", "soc-over-time", "distance-over-time");
+      List.of(
+          "power-over-soc",
+          "power-over-time",
+          "soc-over-time",
+          "distance-over-time",
+          "compare-over-soc",
+          "compare-over-time",
+          "difference-over-soc",
+          "c-rate-over-soc",
+          "plug-in-table",
+          "road-per-minute",
+          "trip-timeline");
 
   private static final List<String> LIBRARY_CHARTS =
       List.of("library-average-over-peak", "library-minutes-over-range", "library-curves");

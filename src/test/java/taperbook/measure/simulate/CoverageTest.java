@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import taperbook.measure.ReportMeasuring;
@@ -21,9 +22,11 @@ import taperbook.model.Numbers;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportPlan;
+import taperbook.model.RoadTopic;
+import taperbook.model.RoadWishes;
 import taperbook.model.Session;
-import taperbook.model.SocWindow;
 import taperbook.model.Trace;
+import taperbook.model.Trip;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 
@@ -79,11 +82,7 @@ final class CoverageTest {
     double used = curve.capacity() * (0.93 + 0.05 * random.nextDouble());
     Session session = ReadByHand.session("test-session", curve, random);
     RangeTest test = drive(range, used, random);
-    ReportPlan plan =
-        Sessions.plan(
-            List.of(new SocWindow(10, 80)),
-            List.of(
-                new WantedDistance(100, Unit.KILOMETRE), new WantedDistance(150, Unit.KILOMETRE)));
+    ReportPlan plan = plan();
     // Fewer trials than a report's: this test is about the model, not about its numerical noise.
     Numbers numbers =
         SessionSimulation.refine(
@@ -107,11 +106,67 @@ final class CoverageTest {
     check(numbers, "peak_hold_time", curve.secondsAbove(peak - Math.max(1, 0.02 * peak)));
     check(numbers, "driven_range_full", range);
     check(numbers, "consumption", used / range * 1000);
+    road(numbers, curve, range);
     for (int km : new int[] {100, 150}) {
       double target = curve.start() + 100 * km / range;
       double added = used / range * km / (curve.capacity() / 100);
       check(numbers, "time_to_add_" + km + "_km", curve.second(target));
       check(numbers, "time_to_add_" + km + "_km_by_energy", curve.second(curve.start() + added));
+    }
+  }
+
+  private static ReportPlan plan() {
+    return Sessions.roadPlan(
+        List.of(new WantedDistance(100, Unit.KILOMETRE), new WantedDistance(150, Unit.KILOMETRE)),
+        List.of(50, 80),
+        new RoadWishes(
+            Set.of(RoadTopic.PLUG_IN, RoadTopic.NEXT_LEG, RoadTopic.PER_MINUTE, RoadTopic.TRIP),
+            Optional.of(
+                new Trip(
+                    new WantedDistance(700, Unit.KILOMETRE),
+                    new WantedDistance(50, Unit.KILOMETRE),
+                    300,
+                    100,
+                    10))));
+  }
+
+  /** Where to stop and to unplug is the report's choice; its truth is what that choice takes. */
+  private void road(Numbers numbers, TrueCurve curve, double range) {
+    for (int from : new int[] {10, 30}) {
+      double to = from + 100 * 100 / range;
+      check(numbers, "plug_in_" + from + "_100_km", curve.second(to) - curve.second(from));
+    }
+    numbers
+        .estimate("best_unplug_soc_150_km")
+        .map(Estimate::value)
+        .ifPresent(
+            unplug ->
+                check(
+                    numbers,
+                    "best_unplug_time_150_km",
+                    curve.second(unplug) - curve.second(unplug - 100 * 150 / range)));
+    numbers
+        .estimate("road_per_minute_best_soc_from")
+        .map(Estimate::value)
+        .ifPresent(
+            from ->
+                check(
+                    numbers,
+                    "road_per_minute_best",
+                    range / 10 * 60 / (curve.second(from + 10) - curve.second(from))));
+    if (numbers.estimate("trip_charging_time").isPresent()) {
+      double charging = 0;
+      double left = 100;
+      double kilometre = 0;
+      for (int k = 1; numbers.find(RoadWishes.stopId(k, "time")).isPresent(); k++) {
+        double at = numbers.estimate(RoadWishes.stopId(k, "distance")).orElseThrow().value();
+        double unplug = numbers.estimate(RoadWishes.stopId(k, "unplug_soc")).orElseThrow().value();
+        double arrival = left - 100 * (at - kilometre) / range;
+        charging += curve.second(unplug) - curve.second(arrival);
+        left = unplug;
+        kilometre = at;
+      }
+      check(numbers, "trip_charging_time", charging);
     }
   }
 
@@ -145,6 +200,7 @@ final class CoverageTest {
     double share = (from - to) / 100;
     return Sessions.rangeTest(
         Map.of(
+            RangeItem.AVERAGE_SPEED, Estimate.exactly(100),
             RangeItem.DISTANCE, rounded(range * share, 0.1),
             RangeItem.START_SOC, rounded(from, 1),
             RangeItem.END_SOC, rounded(to, 1),

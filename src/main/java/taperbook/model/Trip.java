@@ -1,0 +1,52 @@
+package taperbook.model;
+
+/**
+ * A trip that is asked for: a straight road with a station at every so many kilometres.
+ *
+ * @param distance length of the whole trip
+ * @param spacing distance from the start to the first station, and from each to the next
+ * @param secondsPerStop time that a stop takes beside charging: leaving the road, plugging in,
+ *     paying, s, not negative
+ * @param startSoc state of charge at the start, whole %, above {@code reserveSoc}, at most 100
+ * @param reserveSoc least state of charge at any station and at the end, whole %, not negative
+ */
+public record Trip(
+    WantedDistance distance,
+    WantedDistance spacing,
+    double secondsPerStop,
+    int startSoc,
+    int reserveSoc) {
+  /** So many stations at the most, so that a plan is found in a moment. */
+  public static final int MOST_STATIONS = 200;
+
+  /** What a stop takes beside charging if the tester does not say, s. */
+  public static final double USUAL_SECONDS_PER_STOP = 300;
+
+  /** State of charge at the start if the tester does not say, %. */
+  public static final int USUAL_START_SOC = 100;
+
+  /** Reserve if the tester does not say, %. */
+  public static final int USUAL_RESERVE_SOC = 10;
+
+  /** Checks the ranges. */
+  public Trip {
+    if (!(secondsPerStop >= 0 && secondsPerStop <= 36_000)
+        || !(0 <= reserveSoc && reserveSoc < startSoc && startSoc <= 100)) {
+      throw new IllegalArgumentException("no such trip: " + startSoc + " to " + reserveSoc + " %");
+    }
+    if (stations(distance, spacing) > MOST_STATIONS) {
+      throw new IllegalArgumentException("too many stations: " + distance + " by " + spacing);
+    }
+  }
+
+  /** Number of stations on the way, those at the very end not counted. */
+  public int stations() {
+    return stations(distance, spacing);
+  }
+
+  /** Number of stations on a way with a station at every so many kilometres. */
+  public static int stations(WantedDistance distance, WantedDistance spacing) {
+    double hops = distance.kilometres() / spacing.kilometres();
+    return (int) Math.ceil(hops - 1e-9) - 1;
+  }
+}

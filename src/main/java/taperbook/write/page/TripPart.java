@@ -1,0 +1,91 @@
+package taperbook.write.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.model.Estimate;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportResult;
+import taperbook.model.RoadWishes;
+import taperbook.model.SessionResult;
+import taperbook.model.Trip;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
+
+/** The trip: what was asked, the totals of all cars, and the stops of each. */
+final class TripPart {
+  private static final List<String> TOTALS =
+      List.of(
+          "trip_time",
+          "trip_driving_time",
+          "trip_charging_time",
+          "trip_stops",
+          "trip_arrival_soc",
+          "trip_next_best_stops",
+          "trip_next_best_extra_time");
+
+  private final ReportResult result;
+  private final NumberViews views;
+  private final Wording wording;
+
+  TripPart(ReportResult result, NumberViews views) {
+    this.result = result;
+    this.views = views;
+    this.wording = new Wording(result.plan().style().units());
+  }
+
+  Map<String, Object> map() {
+    Optional<Trip> trip = result.plan().wishes().road().trip();
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("present", trip.isPresent());
+    map.put("asked", trip.map(this::asked).orElse(""));
+    map.put("totals", trip.isPresent() ? SideBySide.rows(result, views, TOTALS) : List.of());
+    map.put("reasons", trip.isPresent() ? reasons() : List.of());
+    map.put("plans", result.sessions().stream().map(this::plan).filter(p -> !p.isEmpty()).toList());
+    return map;
+  }
+
+  private String asked(Trip trip) {
+    return trip.distance().words().replace(' ', '\u00a0')
+        + " with a station every "
+        + trip.spacing().words().replace(' ', '\u00a0')
+        + ", "
+        + wording.value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND)
+        + " for each stop beside charging, from "
+        + trip.startSoc()
+        + "\u00a0% at the start, never below "
+        + trip.reserveSoc()
+        + "\u00a0%";
+  }
+
+  /** Why a session has no plan. */
+  private List<String> reasons() {
+    List<String> reasons = new ArrayList<>();
+    for (SessionResult session : result.sessions()) {
+      session
+          .numbers()
+          .find("trip_time")
+          .flatMap(ReportNumber::withheld)
+          .ifPresent(why -> reasons.add(session.session().name() + ": " + why));
+    }
+    return reasons;
+  }
+
+  private Map<String, Object> plan(SessionResult session) {
+    List<Map<String, Object>> stops = new ArrayList<>();
+    for (int k = 1; session.numbers().find(RoadWishes.stopId(k, "time")).isPresent(); k++) {
+      Map<String, Object> stop = new LinkedHashMap<>();
+      stop.put("number", String.valueOf(k));
+      stop.put("distance", views.view(session, RoadWishes.stopId(k, "distance")));
+      stop.put("arrival", views.view(session, RoadWishes.stopId(k, "arrival_soc")));
+      stop.put("unplug", views.view(session, RoadWishes.stopId(k, "unplug_soc")));
+      stop.put("time", views.view(session, RoadWishes.stopId(k, "time")));
+      stop.put("from", views.view(session, RoadWishes.stopId(k, "unplug_soc_from")));
+      stop.put("to", views.view(session, RoadWishes.stopId(k, "unplug_soc_to")));
+      stops.add(stop);
+    }
+    return stops.isEmpty() ? Map.of() : Map.of("session", session.session().name(), "stops", stops);
+  }
+}

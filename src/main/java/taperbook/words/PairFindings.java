@@ -159,9 +159,9 @@ public final class PairFindings {
               return bounds.width() < 0.05
                   ? "The curves cross at " + percent(soc.value()) + "."
                   : "Between "
-                      + percent(bounds.low())
+                      + down(bounds.low())
                       + " and "
-                      + percent(bounds.high())
+                      + up(bounds.high())
                       + " the curves cross, by the readings at "
                       + percent(soc.value())
                       + ".";
@@ -187,8 +187,20 @@ public final class PairFindings {
     return a != b && a != Order.UNDECIDED && b != Order.UNDECIDED;
   }
 
+  /** A lead is printed no longer than it is sure, and what is undecided no shorter than it is. */
   private static String edges(Stretch stretch) {
-    return edges(stretch.from(), stretch.to());
+    boolean led = stretch.order() != Order.UNDECIDED;
+    String from = led ? up(stretch.from()) : down(stretch.from());
+    String to = led ? down(stretch.to()) : up(stretch.to());
+    return from + " to " + to;
+  }
+
+  private static String down(double soc) {
+    return isWhole(soc) ? percent(soc) : Rounding.down(soc, 1) + "\u00a0%";
+  }
+
+  private static String up(double soc) {
+    return isWhole(soc) ? percent(soc) : Rounding.up(soc, 1) + "\u00a0%";
   }
 
   private static String edges(double from, double to) {
@@ -200,6 +212,6 @@ public final class PairFindings {
   }
 
   private static boolean isWhole(double soc) {
-    return Math.abs(soc - Math.rint(soc)) < 0.05;
+    return Math.abs(soc - Math.rint(soc)) < 1e-9;
   }
 }

@@ -48,8 +48,8 @@ record TripLane(String name, Numbers numbers, List<Drive> drives, List<Stop> sto
     return drives.get(drives.size() - 1).to();
   }
 
-  /** The trip of a session; empty if it has no plan. */
-  static Optional<TripLane> of(SessionResult session, Trip trip) {
+  /** The trip of a session under a name; empty if it has no plan. */
+  static Optional<TripLane> of(SessionResult session, String name, Trip trip) {
     Numbers numbers = session.numbers();
     Optional<Estimate> stops = numbers.estimate("trip_stops");
     Optional<Estimate> driving = numbers.estimate("trip_driving_time");
@@ -78,7 +78,7 @@ record TripLane(String name, Numbers numbers, List<Drive> drives, List<Stop> sto
     }
     double left = (trip.distance().kilometres() - kilometre) * secondsPerKilometre;
     drives.add(new Drive(second, second + left));
-    return Optional.of(new TripLane(session.session().name(), numbers, drives, made));
+    return Optional.of(new TripLane(name, numbers, drives, made));
   }
 
   private static double value(Numbers numbers, int stop, String what) {

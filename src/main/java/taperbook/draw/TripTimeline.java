@@ -11,6 +11,7 @@ import taperbook.draw.TextRun.Face;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 import taperbook.model.Trip;
+import taperbook.words.SessionNames;
 
 /** The trip as a lane of time for each car: ways driven, and stops with the charge at both ends. */
 final class TripTimeline implements Painting {
@@ -37,8 +38,12 @@ final class TripTimeline implements Painting {
       return Optional.empty();
     }
     List<TripLane> lanes = new ArrayList<>();
-    for (SessionResult session : result.sessions()) {
-      TripLane.of(session, trip.get()).filter(l -> lanes.size() < MOST_LANES).ifPresent(lanes::add);
+    List<String> names =
+        SessionNames.heads(result.sessions().stream().map(SessionResult::session).toList());
+    for (int i = 0; i < names.size(); i++) {
+      TripLane.of(result.sessions().get(i), names.get(i), trip.get())
+          .filter(l -> lanes.size() < MOST_LANES)
+          .ifPresent(lanes::add);
     }
     if (lanes.isEmpty()) {
       return Optional.empty();

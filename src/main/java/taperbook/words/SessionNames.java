@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import taperbook.model.ConditionItem;
 import taperbook.model.Session;
 
@@ -59,6 +60,18 @@ public final class SessionNames {
   /** Letter and words, such as {@code A second battery revision}. */
   public String label(int index) {
     return letter(index) + " " + words(index);
+  }
+
+  /**
+   * What the sessions of a report are called at the head of a column or a lane: a single one by its
+   * vehicle, several by letter and words.
+   */
+  public static List<String> heads(List<Session> sessions) {
+    if (sessions.size() == 1) {
+      return List.of(sessions.get(0).vehicle());
+    }
+    SessionNames names = of(sessions);
+    return IntStream.range(0, sessions.size()).mapToObj(names::label).toList();
   }
 
   private static String dated(Session session) {

@@ -11,6 +11,7 @@ import taperbook.model.RoadTopic;
 import taperbook.model.RoadWishes;
 import taperbook.model.SessionResult;
 import taperbook.model.WantedDistance;
+import taperbook.words.SessionNames;
 
 /** The chapter on the road: only what the report asks for. */
 final class RoadPart {
@@ -47,7 +48,9 @@ final class RoadPart {
   Map<String, Object> map() {
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("present", !road.topics().isEmpty());
-    map.put("sessions", result.sessions().stream().map(s -> s.session().name()).toList());
+    map.put(
+        "sessions",
+        SessionNames.heads(result.sessions().stream().map(SessionResult::session).toList()));
     map.put("plugIn", road.wants(RoadTopic.PLUG_IN) ? plugIn() : List.of());
     map.put("plugInDistances", plugInDistances().stream().map(RoadPart::words).toList());
     map.put("warm", road.wants(RoadTopic.PLUG_IN) ? warm() : List.of());

@@ -12,6 +12,7 @@ import taperbook.model.RoadWishes;
 import taperbook.model.SessionResult;
 import taperbook.model.Trip;
 import taperbook.model.Unit;
+import taperbook.words.SessionNames;
 import taperbook.words.Wording;
 
 /** The trip: what was asked, the totals of all cars, and the stops of each. */
@@ -68,9 +69,15 @@ final class TripPart {
           .numbers()
           .find("trip_time")
           .flatMap(ReportNumber::withheld)
-          .ifPresent(why -> reasons.add(session.session().name() + ": " + why));
+          .ifPresent(why -> reasons.add(head(session) + ": " + why));
     }
     return reasons;
+  }
+
+  private String head(SessionResult session) {
+    List<SessionResult> all = result.sessions();
+    return SessionNames.heads(all.stream().map(SessionResult::session).toList())
+        .get(all.indexOf(session));
   }
 
   private Map<String, Object> plan(SessionResult session) {
@@ -86,6 +93,6 @@ final class TripPart {
       stop.put("to", views.view(session, RoadWishes.stopId(k, "unplug_soc_to")));
       stops.add(stop);
     }
-    return stops.isEmpty() ? Map.of() : Map.of("session", session.session().name(), "stops", stops);
+    return stops.isEmpty() ? Map.of() : Map.of("session", head(session), "stops", stops);
   }
 }

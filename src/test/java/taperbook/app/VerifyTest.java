@@ -76,6 +76,16 @@ final class VerifyTest {
   }
 
   @Test
+  void a_library_is_verified_as_well() throws IOException {
+    Path demo = Files.createDirectory(folder.resolve("demo"));
+    Workplace place = Workplace.withDemo(demo);
+    assertThat(place.run("report", "library")).as(place.err()).isEqualTo(ExitStatus.DONE);
+    byte[] pdf = Files.readAllBytes(demo.resolve("reports/library/report.pdf"));
+    assertThat(verify(pdf)).as(empty.out() + empty.err()).isEqualTo(ExitStatus.DONE);
+    assertThat(empty.out()).contains("byte for byte");
+  }
+
+  @Test
   void a_report_that_was_packed_anew_is_verified() throws IOException {
     byte[] packed = changed(document -> {});
     assertThat(packed).isNotEqualTo(published);

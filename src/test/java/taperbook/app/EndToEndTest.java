@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.SortedMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,10 +50,11 @@ final class EndToEndTest {
   void a_mended_reading_remakes_the_reports_that_use_it_and_no_other() throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
     String before = place.text("reports/finch-first-look/numbers.json");
-    place.replace(READINGS, "11:40,57,121", "11:40,57,119");
+    place.replace("sessions/finch-quarry-lane-first/readings.csv", "5:00,28,120", "5:00,28,119");
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())
         .contains("finch-first-look  made")
+        .contains("library  made")
         .contains("veldt-long-plateau  up to date");
     assertThat(place.text("reports/finch-first-look/numbers.json")).isNotEqualTo(before);
   }
@@ -111,7 +113,7 @@ final class EndToEndTest {
     place.replace(article, old, "The Carrier peaked at 160 kW.\n" + old);
     assertThat(place.run("report", "veldt-long-plateau")).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(place.err())
-        .contains(article + ":15:23")
+        .contains(article + ":" + line(place.text(article), "The Carrier peaked") + ":23")
         .contains("Peak power: 143.2 kW")
         .contains("${number(\"peak_power\")}")
         .contains("[figure-contradicted]")
@@ -130,9 +132,11 @@ final class EndToEndTest {
   void check_of_a_named_report_lists_each_figure_with_its_place() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     assertThat(place.run("check", "finch-first-look")).isEqualTo(ExitStatus.DONE);
+    String article = "reports/finch-first-look.md";
+    String at = "  " + article + ":" + line(place.text(article), "We drove the Finch");
     assertThat(place.out())
-        .contains("  reports/finch-first-look.md:17:53  110 km/h  supported: target speed\n")
-        .contains("  reports/finch-first-look.md:17:89  1 %  not traceable\n");
+        .contains(at + ":53  110 km/h  supported: target speed\n")
+        .contains(at + ":89  1 %  not traceable\n");
   }
 
   @Test
@@ -204,5 +208,16 @@ final class EndToEndTest {
     assertThat(place.err()).contains("no option --loud");
     assertThat(place.run("--help")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).contains("taperbook report");
+  }
+
+  /** Number of the first line that begins with a text. */
+  private static int line(String file, String beginning) {
+    List<String> lines = file.lines().toList();
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).startsWith(beginning)) {
+        return i + 1;
+      }
+    }
+    throw new IllegalArgumentException("no line begins with " + beginning);
   }
 }

@@ -104,8 +104,8 @@ final class CompareFiguresTest {
   void a_difference_says_who_takes_more_where_and_where_nobody_can_tell() {
     Figure figure = figure(Comparisons.named("two"), "difference-over-soc");
     assertThat(plain(figure.caption()))
-        .contains("From 14 % to 82 %, which both went through, A takes 23.1 kW")
-        .contains("A is faster through it by 2 min 19 s (give or take 26 s).")
+        .contains("Over the 14 % to 82 % that both went through, A took 23.1 kW")
+        .contains("and A was quicker by 2 min 19 s (give or take 26 s).")
         .contains("A leads from 14 % to 54 %, by 35.1 kW (give or take 1.9 kW) on the mean;")
         .contains("B leads from 78.5 % to 82 %, by 6 kW")
         .contains("elsewhere the readings cannot tell them apart.")
@@ -113,16 +113,16 @@ final class CompareFiguresTest {
     assertThat(plain(figure.textAlternative()))
         .contains("14 %: 74 kW (70 to 78);")
         .contains("82 %: \u221210 kW (\u221214 to \u22126).")
-        .contains("From 54 % to 61.5 % the readings cannot tell them apart.")
-        .contains("which gains 2 min 20 s");
+        .contains("From 54 % to 61.5 % the readings cannot tell the two apart.")
+        .contains("and was quicker there by 2 min 20 s");
   }
 
   @Test
   void a_difference_turned_round_names_the_other_session_and_no_negative_amount() {
     ReportResult turned = InventedComparison.of(4, Comparisons.first(), Comparisons.second());
     assertThat(plain(figure(turned, "difference-over-soc").caption()))
-        .contains("B takes 23.1 kW")
-        .contains("more than A on the mean over charge. B is faster through it by 2 min 19 s")
+        .contains("B took 23.1 kW")
+        .contains("more than A on average over state of charge, and B was quicker by 2 min 19 s")
         .contains("B leads from 14 % to 54 %, by 35.1 kW")
         .doesNotContain("\u2212");
   }
@@ -147,7 +147,7 @@ final class CompareFiguresTest {
     Figure figure = figure(Comparisons.named("logger-and-hand"), "difference-over-soc");
     assertThat(figure.caption())
         .containsPattern("A leads in \\d+ stretches and B leads in 1 stretch;");
-    assertThat(figure.textAlternative()).contains("B leads from 7");
+    assertThat(figure.textAlternative()).contains("B took more power than A");
   }
 
   @Test

@@ -65,8 +65,7 @@ final class DifferenceOverSoc {
             .add(own.label() + ", " + other.label() + ".")
             .line(chart.series().get(0), i -> point(curve, i))
             .add("A bar along the foot shows who leads where.")
-            .add(caption)
-            .add(words.stretches().orElse(""))
+            .add(words.all())
             .text();
     return new Draft(chart, caption, told);
   }

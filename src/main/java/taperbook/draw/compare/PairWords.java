@@ -10,6 +10,7 @@ import taperbook.model.ReportResult;
 import taperbook.model.Stretch;
 import taperbook.model.Stretch.Order;
 import taperbook.model.Unit;
+import taperbook.words.PairFindings;
 
 /** What came of a pair, in sentences. */
 final class PairWords {
@@ -20,6 +21,7 @@ final class PairWords {
   private final Said said;
   private final String own;
   private final String other;
+  private final PairFindings findings;
 
   /**
    * Words on a pair.
@@ -32,24 +34,16 @@ final class PairWords {
     this.said = new Said(result, pair.numbers());
     this.own = own;
     this.other = other;
+    this.findings = new PairFindings(pair, own, other, said.wording());
   }
 
   Said said() {
     return said;
   }
 
-  /** Who takes more power over all that both went through, by how much, and what time it gains. */
+  /** The mean lead and the time gained, as far as the readings can tell. */
   Optional<String> overall() {
-    Optional<String> power =
-        lead("mean_lead_shared")
-            .map(lead -> shared() + " " + lead + " on the mean over charge.")
-            .or(() -> said.withheld("The mean difference", "mean_lead_shared"));
-    Optional<String> time =
-        said.estimate("time_gain_shared")
-            .map(e -> gain(e) + ".")
-            .or(() -> said.withheld("The difference in time", "time_gain_shared"));
-    String text = Said.sentences(List.of(power, time));
-    return text.isEmpty() ? Optional.empty() : Optional.of(text);
+    return findings.overall();
   }
 
   /** Where which of the two leads in short: stretch by stretch only if there are few. */
@@ -69,14 +63,9 @@ final class PairWords {
     return Optional.of(leads + (doubt ? "; elsewhere the readings cannot tell them apart." : "."));
   }
 
-  /** Every stretch with all that is known of it. */
-  Optional<String> stretches() {
-    List<String> sentences = new ArrayList<>();
-    for (Stretch stretch : pair.stretches()) {
-      sentences.add(
-          stretch.ids().map(ids -> led(stretch, ids)).orElseGet(() -> undecided(stretch)));
-    }
-    return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
+  /** All that came of it, stretch by stretch. */
+  String all() {
+    return String.join(" ", findings.sentences());
   }
 
   /** Where the curves cross. */
@@ -118,51 +107,6 @@ final class PairWords {
 
   private String by(Stretch.Ids ids) {
     return magnitude(ids.lead(), Unit.KILOWATT).map(b -> ", by " + b + " on the mean").orElse("");
-  }
-
-  private String led(Stretch stretch, Stretch.Ids ids) {
-    String gains = magnitude(ids.gain(), Unit.SECOND).map(g -> ", which gains " + g).orElse("");
-    return span(stretch, ids) + by(ids) + gains + ".";
-  }
-
-  private String undecided(Stretch stretch) {
-    return "From "
-        + percent(stretch.from())
-        + " to "
-        + percent(stretch.to())
-        + " the readings cannot tell them apart.";
-  }
-
-  private String shared() {
-    return pair.shared()
-        .map(
-            s ->
-                "From "
-                    + percent(s.low())
-                    + " to "
-                    + percent(s.high())
-                    + ", which both went through,")
-        .orElse("Over what both went through");
-  }
-
-  /** Who takes more power by how much. */
-  private Optional<String> lead(String id) {
-    return said.estimate(id)
-        .map(
-            e -> {
-              boolean ahead = e.value() >= 0;
-              String more = amount(e, Unit.KILOWATT);
-              return (ahead ? own : other)
-                  + " takes "
-                  + more
-                  + " more than "
-                  + (ahead ? other : own);
-            });
-  }
-
-  private String gain(Estimate gain) {
-    String faster = gain.value() >= 0 ? own : other;
-    return faster + " is faster through it by " + amount(gain, Unit.SECOND);
   }
 
   private Optional<String> magnitude(String id, Unit unit) {

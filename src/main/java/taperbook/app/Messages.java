@@ -67,6 +67,12 @@ final class Messages {
     err.println(line);
   }
 
+  /** Sees to it that all that was said is seen. */
+  void flush() {
+    out.flush();
+    err.flush();
+  }
+
   /** Something outside the input stands in the way. */
   void stopped(String why) {
     endProgress();

@@ -63,7 +63,8 @@ public final class SheetPlan {
         SheetTexts.SESSION_DURING,
         new Sheet.Table(
             "Readings",
-            "The marks are suggestions: what counts is the state of charge that you read.",
+            "The marks are suggestions: what counts is the state of charge that you read. Under note:"
+                + " cars that come to or leave the same station, and anything that looks odd.",
             heads("mark", KnownColumns.readings(), READINGS),
             marks()),
         after("After unplugging", SheetTexts.SESSION_AFTER, SESSION_AFTER));
@@ -106,31 +107,30 @@ public final class SheetPlan {
     return new Sheet.Field(
         item.words(),
         item.explanation(),
-        form == ItemKind.Form.PRICE ? item.kind().words().get(0) : units.of(item),
+        form == ItemKind.Form.PRICE ? item.kind().words().get(0) : StartUnits.name(units.of(item)),
         choice ? item.kind().words() : List.of(),
         item.required(),
         amount);
   }
 
-  private List<String> heads(String first, List<KnownColumn> known, List<String> names) {
-    List<String> heads = new ArrayList<>();
+  private List<Sheet.Head> heads(String first, List<KnownColumn> known, List<String> names) {
+    List<Sheet.Head> heads = new ArrayList<>();
     if (!first.isEmpty()) {
-      heads.add(first);
+      heads.add(new Sheet.Head(first, ""));
     }
     known.stream()
         .filter(c -> names.contains(c.name()))
-        .forEach(c -> heads.add(c.head(units.of(c.units()))));
+        .forEach(c -> heads.add(new Sheet.Head(c.name(), StartUnits.name(units.of(c.units())))));
     return heads;
   }
 
-  /** Each five per cent where cars charge fast, and the ends: common practice, no source. */
+  /** Each five per cent where cars charge fast, and start and end: common practice, no source. */
   private static List<String> marks() {
     List<String> marks = new ArrayList<>();
     marks.add("start");
     IntStream.iterate(10, m -> m <= 80, m -> m + 5).forEach(m -> marks.add(m + " %"));
     marks.add("90 %");
     marks.add("100 %");
-    marks.add("end");
     return marks;
   }
 }

@@ -44,8 +44,7 @@ final class SheetTexts {
           "Time counts from plugging in. Read all displays in the same moment, best just as the"
               + " state of charge changes.",
           "Leave a cell empty that you did not read. Add a row wherever the power jumps, where its"
-              + " peak begins and where it ends.",
-          "Note cars that come to or leave the same station, with the time.");
+              + " peak begins and where it ends.");
 
   static final List<String> SESSION_AFTER =
       List.of(

@@ -36,17 +36,14 @@ public final class StartFiles {
   public SortedMap<String, String> session(String name) {
     String folder = "sessions/" + name + "/";
     SortedMap<String, String> files = new TreeMap<>();
+    Map<String, List<KnownColumn>> columns = new LinkedHashMap<>();
+    columns.put("readings.csv", KnownColumns.readings());
+    columns.put("conditions.csv", KnownColumns.facts());
     files.put(folder + "readings.csv", heads(usualReadings()));
     files.put(folder + "conditions.csv", facts(ConditionItem.values()));
     files.put(
         folder + "about-session.txt",
-        AboutFiles.text(
-            columns(
-                Map.of(
-                    "readings.csv", KnownColumns.readings(),
-                    "conditions.csv", KnownColumns.facts())),
-            "conditions.csv",
-            List.of(ConditionItem.values())));
+        AboutFiles.text(columns, "conditions.csv", List.of(ConditionItem.values())));
     return files;
   }
 
@@ -59,7 +56,7 @@ public final class StartFiles {
     String folder = "sessions/" + name + "/";
     SortedMap<String, String> files = new TreeMap<>();
     files.put(folder + "range-test.csv", facts(RangeItem.values()));
-    Map<String, List<KnownColumn>> columns = new TreeMap<>();
+    Map<String, List<KnownColumn>> columns = new LinkedHashMap<>();
     columns.put("range-test.csv", KnownColumns.facts());
     if (legs) {
       files.put(folder + "legs.csv", heads(KnownColumns.legs()));
@@ -67,7 +64,7 @@ public final class StartFiles {
     }
     files.put(
         folder + "about-range-test.txt",
-        AboutFiles.text(columns(columns), "range-test.csv", List.of(RangeItem.values())));
+        AboutFiles.text(columns, "range-test.csv", List.of(RangeItem.values())));
     return files;
   }
 
@@ -95,9 +92,5 @@ public final class StartFiles {
       rows.add(String.join(",", item.words(), "", units.of(item), howKnown));
     }
     return String.join(LINE_END, rows) + LINE_END;
-  }
-
-  private static Map<String, List<KnownColumn>> columns(Map<String, List<KnownColumn>> byFile) {
-    return new LinkedHashMap<>(new TreeMap<>(byFile));
   }
 }

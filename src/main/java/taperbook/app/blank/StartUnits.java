@@ -48,6 +48,11 @@ public final class StartUnits {
     return known.map(u -> wording.shown(u).symbol()).orElse(usual);
   }
 
+  /** A unit's symbol as people write it by hand, such as {@code °C}. */
+  static String name(String symbol) {
+    return Unit.ofSymbol(symbol).map(Wording::name).orElse(symbol);
+  }
+
   // Which unit a display usually shows: common practice, no source.
   private Unit unit(Item item) {
     Quantity quantity = item.kind().quantity().orElseThrow();

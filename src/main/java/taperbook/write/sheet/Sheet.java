@@ -73,11 +73,19 @@ public record Sheet(
    * @param columns heads of its columns; the first holds the marks, the last is the widest
    * @param marks the text of each row's first cell; may be empty
    */
-  public record Table(String heading, String hint, List<String> columns, List<String> marks) {
+  public record Table(String heading, String hint, List<Head> columns, List<String> marks) {
     /** Copies the lists. */
     public Table {
       columns = List.copyOf(columns);
       marks = List.copyOf(marks);
     }
   }
+
+  /**
+   * The head of a column.
+   *
+   * @param name what goes into the column
+   * @param unit its unit; may be empty
+   */
+  public record Head(String name, String unit) {}
 }

@@ -53,10 +53,16 @@ public final class SheetWriter {
     model.put(
         "table",
         Map.of(
-            "heading", sheet.table().heading(),
-            "hint", sheet.table().hint(),
-            "columns", sheet.table().columns(),
-            "marks", sheet.table().marks()));
+            "heading",
+            sheet.table().heading(),
+            "hint",
+            sheet.table().hint(),
+            "columns",
+            sheet.table().columns().stream()
+                .map(h -> Map.of("name", h.name(), "unit", h.unit()))
+                .toList(),
+            "marks",
+            sheet.table().marks()));
     model.put("after", stage(sheet.after()));
     model.put("program", program);
     return model;

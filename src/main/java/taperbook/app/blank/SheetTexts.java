@@ -61,6 +61,7 @@ final class SheetTexts {
           "Run low only where a stop is safe and a charger near, and plan a second charger.",
           MANUAL,
           DAMAGE,
+          LICENSED,
           RULES);
 
   static final List<String> DRIVE_BEFORE =

@@ -1,6 +1,5 @@
 package taperbook.app;
 
-import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import taperbook.model.ReportNumber;
@@ -16,21 +15,21 @@ record NumberPattern(String id, String label) {
   private static final Pattern WINDOW = Pattern.compile("_([0-9]+)_([0-9]+)$");
   private static final Pattern COUNTED = Pattern.compile("^(lead|taper_segment|crossing)_([0-9]+)");
   private static final Pattern NUMERAL = Pattern.compile("_([0-9]+)(?=_|$)");
-  private static final List<String> OF_A_SESSION = List.of("full_energy_change_", "check_");
+  private static final Pattern SESSION = Pattern.compile("(Northmoor|Veldt)[^:]*? 20[0-9]{2}");
+  private static final String CHANGE = "full_energy_change_";
 
   static NumberPattern of(ReportNumber number) {
-    String label = number.label();
+    String label = SESSION.matcher(number.label()).replaceAll("SESSION");
     String id = number.id();
-    for (String start : OF_A_SESSION) {
-      if (id.startsWith(start) && start.equals("full_energy_change_")) {
-        return new NumberPattern(
-            start + "SESSION", label.replaceAll(" (since|against) .*", " $1 SESSION"));
-      }
+    if (id.startsWith(CHANGE)) {
+      return new NumberPattern(
+          CHANGE + "SESSION", label.replaceAll(" (since|against) .*", " $1 SESSION"));
     }
     Matcher counted = COUNTED.matcher(id);
     if (counted.find()) {
       return new NumberPattern(
-          counted.replaceFirst("$1_K"), label.replaceFirst(" [0-9]+, .*:", " K:"));
+          counted.replaceFirst("$1_K"),
+          label.replaceFirst(" [0-9]+, .*:", " K:").replaceFirst("Crossing [0-9]+", "Crossing K"));
     }
     Matcher distance = DISTANCE.matcher(id);
     if (distance.find()) {

@@ -96,8 +96,8 @@ final class WatchRound {
     if (!still.getAsBoolean()) {
       return false;
     }
-    lasting.remove(name);
     if (refusals.remove(name) != null) {
+      lasting.remove(name);
       messages.result(name + "  mended; what is published is up to date");
     }
     return true;

@@ -185,6 +185,21 @@ final class WatchTest {
   }
 
   @Test
+  void a_problem_that_a_page_was_made_with_is_not_told_again_while_it_lasts() {
+    watch(
+        new ScriptedPulse()
+            .still()
+            .then(() -> write("sessions/second/readings.csv", ROWS))
+            .still()
+            .then(() -> write("templates/mine.md", "not used"))
+            .still()
+            .then(() -> write(READINGS, ROWS + MORE))
+            .still());
+    assertThat(count("all  made")).isEqualTo(3);
+    assertThat(place.err()).containsOnlyOnce("[file-missing]");
+  }
+
+  @Test
   void a_folder_that_is_not_there_is_refused() {
     Workplace nowhere = new Workplace(folder.resolve("nowhere"));
     assertThat(nowhere.run(new ScriptedPulse().still(), "watch"))

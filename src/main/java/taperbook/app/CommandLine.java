@@ -1,11 +1,7 @@
 package taperbook.app;
 
 import java.io.PrintStream;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Understands the arguments, runs the command, and turns what goes wrong into an exit status. */
 public final class CommandLine {
@@ -36,56 +32,26 @@ public final class CommandLine {
       out.println(ProgramStamp.ofThisProgram().name());
       return ExitStatus.DONE;
     }
-    Optional<Request> request = understand(arguments);
-    return request.isEmpty() ? ExitStatus.WRONG_USAGE : carryOut(request.get());
-  }
-
-  private Optional<Request> understand(List<String> arguments) {
-    List<String> words = new ArrayList<>();
-    Path folder = Path.of("");
-    for (int i = 0; i < arguments.size(); i++) {
-      String argument = arguments.get(i);
-      if (argument.equals("--folder") || argument.startsWith("--folder=")) {
-        boolean joined = argument.startsWith("--folder=");
-        if (!joined && i + 1 == arguments.size()) {
-          return wrong("--folder needs the name of a folder after it");
-        }
-        String name = joined ? argument.substring("--folder=".length()) : arguments.get(++i);
-        try {
-          folder = Path.of(name);
-        } catch (InvalidPathException e) {
-          return wrong("'" + name + "' cannot be the name of a folder");
-        }
-      } else if (argument.startsWith("-")) {
-        return wrong("there is no option " + argument);
-      } else {
-        words.add(argument);
-      }
+    try {
+      return carryOut(Arguments.understand(arguments));
+    } catch (Arguments.WrongUsage e) {
+      String what = e.getMessage();
+      err.println("taperbook: " + what + (what.endsWith("?") ? "" : "."));
+      err.println("taperbook --help shows what can be asked.");
+      return ExitStatus.WRONG_USAGE;
     }
-    if (words.isEmpty()) {
-      return wrong("a command is missing");
-    }
-    return Optional.of(new Request(words.get(0), words.subList(1, words.size()), folder));
-  }
-
-  private Optional<Request> wrong(String what) {
-    err.println("taperbook: " + what + ".");
-    err.println("taperbook --help shows what can be asked.");
-    return Optional.empty();
   }
 
   private ExitStatus carryOut(Request request) {
     Messages messages = new Messages(out, err, surroundings);
     try {
       return switch (request.command()) {
-        case "report" -> new ReportCommand(messages, surroundings).run(request);
-        case "check" -> new CheckCommand(messages, surroundings).run(request);
-        case "explain" -> new ExplainCommand(messages, surroundings).run(request);
-        case "verify" -> new VerifyCommand(messages).run(request);
-        default -> {
-          wrong("there is no command '" + request.command() + "'");
-          yield ExitStatus.WRONG_USAGE;
-        }
+        case REPORT -> new ReportCommand(messages, surroundings).run(request);
+        case CHECK -> new CheckCommand(messages, surroundings).run(request);
+        case EXPLAIN -> new ExplainCommand(messages, surroundings).run(request);
+        case VERIFY -> new VerifyCommand(messages).run(request);
+        case BLANK -> new BlankCommand(messages, surroundings).run(request);
+        case WATCH -> new WatchCommand(messages, surroundings).run(request);
       };
     } catch (StoppedException e) {
       messages.stopped(e.getMessage());

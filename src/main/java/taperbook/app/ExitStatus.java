@@ -2,23 +2,26 @@ package taperbook.app;
 
 /** What a command ended with. */
 public enum ExitStatus {
-  /** Done. */
-  DONE(0),
-  /** The input was refused; every reason was printed. */
-  INPUT_REFUSED(1),
-  /** The command line was not understood. */
-  WRONG_USAGE(2),
-  /** A fault of the program's own. */
-  OUR_FAULT(3);
+  DONE(0, "done"),
+  INPUT_REFUSED(1, "input refused or PDF not verified; every reason was printed"),
+  WRONG_USAGE(2, "wrong usage; nothing was done"),
+  OUR_FAULT(3, "a fault of the program");
 
   private final int code;
+  private final String meaning;
 
-  ExitStatus(int code) {
+  ExitStatus(int code, String meaning) {
     this.code = code;
+    this.meaning = meaning;
   }
 
   /** The exit status of the process. */
   public int code() {
     return code;
+  }
+
+  /** What it tells, in a few words. */
+  public String meaning() {
+    return meaning;
   }
 }

@@ -52,6 +52,11 @@ final class MadeDate {
         .orElse(LocalDate.EPOCH);
   }
 
+  /** The day that a recording sheet bears, which has no session and no publication. */
+  LocalDate ofSheet() {
+    return sourceDateEpoch().orElse(LocalDate.EPOCH);
+  }
+
   private Optional<LocalDate> sourceDateEpoch() {
     String seconds = environment.getOrDefault("SOURCE_DATE_EPOCH", "").strip();
     if (!seconds.matches("[0-9]{1,11}")) {

@@ -49,7 +49,8 @@ final class Messages {
     endProgress();
     for (Problem problem : problems) {
       boolean error = problem.severity() == Severity.ERROR;
-      err.println((error ? coloured("error") : "notice") + "  " + problem.place());
+      String word = problem.severity().word();
+      err.println((error ? coloured(word) : word) + "  " + problem.place());
       err.println("    found     " + problem.found());
       err.println("    expected  " + problem.expected());
       err.println("    to mend   " + problem.remedy());
@@ -65,6 +66,12 @@ final class Messages {
   void remark(String line) {
     endProgress();
     err.println(line);
+  }
+
+  /** Sees to it that all that was said is seen. */
+  void flush() {
+    out.flush();
+    err.flush();
   }
 
   /** Something outside the input stands in the way. */

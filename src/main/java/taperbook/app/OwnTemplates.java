@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import taperbook.model.InputFile;
 import taperbook.write.Templates;
@@ -46,24 +47,39 @@ final class OwnTemplates {
 
   /** Reads the templates of a project folder; there need not be any. */
   static OwnTemplates of(Path root) {
+    return read(root, Templates.builtIn(), OwnTemplates::isTemplate);
+  }
+
+  /** Reads the templates of a recording sheet. */
+  static OwnTemplates ofSheet(Path root) {
+    return read(root, Templates.ofSheet(), p -> isOfSheet(p) && Files.isRegularFile(p));
+  }
+
+  private static OwnTemplates read(Path root, Templates builtIn, Predicate<Path> wanted) {
     Path folder = root.resolve(FOLDER);
     if (!Files.isDirectory(folder)) {
-      return new OwnTemplates(List.of(), Templates.builtIn());
+      return new OwnTemplates(List.of(), builtIn);
     }
     try (Stream<Path> found = Files.list(folder)) {
-      List<Path> sorted = found.filter(OwnTemplates::isTemplate).sorted().toList();
+      List<Path> sorted = found.filter(wanted).sorted().toList();
       List<InputFile> files = new ArrayList<>();
       for (Path path : sorted) {
         files.add(new InputFile(FOLDER + "/" + path.getFileName(), Files.readAllBytes(path)));
       }
-      return new OwnTemplates(files, Templates.builtIn());
+      return new OwnTemplates(files, builtIn);
     } catch (IOException e) {
       throw new StoppedException("the folder " + folder + " cannot be read: " + e.getMessage(), e);
     }
   }
 
   private static boolean isTemplate(Path path) {
-    return isTemplate(FOLDER + "/" + path.getFileName()) && Files.isRegularFile(path);
+    return isTemplate(FOLDER + "/" + path.getFileName())
+        && !isOfSheet(path)
+        && Files.isRegularFile(path);
+  }
+
+  private static boolean isOfSheet(Path path) {
+    return Templates.SHEET.contains(String.valueOf(path.getFileName()));
   }
 
   private static boolean isTemplate(String path) {

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import taperbook.check.PlanCheck;
@@ -130,37 +129,31 @@ final class Project {
   /** The session of this name, or every problem of its files. */
   Checked<Session> session(String name) {
     return sessionsRead.computeIfAbsent(
-        name,
-        n ->
-            all(sessionPaths(n), this::table)
-                .then(tables -> SessionCheck.check(n, tables.get(0), tables.get(1))));
+        name, n -> session(n, sessionPaths(n).stream().map(this::table).toList()));
+  }
+
+  private static Checked<Session> session(String name, List<Checked<CsvTable>> tables) {
+    return SessionCheck.check(name, tables.get(0), tables.get(1));
   }
 
   /** The range test of this name, or every problem of its files. */
   Checked<RangeTest> rangeTest(String name) {
     return rangeTestsRead.computeIfAbsent(
-        name,
-        n ->
-            all(rangeTestPaths(n), this::table)
-                .then(
-                    tables ->
-                        RangeTestCheck.check(
-                            n,
-                            tables.get(0),
-                            tables.size() > 1 ? Optional.of(tables.get(1)) : Optional.empty())));
+        name, n -> rangeTest(n, rangeTestPaths(n).stream().map(this::table).toList()));
+  }
+
+  private static Checked<RangeTest> rangeTest(String name, List<Checked<CsvTable>> tables) {
+    return RangeTestCheck.checkRead(name, tables.get(0), tables.stream().skip(1).findFirst());
   }
 
   /** The session of this name, read without being kept. */
   Visited<Session> visitSession(String name) {
-    return visit(
-        sessionPaths(name), tables -> SessionCheck.check(name, tables.get(0), tables.get(1)));
+    return visit(sessionPaths(name), tables -> session(name, tables));
   }
 
   /** The range test of this name, read without being kept. */
   Visited<RangeTest> visitRangeTest(String name) {
-    return visit(
-        rangeTestPaths(name),
-        tables -> RangeTestCheck.check(name, tables.get(0), tables.stream().skip(1).findFirst()));
+    return visit(rangeTestPaths(name), tables -> rangeTest(name, tables));
   }
 
   /** Name and hash of each file of a session, read without being kept. */
@@ -177,19 +170,18 @@ final class Project {
     return paths.stream().map(path -> Visited.hash(path, passing(path).value())).toList();
   }
 
-  private <T> Visited<T> visit(List<String> paths, Function<List<CsvTable>, Checked<T>> check) {
+  private <T> Visited<T> visit(
+      List<String> paths, Function<List<Checked<CsvTable>>, Checked<T>> check) {
     List<InputFile> files = new ArrayList<>();
     List<InputHash> hashes = new ArrayList<>();
-    Checked<List<CsvTable>> tables =
-        all(
-            paths,
-            path -> {
-              Checked<InputFile> file = passing(path);
-              file.value().ifPresent(files::add);
-              hashes.add(Visited.hash(path, file.value()));
-              return file.then(CsvTableReader::read);
-            });
-    return new Visited<>(tables.then(check), files, hashes);
+    List<Checked<CsvTable>> tables = new ArrayList<>();
+    for (String path : paths) {
+      Checked<InputFile> file = passing(path);
+      file.value().ifPresent(files::add);
+      hashes.add(Visited.hash(path, file.value()));
+      tables.add(file.then(CsvTableReader::read));
+    }
+    return new Visited<>(check.apply(tables), files, hashes);
   }
 
   /** A file that is not kept, unless it already was for something else. */

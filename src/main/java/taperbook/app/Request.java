@@ -2,16 +2,19 @@ package taperbook.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A command line, understood.
  *
- * @param command the command's word
- * @param names what follows it
+ * @param command the command
+ * @param names what follows its word
  * @param folder the folder that holds sessions/ and reports/
+ * @param options the other options that were given, with their values
  */
-record Request(String command, List<String> names, Path folder) {
+record Request(Command command, List<String> names, Path folder, Map<Option, String> options) {
   Request {
     names = List.copyOf(names);
+    options = Map.copyOf(options);
   }
 }

@@ -7,11 +7,17 @@ import java.util.Map;
  *
  * @param environment environment variables
  * @param terminal true if messages go to a terminal, where a line may be overwritten
+ * @param pulse time
  */
-public record Surroundings(Map<String, String> environment, boolean terminal) {
+public record Surroundings(Map<String, String> environment, boolean terminal, Pulse pulse) {
   /** Copies the environment. */
   public Surroundings {
     environment = Map.copyOf(environment);
+  }
+
+  /** Surroundings with the time of this process. */
+  public Surroundings(Map<String, String> environment, boolean terminal) {
+    this(environment, terminal, Pulse.ofProcess());
   }
 
   /** Those of this process. The launcher says whether standard error is a terminal. */

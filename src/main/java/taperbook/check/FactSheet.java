@@ -26,11 +26,11 @@ import taperbook.read.CsvTable;
  * @param <I> the items that it can have
  */
 final class FactSheet<I extends Enum<I> & Item> {
-  private static final String ITEM = "item";
-  private static final String VALUE = "value";
-  private static final String UNIT = "unit";
-  private static final String HOW_KNOWN = "how known";
-  private static final List<String> COLUMN_NAMES = List.of(ITEM, VALUE, UNIT, HOW_KNOWN);
+  static final String ITEM = "item";
+  static final String VALUE = "value";
+  static final String UNIT = "unit";
+  static final String HOW_KNOWN = "how known";
+  static final List<String> COLUMN_NAMES = List.of(ITEM, VALUE, UNIT, HOW_KNOWN);
 
   private final CsvTable table;
   private final Class<I> itemClass;

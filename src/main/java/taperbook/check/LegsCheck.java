@@ -16,13 +16,14 @@ import taperbook.read.CsvTable;
 
 /** Checks {@code legs.csv}: a range test's drive, leg by leg. */
 final class LegsCheck {
-  private static final String LEG = "leg";
-  private static final String DISTANCE = "distance";
-  private static final String DURATION = "duration";
-  private static final String ENERGY_USED = "energy used";
-  private static final String START_SOC = "start soc";
-  private static final String END_SOC = "end soc";
-  private static final List<ColumnSpec> SPECS =
+  static final String LEG = "leg";
+  static final String DISTANCE = "distance";
+  static final String DURATION = "duration";
+  static final String ENERGY_USED = "energy used";
+  static final String START_SOC = "start soc";
+  static final String END_SOC = "end soc";
+  static final String NOTE = "note";
+  static final List<ColumnSpec> SPECS =
       List.of(
           ColumnSpec.plain(LEG),
           ColumnSpec.of(DISTANCE, Quantity.DISTANCE),
@@ -30,7 +31,7 @@ final class LegsCheck {
           ColumnSpec.of(ENERGY_USED, Quantity.ENERGY),
           ColumnSpec.of(START_SOC, Quantity.SHARE),
           ColumnSpec.of(END_SOC, Quantity.SHARE),
-          ColumnSpec.plain("note"));
+          ColumnSpec.plain(NOTE));
 
   private final CsvTable table;
   private final ProblemLog log;

@@ -27,22 +27,43 @@ public final class RangeTestCheck {
    * @param legs the rows of {@code legs.csv}, if there is one
    */
   public static Checked<RangeTest> check(String name, CsvTable rangeTest, Optional<CsvTable> legs) {
-    ProblemLog log = new ProblemLog(rangeTest.file());
-    FactSheet<RangeItem> sheet = new FactSheet<>(rangeTest, RangeItem.class, log);
+    return checkRead(name, Checked.good(rangeTest), legs.map(Checked::good));
+  }
+
+  /**
+   * The range test, or every problem of its files: that one of them is no table does not keep the
+   * other from being checked.
+   *
+   * @param name name of its folder
+   * @param rangeTest the rows of {@code range-test.csv}, if it is a table
+   * @param legs the rows of {@code legs.csv}, if there is one and it is a table
+   */
+  public static Checked<RangeTest> checkRead(
+      String name, Checked<CsvTable> rangeTest, Optional<Checked<CsvTable>> legs) {
+    Checked<Facts<RangeItem>> facts = rangeTest.then(RangeTestCheck::facts);
+    Checked<List<Leg>> checkedLegs =
+        legs.map(l -> l.then(RangeTestCheck::legs)).orElseGet(() -> Checked.good(List.of()));
+    List<Problem> problems = new ArrayList<>(facts.problems());
+    problems.addAll(checkedLegs.problems());
+    if (facts.value().isEmpty() || checkedLegs.value().isEmpty()) {
+      return Checked.refused(problems);
+    }
+    return Checked.of(
+        new RangeTest(name, facts.value().get(), checkedLegs.value().get()), problems);
+  }
+
+  private static Checked<Facts<RangeItem>> facts(CsvTable table) {
+    ProblemLog log = new ProblemLog(table.file());
+    FactSheet<RangeItem> sheet = new FactSheet<>(table, RangeItem.class, log);
     Facts<RangeItem> facts = sheet.check();
     checkSoc(facts, sheet, log);
-    List<Problem> problems = new ArrayList<>(log.list());
-    boolean refused = log.hasErrors();
-    List<Leg> checkedLegs = List.of();
-    if (legs.isPresent()) {
-      ProblemLog legsLog = new ProblemLog(legs.get().file());
-      checkedLegs = LegsCheck.check(legs.get(), legsLog);
-      problems.addAll(legsLog.list());
-      refused |= legsLog.hasErrors();
-    }
-    return refused
-        ? Checked.refused(problems)
-        : Checked.of(new RangeTest(name, facts, checkedLegs), problems);
+    return Checked.of(facts, log.list());
+  }
+
+  private static Checked<List<Leg>> legs(CsvTable table) {
+    ProblemLog log = new ProblemLog(table.file());
+    List<Leg> legs = LegsCheck.check(table, log);
+    return Checked.of(legs, log.list());
   }
 
   private static void checkSoc(Facts<RangeItem> facts, FactSheet<RangeItem> sheet, ProblemLog log) {

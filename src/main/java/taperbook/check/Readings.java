@@ -22,7 +22,7 @@ import taperbook.read.CsvTable;
 
 /** The rows of {@code readings.csv}, checked one after the other. */
 final class Readings {
-  private static final String NOTE = "note";
+  static final String NOTE = "note";
   private static final int FEWEST_ROWS = 2;
   private static final List<Channel> NEEDED =
       List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);

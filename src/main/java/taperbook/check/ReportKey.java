@@ -1,7 +1,7 @@
 package taperbook.check;
 
 /** The keys of a report's front matter. */
-enum ReportKey {
+public enum ReportKey {
   KIND("kind", "what kind of report it is: session or library", "library"),
   TITLE("title", "the title of the report", "A first look"),
   AUTHOR("author", "who answers for the report", "A. Tester"),
@@ -33,15 +33,18 @@ enum ReportKey {
     this.example = example;
   }
 
-  String words() {
+  /** The key as it is written. */
+  public String words() {
     return words;
   }
 
-  String meaning() {
+  /** What goes behind it. */
+  public String meaning() {
     return meaning;
   }
 
-  String example() {
+  /** A value it could have. */
+  public String example() {
     return example;
   }
 }

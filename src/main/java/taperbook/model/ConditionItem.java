@@ -2,64 +2,120 @@ package taperbook.model;
 
 /** The items of {@code conditions.csv}: what was known about a charging session. */
 public enum ConditionItem implements Item {
-  /** Day of the session. */
-  DATE("date", ItemKind.date(), true),
-  /** Where the station stands. */
-  PLACE("place", ItemKind.text(), false),
-  /** The car, as it should be called in the report; equal names are the same car model. */
-  VEHICLE("vehicle", ItemKind.text(), true),
-  /** Model year. */
-  MODEL_YEAR("model year", ItemKind.text(), false),
-  /** Odometer at the start. */
-  ODOMETER("odometer", ItemKind.amount(Quantity.DISTANCE), true),
-  /** The most that the station is rated for. */
-  STATION_RATED_POWER("station rated power", ItemKind.amount(Quantity.POWER), true),
-  /** Whether another car drew on the same station. */
-  STATION_SHARED("station shared", ItemKind.word("yes", "no"), false),
-  /** The peak power that the maker states for the car. */
-  VEHICLE_RATED_PEAK_POWER("vehicle rated peak power", ItemKind.amount(Quantity.POWER), false),
-  /** Air temperature. */
-  AMBIENT_TEMPERATURE("ambient temperature", ItemKind.amount(Quantity.TEMPERATURE), true),
-  /** Battery temperature at plugging in. */
+  DATE("date", ItemKind.date(), true, "Day of the session, where it was held."),
+  PLACE(
+      "place", ItemKind.text(), false, "Where the station stands, as you want readers to know it."),
+  VEHICLE(
+      "vehicle",
+      ItemKind.text(),
+      true,
+      "The car, as it should be called in the report; write it alike in every file, as equal"
+          + " names are the same car."),
+  MODEL_YEAR("model year", ItemKind.text(), false, "Model year of the car."),
+  ODOMETER(
+      "odometer",
+      ItemKind.amount(Quantity.DISTANCE),
+      true,
+      "What the odometer showed at the start."),
+  STATION_RATED_POWER(
+      "station rated power",
+      ItemKind.amount(Quantity.POWER),
+      true,
+      "The most that the station is rated for, as printed on it or in its app."),
+  STATION_SHARED(
+      "station shared",
+      ItemKind.word("yes", "no"),
+      false,
+      "Whether another car drew on the same station or cabinet at any time of the session."),
+  VEHICLE_RATED_PEAK_POWER(
+      "vehicle rated peak power",
+      ItemKind.amount(Quantity.POWER),
+      false,
+      "The highest charging power that the maker states for the car."),
+  AMBIENT_TEMPERATURE(
+      "ambient temperature",
+      ItemKind.amount(Quantity.TEMPERATURE),
+      true,
+      "Air temperature at the station, in the shade."),
   BATTERY_TEMPERATURE_AT_START(
-      "battery temperature at start", ItemKind.amount(Quantity.TEMPERATURE), true),
-  /** Whether the car had warmed or cooled its battery for the session. */
-  PRECONDITIONED("preconditioned", ItemKind.word("yes", "no"), true),
-  /** How long it had done so before plugging in. */
-  PRECONDITIONING_TIME("preconditioning time", ItemKind.amount(Quantity.TIME), false),
-  /** Usable battery energy, as stated by the source named in {@code how known}. */
-  BATTERY_USABLE_ENERGY("battery usable energy", ItemKind.amount(Quantity.ENERGY), false),
-  /** The car's software. */
-  SOFTWARE_VERSION("software version", ItemKind.text(), false),
-  /** Step of the displayed state of charge. */
-  SOC_RESOLUTION("state of charge resolution", ItemKind.amount(Quantity.SHARE), false),
-  /** Step of the displayed power. */
-  POWER_RESOLUTION("power resolution", ItemKind.amount(Quantity.POWER), false),
-  /** Step of the displayed energy. */
-  ENERGY_RESOLUTION("energy resolution", ItemKind.amount(Quantity.ENERGY), false),
-  /** Step of the clock that elapsed times were read from. */
-  CLOCK_RESOLUTION("clock resolution", ItemKind.amount(Quantity.TIME), false),
-  /** Price of energy. */
-  PRICE_PER_KWH("price per kWh", ItemKind.price("/kWh"), false),
-  /** Price of time at the station. */
-  PRICE_PER_MINUTE("price per minute", ItemKind.price("/min"), false),
-  /** Price of a session. */
-  SESSION_FEE("session fee", ItemKind.price(""), false),
-  /** Currency of the prices, ISO 4217. */
-  CURRENCY("currency", ItemKind.text(), false),
-  /** What the readings were taken from. */
-  READ_FROM("read from", ItemKind.word("film", "log", "by eye"), true),
-  /** Anything else worth knowing. */
-  REMARKS("remarks", ItemKind.text(), false);
+      "battery temperature at start",
+      ItemKind.amount(Quantity.TEMPERATURE),
+      true,
+      "Battery temperature at plugging in, if the car or a logger shows it."),
+  PRECONDITIONED(
+      "preconditioned",
+      ItemKind.word("yes", "no"),
+      true,
+      "Whether the car had warmed or cooled its battery for the session before plugging in."),
+  PRECONDITIONING_TIME(
+      "preconditioning time",
+      ItemKind.amount(Quantity.TIME),
+      false,
+      "How long it had done so before plugging in."),
+  BATTERY_USABLE_ENERGY(
+      "battery usable energy",
+      ItemKind.amount(Quantity.ENERGY),
+      false,
+      "Usable energy of the battery; how known says who states it."),
+  SOFTWARE_VERSION(
+      "software version",
+      ItemKind.text(),
+      false,
+      "Version of the car's software, as its menu shows it."),
+  SOC_RESOLUTION(
+      "state of charge resolution",
+      ItemKind.amount(Quantity.SHARE),
+      false,
+      "Step of the displayed state of charge: 1 if it shows whole per cents, 0.5 if halves."),
+  POWER_RESOLUTION(
+      "power resolution",
+      ItemKind.amount(Quantity.POWER),
+      false,
+      "Step of the displayed power: 1 if it shows whole kilowatts."),
+  ENERGY_RESOLUTION(
+      "energy resolution",
+      ItemKind.amount(Quantity.ENERGY),
+      false,
+      "Step of the displayed energy: 0.1 if it shows tenths of a kilowatt-hour."),
+  CLOCK_RESOLUTION(
+      "clock resolution",
+      ItemKind.amount(Quantity.TIME),
+      false,
+      "Step of the clock that the times were read from: 1 if it shows seconds."),
+  PRICE_PER_KWH(
+      "price per kWh",
+      ItemKind.price("/kWh"),
+      false,
+      "Price of energy at the station; the unit is the currency with /kWh."),
+  PRICE_PER_MINUTE(
+      "price per minute",
+      ItemKind.price("/min"),
+      false,
+      "Price of time at the station; the unit is the currency with /min."),
+  SESSION_FEE(
+      "session fee",
+      ItemKind.price(""),
+      false,
+      "Price of a session, however long; the unit is the currency."),
+  CURRENCY(
+      "currency", ItemKind.text(), false, "Currency of the prices, three capitals of ISO 4217."),
+  READ_FROM(
+      "read from",
+      ItemKind.word("film", "log", "by eye"),
+      true,
+      "What the readings were taken from: a film of the displays, a log, or displays read by eye."),
+  REMARKS("remarks", ItemKind.text(), false, "Anything else that a reader should know.");
 
   private final String words;
   private final ItemKind kind;
   private final boolean required;
+  private final String explanation;
 
-  ConditionItem(String words, ItemKind kind, boolean required) {
+  ConditionItem(String words, ItemKind kind, boolean required, String explanation) {
     this.words = words;
     this.kind = kind;
     this.required = required;
+    this.explanation = explanation;
   }
 
   @Override
@@ -75,5 +131,10 @@ public enum ConditionItem implements Item {
   @Override
   public boolean required() {
     return required;
+  }
+
+  @Override
+  public String explanation() {
+    return explanation;
   }
 }

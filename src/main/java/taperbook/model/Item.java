@@ -10,4 +10,7 @@ public interface Item {
 
   /** True if the item must be there, even if only to say that it is unknown. */
   boolean required();
+
+  /** What a tester writes there, in a sentence or two. */
+  String explanation();
 }

@@ -23,16 +23,28 @@ public final class Templates {
           "road.ftlh",
           "screen.css");
 
+  /** The files of a recording sheet, which no report uses. */
+  public static final List<String> SHEET = List.of("sheet.css", "sheet.ftlh");
+
   private final SortedMap<String, String> texts;
 
   private Templates(SortedMap<String, String> texts) {
     this.texts = texts;
   }
 
-  /** The templates that come with the program. */
+  /** The templates of reports that come with the program. */
   public static Templates builtIn() {
+    return of(BUILT_IN);
+  }
+
+  /** The template of a recording sheet that comes with the program. */
+  public static Templates ofSheet() {
+    return of(SHEET);
+  }
+
+  private static Templates of(List<String> names) {
     SortedMap<String, String> texts = new TreeMap<>();
-    BUILT_IN.forEach(name -> texts.put(name, resource(name)));
+    names.forEach(name -> texts.put(name, resource(name)));
     return new Templates(texts);
   }
 

@@ -78,6 +78,10 @@ final class Workplace {
   }
 
   ExitStatus run(String... arguments) {
+    return run(Pulse.ofProcess(), arguments);
+  }
+
+  ExitStatus run(Pulse pulse, String... arguments) {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
     List<String> all = new ArrayList<>(List.of(arguments));
@@ -86,7 +90,7 @@ final class Workplace {
     return new CommandLine(
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
-            new Surroundings(Map.of(), false))
+            new Surroundings(Map.of(), false, pulse))
         .run(all);
   }
 

@@ -42,10 +42,11 @@ final class ArticleFunctions {
 
   Map<String, Object> model() {
     return Map.of(
-        "number", onNumber(wording::value),
-        "range", onNumber(wording::range),
-        "both", onNumber(wording::outcome),
-        "figure", (TemplateMethodModelEx) arguments -> figure(texts(arguments, 1).get(0)));
+        ArticleFunction.NUMBER.word(), onNumber(wording::value),
+        ArticleFunction.RANGE.word(), onNumber(wording::range),
+        ArticleFunction.BOTH.word(), onNumber(wording::outcome),
+        ArticleFunction.FIGURE.word(),
+            (TemplateMethodModelEx) arguments -> figure(texts(arguments, 1).get(0)));
   }
 
   private TemplateMethodModelEx onNumber(Function<ReportNumber, String> words) {

@@ -1,0 +1,136 @@
+package taperbook.app.blank;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import taperbook.check.KnownColumn;
+import taperbook.check.KnownColumns;
+import taperbook.model.ConditionItem;
+import taperbook.model.Item;
+import taperbook.model.ItemKind;
+import taperbook.model.RangeItem;
+import taperbook.write.sheet.Sheet;
+
+/** The content of a recording sheet, from the same items and columns as the start files. */
+public final class SheetPlan {
+  // An item that is not named here is asked for before, so that none can be forgotten.
+  private static final Set<ConditionItem> SESSION_AFTER =
+      EnumSet.of(
+          ConditionItem.PRICE_PER_KWH,
+          ConditionItem.PRICE_PER_MINUTE,
+          ConditionItem.SESSION_FEE,
+          ConditionItem.CURRENCY,
+          ConditionItem.READ_FROM,
+          ConditionItem.REMARKS);
+  private static final Set<RangeItem> DRIVE_AFTER =
+      EnumSet.of(
+          RangeItem.DISTANCE,
+          RangeItem.DISTANCE_SOURCE,
+          RangeItem.ODOMETER_CORRECTION,
+          RangeItem.END_SOC,
+          RangeItem.ENERGY_USED,
+          RangeItem.CONSUMPTION_DISPLAYED,
+          RangeItem.AVERAGE_SPEED,
+          RangeItem.END_ELEVATION,
+          RangeItem.REMARKS);
+  private static final List<String> READINGS =
+      List.of("elapsed", "soc", "power", "energy added", "battery temperature", "note");
+  private static final int LEGS = 12;
+
+  private final StartUnits units;
+
+  /** Sheets with these units. */
+  public SheetPlan(StartUnits units) {
+    this.units = units;
+  }
+
+  /** The sheet of a kind. */
+  public Sheet sheet(SheetKind kind) {
+    return kind == SheetKind.SESSION ? session() : rangeTest();
+  }
+
+  private Sheet session() {
+    return new Sheet(
+        "Recording sheet: charging session",
+        "For one session, from arriving to unplugging.",
+        SheetTexts.SESSION_CAUTIONS,
+        stage(
+            "Before plugging in", SheetTexts.SESSION_BEFORE, ConditionItem.values(), SESSION_AFTER),
+        SheetTexts.SESSION_DURING,
+        new Sheet.Table(
+            "Readings",
+            "The marks are suggestions: what counts is the state of charge that you read. Under note:"
+                + " cars that come to or leave the same station, and anything that looks odd.",
+            heads("mark", KnownColumns.readings(), READINGS),
+            marks()),
+        after("After unplugging", SheetTexts.SESSION_AFTER, SESSION_AFTER));
+  }
+
+  private Sheet rangeTest() {
+    return new Sheet(
+        "Recording sheet: range test",
+        "For one drive, from setting off to the charger.",
+        SheetTexts.DRIVE_CAUTIONS,
+        stage("Before setting off", SheetTexts.DRIVE_BEFORE, RangeItem.values(), DRIVE_AFTER),
+        SheetTexts.DRIVE_DURING,
+        new Sheet.Table(
+            "Legs",
+            "Laps, or stretches between stops. The drive as a whole is enough if you have no legs.",
+            heads(
+                "",
+                KnownColumns.legs(),
+                KnownColumns.legs().stream().map(KnownColumn::name).toList()),
+            Collections.nCopies(LEGS, "")),
+        after("After the drive", SheetTexts.DRIVE_AFTER, DRIVE_AFTER));
+  }
+
+  private Sheet.Stage stage(
+      String heading, List<String> checks, Item[] items, Set<? extends Item> later) {
+    return new Sheet.Stage(
+        heading,
+        checks,
+        Arrays.stream(items).filter(i -> !later.contains(i)).map(this::field).toList());
+  }
+
+  private Sheet.Stage after(String heading, List<String> checks, Set<? extends Item> items) {
+    return new Sheet.Stage(heading, checks, items.stream().map(this::field).toList());
+  }
+
+  private Sheet.Field field(Item item) {
+    ItemKind.Form form = item.kind().form();
+    boolean choice = form == ItemKind.Form.WORD;
+    boolean amount = form == ItemKind.Form.AMOUNT || form == ItemKind.Form.CORRECTION;
+    return new Sheet.Field(
+        item.words(),
+        item.explanation(),
+        form == ItemKind.Form.PRICE ? item.kind().words().get(0) : StartUnits.name(units.of(item)),
+        choice ? item.kind().words() : List.of(),
+        item.required(),
+        amount);
+  }
+
+  private List<Sheet.Head> heads(String first, List<KnownColumn> known, List<String> names) {
+    List<Sheet.Head> heads = new ArrayList<>();
+    if (!first.isEmpty()) {
+      heads.add(new Sheet.Head(first, ""));
+    }
+    known.stream()
+        .filter(c -> names.contains(c.name()))
+        .forEach(c -> heads.add(new Sheet.Head(c.name(), StartUnits.name(units.of(c.units())))));
+    return heads;
+  }
+
+  /** Each five per cent where cars charge fast, and start and end: common practice, no source. */
+  private static List<String> marks() {
+    List<String> marks = new ArrayList<>();
+    marks.add("start");
+    IntStream.iterate(10, m -> m <= 80, m -> m + 5).forEach(m -> marks.add(m + " %"));
+    marks.add("90 %");
+    marks.add("100 %");
+    return marks;
+  }
+}

@@ -1,0 +1,68 @@
+package taperbook.check;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.model.Channel;
+import taperbook.model.HowKnown;
+
+/** Every column that each file can have, with what goes into it; the checks use the same lists. */
+public final class KnownColumns {
+  private static final String NOTE = "Anything worth knowing of this row.";
+  private static final Map<String, String> LEGS =
+      Map.of(
+          LegsCheck.LEG, "What the leg is called, such as lap 1.",
+          LegsCheck.DISTANCE, "Distance of the leg.",
+          LegsCheck.DURATION, "Time that the leg took.",
+          LegsCheck.ENERGY_USED, "Energy that the car says it used in the leg.",
+          LegsCheck.START_SOC, "State of charge at the start of the leg.",
+          LegsCheck.END_SOC, "State of charge at its end.",
+          LegsCheck.NOTE, NOTE);
+  private static final Map<String, String> FACTS =
+      Map.of(
+          FactSheet.ITEM, "Name of the item.",
+          FactSheet.VALUE, "Its value; empty if it is not known.",
+          FactSheet.UNIT, "Unit of the value; empty if it has none.",
+          FactSheet.HOW_KNOWN,
+              "How you know it: "
+                  + String.join(
+                      ", ", Arrays.stream(HowKnown.values()).map(HowKnown::words).toList())
+                  + ".");
+
+  private KnownColumns() {}
+
+  /** Columns of {@code readings.csv}. */
+  public static List<KnownColumn> readings() {
+    List<KnownColumn> columns = new ArrayList<>();
+    columns.add(
+        KnownColumn.of(
+            ColumnSpec.elapsed(TimeColumn.ELAPSED), "Time since plugging in; never goes back."));
+    columns.add(
+        KnownColumn.of(TimeColumn.clockSpec(), "Clock time, in place of the elapsed time."));
+    for (Channel channel : Channel.values()) {
+      columns.add(
+          KnownColumn.of(
+              ColumnSpec.of(channel.columnName(), channel.quantity()), channel.explanation()));
+    }
+    columns.add(KnownColumn.of(ColumnSpec.plain(Readings.NOTE), NOTE));
+    return columns;
+  }
+
+  /** Columns of {@code legs.csv}. */
+  public static List<KnownColumn> legs() {
+    return explained(LegsCheck.SPECS, LEGS);
+  }
+
+  /** Columns of {@code conditions.csv} and {@code range-test.csv}. */
+  public static List<KnownColumn> facts() {
+    return explained(FactSheet.COLUMN_NAMES.stream().map(ColumnSpec::plain).toList(), FACTS);
+  }
+
+  private static List<KnownColumn> explained(List<ColumnSpec> specs, Map<String, String> texts) {
+    return specs.stream()
+        .map(s -> KnownColumn.of(s, Optional.ofNullable(texts.get(s.name())).orElseThrow()))
+        .toList();
+  }
+}

@@ -1,0 +1,34 @@
+package taperbook.write.text;
+
+/** A function that an article can call. */
+public enum ArticleFunction {
+  NUMBER("number", "\"ID\"", "a number of the reported session, in the report's units"),
+  RANGE("range", "\"ID\"", "its interval"),
+  BOTH("both", "\"ID\"", "the number with its interval"),
+  FIGURE("figure", "\"NAME\"", "a chart, at this place of the article");
+
+  private final String word;
+  private final String arguments;
+  private final String meaning;
+
+  ArticleFunction(String word, String arguments, String meaning) {
+    this.word = word;
+    this.arguments = arguments;
+    this.meaning = meaning;
+  }
+
+  /** Its name. */
+  String word() {
+    return word;
+  }
+
+  /** How it is called, such as <code>${number("ID")}</code>. */
+  public String call() {
+    return "${" + word + "(" + arguments + ")}";
+  }
+
+  /** What it prints. */
+  public String meaning() {
+    return meaning;
+  }
+}

@@ -22,17 +22,56 @@ public final class SessionCheck {
    * @param conditions the rows of {@code conditions.csv}
    */
   public static Checked<Session> check(String name, CsvTable readings, CsvTable conditions) {
-    ProblemLog readingsLog = new ProblemLog(readings.file());
+    ProblemLog log = new ProblemLog(readings.file());
+    return check(name, new Readings(readings, log), log, List.of(), conditions);
+  }
+
+  /**
+   * The session of a foreign file, or every problem of its files.
+   *
+   * @param name name of its folder
+   * @param map what its {@code columns.csv} says
+   * @param readings the rows of the foreign file
+   * @param conditions the rows of {@code conditions.csv}
+   */
+  public static Checked<Session> check(
+      String name, ColumnMap map, CsvTable readings, CsvTable conditions) {
+    ProblemLog mapLog = new ProblemLog(map.path());
+    MappedTable mapped = new MappedTable(map, readings, mapLog);
+    if (mapLog.hasErrors()) {
+      ProblemLog conditionsLog = new ProblemLog(conditions.file());
+      ConditionsCheck.check(conditions, conditionsLog);
+      List<Problem> problems = new ArrayList<>(mapLog.list());
+      problems.addAll(conditionsLog.list());
+      return Checked.refused(problems);
+    }
+    ProblemLog log = new ProblemLog(readings.file());
+    return check(name, mapped.readings(log), log, mapLog.list(), conditions);
+  }
+
+  private static Checked<Session> check(
+      String name,
+      Readings readings,
+      ProblemLog readingsLog,
+      List<Problem> earlier,
+      CsvTable conditions) {
     ProblemLog conditionsLog = new ProblemLog(conditions.file());
-    Readings rows = new Readings(readings, readingsLog);
-    rows.check();
+    readings.check();
     Facts<ConditionItem> facts = ConditionsCheck.check(conditions, conditionsLog);
-    List<Problem> problems = new ArrayList<>(readingsLog.list());
+    List<Problem> problems = new ArrayList<>(earlier);
+    problems.addAll(readingsLog.list());
     problems.addAll(conditionsLog.list());
     if (readingsLog.hasErrors() || conditionsLog.hasErrors()) {
       return Checked.refused(problems);
     }
     return Checked.of(
-        new Session(name, facts, rows.traces(facts), rows.notes(), rows.recorded()), problems);
+        new Session(
+            name,
+            facts,
+            readings.traces(facts),
+            readings.notes(),
+            readings.recorded(),
+            readings.caveats()),
+        problems);
   }
 }

@@ -40,10 +40,18 @@ public enum ProblemCode {
   TIME_MISSING(Severity.ERROR),
   /** Time goes back. */
   TIME_GOES_BACK(Severity.ERROR),
+  /** A clock without a date went past midnight. */
+  CLOCK_PAST_MIDNIGHT(Severity.NOTICE),
+  /** A local clock jumps by an hour, as where daylight saving begins. */
+  CLOCK_JUMPS(Severity.NOTICE),
+  /** A recording stops for much longer than its usual interval. */
+  DROPOUT(Severity.NOTICE),
   /** State of charge falls during charging. */
   SOC_FALLS(Severity.NOTICE),
   /** The energy counter falls during charging. */
   ENERGY_FALLS(Severity.ERROR),
+  /** The energy counter began anew; it is carried on. */
+  ENERGY_RESET(Severity.NOTICE),
   /** There are too few readings to measure anything. */
   TOO_FEW_READINGS(Severity.ERROR),
   /** An item whose name is not known. */

@@ -16,7 +16,7 @@ import taperbook.model.Unit;
 final class ChannelGuess {
   private static final Map<Channel, Set<String>> WORDS =
       Map.of(
-          Channel.SOC, Set.of("soc", "charge", "level", "ladestand", "akkustand"),
+          Channel.SOC, Set.of("soc", "akkustand", "charge", "level", "ladestand"),
           Channel.POWER, Set.of("power", "pwr", "leistung", "ladeleistung"),
           Channel.ENERGY_ADDED, Set.of("energy", "added", "energie", "charged", "counter"),
           Channel.BATTERY_TEMPERATURE, Set.of("temperature", "temp", "temperatur", "tbat", "tbatt"),
@@ -87,7 +87,7 @@ final class ChannelGuess {
             && Unit.ofSymbol(unit.get())
                 .filter(u -> u.quantity() == channel.quantity())
                 .isPresent();
-    boolean named = words.stream().anyMatch(names(channel)::contains);
+    boolean named = words.stream().anyMatch(w -> isNamed(w, names(channel)));
     if ((!named && !unitFits)
         || (unit.isPresent() && !unitFits)
         || (ofStation && !station)
@@ -103,6 +103,12 @@ final class ChannelGuess {
     String stated = unitFits ? unit.orElseThrow() : "";
     return Optional.of(scaled(column, channel, stated, points))
         .filter(r -> fits(column, r, channel));
+  }
+
+  /** True if a word is one of the names, or a compound that ends in a long one. */
+  private static boolean isNamed(String word, Set<String> names) {
+    return names.contains(word)
+        || names.stream().anyMatch(name -> name.length() >= 5 && word.endsWith(name));
   }
 
   private static Set<String> names(Channel channel) {

@@ -63,10 +63,12 @@ final class ForeignColumn {
     return texts;
   }
 
-  /** The head in lower-case words: {@code battTemp_C} is batt, temp, c. */
+  /** The head in lower-case words: {@code battTemp_C} is batt, temp, c; kW and SoC stay whole. */
   List<String> words() {
     return Arrays.stream(
-            head.replaceAll("(?<=[a-z])(?=[A-Z][a-z])", " ")
+            head.replace("kW", "kw")
+                .replace("SoC", "soc")
+                .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
                 .toLowerCase(Locale.ROOT)
                 .split("[^\\p{L}\\p{N}%\u00b0]+"))
         .filter(word -> !word.isEmpty())

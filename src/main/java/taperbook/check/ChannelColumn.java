@@ -33,6 +33,8 @@ final class ChannelColumn {
   private final List<Reading> readings = new ArrayList<>();
   private final List<Fall> falls = new ArrayList<>();
   private final List<Caveat> caveats = new ArrayList<>();
+  private final QuantityRange range;
+  private final String expected;
   private final Scaling scaling;
   private double step = Double.POSITIVE_INFINITY;
   private double previous = Double.NaN;
@@ -43,6 +45,8 @@ final class ChannelColumn {
     this.channel = channel;
     this.column = column;
     this.unit = Unit.ofSymbol(column.unit()).orElseThrow();
+    this.range = ChannelRange.of(channel);
+    this.expected = "a number " + range.words(unit);
     this.scaling = new Scaling(column.scale());
     this.numbers = numbers;
     this.log = log;
@@ -62,8 +66,6 @@ final class ChannelColumn {
       return;
     }
     String cell = row.cell(column.index());
-    QuantityRange range = ChannelRange.of(channel);
-    String expected = "a number " + range.words(unit);
     Optional<CellNumber> number = numbers.read(cell, row.line(), column.number(), expected);
     if (number.isEmpty()) {
       return;

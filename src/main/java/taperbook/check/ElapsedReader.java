@@ -1,5 +1,7 @@
 package taperbook.check;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,6 +23,7 @@ final class ElapsedReader implements TimeReader {
   private final String unit;
   private final NumberReader numbers;
   private final Scaling scaling;
+  private final Map<Unit, String> expectedNumbers = new EnumMap<>(Unit.class);
   private final ProblemLog log;
 
   /**
@@ -50,7 +53,7 @@ final class ElapsedReader implements TimeReader {
   }
 
   private Optional<TimeReading> readNumber(Unit in, String cell, int line, int column) {
-    String expected = "a time " + RANGE.words(in);
+    String expected = expectedNumbers.computeIfAbsent(in, u -> "a time " + RANGE.words(u));
     return numbers
         .read(cell, line, column, expected)
         .map(

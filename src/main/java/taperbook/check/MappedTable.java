@@ -25,12 +25,14 @@ final class MappedTable {
   private final ColumnMap map;
   private final CsvTable foreign;
   private final ProblemLog mapLog;
+  private final List<String> heads;
   private final Map<String, Integer> indices = new LinkedHashMap<>();
 
   MappedTable(ColumnMap map, CsvTable foreign, ProblemLog mapLog) {
     this.map = map;
     this.foreign = foreign;
     this.mapLog = mapLog;
+    this.heads = foreign.header().cells().stream().map(String::strip).toList();
     Map<Integer, ColumnMap.Entry> taken = new LinkedHashMap<>();
     for (ColumnMap.Entry entry : map.entries()) {
       OptionalInt index = index(entry);
@@ -84,29 +86,28 @@ final class MappedTable {
 
   /** Loggers write their heads again when they go on after a stop. */
   private boolean isHeader(CsvRow row) {
-    return row.cells().stream().map(String::strip).toList().equals(heads());
-  }
-
-  private List<String> heads() {
-    return foreign.header().cells().stream().map(String::strip).toList();
+    return row.cell(0).equals(heads.get(0))
+        && row.cells().stream().map(String::strip).toList().equals(heads);
   }
 
   /** The row with nothing where a mark says that a value is missing. */
   private CsvRow clean(CsvRow row) {
-    List<String> cells = new ArrayList<>(row.cells());
-    boolean changed = false;
+    List<String> cells = row.cells();
     for (ColumnMap.Entry entry : map.entries()) {
       int index = at(entry.item());
-      if (index < cells.size() && isMark(cells.get(index).strip(), entry)) {
+      if (index < cells.size() && isMark(cells.get(index), entry)) {
+        cells = new ArrayList<>(cells);
         cells.set(index, "");
-        changed = true;
       }
     }
-    return changed ? new CsvRow(row.line(), cells) : row;
+    return new CsvRow(row.line(), cells);
   }
 
   private boolean isMark(String cell, ColumnMap.Entry entry) {
-    String plain = cell.toLowerCase(Locale.ROOT);
+    if (entry.marks().isEmpty() && map.whole().marks().isEmpty()) {
+      return false;
+    }
+    String plain = cell.strip().toLowerCase(Locale.ROOT);
     return isMark(plain, entry.marks()) || isMark(plain, map.whole().marks());
   }
 
@@ -117,13 +118,12 @@ final class MappedTable {
   }
 
   private OptionalInt index(ColumnMap.Entry entry) {
-    List<String> heads = heads();
     if (entry.source().matches("#[0-9]{1,4}")) {
       int number = Integer.parseInt(entry.source().substring(1));
       if (number >= 1 && number <= heads.size()) {
         return OptionalInt.of(number - 1);
       }
-      notThere(entry, heads);
+      notThere(entry);
       return OptionalInt.empty();
     }
     List<Integer> found =
@@ -135,14 +135,14 @@ final class MappedTable {
       return OptionalInt.of(found.get(0));
     }
     if (found.isEmpty()) {
-      notThere(entry, heads);
+      notThere(entry);
     } else {
       ambiguous(entry, found);
     }
     return OptionalInt.empty();
   }
 
-  private void notThere(ColumnMap.Entry entry, List<String> heads) {
+  private void notThere(ColumnMap.Entry entry) {
     String all = heads.stream().limit(MOST_HEADS).map(Quoted::of).collect(Collectors.joining(", "));
     tell(
         ProblemCode.COLUMN_MISSING,

@@ -68,8 +68,9 @@ final class ForeignSessionTest {
     String pdf = place.path("reports/finch-first-look/report.pdf").toString();
     assertThat(place.run("verify", pdf)).isEqualTo(ExitStatus.DONE);
     assertThat(place.run("explain", "finch-first-look", "peak_power")).isEqualTo(ExitStatus.DONE);
-    assertThat(place.out()).contains(FOLDER + "log.csv:", "power_kw 171");
-    place.replace(FOLDER + "columns.csv", "power,power_kw,kW", "power,power_kw,W");
+    assertThat(place.out()).contains(FOLDER + "log.csv:", "power_kw 168");
+    // A change of the map alone makes the report out of date.
+    place.replace(FOLDER + "columns.csv", "note,said\n", "");
     assertThat(place.run("report", "finch-first-look")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).contains("made:");
   }

@@ -27,9 +27,10 @@ final class ColumnMapCheckTest {
   void columnsThatAreNotThereAreRefusedWithThoseThatAre() {
     assertThat(
             Foreign.problems(
-                "elapsed,T,s\nsoc,levl,%\npower,kw,kW\nvoltage,#9,V\ncurrent,level,A\n", READINGS))
+                "elapsed,clock time,s\nsoc,levl,%\npower,kw,kW\nvoltage,#9,V\ncurrent,level,A\n",
+                READINGS))
         .containsExactly(
-            "columns.csv:2:2: found \"T\"; expected one of the columns of r.csv, line 1: \"t\","
+            "columns.csv:2:2: found \"clock time\"; expected one of the columns of r.csv, line 1: \"t\","
                 + " \"level\", \"kw\", \"kw\", \"x\". To mend: write the head as it stands there, or"
                 + " the column's number, as in #3. [column-missing]",
             "columns.csv:3:2: found \"levl\"; expected one of the columns of r.csv, line 1: \"t\","

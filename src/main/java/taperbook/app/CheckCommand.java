@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import taperbook.check.ColumnMapProposal;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.Severity;
@@ -22,11 +23,14 @@ final class CheckCommand {
     Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
     Project project = workshop.project();
     Set<Problem> all = new LinkedHashSet<>();
+    List<ColumnMapProposal> proposals = new ArrayList<>();
     if (request.names().isEmpty()) {
       all.addAll(project.folderProblems());
-      project
-          .sessionNames()
-          .forEach(name -> all.addAll(project.visitSession(name).value().problems()));
+      for (String name : project.sessionNames()) {
+        List<Problem> problems = project.visitSession(name).value().problems();
+        all.addAll(problems);
+        project.proposal(name, problems).ifPresent(proposals::add);
+      }
       project
           .rangeTestNames()
           .forEach(name -> all.addAll(project.visitRangeTest(name).value().problems()));
@@ -45,6 +49,7 @@ final class CheckCommand {
       }
     }
     messages.problems(List.copyOf(all));
+    proposals.forEach(this::propose);
     typed.forEach(messages::result);
     long errors = all.stream().filter(p -> p.severity() == Severity.ERROR).count();
     long notices = all.size() - errors;
@@ -60,6 +65,18 @@ final class CheckCommand {
             + ", "
             + count(notices, "notice"));
     return errors == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
+  }
+
+  private void propose(ColumnMapProposal proposal) {
+    messages.remark(
+        "a guess, to check row by row: with the lines below saved as "
+            + proposal.path()
+            + ", the file is read without being changed, "
+            + (proposal.errors() == 0
+                ? "and without errors"
+                : "with " + count(proposal.errors(), "error"))
+            + ":");
+    proposal.lines().forEach(messages::remark);
   }
 
   private static String count(long number, String what) {

@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import taperbook.check.ColumnMap;
+import taperbook.check.ColumnMapCheck;
 import taperbook.model.InputFile;
 import taperbook.model.RowRef;
+import taperbook.read.CsvLayout;
 import taperbook.read.CsvRow;
 import taperbook.read.CsvTable;
 import taperbook.read.CsvTableReader;
@@ -22,9 +25,23 @@ final class InputRows {
   InputRows(List<InputFile> files) {
     for (InputFile file : files) {
       if (file.path().endsWith(".csv")) {
-        CsvTableReader.read(file).value().ifPresent(table -> tables.put(file.path(), table));
+        CsvTableReader.read(file, layout(file, files))
+            .value()
+            .ifPresent(table -> tables.put(file.path(), table));
       }
     }
+  }
+
+  /** How a file is laid out, by the {@code columns.csv} beside it if that names it. */
+  private static CsvLayout layout(InputFile file, List<InputFile> files) {
+    String folder = file.path().substring(0, file.path().lastIndexOf('/') + 1);
+    return files.stream()
+        .filter(f -> f.path().equals(folder + ColumnMap.FILE_NAME))
+        .findFirst()
+        .flatMap(f -> CsvTableReader.read(f).then(ColumnMapCheck::check).value())
+        .filter(map -> file.path().equals(folder + map.readingsName()))
+        .map(ColumnMap::layout)
+        .orElse(CsvLayout.PLAIN);
   }
 
   /**

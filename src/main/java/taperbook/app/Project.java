@@ -2,14 +2,17 @@ package taperbook.app;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import taperbook.check.ColumnMap;
+import taperbook.check.ColumnMapProposal;
 import taperbook.check.PlanCheck;
 import taperbook.check.RangeTestCheck;
-import taperbook.check.SessionCheck;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
 import taperbook.model.Plan;
@@ -113,8 +116,12 @@ final class Project {
     return all(List.copyOf(paths), this::file);
   }
 
-  private static List<String> sessionPaths(String name) {
-    return List.of(SESSIONS + name + "/readings.csv", SESSIONS + name + "/conditions.csv");
+  private SessionFiles sessionFiles(String name) {
+    return new SessionFiles(name, folder::has, this::passing);
+  }
+
+  private List<String> sessionPaths(String name) {
+    return sessionFiles(name).paths();
   }
 
   private List<String> rangeTestPaths(String name) {
@@ -128,12 +135,21 @@ final class Project {
 
   /** The session of this name, or every problem of its files. */
   Checked<Session> session(String name) {
-    return sessionsRead.computeIfAbsent(
-        name, n -> session(n, sessionPaths(n).stream().map(this::table).toList()));
+    return sessionsRead.computeIfAbsent(name, n -> sessionFiles(n).session(this::file));
   }
 
-  private static Checked<Session> session(String name, List<Checked<CsvTable>> tables) {
-    return SessionCheck.check(name, tables.get(0), tables.get(1));
+  /**
+   * A guess at the {@code columns.csv} of a session whose readings have a foreign layout and no map
+   * yet.
+   *
+   * @param problems the problems of the session
+   */
+  Optional<ColumnMapProposal> proposal(String name, List<Problem> problems) {
+    String path = SESSIONS + name + "/" + ColumnMap.USUAL_READINGS;
+    boolean mapped = folder.has(SESSIONS + name + "/" + ColumnMap.FILE_NAME);
+    return mapped || !ColumnMapProposal.isWantedFor(problems, path)
+        ? Optional.empty()
+        : passing(path).value().flatMap(ColumnMapProposal::of);
   }
 
   /** The range test of this name, or every problem of its files. */
@@ -148,7 +164,15 @@ final class Project {
 
   /** The session of this name, read without being kept. */
   Visited<Session> visitSession(String name) {
-    return visit(sessionPaths(name), tables -> session(name, tables));
+    SessionFiles files = sessionFiles(name);
+    Map<String, Checked<InputFile>> read = new LinkedHashMap<>();
+    files.paths().forEach(path -> read.put(path, passing(path)));
+    List<InputHash> hashes = new ArrayList<>();
+    read.forEach((path, file) -> hashes.add(Visited.hash(path, file.value())));
+    return new Visited<>(
+        files.session(path -> Optional.ofNullable(read.get(path)).orElseThrow()),
+        read.values().stream().flatMap(file -> file.value().stream()).toList(),
+        hashes);
   }
 
   /** The range test of this name, read without being kept. */

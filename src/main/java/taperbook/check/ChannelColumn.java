@@ -1,10 +1,15 @@
 package taperbook.check;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import taperbook.model.Caveat;
 import taperbook.model.Channel;
+import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
 import taperbook.problem.ProblemCode;
@@ -17,13 +22,21 @@ final class ChannelColumn {
   /** One reading; {@code value} is in the channel's base unit. */
   private record Reading(double second, double value, int line) {}
 
+  /** A fall of an energy counter; {@code index} is that of the reading after it. */
+  private record Fall(int index, int line, String found) {}
+
   private final Channel channel;
   private final Column column;
   private final Unit unit;
   private final NumberReader numbers;
   private final ProblemLog log;
   private final List<Reading> readings = new ArrayList<>();
-  private int lastPlace = Integer.MAX_VALUE;
+  private final List<Fall> falls = new ArrayList<>();
+  private final List<Caveat> caveats = new ArrayList<>();
+  private final QuantityRange range;
+  private final String expected;
+  private final Scaling scaling;
+  private double step = Double.POSITIVE_INFINITY;
   private double previous = Double.NaN;
   private String previousCell = "";
   private int previousLine;
@@ -32,6 +45,9 @@ final class ChannelColumn {
     this.channel = channel;
     this.column = column;
     this.unit = Unit.ofSymbol(column.unit()).orElseThrow();
+    this.range = ChannelRange.of(channel);
+    this.expected = "a number " + range.words(unit);
+    this.scaling = new Scaling(column.scale());
     this.numbers = numbers;
     this.log = log;
   }
@@ -50,26 +66,133 @@ final class ChannelColumn {
       return;
     }
     String cell = row.cell(column.index());
-    QuantityRange range = ChannelRange.of(channel);
-    String expected = "a number " + range.words(unit);
     Optional<CellNumber> number = numbers.read(cell, row.line(), column.number(), expected);
     if (number.isEmpty()) {
       return;
     }
-    double value = unit.toBase(number.get().value());
+    double amount = scaling.amount(number.get().value());
+    double value = unit.toBase(amount);
     if (!range.contains(value)) {
       log.add(
           ProblemCode.CELL_OUT_OF_RANGE,
           row.line(),
           column.number(),
-          Quoted.of(cell),
+          column.scale().isNone()
+              ? Quoted.of(cell)
+              : Quoted.of(cell) + ", by columns.csv " + plain(amount) + " " + unit.symbol(),
           expected,
-          "correct the value, or the unit in the column head");
+          column.scale().isNone()
+              ? "correct the value, or the unit in the column head"
+              : "correct unit, factor or offset in columns.csv, or the value");
       return;
     }
     compare(value, cell, row.line());
-    lastPlace = Math.min(lastPlace, number.get().lastPlace());
+    step = Math.min(step, scaling.step(number.get().step()));
     second.ifPresent(s -> readings.add(new Reading(s, value, row.line())));
+  }
+
+  /** Judges what can only be judged with all readings at hand: falls of an energy counter. */
+  void finish(String file) {
+    if (falls.isEmpty()) {
+      return;
+    }
+    double stepInBase = 2 * CellNumber.halfStepInBase(step, unit);
+    CounterResets counter = new CounterResets(seconds(), values(), stepInBase);
+    List<CounterResets.Reset> resets = counter.find();
+    double[] carried = counter.carriedOn(resets);
+    double all = carried.length == 0 ? 0 : carried[carried.length - 1] - carried[0];
+    double lost = resets.stream().mapToDouble(CounterResets.Reset::mostLostKilowattHours).sum();
+    boolean carry = lost <= CounterResets.MOST_LOST_SHARE * all;
+    for (Fall fall : falls) {
+      if (resets.stream().noneMatch(r -> r.index() == fall.index())) {
+        tellFall(fall, "correct it, or leave the cell empty");
+      } else if (!carry) {
+        tellFall(
+            fall,
+            "leave the column out: the counter began anew, up to "
+                + plain(lost)
+                + " kWh were not counted, and energy then follows from the power");
+      } else {
+        tellReset(fall);
+      }
+    }
+    if (carry && !resets.isEmpty()) {
+      for (int i = 0; i < carried.length; i++) {
+        Reading shown = readings.get(i);
+        readings.set(i, new Reading(shown.second(), carried[i], shown.line()));
+      }
+      caveats.add(resetCaveat(file, resets, lost));
+    }
+  }
+
+  /** What had to be inferred of the channel. */
+  List<Caveat> caveats() {
+    return caveats;
+  }
+
+  /** Times of the readings, s. */
+  double[] seconds() {
+    return readings.stream().mapToDouble(Reading::second).toArray();
+  }
+
+  /** Lines of the readings. */
+  int[] lines() {
+    return readings.stream().mapToInt(Reading::line).toArray();
+  }
+
+  /** Number of the channel's cell in each row, from 1. */
+  int columnNumber() {
+    return column.number();
+  }
+
+  private double[] values() {
+    return readings.stream().mapToDouble(Reading::value).toArray();
+  }
+
+  private void tellFall(Fall fall, String remedy) {
+    log.add(
+        ProblemCode.ENERGY_FALLS,
+        fall.line(),
+        column.number(),
+        fall.found(),
+        "an energy counter that does not fall during charging",
+        remedy);
+  }
+
+  private void tellReset(Fall fall) {
+    log.add(
+        ProblemCode.ENERGY_RESET,
+        fall.line(),
+        column.number(),
+        fall.found(),
+        "an energy counter that does not begin anew; it is carried on from what it showed before",
+        "leave it, or leave the column out so that energy follows from the power");
+  }
+
+  private Caveat resetCaveat(String file, List<CounterResets.Reset> resets, double lost) {
+    String places =
+        resets.stream()
+            .limit(3)
+            .map(r -> new RowRef(file, readings.get(r.index()).line()).toString())
+            .collect(Collectors.joining(", "));
+    return new Caveat(
+        Caveat.Kind.ENERGY_COUNTER,
+        "The counter of "
+            + channel.columnName()
+            + " began anew "
+            + (resets.size() == 1 ? "once" : resets.size() + " times")
+            + ", at "
+            + places
+            + (resets.size() > 3 ? " and later" : "")
+            + ". It is carried on from what it showed before; up to "
+            + plain(lost)
+            + " kWh in between were not counted.");
+  }
+
+  /** Three decimal places at the most. */
+  private static String plain(double amount) {
+    BigDecimal rounded = BigDecimal.valueOf(amount).setScale(3, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   /** True if there is no reading to make a trace of. */
@@ -86,10 +209,10 @@ final class ChannelColumn {
   Trace trace(String file, OptionalDouble statedHalfStep, double clockHalfStep) {
     return new Trace(
         file,
-        readings.stream().mapToDouble(Reading::second).toArray(),
-        readings.stream().mapToDouble(Reading::value).toArray(),
+        seconds(),
+        values(),
         readings.stream().mapToInt(Reading::line).toArray(),
-        statedHalfStep.orElse(CellNumber.halfStepInBase(CellNumber.powerOfTen(lastPlace), unit)),
+        statedHalfStep.orElse(CellNumber.halfStepInBase(step, unit)),
         clockHalfStep);
   }
 
@@ -106,14 +229,7 @@ final class ChannelColumn {
                 found,
                 "a state of charge that does not fall during charging; the value is kept",
                 "correct it, if it is a slip");
-        case ENERGY_ADDED, STATION_ENERGY ->
-            log.add(
-                ProblemCode.ENERGY_FALLS,
-                line,
-                column.number(),
-                found,
-                "an energy counter that does not fall during charging",
-                "correct it, or leave the cell empty");
+        case ENERGY_ADDED, STATION_ENERGY -> falls.add(new Fall(readings.size(), line, found));
         default -> {}
       }
     }

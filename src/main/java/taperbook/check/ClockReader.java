@@ -1,88 +1,122 @@
 package taperbook.check;
 
-import java.time.DateTimeException;
 import java.time.Duration;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
 import taperbook.problem.Quoted;
 
 /**
- * Reads clock times in ISO 8601: date and time with an offset from UTC, date and time of the place,
- * or time of day, which rolls over at midnight. All cells of a column have the same form. Times
- * count from the first one.
+ * Reads clock times: points in time, date and time of the place, or time of day, which rolls over
+ * at midnight. All cells of a column tell the same. Times count from the first one.
  */
 final class ClockReader implements TimeReader {
-  private enum Form {
-    OFFSET,
-    LOCAL,
-    TIME_OF_DAY
-  }
-
-  private static final Pattern CLOCK =
-      Pattern.compile(
-          "(?:([0-9]{4}-[0-9]{2}-[0-9]{2})[T ])?"
-              + "([0-9]{2}:[0-9]{2})(?::([0-9]{2})(?:[.,]([0-9]{1,9}))?)?"
-              + " ?(Z|[+-][0-9]{2}(?::?[0-9]{2})?)?");
-  private static final String EXPECTED =
-      "an ISO 8601 time, as in 2026-03-14T10:02:05+01:00, 2026-03-14T10:02:05 or 10:02:05";
-
   /**
    * A time of day that falls by more than this went past midnight; by less, it went back. One that
    * rises by more went back past midnight.
    */
   private static final Duration HALF_A_DAY = Duration.ofHours(12);
 
-  private static final LocalDate ANY_DAY = LocalDate.EPOCH;
-
-  private record Clock(Form form, LocalDateTime utc, double stepSeconds) {}
-
+  private final ClockForm form;
   private final ProblemLog log;
-  private Optional<Form> form = Optional.empty();
-  private int formLine;
+  private Optional<Clock.Kind> kind = Optional.empty();
+  private int firstLine;
   private LocalDateTime first = LocalDateTime.MIN;
   private LocalDateTime previous = LocalDateTime.MIN;
 
-  ClockReader(ProblemLog log) {
+  ClockReader(ClockForm form, ProblemLog log) {
+    this.form = form;
     this.log = log;
   }
 
   @Override
+  public boolean isLocal() {
+    return kind.isPresent() && kind.get() != Clock.Kind.INSTANT && form.zone().isEmpty();
+  }
+
+  @Override
   public Optional<TimeReading> read(String cell, int line, int column) {
-    Optional<Clock> clock = parse(cell);
+    Optional<Clock> clock = form.writing().parse(cell);
     if (clock.isEmpty()) {
-      refuse(cell, line, column, EXPECTED, "write the time in one of these forms");
+      String remedy =
+          form.writing() instanceof IsoWriting
+              ? "write the time in one of these forms"
+              : "state the format in columns.csv that the times have, or mark what is missing there";
+      refuse(cell, line, column, form.writing().words(), remedy);
       return Optional.empty();
     }
-    if (form.isPresent() && form.get() != clock.get().form()) {
+    if (kind.isPresent() && kind.get() != clock.get().kind()) {
       refuse(
           cell,
           line,
           column,
-          "the same form of time as on line " + formLine,
+          "the same form of time as on line " + firstLine,
           "write all times of the column alike");
       return Optional.empty();
     }
-    LocalDateTime time = clock.get().utc();
-    if (form.isEmpty()) {
-      form = Optional.of(clock.get().form());
-      formLine = line;
+    return placed(clock.get(), cell, line, column)
+        .map(time -> counted(clock.get(), time, cell, line, column));
+  }
+
+  /** The time in a course that has no jumps, if the clock can have shown it. */
+  private Optional<LocalDateTime> placed(Clock clock, String cell, int line, int column) {
+    if (form.zone().isEmpty() || clock.kind() == Clock.Kind.INSTANT) {
+      return Optional.of(clock.time());
+    }
+    if (clock.kind() == Clock.Kind.TIME_OF_DAY) {
+      refuse(
+          cell,
+          line,
+          column,
+          "a date with the time, as columns.csv states a time zone",
+          "map a column for the date, or take the time zone away");
+      return Optional.empty();
+    }
+    return inZone(form.zone().get(), clock.time(), cell, line, column);
+  }
+
+  private Optional<LocalDateTime> inZone(
+      ZoneId zone, LocalDateTime local, String cell, int line, int column) {
+    List<ZoneOffset> offsets = zone.getRules().getValidOffsets(local);
+    if (offsets.isEmpty()) {
+      refuse(
+          cell,
+          line,
+          column,
+          "a time that clocks in " + zone.getId() + " showed; they skipped this one",
+          "correct the time zone in columns.csv, or the time");
+      return Optional.empty();
+    }
+    // In the hour that comes twice, the first of the two unless time would then go back.
+    return Optional.of(
+        offsets.stream()
+            .map(offset -> local.minusSeconds(offset.getTotalSeconds()))
+            .filter(utc -> !utc.isBefore(previous))
+            .findFirst()
+            .orElse(local.minusSeconds(offsets.get(0).getTotalSeconds())));
+  }
+
+  private TimeReading counted(
+      Clock clock, LocalDateTime placed, String cell, int line, int column) {
+    LocalDateTime time = placed;
+    if (kind.isEmpty()) {
+      kind = Optional.of(clock.kind());
+      firstLine = line;
       first = time;
-    } else if (clock.get().form() == Form.TIME_OF_DAY) {
+    } else if (clock.kind() == Clock.Kind.TIME_OF_DAY) {
       time = onTheDayOfPrevious(time);
+      if (time.toLocalDate().isAfter(previous.toLocalDate())) {
+        tellMidnight(cell, line, column);
+      }
     }
     previous = time;
     Duration sinceFirst = Duration.between(first, time);
-    return Optional.of(
-        new TimeReading(
-            sinceFirst.getSeconds() + sinceFirst.getNano() / 1e9, clock.get().stepSeconds()));
+    return new TimeReading(
+        sinceFirst.getSeconds() + sinceFirst.getNano() / 1e9, clock.stepSeconds());
   }
 
   private LocalDateTime onTheDayOfPrevious(LocalDateTime time) {
@@ -94,28 +128,14 @@ final class ClockReader implements TimeReader {
     return fall.negated().compareTo(HALF_A_DAY) > 0 ? sameDay.minusDays(1) : sameDay;
   }
 
-  private static Optional<Clock> parse(String cell) {
-    Matcher match = CLOCK.matcher(cell.toUpperCase(Locale.ROOT));
-    if (!match.matches() || (match.group(1) == null && match.group(5) != null)) {
-      return Optional.empty();
-    }
-    try {
-      LocalDate day = match.group(1) == null ? ANY_DAY : LocalDate.parse(match.group(1));
-      String seconds = match.group(3) == null ? "00" : match.group(3);
-      String fraction = match.group(4) == null ? "" : match.group(4);
-      LocalTime time =
-          LocalTime.parse(
-              match.group(2) + ":" + seconds + (fraction.isEmpty() ? "" : "." + fraction));
-      double step = match.group(3) == null ? 60 : CellNumber.powerOfTen(-fraction.length());
-      if (match.group(5) == null) {
-        Form plain = match.group(1) == null ? Form.TIME_OF_DAY : Form.LOCAL;
-        return Optional.of(new Clock(plain, day.atTime(time), step));
-      }
-      int offset = ZoneOffset.of(match.group(5)).getTotalSeconds();
-      return Optional.of(new Clock(Form.OFFSET, day.atTime(time).minusSeconds(offset), step));
-    } catch (DateTimeException e) {
-      return Optional.empty();
-    }
+  private void tellMidnight(String cell, int line, int column) {
+    log.add(
+        ProblemCode.CLOCK_PAST_MIDNIGHT,
+        line,
+        column,
+        Quoted.of(cell) + " after " + Quoted.of(previous.toLocalTime().toString()),
+        "a time of day that rises; this one is taken for the next day",
+        "leave it, if the session went past midnight");
   }
 
   private void refuse(String cell, int line, int column, String expected, String remedy) {

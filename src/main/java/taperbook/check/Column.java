@@ -1,13 +1,24 @@
 package taperbook.check;
 
+import java.util.OptionalInt;
+
 /**
  * A column that a file has.
  *
  * @param name its name
  * @param index number of its cell in each row, from 0
  * @param unit its unit symbol; empty if it takes none
+ * @param scale how its numbers become amounts of the unit
+ * @param clock how its clock times are written, if it holds any
+ * @param dateIndex the column that holds the dates of its times, if that is another one
  */
-record Column(String name, int index, String unit) {
+record Column(
+    String name, int index, String unit, Scale scale, ClockForm clock, OptionalInt dateIndex) {
+  /** A column that is written as this program's own files are. */
+  Column(String name, int index, String unit) {
+    this(name, index, unit, Scale.NONE, ClockForm.ISO, OptionalInt.empty());
+  }
+
   /** Number of its cell from 1, as problems give it. */
   int number() {
     return index + 1;

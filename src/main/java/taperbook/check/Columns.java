@@ -36,6 +36,15 @@ final class Columns {
     return columns;
   }
 
+  /** The columns that another file says a table has, by their names. */
+  static Columns stated(
+      CsvTable table, List<ColumnSpec> specs, Map<String, Column> stated, ProblemLog log) {
+    Columns columns = new Columns(table, specs, log);
+    columns.found.putAll(stated);
+    columns.named.addAll(stated.keySet());
+    return columns;
+  }
+
   /**
    * The column with a name, if it is there; with the unit that is most likely meant if its own was
    * refused.

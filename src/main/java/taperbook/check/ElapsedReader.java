@@ -1,5 +1,7 @@
 package taperbook.check;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,6 +22,8 @@ final class ElapsedReader implements TimeReader {
 
   private final String unit;
   private final NumberReader numbers;
+  private final Scaling scaling;
+  private final Map<Unit, String> expectedNumbers = new EnumMap<>(Unit.class);
   private final ProblemLog log;
 
   /**
@@ -28,7 +32,13 @@ final class ElapsedReader implements TimeReader {
    * @param unit one of {@link ColumnSpec#ELAPSED_UNITS}
    */
   ElapsedReader(String unit, NumberReader numbers, ProblemLog log) {
+    this(unit, Scale.NONE, numbers, log);
+  }
+
+  /** A reader of one column whose numbers, or seconds, are scaled. */
+  ElapsedReader(String unit, Scale scale, NumberReader numbers, ProblemLog log) {
     this.unit = unit;
+    this.scaling = new Scaling(scale);
     this.numbers = numbers;
     this.log = log;
   }
@@ -43,10 +53,13 @@ final class ElapsedReader implements TimeReader {
   }
 
   private Optional<TimeReading> readNumber(Unit in, String cell, int line, int column) {
-    String expected = "a time " + RANGE.words(in);
+    String expected = expectedNumbers.computeIfAbsent(in, u -> "a time " + RANGE.words(u));
     return numbers
         .read(cell, line, column, expected)
-        .map(n -> new TimeReading(in.toBase(n.value()), in.toBase(n.step())))
+        .map(
+            n ->
+                new TimeReading(
+                    in.toBase(scaling.amount(n.value())), in.toBase(scaling.step(n.step()))))
         .filter(t -> inRange(t, cell, line, column, expected));
   }
 
@@ -61,8 +74,8 @@ final class ElapsedReader implements TimeReader {
     double hours = match.group(1).isEmpty() ? 0 : Integer.parseInt(match.group(1));
     double seconds = Double.parseDouble(match.group(3) + fraction.replace(',', '.'));
     double step = CellNumber.powerOfTen(fraction.isEmpty() ? 0 : 1 - fraction.length());
-    return Optional.of(
-            new TimeReading(3600 * hours + 60 * Integer.parseInt(match.group(2)) + seconds, step))
+    double all = 3600 * hours + 60 * Integer.parseInt(match.group(2)) + seconds;
+    return Optional.of(new TimeReading(scaling.amount(all), step))
         .filter(t -> inRange(t, cell, line, column, expected() + ", up to 100 h"));
   }
 

@@ -52,6 +52,13 @@ final class NumberReader {
         commaAllowed, ProblemCode.CELL_NOT_A_NUMBER, log, "leave the cell empty", "column head");
   }
 
+  /** For the cells of readings in which one decimal mark is stated. */
+  static NumberReader forCells(char decimalMark, ProblemLog log) {
+    NumberReader reader = forCells(decimalMark == ',', log);
+    reader.mark = Character.toString(decimalMark);
+    return reader;
+  }
+
   /** For the values of facts. */
   static NumberReader forFacts(boolean commaAllowed, ProblemLog log) {
     return new NumberReader(
@@ -86,8 +93,12 @@ final class NumberReader {
           line,
           column,
           Quoted.of(cell),
-          "the decimal mark " + Quoted.of(mark) + " as on line " + markLine,
-          "write all numbers of the file with one decimal mark and without grouping digits");
+          "the decimal mark "
+              + Quoted.of(mark)
+              + (markLine == 0 ? " that columns.csv states" : " as on line " + markLine),
+          markLine == 0
+              ? "state the other decimal mark in columns.csv, or correct the number"
+              : "write all numbers of the file with one decimal mark and without grouping digits");
       return Optional.empty();
     }
     int decimals = match.group(4) == null ? 0 : match.group(4).length();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import taperbook.model.Caveat;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
@@ -38,12 +39,22 @@ final class Readings {
   private final Optional<TimeColumn> time;
   private final List<ChannelColumn> channels;
   private final List<Session.Note> notes = new ArrayList<>();
+  private final List<Caveat> caveats = new ArrayList<>();
 
+  /** Readings whose own heads name the columns. */
   Readings(CsvTable table, ProblemLog log) {
+    this(
+        table,
+        Columns.of(table, specs(), log),
+        NumberReader.forCells(table.takesDecimalComma(), log),
+        log);
+  }
+
+  /** Readings with these columns. */
+  Readings(CsvTable table, Columns columns, NumberReader numbers, ProblemLog log) {
     this.table = table;
     this.log = log;
-    NumberReader numbers = NumberReader.forCells(table.takesDecimalComma(), log);
-    this.columns = Columns.of(table, specs(), log);
+    this.columns = columns;
     this.time = TimeColumn.of(table, columns, numbers, log);
     this.channels =
         Arrays.stream(Channel.values())
@@ -54,7 +65,8 @@ final class Readings {
             .toList();
   }
 
-  private static List<ColumnSpec> specs() {
+  /** The columns that readings may have. */
+  static List<ColumnSpec> specs() {
     List<ColumnSpec> specs = new ArrayList<>();
     specs.add(ColumnSpec.elapsed(TimeColumn.ELAPSED));
     specs.add(TimeColumn.clockSpec());
@@ -73,11 +85,21 @@ final class Readings {
           "add one of them");
     }
     table.rows().forEach(this::read);
+    channels.forEach(c -> c.finish(table.file()));
     if (time.isPresent() && time.get().written() < FEWEST_ROWS) {
       tooFew(time.get().written() == 1 ? "one row with a time" : "no row with a time");
     } else if (!log.hasErrors() && channels.stream().allMatch(this::isEmptyOrExtra)) {
       tooFew("no reading of state of charge, power or energy");
     }
+    if (!log.hasErrors()) {
+      channels.forEach(c -> caveats.addAll(c.caveats()));
+      caveats.addAll(time.orElseThrow().gaps().tell(table.file(), channels, log));
+    }
+  }
+
+  /** What was inferred of the recording; only after a check without errors. */
+  List<Caveat> caveats() {
+    return caveats;
   }
 
   /** First and last time, s since plugging in; only after a check without errors. */

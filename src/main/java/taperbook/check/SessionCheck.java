@@ -35,7 +35,24 @@ public final class SessionCheck {
    */
   public static Checked<Session> check(
       String name, Checked<CsvTable> readings, Checked<CsvTable> conditions) {
-    Checked<Readings> rows = readings.then(SessionCheck::rows);
+    return joined(name, readings.then(SessionCheck::rows), conditions);
+  }
+
+  /**
+   * The session of a foreign file, or every problem of its files.
+   *
+   * @param name name of its folder
+   * @param map what its {@code columns.csv} says
+   * @param readings the rows of the foreign file, if it is a table
+   * @param conditions the rows of {@code conditions.csv}, if it is a table
+   */
+  public static Checked<Session> check(
+      String name, ColumnMap map, Checked<CsvTable> readings, Checked<CsvTable> conditions) {
+    return joined(name, readings.then(table -> rows(map, table)), conditions);
+  }
+
+  private static Checked<Session> joined(
+      String name, Checked<Readings> rows, Checked<CsvTable> conditions) {
     Checked<Facts<ConditionItem>> facts = conditions.then(SessionCheck::facts);
     List<Problem> problems = new ArrayList<>(rows.problems());
     problems.addAll(facts.problems());
@@ -46,7 +63,22 @@ public final class SessionCheck {
   }
 
   private static Session session(String name, Readings rows, Facts<ConditionItem> facts) {
-    return new Session(name, facts, rows.traces(facts), rows.notes(), rows.recorded());
+    return new Session(
+        name, facts, rows.traces(facts), rows.notes(), rows.recorded(), rows.caveats());
+  }
+
+  private static Checked<Readings> rows(ColumnMap map, CsvTable foreign) {
+    ProblemLog mapLog = new ProblemLog(map.path());
+    MappedTable mapped = new MappedTable(map, foreign, mapLog);
+    if (mapLog.hasErrors()) {
+      return Checked.refused(mapLog.list());
+    }
+    ProblemLog log = new ProblemLog(foreign.file());
+    Readings rows = mapped.readings(log);
+    rows.check();
+    List<Problem> problems = new ArrayList<>(mapLog.list());
+    problems.addAll(log.list());
+    return Checked.of(rows, problems);
   }
 
   private static Checked<Readings> rows(CsvTable table) {

@@ -3,6 +3,8 @@ package taperbook.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import taperbook.model.Interval;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
@@ -25,6 +27,8 @@ final class TimeColumn {
   private double previousSecond = Double.NaN;
   private String previousCell = "";
   private int previousLine;
+  private final DoubleStream.Builder seconds = DoubleStream.builder();
+  private final IntStream.Builder lines = IntStream.builder();
 
   private TimeColumn(Column column, TimeReader reader, ProblemLog log) {
     this.column = column;
@@ -56,18 +60,27 @@ final class TimeColumn {
     Optional<TimeColumn> elapsed =
         columns
             .find(ELAPSED)
-            .map(c -> new TimeColumn(c, new ElapsedReader(c.unit(), numbers, log), log));
+            .map(c -> new TimeColumn(c, new ElapsedReader(c.unit(), c.scale(), numbers, log), log));
     return elapsed.or(
-        () -> columns.find(CLOCK).map(c -> new TimeColumn(c, new ClockReader(log), log)));
+        () ->
+            columns.find(CLOCK).map(c -> new TimeColumn(c, new ClockReader(c.clock(), log), log)));
   }
 
   boolean isBlankIn(CsvRow row) {
     return row.cell(column.index()).isEmpty();
   }
 
+  /** The cell that holds the time, after that of its date if there is one. */
+  private String cellIn(CsvRow row) {
+    String time = row.cell(column.index());
+    return time.isEmpty() || column.dateIndex().isEmpty()
+        ? time
+        : row.cell(column.dateIndex().getAsInt()) + " " + time;
+  }
+
   /** The time of a row in seconds, if it has one that is understood. */
   OptionalDouble read(CsvRow row) {
-    String cell = row.cell(column.index());
+    String cell = cellIn(row);
     if (cell.isEmpty()) {
       log.add(
           ProblemCode.TIME_MISSING,
@@ -101,20 +114,38 @@ final class TimeColumn {
 
   private void follow(TimeReading time, String cell, int line) {
     if (time.seconds() < previousSecond) {
-      log.add(
-          ProblemCode.TIME_GOES_BACK,
-          line,
-          column.number(),
-          Quoted.of(cell) + " after " + Quoted.of(previousCell) + " on line " + previousLine,
-          "a time that is not before the one above",
-          "correct the time, or put the rows in order");
+      tellBack(time.seconds(), cell, line);
     }
     if (Double.isNaN(firstSecond)) {
       firstSecond = time.seconds();
     }
     stepSeconds = Math.min(stepSeconds, time.stepSeconds());
     previousSecond = time.seconds();
+    seconds.add(previousSecond);
+    lines.add(line);
     previousCell = cell;
     previousLine = line;
+  }
+
+  private void tellBack(double second, String cell, int line) {
+    boolean summerTimeEnds = reader.isLocal() && HourJump.back(previousSecond, second);
+    log.add(
+        ProblemCode.TIME_GOES_BACK,
+        line,
+        column.number(),
+        Quoted.of(cell) + " after " + Quoted.of(previousCell) + " on line " + previousLine,
+        summerTimeEnds
+            ? "a time that is not before the one above; clocks go back an hour where daylight"
+                + " saving ends"
+            : "a time that is not before the one above",
+        summerTimeEnds
+            ? "state the time zone in columns.csv, or write times with their offset from UTC"
+            : "correct the time, or put the rows in order");
+  }
+
+  /** Where the recording as a whole stops for long or jumps; only after a check without errors. */
+  RecordedGaps gaps() {
+    return new RecordedGaps(
+        seconds.build().toArray(), lines.build().toArray(), column.number(), reader.isLocal());
   }
 }

@@ -1,7 +1,9 @@
 package taperbook.measure;
 
 import taperbook.model.Basis;
+import taperbook.model.Caveat;
 import taperbook.model.Method;
+import taperbook.model.Quantity;
 import taperbook.model.Unit;
 
 /**
@@ -18,6 +20,16 @@ record Entry(String id, String label, Unit unit, Method method, Basis basis, Sco
   /** An entry that rests on the session's readings. */
   static Entry charging(String id, String label, Unit unit, Method method) {
     return new Entry(id, label, unit, method, Basis.READINGS, Scope.CHARGING);
+  }
+
+  /** True if a caveat concerns the number; that of an energy counter only where energy enters. */
+  boolean isConcernedBy(Caveat caveat) {
+    return scope.concerns(caveat)
+        && (caveat.kind() != Caveat.Kind.ENERGY_COUNTER
+            || id.contains("energy")
+            || id.startsWith("average_power")
+            || unit.quantity() == Quantity.ENERGY
+            || unit.quantity() == Quantity.ENERGY_PER_SHARE);
   }
 
   Entry with(Method otherMethod) {

@@ -33,13 +33,13 @@ final class Ledger {
 
   void measured(Entry entry, Estimate estimate, List<RowRef> rows, List<Caveat> own) {
     List<Caveat> all = new ArrayList<>(own);
-    caveats.stream().filter(entry.scope()::concerns).forEach(all::add);
+    caveats.stream().filter(entry::isConcernedBy).forEach(all::add);
     add(entry, new Outcome.Measured(estimate, COVERAGE_OF_BOUNDS), rows, all);
   }
 
   /** A number whose interval is meant to hold the truth in a share of cases. */
   void covered(Entry entry, Estimate estimate, double coverage, List<RowRef> rows) {
-    List<Caveat> all = caveats.stream().filter(entry.scope()::concerns).toList();
+    List<Caveat> all = caveats.stream().filter(entry::isConcernedBy).toList();
     add(entry, new Outcome.Measured(estimate, coverage), rows, all);
   }
 
@@ -51,7 +51,7 @@ final class Ledger {
   void covered(
       Entry entry, Estimate estimate, double coverage, List<RowRef> rows, List<Caveat> own) {
     List<Caveat> all = new ArrayList<>(own);
-    caveats.stream().filter(entry.scope()::concerns).forEach(all::add);
+    caveats.stream().filter(entry::isConcernedBy).forEach(all::add);
     add(entry, new Outcome.Measured(estimate, coverage), rows, all);
   }
 

@@ -19,7 +19,9 @@ enum Scope {
           Caveat.Kind.ODOMETER,
           Caveat.Kind.AMBIENT_TEMPERATURE,
           Caveat.Kind.READINGS,
-          Caveat.Kind.GAPS)),
+          Caveat.Kind.GAPS,
+          Caveat.Kind.ENERGY_COUNTER,
+          Caveat.Kind.CLOCK)),
   /** The range test. */
   DRIVE(EnumSet.of(Caveat.Kind.RANGE_TEST, Caveat.Kind.DRIVE)),
   /** The session and the range test. */

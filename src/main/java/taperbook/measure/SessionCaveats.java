@@ -57,6 +57,7 @@ final class SessionCaveats {
     all.gaps();
     all.channels();
     all.remarks();
+    all.caveats.addAll(recording.session().caveats());
     all.caveats.sort(Comparator.comparing(Caveat::kind));
     return all.caveats;
   }

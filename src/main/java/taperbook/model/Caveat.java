@@ -27,6 +27,10 @@ public record Caveat(Kind kind, String sentence) {
     READINGS("How it was read"),
     /** Gaps between readings. */
     GAPS("Gaps between readings"),
+    /** An energy counter that began anew. */
+    ENERGY_COUNTER("Energy counter"),
+    /** What the clock of the recording did. */
+    CLOCK("Clock"),
     /** What the session did not record. */
     CHANNELS("Channels recorded"),
     /** How well the energy lies on a line over the state of charge. */

@@ -15,13 +15,15 @@ import java.util.Optional;
  * @param traces the readings by channel; never empty
  * @param notes what the tester wrote beside readings, in order
  * @param recorded first and last time in the file, s since plugging in
+ * @param caveats what was inferred of the recording itself, such as a counter that began anew
  */
 public record Session(
     String name,
     Facts<ConditionItem> conditions,
     Map<Channel, Trace> traces,
     List<Note> notes,
-    Interval recorded) {
+    Interval recorded,
+    List<Caveat> caveats) {
   /**
    * A note that the tester wrote beside a reading.
    *
@@ -38,6 +40,17 @@ public record Session(
     }
     traces = Collections.unmodifiableMap(new EnumMap<>(traces));
     notes = List.copyOf(notes);
+    caveats = List.copyOf(caveats);
+  }
+
+  /** A session of whose recording nothing had to be inferred. */
+  public Session(
+      String name,
+      Facts<ConditionItem> conditions,
+      Map<Channel, Trace> traces,
+      List<Note> notes,
+      Interval recorded) {
+    this(name, conditions, traces, notes, recorded, List.of());
   }
 
   /** The readings of a channel, if it was recorded. */

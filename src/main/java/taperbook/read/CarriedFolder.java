@@ -24,7 +24,9 @@ public final class CarriedFolder implements InputFolder {
 
   @Override
   public Listing sessions() {
-    return folders("/readings.csv");
+    TreeSet<String> names = new TreeSet<>(folders("/readings.csv").names());
+    names.addAll(folders("/columns.csv").names());
+    return new Listing(List.copyOf(names), List.of());
   }
 
   @Override

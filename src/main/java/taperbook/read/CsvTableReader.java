@@ -25,22 +25,29 @@ public final class CsvTableReader {
 
   /** The table, or every place where the file is no table. */
   public static Checked<CsvTable> read(InputFile file) {
-    return Utf8Text.decode(file).then(text -> parse(file.path(), text));
+    return read(file, CsvLayout.PLAIN);
   }
 
-  private static Checked<CsvTable> parse(String path, String text) {
-    char delimiter = Delimiter.of(text);
+  /** The table of a file that is laid out in a stated way. */
+  public static Checked<CsvTable> read(InputFile file, CsvLayout layout) {
+    return Utf8Text.decode(file)
+        .then(text -> parse(file.path(), layout.withoutLeadingLines(text), layout));
+  }
+
+  private static Checked<CsvTable> parse(String path, String text, CsvLayout layout) {
+    char delimiter = layout.delimiter().orElseGet(() -> Delimiter.of(text));
     ProblemLog log = new ProblemLog(path);
     QuoteRules.check(text, delimiter, log);
     if (log.hasErrors()) {
       return Checked.refused(log.list());
     }
     List<CsvRow> rows = rows(path, text, delimiter);
-    if (rows.size() < 2) {
+    int firstReading = 1 + layout.rowsOfUnits();
+    if (rows.size() <= firstReading) {
       return empty(rows, log);
     }
     CsvRow header = rows.get(0).withoutTrailingBlanks();
-    List<CsvRow> body = rows.subList(1, rows.size());
+    List<CsvRow> body = rows.subList(firstReading, rows.size());
     body.forEach(row -> checkLength(header, row, delimiter, log));
     return log.hasErrors()
         ? Checked.refused(log.list())

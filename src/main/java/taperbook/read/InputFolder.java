@@ -7,7 +7,10 @@ import taperbook.problem.Checked;
  * A folder that holds {@code sessions/} and {@code reports/}; paths are relative, with {@code /}.
  */
 public interface InputFolder {
-  /** Names of the sessions: folders in {@code sessions/} that hold {@code readings.csv}. */
+  /**
+   * Names of the sessions: folders in {@code sessions/} that hold {@code readings.csv} or {@code
+   * columns.csv}.
+   */
   Listing sessions();
 
   /** Names of the range tests: folders in {@code sessions/} that hold {@code range-test.csv}. */

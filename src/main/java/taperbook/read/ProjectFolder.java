@@ -26,6 +26,7 @@ public final class ProjectFolder implements InputFolder {
   private static final String SESSIONS = "sessions";
   private static final String REPORTS = "reports";
   private static final String READINGS = "readings.csv";
+  private static final String COLUMN_MAP = "columns.csv";
   private static final String RANGE_TEST = "range-test.csv";
   private static final String REPORT_ENDING = ".md";
 
@@ -38,12 +39,12 @@ public final class ProjectFolder implements InputFolder {
 
   @Override
   public Listing sessions() {
-    return folders(READINGS, true);
+    return folders(List.of(READINGS, COLUMN_MAP), true);
   }
 
   @Override
   public Listing rangeTests() {
-    return folders(RANGE_TEST, false);
+    return folders(List.of(RANGE_TEST), false);
   }
 
   @Override
@@ -93,12 +94,12 @@ public final class ProjectFolder implements InputFolder {
     return Checked.refused(log.list());
   }
 
-  private Listing folders(String file, boolean tellStrays) {
+  private Listing folders(List<String> anyOf, boolean tellStrays) {
     ProblemLog log = new ProblemLog(SESSIONS);
     List<String> names = new ArrayList<>();
     for (String entry : entries(SESSIONS, log)) {
       String folder = SESSIONS + "/" + entry;
-      if (Files.isRegularFile(at(folder).resolve(file))) {
+      if (anyOf.stream().anyMatch(file -> Files.isRegularFile(at(folder).resolve(file)))) {
         if (FileName.isAllowed(entry)) {
           names.add(entry);
         } else {

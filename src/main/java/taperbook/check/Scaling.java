@@ -1,0 +1,37 @@
+package taperbook.check;
+
+import java.math.BigDecimal;
+
+/**
+ * Carries out a {@link Scale} on the numbers of one column, from the first row to the last. In
+ * decimal arithmetic, so that 0.57 by 100 is 57 and a mapped file gives what a plain one would.
+ */
+final class Scaling {
+  private final Scale scale;
+  private BigDecimal first = BigDecimal.ZERO;
+  private boolean begun;
+
+  Scaling(Scale scale) {
+    this.scale = scale;
+  }
+
+  /** The amount that a number of the column stands for. */
+  double amount(double number) {
+    if (scale.isNone()) {
+      return number;
+    }
+    BigDecimal exact = BigDecimal.valueOf(number);
+    if (scale.lessFirst() && !begun) {
+      first = exact;
+    }
+    begun = true;
+    return exact.subtract(first).multiply(scale.factor()).add(scale.offset()).doubleValue();
+  }
+
+  /** The step between amounts that belongs to a step between numbers. */
+  double step(double step) {
+    return scale.isNone()
+        ? step
+        : BigDecimal.valueOf(step).multiply(scale.factor().abs()).doubleValue();
+  }
+}

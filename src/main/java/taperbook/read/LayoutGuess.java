@@ -1,0 +1,100 @@
+package taperbook.read;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import taperbook.model.InputFile;
+
+/**
+ * Guesses how a foreign CSV file is laid out: its delimiter is the one that gives the most lines
+ * the same number of cells, its heads are the first such line without a number in half its cells.
+ */
+public final class LayoutGuess {
+  private static final String CANDIDATES = ",;\t";
+  private static final int MOST_LINES = 200;
+  private static final Pattern NUMERIC = Pattern.compile("[+-]?[0-9][0-9.,:/ TZeE+-]*");
+
+  private final List<String> lines;
+  private char delimiter = ',';
+  private int cells;
+  private int agreeing;
+
+  private LayoutGuess(String text) {
+    this.lines = text.lines().limit(MOST_LINES).toList();
+    for (int i = 0; i < CANDIDATES.length(); i++) {
+      weigh(CANDIDATES.charAt(i));
+    }
+  }
+
+  /** The layout, if the file is text in lines of cells. */
+  public static Optional<CsvLayout> of(InputFile file) {
+    return Utf8Text.decode(file).value().flatMap(text -> new LayoutGuess(text).layout(text));
+  }
+
+  private void weigh(char candidate) {
+    Map<Integer, Integer> lengths = new HashMap<>();
+    for (String line : lines) {
+      int length = split(line, candidate).size();
+      int count = lengths.merge(length, 1, Integer::sum);
+      if (length > 1 && count > agreeing) {
+        delimiter = candidate;
+        cells = length;
+        agreeing = count;
+      }
+    }
+  }
+
+  private Optional<CsvLayout> layout(String text) {
+    int head = 0;
+    while (head < lines.size() && !isHead(lines.get(head))) {
+      head++;
+    }
+    if (head >= lines.size() || cells < 2) {
+      return Optional.empty();
+    }
+    int units = 0;
+    for (String line : lines.subList(head + 1, lines.size())) {
+      List<String> found = split(line, delimiter);
+      if (!line.isBlank() && numericShare(found) >= 0.5) {
+        break;
+      }
+      units += line.isBlank() ? 0 : 1;
+    }
+    CsvLayout plain = new CsvLayout(head, units, Optional.empty());
+    boolean found = Delimiter.of(plain.withoutLeadingLines(text)) == delimiter;
+    return Optional.of(found ? plain : new CsvLayout(head, units, Optional.of(delimiter)));
+  }
+
+  private boolean isHead(String line) {
+    List<String> found = split(line, delimiter);
+    return found.size() == cells && numericShare(found) < 0.5;
+  }
+
+  private static double numericShare(List<String> cells) {
+    long filled = cells.stream().filter(c -> !c.isBlank()).count();
+    long numeric = cells.stream().filter(c -> NUMERIC.matcher(c.strip()).matches()).count();
+    return filled == 0 ? 0 : (double) numeric / filled;
+  }
+
+  private static List<String> split(String line, char delimiter) {
+    List<String> cells = new ArrayList<>();
+    StringBuilder cell = new StringBuilder();
+    boolean quoted = false;
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      if (c == '"') {
+        quoted = !quoted;
+      } else if (c == delimiter && !quoted) {
+        cells.add(cell.toString());
+        cell.setLength(0);
+      } else {
+        cell.append(c);
+      }
+    }
+    cells.add(cell.toString());
+    return cells;
+  }
+}

@@ -19,7 +19,8 @@ enum ReportKey {
   WINDOW("window", "a window of state of charge", "10-80 %"),
   UNITS("units", "the unit of distances", "km"),
   BASIS("basis", "what headline distances rest on", "driven"),
-  TEMPLATE("template", "the name of a template", "report");
+  TEMPLATE("template", "the name of a template", "report"),
+  FILM("film", "whether charts are also painted for a film: yes or no", "yes");
 
   private final String words;
   private final String meaning;

@@ -15,11 +15,17 @@ public enum Ground {
   /** White paper. */
   PAPER(Palette.PAPER, Map.of()),
   /** A dark ground of its own. */
-  DARK(new Color(0x11181c), dark(new Color(0x2b363c), new Color(0x17414a), new Color(0x3a2a1e))),
+  DARK(
+      new Color(0x11181c),
+      dark(new Color(0xb0bcc3), new Color(0x2b363c), new Color(0x17414a), new Color(0x3a2a1e))),
   /** A moving picture: no ground, light lines in a dark outline, tints that let it through. */
   CLEAR(
       new Color(0, true),
-      dark(new Color(0x55ffffff, true), new Color(0x9916404a, true), new Color(0x8c41301f, true)));
+      dark(
+          new Color(0xe2e9ec),
+          new Color(0x55ffffff, true),
+          new Color(0x9916404a, true),
+          new Color(0x8c41301f, true)));
 
   private static final List<Color> SESSIONS_ON_DARK =
       List.of(
@@ -55,10 +61,10 @@ public enum Ground {
     return session >= 0 ? SESSIONS_ON_DARK.get(session) : others.getOrDefault(onPaper, onPaper);
   }
 
-  private static Map<Color, Color> dark(Color grid, Color band, Color hold) {
+  private static Map<Color, Color> dark(Color grey, Color grid, Color band, Color hold) {
     Map<Color, Color> map = new HashMap<>();
     map.put(Palette.INK, new Color(0xf3f6f7));
-    map.put(Palette.GREY, new Color(0xb0bcc3));
+    map.put(Palette.GREY, grey);
     map.put(Palette.GAP, new Color(0x4f9aa6));
     map.put(Palette.ACCENT, new Color(0xffa25e));
     map.put(Palette.GRID, grid);

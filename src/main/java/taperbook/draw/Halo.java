@@ -7,9 +7,9 @@ import java.awt.image.BufferedImage;
  * light lines and texts can be read on any picture behind them. Tints and grid lines get none.
  */
 final class Halo {
-  private static final int RADIUS_PIXELS = 4;
+  private static final int RADIUS_PIXELS = 3;
   private static final int SOFT_PIXELS = 2;
-  private static final int FAINTEST_WITH_HALO = 176;
+  private static final int FAINTEST_WITH_HALO = 208;
   private static final int DARK = 0x0a0f12;
   private static final int MOST_ALPHA = 220;
 

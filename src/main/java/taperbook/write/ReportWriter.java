@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import taperbook.model.InputFile;
 import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.write.data.CorrectionsCsv;
+import taperbook.write.data.DataPackage;
 import taperbook.write.data.NumbersCsv;
 import taperbook.write.data.NumbersJson;
 import taperbook.write.film.FilmScript;
@@ -87,10 +89,7 @@ public final class ReportWriter {
     Pictures pictures = Pictures.begin(job.figures(), job.result().plan().style().film());
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
-    if (!job.corrections().isEmpty()) {
-      files.put("corrections.csv", CorrectionsCsv.bytes(job.corrections()));
-    }
-    files.put("numbers.csv", NumbersCsv.bytes(job.result()));
+    tables(job).forEach(files::put);
     files.put("report.html", HtmlPage.bytes(pages.html()));
     List<PdfAttachment> attachments = attachments(job, json);
     PdfPage pdf = new PdfPage(svgs);
@@ -103,6 +102,23 @@ public final class ReportWriter {
     files.put("film/script.md", new FilmScript(job.result(), job.made()).bytes());
     pictures.addTo(files);
     return methods.then(text -> Checked.good(files));
+  }
+
+  /** All CSV files, and what describes them. */
+  private static Map<String, byte[]> tables(WriteJob job) {
+    ReportResult result = job.result();
+    byte[] numbers = NumbersCsv.bytes(result);
+    DataPackage described =
+        new DataPackage(result.plan(), job.made(), job.tables()).numbers(numbers, result.numbers());
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("numbers.csv", numbers);
+    if (!job.corrections().isEmpty()) {
+      byte[] corrections = CorrectionsCsv.bytes(job.corrections());
+      files.put("corrections.csv", corrections);
+      described.corrections(corrections);
+    }
+    files.putAll(described.files());
+    return files;
   }
 
   /** The methods appendix, which names the report's PDF by its hash and so comes after it. */

@@ -11,12 +11,13 @@ import taperbook.read.CsvTableReader;
 final class InputTables {
   private InputTables() {}
 
-  /** The tables among some files that were checked before. */
-  static List<InputTable> of(List<InputFile> files) {
-    return files.stream()
-        .filter(f -> f.path().startsWith("sessions/") && f.path().endsWith(".csv"))
-        .flatMap(f -> CsvTableReader.read(f).value().map(t -> table(f, t)).stream())
-        .toList();
+  /** The tables among some files that were checked before, each read when it is asked for. */
+  static Iterable<InputTable> of(List<InputFile> files) {
+    return () ->
+        files.stream()
+            .filter(f -> f.path().startsWith("sessions/") && f.path().endsWith(".csv"))
+            .flatMap(f -> CsvTableReader.read(f).value().map(t -> table(f, t)).stream())
+            .iterator();
   }
 
   private static InputTable table(InputFile file, CsvTable table) {

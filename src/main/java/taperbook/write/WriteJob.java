@@ -15,7 +15,7 @@ import taperbook.model.ReportResult;
  * @param figures the charts, in the order they should be shown
  * @param templates the texts of the templates
  * @param inputs every file that the report was made from, templates of the user's included
- * @param tables those of them that are tables of sessions and range tests
+ * @param tables those of them that are tables of sessions and range tests, one at a time
  * @param corrections what was put right since the report was published, in order
  * @param made the day that the files bear as their date
  * @param program name and version of the program
@@ -25,7 +25,7 @@ public record WriteJob(
     List<Figure> figures,
     Templates templates,
     List<InputFile> inputs,
-    List<InputTable> tables,
+    Iterable<InputTable> tables,
     List<Correction> corrections,
     LocalDate made,
     String program) {
@@ -33,7 +33,6 @@ public record WriteJob(
   public WriteJob {
     figures = List.copyOf(figures);
     inputs = List.copyOf(inputs);
-    tables = List.copyOf(tables);
     corrections = List.copyOf(corrections);
   }
 

@@ -84,6 +84,13 @@ final class ReportCheckTest {
   }
 
   @Test
+  void picturesForAFilmAreMadeOnlyIfAskedFor() {
+    assertThat(plan(LEAST).style().film()).isFalse();
+    assertThat(plan(LEAST + "film: no\n").style().film()).isFalse();
+    assertThat(plan(LEAST + "film: yes\n").style().film()).isTrue();
+  }
+
+  @Test
   void repeatsAreDropped() {
     ReportPlan plan =
         plan(LEAST + "compare: two, two\ndistances: 100 km, 100 km\nsoc marks: 5, 5\n");

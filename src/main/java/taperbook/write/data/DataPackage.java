@@ -31,11 +31,11 @@ public final class DataPackage {
   private final List<TableResource> resources = new ArrayList<>();
 
   /**
-   * A package with the tester's tables.
+   * A package with the tester's tables, of which no more than one is held at a time.
    *
    * @param made the day that it bears where the report states none
    */
-  public DataPackage(Plan plan, LocalDate made, List<InputTable> tables) {
+  public DataPackage(Plan plan, LocalDate made, Iterable<InputTable> tables) {
     this.plan = plan;
     this.day = plan.heading().published().orElse(made);
     tables.forEach(t -> resources.add(InputResources.of(t)));

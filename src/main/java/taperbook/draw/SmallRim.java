@@ -62,10 +62,12 @@ final class SmallRim {
     }
   }
 
-  /** Zero, and the highest tick. */
+  /** Zero, and the tick that lies farthest from it. */
   private List<Double> ends() {
     List<Double> ticks = frame.y().ticks();
-    return List.of(0.0, ticks.get(ticks.size() - 1));
+    double lowest = ticks.get(0);
+    double highest = ticks.get(ticks.size() - 1);
+    return List.of(0.0, highest >= -lowest ? highest : lowest);
   }
 
   private static String tick(double value) {

@@ -119,11 +119,13 @@ final class ReportCheckTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "compair: two|1|\"compair\"; expected one of the keys kind, title, author, published, session,"
-            + " compare, range test, distances, soc marks, window, units, basis, template. To mend:"
+        "compair: two|1|\"compair\"; expected one of the keys kind, title, author, published, state,"
+            + " corrections, session, compare, range test, distances, soc marks, window, units,"
+            + " basis, template, film. To mend:"
             + " write \"compare\". [key-unknown]",
-        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, published, session,"
-            + " compare, range test, distances, soc marks, window, units, basis, template. To mend:"
+        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, published, state,"
+            + " corrections, session, compare, range test, distances, soc marks, window, units,"
+            + " basis, template, film. To mend:"
             + " take the line away, or write it into the article below. [key-unknown]",
         "Title: again|1|\"Title\" as on line 2; expected each key once. To mend: take one of the two"
             + " away. [key-twice]",
@@ -133,6 +135,8 @@ final class ReportCheckTest {
             + " write one that exists, or add a session of this name. [name-unknown]",
         "range test: rings|13|\"rings\"; expected a range test that exists: hill, ring. To mend:"
             + " write \"ring\". [name-unknown]",
+        "film: maybe|7|\"maybe\"; expected one of the words yes, no. To mend: write one of these"
+            + " words. [value-not-understood]",
         "template: reprot|11|\"reprot\"; expected a template that exists: report, short. To mend:"
             + " write \"report\". [name-unknown]",
         "compare: one|10|\"one\", the session reported itself; expected other sessions to compare it"

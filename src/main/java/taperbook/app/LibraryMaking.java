@@ -111,6 +111,7 @@ final class LibraryMaking implements Making {
         workshop.templates().withBuiltIn(),
         inputs,
         attached,
+        InputTables.of(attached),
         workshop.madeDate().of(result),
         workshop.program().name());
   }

@@ -141,7 +141,8 @@ final class Pipeline {
     }
     LocalDate made = madeDate.of(result);
     Templates all = templates.withBuiltIn();
-    return new WriteJob(result, figures, all, inputs, corrections, made, program.name());
+    return new WriteJob(
+        result, figures, all, inputs, InputTables.of(inputs), corrections, made, program.name());
   }
 
   private List<InputFile> inputs(ReportSources sources) {

@@ -54,6 +54,10 @@ final class LibraryCheck {
         ReportKey.RANGE_TEST,
         "no such key in a library, where each session uses the first range test of its vehicle",
         TAKE_AWAY);
+    frontMatter.refuse(
+        ReportKey.FILM,
+        "no such key in a library, which is no session that could be filmed",
+        "take the line away");
     String never = "no such key in a library, which is a page over what there is";
     frontMatter.refuse(ReportKey.STATE, never, "take the line away");
     frontMatter.refuse(ReportKey.CORRECTIONS, never, "take the lines away");

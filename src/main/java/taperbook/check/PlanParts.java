@@ -18,6 +18,8 @@ final class PlanParts {
   private static final List<String> UNITS = List.of(Unit.MILE.symbol(), Unit.KILOMETRE.symbol());
   private static final List<String> BASES = List.of(Basis.DRIVEN.words(), Basis.RATED.words());
 
+  private static final List<String> YES_OR_NO = List.of("yes", "no");
+
   private final RawReport raw;
   private final FrontMatter frontMatter;
   private final ProblemLog log;
@@ -71,7 +73,13 @@ final class PlanParts {
     KnownNames templates = new KnownNames("template", knownTemplates, log);
     String template =
         frontMatter.value(ReportKey.TEMPLATE).flatMap(templates::find).orElse(usualTemplate);
-    return new ReportPlan.Style(units, basis, template);
+    boolean film =
+        frontMatter
+            .value(ReportKey.FILM)
+            .flatMap(v -> choice(v, YES_OR_NO, Suggestion.of(v.text(), YES_OR_NO)))
+            .filter("yes"::equals)
+            .isPresent();
+    return new ReportPlan.Style(units, basis, template, film);
   }
 
   private Optional<String> choice(RawText written, List<String> words, Optional<String> meant) {

@@ -10,10 +10,27 @@ import java.awt.BasicStroke;
  * @param margins room around the plot
  * @param type sizes of text
  * @param weights widths of lines and sizes of dots
- * @param titled whether title and subtitle stand inside the picture
+ * @param words what of the figure's words stands inside the picture
+ * @param ground what the picture lies on
  */
 public record ChartStyle(
-    int width, int height, Margins margins, Type type, Weights weights, boolean titled) {
+    int width,
+    int height,
+    Margins margins,
+    Type type,
+    Weights weights,
+    Words words,
+    Ground ground) {
+  /** What of a figure's words stands inside the picture. */
+  public enum Words {
+    /** All but the title, which the page prints. */
+    UNTITLED,
+    /** All of them. */
+    ALL,
+    /** As few as a thumbnail bears. */
+    FEW
+  }
+
   /** Room around the plot, on its four sides. */
   public record Margins(int left, int top, int right, int bottom) {}
 
@@ -50,7 +67,8 @@ public record ChartStyle(
         new Margins(50, 38, 22, 54),
         new Type(13.5, 14, 0, 1.06),
         new Weights(2.4, 1, 1.3, 3.1, 4.6),
-        false);
+        Words.UNTITLED,
+        Ground.PAPER);
   }
 
   /** For film: 1920 x 1080, no text below 28 pixels. */
@@ -61,7 +79,30 @@ public record ChartStyle(
         new Margins(120, 238, 64, 142),
         new Type(32, 34, 58, 1.0),
         new Weights(6, 2, 3, 7.5, 11),
-        true);
+        Words.ALL,
+        Ground.PAPER);
+  }
+
+  /** For a thumbnail: 320 x 180, no text below 16 pixels. */
+  public static ChartStyle small() {
+    return new ChartStyle(
+        320,
+        180,
+        new Margins(42, 32, 12, 26),
+        new Type(16, 17, 17, 1.0),
+        new Weights(3.2, 1, 1.4, 2.6, 4),
+        Words.FEW,
+        Ground.PAPER);
+  }
+
+  /** This style on another ground. */
+  public ChartStyle on(Ground other) {
+    return new ChartStyle(width, height, margins, type, weights, words, other);
+  }
+
+  /** Whether title and subtitle stand inside the picture. */
+  public boolean titled() {
+    return words == Words.ALL;
   }
 
   /** Gap between a mark and its label. */

@@ -1,7 +1,7 @@
 package taperbook.draw;
 
 import java.util.List;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /**
  * One figure of a report: a chart as SVG for pages and as PNG for film, with its words.
@@ -16,7 +16,7 @@ public final class Figure {
   private final String caption;
   private final String textAlternative;
   private final String svg;
-  private final Supplier<byte[]> png;
+  private final Function<Rendition, byte[]> png;
 
   /**
    * A figure that is painted already.
@@ -26,11 +26,11 @@ public final class Figure {
    * @param caption what the chart finds
    * @param textAlternative what it shows, for those who cannot see it
    * @param svg the picture as SVG
-   * @param png the picture as PNG
+   * @param png the picture as PNG, the same in every rendition
    */
   public Figure(
       String id, String title, String caption, String textAlternative, String svg, byte[] png) {
-    this(id, title, caption, textAlternative, svg, png.clone()::clone);
+    this(id, title, caption, textAlternative, svg, painted(png.clone()));
   }
 
   private Figure(
@@ -39,7 +39,7 @@ public final class Figure {
       String caption,
       String textAlternative,
       String svg,
-      Supplier<byte[]> png) {
+      Function<Rendition, byte[]> png) {
     this.id = id;
     this.title = title;
     this.caption = caption;
@@ -56,7 +56,11 @@ public final class Figure {
         draft.caption(),
         draft.textAlternative(),
         SvgPicture.write(draft.chart(), draft.textAlternative()),
-        () -> PngPicture.write(draft.chart()));
+        rendition -> PngPicture.write(draft.chart(), rendition.style()));
+  }
+
+  private static Function<Rendition, byte[]> painted(byte[] png) {
+    return rendition -> png.clone();
   }
 
   /**
@@ -76,7 +80,7 @@ public final class Figure {
         caption,
         textAlternative,
         SvgPicture.write(id, title, textAlternative, painting),
-        () -> PngPicture.write(painting));
+        rendition -> PngPicture.write(painting, rendition.style()));
   }
 
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
@@ -114,6 +118,11 @@ public final class Figure {
 
   /** The chart as PNG, 1920 x 1080 pixels; a new array each time. */
   public byte[] png() {
-    return png.get();
+    return png(Rendition.FILM);
+  }
+
+  /** The chart as PNG in one of its renditions; a new array each time. */
+  public byte[] png(Rendition rendition) {
+    return png.apply(rendition);
   }
 }

@@ -48,7 +48,7 @@ final class GridAndLine {
     styler.setYAxisMin(frame.y().min()).setYAxisMax(frame.y().max());
     styler.setXAxisTickMarkSpacingHint(hint(frame.box().width(), frame.x()));
     styler.setYAxisTickMarkSpacingHint(hint(frame.box().height(), frame.y()));
-    styler.setPlotGridLinesColor(Palette.GRID);
+    styler.setPlotGridLinesColor(style.ground().of(Palette.GRID));
     styler.setPlotGridLinesStroke(style.solid(style.weights().thin()));
     for (int i = 0; i < chart.series().size(); i++) {
       Pen pen = chart.series().get(i).pen();
@@ -56,9 +56,9 @@ final class GridAndLine {
       Points gaps = new Points();
       collect(chart.series().get(i).line(), frame, style, joined, gaps);
       if (!pen.isDashed()) {
-        joined.addTo(xy, "line " + i, pen.line(style), pen.color());
+        joined.addTo(xy, "line " + i, pen.line(style), style.ground().of(pen.color()));
       }
-      gaps.addTo(xy, "gaps " + i, pen.gap(style), pen.gapColor());
+      gaps.addTo(xy, "gaps " + i, pen.gap(style), style.ground().of(pen.gapColor()));
     }
     return xy;
   }

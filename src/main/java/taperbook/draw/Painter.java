@@ -17,20 +17,21 @@ public final class Painter {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     Frame frame = Frame.of(chart, style);
     Labels.Placement placement = Labels.place(chart, frame, style);
-    Brush brush = new Brush(g);
+    Brush brush = new Brush(g, style.ground());
     MarkLayer marks = new MarkLayer(brush, chart, frame, style);
     LineLayer lines = new LineLayer(brush, frame, style);
     Rim rim = new Rim(chart, frame, style);
     marks.paintBelow();
     GridAndLine.paint(g, chart, frame, style);
     lines.dashes(chart);
-    rim.paintLines(g);
+    rim.paintLines(brush);
     marks.paintAbove(placement);
     lines.readings(chart);
     StandingsLayer standings = new StandingsLayer(brush, frame, style);
     chart.marks().standings().ifPresent(standings::paint);
     placement.labels().forEach(lines::key);
-    List<TextRun> texts = new ArrayList<>(rim.texts());
+    boolean few = style.words() == ChartStyle.Words.FEW;
+    List<TextRun> texts = new ArrayList<>(few ? new SmallRim(frame, style).texts() : rim.texts());
     placement.labels().forEach(label -> texts.addAll(runs(label, style)));
     return texts;
   }

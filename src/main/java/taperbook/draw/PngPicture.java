@@ -12,23 +12,26 @@ import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
-/** A chart as PNG at film size. */
+/** A chart as PNG. */
 final class PngPicture {
   private PngPicture() {}
 
   /** The picture's bytes; the same chart gives the same bytes. */
-  static byte[] write(Chart chart) {
-    return write((g, style) -> Painter.paint(g, chart, style));
+  static byte[] write(Chart chart, ChartStyle style) {
+    Chart shown = style.words() == ChartStyle.Words.FEW ? Thumbnail.of(chart) : chart;
+    return write((g, s) -> Painter.paint(g, shown, s), style);
   }
 
-  /** As {@link #write(Chart)}, of any picture. */
-  static byte[] write(Painting painting) {
-    ChartStyle style = ChartStyle.film();
-    BufferedImage image =
-        new BufferedImage(style.width(), style.height(), BufferedImage.TYPE_INT_RGB);
+  /** As {@link #write(Chart, ChartStyle)}, of any picture. */
+  static byte[] write(Painting painting, ChartStyle style) {
+    boolean clear = style.ground() == Ground.CLEAR;
+    int kind = clear ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
+    BufferedImage image = new BufferedImage(style.width(), style.height(), kind);
     Graphics2D g = image.createGraphics();
-    g.setColor(Palette.PAPER);
-    g.fillRect(0, 0, style.width(), style.height());
+    if (!clear) {
+      g.setColor(style.ground().color());
+      g.fillRect(0, 0, style.width(), style.height());
+    }
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setRenderingHint(
@@ -36,11 +39,11 @@ final class PngPicture {
     List<TextRun> texts = painting.paint(g, style);
     for (TextRun text : texts) {
       g.setFont(Typeface.font(text.font().bold(), text.font().size()));
-      g.setColor(text.font().color());
+      g.setColor(style.ground().of(text.font().color()));
       g.drawString(text.text(), (float) text.left(), (float) text.baseline());
     }
     g.dispose();
-    return encode(image);
+    return encode(clear ? Halo.below(image) : image);
   }
 
   private static byte[] encode(BufferedImage image) {

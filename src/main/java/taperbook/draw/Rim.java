@@ -1,6 +1,6 @@
 package taperbook.draw;
 
-import java.awt.Graphics2D;
+import java.awt.BasicStroke;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,28 +20,28 @@ final class Rim {
   }
 
   /** Paints the foot line with its ticks. */
-  void paintLines(Graphics2D g) {
+  void paintLines(Brush brush) {
     Box plot = frame.box();
-    g.setStroke(style.solid(style.weights().thin()));
+    BasicStroke thin = style.solid(style.weights().thin());
     List<Double> ticks = frame.y().ticks();
     double top = ticks.get(ticks.size() - 1);
     if (frame.py(top) - plot.top() < 0.5) {
       // The grid leaves out what lies on the plot's very edge.
-      g.setColor(Palette.GRID);
-      g.draw(new Line2D.Double(plot.left(), plot.top(), plot.right(), plot.top()));
+      brush.stroke(across(plot.top()), thin, Palette.GRID);
     }
-    g.setColor(Palette.GREY);
     if (frame.y().min() < 0) {
-      double zero = frame.py(0);
-      g.setStroke(style.solid(style.weights().mark()));
-      g.draw(new Line2D.Double(plot.left(), zero, plot.right(), zero));
-      g.setStroke(style.solid(style.weights().thin()));
+      brush.stroke(across(frame.py(0)), style.solid(style.weights().mark()), Palette.GREY);
     }
-    g.draw(new Line2D.Double(plot.left(), plot.bottom(), plot.right(), plot.bottom()));
+    brush.stroke(across(plot.bottom()), thin, Palette.GREY);
     for (double tick : frame.x().ticks()) {
       double x = frame.px(tick);
-      g.draw(new Line2D.Double(x, plot.bottom(), x, plot.bottom() + style.type().tick() * 0.35));
+      double foot = plot.bottom() + style.type().tick() * 0.35;
+      brush.stroke(new Line2D.Double(x, plot.bottom(), x, foot), thin, Palette.GREY);
     }
+  }
+
+  private Line2D across(double y) {
+    return new Line2D.Double(frame.box().left(), y, frame.box().right(), y);
   }
 
   /** All texts around the plot. */

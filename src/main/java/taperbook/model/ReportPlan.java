@@ -113,8 +113,14 @@ public record ReportPlan(
    * @param units {@link Unit#MILE} or {@link Unit#KILOMETRE}: the unit for every distance
    * @param basis {@link Basis#DRIVEN} or {@link Basis#RATED}: what headline distances rest on
    * @param template name of the template
+   * @param film whether charts are also painted for a film: dark, clear and small
    */
-  public record Style(Unit units, Basis basis, String template) {}
+  public record Style(Unit units, Basis basis, String template, boolean film) {
+    /** The style of a report without pictures for a film. */
+    public Style(Unit units, Basis basis, String template) {
+      this(units, basis, template, false);
+    }
+  }
 
   /**
    * The tester's own text.

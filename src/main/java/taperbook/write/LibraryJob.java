@@ -5,6 +5,7 @@ import java.util.List;
 import taperbook.draw.Figure;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
+import taperbook.model.InputTable;
 import taperbook.model.LibraryResult;
 
 /**
@@ -16,6 +17,7 @@ import taperbook.model.LibraryResult;
  * @param inputs every file that the library was made from, templates of the user's included
  * @param attached the same files with their content, to be carried by the PDF; empty if they are
  *     too large for that
+ * @param tables those of the attached that are tables of sessions and range tests, one at a time
  * @param made the day that the files bear as their date
  * @param program name and version of the program
  */
@@ -25,6 +27,7 @@ public record LibraryJob(
     Templates templates,
     List<InputHash> inputs,
     List<InputFile> attached,
+    Iterable<InputTable> tables,
     LocalDate made,
     String program) {
   /** The most bytes of input that the PDF of a library carries. */

@@ -1,14 +1,14 @@
 package taperbook.write;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.draw.Figure;
+import taperbook.model.LibraryRow;
 import taperbook.model.ReportPlan;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
+import taperbook.write.data.DataPackage;
 import taperbook.write.data.NumbersCsv;
 import taperbook.write.data.NumbersJson;
 import taperbook.write.html.HtmlPage;
@@ -72,20 +72,21 @@ public final class LibraryWriter {
 
   private static ReportFiles files(LibraryJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
+    Pictures pictures = Pictures.begin(job.figures(), false);
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
-    files.put("numbers.csv", NumbersCsv.bytes(job.result()));
+    byte[] csv = NumbersCsv.bytes(job.result());
+    files.put("numbers.csv", csv);
+    new DataPackage(job.result().plan(), job.made(), job.tables())
+        .numbers(csv, job.result().rows().stream().map(LibraryRow::numbers).toList())
+        .files()
+        .forEach(files::put);
     files.put("report.html", HtmlPage.bytes(pages.html()));
     List<PdfAttachment> attachments = new ArrayList<>();
     job.attached().forEach(i -> attachments.add(new PdfAttachment(i.path(), i.bytes())));
     attachments.add(new PdfAttachment("numbers.json", json));
     files.put("report.pdf", new PdfPage(svgs(job)).bytes(pages.print(), heading(job), attachments));
-    for (Figure figure : job.figures()) {
-      files.put(
-          "figures/" + figure.id() + ".svg",
-          (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
-      files.put("figures/" + figure.id() + ".png", figure.png());
-    }
+    pictures.addTo(files);
     return files;
   }
 

@@ -5,13 +5,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.draw.Figure;
+import taperbook.model.InputFile;
 import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.write.data.CorrectionsCsv;
+import taperbook.write.data.DataPackage;
 import taperbook.write.data.NumbersCsv;
 import taperbook.write.data.NumbersJson;
+import taperbook.write.film.FilmScript;
 import taperbook.write.html.HtmlPage;
 import taperbook.write.pdf.PdfAttachment;
 import taperbook.write.pdf.PdfHeading;
@@ -23,15 +26,19 @@ import taperbook.write.text.RestrictedTemplates;
 
 /** Writes all files of one report. */
 public final class ReportWriter {
+  private static final String METHODS = "methods.ftlh";
+
   /**
    * The files of a report, or every problem met in its article and templates. The files that a
    * report has: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
-   * {@code numbers.csv}, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}.
+   * {@code numbers.csv}, {@code datapackage.json} and what it describes, {@code film/script.md},
+   * and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a film also as
+   * {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
    */
   public Checked<ReportFiles> write(WriteJob job) {
     QuietLibraries.hush();
     Map<String, String> svgs = svgs(job);
-    return pages(job, svgs).then(pages -> Checked.good(files(job, pages, svgs)));
+    return pages(job, svgs).then(pages -> files(job, pages, svgs));
   }
 
   /** Every problem that {@link #write} would meet, without making the files. */
@@ -56,8 +63,12 @@ public final class ReportWriter {
     return pages(job, template.value().get(), article.value().get());
   }
 
-  /** The three texts that the templates give. */
-  private record Pages(String html, String print, String methods) {}
+  /**
+   * The texts that the templates give.
+   *
+   * @param article what stands in them as the tester's account
+   */
+  private record Pages(String html, String print, List<ArticlePart> article) {}
 
   private static Checked<Pages> pages(WriteJob job, String name, List<ArticlePart> article) {
     TemplateModel model = new TemplateModel(job, article);
@@ -66,33 +77,56 @@ public final class ReportWriter {
         List.of(
             templates.page(name, model.screen()),
             templates.page(name, model.print()),
-            templates.page("methods.ftlh", model.print()));
+            templates.page(METHODS, model.methods("")));
     List<Problem> problems = texts.stream().flatMap(t -> t.problems().stream()).distinct().toList();
     List<String> values =
         texts.stream().map(t -> t.value().map(WholeUnits::kept).orElse("")).toList();
-    return Checked.of(new Pages(values.get(0), values.get(1), values.get(2)), problems);
+    return Checked.of(new Pages(values.get(0), values.get(1), article), problems);
   }
 
-  private static ReportFiles files(WriteJob job, Pages pages, Map<String, String> svgs) {
+  private static Checked<ReportFiles> files(WriteJob job, Pages pages, Map<String, String> svgs) {
     ReportFiles files = new ReportFiles();
+    Pictures pictures = Pictures.begin(job.figures(), job.result().plan().style().film());
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
-    if (!job.corrections().isEmpty()) {
-      files.put("corrections.csv", CorrectionsCsv.bytes(job.corrections()));
-    }
-    files.put("numbers.csv", NumbersCsv.bytes(job.result()));
+    tables(job).forEach(files::put);
     files.put("report.html", HtmlPage.bytes(pages.html()));
     List<PdfAttachment> attachments = attachments(job, json);
     PdfPage pdf = new PdfPage(svgs);
     files.put("report.pdf", pdf.bytes(pages.print(), heading(job, ""), attachments));
-    files.put("methods.pdf", pdf.bytes(pages.methods(), heading(job, "Methods: "), List.of()));
-    for (Figure figure : job.figures()) {
-      files.put(
-          "figures/" + figure.id() + ".svg",
-          (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
-      files.put("figures/" + figure.id() + ".png", figure.png());
+    Checked<String> methods = methods(job, pages, files.bytes("report.pdf"));
+    methods
+        .value()
+        .map(text -> pdf.bytes(text, heading(job, "Methods: "), List.of()))
+        .ifPresent(bytes -> files.put("methods.pdf", bytes));
+    files.put("film/script.md", new FilmScript(job.result(), job.made()).bytes());
+    pictures.addTo(files);
+    return methods.then(text -> Checked.good(files));
+  }
+
+  /** All CSV files, and what describes them. */
+  private static Map<String, byte[]> tables(WriteJob job) {
+    ReportResult result = job.result();
+    byte[] numbers = NumbersCsv.bytes(result);
+    DataPackage described =
+        new DataPackage(result.plan(), job.made(), job.tables()).numbers(numbers, result.numbers());
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("numbers.csv", numbers);
+    if (!job.corrections().isEmpty()) {
+      byte[] corrections = CorrectionsCsv.bytes(job.corrections());
+      files.put("corrections.csv", corrections);
+      described.corrections(corrections);
     }
+    files.putAll(described.files());
     return files;
+  }
+
+  /** The methods appendix, which names the report's PDF by its hash and so comes after it. */
+  private static Checked<String> methods(WriteJob job, Pages pages, byte[] pdf) {
+    String sha256 = new InputFile("report.pdf", pdf).sha256();
+    return new RestrictedTemplates(job.templates().texts())
+        .page(METHODS, new TemplateModel(job, pages.article()).methods(sha256))
+        .then(text -> Checked.good(WholeUnits.kept(text)));
   }
 
   /**

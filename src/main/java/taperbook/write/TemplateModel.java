@@ -31,6 +31,17 @@ final class TemplateModel {
     return model("pdf", "print.css");
   }
 
+  /**
+   * For the methods appendix.
+   *
+   * @param sha256 hash of the report's PDF, which it belongs to; empty as long as there is none
+   */
+  Map<String, Object> methods(String sha256) {
+    Map<String, Object> model = print();
+    model.put("belongs", Map.of("file", "report.pdf", "sha256", sha256));
+    return model;
+  }
+
   private Map<String, Object> model(String medium, String css) {
     Map<String, Object> model =
         new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());

@@ -5,6 +5,7 @@ import java.util.List;
 import taperbook.draw.Figure;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
+import taperbook.model.InputTable;
 import taperbook.model.ReportResult;
 
 /**
@@ -14,6 +15,7 @@ import taperbook.model.ReportResult;
  * @param figures the charts, in the order they should be shown
  * @param templates the texts of the templates
  * @param inputs every file that the report was made from, templates of the user's included
+ * @param tables those of them that are tables of sessions and range tests, one at a time
  * @param corrections what was put right since the report was published, in order
  * @param made the day that the files bear as their date
  * @param program name and version of the program
@@ -23,6 +25,7 @@ public record WriteJob(
     List<Figure> figures,
     Templates templates,
     List<InputFile> inputs,
+    Iterable<InputTable> tables,
     List<Correction> corrections,
     LocalDate made,
     String program) {
@@ -33,7 +36,7 @@ public record WriteJob(
     corrections = List.copyOf(corrections);
   }
 
-  /** The files of a report that was never corrected. */
+  /** A report that was never corrected, published without its tables. */
   public WriteJob(
       ReportResult result,
       List<Figure> figures,
@@ -41,6 +44,6 @@ public record WriteJob(
       List<InputFile> inputs,
       LocalDate made,
       String program) {
-    this(result, figures, templates, inputs, List.of(), made, program);
+    this(result, figures, templates, inputs, List.of(), List.of(), made, program);
   }
 }

@@ -36,17 +36,22 @@ final class LibraryTest {
     assertThat(place.err()).isEmpty();
     assertThat(place.out())
         .isEqualTo(
-            "library  made: reports/library/, 10 files\n"
+            "library  made: reports/library/, 25 files\n"
                 + "  5 sessions, 55 numbers, "
                 + count(place.text("reports/library/numbers.csv"), "withheld")
                 + " withheld; nothing left out\n");
     assertThat(place.files("reports/library").keySet())
+        .filteredOn(path -> path.startsWith("data/"))
+        .hasSize(14);
+    assertThat(place.files("reports/library").keySet())
+        .filteredOn(path -> !path.startsWith("data/"))
         .containsExactlyInAnyOrder(
             ".made",
             "report.html",
             "report.pdf",
             "numbers.json",
             "numbers.csv",
+            "datapackage.json",
             "figures/library-average-over-peak.png",
             "figures/library-average-over-peak.svg",
             "figures/library-curves.png",

@@ -84,6 +84,13 @@ final class ReportCheckTest {
   }
 
   @Test
+  void picturesForAFilmAreMadeOnlyIfAskedFor() {
+    assertThat(plan(LEAST).style().film()).isFalse();
+    assertThat(plan(LEAST + "film: no\n").style().film()).isFalse();
+    assertThat(plan(LEAST + "film: yes\n").style().film()).isTrue();
+  }
+
+  @Test
   void repeatsAreDropped() {
     ReportPlan plan =
         plan(LEAST + "compare: two, two\ndistances: 100 km, 100 km\nsoc marks: 5, 5\n");
@@ -112,11 +119,13 @@ final class ReportCheckTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "compair: two|1|\"compair\"; expected one of the keys kind, title, author, published, state, corrections, session,"
-            + " compare, range test, distances, soc marks, window, road, trip, units, basis, template. To mend:"
+        "compair: two|1|\"compair\"; expected one of the keys kind, title, author, published, state,"
+            + " corrections, session, compare, range test, distances, soc marks, window, road,"
+            + " trip, units, basis, template, film. To mend:"
             + " write \"compare\". [key-unknown]",
-        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, published, state, corrections, session,"
-            + " compare, range test, distances, soc marks, window, road, trip, units, basis, template. To mend:"
+        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, published, state,"
+            + " corrections, session, compare, range test, distances, soc marks, window, road,"
+            + " trip, units, basis, template, film. To mend:"
             + " take the line away, or write it into the article below. [key-unknown]",
         "Title: again|1|\"Title\" as on line 2; expected each key once. To mend: take one of the two"
             + " away. [key-twice]",
@@ -126,6 +135,8 @@ final class ReportCheckTest {
             + " write one that exists, or add a session of this name. [name-unknown]",
         "range test: rings|13|\"rings\"; expected a range test that exists: hill, ring. To mend:"
             + " write \"ring\". [name-unknown]",
+        "film: maybe|7|\"maybe\"; expected one of the words yes, no. To mend: write one of these"
+            + " words. [value-not-understood]",
         "template: reprot|11|\"reprot\"; expected a template that exists: report, short. To mend:"
             + " write \"report\". [name-unknown]",
         "compare: one|10|\"one\", the session reported itself; expected other sessions to compare it"

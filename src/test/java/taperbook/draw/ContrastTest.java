@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,6 +55,32 @@ final class ContrastTest {
     for (Color session : Palette.SESSIONS) {
       assertThat(contrast(session, Palette.PAPER)).isGreaterThanOrEqualTo(3);
     }
+  }
+
+  @Test
+  void on_a_dark_ground_text_has_4_5_to_1_and_lines_and_sessions_have_3_to_1() {
+    for (Color text : List.of(Palette.INK, Palette.GREY, Palette.ACCENT)) {
+      assertThat(onDark(text, Palette.PAPER)).isGreaterThanOrEqualTo(4.5);
+      assertThat(onDark(text, Palette.HOLD)).isGreaterThanOrEqualTo(4.5);
+    }
+    List<Color> lines = new ArrayList<>(Palette.SESSIONS);
+    lines.addAll(List.of(Palette.CURVE, Palette.GAP, Palette.ACCENT));
+    for (Color line : lines) {
+      assertThat(onDark(line, Palette.PAPER)).isGreaterThanOrEqualTo(3);
+    }
+    assertThat(onDark(Palette.CURVE, Palette.BAND)).isGreaterThanOrEqualTo(3);
+  }
+
+  @Test
+  void over_a_film_texts_and_lines_have_their_contrast_against_their_own_outline() {
+    Color outline = new Color(Halo.over(0, 255));
+    for (Color text : List.of(Palette.INK, Palette.GREY, Palette.ACCENT, Palette.CURVE)) {
+      assertThat(contrast(Ground.CLEAR.of(text), outline)).isGreaterThanOrEqualTo(4.5);
+    }
+  }
+
+  private static double onDark(Color mark, Color below) {
+    return contrast(Ground.DARK.of(mark), Ground.DARK.of(below));
   }
 
   private static double contrast(Color a, Color b) {

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -59,6 +62,20 @@ final class ReportPdfTest {
       validate(file, flavour);
     } finally {
       Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void methodsNameTheReportTheyBelongToByItsHashOnTheirFirstPage()
+      throws IOException, NoSuchAlgorithmException {
+    byte[] digest = MessageDigest.getInstance("SHA-256").digest(FILES.bytes("report.pdf"));
+    try (PDDocument methods = Loader.loadPDF(FILES.bytes("methods.pdf"))) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      stripper.setEndPage(1);
+      String first = stripper.getText(methods).replace('\u00a0', ' ');
+      assertThat(first)
+          .contains("report.pdf, SHA-256", HexFormat.of().formatHex(digest))
+          .contains("Methods: ", "10 May 2026", "Vehicle", "Station");
     }
   }
 

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -86,6 +87,58 @@ final class ReportProblemsTest {
     assertThat(written.problems())
         .extracting(Problem::remedy)
         .containsExactly("write mean_lead_shared");
+  }
+
+  @Test
+  void printsATableWithItsNumbersAndTheirIntervals() {
+    String html = html("Before.\n\n${table(\"milestones\")}\n\n${table(\"legs\", \"value\")}\n");
+    Document page = Jsoup.parse(html);
+    assertThat(page.select(".prose table thead th").eachText())
+        .startsWith("State of charge", "Time", "Energy added", "Power there", "Distance added");
+    assertThat(page.select(".prose table").select("tbody tr")).hasSizeGreaterThan(2);
+    assertThat(page.select(".prose table").select("tbody td").text()).contains(" to ");
+  }
+
+  @Test
+  void aTableShowsTheValueAloneOrTheIntervalAloneIfAsked() {
+    String value = html("${table(\"milestones\", \"value\")}\n");
+    assertThat(Jsoup.parse(value).select(".prose table").text()).doesNotContain(" to ");
+    String range = html("${table(\"milestones\", \"range\")}\n");
+    assertThat(Jsoup.parse(range).select(".prose table").text()).contains(" to ");
+  }
+
+  @Test
+  void printsDatesAndStatedFacts() {
+    String html =
+        html(
+            "On ${date(\"session\")}, told on ${date(\"published\")}, with"
+                + " ${fact(\"vehicle\")}; it moved ${spread(\"peak_power\")}.\n");
+    assertThat(Jsoup.parse(html).select(".prose").text().replace('\u00a0', ' '))
+        .contains("On 3 May 2026, told on 10 May 2026, with Northmoor Finch")
+        .containsPattern("it moved (give or take|between) ");
+  }
+
+  @Test
+  void suggestsWhatAMistypedTableFactOrDateWasMeantToBe() {
+    List<Problem> problems =
+        problems(
+            "${table(\"milestnes\")} ${fact(\"vehicel\")} ${date(\"sesion\")}"
+                + " ${table(\"legs\", \"rang\")} ${date(\"session\", \"finch-sprig\")}\n");
+    assertThat(problems).extracting(Problem::code).containsOnly(ProblemCode.NAME_UNKNOWN);
+    assertThat(problems)
+        .extracting(Problem::remedy)
+        .containsExactly(
+            "write milestones",
+            "write vehicle",
+            "write session",
+            "write range",
+            "write finch-spring");
+    assertThat(problems.get(1).place()).hasToString("reports/finch-first-look.md:12:23");
+  }
+
+  @Test
+  void aTableOfNoRowsSaysSo() {
+    assertThat(html("${table(\"segments\")}\n")).contains("(No table: the report has no rows");
   }
 
   @Test

@@ -41,7 +41,8 @@ final class SmallType {
         style.margins(),
         new ChartStyle.Type(type.tick(), size(), type.title(), type.slack()),
         style.weights(),
-        style.titled());
+        style.words(),
+        style.ground());
   }
 
   /** The text, cut with an ellipsis if it is wider than there is room. */

@@ -80,7 +80,8 @@ public final class NumbersJson {
     return out.toByteArray();
   }
 
-  private static DefaultPrettyPrinter printer() {
+  /** The layout of all JSON files: two spaces, one line for each field. */
+  static DefaultPrettyPrinter printer() {
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter(

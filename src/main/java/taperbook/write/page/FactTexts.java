@@ -16,7 +16,7 @@ import taperbook.model.Unit;
 import taperbook.words.Wording;
 
 /** Stated facts as texts: as they were written, since they are the tester's and not computed. */
-final class FactTexts {
+public final class FactTexts {
   private FactTexts() {}
 
   /** All facts of a file in order; of one that is not known, the value says so. */
@@ -35,7 +35,7 @@ final class FactTexts {
   }
 
   /** What a report is about: vehicle, place and day. */
-  static String subject(Session session) {
+  public static String subject(Session session) {
     return Stream.of(
             session.conditions().text(ConditionItem.VEHICLE),
             session.conditions().text(ConditionItem.PLACE),
@@ -68,7 +68,7 @@ final class FactTexts {
   }
 
   /** A known fact with its unit. */
-  static String value(Fact fact) {
+  public static String value(Fact fact) {
     if (fact.unit().isEmpty()) {
       return Wording.dateOrAsIs(fact.written());
     }
@@ -77,7 +77,7 @@ final class FactTexts {
   }
 
   /** An item with a capital first letter. */
-  static String capital(String words) {
+  public static String capital(String words) {
     // Only the first letter, and that of no locale: items are plain ASCII.
     return Character.toUpperCase(words.charAt(0)) + words.substring(1).replace(" soc", " SOC");
   }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.model.ConditionItem;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
 import taperbook.model.Numbers;
@@ -83,7 +84,14 @@ public final class PageModel {
     report.put("session", result.main().session().name());
     report.put("basis", plan.style().basis().words());
     report.put("program", program);
+    report.put("vehicle", stated(ConditionItem.VEHICLE));
+    report.put("place", stated(ConditionItem.PLACE));
+    report.put("sessionDate", stated(ConditionItem.DATE));
     return report;
+  }
+
+  private String stated(ConditionItem item) {
+    return result.main().session().conditions().known(item).map(FactTexts::value).orElse("\u2013");
   }
 
   private List<ReportNumber> headline() {

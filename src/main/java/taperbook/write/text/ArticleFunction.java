@@ -4,7 +4,11 @@ package taperbook.write.text;
 public enum ArticleFunction {
   NUMBER("number", "\"ID\"", "a number of the reported session, in the report's units"),
   RANGE("range", "\"ID\"", "its interval"),
+  SPREAD("spread", "\"ID\"", "how far the truth may lie from it, as in give or take 25 s"),
   BOTH("both", "\"ID\"", "the number with its interval"),
+  TABLE("table", "\"NAME\"", "a table of the report, at this place of the article"),
+  FACT("fact", "\"ITEM\"", "a stated condition or item of the range test, in the report's units"),
+  DATE("date", "\"published\"", "the day of publication, of the session or of the drive"),
   FIGURE("figure", "\"NAME\"", "a chart, at this place of the article");
 
   private final String word;

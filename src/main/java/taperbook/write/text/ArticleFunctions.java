@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import taperbook.model.Numbers;
 import taperbook.model.ReportNumber;
@@ -20,8 +21,9 @@ import taperbook.problem.SourcePlace;
 import taperbook.words.Wording;
 
 /**
- * What an article can call: {@code number}, {@code range}, {@code both} and {@code figure}. A name
- * that does not exist becomes a problem at its place, and the article goes on.
+ * What an article can call: {@code number}, {@code range}, {@code spread}, {@code both}, {@code
+ * table}, {@code fact}, {@code date} and {@code figure}. A name that does not exist becomes a
+ * problem at its place, and the article goes on.
  */
 final class ArticleFunctions {
   private final ArticleSource source;
@@ -44,7 +46,11 @@ final class ArticleFunctions {
     return Map.of(
         ArticleFunction.NUMBER.word(), onNumber(wording::value),
         ArticleFunction.RANGE.word(), onNumber(wording::range),
+        ArticleFunction.SPREAD.word(), onNumber(this::spread),
         ArticleFunction.BOTH.word(), onNumber(wording::outcome),
+        ArticleFunction.TABLE.word(), onStated(StatedFunctions::table),
+        ArticleFunction.FACT.word(), onStated(StatedFunctions::fact),
+        ArticleFunction.DATE.word(), onStated(StatedFunctions::date),
         ArticleFunction.FIGURE.word(),
             (TemplateMethodModelEx) arguments -> figure(texts(arguments, 1).get(0)));
   }
@@ -61,6 +67,29 @@ final class ArticleFunctions {
     };
   }
 
+  private String spread(ReportNumber number) {
+    return number.estimate().map(e -> wording.spread(e, number.unit())).orElse("");
+  }
+
+  /** What one of the functions of {@link StatedFunctions} gives for one or two texts. */
+  private TemplateMethodModelEx onStated(Stated function) {
+    return arguments -> {
+      List<String> texts = texts(arguments, 2);
+      String second = texts.size() < 2 ? "" : texts.get(1);
+      return function.apply(new StatedFunctions(source, this::unknown), texts.get(0), second);
+    };
+  }
+
+  /** One of the functions of {@link StatedFunctions}. */
+  @FunctionalInterface
+  private interface Stated {
+    String apply(StatedFunctions functions, String name, String second);
+  }
+
+  private void unknown(String name, String expected, List<String> known) {
+    problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, expected, known));
+  }
+
   private static List<String> texts(List<?> arguments, int most) throws TemplateModelException {
     List<String> texts = new ArrayList<>();
     for (Object argument : arguments) {
@@ -72,7 +101,7 @@ final class ArticleFunctions {
       throw new TemplateModelException(
           most == 1
               ? "one name in quotes is expected in the brackets"
-              : "an id in quotes, and perhaps a session in quotes, is expected in the brackets");
+              : "a name in quotes, and perhaps a session in quotes, is expected in the brackets");
     }
     return texts;
   }
@@ -111,9 +140,11 @@ final class ArticleFunctions {
       return new SimpleScalar("\n\n" + ArticleText.token(id) + "\n\n");
     }
     if (source.charts().contains(id)) {
-      return new SimpleScalar("(No chart: the session lacks the readings for it.)");
+      return new SimpleScalar("(No chart: the report lacks the data for it.)");
     }
-    problems.add(unknown(ProblemCode.NAME_UNKNOWN, id, "the name of a chart", source.charts()));
+    Set<String> known = new TreeSet<>(source.charts());
+    known.addAll(figures);
+    unknown(id, "the name of a chart", List.copyOf(known));
     return new SimpleScalar("");
   }
 
@@ -124,9 +155,16 @@ final class ArticleFunctions {
         here(),
         "\u201c" + name + "\u201d",
         expected,
-        near.isEmpty()
-            ? "take an id from numbers.json, or one of " + String.join(", ", first(known))
-            : "write " + String.join(" or ", near));
+        near.isEmpty() ? remedy(code, known) : "write " + String.join(" or ", near));
+  }
+
+  private static String remedy(ProblemCode code, List<String> known) {
+    if (known.isEmpty()) {
+      return "take the call away";
+    }
+    return code == ProblemCode.NUMBER_UNKNOWN
+        ? "take an id from numbers.json, or one of " + String.join(", ", first(known))
+        : "write one of " + String.join(", ", known);
   }
 
   private static List<String> first(List<String> known) {
@@ -151,7 +189,7 @@ final class ArticleFunctions {
   }
 
   /** Keeps Markdown from reading meaning into a printed number or reason. */
-  private static String escaped(String text) {
+  static String escaped(String text) {
     return text.replaceAll("([\\\\`*_\\[\\]<>#|&~])", "\\\\$1").replace("\n", " ");
   }
 }

@@ -10,10 +10,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import taperbook.model.LibraryResult;
 import taperbook.model.Numbers;
+import taperbook.model.Plan;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 import taperbook.model.Unit;
+import taperbook.words.Wording;
+import taperbook.write.page.ArticleTable;
+import taperbook.write.page.ArticleTables;
+import taperbook.write.page.StatedFacts;
 
 /**
  * An article and what it can print.
@@ -23,13 +28,15 @@ import taperbook.model.Unit;
  * @param mainSession the session whose numbers need no name; empty if there is none
  * @param sessions the numbers that can be printed, by session
  * @param charts every chart that a report of this kind can have
+ * @param stated tables, facts and dates that can be printed
  */
 public record ArticleSource(
     ReportPlan.Article article,
     Unit units,
     String mainSession,
     Map<String, Numbers> sessions,
-    List<String> charts) {
+    List<String> charts,
+    Stated stated) {
   private static final List<String> SESSION_CHARTS =
       List.of(
           "power-over-soc",
@@ -47,6 +54,27 @@ public record ArticleSource(
   private static final List<String> LIBRARY_CHARTS =
       List.of("library-average-over-peak", "library-minutes-over-range", "library-curves");
 
+  /**
+   * What an article can print beside numbers and charts.
+   *
+   * @param tables tables by name
+   * @param facts what was stated, by session or range test and by item
+   * @param rangeTests names of the range tests that sessions use, by session
+   * @param published day of publication in words; empty if none is stated
+   */
+  public record Stated(
+      Map<String, ArticleTable> tables,
+      Map<String, Map<String, String>> facts,
+      Map<String, String> rangeTests,
+      String published) {
+    /** Copies the collections. */
+    public Stated {
+      tables = Collections.unmodifiableMap(new LinkedHashMap<>(tables));
+      rangeTests = Collections.unmodifiableMap(new LinkedHashMap<>(rangeTests));
+      facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
+    }
+  }
+
   /** Copies the collections. */
   public ArticleSource {
     sessions = Collections.unmodifiableMap(new LinkedHashMap<>(sessions));
@@ -62,7 +90,12 @@ public record ArticleSource(
         result.plan().style().units(),
         result.main().session().name(),
         sessions,
-        SESSION_CHARTS);
+        SESSION_CHARTS,
+        new Stated(
+            ArticleTables.of(result),
+            StatedFacts.of(result),
+            rangeTests(result),
+            published(result.plan())));
   }
 
   /** The numbers of a session, and of the pairs that it stands for. */
@@ -87,7 +120,20 @@ public record ArticleSource(
         result.plan().style().units(),
         "",
         sessions,
-        new ArrayList<>(charts));
+        new ArrayList<>(charts),
+        new Stated(Map.of(), Map.of(), Map.of(), published(result.plan())));
+  }
+
+  private static Map<String, String> rangeTests(ReportResult result) {
+    Map<String, String> tests = new LinkedHashMap<>();
+    result
+        .sessions()
+        .forEach(s -> s.rangeTest().ifPresent(t -> tests.put(s.session().name(), t.name())));
+    return tests;
+  }
+
+  private static String published(Plan plan) {
+    return plan.heading().published().map(Wording::date).orElse("").replace(' ', '\u00a0');
   }
 
   Optional<Numbers> numbersOf(String session) {

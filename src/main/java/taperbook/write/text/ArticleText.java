@@ -91,7 +91,8 @@ public final class ArticleText {
         ProblemCode.TEMPLATE_BROKEN,
         place,
         "an instruction that cannot be carried out: " + RestrictedTemplates.shortened(message),
-        "text, or ${number(\"id\")}, ${range(\"id\")}, ${both(\"id\")}, ${figure(\"name\")}",
+        "text, or a call such as ${number(\"id\")}, with number, range, spread, both, table, fact,"
+            + " date or figure",
         "correct the instruction; a plain ${ is written ${r\"${\"}");
   }
 }

@@ -1,0 +1,20 @@
+package taperbook.model;
+
+import java.util.List;
+
+/**
+ * A table among the input files.
+ *
+ * @param file the file
+ * @param delimiter what parts its cells
+ * @param head its column heads as written
+ * @param rows its cells as written; a row may be shorter than the head
+ */
+public record InputTable(
+    InputFile file, char delimiter, List<String> head, List<List<String>> rows) {
+  /** Copies the lists. */
+  public InputTable {
+    head = List.copyOf(head);
+    rows = rows.stream().map(List::copyOf).toList();
+  }
+}

@@ -1,0 +1,67 @@
+package taperbook.write.data;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import taperbook.model.Correction;
+import taperbook.model.InputFile;
+import taperbook.model.Numbers;
+import taperbook.model.ReportNumber;
+
+/** The tables that the program makes itself, described. */
+final class OwnResources {
+  private OwnResources() {}
+
+  /** {@code numbers.csv}. */
+  static TableResource numbers(byte[] csv, List<Numbers> all) {
+    List<ReportNumber> numbers = all.stream().flatMap(n -> n.all().stream()).toList();
+    Set<List<String>> named = new HashSet<>();
+    numbers.forEach(n -> named.add(List.of(n.id(), n.origin().session())));
+    return new TableResource(
+        "Every number of the report",
+        new InputFile("numbers.csv", csv),
+        ',',
+        List.of(
+            Column.text("id", "Name of the number, the same in every report"),
+            Column.text("label", "The number in words"),
+            Column.number("value", "Value, in the unit of the column unit; empty if withheld"),
+            Column.text("unit", "Symbol of the unit; 1 for a pure number"),
+            Column.number("low", "Lower end of the interval, in the same unit"),
+            Column.number("high", "Upper end of the interval, in the same unit"),
+            Column.number("coverage", "Probability that the interval holds; 1 for bounds"),
+            Column.text("basis", "What the number rests on"),
+            Column.text("session", "Session that the number is about"),
+            Column.text("against", "Session that it is held against; empty if none"),
+            Column.text("rows", "Rows of input behind the number, as file:line"),
+            Column.text("caveats", "What a reader must know, in sentences"),
+            Column.text("withheld", "Why there is no value; empty if there is one")),
+        named.size() == numbers.size() ? List.of("id", "session") : List.of());
+  }
+
+  /** {@code corrections.csv}. */
+  static TableResource corrections(byte[] csv) {
+    return new TableResource(
+        "What was put right after publication",
+        new InputFile("corrections.csv", csv),
+        ',',
+        Correction.COLUMNS.stream().map(OwnResources::ofCorrections).toList(),
+        List.of());
+  }
+
+  private static Column ofCorrections(String head) {
+    return switch (head) {
+      case "corrected" -> new Column(head, Column.Type.DATE, "Day of the correction");
+      case "since" -> new Column(head, Column.Type.DATE, "Day of the version that was corrected");
+      case "reason" -> Column.text(head, "Why, in the tester's words");
+      case "id" -> Column.text(head, "Name of the number that moved; empty if none did");
+      case "session" -> Column.text(head, "Session that the number is about");
+      case "against" -> Column.text(head, "Session that it is held against; empty if none");
+      case "label" -> Column.text(head, "The number in words");
+      case "unit" -> Column.text(head, "Symbol of the unit of all amounts in the row");
+      case "causes" -> Column.text(head, "Rows of input that changed");
+      case "beyond the old interval" ->
+          Column.text(head, "yes if the new value lies outside the interval printed before");
+      default -> Column.number(head, "Value or end of its interval " + head.split(" ", 2)[0]);
+    };
+  }
+}

@@ -1,0 +1,116 @@
+package taperbook.write.film;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.model.ConditionItem;
+import taperbook.model.Fact;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.model.Session;
+import taperbook.words.Wording;
+import taperbook.write.page.FactTexts;
+
+/** Writes {@code film/script.md}: what can be said and shown in a film, with time codes. */
+public final class FilmScript {
+  private static final List<ConditionItem> BEFORE =
+      List.of(
+          ConditionItem.STATION_RATED_POWER,
+          ConditionItem.STATION_SHARED,
+          ConditionItem.AMBIENT_TEMPERATURE,
+          ConditionItem.BATTERY_TEMPERATURE_AT_START,
+          ConditionItem.PRECONDITIONED,
+          ConditionItem.PRECONDITIONING_TIME);
+
+  private final ReportResult result;
+  private final LocalDate day;
+
+  /**
+   * The script of one report.
+   *
+   * @param made the day that it bears where the report states none
+   */
+  public FilmScript(ReportResult result, LocalDate made) {
+    this.result = result;
+    this.day = result.plan().heading().published().orElse(made);
+  }
+
+  /** The file as UTF-8. */
+  public byte[] bytes() {
+    List<String> lines = new ArrayList<>();
+    heading(lines);
+    before(lines);
+    TalkingPoints.of(result).forEach(point -> point(lines, point));
+    caveats(lines);
+    return (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
+  }
+
+  private void heading(List<String> lines) {
+    ReportPlan.Heading heading = result.plan().heading();
+    lines.add("# Script: " + escaped(heading.title()));
+    lines.add("");
+    String author = heading.author().isEmpty() ? "" : "By " + escaped(heading.author()) + ", ";
+    lines.add(author + plain(Wording.date(day)) + ".");
+    lines.add("");
+    lines.add(
+        "Time codes are those of the session: 0:00 is plugging in. Add the time at which that"
+            + " happens in your film. Every number is the report's; numbers that it withholds are"
+            + " not here.");
+    lines.add("");
+    lines.add(
+        "> **Caution.** Never film, read displays or write while driving. Stop, or let a passenger"
+            + " do it. At the station keep clear of traffic and cables.");
+    lines.add("");
+  }
+
+  /** What was known before the clock began. */
+  private void before(List<String> lines) {
+    Session session = result.main().session();
+    lines.add("## Before 0:00");
+    lines.add("");
+    lines.add("- " + escaped(plain(FactTexts.subject(session))));
+    for (ConditionItem item : BEFORE) {
+      session.conditions().known(item).ifPresent(fact -> lines.add("- " + fact(item, fact)));
+    }
+    lines.add("");
+  }
+
+  private static String fact(ConditionItem item, Fact fact) {
+    return FactTexts.capital(item.words())
+        + ": "
+        + escaped(plain(FactTexts.value(fact)))
+        + " ("
+        + fact.howKnown().words()
+        + ")";
+  }
+
+  private static void point(List<String> lines, TalkingPoint point) {
+    lines.add("## " + TimeCode.of(point.seconds()));
+    lines.add("");
+    lines.add("- On screen: " + escaped(point.caption()));
+    lines.add("- Say: " + escaped(point.words()));
+    lines.add("- Rests on: `" + String.join("`, `", point.ids()) + "`");
+    lines.add("");
+  }
+
+  private void caveats(List<String> lines) {
+    if (!result.main().caveats().isEmpty()) {
+      lines.add("## Do not leave out");
+      lines.add("");
+      result.main().caveats().forEach(c -> lines.add("- " + escaped(plain(c.sentence()))));
+    }
+    while (lines.get(lines.size() - 1).isEmpty()) {
+      lines.remove(lines.size() - 1);
+    }
+  }
+
+  private static String plain(String text) {
+    return text.replace('\u00a0', ' ');
+  }
+
+  /** Keeps Markdown from reading meaning into a text. */
+  private static String escaped(String text) {
+    return text.replaceAll("([\\\\`*_\\[\\]<>#|~])", "\\\\$1").replace("\n", " ");
+  }
+}

@@ -1,0 +1,41 @@
+package taperbook.write.page;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A table of the report as an article can print it.
+ *
+ * @param head column heads
+ * @param rows its rows, of as many cells; perhaps none
+ */
+public record ArticleTable(List<String> head, List<List<Cell>> rows) {
+  /** Copies the lists. */
+  public ArticleTable {
+    head = List.copyOf(head);
+    rows = rows.stream().map(List::copyOf).toList();
+  }
+
+  /**
+   * A cell.
+   *
+   * @param value a value with its unit, or a text
+   * @param range the interval of the value, or empty
+   */
+  public record Cell(String value, String range) {
+    static Cell text(Object text) {
+      return new Cell(String.valueOf(text), "");
+    }
+
+    /** The cell of a number as {@link NumberViews} gives it. */
+    static Cell of(Object view) {
+      Map<?, ?> number = (Map<?, ?>) view;
+      if (Boolean.TRUE.equals(number.get("present"))
+          && !Boolean.TRUE.equals(number.get("measured"))) {
+        return text("withheld");
+      }
+      Object range = number.get("range");
+      return new Cell(String.valueOf(number.get("value")), range == null ? "" : range.toString());
+    }
+  }
+}

@@ -1,0 +1,111 @@
+package taperbook.write.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.model.ReportResult;
+import taperbook.words.Wording;
+import taperbook.write.page.ArticleTable.Cell;
+
+/** The tables of a report by the names that an article calls them by: those of the page. */
+public final class ArticleTables {
+  private final Map<String, ArticleTable> tables = new LinkedHashMap<>();
+
+  private ArticleTables() {}
+
+  /** Every table that a report of a session can have; one that this report lacks is empty. */
+  public static Map<String, ArticleTable> of(ReportResult result) {
+    Wording wording = new Wording(result.plan().style().units());
+    NumberViews views = new NumberViews(result, wording, new CaveatMarks(result));
+    Tables tables = new Tables(result, views, wording);
+    CurvePart curve = new CurvePart(result.main(), views);
+    ArticleTables all = new ArticleTables();
+    all.add(
+        "milestones",
+        List.of("State of charge", "Time", "Energy added", "Power there", "Distance added"),
+        List.of("mark", "time", "energy", "power", "distance"),
+        tables.milestones());
+    all.add(
+        "distances",
+        List.of("Distance", "Charge needed", "Driven basis", "By energy", "Rated basis"),
+        List.of("distance", "soc", "driven", "energy", "rated"),
+        tables.distances());
+    all.add(
+        "segments",
+        List.of("Stretch", "From", "Until", "Mean power", "Slope"),
+        List.of("kind", "from", "to", "power", "slope"),
+        curve.segments());
+    all.numbers("curve", curve.curve());
+    all.numbers("energy", curve.energy());
+    all.add(
+        "checks",
+        List.of("Quantity", "One way", "Another way", "Verdict"),
+        List.of("title", "first", "second", "verdict"),
+        tables.checks());
+    all.range(new RangeBasis(result.main(), views).map());
+    all.facts("conditions", FactTexts.table(result.main().session().conditions()));
+    all.comparison(new Comparison(result, views, wording).map());
+    return all.tables;
+  }
+
+  private void range(Map<String, Object> range) {
+    numbers("range", rows(range.get("numbers")));
+    facts("range test", rows(range.get("facts")));
+    add(
+        "legs",
+        List.of("Leg", "Distance", "Time", "Energy used", "Charge at start", "Charge at end"),
+        List.of("name", "distance", "duration", "energy", "start", "end"),
+        rows(range.get("legs")));
+  }
+
+  /** One column for each session; the session is named by its letter and words. */
+  private void comparison(Map<String, Object> comparison) {
+    List<String> head = new ArrayList<>(List.of("Number"));
+    rows(comparison.get("sessions")).forEach(s -> head.add(s.get("letter") + " " + s.get("words")));
+    compared("comparison", head, rows(comparison.get("common")));
+    compared("as recorded", head, rows(comparison.get("recorded")));
+  }
+
+  private void compared(String name, List<String> head, List<Map<String, Object>> rows) {
+    List<List<Cell>> cells = new ArrayList<>();
+    for (Map<String, Object> row : rows) {
+      List<Cell> line = new ArrayList<>(List.of(cell(row.get("label"))));
+      ((List<?>) row.getOrDefault("cells", List.of())).forEach(c -> line.add(Cell.of(c)));
+      cells.add(line);
+    }
+    tables.put(name, new ArticleTable(head, cells));
+  }
+
+  private void numbers(String name, List<Map<String, Object>> numbers) {
+    List<List<Cell>> rows =
+        numbers.stream().map(n -> List.of(cell(n.get("label")), Cell.of(n))).toList();
+    tables.put(name, new ArticleTable(List.of("Number", "Value"), rows));
+  }
+
+  private void facts(String name, List<Map<String, Object>> facts) {
+    add(name, List.of("Item", "As stated", "How known"), List.of("item", "value", "known"), facts);
+  }
+
+  private void add(
+      String name, List<String> head, List<String> parts, List<Map<String, Object>> rows) {
+    tables.put(name, new ArticleTable(head, rows.stream().map(r -> cells(r, parts)).toList()));
+  }
+
+  private static List<Cell> cells(Map<String, Object> row, List<String> parts) {
+    return parts.stream().map(part -> cell(row.get(part))).toList();
+  }
+
+  /** A part that a row lacks is a dash, as one side of a check that cannot be made. */
+  private static Cell cell(@org.jspecify.annotations.Nullable Object part) {
+    if (part == null) {
+      return Cell.text("\u2013");
+    }
+    return part instanceof Map ? Cell.of(part) : Cell.text(part);
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<Map<String, Object>> rows(@org.jspecify.annotations.Nullable Object list) {
+    return list == null ? List.of() : (List<Map<String, Object>>) list;
+  }
+}

@@ -105,6 +105,11 @@ public record ChartStyle(
     return words == Words.ALL;
   }
 
+  /** True if the picture has room for a few words only. */
+  boolean isSmall() {
+    return words == Words.FEW;
+  }
+
   /** Gap between a mark and its label. */
   public double gap() {
     return type.label() * 0.6;

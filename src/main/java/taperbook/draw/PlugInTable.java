@@ -87,7 +87,8 @@ final class PlugInTable implements Painting {
     double width = (room.width() - left) / distances.size();
     double height = (room.height() - top) / RoadWishes.PLUG_IN_SOC.size();
     Face head = new Face(style.type().tick(), true, Palette.INK);
-    texts.add(text("Plug in at", room.left(), room.top() + top * 0.45, Anchor.START, head));
+    String corner = style.isSmall() ? "" : "Plug in at";
+    texts.add(text(corner, room.left(), room.top() + top * 0.45, Anchor.START, head));
     for (int c = 0; c < distances.size(); c++) {
       double middle = room.left() + left + (c + 0.5) * width;
       texts.add(
@@ -114,16 +115,25 @@ final class PlugInTable implements Painting {
     double x = box.left() + box.width() / 2;
     g.setStroke(style.solid(style.weights().thin()));
     if (time.isEmpty()) {
-      g.setColor(Palette.GRID);
+      g.setColor(style.ground().of(Palette.GRID));
       Hatch.fill(g, box, style.type().tick());
       g.draw(rectangle(box));
       return;
     }
-    g.setColor(tint(time.get().value() / longest));
+    // On a dark ground one tint will do: the minutes in the cell say the same.
+    g.setColor(
+        style.ground() == Ground.PAPER
+            ? tint(time.get().value() / longest)
+            : style.ground().of(Palette.BAND));
     g.fill(rectangle(box));
     Face value = new Face(style.type().label(), true, Palette.INK);
     Face small = new Face(style.type().tick(), false, Palette.INK);
     double middle = box.top() + box.height() / 2;
+    if (style.isSmall()) {
+      String whole = Math.round(time.get().value() / SECONDS_PER_MINUTE) + "\u00a0min";
+      texts.add(text(whole, x, middle, Anchor.MIDDLE, value));
+      return;
+    }
     double line = style.type().label() * 0.62;
     texts.add(
         text(

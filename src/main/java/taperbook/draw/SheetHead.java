@@ -22,6 +22,9 @@ final class SheetHead {
       texts.add(new TextRun(title, edge, titleSize * 1.5, Anchor.START, bold));
       texts.add(new TextRun(subtitle, edge, titleSize * 2.45, Anchor.START, below));
     }
+    if (style.isSmall()) {
+      return texts;
+    }
     Face quiet = new Face(size, false, Palette.GREY);
     double baseline = style.height() - size * 0.75;
     texts.add(new TextRun(foot, edge, baseline, Anchor.START, quiet));
@@ -37,7 +40,7 @@ final class SheetHead {
   static Box room(ChartStyle style) {
     double edge = edge(style);
     double top = style.titled() ? style.type().title() * 3.1 : style.type().tick() * 0.4;
-    double bottom = style.height() - style.type().tick() * 2.2;
+    double bottom = style.height() - style.type().tick() * (style.isSmall() ? 0.4 : 2.2);
     return new Box(edge, top, style.width() - 2 * edge, bottom - top);
   }
 

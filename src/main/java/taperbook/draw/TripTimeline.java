@@ -121,7 +121,7 @@ final class TripTimeline implements Painting {
     Face bold = new Face(style.type().label(), true, Palette.INK);
     texts.add(
         new TextRun(
-            lane.name() + ": " + time(lane) + ", " + stops(lane),
+            style.isSmall() ? time(lane) : lane.name() + ": " + time(lane) + ", " + stops(lane),
             box.left(),
             name,
             Anchor.START,
@@ -132,12 +132,12 @@ final class TripTimeline implements Painting {
     g.setStroke(style.solid(style.weights().mark()));
     for (TripLane.Drive drive : lane.drives()) {
       Rectangle2D shape = part(bar, drive.from(), drive.to(), pixelsPerSecond);
-      g.setColor(Palette.BAND);
+      g.setColor(style.ground().of(Palette.BAND));
       g.fill(shape);
-      g.setColor(Palette.CURVE);
+      g.setColor(style.ground().of(Palette.CURVE));
       g.draw(shape);
     }
-    g.setColor(Palette.ACCENT);
+    g.setColor(style.ground().of(Palette.ACCENT));
     for (TripLane.Stop stop : lane.stops()) {
       Rectangle2D shape = part(bar, stop.plugged(), stop.to(), pixelsPerSecond);
       Hatch.fill(
@@ -146,7 +146,9 @@ final class TripTimeline implements Painting {
           style.weights().curve() * 2);
       g.draw(shape);
     }
-    labels(style, lane, bar, pixelsPerSecond, texts);
+    if (!style.isSmall()) {
+      labels(style, lane, bar, pixelsPerSecond, texts);
+    }
   }
 
   private static Rectangle2D part(Box bar, double from, double to, double pixelsPerSecond) {
@@ -192,7 +194,7 @@ final class TripTimeline implements Painting {
   private void axis(Graphics2D g, ChartStyle style, Box box, double longest, List<TextRun> texts) {
     double y = box.top() + style.type().tick() * 0.3;
     g.setStroke(style.solid(style.weights().thin()));
-    g.setColor(Palette.GREY);
+    g.setColor(style.ground().of(Palette.GREY));
     g.draw(new Line2D.Double(box.left(), y, box.right(), y));
     Face face = new Face(style.type().tick(), false, Palette.INK);
     int step = longest > 12 * SECONDS_PER_HOUR ? 2 : 1;

@@ -13,6 +13,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import taperbook.model.InputFile;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.read.ProjectFolder;
+import taperbook.read.Utf8Text;
 import taperbook.write.Templates;
 
 /** The templates in the project folder, which come before the built-in ones. */
@@ -26,10 +30,12 @@ final class OwnTemplates {
   private static final Set<String> NOT_REPORTS = Set.of("parts.ftlh", "road.ftlh", "methods.ftlh");
 
   private final List<InputFile> files;
+  private final List<Problem> problems;
   private final Templates builtIn;
 
-  private OwnTemplates(List<InputFile> files, Templates builtIn) {
+  private OwnTemplates(List<InputFile> files, List<Problem> problems, Templates builtIn) {
     this.files = List.copyOf(files);
+    this.problems = List.copyOf(problems);
     this.builtIn = builtIn;
   }
 
@@ -41,22 +47,29 @@ final class OwnTemplates {
    */
   static OwnTemplates carried(Collection<InputFile> inputs, Collection<InputFile> others) {
     List<InputFile> own = inputs.stream().filter(f -> isTemplate(f.path())).toList();
-    return new OwnTemplates(own, Templates.builtIn().with(texts(others)));
+    return new OwnTemplates(own, List.of(), Templates.builtIn().with(texts(others)));
   }
 
   /** Reads the templates of a project folder; there need not be any. */
   static OwnTemplates of(Path root) {
     Path folder = root.resolve(FOLDER);
     if (!Files.isDirectory(folder)) {
-      return new OwnTemplates(List.of(), Templates.builtIn());
+      return new OwnTemplates(List.of(), List.of(), Templates.builtIn());
     }
     try (Stream<Path> found = Files.list(folder)) {
       List<Path> sorted = found.filter(OwnTemplates::isTemplate).sorted().toList();
+      ProjectFolder project = new ProjectFolder(root);
       List<InputFile> files = new ArrayList<>();
+      List<Problem> problems = new ArrayList<>();
       for (Path path : sorted) {
-        files.add(new InputFile(FOLDER + "/" + path.getFileName(), Files.readAllBytes(path)));
+        Checked<InputFile> read = project.read(FOLDER + "/" + path.getFileName());
+        problems.addAll(read.problems());
+        if (read.value().isPresent()) {
+          problems.addAll(Utf8Text.decode(read.value().get()).problems());
+          files.add(read.value().get());
+        }
       }
-      return new OwnTemplates(files, Templates.builtIn());
+      return new OwnTemplates(files, problems, Templates.builtIn());
     } catch (IOException e) {
       throw new StoppedException("the folder " + folder + " cannot be read: " + e.getMessage(), e);
     }
@@ -69,6 +82,11 @@ final class OwnTemplates {
   private static boolean isTemplate(String path) {
     return path.startsWith(FOLDER + "/")
         && (path.endsWith(TEMPLATE) || path.endsWith(STYLE) || path.endsWith(SCRIPT));
+  }
+
+  /** What is wrong with the files themselves; no report can be made until it is mended. */
+  List<Problem> problems() {
+    return problems;
   }
 
   List<InputFile> files() {

@@ -82,6 +82,8 @@ public enum ProblemCode {
   VEHICLE_DIFFERS(Severity.NOTICE),
   /** The article or a template cannot be carried out. */
   TEMPLATE_BROKEN(Severity.ERROR),
+  /** The article holds a picture, of which only the words are printed. */
+  PICTURE_LEFT_OUT(Severity.NOTICE),
   /** The article names a number that the report does not have. */
   NUMBER_UNKNOWN(Severity.ERROR),
   /** Numbers are no longer what they were in the version that was published. */

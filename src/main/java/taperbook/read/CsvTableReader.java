@@ -21,11 +21,35 @@ import taperbook.problem.Quoted;
  * @see <a href="https://www.rfc-editor.org/rfc/rfc4180">RFC 4180</a>
  */
 public final class CsvTableReader {
+  /** The most lines that are read; a file this long is no recording of one session. */
+  static final int MOST_LINES = 10_000_000;
+
   private CsvTableReader() {}
 
   /** The table, or every place where the file is no table. */
   public static Checked<CsvTable> read(InputFile file) {
-    return Utf8Text.decode(file).then(text -> parse(file.path(), text));
+    return read(file, MOST_LINES);
+  }
+
+  static Checked<CsvTable> read(InputFile file, int mostLines) {
+    return Utf8Text.decode(file)
+        .then(
+            text -> {
+              long lines = text.chars().filter(c -> c == '\n').count();
+              return lines > mostLines
+                  ? tooLong(file.path(), lines, mostLines)
+                  : parse(file.path(), text);
+            });
+  }
+
+  private static Checked<CsvTable> tooLong(String path, long lines, int mostLines) {
+    ProblemLog log = new ProblemLog(path);
+    log.add(
+        ProblemCode.FILE_TOO_LARGE,
+        lines + " lines",
+        "at most " + mostLines + " lines",
+        "keep the rows of one session only");
+    return Checked.refused(log.list());
   }
 
   private static Checked<CsvTable> parse(String path, String text) {

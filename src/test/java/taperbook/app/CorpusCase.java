@@ -58,7 +58,9 @@ record CorpusCase(String kind, String title, List<String> edits, List<String> to
     for (String edit : edits) {
       int colon = edit.indexOf(": ");
       Path file = folder.resolve(bytesToName(unescaped(path(edit.substring(0, colon)))));
-      Files.createDirectories(file.resolve(".."));
+      if (!Files.exists(file)) {
+        Files.createDirectories(file.resolve("..").normalize());
+      }
       apply(file, edit.substring(colon + 2));
     }
   }

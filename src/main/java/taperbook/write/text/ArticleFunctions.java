@@ -16,6 +16,7 @@ import taperbook.model.ReportPlan;
 import taperbook.problem.Nearest;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
+import taperbook.problem.Quoted;
 import taperbook.problem.SourcePlace;
 import taperbook.words.Wording;
 
@@ -121,10 +122,12 @@ final class ArticleFunctions {
     return new Problem(
         code,
         here(),
-        "\u201c" + name + "\u201d",
+        Quoted.of(name),
         expected,
         near.isEmpty()
-            ? "take an id from numbers.json, or one of " + String.join(", ", first(known))
+            ? (code == ProblemCode.NUMBER_UNKNOWN ? "take an id from numbers.json, or " : "take ")
+                + "one of "
+                + String.join(", ", first(known))
             : "write " + String.join(" or ", near));
   }
 

@@ -37,10 +37,7 @@ final class ReportLock implements AutoCloseable {
       while (true) {
         FileChannel channel =
             FileChannel.open(
-                file,
-                StandardOpenOption.CREATE,
-                StandardOpenOption.READ,
-                StandardOpenOption.WRITE);
+                file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         if (isHeld(channel) && isStillThere(file, channel)) {
           return new ReportLock(file, channel, waited);
         }

@@ -83,7 +83,8 @@ final class FaultsTest {
     assertThat(report()).startsWith("DONE");
     String kept = "versions/report-2026-04-24.pdf";
     SortedMap<String, String> before = place.files("reports/look");
-    String found = before.keySet().stream().filter(f -> f.endsWith("2026-04-24.pdf")).findFirst().orElse(kept);
+    String found =
+        before.keySet().stream().filter(f -> f.endsWith("2026-04-24.pdf")).findFirst().orElse(kept);
     Files.move(folder.resolve("reports/look"), folder.resolve("reports/.look.old-version"));
     place.replace("reports/look.md", "An invented look", "Another invented look");
     assertThat(report()).startsWith("DONE");

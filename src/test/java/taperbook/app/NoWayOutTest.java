@@ -125,7 +125,11 @@ final class NoWayOutTest {
         folder.resolve("templates/report.ftlh"),
         template.substring(0, end) + ways + template.substring(end));
     String article =
-        "\n\n<!DOCTYPE r [<!ENTITY e SYSTEM \"" + file + "\">]>\n\n&e;\n\n![p](" + url + ")\n\n"
+        "\n\n<!DOCTYPE r [<!ENTITY e SYSTEM \""
+            + file
+            + "\">]>\n\n&e;\n\n![p]("
+            + url
+            + ")\n\n"
             + ways;
     Path look = folder.resolve("reports/look.md");
     Files.writeString(look, Files.readString(look) + article);

@@ -108,9 +108,8 @@ final class PublishedFolder {
     if (e instanceof AccessDeniedException) {
       return "it may not be written";
     }
-    return e instanceof FileSystemException f && f.getReason() != null
-        ? f.getReason()
-        : e.toString();
+    String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+    return reason == null ? e.toString() : reason;
   }
 
   private static void move(Path from, Path to) throws IOException {

@@ -5,6 +5,8 @@ import java.util.List;
 
 /** Understands the arguments, runs the command, and turns what goes wrong into an exit status. */
 public final class CommandLine {
+  private static final long MEBIBYTE = 1L << 20;
+
   private final PrintStream out;
   private final PrintStream err;
   private final Surroundings surroundings;
@@ -56,7 +58,14 @@ public final class CommandLine {
     } catch (StoppedException e) {
       messages.stopped(e.getMessage());
       return ExitStatus.INPUT_REFUSED;
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+    } catch (OutOfMemoryError e) {
+      messages.stopped(
+          "the input needs more memory than the "
+              + Runtime.getRuntime().maxMemory() / MEBIBYTE
+              + " MiB there are. What is published is unchanged. Keep the rows of one session in a"
+              + " file, or give Java more memory with JAVA_TOOL_OPTIONS=-Xmx8g, then run again.");
+      return ExitStatus.INPUT_REFUSED;
+    } catch (RuntimeException | StackOverflowError e) {
       messages.ourFault(e);
       return ExitStatus.OUR_FAULT;
     }

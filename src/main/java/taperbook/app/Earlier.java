@@ -50,7 +50,7 @@ final class Earlier {
 
   /** What a report's folder keeps of its earlier versions. */
   static Earlier in(Path reports, String report) {
-    Path folder = reports.resolve(report);
+    Path folder = PublishedFolder.current(reports, report);
     SortedMap<LocalDate, byte[]> kept = new TreeMap<>();
     try {
       if (Files.isDirectory(folder.resolve(FOLDER))) {

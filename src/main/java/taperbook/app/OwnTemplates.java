@@ -14,6 +14,10 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import taperbook.model.InputFile;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.read.ProjectFolder;
+import taperbook.read.Utf8Text;
 import taperbook.write.Templates;
 
 /** The templates in the project folder, which come before the built-in ones. */
@@ -27,10 +31,12 @@ final class OwnTemplates {
   private static final Set<String> NOT_REPORTS = Set.of("parts.ftlh", "road.ftlh", "methods.ftlh");
 
   private final List<InputFile> files;
+  private final List<Problem> problems;
   private final Templates builtIn;
 
-  private OwnTemplates(List<InputFile> files, Templates builtIn) {
+  private OwnTemplates(List<InputFile> files, List<Problem> problems, Templates builtIn) {
     this.files = List.copyOf(files);
+    this.problems = List.copyOf(problems);
     this.builtIn = builtIn;
   }
 
@@ -42,7 +48,7 @@ final class OwnTemplates {
    */
   static OwnTemplates carried(Collection<InputFile> inputs, Collection<InputFile> others) {
     List<InputFile> own = inputs.stream().filter(f -> isTemplate(f.path())).toList();
-    return new OwnTemplates(own, Templates.builtIn().with(texts(others)));
+    return new OwnTemplates(own, List.of(), Templates.builtIn().with(texts(others)));
   }
 
   /** Reads the templates of a project folder; there need not be any. */
@@ -58,15 +64,22 @@ final class OwnTemplates {
   private static OwnTemplates read(Path root, Templates builtIn, Predicate<Path> wanted) {
     Path folder = root.resolve(FOLDER);
     if (!Files.isDirectory(folder)) {
-      return new OwnTemplates(List.of(), builtIn);
+      return new OwnTemplates(List.of(), List.of(), builtIn);
     }
     try (Stream<Path> found = Files.list(folder)) {
       List<Path> sorted = found.filter(wanted).sorted().toList();
+      ProjectFolder project = new ProjectFolder(root);
       List<InputFile> files = new ArrayList<>();
+      List<Problem> problems = new ArrayList<>();
       for (Path path : sorted) {
-        files.add(new InputFile(FOLDER + "/" + path.getFileName(), Files.readAllBytes(path)));
+        Checked<InputFile> read = project.read(FOLDER + "/" + path.getFileName());
+        problems.addAll(read.problems());
+        if (read.value().isPresent()) {
+          problems.addAll(Utf8Text.decode(read.value().get()).problems());
+          files.add(read.value().get());
+        }
       }
-      return new OwnTemplates(files, builtIn);
+      return new OwnTemplates(files, problems, builtIn);
     } catch (IOException e) {
       throw new StoppedException("the folder " + folder + " cannot be read: " + e.getMessage(), e);
     }
@@ -85,6 +98,11 @@ final class OwnTemplates {
   private static boolean isTemplate(String path) {
     return path.startsWith(FOLDER + "/")
         && (path.endsWith(TEMPLATE) || path.endsWith(STYLE) || path.endsWith(SCRIPT));
+  }
+
+  /** What is wrong with the files themselves; no report can be made until it is mended. */
+  List<Problem> problems() {
+    return problems;
   }
 
   List<InputFile> files() {

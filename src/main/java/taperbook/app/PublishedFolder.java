@@ -2,7 +2,9 @@ package taperbook.app;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -27,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class PublishedFolder {
   private static final String STAMP = ".made";
+  private static final String OLD = ".old-version";
   private static final String STAMP_HEAD = "taperbook";
 
   private final Path folder;
@@ -36,12 +39,11 @@ final class PublishedFolder {
   PublishedFolder(Path reports, String name) {
     this.folder = reports.resolve(name);
     this.fresh = reports.resolve("." + name + ".new-version");
-    this.old = reports.resolve("." + name + ".old-version");
+    this.old = reports.resolve("." + name + OLD);
   }
 
   /** True if what is published was made from this fingerprint and is all there. */
   boolean isMadeFrom(String fingerprint) {
-    recover();
     List<String> stamp = stamp();
     if (stamp.isEmpty() || !stamp.get(0).equals(STAMP_HEAD + " " + fingerprint)) {
       return false;
@@ -53,7 +55,6 @@ final class PublishedFolder {
   void replace(Map<String, byte[]> files, String fingerprint) {
     recover();
     try {
-      delete(fresh);
       Set<String> ours = new TreeSet<>(files.keySet());
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         Path path = fresh.resolve(file.getKey());
@@ -67,11 +68,12 @@ final class PublishedFolder {
           StandardCharsets.UTF_8);
       swap();
     } catch (IOException e) {
+      takeFreshAway();
       throw new StoppedException(
           "the report cannot be written to "
               + folder
               + " ("
-              + e
+              + reason(e)
               + "). What was published there before is unchanged. Make room or make the folder"
               + " writable, then run again.",
           e);
@@ -82,8 +84,32 @@ final class PublishedFolder {
     if (Files.exists(folder)) {
       move(folder, old);
     }
-    move(fresh, folder);
+    try {
+      move(fresh, folder);
+    } catch (IOException e) {
+      if (Files.exists(old)) {
+        move(old, folder);
+      }
+      throw e;
+    }
     delete(old);
+  }
+
+  /** A full disk should not stay full of half a report. */
+  private void takeFreshAway() {
+    try {
+      delete(fresh);
+    } catch (IOException e) {
+      // The next run tries again; what matters now is why nothing could be written.
+    }
+  }
+
+  private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "it may not be written";
+    }
+    String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+    return reason == null ? e.toString() : reason;
   }
 
   private static void move(Path from, Path to) throws IOException {
@@ -94,9 +120,22 @@ final class PublishedFolder {
     }
   }
 
-  /** Mends what a run that was cut off left behind. */
-  private void recover() {
+  /** True if a run was cut off here, or another one is at work. */
+  boolean isCutOff() {
+    return Files.exists(old) || Files.exists(fresh);
+  }
+
+  /** Where the published version lies, also after a run that was cut off. */
+  static Path current(Path reports, String name) {
+    Path folder = reports.resolve(name);
+    Path old = reports.resolve("." + name + OLD);
+    return Files.exists(folder) || !Files.exists(old) ? folder : old;
+  }
+
+  /** Mends what a run that was cut off left behind. Only under the {@link ReportLock}. */
+  void recover() {
     try {
+      delete(fresh);
       if (Files.exists(old)) {
         if (Files.exists(folder)) {
           delete(old);
@@ -105,7 +144,15 @@ final class PublishedFolder {
         }
       }
     } catch (IOException e) {
-      throw new StoppedException("the folder " + old + " cannot be put back: " + e, e);
+      throw new StoppedException(
+          "what a run that was cut off left behind cannot be cleared from the folder "
+              + folder.resolveSibling("")
+              + " ("
+              + reason(e)
+              + "). What was published is whole: in "
+              + (Files.exists(folder) ? folder : old)
+              + ". Make the folder writable, then run again.",
+          e);
     }
   }
 

@@ -47,25 +47,55 @@ final class ReportCommand {
 
   private boolean make(Workshop workshop, String name) {
     Checked<Making> making = workshop.making(name);
-    tell(making.problems());
-    if (making.value().isEmpty()) {
-      messages.result(name + "  refused");
-      return false;
-    }
-    PublishedFolder published = workshop.published(name);
-    if (published.isMadeFrom(making.value().get().fingerprint())) {
-      messages.result(name + "  up to date");
+    if (isUpToDate(workshop, name, making)) {
       return true;
     }
+    boolean cutOff = workshop.published(name).isCutOff();
+    if (making.value().isEmpty() && !cutOff) {
+      return refused(name, making.problems());
+    }
+    try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
+      workshop.published(name).recover();
+      if (!cutOff && !lock.waited()) {
+        return publish(workshop, name, making);
+      }
+      // What was read before may be older than what is published now.
+      Checked<Making> again = workshop.making(name);
+      return isUpToDate(workshop, name, again) || publish(workshop, name, again);
+    }
+  }
+
+  private boolean isUpToDate(Workshop workshop, String name, Checked<Making> making) {
+    PublishedFolder published = workshop.published(name);
+    boolean same =
+        !published.isCutOff()
+            && making.value().map(m -> published.isMadeFrom(m.fingerprint())).orElse(false);
+    if (same) {
+      tell(making.problems());
+      messages.result(name + "  up to date");
+    }
+    return same;
+  }
+
+  private boolean refused(String name, List<Problem> problems) {
+    tell(problems);
+    messages.result(name + "  refused");
+    return false;
+  }
+
+  private boolean publish(Workshop workshop, String name, Checked<Making> making) {
+    if (making.value().isEmpty()) {
+      return refused(name, making.problems());
+    }
+    tell(making.problems());
     Checked<Making.Made> made = making.value().get().make();
     tell(made.problems());
     Optional<Making.Made> value = made.value();
     if (value.isEmpty()) {
-      messages.result(name + "  refused");
-      return false;
+      return refused(name, List.of());
     }
     tell(value.get().told());
-    published.replace(value.get().files().all(), value.get().fingerprint());
+    workshop.published(name).replace(value.get().files().all(), value.get().fingerprint());
     messages.result(
         name + "  made: reports/" + name + "/, " + value.get().files().all().size() + " files");
     value.get().summary().forEach(messages::result);

@@ -49,6 +49,9 @@ record Workshop(
 
   /** The report of this name, ready to be made, or every problem of its front matter. */
   Checked<Making> making(String report) {
+    if (!templates.problems().isEmpty()) {
+      return Checked.refused(templates.problems());
+    }
     return project
         .plan(report)
         .then(

@@ -146,13 +146,15 @@ final class Columns {
     }
   }
 
-  /** Catches {@code power kW}: a known name and a unit, but no brackets. */
+  /** Catches {@code power kW} and {@code power [kW}: a known name, but no pair of brackets. */
   private boolean unitWithoutBrackets(int index, String written, ColumnHead head) {
     for (ColumnSpec spec : specs) {
       if (head.name().startsWith(spec.name() + " ") && !spec.units().isEmpty()) {
-        String rest = head.name().substring(spec.name().length());
-        Optional<String> unit = UnitSpelling.suggest(rest, spec.units());
-        if (unit.isPresent()) {
+        String rest = head.name().substring(spec.name().length()).strip();
+        boolean opened = rest.startsWith("[") || rest.startsWith("(");
+        Optional<String> unit =
+            UnitSpelling.suggest(opened ? rest.substring(1) : rest, spec.units());
+        if (opened || unit.isPresent()) {
           named.add(spec.name());
           noUnit(index, written, spec, unit);
           return true;

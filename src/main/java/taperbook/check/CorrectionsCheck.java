@@ -77,10 +77,10 @@ public final class CorrectionsCheck {
   private MovedNumber moved(CsvRow row) {
     String causes = unharmed(cell(row, 15));
     return new MovedNumber(
-        cell(row, 3),
-        cell(row, 4),
-        cell(row, 5),
-        cell(row, 6),
+        unharmed(cell(row, 3)),
+        unharmed(cell(row, 4)),
+        unharmed(cell(row, 5)),
+        unharmed(cell(row, 6)),
         Unit.ofSymbol(cell(row, 7)).orElse(Unit.ONE),
         estimate(row, 8),
         estimate(row, 11),

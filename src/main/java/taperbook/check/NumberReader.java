@@ -14,7 +14,7 @@ import taperbook.problem.Quoted;
  */
 final class NumberReader {
   private static final Pattern NUMBER =
-      Pattern.compile("([+-]?)([0-9]{0,15})(?:([.,])([0-9]{0,15}))?(?:[eE]([+-]?[0-9]{1,2}))?");
+      Pattern.compile("([+-]?)([0-9]{0,30})(?:([.,])([0-9]{0,15}))?(?:[eE]([+-]?[0-9]{1,2}))?");
   private static final Pattern GROUPED =
       Pattern.compile(
           "[+-]?[0-9]{1,3}(?:[., '\\u00a0\\u2009\\u202f\\u2019][0-9]{3})+(?:[.,][0-9]+)?");
@@ -23,7 +23,7 @@ final class NumberReader {
   private static final int LONGEST_GROUPED = 40;
 
   private static final Pattern WITH_TEXT =
-      Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[^0-9\\s].*");
+      Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[\\p{L}%\\u00b0/]+");
   private static final Set<String> NOTHING =
       Set.of(
           "-", "--", "\u2013", "\u2014", "?", "n/a", "na", "nan", "none", "null", "#n/a", "x",

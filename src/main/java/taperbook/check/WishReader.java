@@ -123,7 +123,7 @@ final class WishReader {
           ProblemCode.VALUE_OUT_OF_RANGE,
           written,
           "a window that rises, within 0 to 100 %",
-          "write the lower edge first");
+          "write two different states of charge, none above 100, the lower one first");
     }
     return Optional.of(new SocWindow(from, to));
   }

@@ -51,6 +51,8 @@ public enum ProblemCode {
   LIBRARY_EMPTY(Severity.ERROR, "No session can be taken into a library."),
   VEHICLE_DIFFERS(Severity.NOTICE, "The range test is of another vehicle than the session."),
   TEMPLATE_BROKEN(Severity.ERROR, "The article or a template cannot be carried out."),
+  PICTURE_LEFT_OUT(
+      Severity.NOTICE, "The article holds a picture, of which only the words are printed."),
   NUMBER_UNKNOWN(Severity.ERROR, "The article names a number that the report does not have."),
   NUMBERS_MOVED(
       Severity.ERROR, "Numbers are no longer what they were in the version that was published."),

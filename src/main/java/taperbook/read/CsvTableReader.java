@@ -21,6 +21,9 @@ import taperbook.problem.Quoted;
  * @see <a href="https://www.rfc-editor.org/rfc/rfc4180">RFC 4180</a>
  */
 public final class CsvTableReader {
+  /** The most lines that are read; a file this long is no recording of one session. */
+  static final int MOST_LINES = 10_000_000;
+
   private CsvTableReader() {}
 
   /** The table, or every place where the file is no table. */
@@ -28,10 +31,30 @@ public final class CsvTableReader {
     return read(file, CsvLayout.PLAIN);
   }
 
+  private static Checked<CsvTable> tooLong(String path, long lines, int mostLines) {
+    ProblemLog log = new ProblemLog(path);
+    log.add(
+        ProblemCode.FILE_TOO_LARGE,
+        lines + " lines",
+        "at most " + mostLines + " lines",
+        "keep the rows of one session only");
+    return Checked.refused(log.list());
+  }
+
   /** The table of a file that is laid out in a stated way. */
   public static Checked<CsvTable> read(InputFile file, CsvLayout layout) {
+    return read(file, layout, MOST_LINES);
+  }
+
+  static Checked<CsvTable> read(InputFile file, CsvLayout layout, int mostLines) {
     return Utf8Text.decode(file)
-        .then(text -> parse(file.path(), layout.withoutLeadingLines(text), layout));
+        .then(
+            text -> {
+              long lines = text.chars().filter(c -> c == '\n').count();
+              return lines > mostLines
+                  ? tooLong(file.path(), lines, mostLines)
+                  : parse(file.path(), layout.withoutLeadingLines(text), layout);
+            });
   }
 
   private static Checked<CsvTable> parse(String path, String text, CsvLayout layout) {

@@ -3,6 +3,7 @@ package taperbook.read;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
@@ -28,6 +29,10 @@ public final class ProjectFolder implements InputFolder {
   private static final String READINGS = "readings.csv";
   private static final String COLUMN_MAP = "columns.csv";
   private static final String RANGE_TEST = "range-test.csv";
+
+  /** Files that belong beside one of the two, and are none by themselves. */
+  private static final List<String> BESIDE = List.of("conditions.csv", "legs.csv");
+
   private static final String REPORT_ENDING = ".md";
 
   private final Path root;
@@ -65,7 +70,8 @@ public final class ProjectFolder implements InputFolder {
 
   @Override
   public boolean has(String path) {
-    return FileName.isAllowedPath(path) && Files.isRegularFile(at(path));
+    // Also if it is a folder or a link to nowhere: then reading it says so.
+    return FileName.isAllowedPath(path) && Files.exists(at(path), LinkOption.NOFOLLOW_LINKS);
   }
 
   @Override
@@ -123,7 +129,9 @@ public final class ProjectFolder implements InputFolder {
           ProblemCode.FILE_MISSING,
           folder + " with " + String.join(", ", tables),
           READINGS + " for a session, or " + RANGE_TEST + " for a range test",
-          "rename the file that is meant");
+          tables.stream().allMatch(BESIDE::contains)
+              ? "write the readings or the drive down in that file, or take the folder away"
+              : "rename the file that is meant");
     }
   }
 
@@ -171,7 +179,9 @@ public final class ProjectFolder implements InputFolder {
         ProblemCode.FILE_TOO_LARGE,
         bytes + " bytes",
         "at most " + LARGEST_FILE_BYTES + " bytes",
-        "keep the rows of one session only");
+        log.file().endsWith(".csv")
+            ? "keep the rows of one session only"
+            : "take out what does not belong there");
   }
 
   private static void failed(ProblemLog log, IOException e) {
@@ -179,7 +189,11 @@ public final class ProjectFolder implements InputFolder {
         e instanceof FileSystemException f && f.getReason() != null
             ? f.getReason()
             : e.getClass().getSimpleName();
-    unreadable(log, "no way to read it (" + reason + ")", "let your account read it");
+    boolean loop = reason.contains("symbolic link");
+    unreadable(
+        log,
+        loop ? "a link that leads back to itself" : "no way to read it (" + reason + ")",
+        loop ? "put the file itself there" : "let your account read it");
   }
 
   private static void unreadable(ProblemLog log, String found, String remedy) {

@@ -15,13 +15,13 @@ import taperbook.problem.SourcePlace;
  * Decodes UTF-8 strictly: a byte that is not UTF-8 is a problem, never a replacement character. A
  * byte order mark at the start is dropped.
  */
-final class Utf8Text {
-  private static final String REMEDY =
-      "save the file again with the encoding UTF-8 (in a spreadsheet: CSV UTF-8)";
+public final class Utf8Text {
+  private static final String REMEDY = "save the file again with the encoding UTF-8";
 
   private Utf8Text() {}
 
-  static Checked<String> decode(InputFile file) {
+  /** The text, or the place of the first byte that is none. */
+  public static Checked<String> decode(InputFile file) {
     ByteBuffer bytes = ByteBuffer.wrap(file.bytes());
     CharBuffer text = CharBuffer.allocate(bytes.remaining());
     boolean malformed =
@@ -55,7 +55,9 @@ final class Utf8Text {
                 SourcePlace.line(file.path(), line),
                 found,
                 "text in UTF-8",
-                REMEDY)));
+                file.path().endsWith(".csv")
+                    ? REMEDY + " (in a spreadsheet: CSV UTF-8)"
+                    : REMEDY)));
   }
 
   private static String hex(int value) {

@@ -60,7 +60,8 @@ public final class ReportWriter {
     if (template.value().isEmpty() || article.value().isEmpty()) {
       return Checked.refused(problems);
     }
-    return pages(job, template.value().get(), article.value().get());
+    String name = template.value().get();
+    return Checked.of(article.value().get(), problems).then(parts -> pages(job, name, parts));
   }
 
   /**

@@ -36,9 +36,9 @@ final class NumberReaderTest {
         "fast|write a plain number, as in 57.6, or leave the cell empty",
         "+|write a plain number, as in 57.6, or leave the cell empty",
         ".|write a plain number, as in 57.6, or leave the cell empty",
-        "0x10|write the number alone; the unit stands in the column head",
+        "0x10|write a plain number, as in 57.6, or leave the cell empty",
         "\u0661\u0662|write a plain number, as in 57.6, or leave the cell empty",
-        "1e999|write the number alone; the unit stands in the column head",
+        "1e999|write a plain number, as in 57.6, or leave the cell empty",
         "Infinity|write a plain number, as in 57.6, or leave the cell empty"
       })
   void everyOtherTextHasItsRemedy(String cell, String remedy) {

@@ -161,7 +161,8 @@ final class ReportCheckTest {
         "window: most|9|\"most\"; expected two whole numbers of per cent, as in 10-80 %. To mend:"
             + " write the window in that form. [value-not-understood]",
         "window: 80-10 %|9|\"80-10 %\"; expected a window that rises, within 0 to 100 %. To mend:"
-            + " write the lower edge first. [value-out-of-range]",
+            + " write two different states of charge, none above 100, the lower one first."
+            + " [value-out-of-range]",
         "units: miles|8|\"miles\"; expected one of the words mi, km. To mend: write mi."
             + " [value-not-understood]",
         "basis: rate|8|\"rate\"; expected one of the words driven, rated. To mend: write rated."

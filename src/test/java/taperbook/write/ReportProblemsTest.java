@@ -25,7 +25,7 @@ final class ReportProblemsTest {
     assertThat(problems.get(0).code()).isEqualTo(ProblemCode.NUMBER_UNKNOWN);
     // The article begins on line 12 of its file; the third line of it is line 14.
     assertThat(problems.get(0).place()).hasToString("reports/finch-first-look.md:14:6");
-    assertThat(problems.get(0).found()).isEqualTo("\u201ctime_to_ad_150_km\u201d");
+    assertThat(problems.get(0).found()).isEqualTo("\"time_to_ad_150_km\"");
     assertThat(problems.get(0).remedy()).startsWith("write time_to_add_150_km");
   }
 

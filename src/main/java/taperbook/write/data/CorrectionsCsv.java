@@ -37,7 +37,8 @@ public final class CorrectionsCsv {
 
   private static List<String> cells(Correction correction, MovedNumber moved) {
     List<String> cells = new ArrayList<>(beginning(correction));
-    cells.addAll(List.of(moved.id(), moved.session(), moved.against(), moved.label()));
+    List.of(moved.id(), moved.session(), moved.against(), moved.label())
+        .forEach(text -> cells.add(CsvText.harmless(text)));
     cells.add(moved.unit().symbol());
     cells.addAll(amounts(moved.before()));
     cells.addAll(amounts(moved.after()));

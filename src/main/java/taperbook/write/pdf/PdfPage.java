@@ -1,6 +1,7 @@
 package taperbook.write.pdf;
 
 import com.openhtmltopdf.extend.FSStream;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -54,6 +55,9 @@ public final class PdfPage {
             .useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData())
             .useProtocolsStreamImplementation(this::figure, FIGURE_SCHEME)
             .useProtocolsStreamImplementation(PdfPage::font, PdfFonts.SCHEME)
+            .useExternalResourceAccessControl(
+                (address, type) -> isOurs(address),
+                ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
             .useFastMode();
     try (BatikSVGDrawer drawer = new BatikSVGDrawer();
         PdfBoxRenderer renderer = builder.useSVGDrawer(drawer).buildPdfRenderer();
@@ -62,6 +66,12 @@ public final class PdfPage {
     } catch (IOException e) {
       throw new UncheckedIOException(heading.title(), e);
     }
+  }
+
+  /** A template may show charts and what it holds itself; no file and no address of the web. */
+  private static boolean isOurs(String address) {
+    return List.of(FIGURE_SCHEME, PdfFonts.SCHEME, "data").stream()
+        .anyMatch(scheme -> address.startsWith(scheme + ":"));
   }
 
   private FSStream figure(String address) {

@@ -17,6 +17,7 @@ import taperbook.model.ReportPlan;
 import taperbook.problem.Nearest;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
+import taperbook.problem.Quoted;
 import taperbook.problem.SourcePlace;
 import taperbook.words.Wording;
 
@@ -153,7 +154,7 @@ final class ArticleFunctions {
     return new Problem(
         code,
         here(),
-        "\u201c" + name + "\u201d",
+        Quoted.of(name),
         expected,
         near.isEmpty() ? remedy(code, known) : "write " + String.join(" or ", near));
   }

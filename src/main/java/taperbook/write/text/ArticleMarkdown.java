@@ -29,13 +29,32 @@ final class ArticleMarkdown {
 
   private ArticleMarkdown() {}
 
+  private static MutableDataSet options() {
+    return new MutableDataSet()
+        .set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
+        .set(HtmlRenderer.ESCAPE_HTML, true)
+        .set(HtmlRenderer.SUPPRESS_HTML_COMMENT_BLOCKS, true)
+        .set(HtmlRenderer.SUPPRESS_INLINE_HTML_COMMENTS, true);
+  }
+
+  /** A picture as it is written, with its line from 0. */
+  record Picture(String written, int line) {}
+
+  /** The pictures that are left out. */
+  static List<Picture> pictures(String markdown) {
+    Document document = Parser.builder(options()).build().parse(markdown);
+    List<Picture> pictures = new ArrayList<>();
+    for (Node node : document.getDescendants()) {
+      if (node instanceof Image || node instanceof ImageRef) {
+        int line = document.getLineNumber(node.getStartOffset());
+        pictures.add(new Picture(node.getChars().toString(), line));
+      }
+    }
+    return pictures;
+  }
+
   static List<ArticlePart> parts(String markdown, Set<String> figures) {
-    MutableDataSet options =
-        new MutableDataSet()
-            .set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
-            .set(HtmlRenderer.ESCAPE_HTML, true)
-            .set(HtmlRenderer.SUPPRESS_HTML_COMMENT_BLOCKS, true)
-            .set(HtmlRenderer.SUPPRESS_INLINE_HTML_COMMENTS, true);
+    MutableDataSet options = options();
     Document document = Parser.builder(options).build().parse(markdown);
     lowerHeadings(document);
     dropPictures(document);

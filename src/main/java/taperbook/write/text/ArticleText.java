@@ -2,6 +2,7 @@ package taperbook.write.text;
 
 import freemarker.core.ParseException;
 import freemarker.core.PlainTextOutputFormat;
+import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
@@ -10,12 +11,14 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
+import taperbook.problem.Quoted;
 import taperbook.problem.SourcePlace;
 
 /** The tester's article: its numbers filled in, then its Markdown made into safe HTML. */
@@ -45,12 +48,27 @@ public final class ArticleText {
 
   /** The parts of the article in order, or every problem met in it. */
   public Checked<List<ArticlePart>> parts() {
-    return filled().then(markdown -> Checked.good(ArticleMarkdown.parts(markdown, figures)));
+    return filled()
+        .then(markdown -> Checked.of(ArticleMarkdown.parts(markdown, figures), pictures(markdown)));
   }
 
   /** What stands in the Markdown where a chart is to be. */
   static String token(String figure) {
     return "\u2063chart:" + figure + "\u2063";
+  }
+
+  private List<Problem> pictures(String markdown) {
+    ReportPlan.Article article = source.article();
+    return ArticleMarkdown.pictures(markdown).stream()
+        .map(
+            p ->
+                new Problem(
+                    ProblemCode.PICTURE_LEFT_OUT,
+                    SourcePlace.line(article.file(), article.firstLine() + p.line()),
+                    Quoted.of(p.written()),
+                    "text and charts; of a picture, the words in its brackets are printed",
+                    "call a chart with ${figure(\"name\")}, or put the picture beside the report"))
+        .toList();
   }
 
   private Checked<String> filled() {
@@ -64,8 +82,13 @@ public final class ArticleText {
           new Template(article.file(), new StringReader(article.markdown()), configuration);
       var environment = template.createProcessingEnvironment(functions.model(), out);
       environment.setTemplateExceptionHandler(
-          (failure, where, writer) -> functions.problems().add(problem(article, failure)));
-      environment.process();
+          (failure, where, writer) ->
+              RestrictedTemplates.keep(functions.problems(), problem(article, failure), failure));
+      _CoreAPI.addThreadInterruptedChecks(template);
+      Optional<String> endless = BoundedRun.run(environment::process);
+      if (endless.isPresent()) {
+        return Checked.refused(List.of(broken(SourcePlace.file(article.file()), endless.get())));
+      }
     } catch (ParseException e) {
       SourcePlace place = ArticleFunctions.place(article, e.getLineNumber(), e.getColumnNumber());
       return Checked.refused(List.of(broken(place, e.getEditorMessage())));

@@ -5,6 +5,7 @@ import freemarker.cache.StringTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
+import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
 import freemarker.template.SimpleObjectWrapper;
 import freemarker.template.Template;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TimeZone;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +34,7 @@ import taperbook.problem.SourcePlace;
 public final class RestrictedTemplates {
   private static final String FOLDER = "templates/";
   private static final int MOST_OF_A_MESSAGE = 200;
+  private static final int MOST_PROBLEMS = 1000;
   private static final Pattern BLAMED = Pattern.compile("==> ([^\n]*?) +\\[in ");
   private final Configuration configuration;
 
@@ -50,7 +53,7 @@ public final class RestrictedTemplates {
 
   /** A configuration that opens nothing but the data a template is given. */
   static Configuration restricted() {
-    Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+    Configuration configuration = new CountedConfiguration();
     configuration.setObjectWrapper(new SimpleObjectWrapper(Configuration.VERSION_2_3_34));
     configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
     configuration.setAPIBuiltinEnabled(false);
@@ -82,8 +85,11 @@ public final class RestrictedTemplates {
       Template template = configuration.getTemplate(name);
       var environment = template.createProcessingEnvironment(model, out);
       environment.setTemplateExceptionHandler(
-          (failure, where, writer) -> problems.add(problem(failure, name)));
-      environment.process();
+          (failure, where, writer) -> keep(problems, problem(failure, name), failure));
+      Optional<String> endless = BoundedRun.run(environment::process);
+      if (endless.isPresent()) {
+        return Checked.refused(List.of(broken(SourcePlace.file(FOLDER + name), endless.get())));
+      }
     } catch (ParseException e) {
       problems.add(
           broken(
@@ -97,6 +103,39 @@ public final class RestrictedTemplates {
       throw new UncheckedIOException(name, e);
     }
     return Checked.of(out.toString(), problems.stream().distinct().toList());
+  }
+
+  /** Keeps a problem and goes on, unless there are so many that the rest would say no more. */
+  static void keep(List<Problem> problems, Problem problem, TemplateException failure)
+      throws TemplateException {
+    if (problems.size() >= MOST_PROBLEMS) {
+      throw failure;
+    }
+    problems.add(problem);
+  }
+
+  /** Templates whose steps are counted by {@link BoundedRun}, those they include as well. */
+  private static final class CountedConfiguration extends Configuration {
+    CountedConfiguration() {
+      super(VERSION_2_3_34);
+    }
+
+    @Override
+    public Template getTemplate(
+        String name,
+        Locale locale,
+        Object condition,
+        String encoding,
+        boolean parsed,
+        boolean ignoreMissing)
+        throws IOException {
+      Template template =
+          super.getTemplate(name, locale, condition, encoding, parsed, ignoreMissing);
+      if (template != null) {
+        _CoreAPI.addThreadInterruptedChecks(template);
+      }
+      return template;
+    }
   }
 
   private static Problem problem(TemplateException failure, String name) {
@@ -130,6 +169,7 @@ public final class RestrictedTemplates {
     if (blamed.find()) {
       line = line.replaceFirst("[:,]?( ==> .*)?$", "") + ": " + blamed.group(1).strip();
     }
+    line = line.replaceFirst(":( \u2026)?$", "").replaceAll(" +", " ");
     return line.length() <= MOST_OF_A_MESSAGE
         ? line
         : line.substring(0, MOST_OF_A_MESSAGE - 1) + "\u2026";

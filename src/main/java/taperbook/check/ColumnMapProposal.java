@@ -2,12 +2,14 @@ package taperbook.check;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import taperbook.model.Channel;
 import taperbook.model.InputFile;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
@@ -45,6 +47,16 @@ public record ColumnMapProposal(String path, List<String> lines, long errors) {
         .anyMatch(p -> FOREIGN.contains(p.code()) && p.place().file().equals(readingsPath));
   }
 
+  /**
+   * True for a head such as {@code power [kW]}: who writes one knows the form, and is helped by
+   * what is said of the other heads, not by a guess that might take kilojoules for kilowatt-hours.
+   */
+  private static boolean isInOurForm(String head) {
+    ColumnHead parts = ColumnHead.of(head);
+    return !parts.unit().isEmpty()
+        && Arrays.stream(Channel.values()).anyMatch(c -> c.columnName().equals(parts.name()));
+  }
+
   /** The guess, if a time and a channel can be told. */
   public static Optional<ColumnMapProposal> of(InputFile file) {
     return LayoutGuess.of(file)
@@ -57,6 +69,9 @@ public record ColumnMapProposal(String path, List<String> lines, long errors) {
 
   private static Optional<ColumnMapProposal> propose(
       InputFile file, CsvLayout layout, CsvTable table) {
+    if (table.header().cells().stream().anyMatch(ColumnMapProposal::isInOurForm)) {
+      return Optional.empty();
+    }
     List<ForeignColumn> columns =
         IntStream.range(0, table.header().cells().size())
             .mapToObj(i -> new ForeignColumn(table, i))

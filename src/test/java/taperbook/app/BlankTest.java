@@ -65,6 +65,10 @@ final class BlankTest {
           "air pressure",
           "tyre pressure",
           "payload",
+          "drag area",
+          "rolling coefficient",
+          "vehicle mass",
+          "body",
           "climate control",
           "route",
           "rated range",
@@ -84,7 +88,10 @@ final class BlankTest {
           "currency", "EUR",
           "read from", "film",
           "start soc", "90",
-          "route", "loop");
+          "route", "loop",
+          "rolling coefficient", "0.01",
+          "vehicle mass", "1600",
+          "body", "hatchback");
 
   private static final Map<String, String> PRICES =
       Map.of("price per kWh", "EUR/kWh", "price per minute", "EUR/min", "session fee", "EUR");

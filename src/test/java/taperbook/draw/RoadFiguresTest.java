@@ -93,7 +93,7 @@ final class RoadFiguresTest {
     assertThat(timeline.svg().replace('\u00a0', ' '))
         .containsPattern(">[0-9]+ to [0-9]+ %</text>")
         .contains(">100 %</text>")
-        .contains("test-session: ");
+        .contains("Northmoor Finch: ");
     assertThat(timeline.textAlternative()).contains("Timeline of a trip of 800 km");
   }
 

@@ -55,15 +55,15 @@ final class CheckCommand {
     long notices = all.size() - errors;
     messages.result(
         "checked "
-            + count(project.sessionNames().size(), "session")
+            + Messages.count(project.sessionNames().size(), "session")
             + ", "
-            + count(project.rangeTestNames().size(), "range test")
+            + Messages.count(project.rangeTestNames().size(), "range test")
             + ", "
-            + count(names.size(), "report")
+            + Messages.count(names.size(), "report")
             + ": "
-            + count(errors, "error")
+            + Messages.count(errors, "error")
             + ", "
-            + count(notices, "notice"));
+            + Messages.count(notices, "notice"));
     return errors == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
   }
 
@@ -74,12 +74,8 @@ final class CheckCommand {
             + ", the file is read without being changed, "
             + (proposal.errors() == 0
                 ? "and without errors"
-                : "with " + count(proposal.errors(), "error"))
+                : "with " + Messages.count(proposal.errors(), "error"))
             + ":");
     proposal.lines().forEach(messages::remark);
-  }
-
-  private static String count(long number, String what) {
-    return number + " " + what + (number == 1 ? "" : "s");
   }
 }

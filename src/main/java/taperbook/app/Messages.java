@@ -22,6 +22,11 @@ final class Messages {
     this.surroundings = surroundings;
   }
 
+  /** A number of things in words, such as {@code 1 error} or {@code 2 errors}. */
+  static String count(long number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
+  }
+
   /** Says what is going on, on a terminal only; the next message takes its place. */
   void progress(int done, int all, String what) {
     if (surroundings.terminal()) {

@@ -88,10 +88,17 @@ final class Pipeline {
 
   private Checked<Revision.Outcome> revised(
       ReportSources sources, Earlier earlier, ReportResult result) {
+    Revision revision = new Revision(sources.plan(), earlier);
+    return revision.withoutNumbers().orElseGet(() -> held(revision, sources, result));
+  }
+
+  /** Holds the numbers as they would be written against those of the earlier versions. */
+  private Checked<Revision.Outcome> held(
+      Revision revision, ReportSources sources, ReportResult result) {
     List<InputFile> inputs = inputs(sources);
     byte[] json = new NumbersJson(result, inputs).bytes();
     return NumbersFile.read(CarriedReport.NUMBERS, json)
-        .then(numbers -> new Revision(sources.plan(), earlier).of(numbers, inputs, program.name()));
+        .then(numbers -> revision.of(numbers, inputs, program.name()));
   }
 
   /** What making the report would meet; nothing is kept. */

@@ -42,21 +42,37 @@ final class Revision {
   record Outcome(List<Correction> corrections, Optional<LocalDate> freeze) {}
 
   /**
-   * The corrections of this version, or why it may not be made.
+   * What came of it where no earlier version was published, or where only a record is carried:
+   * nothing is held against the numbers then.
+   */
+  Optional<Checked<Outcome>> withoutNumbers() {
+    Optional<LocalDate> day = plan.heading().versionDay();
+    if (earlier.isCarried() || day.isEmpty()) {
+      return Optional.of(
+          earlier.recorded().then(all -> Checked.good(new Outcome(all, Optional.empty()))));
+    }
+    return earlier.newest().isPresent()
+        ? Optional.empty()
+        : Optional.of(Checked.good(new Outcome(List.of(), toFreeze(day.get()))));
+  }
+
+  private Optional<LocalDate> toFreeze(LocalDate day) {
+    return Optional.of(day).filter(d -> plan.heading().history().published());
+  }
+
+  /**
+   * The corrections of this version, or why it may not be made, where an earlier one was published.
    *
    * @param numbers its numbers
    * @param inputs the files it is made from
    * @param program name and version of the program
    */
   Checked<Outcome> of(NumbersFile numbers, List<InputFile> inputs, String program) {
-    Optional<LocalDate> day = plan.heading().versionDay();
-    if (earlier.isCarried() || day.isEmpty()) {
-      return earlier.recorded().then(all -> Checked.good(new Outcome(all, Optional.empty())));
-    }
+    LocalDate day = plan.heading().versionDay().orElseThrow();
     Map<String, InputFile> byPath = new TreeMap<>();
     inputs.forEach(i -> byPath.put(i.path(), i));
-    Checked<List<Correction>> corrections = corrections(day.get(), numbers, byPath, program);
-    Optional<Checked<CarriedReport>> same = earlier.of(day.get());
+    Checked<List<Correction>> corrections = corrections(day, numbers, byPath, program);
+    Optional<Checked<CarriedReport>> same = earlier.of(day);
     if (same.isPresent()) {
       return corrections.then(
           all ->
@@ -64,12 +80,11 @@ final class Revision {
                   .then(
                       published ->
                           unchanged(
-                              day.get(),
+                              day,
                               Moves.between(published, numbers, byPath, program),
                               new Outcome(all, Optional.empty()))));
     }
-    Optional<LocalDate> freeze = plan.heading().history().published() ? day : Optional.empty();
-    return corrections.then(all -> unsaid(all, freeze, numbers, byPath, program));
+    return corrections.then(all -> unsaid(all, toFreeze(day), numbers, byPath, program));
   }
 
   /** The recorded corrections, and the one of this version's day. */

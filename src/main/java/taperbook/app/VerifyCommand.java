@@ -86,10 +86,10 @@ final class VerifyCommand {
     long differing = differences.stream().filter(d -> d.kind() == kind).count();
     String what =
         switch (kind) {
-          case INPUT -> count(carried.numbers().hashes().size(), "input") + " by hash";
-          case NUMBER -> count(carried.numbers().numbers().size(), "number");
-          case TEXT -> "text of " + count(carried.pages().size(), "page");
-          case DRAWING -> "drawing of " + count(carried.pages().size(), "page");
+          case INPUT -> Messages.count(carried.numbers().hashes().size(), "input") + " by hash";
+          case NUMBER -> Messages.count(carried.numbers().numbers().size(), "number");
+          case TEXT -> "text of " + Messages.count(carried.pages().size(), "page");
+          case DRAWING -> "drawing of " + Messages.count(carried.pages().size(), "page");
           case REST -> "outline, structure, metadata and attachments";
         };
     messages.result("  " + what + ": " + (differing == 0 ? "the same" : differing + " differing"));
@@ -145,10 +145,6 @@ final class VerifyCommand {
   }
 
   private static String inputs(CarriedReport carried) {
-    return count(carried.numbers().hashes().size(), "file");
-  }
-
-  private static String count(int number, String what) {
-    return number + " " + what + (number == 1 ? "" : "s");
+    return Messages.count(carried.numbers().hashes().size(), "file");
   }
 }

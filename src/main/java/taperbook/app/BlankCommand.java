@@ -9,12 +9,12 @@ import taperbook.app.blank.SheetKind;
 import taperbook.app.blank.SheetPlan;
 import taperbook.app.blank.StartFiles;
 import taperbook.app.blank.StartUnits;
+import taperbook.model.Paper;
 import taperbook.model.Unit;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.read.FileName;
 import taperbook.read.ProjectFolder;
-import taperbook.write.sheet.Paper;
 import taperbook.write.sheet.SheetWriter;
 
 /** Writes the files that a tester starts from, and recording sheets. Never writes over a file. */

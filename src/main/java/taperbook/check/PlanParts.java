@@ -1,10 +1,12 @@
 package taperbook.check;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import taperbook.model.Basis;
+import taperbook.model.Paper;
 import taperbook.model.ReportPlan;
 import taperbook.model.Unit;
 import taperbook.problem.ProblemCode;
@@ -17,7 +19,8 @@ import taperbook.read.RawText;
 final class PlanParts {
   private static final List<String> UNITS = List.of(Unit.MILE.symbol(), Unit.KILOMETRE.symbol());
   private static final List<String> BASES = List.of(Basis.DRIVEN.words(), Basis.RATED.words());
-
+  private static final List<String> PAPERS =
+      Arrays.stream(Paper.values()).map(Paper::word).toList();
   private static final List<String> YES_OR_NO = List.of("yes", "no");
 
   private final RawReport raw;
@@ -79,7 +82,13 @@ final class PlanParts {
             .flatMap(v -> choice(v, YES_OR_NO, Suggestion.of(v.text(), YES_OR_NO)))
             .filter("yes"::equals)
             .isPresent();
-    return new ReportPlan.Style(units, basis, template, film);
+    Paper paper =
+        frontMatter
+            .value(ReportKey.PAPER)
+            .flatMap(v -> choice(v, PAPERS, Suggestion.of(v.text(), PAPERS)))
+            .flatMap(Paper::ofWord)
+            .orElse(Paper.A4);
+    return new ReportPlan.Style(units, basis, template, film, paper);
   }
 
   private Optional<String> choice(RawText written, List<String> words, Optional<String> meant) {

@@ -21,7 +21,8 @@ public enum ReportKey {
   TRIP("trip", "the trip to plan", "800 km, station every 50 km, 6 min per stop"),
   UNITS("units", "the unit of distances", "km"),
   BASIS("basis", "what headline distances rest on", "driven"),
-  TEMPLATE("template", "the name of a template", "report"),
+  TEMPLATE("template", "the name of a template, such as brief for a short PDF", "brief"),
+  PAPER("paper", "what the PDF is laid out for: a4 or letter", "letter"),
   FILM("film", "whether charts are also painted for a film: yes or no", "yes");
 
   private final String words;

@@ -114,11 +114,12 @@ public record ReportPlan(
    * @param basis {@link Basis#DRIVEN} or {@link Basis#RATED}: what headline distances rest on
    * @param template name of the template
    * @param film whether charts are also painted for a film: dark, clear and small
+   * @param paper what the PDF is laid out for
    */
-  public record Style(Unit units, Basis basis, String template, boolean film) {
-    /** The style of a report without pictures for a film. */
+  public record Style(Unit units, Basis basis, String template, boolean film, Paper paper) {
+    /** The style of a report on A4 without pictures for a film. */
     public Style(Unit units, Basis basis, String template) {
-      this(units, basis, template, false);
+      this(units, basis, template, false, Paper.A4);
     }
   }
 

@@ -28,19 +28,19 @@ final class LibraryModel {
 
   /** For the page in a browser. */
   Map<String, Object> screen() {
-    return model("html", "screen.css");
+    return model("html", text("screen.css"));
   }
 
   /** For paper. */
   Map<String, Object> print() {
-    return model("pdf", "print.css");
+    return model("pdf", job.templates().print(job.result().plan().style().paper()));
   }
 
   private Map<String, Object> model(String medium, String css) {
     Map<String, Object> model =
         new LibraryPage(job.result()).map(job.inputs(), job.made(), job.program());
     model.put("medium", medium);
-    model.put("css", markup(text(css)));
+    model.put("css", markup(css));
     model.put("script", markup(text(SCRIPT)));
     model.put("scriptHash", sha256(text(SCRIPT)));
     model.put("attached", !job.attached().isEmpty());
@@ -79,7 +79,8 @@ final class LibraryModel {
         "title", figure.title(),
         "caption", figure.caption(),
         "alt", figure.textAlternative(),
-        "svg", markup(figure.svg()));
+        "svg", markup(figure.svg()),
+        "narrow", markup(figure.narrowSvg()));
   }
 
   private static Object markup(String html) {

@@ -23,12 +23,12 @@ final class TemplateModel {
 
   /** For the page in a browser. */
   Map<String, Object> screen() {
-    return model("html", "screen.css");
+    return model("html", job.templates().texts().getOrDefault("screen.css", ""));
   }
 
   /** For paper. */
   Map<String, Object> print() {
-    return model("pdf", "print.css");
+    return model("pdf", job.templates().print(job.result().plan().style().paper()));
   }
 
   /**
@@ -46,7 +46,7 @@ final class TemplateModel {
     Map<String, Object> model =
         new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());
     model.put("medium", medium);
-    model.put("css", markup(job.templates().texts().getOrDefault(css, "")));
+    model.put("css", markup(css));
     Map<String, Object> figures = new LinkedHashMap<>();
     job.figures().forEach(f -> figures.put(f.id(), figure(f)));
     List<Object> parts = new ArrayList<>();
@@ -76,6 +76,7 @@ final class TemplateModel {
         "caption", figure.caption(),
         "alt", figure.textAlternative(),
         "svg", markup(figure.svg()),
+        "narrow", markup(figure.narrowSvg()),
         "comparing", figure.comparing());
   }
 

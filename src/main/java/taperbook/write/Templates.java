@@ -8,12 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import taperbook.model.Paper;
 
 /** The texts of templates and style sheets by file name, such as {@code report.ftlh}. */
 public final class Templates {
   /** The files that are built in, and that a user's folder may replace. */
   public static final List<String> BUILT_IN =
       List.of(
+          "brief.ftlh",
+          "letter.css",
           "library.ftlh",
           "library.js",
           "methods.ftlh",
@@ -58,6 +61,12 @@ public final class Templates {
     SortedMap<String, String> joined = new TreeMap<>(texts);
     joined.putAll(own);
     return new Templates(joined);
+  }
+
+  /** The style sheet of a PDF on a paper; sizes other than A4 have theirs behind the common one. */
+  String print(Paper paper) {
+    String common = texts.getOrDefault("print.css", "");
+    return paper == Paper.A4 ? common : common + texts.getOrDefault(paper.word() + ".css", "");
   }
 
   /** All texts by file name. */

@@ -83,7 +83,8 @@ final class ReportFilmTest {
             plan.heading(),
             plan.subject(),
             plan.wishes(),
-            new ReportPlan.Style(style.units(), style.basis(), style.template(), true),
+            new ReportPlan.Style(
+                style.units(), style.basis(), style.template(), true, style.paper()),
             plan.article());
     return new WriteJob(
         new ReportResult(filmed, job.result().main(), job.result().compared()),

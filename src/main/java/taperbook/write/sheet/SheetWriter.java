@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.model.Paper;
 import taperbook.problem.Checked;
 import taperbook.write.pdf.PdfHeading;
 import taperbook.write.pdf.PdfPage;

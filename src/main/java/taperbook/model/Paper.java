@@ -1,4 +1,4 @@
-package taperbook.write.sheet;
+package taperbook.model;
 
 import java.util.Arrays;
 import java.util.Optional;
@@ -23,13 +23,13 @@ public enum Paper {
     this.size = size;
   }
 
-  /** The word on the command line and in the name of the file. */
+  /** The word on the command line, in a front matter, and in names of files. */
   public String word() {
     return word;
   }
 
   /** Width and height as a style sheet has them. */
-  String size() {
+  public String size() {
     return size;
   }
 

@@ -71,6 +71,18 @@ public record ChartStyle(
         Ground.PAPER);
   }
 
+  /** For a narrow screen, where a pixel of the picture is a bit less than one of the screen. */
+  public static ChartStyle narrow() {
+    return new ChartStyle(
+        360,
+        300,
+        new Margins(34, 32, 18, 44),
+        new Type(11.5, 12, 0, 1.06),
+        new Weights(2, 0.8, 1.1, 2.4, 3.6),
+        Words.UNTITLED,
+        Ground.PAPER);
+  }
+
   /** For film: 1920 x 1080, no text below 28 pixels. */
   public static ChartStyle film() {
     return new ChartStyle(

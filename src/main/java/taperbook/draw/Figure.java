@@ -2,6 +2,7 @@ package taperbook.draw;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * One figure of a report: a chart as SVG for pages and as PNG for film, with its words.
@@ -16,6 +17,7 @@ public final class Figure {
   private final String caption;
   private final String textAlternative;
   private final String svg;
+  private final Supplier<String> narrowSvg;
   private final Function<Rendition, byte[]> png;
 
   /**
@@ -30,7 +32,7 @@ public final class Figure {
    */
   public Figure(
       String id, String title, String caption, String textAlternative, String svg, byte[] png) {
-    this(id, title, caption, textAlternative, svg, painted(png.clone()));
+    this(id, title, caption, textAlternative, svg, () -> "", painted(png.clone()));
   }
 
   private Figure(
@@ -39,24 +41,27 @@ public final class Figure {
       String caption,
       String textAlternative,
       String svg,
+      Supplier<String> narrowSvg,
       Function<Rendition, byte[]> png) {
     this.id = id;
     this.title = title;
     this.caption = caption;
     this.textAlternative = textAlternative;
     this.svg = svg;
+    this.narrowSvg = narrowSvg;
     this.png = png;
   }
 
   /** Paints a draft: its SVG now, its PNG each time it is asked for. */
   public static Figure of(Draft draft) {
-    return new Figure(
-        draft.chart().id(),
-        draft.chart().title().text(),
+    Chart chart = draft.chart();
+    return of(
+        chart.id(),
+        chart.title().text(),
         draft.caption(),
         draft.textAlternative(),
-        SvgPicture.write(draft.chart(), draft.textAlternative()),
-        rendition -> PngPicture.write(draft.chart(), rendition.style()));
+        SvgPicture.painting(chart),
+        rendition -> PngPicture.write(chart, rendition.style()));
   }
 
   private static Function<Rendition, byte[]> painted(byte[] png) {
@@ -74,13 +79,30 @@ public final class Figure {
    */
   public static Figure of(
       String id, String title, String caption, String textAlternative, Painting painting) {
+    return of(
+        id,
+        title,
+        caption,
+        textAlternative,
+        painting,
+        rendition -> PngPicture.write(painting, rendition.style()));
+  }
+
+  private static Figure of(
+      String id,
+      String title,
+      String caption,
+      String textAlternative,
+      Painting painting,
+      Function<Rendition, byte[]> png) {
     return new Figure(
         id,
         title,
         caption,
         textAlternative,
         SvgPicture.write(id, title, textAlternative, painting),
-        rendition -> PngPicture.write(painting, rendition.style()));
+        () -> SvgPicture.narrow(id, title, textAlternative, painting),
+        png);
   }
 
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
@@ -114,6 +136,14 @@ public final class Figure {
    */
   public String svg() {
     return svg;
+  }
+
+  /**
+   * The chart as SVG, 360 x 300 units, for a narrow screen; its ids begin with {@link #id()} and
+   * {@code -narrow}. Empty if the figure was painted beforehand.
+   */
+  public String narrowSvg() {
+    return narrowSvg.get();
   }
 
   /** The chart as PNG, 1920 x 1080 pixels; a new array each time. */

@@ -17,7 +17,12 @@ public enum Ground {
   /** A dark ground of its own. */
   DARK(
       new Color(0x11181c),
-      dark(new Color(0xb0bcc3), new Color(0x2b363c), new Color(0x17414a), new Color(0x3a2a1e))),
+      dark(
+          new Color(0xb0bcc3),
+          new Color(0x2b363c),
+          new Color(0x17414a),
+          new Color(0x3a2a1e),
+          new Color(0x2a6571))),
   /** A moving picture: no ground, light lines in a dark outline, tints that let it through. */
   CLEAR(
       new Color(0, true),
@@ -25,7 +30,10 @@ public enum Ground {
           new Color(0xe2e9ec),
           new Color(0x55ffffff, true),
           new Color(0x9916404a, true),
-          new Color(0x8c41301f, true)));
+          new Color(0x8c41301f, true),
+          new Color(0xcc2a6571, true)));
+
+  private static final int OPAQUE = 255;
 
   private static final List<Color> SESSIONS_ON_DARK =
       List.of(
@@ -49,10 +57,13 @@ public enum Ground {
     return color;
   }
 
-  /** How a colour of the palette looks here. */
+  /** How a colour of the palette looks here; one that lets the ground through still does. */
   public Color of(Color onPaper) {
     if (this == PAPER) {
       return onPaper;
+    }
+    if (onPaper.getAlpha() < OPAQUE) {
+      return thinned(of(new Color(onPaper.getRGB())), onPaper.getAlpha());
     }
     if (onPaper.equals(Palette.PAPER)) {
       return color;
@@ -61,7 +72,13 @@ public enum Ground {
     return session >= 0 ? SESSIONS_ON_DARK.get(session) : others.getOrDefault(onPaper, onPaper);
   }
 
-  private static Map<Color, Color> dark(Color grey, Color grid, Color band, Color hold) {
+  private static Color thinned(Color color, int opacity) {
+    int both = Math.round(color.getAlpha() * opacity / (float) OPAQUE);
+    return new Color(color.getRed(), color.getGreen(), color.getBlue(), both);
+  }
+
+  private static Map<Color, Color> dark(
+      Color grey, Color grid, Color band, Color hold, Color deep) {
     Map<Color, Color> map = new HashMap<>();
     map.put(Palette.INK, new Color(0xf3f6f7));
     map.put(Palette.GREY, grey);
@@ -70,6 +87,7 @@ public enum Ground {
     map.put(Palette.GRID, grid);
     map.put(Palette.BAND, band);
     map.put(Palette.HOLD, hold);
+    map.put(Palette.DEEP, deep);
     return Map.copyOf(map);
   }
 }

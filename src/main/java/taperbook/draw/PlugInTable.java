@@ -21,6 +21,7 @@ import taperbook.model.WantedDistance;
  * and their interval; a tint that deepens with the minutes only repeats it.
  */
 final class PlugInTable implements Painting {
+  private static final int OPAQUE = 255;
   private static final String TITLE = "Minutes for a distance, by where you plug in";
   private static final String FOOT =
       "Minutes, below them their interval. Hatched: not within what was recorded.";
@@ -81,7 +82,7 @@ final class PlugInTable implements Painting {
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
     List<TextRun> texts = new ArrayList<>(SheetHead.texts(TITLE, said.vehicle(), FOOT, style));
-    Box room = SheetHead.room(style);
+    Box room = SheetHead.room(FOOT, style);
     double left = room.width() * HEAD_COLUMN;
     double top = style.type().tick() * 1.9;
     double width = (room.width() - left) / distances.size();
@@ -120,11 +121,7 @@ final class PlugInTable implements Painting {
       g.draw(rectangle(box));
       return;
     }
-    // On a dark ground one tint will do: the minutes in the cell say the same.
-    g.setColor(
-        style.ground() == Ground.PAPER
-            ? tint(time.get().value() / longest)
-            : style.ground().of(Palette.BAND));
+    g.setColor(style.ground().of(tint(time.get().value() / longest)));
     g.fill(rectangle(box));
     Face value = new Face(style.type().label(), true, Palette.INK);
     Face small = new Face(style.type().tick(), false, Palette.INK);
@@ -159,15 +156,10 @@ final class PlugInTable implements Painting {
     return new Rectangle2D.Double(box.left(), box.top(), box.width(), box.height());
   }
 
-  /** From paper at no time to the deepest tint at the longest. */
+  /** From none at no time to the deepest tint at the longest; the ground shows through. */
   private static Color tint(double share) {
+    int opacity = (int) Math.round(OPAQUE * share);
     return new Color(
-        mixed(Palette.PAPER.getRed(), Palette.DEEP.getRed(), share),
-        mixed(Palette.PAPER.getGreen(), Palette.DEEP.getGreen(), share),
-        mixed(Palette.PAPER.getBlue(), Palette.DEEP.getBlue(), share));
-  }
-
-  private static int mixed(int from, int to, double share) {
-    return (int) Math.round(from + share * (to - from));
+        Palette.DEEP.getRed(), Palette.DEEP.getGreen(), Palette.DEEP.getBlue(), opacity);
   }
 }

@@ -8,6 +8,8 @@ import taperbook.draw.TextRun.Face;
 /** The words around a sheet: on film title and subtitle above, in both styles a line below. */
 final class SheetHead {
   private static final double BASELINE = 0.35;
+  private static final double LEADING = 1.25;
+  private static final String SPACE = " ";
 
   private SheetHead() {}
 
@@ -26,9 +28,33 @@ final class SheetHead {
       return texts;
     }
     Face quiet = new Face(size, false, Palette.GREY);
-    double baseline = style.height() - size * 0.75;
-    texts.add(new TextRun(foot, edge, baseline, Anchor.START, quiet));
+    List<String> lines = lines(foot, style);
+    double last = style.height() - size * 0.75;
+    for (int i = 0; i < lines.size(); i++) {
+      double baseline = last - (lines.size() - 1 - i) * size * LEADING;
+      texts.add(new TextRun(lines.get(i), edge, baseline, Anchor.START, quiet));
+    }
     return texts;
+  }
+
+  /** The line at the foot, cut at words where the picture is too narrow for it. */
+  private static List<String> lines(String foot, ChartStyle style) {
+    double width = style.width() - 2 * edge(style);
+    Face face = new Face(style.type().tick(), false, Palette.GREY);
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : foot.split(SPACE, -1)) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      double longerWidth = new TextRun(longer, 0, 0, Anchor.START, face).width();
+      if (!line.isEmpty() && longerWidth * style.type().slack() > width) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = longer;
+      }
+    }
+    lines.add(line);
+    return lines;
   }
 
   /** Left edge of all that stands on a sheet. */
@@ -36,11 +62,13 @@ final class SheetHead {
     return style.margins().left() * 0.4;
   }
 
-  /** Where the drawing may stand: below the title, above the line at the foot. */
-  static Box room(ChartStyle style) {
+  /** Where the drawing may stand: below the title, above the lines at the foot. */
+  static Box room(String foot, ChartStyle style) {
     double edge = edge(style);
     double top = style.titled() ? style.type().title() * 3.1 : style.type().tick() * 0.4;
-    double bottom = style.height() - style.type().tick() * (style.isSmall() ? 0.4 : 2.2);
+    double further = (lines(foot, style).size() - 1) * LEADING;
+    double below = style.isSmall() ? 0.4 : 2.2 + further;
+    double bottom = style.height() - style.type().tick() * below;
     return new Box(edge, top, style.width() - 2 * edge, bottom - top);
   }
 

@@ -23,16 +23,26 @@ final class SvgPicture {
    * @param description what the picture shows, for those who cannot see it
    */
   static String write(Chart chart, String description) {
-    return write(
-        chart.id(),
-        chart.title().text(),
-        description,
-        (g, style) -> Painter.paint(g, chart, style));
+    return write(chart.id(), chart.title().text(), description, painting(chart));
   }
 
   /** As {@link #write(Chart, String)}, of any picture. */
   static String write(String id, String title, String description, Painting painting) {
-    ChartStyle style = ChartStyle.print();
+    return write(id, title, description, painting, ChartStyle.print());
+  }
+
+  /** The picture for a narrow screen; it can stand in one page with the other one. */
+  static String narrow(String id, String title, String description, Painting painting) {
+    return write(id + "-narrow", title, description, painting, ChartStyle.narrow());
+  }
+
+  /** How a chart is painted. */
+  static Painting painting(Chart chart) {
+    return (g, style) -> Painter.paint(g, chart, style);
+  }
+
+  private static String write(
+      String id, String title, String description, Painting painting, ChartStyle style) {
     Document document =
         GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);

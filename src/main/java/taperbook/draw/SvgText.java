@@ -27,6 +27,7 @@ final class SvgText {
           "cy",
           "d",
           "fill",
+          "fill-opacity",
           "height",
           "id",
           "points",

@@ -96,7 +96,7 @@ final class TripTimeline implements Painting {
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
     List<TextRun> texts = new ArrayList<>(SheetHead.texts(title(), said.vehicle(), FOOT, style));
-    Box room = SheetHead.room(style);
+    Box room = SheetHead.room(FOOT, style);
     double axis = style.type().tick() * 2.2;
     double longest = lanes.stream().mapToDouble(TripLane::end).max().orElse(1);
     double height = Math.min((room.height() - axis) / lanes.size(), style.height() * 0.42);

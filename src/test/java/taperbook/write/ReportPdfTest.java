@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -154,14 +155,14 @@ final class ReportPdfTest {
             "Charts",
             "Charging and distance",
             "State by state",
+            "Side by side",
             "Range basis",
             "Two ways to each figure",
-            "Side by side",
             "Withheld",
-            "Methods",
-            "Definitions",
-            "Caveats",
             "Cautions",
+            "Methods",
+            "Caveats",
+            "Definitions",
             "Sources and recomputing",
             "Where each number comes from");
     assertThat(outline("methods.pdf")).contains("Methods", "Where each number comes from");
@@ -218,19 +219,23 @@ final class ReportPdfTest {
     }
   }
 
+  /** The range test's key in the list of files, and its rows behind that key. */
+  private static final Pattern KEY_AND_ROWS =
+      Pattern.compile("(F\\d)sessions/finch-ring-road/range-test\\.csv.*\\1:4,7");
+
   @Test
   void tellsInTheAppendixWhereANumberComesFrom() throws IOException {
     String text = text("methods.pdf").replaceAll("\\s", "");
     assertThat(text).contains("time_to_add_150_km_by_energy");
-    assertThat(text).contains("finch-ring-road/range-test.csv:4,7");
-    assertThat(text).contains("Timetoaddadistance,energybasis,energybasis");
+    assertThat(text).containsPattern(KEY_AND_ROWS);
+    assertThat(text).contains("Timetoaddadistance,energybasis");
   }
 
   @Test
   void tellsInTheReportItselfWhereANumberComesFrom() throws IOException {
     String text = text("report.pdf").replaceAll("\\s", "");
     assertThat(text).contains("time_to_add_150_km_by_energy");
-    assertThat(text).contains("finch-ring-road/range-test.csv:4,7");
+    assertThat(text).containsPattern(KEY_AND_ROWS);
   }
 
   @Test

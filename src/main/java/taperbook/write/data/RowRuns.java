@@ -30,12 +30,18 @@ public final class RowRuns {
   /** Rows for readers, one text for each file: {@code file:2–9, 12}. */
   public static List<String> words(List<RowRef> rows) {
     List<String> texts = new ArrayList<>();
+    lines(rows).forEach((file, lines) -> texts.add(file + ":" + lines));
+    return texts;
+  }
+
+  /** Rows for readers, by file: {@code 2–9, 12}. */
+  public static Map<String, String> lines(List<RowRef> rows) {
+    Map<String, String> texts = new TreeMap<>();
     byFile(rows)
         .forEach(
             (file, lines) -> {
               List<String> runs = runs(lines, "\u2013");
-              texts.add(
-                  file + ":" + (runs.size() <= MOST_RUNS_IN_WORDS ? text(runs) : span(lines)));
+              texts.put(file, runs.size() <= MOST_RUNS_IN_WORDS ? text(runs) : span(lines));
             });
     return texts;
   }

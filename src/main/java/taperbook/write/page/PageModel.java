@@ -67,8 +67,10 @@ public final class PageModel {
     map.put("displays", methods.displays());
     map.put("conditions", FactTexts.table(result.main().session().conditions()));
     map.put("caveats", marks.byKind());
-    map.put("numbers", numbers());
-    map.put("inputs", inputs.stream().map(PageModel::input).toList());
+    map.put("day", DayConditions.of(result.main().session()));
+    map.put("began", views.view(result.main(), "start_soc"));
+    map.put("numbers", numbers(new FileKeys(inputs)));
+    map.put("inputs", FileKeys.list(inputs));
     return map;
   }
 
@@ -100,28 +102,25 @@ public final class PageModel {
         .toList();
   }
 
-  private List<Map<String, Object>> numbers() {
+  private List<Map<String, Object>> numbers(FileKeys keys) {
     List<Map<String, Object>> all = new ArrayList<>();
     for (SessionResult session : result.sessions()) {
-      all.add(numbers(session.session().name(), session.numbers()));
+      all.add(numbers(session.session().name(), session.numbers(), keys));
     }
     for (PairResult pair : result.pairs()) {
       String name = result.main().session().name() + " against " + pair.other();
-      all.add(numbers(name, pair.numbers()));
+      all.add(numbers(name, pair.numbers(), keys));
     }
     return all;
   }
 
-  private Map<String, Object> numbers(String session, Numbers numbers) {
-    List<Map<String, Object>> views = numbers.all().stream().map(this::view).toList();
-    return Map.of("session", session, "numbers", views);
-  }
-
-  private Map<String, Object> view(ReportNumber number) {
-    return views.view(number);
-  }
-
-  private static Map<String, Object> input(InputFile input) {
-    return Map.of("file", input.path(), "sha256", input.sha256());
+  private Map<String, Object> numbers(String session, Numbers numbers, FileKeys keys) {
+    return Map.of(
+        "session",
+        session,
+        "numbers",
+        numbers.all().stream().map(views::view).toList(),
+        "groups",
+        NumberGroups.of(numbers.all(), views, keys));
   }
 }

@@ -1,0 +1,38 @@
+package taperbook.write.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.model.ConditionItem;
+import taperbook.model.Fact;
+import taperbook.model.Session;
+
+/** What a reader asks first about a session: what decides how fast it could be at all. */
+final class DayConditions {
+  private record Asked(ConditionItem item, String label) {}
+
+  private static final List<Asked> ASKED =
+      List.of(
+          new Asked(ConditionItem.BATTERY_TEMPERATURE_AT_START, "Battery at start"),
+          new Asked(ConditionItem.PRECONDITIONED, "Preconditioned"),
+          new Asked(ConditionItem.AMBIENT_TEMPERATURE, "Air"),
+          new Asked(ConditionItem.STATION_RATED_POWER, "Station rated"),
+          new Asked(ConditionItem.STATION_SHARED, "Station shared"));
+
+  private DayConditions() {}
+
+  /** Each with {@code label}, {@code value} and {@code known}; one not known says so. */
+  static List<Map<String, Object>> of(Session session) {
+    List<Map<String, Object>> list = new ArrayList<>();
+    for (Asked asked : ASKED) {
+      Optional<Fact> fact = session.conditions().known(asked.item());
+      list.add(
+          Map.of(
+              "label", asked.label(),
+              "value", fact.map(FactTexts::value).orElse("not known"),
+              "known", fact.map(f -> f.howKnown().words()).orElse("")));
+    }
+    return list;
+  }
+}

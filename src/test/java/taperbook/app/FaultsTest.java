@@ -59,6 +59,17 @@ final class FaultsTest {
     }
   }
 
+  /** Give {@code -Dreport.kills=500} for more; {@link ReportKills} also runs by itself. */
+  @Test
+  void a_report_killed_at_any_instant_is_wholly_old_or_wholly_new_and_is_made_next()
+      throws Exception {
+    int kills = Integer.getInteger("report.kills", 3);
+    ReportKills.Struck struck =
+        new ReportKills(ReportKills.ofTheTests(), folder, 20261125, System.out).strike(kills);
+    assertThat(struck.kills()).isEqualTo(kills);
+    assertThat(struck.oldVersion() + struck.newVersion()).isEqualTo(kills);
+  }
+
   @Test
   void two_runs_at_once_make_the_report_once_and_both_succeed() throws Exception {
     copyValid();

@@ -10,8 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import taperbook.draw.Figure;
-import taperbook.draw.FigureSet;
 import taperbook.model.InputFile;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
@@ -24,13 +22,18 @@ import taperbook.write.ReportFiles;
 import taperbook.write.ReportWriter;
 import taperbook.write.Templates;
 import taperbook.write.WriteJob;
+import taperbook.write.pdf.PdfHeading;
 
 /** The valid folder of the corpus in memory, with some of its files replaced. */
 final class FuzzProject {
   private static final Path VALID = CorpusFile.FOLDER.resolve("valid");
   private static final LocalDate DAY = LocalDate.of(2026, 4, 24);
   private static final String ARTICLE_ONLY =
-      "<html><head><title>x</title></head><body><#list article as part><#if part.html??>${part.html}</#if></#list></body></html>";
+      page("<#list article as part><#if part.html??>${part.html}</#if></#list>");
+
+  /** What a template of a fuzzer's can print. */
+  static final Map<String, Object> SMALL_MODEL =
+      Map.of("title", "x", "numbers", List.of(Map.of("id", "peak_power", "value", 142)), "n", 3);
 
   /** A table of another program, and a map that reads it. */
   static final String LOG =
@@ -117,14 +120,17 @@ final class FuzzProject {
     return new ReportResult(other, valid.main(), valid.compared(), valid.common(), valid.pairs());
   }
 
-  /** What is to be written; charts are left out where a template does not ask for them. */
-  static WriteJob job(ReportResult result, Map<String, String> templates) {
-    List<Figure> figures = templates.isEmpty() ? Measured.FIGURES : List.of();
-    return new WriteJob(result, figures, Valid.BUILT_IN.with(templates), List.of(), DAY, "fuzzing");
+  /** A page that holds nothing but what is given. */
+  static String page(String html) {
+    return "<html lang=\"en\"><head><title>x</title></head><body>" + html + "</body></html>";
+  }
+
+  static PdfHeading heading() {
+    return new PdfHeading("x", "y", "z", "fuzzing", DAY);
   }
 
   static Map<String, String> bareTemplates() {
-    return Map.of("report.ftlh", ARTICLE_ONLY, "methods.ftlh", "<html><body>x</body></html>");
+    return Map.of("report.ftlh", ARTICLE_ONLY, "methods.ftlh", page("x"));
   }
 
   /** The report of the valid folder as its PDF says it. */
@@ -173,7 +179,6 @@ final class FuzzProject {
   /** Measured once. */
   private static final class Measured {
     static final ReportResult RESULT = valid().measured().value().orElseThrow();
-    static final List<Figure> FIGURES = FigureSet.draw(RESULT);
   }
 
   /** Made once. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import taperbook.check.ColumnMapProposal;
 import taperbook.claims.FigureCheck;
 import taperbook.model.InputFile;
@@ -16,7 +17,10 @@ import taperbook.proof.Comparison;
 import taperbook.proof.Moves;
 import taperbook.proof.NumbersFile;
 import taperbook.proof.ReportPdfReader;
-import taperbook.write.ReportWriter;
+import taperbook.write.pdf.PdfPage;
+import taperbook.write.text.ArticlePart;
+import taperbook.write.text.ArticleText;
+import taperbook.write.text.RestrictedTemplates;
 
 /**
  * What bytes from anywhere are given to, one way into the program each. Each takes any bytes and
@@ -86,23 +90,27 @@ enum FuzzTarget {
     void take(byte[] data) {
       ReportResult result = FuzzProject.measuredWith(text(data));
       FigureCheck.of(result);
-      new ReportWriter().problems(FuzzProject.job(result, Map.of()));
+      new ArticleText(result, Set.of("power-over-soc")).parts();
     }
   },
-  /** The article printed as a PDF by a template that holds nothing else. */
+  /** The article printed as a PDF with nothing else. */
   PRINTED("article.md") {
     @Override
     void take(byte[] data) {
       ReportResult result = FuzzProject.measuredWith(text(data));
-      new ReportWriter().write(FuzzProject.job(result, FuzzProject.bareTemplates()));
+      Optional<List<ArticlePart>> parts = new ArticleText(result, Set.of()).parts().value();
+      if (parts.isPresent()) {
+        String html = String.join("", parts.get().stream().map(ArticlePart::html).toList());
+        new PdfPage(Map.of()).bytes(FuzzProject.page(html), FuzzProject.heading(), List.of());
+      }
     }
   },
   /** A template of the user's. */
   TEMPLATE("template.ftlh") {
     @Override
     void take(byte[] data) {
-      ReportResult result = FuzzProject.measuredWith("Nothing.");
-      new ReportWriter().problems(FuzzProject.job(result, Map.of("report.ftlh", text(data))));
+      RestrictedTemplates templates = new RestrictedTemplates(Map.of("x.ftlh", text(data)));
+      templates.page("x.ftlh", FuzzProject.SMALL_MODEL);
     }
   },
   NUMBERS("numbers.json") {

@@ -30,7 +30,7 @@ final class ReportKills {
   private static final String READINGS = "sessions/stop/readings.csv";
   private static final String FIRST = "7:30,40,130,";
   private static final String MENDED = "7:30,40,131,";
-  private static final long MOST_SECONDS = 120;
+  private static final long MOST_SECONDS = 1800;
   private static final long NANOS_OF_WRITING = 100_000_000;
 
   /** Kills in a row without a whole run between them, at the most. */

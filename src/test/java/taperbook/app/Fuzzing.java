@@ -22,6 +22,16 @@ public final class Fuzzing {
       "# A *b*\n\n- [c](d \"e\")\n- ${number(\"peak_power\")}\n\n| f | g |\n|--|:-:|\n| h | `i` |\n\n"
           + "> <b>j</b> &amp; ![k](l)\n\nIt peaked at 142 kW.\n";
 
+  private static final String NUMBERS =
+      """
+      {"report":"look","inputs":[{"file":"sessions/stop/readings.csv","sha256":"00"}],"numbers":[
+      {"id":"peak_power","label":"Peak power","value":142.0,"unit":"kW","low":141.5,"high":142.5,
+      "coverage":0.95,"basis":"driven","session":"stop","rows":["sessions/stop/readings.csv:4",
+      "sessions/stop/readings.csv:5-7"],"caveats":["a"],"withheld":null},{"id":"x","label":"X",
+      "value":null,"unit":"s","low":null,"high":null,"coverage":null,"basis":"","session":"stop",
+      "against":"other","rows":[],"caveats":[],"withheld":"why"}],"checks":[{"id":"c"}]}
+      """;
+
   private static final int LARGEST_SEED_BYTES = 100_000;
 
   private static final class Target {
@@ -68,6 +78,9 @@ public final class Fuzzing {
       case TEMPLATE -> templates(seeds);
       case ARTICLE, PRINTED -> articles(seeds);
       default -> demo(Path.of(target.file).getFileName(), seeds);
+    }
+    if (target == FuzzTarget.NUMBERS) {
+      seeds.add(NUMBERS.getBytes(StandardCharsets.UTF_8));
     }
     spoilt(target, seeds);
     seeds.removeIf(seed -> seed.length > LARGEST_SEED_BYTES && target != FuzzTarget.PDF);

@@ -37,9 +37,15 @@ final class FuzzProject {
 
   /** A table of another program, and a map that reads it. */
   static final String LOG =
-      "Log of a drive\n\nwhen;share;load;meter;cells;said\n"
-          + "2026-03-14 23:50:00;20;90,5;100,0;21;\n2026-03-14 23:55:00;32;88,0;107,5;n/a;on\n"
-          + "2026-03-15 00:05:00;51;61,5;119,9;28;\n2026-03-15 00:20:00;70;40,0;131,2;30;off\n";
+      """
+      Log of a drive
+
+      when;share;load;meter;cells;said
+      2026-03-14 23:50:00;20;90,5;100,0;21;
+      2026-03-14 23:55:00;32;88,0;107,5;n/a;on
+      2026-03-15 00:05:00;51;61,5;119,9;28;
+      2026-03-15 00:20:00;70;40,0;131,2;30;off
+      """;
 
   static final String MAP =
       """

@@ -19,8 +19,20 @@ public final class Fuzzing {
   static final Path FOUND = Path.of("src/test/resources/fuzz");
 
   private static final String FORMS =
-      "# A *b*\n\n- [c](d \"e\")\n- ${number(\"peak_power\")}\n\n| f | g |\n|--|:-:|\n| h | `i` |\n\n"
-          + "> <b>j</b> &amp; ![k](l)\n\nIt peaked at 142 kW.\n";
+      """
+      # A *b*
+
+      - [c](d "e")
+      - ${number("peak_power")}
+
+      | f | g |
+      |--|:-:|
+      | h | `i` |
+
+      > <b>j</b> &amp; ![k](l)
+
+      It peaked at 142 kW.
+      """;
 
   private static final String NUMBERS =
       """

@@ -46,7 +46,7 @@ final class HelpTest {
 
   private static boolean mayHoldACode(Path file) {
     String name = file.toString();
-    return name.endsWith("Test.java") && !name.endsWith("HelpTest.java")
+    return (name.endsWith("Test.java") && !name.endsWith("HelpTest.java"))
         || name.endsWith("cases.txt");
   }
 

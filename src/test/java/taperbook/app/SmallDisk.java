@@ -19,7 +19,7 @@ final class SmallDisk implements AutoCloseable {
   }
 
   /** A disk of so many MiB at a path where nothing is yet. */
-  static SmallDisk of(Path folder, int mebibytes) throws IOException, InterruptedException {
+  static SmallDisk of(Path folder, int mebibytes) throws IOException {
     Files.createDirectories(folder);
     String size = "size=" + mebibytes + "m";
     boolean mounted = done("mount", "-t", "tmpfs", "-o", size, "tmpfs", folder.toString());
@@ -39,13 +39,13 @@ final class SmallDisk implements AutoCloseable {
   }
 
   @Override
-  public void close() throws IOException, InterruptedException {
+  public void close() throws IOException {
     if (!done("umount", folder.toString())) {
       throw new IOException(folder + " is still mounted");
     }
   }
 
-  private static boolean done(String... command) throws InterruptedException {
+  private static boolean done(String... command) {
     try {
       Process process =
           new ProcessBuilder(command)
@@ -55,6 +55,8 @@ final class SmallDisk implements AutoCloseable {
       return process.waitFor(SECONDS, TimeUnit.SECONDS) && process.exitValue() == 0;
     } catch (IOException e) {
       return false;
+    } catch (InterruptedException e) {
+      throw new IllegalStateException("interrupted", e);
     }
   }
 }

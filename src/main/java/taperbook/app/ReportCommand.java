@@ -47,16 +47,18 @@ final class ReportCommand {
 
   private boolean make(Workshop workshop, String name) {
     Checked<Making> making = workshop.making(name);
-    if (isUpToDate(workshop, name, making)) {
+    // A lock that is there is held by another run, or was left behind by one that was killed.
+    boolean clear =
+        !workshop.published(name).isCutOff() && !ReportLock.isThere(workshop.reports(), name);
+    if (clear && isUpToDate(workshop, name, making)) {
       return true;
     }
-    boolean cutOff = workshop.published(name).isCutOff();
-    if (making.value().isEmpty() && !cutOff) {
+    if (clear && making.value().isEmpty()) {
       return refused(name, making.problems());
     }
     try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
       workshop.published(name).recover();
-      if (!cutOff && !lock.waited()) {
+      if (clear && !lock.waited()) {
         return publish(workshop, name, making);
       }
       // What was read before may be older than what is published now.

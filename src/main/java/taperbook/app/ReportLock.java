@@ -29,9 +29,18 @@ final class ReportLock implements AutoCloseable {
     this.waited = waited;
   }
 
+  /** True if a run is at work, or was killed at work. */
+  static boolean isThere(Path reports, String name) {
+    return Files.exists(file(reports, name));
+  }
+
+  private static Path file(Path reports, String name) {
+    return reports.resolve("." + name + ".lock");
+  }
+
   /** Waits until no other run makes the report, and keeps others from it until closed. */
   static ReportLock of(Path reports, String name) {
-    Path file = reports.resolve("." + name + ".lock");
+    Path file = file(reports, name);
     boolean waited = false;
     try {
       while (true) {

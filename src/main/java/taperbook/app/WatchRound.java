@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
@@ -38,7 +39,7 @@ final class WatchRound {
    * Goes through all reports once.
    *
    * @param still tells whether the input is still what it was when the round began
-   * @return false if it was not, and so the round was broken off
+   * @return false if it was not, or another run published, and so the round was broken off
    */
   boolean make(BooleanSupplier still) {
     Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
@@ -80,10 +81,9 @@ final class WatchRound {
     boolean news = tellNew(name, before);
     if (made.value().isEmpty()) {
       refuse(name, fingerprint, news);
-    } else {
-      publish(published, made.value().get(), name, begun);
+      return true;
     }
-    return true;
+    return publish(workshop, made.value().get(), name, begun);
   }
 
   /** True if the report was refused and would be refused again for the same reasons. */
@@ -110,11 +110,27 @@ final class WatchRound {
     }
   }
 
-  private void publish(PublishedFolder published, Making.Made made, String name, long begun) {
-    surroundings.pulse().whole(() -> published.replace(made.files().all(), made.fingerprint()));
+  /** False if another run published meanwhile, so that this version may rest on an older one. */
+  private boolean publish(Workshop workshop, Making.Made made, String name, long begun) {
+    AtomicBoolean waited = new AtomicBoolean();
+    surroundings
+        .pulse()
+        .whole(
+            () -> {
+              try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
+                waited.set(lock.waited());
+                if (!lock.waited()) {
+                  workshop.published(name).replace(made.files().all(), made.fingerprint());
+                }
+              }
+            });
+    if (waited.get()) {
+      return false;
+    }
     refusals.remove(name);
     double seconds = (surroundings.pulse().nanoTime() - begun) / NANOS_PER_SECOND;
     messages.result(name + "  made in " + String.format(Locale.ROOT, "%.1f", seconds) + " s");
+    return true;
   }
 
   /** Tells the problems of a report that no report had before; true if there are any. */

@@ -51,8 +51,11 @@ final class JsonTree {
     return json.get(name) instanceof String text ? Optional.of(text) : Optional.empty();
   }
 
+  /**
+   * An amount that fits into what numbers are kept in, as every one does that this program wrote.
+   */
   static OptionalDouble amount(Map<?, ?> json, String name) {
-    return json.get(name) instanceof BigDecimal amount
+    return json.get(name) instanceof BigDecimal amount && Double.isFinite(amount.doubleValue())
         ? OptionalDouble.of(amount.doubleValue())
         : OptionalDouble.empty();
   }

@@ -11,10 +11,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -59,6 +61,17 @@ final class FaultsTest {
     }
   }
 
+  /** Give {@code -Dreport.kills=500} for more; {@link ReportKills} also runs by itself. */
+  @Test
+  void a_report_killed_at_any_instant_is_wholly_old_or_wholly_new_and_is_made_next()
+      throws Exception {
+    int kills = Integer.getInteger("report.kills", 3);
+    ReportKills.Struck struck =
+        new ReportKills(ReportKills.ofTheTests(), folder, 20261125, System.out).strike(kills);
+    assertThat(struck.kills()).isEqualTo(kills);
+    assertThat(struck.oldVersion() + struck.newVersion()).isEqualTo(kills);
+  }
+
   @Test
   void two_runs_at_once_make_the_report_once_and_both_succeed() throws Exception {
     copyValid();
@@ -73,6 +86,72 @@ final class FaultsTest {
     }
     assertThat(entries(folder.resolve("reports"))).containsExactly("look", "look.md");
     assertThat(report()).contains("up to date");
+  }
+
+  @Test
+  void a_lock_that_a_killed_run_left_is_cleared_though_the_report_is_up_to_date() throws Exception {
+    copyValid();
+    assertThat(report()).startsWith("DONE");
+    Files.writeString(folder.resolve("reports/.look.lock"), "of a run that was killed");
+    assertThat(report()).startsWith("DONE").contains("look  up to date");
+    assertThat(entries(folder.resolve("reports"))).containsExactly("look", "look.md");
+  }
+
+  @Test
+  void watching_does_not_publish_over_another_run_that_is_at_work() throws Exception {
+    copyValid();
+    Workplace place = new Workplace(folder);
+    CountDownLatch held = new CountDownLatch(1);
+    try (AutoPool pool = new AutoPool(1)) {
+      Future<Boolean> other =
+          pool.begin(
+              () -> {
+                try (ReportLock lock = ReportLock.of(folder.resolve("reports"), "look")) {
+                  held.countDown();
+                  Thread.sleep(6000);
+                  return !lock.waited() && !Files.exists(folder.resolve("reports/look"));
+                }
+              });
+      held.await();
+      ScriptedPulse script = new ScriptedPulse().still().still();
+      assertThat(place.run(script, "watch", "look")).isEqualTo(ExitStatus.DONE);
+      assertThat(other.get()).as("nothing is published while the other has the lock").isTrue();
+    }
+    assertThat(place.out()).as(place.err()).containsOnlyOnce("look  made");
+    assertThat(entries(folder.resolve("reports"))).containsExactly("look", "look.md");
+  }
+
+  @Test
+  void a_fault_of_the_program_ends_with_3_and_says_so() throws Exception {
+    copyValid();
+    Workplace place = new Workplace(folder);
+    Pulse broken = new ScriptedPulse().then(() -> Objects.checkIndex(1, 0));
+    assertThat(place.run(broken, "watch", "look")).isEqualTo(ExitStatus.OUR_FAULT);
+    assertThat(place.err()).contains("a fault of the program").contains("IndexOutOfBounds");
+    assertThat(entries(folder.resolve("reports"))).containsExactly("look.md");
+  }
+
+  @Test
+  void a_full_disk_is_told_keeps_the_old_version_and_is_no_matter_once_there_is_room()
+      throws Exception {
+    try (SmallDisk disk = SmallDisk.of(folder.resolve("disk"), 12)) {
+      copyValid(disk.folder());
+      Workplace place = new Workplace(disk.folder());
+      assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
+      SortedMap<String, String> old = place.files("reports/look");
+      place.replace(READINGS, "7:30,40,130,", "7:30,40,131,");
+      Path filler = disk.fill(200_000);
+      assertThat(place.run("report")).isEqualTo(ExitStatus.INPUT_REFUSED);
+      assertThat(place.err())
+          .contains("cannot be written to", "No space left on device", "is unchanged. Make room")
+          .doesNotContain("Exception");
+      assertThat(place.files("reports/look")).isEqualTo(old);
+      assertThat(entries(disk.folder().resolve("reports"))).containsExactly("look", "look.md");
+      Files.delete(filler);
+      assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
+      assertThat(place.files("reports/look").keySet()).isEqualTo(old.keySet());
+      assertThat(place.text("reports/look/data/stop/readings.csv")).contains("7:30,40,131,");
+    }
   }
 
   @Test
@@ -142,10 +221,14 @@ final class FaultsTest {
   }
 
   private void copyValid() throws IOException {
+    copyValid(folder);
+  }
+
+  private static void copyValid(Path to) throws IOException {
     Path valid = CorpusFile.FOLDER.resolve("valid");
     try (Stream<Path> all = Files.walk(valid)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
-        Path copy = folder.resolve(valid.relativize(file).toString());
+        Path copy = to.resolve(valid.relativize(file).toString());
         Files.createDirectories(copy.resolve(".."));
         Files.copy(file, copy);
       }
@@ -182,6 +265,10 @@ final class FaultsTest {
 
     List<Future<String>> all(List<Callable<String>> work) throws InterruptedException {
       return service.invokeAll(work);
+    }
+
+    <T> Future<T> begin(Callable<T> work) {
+      return service.submit(work);
     }
 
     @Override

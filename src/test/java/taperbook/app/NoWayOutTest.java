@@ -38,7 +38,7 @@ final class NoWayOutTest {
     try (ServerSocket web = listener(asked, sent)) {
       copyValid();
       String url = "http://127.0.0.1:" + web.getLocalPort() + "/x";
-      spoil(url, secret);
+      spoil(url, secret, "report.ftlh");
       Workplace place = new Workplace(folder);
       assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
       assertThat(asked).as("connections while the report is made").hasValue(0);
@@ -50,6 +50,30 @@ final class NoWayOutTest {
       assertThat(html).contains("default-src 'none'").doesNotContain(SECRET);
       open(look.resolve("report.html"));
       // The browser may open a connection ahead of the policy; it must not ask for anything.
+      assertThat(sent).as("requests while the page is read").hasValue(0);
+    } finally {
+      Files.delete(secret);
+    }
+  }
+
+  @Test
+  void the_page_of_a_library_asks_for_nothing_either() throws Exception {
+    Path secret = Files.writeString(Files.createTempFile("outside", ".txt"), SECRET);
+    AtomicInteger asked = new AtomicInteger();
+    AtomicInteger sent = new AtomicInteger();
+    try (ServerSocket web = listener(asked, sent)) {
+      copyValid();
+      Path article = folder.resolve("reports/look.md");
+      Files.writeString(
+          article, "---\nkind: library\ntitle: All\nunits: km\n---\nOne car peaked here.\n");
+      spoil("http://127.0.0.1:" + web.getLocalPort() + "/x", secret, "library.ftlh");
+      Workplace place = new Workplace(folder);
+      assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
+      assertThat(asked).as("connections while the library is made").hasValue(0);
+      String html = Files.readString(folder.resolve("reports/look/report.html"));
+      assertThat(html).contains("default-src 'none'", "script-src 'sha256-", "/x.png");
+      assertThat(html).doesNotContain(SECRET);
+      open(folder.resolve("reports/look/report.html"));
       assertThat(sent).as("requests while the page is read").hasValue(0);
     } finally {
       Files.delete(secret);
@@ -105,7 +129,7 @@ final class NoWayOutTest {
   }
 
   /** Every way that HTML, CSS, SVG and XML have of asking for something else. */
-  private void spoil(String url, Path secret) throws IOException {
+  private void spoil(String url, Path secret, String templateName) throws IOException {
     String file = secret.toUri().toString();
     StringBuilder ways = new StringBuilder();
     for (String to : List.of(url, file)) {
@@ -122,12 +146,12 @@ final class NoWayOutTest {
           .append("<use xlink:href=\"" + to + "#a\"/></svg>")
           .append("<script src=\"" + to + "\"></script>");
     }
-    String template = Files.readString(Path.of("templates/report.ftlh"));
+    String template = Files.readString(Path.of("templates", templateName));
     int end = template.indexOf("</body>");
     assertThat(end).isPositive();
     Files.createDirectories(folder.resolve("templates"));
     Files.writeString(
-        folder.resolve("templates/report.ftlh"),
+        folder.resolve("templates").resolve(templateName),
         template.substring(0, end) + ways + template.substring(end));
     String article =
         "\n\n<!DOCTYPE r [<!ENTITY e SYSTEM \""

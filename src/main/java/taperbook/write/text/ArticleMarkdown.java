@@ -24,6 +24,9 @@ import org.jsoup.safety.Safelist;
  * become their text, and headings begin below the page's own, without a gap between levels.
  */
 final class ArticleMarkdown {
+  /** Most levels of quotations, lists and emphasis within each other that are read. */
+  static final int MOST_LEVELS = 60;
+
   private static final int PAGE_LEVEL = 2;
   private static final int DEEPEST_LEVEL = 6;
 
@@ -37,12 +40,44 @@ final class ArticleMarkdown {
         .set(HtmlRenderer.SUPPRESS_INLINE_HTML_COMMENTS, true);
   }
 
+  /** Thrown at more levels than are read. */
+  static final class TooDeep extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    TooDeep() {
+      super("more than " + MOST_LEVELS + " levels");
+    }
+  }
+
+  /** The text as a tree, which is not so deep that to walk it could fill the stack. */
+  private static Document document(String markdown, MutableDataSet options) {
+    Document document = Parser.builder(options).build().parse(markdown);
+    int depth = 0;
+    Node node = document;
+    while (node != null) {
+      if (node.getFirstChild() != null) {
+        node = node.getFirstChild();
+        depth++;
+      } else {
+        while (node != null && node != document && node.getNext() == null) {
+          node = node.getParent();
+          depth--;
+        }
+        node = node == null || node == document ? null : node.getNext();
+      }
+      if (depth > MOST_LEVELS) {
+        throw new TooDeep();
+      }
+    }
+    return document;
+  }
+
   /** A picture as it is written, with its line from 0. */
   record Picture(String written, int line) {}
 
   /** The pictures that are left out. */
   static List<Picture> pictures(String markdown) {
-    Document document = Parser.builder(options()).build().parse(markdown);
+    Document document = document(markdown, options());
     List<Picture> pictures = new ArrayList<>();
     for (Node node : document.getDescendants()) {
       if (node instanceof Image || node instanceof ImageRef) {
@@ -55,7 +90,7 @@ final class ArticleMarkdown {
 
   static List<ArticlePart> parts(String markdown, Set<String> figures) {
     MutableDataSet options = options();
-    Document document = Parser.builder(options).build().parse(markdown);
+    Document document = document(markdown, options);
     lowerHeadings(document);
     dropPictures(document);
     Element body = safe(HtmlRenderer.builder(options).build().render(document));

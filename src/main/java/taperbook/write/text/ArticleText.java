@@ -48,8 +48,38 @@ public final class ArticleText {
 
   /** The parts of the article in order, or every problem met in it. */
   public Checked<List<ArticlePart>> parts() {
-    return filled()
-        .then(markdown -> Checked.of(ArticleMarkdown.parts(markdown, figures), pictures(markdown)));
+    return filled().then(this::converted);
+  }
+
+  private Checked<List<ArticlePart>> converted(String markdown) {
+    List<ArticlePart> parts = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    try {
+      Optional<String> failed =
+          BoundedRun.run(
+              () -> {
+                parts.addAll(ArticleMarkdown.parts(markdown, figures));
+                problems.addAll(pictures(markdown));
+              });
+      return failed.isPresent() ? tooDeep() : Checked.of(parts, problems);
+    } catch (ArticleMarkdown.TooDeep e) {
+      return tooDeep();
+    } catch (IOException | TemplateException e) {
+      throw new IllegalStateException("Markdown is neither read nor carried out", e);
+    }
+  }
+
+  private Checked<List<ArticlePart>> tooDeep() {
+    return Checked.refused(
+        List.of(
+            new Problem(
+                ProblemCode.TEMPLATE_BROKEN,
+                SourcePlace.file(source.article().file()),
+                "rows of signs such as > - * [ that nest too deep or are too many to be taken in",
+                "at most "
+                    + ArticleMarkdown.MOST_LEVELS
+                    + " levels of quotations, lists and emphasis within each other",
+                "take out those rows of signs")));
   }
 
   /** What stands in the Markdown where a chart is to be. */
@@ -78,8 +108,12 @@ public final class ArticleText {
     ArticleFunctions functions = new ArticleFunctions(source, figures);
     BoundedText out = new BoundedText();
     try {
-      Template template =
-          new Template(article.file(), new StringReader(article.markdown()), configuration);
+      Optional<Template> parsed = parsed(configuration);
+      if (parsed.isEmpty()) {
+        return Checked.refused(
+            List.of(broken(SourcePlace.file(article.file()), BoundedRun.TOO_DEEP)));
+      }
+      Template template = parsed.get();
       var environment = template.createProcessingEnvironment(functions.model(), out);
       environment.setTemplateExceptionHandler(
           (failure, where, writer) ->
@@ -101,6 +135,13 @@ public final class ArticleText {
     }
     List<Problem> problems = new ArrayList<>(functions.problems());
     return Checked.of(out.toString(), problems.stream().distinct().toList());
+  }
+
+  private Optional<Template> parsed(Configuration configuration)
+      throws IOException, TemplateException {
+    ReportPlan.Article article = source.article();
+    return BoundedRun.parsed(
+        () -> new Template(article.file(), new StringReader(article.markdown()), configuration));
   }
 
   private static Problem problem(ReportPlan.Article article, TemplateException failure) {

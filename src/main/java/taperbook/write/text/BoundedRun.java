@@ -1,8 +1,10 @@
 package taperbook.write.text;
 
+import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import java.io.IOException;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,9 +18,17 @@ final class BoundedRun extends Thread {
   private static final long MOST_MILLISECONDS = 300_000;
   private static final long STACK_BYTES = 8L << 20;
 
+  /** What is wrong with instructions that cannot be parsed for their depth. */
+  static final String TOO_DEEP = "instructions stand within each other too deep";
+
   /** What is carried out. */
   interface Work {
     void run() throws TemplateException, IOException;
+  }
+
+  /** What is parsed. */
+  interface Parse {
+    Template parse() throws IOException;
   }
 
   private final Work work;
@@ -43,6 +53,13 @@ final class BoundedRun extends Thread {
     return run.isAlive() ? Optional.of("it does not end") : run.outcome();
   }
 
+  /** Parses a template; nothing if it is nested too deep for that. */
+  static Optional<Template> parsed(Parse parse) throws TemplateException, IOException {
+    AtomicReference<Template> parsed = new AtomicReference<>();
+    run(() -> parsed.set(parse.parse()));
+    return Optional.ofNullable(parsed.get());
+  }
+
   private Optional<String> outcome() throws TemplateException, IOException {
     if (steps > MOST_STEPS) {
       return Optional.of("it takes more than " + MOST_STEPS + " steps");
@@ -57,6 +74,9 @@ final class BoundedRun extends Thread {
       throw e;
     }
     if (failure instanceof IOException e) {
+      throw e;
+    }
+    if (failure instanceof ArticleMarkdown.TooDeep e) {
       throw e;
     }
     if (failure != null) {

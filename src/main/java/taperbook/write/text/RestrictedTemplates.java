@@ -82,8 +82,12 @@ public final class RestrictedTemplates {
     List<Problem> problems = new ArrayList<>();
     BoundedText out = new BoundedText();
     try {
-      Template template = configuration.getTemplate(name);
-      var environment = template.createProcessingEnvironment(model, out);
+      Optional<Template> template = BoundedRun.parsed(() -> configuration.getTemplate(name));
+      if (template.isEmpty()) {
+        return Checked.refused(
+            List.of(broken(SourcePlace.file(FOLDER + name), BoundedRun.TOO_DEEP)));
+      }
+      var environment = template.get().createProcessingEnvironment(model, out);
       environment.setTemplateExceptionHandler(
           (failure, where, writer) -> keep(problems, problem(failure, name), failure));
       Optional<String> endless = BoundedRun.run(environment::process);

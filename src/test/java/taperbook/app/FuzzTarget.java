@@ -1,0 +1,162 @@
+package taperbook.app;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.check.ColumnMapProposal;
+import taperbook.claims.FigureCheck;
+import taperbook.model.InputFile;
+import taperbook.model.ReportResult;
+import taperbook.problem.Problem;
+import taperbook.proof.CarriedReport;
+import taperbook.proof.Comparison;
+import taperbook.proof.Moves;
+import taperbook.proof.NumbersFile;
+import taperbook.proof.ReportPdfReader;
+import taperbook.write.pdf.PdfPage;
+import taperbook.write.text.ArticlePart;
+import taperbook.write.text.ArticleText;
+import taperbook.write.text.RestrictedTemplates;
+
+/**
+ * What bytes from anywhere are given to, one way into the program each. Each takes any bytes and
+ * ends; whatever is wrong with them must come out as problems or as {@link StoppedException}.
+ */
+enum FuzzTarget {
+  READINGS("sessions/stop/readings.csv") {
+    @Override
+    void take(byte[] data) {
+      FuzzProject project = FuzzProject.with(file, data);
+      List<Problem> problems = project.files().session("stop").problems();
+      project.files().proposal("stop", problems);
+    }
+  },
+  /** As above, and what is good is measured. */
+  MEASURED("sessions/stop/readings.csv") {
+    @Override
+    void take(byte[] data) {
+      FuzzProject.with(file, data).measured();
+    }
+  },
+  CONDITIONS("sessions/stop/conditions.csv") {
+    @Override
+    void take(byte[] data) {
+      FuzzProject.with(file, data).files().session("stop");
+    }
+  },
+  RANGE_TEST("sessions/drive/range-test.csv") {
+    @Override
+    void take(byte[] data) {
+      FuzzProject.with(file, data).files().rangeTest("drive");
+    }
+  },
+  LEGS("sessions/drive/legs.csv") {
+    @Override
+    void take(byte[] data) {
+      FuzzProject.with(file, data).files().rangeTest("drive");
+    }
+  },
+  COLUMNS("sessions/stop/columns.csv") {
+    @Override
+    void take(byte[] data) {
+      FuzzProject project = FuzzProject.with(file, data);
+      project.and("sessions/stop/log.csv", bytes(FuzzProject.LOG)).files().session("stop");
+    }
+  },
+  /** Readings of another program, which a map is proposed for. */
+  FOREIGN("sessions/stop/readings.csv") {
+    @Override
+    void take(byte[] data) {
+      Optional<ColumnMapProposal> proposal = ColumnMapProposal.of(new InputFile(file, data));
+      if (proposal.isPresent()) {
+        String map = String.join("\n", proposal.get().lines()) + "\n";
+        FuzzProject.with(file, data).and(COLUMNS.file, bytes(map)).files().session("stop");
+      }
+    }
+  },
+  FRONT_MATTER("reports/look.md") {
+    @Override
+    void take(byte[] data) {
+      FuzzProject.with(file, data).files().plan("look");
+    }
+  },
+  /** The article alone, below a front matter that is right. */
+  ARTICLE("article.md") {
+    @Override
+    void take(byte[] data) {
+      ReportResult result = FuzzProject.measuredWith(text(data));
+      FigureCheck.of(result);
+      new ArticleText(result, Set.of("power-over-soc")).parts();
+    }
+  },
+  /** The article printed as a PDF with nothing else. */
+  PRINTED("article.md") {
+    @Override
+    void take(byte[] data) {
+      ReportResult result = FuzzProject.measuredWith(text(data));
+      Optional<List<ArticlePart>> parts = new ArticleText(result, Set.of()).parts().value();
+      if (parts.isPresent()) {
+        String html = String.join("", parts.get().stream().map(ArticlePart::html).toList());
+        new PdfPage(Map.of()).bytes(FuzzProject.page(html), FuzzProject.heading(), List.of());
+      }
+    }
+  },
+  /** A template of the user's. */
+  TEMPLATE("template.ftlh") {
+    @Override
+    void take(byte[] data) {
+      RestrictedTemplates templates = new RestrictedTemplates(Map.of("x.ftlh", text(data)));
+      templates.page("x.ftlh", FuzzProject.SMALL_MODEL);
+    }
+  },
+  NUMBERS("numbers.json") {
+    @Override
+    void take(byte[] data) {
+      Optional<NumbersFile> read = NumbersFile.read(CarriedReport.NUMBERS, data).value();
+      if (read.isPresent()) {
+        CarriedReport published = FuzzProject.published();
+        Moves.between(published, read.get(), published.files(), "another program");
+        Moves.between(FuzzProject.with(published, read.get()), published.numbers(), Map.of(), "");
+        Comparison.of(FuzzProject.with(published, read.get()), published);
+      }
+    }
+  },
+  PDF("report.pdf") {
+    @Override
+    void take(byte[] data) {
+      Optional<CarriedReport> read = ReportPdfReader.read(file, data).value();
+      read.ifPresent(carried -> Comparison.of(carried, FuzzProject.published()));
+    }
+  };
+
+  /** What its bytes stand for. */
+  final String file;
+
+  FuzzTarget(String file) {
+    this.file = file;
+  }
+
+  /** Takes any bytes; only {@link StoppedException} may come out. */
+  abstract void take(byte[] data);
+
+  /** The target of a word as it is used for folders, such as {@code front-matter}. */
+  static FuzzTarget of(String word) {
+    return Arrays.stream(values()).filter(t -> t.word().equals(word)).findFirst().orElseThrow();
+  }
+
+  String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static String text(byte[] data) {
+    return new String(data, StandardCharsets.UTF_8);
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

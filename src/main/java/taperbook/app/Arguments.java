@@ -99,7 +99,8 @@ final class Arguments {
 
   private static WrongUsage noOption(String argument) {
     List<String> known = Arrays.stream(Option.values()).map(Option::written).toList();
-    return new WrongUsage("there is no option " + argument + suggestion(argument, known));
+    return new WrongUsage(
+        "there is no option " + argument + suggestion(argument.replaceFirst("=.*", ""), known));
   }
 
   private static String suggestion(String word, List<String> known) {

@@ -57,7 +57,7 @@ final class BlankCommand {
     messages.stopped("blank needs to know what to begin, and its name.");
     for (Command.Usage usage : Command.BLANK.usages()) {
       if (usage.arguments().startsWith(what)) {
-        messages.remark("  taperbook blank " + usage.arguments() + "  " + usage.meaning());
+        messages.remark("usage: taperbook blank " + usage.arguments() + "  " + usage.meaning());
       }
     }
     messages.remark("taperbook help blank shows examples.");

@@ -49,15 +49,15 @@ final class Messages {
     progress.end();
   }
 
-  /** A line of result. */
+  /** A line of result. It is not broken within an amount, where no-break spaces stand. */
   void result(String line) {
     progress.clear();
-    if (terminal.results()) {
-      Wrapping.lines(line, Wrapping.hanging(line, terminal.width()), terminal.width())
-          .forEach(out::println);
-    } else {
-      out.println(line);
-    }
+    lines(line, Wrapping.hanging(line, terminal.width()), terminal.results()).forEach(out::println);
+  }
+
+  private List<String> lines(String line, String hanging, boolean broken) {
+    List<String> lines = broken ? Wrapping.lines(line, hanging, terminal.width()) : List.of(line);
+    return lines.stream().map(l -> l.replace('\u00a0', ' ')).toList();
   }
 
   /**
@@ -111,11 +111,7 @@ final class Messages {
   }
 
   private void said(String line, String hanging) {
-    if (terminal.messages()) {
-      Wrapping.lines(line, hanging, terminal.width()).forEach(err::println);
-    } else {
-      err.println(line);
-    }
+    lines(line, hanging, terminal.messages()).forEach(err::println);
   }
 
   /** Sees to it that all that was said is seen. */

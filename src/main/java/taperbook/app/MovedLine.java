@@ -25,27 +25,37 @@ final class MovedLine {
     if (moved.isEmpty()) {
       return "  no number moved since the last version";
     }
+    String counts =
+        "  "
+            + moved.size()
+            + " of "
+            + Messages.count(after.numbers().size(), "number")
+            + " moved since the last version";
+    List<MovedNumber> seen = moved.stream().filter(this::isSeen).toList();
+    return seen.isEmpty() ? counts + ", none in the digits that are printed" : counts + told(seen);
+  }
+
+  /** True if it is printed otherwise than before. */
+  private boolean isSeen(MovedNumber number) {
+    return !words(number.before(), number).equals(words(number.after(), number));
+  }
+
+  private String told(List<MovedNumber> seen) {
     MovedNumber told =
         FIRST.stream()
-            .flatMap(id -> moved.stream().filter(m -> m.id().startsWith(id)))
+            .flatMap(id -> seen.stream().filter(m -> m.id().startsWith(id)))
             .findFirst()
-            .orElse(moved.get(0));
-    return "  "
-        + moved.size()
-        + " of "
-        + Messages.count(after.numbers().size(), "number")
-        + " moved since the last version: "
+            .orElse(seen.get(0));
+    return ": "
         + told.label()
         + " from "
         + words(told.before(), told)
         + " to "
         + words(told.after(), told)
-        + (moved.size() > 1 ? ", and others" : "");
+        + (seen.size() > 1 ? ", and others" : "");
   }
 
   private String words(Optional<Estimate> estimate, MovedNumber number) {
-    return estimate
-        .map(e -> wording.value(e, number.unit()).replace('\u00a0', ' '))
-        .orElse("withheld");
+    return estimate.map(e -> wording.value(e, number.unit())).orElse("withheld");
   }
 }

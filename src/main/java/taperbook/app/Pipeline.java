@@ -40,7 +40,7 @@ final class Pipeline {
   /** Shares of the work that are done when a step begins, as counted on the demo. */
   private static final double MEASURING = 0.02;
 
-  private static final double WRITING = 0.5;
+  private static final double WRITING = 0.6;
 
   private final Project project;
   private final OwnTemplates templates;

@@ -46,13 +46,13 @@ final class Summary {
   }
 
   private String value(ReportNumber number) {
-    return number.withheld().isPresent() ? "withheld" : plain(wording.value(number));
+    return number.withheld().isPresent() ? "withheld" : wording.value(number);
   }
 
   private String spread(ReportNumber number) {
     return number
         .estimate()
-        .map(e -> plain(wording.spread(e, number.unit())))
+        .map(e -> wording.spread(e, number.unit()))
         .orElseGet(() -> number.withheld().orElseThrow());
   }
 
@@ -81,9 +81,5 @@ final class Summary {
 
   private static String padded(String text, int width) {
     return text + " ".repeat(width - text.length());
-  }
-
-  private static String plain(String words) {
-    return words.replace('\u00a0', ' ');
   }
 }

@@ -81,7 +81,9 @@ final class WatchRound {
     if (fingerprint.isPresent() && published.isMadeFrom(fingerprint.get())) {
       return upToDate(name, still);
     }
+    messages.progress(0, 1, name);
     Checked<Making.Made> made = making.then(m -> m.make(messages.steps()));
+    messages.endProgress();
     if (!still.getAsBoolean()) {
       return false;
     }

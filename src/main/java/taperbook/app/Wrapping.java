@@ -23,7 +23,7 @@ final class Wrapping {
     String rest = line;
     int begin = line.length() - line.stripLeading().length();
     while (rest.length() > width && width - hanging.length() >= LEAST) {
-      int cut = rest.lastIndexOf(' ', width);
+      int cut = cut(rest, hanging.length(), width);
       if (cut <= Math.max(begin, hanging.length())) {
         cut = rest.indexOf(' ', width);
       }
@@ -36,6 +36,15 @@ final class Wrapping {
     }
     pieces.add(rest);
     return pieces;
+  }
+
+  /**
+   * Where a piece ends: at its last space; but where the last column has no room of its own, before
+   * that column.
+   */
+  private static int cut(String line, int hanging, int width) {
+    int gap = line.lastIndexOf("  ", width);
+    return gap > Math.max(hanging, width / 2) ? gap : line.lastIndexOf(' ', width);
   }
 
   /**

@@ -19,6 +19,13 @@ final class WrappingTest {
   }
 
   @Test
+  void a_last_column_without_room_goes_below() {
+    String row = "  Peak power held for, as shown  4 min 7 s  give or take 14 s";
+    assertThat(Wrapping.lines(row, Wrapping.hanging(row, 50), 50))
+        .containsExactly("  Peak power held for, as shown  4 min 7 s", "    give or take 14 s");
+  }
+
+  @Test
   void a_word_that_is_too_long_is_left_whole() {
     assertThat(Wrapping.lines("see reports/with-a-very-long-name/report.html there", "  ", 24))
         .containsExactly("see", "  reports/with-a-very-long-name/report.html", "  there");

@@ -3,6 +3,7 @@ package taperbook.app;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -46,8 +47,7 @@ final class Arguments {
         words.add(argument);
         continue;
       }
-      Option option =
-          Option.of(argument).orElseThrow(() -> new WrongUsage("there is no option " + argument));
+      Option option = Option.of(argument).orElseThrow(() -> noOption(argument));
       String value = "";
       if (option.takesValue()) {
         boolean joined = argument.length() > option.written().length();
@@ -77,11 +77,7 @@ final class Arguments {
     if (words.isEmpty()) {
       throw new WrongUsage("a command is missing");
     }
-    String word = words.get(0);
-    Command command =
-        Command.ofWord(word)
-            .orElseThrow(
-                () -> new WrongUsage("there is no command '" + word + "'" + suggestion(word)));
+    Command command = command(words.get(0));
     for (Option option : options.keySet()) {
       if (!command.takes(option)) {
         throw new WrongUsage(command.word() + " takes no option " + option.written());
@@ -93,10 +89,23 @@ final class Arguments {
     return new Request(command, words.subList(1, words.size()), path(folder), others);
   }
 
-  private static String suggestion(String word) {
+  /** The command with a word. */
+  static Command command(String word) throws WrongUsage {
+    List<String> known = Arrays.stream(Command.values()).map(Command::word).toList();
+    return Command.ofWord(word)
+        .orElseThrow(
+            () -> new WrongUsage("there is no command '" + word + "'" + suggestion(word, known)));
+  }
+
+  private static WrongUsage noOption(String argument) {
+    List<String> known = Arrays.stream(Option.values()).map(Option::written).toList();
+    return new WrongUsage(
+        "there is no option " + argument + suggestion(argument.replaceFirst("=.*", ""), known));
+  }
+
+  private static String suggestion(String word, List<String> known) {
     Optional<String> near =
-        List.of(Command.values()).stream()
-            .map(Command::word)
+        known.stream()
             .filter(w -> word.length() < 20 && EditDistance.between(w, word) <= MOST_EDITS)
             .findFirst();
     return near.map(w -> "; did you mean " + w + "?").orElse("");

@@ -57,9 +57,10 @@ final class BlankCommand {
     messages.stopped("blank needs to know what to begin, and its name.");
     for (Command.Usage usage : Command.BLANK.usages()) {
       if (usage.arguments().startsWith(what)) {
-        messages.remark("usage: taperbook blank " + usage.arguments());
+        messages.remark("usage: taperbook blank " + usage.arguments() + "  " + usage.meaning());
       }
     }
+    messages.remark("taperbook help blank shows examples.");
     return ExitStatus.WRONG_USAGE;
   }
 
@@ -72,7 +73,12 @@ final class BlankCommand {
     }
     new StartFolder(request.folder()).write(files);
     files.keySet().forEach(path -> messages.result(path + "  written"));
-    messages.remark("taperbook check says what is still to be filled in.");
+    List<String> next =
+        FirstSteps.of(Workshop.in(request.folder(), surroundings.environment()).project());
+    next.forEach(messages::remark);
+    if (next.isEmpty()) {
+      messages.remark("Fill it in; taperbook check says what is still missing.");
+    }
     return ExitStatus.DONE;
   }
 

@@ -22,6 +22,10 @@ final class CheckCommand {
   ExitStatus run(Request request) {
     Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
     Project project = workshop.project();
+    if (!project.isBegun()) {
+      FirstSteps.of(project).forEach(messages::remark);
+      return ExitStatus.INPUT_REFUSED;
+    }
     Set<Problem> all = new LinkedHashSet<>();
     List<ColumnMapProposal> proposals = new ArrayList<>();
     if (request.names().isEmpty()) {
@@ -51,6 +55,7 @@ final class CheckCommand {
     messages.problems(List.copyOf(all));
     proposals.forEach(this::propose);
     typed.forEach(messages::result);
+    FirstSteps.of(project).forEach(messages::remark);
     long errors = all.stream().filter(p -> p.severity() == Severity.ERROR).count();
     long notices = all.size() - errors;
     messages.result(

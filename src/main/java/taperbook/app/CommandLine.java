@@ -26,26 +26,37 @@ public final class CommandLine {
 
   /** Runs the command that the arguments ask for. */
   public ExitStatus run(List<String> arguments) {
-    if (arguments.isEmpty() || arguments.contains("--help") || arguments.contains("-h")) {
-      out.print(Help.text());
-      return arguments.isEmpty() ? ExitStatus.WRONG_USAGE : ExitStatus.DONE;
+    Messages messages = new Messages(out, err, surroundings);
+    if (arguments.isEmpty()) {
+      messages.text(Help.overview(messages.width()));
+      return ExitStatus.WRONG_USAGE;
+    }
+    if (arguments.contains("--help") || arguments.contains("-h")) {
+      messages.text(
+          arguments.stream()
+              .flatMap(word -> Command.ofWord(word).stream())
+              .findFirst()
+              .map(command -> Help.of(command, messages.width()))
+              .orElseGet(() -> Help.overview(messages.width())));
+      return ExitStatus.DONE;
     }
     if (arguments.contains("--version")) {
-      out.println(ProgramStamp.ofThisProgram().name());
+      messages.result(ProgramStamp.ofThisProgram().name());
       return ExitStatus.DONE;
     }
     try {
-      return carryOut(Arguments.understand(arguments));
+      return carryOut(Arguments.understand(arguments), messages);
     } catch (Arguments.WrongUsage e) {
       String what = e.getMessage();
-      err.println("taperbook: " + what + (what.endsWith("?") ? "" : "."));
-      err.println("taperbook --help shows what can be asked.");
+      messages.stopped(what + (what.endsWith("?") ? "" : "."));
+      messages.remark("taperbook --help shows what can be asked.");
       return ExitStatus.WRONG_USAGE;
+    } finally {
+      messages.endProgress();
     }
   }
 
-  private ExitStatus carryOut(Request request) {
-    Messages messages = new Messages(out, err, surroundings);
+  private ExitStatus carryOut(Request request, Messages messages) throws Arguments.WrongUsage {
     try {
       return switch (request.command()) {
         case REPORT -> new ReportCommand(messages, surroundings).run(request);
@@ -54,6 +65,8 @@ public final class CommandLine {
         case VERIFY -> new VerifyCommand(messages).run(request);
         case BLANK -> new BlankCommand(messages, surroundings).run(request);
         case WATCH -> new WatchCommand(messages, surroundings).run(request);
+        case COMPLETION -> completion(request, messages);
+        case HELP -> help(request, messages);
       };
     } catch (StoppedException e) {
       messages.stopped(e.getMessage());
@@ -69,5 +82,26 @@ public final class CommandLine {
       messages.ourFault(e);
       return ExitStatus.OUR_FAULT;
     }
+  }
+
+  private static ExitStatus completion(Request request, Messages messages) {
+    List<String> names = request.names();
+    if (names.size() != 1 || !Slot.SHELL.words().contains(names.get(0))) {
+      messages.stopped(
+          "completion needs one of the words " + String.join(", ", Slot.SHELL.words()) + ".");
+      return ExitStatus.WRONG_USAGE;
+    }
+    messages.text(Completion.script(names.get(0)));
+    return ExitStatus.DONE;
+  }
+
+  private static ExitStatus help(Request request, Messages messages) throws Arguments.WrongUsage {
+    if (request.names().isEmpty()) {
+      messages.text(Help.overview(messages.width()));
+    } else {
+      Command command = Arguments.command(request.names().get(0));
+      messages.text(Help.of(command, messages.width()));
+    }
+    return ExitStatus.DONE;
   }
 }

@@ -56,7 +56,8 @@ final class ExplainCommand {
     ReportNumber number = number(result, session(result, names), names.get(1));
     Wording wording = new Wording(plan.style().units());
     InputRows rows = new InputRows(sources.value().get().files());
-    Explanation.lines(number, result.cautions(number), wording, rows).forEach(messages::result);
+    Explanation.lines(number, result.cautions(number), wording, rows, messages.width())
+        .forEach(messages::result);
     return ExitStatus.DONE;
   }
 

@@ -26,19 +26,25 @@ final class Explanation {
   private final List<String> cautions;
   private final Wording wording;
   private final InputRows rows;
-  private final PlainText text = new PlainText();
+  private final PlainText text;
 
-  private Explanation(ReportNumber number, List<String> cautions, Wording wording, InputRows rows) {
+  private Explanation(
+      ReportNumber number, List<String> cautions, Wording wording, InputRows rows, int width) {
+    this.text = new PlainText(width);
     this.number = number;
     this.cautions = List.copyOf(cautions);
     this.wording = wording;
     this.rows = rows;
   }
 
-  /** The lines of the explanation, each at most 80 characters long. */
+  /**
+   * The lines of the explanation.
+   *
+   * @param width characters in a line of the terminal; of 80 or more, 80 are used
+   */
   static List<String> lines(
-      ReportNumber number, List<String> cautions, Wording wording, InputRows rows) {
-    Explanation explanation = new Explanation(number, cautions, wording, rows);
+      ReportNumber number, List<String> cautions, Wording wording, InputRows rows, int width) {
+    Explanation explanation = new Explanation(number, cautions, wording, rows, width);
     explanation.head();
     explanation.method();
     explanation.assumptions();

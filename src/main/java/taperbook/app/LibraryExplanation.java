@@ -66,7 +66,7 @@ final class LibraryExplanation {
                         id,
                         row.numbers().ids()));
     Wording wording = new Wording(plan.style().units());
-    Explanation.lines(number, number.cautions(), wording, new InputRows(files))
+    Explanation.lines(number, number.cautions(), wording, new InputRows(files), messages.width())
         .forEach(messages::result);
     return ExitStatus.DONE;
   }

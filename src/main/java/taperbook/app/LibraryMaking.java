@@ -12,6 +12,7 @@ import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.SourcePlace;
+import taperbook.words.Wording;
 import taperbook.write.LibraryJob;
 import taperbook.write.LibraryWriter;
 
@@ -21,6 +22,9 @@ import taperbook.write.LibraryWriter;
  * page, and its problems are told.
  */
 final class LibraryMaking implements Making {
+  /** Share of the work that is done when all sessions are read; about so for a hundred. */
+  private static final double WRITING = 0.6;
+
   private final LibraryPlan plan;
   private final InputFile article;
   private final Workshop workshop;
@@ -42,11 +46,12 @@ final class LibraryMaking implements Making {
   }
 
   @Override
-  public Checked<Made> make() {
-    LibraryIntake intake = intake();
+  public Checked<Made> make(Steps steps) {
+    LibraryIntake intake = intake(steps);
     if (intake.result().rows().isEmpty()) {
       return Checked.refused(empty(intake));
     }
+    steps.begin(WRITING, "drawing and writing");
     LibraryJob job = job(intake);
     return new LibraryWriter()
         .write(job)
@@ -61,8 +66,13 @@ final class LibraryMaking implements Making {
   }
 
   @Override
+  public Wording wording() {
+    return new Wording(plan.style().units());
+  }
+
+  @Override
   public Findings findings() {
-    LibraryIntake intake = intake();
+    LibraryIntake intake = intake(Steps.UNHEARD);
     if (intake.result().rows().isEmpty()) {
       return new Findings(empty(intake), Optional.empty());
     }
@@ -71,12 +81,16 @@ final class LibraryMaking implements Making {
     return new Findings(all, Optional.empty());
   }
 
-  private LibraryIntake intake() {
+  private LibraryIntake intake(Steps steps) {
     LibraryIntake intake = LibraryIntake.with(plan, article);
     Project project = workshop.project();
     intake.strays(project.strayProblems());
     project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
-    project.sessionNames().forEach(n -> intake.session(n, project.visitSession(n)));
+    List<String> names = project.sessionNames();
+    for (int i = 0; i < names.size(); i++) {
+      steps.begin(WRITING * i / names.size(), "session " + (i + 1) + " of " + names.size());
+      intake.session(names.get(i), project.visitSession(names.get(i)));
+    }
     return intake;
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import taperbook.claims.ArticleFigures;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
+import taperbook.words.Wording;
 import taperbook.write.ReportFiles;
 
 /** A report that can be made: what it depends on, and how it is made. */
@@ -12,8 +13,15 @@ interface Making {
   /** One hash over all that the report would be made from now. */
   String fingerprint();
 
-  /** The report, or every problem on the way. */
-  Checked<Made> make();
+  /**
+   * The report, or every problem on the way.
+   *
+   * @param steps hears how far it has come
+   */
+  Checked<Made> make(Steps steps);
+
+  /** Words for its numbers. */
+  Wording wording();
 
   /** What making the report would meet; nothing is kept. */
   Findings findings();

@@ -5,21 +5,28 @@ import java.util.List;
 import taperbook.problem.Problem;
 import taperbook.problem.Severity;
 
-/** Says things to the person: results on one stream, progress and problems on the other. */
+/**
+ * Says things to the person: results on one stream, progress and problems on the other. On a
+ * terminal lines are broken at words; in files and pipes each stays whole.
+ */
 final class Messages {
-  private static final String CLEAR_LINE = "\r\u001b[2K";
-  private static final String RED = "\u001b[31m";
-  private static final String PLAIN = "\u001b[0m";
+  private static final String HANGING = " ".repeat(14);
 
   private final PrintStream out;
   private final PrintStream err;
-  private final Surroundings surroundings;
-  private boolean progressShown;
+  private final Terminal terminal;
+  private final Progress progress;
+  private final Colour resultColour;
+  private final Colour messageColour;
 
   Messages(PrintStream out, PrintStream err, Surroundings surroundings) {
     this.out = out;
     this.err = err;
-    this.surroundings = surroundings;
+    this.terminal = surroundings.terminal();
+    this.progress = new Progress(err, terminal, surroundings.pulse());
+    boolean allowed = surroundings.colourAllowed();
+    this.resultColour = new Colour(allowed && terminal.results());
+    this.messageColour = new Colour(allowed && terminal.messages());
   }
 
   /** A number of things in words, such as {@code 1 error} or {@code 2 errors}. */
@@ -29,48 +36,82 @@ final class Messages {
 
   /** Says what is going on, on a terminal only; the next message takes its place. */
   void progress(int done, int all, String what) {
-    if (surroundings.terminal()) {
-      err.print(CLEAR_LINE + "[" + done + "/" + all + "] " + what);
-      err.flush();
-      progressShown = true;
-    }
+    progress.begin(done, all, what);
   }
 
-  private void endProgress() {
-    if (progressShown) {
-      err.print(CLEAR_LINE);
-      progressShown = false;
-    }
+  /** Says what is going on within the thing that {@link #progress} named. */
+  Steps steps() {
+    return progress::step;
   }
 
-  /** A line of result. */
+  /** Takes away what was said to be going on. */
+  void endProgress() {
+    progress.end();
+  }
+
+  /** A line of result. It is not broken within an amount, where no-break spaces stand. */
   void result(String line) {
-    endProgress();
-    out.println(line);
+    progress.clear();
+    lines(line, Wrapping.hanging(line, terminal.width()), terminal.results()).forEach(out::println);
+  }
+
+  private List<String> lines(String line, String hanging, boolean broken) {
+    List<String> lines = broken ? Wrapping.lines(line, hanging, terminal.width()) : List.of(line);
+    return lines.stream().map(l -> l.replace('\u00a0', ' ')).toList();
+  }
+
+  /**
+   * A text of many lines that is fitted to the width already.
+   *
+   * @see #width()
+   */
+  void text(String text) {
+    progress.clear();
+    out.print(text);
+  }
+
+  /** Characters in a line of results. */
+  int width() {
+    return terminal.results() ? terminal.width() : Terminal.USUAL_WIDTH;
+  }
+
+  /**
+   * What became of a thing.
+   *
+   * @param name the thing
+   * @param what what became of it, such as {@code refused}
+   */
+  void outcome(String name, String what) {
+    progress.clear();
+    boolean refused = what.startsWith("refused");
+    out.println(resultColour.strong(name) + "  " + (refused ? resultColour.bad(what) : what));
   }
 
   /** Every problem, place first. */
   void problems(List<Problem> problems) {
-    endProgress();
+    progress.clear();
     for (Problem problem : problems) {
       boolean error = problem.severity() == Severity.ERROR;
       String word = problem.severity().word();
-      err.println((error ? coloured(word) : word) + "  " + problem.place());
-      err.println("    found     " + problem.found());
-      err.println("    expected  " + problem.expected());
-      err.println("    to mend   " + problem.remedy());
+      err.println(
+          (error ? messageColour.bad(word) : messageColour.doubtful(word))
+              + "  "
+              + messageColour.strong(problem.place().toString()));
+      said("    found     " + problem.found(), HANGING);
+      said("    expected  " + problem.expected(), HANGING);
+      said("    to mend   " + problem.remedy(), HANGING);
       err.println("    [" + problem.code().slug() + "]");
     }
   }
 
-  private String coloured(String word) {
-    return surroundings.colour() ? RED + word + PLAIN : word;
-  }
-
   /** A remark on the way. */
   void remark(String line) {
-    endProgress();
-    err.println(line);
+    progress.clear();
+    said(line, Wrapping.hanging(line, terminal.width()));
+  }
+
+  private void said(String line, String hanging) {
+    lines(line, hanging, terminal.messages()).forEach(err::println);
   }
 
   /** Sees to it that all that was said is seen. */
@@ -81,13 +122,13 @@ final class Messages {
 
   /** Something outside the input stands in the way. */
   void stopped(String why) {
-    endProgress();
-    err.println("taperbook: " + why);
+    progress.clear();
+    said("taperbook: " + why, "  ");
   }
 
   /** The program failed. */
   void ourFault(Throwable fault) {
-    endProgress();
+    progress.clear();
     err.println("taperbook: a fault of the program, not of your input. Nothing published changed.");
     err.println("Please report it with these lines and, if you can, the folder it happened in:");
     err.println("  " + ProgramStamp.ofThisProgram().name() + ", Java " + Runtime.version());

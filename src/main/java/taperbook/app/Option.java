@@ -15,7 +15,7 @@ enum Option {
   PAPER("--paper", "SIZE", List.of("a4", "letter"), "paper of a recording sheet (default: a4)"),
   LEGS("--legs", "", List.of(), "a file for the legs of the drive as well"),
   VERSION("--version", "", List.of(), "name and version"),
-  HELP("--help", "", List.of(), "this text");
+  HELP("--help", "", List.of(), "this text, or that of the command it stands with");
 
   private final String written;
   private final String value;

@@ -37,6 +37,11 @@ import taperbook.write.data.NumbersJson;
  * one stage's result becomes the next one's input.
  */
 final class Pipeline {
+  /** Shares of the work that are done when a step begins, as counted on the demo. */
+  private static final double MEASURING = 0.02;
+
+  private static final double WRITING = 0.6;
+
   private final Project project;
   private final OwnTemplates templates;
   private final ProgramStamp program;
@@ -56,13 +61,17 @@ final class Pipeline {
    * All files of a report, or every problem on the way.
    *
    * @param earlier the versions of it that were published
+   * @param steps hears how far it has come
    */
-  Checked<Made> make(ReportSources sources, Earlier earlier) {
+  Checked<Made> make(ReportSources sources, Earlier earlier, Steps steps) {
+    steps.begin(MEASURING, "measuring");
     return measured(sources)
         .then(
-            result ->
-                revised(sources, earlier, result)
-                    .then(outcome -> written(sources, earlier, result, outcome)));
+            result -> {
+              steps.begin(WRITING, "drawing and writing");
+              return revised(sources, earlier, result)
+                  .then(outcome -> written(sources, earlier, result, outcome));
+            });
   }
 
   private Checked<Made> written(

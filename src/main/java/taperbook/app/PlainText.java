@@ -3,11 +3,22 @@ package taperbook.app;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Text for a terminal: lines of at most 80 characters, the later ones of a paragraph indented. */
+/** Text in lines of a width, the later ones of a paragraph indented. */
 final class PlainText {
-  static final int WIDTH = 80;
+  /** The widest lines, in characters: longer ones are hard to follow. */
+  private static final int MOST_WIDTH = 80;
 
+  private final int width;
   private final List<String> lines = new ArrayList<>();
+
+  /**
+   * An empty text.
+   *
+   * @param width characters in a line where it is shown
+   */
+  PlainText(int width) {
+    this.width = Math.min(MOST_WIDTH, width);
+  }
 
   /** A line that is left empty. */
   void gap() {
@@ -30,15 +41,15 @@ final class PlainText {
     StringBuilder line = new StringBuilder(lead);
     boolean fresh = true;
     for (String word : words(text)) {
-      if (!fresh && line.length() + 1 + word.length() > WIDTH) {
+      if (!fresh && line.length() + 1 + word.length() > width) {
         end(line, indent);
         fresh = true;
       }
       line.append(fresh ? "" : " ").append(word);
       fresh = false;
-      while (line.length() > WIDTH) {
-        String rest = line.substring(WIDTH);
-        line.setLength(WIDTH);
+      while (line.length() > width) {
+        String rest = line.substring(width);
+        line.setLength(width);
         end(line, indent);
         line.append(rest);
       }

@@ -32,7 +32,9 @@ import taperbook.read.ReportFileReader;
  * is read once, so that all that is made of it rests on the same bytes.
  */
 final class Project {
-  private static final String SESSIONS = "sessions/";
+  private static final String SESSIONS_FOLDER = "sessions";
+  private static final String REPORTS_FOLDER = "reports";
+  private static final String SESSIONS = SESSIONS_FOLDER + "/";
 
   private final InputFolder folder;
   private final Set<String> templateNames;
@@ -63,12 +65,25 @@ final class Project {
     return reports.names();
   }
 
-  /** Problems of the folders themselves, such as names that are not allowed. */
+  /**
+   * Problems of the folders themselves, such as names that are not allowed. Before there is a
+   * report, a folder that is missing is none: it was not begun yet.
+   */
   List<Problem> folderProblems() {
-    Set<Problem> all = new LinkedHashSet<>(sessions.problems());
-    all.addAll(rangeTests.problems());
-    all.addAll(reports.problems());
+    boolean early = reportNames().isEmpty();
+    Set<Problem> all = new LinkedHashSet<>();
+    if (!early || folder.has(SESSIONS_FOLDER)) {
+      all.addAll(strayProblems());
+    }
+    if (!early || folder.has(REPORTS_FOLDER)) {
+      all.addAll(reports.problems());
+    }
     return List.copyOf(all);
+  }
+
+  /** True if there is a folder for sessions or for reports. */
+  boolean isBegun() {
+    return folder.has(SESSIONS_FOLDER) || folder.has(REPORTS_FOLDER);
   }
 
   /** Problems of entries in {@code sessions/} that are neither a session nor a range test. */

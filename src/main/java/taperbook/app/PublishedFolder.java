@@ -15,6 +15,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -49,6 +50,15 @@ final class PublishedFolder {
       return false;
     }
     return stamp.stream().skip(1).allMatch(path -> Files.isRegularFile(folder.resolve(path)));
+  }
+
+  /** The bytes of one of the published files, if there is one that can be read. */
+  Optional<byte[]> bytes(String file) {
+    try {
+      return Optional.of(Files.readAllBytes(folder.resolve(file)));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 
   /** Puts a new version in the place of the old one. */

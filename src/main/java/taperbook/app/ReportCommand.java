@@ -6,9 +6,12 @@ import java.util.Optional;
 import java.util.Set;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
+import taperbook.proof.NumbersFile;
 
 /** Makes reports that are out of date. */
 final class ReportCommand {
+  private static final String NUMBERS = "numbers.json";
+
   private final Messages messages;
   private final Surroundings surroundings;
   private final Set<Problem> told = new LinkedHashSet<>();
@@ -20,16 +23,13 @@ final class ReportCommand {
 
   ExitStatus run(Request request) {
     Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
-    if (request.names().isEmpty() && !workshop.project().folderProblems().isEmpty()) {
+    if (request.names().isEmpty()) {
       tell(workshop.project().folderProblems());
-      if (workshop.project().reportNames().isEmpty()) {
-        return ExitStatus.INPUT_REFUSED;
-      }
     }
     List<String> names = workshop.asked(request);
     if (names.isEmpty()) {
-      messages.remark("There is no report yet: write one as reports/NAME.md.");
-      return ExitStatus.DONE;
+      FirstSteps.of(workshop.project()).forEach(messages::remark);
+      return ExitStatus.INPUT_REFUSED;
     }
     int refused = 0;
     for (int i = 0; i < names.size(); i++) {
@@ -74,14 +74,14 @@ final class ReportCommand {
             && making.value().map(m -> published.isMadeFrom(m.fingerprint())).orElse(false);
     if (same) {
       tell(making.problems());
-      messages.result(name + "  up to date");
+      messages.outcome(name, "up to date");
     }
     return same;
   }
 
   private boolean refused(String name, List<Problem> problems) {
     tell(problems);
-    messages.result(name + "  refused");
+    messages.outcome(name, "refused");
     return false;
   }
 
@@ -90,18 +90,36 @@ final class ReportCommand {
       return refused(name, making.problems());
     }
     tell(making.problems());
-    Checked<Making.Made> made = making.value().get().make();
+    Checked<Making.Made> made = making.value().get().make(messages.steps());
     tell(made.problems());
     Optional<Making.Made> value = made.value();
     if (value.isEmpty()) {
       return refused(name, List.of());
     }
     tell(value.get().told());
+    messages.steps().begin(1, "publishing");
+    Optional<String> moved = moved(workshop, name, making.value().get(), value.get());
     workshop.published(name).replace(value.get().files().all(), value.get().fingerprint());
-    messages.result(
-        name + "  made: reports/" + name + "/, " + value.get().files().all().size() + " files");
+    messages.outcome(
+        name, "made: reports/" + name + "/, " + value.get().files().all().size() + " files");
     value.get().summary().forEach(messages::result);
+    moved.ifPresent(messages::result);
+    messages.result("  open " + workshop.reports().resolve(name).resolve("report.html"));
     return true;
+  }
+
+  /** What moved since the version that is to be replaced, if there is one. */
+  private static Optional<String> moved(
+      Workshop workshop, String name, Making making, Making.Made made) {
+    return workshop
+        .published(name)
+        .bytes(NUMBERS)
+        .flatMap(b -> NumbersFile.read(NUMBERS, b).value())
+        .map(b -> new MovedLine(making.wording()).of(b, fresh(made)));
+  }
+
+  private static NumbersFile fresh(Making.Made made) {
+    return NumbersFile.read(NUMBERS, made.files().bytes(NUMBERS)).value().orElseThrow();
   }
 
   /** Tells each problem once, however many reports use the file that it is in. */

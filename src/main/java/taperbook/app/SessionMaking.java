@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import taperbook.model.InputHash;
 import taperbook.problem.Checked;
+import taperbook.words.Wording;
 
 /** Makes the report of a session. */
 final class SessionMaking implements Making {
@@ -26,10 +27,10 @@ final class SessionMaking implements Making {
   }
 
   @Override
-  public Checked<Made> make() {
+  public Checked<Made> make(Steps steps) {
     return workshop
         .pipeline()
-        .make(sources, earlier)
+        .make(sources, earlier, steps)
         .then(
             made ->
                 Checked.good(
@@ -38,6 +39,11 @@ final class SessionMaking implements Making {
                         fingerprint(),
                         List.of(),
                         new Summary(made.result()).lines())));
+  }
+
+  @Override
+  public Wording wording() {
+    return new Wording(sources.plan().style().units());
   }
 
   @Override

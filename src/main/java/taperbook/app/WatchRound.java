@@ -25,6 +25,7 @@ final class WatchRound {
   private final Request request;
   private final Map<String, Refusal> refusals = new LinkedHashMap<>();
   private final Map<String, List<Problem>> lasting = new LinkedHashMap<>();
+  private List<String> stepsTold = List.of();
 
   WatchRound(Messages messages, Surroundings surroundings, Request request) {
     this.messages = messages;
@@ -51,12 +52,22 @@ final class WatchRound {
       lasting.put("", workshop.project().folderProblems());
     }
     tellNew("", before);
+    tellFirstSteps(workshop.project());
     for (String name : names) {
       if (!one(workshop, name, before, still)) {
         return false;
       }
     }
     return true;
+  }
+
+  /** Says once how to go on while there is no report. */
+  private void tellFirstSteps(Project project) {
+    List<String> steps = FirstSteps.of(project);
+    if (!steps.equals(stepsTold)) {
+      steps.forEach(messages::remark);
+      stepsTold = steps;
+    }
   }
 
   private boolean one(
@@ -71,7 +82,9 @@ final class WatchRound {
     if (fingerprint.isPresent() && published.isMadeFrom(fingerprint.get())) {
       return upToDate(name, still);
     }
-    Checked<Making.Made> made = making.then(Making::make);
+    messages.progress(0, 1, name);
+    Checked<Making.Made> made = making.then(m -> m.make(messages.steps()));
+    messages.endProgress();
     if (!still.getAsBoolean()) {
       return false;
     }

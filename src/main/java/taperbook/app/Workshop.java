@@ -1,5 +1,6 @@
 package taperbook.app;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,9 @@ record Workshop(
     Function<String, Earlier> earlier) {
 
   static Workshop in(Path folder, Map<String, String> environment) {
+    if (!Files.isDirectory(folder.toAbsolutePath())) {
+      throw new StoppedException("there is no folder " + folder + ". Is its name right?");
+    }
     OwnTemplates templates = OwnTemplates.of(folder);
     Project project = new Project(new ProjectFolder(folder), templates.names());
     ProgramStamp program = ProgramStamp.ofThisProgram();

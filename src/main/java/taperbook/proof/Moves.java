@@ -20,17 +20,22 @@ public final class Moves {
   /** More changes than these are told by their number. */
   private static final int MOST_CAUSES = 4;
 
-  private final CarriedReport before;
+  private final NumbersFile before;
   private final NumbersFile after;
   private final List<RowChange> changes;
-  private final List<String> others;
+  private final List<String> others = new ArrayList<>();
+
+  private Moves(NumbersFile before, NumbersFile after) {
+    this.before = before;
+    this.after = after;
+    this.changes = List.of();
+  }
 
   private Moves(
       CarriedReport before, NumbersFile after, Map<String, InputFile> inputs, String program) {
-    this.before = before;
+    this.before = before.numbers();
     this.after = after;
     this.changes = RowChanges.between(before.files(), inputs);
-    this.others = new ArrayList<>();
     for (Map.Entry<String, InputFile> input : inputs.entrySet()) {
       InputFile old = before.files().get(input.getKey());
       if (input.getKey().endsWith(".md")
@@ -57,12 +62,17 @@ public final class Moves {
     return new Moves(before, after, inputs, program).list();
   }
 
+  /** The numbers that moved, in the order of the new version, without what caused it. */
+  public static List<MovedNumber> between(NumbersFile before, NumbersFile after) {
+    return new Moves(before, after).list();
+  }
+
   private List<MovedNumber> list() {
     Set<String> keys = new LinkedHashSet<>(after.numbers().keySet());
-    keys.addAll(before.numbers().numbers().keySet());
+    keys.addAll(before.numbers().keySet());
     List<MovedNumber> moved = new ArrayList<>();
     for (String key : keys) {
-      Optional<PublishedNumber> old = before.numbers().find(key);
+      Optional<PublishedNumber> old = before.find(key);
       Optional<PublishedNumber> now = after.find(key);
       Optional<Estimate> was = old.flatMap(Moves::estimate);
       Optional<Estimate> is = now.flatMap(Moves::estimate);

@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 /** A project folder to run the program in, and what the program said. */
 final class Workplace {
   private final Path folder;
+  private Terminal terminal = Terminal.NONE;
+  private Map<String, String> environment = Map.of();
   private ByteArrayOutputStream out = new ByteArrayOutputStream();
   private ByteArrayOutputStream err = new ByteArrayOutputStream();
 
@@ -77,6 +79,13 @@ final class Workplace {
     }
   }
 
+  /** Lets the program be seen on a terminal of so many columns. */
+  Workplace onTerminal(int columns, Map<String, String> variables) {
+    terminal = new Terminal(true, true, columns);
+    environment = variables;
+    return this;
+  }
+
   ExitStatus run(String... arguments) {
     return run(Pulse.ofProcess(), arguments);
   }
@@ -90,7 +99,7 @@ final class Workplace {
     return new CommandLine(
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
-            new Surroundings(Map.of(), false, pulse))
+            new Surroundings(environment, terminal, pulse))
         .run(all);
   }
 

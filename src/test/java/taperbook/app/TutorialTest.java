@@ -51,7 +51,7 @@ final class TutorialTest {
     boolean inside = false;
     for (String line : Files.readAllLines(TUTORIAL)) {
       boolean indented = line.startsWith(INDENT);
-      if (line.equals(COPY) || indented && !inside) {
+      if (line.equals(COPY) || (indented && !inside)) {
         blocks.add(new ArrayList<>());
       }
       if (line.equals(COPY) || indented) {

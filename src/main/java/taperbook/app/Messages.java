@@ -52,12 +52,12 @@ final class Messages {
   /** A line of result. It is not broken within an amount, where no-break spaces stand. */
   void result(String line) {
     progress.clear();
-    lines(line, Wrapping.hanging(line, terminal.width()), terminal.results()).forEach(out::println);
+    lines(line, Wrapping.hanging(line, terminal.width()), terminal.results())
+        .forEach(each -> out.println(each.replace('\u00a0', ' ')));
   }
 
   private List<String> lines(String line, String hanging, boolean broken) {
-    List<String> lines = broken ? Wrapping.lines(line, hanging, terminal.width()) : List.of(line);
-    return lines.stream().map(l -> l.replace('\u00a0', ' ')).toList();
+    return broken ? Wrapping.lines(line, hanging, terminal.width()) : List.of(line);
   }
 
   /**

@@ -31,7 +31,7 @@ final class TutorialTest {
       if (first.equals(COPY)) {
         copySessions();
       } else if (first.startsWith(COMMAND)) {
-        place.run(first.substring(COMMAND.length()).split(" ", -1));
+        place.run(arguments(first.substring(COMMAND.length())));
         answers(place.out() + place.err(), rest, first);
         commands++;
       } else if (rest.get(0).startsWith("- ")) {
@@ -42,7 +42,14 @@ final class TutorialTest {
         Files.writeString(folder.resolve(first), String.join("\n", rest) + "\n");
       }
     }
-    assertThat(commands).isEqualTo(10);
+    assertThat(commands).isEqualTo(11);
+  }
+
+  /** What is typed behind the program's name; a PDF is named from where the program runs. */
+  private String[] arguments(String typed) {
+    return Stream.of(typed.split(" ", -1))
+        .map(a -> a.endsWith(".pdf") ? folder.resolve(a).toString() : a)
+        .toArray(String[]::new);
   }
 
   /** The indented blocks of the tutorial, and the mark at which files are copied. */

@@ -14,9 +14,11 @@ import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document.OutputSettings;
 import org.jsoup.nodes.Element;
+import org.jsoup.nodes.TextNode;
 import org.jsoup.safety.Safelist;
 
 /**
@@ -26,6 +28,11 @@ import org.jsoup.safety.Safelist;
 final class ArticleMarkdown {
   /** Most levels of quotations, lists and emphasis within each other that are read. */
   static final int MOST_LEVELS = 60;
+
+  private static final Set<String> VERBATIM = Set.of("code", "pre");
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile(
+          "(?<=[0-9]) (?=(?:%|kWh|kW|Wh|km|mi|min|h|s|V|A|\u00b0C|\u00b0F)(?![\\p{L}0-9]))");
 
   private static final int PAGE_LEVEL = 2;
   private static final int DEEPEST_LEVEL = 6;
@@ -172,6 +179,16 @@ final class ArticleMarkdown {
       cell.removeAttr("align");
     }
     body.select("thead th").attr("scope", "col");
+    body.body().getAllElements().forEach(ArticleMarkdown::holdUnits);
     return body.body();
+  }
+
+  /** Keeps an amount that was typed and its unit in one line. */
+  private static void holdUnits(Element element) {
+    if (!VERBATIM.contains(element.normalName())) {
+      for (TextNode text : element.textNodes()) {
+        text.text(BEFORE_UNIT.matcher(text.getWholeText()).replaceAll("\u00a0"));
+      }
+    }
   }
 }

@@ -48,6 +48,13 @@ final class ArticleMarkdownTest {
   }
 
   @Test
+  void keepsTypedAmountsAndTheirUnitsInOneLine() {
+    assertThat(html("From 20 % to 80 % at 150 kW in 9 s, 3 minutes of `5 km`"))
+        .contains("From 20&nbsp;% to 80&nbsp;% at 150&nbsp;kW in 9&nbsp;s, 3 minutes of")
+        .contains("<code>5 km</code>");
+  }
+
+  @Test
   void hasNoPartsWithoutText() {
     assertThat(ArticleMarkdown.parts("\n\n", CHARTS)).isEmpty();
   }

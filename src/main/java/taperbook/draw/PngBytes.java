@@ -10,8 +10,9 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
 /**
- * Encodes a picture as PNG with 8 bits a channel. A row like the one above says so, any other stands
- * as it is: in charts that makes smaller files than trying filters on each row, in less time.
+ * Encodes a picture as PNG with 8 bits a channel. A row like the one above says so, any other
+ * stands as it is: in charts that makes smaller files than trying filters on each row, in less
+ * time.
  *
  * @see <a href="https://www.w3.org/TR/png-3/">Portable Network Graphics, third edition: 5.3 for the
  *     chunks, 9.2 for the filter types None and Up</a>

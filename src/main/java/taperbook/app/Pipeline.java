@@ -24,6 +24,7 @@ import taperbook.problem.Problem;
 import taperbook.problem.Severity;
 import taperbook.proof.CarriedReport;
 import taperbook.proof.NumbersFile;
+import taperbook.write.Rehearsal;
 import taperbook.write.ReportFiles;
 import taperbook.write.ReportWriter;
 import taperbook.write.Templates;
@@ -65,13 +66,15 @@ final class Pipeline {
    */
   Checked<Made> make(ReportSources sources, Earlier earlier, Steps steps) {
     steps.begin(MEASURING, "measuring");
-    return measured(sources)
-        .then(
-            result -> {
-              steps.begin(WRITING, "drawing and writing");
-              return revised(sources, earlier, result)
-                  .then(outcome -> written(sources, earlier, result, outcome));
-            });
+    Rehearsal rehearsal = Rehearsal.begin();
+    Checked<ReportResult> measured = measured(sources);
+    rehearsal.end();
+    return measured.then(
+        result -> {
+          steps.begin(WRITING, "drawing and writing");
+          return revised(sources, earlier, result)
+              .then(outcome -> written(sources, earlier, result, outcome));
+        });
   }
 
   private Checked<Made> written(
@@ -147,7 +150,7 @@ final class Pipeline {
         problems);
   }
 
-  private WriteJob job(ReportSources sources, ReportResult result, List<Correction> corrections) {
+  WriteJob job(ReportSources sources, ReportResult result, List<Correction> corrections) {
     List<Figure> figures = new ArrayList<>(FigureSet.draw(result));
     figures.addAll(CompareFigures.draw(result));
     List<InputFile> inputs = inputs(sources);

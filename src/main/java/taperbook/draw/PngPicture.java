@@ -3,14 +3,7 @@ package taperbook.draw;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageWriter;
-import javax.imageio.stream.ImageOutputStream;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** A chart as PNG. */
 final class PngPicture {
@@ -43,21 +36,6 @@ final class PngPicture {
       g.drawString(text.text(), (float) text.left(), (float) text.baseline());
     }
     g.dispose();
-    return encode(clear ? Halo.below(image) : image);
-  }
-
-  private static byte[] encode(BufferedImage image) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
-    // A stream in memory: ImageIO's own choice would be a temporary file.
-    try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
-      writer.setOutput(out);
-      writer.write(image);
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot encode a picture in memory", e);
-    } finally {
-      writer.dispose();
-    }
-    return bytes.toByteArray();
+    return PngBytes.of(clear ? Halo.below(image) : image);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import taperbook.measure.compare.CurveComparison;
 import taperbook.model.Caveat;
 import taperbook.model.CommonGround;
@@ -36,9 +37,12 @@ public final class ReportMeasuring {
     sessions.add(new SessionMeasuring(plan, main, compared, rangeTests));
     compared.forEach(s -> sessions.add(new SessionMeasuring(plan, s, List.of(), rangeTests)));
     CommonGround ground = GroundSearch.of(sessions);
-    List<SessionResult> results = sessions.stream().map(s -> s.result(ground)).toList();
+    // Each from its own seeds: made beside each other, they come out as one after the other.
+    CompletableFuture<List<PairResult>> pairs =
+        CompletableFuture.supplyAsync(() -> pairs(sessions));
+    List<SessionResult> results = sessions.parallelStream().map(s -> s.result(ground)).toList();
     return new ReportResult(
-        plan, results.get(0), results.subList(1, results.size()), ground, pairs(sessions));
+        plan, results.get(0), results.subList(1, results.size()), ground, pairs.join());
   }
 
   /**

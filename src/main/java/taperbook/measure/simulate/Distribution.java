@@ -1,7 +1,5 @@
 package taperbook.measure.simulate;
 
-import java.util.Arrays;
-
 /**
  * Summary of the distribution of one output.
  *
@@ -29,26 +27,28 @@ record Distribution(
   /**
    * The summary of samples.
    *
-   * @param samples at least two finite values; sorted in place
+   * @param samples at least two finite values; rearranged in place
    * @param coverage coverage of the interval, between 0 and 1
    */
   static Distribution of(double[] samples, double coverage) {
-    Arrays.sort(samples);
     double mean = mean(samples);
     double squares = 0;
     for (double sample : samples) {
       squares += (sample - mean) * (sample - mean);
     }
     int span = Math.min(samples.length - 1, (int) Math.round(coverage * samples.length));
-    int start = startOfShortest(samples, span);
-    int tail = (samples.length - 1 - span) / 2;
+    // Every interval of that many samples begins at one of the lowest and ends at one of these.
+    double[] lowest = Tails.lowest(samples, samples.length - span);
+    double[] highest = Tails.highest(samples, samples.length - span);
+    int start = startOfShortest(lowest, highest);
+    int tail = (lowest.length - 1) / 2;
     return new Distribution(
         mean,
         Math.sqrt(squares / (samples.length - 1)),
-        samples[start],
-        samples[start + span],
-        samples[tail],
-        samples[tail + span]);
+        lowest[start],
+        highest[start],
+        lowest[tail],
+        highest[tail]);
   }
 
   private static double mean(double[] samples) {
@@ -59,17 +59,16 @@ record Distribution(
     return sum / samples.length;
   }
 
-  private static int startOfShortest(double[] sorted, int span) {
-    int starts = sorted.length - span;
+  private static int startOfShortest(double[] lowest, double[] highest) {
     double shortest = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < starts; i++) {
-      shortest = Math.min(shortest, sorted[i + span] - sorted[i]);
+    for (int i = 0; i < lowest.length; i++) {
+      shortest = Math.min(shortest, highest[i] - lowest[i]);
     }
-    int middle = (starts - 1) / 2;
-    for (int off = 0; off < starts; off++) {
+    int middle = (lowest.length - 1) / 2;
+    for (int off = 0; off < lowest.length; off++) {
       for (int i : new int[] {middle - off, middle + off}) {
-        boolean inside = i >= 0 && i < starts;
-        if (inside && sorted[i + span] - sorted[i] <= NEARLY_AS_SHORT * shortest) {
+        boolean inside = i >= 0 && i < lowest.length;
+        if (inside && highest[i] - lowest[i] <= NEARLY_AS_SHORT * shortest) {
           return i;
         }
       }

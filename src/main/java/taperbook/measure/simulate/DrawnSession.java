@@ -18,22 +18,32 @@ final class DrawnSession {
   /** Share of trials in which readings were written down just as the display changed. */
   private static final double AS_IT_CHANGED = 0.45;
 
-  private final Session session;
+  /** Parts of a drawn session, as a set of bits: asked for with each quantity of each trial. */
+  static final int SOC = 1;
+
+  static final int COUNTER = 2;
+  static final int POWER = 4;
+  static final int DRIVE = 8;
+  static final int END = 16;
+  static final int ALL = 31;
+
   private final @Nullable RisingCourse socCourse;
   private final @Nullable RisingCourse counterCourse;
   private final @Nullable PowerCourse power;
   private final @Nullable DriveCourse drive;
+  private final double recordedEnd;
+  private final double powerBegins;
   private final double clockHalfStep;
   private final double holdTolerance;
   private @Nullable Path soc;
   private @Nullable Path counter;
+  private int asked;
   private double endSecond;
   private double peak;
   private double peakSecond;
   private final double[] holdEnds = new double[2];
 
   DrawnSession(Session session, Optional<RangeTest> test) {
-    this.session = session;
     boolean byHand =
         session.conditions().text(ConditionItem.READ_FROM).filter("log"::equals).isEmpty();
     this.socCourse =
@@ -47,6 +57,8 @@ final class DrawnSession {
     this.power =
         session.trace(Channel.POWER).filter(t -> t.size() > 1).map(PowerCourse::new).orElse(null);
     this.drive = test.map(DriveCourse::new).orElse(null);
+    this.recordedEnd = session.recorded().high();
+    this.powerBegins = session.trace(Channel.POWER).map(Trace::firstSecond).orElse(0.0);
     this.clockHalfStep =
         session.traces().values().stream().mapToDouble(Trace::clockHalfStep).max().orElse(0);
     this.holdTolerance = session.trace(Channel.POWER).map(NearPeak::tolerance).orElse(0.0);
@@ -54,83 +66,129 @@ final class DrawnSession {
 
   /** Draws everything anew. */
   void draw(Draws draws) {
+    redraw(draws, ALL);
+  }
+
+  /**
+   * Draws some parts anew.
+   *
+   * @return those of them that took a draw: all others are the same whenever they are drawn again
+   *     by the same sources
+   */
+  int redraw(Draws draws, int parts) {
+    int moved = 0;
+    for (int part = SOC; part <= END; part *= 2) {
+      if ((parts & part) != 0) {
+        long before = draws.state();
+        drawPart(draws, part);
+        moved |= draws.state() == before ? 0 : part;
+      }
+    }
+    return moved;
+  }
+
+  private void drawPart(Draws draws, int part) {
+    switch (part) {
+      case SOC -> drawSoc(draws);
+      case COUNTER -> counter = counterCourse == null ? null : counterCourse.draw(draws, false);
+      case POWER -> drawPower(draws);
+      case DRIVE -> {
+        if (drive != null) {
+          drive.draw(draws);
+        }
+      }
+      default -> endSecond = recordedEnd + clockHalfStep * draws.symmetric(UncertaintySource.CLOCK);
+    }
+  }
+
+  private void drawSoc(Draws draws) {
     boolean habit =
         draws.has(UncertaintySource.READING_HABIT)
             && draws.share(UncertaintySource.READING_HABIT) < AS_IT_CHANGED;
     if (socCourse != null) {
       soc = socCourse.draw(draws, habit);
     }
-    if (counterCourse != null) {
-      counter = counterCourse.draw(draws, false);
+  }
+
+  private void drawPower(Draws draws) {
+    if (power == null) {
+      return;
     }
-    if (power != null) {
-      power.draw(draws);
-      peak = power.peak(draws);
-      peakSecond = power.peakSecond(draws);
-      if (!power.isDense()) {
-        power.longestAbove(peak - holdTolerance, holdEnds);
-      }
+    power.draw(draws);
+    peak = power.peak(draws);
+    peakSecond = power.peakSecond(draws);
+    if (!power.isDense()) {
+      power.longestAbove(peak - holdTolerance, holdEnds);
     }
-    if (drive != null) {
-      drive.draw(draws);
-    }
-    endSecond =
-        session.recorded().high() + clockHalfStep * draws.symmetric(UncertaintySource.CLOCK);
+  }
+
+  /** Forgets which parts were asked for. */
+  void forgetAsked() {
+    asked = 0;
+  }
+
+  /** The parts that were asked for since. */
+  int asked() {
+    return asked;
   }
 
   Path soc() {
-    return present(soc);
+    return present(soc, SOC);
   }
 
   PowerCourse power() {
-    return present(power);
+    return present(power, POWER);
   }
 
   DriveCourse drive() {
-    return present(drive);
+    return present(drive, DRIVE);
   }
 
   double endSecond() {
+    asked |= END;
     return endSecond;
   }
 
   double peak() {
+    asked |= POWER;
     return peak;
   }
 
   double peakSecond() {
+    asked |= POWER;
     return peakSecond;
   }
 
   double holdFrom() {
+    asked |= POWER;
     return holdEnds[0];
   }
 
   double holdTo() {
+    asked |= POWER;
     return holdEnds[1];
   }
 
   /** Energy added between two times, kWh, by the counter or by power. */
   double energy(boolean byCounter, double from, double to) {
     return byCounter
-        ? present(counter).at(to) - present(counter).at(from)
+        ? present(counter, COUNTER).at(to) - present(counter, COUNTER).at(from)
         : power().energy(to) - power().energy(from);
   }
 
   /** When an energy has been added since the channel began, s since it began. */
   double timeOfEnergy(boolean byCounter, double kilowattHours) {
     if (byCounter) {
-      Path path = present(counter);
+      Path path = present(counter, COUNTER);
       return path.timeOf(path.firstValue() + kilowattHours) - path.second(0);
     }
-    return power().timeOf(kilowattHours)
-        - session.trace(Channel.POWER).map(Trace::firstSecond).orElse(0.0);
+    return power().timeOf(kilowattHours) - powerBegins;
   }
 
   /** When an energy has been added since a time, s after that time. */
   double timeOfEnergySince(double second, boolean byCounter, double kilowattHours) {
     if (byCounter) {
-      Path path = present(counter);
+      Path path = present(counter, COUNTER);
       return path.timeOf(path.at(second) + kilowattHours) - second;
     }
     return power().timeOf(power().energy(second) + kilowattHours) - second;
@@ -160,7 +218,8 @@ final class DrawnSession {
     return sum / (toPercent - fromPercent);
   }
 
-  private static <T> T present(@Nullable T channel) {
+  private <T> T present(@Nullable T channel, int part) {
+    asked |= part;
     if (channel == null) {
       throw new IllegalStateException("a channel was asked for that was not recorded");
     }

@@ -1,26 +1,38 @@
 package taperbook.measure.simulate;
 
 import java.util.Set;
-import java.util.SplittableRandom;
 import taperbook.model.UncertaintySource;
 
 /**
  * Random draws by source. A source that is switched off gives its central value, so that the
  * contribution of each can be found alone (JCGM 101:2008, annex B).
+ *
+ * <p>The numbers are those of {@link java.util.SplittableRandom}, written out because they are
+ * asked for millions of times in each report.
+ *
+ * @see <a href="https://doi.org/10.1145/2660193.2660195">Steele, Lea, Flood, OOPSLA 2014</a>
  */
 @SuppressWarnings("EnumOrdinal") // An index into an array of this class, never stored.
 final class Draws {
-  private final SplittableRandom random;
+  private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;
+  private static final double STEP_OF_53_BITS = 0x1.0p-53;
+
   private final boolean[] active;
+  private long state;
 
   Draws(long seed, Set<UncertaintySource> active) {
-    this.random = new SplittableRandom(seed);
-    // Asked millions of times: an array, as a set would cost more than the draw.
+    this.state = seed;
+    // An array, as a set would cost more than the draw.
     UncertaintySource[] all = UncertaintySource.values();
     this.active = new boolean[all.length];
     for (int i = 0; i < all.length; i++) {
       this.active[i] = active.contains(all[i]);
     }
+  }
+
+  /** Tells whether anything was drawn: differs after each draw. */
+  long state() {
+    return state;
   }
 
   /** True if a source is switched on. */
@@ -30,16 +42,24 @@ final class Draws {
 
   /** Rectangular from -1 to 1; 0 if the source is switched off. */
   double symmetric(UncertaintySource source) {
-    return active[source.ordinal()] ? 2 * random.nextDouble() - 1 : 0;
+    return active[source.ordinal()] ? 2 * next() - 1 : 0;
   }
 
   /** Rectangular from 0 to 1; one half if the source is switched off. */
   double share(UncertaintySource source) {
-    return active[source.ordinal()] ? random.nextDouble() : 0.5;
+    return active[source.ordinal()] ? next() : 0.5;
   }
 
   /** Rectangular between two values; their middle if the source is switched off. */
   double between(UncertaintySource source, double low, double high) {
     return low + share(source) * (high - low);
+  }
+
+  private double next() {
+    state += GOLDEN_GAMMA;
+    long z = state;
+    z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
+    z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
+    return ((z ^ (z >>> 31)) >>> 11) * STEP_OF_53_BITS;
   }
 }

@@ -1,6 +1,6 @@
 package taperbook.measure.simulate;
 
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import taperbook.model.Estimate;
 import taperbook.model.Facts;
 import taperbook.model.Interval;
@@ -10,56 +10,55 @@ import taperbook.model.UncertaintySource;
 
 /** Draws range tests whose figures lie within the last digits that were written down. */
 final class DriveCourse {
-  private final Optional<Estimate> distance;
-  private final Optional<Estimate> correction;
-  private final Optional<Estimate> startSoc;
-  private final Optional<Estimate> endSoc;
-  private final Optional<Estimate> energyUsed;
-  private final Optional<Estimate> displayed;
+  private final @Nullable Interval distance;
+  private final @Nullable Interval correction;
+  private final @Nullable Interval startSoc;
+  private final @Nullable Interval endSoc;
+  private final @Nullable Interval energyUsed;
+  private final @Nullable Interval displayed;
   private final double ratedKilometres;
   private double fullRange;
   private double consumption;
 
   DriveCourse(RangeTest test) {
     Facts<RangeItem> facts = test.facts();
-    this.distance = facts.amount(RangeItem.DISTANCE);
-    this.correction = facts.amount(RangeItem.ODOMETER_CORRECTION);
-    this.startSoc = facts.amount(RangeItem.START_SOC);
-    this.endSoc = facts.amount(RangeItem.END_SOC);
-    this.energyUsed = facts.amount(RangeItem.ENERGY_USED);
-    this.displayed = facts.amount(RangeItem.CONSUMPTION_DISPLAYED);
+    this.distance = bounds(facts, RangeItem.DISTANCE);
+    this.correction = bounds(facts, RangeItem.ODOMETER_CORRECTION);
+    this.startSoc = share(bounds(facts, RangeItem.START_SOC));
+    this.endSoc = share(bounds(facts, RangeItem.END_SOC));
+    this.energyUsed = bounds(facts, RangeItem.ENERGY_USED);
+    this.displayed = bounds(facts, RangeItem.CONSUMPTION_DISPLAYED);
     this.ratedKilometres =
         facts.amount(RangeItem.RATED_RANGE).map(Estimate::value).orElse(Double.NaN);
+  }
+
+  private static @Nullable Interval bounds(Facts<RangeItem> facts, RangeItem item) {
+    return facts.amount(item).map(Estimate::bounds).orElse(null);
+  }
+
+  /** A state of charge cannot be below empty or above full, whatever its last digit allows. */
+  private static @Nullable Interval share(@Nullable Interval bounds) {
+    return bounds == null
+        ? null
+        : new Interval(Math.max(0, bounds.low()), Math.max(0, Math.min(100, bounds.high())));
   }
 
   void draw(Draws draws) {
     double driven =
         drawn(distance, UncertaintySource.RANGE_DISTANCE, draws)
-            * (correction.isPresent()
-                ? drawn(correction, UncertaintySource.RANGE_DISTANCE, draws)
-                : 1);
-    double used = drawnShare(startSoc, draws) - drawnShare(endSoc, draws);
+            * (correction == null ? 1 : drawn(correction, UncertaintySource.RANGE_DISTANCE, draws));
+    double used =
+        drawn(startSoc, UncertaintySource.RANGE_SOC, draws)
+            - drawn(endSoc, UncertaintySource.RANGE_SOC, draws);
     fullRange = driven * 100 / used;
     consumption =
-        energyUsed.isPresent() && distance.isPresent()
+        energyUsed != null && distance != null
             ? drawn(energyUsed, UncertaintySource.RANGE_ENERGY, draws) * 1000 / driven
             : drawn(displayed, UncertaintySource.RANGE_ENERGY, draws);
   }
 
-  private static double drawn(Optional<Estimate> figure, UncertaintySource source, Draws draws) {
-    return figure
-        .map(Estimate::bounds)
-        .map(b -> draws.between(source, b.low(), b.high()))
-        .orElse(Double.NaN);
-  }
-
-  /** A state of charge cannot be below empty or above full, whatever its last digit allows. */
-  private static double drawnShare(Optional<Estimate> figure, Draws draws) {
-    return figure
-        .map(Estimate::bounds)
-        .map(b -> new Interval(Math.max(0, b.low()), Math.max(0, Math.min(100, b.high()))))
-        .map(b -> draws.between(UncertaintySource.RANGE_SOC, b.low(), b.high()))
-        .orElse(Double.NaN);
+  private static double drawn(@Nullable Interval figure, UncertaintySource source, Draws draws) {
+    return figure == null ? Double.NaN : draws.between(source, figure.low(), figure.high());
   }
 
   /** Driven range of a full battery, km; NaN if not known. */

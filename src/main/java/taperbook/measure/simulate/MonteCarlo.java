@@ -74,8 +74,6 @@ final class MonteCarlo {
         double[] block =
             Arrays.copyOfRange(samples[k], blocks * blockSize, (blocks + 1) * blockSize);
         Distribution d = Distribution.of(block, coverage);
-        // Kept sorted by blocks: sorting the whole is then a merge.
-        System.arraycopy(block, 0, samples[k], blocks * blockSize, blockSize);
         statistics[k][0][blocks] = d.mean();
         statistics[k][1][blocks] = d.standardUncertainty();
         statistics[k][2][blocks] = d.lowQuantile();

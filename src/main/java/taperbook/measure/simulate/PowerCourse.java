@@ -20,6 +20,8 @@ final class PowerCourse {
   private final double[] seconds;
   private final double[] kilowatts;
   private final double[] sums;
+  private final double[] rates;
+  private final boolean[] known;
   private final Bend bend = Bend.ofPower();
 
   PowerCourse(Trace trace) {
@@ -29,6 +31,8 @@ final class PowerCourse {
     this.seconds = new double[points];
     this.kilowatts = new double[points];
     this.sums = new double[points];
+    this.rates = new double[trace.size()];
+    this.known = new boolean[trace.size()];
     this.peakIndex = trace.indexOfMax();
     if (dense) {
       for (int i = 0; i < points; i++) {
@@ -36,6 +40,8 @@ final class PowerCourse {
         kilowatts[i] = trace.value(i);
       }
       integrate();
+    } else {
+      setKnownRates();
     }
   }
 
@@ -55,6 +61,9 @@ final class PowerCourse {
       }
       seconds[2 * i] = trace.second(i);
       kilowatts[2 * i] = trace.value(i) + error;
+    }
+    if (draws.has(UncertaintySource.BETWEEN_READINGS)) {
+      setDrawnRates();
     }
     for (int i = 1; i < seconds.length; i += 2) {
       bend(i, draws);
@@ -82,21 +91,34 @@ final class PowerCourse {
   }
 
   /**
-   * Rate from reading j to the next, or another where there is no such gap. A rise of two steps or
-   * less counts without what rounding alone may have made of it, so that a flat stretch whose last
-   * digit flickers makes no corners.
+   * Rates that no draw changes. A rise of two steps or less counts without what rounding alone may
+   * have made of it, so that a flat stretch whose last digit flickers makes no corners.
    */
+  private void setKnownRates() {
+    double step = 2 * trace.halfStep();
+    for (int j = 0; j + 1 < trace.size(); j++) {
+      double shown = trace.value(j + 1) - trace.value(j);
+      known[j] = Math.abs(shown) <= 2.5 * step;
+      double rise = Math.copySign(Math.max(0, Math.abs(shown) - step), shown);
+      rates[j] = rise / (trace.second(j + 1) - trace.second(j));
+    }
+  }
+
+  private void setDrawnRates() {
+    for (int j = 0; j + 1 < known.length; j++) {
+      if (!known[j]) {
+        rates[j] =
+            (kilowatts[2 * j + 2] - kilowatts[2 * j]) / (seconds[2 * j + 2] - seconds[2 * j]);
+      }
+    }
+  }
+
+  /** Rate from reading j to the next, or another where there is no such gap. */
   private double rate(int j, double other) {
-    if (j < 0 || j + 1 >= trace.size() || trace.second(j + 1) <= trace.second(j)) {
+    if (j < 0 || j + 1 >= known.length || seconds[2 * j + 2] <= seconds[2 * j]) {
       return other;
     }
-    double step = 2 * trace.halfStep();
-    double shown = trace.value(j + 1) - trace.value(j);
-    double rise =
-        Math.abs(shown) > 2.5 * step
-            ? kilowatts[2 * j + 2] - kilowatts[2 * j]
-            : Math.copySign(Math.max(0, Math.abs(shown) - step), shown);
-    return rise / (trace.second(j + 1) - trace.second(j));
+    return rates[j];
   }
 
   private void integrate() {

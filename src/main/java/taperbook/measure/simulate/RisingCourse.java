@@ -16,20 +16,22 @@ final class RisingCourse {
   /** Of a step: how far above its lower edge a value sits that was read as the display changed. */
   private static final double JUST_CHANGED = 0.02;
 
-  private final List<Anchor> anchors;
+  private final Anchor[] anchors;
   private final UncertaintySource display;
   private final double clockHalfStep;
   private final double[] seconds;
   private final double[] values;
+  private final double[] rates;
   private final Path path;
   private final Bend bend = Bend.ofIntegral();
 
   private RisingCourse(List<Anchor> anchors, UncertaintySource display, Trace trace) {
-    this.anchors = List.copyOf(anchors);
+    this.anchors = anchors.toArray(Anchor[]::new);
     this.display = display;
     this.clockHalfStep = trace.clockHalfStep();
     this.seconds = new double[anchors.size()];
     this.values = new double[anchors.size()];
+    this.rates = new double[anchors.size()];
     this.path = new Path(2 * anchors.size(), 2 * trace.halfStep());
   }
 
@@ -51,9 +53,9 @@ final class RisingCourse {
 
   /** Draws a course; the path is the same object each time, written anew. */
   Path draw(Draws draws, boolean habit) {
-    int n = anchors.size();
+    int n = anchors.length;
     for (int k = 0; k < n; k++) {
-      Anchor anchor = anchors.get(k);
+      Anchor anchor = anchors[k];
       double second =
           draws.between(UncertaintySource.BETWEEN_READINGS, anchor.earliest(), anchor.latest())
               + clockHalfStep * draws.symmetric(UncertaintySource.CLOCK);
@@ -62,9 +64,13 @@ final class RisingCourse {
       values[k] = k == 0 ? value : Math.max(value, values[k - 1]);
     }
     path.clear();
+    boolean bends = draws.has(UncertaintySource.BETWEEN_READINGS);
+    if (bends) {
+      setRates();
+    }
     for (int k = 0; k < n; k++) {
       path.add(seconds[k], values[k]);
-      if (k + 1 < n) {
+      if (bends && k + 1 < n && seconds[k + 1] > seconds[k]) {
         bend(k, draws);
       }
     }
@@ -84,15 +90,9 @@ final class RisingCourse {
 
   /** Adds the bend between anchors k and k + 1. */
   private void bend(int k, Draws draws) {
-    if (!draws.has(UncertaintySource.BETWEEN_READINGS)) {
-      return;
-    }
     double time = seconds[k + 1] - seconds[k];
     double rise = values[k + 1] - values[k];
-    if (time <= 0) {
-      return;
-    }
-    double rate = rise / time;
+    double rate = rates[k];
     double after = rate(k + 1, rate);
     double before = rate(k - 1, Math.max(0, 2 * rate - after));
     if (k + 2 >= values.length) {
@@ -100,6 +100,12 @@ final class RisingCourse {
     }
     bend.draw(draws, time, rise, before, after);
     path.add(seconds[k] + bend.at(), values[k] + bend.value());
+  }
+
+  private void setRates() {
+    for (int k = 0; k + 1 < values.length; k++) {
+      rates[k] = (values[k + 1] - values[k]) / (seconds[k + 1] - seconds[k]);
+    }
   }
 
   /**
@@ -110,6 +116,6 @@ final class RisingCourse {
     if (k < 0 || k + 1 >= values.length || seconds[k + 1] <= seconds[k]) {
       return other;
     }
-    return (values[k + 1] - values[k]) / (seconds[k + 1] - seconds[k]);
+    return rates[k];
   }
 }

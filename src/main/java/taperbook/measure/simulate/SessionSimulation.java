@@ -1,14 +1,13 @@
 package taperbook.measure.simulate;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.ToDoubleFunction;
 import taperbook.model.CommonGround;
 import taperbook.model.Contribution;
 import taperbook.model.Estimate;
@@ -31,23 +30,14 @@ public final class SessionSimulation {
   private static final double COVERAGE = 0.95;
 
   /** Any fixed number will do: the same readings must give the same intervals. */
-  private static final long SEED = 0x7a9e_4b00_c0ff_ee11L;
+  static final long SEED = 0x7a9e_4b00_c0ff_ee11L;
 
   /** Stable to one digit of the standard uncertainty, or after this many blocks. */
   private static final int DIGITS = 1;
 
   private static final int MOST_BLOCKS = 10;
 
-  /** Trials for the contribution of one source: enough for two per cent of it. */
-  private static final int TRIALS_FOR_A_SOURCE = 2000;
-
-  private final DrawnSession drawn;
-  private final List<Outputs.Output> outputs;
-
-  private SessionSimulation(DrawnSession drawn, List<Outputs.Output> outputs) {
-    this.drawn = drawn;
-    this.outputs = outputs;
-  }
+  private SessionSimulation() {}
 
   /**
    * Numbers with coverage intervals.
@@ -88,9 +78,11 @@ public final class SessionSimulation {
     if (outputs.isEmpty()) {
       return numbers;
     }
-    SessionSimulation simulation = new SessionSimulation(new DrawnSession(session, test), outputs);
-    MonteCarlo.Run run = simulation.run(procedure);
-    List<List<Contribution>> budgets = simulation.budgets();
+    // Run and budgets draw from streams of their own, so that both can be made at once.
+    CompletableFuture<List<List<Contribution>>> budgeting =
+        CompletableFuture.supplyAsync(() -> new SourceBudgets(session, test, outputs).all());
+    MonteCarlo.Run run = run(new DrawnSession(session, test), outputs, procedure);
+    List<List<Contribution>> budgets = budgeting.join();
     Map<String, Integer> places = new HashMap<>();
     for (int k = 0; k < outputs.size(); k++) {
       places.put(outputs.get(k).id(), k);
@@ -127,66 +119,18 @@ public final class SessionSimulation {
         number.method());
   }
 
-  private MonteCarlo.Run run(MonteCarlo procedure) {
+  private static MonteCarlo.Run run(
+      DrawnSession drawn, List<Outputs.Output> outputs, MonteCarlo procedure) {
     Draws draws = new Draws(SEED, EnumSet.allOf(UncertaintySource.class));
-    return procedure.run(values -> trial(draws, values), outputs.size());
-  }
-
-  private void trial(Draws draws, double[] values) {
-    drawn.draw(draws);
-    for (int k = 0; k < values.length; k++) {
-      values[k] = outputs.get(k).value().applyAsDouble(drawn);
-    }
-  }
-
-  /** The budget of each output: one source at a time, the others at their central values. */
-  private List<List<Contribution>> budgets() {
-    Map<UncertaintySource, double[]> alone = new EnumMap<>(UncertaintySource.class);
-    for (UncertaintySource source : UncertaintySource.values()) {
-      alone.put(source, standardUncertainties(EnumSet.of(source)));
-    }
-    List<List<Contribution>> budgets = new ArrayList<>();
-    for (int k = 0; k < outputs.size(); k++) {
-      budgets.add(budget(alone, k));
-    }
-    return budgets;
-  }
-
-  private static List<Contribution> budget(Map<UncertaintySource, double[]> alone, int output) {
-    double squares = 0;
-    for (double[] u : alone.values()) {
-      squares += u[output] * u[output];
-    }
-    List<Contribution> budget = new ArrayList<>();
-    for (Map.Entry<UncertaintySource, double[]> entry : alone.entrySet()) {
-      double u = entry.getValue()[output];
-      double share = squares > 0 ? u * u / squares : 0;
-      if (share >= 0.001) {
-        budget.add(new Contribution(entry.getKey(), u, share));
-      }
-    }
-    budget.sort(Comparator.comparingDouble(Contribution::share).reversed());
-    return budget;
-  }
-
-  private double[] standardUncertainties(Set<UncertaintySource> active) {
-    Draws draws = new Draws(SEED, active);
-    double[] values = new double[outputs.size()];
-    double[] means = new double[outputs.size()];
-    double[] squares = new double[outputs.size()];
-    for (int i = 1; i <= TRIALS_FOR_A_SOURCE; i++) {
-      trial(draws, values);
-      for (int k = 0; k < values.length; k++) {
-        // Welford's running sums, which keep their digits where the spread is small.
-        double off = values[k] - means[k];
-        means[k] += off / i;
-        squares[k] += off * (values[k] - means[k]);
-      }
-    }
-    double[] result = new double[values.length];
-    for (int k = 0; k < values.length; k++) {
-      result[k] = Math.sqrt(squares[k] / (TRIALS_FOR_A_SOURCE - 1));
-    }
-    return result;
+    List<ToDoubleFunction<DrawnSession>> values =
+        outputs.stream().map(Outputs.Output::value).toList();
+    return procedure.run(
+        trial -> {
+          drawn.draw(draws);
+          for (int k = 0; k < trial.length; k++) {
+            trial[k] = values.get(k).applyAsDouble(drawn);
+          }
+        },
+        outputs.size());
   }
 }

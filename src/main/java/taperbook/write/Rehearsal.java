@@ -1,0 +1,83 @@
+package taperbook.write;
+
+import java.awt.geom.Line2D;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicBoolean;
+import taperbook.draw.ChartStyle;
+import taperbook.draw.Figure;
+import taperbook.draw.Ground;
+import taperbook.draw.TextRun;
+import taperbook.write.pdf.PdfHeading;
+import taperbook.write.pdf.PdfPage;
+import taperbook.write.text.RestrictedTemplates;
+
+/**
+ * Draws and lays out a small page that nobody sees, on a second processor while a report is
+ * measured: Java loads and compiles what the report will need. Nothing of it reaches the report.
+ */
+public final class Rehearsal {
+  private static final AtomicBoolean HELD = new AtomicBoolean();
+  private static final int SECTIONS = 3;
+  private static final int ROWS = 12;
+  private final CompletableFuture<Integer> held;
+
+  private Rehearsal(CompletableFuture<Integer> held) {
+    this.held = held;
+  }
+
+  /** Begins; at most once in a process, and only where there is a processor to spare. */
+  public static Rehearsal begin() {
+    boolean useful = Runtime.getRuntime().availableProcessors() > 1 && !HELD.getAndSet(true);
+    return new Rehearsal(
+        useful
+            ? CompletableFuture.supplyAsync(Rehearsal::pageBytes)
+            : CompletableFuture.completedFuture(0));
+  }
+
+  /** Waits for the end, so that no library is begun from two sides at once. */
+  public void end() {
+    held.join();
+  }
+
+  private static int pageBytes() {
+    Figure figure = Figure.of("rehearsal", "Rehearsal", "", "Rehearsal", Rehearsal::paint);
+    Map<String, String> texts = Templates.builtIn().texts();
+    String html =
+        new RestrictedTemplates(Map.of("rehearsal.ftlh", page(texts)))
+            .page("rehearsal.ftlh", Map.of("rows", List.of("1", "2", "3")))
+            .value()
+            .map(WholeUnits::kept)
+            .orElseThrow();
+    PdfHeading heading = new PdfHeading("Rehearsal", "", "", "", LocalDate.EPOCH);
+    byte[] pdf = new PdfPage(Map.of(figure.id(), figure.svg())).bytes(html, heading, List.of());
+    return pdf.length + figure.png().length;
+  }
+
+  private static List<TextRun> paint(java.awt.Graphics2D g, ChartStyle style) {
+    g.setColor(Ground.DARK.color());
+    g.draw(new Line2D.Double(10, 10, style.width() / 2.0, style.height() / 2.0));
+    TextRun.Face face = new TextRun.Face(12, true, Ground.DARK.color());
+    return List.of(new TextRun("12.5 kW", 40, 40, TextRun.Anchor.START, face));
+  }
+
+  private static String page(Map<String, String> texts) {
+    String css = Optional.ofNullable(texts.get("print.css")).orElse("");
+    String row =
+        "<tr><th scope=\"row\">Row <a href=\"#a\">a</a></th><#list rows as r><td>${r}</td></#list></tr>";
+    String section =
+        "<section><h2>Part</h2><p class=\"small\">Some <em>words</em> and <strong>more</strong> of"
+            + " them, 12 Wh/km.</p><table><thead><tr><th>Row</th><th>1</th><th>2</th><th>3</th></tr>"
+            + "</thead><tbody>"
+            + row.repeat(ROWS)
+            + "</tbody></table><ul><li>One</li></ul></section>";
+    return "<!DOCTYPE html><html lang=\"en\"><head><title>Rehearsal</title><style><#noparse>"
+        + css
+        + "</#noparse></style></head><body><h1 id=\"a\">Rehearsal</h1>"
+        + section.repeat(SECTIONS)
+        + "<figure><img src=\"figure:rehearsal.svg\" alt=\"Rehearsal\"/></figure></body></html>";
+  }
+}

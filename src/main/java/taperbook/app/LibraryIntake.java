@@ -11,6 +11,7 @@ import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
 import taperbook.model.RangeTest;
 import taperbook.model.Session;
+import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.write.LibraryJob;
 
@@ -64,19 +65,44 @@ final class LibraryIntake {
 
   /** Takes a range test in; all of them come before the first session. */
   void rangeTest(String name, Visited<RangeTest> visited) {
+    Checked<RangeTest> test = visited.value();
     keep(visited.files(), visited.hashes());
-    visited.value().value().ifPresent(rangeTests::add);
-    tell(name, "range test", visited);
+    test.value().ifPresent(rangeTests::add);
+    tell(name, "range test", test);
+  }
+
+  /**
+   * A session that was read and measured.
+   *
+   * @param name name of its folder
+   * @param row its row, or every problem of its files
+   * @param files its files that could be read
+   * @param hashes all its files by name and hash
+   */
+  record Measured(
+      String name, Checked<LibraryRow> row, List<InputFile> files, List<InputHash> hashes) {
+    Measured {
+      files = List.copyOf(files);
+      hashes = List.copyOf(hashes);
+    }
+  }
+
+  /** Checks and measures a session; nothing is taken in yet, so several may be at once. */
+  Measured measured(String name, Visited<Session> visited) {
+    return new Measured(
+        name,
+        visited
+            .value()
+            .then(s -> Checked.good(LibraryMeasuring.measure(plan, s, rangeTests))),
+        visited.files(),
+        visited.hashes());
   }
 
   /** Takes a session in, or notes why not. */
-  void session(String name, Visited<Session> visited) {
-    keep(visited.files(), visited.hashes());
-    visited
-        .value()
-        .value()
-        .ifPresent(session -> rows.add(LibraryMeasuring.measure(plan, session, rangeTests)));
-    tell(name, "session", visited);
+  void take(Measured session) {
+    keep(session.files(), session.hashes());
+    session.row().value().ifPresent(rows::add);
+    tell(session.name(), "session", session.row());
   }
 
   private void keep(List<InputFile> files, List<InputHash> hashes) {
@@ -89,10 +115,10 @@ final class LibraryIntake {
     }
   }
 
-  private void tell(String name, String kind, Visited<?> visited) {
-    List<Problem> all = visited.value().problems();
+  private void tell(String name, String kind, Checked<?> checked) {
+    List<Problem> all = checked.problems();
     problems.addAll(all);
-    if (visited.value().isUsable()) {
+    if (checked.isUsable()) {
       return;
     }
     List<String> sentences = all.stream().map(Problem::sentence).limit(MOST_REASONS).toList();

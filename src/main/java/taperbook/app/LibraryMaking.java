@@ -3,6 +3,8 @@ package taperbook.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import taperbook.draw.library.LibraryFigures;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
@@ -25,6 +27,9 @@ final class LibraryMaking implements Making {
   private final InputFile article;
   private final Workshop workshop;
 
+  /** The files, from when they were last read. */
+  private final List<InputHash> inputs = new ArrayList<>();
+
   LibraryMaking(LibraryPlan plan, InputFile article, Workshop workshop) {
     this.plan = plan;
     this.article = article;
@@ -34,11 +39,24 @@ final class LibraryMaking implements Making {
   @Override
   public String fingerprint() {
     Project project = workshop.project();
-    List<InputHash> inputs = new ArrayList<>(List.of(article.withoutContent()));
+    inputs.clear();
+    inputs.add(article.withoutContent());
     project.strayProblems().forEach(stray -> inputs.add(LibraryIntake.strayMark(stray)));
     project.rangeTestNames().forEach(name -> inputs.addAll(project.rangeTestHashes(name)));
-    project.sessionNames().forEach(name -> inputs.addAll(project.sessionHashes(name)));
+    InOrder.each(project.sessionNames(), project::sessionHashes, inputs::addAll);
     return workshop.fingerprint(inputs);
+  }
+
+  @Override
+  public List<String> paths() {
+    Project project = workshop.project();
+    if (!project.strayProblems().isEmpty()) {
+      return List.of();
+    }
+    Set<String> paths = new TreeSet<>(workshop.templatePaths());
+    paths.addAll(project.sessionFolders());
+    inputs.forEach(input -> paths.add(input.path()));
+    return List.copyOf(paths);
   }
 
   @Override
@@ -47,6 +65,8 @@ final class LibraryMaking implements Making {
     if (intake.result().rows().isEmpty()) {
       return Checked.refused(empty(intake));
     }
+    inputs.clear();
+    inputs.addAll(intake.inputs());
     LibraryJob job = job(intake);
     return new LibraryWriter()
         .write(job)
@@ -71,12 +91,16 @@ final class LibraryMaking implements Making {
     return new Findings(all, Optional.empty());
   }
 
-  private LibraryIntake intake() {
+  /** All sessions of the folder, read and measured. */
+  LibraryIntake intake() {
     LibraryIntake intake = LibraryIntake.with(plan, article);
     Project project = workshop.project();
     intake.strays(project.strayProblems());
     project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
-    project.sessionNames().forEach(n -> intake.session(n, project.visitSession(n)));
+    InOrder.each(
+        project.sessionNames(),
+        name -> intake.measured(name, project.visitSession(name)),
+        intake::take);
     return intake;
   }
 

@@ -12,6 +12,12 @@ interface Making {
   /** One hash over all that the report would be made from now. */
   String fingerprint();
 
+  /**
+   * Paths of everything that the fingerprint is found from, folders that are listed among it; none
+   * if it cannot be told by paths.
+   */
+  List<String> paths();
+
   /** The report, or every problem on the way. */
   Checked<Made> make();
 

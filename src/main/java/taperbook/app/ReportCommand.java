@@ -4,6 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.app.looks.LookKeeper;
+import taperbook.app.looks.QuickLook;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 
@@ -19,6 +21,13 @@ final class ReportCommand {
   }
 
   ExitStatus run(Request request) {
+    try (LookKeeper looks =
+        ProgramStamp.looks(request.folder(), new MadeDate(surroundings.environment()))) {
+      return run(request, looks);
+    }
+  }
+
+  private ExitStatus run(Request request, LookKeeper looks) {
     Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
     if (request.names().isEmpty() && !workshop.project().folderProblems().isEmpty()) {
       tell(workshop.project().folderProblems());
@@ -31,10 +40,13 @@ final class ReportCommand {
       messages.remark("There is no report yet: write one as reports/NAME.md.");
       return ExitStatus.DONE;
     }
+    if (request.names().isEmpty() && workshop.project().folderProblems().isEmpty()) {
+      looks.enterFolders(workshop.project().sessionFolders());
+    }
     int refused = 0;
     for (int i = 0; i < names.size(); i++) {
       messages.progress(i, names.size(), names.get(i));
-      refused += make(workshop, names.get(i)) ? 0 : 1;
+      refused += make(workshop, names.get(i), looks) ? 0 : 1;
     }
     if (refused > 0) {
       messages.remark(
@@ -45,9 +57,13 @@ final class ReportCommand {
     return refused == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
   }
 
-  private boolean make(Workshop workshop, String name) {
+  private boolean make(Workshop workshop, String name, LookKeeper looks) {
+    if (looks.isUpToDate(name)) {
+      messages.result(QuickLook.upToDate(name));
+      return true;
+    }
     Checked<Making> making = workshop.making(name);
-    if (isUpToDate(workshop, name, making)) {
+    if (isUpToDate(workshop, name, making, looks)) {
       return true;
     }
     boolean cutOff = workshop.published(name).isCutOff();
@@ -57,24 +73,36 @@ final class ReportCommand {
     try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
       workshop.published(name).recover();
       if (!cutOff && !lock.waited()) {
-        return publish(workshop, name, making);
+        return publish(workshop, name, making, looks);
       }
       // What was read before may be older than what is published now.
       Checked<Making> again = workshop.making(name);
-      return isUpToDate(workshop, name, again) || publish(workshop, name, again);
+      return isUpToDate(workshop, name, again, looks) || publish(workshop, name, again, looks);
     }
   }
 
-  private boolean isUpToDate(Workshop workshop, String name, Checked<Making> making) {
+  private boolean isUpToDate(
+      Workshop workshop, String name, Checked<Making> making, LookKeeper looks) {
     PublishedFolder published = workshop.published(name);
-    boolean same =
-        !published.isCutOff()
-            && making.value().map(m -> published.isMadeFrom(m.fingerprint())).orElse(false);
-    if (same) {
-      tell(making.problems());
-      messages.result(name + "  up to date");
+    if (making.value().isEmpty() || published.isCutOff() || !published.isThere()) {
+      return false;
     }
-    return same;
+    String fingerprint = making.value().get().fingerprint();
+    if (!published.isMadeFrom(fingerprint)) {
+      return false;
+    }
+    tell(making.problems());
+    messages.result(QuickLook.upToDate(name));
+    enter(looks, name, making, fingerprint);
+    return true;
+  }
+
+  private static void enter(
+      LookKeeper looks, String name, Checked<Making> making, String fingerprint) {
+    List<String> paths = making.value().map(Making::paths).orElse(List.of());
+    if (making.problems().isEmpty() && !paths.isEmpty()) {
+      looks.enter(name, fingerprint, paths);
+    }
   }
 
   private boolean refused(String name, List<Problem> problems) {
@@ -83,7 +111,8 @@ final class ReportCommand {
     return false;
   }
 
-  private boolean publish(Workshop workshop, String name, Checked<Making> making) {
+  private boolean publish(
+      Workshop workshop, String name, Checked<Making> making, LookKeeper looks) {
     if (making.value().isEmpty()) {
       return refused(name, making.problems());
     }
@@ -99,6 +128,7 @@ final class ReportCommand {
     messages.result(
         name + "  made: reports/" + name + "/, " + value.get().files().all().size() + " files");
     value.get().summary().forEach(messages::result);
+    enter(looks, name, making, value.get().fingerprint());
     return true;
   }
 

@@ -1,6 +1,7 @@
 package taperbook.app;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -68,6 +69,13 @@ record Workshop(
                         project
                             .article(report)
                             .then(a -> Checked.good(new LibraryMaking(library, a, this)))));
+  }
+
+  /** Paths of the folder's own templates, and where they may be. */
+  List<String> templatePaths() {
+    List<String> paths = new ArrayList<>(List.of(OwnTemplates.FOLDER));
+    templates.files().forEach(file -> paths.add(file.path()));
+    return paths;
   }
 
   PublishedFolder published(String report) {

@@ -21,7 +21,12 @@ public record CsvRow(int line, List<String> cells) {
 
   /** True if no cell has anything but spaces. */
   public boolean isBlank() {
-    return cells.stream().allMatch(String::isBlank);
+    for (String cell : cells) {
+      if (!cell.isBlank()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The row without the blank cells at its end. */

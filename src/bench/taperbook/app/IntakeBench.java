@@ -13,7 +13,7 @@ import taperbook.model.LibraryPlan;
  *
  * <pre>
  * javac -d /tmp/bench -cp target/taperbook.jar src/bench/taperbook/app/IntakeBench.java
- * java -cp /tmp/bench:target/taperbook.jar taperbook.app.IntakeBench FOLDER
+ * java -cp /tmp/bench:target/taperbook.jar taperbook.app.IntakeBench FOLDER [PASSES]
  * </pre>
  */
 public final class IntakeBench {
@@ -22,9 +22,16 @@ public final class IntakeBench {
   private IntakeBench() {}
 
   public static void main(String[] arguments) {
+    int passes = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 1;
+    for (int i = 0; i < passes; i++) {
+      pass(Path.of(arguments[0]));
+    }
+  }
+
+  private static void pass(Path folder) {
     OperatingSystemMXBean system =
         (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-    Workshop workshop = Workshop.in(Path.of(arguments[0]), Map.of());
+    Workshop workshop = Workshop.in(folder, Map.of());
     LibraryPlan plan =
         (LibraryPlan) workshop.project().plan("library").value().orElseThrow();
     LibraryMaking making =

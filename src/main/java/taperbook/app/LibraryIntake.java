@@ -91,9 +91,7 @@ final class LibraryIntake {
   Measured measured(String name, Visited<Session> visited) {
     return new Measured(
         name,
-        visited
-            .value()
-            .then(s -> Checked.good(LibraryMeasuring.measure(plan, s, rangeTests))),
+        visited.value().then(s -> Checked.good(LibraryMeasuring.measure(plan, s, rangeTests))),
         visited.files(),
         visited.hashes());
   }

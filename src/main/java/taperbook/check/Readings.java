@@ -141,8 +141,8 @@ final class Readings {
       return;
     }
     OptionalDouble second = time.isPresent() ? time.get().read(row) : OptionalDouble.empty();
-    for (ChannelColumn channel : channels) {
-      channel.read(row, second);
+    for (int i = 0; i < channels.size(); i++) {
+      channels.get(i).read(row, second);
     }
     if (!note.isEmpty()) {
       second.ifPresent(

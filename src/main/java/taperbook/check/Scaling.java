@@ -32,8 +32,6 @@ final class Scaling {
 
   /** The step between amounts that belongs to a step between numbers. */
   double step(double step) {
-    return none
-        ? step
-        : BigDecimal.valueOf(step).multiply(scale.factor().abs()).doubleValue();
+    return none ? step : BigDecimal.valueOf(step).multiply(scale.factor().abs()).doubleValue();
   }
 }

@@ -122,7 +122,10 @@ final class LibraryMaking implements Making {
     LibraryResult result = intake.result();
     List<InputHash> inputs = new ArrayList<>();
     intake.inputs().stream().filter(i -> !i.sha256().isEmpty()).forEach(inputs::add);
-    List<InputFile> attached = new ArrayList<>(intake.attached());
+    List<InputFile> attached = new ArrayList<>();
+    if (!result.isLarge()) {
+      attached.addAll(intake.attached());
+    }
     for (InputFile template : workshop.templates().files()) {
       inputs.add(template.withoutContent());
       if (!attached.isEmpty()) {

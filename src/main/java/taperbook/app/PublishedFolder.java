@@ -1,5 +1,6 @@
 package taperbook.app;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -20,6 +21,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import taperbook.app.looks.Standing;
+import taperbook.write.ReportFiles;
+import taperbook.write.StreamedFile;
 
 /**
  * The folder {@code reports/NAME/} that a report is published in. A new version is written whole
@@ -56,10 +59,26 @@ final class PublishedFolder {
   }
 
   /** Puts a new version in the place of the old one. */
+  void replace(ReportFiles files, String fingerprint) {
+    replace(files.all(), files.streamed(), fingerprint);
+  }
+
+  /** Puts files that are all in memory in the place of the old version. */
   void replace(Map<String, byte[]> files, String fingerprint) {
+    replace(files, Map.of(), fingerprint);
+  }
+
+  private void replace(
+      Map<String, byte[]> files, Map<String, StreamedFile> streamed, String fingerprint) {
     recover();
     try {
       Set<String> ours = new TreeSet<>(files.keySet());
+      ours.addAll(streamed.keySet());
+      for (Map.Entry<String, StreamedFile> file : streamed.entrySet()) {
+        Path path = fresh.resolve(file.getKey());
+        Files.createDirectories(parentOf(path));
+        file.getValue().writeTo(new BufferedOutputStream(Files.newOutputStream(path)));
+      }
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         Path path = fresh.resolve(file.getKey());
         Files.createDirectories(parentOf(path));

@@ -124,9 +124,9 @@ final class ReportCommand {
       return refused(name, List.of());
     }
     tell(value.get().told());
-    workshop.published(name).replace(value.get().files().all(), value.get().fingerprint());
+    workshop.published(name).replace(value.get().files(), value.get().fingerprint());
     messages.result(
-        name + "  made: reports/" + name + "/, " + value.get().files().all().size() + " files");
+        name + "  made: reports/" + name + "/, " + value.get().files().count() + " files");
     value.get().summary().forEach(messages::result);
     enter(looks, name, making, value.get().fingerprint());
     return true;

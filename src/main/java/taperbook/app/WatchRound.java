@@ -111,7 +111,7 @@ final class WatchRound {
   }
 
   private void publish(PublishedFolder published, Making.Made made, String name, long begun) {
-    surroundings.pulse().whole(() -> published.replace(made.files().all(), made.fingerprint()));
+    surroundings.pulse().whole(() -> published.replace(made.files(), made.fingerprint()));
     refusals.remove(name);
     double seconds = (surroundings.pulse().nanoTime() - begun) / NANOS_PER_SECOND;
     messages.result(name + "  made in " + String.format(Locale.ROOT, "%.1f", seconds) + " s");

@@ -31,6 +31,7 @@ final class Look {
    *
    * @throws IOException if it cannot be looked at, or tells too little
    */
+  @SuppressWarnings("UnnecessaryStringBuilder") // Joining by + loads much before the first word.
   static String of(Path file) throws IOException {
     try {
       Map<String, Object> seen = Files.readAttributes(file, WANTED);

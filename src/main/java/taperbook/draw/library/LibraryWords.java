@@ -28,6 +28,22 @@ final class LibraryWords {
     return result.rows();
   }
 
+  /** The sessions whose curves are shown. */
+  List<LibraryRow> inDetail() {
+    return result.inDetail();
+  }
+
+  /** What a figure says of sessions that it does not show, if there are any. */
+  String more() {
+    return result.isLarge()
+        ? " Shown are the quickest sessions of each vehicle, "
+            + inDetail().size()
+            + " of "
+            + rows().size()
+            + "."
+        : "";
+  }
+
   Wording wording() {
     return wording;
   }

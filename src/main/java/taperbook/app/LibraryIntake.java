@@ -2,6 +2,7 @@ package taperbook.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import taperbook.app.rows.RowMemory;
 import taperbook.measure.LibraryMeasuring;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
@@ -31,6 +32,7 @@ final class LibraryIntake {
   private final List<RangeTest> rangeTests = new ArrayList<>();
   private final List<LeftOut> leftOut = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
+  private RowMemory memory = RowMemory.none();
   private long bytes;
 
   private LibraryIntake(LibraryPlan plan) {
@@ -61,6 +63,16 @@ final class LibraryIntake {
   /** Stands for such an entry in the fingerprint; not a file. */
   static InputHash strayMark(Problem stray) {
     return new InputHash(stray.sentence(), "", 0);
+  }
+
+  /** Takes known rows from a memory from now on, and keeps rows in it. */
+  void remember(RowMemory rows) {
+    memory = rows;
+  }
+
+  /** Keeps the rows for the next run. */
+  void keepRows() {
+    memory.write();
   }
 
   /** Takes a range test in; all of them come before the first session. */
@@ -100,7 +112,17 @@ final class LibraryIntake {
   void take(Measured session) {
     keep(session.files(), session.hashes());
     session.row().value().ifPresent(rows::add);
+    if (session.row().problems().isEmpty()) {
+      session.row().value().ifPresent(row -> memory.keep(key(session.hashes()), row));
+    }
     tell(session.name(), "session", session.row());
+  }
+
+  /** Names and hashes of a session's files: the row follows from these bytes and the plan. */
+  private static String key(List<InputHash> files) {
+    StringBuilder key = new StringBuilder();
+    files.forEach(f -> key.append(f.path()).append(' ').append(f.sha256()).append('\n'));
+    return key.toString();
   }
 
   private void keep(List<InputFile> files, List<InputHash> hashes) {

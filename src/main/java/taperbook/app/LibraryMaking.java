@@ -61,7 +61,7 @@ final class LibraryMaking implements Making {
 
   @Override
   public Checked<Made> make() {
-    LibraryIntake intake = intake();
+    LibraryIntake intake = intake(true);
     if (intake.result().rows().isEmpty()) {
       return Checked.refused(empty(intake));
     }
@@ -82,7 +82,7 @@ final class LibraryMaking implements Making {
 
   @Override
   public Findings findings() {
-    LibraryIntake intake = intake();
+    LibraryIntake intake = intake(false);
     if (intake.result().rows().isEmpty()) {
       return new Findings(empty(intake), Optional.empty());
     }
@@ -91,16 +91,24 @@ final class LibraryMaking implements Making {
     return new Findings(all, Optional.empty());
   }
 
-  /** All sessions of the folder, read and measured. */
-  LibraryIntake intake() {
+  /**
+   * All sessions of the folder, read and measured.
+   *
+   * @param remembering whether rows that are known are taken as they are
+   */
+  LibraryIntake intake(boolean remembering) {
     LibraryIntake intake = LibraryIntake.with(plan, article);
     Project project = workshop.project();
     intake.strays(project.strayProblems());
     project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
+    if (remembering) {
+      intake.remember(workshop.memory(plan, intake.inputs().subList(1, intake.inputs().size())));
+    }
     InOrder.each(
         project.sessionNames(),
         name -> intake.measured(name, project.visitSession(name)),
         intake::take);
+    intake.keepRows();
     return intake;
   }
 

@@ -80,21 +80,21 @@ public final class LookBook {
   /** The book of a folder of reports; none if there is none, or it is broken. */
   static @Nullable LookBook in(Path reports) {
     try {
-      return parsed(Files.readString(reports.resolve(FILE), StandardCharsets.UTF_8).split("\n"));
+      return parsed(Files.readAllLines(reports.resolve(FILE), StandardCharsets.UTF_8));
     } catch (IOException | RuntimeException e) {
       return null;
     }
   }
 
-  private static @Nullable LookBook parsed(String[] lines) {
-    int last = lines.length - 1;
-    if (last < 3 || !lines[0].equals(HEAD) || !lines[last].equals(END)) {
+  private static @Nullable LookBook parsed(List<String> lines) {
+    int last = lines.size() - 1;
+    if (last < 3 || !lines.get(0).equals(HEAD) || !lines.get(last).equals(END)) {
       return null;
     }
-    LookBook book = new LookBook(lines[1], lines[2]);
+    LookBook book = new LookBook(lines.get(1), lines.get(2));
     Section section = new Section("");
     for (int i = 3; i < last; i++) {
-      String line = lines[i];
+      String line = lines.get(i);
       int space = line.indexOf(' ');
       if (line.charAt(0) == '>') {
         section = new Section(line.substring(1, space));

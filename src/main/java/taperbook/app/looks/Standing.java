@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Whether what was made of a report stands whole in its folder. */
 public final class Standing {
@@ -39,13 +40,12 @@ public final class Standing {
     }
     Path folder = reports.resolve(name);
     try {
-      String stamp = Files.readString(folder.resolve(STAMP), StandardCharsets.UTF_8);
-      String[] lines = stamp.split("\n");
-      if (!lines[0].equals(stampHead(fingerprint))) {
+      List<String> lines = Files.readAllLines(folder.resolve(STAMP), StandardCharsets.UTF_8);
+      if (lines.isEmpty() || !lines.get(0).equals(stampHead(fingerprint))) {
         return false;
       }
-      for (int i = 1; i < lines.length; i++) {
-        if (!Files.isRegularFile(folder.resolve(lines[i]))) {
+      for (int i = 1; i < lines.size(); i++) {
+        if (!Files.isRegularFile(folder.resolve(lines.get(i)))) {
           return false;
         }
       }

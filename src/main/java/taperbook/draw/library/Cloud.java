@@ -34,14 +34,11 @@ final class Cloud {
     Set<Integer> taken = new HashSet<>();
     List<Dot> kept = new ArrayList<>();
     for (Dot dot : dots) {
-      int place =
-          PLACES * place(dot.x().value(), left, right) + place(dot.y().value(), low, high);
+      int place = PLACES * place(dot.x().value(), left, right) + place(dot.y().value(), low, high);
       if (taken.add(place) || corners.containsKey(dot)) {
         kept.add(
             new Dot(
-                dot.name(),
-                Estimate.exactly(dot.x().value()),
-                Estimate.exactly(dot.y().value())));
+                dot.name(), Estimate.exactly(dot.x().value()), Estimate.exactly(dot.y().value())));
       }
     }
     return kept;

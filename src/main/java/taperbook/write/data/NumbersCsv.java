@@ -48,8 +48,7 @@ public final class NumbersCsv {
 
   /** Writes the file of a library as UTF-8, row by row, and closes the stream. */
   public static void write(LibraryResult result, OutputStream out) throws IOException {
-    try (Writer text =
-        new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
+    try (Writer text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
       text.write(new CsvText().row(HEAD).text());
       for (LibraryRow row : result.rows()) {
         CsvText rows = new CsvText();

@@ -12,6 +12,7 @@ import taperbook.model.LibraryRow;
 final class CaveatKinds {
   private final Map<Caveat.Kind, List<String>> sessions = new EnumMap<>(Caveat.Kind.class);
   private final Map<Caveat.Kind, Integer> marks = new EnumMap<>(Caveat.Kind.class);
+
   /** Sessions of a large library that are named for each kind. */
   private static final int MOST_NAMED = 30;
 

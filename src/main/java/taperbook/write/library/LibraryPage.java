@@ -56,8 +56,7 @@ public final class LibraryPage {
     map.put("otherReasons", table.otherReasons());
     map.put("caveats", kinds.list());
     map.put(
-        "leftOut",
-        result.leftOut().stream().limit(MOST_LISTED).map(LibraryPage::leftOut).toList());
+        "leftOut", result.leftOut().stream().limit(MOST_LISTED).map(LibraryPage::leftOut).toList());
     map.put("allLeftOut", result.leftOut().size());
     map.put("definitions", definitions.methods());
     map.put("assumptions", definitions.assumptions());

@@ -32,7 +32,8 @@ final class VehicleTable {
     Map<String, List<LibraryRow>> byVehicle = new TreeMap<>();
     result
         .rows()
-        .forEach(r -> byVehicle.computeIfAbsent(r.about().vehicle(), v -> new ArrayList<>()).add(r));
+        .forEach(
+            r -> byVehicle.computeIfAbsent(r.about().vehicle(), v -> new ArrayList<>()).add(r));
     List<String> largest =
         byVehicle.keySet().stream()
             .sorted(Comparator.comparingInt(v -> -byVehicle.getOrDefault(v, List.of()).size()))

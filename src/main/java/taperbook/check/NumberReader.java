@@ -80,7 +80,7 @@ final class NumberReader {
    */
   Optional<CellNumber> read(String cell, int line, int column, String expected) {
     Optional<CellNumber> plain = PlainDecimal.read(cell);
-    if (plain.isPresent() && agrees(cell.indexOf('.') < 0 ? "" : ".", line)) {
+    if (plain.isPresent() && agrees(plain.get().lastPlace() < 0 ? "." : "", line)) {
       return plain;
     }
     return readAny(cell, line, column, expected);

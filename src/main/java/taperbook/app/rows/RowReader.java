@@ -5,9 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import taperbook.model.Basis;
@@ -29,17 +27,18 @@ import taperbook.model.Unit;
 /** Reads the rows that {@link RowWriter} wrote. Texts that many rows share are kept once. */
 final class RowReader {
   private final DataInputStream in;
-  private final Map<String, String> shared = new HashMap<>();
+  private final List<String> texts = new ArrayList<>();
 
   RowReader(DataInputStream in) {
     this.in = in;
   }
 
   String text() throws IOException {
-    byte[] bytes = in.readNBytes(in.readInt());
-    String text = new String(bytes, StandardCharsets.UTF_8);
-    String before = shared.putIfAbsent(text, text);
-    return before == null ? text : before;
+    int number = in.readInt();
+    if (number == texts.size()) {
+      texts.add(new String(in.readNBytes(in.readInt()), StandardCharsets.UTF_8));
+    }
+    return texts.get(number);
   }
 
   LibraryRow row() throws IOException {

@@ -3,7 +3,9 @@ package taperbook.app.rows;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import taperbook.model.Caveat;
 import taperbook.model.Contribution;
@@ -18,12 +20,19 @@ import taperbook.model.RowRun;
 /** Writes rows so that {@link RowReader} gives them back, every digit of every number. */
 final class RowWriter {
   private final DataOutputStream out;
+  private final Map<String, Integer> numbers = new HashMap<>();
 
   RowWriter(DataOutputStream out) {
     this.out = out;
   }
 
+  /** A text by its number, and when it is first met with its bytes: most are met again. */
   void text(String text) throws IOException {
+    Integer before = numbers.putIfAbsent(text, numbers.size());
+    out.writeInt(before == null ? numbers.size() - 1 : before);
+    if (before != null) {
+      return;
+    }
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     out.writeInt(bytes.length);
     out.write(bytes);
@@ -35,9 +44,9 @@ final class RowWriter {
     perhaps(row.about().date());
     perhaps(row.about().place());
     perhaps(row.about().preconditioned());
-    List<ReportNumber> numbers = row.numbers().all();
-    out.writeInt(numbers.size());
-    for (ReportNumber number : numbers) {
+    List<ReportNumber> all = row.numbers().all();
+    out.writeInt(all.size());
+    for (ReportNumber number : all) {
       number(number);
     }
     curve(row.curve());

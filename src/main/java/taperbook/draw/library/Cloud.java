@@ -2,9 +2,7 @@ package taperbook.draw.library;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import taperbook.model.Estimate;
 import taperbook.model.LibraryResult;
@@ -25,8 +23,7 @@ final class Cloud {
     if (dots.size() <= LibraryResult.MOST_SHOWN) {
       return dots;
     }
-    Map<Dot, Boolean> corners = new IdentityHashMap<>();
-    Outermost.of(dots).forEach(d -> corners.put(d, true));
+    Set<Dot> corners = new HashSet<>(Outermost.of(dots));
     double left = dots.stream().mapToDouble(d -> d.x().value()).min().orElseThrow();
     double right = dots.stream().mapToDouble(d -> d.x().value()).max().orElseThrow();
     double low = dots.stream().mapToDouble(d -> d.y().value()).min().orElseThrow();
@@ -35,7 +32,7 @@ final class Cloud {
     List<Dot> kept = new ArrayList<>();
     for (Dot dot : dots) {
       int place = PLACES * place(dot.x().value(), left, right) + place(dot.y().value(), low, high);
-      if (taken.add(place) || corners.containsKey(dot)) {
+      if (taken.add(place) || corners.contains(dot)) {
         kept.add(
             new Dot(
                 dot.name(), Estimate.exactly(dot.x().value()), Estimate.exactly(dot.y().value())));

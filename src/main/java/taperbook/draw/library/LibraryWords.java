@@ -13,10 +13,12 @@ import taperbook.words.Wording;
 /** A library's numbers as its figures say them. */
 final class LibraryWords {
   private final LibraryResult result;
+  private final List<LibraryRow> inDetail;
   private final Wording wording;
 
   LibraryWords(LibraryResult result) {
     this.result = result;
+    this.inDetail = result.inDetail();
     this.wording = new Wording(result.plan().style().units());
   }
 
@@ -30,14 +32,14 @@ final class LibraryWords {
 
   /** The sessions whose curves are shown. */
   List<LibraryRow> inDetail() {
-    return result.inDetail();
+    return inDetail;
   }
 
   /** What a figure says of sessions that it does not show, if there are any. */
   String more() {
     return result.isLarge()
         ? " Shown are the quickest sessions of each vehicle, "
-            + inDetail().size()
+            + inDetail.size()
             + " of "
             + rows().size()
             + "."

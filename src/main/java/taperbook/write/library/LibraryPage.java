@@ -49,7 +49,7 @@ public final class LibraryPage {
     map.put("parts", table.parts());
     map.put("rows", table.rows(paper ? result.inDetail() : result.shown()));
     map.put("sessions", result.rows().size());
-    map.put("inDetail", result.inDetail().size());
+    map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MOST_IN_DETAIL));
     map.put("large", result.isLarge());
     map.put("vehicles", result.isLarge() ? new VehicleTable(result, wording).rows() : List.of());
     map.put("reasons", table.reasons());

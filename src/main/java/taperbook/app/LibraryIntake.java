@@ -101,11 +101,16 @@ final class LibraryIntake {
 
   /** Checks and measures a session; nothing is taken in yet, so several may be at once. */
   Measured measured(String name, Visited<Session> visited) {
-    return new Measured(
-        name,
-        visited.value().then(s -> Checked.good(LibraryMeasuring.measure(plan, s, rangeTests))),
-        visited.files(),
-        visited.hashes());
+    Checked<LibraryRow> row =
+        memory
+            .find(key(visited.hashes()))
+            .map(Checked::good)
+            .orElseGet(() -> visited.value().then(s -> Checked.good(measured(s))));
+    return new Measured(name, row, visited.files(), visited.hashes());
+  }
+
+  private LibraryRow measured(Session session) {
+    return LibraryMeasuring.measure(plan, session, rangeTests);
   }
 
   /** Takes a session in, or notes why not. */

@@ -53,11 +53,11 @@ final class RowMemoryTest {
   void only_what_changed_is_measured_again_and_every_row_is_the_one_measured() throws IOException {
     Workplace place = ManySessions.write(folder, 8);
     LibraryResult fresh = result(8);
-    assertThat(result(0)).isEqualTo(fresh).hasToString(fresh.toString());
+    assertThat(result(0)).usingRecursiveComparison().isEqualTo(fresh);
     place.replace(READINGS, "\n60,", "\n61,");
     LibraryResult mended = result(1);
     assertThat(mended.rows().get(0).numbers().all()).isNotEmpty();
-    assertThat(result(0).rows().toString()).isEqualTo(mended.rows().toString());
+    assertThat(result(0)).usingRecursiveComparison().isEqualTo(mended);
     // Another plan and another drive are another context.
     place.replace("reports/library.md", "30-70", "30-60");
     result(8);

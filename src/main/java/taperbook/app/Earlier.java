@@ -6,6 +6,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -118,6 +119,14 @@ final class Earlier {
     Map<String, byte[]> files = new TreeMap<>();
     kept.forEach((day, pdf) -> files.put(keptFile(day), pdf));
     return files;
+  }
+
+  /** Where they are kept in the project folder, and each of them. */
+  List<String> paths() {
+    String folder = "reports/" + report + "/";
+    List<String> paths = new ArrayList<>(List.of(folder + "published"));
+    kept.keySet().forEach(day -> paths.add(folder + keptFile(day)));
+    return paths;
   }
 
   /** What a new version of a day depends on: the versions before it. */

@@ -45,7 +45,7 @@ final class LibraryExplanation {
       files.addAll(test.files());
     }
     Visited<Session> visited = project.visitSession(session);
-    intake.session(session, visited);
+    intake.take(intake.measured(session, visited));
     files.addAll(visited.files());
     messages.problems(intake.problems());
     return intake

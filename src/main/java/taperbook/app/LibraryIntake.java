@@ -2,6 +2,7 @@ package taperbook.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import taperbook.app.rows.RowMemory;
 import taperbook.measure.LibraryMeasuring;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
@@ -11,6 +12,7 @@ import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
 import taperbook.model.RangeTest;
 import taperbook.model.Session;
+import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.write.LibraryJob;
 
@@ -30,6 +32,7 @@ final class LibraryIntake {
   private final List<RangeTest> rangeTests = new ArrayList<>();
   private final List<LeftOut> leftOut = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
+  private RowMemory memory = RowMemory.none();
   private long bytes;
 
   private LibraryIntake(LibraryPlan plan) {
@@ -62,21 +65,69 @@ final class LibraryIntake {
     return new InputHash(stray.sentence(), "", 0);
   }
 
+  /** Takes known rows from a memory from now on, and keeps rows in it. */
+  void remember(RowMemory rows) {
+    memory = rows;
+  }
+
+  /** Keeps the rows for the next run. */
+  void keepRows() {
+    memory.write();
+  }
+
   /** Takes a range test in; all of them come before the first session. */
   void rangeTest(String name, Visited<RangeTest> visited) {
+    Checked<RangeTest> test = visited.value();
     keep(visited.files(), visited.hashes());
-    visited.value().value().ifPresent(rangeTests::add);
-    tell(name, "range test", visited);
+    test.value().ifPresent(rangeTests::add);
+    tell(name, "range test", test);
+  }
+
+  /**
+   * A session that was read and measured.
+   *
+   * @param name name of its folder
+   * @param row its row, or every problem of its files
+   * @param files its files that could be read
+   * @param hashes all its files by name and hash
+   */
+  record Measured(
+      String name, Checked<LibraryRow> row, List<InputFile> files, List<InputHash> hashes) {
+    Measured {
+      files = List.copyOf(files);
+      hashes = List.copyOf(hashes);
+    }
+  }
+
+  /** Checks and measures a session; nothing is taken in yet, so several may be at once. */
+  Measured measured(String name, Visited<Session> visited) {
+    Checked<LibraryRow> row =
+        memory
+            .find(key(visited.hashes()))
+            .map(Checked::good)
+            .orElseGet(() -> visited.value().then(s -> Checked.good(measured(s))));
+    return new Measured(name, row, visited.files(), visited.hashes());
+  }
+
+  private LibraryRow measured(Session session) {
+    return LibraryMeasuring.measure(plan, session, rangeTests);
   }
 
   /** Takes a session in, or notes why not. */
-  void session(String name, Visited<Session> visited) {
-    keep(visited.files(), visited.hashes());
-    visited
-        .value()
-        .value()
-        .ifPresent(session -> rows.add(LibraryMeasuring.measure(plan, session, rangeTests)));
-    tell(name, "session", visited);
+  void take(Measured session) {
+    keep(session.files(), session.hashes());
+    session.row().value().ifPresent(rows::add);
+    if (session.row().problems().isEmpty()) {
+      session.row().value().ifPresent(row -> memory.keep(key(session.hashes()), row));
+    }
+    tell(session.name(), "session", session.row());
+  }
+
+  /** Names and hashes of a session's files: the row follows from these bytes and the plan. */
+  private static String key(List<InputHash> files) {
+    StringBuilder key = new StringBuilder();
+    files.forEach(f -> key.append(f.path()).append(' ').append(f.sha256()).append('\n'));
+    return key.toString();
   }
 
   private void keep(List<InputFile> files, List<InputHash> hashes) {
@@ -89,10 +140,10 @@ final class LibraryIntake {
     }
   }
 
-  private void tell(String name, String kind, Visited<?> visited) {
-    List<Problem> all = visited.value().problems();
+  private void tell(String name, String kind, Checked<?> checked) {
+    List<Problem> all = checked.problems();
     problems.addAll(all);
-    if (visited.value().isUsable()) {
+    if (checked.isUsable()) {
       return;
     }
     List<String> sentences = all.stream().map(Problem::sentence).limit(MOST_REASONS).toList();

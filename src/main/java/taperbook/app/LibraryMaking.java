@@ -3,6 +3,9 @@ package taperbook.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import taperbook.draw.library.LibraryFigures;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
@@ -29,6 +32,9 @@ final class LibraryMaking implements Making {
   private final InputFile article;
   private final Workshop workshop;
 
+  /** The files, from when they were last read. */
+  private final List<InputHash> inputs = new ArrayList<>();
+
   LibraryMaking(LibraryPlan plan, InputFile article, Workshop workshop) {
     this.plan = plan;
     this.article = article;
@@ -38,19 +44,34 @@ final class LibraryMaking implements Making {
   @Override
   public String fingerprint() {
     Project project = workshop.project();
-    List<InputHash> inputs = new ArrayList<>(List.of(article.withoutContent()));
+    inputs.clear();
+    inputs.add(article.withoutContent());
     project.strayProblems().forEach(stray -> inputs.add(LibraryIntake.strayMark(stray)));
     project.rangeTestNames().forEach(name -> inputs.addAll(project.rangeTestHashes(name)));
-    project.sessionNames().forEach(name -> inputs.addAll(project.sessionHashes(name)));
+    InOrder.each(project.sessionNames(), project::sessionHashes, inputs::addAll);
     return workshop.fingerprint(inputs);
   }
 
   @Override
+  public List<String> paths() {
+    Project project = workshop.project();
+    if (!project.strayProblems().isEmpty()) {
+      return List.of();
+    }
+    Set<String> paths = new TreeSet<>(workshop.templatePaths());
+    paths.addAll(project.sessionFolders());
+    inputs.forEach(input -> paths.add(input.path()));
+    return List.copyOf(paths);
+  }
+
+  @Override
   public Checked<Made> make(Steps steps) {
-    LibraryIntake intake = intake(steps);
+    LibraryIntake intake = intake(true, steps);
     if (intake.result().rows().isEmpty()) {
       return Checked.refused(empty(intake));
     }
+    inputs.clear();
+    inputs.addAll(intake.inputs());
     steps.begin(WRITING, "drawing and writing");
     LibraryJob job = job(intake);
     return new LibraryWriter()
@@ -72,7 +93,7 @@ final class LibraryMaking implements Making {
 
   @Override
   public Findings findings() {
-    LibraryIntake intake = intake(Steps.UNHEARD);
+    LibraryIntake intake = intake(false, Steps.UNHEARD);
     if (intake.result().rows().isEmpty()) {
       return new Findings(empty(intake), Optional.empty());
     }
@@ -81,16 +102,31 @@ final class LibraryMaking implements Making {
     return new Findings(all, Optional.empty());
   }
 
-  private LibraryIntake intake(Steps steps) {
+  /**
+   * All sessions of the folder, read and measured.
+   *
+   * @param remembering whether rows that are known are taken as they are
+   * @param steps hears of each session
+   */
+  LibraryIntake intake(boolean remembering, Steps steps) {
     LibraryIntake intake = LibraryIntake.with(plan, article);
     Project project = workshop.project();
     intake.strays(project.strayProblems());
     project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
-    List<String> names = project.sessionNames();
-    for (int i = 0; i < names.size(); i++) {
-      steps.begin(WRITING * i / names.size(), "session " + (i + 1) + " of " + names.size());
-      intake.session(names.get(i), project.visitSession(names.get(i)));
+    if (remembering) {
+      intake.remember(workshop.memory(plan, intake.inputs().subList(1, intake.inputs().size())));
     }
+    List<String> names = project.sessionNames();
+    AtomicInteger taken = new AtomicInteger();
+    InOrder.each(
+        names,
+        name -> intake.measured(name, project.visitSession(name)),
+        session -> {
+          int count = taken.incrementAndGet();
+          steps.begin(WRITING * count / names.size(), "session " + count + " of " + names.size());
+          intake.take(session);
+        });
+    intake.keepRows();
     return intake;
   }
 
@@ -112,7 +148,10 @@ final class LibraryMaking implements Making {
     LibraryResult result = intake.result();
     List<InputHash> inputs = new ArrayList<>();
     intake.inputs().stream().filter(i -> !i.sha256().isEmpty()).forEach(inputs::add);
-    List<InputFile> attached = new ArrayList<>(intake.attached());
+    List<InputFile> attached = new ArrayList<>();
+    if (!result.isLarge()) {
+      attached.addAll(intake.attached());
+    }
     for (InputFile template : workshop.templates().files()) {
       inputs.add(template.withoutContent());
       if (!attached.isEmpty()) {

@@ -14,6 +14,12 @@ interface Making {
   String fingerprint();
 
   /**
+   * Paths of everything that the fingerprint is found from, folders that are listed among it; none
+   * if it cannot be told by paths.
+   */
+  List<String> paths();
+
+  /**
    * The report, or every problem on the way.
    *
    * @param steps hears how far it has come

@@ -22,7 +22,7 @@ import taperbook.write.Templates;
 
 /** The templates in the project folder, which come before the built-in ones. */
 final class OwnTemplates {
-  private static final String FOLDER = "templates";
+  static final String FOLDER = "templates";
   private static final String TEMPLATE = ".ftlh";
   private static final String STYLE = ".css";
   private static final String SCRIPT = ".js";

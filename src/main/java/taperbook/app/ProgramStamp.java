@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import taperbook.app.looks.LookKeeper;
 import taperbook.model.InputFile;
 
 /** Which program this is. */
@@ -44,6 +45,11 @@ final class ProgramStamp {
       content = known;
     }
     return known;
+  }
+
+  /** Begins to keep what a project folder looks like to this program. */
+  static LookKeeper looks(Path folder, MadeDate madeDate) {
+    return LookKeeper.begin(folder, ownPlace(), madeDate.fingerprint());
   }
 
   private static Path ownPlace() {

@@ -32,9 +32,10 @@ import taperbook.read.ReportFileReader;
  * is read once, so that all that is made of it rests on the same bytes.
  */
 final class Project {
+  static final String SESSIONS = "sessions/";
+
   private static final String SESSIONS_FOLDER = "sessions";
   private static final String REPORTS_FOLDER = "reports";
-  private static final String SESSIONS = SESSIONS_FOLDER + "/";
 
   private final InputFolder folder;
   private final Set<String> templateNames;
@@ -91,6 +92,11 @@ final class Project {
     Set<Problem> all = new LinkedHashSet<>(sessions.problems());
     all.addAll(rangeTests.problems());
     return List.copyOf(all);
+  }
+
+  /** The folder of all sessions and range tests, and each folder in it. */
+  List<String> sessionFolders() {
+    return folder.sessionFolders();
   }
 
   /** The file of a report's own text. */
@@ -185,7 +191,7 @@ final class Project {
     List<InputHash> hashes = new ArrayList<>();
     read.forEach((path, file) -> hashes.add(Visited.hash(path, file.value())));
     return new Visited<>(
-        files.session(path -> Optional.ofNullable(read.get(path)).orElseThrow()),
+        () -> files.session(path -> Optional.ofNullable(read.get(path)).orElseThrow()),
         read.values().stream().flatMap(file -> file.value().stream()).toList(),
         hashes);
   }
@@ -213,14 +219,17 @@ final class Project {
       List<String> paths, Function<List<Checked<CsvTable>>, Checked<T>> check) {
     List<InputFile> files = new ArrayList<>();
     List<InputHash> hashes = new ArrayList<>();
-    List<Checked<CsvTable>> tables = new ArrayList<>();
+    List<Checked<InputFile>> read = new ArrayList<>();
     for (String path : paths) {
       Checked<InputFile> file = passing(path);
       file.value().ifPresent(files::add);
       hashes.add(Visited.hash(path, file.value()));
-      tables.add(file.then(CsvTableReader::read));
+      read.add(file);
     }
-    return new Visited<>(check.apply(tables), files, hashes);
+    return new Visited<>(
+        () -> check.apply(read.stream().map(f -> f.then(CsvTableReader::read)).toList()),
+        files,
+        hashes);
   }
 
   /** A file that is not kept, unless it already was for something else. */

@@ -1,5 +1,6 @@
 package taperbook.app;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -20,6 +21,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import taperbook.app.looks.Standing;
+import taperbook.write.ReportFiles;
+import taperbook.write.StreamedFile;
 
 /**
  * The folder {@code reports/NAME/} that a report is published in. A new version is written whole
@@ -29,27 +33,30 @@ import org.jspecify.annotations.Nullable;
  * <p>Files in the folder that are not of our making, such as a tester's own pictures, are kept.
  */
 final class PublishedFolder {
-  private static final String STAMP = ".made";
-  private static final String OLD = ".old-version";
-  private static final String STAMP_HEAD = "taperbook";
+  private static final String STAMP = Standing.STAMP;
 
+  private final Path reports;
+  private final String name;
   private final Path folder;
   private final Path fresh;
   private final Path old;
 
   PublishedFolder(Path reports, String name) {
+    this.reports = reports;
+    this.name = name;
     this.folder = reports.resolve(name);
-    this.fresh = reports.resolve("." + name + ".new-version");
-    this.old = reports.resolve("." + name + OLD);
+    this.fresh = Standing.fresh(reports, name);
+    this.old = Standing.old(reports, name);
   }
 
   /** True if what is published was made from this fingerprint and is all there. */
   boolean isMadeFrom(String fingerprint) {
-    List<String> stamp = stamp();
-    if (stamp.isEmpty() || !stamp.get(0).equals(STAMP_HEAD + " " + fingerprint)) {
-      return false;
-    }
-    return stamp.stream().skip(1).allMatch(path -> Files.isRegularFile(folder.resolve(path)));
+    return Standing.isWhole(reports, name, fingerprint);
+  }
+
+  /** True if something was published: whether it is up to date is worth asking then. */
+  boolean isThere() {
+    return Files.isRegularFile(folder.resolve(STAMP));
   }
 
   /** The bytes of one of the published files, if there is one that can be read. */
@@ -62,10 +69,26 @@ final class PublishedFolder {
   }
 
   /** Puts a new version in the place of the old one. */
+  void replace(ReportFiles files, String fingerprint) {
+    replace(files.all(), files.streamed(), fingerprint);
+  }
+
+  /** Puts files that are all in memory in the place of the old version. */
   void replace(Map<String, byte[]> files, String fingerprint) {
+    replace(files, Map.of(), fingerprint);
+  }
+
+  private void replace(
+      Map<String, byte[]> files, Map<String, StreamedFile> streamed, String fingerprint) {
     recover();
     try {
       Set<String> ours = new TreeSet<>(files.keySet());
+      ours.addAll(streamed.keySet());
+      for (Map.Entry<String, StreamedFile> file : streamed.entrySet()) {
+        Path path = fresh.resolve(file.getKey());
+        Files.createDirectories(parentOf(path));
+        file.getValue().writeTo(new BufferedOutputStream(Files.newOutputStream(path)));
+      }
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         Path path = fresh.resolve(file.getKey());
         Files.createDirectories(parentOf(path));
@@ -74,7 +97,7 @@ final class PublishedFolder {
       keepForeignFiles(ours);
       Files.writeString(
           fresh.resolve(STAMP),
-          STAMP_HEAD + " " + fingerprint + "\n" + String.join("\n", ours) + "\n",
+          Standing.stampHead(fingerprint) + "\n" + String.join("\n", ours) + "\n",
           StandardCharsets.UTF_8);
       swap();
     } catch (IOException e) {
@@ -138,7 +161,7 @@ final class PublishedFolder {
   /** Where the published version lies, also after a run that was cut off. */
   static Path current(Path reports, String name) {
     Path folder = reports.resolve(name);
-    Path old = reports.resolve("." + name + OLD);
+    Path old = Standing.old(reports, name);
     return Files.exists(folder) || !Files.exists(old) ? folder : old;
   }
 

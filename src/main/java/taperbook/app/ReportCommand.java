@@ -4,6 +4,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.app.looks.LookKeeper;
+import taperbook.app.looks.QuickLook;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.proof.NumbersFile;
@@ -22,6 +24,13 @@ final class ReportCommand {
   }
 
   ExitStatus run(Request request) {
+    try (LookKeeper looks =
+        ProgramStamp.looks(request.folder(), new MadeDate(surroundings.environment()))) {
+      return run(request, looks);
+    }
+  }
+
+  private ExitStatus run(Request request, LookKeeper looks) {
     Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
     if (request.names().isEmpty()) {
       tell(workshop.project().folderProblems());
@@ -31,10 +40,13 @@ final class ReportCommand {
       FirstSteps.of(workshop.project()).forEach(messages::remark);
       return ExitStatus.INPUT_REFUSED;
     }
+    if (request.names().isEmpty() && workshop.project().folderProblems().isEmpty()) {
+      looks.enterFolders(workshop.project().sessionFolders());
+    }
     int refused = 0;
     for (int i = 0; i < names.size(); i++) {
       messages.progress(i, names.size(), names.get(i));
-      refused += make(workshop, names.get(i)) ? 0 : 1;
+      refused += make(workshop, names.get(i), looks) ? 0 : 1;
     }
     if (refused > 0) {
       messages.remark(
@@ -45,12 +57,16 @@ final class ReportCommand {
     return refused == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
   }
 
-  private boolean make(Workshop workshop, String name) {
+  private boolean make(Workshop workshop, String name, LookKeeper looks) {
+    if (looks.isUpToDate(name)) {
+      messages.result(QuickLook.upToDate(name));
+      return true;
+    }
     Checked<Making> making = workshop.making(name);
     // A lock that is there is held by another run, or was left behind by one that was killed.
     boolean clear =
         !workshop.published(name).isCutOff() && !ReportLock.isThere(workshop.reports(), name);
-    if (clear && isUpToDate(workshop, name, making)) {
+    if (clear && isUpToDate(workshop, name, making, looks)) {
       return true;
     }
     if (clear && making.value().isEmpty()) {
@@ -59,24 +75,36 @@ final class ReportCommand {
     try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
       workshop.published(name).recover();
       if (clear && !lock.waited()) {
-        return publish(workshop, name, making);
+        return publish(workshop, name, making, looks);
       }
       // What was read before may be older than what is published now.
       Checked<Making> again = workshop.making(name);
-      return isUpToDate(workshop, name, again) || publish(workshop, name, again);
+      return isUpToDate(workshop, name, again, looks) || publish(workshop, name, again, looks);
     }
   }
 
-  private boolean isUpToDate(Workshop workshop, String name, Checked<Making> making) {
+  private boolean isUpToDate(
+      Workshop workshop, String name, Checked<Making> making, LookKeeper looks) {
     PublishedFolder published = workshop.published(name);
-    boolean same =
-        !published.isCutOff()
-            && making.value().map(m -> published.isMadeFrom(m.fingerprint())).orElse(false);
-    if (same) {
-      tell(making.problems());
-      messages.outcome(name, "up to date");
+    if (making.value().isEmpty() || published.isCutOff() || !published.isThere()) {
+      return false;
     }
-    return same;
+    String fingerprint = making.value().get().fingerprint();
+    if (!published.isMadeFrom(fingerprint)) {
+      return false;
+    }
+    tell(making.problems());
+    messages.result(QuickLook.upToDate(name));
+    enter(looks, name, making, fingerprint);
+    return true;
+  }
+
+  private static void enter(
+      LookKeeper looks, String name, Checked<Making> making, String fingerprint) {
+    List<String> paths = making.value().map(Making::paths).orElse(List.of());
+    if (making.problems().isEmpty() && !paths.isEmpty()) {
+      looks.enter(name, fingerprint, paths);
+    }
   }
 
   private boolean refused(String name, List<Problem> problems) {
@@ -85,7 +113,8 @@ final class ReportCommand {
     return false;
   }
 
-  private boolean publish(Workshop workshop, String name, Checked<Making> making) {
+  private boolean publish(
+      Workshop workshop, String name, Checked<Making> making, LookKeeper looks) {
     if (making.value().isEmpty()) {
       return refused(name, making.problems());
     }
@@ -99,18 +128,25 @@ final class ReportCommand {
     tell(value.get().told());
     messages.steps().begin(1, "publishing");
     Optional<String> moved = moved(workshop, name, making.value().get(), value.get());
-    workshop.published(name).replace(value.get().files().all(), value.get().fingerprint());
+    workshop.published(name).replace(value.get().files(), value.get().fingerprint());
     messages.outcome(
-        name, "made: reports/" + name + "/, " + value.get().files().all().size() + " files");
+        name, "made: reports/" + name + "/, " + value.get().files().count() + " files");
     value.get().summary().forEach(messages::result);
     moved.ifPresent(messages::result);
     messages.result("  open " + workshop.reports().resolve(name).resolve("report.html"));
+    enter(looks, name, making, value.get().fingerprint());
     return true;
   }
 
-  /** What moved since the version that is to be replaced, if there is one. */
+  /**
+   * What moved since the version that is to be replaced, if there is one; not told of numbers that
+   * are too many to be held in memory.
+   */
   private static Optional<String> moved(
       Workshop workshop, String name, Making making, Making.Made made) {
+    if (!made.files().all().containsKey(NUMBERS)) {
+      return Optional.empty();
+    }
     return workshop
         .published(name)
         .bytes(NUMBERS)

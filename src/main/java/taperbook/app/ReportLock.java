@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import taperbook.app.looks.Standing;
 
 /**
  * Keeps two runs from making the same report at the same time: the second one waits. The operating
@@ -35,7 +36,7 @@ final class ReportLock implements AutoCloseable {
   }
 
   private static Path file(Path reports, String name) {
-    return reports.resolve("." + name + ".lock");
+    return Standing.lock(reports, name);
   }
 
   /** Waits until no other run makes the report, and keeps others from it until closed. */

@@ -2,6 +2,9 @@ package taperbook.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import taperbook.model.InputFile;
 import taperbook.model.InputHash;
 import taperbook.problem.Checked;
 import taperbook.words.Wording;
@@ -24,6 +27,19 @@ final class SessionMaking implements Making {
     sources.files().forEach(f -> inputs.add(f.withoutContent()));
     sources.plan().heading().versionDay().ifPresent(d -> inputs.addAll(earlier.hashesBefore(d)));
     return workshop.fingerprint(inputs);
+  }
+
+  @Override
+  public List<String> paths() {
+    Set<String> paths = new TreeSet<>(workshop.templatePaths());
+    for (InputFile file : sources.files()) {
+      paths.add(file.path());
+      if (file.path().startsWith(Project.SESSIONS)) {
+        paths.add(file.path().substring(0, file.path().lastIndexOf('/')));
+      }
+    }
+    paths.addAll(earlier.paths());
+    return List.copyOf(paths);
   }
 
   @Override

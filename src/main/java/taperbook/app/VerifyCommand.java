@@ -125,7 +125,8 @@ final class VerifyCommand {
             madeDate,
             pipeline,
             Path.of(""),
-            r -> Earlier.carried(r, own))
+            r -> Earlier.carried(r, own),
+            false)
         .making(carried.numbers().report())
         .then(making -> making.make(Steps.UNHEARD))
         .then(made -> Checked.good(made.files().all().getOrDefault("report.pdf", new byte[0])));

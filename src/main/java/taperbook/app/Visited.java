@@ -2,6 +2,7 @@ package taperbook.app;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
 import taperbook.problem.Checked;
@@ -11,14 +12,19 @@ import taperbook.problem.Checked;
  * read from.
  *
  * @param <T> what it means
- * @param value the meaning, or every problem of its files
+ * @param meaning finds the meaning, or every problem of its files, from what was read
  * @param files its files that could be read
  * @param hashes all its files by name and hash; one that could not be read has an empty hash
  */
-record Visited<T>(Checked<T> value, List<InputFile> files, List<InputHash> hashes) {
+record Visited<T>(Supplier<Checked<T>> meaning, List<InputFile> files, List<InputHash> hashes) {
   Visited {
     files = List.copyOf(files);
     hashes = List.copyOf(hashes);
+  }
+
+  /** What it means, found anew each time, or every problem of its files. */
+  Checked<T> value() {
+    return meaning.get();
   }
 
   /** Name and hash of a file, read or not. */

@@ -133,7 +133,7 @@ final class WatchRound {
               try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
                 waited.set(lock.waited());
                 if (!lock.waited()) {
-                  workshop.published(name).replace(made.files().all(), made.fingerprint());
+                  workshop.published(name).replace(made.files(), made.fingerprint());
                 }
               }
             });

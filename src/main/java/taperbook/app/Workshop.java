@@ -2,10 +2,13 @@ package taperbook.app;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import taperbook.app.rows.RowMemory;
 import taperbook.model.InputHash;
+import taperbook.model.LibraryPlan;
 import taperbook.problem.Checked;
 import taperbook.read.ProjectFolder;
 
@@ -19,6 +22,7 @@ import taperbook.read.ProjectFolder;
  * @param pipeline the stages
  * @param reports the folder that reports are published in
  * @param earlier the published versions of a report, by its name
+ * @param remembers whether a library's rows are kept from one run to the next
  */
 record Workshop(
     Project project,
@@ -27,7 +31,8 @@ record Workshop(
     MadeDate madeDate,
     Pipeline pipeline,
     Path reports,
-    Function<String, Earlier> earlier) {
+    Function<String, Earlier> earlier,
+    boolean remembers) {
 
   static Workshop in(Path folder, Map<String, String> environment) {
     if (!Files.isDirectory(folder.toAbsolutePath())) {
@@ -44,7 +49,8 @@ record Workshop(
         madeDate,
         new Pipeline(project, templates, program, madeDate),
         folder.resolve("reports"),
-        report -> Earlier.in(folder.resolve("reports"), report));
+        report -> Earlier.in(folder.resolve("reports"), report),
+        true);
   }
 
   String fingerprint(List<InputHash> inputs) {
@@ -72,6 +78,23 @@ record Workshop(
                         project
                             .article(report)
                             .then(a -> Checked.good(new LibraryMaking(library, a, this)))));
+  }
+
+  /** The rows that are known of a library, for its plan and with these range tests. */
+  RowMemory memory(LibraryPlan plan, List<InputHash> rangeTests) {
+    return remembers
+        ? RowMemory.of(
+            reports,
+            plan.name(),
+            program.content() + plan.distances() + plan.window() + plan.style() + rangeTests)
+        : RowMemory.none();
+  }
+
+  /** Paths of the folder's own templates, and where they may be. */
+  List<String> templatePaths() {
+    List<String> paths = new ArrayList<>(List.of(OwnTemplates.FOLDER));
+    templates.files().forEach(file -> paths.add(file.path()));
+    return paths;
   }
 
   PublishedFolder published(String report) {

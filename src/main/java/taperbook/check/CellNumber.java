@@ -11,6 +11,9 @@ import taperbook.model.Unit;
  * @param lastPlace power of ten of its last digit: 0 for {@code 57}, -1 for {@code 57.6}
  */
 record CellNumber(double value, int lastPlace) {
+  private static final int MOST_KEPT = 22;
+  private static final double[] POWERS = powers();
+
   /** One unit of the last digit written. */
   double step() {
     return powerOfTen(lastPlace);
@@ -30,6 +33,16 @@ record CellNumber(double value, int lastPlace) {
 
   /** Exact where a power of ten can be: {@code Math.pow(10, -1)} is, as parsing is. */
   static double powerOfTen(int exponent) {
-    return Double.parseDouble("1e" + exponent);
+    return Math.abs(exponent) <= MOST_KEPT
+        ? POWERS[exponent + MOST_KEPT]
+        : Double.parseDouble("1e" + exponent);
+  }
+
+  private static double[] powers() {
+    double[] powers = new double[2 * MOST_KEPT + 1];
+    for (int i = 0; i < powers.length; i++) {
+      powers[i] = Double.parseDouble("1e" + (i - MOST_KEPT));
+    }
+    return powers;
   }
 }

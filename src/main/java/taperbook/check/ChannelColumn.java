@@ -19,9 +19,6 @@ import taperbook.read.CsvRow;
 
 /** One channel's column of readings: checks each value and gathers the trace. */
 final class ChannelColumn {
-  /** One reading; {@code value} is in the channel's base unit. */
-  private record Reading(double second, double value, int line) {}
-
   /** A fall of an energy counter; {@code index} is that of the reading after it. */
   private record Fall(int index, int line, String found) {}
 
@@ -30,7 +27,7 @@ final class ChannelColumn {
   private final Unit unit;
   private final NumberReader numbers;
   private final ProblemLog log;
-  private final List<Reading> readings = new ArrayList<>();
+  private final Series readings = new Series();
   private final List<Fall> falls = new ArrayList<>();
   private final List<Caveat> caveats = new ArrayList<>();
   private final QuantityRange range;
@@ -62,10 +59,10 @@ final class ChannelColumn {
 
   /** Reads the row's cell, if it is not blank; keeps the value if the row's time is known. */
   void read(CsvRow row, OptionalDouble second) {
-    if (isBlankIn(row)) {
+    String cell = row.cell(column.index());
+    if (cell.isEmpty()) {
       return;
     }
-    String cell = row.cell(column.index());
     Optional<CellNumber> number = numbers.read(cell, row.line(), column.number(), expected);
     if (number.isEmpty()) {
       return;
@@ -88,7 +85,9 @@ final class ChannelColumn {
     }
     compare(value, cell, row.line());
     step = Math.min(step, scaling.step(number.get().step()));
-    second.ifPresent(s -> readings.add(new Reading(s, value, row.line())));
+    if (second.isPresent()) {
+      readings.add(second.getAsDouble(), value, row.line());
+    }
   }
 
   /** Judges what can only be judged with all readings at hand: falls of an energy counter. */
@@ -117,10 +116,7 @@ final class ChannelColumn {
       }
     }
     if (carry && !resets.isEmpty()) {
-      for (int i = 0; i < carried.length; i++) {
-        Reading shown = readings.get(i);
-        readings.set(i, new Reading(shown.second(), carried[i], shown.line()));
-      }
+      readings.show(carried);
       caveats.add(resetCaveat(file, resets, lost));
     }
   }
@@ -132,12 +128,12 @@ final class ChannelColumn {
 
   /** Times of the readings, s. */
   double[] seconds() {
-    return readings.stream().mapToDouble(Reading::second).toArray();
+    return readings.seconds();
   }
 
   /** Lines of the readings. */
   int[] lines() {
-    return readings.stream().mapToInt(Reading::line).toArray();
+    return readings.lines();
   }
 
   /** Number of the channel's cell in each row, from 1. */
@@ -146,7 +142,7 @@ final class ChannelColumn {
   }
 
   private double[] values() {
-    return readings.stream().mapToDouble(Reading::value).toArray();
+    return readings.values();
   }
 
   private void tellFall(Fall fall, String remedy) {
@@ -173,7 +169,7 @@ final class ChannelColumn {
     String places =
         resets.stream()
             .limit(3)
-            .map(r -> new RowRef(file, readings.get(r.index()).line()).toString())
+            .map(r -> new RowRef(file, readings.line(r.index())).toString())
             .collect(Collectors.joining(", "));
     return new Caveat(
         Caveat.Kind.ENERGY_COUNTER,
@@ -211,30 +207,33 @@ final class ChannelColumn {
         file,
         seconds(),
         values(),
-        readings.stream().mapToInt(Reading::line).toArray(),
+        readings.lines(),
         statedHalfStep.orElse(CellNumber.halfStepInBase(step, unit)),
         clockHalfStep);
   }
 
   private void compare(double value, String cell, int line) {
-    if (value < previous) {
-      String found =
-          Quoted.of(cell) + " after " + Quoted.of(previousCell) + " on line " + previousLine;
-      switch (channel) {
-        case SOC ->
-            log.add(
-                ProblemCode.SOC_FALLS,
-                line,
-                column.number(),
-                found,
-                "a state of charge that does not fall during charging; the value is kept",
-                "correct it, if it is a slip");
-        case ENERGY_ADDED, STATION_ENERGY -> falls.add(new Fall(readings.size(), line, found));
-        default -> {}
-      }
+    if (value < previous && channel == Channel.SOC) {
+      log.add(
+          ProblemCode.SOC_FALLS,
+          line,
+          column.number(),
+          fall(cell),
+          "a state of charge that does not fall during charging; the value is kept",
+          "correct it, if it is a slip");
+    } else if (value < previous && isCounter()) {
+      falls.add(new Fall(readings.size(), line, fall(cell)));
     }
     previous = value;
     previousCell = cell;
     previousLine = line;
+  }
+
+  private boolean isCounter() {
+    return channel == Channel.ENERGY_ADDED || channel == Channel.STATION_ENERGY;
+  }
+
+  private String fall(String cell) {
+    return Quoted.of(cell) + " after " + Quoted.of(previousCell) + " on line " + previousLine;
   }
 }

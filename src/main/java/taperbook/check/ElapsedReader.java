@@ -1,7 +1,5 @@
 package taperbook.check;
 
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,7 +21,8 @@ final class ElapsedReader implements TimeReader {
   private final String unit;
   private final NumberReader numbers;
   private final Scaling scaling;
-  private final Map<Unit, String> expectedNumbers = new EnumMap<>(Unit.class);
+  private final Optional<Unit> plain;
+  private final String expectedNumber;
   private final ProblemLog log;
 
   /**
@@ -38,6 +37,8 @@ final class ElapsedReader implements TimeReader {
   /** A reader of one column whose numbers, or seconds, are scaled. */
   ElapsedReader(String unit, Scale scale, NumberReader numbers, ProblemLog log) {
     this.unit = unit;
+    this.plain = Unit.ofSymbol(unit);
+    this.expectedNumber = plain.map(u -> "a time " + RANGE.words(u)).orElse("");
     this.scaling = new Scaling(scale);
     this.numbers = numbers;
     this.log = log;
@@ -48,19 +49,18 @@ final class ElapsedReader implements TimeReader {
     return switch (unit) {
       case "min:s" -> readColons(MIN_S, cell, line, column);
       case "h:min:s" -> readColons(H_MIN_S, cell, line, column);
-      default -> readNumber(Unit.ofSymbol(unit).orElseThrow(), cell, line, column);
+      default -> readNumber(plain.orElseThrow(), cell, line, column);
     };
   }
 
   private Optional<TimeReading> readNumber(Unit in, String cell, int line, int column) {
-    String expected = expectedNumbers.computeIfAbsent(in, u -> "a time " + RANGE.words(u));
     return numbers
-        .read(cell, line, column, expected)
+        .read(cell, line, column, expectedNumber)
         .map(
             n ->
                 new TimeReading(
                     in.toBase(scaling.amount(n.value())), in.toBase(scaling.step(n.step()))))
-        .filter(t -> inRange(t, cell, line, column, expected));
+        .filter(t -> inRange(t, cell, line, column, expectedNumber));
   }
 
   private Optional<TimeReading> readColons(Pattern form, String cell, int line, int column) {

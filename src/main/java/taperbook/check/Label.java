@@ -1,13 +1,16 @@
 package taperbook.check;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** The plain form in which names written by hand are compared. */
 final class Label {
+  private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
+
   private Label() {}
 
   /** Lower case, no spaces around, single spaces inside. */
   static String of(String written) {
-    return written.replaceAll("[\\s\\u00a0]+", " ").strip().toLowerCase(Locale.ROOT);
+    return SPACES.matcher(written).replaceAll(" ").strip().toLowerCase(Locale.ROOT);
   }
 }

@@ -79,6 +79,14 @@ final class NumberReader {
    * @param expected what should stand there, such as {@code a number from 0 to 100 %}
    */
   Optional<CellNumber> read(String cell, int line, int column, String expected) {
+    Optional<CellNumber> plain = PlainDecimal.read(cell);
+    if (plain.isPresent() && agrees(plain.get().lastPlace() < 0 ? "." : "", line)) {
+      return plain;
+    }
+    return readAny(cell, line, column, expected);
+  }
+
+  private Optional<CellNumber> readAny(String cell, int line, int column, String expected) {
     String text = cell.replace('\u2212', '-');
     var match = NUMBER.matcher(text);
     boolean number = match.matches() && (match.end(2) > match.start(2) || isDigits(match.group(4)));

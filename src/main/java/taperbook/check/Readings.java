@@ -36,6 +36,7 @@ final class Readings {
   private final CsvTable table;
   private final ProblemLog log;
   private final Columns columns;
+  private final Optional<Column> noteColumn;
   private final Optional<TimeColumn> time;
   private final List<ChannelColumn> channels;
   private final List<Session.Note> notes = new ArrayList<>();
@@ -55,6 +56,7 @@ final class Readings {
     this.table = table;
     this.log = log;
     this.columns = columns;
+    this.noteColumn = columns.find(NOTE);
     this.time = TimeColumn.of(table, columns, numbers, log);
     this.channels =
         Arrays.stream(Channel.values())
@@ -134,12 +136,14 @@ final class Readings {
   }
 
   private void read(CsvRow row) {
-    String note = columns.find(NOTE).map(c -> row.cell(c.index())).orElse("");
-    if (note.isEmpty() && channels.stream().allMatch(c -> c.isBlankIn(row)) && !hasTime(row)) {
+    String note = noteColumn.map(c -> row.cell(c.index())).orElse("");
+    if (note.isEmpty() && !hasTime(row) && channels.stream().allMatch(c -> c.isBlankIn(row))) {
       return;
     }
-    OptionalDouble second = time.map(t -> t.read(row)).orElse(OptionalDouble.empty());
-    channels.forEach(c -> c.read(row, second));
+    OptionalDouble second = time.isPresent() ? time.get().read(row) : OptionalDouble.empty();
+    for (int i = 0; i < channels.size(); i++) {
+      channels.get(i).read(row, second);
+    }
     if (!note.isEmpty()) {
       second.ifPresent(
           s -> notes.add(new Session.Note(s, note, new RowRef(table.file(), row.line()))));

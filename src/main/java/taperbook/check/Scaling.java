@@ -8,16 +8,18 @@ import java.math.BigDecimal;
  */
 final class Scaling {
   private final Scale scale;
+  private final boolean none;
   private BigDecimal first = BigDecimal.ZERO;
   private boolean begun;
 
   Scaling(Scale scale) {
     this.scale = scale;
+    this.none = scale.isNone();
   }
 
   /** The amount that a number of the column stands for. */
   double amount(double number) {
-    if (scale.isNone()) {
+    if (none) {
       return number;
     }
     BigDecimal exact = BigDecimal.valueOf(number);
@@ -30,8 +32,6 @@ final class Scaling {
 
   /** The step between amounts that belongs to a step between numbers. */
   double step(double step) {
-    return scale.isNone()
-        ? step
-        : BigDecimal.valueOf(step).multiply(scale.factor().abs()).doubleValue();
+    return none ? step : BigDecimal.valueOf(step).multiply(scale.factor().abs()).doubleValue();
   }
 }

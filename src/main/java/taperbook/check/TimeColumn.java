@@ -3,8 +3,6 @@ package taperbook.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import taperbook.model.Interval;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
@@ -27,8 +25,7 @@ final class TimeColumn {
   private double previousSecond = Double.NaN;
   private String previousCell = "";
   private int previousLine;
-  private final DoubleStream.Builder seconds = DoubleStream.builder();
-  private final IntStream.Builder lines = IntStream.builder();
+  private final Series times = new Series();
 
   private TimeColumn(Column column, TimeReader reader, ProblemLog log) {
     this.column = column;
@@ -121,8 +118,7 @@ final class TimeColumn {
     }
     stepSeconds = Math.min(stepSeconds, time.stepSeconds());
     previousSecond = time.seconds();
-    seconds.add(previousSecond);
-    lines.add(line);
+    times.add(previousSecond, previousSecond, line);
     previousCell = cell;
     previousLine = line;
   }
@@ -145,7 +141,6 @@ final class TimeColumn {
 
   /** Where the recording as a whole stops for long or jumps; only after a check without errors. */
   RecordedGaps gaps() {
-    return new RecordedGaps(
-        seconds.build().toArray(), lines.build().toArray(), column.number(), reader.isLocal());
+    return new RecordedGaps(times.seconds(), times.lines(), column.number(), reader.isLocal());
   }
 }

@@ -1,6 +1,5 @@
 package taperbook.measure;
 
-import java.awt.geom.Line2D;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.PriorityQueue;
@@ -14,9 +13,11 @@ import taperbook.model.Curve;
  *     (1973) 112-122, here with a number of points in place of a tolerance</a>
  */
 final class ThinnedCurve {
+  private static final double LITTLE_LESS = 1 - 1e-12;
+
   private final Curve curve;
-  private final double widestX;
-  private final double greatestY;
+  private final double[] xs;
+  private final double[] ys;
   private final BitSet kept = new BitSet();
   private final PriorityQueue<Span> open =
       new PriorityQueue<>(
@@ -31,14 +32,18 @@ final class ThinnedCurve {
 
   private ThinnedCurve(Curve curve) {
     this.curve = curve;
-    double x = 0;
-    double y = 0;
+    double widest = 0;
+    double greatest = 0;
     for (int i = 0; i < curve.size(); i++) {
-      x = Math.max(x, Math.abs(curve.x(i)));
-      y = Math.max(y, Math.abs(curve.y(i)));
+      widest = Math.max(widest, Math.abs(curve.x(i)));
+      greatest = Math.max(greatest, Math.abs(curve.y(i)));
     }
-    this.widestX = x > 0 ? x : 1;
-    this.greatestY = y > 0 ? y : 1;
+    this.xs = new double[curve.size()];
+    this.ys = new double[curve.size()];
+    for (int i = 0; i < curve.size(); i++) {
+      xs[i] = curve.x(i) / (widest > 0 ? widest : 1);
+      ys[i] = curve.y(i) / (greatest > 0 ? greatest : 1);
+    }
   }
 
   /** The curve itself if it has no more points than that, else as many of them. */
@@ -71,12 +76,16 @@ final class ThinnedCurve {
   }
 
   private void split(int first, int last) {
+    double alongX = xs[last] - xs[first];
+    double alongY = ys[last] - ys[first];
+    double lengthSquared = alongX * alongX + alongY * alongY;
     int farthest = first;
     double most = 0;
     for (int i = first + 1; i < last; i++) {
-      double off = Line2D.ptSegDist(x(first), y(first), x(last), y(last), x(i), y(i));
-      if (off > most) {
-        most = off;
+      double squared = offSquared(i, first, alongX, alongY, lengthSquared);
+      // The root is not taken of the many that are surely less.
+      if (squared > most * most * LITTLE_LESS && Math.sqrt(squared) > most) {
+        most = Math.sqrt(squared);
         farthest = i;
       }
     }
@@ -85,12 +94,19 @@ final class ThinnedCurve {
     }
   }
 
-  private double x(int i) {
-    return curve.x(i) / widestX;
-  }
-
-  private double y(int i) {
-    return curve.y(i) / greatestY;
+  /** Square of the distance of a point from a straight stretch. */
+  private double offSquared(int i, int from, double alongX, double alongY, double lengthSquared) {
+    double x = xs[i] - xs[from];
+    double y = ys[i] - ys[from];
+    double along = x * alongX + y * alongY;
+    double projectedSquared = 0;
+    if (along > 0) {
+      x = alongX - x;
+      y = alongY - y;
+      along = x * alongX + y * alongY;
+      projectedSquared = along > 0 ? along * along / lengthSquared : 0;
+    }
+    return Math.max(0, x * x + y * y - projectedSquared);
   }
 
   private Curve taken() {

@@ -1,8 +1,14 @@
 package taperbook.model;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * All that was measured for a library.
@@ -12,6 +18,12 @@ import java.util.Optional;
  * @param leftOut what could not be taken in, by name
  */
 public record LibraryResult(LibraryPlan plan, List<LibraryRow> rows, List<LeftOut> leftOut) {
+  /** A library with more sessions than these shows a selection of them. */
+  public static final int MOST_SHOWN = 500;
+
+  /** Sessions of such a library that are shown on paper and with their curves. */
+  public static final int MOST_IN_DETAIL = 120;
+
   private static final Comparator<LibraryRow> ORDER =
       Comparator.comparing((LibraryRow r) -> r.about().vehicle())
           .thenComparing(r -> r.about().date().orElse(""))
@@ -26,5 +38,52 @@ public record LibraryResult(LibraryPlan plan, List<LibraryRow> rows, List<LeftOu
   /** The row of a session, if it has one. */
   public Optional<LibraryRow> row(String session) {
     return rows.stream().filter(r -> r.session().equals(session)).findFirst();
+  }
+
+  /** True if there are too many sessions to show each of them. */
+  public boolean isLarge() {
+    return rows.size() > MOST_SHOWN;
+  }
+
+  /** The sessions to show in a table for screens: all, or of a large library a selection. */
+  public List<LibraryRow> shown() {
+    return selected(MOST_SHOWN);
+  }
+
+  /** The sessions to show on paper and with their curves: all, or of a large library fewer. */
+  public List<LibraryRow> inDetail() {
+    return isLarge() ? selected(MOST_IN_DETAIL) : rows;
+  }
+
+  /**
+   * All rows or, if there are more than so many, the quickest sessions of each vehicle, as many of
+   * one as of another as far as they go round; in the order of all rows.
+   */
+  private List<LibraryRow> selected(int most) {
+    if (rows.size() <= most) {
+      return rows;
+    }
+    Map<String, List<LibraryRow>> quickest = new TreeMap<>();
+    rows.stream()
+        .sorted(Comparator.comparingDouble(this::secondsToAdd).thenComparing(LibraryRow::session))
+        .forEach(
+            row ->
+                quickest.computeIfAbsent(row.about().vehicle(), v -> new ArrayList<>()).add(row));
+    Set<LibraryRow> selected = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (int rank = 0; selected.size() < most; rank++) {
+      for (List<LibraryRow> ofVehicle : quickest.values()) {
+        if (rank < ofVehicle.size() && selected.size() < most) {
+          selected.add(ofVehicle.get(rank));
+        }
+      }
+    }
+    return rows.stream().filter(selected::contains).toList();
+  }
+
+  private double secondsToAdd(LibraryRow row) {
+    return row.numbers()
+        .estimate(plan.firstTimeToAddId())
+        .map(Estimate::value)
+        .orElse(Double.POSITIVE_INFINITY);
   }
 }

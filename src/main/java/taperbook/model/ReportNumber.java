@@ -2,6 +2,7 @@ package taperbook.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * One number of a report, the only form in which a number reaches a reader.
@@ -22,10 +23,12 @@ public record ReportNumber(
     Origin origin,
     List<Caveat> caveats,
     Method method) {
+  private static final Pattern ID = Pattern.compile("[a-z][a-z0-9_]*");
+
   /** Copies the caveats and checks the form of the id. */
   public ReportNumber {
     caveats = List.copyOf(caveats);
-    if (!id.matches("[a-z][a-z0-9_]*")) {
+    if (!ID.matcher(id).matches()) {
       throw new IllegalArgumentException("not the id of a number: " + id);
     }
   }

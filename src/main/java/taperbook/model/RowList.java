@@ -25,11 +25,11 @@ final class RowList extends AbstractList<RowRef> implements RandomAccess {
   }
 
   /** The rows, sorted, each once. */
-  static List<RowRef> of(Collection<RowRef> rows) {
+  static RowList of(Collection<RowRef> rows) {
     if (rows instanceof RowList list) {
       return list;
     }
-    List<RowRef> sorted = rows.stream().sorted().distinct().toList();
+    List<RowRef> sorted = rising(rows);
     List<Integer> runs = new ArrayList<>();
     for (int i = 0; i < sorted.size(); i++) {
       if (i == 0 || !follows(sorted.get(i - 1), sorted.get(i))) {
@@ -45,6 +45,38 @@ final class RowList extends AbstractList<RowRef> implements RandomAccess {
         runs.stream().map(i -> sorted.get(i).file()).toArray(String[]::new),
         runs.stream().mapToInt(i -> sorted.get(i).line()).toArray(),
         starts);
+  }
+
+  /** The rows of runs that are in order. */
+  static RowList ofRuns(List<RowRun> runs) {
+    int[] starts = new int[runs.size() + 1];
+    for (int k = 0; k < runs.size(); k++) {
+      starts[k + 1] = starts[k] + runs.get(k).lastLine() - runs.get(k).firstLine() + 1;
+    }
+    return new RowList(
+        runs.stream().map(RowRun::file).toArray(String[]::new),
+        runs.stream().mapToInt(RowRun::firstLine).toArray(),
+        starts);
+  }
+
+  /** The unbroken runs of lines, in order. */
+  List<RowRun> runs() {
+    List<RowRun> runs = new ArrayList<>();
+    for (int k = 0; k < files.length; k++) {
+      runs.add(new RowRun(files[k], firstLines[k], firstLines[k] + starts[k + 1] - starts[k] - 1));
+    }
+    return runs;
+  }
+
+  /** Most rows come in order, and thousands at a time. */
+  private static List<RowRef> rising(Collection<RowRef> rows) {
+    List<RowRef> list = List.copyOf(rows);
+    for (int i = 1; i < list.size(); i++) {
+      if (list.get(i - 1).compareTo(list.get(i)) >= 0) {
+        return list.stream().sorted().distinct().toList();
+      }
+    }
+    return list;
   }
 
   private static boolean follows(RowRef row, RowRef next) {

@@ -124,6 +124,10 @@ public final class Trace {
    * that very time it is the last.
    */
   public int indexAtOrBefore(double second) {
+    int likely = likelyIndex(second);
+    if (likely >= 0) {
+      return likely;
+    }
     int low = 0;
     int high = seconds.length;
     while (low < high) {
@@ -135,6 +139,19 @@ public final class Trace {
       }
     }
     return low - 1;
+  }
+
+  /** The index if readings are as even as a logger's, at once; -1 if it has to be searched for. */
+  private int likelyIndex(double second) {
+    int last = seconds.length - 1;
+    double share = (second - seconds[0]) / (seconds[last] - seconds[0]);
+    if (!(share >= 0 && share < 1)) {
+      return -1;
+    }
+    int i = (int) (share * last);
+    i = i > 0 && seconds[i] > second ? i - 1 : i;
+    i = i < last && seconds[i + 1] <= second ? i + 1 : i;
+    return i < last && seconds[i] <= second && second < seconds[i + 1] ? i : -1;
   }
 
   /**

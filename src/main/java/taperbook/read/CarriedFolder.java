@@ -35,6 +35,11 @@ public final class CarriedFolder implements InputFolder {
   }
 
   @Override
+  public List<String> sessionFolders() {
+    return List.of();
+  }
+
+  @Override
   public Listing reports() {
     return listing("reports/", ".md");
   }

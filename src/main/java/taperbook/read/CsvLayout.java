@@ -22,6 +22,9 @@ public record CsvLayout(int leadingLines, int rowsOfUnits, Optional<Character> d
 
   /** The text with nothing left of its leading lines but their ends, so that lines keep numbers. */
   String withoutLeadingLines(String text) {
+    if (leadingLines == 0) {
+      return text;
+    }
     StringBuilder ends = new StringBuilder();
     int lines = 0;
     int place = 0;

@@ -16,12 +16,29 @@ public record CsvRow(int line, List<String> cells) {
 
   /** The cell with this index from 0 without spaces around it; empty if the row is shorter. */
   public String cell(int index) {
-    return index < cells.size() ? cells.get(index).strip() : "";
+    return index < cells.size() ? stripped(cells.get(index)) : "";
+  }
+
+  /** Most cells begin and end with plain characters, and thousands are asked for. */
+  private static String stripped(String cell) {
+    int last = cell.length() - 1;
+    return last < 0 || (isPlain(cell.charAt(0)) && isPlain(cell.charAt(last)))
+        ? cell
+        : cell.strip();
+  }
+
+  private static boolean isPlain(char c) {
+    return c > ' ' && c < 0x7f;
   }
 
   /** True if no cell has anything but spaces. */
   public boolean isBlank() {
-    return cells.stream().allMatch(String::isBlank);
+    for (int i = 0; i < cells.size(); i++) {
+      if (!cells.get(i).isBlank()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The row without the blank cells at its end. */

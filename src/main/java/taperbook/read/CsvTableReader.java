@@ -50,21 +50,33 @@ public final class CsvTableReader {
     return Utf8Text.decode(file)
         .then(
             text -> {
-              long lines = text.chars().filter(c -> c == '\n').count();
+              long lines = lineFeeds(text);
               return lines > mostLines
                   ? tooLong(file.path(), lines, mostLines)
                   : parse(file.path(), layout.withoutLeadingLines(text), layout);
             });
   }
 
+  private static long lineFeeds(String text) {
+    long count = 0;
+    for (int at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) {
+      count++;
+    }
+    return count;
+  }
+
   private static Checked<CsvTable> parse(String path, String text, CsvLayout layout) {
     char delimiter = layout.delimiter().orElseGet(() -> Delimiter.of(text));
     ProblemLog log = new ProblemLog(path);
-    QuoteRules.check(text, delimiter, log);
+    boolean quoted = text.indexOf('"') >= 0;
+    if (quoted) {
+      QuoteRules.check(text, delimiter, log);
+    }
     if (log.hasErrors()) {
       return Checked.refused(log.list());
     }
-    List<CsvRow> rows = rows(path, text, delimiter);
+    List<CsvRow> rows =
+        quoted ? rows(path, text, delimiter) : new UnquotedRows(text, delimiter).list();
     int firstReading = 1 + layout.rowsOfUnits();
     if (rows.size() <= firstReading) {
       return empty(rows, log);

@@ -1,5 +1,6 @@
 package taperbook.read;
 
+import java.util.List;
 import taperbook.model.InputFile;
 import taperbook.problem.Checked;
 
@@ -15,6 +16,9 @@ public interface InputFolder {
 
   /** Names of the range tests: folders in {@code sessions/} that hold {@code range-test.csv}. */
   Listing rangeTests();
+
+  /** Paths of the folder of all sessions and range tests, and of each folder in it. */
+  List<String> sessionFolders();
 
   /**
    * Names of the reports: files in {@code reports/} that end in {@code .md}, without the ending.

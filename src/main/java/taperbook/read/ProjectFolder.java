@@ -53,6 +53,17 @@ public final class ProjectFolder implements InputFolder {
   }
 
   @Override
+  public List<String> sessionFolders() {
+    List<String> folders = new ArrayList<>(List.of(SESSIONS));
+    for (String entry : entries(SESSIONS, new ProblemLog(SESSIONS))) {
+      if (Files.isDirectory(at(SESSIONS + "/" + entry))) {
+        folders.add(SESSIONS + "/" + entry);
+      }
+    }
+    return folders;
+  }
+
+  @Override
   public Listing reports() {
     ProblemLog log = new ProblemLog(REPORTS);
     List<String> names = new ArrayList<>();

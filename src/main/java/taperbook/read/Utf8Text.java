@@ -22,7 +22,25 @@ public final class Utf8Text {
 
   /** The text, or the place of the first byte that is none. */
   public static Checked<String> decode(InputFile file) {
-    ByteBuffer bytes = ByteBuffer.wrap(file.bytes());
+    byte[] content = file.bytes();
+    if (isPlainAscii(content)) {
+      // The same text, without a look at each character: what loggers write.
+      return Checked.good(new String(content, StandardCharsets.US_ASCII));
+    }
+    return decode(file, ByteBuffer.wrap(content));
+  }
+
+  /** True if there is no byte from 0x80 on and none that is zero. */
+  private static boolean isPlainAscii(byte[] bytes) {
+    for (byte each : bytes) {
+      if (each <= 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static Checked<String> decode(InputFile file, ByteBuffer bytes) {
     CharBuffer text = CharBuffer.allocate(bytes.remaining());
     boolean malformed =
         StandardCharsets.UTF_8

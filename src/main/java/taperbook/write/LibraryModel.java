@@ -38,7 +38,8 @@ final class LibraryModel {
 
   private Map<String, Object> model(String medium, String css) {
     Map<String, Object> model =
-        new LibraryPage(job.result()).map(job.inputs(), job.made(), job.program());
+        new LibraryPage(job.result())
+            .map(medium.equals("pdf"), job.inputs(), job.made(), job.program());
     model.put("medium", medium);
     model.put("css", markup(css));
     model.put("script", markup(text(SCRIPT)));

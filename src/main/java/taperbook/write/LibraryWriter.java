@@ -1,10 +1,14 @@
 package taperbook.write;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.model.InputHash;
 import taperbook.model.LibraryRow;
+import taperbook.model.Numbers;
 import taperbook.model.ReportPlan;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
@@ -73,21 +77,48 @@ public final class LibraryWriter {
   private static ReportFiles files(LibraryJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
     Pictures pictures = Pictures.begin(job.figures(), false);
+    List<PdfAttachment> attachments = new ArrayList<>();
+    if (job.result().isLarge()) {
+      streamNumbers(job, files);
+    } else {
+      job.attached().forEach(i -> attachments.add(new PdfAttachment(i.path(), i.bytes())));
+      attachments.add(new PdfAttachment("numbers.json", numbers(job, files)));
+    }
+    files.put("report.html", HtmlPage.bytes(pages.html()));
+    files.put("report.pdf", new PdfPage(svgs(job)).bytes(pages.print(), heading(job), attachments));
+    pictures.addTo(files);
+    return files;
+  }
+
+  /** Puts the numbers and the package that describes them; returns {@code numbers.json}. */
+  private static byte[] numbers(LibraryJob job, ReportFiles files) {
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
     byte[] csv = NumbersCsv.bytes(job.result());
     files.put("numbers.csv", csv);
-    new DataPackage(job.result().plan(), job.made(), job.tables())
-        .numbers(csv, job.result().rows().stream().map(LibraryRow::numbers).toList())
-        .files()
-        .forEach(files::put);
-    files.put("report.html", HtmlPage.bytes(pages.html()));
-    List<PdfAttachment> attachments = new ArrayList<>();
-    job.attached().forEach(i -> attachments.add(new PdfAttachment(i.path(), i.bytes())));
-    attachments.add(new PdfAttachment("numbers.json", json));
-    files.put("report.pdf", new PdfPage(svgs(job)).bytes(pages.print(), heading(job), attachments));
-    pictures.addTo(files);
-    return files;
+    dataPackage(job).numbers(csv, all(job)).files().forEach(files::put);
+    return json;
+  }
+
+  /** The same of a large library, whose numbers fill more memory than its rows. */
+  private static void streamNumbers(LibraryJob job, ReportFiles files) {
+    StreamedFile csv = out -> NumbersCsv.write(job.result(), out);
+    files.put("numbers.csv", csv);
+    files.put("numbers.json", out -> new NumbersJson(job.result(), job.inputs()).writeTo(out));
+    try {
+      InputHash hash = StreamedFile.hash("numbers.csv", csv);
+      dataPackage(job).numbers(hash, all(job)).files().forEach(files::put);
+    } catch (IOException e) {
+      throw new UncheckedIOException("numbers.csv", e);
+    }
+  }
+
+  private static DataPackage dataPackage(LibraryJob job) {
+    return new DataPackage(job.result().plan(), job.made(), job.tables());
+  }
+
+  private static List<Numbers> all(LibraryJob job) {
+    return job.result().rows().stream().map(LibraryRow::numbers).toList();
   }
 
   private static PdfHeading heading(LibraryJob job) {

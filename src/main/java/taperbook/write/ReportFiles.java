@@ -11,7 +11,13 @@ import java.util.TreeMap;
 public final class ReportFiles {
   private final SortedMap<String, byte[]> files = new TreeMap<>();
 
+  private final SortedMap<String, StreamedFile> streamed = new TreeMap<>();
+
   ReportFiles() {}
+
+  void put(String path, StreamedFile file) {
+    streamed.put(path, file);
+  }
 
   void put(String path, byte[] bytes) {
     files.put(path, bytes);
@@ -21,11 +27,22 @@ public final class ReportFiles {
   public ReportFiles with(Map<String, byte[]> others) {
     ReportFiles all = new ReportFiles();
     all.files.putAll(files);
+    all.streamed.putAll(streamed);
     all.files.putAll(others);
     return all;
   }
 
-  /** The files in the order of their paths. */
+  /** How many files there are. */
+  public int count() {
+    return files.size() + streamed.size();
+  }
+
+  /** The files that are written without being held in memory. */
+  public SortedMap<String, StreamedFile> streamed() {
+    return Collections.unmodifiableSortedMap(streamed);
+  }
+
+  /** The files that are held in memory, in the order of their paths. */
   public SortedMap<String, byte[]> all() {
     return Collections.unmodifiableSortedMap(files);
   }

@@ -73,7 +73,7 @@ final class ReferenceTest {
     Plan plan = project.plan("library").value().orElseThrow();
     LibraryPlan library = (LibraryPlan) plan;
     LibraryIntake intake = LibraryIntake.withoutArticle(library);
-    intake.session("finch-quarry-lane", project.visitSession("finch-quarry-lane"));
+    intake.take(intake.measured("finch-quarry-lane", project.visitSession("finch-quarry-lane")));
     return intake.result().row("finch-quarry-lane").orElseThrow().numbers().all();
   }
 }

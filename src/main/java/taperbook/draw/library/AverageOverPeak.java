@@ -28,14 +28,14 @@ final class AverageOverPeak {
     String title = "Average power against peak power";
     ScatterSheet sheet =
         new ScatterSheet(
-            rows.stream().flatMap(r -> Dot.of(r, PEAK, average).stream()).toList(),
+            Cloud.of(rows.stream().flatMap(r -> Dot.of(r, PEAK, average).stream()).toList()),
             "Peak power (kW)",
             "Average power over time, " + words.window() + " (kW)",
             true,
             "average = peak",
             title,
             LibraryWords.sessions(rows.size()) + ", " + words.window());
-    String caption = caption(rows);
+    String caption = caption(rows) + Cloud.words(rows.size());
     return Optional.of(
         Figure.of("library-average-over-peak", title, caption, told(rows, caption), sheet));
   }

@@ -25,4 +25,9 @@ record Dot(String name, Estimate x, Estimate y) {
   Dot times(double xFactor, double yFactor) {
     return new Dot(name, x.times(xFactor), y.times(yFactor));
   }
+
+  /** True if a whisker of it can be seen. */
+  boolean hasBounds() {
+    return x.bounds().width() > 0 || y.bounds().width() > 0;
+  }
 }

@@ -23,7 +23,7 @@ final class LibraryCurves {
   LibraryCurves(LibraryWords words) {
     this.words = words;
     double top = 0;
-    for (LibraryRow row : words.rows()) {
+    for (LibraryRow row : words.inDetail()) {
       for (int i = 0; i < row.curve().size(); i++) {
         top = Math.max(top, row.curve().y(i));
       }
@@ -33,16 +33,16 @@ final class LibraryCurves {
 
   List<Figure> figures() {
     List<Figure> figures = new ArrayList<>();
-    for (int from = 0; from < words.rows().size(); from += MOST_PANELS) {
-      int to = Math.min(words.rows().size(), from + MOST_PANELS);
+    for (int from = 0; from < words.inDetail().size(); from += MOST_PANELS) {
+      int to = Math.min(words.inDetail().size(), from + MOST_PANELS);
       figures.add(figure(from, to));
     }
     return figures;
   }
 
   private Figure figure(int from, int to) {
-    int all = words.rows().size();
-    List<LibraryRow> rows = words.rows().subList(from, to);
+    int all = words.inDetail().size();
+    List<LibraryRow> rows = words.inDetail().subList(from, to);
     String which =
         all <= MOST_PANELS
             ? LibraryWords.sessions(all)
@@ -88,7 +88,8 @@ final class LibraryCurves {
         + words.full(most, PEAK).orElseThrow()
         + " in "
         + most.session()
-        + ". All panels have the same axes.";
+        + ". All panels have the same axes."
+        + words.more();
   }
 
   private String told(List<LibraryRow> rows, String which) {

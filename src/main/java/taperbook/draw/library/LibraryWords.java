@@ -13,10 +13,12 @@ import taperbook.words.Wording;
 /** A library's numbers as its figures say them. */
 final class LibraryWords {
   private final LibraryResult result;
+  private final List<LibraryRow> inDetail;
   private final Wording wording;
 
   LibraryWords(LibraryResult result) {
     this.result = result;
+    this.inDetail = result.inDetail();
     this.wording = new Wording(result.plan().style().units());
   }
 
@@ -26,6 +28,22 @@ final class LibraryWords {
 
   List<LibraryRow> rows() {
     return result.rows();
+  }
+
+  /** The sessions whose curves are shown. */
+  List<LibraryRow> inDetail() {
+    return inDetail;
+  }
+
+  /** What a figure says of sessions that it does not show, if there are any. */
+  String more() {
+    return result.isLarge()
+        ? " Shown are the quickest sessions of each vehicle, "
+            + inDetail.size()
+            + " of "
+            + rows().size()
+            + "."
+        : "";
   }
 
   Wording wording() {

@@ -33,17 +33,18 @@ final class MinutesOverRange {
     String title = "Minutes to add " + words.distance() + " against driven range";
     ScatterSheet sheet =
         new ScatterSheet(
-            rows.stream()
-                .flatMap(r -> Dot.of(r, RANGE, time).stream())
-                .map(d -> d.times(perKilometre, MINUTES_PER_SECOND))
-                .toList(),
+            Cloud.of(
+                rows.stream()
+                    .flatMap(r -> Dot.of(r, RANGE, time).stream())
+                    .map(d -> d.times(perKilometre, MINUTES_PER_SECOND))
+                    .toList()),
             "Driven range of a full battery (" + unit + ")",
             "Time to add " + words.distance() + ", " + basis() + " basis (min)",
             false,
             "",
             title,
             LibraryWords.sessions(rows.size()) + ", " + basis() + " basis");
-    String caption = caption(rows);
+    String caption = caption(rows) + Cloud.words(rows.size());
     String told =
         ScatterWords.told(
             "driven range of a full battery in " + unit,

@@ -127,6 +127,9 @@ final class ScatterPainter {
   }
 
   private void whiskers(Dot dot, LabelPlacer placer) {
+    if (!dot.hasBounds()) {
+      return;
+    }
     double left = plot.pxWithin(dot.x().bounds().low());
     double right = plot.pxWithin(dot.x().bounds().high());
     double low = plot.pyWithin(dot.y().bounds().low());

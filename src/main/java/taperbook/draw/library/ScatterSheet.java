@@ -112,7 +112,8 @@ record ScatterSheet(
     TextRun x = new TextRun(xTitle, plot.box().right(), foot, Anchor.END, bold);
     List<TextRun> texts = new ArrayList<>(List.of(x));
     texts.add(new TextRun(yTitle, edge, plot.box().top() - 1.25 * size, Anchor.START, bold));
-    String lines = equal ? "Whiskers: bounds. Dashes: both equal." : "Whiskers: bounds.";
+    String bounds = dots.stream().anyMatch(Dot::hasBounds) ? "Whiskers: bounds." : "";
+    String lines = (bounds + (equal ? " Dashes: both equal." : "")).strip();
     TextRun note = new TextRun(lines, edge, foot, Anchor.START, quiet);
     if (note.left() + note.width() * style.type().slack() < x.left() - size) {
       texts.add(note);

@@ -3,6 +3,7 @@ package taperbook.draw.library;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
 
 /** Tells a scatter plot in words: axes, and each session unless there are too many. */
@@ -22,7 +23,8 @@ final class ScatterWords {
     String each =
         rows.size() <= ScatterPainter.MOST_LABELLED
             ? rows.stream().map(row).collect(Collectors.joining("; ")) + ". "
-            : "Each session's numbers stand in the table. ";
+            : "Each session's numbers stand in "
+                + (rows.size() > LibraryResult.MOST_SHOWN ? "numbers.csv. " : "the table. ");
     return axes + each + caption;
   }
 }

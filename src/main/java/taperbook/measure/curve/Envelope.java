@@ -233,12 +233,17 @@ public final class Envelope {
 
   /** Index of the first entry at or above a value, or -1. The entries never fall. */
   private static int firstAtLeast(double[] rising, double value) {
-    for (int i = 0; i < rising.length; i++) {
-      if (rising[i] >= value) {
-        return i;
+    int low = 0;
+    int high = rising.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (rising[middle] >= value) {
+        high = middle;
+      } else {
+        low = middle + 1;
       }
     }
-    return -1;
+    return low < rising.length ? low : -1;
   }
 
   /** Slowest rate that the first readings allow, taken over a few steps of the display. */

@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import taperbook.model.InputFile;
+import taperbook.model.InputHash;
 import taperbook.model.InputTable;
 import taperbook.model.Numbers;
 import taperbook.model.Plan;
@@ -43,6 +45,11 @@ public final class DataPackage {
 
   /** Adds {@code numbers.csv}. */
   public DataPackage numbers(byte[] csv, List<Numbers> all) {
+    return numbers(new InputFile("numbers.csv", csv).withoutContent(), all);
+  }
+
+  /** Adds {@code numbers.csv} by its hash and length. */
+  public DataPackage numbers(InputHash csv, List<Numbers> all) {
     resources.add(0, OwnResources.numbers(csv, all));
     return this;
   }
@@ -57,8 +64,8 @@ public final class DataPackage {
   public Map<String, byte[]> files() {
     Map<String, byte[]> files = new TreeMap<>();
     resources.stream()
-        .filter(r -> r.file().path().startsWith("data/"))
-        .forEach(r -> files.put(r.file().path(), r.file().bytes()));
+        .flatMap(r -> r.content().stream())
+        .forEach(file -> files.put(file.path(), file.bytes()));
     files.put("datapackage.json", bytes());
     return files;
   }
@@ -120,7 +127,7 @@ public final class DataPackage {
     json.writeStringField("format", "csv");
     json.writeStringField("mediatype", "text/csv");
     json.writeStringField("encoding", "utf-8");
-    json.writeNumberField("bytes", resource.file().bytes().length);
+    json.writeNumberField("bytes", resource.file().bytes());
     json.writeStringField("hash", "sha256:" + resource.file().sha256());
     json.writeObjectFieldStart("dialect");
     json.writeStringField("delimiter", String.valueOf(resource.delimiter()));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -66,9 +67,11 @@ final class InputResources {
         key = List.of(column.name());
       }
     }
+    InputFile copy = new InputFile("data/" + folder + "/" + file, table.file().bytes());
     return new TableResource(
         TITLES.getOrDefault(file, "Table ") + folder,
-        new InputFile("data/" + folder + "/" + file, table.file().bytes()),
+        copy.withoutContent(),
+        Optional.of(copy),
         table.delimiter(),
         columns,
         key);

@@ -1,5 +1,10 @@
 package taperbook.write.data;
 
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +44,18 @@ public final class NumbersCsv {
   /** The file of a library as UTF-8. */
   public static byte[] bytes(LibraryResult result) {
     return bytes(result.rows().stream().map(LibraryRow::numbers).toList(), ReportNumber::cautions);
+  }
+
+  /** Writes the file of a library as UTF-8, row by row, and closes the stream. */
+  public static void write(LibraryResult result, OutputStream out) throws IOException {
+    try (Writer text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
+      text.write(new CsvText().row(HEAD).text());
+      for (LibraryRow row : result.rows()) {
+        CsvText rows = new CsvText();
+        row.numbers().all().forEach(n -> rows.row(cells(n, n.cautions())));
+        text.write(rows.text());
+      }
+    }
   }
 
   private static byte[] bytes(List<Numbers> all, Function<ReportNumber, List<String>> cautions) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.function.Function;
@@ -53,6 +54,16 @@ public final class NumbersJson {
   /** The file as UTF-8. */
   public byte[] bytes() {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      writeTo(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException("numbers.json", e);
+    }
+    return out.toByteArray();
+  }
+
+  /** Writes the file as UTF-8, number by number, and closes the stream. */
+  public void writeTo(OutputStream out) throws IOException {
     try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
       json.setPrettyPrinter(printer());
       json.writeStartObject();
@@ -74,10 +85,7 @@ public final class NumbersJson {
       json.writeEndArray();
       json.writeEndObject();
       json.writeRaw('\n');
-    } catch (IOException e) {
-      throw new UncheckedIOException("numbers.json", e);
     }
-    return out.toByteArray();
   }
 
   /** The layout of all JSON files: two spaces, one line for each field. */

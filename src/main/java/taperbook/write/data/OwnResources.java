@@ -2,9 +2,11 @@ package taperbook.write.data;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
+import taperbook.model.InputHash;
 import taperbook.model.Numbers;
 import taperbook.model.ReportNumber;
 
@@ -13,13 +15,14 @@ final class OwnResources {
   private OwnResources() {}
 
   /** {@code numbers.csv}. */
-  static TableResource numbers(byte[] csv, List<Numbers> all) {
+  static TableResource numbers(InputHash csv, List<Numbers> all) {
     List<ReportNumber> numbers = all.stream().flatMap(n -> n.all().stream()).toList();
     Set<List<String>> named = new HashSet<>();
     numbers.forEach(n -> named.add(List.of(n.id(), n.origin().session())));
     return new TableResource(
         "Every number of the report",
-        new InputFile("numbers.csv", csv),
+        csv,
+        Optional.empty(),
         ',',
         List.of(
             Column.text("id", "Name of the number, the same in every report"),
@@ -42,7 +45,8 @@ final class OwnResources {
   static TableResource corrections(byte[] csv) {
     return new TableResource(
         "What was put right after publication",
-        new InputFile("corrections.csv", csv),
+        new InputFile("corrections.csv", csv).withoutContent(),
+        Optional.empty(),
         ',',
         Correction.COLUMNS.stream().map(OwnResources::ofCorrections).toList(),
         List.of());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import taperbook.model.RowRef;
+import taperbook.model.RowRun;
 
 /** Rows of input as text: each by itself, or unbroken runs of lines together. */
 public final class RowRuns {
@@ -21,64 +22,49 @@ public final class RowRuns {
     if (rows.size() <= MOST_LISTED) {
       return rows.stream().map(RowRef::toString).toList();
     }
-    List<String> texts = new ArrayList<>();
-    byFile(rows)
-        .forEach((file, lines) -> runs(lines, "-").forEach(run -> texts.add(file + ":" + run)));
-    return texts;
+    return RowRun.of(rows).stream().map(RowRuns::listed).toList();
   }
 
-  /** Rows for readers, one text for each file: {@code file:2–9, 12}. */
+  private static String listed(RowRun run) {
+    return run.file() + ":" + lines(run, "-");
+  }
+
+  /** Rows for readers, one text for each file: {@code file:2-9, 12} with a longer dash. */
   public static List<String> words(List<RowRef> rows) {
     List<String> texts = new ArrayList<>();
     lines(rows).forEach((file, lines) -> texts.add(file + ":" + lines));
     return texts;
   }
 
-  /** Rows for readers, by file: {@code 2–9, 12}. */
+  /** Rows for readers, by file: {@code 2-9, 12} with a longer dash. */
   public static Map<String, String> lines(List<RowRef> rows) {
+    Map<String, List<RowRun>> byFile = new TreeMap<>();
+    RowRun.of(rows)
+        .forEach(run -> byFile.computeIfAbsent(run.file(), f -> new ArrayList<>()).add(run));
     Map<String, String> texts = new TreeMap<>();
-    byFile(rows)
-        .forEach(
-            (file, lines) -> {
-              List<String> runs = runs(lines, "\u2013");
-              texts.put(file, runs.size() <= MOST_RUNS_IN_WORDS ? text(runs) : span(lines));
-            });
+    byFile.forEach((file, runs) -> texts.put(file, inWords(runs)));
     return texts;
   }
 
-  private static String text(List<String> runs) {
-    return String.join(", ", runs);
+  private static String inWords(List<RowRun> runs) {
+    return runs.size() <= MOST_RUNS_IN_WORDS
+        ? String.join(", ", runs.stream().map(r -> lines(r, "\u2013")).toList())
+        : span(runs);
   }
 
-  private static String span(List<Integer> lines) {
-    return lines.get(0)
+  private static String span(List<RowRun> runs) {
+    int count = runs.stream().mapToInt(r -> r.lastLine() - r.firstLine() + 1).sum();
+    return runs.get(0).firstLine()
         + "\u2013"
-        + lines.get(lines.size() - 1)
+        + runs.get(runs.size() - 1).lastLine()
         + " ("
-        + lines.size()
+        + count
         + " rows of these)";
   }
 
-  private static Map<String, List<Integer>> byFile(List<RowRef> rows) {
-    Map<String, List<Integer>> byFile = new TreeMap<>();
-    rows.stream()
-        .sorted()
-        .distinct()
-        .forEach(r -> byFile.computeIfAbsent(r.file(), f -> new ArrayList<>()).add(r.line()));
-    return byFile;
-  }
-
-  private static List<String> runs(List<Integer> lines, String dash) {
-    List<String> runs = new ArrayList<>();
-    int start = 0;
-    for (int i = 1; i <= lines.size(); i++) {
-      if (i == lines.size() || lines.get(i) != lines.get(i - 1) + 1) {
-        int first = lines.get(start);
-        int last = lines.get(i - 1);
-        runs.add(first == last ? String.valueOf(first) : first + dash + last);
-        start = i;
-      }
-    }
-    return runs;
+  private static String lines(RowRun run, String dash) {
+    return run.firstLine() == run.lastLine()
+        ? String.valueOf(run.firstLine())
+        : run.firstLine() + dash + run.lastLine();
   }
 }

@@ -1,19 +1,27 @@
 package taperbook.write.data;
 
 import java.util.List;
+import java.util.Optional;
 import taperbook.model.InputFile;
+import taperbook.model.InputHash;
 
 /**
  * A published table.
  *
  * @param title what it is
- * @param file its path in the report's folder and its bytes
+ * @param file its path in the report's folder, hash and length
+ * @param content the file itself, if the package has to write it
  * @param delimiter what parts its cells
  * @param columns its columns, in order
  * @param key heads of the columns that tell its rows apart; empty if none do
  */
 record TableResource(
-    String title, InputFile file, char delimiter, List<Column> columns, List<String> key) {
+    String title,
+    InputHash file,
+    Optional<InputFile> content,
+    char delimiter,
+    List<Column> columns,
+    List<String> key) {
   /** Copies the lists. */
   TableResource {
     columns = List.copyOf(columns);

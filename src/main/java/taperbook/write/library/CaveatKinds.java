@@ -12,10 +12,16 @@ import taperbook.model.LibraryRow;
 final class CaveatKinds {
   private final Map<Caveat.Kind, List<String>> sessions = new EnumMap<>(Caveat.Kind.class);
   private final Map<Caveat.Kind, Integer> marks = new EnumMap<>(Caveat.Kind.class);
+
+  /** Sessions of a large library that are named for each kind. */
+  private static final int MOST_NAMED = 30;
+
   private final int all;
+  private final boolean large;
 
   CaveatKinds(LibraryResult result) {
     this.all = result.rows().size();
+    this.large = result.isLarge();
     for (LibraryRow row : result.rows()) {
       row.caveats()
           .forEach(
@@ -45,7 +51,9 @@ final class CaveatKinds {
                     "everywhere",
                     names.size() == all,
                     "sessions",
-                    names)));
+                    large ? names.subList(0, Math.min(MOST_NAMED, names.size())) : names,
+                    "more",
+                    large ? Math.max(0, names.size() - MOST_NAMED) : 0)));
     return list;
   }
 }

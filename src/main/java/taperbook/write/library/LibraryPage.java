@@ -14,6 +14,9 @@ import taperbook.write.page.Definitions;
 
 /** Everything of a library that a template may print, charts, article and styles excepted. */
 public final class LibraryPage {
+  /** Most folders left out, and most files of a large library, that are listed. */
+  private static final int MOST_LISTED = 200;
+
   private final LibraryResult result;
   private final Wording wording;
 
@@ -27,11 +30,13 @@ public final class LibraryPage {
    * Plain maps, lists, texts, whole numbers and truth values; the head of {@code library.ftlh}
    * describes them.
    *
+   * @param paper whether it is for paper, where a large library shows less
    * @param inputs the files that the library was made from
    * @param made the day that it bears as its date
    * @param program name and version of the program
    */
-  public Map<String, Object> map(List<InputHash> inputs, LocalDate made, String program) {
+  public Map<String, Object> map(
+      boolean paper, List<InputHash> inputs, LocalDate made, String program) {
     Glance glance = new Glance(result, wording);
     CaveatKinds kinds = new CaveatKinds(result);
     LibraryTable table = new LibraryTable(result, wording, kinds);
@@ -42,14 +47,32 @@ public final class LibraryPage {
     map.put("glance", glance.items());
     map.put("columns", table.columns());
     map.put("parts", table.parts());
-    map.put("rows", table.rows());
+    map.put("rows", table.rows(paper ? result.inDetail() : result.shown()));
+    map.put("sessions", result.rows().size());
+    map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MOST_IN_DETAIL));
+    map.put("large", result.isLarge());
+    map.put("vehicles", result.isLarge() ? new VehicleTable(result, wording).rows() : List.of());
     map.put("reasons", table.reasons());
+    map.put("otherReasons", table.otherReasons());
     map.put("caveats", kinds.list());
-    map.put("leftOut", result.leftOut().stream().map(LibraryPage::leftOut).toList());
+    map.put(
+        "leftOut", result.leftOut().stream().limit(MOST_LISTED).map(LibraryPage::leftOut).toList());
+    map.put("allLeftOut", result.leftOut().size());
     map.put("definitions", definitions.methods());
     map.put("assumptions", definitions.assumptions());
-    map.put("inputs", inputs.stream().map(LibraryPage::input).toList());
+    map.put("inputs", listed(inputs).stream().map(LibraryPage::input).toList());
+    map.put("allInputs", inputs.size());
     return map;
+  }
+
+  /** A large library lists no files of sessions; they all stand in {@code numbers.json}. */
+  private List<InputHash> listed(List<InputHash> inputs) {
+    return result.isLarge()
+        ? inputs.stream()
+            .filter(i -> !i.path().matches("sessions/[^/]+/(readings|conditions|columns)\\.csv"))
+            .limit(MOST_LISTED)
+            .toList()
+        : inputs;
   }
 
   private Map<String, Object> report(Glance glance, LocalDate made, String program) {

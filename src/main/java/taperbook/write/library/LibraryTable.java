@@ -1,10 +1,12 @@
 package taperbook.write.library;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
@@ -75,9 +77,22 @@ final class LibraryTable {
     return parts;
   }
 
-  /** One row for each session; fills the reasons. */
-  List<Map<String, Object>> rows() {
-    return result.rows().stream().map(this::row).toList();
+  /** One row for each of some sessions; fills the reasons with those of all sessions. */
+  List<Map<String, Object>> rows(List<LibraryRow> shown) {
+    List<Map<String, Object>> rows = shown.stream().map(this::row).toList();
+    Set<String> names = new HashSet<>();
+    shown.forEach(row -> names.add(row.session()));
+    for (LibraryRow row : result.rows()) {
+      if (!names.contains(row.session())) {
+        row.numbers().all().forEach(n -> n.withheld().ifPresent(reasons::count));
+      }
+    }
+    return rows;
+  }
+
+  /** How many numbers of sessions not shown are withheld for reasons not listed. */
+  int otherReasons() {
+    return reasons.others();
   }
 
   /** Why numbers are withheld, once the rows were asked for. */

@@ -9,11 +9,26 @@ import java.util.Map;
 final class Reasons {
   private final Map<String, Integer> counts = new LinkedHashMap<>();
   private final Map<String, Integer> marks = new LinkedHashMap<>();
+  private int others;
 
   /** The mark of a reason, the same for the same reason. */
   String mark(String reason) {
     counts.merge(reason, 1, Integer::sum);
     return String.valueOf(marks.computeIfAbsent(reason, r -> marks.size() + 1));
+  }
+
+  /** Counts a reason that has no mark in the table, if it has one elsewhere there. */
+  void count(String reason) {
+    if (marks.containsKey(reason)) {
+      counts.merge(reason, 1, Integer::sum);
+    } else {
+      others++;
+    }
+  }
+
+  /** How many numbers have reasons without a mark. */
+  int others() {
+    return others;
   }
 
   /** All reasons with their marks and how many numbers each withholds. */

@@ -1,0 +1,69 @@
+package taperbook.app.looks;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Whether what was made of a report stands whole in its folder. */
+public final class Standing {
+  /** The file of a report's folder that says what it was made from and which files were made. */
+  public static final String STAMP = ".made";
+
+  private static final String STAMP_HEAD = "taperbook ";
+  private static final String OLD = ".old-version";
+  private static final String FRESH = ".new-version";
+  private static final String LOCK = ".lock";
+
+  private Standing() {}
+
+  /** The first line of the stamp of what was made from a fingerprint. */
+  public static String stampHead(String fingerprint) {
+    return STAMP_HEAD.concat(fingerprint);
+  }
+
+  /** Where the version before is kept while a new one takes its place. */
+  public static Path old(Path reports, String name) {
+    return reports.resolve(".".concat(name).concat(OLD));
+  }
+
+  /** Where a new version is written. */
+  public static Path fresh(Path reports, String name) {
+    return reports.resolve(".".concat(name).concat(FRESH));
+  }
+
+  /** The file that is there while a run is at work on a report, or after one was killed. */
+  public static Path lock(Path reports, String name) {
+    return reports.resolve(".".concat(name).concat(LOCK));
+  }
+
+  /** True if a report was made from this fingerprint, is all there, and no run is at work on it. */
+  public static boolean isWhole(Path reports, String name, String fingerprint) {
+    if (isThere(old(reports, name))
+        || isThere(fresh(reports, name))
+        || isThere(lock(reports, name))) {
+      return false;
+    }
+    Path folder = reports.resolve(name);
+    try {
+      List<String> lines = Files.readAllLines(folder.resolve(STAMP), StandardCharsets.UTF_8);
+      if (lines.isEmpty() || !lines.get(0).equals(stampHead(fingerprint))) {
+        return false;
+      }
+      for (int i = 1; i < lines.size(); i++) {
+        if (!Files.isRegularFile(folder.resolve(lines.get(i)))) {
+          return false;
+        }
+      }
+      return true;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private static boolean isThere(Path path) {
+    return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+  }
+}

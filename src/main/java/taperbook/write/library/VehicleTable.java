@@ -1,0 +1,78 @@
+package taperbook.write.library;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import taperbook.model.LibraryPlan;
+import taperbook.model.LibraryResult;
+import taperbook.model.LibraryRow;
+import taperbook.words.Wording;
+
+/**
+ * A large library by vehicle: how many sessions of each, and of the numbers that matter most the
+ * least, the middle and the greatest. The middle one is the number of a session, the lower of two.
+ */
+final class VehicleTable {
+  /** Vehicles that are listed, those with the most sessions. */
+  private static final int MOST_VEHICLES = 100;
+
+  private final LibraryResult result;
+  private final Wording wording;
+
+  VehicleTable(LibraryResult result, Wording wording) {
+    this.result = result;
+    this.wording = wording;
+  }
+
+  /** A row for each vehicle, by name. */
+  List<Map<String, Object>> rows() {
+    Map<String, List<LibraryRow>> byVehicle = new TreeMap<>();
+    result
+        .rows()
+        .forEach(
+            r -> byVehicle.computeIfAbsent(r.about().vehicle(), v -> new ArrayList<>()).add(r));
+    List<String> largest =
+        byVehicle.keySet().stream()
+            .sorted(Comparator.comparingInt(v -> -byVehicle.getOrDefault(v, List.of()).size()))
+            .limit(MOST_VEHICLES)
+            .sorted()
+            .toList();
+    return largest.stream().map(v -> row(v, byVehicle.getOrDefault(v, List.of()))).toList();
+  }
+
+  private Map<String, Object> row(String vehicle, List<LibraryRow> rows) {
+    LibraryPlan plan = result.plan();
+    Map<String, Object> row = new LinkedHashMap<>();
+    row.put("vehicle", vehicle);
+    row.put("sessions", String.valueOf(rows.size()));
+    row.put("peak", spread(rows, "peak_power"));
+    row.put("average", spread(rows, plan.averagePowerId()));
+    row.put("time", spread(rows, plan.firstTimeToAddId()));
+    return row;
+  }
+
+  private Map<String, Object> spread(List<LibraryRow> rows, String id) {
+    List<LibraryRow> rising =
+        rows.stream()
+            .filter(r -> r.numbers().estimate(id).isPresent())
+            .sorted(
+                Comparator.comparingDouble(
+                        (LibraryRow r) -> r.numbers().estimate(id).orElseThrow().value())
+                    .thenComparing(LibraryRow::session))
+            .toList();
+    if (rising.isEmpty()) {
+      return Map.of("least", "", "middle", "", "greatest", "");
+    }
+    return Map.of(
+        "least", value(rising.get(0), id),
+        "middle", value(rising.get((rising.size() - 1) / 2), id),
+        "greatest", value(rising.get(rising.size() - 1), id));
+  }
+
+  private String value(LibraryRow row, String id) {
+    return wording.value(row.numbers().get(id));
+  }
+}

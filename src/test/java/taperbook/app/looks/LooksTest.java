@@ -1,0 +1,208 @@
+package taperbook.app.looks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is known by looks alone, and above all when nothing may be known. */
+final class LooksTest {
+  private static final String SESSION = "sessions/visit";
+  private static final String READINGS = SESSION + "/readings.csv";
+  private static final String ARTICLE = "reports/first.md";
+  private static final List<String> PATHS = List.of(ARTICLE, SESSION, READINGS, "templates");
+  private static final String FINGERPRINT = "a1b2";
+
+  @TempDir private Path root = Path.of("");
+  private Path program = Path.of("");
+
+  @BeforeEach
+  void write_a_project_with_one_report_that_is_made() throws IOException {
+    program = file("program.jar", "jar");
+    file(READINGS, "elapsed [s]\n1\n");
+    file(ARTICLE, "text");
+    file("reports/first/report.html", "page");
+    file("reports/first/" + Standing.STAMP, Standing.stampHead(FINGERPRINT) + "\nreport.html\n");
+  }
+
+  @Test
+  void a_report_that_looks_the_same_is_up_to_date() throws IOException {
+    keep();
+    assertThat(answer("report")).isEqualTo("first  up to date\n");
+    assertThat(answer("report", "first", "first"))
+        .isEqualTo("first  up to date\nfirst  up to date\n");
+  }
+
+  @Test
+  void nothing_is_known_without_a_book_or_with_a_broken_one() throws IOException {
+    assertThat(answer("report")).isEmpty();
+    keep();
+    Path book = root.resolve("reports/.looks");
+    String whole = Files.readString(book);
+    for (int end = 0; end < whole.length() - 1; end += 7) {
+      Files.writeString(book, whole.substring(0, end));
+      assertThat(answer("report")).as("cut off at " + end).isEmpty();
+    }
+  }
+
+  @Test
+  void an_edit_of_the_same_size_is_seen_although_its_time_is_set_back() throws IOException {
+    keep();
+    Path readings = root.resolve(READINGS);
+    FileTime before = Files.getLastModifiedTime(readings);
+    Files.writeString(readings, "elapsed [s]\n2\n");
+    Files.setLastModifiedTime(readings, before);
+    assertThat(Files.getLastModifiedTime(readings)).isEqualTo(before);
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "first")).isEmpty();
+  }
+
+  /** A change that a clock's tick cannot tell from the reading must not be trusted. */
+  @Test
+  void what_changed_after_the_run_began_is_not_entered() throws IOException {
+    waitForTheClock();
+    try (LookKeeper keeper = LookKeeper.begin(root, program, "")) {
+      keeper.enterFolders(List.of("sessions", SESSION));
+      file(READINGS, "elapsed [s]\n3\n");
+      keeper.enter("first", FINGERPRINT, PATHS);
+    }
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "first")).isEmpty();
+    keep();
+    assertThat(answer("report")).isNotEmpty();
+  }
+
+  @Test
+  void the_same_tick_as_the_mark_is_too_late_and_the_one_before_is_not() {
+    assertThat(Look.isSettled("f1.2.3.1000.1000", 1001)).isTrue();
+    assertThat(Look.isSettled("f1.2.3.1000.1000", 1000)).isFalse();
+    assertThat(Look.isSettled("f1.2.3.1000.999", 1000)).isFalse();
+    assertThat(Look.isSettled("f1.2.3.999.1000", 1000)).isFalse();
+    assertThat(Look.isSettled(Look.ABSENT, 0)).isTrue();
+  }
+
+  @Test
+  void a_new_session_a_new_report_and_a_new_template_are_seen() throws IOException {
+    keep();
+    file("sessions/other/readings.csv", "");
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "first")).isNotEmpty();
+    keep();
+    file("reports/second.md", "");
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "second")).isEmpty();
+    Files.delete(root.resolve("reports/second.md"));
+    assertThat(answer("report")).isNotEmpty();
+    file("templates/report.ftlh", "");
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "first")).isEmpty();
+  }
+
+  @Test
+  void a_missing_product_another_fingerprint_and_a_run_at_work_are_seen() throws IOException {
+    keep();
+    Files.delete(root.resolve("reports/first/report.html"));
+    assertThat(answer("report")).isEmpty();
+    file("reports/first/report.html", "page");
+    assertThat(answer("report")).isNotEmpty();
+    file("reports/first/" + Standing.STAMP, Standing.stampHead("c3d4") + "\nreport.html\n");
+    assertThat(answer("report")).isEmpty();
+    file("reports/first/" + Standing.STAMP, Standing.stampHead(FINGERPRINT) + "\nreport.html\n");
+    assertThat(answer("report")).isNotEmpty();
+    Files.createDirectories(Standing.fresh(root.resolve("reports"), "first"));
+    assertThat(answer("report")).isEmpty();
+  }
+
+  @Test
+  void another_program_and_another_date_to_be_made_on_are_seen() throws IOException {
+    keep();
+    assertThat(said(program, "1700000000", "report")).isEmpty();
+    assertThat(said(file("other.jar", "jar"), "", "report")).isEmpty();
+    assertThat(said(root, "", "report")).isEmpty();
+    Files.writeString(program, "JAR");
+    assertThat(answer("report")).isEmpty();
+  }
+
+  @Test
+  void other_commands_and_options_are_left_to_the_program() throws IOException {
+    keep();
+    for (String word : List.of("check", "--help", "--version", "-h")) {
+      assertThat(answer(word)).isEmpty();
+      assertThat(answer("report", word)).isEmpty();
+    }
+    assertThat(answer("report", "*")).isEmpty();
+    assertThat(said(program, "", new String[0])).isEmpty();
+  }
+
+  @Test
+  void one_mended_report_leaves_the_others_known() throws IOException {
+    file("reports/second.md", "text");
+    file("reports/second/" + Standing.STAMP, Standing.stampHead("9") + "\n");
+    waitForTheClock();
+    try (LookKeeper keeper = LookKeeper.begin(root, program, "")) {
+      keeper.enter("first", FINGERPRINT, PATHS);
+      keeper.enter("second", "9", List.of("reports/second.md"));
+    }
+    file(ARTICLE, "more text");
+    waitForTheClock();
+    try (LookKeeper keeper = LookKeeper.begin(root, program, "")) {
+      assertThat(keeper.isUpToDate("first")).isFalse();
+      assertThat(keeper.isUpToDate("second")).isTrue();
+      keeper.enter("first", FINGERPRINT, PATHS);
+    }
+    assertThat(answer("report", "first", "second"))
+        .isEqualTo("first  up to date\nsecond  up to date\n");
+  }
+
+  /** Enters the report as a run would that found it up to date. */
+  private void keep() throws IOException {
+    waitForTheClock();
+    try (LookKeeper keeper = LookKeeper.begin(root, program, "")) {
+      keeper.enterFolders(List.of("sessions", SESSION));
+      keeper.enter("first", FINGERPRINT, PATHS);
+    }
+  }
+
+  /** Until the clock of the file system has moved on from what was written last. */
+  private void waitForTheClock() throws IOException {
+    Path first = file("tick", "");
+    long then = Look.changedNanoseconds(first);
+    while (Look.changedNanoseconds(file("tick", "")) <= then) {
+      Thread.onSpinWait();
+    }
+  }
+
+  private String answer(String... arguments) {
+    return said(program, "", arguments);
+  }
+
+  private String said(Path asProgram, String environment, String... arguments) {
+    String[] all = new String[arguments.length == 0 ? 0 : arguments.length + 2];
+    System.arraycopy(arguments, 0, all, 0, arguments.length);
+    if (all.length > 0) {
+      all[all.length - 2] = "--folder";
+      all[all.length - 1] = root.toString();
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintStream text = new PrintStream(out, true, StandardCharsets.UTF_8);
+    boolean known = QuickLook.nothingToDo(all, asProgram, environment, text);
+    String said = out.toString(StandardCharsets.UTF_8);
+    assertThat(said.isEmpty()).isEqualTo(!known);
+    return said;
+  }
+
+  private Path file(String path, String text) throws IOException {
+    Path file = root.resolve(path);
+    Files.createDirectories(file.resolve("..").normalize());
+    return Files.writeString(file, text);
+  }
+}

@@ -68,7 +68,7 @@ final class MarkLayer {
   }
 
   /** Guides, labels' ground, and marks. */
-  void paintAbove(Labels.Placement placement) {
+  void paintAbove(PlacedLabels.Placement placement) {
     for (Chart.Point point : chart.marks().points()) {
       boolean drop = point.guide() == Chart.Guide.DROP;
       BasicStroke stroke = drop ? style.solid(style.weights().thin()) : style.dotted();
@@ -81,7 +81,7 @@ final class MarkLayer {
   }
 
   /** Lines that lead from labels to their points, and paper below the labels. */
-  private void labelGround(Labels.Placement placement) {
+  private void labelGround(PlacedLabels.Placement placement) {
     for (Line2D leader : placement.leaders()) {
       brush.stroke(leader, style.solid(style.weights().thin()), Palette.GREY);
     }

@@ -16,7 +16,7 @@ public final class Painter {
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     Frame frame = Frame.of(chart, style);
-    Labels.Placement placement = Labels.place(chart, frame, style);
+    PlacedLabels.Placement placement = PlacedLabels.place(chart, frame, style);
     Brush brush = new Brush(g, style.ground());
     MarkLayer marks = new MarkLayer(brush, chart, frame, style);
     LineLayer lines = new LineLayer(brush, frame, style);

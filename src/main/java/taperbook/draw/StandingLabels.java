@@ -6,7 +6,10 @@ import java.util.Optional;
 import taperbook.draw.Callout.Side;
 import taperbook.draw.Callout.Spot;
 
-/** Labels of who is ahead where: names along the bar where they fit, and one for each crossing. */
+/**
+ * PlacedLabels of who is ahead where: names along the bar where they fit, and one for each
+ * crossing.
+ */
 final class StandingLabels {
   private static final List<Side> RIGHT_OF_CROSSING =
       List.of(

@@ -15,6 +15,7 @@ import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.Session;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** The change of the implied full energy against other sessions of the same vehicle. */
 final class AgeingNumbers {
@@ -52,7 +53,7 @@ final class AgeingNumbers {
     Entry entry =
         Entry.charging(
             id(session.name()),
-            "Implied full energy against " + session.name(),
+            Labels.of("number.full_energy_change", session.name()),
             Unit.PERCENT,
             Method.FULL_ENERGY_CHANGE);
     Optional<EnergyFit> before = CapacityNumbers.fit(other);

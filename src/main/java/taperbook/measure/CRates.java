@@ -3,6 +3,7 @@ package taperbook.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import taperbook.model.Caveat;
 import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
@@ -14,6 +15,7 @@ import taperbook.model.ReportNumber;
 import taperbook.model.RowRef;
 import taperbook.model.SocWindow;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /**
  * Power over the usable energy of the battery, 1/h: the energy that the tester states, or the
@@ -57,11 +59,11 @@ final class CRates {
   static Numbers of(
       Recording recording, Numbers numbers, List<SocWindow> windows, List<Caveat> caveats) {
     CRates rates = new CRates(recording, numbers, caveats);
-    rates.rate("peak_c_rate", "Peak power", "peak_power");
+    rates.rate("peak_c_rate", over -> Labels.of("number.peak_c_rate", over), "peak_power");
     for (SocWindow window : windows) {
       rates.rate(
           "average_c_rate_" + window.idPart(),
-          "Average power over time, " + window.from() + " % to " + window.to() + " %,",
+          over -> Labels.of("number.average_c_rate", window.from(), window.to(), over),
           "average_power_" + window.idPart());
     }
     return rates.ledger.numbers();
@@ -71,7 +73,7 @@ final class CRates {
     ConditionItem item = ConditionItem.BATTERY_USABLE_ENERGY;
     return facts
         .amount(item)
-        .map(e -> new Energy("the usable energy that is stated", e, 1, facts.rows(item)));
+        .map(e -> new Energy(Labels.of("label.usable_energy_stated"), e, 1, facts.rows(item)));
   }
 
   private Optional<Energy> implied() {
@@ -84,17 +86,16 @@ final class CRates {
                         m ->
                             Optional.of(
                                 new Energy(
-                                    "the implied full energy",
+                                    Labels.of("label.usable_energy_implied"),
                                     m.estimate(),
                                     m.coverage(),
                                     n.origin().rows())),
                         w -> Optional.empty()));
   }
 
-  private void rate(String id, String power, String powerId) {
-    String over = energy.map(Energy::words).orElse("the usable energy");
-    Entry entry =
-        Entry.charging(id, power + " for each kWh of " + over, Unit.PER_HOUR, Method.C_RATE);
+  private void rate(String id, UnaryOperator<String> label, String powerId) {
+    String over = energy.map(Energy::words).orElse(Labels.of("label.usable_energy"));
+    Entry entry = Entry.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
     ReportNumber of = numbers.get(powerId);
     if (energy.isEmpty()) {
       ledger.withheld(entry, "the usable energy is not stated, and no full charge is implied");

@@ -15,10 +15,11 @@ import taperbook.model.Numbers;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** The energy of a full battery, found by charging, by driving, and as stated. */
 final class CapacityChecks {
-  private static final String FITTED = "By a line through all readings while charging";
+  private static final String FITTED = Labels.of("side.by_line");
 
   private final Recording recording;
   private final Numbers numbers;
@@ -35,14 +36,13 @@ final class CapacityChecks {
     checks.add(
         new CrossCheck(
             "check_energy_per_soc",
-            "Energy for each per cent: from first and last reading against a line through all",
+            Labels.of("check.energy_per_soc"),
             Unit.KILOWATT_HOUR_PER_PERCENT,
             perShare()));
     checks.add(
         new CrossCheck(
             "check_full_energy",
-            "Energy of a full battery, by charging against by driving (charging counts what goes"
-                + " in and driving what comes out, so that they differ by the battery's losses)",
+            Labels.of("check.full_energy"),
             Unit.KILOWATT_HOUR,
             againstDrive()));
     Facts<ConditionItem> facts = recording.session().conditions();
@@ -53,8 +53,7 @@ final class CapacityChecks {
                 checks.add(
                     new CrossCheck(
                         "check_usable_energy",
-                        "Energy of a full battery, by charging against the stated usable energy"
-                            + " (charging counts what goes in, the statement what comes out)",
+                        Labels.of("check.usable_energy"),
                         Unit.KILOWATT_HOUR,
                         againstStated(stated))));
     return checks;
@@ -69,7 +68,7 @@ final class CapacityChecks {
     if (fitted.withheld().isPresent()) {
       return new NotPossible(fitted.withheld().get());
     }
-    return new Compared(side("From first and last reading", ends), side(FITTED, fitted));
+    return new Compared(side(Labels.of("side.by_ends"), ends), side(FITTED, fitted));
   }
 
   private CheckOutcome againstDrive() {
@@ -83,7 +82,7 @@ final class CapacityChecks {
     return new Compared(
         side(FITTED, fitted),
         new Side(
-            "Energy used in the range test over the share of charge used",
+            Labels.of("side.drive_energy_over_share"),
             driven.estimate().orElseThrow(),
             driven.rows()));
   }
@@ -96,7 +95,7 @@ final class CapacityChecks {
     return new Compared(
         side(FITTED, fitted),
         new Side(
-            "Usable energy, " + stated.howKnown().words(),
+            Labels.of("side.usable_energy", stated.howKnown().words()),
             stated.amount().orElseThrow(),
             List.of(stated.row())));
   }

@@ -10,31 +10,32 @@ import taperbook.model.Channel;
 import taperbook.model.Estimate;
 import taperbook.model.Method;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** The energy that a per cent takes, by a line through all readings of a session. */
 final class CapacityNumbers {
   private static final Entry PER_SHARE =
       Entry.charging(
           "energy_per_soc_fitted",
-          "Energy for each per cent, by a line through all readings",
+          Labels.of("number.energy_per_soc_fitted"),
           Unit.KILOWATT_HOUR_PER_PERCENT,
           Method.ENERGY_LINE);
   private static final Entry FULL =
       Entry.charging(
           "implied_full_energy_fitted",
-          "Implied energy of a full charge, by a line through all readings",
+          Labels.of("number.implied_full_energy_fitted"),
           Unit.KILOWATT_HOUR,
           Method.ENERGY_LINE);
   private static final Entry RESIDUAL =
       Entry.charging(
           "energy_fit_residual",
-          "Distance of the energy readings from that line, root mean square",
+          Labels.of("number.energy_fit_residual"),
           Unit.KILOWATT_HOUR,
           Method.ENERGY_LINE);
   private static final Entry CONSISTENCY =
       Entry.charging(
           "energy_fit_consistency",
-          "Scatter about that line against rounding: chi-square over degrees of freedom",
+          Labels.of("number.energy_fit_consistency"),
           Unit.ONE,
           Method.ENERGY_LINE);
 

@@ -17,6 +17,7 @@ import taperbook.model.RowRef;
 import taperbook.model.SocWindow;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 
 /** The numbers of a session on the ground that all sessions of a report have in common. */
 final class CommonNumbers {
@@ -46,7 +47,7 @@ final class CommonNumbers {
     Entry entry =
         new Entry(
             CommonGround.timeToAddId(distance, from),
-            "Time to add " + distance.words() + " from " + from + " % on",
+            Labels.of("number.time_to_add_from", distance.words(), from),
             Unit.SECOND,
             Method.TIME_TO_ADD_FROM,
             range.chosenBasis(),
@@ -94,7 +95,7 @@ final class CommonNumbers {
     Entry entry =
         Entry.charging(
             CommonGround.timeToAddId(kilowattHours, from),
-            "Time to add " + kilowattHours + " kWh from " + from + " % on",
+            Labels.of("number.time_to_add_energy_from", kilowattHours, from),
             Unit.SECOND,
             Method.TIME_TO_ADD_ENERGY);
     Optional<SocTime> start = SocTime.of(recording, from);

@@ -14,6 +14,7 @@ import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 
 /** What the session cost, and what it comes to for each kWh and for a distance. */
 final class CostNumbers {
@@ -47,15 +48,20 @@ final class CostNumbers {
 
   void measure(Unit units) {
     WantedDistance way = new WantedDistance(HUNDRED, units);
-    Entry session = entry("cost_session", "Cost of the session", Basis.READINGS, Scope.CHARGING);
+    Entry session =
+        entry("cost_session", Labels.of("number.cost_session"), Basis.READINGS, Scope.CHARGING);
     Entry perEnergy =
         entry(
             "cost_per_kwh_battery",
-            "Cost of each kWh in the battery",
+            Labels.of("number.cost_per_kwh_battery"),
             Basis.READINGS,
             Scope.CHARGING);
     Entry perWay =
-        entry("cost_per_" + way.idPart(), "Cost of " + way.words(), Basis.DRIVEN, Scope.ROAD);
+        entry(
+            "cost_per_" + way.idPart(),
+            Labels.of("number.cost_per_distance", way.words()),
+            Basis.DRIVEN,
+            Scope.ROAD);
     Optional<String> none = prices.whyNone().or(this::whyNoEnergy);
     if (none.isPresent()) {
       List.of(session, perEnergy, perWay).forEach(entry -> ledger.withheld(entry, none.get()));
@@ -69,8 +75,9 @@ final class CostNumbers {
 
   /** The currency stands in the label, as no unit can hold every one. */
   private Entry entry(String id, String label, Basis basis, Scope scope) {
-    String currency = prices.currency().isEmpty() ? "" : " in " + prices.currency();
-    return new Entry(id, label + currency, Unit.CURRENCY, Method.COST, basis, scope);
+    String currency = prices.currency();
+    String full = currency.isEmpty() ? label : Labels.of("label.in_currency", label, currency);
+    return new Entry(id, full, Unit.CURRENCY, Method.COST, basis, scope);
   }
 
   private Optional<String> whyNoEnergy() {

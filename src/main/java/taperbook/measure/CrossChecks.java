@@ -20,6 +20,7 @@ import taperbook.model.ReportNumber;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 
 /** Each figure found a second way, and held against what the displays' rounding allows. */
 final class CrossChecks {
@@ -52,7 +53,7 @@ final class CrossChecks {
   private CrossCheck counterAgainstPower() {
     return new CrossCheck(
         "check_energy_counter",
-        "Energy counter against power over time",
+        Labels.of("check.energy_counter"),
         Unit.KILOWATT_HOUR,
         counterOutcome());
   }
@@ -69,15 +70,14 @@ final class CrossChecks {
       return new NotPossible("energy and power were not read over a common time");
     }
     return new Compared(
-        new Side("By the energy counter", counter.between(from, to), counter.rows(from, to)),
-        new Side(
-            "By adding up power over time", integral.between(from, to), integral.rows(from, to)));
+        new Side(Labels.of("side.by_counter"), counter.between(from, to), counter.rows(from, to)),
+        new Side(Labels.of("side.by_power"), integral.between(from, to), integral.rows(from, to)));
   }
 
   private CrossCheck shareAgainstConsumption(WantedDistance distance) {
     return new CrossCheck(
         "check_energy_for_" + distance.idPart(),
-        "Energy for " + distance.words() + ": share of the driven range against consumption",
+        Labels.of("check.energy_for", distance.words()),
         Unit.KILOWATT_HOUR,
         shareOutcome(distance));
   }
@@ -99,11 +99,9 @@ final class CrossChecks {
     rows.addAll(perShare.origin().rows());
     return new Compared(
         new Side(
-            "Share of the driven range, times the session's energy for each per cent",
-            share.get().times(perShare.estimate().get()),
-            rows),
+            Labels.of("side.by_driven_share"), share.get().times(perShare.estimate().get()), rows),
         new Side(
-            "Consumption in the range test, times the distance",
+            Labels.of("side.by_consumption"),
             consumption.get().times(distance.kilometres() / 1000),
             range.consumption().rows()));
   }
@@ -111,7 +109,7 @@ final class CrossChecks {
   private CrossCheck consumptionAgainstDisplay() {
     return new CrossCheck(
         "check_consumption_displayed",
-        "Energy used over distance against the displayed consumption",
+        Labels.of("check.consumption_displayed"),
         Unit.WATT_HOUR_PER_KILOMETRE,
         consumptionOutcome());
   }
@@ -132,11 +130,11 @@ final class CrossChecks {
     // The car divides by its own odometer, so its figure is held against the distance as read.
     return new Compared(
         new Side(
-            "Energy used, over the distance as read",
+            Labels.of("side.energy_over_distance"),
             used.get().times(1000).over(read.get()),
             RangeFigures.rows(test.get().facts(), RangeItem.ENERGY_USED, RangeItem.DISTANCE)),
         new Side(
-            "As the car displayed it",
+            Labels.of("side.as_displayed"),
             displayed.get(),
             RangeFigures.rows(test.get().facts(), RangeItem.CONSUMPTION_DISPLAYED)));
   }
@@ -144,7 +142,7 @@ final class CrossChecks {
   private CrossCheck legsAgainstDrive(RangeTest drive) {
     return new CrossCheck(
         "check_legs_distance",
-        "Distance of the drive against the sum of its legs",
+        Labels.of("check.legs_distance"),
         Unit.KILOMETRE,
         legsOutcome(drive));
   }
@@ -164,9 +162,9 @@ final class CrossChecks {
     }
     return new Compared(
         new Side(
-            "Distance of the drive, as read",
+            Labels.of("side.drive_distance_as_read"),
             read.get(),
             RangeFigures.rows(drive.facts(), RangeItem.DISTANCE)),
-        new Side("Sum of the legs, as read", new Estimate(sum, bounds.hull(sum)), rows));
+        new Side(Labels.of("side.legs_as_read"), new Estimate(sum, bounds.hull(sum)), rows));
   }
 }

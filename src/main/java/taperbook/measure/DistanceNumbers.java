@@ -15,6 +15,7 @@ import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 
 /** How many minutes buy how many miles, on the driven, the energy and the rated basis. */
 final class DistanceNumbers {
@@ -42,7 +43,7 @@ final class DistanceNumbers {
     put(
         new Entry(
             "consumption",
-            "Consumption in the range test",
+            Labels.of("number.consumption"),
             Unit.WATT_HOUR_PER_KILOMETRE,
             range.consumption().method(),
             range.consumption().basis(),
@@ -51,7 +52,7 @@ final class DistanceNumbers {
     put(
         new Entry(
             "driven_range_full",
-            "Driven range of a full battery",
+            Labels.of("number.driven_range_full"),
             Unit.KILOMETRE,
             Method.DRIVEN_RANGE,
             Basis.DRIVEN,
@@ -71,7 +72,7 @@ final class DistanceNumbers {
     Entry entry =
         new Entry(
             "soc_for_" + distance.idPart(),
-            "State of charge that " + distance.words() + " take",
+            Labels.of("number.soc_for", distance.words()),
             Unit.PERCENT,
             Method.SOC_SHARE,
             Basis.DRIVEN,
@@ -95,7 +96,7 @@ final class DistanceNumbers {
     Entry entry =
         new Entry(
             "time_to_add_" + distance.idPart(),
-            "Time to add " + distance.words() + ", by the driven range",
+            Labels.of("number.time_to_add_driven", distance.words()),
             Unit.SECOND,
             Method.TIME_TO_ADD_BY_SHARE,
             Basis.DRIVEN,
@@ -107,7 +108,7 @@ final class DistanceNumbers {
     Entry entry =
         new Entry(
             "time_to_add_" + distance.idPart() + "_rated",
-            "Time to add " + distance.words() + ", by the rated range",
+            Labels.of("number.time_to_add_rated", distance.words()),
             Unit.SECOND,
             Method.TIME_TO_ADD_RATED,
             Basis.RATED,
@@ -167,7 +168,7 @@ final class DistanceNumbers {
     Entry entry =
         new Entry(
             "time_to_add_" + distance.idPart() + "_by_energy",
-            "Time to add " + distance.words() + ", by energy and consumption",
+            Labels.of("number.time_to_add_by_energy", distance.words()),
             Unit.SECOND,
             Method.TIME_TO_ADD_BY_ENERGY,
             Basis.ENERGY,

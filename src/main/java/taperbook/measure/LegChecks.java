@@ -14,6 +14,7 @@ import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** The whole drive against the sum of its legs: energy, and state of charge. */
 final class LegChecks {
@@ -26,15 +27,9 @@ final class LegChecks {
   List<CrossCheck> make() {
     return List.of(
         new CrossCheck(
-            "check_legs_energy",
-            "Energy used on the drive against the sum of its legs",
-            Unit.KILOWATT_HOUR,
-            energy()),
+            "check_legs_energy", Labels.of("check.legs_energy"), Unit.KILOWATT_HOUR, energy()),
         new CrossCheck(
-            "check_legs_charge",
-            "State of charge used on the drive against the sum of its legs",
-            Unit.PERCENT,
-            charge()));
+            "check_legs_charge", Labels.of("check.legs_charge"), Unit.PERCENT, charge()));
   }
 
   private CheckOutcome energy() {
@@ -51,10 +46,10 @@ final class LegChecks {
     }
     return new Compared(
         new Side(
-            "Energy used, as read for the drive",
+            Labels.of("side.drive_energy_as_read"),
             used.get(),
             RangeFigures.rows(drive.facts(), RangeItem.ENERGY_USED)),
-        new Side("Sum of the legs, as read", sum, rows()));
+        new Side(Labels.of("side.legs_as_read"), sum, rows()));
   }
 
   private CheckOutcome charge() {
@@ -71,8 +66,8 @@ final class LegChecks {
       sum = sum.minus(span.end().minus(span.start()));
     }
     return new Compared(
-        new Side("From start to end of the drive", used.estimate().get(), used.rows()),
-        new Side("Sum of the legs", sum, rows()));
+        new Side(Labels.of("side.drive_ends"), used.estimate().get(), used.rows()),
+        new Side(Labels.of("side.legs"), sum, rows()));
   }
 
   private List<RowRef> rows() {

@@ -19,6 +19,7 @@ import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
 import taperbook.model.Session;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /**
@@ -91,7 +92,7 @@ public final class LibraryMeasuring {
     Entry entry =
         new Entry(
             LibraryPlan.BATTERY_TEMPERATURE,
-            "Battery temperature at the start",
+            Labels.of("number.battery_temperature_at_start"),
             Unit.CELSIUS,
             Method.STATED_FACT,
             Basis.READINGS,

@@ -4,15 +4,13 @@ import java.util.Optional;
 import taperbook.model.Channel;
 import taperbook.model.Method;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** The current that a plateau follows, if it follows one. */
 final class LimitNumbers {
   private static final Entry CURRENT =
       Entry.charging(
-          "limit_current",
-          "Current limit that the plateau follows",
-          Unit.AMPERE,
-          Method.CURRENT_PLATEAU);
+          "limit_current", Labels.of("number.limit_current"), Unit.AMPERE, Method.CURRENT_PLATEAU);
 
   private final Recording recording;
   private final Ledger ledger;

@@ -14,25 +14,26 @@ import taperbook.model.RangeTest;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** What is lost between the station and the battery, and between charging and driving. */
 final class LossNumbers {
   private static final Entry LOSS =
       Entry.charging(
           "charging_loss",
-          "Energy lost between the station and the battery",
+          Labels.of("number.charging_loss"),
           Unit.KILOWATT_HOUR,
           Method.CHARGING_LOSS);
   private static final Entry EFFICIENCY =
       Entry.charging(
           "charging_efficiency",
-          "Share of the station's energy that reached the battery",
+          Labels.of("number.charging_efficiency"),
           Unit.PERCENT,
           Method.CHARGING_LOSS);
   private static final Entry DRIVE_SHARE =
       new Entry(
           "drive_energy_share",
-          "Energy out of a per cent when driving, as a share of the energy into it when charging",
+          Labels.of("number.drive_energy_share"),
           Unit.PERCENT,
           Method.DRIVE_SHARE,
           Basis.ENERGY,

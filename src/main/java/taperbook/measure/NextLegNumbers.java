@@ -12,6 +12,7 @@ import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 
 /** Where to unplug before a leg to the next station, so that the charge for it takes least time. */
 final class NextLegNumbers {
@@ -65,10 +66,11 @@ final class NextLegNumbers {
   private void enter(WantedDistance leg, FastStretch best, SocStretch time, Interval flat) {
     List<RowRef> rows = new ArrayList<>(time.rows());
     rows.addAll(range.fullRange().rows());
-    ledger.measured(soc(leg, "", ""), Estimate.exactly(best.toPercent()), rows);
+    ledger.measured(
+        soc(leg, "", "number.best_unplug_soc"), Estimate.exactly(best.toPercent()), rows);
     ledger.measured(time(leg), time.seconds(), rows);
-    ledger.measured(soc(leg, "_from", ", within a minute from"), exactly(flat.low()), rows);
-    ledger.measured(soc(leg, "_to", ", within a minute until"), exactly(flat.high()), rows);
+    ledger.measured(soc(leg, "_from", "number.best_unplug_soc_from"), exactly(flat.low()), rows);
+    ledger.measured(soc(leg, "_to", "number.best_unplug_soc_to"), exactly(flat.high()), rows);
   }
 
   private static Estimate exactly(double percent) {
@@ -76,16 +78,16 @@ final class NextLegNumbers {
   }
 
   private void withhold(WantedDistance leg, String reason) {
-    ledger.withheld(soc(leg, "", ""), reason);
+    ledger.withheld(soc(leg, "", "number.best_unplug_soc"), reason);
     ledger.withheld(time(leg), reason);
-    ledger.withheld(soc(leg, "_from", ", within a minute from"), reason);
-    ledger.withheld(soc(leg, "_to", ", within a minute until"), reason);
+    ledger.withheld(soc(leg, "_from", "number.best_unplug_soc_from"), reason);
+    ledger.withheld(soc(leg, "_to", "number.best_unplug_soc_to"), reason);
   }
 
-  private static Entry soc(WantedDistance leg, String idEnd, String labelEnd) {
+  private static Entry soc(WantedDistance leg, String idEnd, String labelKey) {
     return new Entry(
         "best_unplug_soc_" + leg.idPart() + idEnd,
-        "Best point to unplug before " + leg.words() + labelEnd,
+        Labels.of(labelKey, leg.words()),
         Unit.PERCENT,
         Method.BEST_UNPLUG,
         Basis.DRIVEN,
@@ -95,7 +97,7 @@ final class NextLegNumbers {
   private static Entry time(WantedDistance leg) {
     return new Entry(
         "best_unplug_time_" + leg.idPart(),
-        "Charging time for " + leg.words() + " at the best point",
+        Labels.of("number.best_unplug_time", leg.words()),
         Unit.SECOND,
         Method.BEST_UNPLUG,
         Basis.DRIVEN,

@@ -9,32 +9,37 @@ import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** How high the power went, where, and how long it was held. */
 final class PeakNumbers {
   private static final Entry POWER =
-      Entry.charging("peak_power", "Peak power", Unit.KILOWATT, Method.HIGHEST_READING);
+      Entry.charging(
+          "peak_power", Labels.of("number.peak_power"), Unit.KILOWATT, Method.HIGHEST_READING);
   private static final Entry REACHED_SOC =
       Entry.charging(
           "peak_reached_soc",
-          "State of charge where the peak is reached",
+          Labels.of("number.peak_reached_soc"),
           Unit.PERCENT,
           Method.FIRST_AT_PEAK);
   private static final Entry REACHED_TIME =
       Entry.charging(
           "peak_reached_time",
-          "Time from plugging in to the peak",
+          Labels.of("number.peak_reached_time"),
           Unit.SECOND,
           Method.FIRST_AT_PEAK);
   private static final Entry HOLD_TIME =
-      Entry.charging("peak_hold_time", "Peak power held for", Unit.SECOND, Method.HOLD);
+      Entry.charging(
+          "peak_hold_time", Labels.of("number.peak_hold_time"), Unit.SECOND, Method.HOLD);
   private static final Entry HOLD_SINCE =
       Entry.charging(
-          "peak_hold_time_from", "Time from plugging in to the hold", Unit.SECOND, Method.HOLD);
+          "peak_hold_time_from", Labels.of("number.peak_hold_time_from"), Unit.SECOND, Method.HOLD);
   private static final Entry HOLD_FROM =
-      Entry.charging("peak_hold_soc_from", "Peak held from", Unit.PERCENT, Method.HOLD);
+      Entry.charging(
+          "peak_hold_soc_from", Labels.of("number.peak_hold_soc_from"), Unit.PERCENT, Method.HOLD);
   private static final Entry HOLD_TO =
-      Entry.charging("peak_hold_soc_to", "Peak held until", Unit.PERCENT, Method.HOLD);
+      Entry.charging(
+          "peak_hold_soc_to", Labels.of("number.peak_hold_soc_to"), Unit.PERCENT, Method.HOLD);
 
   private final Recording recording;
   private final Ledger ledger;

@@ -13,17 +13,27 @@ import taperbook.model.Interval;
 import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** How much road a minute of charging buys: where most, and where only half as much. */
 final class PerMinuteNumbers {
   private static final Entry BEST =
-      entry("road_per_minute_best", "Most distance for a minute", Unit.KILOMETRE_PER_MINUTE);
+      entry(
+          "road_per_minute_best",
+          Labels.of("number.road_per_minute_best"),
+          Unit.KILOMETRE_PER_MINUTE);
   private static final Entry FROM =
-      entry("road_per_minute_best_soc_from", "Most distance for a minute: from", Unit.PERCENT);
+      entry(
+          "road_per_minute_best_soc_from",
+          Labels.of("number.road_per_minute_best_soc_from"),
+          Unit.PERCENT);
   private static final Entry TO =
-      entry("road_per_minute_best_soc_to", "Most distance for a minute: until", Unit.PERCENT);
+      entry(
+          "road_per_minute_best_soc_to",
+          Labels.of("number.road_per_minute_best_soc_to"),
+          Unit.PERCENT);
   private static final Entry HALF =
-      entry("road_per_minute_half_soc", "A minute buys half of the most from", Unit.PERCENT);
+      entry("road_per_minute_half_soc", Labels.of("number.road_per_minute_half_soc"), Unit.PERCENT);
 
   private final Recording recording;
   private final RangeFigures range;

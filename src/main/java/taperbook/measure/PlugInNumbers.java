@@ -12,13 +12,14 @@ import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 
 /** How many minutes buy a distance from several states of charge on. */
 final class PlugInNumbers {
   private static final Entry LOST =
       new Entry(
           "warm_up_time_lost",
-          "Time that the climb at the start took more than the pace right after it",
+          Labels.of("number.warm_up_time_lost"),
           Unit.SECOND,
           Method.PLUG_IN_WARM,
           Basis.READINGS,
@@ -97,7 +98,11 @@ final class PlugInNumbers {
   }
 
   private void asRecorded(int from, WantedDistance distance) {
-    Entry entry = entry(RoadWishes.plugInId(from, distance), from, distance, "", Method.PLUG_IN);
+    Entry entry =
+        entry(
+            RoadWishes.plugInId(from, distance),
+            Labels.of("number.time_to_add_from", distance.words(), from),
+            Method.PLUG_IN);
     Optional<Estimate> share = share(entry, distance);
     if (share.isEmpty()) {
       return;
@@ -111,9 +116,7 @@ final class PlugInNumbers {
     Entry entry =
         entry(
             RoadWishes.warmPlugInId(from, distance),
-            from,
-            distance,
-            ", battery warm already (an inference)",
+            Labels.of("number.plug_in_warm", distance.words(), from),
             Method.PLUG_IN_WARM);
     Optional<Estimate> share = share(entry, distance);
     if (share.isEmpty()) {
@@ -127,15 +130,8 @@ final class PlugInNumbers {
     enter(entry, stretch, why, List.of(inference(warm)));
   }
 
-  private static Entry entry(
-      String id, int from, WantedDistance distance, String more, Method method) {
-    return new Entry(
-        id,
-        "Time to add " + distance.words() + " from " + from + " % on" + more,
-        Unit.SECOND,
-        method,
-        Basis.DRIVEN,
-        Scope.ROAD);
+  private static Entry entry(String id, String label, Method method) {
+    return new Entry(id, label, Unit.SECOND, method, Basis.DRIVEN, Scope.ROAD);
   }
 
   private void enter(Entry entry, Optional<SocStretch> stretch, String whyNot, List<Caveat> own) {

@@ -10,6 +10,7 @@ import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** Start, end, length and energy of a session, and the energy that a per cent takes. */
 final class SessionNumbers {
@@ -29,8 +30,8 @@ final class SessionNumbers {
   }
 
   private void ends() {
-    Entry start = end("start_soc", "State of charge at the start");
-    Entry end = end("end_soc", "State of charge at the end");
+    Entry start = end("start_soc", Labels.of("number.start_soc"));
+    Entry end = end("end_soc", Labels.of("number.end_soc"));
     if (recording.soc().isEmpty()) {
       ledger.withheld(start, Recording.NO_SOC);
       ledger.withheld(end, Recording.NO_SOC);
@@ -49,7 +50,7 @@ final class SessionNumbers {
   private void time() {
     Entry entry =
         Entry.charging(
-            "session_time", "Time from plugging in to the end", Unit.SECOND, Method.RECORDED_TIME);
+            "session_time", Labels.of("number.session_time"), Unit.SECOND, Method.RECORDED_TIME);
     double end = recording.session().recorded().high();
     Trace last =
         recording.session().traces().values().stream()
@@ -61,7 +62,11 @@ final class SessionNumbers {
 
   private void energyAdded() {
     Entry entry =
-        Entry.charging("energy_added", "Energy added", Unit.KILOWATT_HOUR, Method.ENERGY_COUNTER);
+        Entry.charging(
+            "energy_added",
+            Labels.of("number.energy_added"),
+            Unit.KILOWATT_HOUR,
+            Method.ENERGY_COUNTER);
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
       ledger.withheld(entry, Recording.NO_ENERGY);
@@ -77,13 +82,13 @@ final class SessionNumbers {
     Entry perShare =
         Entry.charging(
             "energy_per_soc",
-            "Energy for each per cent",
+            Labels.of("number.energy_per_soc"),
             Unit.KILOWATT_HOUR_PER_PERCENT,
             Method.ENERGY_SHARE);
     Entry full =
         Entry.charging(
             "implied_full_energy",
-            "Implied energy of a full charge",
+            Labels.of("number.implied_full_energy"),
             Unit.KILOWATT_HOUR,
             Method.ENERGY_SHARE);
     if (recording.soc().isEmpty()) {

@@ -12,6 +12,7 @@ import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** The minutes to each mark of state of charge, with the energy, power and distance there. */
 final class SocTimeNumbers {
@@ -36,7 +37,7 @@ final class SocTimeNumbers {
     Entry time =
         Entry.charging(
             "time_to_soc_" + mark,
-            "Time from plugging in to " + mark + " %",
+            Labels.of("number.time_to_soc", mark),
             Unit.SECOND,
             Method.SOC_CROSSING);
     if (reached.isEmpty()) {
@@ -57,20 +58,23 @@ final class SocTimeNumbers {
   private static Entry energyEntry(int mark) {
     return Entry.charging(
         "energy_to_soc_" + mark,
-        "Energy added by " + mark + " %",
+        Labels.of("number.energy_to_soc", mark),
         Unit.KILOWATT_HOUR,
         Method.INTERPOLATION);
   }
 
   private static Entry powerEntry(int mark) {
     return Entry.charging(
-        "power_at_soc_" + mark, "Power at " + mark + " %", Unit.KILOWATT, Method.INTERPOLATION);
+        "power_at_soc_" + mark,
+        Labels.of("number.power_at_soc", mark),
+        Unit.KILOWATT,
+        Method.INTERPOLATION);
   }
 
   private Entry distanceEntry(int mark) {
     return new Entry(
         "distance_to_soc_" + mark,
-        "Distance added by " + mark + " %",
+        Labels.of("number.distance_to_soc", mark),
         Unit.KILOMETRE,
         Method.SOC_SHARE,
         range.chosenBasis(),

@@ -15,21 +15,21 @@ import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** What the range test would have shown in standard air, still, on a level road. */
 final class StandardRangeNumbers {
   private static final Entry DENSITY =
-      entry("air_density", "Density of the air in the range test", Unit.KILOGRAM_PER_CUBIC_METRE);
-  private static final Entry AIR = part("correction_air", "Consumption due to the air's density");
-  private static final Entry WIND = part("correction_wind", "Consumption due to wind");
-  private static final Entry CLIMB = part("correction_climb", "Consumption due to the climb");
+      entry("air_density", Labels.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE);
+  private static final Entry AIR = part("correction_air", Labels.of("number.correction_air"));
+  private static final Entry WIND = part("correction_wind", Labels.of("number.correction_wind"));
+  private static final Entry CLIMB = part("correction_climb", Labels.of("number.correction_climb"));
   private static final Entry EXPLAINED =
-      entry(
-          "road_load_share", "Share of the consumption that the road load explains", Unit.PERCENT);
+      entry("road_load_share", Labels.of("number.road_load_share"), Unit.PERCENT);
   private static final Entry CONSUMPTION =
-      part("standard_consumption", "Consumption under standard conditions");
+      part("standard_consumption", Labels.of("number.standard_consumption"));
   private static final Entry RANGE =
-      entry("standard_range", "Range of a full battery under standard conditions", Unit.KILOMETRE);
+      entry("standard_range", Labels.of("number.standard_range"), Unit.KILOMETRE);
 
   private static final List<Entry> ALL =
       List.of(DENSITY, AIR, WIND, CLIMB, EXPLAINED, CONSUMPTION, RANGE);

@@ -17,6 +17,7 @@ import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** How the power runs over state of charge and how fast it tapers. */
 final class TaperNumbers {
@@ -28,19 +29,23 @@ final class TaperNumbers {
 
   private static final Entry COUNT =
       Entry.charging(
-          "taper_segments", "Segments of the charging curve", Unit.ONE, Method.SEGMENTED_FIT);
+          "taper_segments", Labels.of("number.taper_segments"), Unit.ONE, Method.SEGMENTED_FIT);
   private static final Entry WARM_UP_END =
-      fitted("warm_up_end_soc", "Warm-up climb ends at", Unit.PERCENT);
+      fitted("warm_up_end_soc", Labels.of("number.warm_up_end_soc"), Unit.PERCENT);
   private static final Entry PLATEAU_FROM =
-      fitted("longest_plateau_soc_from", "Longest plateau: from", Unit.PERCENT);
+      fitted(
+          "longest_plateau_soc_from", Labels.of("number.longest_plateau_soc_from"), Unit.PERCENT);
   private static final Entry PLATEAU_TO =
-      fitted("longest_plateau_soc_to", "Longest plateau: until", Unit.PERCENT);
+      fitted("longest_plateau_soc_to", Labels.of("number.longest_plateau_soc_to"), Unit.PERCENT);
   private static final Entry STEEPEST =
-      fitted("steepest_taper_slope", "Slope of the steepest taper", Unit.KILOWATT_PER_PERCENT);
+      fitted(
+          "steepest_taper_slope",
+          Labels.of("number.steepest_taper_slope"),
+          Unit.KILOWATT_PER_PERCENT);
   private static final Entry RATIO =
       Entry.charging(
           "peak_to_average_ratio",
-          "Peak power over average power",
+          Labels.of("number.peak_to_average_ratio"),
           Unit.ONE,
           Method.PEAK_TO_AVERAGE);
   private static final List<Integer> SHARES_OF_PEAK = List.of(80, 50);
@@ -100,10 +105,19 @@ final class TaperNumbers {
   private void segment(List<Segment> segments, int k) {
     Segment segment = segments.get(k);
     String id = "taper_segment_" + (k + 1);
-    String label = "Segment " + (k + 1) + ", " + segment.kind().words() + ": ";
-    Entry from = fitted(id + "_soc_from", label + "from", Unit.PERCENT);
-    Entry to = fitted(id + "_soc_to", label + "until", Unit.PERCENT);
-    Entry slope = fitted(id + "_slope", label + "slope", Unit.KILOWATT_PER_PERCENT);
+    String kind = segment.kind().words();
+    Entry from =
+        fitted(
+            id + "_soc_from",
+            Labels.of("number.taper_segment_soc_from", k + 1, kind),
+            Unit.PERCENT);
+    Entry to =
+        fitted(id + "_soc_to", Labels.of("number.taper_segment_soc_to", k + 1, kind), Unit.PERCENT);
+    Entry slope =
+        fitted(
+            id + "_slope",
+            Labels.of("number.taper_segment_slope", k + 1, kind),
+            Unit.KILOWATT_PER_PERCENT);
     ledger.covered(from, segment.from(), k == 0 ? 1 : COVERAGE, segment.rows());
     ledger.covered(to, segment.to(), k == segments.size() - 1 ? 1 : COVERAGE, segment.rows());
     if (segment.slopeSeen()) {
@@ -112,7 +126,7 @@ final class TaperNumbers {
       ledger.withheld(slope, "too few readings lie within the segment to tell how steep it is");
     }
     ledger.covered(
-        fitted(id + "_power", label + "mean power", Unit.KILOWATT),
+        fitted(id + "_power", Labels.of("number.taper_segment_power", k + 1, kind), Unit.KILOWATT),
         segment.power(),
         COVERAGE,
         segment.rows());
@@ -183,7 +197,7 @@ final class TaperNumbers {
     Entry entry =
         Entry.charging(
             "soc_below_" + percentOfPeak + "_percent_of_peak",
-            "Power stays below " + percentOfPeak + " % of its peak from",
+            Labels.of("number.soc_below_percent_of_peak", percentOfPeak),
             Unit.PERCENT,
             Method.LAST_FALL);
     if (recording.soc().isEmpty() || recording.power().isEmpty()) {
@@ -208,7 +222,7 @@ final class TaperNumbers {
     Entry entry =
         Entry.charging(
             "time_share_above_" + kilowatts + "_kw",
-            "Share of the time at or above " + kilowatts + " kW",
+            Labels.of("number.time_share_above", kilowatts),
             Unit.PERCENT,
             Method.TIME_SHARE);
     Optional<PowerIntegral> integral = overTime(entry);

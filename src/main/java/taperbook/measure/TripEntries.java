@@ -5,20 +5,23 @@ import taperbook.model.Basis;
 import taperbook.model.Method;
 import taperbook.model.RoadWishes;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** What the numbers of a trip are called. */
 final class TripEntries {
-  static final Entry TIME = entry("trip_time", "Time for the trip", Unit.SECOND);
-  static final Entry DRIVING = entry("trip_driving_time", "Driving time of the trip", Unit.SECOND);
+  static final Entry TIME = entry("trip_time", Labels.of("number.trip_time"), Unit.SECOND);
+  static final Entry DRIVING =
+      entry("trip_driving_time", Labels.of("number.trip_driving_time"), Unit.SECOND);
   static final Entry CHARGING =
-      entry("trip_charging_time", "Charging time of the trip", Unit.SECOND);
-  static final Entry STOPS = entry("trip_stops", "Stops of the trip", Unit.ONE);
+      entry("trip_charging_time", Labels.of("number.trip_charging_time"), Unit.SECOND);
+  static final Entry STOPS = entry("trip_stops", Labels.of("number.trip_stops"), Unit.ONE);
   static final Entry ARRIVAL =
-      entry("trip_arrival_soc", "State of charge at the end of the trip", Unit.PERCENT);
+      entry("trip_arrival_soc", Labels.of("number.trip_arrival_soc"), Unit.PERCENT);
   static final Entry OTHER_STOPS =
-      entry("trip_next_best_stops", "Stops of the next best plan", Unit.ONE);
+      entry("trip_next_best_stops", Labels.of("number.trip_next_best_stops"), Unit.ONE);
   static final Entry OTHER_TIME =
-      entry("trip_next_best_extra_time", "The next best plan takes more by", Unit.SECOND);
+      entry(
+          "trip_next_best_extra_time", Labels.of("number.trip_next_best_extra_time"), Unit.SECOND);
 
   /** What every trip has, whatever its stops. */
   static final List<Entry> OF_THE_WHOLE =
@@ -29,21 +32,20 @@ final class TripEntries {
   /** Where a stop is. */
   static Entry kilometre(int number) {
     return entry(
-        RoadWishes.stopId(number, "distance"), label(number, "distance driven"), Unit.KILOMETRE);
+        RoadWishes.stopId(number, "distance"),
+        Labels.of("number.stop_distance", number),
+        Unit.KILOMETRE);
   }
 
   /** How long a stop charges. */
   static Entry charging(int number) {
-    return entry(RoadWishes.stopId(number, "time"), label(number, "charging time"), Unit.SECOND);
+    return entry(
+        RoadWishes.stopId(number, "time"), Labels.of("number.stop_time", number), Unit.SECOND);
   }
 
   /** A state of charge of a stop. */
-  static Entry stop(int number, String idEnd, String words) {
-    return entry(RoadWishes.stopId(number, idEnd), label(number, words), Unit.PERCENT);
-  }
-
-  private static String label(int number, String words) {
-    return "Stop " + number + " of the trip: " + words;
+  static Entry stop(int number, String idEnd, String labelKey) {
+    return entry(RoadWishes.stopId(number, idEnd), Labels.of(labelKey, number), Unit.PERCENT);
   }
 
   private static Entry entry(String id, String label, Unit unit) {

@@ -146,16 +146,18 @@ final class TripNumbers {
     TripPlan.Stop stop = plan.stops().get(k);
     int number = k + 1;
     enter(TripEntries.kilometre(number), Estimate.exactly(stop.kilometre()));
-    enter(TripEntries.stop(number, "arrival_soc", "arrive with"), times.arrivalAt(plan, k));
     enter(
-        TripEntries.stop(number, "unplug_soc", "unplug at"),
+        TripEntries.stop(number, "arrival_soc", "number.stop_arrival_soc"),
+        times.arrivalAt(plan, k));
+    enter(
+        TripEntries.stop(number, "unplug_soc", "number.stop_unplug_soc"),
         Estimate.exactly(stop.unplugPercent()));
     enter(TripEntries.charging(number), times.chargingAt(plan, k).orElseThrow());
     enter(
-        TripEntries.stop(number, "unplug_soc_from", "within a minute from"),
+        TripEntries.stop(number, "unplug_soc_from", "number.stop_unplug_soc_from"),
         Estimate.exactly(flat.low()));
     enter(
-        TripEntries.stop(number, "unplug_soc_to", "within a minute until"),
+        TripEntries.stop(number, "unplug_soc_to", "number.stop_unplug_soc_to"),
         Estimate.exactly(flat.high()));
   }
 

@@ -12,14 +12,16 @@ import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** Consumption of the legs out and of the legs back, and the mean of both directions. */
 final class TwoWayNumbers {
-  private static final Entry OUT = entry("two_way_out_consumption", "Consumption of the legs out");
+  private static final Entry OUT =
+      entry("two_way_out_consumption", Labels.of("number.two_way_out_consumption"));
   private static final Entry BACK =
-      entry("two_way_back_consumption", "Consumption of the legs back");
+      entry("two_way_back_consumption", Labels.of("number.two_way_back_consumption"));
   private static final Entry MEAN =
-      entry("two_way_consumption", "Consumption, mean of out and back");
+      entry("two_way_consumption", Labels.of("number.two_way_consumption"));
 
   private final Optional<RangeTest> test;
   private final Ledger ledger;

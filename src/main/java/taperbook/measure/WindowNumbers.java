@@ -10,6 +10,7 @@ import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.SocWindow;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 
 /** Time, energy and both averages of power for each window of state of charge. */
 final class WindowNumbers {
@@ -86,7 +87,7 @@ final class WindowNumbers {
   private static Entry time(SocWindow window) {
     return Entry.charging(
         "time_soc_" + window.idPart(),
-        "Time from " + window.from() + " % to " + window.to() + " %",
+        Labels.of("number.time_soc", window.from(), window.to()),
         Unit.SECOND,
         Method.WINDOW_TIME);
   }
@@ -94,7 +95,7 @@ final class WindowNumbers {
   private static Entry energy(SocWindow window) {
     return Entry.charging(
         "energy_soc_" + window.idPart(),
-        "Energy from " + window.from() + " % to " + window.to() + " %",
+        Labels.of("number.energy_soc", window.from(), window.to()),
         Unit.KILOWATT_HOUR,
         Method.ENERGY_COUNTER);
   }
@@ -102,7 +103,7 @@ final class WindowNumbers {
   private static Entry timeAverage(SocWindow window) {
     return Entry.charging(
         "average_power_" + window.idPart(),
-        "Average power over time, " + window.from() + " % to " + window.to() + " %",
+        Labels.of("number.average_power", window.from(), window.to()),
         Unit.KILOWATT,
         Method.TIME_AVERAGE);
   }
@@ -110,7 +111,7 @@ final class WindowNumbers {
   private static Entry socAverage(SocWindow window) {
     return Entry.charging(
         "soc_average_power_" + window.idPart(),
-        "Average power over state of charge, " + window.from() + " % to " + window.to() + " %",
+        Labels.of("number.soc_average_power", window.from(), window.to()),
         Unit.KILOWATT,
         Method.SOC_AVERAGE);
   }

@@ -118,7 +118,7 @@ final class TextLayoutTest {
   }
 
   private static List<Callout.Placed> placed(Chart chart, ChartStyle style) {
-    return Labels.place(chart, Frame.of(chart, style), style).labels();
+    return PlacedLabels.place(chart, Frame.of(chart, style), style).labels();
   }
 
   /** What the readings of a chart's lines fill, where each has its marker. */

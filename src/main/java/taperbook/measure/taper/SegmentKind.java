@@ -1,26 +1,28 @@
 package taperbook.measure.taper;
 
+import taperbook.words.Labels;
+
 /** What a segment of a charging curve is. */
 public enum SegmentKind {
   /** Rises from the start of the session on: the battery warms or the power ramps up. */
-  WARM_UP("warm-up climb"),
+  WARM_UP("segment.warm_up"),
   /** Rises later in the session. */
-  RISE("rise"),
+  RISE("segment.rise"),
   /** Neither rises nor falls by more than a little. */
-  PLATEAU("plateau"),
+  PLATEAU("segment.plateau"),
   /** Falls. */
-  TAPER("taper"),
+  TAPER("segment.taper"),
   /** Falls steeply within a few per cent. */
-  STEP("step down");
+  STEP("segment.step");
 
-  private final String words;
+  private final String label;
 
-  SegmentKind(String words) {
-    this.words = words;
+  SegmentKind(String label) {
+    this.label = label;
   }
 
   /** The kind in words. */
   public String words() {
-    return words;
+    return Labels.of(label);
   }
 }

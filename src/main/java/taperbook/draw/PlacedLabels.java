@@ -16,7 +16,7 @@ import java.util.Optional;
 import taperbook.draw.Callout.Spot;
 
 /** The labels of a chart in their places. */
-final class Labels {
+final class PlacedLabels {
   /** Power falls to the right, so above right of its curve there is room. */
   private static final List<Callout.Side> OFF_FALLING =
       List.of(ABOVE_RIGHT, RIGHT, ABOVE, BELOW_LEFT, BELOW, LEFT, BELOW_RIGHT);
@@ -33,7 +33,7 @@ final class Labels {
   private final Frame frame;
   private final ChartStyle style;
 
-  private Labels(Chart chart, Frame frame, ChartStyle style) {
+  private PlacedLabels(Chart chart, Frame frame, ChartStyle style) {
     this.chart = chart;
     this.frame = frame;
     this.style = style;
@@ -52,11 +52,11 @@ final class Labels {
 
   /** Places all labels of a chart. */
   static Placement place(Chart chart, Frame frame, ChartStyle style) {
-    return new Labels(chart, frame, style).place();
+    return new PlacedLabels(chart, frame, style).place();
   }
 
   /**
-   * Labels in their places.
+   * PlacedLabels in their places.
    *
    * @param labels the labels
    * @param leaders the lines that lead from a label to what it is about

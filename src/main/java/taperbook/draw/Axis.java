@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import taperbook.words.Labels;
 
 /**
  * One axis: it holds zero, and its ticks are 1, 2 or 5 times a power of ten apart.
@@ -34,17 +35,17 @@ public record Axis(String title, double min, double max, double step) {
 
   /** State of charge, always in full: 0 to 100 %. */
   public static Axis stateOfCharge(int step) {
-    return new Axis("State of charge (%)", 100, step);
+    return new Axis(Labels.of("axis.soc"), 100, step);
   }
 
   /** Time since plugging in, a little longer than what was recorded, min. */
   public static Axis time(double lastMinute) {
-    return upTo("Time since plugging in (min)", lastMinute * 1.02, 9);
+    return upTo(Labels.of("axis.time"), lastMinute * 1.02, 9);
   }
 
   /** Charging power with room above the highest, kW. */
   public static Axis power(double highestKilowatt) {
-    return power("Charging power (kW)", highestKilowatt);
+    return power(Labels.of("axis.power"), highestKilowatt);
   }
 
   /** A measure of power with room above the highest. */

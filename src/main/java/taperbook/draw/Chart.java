@@ -85,11 +85,17 @@ public record Chart(String id, Title title, Axis x, Axis y, List<Series> series,
    * @param to abscissa of its end; equal to {@code from} if only the peak is known
    * @param y the peak
    * @param label the label's lines, the first one bold
+   * @param brief what a thumbnail says in their place
    */
-  public record Hold(double from, double to, double y, List<String> label) {
+  public record Hold(double from, double to, double y, List<String> label, String brief) {
     /** Copies the label. */
     public Hold {
       label = List.copyOf(label);
+    }
+
+    /** A stretch whose label's first line is short enough for a thumbnail. */
+    Hold(double from, double to, double y, List<String> label) {
+      this(from, to, y, label, label.get(0));
     }
 
     boolean isStretch() {

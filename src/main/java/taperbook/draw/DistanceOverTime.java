@@ -8,6 +8,7 @@ import taperbook.model.Curve;
 import taperbook.model.Estimate;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** The chart of distance added over time, with the wanted distances marked. */
@@ -32,9 +33,9 @@ final class DistanceOverTime {
     Chart chart =
         new Chart(
             "distance-over-time",
-            new Chart.Title("Distance added over time, " + basis() + " basis", said.vehicle()),
+            new Chart.Title(Labels.of("chart.distance_over_time", basis()), said.vehicle()),
             Axis.time(line.lastX()),
-            Axis.upTo("Distance added (" + unit() + ")", top * 1.08, 6),
+            Axis.upTo(Labels.of("axis.distance_added", unit()), top * 1.08, 6),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), points));
     return told(chart);
@@ -46,7 +47,9 @@ final class DistanceOverTime {
     for (WantedDistance distance : said.wishes().distances()) {
       Optional<Estimate> time = said.estimate(id(distance));
       if (time.isPresent()) {
-        String label = distance.words() + " in " + said.value(id(distance)).orElseThrow();
+        String label =
+            Labels.of(
+                "mark.distance_in_time", distance.words(), said.value(id(distance)).orElseThrow());
         double minute = (curve.x(0) + time.get().value()) / 60;
         points.add(
             new Chart.Point(

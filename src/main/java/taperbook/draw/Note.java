@@ -1,6 +1,7 @@
 package taperbook.draw;
 
 import java.util.List;
+import taperbook.words.Labels;
 
 /** How to read a drawing, in a line below it. */
 final class Note {
@@ -16,20 +17,20 @@ final class Note {
   }
 
   private static String ofDifference(Chart chart) {
-    return chart.hasVisibleBand() ? "Tint: 95 % band." : "Line: the difference.";
+    return chart.hasVisibleBand() ? Labels.of("note.band") : Labels.of("note.difference");
   }
 
   private static String ofReadings(Chart chart) {
     PlotLine line = chart.line();
     StringBuilder note = new StringBuilder();
     if (!line.isComputed()) {
-      note.append(line.hasDots() ? "Dots: readings." : "Line: " + line.size() + " readings.");
+      note.append(line.hasDots() ? Labels.of("note.dots") : Labels.of("note.line", line.size()));
     }
     if (line.wideGaps() > 0) {
-      note.append(" Dashes: long gaps.");
+      note.append(" " + Labels.of("note.dashes"));
     }
     if (chart.hasVisibleBand()) {
-      note.append(" Tint: bounds.");
+      note.append(" " + Labels.of("note.bounds"));
     }
     return note.toString().strip();
   }
@@ -39,11 +40,11 @@ final class Note {
         series.stream().filter(s -> !s.line().hasDots()).map(Series::letter).toList();
     String marked =
         dense.isEmpty()
-            ? "Marked: readings."
+            ? Labels.of("note.marked")
             : dense.size() == series.size()
-                ? "Marked: some readings."
-                : "Marked: readings (" + String.join(", ", dense) + ": some).";
+                ? Labels.of("note.marked_some")
+                : Labels.of("note.marked_except", String.join(", ", dense));
     boolean gaps = series.stream().anyMatch(s -> s.line().wideGaps() > 0);
-    return gaps ? marked + " Thin: long gaps." : marked;
+    return gaps ? marked + " " + Labels.of("note.thin") : marked;
   }
 }

@@ -3,6 +3,7 @@ package taperbook.draw;
 import java.util.List;
 import java.util.Optional;
 import taperbook.model.Curve;
+import taperbook.words.Labels;
 
 /** How the two power charts speak of the peak and of how long it was held. */
 final class Peak {
@@ -29,15 +30,15 @@ final class Peak {
     double y = line.y(line.peak());
     double x = line.x(line.peak());
     if (!isHeld()) {
-      return new Chart.Hold(x, x, y, List.of("peak " + power(line), where));
+      return new Chart.Hold(x, x, y, List.of(Labels.of("mark.peak", power(line)), where));
     }
     List<String> label =
         List.of(
-            power(line) + " held for " + said.value("peak_hold_time").orElseThrow(),
+            Labels.of("mark.held", power(line), said.value("peak_hold_time").orElseThrow()),
             said.aside("peak_hold_time").orElseThrow());
     double from = stretch.map(s -> s[0]).orElse(x);
     double to = stretch.map(s -> s[1]).orElse(x);
-    return new Chart.Hold(from, to, y, label);
+    return new Chart.Hold(from, to, y, label, power(line));
   }
 
   /** What a caption or text alternative says of the hold. */

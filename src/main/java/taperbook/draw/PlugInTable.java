@@ -15,6 +15,7 @@ import taperbook.model.ReportResult;
 import taperbook.model.RoadTopic;
 import taperbook.model.RoadWishes;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 
 /**
  * The grid of minutes by where one plugs in and how far one wants to go. Each cell says its minutes
@@ -22,9 +23,8 @@ import taperbook.model.WantedDistance;
  */
 final class PlugInTable implements Painting {
   private static final int OPAQUE = 255;
-  private static final String TITLE = "Minutes for a distance, by where you plug in";
-  private static final String FOOT =
-      "Minutes, below them their interval. Hatched: not within what was recorded.";
+  private static final String TITLE = Labels.of("chart.plug_in_table");
+  private static final String FOOT = Labels.of("note.plug_in_table");
   private static final int SECONDS_PER_MINUTE = 60;
   private static final double HEAD_COLUMN = 0.15;
 
@@ -88,7 +88,7 @@ final class PlugInTable implements Painting {
     double width = (room.width() - left) / distances.size();
     double height = (room.height() - top) / RoadWishes.PLUG_IN_SOC.size();
     Face head = new Face(style.type().tick(), true, Palette.INK);
-    String corner = style.isSmall() ? "" : "Plug in at";
+    String corner = style.isSmall() ? "" : Labels.of("mark.plug_in_at");
     texts.add(text(corner, room.left(), room.top() + top * 0.45, Anchor.START, head));
     for (int c = 0; c < distances.size(); c++) {
       double middle = room.left() + left + (c + 0.5) * width;

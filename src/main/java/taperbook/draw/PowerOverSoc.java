@@ -5,6 +5,7 @@ import java.util.Optional;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
 import taperbook.model.SocWindow;
+import taperbook.words.Labels;
 
 /** The chart of power over state of charge: how the battery takes power as it fills. */
 final class PowerOverSoc {
@@ -18,7 +19,7 @@ final class PowerOverSoc {
     Chart chart =
         new Chart(
             "power-over-soc",
-            new Chart.Title("Charging power over state of charge", said.vehicle()),
+            new Chart.Title(Labels.of("chart.power_over_soc"), said.vehicle()),
             Axis.stateOfCharge(10),
             Axis.power(line.top()),
             line,
@@ -61,7 +62,7 @@ final class PowerOverSoc {
                     window.from(),
                     window.to(),
                     List.of(
-                        window.from() + " % to " + window.to() + " % in " + time,
+                        Labels.of("mark.window", window.from(), window.to(), time),
                         said.aside(windowId(window)).orElseThrow())));
   }
 

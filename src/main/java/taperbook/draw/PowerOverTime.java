@@ -3,6 +3,7 @@ package taperbook.draw;
 import java.util.List;
 import java.util.Optional;
 import taperbook.model.Curve;
+import taperbook.words.Labels;
 
 /** The chart of power over time: what a driver at the station sees. */
 final class PowerOverTime {
@@ -17,7 +18,7 @@ final class PowerOverTime {
     Chart chart =
         new Chart(
             "power-over-time",
-            new Chart.Title("Charging power over time", said.vehicle()),
+            new Chart.Title(Labels.of("chart.power_over_time"), said.vehicle()),
             Axis.time(line.lastX()),
             Axis.power(line.top()),
             line,

@@ -7,6 +7,7 @@ import taperbook.model.Curve;
 import taperbook.model.Estimate;
 import taperbook.model.ReportResult;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** The chart of how much distance a minute of charging buys, over state of charge. */
@@ -39,12 +40,9 @@ final class RoadPerMinute {
     Chart chart =
         new Chart(
             RoadFigures.PER_MINUTE,
-            new Chart.Title("Distance that a minute of charging buys", said.vehicle()),
+            new Chart.Title(Labels.of("chart.road_per_minute"), said.vehicle()),
             Axis.stateOfCharge(10),
-            Axis.upTo(
-                "Distance for each minute (" + unit() + "), mean over 10 %",
-                line.top() * HEADROOM,
-                6),
+            Axis.upTo(Labels.of("axis.road_per_minute", unit()), line.top() * HEADROOM, 6),
             line,
             new Chart.Marks(best(), Optional.empty(), half()));
     String caption =
@@ -87,10 +85,10 @@ final class RoadPerMinute {
             y,
             List.of(
                 said.value("road_per_minute_best").orElseThrow(),
-                Said.plain(from.get().value())
-                    + " to "
-                    + Said.plain(to.get().value())
-                    + "\u00a0%")));
+                Labels.of(
+                    "mark.soc_span",
+                    Said.plain(from.get().value()),
+                    Said.plain(to.get().value())))));
   }
 
   private List<Chart.Point> half() {
@@ -105,7 +103,9 @@ final class RoadPerMinute {
             x,
             y,
             Chart.Guide.DROP,
-            List.of("half from " + said.value("road_per_minute_half_soc").orElseThrow())));
+            List.of(
+                Labels.of(
+                    "mark.half_from", said.value("road_per_minute_half_soc").orElseThrow()))));
   }
 
   private Optional<String> stretch() {

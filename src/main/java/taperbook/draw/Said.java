@@ -11,6 +11,7 @@ import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.SocWindow;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** A report's numbers as figures say them: each with its bounds, or with the reason for none. */
@@ -67,8 +68,13 @@ public final class Said {
 
   /** How far the truth may lie from the value, if there is one, as short as a label needs. */
   public Optional<String> aside(String id) {
-    return measured(id)
-        .flatMap(n -> spread(id).map(s -> s.startsWith("between") ? wording.range(n) : s));
+    return measured(id).flatMap(n -> n.estimate().map(e -> aside(e, n.unit())));
+  }
+
+  private String aside(Estimate estimate, Unit unit) {
+    return wording.isTwoSided(estimate, unit)
+        ? wording.range(estimate.bounds(), unit)
+        : wording.spread(estimate, unit);
   }
 
   private Optional<String> spread(String id) {
@@ -83,7 +89,7 @@ public final class Said {
   /** The value with its spread, or why there is none; empty if nobody asked for it. */
   public Optional<String> outcome(String id) {
     Optional<String> reason = numbers.find(id).flatMap(ReportNumber::withheld);
-    return full(id).or(() -> reason.map(r -> "withheld: " + r));
+    return full(id).or(() -> reason.map(r -> Labels.of("wording.withheld", r)));
   }
 
   /** A sentence that begins as told and goes on with the value, or says why there is none. */

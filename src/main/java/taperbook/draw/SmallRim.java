@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import taperbook.draw.TextRun.Anchor;
 import taperbook.draw.TextRun.Face;
+import taperbook.words.Labels;
 
 /**
  * What stands around the plot of a thumbnail: both axes by name, the ends of the horizontal one and
@@ -78,6 +79,7 @@ final class SmallRim {
   private static List<String> shorter(String title) {
     String unit = title.contains("(") ? " " + title.substring(title.lastIndexOf('(')) : "";
     String first = title.split("[ (]", 2)[0];
-    return List.of(title, title.replace(" since plugging in", ""), first + unit);
+    String second = title.equals(Labels.of("axis.time")) ? Labels.of("axis.time_short") : title;
+    return List.of(title, second, first + unit);
   }
 }

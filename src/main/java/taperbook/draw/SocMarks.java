@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import taperbook.model.Estimate;
+import taperbook.words.Labels;
 
 /** The states of charge that the tester wants marked, as the charts mark them. */
 final class SocMarks {
@@ -20,7 +21,8 @@ final class SocMarks {
     for (int mark : reached()) {
       OptionalDouble y = line.yAt(mark);
       if (y.isPresent()) {
-        List<String> label = List.of(mark + " % after", time(mark).orElseThrow());
+        List<String> label =
+            List.of(Labels.of("mark.percent_after", mark), time(mark).orElseThrow());
         points.add(new Chart.Point(mark, y.getAsDouble(), Chart.Guide.DROP, label));
       }
     }
@@ -46,7 +48,8 @@ final class SocMarks {
     List<Chart.Point> points = new ArrayList<>();
     for (int mark : reached()) {
       Estimate time = said.estimate(id(mark)).orElseThrow();
-      List<String> label = List.of(mark + " % after " + time(mark).orElseThrow());
+      List<String> label =
+          List.of(Labels.of("mark.percent_after_time", mark, time(mark).orElseThrow()));
       points.add(new Chart.Point(time.value() / 60, mark, Chart.Guide.ACROSS, label));
     }
     return points;

@@ -3,6 +3,7 @@ package taperbook.draw;
 import java.util.List;
 import java.util.Optional;
 import taperbook.model.Curve;
+import taperbook.words.Labels;
 
 /** The chart of state of charge over time, with the wanted states marked. */
 final class SocOverTime {
@@ -14,7 +15,7 @@ final class SocOverTime {
     Chart chart =
         new Chart(
             "soc-over-time",
-            new Chart.Title("State of charge over time", said.vehicle()),
+            new Chart.Title(Labels.of("chart.soc_over_time"), said.vehicle()),
             Axis.time(line.lastX()),
             Axis.stateOfCharge(20),
             line,

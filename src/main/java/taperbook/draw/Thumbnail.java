@@ -24,10 +24,9 @@ final class Thumbnail {
         new Chart.Marks(hold, Optional.empty(), points, marks.standings().map(Thumbnail::shorter)));
   }
 
-  /** Of a label that says how much and for how long, the first half. */
+  /** The peak or stretch with the shorter of its labels. */
   private static Chart.Hold shorter(Chart.Hold hold) {
-    String words = hold.label().get(0).replaceFirst(" held for .*", "");
-    return new Chart.Hold(hold.from(), hold.to(), hold.y(), List.of(words));
+    return new Chart.Hold(hold.from(), hold.to(), hold.y(), List.of(hold.brief()));
   }
 
   private static Series shorter(Series series) {

@@ -11,6 +11,7 @@ import taperbook.draw.TextRun.Face;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 import taperbook.model.Trip;
+import taperbook.words.Labels;
 import taperbook.words.SessionNames;
 
 /** The trip as a lane of time for each car: ways driven, and stops with the charge at both ends. */
@@ -18,8 +19,7 @@ final class TripTimeline implements Painting {
   private static final int MOST_LANES = 4;
   private static final int SECONDS_PER_HOUR = 3600;
   private static final int SECONDS_PER_MINUTE = 60;
-  private static final String FOOT =
-      "Outlined: driving. Empty: at the stop, not charging. Hatched: charging.";
+  private static final String FOOT = Labels.of("note.trip");
 
   private final Trip trip;
   private final Said said;
@@ -54,7 +54,7 @@ final class TripTimeline implements Painting {
   }
 
   private String title() {
-    return trip.distance().words() + " with a station every " + trip.spacing().words();
+    return Labels.of("chart.trip", trip.distance().words(), trip.spacing().words());
   }
 
   private String time(TripLane lane) {
@@ -66,7 +66,9 @@ final class TripTimeline implements Painting {
 
   private static String stops(TripLane lane) {
     int count = lane.stops().size();
-    return count == 0 ? "no stop" : count == 1 ? "1 stop" : count + " stops";
+    return count == 0
+        ? Labels.of("mark.no_stop")
+        : count == 1 ? Labels.of("mark.one_stop") : Labels.of("mark.stops", count);
   }
 
   private String caption() {
@@ -169,7 +171,8 @@ final class TripTimeline implements Painting {
     double last = bar.left() + Typeface.width(percent(trip.startSoc()), false, face.size());
     for (TripLane.Stop stop : lane.stops()) {
       double x = bar.left() + (stop.plugged() + stop.to()) / 2 * pixelsPerSecond;
-      String charge = Math.round(stop.arrivalSoc()) + " to " + percent(stop.unplugSoc());
+      String charge =
+          Labels.of("wording.range", Math.round(stop.arrivalSoc()), percent(stop.unplugSoc()));
       String minutes = Math.round((stop.to() - stop.plugged()) / SECONDS_PER_MINUTE) + "\u00a0min";
       double half = Typeface.width(charge, false, face.size()) * style.type().slack() / 2;
       if (x - half > last + style.type().tick() * 0.6) {

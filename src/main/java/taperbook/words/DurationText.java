@@ -1,11 +1,14 @@
 package taperbook.words;
 
 import taperbook.model.Interval;
+import taperbook.model.Unit;
 
 /**
  * Times in words: {@code 24 min 40 s}, {@code 1 h 5 min}. No-break spaces keep a time in one line.
  */
 final class DurationText {
+  private static final char NBSP = '\u00a0';
+
   private DurationText() {}
 
   /**
@@ -45,15 +48,15 @@ final class DurationText {
     long secs = rest % 60;
     StringBuilder text = new StringBuilder(sign);
     if (hours > 0) {
-      text.append(hours).append("\u00a0h\u00a0");
+      text.append(hours).append(NBSP).append(Wording.name(Unit.HOUR)).append(NBSP);
     }
     if (minutes > 0 || (hours == 0 && step >= 60)) {
-      text.append(minutes).append("\u00a0min\u00a0");
+      text.append(minutes).append(NBSP).append(Wording.name(Unit.MINUTE)).append(NBSP);
     }
     if (step < 60 && (secs > 0 || (hours == 0 && minutes == 0))) {
-      text.append(secs).append("\u00a0s");
+      text.append(secs).append(NBSP).append(Wording.name(Unit.SECOND));
     }
-    return text.charAt(text.length() - 1) == '\u00a0'
+    return text.charAt(text.length() - 1) == NBSP
         ? text.substring(0, text.length() - 1)
         : text.toString();
   }

@@ -5,7 +5,10 @@ import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Outcome;
@@ -19,6 +22,10 @@ import taperbook.model.Unit;
  * that the printed interval still holds the truth.
  */
 public final class Wording {
+  private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("yyyy", Locale.ROOT);
+
+  private static final Map<Unit, String> NAMES = names();
+
   private final boolean miles;
 
   /**
@@ -65,17 +72,15 @@ public final class Wording {
    */
   public String spread(Estimate estimate, Unit unit) {
     Unit shown = shown(unit);
-    Estimate converted =
-        new Estimate(
-            convert(estimate.value(), unit, shown),
-            estimate.bounds().mapMonotone(x -> convert(x, unit, shown)));
+    Estimate converted = converted(estimate, unit);
     if (!Spread.isEven(converted)) {
       return between(estimate.bounds(), unit);
     }
-    return "give or take "
-        + (unit == Unit.SECOND
+    String most =
+        unit == Unit.SECOND
             ? Spread.ofTime(converted)
-            : Spread.of(converted, mostPlaces(shown)) + "\u00a0" + name(shown));
+            : Spread.of(converted, mostPlaces(shown)) + "\u00a0" + name(shown);
+    return Labels.of("wording.give_or_take", most);
   }
 
   /**
@@ -91,12 +96,14 @@ public final class Wording {
 
   /** An interval with its unit, such as {@code 170.5 to 171.5 kW}, or {@code exact}. */
   public String range(Interval bounds, Unit unit) {
-    return bounds.width() == 0 ? "exact" : joined(bounds, unit, " to ");
+    return bounds.width() == 0 ? Labels.of("wording.exact") : joined(bounds, unit, "wording.range");
   }
 
   /** An interval in words, such as {@code between 170.5 and 171.5 kW}, or {@code exact}. */
   public String between(Interval bounds, Unit unit) {
-    return bounds.width() == 0 ? "exact" : "between " + joined(bounds, unit, " and ");
+    return bounds.width() == 0
+        ? Labels.of("wording.exact")
+        : joined(bounds, unit, "wording.between");
   }
 
   /** An amount of a base unit that is known exactly, such as the step of a display. */
@@ -108,18 +115,19 @@ public final class Wording {
     return rounded.toPlainString() + withSpace(shown(unit));
   }
 
-  private String joined(Interval bounds, Unit unit, String joiner) {
+  private String joined(Interval bounds, Unit unit, String key) {
     if (unit == Unit.SECOND) {
       int step = DurationText.step(bounds);
-      return DurationText.down(bounds.low(), step) + joiner + DurationText.up(bounds.high(), step);
+      return Labels.of(
+          key, DurationText.down(bounds.low(), step), DurationText.up(bounds.high(), step));
     }
     Unit shown = shown(unit);
     Interval converted = bounds.mapMonotone(x -> convert(x, unit, shown));
     int places = isCount(converted, shown) ? 0 : Rounding.places(converted, mostPlaces(shown));
-    return Rounding.down(converted.low(), places)
-        + joiner
-        + Rounding.up(converted.high(), places)
-        + withSpace(shown);
+    return Labels.of(
+        key,
+        Rounding.down(converted.low(), places),
+        Rounding.up(converted.high(), places) + withSpace(shown));
   }
 
   /** True for bounds that are whole numbers of things, which need no decimal places. */
@@ -134,12 +142,26 @@ public final class Wording {
     return number
         .outcome()
         .fold(
-            (Outcome.Measured m) -> value(number) + joined(spread(m.estimate(), number.unit())),
-            (Outcome.Withheld w) -> "withheld: " + w.reason());
+            (Outcome.Measured m) -> measured(m.estimate(), number.unit()),
+            (Outcome.Withheld w) -> Labels.of("wording.withheld", w.reason()));
   }
 
-  private static String joined(String spread) {
-    return spread.startsWith("between") ? " (" + spread + ")" : ", " + spread;
+  private String measured(Estimate estimate, Unit unit) {
+    String spread = spread(estimate, unit);
+    String value = value(estimate, unit);
+    return isTwoSided(estimate, unit) ? value + " (" + spread + ")" : value + ", " + spread;
+  }
+
+  /** True if the ends are so unevenly far from the value that both are told. */
+  public boolean isTwoSided(Estimate estimate, Unit unit) {
+    return estimate.bounds().width() > 0 && !Spread.isEven(converted(estimate, unit));
+  }
+
+  private Estimate converted(Estimate estimate, Unit unit) {
+    Unit shown = shown(unit);
+    return new Estimate(
+        convert(estimate.value(), unit, shown),
+        estimate.bounds().mapMonotone(x -> convert(x, unit, shown)));
   }
 
   /** The unit that a base unit is shown in: miles and what goes with them, if the report asks. */
@@ -163,16 +185,17 @@ public final class Wording {
 
   /** The name of a unit in running text and on axes, such as {@code °C}. */
   public static String name(Unit unit) {
-    return switch (unit) {
-      case CELSIUS -> "\u00b0C";
-      case FAHRENHEIT -> "\u00b0F";
-      case MILE_PER_HOUR -> "mi/h";
-      case DEGREE -> "\u00b0";
-      case SQUARE_METRE -> "m\u00b2";
-      case KILOGRAM_PER_CUBIC_METRE -> "kg/m\u00b3";
-      case ONE, CURRENCY -> "";
-      default -> unit.symbol();
-    };
+    return Objects.requireNonNull(NAMES.get(unit));
+  }
+
+  /** A pure factor has no unit to name, and the currency of money stands in its label. */
+  private static Map<Unit, String> names() {
+    Map<Unit, String> names = new EnumMap<>(Unit.class);
+    for (Unit unit : Unit.values()) {
+      boolean nameless = unit == Unit.ONE || unit == Unit.CURRENCY;
+      names.put(unit, nameless ? "" : Labels.of("unit." + unit.name().toLowerCase(Locale.ROOT)));
+    }
+    return names;
   }
 
   /** The name of a unit with the space before it; nothing for a pure factor and for money. */
@@ -182,7 +205,8 @@ public final class Wording {
 
   /** A calendar date in words, such as {@code 14 March 2026}. */
   public static String date(LocalDate date) {
-    return DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH).format(date);
+    String month = Labels.of("month." + date.getMonthValue());
+    return Labels.of("wording.date", date.getDayOfMonth(), month, YEAR.format(date));
   }
 
   /** A calendar date in words; anything that is no ISO 8601 day as it stands. */

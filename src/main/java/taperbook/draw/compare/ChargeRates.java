@@ -14,6 +14,7 @@ import taperbook.draw.compare.Lineup.Entry;
 import taperbook.draw.compare.Lineup.Member;
 import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
+import taperbook.words.Labels;
 
 /**
  * The chart of power for each kWh of usable energy over state of charge: what the cells see, where
@@ -39,11 +40,11 @@ final class ChargeRates {
   }
 
   private static Draft draft(Lineup lineup, List<Entry> entries) {
-    Axis y = Axis.power("Power per usable energy (kW/kWh = 1/h)", Overlay.top(entries)).withRoom();
+    Axis y = Axis.power(Labels.of("axis.charge_rate"), Overlay.top(entries)).withRoom();
     Overlay overlay =
         Overlay.of(
             "c-rate-over-soc",
-            new Chart.Title("Power for each kWh of battery, compared", lineup.labels()),
+            new Chart.Title(Labels.of("chart.charge_rates"), lineup.labels()),
             Axis.stateOfCharge(10),
             y,
             entries,

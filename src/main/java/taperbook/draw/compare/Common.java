@@ -6,6 +6,7 @@ import taperbook.draw.Chart;
 import taperbook.draw.Said;
 import taperbook.draw.compare.Lineup.Entry;
 import taperbook.model.SocWindow;
+import taperbook.words.Labels;
 
 /** The states of charge that all sessions went through, as charts mark and tell them. */
 final class Common {
@@ -35,7 +36,7 @@ final class Common {
   }
 
   private static Chart.Window window(SocWindow shared) {
-    String edges = shared.from() + " % to " + shared.to() + " %";
-    return new Chart.Window(shared.from(), shared.to(), List.of(edges + " in common"));
+    String label = Labels.of("mark.in_common", shared.from(), shared.to());
+    return new Chart.Window(shared.from(), shared.to(), List.of(label));
   }
 }

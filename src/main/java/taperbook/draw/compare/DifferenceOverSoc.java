@@ -17,6 +17,7 @@ import taperbook.model.Curve;
 import taperbook.model.Estimate;
 import taperbook.model.PairResult;
 import taperbook.model.Stretch;
+import taperbook.words.Labels;
 
 /** The chart of how far the reported session's power lies above that of another, over charge. */
 final class DifferenceOverSoc {
@@ -52,7 +53,7 @@ final class DifferenceOverSoc {
         new Chart(
             id,
             new Chart.Title(
-                "Power of " + less() + " over state of charge", own.label() + "; " + other.label()),
+                Labels.of("chart.difference", less()), own.label() + "; " + other.label()),
             Axis.stateOfCharge(10),
             y,
             List.of(new Series(line, Pen.COMPUTED, "")),
@@ -71,13 +72,13 @@ final class DifferenceOverSoc {
   }
 
   private String less() {
-    return own.letter() + " less power of " + other.letter();
+    return Labels.of("label.less", own.letter(), other.letter());
   }
 
   private Axis axis(PlotLine line) {
     double height = Math.max(line.top() - line.bottom(), 1);
     return Axis.across(
-        "Power of " + less() + " (kW)",
+        Labels.of("axis.difference", less()),
         line.bottom() - FOOTROOM * height,
         line.top() + HEADROOM * height,
         8);
@@ -95,21 +96,27 @@ final class DifferenceOverSoc {
   private Standings.Part part(Stretch stretch) {
     String name = words.name(stretch.order());
     return switch (stretch.order()) {
-      case AHEAD -> part(stretch, name, Standings.Fill.FULL, Optional.of(own.pen()));
-      case BEHIND -> part(stretch, name, Standings.Fill.HATCHED, Optional.of(other.pen()));
-      case UNDECIDED -> part(stretch, name, Standings.Fill.OPEN, Optional.empty());
+      case AHEAD ->
+          part(stretch, List.of(name, own.letter()), Standings.Fill.FULL, Optional.of(own.pen()));
+      case BEHIND ->
+          part(
+              stretch,
+              List.of(name, other.letter()),
+              Standings.Fill.HATCHED,
+              Optional.of(other.pen()));
+      case UNDECIDED -> part(stretch, List.of(name), Standings.Fill.OPEN, Optional.empty());
     };
   }
 
   private static Standings.Part part(
-      Stretch stretch, String name, Standings.Fill fill, Optional<Pen> pen) {
-    List<String> names = pen.isEmpty() ? List.of(name) : List.of(name, name.substring(0, 1));
+      Stretch stretch, List<String> names, Standings.Fill fill, Optional<Pen> pen) {
+
     return new Standings.Part(stretch.from(), stretch.to(), names, fill, pen);
   }
 
   private Standings.Crossing crossing(String crossing, Estimate soc) {
     List<String> label = new ArrayList<>();
-    label.add("cross at " + words.said().value(crossing).orElseThrow());
+    label.add(Labels.of("mark.crossing", words.said().value(crossing).orElseThrow()));
     words.said().aside(crossing).ifPresent(label::add);
     return new Standings.Crossing(soc.value(), soc.bounds().low(), soc.bounds().high(), label);
   }

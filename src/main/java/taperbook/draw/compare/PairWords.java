@@ -10,6 +10,7 @@ import taperbook.model.ReportResult;
 import taperbook.model.Stretch;
 import taperbook.model.Stretch.Order;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 import taperbook.words.PairFindings;
 
 /** What came of a pair, in sentences. */
@@ -82,9 +83,9 @@ final class PairWords {
   /** What a stretch is called in the plot. */
   String name(Order order) {
     return switch (order) {
-      case AHEAD -> own + " leads";
-      case BEHIND -> other + " leads";
-      case UNDECIDED -> "cannot be told apart";
+      case AHEAD -> Labels.of("mark.leads", own);
+      case BEHIND -> Labels.of("mark.leads", other);
+      case UNDECIDED -> Labels.of("mark.undecided");
     };
   }
 

@@ -10,6 +10,7 @@ import taperbook.draw.Said;
 import taperbook.draw.Telling;
 import taperbook.draw.compare.Lineup.Entry;
 import taperbook.model.SocWindow;
+import taperbook.words.Labels;
 
 /** The chart of power over state of charge, of all sessions. */
 final class PowersOverSoc {
@@ -32,7 +33,7 @@ final class PowersOverSoc {
     Overlay overlay =
         Overlay.of(
             "compare-over-soc",
-            new Chart.Title("Charging power over state of charge, compared", lineup.labels()),
+            new Chart.Title(Labels.of("chart.powers_over_soc"), lineup.labels()),
             Axis.stateOfCharge(10),
             y,
             entries,

@@ -12,6 +12,7 @@ import taperbook.draw.Telling;
 import taperbook.draw.compare.Lineup.Entry;
 import taperbook.draw.compare.Lineup.Member;
 import taperbook.model.CommonGround;
+import taperbook.words.Labels;
 
 /** The chart of power over time, of all sessions. */
 final class PowersOverTime {
@@ -36,7 +37,7 @@ final class PowersOverTime {
     Overlay overlay =
         Overlay.of(
             "compare-over-time",
-            new Chart.Title("Charging power over time, compared", lineup.labels()),
+            new Chart.Title(Labels.of("chart.powers_over_time"), lineup.labels()),
             x,
             y,
             entries,

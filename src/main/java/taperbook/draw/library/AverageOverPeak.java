@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import taperbook.draw.Figure;
 import taperbook.model.LibraryRow;
+import taperbook.words.Labels;
 
 /** The figure of average power against peak power: how much of its peak a car keeps up. */
 final class AverageOverPeak {
@@ -25,16 +26,16 @@ final class AverageOverPeak {
     if (rows.isEmpty()) {
       return Optional.empty();
     }
-    String title = "Average power against peak power";
+    String title = Labels.of("chart.average_over_peak");
     ScatterSheet sheet =
         new ScatterSheet(
             Cloud.of(rows.stream().flatMap(r -> Dot.of(r, PEAK, average).stream()).toList()),
-            "Peak power (kW)",
-            "Average power over time, " + words.window() + " (kW)",
+            Labels.of("axis.peak"),
+            Labels.of("axis.average", words.window()),
             true,
-            "average = peak",
+            Labels.of("mark.average_is_peak"),
             title,
-            LibraryWords.sessions(rows.size()) + ", " + words.window());
+            Labels.of("label.sessions_window", LibraryWords.sessions(rows.size()), words.window()));
     String caption = caption(rows) + Cloud.words(rows.size());
     return Optional.of(
         Figure.of("library-average-over-peak", title, caption, told(rows, caption), sheet));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import taperbook.draw.Figure;
 import taperbook.model.LibraryRow;
+import taperbook.words.Labels;
 
 /** The figures of all curves, twelve sessions on each, all on equal axes. */
 final class LibraryCurves {
@@ -46,8 +47,8 @@ final class LibraryCurves {
     String which =
         all <= MOST_PANELS
             ? LibraryWords.sessions(all)
-            : "sessions " + (from + 1) + " to " + to + " of " + all;
-    String title = "Charging power over state of charge, " + which;
+            : Labels.of("label.sessions_of", from + 1, to, all);
+    String title = Labels.of("chart.library_curves", which);
     int columns = Math.min(MOST_COLUMNS, all <= 3 ? all : all == 4 ? 2 : all <= 6 ? 3 : 4);
     int lines = Math.min(MOST_ROWS, (all + columns - 1) / columns);
     PanelSheet sheet =
@@ -56,8 +57,8 @@ final class LibraryCurves {
             columns,
             lines,
             power,
-            "Charging power over state of charge",
-            capital(which) + ", by vehicle and date, on equal axes");
+            Labels.of("chart.power_over_soc"),
+            Labels.of("label.equal_axes", capital(which)));
     String id = from == 0 ? ID : ID + "-" + (from / MOST_PANELS + 1);
     return Figure.of(id, title, caption(rows), told(rows, which), sheet);
   }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** A library's numbers as its figures say them. */
@@ -52,7 +53,7 @@ final class LibraryWords {
 
   /** The window, such as {@code 10 % to 80 %}, no amount of which is broken. */
   String window() {
-    return plan().window().from() + "\u00a0% to " + plan().window().to() + "\u00a0%";
+    return Labels.of("label.window_unbroken", plan().window().from(), plan().window().to());
   }
 
   /** The first distance, such as {@code 100 km}. */
@@ -62,7 +63,7 @@ final class LibraryWords {
 
   /** How many sessions there are, in words. */
   static String sessions(int count) {
-    return count == 1 ? "1 session" : count + " sessions";
+    return count == 1 ? Labels.of("label.one_session") : Labels.of("label.sessions", count);
   }
 
   /** The value with its unit, if it was measured. */

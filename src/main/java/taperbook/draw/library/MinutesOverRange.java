@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import taperbook.draw.Figure;
 import taperbook.model.LibraryRow;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** The figure of minutes to add a distance against driven range: what a stop costs a long drive. */
@@ -30,7 +31,7 @@ final class MinutesOverRange {
     }
     double perKilometre = words.wording().shownAmount(1, Unit.KILOMETRE);
     String unit = Wording.name(words.wording().shown(Unit.KILOMETRE));
-    String title = "Minutes to add " + words.distance() + " against driven range";
+    String title = Labels.of("chart.minutes_over_range", words.distance());
     ScatterSheet sheet =
         new ScatterSheet(
             Cloud.of(
@@ -38,12 +39,12 @@ final class MinutesOverRange {
                     .flatMap(r -> Dot.of(r, RANGE, time).stream())
                     .map(d -> d.times(perKilometre, MINUTES_PER_SECOND))
                     .toList()),
-            "Driven range of a full battery (" + unit + ")",
-            "Time to add " + words.distance() + ", " + basis() + " basis (min)",
+            Labels.of("axis.driven_range", unit),
+            Labels.of("axis.time_to_add", words.distance(), basis()),
             false,
             "",
             title,
-            LibraryWords.sessions(rows.size()) + ", " + basis() + " basis");
+            Labels.of("label.sessions_basis", LibraryWords.sessions(rows.size()), basis()));
     String caption = caption(rows) + Cloud.words(rows.size());
     String told =
         ScatterWords.told(

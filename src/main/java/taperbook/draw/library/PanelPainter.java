@@ -12,6 +12,7 @@ import taperbook.draw.TextRun.Anchor;
 import taperbook.draw.TextRun.Face;
 import taperbook.draw.Typeface;
 import taperbook.model.Curve;
+import taperbook.words.Labels;
 
 /** One panel of small multiples: grid, curve, the ring at its peak, and its texts. */
 final class PanelPainter {
@@ -101,7 +102,7 @@ final class PanelPainter {
     if (peak < 0) {
       texts.add(
           new TextRun(
-              SmallType.fitting("no power over charge", quiet, room),
+              SmallType.fitting(Labels.of("mark.no_power"), quiet, room),
               box.left() + box.width() / 2,
               box.top() + box.height() / 2,
               Anchor.MIDDLE,

@@ -9,6 +9,7 @@ import taperbook.draw.Painting;
 import taperbook.draw.Palette;
 import taperbook.draw.TextRun;
 import taperbook.draw.TextRun.Anchor;
+import taperbook.words.Labels;
 
 /**
  * Small multiples: the curves of several sessions, a panel each, all on the same axes.
@@ -86,18 +87,19 @@ record PanelSheet(
     double foot = style.height() - 0.75 * type.size();
     double right = area(style).right();
     TextRun x =
-        new TextRun("State of charge (%)", right, foot, Anchor.END, type.face(true, Palette.INK));
+        new TextRun(Labels.of("axis.soc"), right, foot, Anchor.END, type.face(true, Palette.INK));
     TextRun y =
         new TextRun(
-            "Charging power (kW)",
+            Labels.of("axis.power"),
             edge(style),
             head(style) + 1.3 * type.size(),
             Anchor.START,
             type.face(true, Palette.INK));
-    String how = panels.stream().anyMatch(Panel::hasGaps) ? " Dashes: long gaps." : "";
+    String ring = Labels.of("note.ring");
+    String how =
+        panels.stream().anyMatch(Panel::hasGaps) ? ring + " " + Labels.of("note.dashes") : ring;
     TextRun note =
-        new TextRun(
-            "Ring: peak." + how, edge(style), foot, Anchor.START, type.face(false, Palette.GREY));
+        new TextRun(how, edge(style), foot, Anchor.START, type.face(false, Palette.GREY));
     List<TextRun> texts = new ArrayList<>(List.of(x, y, note));
     texts.addAll(Headings.of(title, subtitle, edge(style), style));
     return texts;

@@ -10,6 +10,7 @@ import taperbook.draw.Painting;
 import taperbook.draw.Palette;
 import taperbook.draw.TextRun;
 import taperbook.draw.TextRun.Anchor;
+import taperbook.words.Labels;
 
 /**
  * A scatter plot of sessions with whiskers for their bounds.
@@ -112,8 +113,8 @@ record ScatterSheet(
     TextRun x = new TextRun(xTitle, plot.box().right(), foot, Anchor.END, bold);
     List<TextRun> texts = new ArrayList<>(List.of(x));
     texts.add(new TextRun(yTitle, edge, plot.box().top() - 1.25 * size, Anchor.START, bold));
-    String bounds = dots.stream().anyMatch(Dot::hasBounds) ? "Whiskers: bounds." : "";
-    String lines = (bounds + (equal ? " Dashes: both equal." : "")).strip();
+    String bounds = dots.stream().anyMatch(Dot::hasBounds) ? Labels.of("note.whiskers") : "";
+    String lines = (bounds + (equal ? " " + Labels.of("note.equal") : "")).strip();
     TextRun note = new TextRun(lines, edge, foot, Anchor.START, quiet);
     if (note.left() + note.width() * style.type().slack() < x.left() - size) {
       texts.add(note);

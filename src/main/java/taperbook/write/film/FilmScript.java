@@ -9,6 +9,7 @@ import taperbook.model.Fact;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.Session;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 import taperbook.write.page.FactTexts;
 
@@ -48,7 +49,7 @@ public final class FilmScript {
 
   private void heading(List<String> lines) {
     ReportPlan.Heading heading = result.plan().heading();
-    lines.add("# Script: " + escaped(heading.title()));
+    lines.add("# " + Labels.of("film.script", escaped(heading.title())));
     lines.add("");
     String author = heading.author().isEmpty() ? "" : "By " + escaped(heading.author()) + ", ";
     lines.add(author + plain(Wording.date(day)) + ".");
@@ -67,7 +68,7 @@ public final class FilmScript {
   /** What was known before the clock began. */
   private void before(List<String> lines) {
     Session session = result.main().session();
-    lines.add("## Before 0:00");
+    lines.add("## " + Labels.of("film.before"));
     lines.add("");
     lines.add("- " + escaped(plain(FactTexts.subject(session))));
     for (ConditionItem item : BEFORE) {
@@ -88,15 +89,15 @@ public final class FilmScript {
   private static void point(List<String> lines, TalkingPoint point) {
     lines.add("## " + TimeCode.of(point.seconds()));
     lines.add("");
-    lines.add("- On screen: " + escaped(point.caption()));
-    lines.add("- Say: " + escaped(point.words()));
-    lines.add("- Rests on: `" + String.join("`, `", point.ids()) + "`");
+    lines.add("- " + Labels.of("film.on_screen", escaped(point.caption())));
+    lines.add("- " + Labels.of("film.say", escaped(point.words())));
+    lines.add("- " + Labels.of("film.rests_on", "`" + String.join("`, `", point.ids()) + "`"));
     lines.add("");
   }
 
   private void caveats(List<String> lines) {
     if (!result.main().caveats().isEmpty()) {
-      lines.add("## Do not leave out");
+      lines.add("## " + Labels.of("film.caveats"));
       lines.add("");
       result.main().caveats().forEach(c -> lines.add("- " + escaped(plain(c.sentence()))));
     }

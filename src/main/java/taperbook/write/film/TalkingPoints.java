@@ -11,6 +11,7 @@ import taperbook.model.Session;
 import taperbook.model.SessionResult;
 import taperbook.model.SocWindow;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 import taperbook.words.SessionNames;
 
 /** The talking points of a session, in time order. A number that was withheld gives none. */
@@ -47,7 +48,7 @@ final class TalkingPoints {
             soc ->
                 add(
                     OptionalDouble.of(0),
-                    List.of("Plugged in at " + soc),
+                    List.of(Labels.of("caption.plugged_in", soc)),
                     "Plugged in at a displayed charge of " + full("start_soc") + ".",
                     List.of("start_soc")));
   }
@@ -59,7 +60,7 @@ final class TalkingPoints {
             power ->
                 add(
                     spoken.amount("peak_reached_time"),
-                    List.of("Peak: " + power + at("peak_reached_soc"), "Peak: " + power),
+                    peakCaptions(power),
                     "The power first reads its peak of "
                         + full("peak_power")
                         + spoken
@@ -70,8 +71,12 @@ final class TalkingPoints {
                     List.of("peak_power", "peak_reached_time", "peak_reached_soc")));
   }
 
-  private String at(String id) {
-    return spoken.value(id).map(soc -> " at " + soc).orElse("");
+  private List<String> peakCaptions(String power) {
+    String brief = Labels.of("caption.peak", power);
+    return spoken
+        .value("peak_reached_soc")
+        .map(soc -> List.of(Labels.of("caption.peak_at", power, soc), brief))
+        .orElse(List.of(brief));
   }
 
   private void hold() {
@@ -80,11 +85,11 @@ final class TalkingPoints {
     if (from.isEmpty() || length.isEmpty() || length.getAsDouble() <= 0) {
       return;
     }
-    String power = spoken.value("peak_power").orElse("Peak");
+    String power = spoken.value("peak_power").orElse(Labels.of("caption.the_peak"));
     String time = spoken.value("peak_hold_time").orElseThrow();
     add(
         OptionalDouble.of(from.getAsDouble() + length.getAsDouble()),
-        List.of(power + " held for " + time, "Held for " + time),
+        List.of(Labels.of("mark.held", power, time), Labels.of("caption.held", time)),
         "Here the peak ends: it was held for "
             + full("peak_hold_time")
             + ", within 2 % or one step of the display"
@@ -108,7 +113,7 @@ final class TalkingPoints {
             time ->
                 add(
                     spoken.amount(id),
-                    List.of("+" + distance.words() + " after " + time),
+                    List.of(Labels.of("caption.distance", distance.words(), time)),
                     "Charge for another "
                         + distance.words()
                         + ", on the "
@@ -127,7 +132,7 @@ final class TalkingPoints {
             time ->
                 add(
                     spoken.amount(id),
-                    List.of(percent + " % after " + time),
+                    List.of(Labels.of("mark.percent_after_time", percent, time)),
                     percent
                         + " % is reached after "
                         + full(id)
@@ -150,7 +155,7 @@ final class TalkingPoints {
             time ->
                 add(
                     spoken.secondsAt(window.to()),
-                    List.of(edges + " in " + time),
+                    List.of(Labels.of("mark.window", window.from(), window.to(), time)),
                     "From "
                         + edges
                         + " it took "
@@ -174,8 +179,8 @@ final class TalkingPoints {
         add(
             spoken.secondsAt(soc.getAsDouble()),
             List.of(
-                "Level with " + other + " at " + at,
-                "Level with " + names.letterOf(pair.other()) + " at " + at),
+                Labels.of("caption.level", other, at),
+                Labels.of("caption.level", names.letterOf(pair.other()), at)),
             "At "
                 + ofPair.full(id).orElseThrow()
                 + " of charge this curve crosses that of "
@@ -195,10 +200,9 @@ final class TalkingPoints {
         .value("end_soc")
         .ifPresent(
             soc -> {
-              String added = spoken.value("energy_added").map(e -> ", +" + e).orElse("");
               add(
                   spoken.amount("session_time"),
-                  List.of("End at " + soc + added, "End at " + soc),
+                  endCaptions(soc),
                   "The session ends at "
                       + full("end_soc")
                       + " of charge"
@@ -207,6 +211,14 @@ final class TalkingPoints {
                       + sentence(" Energy added: ", "energy_added"),
                   List.of("end_soc", "session_time", "energy_added"));
             });
+  }
+
+  private List<String> endCaptions(String soc) {
+    String brief = Labels.of("caption.end", soc);
+    return spoken
+        .value("energy_added")
+        .map(energy -> List.of(Labels.of("caption.end_with", soc, energy), brief))
+        .orElse(List.of(brief));
   }
 
   private String full(String id) {

@@ -11,6 +11,7 @@ import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
 import taperbook.model.ReportNumber;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** What stands at the top of a library: how much there is, and the sessions that stand out. */
@@ -63,10 +64,10 @@ final class Glance {
     String window = plan.window().from() + "\u00a0% to " + plan.window().to() + "\u00a0%";
     String distance = plan.distances().get(0).words().replace(' ', '\u00a0');
     List<Map<String, Object>> items = new ArrayList<>();
-    best("Shortest time to add " + distance, plan.firstTimeToAddId(), 1).ifPresent(items::add);
-    best("Highest peak power", "peak_power", -1).ifPresent(items::add);
-    best("Highest average power over time, " + window, plan.averagePowerId(), -1)
+    best(Labels.of("glance.time_to_add", distance), plan.firstTimeToAddId(), 1)
         .ifPresent(items::add);
+    best(Labels.of("glance.peak"), "peak_power", -1).ifPresent(items::add);
+    best(Labels.of("glance.average", window), plan.averagePowerId(), -1).ifPresent(items::add);
     return items;
   }
 

@@ -12,6 +12,7 @@ import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
 import taperbook.model.ReportNumber;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 import taperbook.words.PlainDigits;
 import taperbook.words.Wording;
 
@@ -45,20 +46,22 @@ final class LibraryTable {
   }
 
   private Map<String, String> heads() {
-    String window = (plan.window().from() + " % to " + plan.window().to() + " %");
+    int from = plan.window().from();
+    int to = plan.window().to();
     Map<String, String> heads = new LinkedHashMap<>();
-    heads.put("start_soc", "Charge at start");
-    heads.put("end_soc", "Charge at end");
-    heads.put("peak_power", "Peak power");
-    heads.put("peak_hold_time", "Peak held for");
-    heads.put(plan.windowTimeId(), whole("Time, " + window));
-    heads.put(plan.averagePowerId(), whole("Average power over time, " + window));
-    heads.put("energy_per_soc", "Energy for each per cent");
-    heads.put("driven_range_full", "Driven range, full battery");
+    heads.put("start_soc", Labels.of("column.start_soc"));
+    heads.put("end_soc", Labels.of("column.end_soc"));
+    heads.put("peak_power", Labels.of("number.peak_power"));
+    heads.put("peak_hold_time", Labels.of("column.peak_hold_time"));
+    heads.put(plan.windowTimeId(), whole(Labels.of("column.window_time", from, to)));
+    heads.put(plan.averagePowerId(), whole(Labels.of("number.average_power", from, to)));
+    heads.put("energy_per_soc", Labels.of("number.energy_per_soc"));
+    heads.put("driven_range_full", Labels.of("column.driven_range"));
     for (WantedDistance distance : plan.distances()) {
-      heads.put(plan.timeToAddId(distance), whole("Time to add " + distance.words()));
+      heads.put(
+          plan.timeToAddId(distance), whole(Labels.of("column.time_to_add", distance.words())));
     }
-    heads.put(LibraryPlan.BATTERY_TEMPERATURE, "Battery at start");
+    heads.put(LibraryPlan.BATTERY_TEMPERATURE, Labels.of("column.battery_temperature"));
     return heads;
   }
 

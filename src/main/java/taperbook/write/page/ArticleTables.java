@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import taperbook.model.ReportResult;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 import taperbook.write.page.ArticleTable.Cell;
 
@@ -23,24 +25,34 @@ public final class ArticleTables {
     ArticleTables all = new ArticleTables();
     all.add(
         "milestones",
-        List.of("State of charge", "Time", "Energy added", "Power there", "Distance added"),
+        heads(
+            "head.soc",
+            "head.time",
+            "number.energy_added",
+            "head.power_there",
+            "head.distance_added"),
         List.of("mark", "time", "energy", "power", "distance"),
         tables.milestones());
     all.add(
         "distances",
-        List.of("Distance", "Charge needed", "Driven basis", "By energy", "Rated basis"),
+        heads(
+            "head.distance",
+            "head.charge_needed",
+            "head.driven_basis",
+            "head.by_energy",
+            "head.rated_basis"),
         List.of("distance", "soc", "driven", "energy", "rated"),
         tables.distances());
     all.add(
         "segments",
-        List.of("Stretch", "From", "Until", "Mean power", "Slope"),
+        heads("head.stretch", "head.from", "head.until", "head.mean_power", "head.slope"),
         List.of("kind", "from", "to", "power", "slope"),
         curve.segments());
     all.numbers("curve", curve.curve());
     all.numbers("energy", curve.energy());
     all.add(
         "checks",
-        List.of("Quantity", "One way", "Another way", "Verdict"),
+        heads("head.quantity", "head.one_way", "head.another_way", "head.verdict"),
         List.of("title", "first", "second", "verdict"),
         tables.checks());
     all.range(new RangeBasis(result.main(), views).map());
@@ -54,14 +66,20 @@ public final class ArticleTables {
     facts("range test", rows(range.get("facts")));
     add(
         "legs",
-        List.of("Leg", "Distance", "Time", "Energy used", "Charge at start", "Charge at end"),
+        heads(
+            "head.leg",
+            "head.distance",
+            "head.time",
+            "head.energy_used",
+            "column.start_soc",
+            "column.end_soc"),
         List.of("name", "distance", "duration", "energy", "start", "end"),
         rows(range.get("legs")));
   }
 
   /** One column for each session; the session is named by its letter and words. */
   private void comparison(Map<String, Object> comparison) {
-    List<String> head = new ArrayList<>(List.of("Number"));
+    List<String> head = new ArrayList<>(heads("head.number"));
     rows(comparison.get("sessions")).forEach(s -> head.add(s.get("letter") + " " + s.get("words")));
     compared("comparison", head, rows(comparison.get("common")));
     compared("as recorded", head, rows(comparison.get("recorded")));
@@ -80,11 +98,15 @@ public final class ArticleTables {
   private void numbers(String name, List<Map<String, Object>> numbers) {
     List<List<Cell>> rows =
         numbers.stream().map(n -> List.of(cell(n.get("label")), Cell.of(n))).toList();
-    tables.put(name, new ArticleTable(List.of("Number", "Value"), rows));
+    tables.put(name, new ArticleTable(heads("head.number", "head.value"), rows));
   }
 
   private void facts(String name, List<Map<String, Object>> facts) {
-    add(name, List.of("Item", "As stated", "How known"), List.of("item", "value", "known"), facts);
+    add(
+        name,
+        heads("head.item", "head.as_stated", "head.how_known"),
+        List.of("item", "value", "known"),
+        facts);
   }
 
   private void add(
@@ -107,5 +129,9 @@ public final class ArticleTables {
   @SuppressWarnings("unchecked")
   private static List<Map<String, Object>> rows(@org.jspecify.annotations.Nullable Object list) {
     return list == null ? List.of() : (List<Map<String, Object>>) list;
+  }
+
+  private static List<String> heads(String... keys) {
+    return Stream.of(keys).map(key -> Labels.of(key)).toList();
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import taperbook.model.ConditionItem;
 import taperbook.model.Fact;
 import taperbook.model.Session;
+import taperbook.words.Labels;
 
 /** What a reader asks first about a session: what decides how fast it could be at all. */
 final class DayConditions {
@@ -14,11 +15,12 @@ final class DayConditions {
 
   private static final List<Asked> ASKED =
       List.of(
-          new Asked(ConditionItem.BATTERY_TEMPERATURE_AT_START, "Battery at start"),
-          new Asked(ConditionItem.PRECONDITIONED, "Preconditioned"),
-          new Asked(ConditionItem.AMBIENT_TEMPERATURE, "Air"),
-          new Asked(ConditionItem.STATION_RATED_POWER, "Station rated"),
-          new Asked(ConditionItem.STATION_SHARED, "Station shared"));
+          new Asked(
+              ConditionItem.BATTERY_TEMPERATURE_AT_START, Labels.of("column.battery_temperature")),
+          new Asked(ConditionItem.PRECONDITIONED, Labels.of("head.preconditioned")),
+          new Asked(ConditionItem.AMBIENT_TEMPERATURE, Labels.of("head.air")),
+          new Asked(ConditionItem.STATION_RATED_POWER, Labels.of("head.station_rated")),
+          new Asked(ConditionItem.STATION_SHARED, Labels.of("head.station_shared")));
 
   private DayConditions() {}
 

@@ -11,6 +11,7 @@ import taperbook.model.RoadTopic;
 import taperbook.model.RoadWishes;
 import taperbook.model.SessionResult;
 import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 import taperbook.words.SessionNames;
 
 /** The chapter on the road: only what the report asks for. */
@@ -143,8 +144,8 @@ final class RoadPart {
   /** Measured beside corrected. */
   private List<Map<String, Object>> standard() {
     return List.of(
-        pair("Range of a full battery", "driven_range_full", "standard_range"),
-        pair("Consumption", "consumption", "standard_consumption"));
+        pair(Labels.of("head.full_range"), "driven_range_full", "standard_range"),
+        pair(Labels.of("head.consumption"), "consumption", "standard_consumption"));
   }
 
   private Map<String, Object> pair(String label, String measured, String corrected) {

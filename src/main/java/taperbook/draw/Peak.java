@@ -3,7 +3,9 @@ package taperbook.draw;
 import java.util.List;
 import java.util.Optional;
 import taperbook.model.Curve;
+import taperbook.model.Unit;
 import taperbook.words.Labels;
+import taperbook.words.Wording;
 
 /** How the two power charts speak of the peak and of how long it was held. */
 final class Peak {
@@ -22,7 +24,8 @@ final class Peak {
 
   /** The peak as measured, or as read from the curve. */
   String power(PlotLine line) {
-    return said.value("peak_power").orElseGet(() -> Said.plain(line.y(line.peak())) + "\u00a0kW");
+    return said.value("peak_power")
+        .orElseGet(() -> Said.plain(line.y(line.peak())) + "\u00a0" + Wording.name(Unit.KILOWATT));
   }
 
   /** The mark of a hold between two abscissae, or of the peak alone where there was none. */

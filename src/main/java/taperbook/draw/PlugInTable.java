@@ -14,8 +14,10 @@ import taperbook.model.Estimate;
 import taperbook.model.ReportResult;
 import taperbook.model.RoadTopic;
 import taperbook.model.RoadWishes;
+import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 import taperbook.words.Labels;
+import taperbook.words.Wording;
 
 /**
  * The grid of minutes by where one plugs in and how far one wants to go. Each cell says its minutes
@@ -127,14 +129,19 @@ final class PlugInTable implements Painting {
     Face small = new Face(style.type().tick(), false, Palette.INK);
     double middle = box.top() + box.height() / 2;
     if (style.isSmall()) {
-      String whole = Math.round(time.get().value() / SECONDS_PER_MINUTE) + "\u00a0min";
+      String whole =
+          Math.round(time.get().value() / SECONDS_PER_MINUTE)
+              + "\u00a0"
+              + Wording.name(Unit.MINUTE);
       texts.add(text(whole, x, middle, Anchor.MIDDLE, value));
       return;
     }
     double line = style.type().label() * 0.62;
     texts.add(
         text(
-            minutes(time.get().value(), RoundingMode.HALF_EVEN) + "\u00a0min",
+            minutes(time.get().value(), RoundingMode.HALF_EVEN)
+                + "\u00a0"
+                + Wording.name(Unit.MINUTE),
             x,
             middle - line,
             Anchor.MIDDLE,
@@ -143,9 +150,10 @@ final class PlugInTable implements Painting {
   }
 
   private static String between(Estimate time) {
-    return minutes(time.bounds().low(), RoundingMode.FLOOR)
-        + " to "
-        + minutes(time.bounds().high(), RoundingMode.CEILING);
+    return Labels.of(
+        "wording.range",
+        minutes(time.bounds().low(), RoundingMode.FLOOR),
+        minutes(time.bounds().high(), RoundingMode.CEILING));
   }
 
   private static String minutes(double seconds, RoundingMode rounding) {

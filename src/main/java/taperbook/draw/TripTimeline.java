@@ -11,8 +11,10 @@ import taperbook.draw.TextRun.Face;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 import taperbook.model.Trip;
+import taperbook.model.Unit;
 import taperbook.words.Labels;
 import taperbook.words.SessionNames;
+import taperbook.words.Wording;
 
 /** The trip as a lane of time for each car: ways driven, and stops with the charge at both ends. */
 final class TripTimeline implements Painting {
@@ -173,7 +175,10 @@ final class TripTimeline implements Painting {
       double x = bar.left() + (stop.plugged() + stop.to()) / 2 * pixelsPerSecond;
       String charge =
           Labels.of("wording.range", Math.round(stop.arrivalSoc()), percent(stop.unplugSoc()));
-      String minutes = Math.round((stop.to() - stop.plugged()) / SECONDS_PER_MINUTE) + "\u00a0min";
+      String minutes =
+          Math.round((stop.to() - stop.plugged()) / SECONDS_PER_MINUTE)
+              + "\u00a0"
+              + Wording.name(Unit.MINUTE);
       double half = Typeface.width(charge, false, face.size()) * style.type().slack() / 2;
       if (x - half > last + style.type().tick() * 0.6) {
         texts.add(new TextRun(charge, x, above, Anchor.MIDDLE, face));
@@ -205,7 +210,7 @@ final class TripTimeline implements Painting {
       double x = box.left() + box.width() * hour * SECONDS_PER_HOUR / longest;
       g.draw(new Line2D.Double(x, y, x, y + style.type().tick() * 0.35));
       Anchor anchor = hour == 0 ? Anchor.START : Anchor.MIDDLE;
-      String words = hour == 0 ? "0\u00a0h" : String.valueOf(hour);
+      String words = hour == 0 ? "0\u00a0" + Wording.name(Unit.HOUR) : String.valueOf(hour);
       texts.add(new TextRun(words, x, y + style.type().tick() * 1.5, anchor, face));
     }
   }

@@ -10,7 +10,9 @@ import taperbook.draw.Said;
 import taperbook.draw.Telling;
 import taperbook.draw.compare.Lineup.Entry;
 import taperbook.model.SocWindow;
+import taperbook.model.Unit;
 import taperbook.words.Labels;
+import taperbook.words.Wording;
 
 /** The chart of power over state of charge, of all sessions. */
 final class PowersOverSoc {
@@ -56,7 +58,7 @@ final class PowersOverSoc {
 
   private static String peak(Entry entry) {
     PlotLine line = entry.line();
-    String read = Said.plain(line.y(line.peak())) + "\u00a0kW";
+    String read = Said.plain(line.y(line.peak())) + "\u00a0" + Wording.name(Unit.KILOWATT);
     return entry.member().said().value("peak_power").orElse(read);
   }
 

@@ -28,6 +28,9 @@ final class PlainDecimal {
   static Optional<CellNumber> read(String text, int from, int to) {
     boolean minus = from < to && text.charAt(from) == '-';
     int begin = minus ? from + 1 : from;
+    if (to - begin > MOST_DIGITS + 1) {
+      return Optional.empty();
+    }
     int point = -1;
     long digits = 0;
     for (int i = begin; i < to; i++) {
@@ -37,9 +40,6 @@ final class PlainDecimal {
       } else if (c == '.' && point < 0 && i > begin && i + 1 < to) {
         point = i;
       } else {
-        return Optional.empty();
-      }
-      if (i - begin > MOST_DIGITS) {
         return Optional.empty();
       }
     }

@@ -18,6 +18,9 @@ import taperbook.write.text.ArticlePart;
 final class LibraryModel {
   private static final String SCRIPT = "library.js";
 
+  /** With more charts the page would be too heavy for the very screens that they are narrow for. */
+  private static final int MOST_DRAWN_TWICE = 6;
+
   private final LibraryJob job;
   private final List<ArticlePart> article;
 
@@ -47,7 +50,8 @@ final class LibraryModel {
     model.put("attached", !job.attached().isEmpty());
     model.put("mostAttached", LibraryJob.MOST_ATTACHED_BYTES / 1_000_000 + "\u00a0MB");
     Map<String, Object> figures = new LinkedHashMap<>();
-    job.figures().forEach(f -> figures.put(f.id(), figure(f)));
+    boolean narrow = job.figures().size() <= MOST_DRAWN_TWICE;
+    job.figures().forEach(f -> figures.put(f.id(), figure(f, narrow)));
     List<String> shown = article.stream().map(ArticlePart::figure).toList();
     model.put("article", parts(figures));
     model.put(
@@ -74,14 +78,14 @@ final class LibraryModel {
     return job.templates().texts().getOrDefault(name, "").replace("\r\n", "\n");
   }
 
-  private static Map<String, Object> figure(Figure figure) {
+  private static Map<String, Object> figure(Figure figure, boolean narrow) {
     return Map.of(
         "id", figure.id(),
         "title", figure.title(),
         "caption", figure.caption(),
         "alt", figure.textAlternative(),
         "svg", markup(figure.svg()),
-        "narrow", markup(figure.narrowSvg()));
+        "narrow", markup(narrow ? figure.narrowSvg() : ""));
   }
 
   private static Object markup(String html) {

@@ -127,7 +127,7 @@ final class EndToEndTest {
         .as(place.err())
         .isEqualTo(ExitStatus.DONE);
     assertThat(place.text("reports/veldt-long-plateau/report.html"))
-        .contains("peaked at 160 kW.")
+        .contains("peaked at 160&nbsp;kW.")
         .doesNotContain("deliberate");
   }
 

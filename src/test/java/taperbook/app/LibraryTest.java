@@ -39,7 +39,9 @@ final class LibraryTest {
             "library  made: reports/library/, 25 files\n"
                 + "  5 sessions, 55 numbers, "
                 + count(place.text("reports/library/numbers.csv"), "withheld")
-                + " withheld; nothing left out\n");
+                + " withheld; nothing left out\n  open "
+                + place.path("reports/library/report.html")
+                + "\n");
     assertThat(place.files("reports/library").keySet())
         .filteredOn(path -> path.startsWith("data/"))
         .hasSize(14);

@@ -213,7 +213,7 @@ final class ReportProblemsTest {
   @Test
   void printsTheReasonInPlaceOfAWithheldNumber() {
     assertThat(html("It took ${number(\"time_to_soc_100\")}.\n"))
-        .contains("It took withheld (the readings end at 90 %).");
+        .contains("It took withheld (the readings end at 90&nbsp;%).");
   }
 
   private static List<Problem> problems(String article) {

@@ -88,6 +88,7 @@ public final class LookKeeper implements AutoCloseable {
     LookBook.Section section = known == null ? null : known.section(report);
     if (section == null
         || !section.holds(root)
+        || Standing.isLocked(reports, report)
         || !Standing.isWhole(reports, report, section.fingerprint)) {
       return false;
     }

@@ -89,6 +89,7 @@ public final class QuickLook {
       if (section == null
           || name.equals(LookBook.FOLDERS)
           || !section.holds(root)
+          || Standing.isLocked(reports, name)
           || !Standing.isWhole(reports, name, section.fingerprint)) {
         return false;
       }

@@ -41,9 +41,7 @@ public final class Standing {
 
   /** True if a report was made from this fingerprint, is all there, and no run is at work on it. */
   public static boolean isWhole(Path reports, String name, String fingerprint) {
-    if (isThere(old(reports, name))
-        || isThere(fresh(reports, name))
-        || isThere(lock(reports, name))) {
+    if (isThere(old(reports, name)) || isThere(fresh(reports, name))) {
       return false;
     }
     Path folder = reports.resolve(name);
@@ -61,6 +59,11 @@ public final class Standing {
     } catch (IOException e) {
       return false;
     }
+  }
+
+  /** True if a run is at work on a report, or was killed at work. */
+  static boolean isLocked(Path reports, String name) {
+    return isThere(lock(reports, name));
   }
 
   private static boolean isThere(Path path) {

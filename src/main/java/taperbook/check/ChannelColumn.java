@@ -35,8 +35,7 @@ final class ChannelColumn {
   private final Scaling scaling;
   private double step = Double.POSITIVE_INFINITY;
   private double previous = Double.NaN;
-  private String previousCell = "";
-  private int previousLine;
+  private Optional<CsvRow> previousRow = Optional.empty();
 
   ChannelColumn(Channel channel, Column column, NumberReader numbers, ProblemLog log) {
     this.channel = channel;
@@ -54,40 +53,47 @@ final class ChannelColumn {
   }
 
   boolean isBlankIn(CsvRow row) {
-    return row.cell(column.index()).isEmpty();
+    return row.isBlankAt(column.index());
   }
 
   /** Reads the row's cell, if it is not blank; keeps the value if the row's time is known. */
   void read(CsvRow row, OptionalDouble second) {
-    String cell = row.cell(column.index());
-    if (cell.isEmpty()) {
+    if (isBlankIn(row)) {
       return;
     }
-    Optional<CellNumber> number = numbers.read(cell, row.line(), column.number(), expected);
+    Optional<CellNumber> number = numbers.read(row, column, expected);
     if (number.isEmpty()) {
       return;
     }
     double amount = scaling.amount(number.get().value());
     double value = unit.toBase(amount);
     if (!range.contains(value)) {
-      log.add(
-          ProblemCode.CELL_OUT_OF_RANGE,
-          row.line(),
-          column.number(),
-          column.scale().isNone()
-              ? Quoted.of(cell)
-              : Quoted.of(cell) + ", by columns.csv " + plain(amount) + " " + unit.symbol(),
-          expected,
-          column.scale().isNone()
-              ? "correct the value, or the unit in the column head"
-              : "correct unit, factor or offset in columns.csv, or the value");
+      tellRange(row, amount);
       return;
     }
-    compare(value, cell, row.line());
+    compare(value, row);
     step = Math.min(step, scaling.step(number.get().step()));
     if (second.isPresent()) {
       readings.add(second.getAsDouble(), value, row.line());
     }
+  }
+
+  private void tellRange(CsvRow row, double amount) {
+    String written = Quoted.of(cellIn(row));
+    boolean own = column.scale().isNone();
+    log.add(
+        ProblemCode.CELL_OUT_OF_RANGE,
+        row.line(),
+        column.number(),
+        own ? written : written + ", by columns.csv " + plain(amount) + " " + unit.symbol(),
+        expected,
+        own
+            ? "correct the value, or the unit in the column head"
+            : "correct unit, factor or offset in columns.csv, or the value");
+  }
+
+  private String cellIn(CsvRow row) {
+    return row.cell(column.index());
   }
 
   /** Judges what can only be judged with all readings at hand: falls of an energy counter. */
@@ -129,6 +135,11 @@ final class ChannelColumn {
   /** Times of the readings, s. */
   double[] seconds() {
     return readings.seconds();
+  }
+
+  /** Number of readings. */
+  int size() {
+    return readings.size();
   }
 
   /** Lines of the readings. */
@@ -212,28 +223,32 @@ final class ChannelColumn {
         clockHalfStep);
   }
 
-  private void compare(double value, String cell, int line) {
+  private void compare(double value, CsvRow row) {
     if (value < previous && channel == Channel.SOC) {
       log.add(
           ProblemCode.SOC_FALLS,
-          line,
+          row.line(),
           column.number(),
-          fall(cell),
+          fall(row),
           "a state of charge that does not fall during charging; the value is kept",
           "correct it, if it is a slip");
     } else if (value < previous && isCounter()) {
-      falls.add(new Fall(readings.size(), line, fall(cell)));
+      falls.add(new Fall(readings.size(), row.line(), fall(row)));
     }
     previous = value;
-    previousCell = cell;
-    previousLine = line;
+    previousRow = Optional.of(row);
   }
 
   private boolean isCounter() {
     return channel == Channel.ENERGY_ADDED || channel == Channel.STATION_ENERGY;
   }
 
-  private String fall(String cell) {
-    return Quoted.of(cell) + " after " + Quoted.of(previousCell) + " on line " + previousLine;
+  private String fall(CsvRow row) {
+    CsvRow previous = previousRow.orElseThrow();
+    return Quoted.of(cellIn(row))
+        + " after "
+        + Quoted.of(cellIn(previous))
+        + " on line "
+        + previous.line();
   }
 }

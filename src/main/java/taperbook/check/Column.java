@@ -1,6 +1,7 @@
 package taperbook.check;
 
 import java.util.OptionalInt;
+import taperbook.read.CsvRow;
 
 /**
  * A column that a file has.
@@ -17,6 +18,12 @@ record Column(
   /** A column that is written as this program's own files are. */
   Column(String name, int index, String unit) {
     this(name, index, unit, Scale.NONE, ClockForm.ISO, OptionalInt.empty());
+  }
+
+  /** Its cell in a row, after that of its date if there is one; empty if there is no time. */
+  String cellIn(CsvRow row) {
+    String own = row.cell(index);
+    return own.isEmpty() || dateIndex.isEmpty() ? own : row.cell(dateIndex.getAsInt()) + " " + own;
   }
 
   /** Number of its cell from 1, as problems give it. */

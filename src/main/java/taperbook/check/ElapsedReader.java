@@ -7,6 +7,7 @@ import taperbook.model.Unit;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
 import taperbook.problem.Quoted;
+import taperbook.read.CsvRow;
 
 /** Reads elapsed times: minutes and seconds, hours with both, or a number of one unit. */
 final class ElapsedReader implements TimeReader {
@@ -53,14 +54,33 @@ final class ElapsedReader implements TimeReader {
     };
   }
 
+  @Override
+  public Optional<TimeReading> read(CsvRow row, Column column) {
+    if (plain.isEmpty() || column.dateIndex().isPresent()) {
+      return TimeReader.super.read(row, column);
+    }
+    Optional<CellNumber> number = numbers.read(row, column, expectedNumber);
+    if (number.isEmpty()) {
+      return Optional.empty();
+    }
+    TimeReading time = time(plain.get(), number.get());
+    if (RANGE.contains(time.seconds())) {
+      return Optional.of(time);
+    }
+    tellRange(row.cell(column.index()), row.line(), column.number(), expectedNumber);
+    return Optional.empty();
+  }
+
   private Optional<TimeReading> readNumber(Unit in, String cell, int line, int column) {
     return numbers
         .read(cell, line, column, expectedNumber)
-        .map(
-            n ->
-                new TimeReading(
-                    in.toBase(scaling.amount(n.value())), in.toBase(scaling.step(n.step()))))
+        .map(n -> time(in, n))
         .filter(t -> inRange(t, cell, line, column, expectedNumber));
+  }
+
+  private TimeReading time(Unit in, CellNumber number) {
+    return new TimeReading(
+        in.toBase(scaling.amount(number.value())), in.toBase(scaling.step(number.step())));
   }
 
   private Optional<TimeReading> readColons(Pattern form, String cell, int line, int column) {
@@ -82,15 +102,19 @@ final class ElapsedReader implements TimeReader {
   private boolean inRange(TimeReading time, String cell, int line, int column, String expected) {
     boolean inRange = RANGE.contains(time.seconds());
     if (!inRange) {
-      log.add(
-          ProblemCode.CELL_OUT_OF_RANGE,
-          line,
-          column,
-          Quoted.of(cell),
-          expected,
-          "count the time from plugging in");
+      tellRange(cell, line, column, expected);
     }
     return inRange;
+  }
+
+  private void tellRange(String cell, int line, int column, String expected) {
+    log.add(
+        ProblemCode.CELL_OUT_OF_RANGE,
+        line,
+        column,
+        Quoted.of(cell),
+        expected,
+        "count the time from plugging in");
   }
 
   private String expected() {

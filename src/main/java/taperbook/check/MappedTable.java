@@ -92,21 +92,23 @@ final class MappedTable {
 
   /** The row with nothing where a mark says that a value is missing. */
   private CsvRow clean(CsvRow row) {
-    List<String> cells = row.cells();
+    CsvRow clean = row;
     for (ColumnMap.Entry entry : map.entries()) {
       int index = at(entry.item());
-      if (index < cells.size() && isMark(cells.get(index), entry)) {
-        cells = new ArrayList<>(cells);
+      if (hasMarks(entry) && index < row.size() && isMark(row.cell(index), entry)) {
+        List<String> cells = new ArrayList<>(clean.cells());
         cells.set(index, "");
+        clean = new CsvRow(row.line(), cells);
       }
     }
-    return new CsvRow(row.line(), cells);
+    return clean;
+  }
+
+  private boolean hasMarks(ColumnMap.Entry entry) {
+    return !entry.marks().isEmpty() || !map.whole().marks().isEmpty();
   }
 
   private boolean isMark(String cell, ColumnMap.Entry entry) {
-    if (entry.marks().isEmpty() && map.whole().marks().isEmpty()) {
-      return false;
-    }
     String plain = cell.strip().toLowerCase(Locale.ROOT);
     return isMark(plain, entry.marks()) || isMark(plain, map.whole().marks());
   }

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
 import taperbook.problem.Quoted;
+import taperbook.read.CsvRow;
 
 /**
  * Reads the numbers of one file: plain decimal digits, a point or, where no comma parts the cells,
@@ -84,6 +85,16 @@ final class NumberReader {
       return plain;
     }
     return readAny(cell, line, column, expected);
+  }
+
+  /** The number in a cell of a row that is not blank, read without a string of its own. */
+  Optional<CellNumber> read(CsvRow row, Column column, String expected) {
+    int index = column.index();
+    Optional<CellNumber> plain = PlainDecimal.read(row.text(), row.begin(index), row.end(index));
+    if (plain.isPresent() && agrees(plain.get().lastPlace() < 0 ? "." : "", row.line())) {
+      return plain;
+    }
+    return readAny(row.cell(index), row.line(), column.number(), expected);
   }
 
   private Optional<CellNumber> readAny(String cell, int line, int column, String expected) {

@@ -21,29 +21,34 @@ final class PlainDecimal {
 
   /** The number, if the text is of that kind. */
   static Optional<CellNumber> read(String text) {
-    int length = text.length();
-    int begin = length > 0 && text.charAt(0) == '-' ? 1 : 0;
+    return read(text, 0, text.length());
+  }
+
+  /** The number in a stretch of a text, if it is of that kind. */
+  static Optional<CellNumber> read(String text, int from, int to) {
+    boolean minus = from < to && text.charAt(from) == '-';
+    int begin = minus ? from + 1 : from;
+    if (to - begin > MOST_DIGITS + 1) {
+      return Optional.empty();
+    }
     int point = -1;
     long digits = 0;
-    for (int i = begin; i < length; i++) {
+    for (int i = begin; i < to; i++) {
       char c = text.charAt(i);
       if (c >= '0' && c <= '9') {
         digits = 10 * digits + (c - '0');
-      } else if (c == '.' && point < 0 && i > begin && i + 1 < length) {
+      } else if (c == '.' && point < 0 && i > begin && i + 1 < to) {
         point = i;
       } else {
         return Optional.empty();
       }
-      if (i - begin > MOST_DIGITS) {
-        return Optional.empty();
-      }
     }
-    int count = length - begin - (point < 0 ? 0 : 1);
+    int count = to - begin - (point < 0 ? 0 : 1);
     if (count == 0 || count > MOST_DIGITS) {
       return Optional.empty();
     }
-    int decimals = point < 0 ? 0 : length - point - 1;
+    int decimals = point < 0 ? 0 : to - point - 1;
     double value = digits / CellNumber.powerOfTen(decimals);
-    return Optional.of(new CellNumber(begin == 1 ? -value : value, -decimals));
+    return Optional.of(new CellNumber(minus ? -value : value, -decimals));
   }
 }

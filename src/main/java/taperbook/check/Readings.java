@@ -136,17 +136,18 @@ final class Readings {
   }
 
   private void read(CsvRow row) {
-    String note = noteColumn.map(c -> row.cell(c.index())).orElse("");
-    if (note.isEmpty() && !hasTime(row) && channels.stream().allMatch(c -> c.isBlankIn(row))) {
+    boolean noted = noteColumn.isPresent() && !row.isBlankAt(noteColumn.get().index());
+    if (!noted && !hasTime(row) && channels.stream().allMatch(c -> c.isBlankIn(row))) {
       return;
     }
     OptionalDouble second = time.isPresent() ? time.get().read(row) : OptionalDouble.empty();
     for (int i = 0; i < channels.size(); i++) {
       channels.get(i).read(row, second);
     }
-    if (!note.isEmpty()) {
-      second.ifPresent(
-          s -> notes.add(new Session.Note(s, note, new RowRef(table.file(), row.line()))));
+    if (noted && second.isPresent()) {
+      String note = row.cell(noteColumn.get().index());
+      RowRef place = new RowRef(table.file(), row.line());
+      notes.add(new Session.Note(second.getAsDouble(), note, place));
     }
   }
 

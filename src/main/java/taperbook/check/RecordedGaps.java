@@ -37,7 +37,8 @@ final class RecordedGaps {
     tell(rhythm, lines, column, "no row", log);
     for (ChannelColumn channel : channels) {
       // A display that is written down when it changes has no rhythm of its own.
-      if (channel.lines().length >= 0.9 * lines.length) {
+      // One that is written in all rows has their gaps, which are told.
+      if (channel.size() >= 0.9 * lines.length && channel.size() < lines.length) {
         String what = "no reading of " + channel.channel().columnName();
         tell(new Rhythm(channel.seconds()), channel.lines(), channel.columnNumber(), what, log);
       }

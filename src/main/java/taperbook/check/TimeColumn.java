@@ -23,8 +23,7 @@ final class TimeColumn {
   private double stepSeconds = Double.POSITIVE_INFINITY;
   private double firstSecond = Double.NaN;
   private double previousSecond = Double.NaN;
-  private String previousCell = "";
-  private int previousLine;
+  private Optional<CsvRow> previousRow = Optional.empty();
   private final Series times = new Series();
 
   private TimeColumn(Column column, TimeReader reader, ProblemLog log) {
@@ -64,21 +63,12 @@ final class TimeColumn {
   }
 
   boolean isBlankIn(CsvRow row) {
-    return row.cell(column.index()).isEmpty();
-  }
-
-  /** The cell that holds the time, after that of its date if there is one. */
-  private String cellIn(CsvRow row) {
-    String time = row.cell(column.index());
-    return time.isEmpty() || column.dateIndex().isEmpty()
-        ? time
-        : row.cell(column.dateIndex().getAsInt()) + " " + time;
+    return row.isBlankAt(column.index());
   }
 
   /** The time of a row in seconds, if it has one that is understood. */
   OptionalDouble read(CsvRow row) {
-    String cell = cellIn(row);
-    if (cell.isEmpty()) {
+    if (isBlankIn(row)) {
       log.add(
           ProblemCode.TIME_MISSING,
           row.line(),
@@ -89,9 +79,12 @@ final class TimeColumn {
       return OptionalDouble.empty();
     }
     written++;
-    Optional<TimeReading> time = reader.read(cell, row.line(), column.number());
-    time.ifPresent(t -> follow(t, cell, row.line()));
-    return time.map(t -> OptionalDouble.of(t.seconds())).orElse(OptionalDouble.empty());
+    Optional<TimeReading> time = reader.read(row, column);
+    if (time.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    follow(time.get(), row);
+    return OptionalDouble.of(time.get().seconds());
   }
 
   /** Number of rows that had a time written in them, understood or not. */
@@ -109,27 +102,30 @@ final class TimeColumn {
     return new Interval(firstSecond, previousSecond);
   }
 
-  private void follow(TimeReading time, String cell, int line) {
+  private void follow(TimeReading time, CsvRow row) {
     if (time.seconds() < previousSecond) {
-      tellBack(time.seconds(), cell, line);
+      previousRow.ifPresent(previous -> tellBack(time.seconds(), row, previous));
     }
     if (Double.isNaN(firstSecond)) {
       firstSecond = time.seconds();
     }
     stepSeconds = Math.min(stepSeconds, time.stepSeconds());
     previousSecond = time.seconds();
-    times.add(previousSecond, previousSecond, line);
-    previousCell = cell;
-    previousLine = line;
+    times.add(previousSecond, previousSecond, row.line());
+    previousRow = Optional.of(row);
   }
 
-  private void tellBack(double second, String cell, int line) {
+  private void tellBack(double second, CsvRow row, CsvRow previous) {
     boolean summerTimeEnds = reader.isLocal() && HourJump.back(previousSecond, second);
     log.add(
         ProblemCode.TIME_GOES_BACK,
-        line,
+        row.line(),
         column.number(),
-        Quoted.of(cell) + " after " + Quoted.of(previousCell) + " on line " + previousLine,
+        Quoted.of(column.cellIn(row))
+            + " after "
+            + Quoted.of(column.cellIn(previous))
+            + " on line "
+            + previous.line(),
         summerTimeEnds
             ? "a time that is not before the one above; clocks go back an hour where daylight"
                 + " saving ends"

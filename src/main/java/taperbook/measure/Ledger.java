@@ -2,6 +2,7 @@ package taperbook.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Numbers;
@@ -20,11 +21,24 @@ final class Ledger {
 
   private final String session;
   private final List<Caveat> caveats;
+  private final Predicate<String> wanted;
   private final List<ReportNumber> numbers = new ArrayList<>();
 
+  /** A ledger of all numbers. */
   Ledger(String session, List<Caveat> caveats) {
+    this(session, caveats, id -> true);
+  }
+
+  /** A ledger that keeps the numbers whose ids are wanted. */
+  Ledger(String session, List<Caveat> caveats, Predicate<String> wanted) {
     this.session = session;
     this.caveats = List.copyOf(caveats);
+    this.wanted = wanted;
+  }
+
+  /** False if a number need not be worked out. */
+  boolean wants(Entry entry) {
+    return wanted.test(entry.id());
   }
 
   void measured(Entry entry, Estimate estimate, List<RowRef> rows) {
@@ -56,6 +70,9 @@ final class Ledger {
   }
 
   private void add(Entry entry, Outcome outcome, List<RowRef> rows, List<Caveat> concerned) {
+    if (!wants(entry)) {
+      return;
+    }
     numbers.add(
         new ReportNumber(
             entry.id(),

@@ -62,7 +62,8 @@ public final class LibraryMeasuring {
 
   private static Numbers numbers(
       LibraryPlan plan, Recording recording, Optional<RangeTest> test, List<Caveat> caveats) {
-    Ledger ledger = new Ledger(recording.session().name(), caveats);
+    List<String> ids = plan.numberIds();
+    Ledger ledger = new Ledger(recording.session().name(), caveats, ids::contains);
     new PeakNumbers(recording, ledger).measure();
     new SessionNumbers(recording, ledger).measure();
     new WindowNumbers(recording, ledger).measure(List.of(plan.window()));
@@ -70,7 +71,7 @@ public final class LibraryMeasuring {
     new DistanceNumbers(recording, range, ledger).measure(plan.distances());
     batteryTemperature(recording, ledger);
     Numbers all = ledger.numbers();
-    return new Numbers(plan.numberIds().stream().map(all::get).map(n -> told(n, test)).toList());
+    return new Numbers(ids.stream().map(all::get).map(n -> told(n, test)).toList());
   }
 
   /** A library names no range tests, it takes those of the folder. */

@@ -15,6 +15,9 @@ import taperbook.model.Curve;
 final class ThinnedCurve {
   private static final double LITTLE_LESS = 1 - 1e-12;
 
+  /** More than rounding can take from a square of a distance on the square of both axes. */
+  private static final double ROUNDING = 1e-12;
+
   private final Curve curve;
   private final double[] xs;
   private final double[] ys;
@@ -81,12 +84,21 @@ final class ThinnedCurve {
     double lengthSquared = alongX * alongX + alongY * alongY;
     int farthest = first;
     double most = 0;
+    double surelyNear = -1;
     for (int i = first + 1; i < last; i++) {
+      double x = xs[i] - xs[first];
+      double y = ys[i] - ys[first];
+      double along = x * alongX + y * alongY;
+      double across = x * alongY - y * alongX;
+      if (along > 0 && along < lengthSquared && across * across < surelyNear) {
+        continue; // Its foot lies between the ends, and a farther point is known.
+      }
       double squared = offSquared(i, first, alongX, alongY, lengthSquared);
       // The root is not taken of the many that are surely less.
       if (squared > most * most * LITTLE_LESS && Math.sqrt(squared) > most) {
         most = Math.sqrt(squared);
         farthest = i;
+        surelyNear = (most * most - ROUNDING) * lengthSquared;
       }
     }
     if (farthest > first) {

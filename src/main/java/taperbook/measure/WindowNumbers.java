@@ -43,7 +43,9 @@ final class WindowNumbers {
     Interval bounds = to.get().times().minus(from.get().times()).atLeast(0);
     ledger.measured(time(window), new Estimate(seconds, bounds.hull(seconds)), edges);
     energyAndAverage(window, from.get(), to.get(), edges);
-    socAverage(window, from.get(), to.get(), edges);
+    if (ledger.wants(socAverage(window))) {
+      socAverage(window, from.get(), to.get(), edges);
+    }
   }
 
   private void energyAndAverage(SocWindow window, SocTime from, SocTime to, List<RowRef> edges) {

@@ -128,9 +128,9 @@ public final class CsvTableReader {
   }
 
   private static void checkLength(CsvRow header, CsvRow row, char delimiter, ProblemLog log) {
-    int heads = header.cells().size();
-    for (int i = heads; i < row.cells().size(); i++) {
-      if (!row.cell(i).isEmpty()) {
+    int heads = header.size();
+    for (int i = heads; i < row.size(); i++) {
+      if (!row.isBlankAt(i)) {
         log.add(
             ProblemCode.ROW_TOO_LONG,
             row.line(),

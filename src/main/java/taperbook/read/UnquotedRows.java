@@ -1,6 +1,7 @@
 package taperbook.read;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,10 +13,20 @@ import java.util.List;
  *     4</a>
  */
 final class UnquotedRows {
+  private static final int FIRST_ROOM = 1024;
+
   private final String text;
   private final char delimiter;
-  private final List<CsvRow> rows = new ArrayList<>();
-  private final List<String> cells = new ArrayList<>();
+
+  /** Where each cell begins and ends, in turn. */
+  private int[] ends = new int[FIRST_ROOM];
+
+  private int cells;
+
+  /** The line of each row, and the number of cells up to its end, in turn. */
+  private int[] rows = new int[FIRST_ROOM];
+
+  private int count;
 
   UnquotedRows(String text, char delimiter) {
     this.text = text;
@@ -30,10 +41,11 @@ final class UnquotedRows {
     for (int i = 0; i < length; i++) {
       char c = text.charAt(i);
       if (c == delimiter) {
-        cells.add(text.substring(begin, i));
+        cell(begin, i);
         begin = i + 1;
       } else if (LineCounter.isLineEnd(c)) {
-        end(begin, i, line);
+        cell(begin, i);
+        row(line);
         if (c == '\r' && i + 1 < length && text.charAt(i + 1) == '\n') {
           i++;
         }
@@ -41,16 +53,40 @@ final class UnquotedRows {
         line++;
       }
     }
-    end(begin, length, line);
-    return rows;
+    cell(begin, length);
+    row(line);
+    return made();
   }
 
-  private void end(int begin, int end, int line) {
-    cells.add(text.substring(begin, end));
-    CsvRow row = new CsvRow(line, cells);
-    if (!row.isBlank()) {
-      rows.add(row);
+  private void cell(int begin, int end) {
+    if (2 * cells == ends.length) {
+      ends = Arrays.copyOf(ends, 2 * ends.length);
     }
-    cells.clear();
+    ends[2 * cells] = begin;
+    ends[2 * cells + 1] = end;
+    cells++;
+  }
+
+  private void row(int line) {
+    if (2 * count == rows.length) {
+      rows = Arrays.copyOf(rows, 2 * rows.length);
+    }
+    rows[2 * count] = line;
+    rows[2 * count + 1] = cells;
+    count++;
+  }
+
+  private List<CsvRow> made() {
+    List<CsvRow> made = new ArrayList<>(count);
+    int first = 0;
+    for (int i = 0; i < count; i++) {
+      int next = rows[2 * i + 1];
+      CsvRow row = new CsvRow(rows[2 * i], text, ends, first, next - first);
+      if (!row.isBlank()) {
+        made.add(row);
+      }
+      first = next;
+    }
+    return made;
   }
 }

@@ -100,14 +100,10 @@ public final class Envelope {
       fast[i] = least > 0 ? (highs[i + 1] - lows[i]) / least : Double.POSITIVE_INFINITY;
     }
     for (int i = 0; i < gaps; i++) {
-      double s = slow[i];
-      double f = fast[i];
-      for (int j = Math.max(0, i - 1); j <= Math.min(gaps - 1, i + 1); j++) {
-        s = Math.min(s, slow[j]);
-        f = Math.max(f, fast[j]);
-      }
-      slowest[i] = s;
-      fastest[i] = f;
+      int before = i > 0 ? i - 1 : i;
+      int after = i + 1 < gaps ? i + 1 : i;
+      slowest[i] = Math.min(slow[i], Math.min(slow[before], slow[after]));
+      fastest[i] = Math.max(fast[i], Math.max(fast[before], fast[after]));
     }
   }
 

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -47,7 +46,8 @@ public record NumbersFile(
     } catch (JsonProcessingException e) {
       refuse(log, "text that is not JSON: " + e.getOriginalMessage());
     } catch (IOException e) {
-      throw new UncheckedIOException(file, e);
+      // The bytes are in memory, so that only they can be at fault: they look like UTF-32, say.
+      refuse(log, "bytes that are no text: " + e.getMessage());
     }
     return Checked.refused(log.list());
   }

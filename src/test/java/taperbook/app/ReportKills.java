@@ -193,7 +193,11 @@ final class ReportKills {
 
   private static List<String> entries(Path project) throws IOException {
     try (Stream<Path> all = Files.list(project.resolve("reports"))) {
-      return all.map(p -> String.valueOf(p.getFileName())).sorted().toList();
+      // The book of looks is no part of a report, and stays.
+      return all.map(p -> String.valueOf(p.getFileName()))
+          .filter(name -> !name.equals(".looks"))
+          .sorted()
+          .toList();
     }
   }
 

@@ -1,6 +1,7 @@
 package taperbook.app.looks;
 
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  * @see <a href="https://git-scm.com/docs/racy-git">racy-git</a>
  */
 public final class LookKeeper implements AutoCloseable {
+  /** Beginning of the name of what a run writes; its process number follows. */
+  private static final String SCRATCH = ".looks.new-";
+
   private final Path root;
   private final Path reports;
   private final LookBook fresh;
@@ -33,7 +37,8 @@ public final class LookKeeper implements AutoCloseable {
       String look = programLook(program);
       boolean same =
           last != null && last.environment().equals(environment) && last.program().equals(look);
-      Path scratch = reports.resolve(".looks.new-" + ProcessHandle.current().pid());
+      clear(reports);
+      Path scratch = reports.resolve(SCRATCH + ProcessHandle.current().pid());
       Files.write(scratch, new byte[] {'\n'});
       long mark = Look.changedNanoseconds(scratch);
       if (!Look.isSettled(look, mark)) {
@@ -44,6 +49,18 @@ public final class LookKeeper implements AutoCloseable {
           root, new LookBook(look, environment), scratch, mark, same ? last : null);
     } catch (IOException | RuntimeException e) {
       return none(root);
+    }
+  }
+
+  /** Takes away what runs that were killed had begun to write. */
+  private static void clear(Path reports) throws IOException {
+    try (DirectoryStream<Path> left = Files.newDirectoryStream(reports, SCRATCH + "*")) {
+      for (Path file : left) {
+        String pid = String.valueOf(file.getFileName()).substring(SCRATCH.length());
+        if (pid.matches("[0-9]{1,18}") && ProcessHandle.of(Long.parseLong(pid)).isEmpty()) {
+          Files.deleteIfExists(file);
+        }
+      }
     }
   }
 

@@ -43,6 +43,17 @@ final class LooksTest {
   }
 
   @Test
+  void what_a_killed_run_began_is_cleared_and_that_of_a_running_one_is_left() throws IOException {
+    // No system numbers a process so high: Linux ends at 4,194,304, as proc(5) says.
+    file("reports/.looks.new-999999999", "");
+    long parent = ProcessHandle.current().parent().map(ProcessHandle::pid).orElse(1L);
+    file("reports/.looks.new-" + parent, "");
+    keep();
+    assertThat(root.resolve("reports/.looks.new-999999999")).doesNotExist();
+    assertThat(root.resolve("reports/.looks.new-" + parent)).exists();
+  }
+
+  @Test
   void nothing_is_known_without_a_book_or_with_a_broken_one() throws IOException {
     assertThat(answer("report")).isEmpty();
     keep();

@@ -50,7 +50,7 @@ final class LibraryModel {
     model.put("attached", !job.attached().isEmpty());
     model.put("mostAttached", LibraryJob.MOST_ATTACHED_BYTES / 1_000_000 + "\u00a0MB");
     Map<String, Object> figures = new LinkedHashMap<>();
-    boolean narrow = job.figures().size() <= MOST_DRAWN_TWICE;
+    boolean narrow = medium.equals("html") && job.figures().size() <= MOST_DRAWN_TWICE;
     job.figures().forEach(f -> figures.put(f.id(), figure(f, narrow)));
     List<String> shown = article.stream().map(ArticlePart::figure).toList();
     model.put("article", parts(figures));

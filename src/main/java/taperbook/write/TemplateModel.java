@@ -48,7 +48,9 @@ final class TemplateModel {
     model.put("medium", medium);
     model.put("css", markup(css));
     Map<String, Object> figures = new LinkedHashMap<>();
-    job.figures().forEach(f -> figures.put(f.id(), figure(f)));
+    // Paper has no narrow screen, and to draw is the dear part of a page.
+    boolean narrow = medium.equals("html");
+    job.figures().forEach(f -> figures.put(f.id(), figure(f, narrow)));
     List<Object> parts = new ArrayList<>();
     for (ArticlePart part : article) {
       parts.add(
@@ -69,14 +71,14 @@ final class TemplateModel {
     return model;
   }
 
-  private static Map<String, Object> figure(Figure figure) {
+  private static Map<String, Object> figure(Figure figure, boolean narrow) {
     return Map.of(
         "id", figure.id(),
         "title", figure.title(),
         "caption", figure.caption(),
         "alt", figure.textAlternative(),
         "svg", markup(figure.svg()),
-        "narrow", markup(figure.narrowSvg()),
+        "narrow", markup(narrow ? figure.narrowSvg() : ""),
         "comparing", figure.comparing());
   }
 

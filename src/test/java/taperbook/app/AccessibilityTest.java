@@ -3,12 +3,10 @@ package taperbook.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.File;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
-import java.util.concurrent.TimeUnit;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,8 +52,6 @@ final class AccessibilityTest {
     "library, 1440, light"
   })
   void a_page_breaks_no_rule(String report, int width, String scheme) throws Exception {
-    File chromium = new File("/usr/bin/chromium");
-    assumeTrue(chromium.canExecute(), "no browser is installed");
     assumeTrue(Files.exists(RULES), "axe-core is not in target/axe; .ci/run fetches it");
     String page = Files.readString(Path.of("reports", report, "report.html"));
     // Without its policy, so that the rules may run, and without the shades of tables that scroll,
@@ -71,34 +67,18 @@ final class AccessibilityTest {
             .replace("{rules}", base64(Files.readString(RULES)))
             .replace("{page}", base64(document.outerHtml())));
 
-    String found = Jsoup.parse(shown(chromium, frame, scheme)).select("#found").text();
+    String found = Jsoup.parse(shown(frame, scheme)).select("#found").text();
 
     assertThat(found).matches("rules kept: [2-9][0-9];");
   }
 
-  private String shown(File chromium, Path frame, String scheme) throws Exception {
-    Process browser =
-        new ProcessBuilder(
-                chromium.toString(),
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--blink-settings=preferredColorScheme=" + (scheme.equals("dark") ? 0 : 1),
-                "--window-size=1600,1000",
-                "--virtual-time-budget=120000",
-                "--user-data-dir=" + Files.createDirectories(folder.resolve("profile")),
-                "--dump-dom",
-                frame.toUri().toString())
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start();
-    String dom = new String(browser.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(browser.waitFor(120, TimeUnit.SECONDS)).isTrue();
-    return dom;
+  private String shown(Path frame, String scheme) throws Exception {
+    return new Browser(folder, 120)
+        .shown(
+            frame,
+            "--blink-settings=preferredColorScheme=" + (scheme.equals("dark") ? 0 : 1),
+            "--window-size=1600,1000",
+            "--virtual-time-budget=120000");
   }
 
   private static String base64(String text) {

@@ -1,10 +1,7 @@
 package taperbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.File;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,8 +9,6 @@ import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -114,47 +109,12 @@ final class LibrarySortTest {
     assertThat(html).contains(own);
     Path page = folder.resolve("clicked-" + column + "-" + clicks + ".html");
     Files.writeString(page, changed);
-    return Jsoup.parse(browse(page));
+    return Jsoup.parse(new Browser(folder, LONGEST_SECONDS).shown(page));
   }
 
   private static String hash(String script) throws Exception {
     byte[] hash =
         MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
     return "sha256-" + Base64.getEncoder().encodeToString(hash);
-  }
-
-  private String browse(Path page) throws IOException, InterruptedException {
-    Optional<Path> browser = browser();
-    assumeTrue(browser.isPresent(), "no Chromium on the path, so nothing can be clicked");
-    Path out = folder.resolve("dom.html");
-    Process process =
-        new ProcessBuilder(
-                browser.orElseThrow().toString(),
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--user-data-dir=" + folder.resolve("browser"),
-                "--dump-dom",
-                page.toUri().toString())
-            .redirectOutput(out.toFile())
-            .redirectError(folder.resolve("browser.txt").toFile())
-            .start();
-    boolean ended = process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS);
-    process.destroyForcibly();
-    assertThat(ended).as("the browser ends by itself").isTrue();
-    return Files.readString(out);
-  }
-
-  private static Optional<Path> browser() {
-    String path = String.valueOf(System.getenv("PATH"));
-    return Stream.of(path.split(File.pathSeparator, -1))
-        .flatMap(p -> Stream.of("chromium", "chromium-browser").map(n -> Path.of(p, n)))
-        .filter(Files::isExecutable)
-        .findFirst();
   }
 }

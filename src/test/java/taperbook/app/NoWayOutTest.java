@@ -1,18 +1,14 @@
 package taperbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -187,27 +183,7 @@ final class NoWayOutTest {
   }
 
   private void open(Path page) throws Exception {
-    File chromium = new File("/usr/bin/chromium");
-    assumeTrue(chromium.canExecute(), "no browser is installed");
-    Path profile = Files.createDirectories(folder.resolve("profile"));
-    Process browser =
-        new ProcessBuilder(
-                chromium.toString(),
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--user-data-dir=" + profile,
-                "--dump-dom",
-                page.toUri().toString())
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start();
-    String dom = new String(browser.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(browser.waitFor(60, TimeUnit.SECONDS)).isTrue();
+    String dom = new Browser(folder, 60).shown(page);
     assertThat(dom).contains("peaked").doesNotContain(SECRET);
   }
 

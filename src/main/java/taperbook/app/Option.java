@@ -3,6 +3,7 @@ package taperbook.app;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import taperbook.model.Paper;
 
 /** An option of the command line. */
 enum Option {
@@ -12,7 +13,7 @@ enum Option {
       List.of(),
       "the folder that holds sessions/ and reports/ (default: this one)"),
   UNITS("--units", "UNIT", List.of("km", "mi"), "units of start files and sheets (default: km)"),
-  PAPER("--paper", "SIZE", List.of("a4", "letter"), "paper of a recording sheet (default: a4)"),
+  PAPER("--paper", "SIZE", Paper.words(), "paper of a recording sheet (default: a4)"),
   LEGS("--legs", "", List.of(), "a file for the legs of the drive as well"),
   VERSION("--version", "", List.of(), "name and version"),
   HELP("--help", "", List.of(), "this text, or that of the command it stands with");

@@ -1,7 +1,6 @@
 package taperbook.check;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,8 +18,6 @@ import taperbook.read.RawText;
 final class PlanParts {
   private static final List<String> UNITS = List.of(Unit.MILE.symbol(), Unit.KILOMETRE.symbol());
   private static final List<String> BASES = List.of(Basis.DRIVEN.words(), Basis.RATED.words());
-  private static final List<String> PAPERS =
-      Arrays.stream(Paper.values()).map(Paper::word).toList();
   private static final List<String> YES_OR_NO = List.of("yes", "no");
 
   private final RawReport raw;
@@ -85,7 +82,7 @@ final class PlanParts {
     Paper paper =
         frontMatter
             .value(ReportKey.PAPER)
-            .flatMap(v -> choice(v, PAPERS, Suggestion.of(v.text(), PAPERS)))
+            .flatMap(v -> choice(v, Paper.words(), Suggestion.of(v.text(), Paper.words())))
             .flatMap(Paper::ofWord)
             .orElse(Paper.A4);
     return new ReportPlan.Style(units, basis, template, film, paper);

@@ -1,6 +1,7 @@
 package taperbook.model;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -31,6 +32,11 @@ public enum Paper {
   /** Width and height as a style sheet has them. */
   public String size() {
     return size;
+  }
+
+  /** The words of all sizes. */
+  public static List<String> words() {
+    return Arrays.stream(values()).map(Paper::word).toList();
   }
 
   /** The paper with this word. */

@@ -29,26 +29,28 @@ record Distribution(
    *
    * @param samples at least two finite values; rearranged in place
    * @param coverage coverage of the interval, between 0 and 1
+   * @param tails what found the tails of earlier samples of the same output
    */
-  static Distribution of(double[] samples, double coverage) {
+  static Distribution of(double[] samples, double coverage, Tails tails) {
     double mean = mean(samples);
     double squares = 0;
     for (double sample : samples) {
       squares += (sample - mean) * (sample - mean);
     }
     int span = Math.min(samples.length - 1, (int) Math.round(coverage * samples.length));
-    // Every interval of that many samples begins at one of the lowest and ends at one of these.
-    double[] lowest = Tails.lowest(samples, samples.length - span);
-    double[] highest = Tails.highest(samples, samples.length - span);
-    int start = startOfShortest(lowest, highest);
-    int tail = (lowest.length - 1) / 2;
+    // Every interval of that many samples begins at one of the lowest and ends at one of the
+    // highest.
+    int starts = samples.length - span;
+    tails.part(samples, starts);
+    int start = startOfShortest(samples, starts);
+    int tail = (starts - 1) / 2;
     return new Distribution(
         mean,
         Math.sqrt(squares / (samples.length - 1)),
-        lowest[start],
-        highest[start],
-        lowest[tail],
-        highest[tail]);
+        samples[start],
+        samples[span + start],
+        samples[tail],
+        samples[span + tail]);
   }
 
   private static double mean(double[] samples) {
@@ -59,16 +61,17 @@ record Distribution(
     return sum / samples.length;
   }
 
-  private static int startOfShortest(double[] lowest, double[] highest) {
+  private static int startOfShortest(double[] samples, int starts) {
+    int span = samples.length - starts;
     double shortest = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < lowest.length; i++) {
-      shortest = Math.min(shortest, highest[i] - lowest[i]);
+    for (int i = 0; i < starts; i++) {
+      shortest = Math.min(shortest, samples[span + i] - samples[i]);
     }
-    int middle = (lowest.length - 1) / 2;
-    for (int off = 0; off < lowest.length; off++) {
+    int middle = (starts - 1) / 2;
+    for (int off = 0; off < starts; off++) {
       for (int i : new int[] {middle - off, middle + off}) {
-        boolean inside = i >= 0 && i < lowest.length;
-        if (inside && highest[i] - lowest[i] <= NEARLY_AS_SHORT * shortest) {
+        boolean inside = i >= 0 && i < starts;
+        if (inside && samples[span + i] - samples[i] <= NEARLY_AS_SHORT * shortest) {
           return i;
         }
       }

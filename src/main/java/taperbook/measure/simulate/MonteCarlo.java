@@ -1,7 +1,8 @@
 package taperbook.measure.simulate;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The adaptive Monte Carlo procedure of JCGM 101:2008, 7.9: blocks of 10 000 trials until twice the
@@ -55,35 +56,43 @@ final class MonteCarlo {
   record Run(int trials, boolean stable, List<Distribution> outputs) {}
 
   Run run(Trial trial, int outputs) {
-    double[][] samples = new double[outputs][0];
+    List<double[][]> blocks = new ArrayList<>();
+    List<Tails> tails = Stream.generate(Tails::new).limit(outputs).toList();
     double[][][] statistics = new double[outputs][4][mostBlocks];
-    int blocks = 0;
     boolean stable = false;
-    double[] values = new double[outputs];
-    while (!stable && blocks < mostBlocks) {
+    while (!stable && blocks.size() < mostBlocks) {
+      double[][] block = block(trial, outputs);
       for (int k = 0; k < outputs; k++) {
-        samples[k] = Arrays.copyOf(samples[k], (blocks + 1) * blockSize);
+        Distribution d = Distribution.of(block[k], coverage, tails.get(k));
+        statistics[k][0][blocks.size()] = d.mean();
+        statistics[k][1][blocks.size()] = d.standardUncertainty();
+        statistics[k][2][blocks.size()] = d.lowQuantile();
+        statistics[k][3][blocks.size()] = d.highQuantile();
       }
-      for (int i = blocks * blockSize; i < (blocks + 1) * blockSize; i++) {
-        trial.run(values);
-        for (int k = 0; k < outputs; k++) {
-          samples[k][i] = values[k];
-        }
-      }
-      for (int k = 0; k < outputs; k++) {
-        double[] block =
-            Arrays.copyOfRange(samples[k], blocks * blockSize, (blocks + 1) * blockSize);
-        Distribution d = Distribution.of(block, coverage);
-        statistics[k][0][blocks] = d.mean();
-        statistics[k][1][blocks] = d.standardUncertainty();
-        statistics[k][2][blocks] = d.lowQuantile();
-        statistics[k][3][blocks] = d.highQuantile();
-      }
-      blocks++;
-      stable = blocks >= LEAST_BLOCKS && isStable(statistics, blocks);
+      blocks.add(block);
+      stable = blocks.size() >= LEAST_BLOCKS && isStable(statistics, blocks.size());
     }
-    List<Distribution> all = Arrays.stream(samples).map(s -> Distribution.of(s, coverage)).toList();
-    return new Run(blocks * blockSize, stable, all);
+    double[] all = new double[blocks.size() * blockSize];
+    List<Distribution> summaries = new ArrayList<>();
+    for (int k = 0; k < outputs; k++) {
+      for (int b = 0; b < blocks.size(); b++) {
+        System.arraycopy(blocks.get(b)[k], 0, all, b * blockSize, blockSize);
+      }
+      summaries.add(Distribution.of(all, coverage, tails.get(k)));
+    }
+    return new Run(all.length, stable, summaries);
+  }
+
+  private double[][] block(Trial trial, int outputs) {
+    double[][] block = new double[outputs][blockSize];
+    double[] values = new double[outputs];
+    for (int i = 0; i < blockSize; i++) {
+      trial.run(values);
+      for (int k = 0; k < outputs; k++) {
+        block[k][i] = values[k];
+      }
+    }
+    return block;
   }
 
   private boolean isStable(double[][][] statistics, int blocks) {

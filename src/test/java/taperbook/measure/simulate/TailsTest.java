@@ -21,15 +21,23 @@ final class TailsTest {
     Random random = new Random(seed);
     int n = 2 + random.nextInt(400);
     int kinds = 1 + random.nextInt(n);
-    double[] samples = random.doubles(n).map(x -> Math.rint(x * kinds)).toArray();
-    if (seed % 10 == 0) {
-      samples[random.nextInt(n)] = seed % 20 == 0 ? Double.NaN : Double.NEGATIVE_INFINITY;
+    int count = 1 + random.nextInt(seed % 3 == 0 ? n : 1 + n / 10);
+    Tails tails = new Tails();
+    for (int block = 0; block < 4; block++) {
+      // The last one is unlike the others, so that what they told of the tails is wrong.
+      int shift = block == 3 ? random.nextInt(2 * kinds) - kinds : 0;
+      double[] samples = random.doubles(n).map(x -> Math.rint(x * kinds) + shift).toArray();
+      if (seed % 10 == 0) {
+        samples[random.nextInt(n)] = seed % 20 == 0 ? Double.NaN : Double.NEGATIVE_INFINITY;
+      }
+      double[] sorted = samples.clone();
+      Arrays.sort(sorted);
+      tails.part(samples, count);
+      assertThat(Arrays.copyOf(samples, count)).containsExactly(Arrays.copyOf(sorted, count));
+      assertThat(Arrays.copyOfRange(samples, n - count, n))
+          .containsExactly(Arrays.copyOfRange(sorted, n - count, n));
+      Arrays.sort(samples);
+      assertThat(samples).containsExactly(sorted);
     }
-    double[] sorted = samples.clone();
-    Arrays.sort(sorted);
-    int count = 1 + random.nextInt(n);
-    assertThat(Tails.lowest(samples, count)).containsExactly(Arrays.copyOf(sorted, count));
-    assertThat(Tails.highest(samples, count))
-        .containsExactly(Arrays.copyOfRange(sorted, n - count, n));
   }
 }

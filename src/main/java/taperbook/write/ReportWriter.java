@@ -68,8 +68,10 @@ public final class ReportWriter {
    * The texts that the templates give.
    *
    * @param article what stands in them as the tester's account
+   * @param templates the templates that gave them
    */
-  private record Pages(String html, String print, List<ArticlePart> article) {}
+  private record Pages(
+      String html, String print, List<ArticlePart> article, RestrictedTemplates templates) {}
 
   private static Checked<Pages> pages(WriteJob job, String name, List<ArticlePart> article) {
     TemplateModel model = new TemplateModel(job, article);
@@ -82,7 +84,7 @@ public final class ReportWriter {
     List<Problem> problems = texts.stream().flatMap(t -> t.problems().stream()).distinct().toList();
     List<String> values =
         texts.stream().map(t -> t.value().map(WholeUnits::kept).orElse("")).toList();
-    return Checked.of(new Pages(values.get(0), values.get(1), article), problems);
+    return Checked.of(new Pages(values.get(0), values.get(1), article, templates), problems);
   }
 
   private static Checked<ReportFiles> files(WriteJob job, Pages pages, Map<String, String> svgs) {
@@ -125,7 +127,8 @@ public final class ReportWriter {
   /** The methods appendix, which names the report's PDF by its hash and so comes after it. */
   private static Checked<String> methods(WriteJob job, Pages pages, byte[] pdf) {
     String sha256 = new InputFile("report.pdf", pdf).sha256();
-    return new RestrictedTemplates(job.templates().texts())
+    return pages
+        .templates()
         .page(METHODS, new TemplateModel(job, pages.article()).methods(sha256))
         .then(text -> Checked.good(WholeUnits.kept(text)));
   }

@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import taperbook.problem.Checked;
@@ -64,7 +65,7 @@ public final class RestrictedTemplates {
     configuration.setDefaultEncoding(StandardCharsets.UTF_8.name());
     configuration.setInterpolationSyntax(Configuration.DOLLAR_INTERPOLATION_SYNTAX);
     configuration.setTabSize(1);
-    // A cache would tell of a broken template the first time only.
+    // FreeMarker's cache would tell of a broken template the first time only.
     configuration.setCacheStorage(NullCacheStorage.INSTANCE);
     configuration.setLogTemplateExceptions(false);
     configuration.setWrapUncheckedExceptions(true);
@@ -118,8 +119,13 @@ public final class RestrictedTemplates {
     problems.add(problem);
   }
 
-  /** Templates whose steps are counted by {@link BoundedRun}, those they include as well. */
+  /**
+   * Templates whose steps are counted by {@link BoundedRun}, those they include as well. Those that
+   * could be parsed are kept, as several pages include the same ones.
+   */
   private static final class CountedConfiguration extends Configuration {
+    private final Map<String, Template> kept = new ConcurrentHashMap<>();
+
     CountedConfiguration() {
       super(VERSION_2_3_34);
     }
@@ -133,10 +139,17 @@ public final class RestrictedTemplates {
         boolean parsed,
         boolean ignoreMissing)
         throws IOException {
+      Template known = parsed ? kept.get(name) : null;
+      if (known != null) {
+        return known;
+      }
       Template template =
           super.getTemplate(name, locale, condition, encoding, parsed, ignoreMissing);
       if (template != null) {
         _CoreAPI.addThreadInterruptedChecks(template);
+        if (parsed) {
+          kept.put(name, template);
+        }
       }
       return template;
     }

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -54,7 +53,7 @@ public class StagesBenchmark {
   private ReportResult result;
   private WriteJob job;
   private List<Figure> figures;
-  private Map<String, String> svgs;
+  private List<Figure> figures;
   private String page;
 
   /** Carries out each stage once, so that the next has what it starts from. */
@@ -71,7 +70,7 @@ public class StagesBenchmark {
     result = workshop.pipeline().measured(sources).value().orElseThrow();
     figures = FigureSet.draw(result);
     job = workshop.pipeline().job(sources, result, List.of());
-    svgs = job.figures().stream().collect(Collectors.toMap(Figure::id, Figure::svg));
+    figures = job.figures();
     ReportFiles files = new ReportWriter().write(job).value().orElseThrow();
     page = new String(files.bytes("report.html"), StandardCharsets.UTF_8);
   }
@@ -122,7 +121,7 @@ public class StagesBenchmark {
   @Benchmark
   public byte[] pdf() {
     PdfHeading heading = new PdfHeading("Bench", "", "", "Taperbook", job.made());
-    return new PdfPage(svgs).bytes(page, heading, List.of());
+    return new PdfPage(figures).bytes(page, heading, List.of());
   }
 
   /** All files of the report, pictures beside the pages. */

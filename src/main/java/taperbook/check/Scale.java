@@ -20,6 +20,6 @@ record Scale(BigDecimal factor, BigDecimal offset, boolean lessFirst) {
   }
 
   boolean isNone() {
-    return equals(NONE);
+    return !lessFirst && factor.compareTo(BigDecimal.ONE) == 0 && offset.signum() == 0;
   }
 }

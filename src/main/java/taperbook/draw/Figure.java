@@ -2,7 +2,6 @@ package taperbook.draw;
 
 import java.util.List;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 /**
  * One figure of a report: a chart as SVG for pages and as PNG for film, with its words.
@@ -16,56 +15,36 @@ public final class Figure {
   private final String title;
   private final String caption;
   private final String textAlternative;
+  private final Painting painting;
   private final String svg;
-  private final Supplier<String> narrowSvg;
   private final Function<Rendition, byte[]> png;
-
-  /**
-   * A figure that is painted already.
-   *
-   * @param id stem of its files
-   * @param title title in words
-   * @param caption what the chart finds
-   * @param textAlternative what it shows, for those who cannot see it
-   * @param svg the picture as SVG
-   * @param png the picture as PNG, the same in every rendition
-   */
-  public Figure(
-      String id, String title, String caption, String textAlternative, String svg, byte[] png) {
-    this(id, title, caption, textAlternative, svg, () -> "", painted(png.clone()));
-  }
 
   private Figure(
       String id,
       String title,
       String caption,
       String textAlternative,
-      String svg,
-      Supplier<String> narrowSvg,
+      Painting painting,
       Function<Rendition, byte[]> png) {
     this.id = id;
     this.title = title;
     this.caption = caption;
     this.textAlternative = textAlternative;
-    this.svg = svg;
-    this.narrowSvg = narrowSvg;
+    this.painting = painting;
+    this.svg = SvgPicture.write(id, title, textAlternative, painting);
     this.png = png;
   }
 
   /** Paints a draft: its SVG now, its PNG each time it is asked for. */
   public static Figure of(Draft draft) {
     Chart chart = draft.chart();
-    return of(
+    return new Figure(
         chart.id(),
         chart.title().text(),
         draft.caption(),
         draft.textAlternative(),
         SvgPicture.painting(chart),
         rendition -> PngPicture.write(chart, rendition.style()));
-  }
-
-  private static Function<Rendition, byte[]> painted(byte[] png) {
-    return rendition -> png.clone();
   }
 
   /**
@@ -79,30 +58,13 @@ public final class Figure {
    */
   public static Figure of(
       String id, String title, String caption, String textAlternative, Painting painting) {
-    return of(
+    return new Figure(
         id,
         title,
         caption,
         textAlternative,
         painting,
         rendition -> PngPicture.write(painting, rendition.style()));
-  }
-
-  private static Figure of(
-      String id,
-      String title,
-      String caption,
-      String textAlternative,
-      Painting painting,
-      Function<Rendition, byte[]> png) {
-    return new Figure(
-        id,
-        title,
-        caption,
-        textAlternative,
-        SvgPicture.write(id, title, textAlternative, painting),
-        () -> SvgPicture.narrow(id, title, textAlternative, painting),
-        png);
   }
 
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
@@ -140,10 +102,15 @@ public final class Figure {
 
   /**
    * The chart as SVG, 360 x 300 units, for a narrow screen; its ids begin with {@link #id()} and
-   * {@code -narrow}. Empty if the figure was painted beforehand.
+   * {@code -narrow}.
    */
   public String narrowSvg() {
-    return narrowSvg.get();
+    return SvgPicture.narrow(id, title, textAlternative, painting);
+  }
+
+  /** What the figure is painted by, for other grounds than SVG and PNG. */
+  public Painting painting() {
+    return painting;
   }
 
   /** The chart as PNG, 1920 x 1080 pixels; a new array each time. */

@@ -13,4 +13,13 @@ public interface Painting {
    * @param style the sizes of the rendering
    */
   List<TextRun> paint(Graphics2D g, ChartStyle style);
+
+  /** Paints the shapes and sets the texts on them. */
+  default void whole(Graphics2D g, ChartStyle style) {
+    for (TextRun text : paint(g, style)) {
+      g.setFont(Typeface.font(text.font().bold(), text.font().size()));
+      g.setColor(style.ground().of(text.font().color()));
+      g.drawString(text.text(), (float) text.left(), (float) text.baseline());
+    }
+  }
 }

@@ -3,7 +3,6 @@ package taperbook.draw;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.util.List;
 
 /** A chart as PNG. */
 final class PngPicture {
@@ -29,12 +28,7 @@ final class PngPicture {
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-    List<TextRun> texts = painting.paint(g, style);
-    for (TextRun text : texts) {
-      g.setFont(Typeface.font(text.font().bold(), text.font().size()));
-      g.setColor(style.ground().of(text.font().color()));
-      g.drawString(text.text(), (float) text.left(), (float) text.baseline());
-    }
+    painting.whole(g, style);
     g.dispose();
     return PngBytes.of(clear ? Halo.below(image) : image);
   }

@@ -6,6 +6,7 @@ import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Locale;
 
 /** The type that charts are set in: Noto Sans, carried along, never a font of the system. */
 public final class Typeface {
@@ -18,6 +19,11 @@ public final class Typeface {
   /** The font at a size in pixels. */
   static Font font(boolean bold, double size) {
     return (bold ? BOLD : REGULAR).deriveFont((float) size);
+  }
+
+  /** True of bold fonts that were made here. */
+  public static boolean isBold(Font font) {
+    return font.getFontName(Locale.ROOT).equals(BOLD.getFontName(Locale.ROOT));
   }
 
   /** Width of a text in pixels at a size in pixels. */

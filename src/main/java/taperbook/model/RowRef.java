@@ -14,6 +14,17 @@ public record RowRef(String file, int line) implements Comparable<RowRef> {
     }
   }
 
+  /** Written out, as is {@link #hashCode}: what a record is given is linked at run time, slowly. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof RowRef row && line == row.line && file.equals(row.file);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * file.hashCode() + line;
+  }
+
   @Override
   public int compareTo(RowRef other) {
     int byFile = file.compareTo(other.file);

@@ -3,9 +3,10 @@ package taperbook.write;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
+import taperbook.draw.Figure;
 import taperbook.model.InputHash;
 import taperbook.model.LibraryRow;
 import taperbook.model.Numbers;
@@ -45,9 +46,9 @@ public final class LibraryWriter {
   private record Pages(String html, String print) {}
 
   private static Checked<Pages> pages(LibraryJob job) {
-    Map<String, String> svgs = svgs(job);
-    ArticleSource source = ArticleSource.of(job.result(), svgs.keySet());
-    Checked<List<ArticlePart>> article = new ArticleText(source, svgs.keySet()).parts();
+    Set<String> charts = new LinkedHashSet<>(job.figures().stream().map(Figure::id).toList());
+    ArticleSource source = ArticleSource.of(job.result(), charts);
+    Checked<List<ArticlePart>> article = new ArticleText(source, charts).parts();
     Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());
     List<Problem> problems = new ArrayList<>(template.problems());
     problems.addAll(article.problems());
@@ -68,12 +69,6 @@ public final class LibraryWriter {
     return page.value().map(WholeUnits::kept).orElse("");
   }
 
-  private static Map<String, String> svgs(LibraryJob job) {
-    Map<String, String> svgs = new LinkedHashMap<>();
-    job.figures().forEach(f -> svgs.put(f.id(), f.svg()));
-    return svgs;
-  }
-
   private static ReportFiles files(LibraryJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
     Pictures pictures = Pictures.begin(job.figures(), false);
@@ -85,7 +80,8 @@ public final class LibraryWriter {
       attachments.add(new PdfAttachment("numbers.json", numbers(job, files)));
     }
     files.put("report.html", HtmlPage.bytes(pages.html()));
-    files.put("report.pdf", new PdfPage(svgs(job)).bytes(pages.print(), heading(job), attachments));
+    files.put(
+        "report.pdf", new PdfPage(job.figures()).bytes(pages.print(), heading(job), attachments));
     pictures.addTo(files);
     return files;
   }

@@ -53,7 +53,7 @@ public final class Rehearsal {
             .map(WholeUnits::kept)
             .orElseThrow();
     PdfHeading heading = new PdfHeading("Rehearsal", "", "", "", LocalDate.EPOCH);
-    byte[] pdf = new PdfPage(Map.of(figure.id(), figure.svg())).bytes(html, heading, List.of());
+    byte[] pdf = new PdfPage(List.of(figure)).bytes(html, heading, List.of());
     return pdf.length + figure.png().length;
   }
 

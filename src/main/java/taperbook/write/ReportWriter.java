@@ -3,8 +3,11 @@ package taperbook.write;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import taperbook.draw.Figure;
 import taperbook.model.InputFile;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
@@ -37,24 +40,18 @@ public final class ReportWriter {
    */
   public Checked<ReportFiles> write(WriteJob job) {
     QuietLibraries.hush();
-    Map<String, String> svgs = svgs(job);
-    return pages(job, svgs).then(pages -> files(job, pages, svgs));
+    return pages(job).then(pages -> files(job, pages));
   }
 
   /** Every problem that {@link #write} would meet, without making the files. */
   public List<Problem> problems(WriteJob job) {
-    return pages(job, svgs(job)).problems();
+    return pages(job).problems();
   }
 
-  private static Map<String, String> svgs(WriteJob job) {
-    Map<String, String> svgs = new LinkedHashMap<>();
-    job.figures().forEach(f -> svgs.put(f.id(), f.svg()));
-    return svgs;
-  }
-
-  private static Checked<Pages> pages(WriteJob job, Map<String, String> svgs) {
+  private static Checked<Pages> pages(WriteJob job) {
+    Set<String> charts = new LinkedHashSet<>(job.figures().stream().map(Figure::id).toList());
     Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());
-    Checked<List<ArticlePart>> article = new ArticleText(job.result(), svgs.keySet()).parts();
+    Checked<List<ArticlePart>> article = new ArticleText(job.result(), charts).parts();
     List<Problem> problems = new ArrayList<>(template.problems());
     problems.addAll(article.problems());
     if (template.value().isEmpty() || article.value().isEmpty()) {
@@ -87,7 +84,7 @@ public final class ReportWriter {
     return Checked.of(new Pages(values.get(0), values.get(1), article, templates), problems);
   }
 
-  private static Checked<ReportFiles> files(WriteJob job, Pages pages, Map<String, String> svgs) {
+  private static Checked<ReportFiles> files(WriteJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
     Pictures pictures = Pictures.begin(job.figures(), job.result().plan().style().film());
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
@@ -95,7 +92,7 @@ public final class ReportWriter {
     tables(job).forEach(files::put);
     files.put("report.html", HtmlPage.bytes(pages.html()));
     List<PdfAttachment> attachments = attachments(job, json);
-    PdfPage pdf = new PdfPage(svgs);
+    PdfPage pdf = new PdfPage(job.figures());
     files.put("report.pdf", pdf.bytes(pages.print(), heading(job, ""), attachments));
     Checked<String> methods = methods(job, pages, files.bytes("report.pdf"));
     methods

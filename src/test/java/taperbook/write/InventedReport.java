@@ -1,5 +1,8 @@
 package taperbook.write;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -8,7 +11,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import taperbook.draw.ChartStyle;
 import taperbook.draw.Figure;
+import taperbook.draw.TextRun;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
@@ -39,6 +44,8 @@ import taperbook.model.WantedDistance;
 
 /** A whole invented report, to write and look at. */
 final class InventedReport {
+  private static final Color INK = new Color(0x1f2a30);
+
   static final String TITLE = "Northmoor Finch: a first look at charging & range";
   static final String ARTICLE =
       """
@@ -333,23 +340,24 @@ final class InventedReport {
   }
 
   private static Figure figure(String id, String title) {
-    String svg =
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 720 405\""
-            + " font-family=\"Noto Sans\"><rect width=\"720\" height=\"405\" fill=\"#ffffff\"/>"
-            + "<g id=\""
-            + id
-            + "-axes\" stroke=\"#5c6870\"><path d=\"M60 350H700M60 350V30\" fill=\"none\"/></g>"
-            + "<polyline points=\"60,220 150,80 330,75 470,170 620,280 690,310\" fill=\"none\""
-            + " stroke=\"#0b5d6b\" stroke-width=\"2.5\"/><circle cx=\"330\" cy=\"75\" r=\"4\""
-            + " fill=\"#a8480f\"/><text x=\"60\" y=\"22\" font-size=\"15\" font-weight=\"bold\""
-            + " fill=\"#1f2a30\">kW</text><text x=\"560\" y=\"380\" font-size=\"15\""
-            + " fill=\"#1f2a30\">state of charge, %</text></svg>";
-    return new Figure(
+    return Figure.of(
         id,
         title,
         "Points are readings; the line between them is straight.",
         title + ": from 40 kW at 12 % up to 128 kW at 24 % and down to 31 kW at 90 %.",
-        svg,
-        new byte[] {(byte) 0x89, 'P', 'N', 'G'});
+        InventedReport::paint);
+  }
+
+  private static List<TextRun> paint(Graphics2D g, ChartStyle style) {
+    g.setColor(INK);
+    g.draw(new Line2D.Double(60, 350, 700, 350));
+    g.draw(new Line2D.Double(60, 350, 60, 30));
+    g.draw(new Line2D.Double(60, 220, 330, 75));
+    g.draw(new Line2D.Double(330, 75, 690, 310));
+    TextRun.Face bold = new TextRun.Face(15, true, INK);
+    TextRun.Face face = new TextRun.Face(15, false, INK);
+    return List.of(
+        new TextRun("kW", 60, 22, TextRun.Anchor.START, bold),
+        new TextRun("state of charge, %", 560, 380, TextRun.Anchor.START, face));
   }
 }

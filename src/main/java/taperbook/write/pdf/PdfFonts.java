@@ -14,22 +14,15 @@ final class PdfFonts {
   private static final int GSUB = 0x47535542;
   private static final int HIDDEN = 0x47535558;
 
+  /** The family that charts and text are set in. */
+  static final String SANS = "Noto Sans";
+
   private PdfFonts() {}
 
-  /** The family that charts are set in. */
-  static final String CHART = "Chart Sans";
-
-  /** The family that bold text in charts is set in. */
-  static final String CHART_BOLD = "Chart Sans Bold";
-
   static String rules() {
-    // A family with several faces would be drawn in charts by whichever comes first in a hash map,
-    // so charts have families with one face each.
-    return rule(CHART, "normal", "normal", "NotoSans-Regular.ttf")
-        + rule(CHART_BOLD, "normal", "normal", "NotoSans-Bold.ttf")
-        + rule("Noto Sans", "normal", "normal", "NotoSans-Regular.ttf")
-        + rule("Noto Sans", "bold", "normal", "NotoSans-Bold.ttf")
-        + rule("Noto Sans", "normal", "italic", "NotoSans-Italic.ttf")
+    return rule(SANS, "normal", "normal", "NotoSans-Regular.ttf")
+        + rule(SANS, "bold", "normal", "NotoSans-Bold.ttf")
+        + rule(SANS, "normal", "italic", "NotoSans-Italic.ttf")
         + rule("Noto Serif", "bold", "normal", "NotoSerif-Bold.ttf");
   }
 

@@ -12,4 +12,9 @@ import java.time.LocalDate;
  * @param made the day that it bears
  */
 public record PdfHeading(
-    String title, String author, String subject, String program, LocalDate made) {}
+    String title, String author, String subject, String program, LocalDate made) {
+  /** All of it as one text. */
+  String words() {
+    return String.join("\n", title, author, subject, program, made.toString());
+  }
+}

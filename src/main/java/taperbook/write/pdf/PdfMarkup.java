@@ -3,9 +3,7 @@ package taperbook.write.pdf;
 import org.jsoup.Jsoup;
 import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.DataNode;
-import org.jsoup.nodes.Document.OutputSettings.Syntax;
 import org.jsoup.nodes.Element;
-import org.jsoup.parser.Parser;
 
 /** Makes the page that a template gave fit for laying out: well-formed, with bookmarks. */
 final class PdfMarkup {
@@ -17,17 +15,6 @@ final class PdfMarkup {
     bookmarks(page);
     page.select("a[href]:not([title])").forEach(a -> a.attr("title", a.text()));
     return new W3CDom().namespaceAware(false).fromJsoup(page);
-  }
-
-  /** A chart with fonts that the layout knows. */
-  static String chart(String svg) {
-    org.jsoup.nodes.Document document = Jsoup.parse(svg, "", Parser.xmlParser());
-    document.outputSettings().prettyPrint(false).syntax(Syntax.xml).charset("UTF-8");
-    document.select("[font-family]").attr("font-family", "'" + PdfFonts.CHART + "'");
-    for (Element bold : document.select("[font-weight=bold], [font-weight=700]")) {
-      bold.attr("font-family", "'" + PdfFonts.CHART_BOLD + "'").removeAttr("font-weight");
-    }
-    return document.outerHtml();
   }
 
   private static void fonts(org.jsoup.nodes.Document page) {

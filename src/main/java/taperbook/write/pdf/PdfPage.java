@@ -4,7 +4,6 @@ import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
@@ -19,22 +18,25 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import taperbook.draw.Figure;
+import taperbook.draw.Painting;
 
 /** Lays a page out as PDF/A-3a and PDF/UA-1. */
 public final class PdfPage {
   private static final String FIGURE_SCHEME = "figure";
   private static final float PDF_VERSION = 1.7f;
 
-  private final Map<String, String> svgs;
+  private final Map<String, Painting> charts;
 
   /**
    * A page with charts.
    *
-   * @param svgs charts by name; a template shows one by {@code <img src="figure:NAME.svg">}
+   * @param figures charts; a template shows one by {@code <img src="figure:NAME.svg">}
    */
-  public PdfPage(Map<String, String> svgs) {
-    this.svgs = Map.copyOf(svgs);
+  public PdfPage(List<Figure> figures) {
+    this.charts = figures.stream().collect(Collectors.toMap(Figure::id, Figure::painting));
   }
 
   /**
@@ -59,7 +61,7 @@ public final class PdfPage {
                 (address, type) -> isOurs(address),
                 ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
             .useFastMode();
-    try (BatikSVGDrawer drawer = new BatikSVGDrawer();
+    try (ChartDrawer drawer = new ChartDrawer(charts);
         PdfBoxRenderer renderer = builder.useSVGDrawer(drawer).buildPdfRenderer();
         PDDocument document = renderer.createPDFKeepOpen()) {
       return new PdfFinish(document, heading).bytes(attachments, hash(html, heading, attachments));
@@ -76,11 +78,10 @@ public final class PdfPage {
 
   private FSStream figure(String address) {
     String name = address.substring(FIGURE_SCHEME.length() + 1).replaceFirst("\\.svg$", "");
-    String svg = svgs.get(name);
-    if (svg == null) {
+    if (!charts.containsKey(name)) {
       throw new IllegalArgumentException("no chart has the address " + address);
     }
-    return new TextStream(PdfMarkup.chart(svg));
+    return new TextStream(ChartDrawer.standIn(name));
   }
 
   private static FSStream font(String address) {
@@ -113,7 +114,7 @@ public final class PdfPage {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       digest.update(html.getBytes(StandardCharsets.UTF_8));
-      digest.update(heading.toString().getBytes(StandardCharsets.UTF_8));
+      digest.update(heading.words().getBytes(StandardCharsets.UTF_8));
       attachments.forEach(a -> digest.update(a.bytes()));
       return digest.digest();
     } catch (NoSuchAlgorithmException e) {

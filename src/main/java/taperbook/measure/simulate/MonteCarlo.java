@@ -1,14 +1,17 @@
 package taperbook.measure.simulate;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * The adaptive Monte Carlo procedure of JCGM 101:2008, 7.9: blocks of 10 000 trials until twice the
  * standard deviation of the block means of estimate, standard uncertainty and both interval ends is
- * below the numerical tolerance of every output, where the tolerance is half a unit of the last of
- * the wanted significant digits of the standard uncertainty (7.9.2).
+ * below the numerical tolerance, which is half a unit of the last of the wanted significant digits
+ * of the standard uncertainty (7.9.2).
+ *
+ * <p>All outputs share their trials, so that they stay numbers of one drawn session; each leaves
+ * when it is stable itself.
  */
 final class MonteCarlo {
   /** Trials in a block: JCGM 101:2008, 7.9.4 b, for a coverage of 95 %. */
@@ -41,70 +44,62 @@ final class MonteCarlo {
     this.mostBlocks = Math.max(LEAST_BLOCKS, mostBlocks);
   }
 
-  /** One trial: fills in the value of each output. */
+  /** One trial of some outputs. */
   interface Trial {
-    void run(double[] outputs);
+    /**
+     * Fills in the values of the outputs that are still open.
+     *
+     * @param outputs a value for each output
+     * @param open places of those that are asked for; the same array throughout a block
+     */
+    void run(double[] outputs, int[] open);
   }
 
   /**
-   * What came of a run.
+   * What came of one output.
    *
    * @param trials number of trials
-   * @param stable true if the tolerance was reached for every output
-   * @param outputs summary of each output
+   * @param stable true if the tolerance was reached
+   * @param distribution summary of the trials
    */
-  record Run(int trials, boolean stable, List<Distribution> outputs) {}
+  record Result(int trials, boolean stable, Distribution distribution) {}
 
-  Run run(Trial trial, int outputs) {
-    List<double[][]> blocks = new ArrayList<>();
-    List<Tails> tails = Stream.generate(Tails::new).limit(outputs).toList();
-    double[][][] statistics = new double[outputs][4][mostBlocks];
-    boolean stable = false;
-    while (!stable && blocks.size() < mostBlocks) {
-      double[][] block = block(trial, outputs);
-      for (int k = 0; k < outputs; k++) {
-        Distribution d = Distribution.of(block[k], coverage, tails.get(k));
-        statistics[k][0][blocks.size()] = d.mean();
-        statistics[k][1][blocks.size()] = d.standardUncertainty();
-        statistics[k][2][blocks.size()] = d.lowQuantile();
-        statistics[k][3][blocks.size()] = d.highQuantile();
-      }
-      blocks.add(block);
-      stable = blocks.size() >= LEAST_BLOCKS && isStable(statistics, blocks.size());
+  /** Runs trials until all outputs are stable, and gives the result of each. */
+  List<Result> run(Trial trial, int outputs) {
+    List<OutputRun> runs = Stream.generate(() -> new OutputRun(coverage)).limit(outputs).toList();
+    int[] open = IntStream.range(0, outputs).toArray();
+    for (int block = 0; block < mostBlocks && open.length > 0; block++) {
+      addBlock(trial, runs, open);
+      open = IntStream.of(open).filter(k -> !isStable(runs.get(k))).toArray();
     }
-    double[] all = new double[blocks.size() * blockSize];
-    List<Distribution> summaries = new ArrayList<>();
-    for (int k = 0; k < outputs; k++) {
-      for (int b = 0; b < blocks.size(); b++) {
-        System.arraycopy(blocks.get(b)[k], 0, all, b * blockSize, blockSize);
-      }
-      summaries.add(Distribution.of(all, coverage, tails.get(k)));
-    }
-    return new Run(all.length, stable, summaries);
+    return runs.stream().map(this::result).toList();
   }
 
-  private double[][] block(Trial trial, int outputs) {
-    double[][] block = new double[outputs][blockSize];
-    double[] values = new double[outputs];
+  private Result result(OutputRun run) {
+    return new Result(run.blocks() * blockSize, isStable(run), run.whole());
+  }
+
+  private void addBlock(Trial trial, List<OutputRun> runs, int[] open) {
+    double[][] block = new double[open.length][blockSize];
+    double[] values = new double[runs.size()];
     for (int i = 0; i < blockSize; i++) {
-      trial.run(values);
-      for (int k = 0; k < outputs; k++) {
-        block[k][i] = values[k];
+      trial.run(values, open);
+      for (int k = 0; k < open.length; k++) {
+        block[k][i] = values[open[k]];
       }
     }
-    return block;
+    for (int k = 0; k < open.length; k++) {
+      runs.get(open[k]).add(block[k]);
+    }
   }
 
-  private boolean isStable(double[][][] statistics, int blocks) {
-    for (double[][] output : statistics) {
-      double tolerance = tolerance(mean(output[1], blocks));
-      for (double[] statistic : output) {
-        if (2 * deviationOfMean(statistic, blocks) >= tolerance && tolerance > 0) {
-          return false;
-        }
-      }
+  private boolean isStable(OutputRun run) {
+    if (run.blocks() < LEAST_BLOCKS) {
+      return false;
     }
-    return true;
+    double tolerance = tolerance(run.standardUncertainty());
+    boolean wanting = tolerance > 0 && 2 * run.deviationOfMeans() >= tolerance;
+    return !wanting;
   }
 
   /** Half a unit in the last wanted digit of a standard uncertainty: JCGM 101:2008, 7.9.2. */
@@ -114,23 +109,5 @@ final class MonteCarlo {
     }
     double exponent = Math.floor(Math.log10(standardUncertainty)) - (digits - 1);
     return 0.5 * Math.pow(10, exponent);
-  }
-
-  private static double mean(double[] values, int n) {
-    double sum = 0;
-    for (int i = 0; i < n; i++) {
-      sum += values[i];
-    }
-    return sum / n;
-  }
-
-  /** Standard deviation of the mean of the first n values. */
-  private static double deviationOfMean(double[] values, int n) {
-    double mean = mean(values, n);
-    double sum = 0;
-    for (int i = 0; i < n; i++) {
-      sum += (values[i] - mean) * (values[i] - mean);
-    }
-    return Math.sqrt(sum / (n * (n - 1.0)));
   }
 }

@@ -1,13 +1,11 @@
 package taperbook.measure.simulate;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.ToDoubleFunction;
 import taperbook.model.CommonGround;
 import taperbook.model.Contribution;
 import taperbook.model.Estimate;
@@ -18,7 +16,6 @@ import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.Session;
-import taperbook.model.UncertaintySource;
 
 /**
  * States the shortest 95 % coverage interval and the uncertainty budget of every number that can be
@@ -81,7 +78,8 @@ public final class SessionSimulation {
     // Run and budgets draw from streams of their own, so that both can be made at once.
     CompletableFuture<List<List<Contribution>>> budgeting =
         CompletableFuture.supplyAsync(() -> new SourceBudgets(session, test, outputs).all());
-    MonteCarlo.Run run = run(new DrawnSession(session, test), outputs, procedure);
+    List<MonteCarlo.Result> results =
+        procedure.run(new SessionTrial(new DrawnSession(session, test), outputs), outputs.size());
     List<List<Contribution>> budgets = budgeting.join();
     Map<String, Integer> places = new HashMap<>();
     for (int k = 0; k < outputs.size(); k++) {
@@ -90,7 +88,8 @@ public final class SessionSimulation {
     List<ReportNumber> refined = new ArrayList<>();
     for (ReportNumber number : numbers.all()) {
       Integer k = places.get(number.id());
-      refined.add(k == null ? number : refined(number, run.outputs().get(k), budgets.get(k)));
+      refined.add(
+          k == null ? number : refined(number, results.get(k).distribution(), budgets.get(k)));
     }
     return new Numbers(refined);
   }
@@ -117,20 +116,5 @@ public final class SessionSimulation {
         number.origin(),
         number.caveats(),
         number.method());
-  }
-
-  private static MonteCarlo.Run run(
-      DrawnSession drawn, List<Outputs.Output> outputs, MonteCarlo procedure) {
-    Draws draws = new Draws(SEED, EnumSet.allOf(UncertaintySource.class));
-    List<ToDoubleFunction<DrawnSession>> values =
-        outputs.stream().map(Outputs.Output::value).toList();
-    return procedure.run(
-        trial -> {
-          drawn.draw(draws);
-          for (int k = 0; k < trial.length; k++) {
-            trial[k] = values.get(k).applyAsDouble(drawn);
-          }
-        },
-        outputs.size());
   }
 }

@@ -3,6 +3,8 @@ package taperbook.measure.simulate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +22,7 @@ final class MonteCarloReferenceTest {
   }
 
   private static Distribution only(MonteCarlo procedure, MonteCarlo.Trial trial) {
-    return procedure.run(trial, 1).outputs().get(0);
+    return procedure.run(trial, 1).get(0).distribution();
   }
 
   @Test
@@ -29,7 +31,7 @@ final class MonteCarloReferenceTest {
     Distribution d =
         only(
             PROCEDURE,
-            v -> {
+            (v, open) -> {
               v[0] = 0;
               for (int i = 0; i < 4; i++) {
                 v[0] += random.nextGaussian();
@@ -47,7 +49,7 @@ final class MonteCarloReferenceTest {
     Distribution d =
         only(
             PROCEDURE,
-            v -> {
+            (v, open) -> {
               v[0] = 0;
               for (int i = 0; i < 4; i++) {
                 v[0] += rectangular(random, 0, 1);
@@ -65,7 +67,7 @@ final class MonteCarloReferenceTest {
     Distribution d =
         only(
             PROCEDURE,
-            v -> {
+            (v, open) -> {
               v[0] = rectangular(random, 0, 10);
               for (int i = 0; i < 3; i++) {
                 v[0] += rectangular(random, 0, 1);
@@ -84,7 +86,7 @@ final class MonteCarloReferenceTest {
     Distribution d =
         only(
             new MonteCarlo(2, 0.99, 50),
-            v -> {
+            (v, open) -> {
               double ls = 50_000_623 + 25 * random.nextGaussian();
               double diff =
                   215
@@ -114,17 +116,41 @@ final class MonteCarloReferenceTest {
 
   @Test
   void a_constant_output_ends_after_the_least_number_of_blocks() {
-    MonteCarlo.Run run = PROCEDURE.run(v -> v[0] = 7, 1);
-    assertThat(run.trials()).isEqualTo(2 * MonteCarlo.BLOCK);
-    assertThat(run.stable()).isTrue();
-    assertThat(run.outputs().get(0)).isEqualTo(new Distribution(7, 0, 7, 7, 7, 7));
+    MonteCarlo.Result result = PROCEDURE.run((v, open) -> v[0] = 7, 1).get(0);
+    assertThat(result.trials()).isEqualTo(2 * MonteCarlo.BLOCK);
+    assertThat(result.stable()).isTrue();
+    assertThat(result.distribution()).isEqualTo(new Distribution(7, 0, 7, 7, 7, 7));
+  }
+
+  @Test
+  void an_output_leaves_when_it_is_stable_and_the_others_go_on() {
+    // The second output is Cauchy's distribution, which has no standard deviation to be stable.
+    Random random = new Random(6);
+    List<Integer> asked = new ArrayList<>();
+    List<MonteCarlo.Result> results =
+        new MonteCarlo(1, 0.95, 8)
+            .run(
+                (v, open) -> {
+                  v[0] = 3 * random.nextGaussian();
+                  v[1] = Math.tan(Math.PI * (random.nextDouble() - 0.5));
+                  asked.add(open.length);
+                },
+                2);
+    assertThat(results.get(1).stable()).isFalse();
+    assertThat(results.get(1).trials()).isEqualTo(8 * MonteCarlo.BLOCK);
+    assertThat(results.get(0).stable()).isTrue();
+    assertThat(results.get(0).trials()).isLessThan(results.get(1).trials());
+    assertThat(asked).hasSize(results.get(1).trials());
+    assertThat(asked.stream().filter(n -> n == 2)).hasSize(results.get(0).trials());
+    // Normal with standard deviation 3: 1.96 times that.
+    assertThat(results.get(0).distribution().highQuantile()).isCloseTo(5.88, within(0.15));
   }
 
   @Test
   void a_skewed_output_gets_its_shortest_interval() {
     // Exponential with mean 1: the shortest 95 % interval begins at 0 and ends at ln 20 = 2.9957.
     Random random = new Random(5);
-    Distribution d = only(PROCEDURE, v -> v[0] = -Math.log(1 - random.nextDouble()));
+    Distribution d = only(PROCEDURE, (v, open) -> v[0] = -Math.log(1 - random.nextDouble()));
     assertThat(d.low()).isCloseTo(0, within(0.02));
     assertThat(d.high()).isCloseTo(Math.log(20), within(0.06));
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import taperbook.check.ColumnMapProposal;
+import taperbook.check.foreign.ColumnMapProposal;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.Severity;

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import taperbook.check.KnownColumn;
 import taperbook.check.KnownColumns;
-import taperbook.check.ReportKey;
+import taperbook.check.plan.ReportKey;
 import taperbook.model.ConditionItem;
 import taperbook.model.Item;
 import taperbook.model.Method;

@@ -1,0 +1,18 @@
+package taperbook.draw.picture;
+
+import java.awt.Graphics2D;
+import java.util.List;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.TextRun;
+
+/** A picture that can be painted at print and at film size. */
+@FunctionalInterface
+public interface Painting {
+  /**
+   * Paints the shapes and returns the texts to be set on them.
+   *
+   * @param g what to paint on
+   * @param style the sizes of the rendering
+   */
+  List<TextRun> paint(Graphics2D g, ChartStyle style);
+}

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.app.project.StoppedException;
 import taperbook.check.foreign.ColumnMapProposal;
 import taperbook.claims.FigureCheck;
 import taperbook.model.InputFile;

@@ -7,10 +7,14 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
 import taperbook.model.InputFile;
 import taperbook.model.LibraryResult;
 import taperbook.model.RangeTest;
@@ -20,6 +24,11 @@ import taperbook.model.Trace;
 /** The one-way flow read, check, measure, draw, write; who may use which library. */
 @AnalyzeClasses(packages = "taperbook", importOptions = ImportOption.DoNotIncludeTests.class)
 final class ArchitectureTest {
+  /** The nouns of all stages, and what has not been split yet. */
+  private static final String[] STILL_LARGE = {
+    "taperbook.model", "taperbook.read", "taperbook.claims", "taperbook.write.page"
+  };
+
   @ArchTest
   static final ArchRule model_knows_nothing_of_ours =
       only("taperbook.model..", "taperbook.model..").because("it is what all others speak of");
@@ -132,10 +141,30 @@ final class ArchitectureTest {
       library("org.apache.commons.csv..", "taperbook.read..");
 
   @ArchTest
-  static final ArchRule xchart_is_for_drawing = library("org.knowm.xchart..", "taperbook.draw..");
+  static final ArchRule packages_stay_small_enough_to_look_through =
+      classes()
+          .that()
+          .resideOutsideOfPackages(STILL_LARGE)
+          .should(standAmongAtMost(20))
+          .because("a newcomer finds things by name");
 
   @ArchTest
-  static final ArchRule batik_is_for_drawing = library("org.apache.batik..", "taperbook.draw..");
+  static final ArchRule the_command_line_knows_no_stage =
+      only(
+              "taperbook.app.line..",
+              "taperbook.app.line..",
+              "taperbook.app.process..",
+              "taperbook.model..",
+              "taperbook.problem..")
+          .because("what can be asked for does not depend on how it is done");
+
+  @ArchTest
+  static final ArchRule xchart_is_for_painting =
+      library("org.knowm.xchart..", "taperbook.draw.paint..");
+
+  @ArchTest
+  static final ArchRule batik_is_for_pictures =
+      library("org.apache.batik..", "taperbook.draw.picture..");
 
   @ArchTest
   static final ArchRule freemarker_is_for_writing = library("freemarker..", "taperbook.write..");
@@ -156,6 +185,23 @@ final class ArchitectureTest {
   @ArchTest
   static final ArchRule openhtmltopdf_is_for_writing =
       library("com.openhtmltopdf..", "taperbook.write..");
+
+  private static ArchCondition<JavaClass> standAmongAtMost(int types) {
+    return new ArchCondition<>("stand in packages of at most " + types + " types") {
+      @Override
+      public void check(JavaClass type, ConditionEvents events) {
+        long here =
+            type.getPackage().getClasses().stream().filter(ArchitectureTest::isType).count();
+        events.add(
+            new SimpleConditionEvent(
+                type, here <= types, type.getName() + " stands among " + here + " types"));
+      }
+    };
+  }
+
+  private static boolean isType(JavaClass type) {
+    return type.isTopLevelClass() && !type.getName().endsWith("package-info");
+  }
 
   private static ArchRule only(String stage, String... allowed) {
     return classes()

@@ -2,6 +2,23 @@ package taperbook.app;
 
 import java.io.PrintStream;
 import java.util.List;
+import taperbook.app.command.BlankCommand;
+import taperbook.app.command.CheckCommand;
+import taperbook.app.command.ExplainCommand;
+import taperbook.app.command.ReportCommand;
+import taperbook.app.command.VerifyCommand;
+import taperbook.app.command.WatchCommand;
+import taperbook.app.line.Arguments;
+import taperbook.app.line.Command;
+import taperbook.app.line.Completion;
+import taperbook.app.line.Help;
+import taperbook.app.line.Request;
+import taperbook.app.line.Slot;
+import taperbook.app.process.ExitStatus;
+import taperbook.app.process.Messages;
+import taperbook.app.process.Surroundings;
+import taperbook.app.project.StoppedException;
+import taperbook.app.stamp.ProgramStamp;
 
 /** Understands the arguments, runs the command, and turns what goes wrong into an exit status. */
 public final class CommandLine {

@@ -3,6 +3,8 @@ package taperbook.app;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import taperbook.app.process.ExitStatus;
+import taperbook.app.process.Surroundings;
 
 /** The program's entrance. */
 public final class Main {

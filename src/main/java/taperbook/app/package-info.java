@@ -1,7 +1,8 @@
 /**
- * The command line and the wiring. The only place that knows the process: arguments, standard
- * streams, environment, exit status, and the folder that results are put into. It calls each stage
- * in turn; no stage calls another.
+ * The command line and the wiring. This package and those below it are the only place that knows
+ * the process: arguments, standard streams, environment, exit status, and the folder that results
+ * are put into. Here stand the entrance and the choice of a command; the packages below it do the
+ * work and do not know of it.
  */
 @NullMarked
 package taperbook.app;

@@ -1,6 +1,7 @@
 package taperbook.check;
 
 import java.util.List;
+import taperbook.check.table.ColumnSpec;
 
 /**
  * A column that a file can have, as a tester is told of it.

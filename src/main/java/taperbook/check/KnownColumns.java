@@ -5,6 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import taperbook.check.facts.FactSheet;
+import taperbook.check.facts.LegsCheck;
+import taperbook.check.readings.Readings;
+import taperbook.check.readings.TimeColumn;
+import taperbook.check.table.ColumnSpec;
 import taperbook.model.Channel;
 import taperbook.model.HowKnown;
 

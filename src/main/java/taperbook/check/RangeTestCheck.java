@@ -3,6 +3,8 @@ package taperbook.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.check.facts.FactSheet;
+import taperbook.check.facts.LegsCheck;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
 import taperbook.model.Leg;

@@ -2,6 +2,10 @@ package taperbook.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import taperbook.check.facts.ConditionsCheck;
+import taperbook.check.foreign.ColumnMap;
+import taperbook.check.foreign.MappedTable;
+import taperbook.check.readings.Readings;
 import taperbook.model.ConditionItem;
 import taperbook.model.Facts;
 import taperbook.model.Session;

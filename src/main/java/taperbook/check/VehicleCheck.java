@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import taperbook.check.spelling.Suggestion;
 import taperbook.model.Fact;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;

@@ -3,6 +3,14 @@ package taperbook.draw;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import taperbook.draw.chart.Said;
+import taperbook.draw.picture.Draft;
+import taperbook.draw.picture.Figure;
+import taperbook.draw.road.RoadFigures;
+import taperbook.draw.session.DistanceOverTime;
+import taperbook.draw.session.PowerOverSoc;
+import taperbook.draw.session.PowerOverTime;
+import taperbook.draw.session.SocOverTime;
 import taperbook.model.Curve;
 import taperbook.model.Curves;
 import taperbook.model.ReportResult;
@@ -26,7 +34,7 @@ public final class FigureSet {
   }
 
   /** The figures before they are painted. */
-  static List<Draft> drafts(ReportResult result) {
+  public static List<Draft> drafts(ReportResult result) {
     Said said = new Said(result);
     Curves curves = result.main().curves();
     return Stream.of(

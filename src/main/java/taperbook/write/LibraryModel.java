@@ -10,7 +10,7 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.draw.Figure;
+import taperbook.draw.picture.Figure;
 import taperbook.write.library.LibraryPage;
 import taperbook.write.text.ArticlePart;
 

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import taperbook.draw.Figure;
+import taperbook.draw.picture.Figure;
 import taperbook.model.InputHash;
 import taperbook.model.LibraryRow;
 import taperbook.model.Numbers;

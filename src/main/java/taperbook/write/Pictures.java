@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
-import taperbook.draw.Figure;
-import taperbook.draw.Rendition;
+import taperbook.draw.picture.Figure;
+import taperbook.draw.picture.Rendition;
 
 /**
  * The pictures of a report, painted beside its pages: each by itself from its own data, so that

@@ -7,7 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import taperbook.draw.Figure;
+import taperbook.draw.picture.Figure;
 import taperbook.model.InputFile;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;

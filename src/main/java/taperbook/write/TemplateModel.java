@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.draw.Figure;
 import taperbook.draw.FigureSet;
+import taperbook.draw.picture.Figure;
 import taperbook.write.page.PageModel;
 import taperbook.write.text.ArticlePart;
 

@@ -2,7 +2,7 @@ package taperbook.write;
 
 import java.time.LocalDate;
 import java.util.List;
-import taperbook.draw.Figure;
+import taperbook.draw.picture.Figure;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
 import taperbook.model.InputTable;

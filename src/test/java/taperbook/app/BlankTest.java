@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import taperbook.app.process.ExitStatus;
 
 /** Start files, from the command line to a check that finds nothing. */
 final class BlankTest {

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import taperbook.app.process.ExitStatus;
 
 /**
  * Whether a report is up to date is decided by content alone. A clock set back, which leaves files

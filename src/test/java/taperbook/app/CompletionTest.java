@@ -14,6 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import taperbook.app.line.Command;
+import taperbook.app.line.Completion;
+import taperbook.app.process.ExitStatus;
 
 /** The completion scripts, in the shells that they are for. */
 final class CompletionTest {

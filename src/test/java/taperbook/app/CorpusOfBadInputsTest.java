@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import taperbook.app.process.ExitStatus;
 
 /**
  * Every bad input of the corpus is told with exactly these words, at its place and with its remedy,

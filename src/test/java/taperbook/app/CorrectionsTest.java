@@ -9,6 +9,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import taperbook.app.process.ExitStatus;
 
 /** From a published report over a mended reading to a correction that readers can follow. */
 final class CorrectionsTest {

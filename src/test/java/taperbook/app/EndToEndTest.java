@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.SortedMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import taperbook.app.process.ExitStatus;
 
 /** Whole runs of the program on real files. */
 final class EndToEndTest {

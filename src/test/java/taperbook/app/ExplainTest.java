@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import taperbook.app.process.ExitStatus;
 
 /** What {@code taperbook explain} says of the demo. Rows are as they stand in the demo's files. */
 final class ExplainTest {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import taperbook.app.process.ExitStatus;
 
 /** A session whose readings another program wrote, from the proposal to the verified report. */
 final class ForeignSessionTest {

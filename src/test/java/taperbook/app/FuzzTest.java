@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.EnumSource.Mode;
+import taperbook.app.project.StoppedException;
 import taperbook.model.ReportResult;
 import taperbook.problem.Problem;
 import taperbook.write.text.ArticleText;

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import taperbook.app.project.StoppedException;
 import taperbook.model.InputFile;
 
 /**

@@ -14,6 +14,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import taperbook.app.line.Command;
+import taperbook.app.line.Help;
+import taperbook.app.process.ExitStatus;
+import taperbook.app.process.Terminal;
 import taperbook.problem.ProblemCode;
 
 /** What the program says of itself. */

@@ -14,6 +14,7 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import taperbook.app.process.ExitStatus;
 import taperbook.model.LibraryResult;
 
 /** Hundreds of sessions in one library. */

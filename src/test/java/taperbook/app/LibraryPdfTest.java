@@ -18,6 +18,7 @@ import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
+import taperbook.app.process.ExitStatus;
 
 /** The PDF of a library against ISO 19005-3 and ISO 14289-1, as veraPDF reads them. */
 final class LibraryPdfTest {

@@ -21,6 +21,7 @@ import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import taperbook.app.process.ExitStatus;
 
 /** Libraries made by whole runs of the program on real files. */
 final class LibraryTest {

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Random;
 
 /** A folder of invented sessions of a few invented cars, each from a curve of straight pieces. */
-final class ManySessions {
+public final class ManySessions {
   private static final List<String> CARS =
       List.of("Northmoor Finch", "Veldt Carrier", "Penhale Tern", "Harrow Plover", "Ostrava Lark");
 
@@ -19,7 +19,7 @@ final class ManySessions {
   }
 
   /** Writes so many sessions, a range test of each car but the last, and a library. */
-  static Workplace write(Path folder, int count) throws IOException {
+  public static Workplace write(Path folder, int count) throws IOException {
     ManySessions all = new ManySessions(folder);
     for (int car = 0; car + 1 < CARS.size(); car++) {
       all.rangeTest(car);

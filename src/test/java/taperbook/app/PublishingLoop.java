@@ -4,6 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import taperbook.app.publish.PublishedFolder;
+import taperbook.app.publish.ReportLock;
 
 /** A process that publishes two versions in turn until it is killed. */
 final class PublishingLoop {

@@ -14,6 +14,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import taperbook.app.publish.PublishedFolder;
 import taperbook.model.InputFile;
 
 /**

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import taperbook.app.process.Pulse;
 
 /** Time in which something happens at each pause, without a wait; it stops when the script ends. */
 final class ScriptedPulse implements Pulse {

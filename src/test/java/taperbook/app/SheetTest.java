@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import taperbook.app.process.ExitStatus;
 import taperbook.model.ConditionItem;
 import taperbook.model.Item;
 import taperbook.model.RangeItem;

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import taperbook.app.process.ExitStatus;
 
 /**
  * However the lines, cells and bytes of a valid folder are mixed up, checking it ends with done or

@@ -13,9 +13,13 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import taperbook.app.process.ExitStatus;
+import taperbook.app.process.Pulse;
+import taperbook.app.process.Surroundings;
+import taperbook.app.process.Terminal;
 
 /** A project folder to run the program in, and what the program said. */
-final class Workplace {
+public final class Workplace {
   private final Path folder;
   private Terminal terminal = Terminal.NONE;
   private Map<String, String> environment = Map.of();
@@ -86,7 +90,7 @@ final class Workplace {
     return this;
   }
 
-  ExitStatus run(String... arguments) {
+  public ExitStatus run(String... arguments) {
     return run(Pulse.ofProcess(), arguments);
   }
 
@@ -103,19 +107,19 @@ final class Workplace {
         .run(all);
   }
 
-  String out() {
+  public String out() {
     return out.toString(StandardCharsets.UTF_8);
   }
 
-  String err() {
+  public String err() {
     return err.toString(StandardCharsets.UTF_8);
   }
 
-  Path path(String relative) {
+  public Path path(String relative) {
     return folder.resolve(relative);
   }
 
-  String text(String relative) {
+  public String text(String relative) {
     try {
       return Files.readString(path(relative));
     } catch (IOException e) {
@@ -123,7 +127,7 @@ final class Workplace {
     }
   }
 
-  void replace(String relative, String old, String fresh) throws IOException {
+  public void replace(String relative, String old, String fresh) throws IOException {
     String text = text(relative);
     if (!text.contains(old)) {
       throw new IllegalArgumentException(relative + " does not hold " + old);
@@ -132,7 +136,7 @@ final class Workplace {
   }
 
   /** Every file below a folder by its path, with its bytes as text of one character each. */
-  SortedMap<String, String> files(String relative) throws IOException {
+  public SortedMap<String, String> files(String relative) throws IOException {
     SortedMap<String, String> found = new TreeMap<>();
     try (Stream<Path> all = Files.walk(path(relative))) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {

@@ -12,6 +12,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import taperbook.check.plan.ReportCheck;
 import taperbook.model.InputFile;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;

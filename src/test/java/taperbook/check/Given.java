@@ -14,8 +14,8 @@ import taperbook.read.CsvTable;
 import taperbook.read.CsvTableReader;
 
 /** Input for the tests of this package. */
-final class Given {
-  static final String CONDITIONS =
+public final class Given {
+  public static final String CONDITIONS =
       """
       item,value,unit,how known
       date,2026-03-14,,
@@ -43,17 +43,17 @@ final class Given {
 
   private Given() {}
 
-  static CsvTable table(String path, String text) {
+  public static CsvTable table(String path, String text) {
     return CsvTableReader.read(new InputFile(path, text.getBytes(StandardCharsets.UTF_8)))
         .value()
         .orElseThrow();
   }
 
-  static Checked<Session> session(String readings, String conditions) {
+  public static Checked<Session> session(String readings, String conditions) {
     return SessionCheck.check("s", table("r.csv", readings), table("c.csv", conditions));
   }
 
-  static Session goodSession(String readings) {
+  public static Session goodSession(String readings) {
     return good(session(readings, CONDITIONS));
   }
 
@@ -61,21 +61,21 @@ final class Given {
     return RangeTestCheck.check("t", table("t.csv", rangeTest), Optional.empty());
   }
 
-  static Checked<RangeTest> legs(String legs) {
+  public static Checked<RangeTest> legs(String legs) {
     return RangeTestCheck.check("t", table("t.csv", RANGE_TEST), Optional.of(table("l.csv", legs)));
   }
 
-  static <T> T good(Checked<T> checked) {
+  public static <T> T good(Checked<T> checked) {
     assertThat(checked.problems()).isEmpty();
     return checked.value().orElseThrow();
   }
 
   /** The problems of readings beside good conditions. */
-  static List<String> problems(String readings) {
+  public static List<String> problems(String readings) {
     return sentences(session(readings, CONDITIONS));
   }
 
-  static List<String> sentences(Checked<?> checked) {
+  public static List<String> sentences(Checked<?> checked) {
     return checked.problems().stream().map(Problem::sentence).toList();
   }
 }

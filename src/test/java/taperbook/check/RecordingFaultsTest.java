@@ -11,6 +11,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import taperbook.check.foreign.Foreign;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
 import taperbook.model.Session;

@@ -7,7 +7,7 @@ import java.util.Random;
 import taperbook.model.ReportResult;
 
 /** Comparisons with the peculiarities that charts must stand. */
-final class Comparisons {
+public final class Comparisons {
   private Comparisons() {}
 
   static Map<String, ReportResult> all() {
@@ -24,17 +24,17 @@ final class Comparisons {
     return all;
   }
 
-  static ReportResult named(String name) {
+  public static ReportResult named(String name) {
     return Optional.ofNullable(all().get(name)).orElseThrow();
   }
 
-  static InventedSession second() {
+  public static InventedSession second() {
     return InventedSession.handRead()
         .named("finch-second", "Northmoor Finch, second battery revision")
         .usableKilowattHours(60);
   }
 
-  static InventedSession first() {
+  public static InventedSession first() {
     double[] seconds = {
       0, 30, 75, 120, 180, 250, 340, 450, 560, 660, 770, 880, 990, 1130, 1290, 1480, 1700, 1960
     };
@@ -83,7 +83,7 @@ final class Comparisons {
   }
 
   /** Any session: a climb to a peak and a fall, 4 to 60 readings. */
-  static InventedSession any(Random random, String what) {
+  public static InventedSession any(Random random, String what) {
     int n = 4 + random.nextInt(57);
     double[] seconds = new double[n];
     double[] soc = new double[n];

@@ -8,6 +8,9 @@ import java.io.IOException;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import taperbook.draw.picture.Draft;
+import taperbook.draw.picture.Figure;
+import taperbook.draw.style.Palette;
 import taperbook.model.Basis;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
@@ -57,7 +60,7 @@ final class FigureSetTest {
     assertThat(drafts).hasSize(4);
     for (Draft draft : drafts) {
       assertThat(draft.textAlternative()).contains("The curve has 1 reading: ");
-      assertThat(SvgPicture.write(draft.chart(), draft.textAlternative())).contains("<circle");
+      assertThat(Figure.of(draft).svg()).contains("<circle");
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import taperbook.draw.chart.PlotLine;
 import taperbook.model.Basis;
 import taperbook.model.CommonGround;
 import taperbook.model.Curve;
@@ -29,7 +30,7 @@ import taperbook.model.Unit;
  * Results to draw, of invented sessions held against each other. Differences are read off the
  * curves in the plainest way, every half per cent, with a band of a set width.
  */
-final class InventedComparison {
+public final class InventedComparison {
   private static final double STEP = 0.5;
 
   private final List<ReportNumber> numbers = new ArrayList<>();
@@ -44,7 +45,8 @@ final class InventedComparison {
   }
 
   /** The first session held against the others. */
-  static ReportResult of(double bandKilowatt, InventedSession main, InventedSession... others) {
+  public static ReportResult of(
+      double bandKilowatt, InventedSession main, InventedSession... others) {
     Optional<SocWindow> shared = shared(main, others);
     shared.ifPresent(
         window ->

@@ -34,7 +34,7 @@ import taperbook.model.WantedDistance;
  * Results to draw, of invented sessions. The numbers are set here by hand or read off the readings
  * in the plainest way; what is right in them is the measuring's business, not the drawing's.
  */
-final class InventedSession {
+public final class InventedSession {
   static final double KM_PER_PERCENT = 5.0;
 
   private final double[] seconds;
@@ -59,7 +59,7 @@ final class InventedSession {
   }
 
   /** Twenty readings by eye: climb, plateau, ramp, steps; one long gap. */
-  static InventedSession handRead() {
+  public static InventedSession handRead() {
     double[] seconds = {
       0, 30, 60, 95, 130, 190, 250, 310, 380, 450, 510, 560, 620, 700, 790, 880, 1000, 1130, 1270,
       1480, 1600
@@ -87,7 +87,7 @@ final class InventedSession {
   }
 
   /** A reading each second for forty minutes, power with noise, charge to a tenth. */
-  static InventedSession logger() {
+  public static InventedSession logger() {
     int n = 2400;
     double[] seconds = new double[n];
     double[] soc = new double[n];
@@ -114,7 +114,7 @@ final class InventedSession {
   }
 
   /** State of charge and time alone. */
-  static InventedSession socAndTime() {
+  public static InventedSession socAndTime() {
     InventedSession full = handRead();
     return new InventedSession(full.seconds, full.soc, new double[0])
         .withheld("peak_power", Unit.KILOWATT, "power was not recorded")
@@ -123,24 +123,24 @@ final class InventedSession {
   }
 
   /** Readings as given, with a peak that was read once and no hold. */
-  static InventedSession plain(double[] seconds, double[] soc, double[] power) {
+  public static InventedSession plain(double[] seconds, double[] soc, double[] power) {
     return new InventedSession(seconds, soc, power)
         .withheld("peak_hold_time", Unit.SECOND, "the peak was read only once")
         .crossings()
         .added();
   }
 
-  InventedSession distances(WantedDistance... wanted) {
+  public InventedSession distances(WantedDistance... wanted) {
     distances = List.of(wanted);
     return added();
   }
 
-  InventedSession socMarks(Integer... marks) {
+  public InventedSession socMarks(Integer... marks) {
     socMarks = List.of(marks);
     return crossings();
   }
 
-  InventedSession window(int from, int to) {
+  public InventedSession window(int from, int to) {
     window = new SocWindow(from, to);
     return crossings();
   }
@@ -150,7 +150,7 @@ final class InventedSession {
     return added();
   }
 
-  InventedSession named(String wantedName, String wantedVehicle) {
+  public InventedSession named(String wantedName, String wantedVehicle) {
     name = wantedName;
     vehicle = wantedVehicle;
     return this;
@@ -161,7 +161,7 @@ final class InventedSession {
     return this;
   }
 
-  InventedSession usableKilowattHours(double energy) {
+  public InventedSession usableKilowattHours(double energy) {
     usableKilowattHours = energy;
     return this;
   }
@@ -171,16 +171,16 @@ final class InventedSession {
     return this;
   }
 
-  InventedSession wideGapSeconds(double atLeast) {
+  public InventedSession wideGapSeconds(double atLeast) {
     wideGapSeconds = atLeast;
     return this;
   }
 
-  InventedSession measured(String id, Unit unit, double value, double half) {
+  public InventedSession measured(String id, Unit unit, double value, double half) {
     return put(id, unit, new Outcome.Measured(Estimate.around(value, half), 1));
   }
 
-  InventedSession withheld(String id, Unit unit, String reason) {
+  public InventedSession withheld(String id, Unit unit, String reason) {
     return put(id, unit, new Outcome.Withheld(reason));
   }
 
@@ -228,7 +228,7 @@ final class InventedSession {
     return Double.NaN;
   }
 
-  ReportResult result() {
+  public ReportResult result() {
     return new ReportResult(plan(), sessionResult(), List.of());
   }
 

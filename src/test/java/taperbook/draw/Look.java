@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import taperbook.draw.compare.CompareFigures;
+import taperbook.draw.picture.Draft;
+import taperbook.draw.picture.Figure;
 import taperbook.model.ReportResult;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
@@ -16,7 +18,7 @@ import taperbook.model.WantedDistance;
  * Writes the figures of all invented sessions and comparisons to a folder, to be looked at: {@code
  * Look FOLDER}.
  */
-final class Look {
+public final class Look {
   private Look() {}
 
   /** Sessions with the peculiarities that charts must stand. */
@@ -55,7 +57,7 @@ final class Look {
   }
 
   /** The figures of all sessions and comparisons, before they are painted. */
-  static Map<String, List<Draft>> drafts() {
+  public static Map<String, List<Draft>> drafts() {
     Map<String, List<Draft>> all = new LinkedHashMap<>();
     sessions().forEach((name, result) -> all.put(name, FigureSet.drafts(result)));
     Comparisons.all().forEach((name, result) -> all.put(name, CompareFigures.drafts(result)));

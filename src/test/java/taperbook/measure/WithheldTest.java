@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import taperbook.measure.recording.RangeFigures;
 import taperbook.model.Channel;
 import taperbook.model.Estimate;
 import taperbook.model.Numbers;

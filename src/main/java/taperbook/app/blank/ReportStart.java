@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.check.ReportKey;
+import taperbook.check.plan.ReportKey;
 import taperbook.model.Unit;
 
 /** The file that a tester starts a report from: every key, and an article to go on from. */

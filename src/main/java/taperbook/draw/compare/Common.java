@@ -2,8 +2,8 @@ package taperbook.draw.compare;
 
 import java.util.List;
 import java.util.Optional;
-import taperbook.draw.Chart;
-import taperbook.draw.Said;
+import taperbook.draw.chart.Chart;
+import taperbook.draw.chart.Said;
 import taperbook.draw.compare.Lineup.Entry;
 import taperbook.model.SocWindow;
 import taperbook.words.Labels;

@@ -2,8 +2,8 @@ package taperbook.draw.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import taperbook.draw.Draft;
-import taperbook.draw.Figure;
+import taperbook.draw.picture.Draft;
+import taperbook.draw.picture.Figure;
 import taperbook.model.ReportResult;
 
 /** Draws the figures of a report that hold its sessions against each other. */

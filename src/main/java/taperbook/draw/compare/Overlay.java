@@ -2,14 +2,14 @@ package taperbook.draw.compare;
 
 import java.util.List;
 import java.util.Optional;
-import taperbook.draw.Axis;
-import taperbook.draw.Chart;
-import taperbook.draw.Draft;
-import taperbook.draw.PlotLine;
-import taperbook.draw.Said;
-import taperbook.draw.Series;
-import taperbook.draw.Telling;
+import taperbook.draw.chart.Axis;
+import taperbook.draw.chart.Chart;
+import taperbook.draw.chart.PlotLine;
+import taperbook.draw.chart.Said;
+import taperbook.draw.chart.Series;
+import taperbook.draw.chart.Telling;
 import taperbook.draw.compare.Lineup.Entry;
+import taperbook.draw.picture.Draft;
 
 /**
  * A chart of one line for each session, and its words.

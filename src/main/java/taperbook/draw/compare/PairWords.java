@@ -3,7 +3,7 @@ package taperbook.draw.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.draw.Said;
+import taperbook.draw.chart.Said;
 import taperbook.model.Estimate;
 import taperbook.model.PairResult;
 import taperbook.model.ReportResult;

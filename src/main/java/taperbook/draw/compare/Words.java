@@ -3,8 +3,8 @@ package taperbook.draw.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.draw.Axis;
-import taperbook.draw.Said;
+import taperbook.draw.chart.Axis;
+import taperbook.draw.chart.Said;
 import taperbook.draw.compare.Lineup.Member;
 
 /** Phrases on several sessions. */

@@ -7,7 +7,7 @@ import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import taperbook.draw.ChartStyle;
+import taperbook.draw.style.ChartStyle;
 
 /** Paints shapes in the sizes of a style. */
 final class Brush {

@@ -1,11 +1,11 @@
 package taperbook.draw.library;
 
 import java.util.List;
-import taperbook.draw.ChartStyle;
-import taperbook.draw.Palette;
-import taperbook.draw.TextRun;
-import taperbook.draw.TextRun.Anchor;
-import taperbook.draw.TextRun.Face;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Palette;
+import taperbook.draw.style.TextRun;
+import taperbook.draw.style.TextRun.Anchor;
+import taperbook.draw.style.TextRun.Face;
 
 /** Title and subtitle of a picture on film; in print they stand on the page. */
 final class Headings {

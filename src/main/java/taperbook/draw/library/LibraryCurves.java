@@ -3,7 +3,7 @@ package taperbook.draw.library;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import taperbook.draw.Figure;
+import taperbook.draw.picture.Figure;
 import taperbook.model.LibraryRow;
 import taperbook.words.Labels;
 

@@ -2,7 +2,7 @@ package taperbook.draw.library;
 
 import java.util.ArrayList;
 import java.util.List;
-import taperbook.draw.Figure;
+import taperbook.draw.picture.Figure;
 import taperbook.model.LibraryResult;
 
 /** Draws the figures of a library. */

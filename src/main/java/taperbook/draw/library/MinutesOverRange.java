@@ -3,7 +3,7 @@ package taperbook.draw.library;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import taperbook.draw.Figure;
+import taperbook.draw.picture.Figure;
 import taperbook.model.LibraryRow;
 import taperbook.model.Unit;
 import taperbook.words.Labels;

@@ -1,6 +1,6 @@
 package taperbook.draw.library;
 
-import taperbook.draw.Box;
+import taperbook.draw.style.Box;
 
 /**
  * Where a plot stands in the picture, and how data maps to it. Linear, y upwards.

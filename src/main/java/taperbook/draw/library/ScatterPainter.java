@@ -9,15 +9,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.draw.Box;
-import taperbook.draw.Callout;
-import taperbook.draw.ChartStyle;
-import taperbook.draw.LabelPlacer;
-import taperbook.draw.Painter;
-import taperbook.draw.Palette;
-import taperbook.draw.Pen;
-import taperbook.draw.TextRun;
-import taperbook.draw.TextRun.Anchor;
+import taperbook.draw.label.Callout;
+import taperbook.draw.label.LabelPlacer;
+import taperbook.draw.paint.Painter;
+import taperbook.draw.style.Box;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Palette;
+import taperbook.draw.style.Pen;
+import taperbook.draw.style.TextRun;
+import taperbook.draw.style.TextRun.Anchor;
 
 /**
  * The plot of a scatter: grid, line of equality, whiskers, dots, and labels where there is room.

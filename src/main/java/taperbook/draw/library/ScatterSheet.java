@@ -4,12 +4,12 @@ import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.draw.Box;
-import taperbook.draw.ChartStyle;
-import taperbook.draw.Painting;
-import taperbook.draw.Palette;
-import taperbook.draw.TextRun;
-import taperbook.draw.TextRun.Anchor;
+import taperbook.draw.picture.Painting;
+import taperbook.draw.style.Box;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Palette;
+import taperbook.draw.style.TextRun;
+import taperbook.draw.style.TextRun.Anchor;
 import taperbook.words.Labels;
 
 /**

@@ -1,9 +1,9 @@
 package taperbook.draw.library;
 
 import java.awt.Color;
-import taperbook.draw.ChartStyle;
-import taperbook.draw.TextRun.Face;
-import taperbook.draw.Typeface;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.TextRun.Face;
+import taperbook.draw.style.Typeface;
 
 /** The sizes of text where there is much of it: smaller than in a chart of one session. */
 final class SmallType {

@@ -1,7 +1,7 @@
 package taperbook.write.html;
 
 import java.nio.charset.StandardCharsets;
-import taperbook.draw.DarkScheme;
+import taperbook.draw.style.DarkScheme;
 
 /** The page for browsers: what the template gave, with the fonts put in. */
 public final class HtmlPage {

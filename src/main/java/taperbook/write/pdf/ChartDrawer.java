@@ -18,8 +18,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
-import taperbook.draw.ChartStyle;
-import taperbook.draw.Painting;
+import taperbook.draw.picture.Painting;
+import taperbook.draw.style.ChartStyle;
 
 /**
  * Draws charts into a PDF the way they are painted elsewhere, without a detour by SVG, and sets

@@ -7,7 +7,7 @@ import com.openhtmltopdf.render.RenderingContext;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import taperbook.draw.Typeface;
+import taperbook.draw.style.Typeface;
 
 /** Sets the texts of a chart in the fonts that the page is set in. */
 final class ChartTexts extends PdfBoxGraphics2DFontTextDrawer {

@@ -20,8 +20,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import taperbook.draw.Figure;
-import taperbook.draw.Painting;
+import taperbook.draw.picture.Figure;
+import taperbook.draw.picture.Painting;
 
 /** Lays a page out as PDF/A-3a and PDF/UA-1. */
 public final class PdfPage {

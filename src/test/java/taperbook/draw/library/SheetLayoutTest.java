@@ -12,10 +12,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import taperbook.draw.Box;
-import taperbook.draw.ChartStyle;
-import taperbook.draw.Painting;
-import taperbook.draw.TextRun;
+import taperbook.draw.picture.Painting;
+import taperbook.draw.style.Box;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.TextRun;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
 

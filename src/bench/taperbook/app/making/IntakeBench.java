@@ -1,0 +1,56 @@
+package taperbook.app.making;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import taperbook.app.process.Steps;
+import taperbook.model.LibraryPlan;
+
+/**
+ * Times reading, checking and measuring of all sessions of a folder for its library, without
+ * drawing and writing.
+ *
+ * <pre>
+ * javac -d /tmp/bench -cp target/taperbook.jar src/bench/taperbook/app/making/IntakeBench.java
+ * java -cp /tmp/bench:target/taperbook.jar taperbook.app.making.IntakeBench FOLDER [PASSES]
+ * </pre>
+ */
+public final class IntakeBench {
+  private static final double NANOS_PER_SECOND = 1e9;
+
+  private IntakeBench() {}
+
+  public static void main(String[] arguments) {
+    int passes = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 1;
+    for (int i = 0; i < passes; i++) {
+      pass(Path.of(arguments[0]));
+    }
+  }
+
+  private static void pass(Path folder) {
+    OperatingSystemMXBean system =
+        (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+    Workshop workshop = Workshop.in(folder, Map.of());
+    LibraryPlan plan =
+        (LibraryPlan) workshop.project().plan("library").value().orElseThrow();
+    LibraryMaking making =
+        new LibraryMaking(
+            plan, workshop.project().article("library").value().orElseThrow(), workshop);
+    long wall = System.nanoTime();
+    long cpu = system.getProcessCpuTime();
+    int rows = making.intake(false, Steps.UNHEARD).result().rows().size();
+    wall = System.nanoTime() - wall;
+    cpu = system.getProcessCpuTime() - cpu;
+    System.gc();
+    long used = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+    System.out.printf(
+        Locale.ROOT,
+        "%d sessions: %.2f s wall, %.2f s processor; %d MB stay in use%n",
+        rows,
+        wall / NANOS_PER_SECOND,
+        cpu / NANOS_PER_SECOND,
+        used >> 20);
+  }
+}

@@ -1,0 +1,144 @@
+package taperbook.app.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import taperbook.app.blank.ReportStart;
+import taperbook.app.blank.SheetKind;
+import taperbook.app.blank.SheetPlan;
+import taperbook.app.blank.StartFiles;
+import taperbook.app.blank.StartUnits;
+import taperbook.app.line.Command;
+import taperbook.app.line.Option;
+import taperbook.app.line.Request;
+import taperbook.app.making.Workshop;
+import taperbook.app.process.ExitStatus;
+import taperbook.app.process.Messages;
+import taperbook.app.process.Surroundings;
+import taperbook.app.project.FirstSteps;
+import taperbook.app.project.OwnTemplates;
+import taperbook.app.project.StartFolder;
+import taperbook.app.project.StoppedException;
+import taperbook.app.stamp.MadeDate;
+import taperbook.app.stamp.ProgramStamp;
+import taperbook.model.Paper;
+import taperbook.model.Unit;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.read.FileName;
+import taperbook.read.ProjectFolder;
+import taperbook.write.sheet.SheetWriter;
+
+/** Writes the files that a tester starts from, and recording sheets. Never writes over a file. */
+public final class BlankCommand {
+  private final Messages messages;
+  private final Surroundings surroundings;
+
+  public BlankCommand(Messages messages, Surroundings surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+  }
+
+  public ExitStatus run(Request request) {
+    List<String> names = request.names();
+    String what = names.isEmpty() ? "" : names.get(0);
+    List<String> rest = names.subList(Math.min(1, names.size()), names.size());
+    StartFiles files = new StartFiles(units(request));
+    return switch (what) {
+      case "session" ->
+          rest.size() == 1 ? write(request, rest, files.session(rest.get(0))) : usage(what);
+      case "range-test" ->
+          rest.size() == 1
+              ? write(
+                  request,
+                  rest,
+                  files.rangeTest(rest.get(0), request.options().containsKey(Option.LEGS)))
+              : usage(what);
+      case "report" -> rest.size() >= 2 ? report(request, rest) : usage(what);
+      case "sheet" -> rest.size() <= 1 ? sheet(request, rest) : usage(what);
+      default -> usage("");
+    };
+  }
+
+  private static StartUnits units(Request request) {
+    String symbol = request.options().getOrDefault(Option.UNITS, Unit.KILOMETRE.symbol());
+    return new StartUnits(Unit.ofSymbol(symbol).orElseThrow());
+  }
+
+  private ExitStatus usage(String what) {
+    messages.stopped("blank needs to know what to begin, and its name.");
+    for (Command.Usage usage : Command.BLANK.usages()) {
+      if (usage.arguments().startsWith(what)) {
+        messages.remark("usage: taperbook blank " + usage.arguments() + "  " + usage.meaning());
+      }
+    }
+    messages.remark("taperbook help blank shows examples.");
+    return ExitStatus.WRONG_USAGE;
+  }
+
+  private ExitStatus write(Request request, List<String> names, SortedMap<String, String> files) {
+    List<Problem> refused = new ArrayList<>();
+    names.forEach(name -> refused.addAll(FileName.problems(name)));
+    if (!refused.isEmpty()) {
+      messages.problems(refused);
+      return ExitStatus.INPUT_REFUSED;
+    }
+    new StartFolder(request.folder()).write(files);
+    files.keySet().forEach(path -> messages.result(path + "  written"));
+    List<String> next =
+        FirstSteps.of(Workshop.in(request.folder(), surroundings.environment()).project());
+    next.forEach(messages::remark);
+    if (next.isEmpty()) {
+      messages.remark("Fill it in; taperbook check says what is still missing.");
+    }
+    return ExitStatus.DONE;
+  }
+
+  private ExitStatus report(Request request, List<String> names) {
+    ProjectFolder folder = new ProjectFolder(request.folder());
+    known(names.get(1), folder.sessions().names(), "session");
+    List<String> rangeTests = names.subList(2, names.size());
+    rangeTests.forEach(name -> known(name, folder.rangeTests().names(), "range-test"));
+    SortedMap<String, String> files = new TreeMap<>();
+    files.put(
+        "reports/" + names.get(0) + ".md",
+        new ReportStart(units(request)).text(names.get(1), rangeTests));
+    return write(request, names, files);
+  }
+
+  private static void known(String name, List<String> names, String what) {
+    if (!names.contains(name)) {
+      StoppedException unknown =
+          ExplainCommand.unknown("there is no " + what.replace('-', ' '), name, names);
+      throw new StoppedException(
+          unknown.getMessage() + " taperbook blank " + what + " NAME begins one.", unknown);
+    }
+  }
+
+  private ExitStatus sheet(Request request, List<String> rest) {
+    SheetKind kind =
+        SheetKind.ofWord(rest.isEmpty() ? SheetKind.SESSION.word() : rest.get(0)).orElse(null);
+    if (kind == null) {
+      return usage("sheet");
+    }
+    String size = request.options().getOrDefault(Option.PAPER, Paper.A4.word());
+    Paper paper = Paper.ofWord(size).orElseThrow();
+    SheetWriter writer =
+        new SheetWriter(
+            OwnTemplates.ofSheet(request.folder()).withBuiltIn().texts(),
+            ProgramStamp.ofThisProgram().name(),
+            new MadeDate(surroundings.environment()).ofSheet());
+    Checked<byte[]> pdf = writer.pdf(new SheetPlan(units(request)).sheet(kind), paper);
+    messages.problems(pdf.problems());
+    if (pdf.value().isEmpty()) {
+      return ExitStatus.INPUT_REFUSED;
+    }
+    String path = "recording-sheet-" + kind.word() + "-" + paper.word() + ".pdf";
+    SortedMap<String, byte[]> file = new TreeMap<>();
+    file.put(path, pdf.value().get());
+    new StartFolder(request.folder()).writeBytes(file);
+    messages.result(path + "  written");
+    return ExitStatus.DONE;
+  }
+}

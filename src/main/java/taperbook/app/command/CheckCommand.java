@@ -1,0 +1,94 @@
+package taperbook.app.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import taperbook.app.line.Request;
+import taperbook.app.making.Making;
+import taperbook.app.making.Workshop;
+import taperbook.app.process.ExitStatus;
+import taperbook.app.process.Messages;
+import taperbook.app.process.Surroundings;
+import taperbook.app.project.FirstSteps;
+import taperbook.app.project.Project;
+import taperbook.check.foreign.ColumnMapProposal;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.Severity;
+
+/** Reads everything, says every problem, and writes nothing. */
+public final class CheckCommand {
+  private final Messages messages;
+  private final Surroundings surroundings;
+
+  public CheckCommand(Messages messages, Surroundings surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+  }
+
+  public ExitStatus run(Request request) {
+    Workshop workshop = Workshop.in(request.folder(), surroundings.environment());
+    Project project = workshop.project();
+    if (!project.isBegun()) {
+      FirstSteps.of(project).forEach(messages::remark);
+      return ExitStatus.INPUT_REFUSED;
+    }
+    Set<Problem> all = new LinkedHashSet<>();
+    List<ColumnMapProposal> proposals = new ArrayList<>();
+    if (request.names().isEmpty()) {
+      all.addAll(project.folderProblems());
+      for (String name : project.sessionNames()) {
+        List<Problem> problems = project.visitSession(name).value().problems();
+        all.addAll(problems);
+        project.proposal(name, problems).ifPresent(proposals::add);
+      }
+      project
+          .rangeTestNames()
+          .forEach(name -> all.addAll(project.visitRangeTest(name).value().problems()));
+    }
+    List<String> names = workshop.asked(request);
+    List<String> typed = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      messages.progress(i, names.size(), names.get(i));
+      Checked<Making> making = workshop.making(names.get(i));
+      all.addAll(making.problems());
+      if (making.value().isPresent()) {
+        Making.Findings findings = making.value().get().findings();
+        all.addAll(findings.problems());
+        FigureLines lines = new FigureLines(names.get(i), !request.names().isEmpty());
+        findings.figures().ifPresent(f -> typed.addAll(lines.of(f)));
+      }
+    }
+    messages.problems(List.copyOf(all));
+    proposals.forEach(this::propose);
+    typed.forEach(messages::result);
+    FirstSteps.of(project).forEach(messages::remark);
+    long errors = all.stream().filter(p -> p.severity() == Severity.ERROR).count();
+    long notices = all.size() - errors;
+    messages.result(
+        "checked "
+            + Messages.count(project.sessionNames().size(), "session")
+            + ", "
+            + Messages.count(project.rangeTestNames().size(), "range test")
+            + ", "
+            + Messages.count(names.size(), "report")
+            + ": "
+            + Messages.count(errors, "error")
+            + ", "
+            + Messages.count(notices, "notice"));
+    return errors == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
+  }
+
+  private void propose(ColumnMapProposal proposal) {
+    messages.remark(
+        "a guess, to check row by row: with the lines below saved as "
+            + proposal.path()
+            + ", the file is read without being changed, "
+            + (proposal.errors() == 0
+                ? "and without errors"
+                : "with " + Messages.count(proposal.errors(), "error"))
+            + ":");
+    proposal.lines().forEach(messages::remark);
+  }
+}

@@ -1,0 +1,68 @@
+package taperbook.app.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import taperbook.claims.ArticleFigures;
+import taperbook.claims.TypedFigure;
+import taperbook.claims.TypedFigure.Verdict;
+
+/** Says in a line what came of a report's typed figures, and in detail if it was asked for. */
+final class FigureLines {
+  private final String report;
+  private final boolean detailed;
+
+  /**
+   * Lines about one report.
+   *
+   * @param report its name
+   * @param detailed true to list each figure with its place
+   */
+  FigureLines(String report, boolean detailed) {
+    this.report = report;
+    this.detailed = detailed;
+  }
+
+  /** The lines; none for an article without figures. */
+  List<String> of(ArticleFigures figures) {
+    List<String> lines = new ArrayList<>();
+    int all = figures.figures().size();
+    if (all == 0) {
+      return lines;
+    }
+    List<String> counts = new ArrayList<>();
+    for (Verdict verdict : Verdict.values()) {
+      long count = figures.count(verdict);
+      if (count > 0) {
+        counts.add(count + " " + words(verdict));
+      }
+    }
+    lines.add(
+        report
+            + ": "
+            + all
+            + (all == 1 ? " figure" : " figures")
+            + " typed by hand: "
+            + String.join(", ", counts));
+    if (detailed) {
+      figures.figures().forEach(f -> lines.add(line(f)));
+    }
+    return lines;
+  }
+
+  private static String line(TypedFigure figure) {
+    return "  "
+        + figure.place()
+        + "  "
+        + figure.written()
+        + "  "
+        + words(figure.verdict())
+        + figure.id().map(id -> ": " + id).orElse("");
+  }
+
+  private static String words(Verdict verdict) {
+    return verdict == Verdict.DELIBERATE
+        ? "contradicted and marked as deliberate"
+        : verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

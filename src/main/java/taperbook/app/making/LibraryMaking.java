@@ -1,0 +1,194 @@
+package taperbook.app.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
+import taperbook.app.process.Steps;
+import taperbook.app.project.InputTables;
+import taperbook.app.project.Project;
+import taperbook.draw.library.LibraryFigures;
+import taperbook.model.InputFile;
+import taperbook.model.InputHash;
+import taperbook.model.LibraryPlan;
+import taperbook.model.LibraryResult;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.SourcePlace;
+import taperbook.words.Wording;
+import taperbook.write.LibraryJob;
+import taperbook.write.LibraryWriter;
+
+/**
+ * Makes a library: the stages in their order, session by session up to the row, and then all rows
+ * together. A session that is refused does not keep the others from being shown; it is named on the
+ * page, and its problems are told.
+ */
+final class LibraryMaking implements Making {
+  /** Share of the work that is done when all sessions are read; about so for a hundred. */
+  private static final double WRITING = 0.6;
+
+  private final LibraryPlan plan;
+  private final InputFile article;
+  private final Workshop workshop;
+
+  /** The files, from when they were last read. */
+  private final List<InputHash> inputs = new ArrayList<>();
+
+  LibraryMaking(LibraryPlan plan, InputFile article, Workshop workshop) {
+    this.plan = plan;
+    this.article = article;
+    this.workshop = workshop;
+  }
+
+  @Override
+  public String fingerprint() {
+    Project project = workshop.project();
+    inputs.clear();
+    inputs.add(article.withoutContent());
+    project.strayProblems().forEach(stray -> inputs.add(LibraryIntake.strayMark(stray)));
+    project.rangeTestNames().forEach(name -> inputs.addAll(project.rangeTestHashes(name)));
+    InOrder.each(project.sessionNames(), project::sessionHashes, inputs::addAll);
+    return workshop.fingerprint(inputs);
+  }
+
+  @Override
+  public List<String> paths() {
+    Project project = workshop.project();
+    if (!project.strayProblems().isEmpty()) {
+      return List.of();
+    }
+    Set<String> paths = new TreeSet<>(workshop.templatePaths());
+    paths.addAll(project.sessionFolders());
+    inputs.forEach(input -> paths.add(input.path()));
+    return List.copyOf(paths);
+  }
+
+  @Override
+  public Checked<Made> make(Steps steps) {
+    LibraryIntake intake = intake(true, steps);
+    if (intake.result().rows().isEmpty()) {
+      return Checked.refused(empty(intake));
+    }
+    inputs.clear();
+    inputs.addAll(intake.inputs());
+    steps.begin(WRITING, "drawing and writing");
+    LibraryJob job = job(intake);
+    return new LibraryWriter()
+        .write(job)
+        .then(
+            files ->
+                Checked.good(
+                    new Made(
+                        files,
+                        workshop.fingerprint(intake.inputs()),
+                        intake.problems(),
+                        summary(job.result()))));
+  }
+
+  @Override
+  public Wording wording() {
+    return new Wording(plan.style().units());
+  }
+
+  @Override
+  public Findings findings() {
+    LibraryIntake intake = intake(false, Steps.UNHEARD);
+    if (intake.result().rows().isEmpty()) {
+      return new Findings(empty(intake), Optional.empty());
+    }
+    List<Problem> all = new ArrayList<>(intake.problems());
+    all.addAll(new LibraryWriter().problems(job(intake)));
+    return new Findings(all, Optional.empty());
+  }
+
+  /**
+   * All sessions of the folder, read and measured.
+   *
+   * @param remembering whether rows that are known are taken as they are
+   * @param steps hears of each session
+   */
+  LibraryIntake intake(boolean remembering, Steps steps) {
+    LibraryIntake intake = LibraryIntake.with(plan, article);
+    Project project = workshop.project();
+    intake.strays(project.strayProblems());
+    project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
+    if (remembering) {
+      intake.remember(workshop.memory(plan, intake.inputs().subList(1, intake.inputs().size())));
+    }
+    List<String> names = project.sessionNames();
+    AtomicInteger taken = new AtomicInteger();
+    InOrder.each(
+        names,
+        name -> intake.measured(name, project.visitSession(name)),
+        session -> {
+          int count = taken.incrementAndGet();
+          steps.begin(WRITING * count / names.size(), "session " + count + " of " + names.size());
+          intake.take(session);
+        });
+    intake.keepRows();
+    return intake;
+  }
+
+  private List<Problem> empty(LibraryIntake intake) {
+    List<Problem> all = new ArrayList<>(intake.problems());
+    all.add(
+        new Problem(
+            ProblemCode.LIBRARY_EMPTY,
+            SourcePlace.file(article.path()),
+            "no session in sessions/ that can be used",
+            "at least one session for a library",
+            workshop.project().sessionNames().isEmpty()
+                ? "add a session"
+                : "mend the sessions that are there"));
+    return all;
+  }
+
+  private LibraryJob job(LibraryIntake intake) {
+    LibraryResult result = intake.result();
+    List<InputHash> inputs = new ArrayList<>();
+    intake.inputs().stream().filter(i -> !i.sha256().isEmpty()).forEach(inputs::add);
+    List<InputFile> attached = new ArrayList<>();
+    if (!result.isLarge()) {
+      attached.addAll(intake.attached());
+    }
+    for (InputFile template : workshop.templates().files()) {
+      inputs.add(template.withoutContent());
+      if (!attached.isEmpty()) {
+        attached.add(template);
+      }
+    }
+    return new LibraryJob(
+        result,
+        LibraryFigures.draw(result),
+        workshop.templates().withBuiltIn(),
+        inputs,
+        attached,
+        InputTables.of(attached),
+        workshop.madeDate().of(result),
+        workshop.program().name());
+  }
+
+  private static List<String> summary(LibraryResult result) {
+    long withheld =
+        result.rows().stream()
+            .flatMap(r -> r.numbers().all().stream())
+            .filter(n -> n.withheld().isPresent())
+            .count();
+    int numbers = result.rows().stream().mapToInt(r -> r.numbers().all().size()).sum();
+    int left = result.leftOut().size();
+    return List.of(
+        "  "
+            + result.rows().size()
+            + (result.rows().size() == 1 ? " session, " : " sessions, ")
+            + numbers
+            + " numbers, "
+            + withheld
+            + " withheld; "
+            + (left == 0 ? "nothing" : String.valueOf(left))
+            + " left out");
+  }
+}

@@ -1,0 +1,65 @@
+package taperbook.app.making;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.app.process.Steps;
+import taperbook.claims.ArticleFigures;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.words.Wording;
+import taperbook.write.ReportFiles;
+
+/** A report that can be made: what it depends on, and how it is made. */
+public interface Making {
+  /** One hash over all that the report would be made from now. */
+  String fingerprint();
+
+  /**
+   * Paths of everything that the fingerprint is found from, folders that are listed among it; none
+   * if it cannot be told by paths.
+   */
+  List<String> paths();
+
+  /**
+   * The report, or every problem on the way.
+   *
+   * @param steps hears how far it has come
+   */
+  Checked<Made> make(Steps steps);
+
+  /** Words for its numbers. */
+  Wording wording();
+
+  /** What making the report would meet; nothing is kept. */
+  Findings findings();
+
+  /**
+   * What making a report would meet.
+   *
+   * @param problems every problem
+   * @param figures the figures typed by hand in the article, if there are results to hold them
+   *     against
+   */
+  record Findings(List<Problem> problems, Optional<ArticleFigures> figures) {
+    /** Copies the list. */
+    public Findings {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * A report that was made.
+   *
+   * @param files its files
+   * @param fingerprint hash over all that it was really made from
+   * @param told problems that did not keep it from being made, errors among them
+   * @param summary what the tester should see without opening it
+   */
+  record Made(ReportFiles files, String fingerprint, List<Problem> told, List<String> summary) {
+    /** Copies the lists. */
+    public Made {
+      told = List.copyOf(told);
+      summary = List.copyOf(summary);
+    }
+  }
+}

@@ -1,0 +1,182 @@
+package taperbook.app.making;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import taperbook.app.process.Steps;
+import taperbook.app.project.InputTables;
+import taperbook.app.project.OwnTemplates;
+import taperbook.app.project.Project;
+import taperbook.app.project.ReportSources;
+import taperbook.app.publish.Earlier;
+import taperbook.app.publish.Revision;
+import taperbook.app.stamp.MadeDate;
+import taperbook.app.stamp.ProgramStamp;
+import taperbook.check.VehicleCheck;
+import taperbook.claims.ArticleFigures;
+import taperbook.claims.FigureCheck;
+import taperbook.draw.FigureSet;
+import taperbook.draw.compare.CompareFigures;
+import taperbook.draw.picture.Figure;
+import taperbook.measure.ReportMeasuring;
+import taperbook.model.Correction;
+import taperbook.model.InputFile;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.model.Session;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.Severity;
+import taperbook.proof.CarriedReport;
+import taperbook.proof.NumbersFile;
+import taperbook.write.Rehearsal;
+import taperbook.write.ReportFiles;
+import taperbook.write.ReportWriter;
+import taperbook.write.Templates;
+import taperbook.write.WriteJob;
+import taperbook.write.data.CorrectionsCsv;
+import taperbook.write.data.NumbersJson;
+
+/**
+ * The stages in their order, one line each: read and check (in {@link Project}), measure, hold the
+ * article's figures against it, draw, write. Data flows one way, and this is the only place where
+ * one stage's result becomes the next one's input.
+ */
+public final class Pipeline {
+  /** Shares of the work that are done when a step begins, as counted on the demo. */
+  private static final double MEASURING = 0.02;
+
+  private static final double WRITING = 0.6;
+
+  private final Project project;
+  private final OwnTemplates templates;
+  private final ProgramStamp program;
+  private final MadeDate madeDate;
+
+  public Pipeline(
+      Project project, OwnTemplates templates, ProgramStamp program, MadeDate madeDate) {
+    this.project = project;
+    this.templates = templates;
+    this.program = program;
+    this.madeDate = madeDate;
+  }
+
+  /** What a report says, with the files it is made into. */
+  record Made(ReportResult result, ReportFiles files) {}
+
+  /**
+   * All files of a report, or every problem on the way.
+   *
+   * @param earlier the versions of it that were published
+   * @param steps hears how far it has come
+   */
+  Checked<Made> make(ReportSources sources, Earlier earlier, Steps steps) {
+    steps.begin(MEASURING, "measuring");
+    Rehearsal rehearsal = Rehearsal.begin();
+    Checked<ReportResult> measured = measured(sources);
+    rehearsal.end();
+    return measured.then(
+        result -> {
+          steps.begin(WRITING, "drawing and writing");
+          return revised(sources, earlier, result)
+              .then(outcome -> written(sources, earlier, result, outcome));
+        });
+  }
+
+  private Checked<Made> written(
+      ReportSources sources, Earlier earlier, ReportResult result, Revision.Outcome outcome) {
+    WriteJob job = job(sources, result, outcome.corrections());
+    List<Problem> typed = FigureCheck.of(result).problems();
+    if (typed.stream().anyMatch(p -> p.severity() == Severity.ERROR)) {
+      List<Problem> all = new ArrayList<>(typed);
+      all.addAll(new ReportWriter().problems(job));
+      return Checked.refused(all);
+    }
+    return Checked.of(result, typed)
+        .then(r -> new ReportWriter().write(job))
+        .then(files -> Checked.good(new Made(result, kept(files, earlier, outcome))));
+  }
+
+  /** The files with the published versions beside them, this one among them if it is published. */
+  private static ReportFiles kept(ReportFiles files, Earlier earlier, Revision.Outcome outcome) {
+    Map<String, byte[]> kept = new TreeMap<>(earlier.files());
+    outcome.freeze().ifPresent(day -> kept.put(Earlier.keptFile(day), files.bytes("report.pdf")));
+    return files.with(kept);
+  }
+
+  private Checked<Revision.Outcome> revised(
+      ReportSources sources, Earlier earlier, ReportResult result) {
+    Revision revision = new Revision(sources.plan(), earlier);
+    return revision.withoutNumbers().orElseGet(() -> held(revision, sources, result));
+  }
+
+  /** Holds the numbers as they would be written against those of the earlier versions. */
+  private Checked<Revision.Outcome> held(
+      Revision revision, ReportSources sources, ReportResult result) {
+    List<InputFile> inputs = inputs(sources);
+    byte[] json = new NumbersJson(result, inputs).bytes();
+    return NumbersFile.read(CarriedReport.NUMBERS, json)
+        .then(numbers -> revision.of(numbers, inputs, program.name()));
+  }
+
+  /** What making the report would meet; nothing is kept. */
+  Making.Findings findings(ReportSources sources, Earlier earlier) {
+    Checked<ReportResult> measured = measured(sources);
+    List<Problem> all = new ArrayList<>(measured.problems());
+    Optional<ArticleFigures> figures = measured.value().map(FigureCheck::of);
+    figures.ifPresent(f -> all.addAll(f.problems()));
+    if (measured.value().isPresent()) {
+      ReportResult result = measured.value().get();
+      Checked<Revision.Outcome> revised = revised(sources, earlier, result);
+      all.addAll(revised.problems());
+      List<Correction> corrections =
+          revised.value().map(Revision.Outcome::corrections).orElse(List.of());
+      all.addAll(new ReportWriter().problems(job(sources, result, corrections)));
+    }
+    return new Making.Findings(all, figures);
+  }
+
+  /** What is measured for a report; nothing is drawn or written. */
+  public Checked<ReportResult> measured(ReportSources sources) {
+    ReportPlan.Subject subject = sources.plan().subject();
+    List<String> names = new ArrayList<>(List.of(subject.session()));
+    names.addAll(subject.compare());
+    Checked<List<Session>> sessions = Project.all(names, project::session);
+    Checked<List<RangeTest>> tests = Project.all(subject.rangeTests(), project::rangeTest);
+    List<Problem> problems = new ArrayList<>(sessions.problems());
+    problems.addAll(tests.problems());
+    if (sessions.value().isEmpty() || tests.value().isEmpty()) {
+      return Checked.refused(problems);
+    }
+    List<Session> found = sessions.value().get();
+    problems.addAll(VehicleCheck.check(found, tests.value().get()));
+    return Checked.of(
+        ReportMeasuring.measure(
+            sources.plan(), found.get(0), found.subList(1, found.size()), tests.value().get()),
+        problems);
+  }
+
+  WriteJob job(ReportSources sources, ReportResult result, List<Correction> corrections) {
+    List<Figure> figures = new ArrayList<>(FigureSet.draw(result));
+    figures.addAll(CompareFigures.draw(result));
+    List<InputFile> inputs = inputs(sources);
+    if (!corrections.isEmpty()) {
+      String path = Earlier.recordPath(sources.plan().name());
+      inputs.add(new InputFile(path, CorrectionsCsv.bytes(corrections)));
+    }
+    LocalDate made = madeDate.of(result);
+    Templates all = templates.withBuiltIn();
+    return new WriteJob(
+        result, figures, all, inputs, InputTables.of(inputs), corrections, made, program.name());
+  }
+
+  private List<InputFile> inputs(ReportSources sources) {
+    List<InputFile> inputs = new ArrayList<>(sources.files());
+    inputs.addAll(templates.files());
+    return inputs;
+  }
+}

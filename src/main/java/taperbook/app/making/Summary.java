@@ -1,0 +1,85 @@
+package taperbook.app.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.model.CrossCheck;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportResult;
+import taperbook.words.Wording;
+
+/** The few numbers that matter, for the tester to see without opening the report. */
+final class Summary {
+  private final ReportResult result;
+  private final Wording wording;
+
+  Summary(ReportResult result) {
+    this.result = result;
+    this.wording = new Wording(result.plan().style().units());
+  }
+
+  List<String> lines() {
+    List<ReportNumber> shown =
+        ids().stream().flatMap(id -> result.main().numbers().find(id).stream()).toList();
+    int labels = widest(shown.stream().map(ReportNumber::label).toList());
+    int values = widest(shown.stream().map(this::value).toList());
+    List<String> lines = new ArrayList<>();
+    for (ReportNumber number : shown) {
+      lines.add(
+          "  "
+              + padded(number.label(), labels)
+              + "  "
+              + padded(value(number), values)
+              + "  "
+              + spread(number));
+    }
+    lines.add("  " + counts());
+    return lines;
+  }
+
+  private List<String> ids() {
+    List<String> ids = new ArrayList<>();
+    result.plan().wishes().distances().stream().map(result.plan()::timeToAddId).forEach(ids::add);
+    ids.add("peak_power");
+    ids.add("peak_hold_time");
+    ids.add("time_soc_" + result.plan().wishes().windows().get(0).idPart());
+    return ids;
+  }
+
+  private String value(ReportNumber number) {
+    return number.withheld().isPresent() ? "withheld" : wording.value(number);
+  }
+
+  private String spread(ReportNumber number) {
+    return number
+        .estimate()
+        .map(e -> wording.spread(e, number.unit()))
+        .orElseGet(() -> number.withheld().orElseThrow());
+  }
+
+  private String counts() {
+    long withheld =
+        result.main().numbers().all().stream().filter(n -> n.withheld().isPresent()).count();
+    long differing =
+        result.main().checks().stream()
+            .filter(c -> c.outcome() instanceof CrossCheck.Compared compared && !compared.agrees())
+            .count();
+    return result.main().numbers().all().size()
+        + " numbers, "
+        + withheld
+        + " withheld; "
+        + result.main().checks().size()
+        + " cross-checks, "
+        + differing
+        + " differing; "
+        + result.main().caveats().size()
+        + " caveats";
+  }
+
+  private static int widest(List<String> texts) {
+    return texts.stream().mapToInt(String::length).max().orElse(0);
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(width - text.length());
+  }
+}

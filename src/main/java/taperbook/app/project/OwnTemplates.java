@@ -1,0 +1,136 @@
+package taperbook.app.project;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import taperbook.model.InputFile;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.read.ProjectFolder;
+import taperbook.read.Utf8Text;
+import taperbook.write.Templates;
+
+/** The templates in the project folder, which come before the built-in ones. */
+public final class OwnTemplates {
+  public static final String FOLDER = "templates";
+  private static final String TEMPLATE = ".ftlh";
+  private static final String STYLE = ".css";
+  private static final String SCRIPT = ".js";
+
+  /** Parts that other templates use; not templates of a report. */
+  private static final Set<String> NOT_REPORTS = Set.of("parts.ftlh", "road.ftlh", "methods.ftlh");
+
+  private final List<InputFile> files;
+  private final List<Problem> problems;
+  private final Templates builtIn;
+
+  private OwnTemplates(List<InputFile> files, List<Problem> problems, Templates builtIn) {
+    this.files = List.copyOf(files);
+    this.problems = List.copyOf(problems);
+    this.builtIn = builtIn;
+  }
+
+  /**
+   * The templates that a PDF carries.
+   *
+   * @param inputs those files that the report names as its inputs
+   * @param others templates that were built into the program that made it
+   */
+  public static OwnTemplates carried(Collection<InputFile> inputs, Collection<InputFile> others) {
+    List<InputFile> own = inputs.stream().filter(f -> isTemplate(f.path())).toList();
+    return new OwnTemplates(own, List.of(), Templates.builtIn().with(texts(others)));
+  }
+
+  /** Reads the templates of a project folder; there need not be any. */
+  public static OwnTemplates of(Path root) {
+    return read(root, Templates.builtIn(), OwnTemplates::isTemplate);
+  }
+
+  /** Reads the templates of a recording sheet. */
+  public static OwnTemplates ofSheet(Path root) {
+    return read(root, Templates.ofSheet(), p -> isOfSheet(p) && Files.isRegularFile(p));
+  }
+
+  private static OwnTemplates read(Path root, Templates builtIn, Predicate<Path> wanted) {
+    Path folder = root.resolve(FOLDER);
+    if (!Files.isDirectory(folder)) {
+      return new OwnTemplates(List.of(), List.of(), builtIn);
+    }
+    try (Stream<Path> found = Files.list(folder)) {
+      List<Path> sorted = found.filter(wanted).sorted().toList();
+      ProjectFolder project = new ProjectFolder(root);
+      List<InputFile> files = new ArrayList<>();
+      List<Problem> problems = new ArrayList<>();
+      for (Path path : sorted) {
+        Checked<InputFile> read = project.read(FOLDER + "/" + path.getFileName());
+        problems.addAll(read.problems());
+        if (read.value().isPresent()) {
+          problems.addAll(Utf8Text.decode(read.value().get()).problems());
+          files.add(read.value().get());
+        }
+      }
+      return new OwnTemplates(files, problems, builtIn);
+    } catch (IOException e) {
+      throw new StoppedException("the folder " + folder + " cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  private static boolean isTemplate(Path path) {
+    return isTemplate(FOLDER + "/" + path.getFileName())
+        && !isOfSheet(path)
+        && Files.isRegularFile(path);
+  }
+
+  private static boolean isOfSheet(Path path) {
+    return Templates.SHEET.contains(String.valueOf(path.getFileName()));
+  }
+
+  private static boolean isTemplate(String path) {
+    return path.startsWith(FOLDER + "/")
+        && (path.endsWith(TEMPLATE) || path.endsWith(STYLE) || path.endsWith(SCRIPT));
+  }
+
+  /** What is wrong with the files themselves; no report can be made until it is mended. */
+  public List<Problem> problems() {
+    return problems;
+  }
+
+  public List<InputFile> files() {
+    return files;
+  }
+
+  public Templates withBuiltIn() {
+    return builtIn.with(texts(files));
+  }
+
+  private static Map<String, String> texts(Collection<InputFile> files) {
+    Map<String, String> texts = new TreeMap<>();
+    files.forEach(f -> texts.put(nameOf(f), new String(f.bytes(), StandardCharsets.UTF_8)));
+    return texts;
+  }
+
+  /** Names that a report may give as its template. */
+  public Set<String> names() {
+    Set<String> names = new TreeSet<>();
+    for (String file : withBuiltIn().texts().keySet()) {
+      if (file.endsWith(TEMPLATE) && !NOT_REPORTS.contains(file)) {
+        names.add(file.substring(0, file.length() - TEMPLATE.length()));
+      }
+    }
+    return names;
+  }
+
+  private static String nameOf(InputFile file) {
+    return file.path().substring(FOLDER.length() + 1);
+  }
+}

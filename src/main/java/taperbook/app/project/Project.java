@@ -1,0 +1,260 @@
+package taperbook.app.project;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import taperbook.check.PlanCheck;
+import taperbook.check.RangeTestCheck;
+import taperbook.check.foreign.ColumnMap;
+import taperbook.check.foreign.ColumnMapProposal;
+import taperbook.model.InputFile;
+import taperbook.model.InputHash;
+import taperbook.model.Plan;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportPlan;
+import taperbook.model.Session;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.read.CsvTable;
+import taperbook.read.CsvTableReader;
+import taperbook.read.InputFolder;
+import taperbook.read.Listing;
+import taperbook.read.ReportFileReader;
+
+/**
+ * The project folder as the commands use it: what there is, and the meaning of each part. Each file
+ * is read once, so that all that is made of it rests on the same bytes.
+ */
+public final class Project {
+  public static final String SESSIONS = "sessions/";
+
+  private static final String SESSIONS_FOLDER = "sessions";
+  private static final String REPORTS_FOLDER = "reports";
+
+  private final InputFolder folder;
+  private final Set<String> templateNames;
+  private final Listing sessions;
+  private final Listing rangeTests;
+  private final Listing reports;
+  private final Map<String, Checked<InputFile>> files = new HashMap<>();
+  private final Map<String, Checked<Session>> sessionsRead = new HashMap<>();
+  private final Map<String, Checked<RangeTest>> rangeTestsRead = new HashMap<>();
+
+  public Project(InputFolder folder, Set<String> templateNames) {
+    this.folder = folder;
+    this.templateNames = Set.copyOf(templateNames);
+    this.sessions = folder.sessions();
+    this.rangeTests = folder.rangeTests();
+    this.reports = folder.reports();
+  }
+
+  public List<String> sessionNames() {
+    return sessions.names();
+  }
+
+  public List<String> rangeTestNames() {
+    return rangeTests.names();
+  }
+
+  public List<String> reportNames() {
+    return reports.names();
+  }
+
+  /**
+   * Problems of the folders themselves, such as names that are not allowed. Before there is a
+   * report, a folder that is missing is none: it was not begun yet.
+   */
+  public List<Problem> folderProblems() {
+    boolean early = reportNames().isEmpty();
+    Set<Problem> all = new LinkedHashSet<>();
+    if (!early || folder.has(SESSIONS_FOLDER)) {
+      all.addAll(strayProblems());
+    }
+    if (!early || folder.has(REPORTS_FOLDER)) {
+      all.addAll(reports.problems());
+    }
+    return List.copyOf(all);
+  }
+
+  /** True if there is a folder for sessions or for reports. */
+  public boolean isBegun() {
+    return folder.has(SESSIONS_FOLDER) || folder.has(REPORTS_FOLDER);
+  }
+
+  /** Problems of entries in {@code sessions/} that are neither a session nor a range test. */
+  public List<Problem> strayProblems() {
+    Set<Problem> all = new LinkedHashSet<>(sessions.problems());
+    all.addAll(rangeTests.problems());
+    return List.copyOf(all);
+  }
+
+  /** The folder of all sessions and range tests, and each folder in it. */
+  public List<String> sessionFolders() {
+    return folder.sessionFolders();
+  }
+
+  /** The file of a report's own text. */
+  public Checked<InputFile> article(String report) {
+    return file(articlePath(report));
+  }
+
+  private static String articlePath(String report) {
+    return "reports/" + report + ".md";
+  }
+
+  /** What a report asks for. */
+  public Checked<Plan> plan(String report) {
+    return article(report)
+        .then(ReportFileReader::read)
+        .then(
+            raw ->
+                PlanCheck.check(
+                    report,
+                    raw,
+                    Set.copyOf(sessionNames()),
+                    Set.copyOf(rangeTestNames()),
+                    templateNames));
+  }
+
+  /** The bytes of every file that a session's report is made from. */
+  public Checked<ReportSources> sources(ReportPlan plan) {
+    return filesOf(plan.subject(), articlePath(plan.name()))
+        .then(f -> Checked.good(new ReportSources(plan, f)));
+  }
+
+  private Checked<List<InputFile>> filesOf(ReportPlan.Subject subject, String reportPath) {
+    Set<String> paths = new LinkedHashSet<>();
+    paths.add(reportPath);
+    paths.addAll(sessionPaths(subject.session()));
+    subject.compare().forEach(name -> paths.addAll(sessionPaths(name)));
+    subject.rangeTests().forEach(name -> paths.addAll(rangeTestPaths(name)));
+    return all(List.copyOf(paths), this::file);
+  }
+
+  private SessionFiles sessionFiles(String name) {
+    return new SessionFiles(name, folder::has, this::passing);
+  }
+
+  private List<String> sessionPaths(String name) {
+    return sessionFiles(name).paths();
+  }
+
+  private List<String> rangeTestPaths(String name) {
+    List<String> paths = new ArrayList<>(List.of(SESSIONS + name + "/range-test.csv"));
+    String legs = SESSIONS + name + "/legs.csv";
+    if (folder.has(legs)) {
+      paths.add(legs);
+    }
+    return paths;
+  }
+
+  /** The session of this name, or every problem of its files. */
+  public Checked<Session> session(String name) {
+    return sessionsRead.computeIfAbsent(name, n -> sessionFiles(n).session(this::file));
+  }
+
+  /**
+   * A guess at the {@code columns.csv} of a session whose readings have a foreign layout and no map
+   * yet.
+   *
+   * @param problems the problems of the session
+   */
+  public Optional<ColumnMapProposal> proposal(String name, List<Problem> problems) {
+    String path = SESSIONS + name + "/" + ColumnMap.USUAL_READINGS;
+    boolean mapped = folder.has(SESSIONS + name + "/" + ColumnMap.FILE_NAME);
+    return mapped || !ColumnMapProposal.isWantedFor(problems, path)
+        ? Optional.empty()
+        : passing(path).value().flatMap(ColumnMapProposal::of);
+  }
+
+  /** The range test of this name, or every problem of its files. */
+  public Checked<RangeTest> rangeTest(String name) {
+    return rangeTestsRead.computeIfAbsent(
+        name, n -> rangeTest(n, rangeTestPaths(n).stream().map(this::table).toList()));
+  }
+
+  private static Checked<RangeTest> rangeTest(String name, List<Checked<CsvTable>> tables) {
+    return RangeTestCheck.checkRead(name, tables.get(0), tables.stream().skip(1).findFirst());
+  }
+
+  /** The session of this name, read without being kept. */
+  public Visited<Session> visitSession(String name) {
+    SessionFiles files = sessionFiles(name);
+    Map<String, Checked<InputFile>> read = new LinkedHashMap<>();
+    files.paths().forEach(path -> read.put(path, passing(path)));
+    List<InputHash> hashes = new ArrayList<>();
+    read.forEach((path, file) -> hashes.add(Visited.hash(path, file.value())));
+    return new Visited<>(
+        () -> files.session(path -> Optional.ofNullable(read.get(path)).orElseThrow()),
+        read.values().stream().flatMap(file -> file.value().stream()).toList(),
+        hashes);
+  }
+
+  /** The range test of this name, read without being kept. */
+  public Visited<RangeTest> visitRangeTest(String name) {
+    return visit(rangeTestPaths(name), tables -> rangeTest(name, tables));
+  }
+
+  /** Name and hash of each file of a session, read without being kept. */
+  public List<InputHash> sessionHashes(String name) {
+    return hashes(sessionPaths(name));
+  }
+
+  /** Name and hash of each file of a range test, read without being kept. */
+  public List<InputHash> rangeTestHashes(String name) {
+    return hashes(rangeTestPaths(name));
+  }
+
+  private List<InputHash> hashes(List<String> paths) {
+    return paths.stream().map(path -> Visited.hash(path, passing(path).value())).toList();
+  }
+
+  private <T> Visited<T> visit(
+      List<String> paths, Function<List<Checked<CsvTable>>, Checked<T>> check) {
+    List<InputFile> files = new ArrayList<>();
+    List<InputHash> hashes = new ArrayList<>();
+    List<Checked<InputFile>> read = new ArrayList<>();
+    for (String path : paths) {
+      Checked<InputFile> file = passing(path);
+      file.value().ifPresent(files::add);
+      hashes.add(Visited.hash(path, file.value()));
+      read.add(file);
+    }
+    return new Visited<>(
+        () -> check.apply(read.stream().map(f -> f.then(CsvTableReader::read)).toList()),
+        files,
+        hashes);
+  }
+
+  /** A file that is not kept, unless it already was for something else. */
+  private Checked<InputFile> passing(String path) {
+    Checked<InputFile> kept = files.get(path);
+    return kept == null ? folder.read(path) : kept;
+  }
+
+  private Checked<CsvTable> table(String path) {
+    return file(path).then(CsvTableReader::read);
+  }
+
+  private Checked<InputFile> file(String path) {
+    return files.computeIfAbsent(path, folder::read);
+  }
+
+  /** All values, or the problems of all that were refused. */
+  public static <A, B> Checked<List<B>> all(List<A> items, Function<A, Checked<B>> each) {
+    List<B> values = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (A item : items) {
+      Checked<B> checked = each.apply(item);
+      checked.value().ifPresent(values::add);
+      problems.addAll(checked.problems());
+    }
+    return Checked.of(values, problems);
+  }
+}

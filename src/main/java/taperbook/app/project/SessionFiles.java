@@ -1,0 +1,78 @@
+package taperbook.app.project;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import taperbook.check.SessionCheck;
+import taperbook.check.foreign.ColumnMap;
+import taperbook.check.foreign.ColumnMapCheck;
+import taperbook.model.InputFile;
+import taperbook.model.Session;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.read.CsvTable;
+import taperbook.read.CsvTableReader;
+
+/**
+ * The files of one session: {@code readings.csv} and {@code conditions.csv}, or {@code
+ * columns.csv}, the foreign file that it names, and {@code conditions.csv}.
+ */
+final class SessionFiles {
+  private final String name;
+  private final String folder;
+  private final Optional<Checked<ColumnMap>> map;
+
+  /** The files of the session with a name, in a folder that has some paths and reads them. */
+  SessionFiles(String name, Predicate<String> has, Function<String, Checked<InputFile>> read) {
+    this.name = name;
+    this.folder = "sessions/" + name + "/";
+    String path = folder + ColumnMap.FILE_NAME;
+    this.map =
+        has.test(path)
+            ? Optional.of(read.apply(path).then(CsvTableReader::read).then(ColumnMapCheck::check))
+            : Optional.empty();
+  }
+
+  /** Paths of all files that the session is made from. */
+  List<String> paths() {
+    List<String> paths = new ArrayList<>();
+    if (map.isEmpty()) {
+      paths.add(folder + ColumnMap.USUAL_READINGS);
+    } else {
+      paths.add(folder + ColumnMap.FILE_NAME);
+      map.get().value().ifPresent(m -> paths.add(folder + m.readingsName()));
+    }
+    paths.add(conditionsPath());
+    return paths;
+  }
+
+  private String conditionsPath() {
+    return folder + "conditions.csv";
+  }
+
+  /** The session, or every problem of its files. */
+  Checked<Session> session(Function<String, Checked<InputFile>> read) {
+    Checked<CsvTable> conditions = read.apply(conditionsPath()).then(CsvTableReader::read);
+    if (map.isEmpty()) {
+      String path = folder + ColumnMap.USUAL_READINGS;
+      return SessionCheck.check(name, read.apply(path).then(CsvTableReader::read), conditions);
+    }
+    Checked<ColumnMap> stated = map.get();
+    if (stated.value().isEmpty()) {
+      List<Problem> all = new ArrayList<>(stated.problems());
+      all.addAll(conditions.problems());
+      return Checked.refused(all);
+    }
+    return stated.then(m -> mapped(m, read, conditions));
+  }
+
+  private Checked<Session> mapped(
+      ColumnMap stated, Function<String, Checked<InputFile>> read, Checked<CsvTable> conditions) {
+    Checked<CsvTable> foreign =
+        read.apply(folder + stated.readingsName())
+            .then(file -> CsvTableReader.read(file, stated.layout()));
+    return SessionCheck.check(name, stated, foreign, conditions);
+  }
+}

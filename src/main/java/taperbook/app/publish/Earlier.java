@@ -1,0 +1,163 @@
+package taperbook.app.publish;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import taperbook.app.project.StoppedException;
+import taperbook.check.CorrectionsCheck;
+import taperbook.model.Correction;
+import taperbook.model.InputFile;
+import taperbook.model.InputHash;
+import taperbook.problem.Checked;
+import taperbook.proof.CarriedReport;
+import taperbook.proof.ReportPdfReader;
+import taperbook.read.CsvTableReader;
+
+/**
+ * The versions of a report that were published, kept as they were in {@code published/} of its
+ * folder, and the record of what was put right since. Nothing ever changes a version that is kept.
+ */
+public final class Earlier {
+  private static final String RECORD = "corrections.csv";
+  private static final String FOLDER = "published/";
+  private static final Pattern KEPT = Pattern.compile("report-(\\d{4}-\\d{2}-\\d{2})\\.pdf");
+
+  private final String report;
+  private final SortedMap<LocalDate, byte[]> kept;
+  private final Optional<InputFile> record;
+  private final boolean carried;
+
+  private Earlier(
+      String report,
+      SortedMap<LocalDate, byte[]> kept,
+      Optional<InputFile> record,
+      boolean carried) {
+    this.report = report;
+    this.kept = kept;
+    this.record = record;
+    this.carried = carried;
+  }
+
+  /** What a report's folder keeps of its earlier versions. */
+  public static Earlier in(Path reports, String report) {
+    Path folder = PublishedFolder.current(reports, report);
+    SortedMap<LocalDate, byte[]> kept = new TreeMap<>();
+    try {
+      if (Files.isDirectory(folder.resolve(FOLDER))) {
+        try (Stream<Path> files = Files.list(folder.resolve(FOLDER))) {
+          for (Path file : files.sorted().toList()) {
+            Optional<LocalDate> day = day(String.valueOf(file.getFileName()));
+            if (day.isPresent()) {
+              kept.put(day.get(), Files.readAllBytes(file));
+            }
+          }
+        }
+      }
+      return new Earlier(report, kept, record(folder, report), false);
+    } catch (IOException e) {
+      throw new StoppedException("the folder " + folder + " cannot be read: " + e, e);
+    }
+  }
+
+  /** What a PDF carries: its record is taken as it is, and there is nothing to hold it against. */
+  public static Earlier carried(String report, Map<String, InputFile> files) {
+    Optional<InputFile> record = Optional.ofNullable(files.get(recordPath(report)));
+    return new Earlier(report, new TreeMap<>(), record, true);
+  }
+
+  private static Optional<LocalDate> day(String fileName) {
+    Matcher name = KEPT.matcher(fileName);
+    try {
+      return name.matches() ? Optional.of(LocalDate.parse(name.group(1))) : Optional.empty();
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<InputFile> record(Path folder, String report) throws IOException {
+    try {
+      byte[] bytes = Files.readAllBytes(folder.resolve(RECORD));
+      return Optional.of(new InputFile(recordPath(report), bytes));
+    } catch (NoSuchFileException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Where the record of a report stands in the project folder. */
+  public static String recordPath(String report) {
+    return "reports/" + report + "/" + RECORD;
+  }
+
+  /** Where the record stands in the report's folder. */
+  static String recordFile() {
+    return RECORD;
+  }
+
+  /** Where the version of a day stands in the report's folder. */
+  public static String keptFile(LocalDate day) {
+    return FOLDER + "report-" + day + ".pdf";
+  }
+
+  /** True if this is of a PDF, with nothing beside it. */
+  boolean isCarried() {
+    return carried;
+  }
+
+  /** The versions by their path in the report's folder. */
+  public Map<String, byte[]> files() {
+    Map<String, byte[]> files = new TreeMap<>();
+    kept.forEach((day, pdf) -> files.put(keptFile(day), pdf));
+    return files;
+  }
+
+  /** Where they are kept in the project folder, and each of them. */
+  public List<String> paths() {
+    String folder = "reports/" + report + "/";
+    List<String> paths = new ArrayList<>(List.of(folder + "published"));
+    kept.keySet().forEach(day -> paths.add(folder + keptFile(day)));
+    return paths;
+  }
+
+  /** What a new version of a day depends on: the versions before it. */
+  public List<InputHash> hashesBefore(LocalDate day) {
+    return kept.headMap(day).entrySet().stream()
+        .map(e -> new InputFile(keptFile(e.getKey()), e.getValue()).withoutContent())
+        .toList();
+  }
+
+  /** The version of a day, if one was published. */
+  Optional<Checked<CarriedReport>> of(LocalDate day) {
+    return Optional.ofNullable(kept.get(day))
+        .map(pdf -> ReportPdfReader.read("reports/" + report + "/" + keptFile(day), pdf));
+  }
+
+  /** Day of the newest version that is older than a day. */
+  Optional<LocalDate> dayBefore(LocalDate day) {
+    SortedMap<LocalDate, byte[]> older = kept.headMap(day);
+    return older.isEmpty() ? Optional.empty() : Optional.of(older.lastKey());
+  }
+
+  /** Day of the newest version. */
+  Optional<LocalDate> newest() {
+    return kept.isEmpty() ? Optional.empty() : Optional.of(kept.lastKey());
+  }
+
+  /** The corrections that were recorded. */
+  Checked<List<Correction>> recorded() {
+    return record
+        .map(file -> CsvTableReader.read(file).then(CorrectionsCheck::check))
+        .orElseGet(() -> Checked.good(List.of()));
+  }
+}

@@ -1,0 +1,40 @@
+package taperbook.check.facts;
+
+import taperbook.model.Item;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+
+/**
+ * A row of a facts file, with the item it states.
+ *
+ * @param item the item
+ * @param line line number from 1
+ * @param value the value as written, trimmed
+ * @param unit the unit as written, trimmed
+ * @param howKnown how it is known, in plain form
+ * @param numbers numbers of the cells of value, unit and how known, from 1
+ */
+record FactRow(
+    Item item, int line, String value, String unit, String howKnown, CellNumbers numbers) {
+  /** Numbers of cells in their row, from 1. */
+  record CellNumbers(int value, int unit, int howKnown) {}
+
+  void problemOfValue(
+      ProblemLog log, ProblemCode code, String found, String expected, String remedy) {
+    log.add(code, line, numbers.value(), found, forItem(expected), remedy);
+  }
+
+  void problemOfUnit(ProblemLog log, String found, String expected, String remedy) {
+    log.add(
+        ProblemCode.UNIT_NOT_UNDERSTOOD, line, numbers.unit(), found, forItem(expected), remedy);
+  }
+
+  void problemOfHowKnown(
+      ProblemLog log, ProblemCode code, String found, String expected, String remedy) {
+    log.add(code, line, numbers.howKnown(), found, forItem(expected), remedy);
+  }
+
+  private String forItem(String expected) {
+    return expected + " for " + item.words();
+  }
+}

@@ -1,0 +1,193 @@
+package taperbook.check.facts;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import taperbook.check.spelling.Label;
+import taperbook.check.spelling.Suggestion;
+import taperbook.check.table.ColumnSpec;
+import taperbook.check.table.Columns;
+import taperbook.check.table.NumberReader;
+import taperbook.model.Fact;
+import taperbook.model.Facts;
+import taperbook.model.HowKnown;
+import taperbook.model.Item;
+import taperbook.model.RowRef;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.CsvRow;
+import taperbook.read.CsvTable;
+
+/**
+ * A file of facts, one a row: {@code conditions.csv} or {@code range-test.csv}.
+ *
+ * @param <I> the items that it can have
+ */
+public final class FactSheet<I extends Enum<I> & Item> {
+  public static final String ITEM = "item";
+  public static final String VALUE = "value";
+  public static final String UNIT = "unit";
+  public static final String HOW_KNOWN = "how known";
+  public static final List<String> COLUMN_NAMES = List.of(ITEM, VALUE, UNIT, HOW_KNOWN);
+
+  private final CsvTable table;
+  private final Class<I> itemClass;
+  private final List<I> items;
+  private final ProblemLog log;
+  private final Columns columns;
+  private final FactValueReader values;
+  private final HowKnownReader howKnown;
+  private final Map<I, Integer> lines = new HashMap<>();
+  private final Map<I, Fact> facts;
+
+  public FactSheet(CsvTable table, Class<I> itemClass, ProblemLog log) {
+    this.table = table;
+    this.itemClass = itemClass;
+    this.items = List.copyOf(EnumSet.allOf(itemClass));
+    this.log = log;
+    this.columns = Columns.of(table, COLUMN_NAMES.stream().map(ColumnSpec::plain).toList(), log);
+    NumberReader numbers = NumberReader.forFacts(table.takesDecimalComma(), log);
+    this.values = new FactValueReader(numbers, log);
+    this.howKnown = new HowKnownReader(log);
+    this.facts = new EnumMap<>(itemClass);
+  }
+
+  /** The facts that are understood; problems for all else. */
+  public Facts<I> check() {
+    COLUMN_NAMES.forEach(columns::require);
+    if (COLUMN_NAMES.stream().allMatch(n -> columns.find(n).isPresent())) {
+      table.rows().forEach(this::read);
+      items.stream().filter(i -> i.required() && !lines.containsKey(i)).forEach(this::tellMissing);
+    }
+    return new Facts<>(table.file(), itemClass, facts);
+  }
+
+  /** Number of the cell that values stand in; there must be a fact. */
+  public int valueNumber() {
+    return number(VALUE);
+  }
+
+  /** Number of the cell that units stand in; there must be a fact. */
+  int unitNumber() {
+    return number(UNIT);
+  }
+
+  private void read(CsvRow row) {
+    String name = Label.of(cell(row, ITEM));
+    Optional<I> item = items.stream().filter(i -> Label.of(i.words()).equals(name)).findFirst();
+    if (item.isEmpty()) {
+      tellUnknown(row, name);
+      return;
+    }
+    int firstLine = lines.getOrDefault(item.get(), 0);
+    if (firstLine > 0) {
+      log.add(
+          ProblemCode.ITEM_TWICE,
+          row.line(),
+          number(ITEM),
+          Quoted.of(cell(row, ITEM)) + " as on line " + firstLine,
+          "each item once",
+          "take one of the two rows away");
+      return;
+    }
+    lines.put(item.get(), row.line());
+    fact(factRow(row, item.get())).ifPresent(f -> facts.put(item.get(), f));
+  }
+
+  private Optional<Fact> fact(FactRow row) {
+    if (row.value().isEmpty() && row.howKnown().isEmpty()) {
+      if (row.item().required()) {
+        tellUnfilled(row);
+      }
+      return Optional.empty();
+    }
+    Optional<HowKnown> how = howKnown.read(row);
+    if (how.isPresent() && how.get() == HowKnown.UNKNOWN) {
+      return Optional.of(new Fact("", row.unit(), Optional.empty(), HowKnown.UNKNOWN, rowRef(row)));
+    }
+    if (HowKnownReader.isEmptyOrUnknown(row.value())) {
+      return Optional.empty();
+    }
+    Optional<FactValue> value = values.read(row);
+    return how.flatMap(
+        h -> value.map(v -> new Fact(v.written(), row.unit(), v.amount(), h, rowRef(row))));
+  }
+
+  private FactRow factRow(CsvRow row, I item) {
+    return new FactRow(
+        item,
+        row.line(),
+        cell(row, VALUE),
+        cell(row, UNIT),
+        Label.of(cell(row, HOW_KNOWN)),
+        new FactRow.CellNumbers(number(VALUE), number(UNIT), number(HOW_KNOWN)));
+  }
+
+  private void tellUnknown(CsvRow row, String name) {
+    List<String> names = items.stream().map(Item::words).toList();
+    Set<String> used =
+        table.rows().stream().map(r -> Label.of(cell(r, ITEM))).collect(Collectors.toSet());
+    String unused =
+        names.stream().filter(n -> !used.contains(Label.of(n))).collect(Collectors.joining(", "));
+    log.add(
+        ProblemCode.ITEM_UNKNOWN,
+        row.line(),
+        number(ITEM),
+        name.isEmpty() ? "a row without an item" : Quoted.of(cell(row, ITEM)),
+        "an item of this file",
+        Suggestion.of(name, names)
+            .map(n -> "write " + Quoted.of(n))
+            .orElse(
+                "take the row away, or write one of the items not yet used: "
+                    + (unused.isEmpty() ? "none is left" : unused)));
+  }
+
+  private void tellMissing(I item) {
+    log.add(
+        ProblemCode.ITEM_MISSING,
+        "no row for " + item.words(),
+        "a row for each item that is required, even if it is not known",
+        "add the row " + Quoted.of(exampleRow(item)) + " or the value instead of unknown");
+  }
+
+  private void tellUnfilled(FactRow row) {
+    log.add(
+        ProblemCode.ITEM_MISSING,
+        row.line(),
+        row.numbers().value(),
+        "no value and no word how it is known",
+        "a value for " + row.item().words() + ", or the word unknown under how known",
+        "write the value and how it is known, or unknown");
+  }
+
+  /** The row that states that an item is unknown, in this file's own order of columns. */
+  private String exampleRow(I item) {
+    int cells = COLUMN_NAMES.stream().mapToInt(this::number).max().orElseThrow();
+    String[] row = new String[cells];
+    Arrays.fill(row, "");
+    row[number(ITEM) - 1] = item.words();
+    row[number(UNIT) - 1] =
+        item.kind().quantity().map(q -> ColumnSpec.of("", q).units().get(0)).orElse("");
+    row[number(HOW_KNOWN) - 1] = HowKnown.UNKNOWN.words();
+    return String.join(Character.toString(table.delimiter()), row);
+  }
+
+  private RowRef rowRef(FactRow row) {
+    return new RowRef(table.file(), row.line());
+  }
+
+  private String cell(CsvRow row, String column) {
+    return row.cell(number(column) - 1);
+  }
+
+  private int number(String column) {
+    return columns.find(column).orElseThrow().number();
+  }
+}

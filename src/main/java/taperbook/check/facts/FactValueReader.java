@@ -1,0 +1,191 @@
+package taperbook.check.facts;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import taperbook.check.cell.CellNumber;
+import taperbook.check.cell.QuantityRange;
+import taperbook.check.spelling.Label;
+import taperbook.check.spelling.Suggestion;
+import taperbook.check.spelling.UnitSpelling;
+import taperbook.check.table.NumberReader;
+import taperbook.model.Estimate;
+import taperbook.model.ItemKind;
+import taperbook.model.Quantity;
+import taperbook.model.Unit;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+
+/** Reads the value of a fact in the form that its item takes. */
+final class FactValueReader {
+  private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
+  private static final QuantityRange FACTOR = QuantityRange.from(0.8, 1.2);
+  private static final QuantityRange EXCESS_PERCENT = QuantityRange.from(-20, 20);
+  private static final QuantityRange PRICE = QuantityRange.from(0, 1000);
+
+  private final NumberReader numbers;
+  private final ProblemLog log;
+
+  FactValueReader(NumberReader numbers, ProblemLog log) {
+    this.numbers = numbers;
+    this.log = log;
+  }
+
+  /** The value of a row whose value is not empty; problems and none if it is not understood. */
+  Optional<FactValue> read(FactRow row) {
+    ItemKind kind = row.item().kind();
+    return switch (kind.form()) {
+      case DATE -> withoutUnit(row).flatMap(v -> date(row));
+      case TEXT -> withoutUnit(row).map(FactValue::text);
+      case WORD -> withoutUnit(row).flatMap(v -> word(row, kind.words()));
+      case AMOUNT -> amount(row, kind.quantity().orElseThrow());
+      case AMOUNT_OR_WORD ->
+          kind.words().contains(Label.of(row.value()))
+              ? withoutUnit(row).flatMap(v -> word(row, kind.words()))
+              : amount(row, kind.quantity().orElseThrow());
+      case CORRECTION -> correction(row);
+      case PRICE -> price(row, kind.words().get(0));
+    };
+  }
+
+  private Optional<String> withoutUnit(FactRow row) {
+    if (row.unit().isEmpty()) {
+      return Optional.of(row.value());
+    }
+    row.problemOfUnit(log, Quoted.of(row.unit()), "no unit", "empty the unit cell");
+    return Optional.empty();
+  }
+
+  private Optional<FactValue> date(FactRow row) {
+    try {
+      return Optional.of(FactValue.text(LocalDate.parse(row.value()).toString()));
+    } catch (DateTimeException e) {
+      row.problemOfValue(
+          log,
+          ProblemCode.VALUE_NOT_UNDERSTOOD,
+          Quoted.of(row.value()),
+          "a day in ISO 8601, as in 2026-03-14,",
+          "write year, month and day in that form");
+      return Optional.empty();
+    }
+  }
+
+  private Optional<FactValue> word(FactRow row, List<String> words) {
+    String label = Label.of(row.value());
+    if (words.contains(label)) {
+      return Optional.of(FactValue.text(label));
+    }
+    row.problemOfValue(
+        log,
+        ProblemCode.VALUE_NOT_UNDERSTOOD,
+        Quoted.of(row.value()),
+        "one of the words " + String.join(", ", words) + ", unknown",
+        Suggestion.of(label, words).map(w -> "write " + w).orElse("write one of these words"));
+    return Optional.empty();
+  }
+
+  private Optional<FactValue> amount(FactRow row, Quantity quantity) {
+    List<String> symbols = Unit.of(quantity).stream().map(Unit::symbol).toList();
+    Optional<Unit> unit = Unit.ofSymbol(row.unit()).filter(u -> u.quantity() == quantity);
+    if (unit.isEmpty()) {
+      unitProblem(row, symbols);
+    }
+    QuantityRange range = ItemRange.of(row.item());
+    String expected = "a number " + range.words(unit.orElse(Unit.base(quantity)));
+    Optional<CellNumber> number = number(row, expected + wordsToo(row.item().kind()));
+    if (unit.isEmpty() || number.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!range.contains(unit.get().toBase(number.get().value()))) {
+      outOfRange(row, expected);
+      return Optional.empty();
+    }
+    return Optional.of(FactValue.amount(row.value(), number.get().toBase(unit.get())));
+  }
+
+  private static String wordsToo(ItemKind kind) {
+    return kind.words().isEmpty() ? "" : ", or one of the words " + String.join(", ", kind.words());
+  }
+
+  private Optional<FactValue> correction(FactRow row) {
+    boolean percent = row.unit().equals(Unit.PERCENT.symbol());
+    if (!percent && !row.unit().equals(Unit.ONE.symbol())) {
+      unitProblem(row, List.of(Unit.ONE.symbol(), Unit.PERCENT.symbol()));
+      return Optional.empty();
+    }
+    QuantityRange range = percent ? EXCESS_PERCENT : FACTOR;
+    String expected =
+        percent ? "an excess " + range.words(Unit.PERCENT) : "a factor from 0.8 to 1.2";
+    Optional<CellNumber> number = number(row, expected);
+    if (number.isPresent() && !range.contains(number.get().value())) {
+      outOfRange(row, expected);
+      return Optional.empty();
+    }
+    return number
+        .map(n -> Estimate.around(n.value(), n.step() / 2))
+        .map(e -> percent ? factorOf(e) : e)
+        .map(e -> FactValue.amount(row.value(), e));
+  }
+
+  private static Estimate factorOf(Estimate percent) {
+    return new Estimate(1 + percent.value() / 100, percent.bounds().mapMonotone(p -> 1 + p / 100));
+  }
+
+  private Optional<FactValue> price(FactRow row, String per) {
+    String unit = row.unit();
+    boolean understood =
+        unit.endsWith(per)
+            && CURRENCY.matcher(unit.substring(0, unit.length() - per.length())).matches();
+    if (!understood) {
+      row.problemOfUnit(
+          log,
+          unit.isEmpty() ? "no unit" : Quoted.of(unit),
+          "three capitals of ISO 4217"
+              + (per.isEmpty() ? "" : " and " + per)
+              + ", as in EUR"
+              + per
+              + ",",
+          "write the unit in that form");
+    }
+    String expected = "a price from 0 to 1000";
+    Optional<CellNumber> number = number(row, expected);
+    if (number.isPresent() && !PRICE.contains(number.get().value())) {
+      outOfRange(row, expected);
+      return Optional.empty();
+    }
+    return number
+        .filter(n -> understood)
+        .map(n -> FactValue.amount(row.value(), Estimate.around(n.value(), n.step() / 2)));
+  }
+
+  private Optional<CellNumber> number(FactRow row, String expected) {
+    return numbers.read(
+        row.value(), row.line(), row.numbers().value(), expected + " for " + row.item().words());
+  }
+
+  private void outOfRange(FactRow row, String expected) {
+    row.problemOfValue(
+        log,
+        ProblemCode.VALUE_OUT_OF_RANGE,
+        Quoted.of(row.value()),
+        expected,
+        "correct the value, or its unit");
+  }
+
+  private void unitProblem(FactRow row, List<String> symbols) {
+    String all = String.join(", ", symbols);
+    row.problemOfUnit(
+        log,
+        row.unit().isEmpty() ? "no unit" : Quoted.of(row.unit()),
+        symbols.size() == 1 ? "the unit " + all : "one of the units " + all,
+        UnitSpelling.suggest(row.unit(), symbols)
+            .map(u -> "write " + u)
+            .orElse(
+                symbols.size() == 1
+                    ? "write " + all + " in the unit cell"
+                    : "write the one that the value is in"));
+  }
+}

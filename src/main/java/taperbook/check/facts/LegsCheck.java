@@ -1,0 +1,139 @@
+package taperbook.check.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.check.cell.QuantityRange;
+import taperbook.check.table.Column;
+import taperbook.check.table.ColumnSpec;
+import taperbook.check.table.Columns;
+import taperbook.check.table.ElapsedReader;
+import taperbook.check.table.NumberReader;
+import taperbook.model.Estimate;
+import taperbook.model.Leg;
+import taperbook.model.Quantity;
+import taperbook.model.RowRef;
+import taperbook.model.Unit;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.CsvRow;
+import taperbook.read.CsvTable;
+
+/** Checks {@code legs.csv}: a range test's drive, leg by leg. */
+public final class LegsCheck {
+  public static final String LEG = "leg";
+  public static final String DISTANCE = "distance";
+  public static final String DURATION = "duration";
+  public static final String ENERGY_USED = "energy used";
+  public static final String START_SOC = "start soc";
+  public static final String END_SOC = "end soc";
+  public static final String NOTE = "note";
+  public static final List<ColumnSpec> SPECS =
+      List.of(
+          ColumnSpec.plain(LEG),
+          ColumnSpec.of(DISTANCE, Quantity.DISTANCE),
+          ColumnSpec.elapsed(DURATION),
+          ColumnSpec.of(ENERGY_USED, Quantity.ENERGY),
+          ColumnSpec.of(START_SOC, Quantity.SHARE),
+          ColumnSpec.of(END_SOC, Quantity.SHARE),
+          ColumnSpec.plain(NOTE));
+
+  private final CsvTable table;
+  private final ProblemLog log;
+  private final Columns columns;
+  private final NumberReader numbers;
+
+  private LegsCheck(CsvTable table, ProblemLog log) {
+    this.table = table;
+    this.log = log;
+    this.columns = Columns.of(table, SPECS, log);
+    this.numbers = NumberReader.forCells(table.takesDecimalComma(), log);
+  }
+
+  public static List<Leg> check(CsvTable table, ProblemLog log) {
+    LegsCheck check = new LegsCheck(table, log);
+    check.columns.require(LEG);
+    check.columns.require(DISTANCE);
+    List<Leg> legs = new ArrayList<>();
+    table.rows().forEach(row -> check.leg(row).ifPresent(legs::add));
+    return legs;
+  }
+
+  private Optional<Leg> leg(CsvRow row) {
+    Optional<Estimate> distance = amount(row, DISTANCE, QuantityRange.above(0, 3000));
+    if (columns.find(DISTANCE).isPresent() && isBlank(row, DISTANCE)) {
+      tellEmpty(row, DISTANCE, "the distance of the leg");
+    }
+    Optional<Estimate> energy = amount(row, ENERGY_USED, QuantityRange.from(-100, 1000));
+    Optional<Leg.Span> soc = span(row);
+    Optional<Estimate> duration = duration(row);
+    String name = columns.find(LEG).map(c -> row.cell(c.index())).orElse("");
+    String shown = name.isEmpty() ? "line " + row.line() : name;
+    RowRef ref = new RowRef(table.file(), row.line());
+    return distance.map(d -> new Leg(shown, d, duration, energy, soc, ref));
+  }
+
+  private Optional<Leg.Span> span(CsvRow row) {
+    QuantityRange range = QuantityRange.from(0, 100);
+    Optional<Estimate> start = amount(row, START_SOC, range);
+    Optional<Estimate> end = amount(row, END_SOC, range);
+    if (isBlank(row, START_SOC) && !isBlank(row, END_SOC)) {
+      tellEmpty(row, START_SOC, "the state of charge at the start, as that at the end is there");
+    } else if (isBlank(row, END_SOC) && !isBlank(row, START_SOC)) {
+      tellEmpty(row, END_SOC, "the state of charge at the end, as that at the start is there");
+    }
+    return start.flatMap(s -> end.map(e -> new Leg.Span(s, e)));
+  }
+
+  private Optional<Estimate> amount(CsvRow row, String name, QuantityRange range) {
+    Optional<Column> column = columns.find(name);
+    if (column.isEmpty() || isBlank(row, name)) {
+      return Optional.empty();
+    }
+    Unit unit = Unit.ofSymbol(column.get().unit()).orElseThrow();
+    String cell = row.cell(column.get().index());
+    String expected = "a number " + range.words(unit);
+    return numbers
+        .read(cell, row.line(), column.get().number(), expected)
+        .map(n -> n.toBase(unit))
+        .filter(
+            e -> {
+              boolean inRange = range.contains(e.value());
+              if (!inRange) {
+                log.add(
+                    ProblemCode.CELL_OUT_OF_RANGE,
+                    row.line(),
+                    column.get().number(),
+                    Quoted.of(cell),
+                    expected,
+                    "correct the value, or the unit in the column head");
+              }
+              return inRange;
+            });
+  }
+
+  private Optional<Estimate> duration(CsvRow row) {
+    Optional<Column> column = columns.find(DURATION);
+    if (column.isEmpty() || isBlank(row, DURATION)) {
+      return Optional.empty();
+    }
+    return new ElapsedReader(column.get().unit(), numbers, log)
+        .read(row.cell(column.get().index()), row.line(), column.get().number())
+        .map(t -> Estimate.around(t.seconds(), t.stepSeconds() / 2));
+  }
+
+  private boolean isBlank(CsvRow row, String name) {
+    return columns.find(name).map(c -> row.cell(c.index()).isEmpty()).orElse(true);
+  }
+
+  private void tellEmpty(CsvRow row, String name, String expected) {
+    log.add(
+        ProblemCode.CELL_NOT_A_NUMBER,
+        row.line(),
+        columns.find(name).map(Column::number).orElse(0),
+        "an empty cell",
+        expected,
+        "write the number, or take the row away");
+  }
+}

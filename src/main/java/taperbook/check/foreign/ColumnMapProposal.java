@@ -1,0 +1,168 @@
+package taperbook.check.foreign;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import taperbook.check.table.ColumnHead;
+import taperbook.model.Channel;
+import taperbook.model.InputFile;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Severity;
+import taperbook.read.CsvLayout;
+import taperbook.read.CsvTable;
+import taperbook.read.CsvTableReader;
+import taperbook.read.LayoutGuess;
+
+/**
+ * A guess at the {@code columns.csv} that would read a foreign file.
+ *
+ * @param path where to save it
+ * @param lines its lines
+ * @param errors how many errors the file still has when it is read with it
+ */
+public record ColumnMapProposal(String path, List<String> lines, long errors) {
+  private static final Set<ProblemCode> FOREIGN =
+      Set.of(
+          ProblemCode.COLUMN_MISSING,
+          ProblemCode.COLUMN_WITHOUT_UNIT,
+          ProblemCode.COLUMN_UNIT_UNKNOWN,
+          ProblemCode.ROW_TOO_LONG);
+
+  /** Copies the lines. */
+  public ColumnMapProposal {
+    lines = List.copyOf(lines);
+  }
+
+  /** True if one of the problems of a session shows that its readings have a foreign layout. */
+  public static boolean isWantedFor(List<Problem> problems, String readingsPath) {
+    return problems.stream()
+        .anyMatch(p -> FOREIGN.contains(p.code()) && p.place().file().equals(readingsPath));
+  }
+
+  /**
+   * True for a head such as {@code power [kW]}: who writes one knows the form, and is helped by
+   * what is said of the other heads, not by a guess that might take kilojoules for kilowatt-hours.
+   */
+  private static boolean isInOurForm(String head) {
+    ColumnHead parts = ColumnHead.of(head);
+    return !parts.unit().isEmpty()
+        && Arrays.stream(Channel.values()).anyMatch(c -> c.columnName().equals(parts.name()));
+  }
+
+  /** The guess, if a time and a channel can be told. */
+  public static Optional<ColumnMapProposal> of(InputFile file) {
+    return LayoutGuess.of(file)
+        .flatMap(
+            layout ->
+                CsvTableReader.read(file, layout)
+                    .value()
+                    .flatMap(table -> propose(file, layout, table)));
+  }
+
+  private static Optional<ColumnMapProposal> propose(
+      InputFile file, CsvLayout layout, CsvTable table) {
+    if (table.header().cells().stream().anyMatch(ColumnMapProposal::isInOurForm)) {
+      return Optional.empty();
+    }
+    List<ForeignColumn> columns =
+        IntStream.range(0, table.header().cells().size())
+            .mapToObj(i -> new ForeignColumn(table, i))
+            .toList();
+    List<GuessedRow> time = TimeGuess.of(columns);
+    Set<Integer> taken = new HashSet<>();
+    time.forEach(row -> taken.add(row.index()));
+    List<GuessedRow> channels = channels(columns, taken);
+    if (time.isEmpty() || channels.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> lines = new ArrayList<>(List.of(String.join(",", MapSheet.HEADS)));
+    lines.addAll(wholeFile(file, layout, table));
+    time.forEach(row -> lines.add(text(row, columns)));
+    channels.forEach(row -> lines.add(text(row, columns)));
+    String folder = file.path().substring(0, file.path().lastIndexOf('/') + 1);
+    String path = folder + ColumnMap.FILE_NAME;
+    return Optional.of(new ColumnMapProposal(path, lines, errors(path, lines, table)));
+  }
+
+  /** The best channel for each column and the best column for each channel, most points first. */
+  private static List<GuessedRow> channels(List<ForeignColumn> columns, Set<Integer> taken) {
+    Set<String> items = new HashSet<>();
+    return columns.stream()
+        .flatMap(column -> ChannelGuess.of(column).stream())
+        .sorted(
+            Comparator.comparingInt((GuessedRow row) -> -row.points())
+                .thenComparingInt(GuessedRow::index))
+        .filter(row -> !taken.contains(row.index()) && !items.contains(row.item()))
+        .filter(row -> taken.add(row.index()) && items.add(row.item()))
+        .sorted(Comparator.comparingInt(GuessedRow::index))
+        .toList();
+  }
+
+  private static String text(GuessedRow row, List<ForeignColumn> columns) {
+    ForeignColumn column = columns.get(row.index());
+    boolean alone = columns.stream().filter(c -> c.head().equals(column.head())).count() == 1;
+    String source = alone && !column.head().isEmpty() ? column.head() : "#" + (row.index() + 1);
+    return row.text(source, column.marks());
+  }
+
+  private static List<String> wholeFile(InputFile file, CsvLayout layout, CsvTable table) {
+    List<String> lines = new ArrayList<>();
+    String name = file.path().substring(file.path().lastIndexOf('/') + 1);
+    if (!name.equals(ColumnMap.USUAL_READINGS)) {
+      lines.add("file," + name);
+    }
+    if (layout.leadingLines() > 0) {
+      lines.add("leading lines," + layout.leadingLines());
+    }
+    if (layout.rowsOfUnits() > 0) {
+      lines.add("rows of units," + layout.rowsOfUnits());
+    }
+    layout.delimiter().map(ColumnMapProposal::word).ifPresent(w -> lines.add("delimiter," + w));
+    boolean decimalComma =
+        table.delimiter() == ','
+            && table.rows().stream()
+                .flatMap(row -> row.cells().stream())
+                .anyMatch(cell -> cell.strip().matches("[+-]?[0-9]+,[0-9]+"));
+    if (decimalComma) {
+      lines.add("decimal mark,comma");
+    }
+    return lines;
+  }
+
+  private static String word(char delimiter) {
+    return switch (delimiter) {
+      case ',' -> "comma";
+      case ';' -> "semicolon";
+      default -> "tab";
+    };
+  }
+
+  private static long errors(String path, List<String> lines, CsvTable table) {
+    byte[] bytes = (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
+    Checked<ColumnMap> map =
+        CsvTableReader.read(new InputFile(path, bytes)).then(ColumnMapCheck::check);
+    ProblemLog log = new ProblemLog(table.file());
+    List<Problem> problems = new ArrayList<>(map.problems());
+    map.value()
+        .ifPresent(
+            m -> {
+              ProblemLog mapLog = new ProblemLog(path);
+              MappedTable mapped = new MappedTable(m, table, mapLog);
+              problems.addAll(mapLog.list());
+              if (!mapLog.hasErrors()) {
+                mapped.readings(log).check();
+              }
+            });
+    problems.addAll(log.list());
+    return problems.stream().filter(p -> p.severity() == Severity.ERROR).count();
+  }
+}

@@ -1,0 +1,143 @@
+package taperbook.check.foreign;
+
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import taperbook.check.spelling.Label;
+import taperbook.check.spelling.Suggestion;
+import taperbook.problem.ProblemCode;
+import taperbook.read.CsvLayout;
+
+/** Reads the items of {@code columns.csv} that are about the foreign file as a whole. */
+final class WholeFileItems {
+  private static final String FILE = "file";
+  private static final String LEADING_LINES = "leading lines";
+  private static final String ROWS_OF_UNITS = "rows of units";
+  private static final String DELIMITER = "delimiter";
+  private static final String DECIMAL = "decimal mark";
+  private static final String ZONE = "time zone";
+  private static final String MISSING = "missing";
+  static final List<String> ITEMS =
+      List.of(FILE, LEADING_LINES, ROWS_OF_UNITS, DELIMITER, DECIMAL, ZONE, MISSING);
+
+  private static final Map<String, Character> DELIMITERS =
+      Map.of("comma", ',', ",", ',', "semicolon", ';', ";", ';', "tab", '\t');
+  private static final Map<String, Character> DECIMALS =
+      Map.of("point", '.', ".", '.', "comma", ',', ",", ',');
+  private static final Set<String> NOT_READINGS =
+      Set.of(ColumnMap.FILE_NAME, "conditions.csv", "range-test.csv", "legs.csv");
+
+  private final MapSheet sheet;
+
+  WholeFileItems(MapSheet sheet) {
+    this.sheet = sheet;
+  }
+
+  /** What they say; none if one of them is not understood. */
+  Optional<ColumnMap.Whole> read() {
+    Optional<String> file = file();
+    Optional<Integer> leading = count(LEADING_LINES);
+    Optional<Integer> units = count(ROWS_OF_UNITS);
+    Optional<Optional<Character>> delimiter =
+        choice(DELIMITER, DELIMITERS, "comma, semicolon or tab");
+    Optional<Optional<Character>> decimal = choice(DECIMAL, DECIMALS, "point or comma");
+    Optional<Optional<ZoneId>> zone = zone();
+    if (file.isEmpty()
+        || leading.isEmpty()
+        || units.isEmpty()
+        || delimiter.isEmpty()
+        || decimal.isEmpty()
+        || zone.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new ColumnMap.Whole(
+            file.get(),
+            new CsvLayout(leading.get(), units.get(), delimiter.get()),
+            decimal.get(),
+            zone.get(),
+            marks(value(MISSING))));
+  }
+
+  /** Marks of a missing value, which stand between bars. */
+  static Set<String> marks(String cell) {
+    return Arrays.stream(cell.split("\\|"))
+        .map(mark -> mark.strip().toLowerCase(Locale.ROOT))
+        .filter(mark -> !mark.isEmpty())
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  private String value(String item) {
+    return sheet.cell(item, MapSheet.SOURCE);
+  }
+
+  private boolean isPresent(String item) {
+    return sheet.present().contains(item);
+  }
+
+  private Optional<String> file() {
+    if (!isPresent(FILE)) {
+      return Optional.of(ColumnMap.USUAL_READINGS);
+    }
+    String name = value(FILE);
+    if (name.matches("[^/\\\\]+\\.csv") && !NOT_READINGS.contains(name)) {
+      return Optional.of(name);
+    }
+    refuse(
+        FILE,
+        "the name of a CSV file in the same folder, as in log.csv, that has no other meaning",
+        "write its name, or take the row away if it is readings.csv");
+    return Optional.empty();
+  }
+
+  private Optional<Integer> count(String item) {
+    if (!isPresent(item)) {
+      return Optional.of(0);
+    }
+    if (value(item).matches("[0-9]{1,4}")) {
+      return Optional.of(Integer.parseInt(value(item)));
+    }
+    refuse(item, "a whole number from 0 to 9999", "count them and write the number");
+    return Optional.empty();
+  }
+
+  private Optional<Optional<Character>> choice(
+      String item, Map<String, Character> meanings, String words) {
+    if (!isPresent(item)) {
+      return Optional.of(Optional.empty());
+    }
+    Optional<Character> meant = Optional.ofNullable(meanings.get(Label.of(value(item))));
+    if (meant.isPresent()) {
+      return Optional.of(meant);
+    }
+    refuse(item, words, "write the word, or take the row away");
+    return Optional.empty();
+  }
+
+  private Optional<Optional<ZoneId>> zone() {
+    if (!isPresent(ZONE)) {
+      return Optional.of(Optional.empty());
+    }
+    try {
+      return Optional.of(Optional.of(ZoneId.of(value(ZONE))));
+    } catch (DateTimeException e) {
+      refuse(
+          ZONE,
+          "the name of a time zone in the IANA data base, as in Europe/Berlin, or UTC",
+          Suggestion.of(value(ZONE), ZoneId.getAvailableZoneIds().stream().sorted().toList())
+              .map(zone -> "write \"" + zone + "\"")
+              .orElse("write the name of the zone whose time the clock showed"));
+      return Optional.empty();
+    }
+  }
+
+  private void refuse(String item, String expected, String remedy) {
+    sheet.tell(ProblemCode.VALUE_NOT_UNDERSTOOD, item, MapSheet.SOURCE, expected, remedy);
+  }
+}

@@ -1,0 +1,141 @@
+package taperbook.check.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.check.spelling.Label;
+import taperbook.check.spelling.Suggestion;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.RawEntry;
+import taperbook.read.RawReport;
+import taperbook.read.RawText;
+
+/** The front matter of a report by key. */
+public final class FrontMatter {
+  private final RawReport raw;
+  private final ProblemLog log;
+  private final Map<ReportKey, RawEntry> entries = new HashMap<>();
+
+  public FrontMatter(RawReport raw, ProblemLog log) {
+    this.raw = raw;
+    this.log = log;
+    raw.entries().forEach(this::take);
+  }
+
+  /** The one value of a key, if it is there; a problem if there are several. */
+  public Optional<RawText> value(ReportKey key) {
+    List<RawText> values = values(key);
+    if (values.size() > 1) {
+      RawText second = values.get(1);
+      log.add(
+          ProblemCode.VALUE_NOT_UNDERSTOOD,
+          second.line(),
+          second.column(),
+          values.size() + " values",
+          "one value for " + key.words(),
+          "keep the one that is meant");
+    }
+    return values.stream().findFirst();
+  }
+
+  /** The one value of a key that a report cannot do without; a problem if it is missing. */
+  Optional<RawText> required(ReportKey key) {
+    Optional<RawText> value = value(key);
+    if (value.isEmpty()) {
+      RawEntry entry = entries.get(key);
+      log.add(
+          ProblemCode.KEY_MISSING,
+          entry == null ? raw.firstLine() : entry.line(),
+          entry == null ? 0 : entry.column(),
+          entry == null ? "no key " + key.words() : key.words() + " without a value",
+          key.meaning(),
+          "write " + Quoted.of(key.words() + ": " + key.example()));
+    }
+    return value;
+  }
+
+  /** Refuses a key that this kind of report does not take, if it is there. */
+  void refuse(ReportKey key, String expected, String remedy) {
+    RawEntry entry = entries.get(key);
+    if (entry != null) {
+      log.add(
+          ProblemCode.KEY_OUT_OF_PLACE,
+          entry.line(),
+          entry.column(),
+          Quoted.of(entry.key()),
+          expected,
+          remedy);
+    }
+  }
+
+  /** All values of a key: the items below it, and what commas part. */
+  List<RawText> list(ReportKey key) {
+    List<RawText> all = new ArrayList<>();
+    values(key).forEach(value -> split(value, all));
+    return all;
+  }
+
+  /** All values of a key as they stand, commas included. */
+  List<RawText> items(ReportKey key) {
+    return values(key);
+  }
+
+  private List<RawText> values(ReportKey key) {
+    return Optional.ofNullable(entries.get(key)).map(RawEntry::values).orElse(List.of());
+  }
+
+  /** Parts a value at its commas; square brackets around the whole are taken off. */
+  private static void split(RawText value, List<RawText> all) {
+    String text = value.text();
+    int from = text.startsWith("[") && text.endsWith("]") ? 1 : 0;
+    int end = text.length() - from;
+    while (from <= end) {
+      int comma = text.indexOf(',', from);
+      int to = comma < 0 || comma > end ? end : comma;
+      String part = text.substring(from, to);
+      if (!part.isBlank()) {
+        int lead = part.indexOf(part.strip());
+        all.add(new RawText(part.strip(), value.line(), value.column() + from + lead));
+      }
+      from = to + 1;
+    }
+  }
+
+  private void take(RawEntry entry) {
+    String name = Label.of(entry.key().replace('_', ' ').replace('-', ' '));
+    Optional<ReportKey> key =
+        Arrays.stream(ReportKey.values()).filter(k -> k.words().equals(name)).findFirst();
+    if (key.isEmpty()) {
+      tellUnknown(entry, name);
+      return;
+    }
+    RawEntry first = entries.putIfAbsent(key.get(), entry);
+    if (first != null) {
+      log.add(
+          ProblemCode.KEY_TWICE,
+          entry.line(),
+          entry.column(),
+          Quoted.of(entry.key()) + " as on line " + first.line(),
+          "each key once",
+          "take one of the two away");
+    }
+  }
+
+  private void tellUnknown(RawEntry entry, String name) {
+    List<String> keys = Arrays.stream(ReportKey.values()).map(ReportKey::words).toList();
+    log.add(
+        ProblemCode.KEY_UNKNOWN,
+        entry.line(),
+        entry.column(),
+        Quoted.of(entry.key()),
+        "one of the keys " + String.join(", ", keys),
+        Suggestion.of(name, keys)
+            .map(k -> "write " + Quoted.of(k))
+            .orElse("take the line away, or write it into the article below"));
+  }
+}

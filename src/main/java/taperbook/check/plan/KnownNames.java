@@ -1,0 +1,47 @@
+package taperbook.check.plan;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import taperbook.check.spelling.Suggestion;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.RawText;
+
+/** The names of one kind that a report can refer to. */
+final class KnownNames {
+  private final String kind;
+  private final Set<String> names;
+  private final ProblemLog log;
+
+  /**
+   * Sorts the names.
+   *
+   * @param kind what they name, such as {@code session}
+   */
+  KnownNames(String kind, Set<String> names, ProblemLog log) {
+    this.kind = kind;
+    this.names = new TreeSet<>(names);
+    this.log = log;
+  }
+
+  /** The name, if it is known; a problem with the nearest one if it is not. */
+  Optional<String> find(RawText written) {
+    if (names.contains(written.text())) {
+      return Optional.of(written.text());
+    }
+    log.add(
+        ProblemCode.NAME_UNKNOWN,
+        written.line(),
+        written.column(),
+        Quoted.of(written.text()),
+        names.isEmpty()
+            ? "the name of a " + kind + ", of which there is none"
+            : "a " + kind + " that exists: " + String.join(", ", names),
+        Suggestion.of(written.text(), names)
+            .map(n -> "write " + Quoted.of(n))
+            .orElse("write one that exists, or add a " + kind + " of this name"));
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,110 @@
+package taperbook.check.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.check.spelling.Suggestion;
+import taperbook.check.spelling.UnitSpelling;
+import taperbook.model.Basis;
+import taperbook.model.Paper;
+import taperbook.model.ReportPlan;
+import taperbook.model.Unit;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.RawReport;
+import taperbook.read.RawText;
+
+/** The parts of a front matter that all kinds of report have: heading, style and article. */
+final class PlanParts {
+  private static final List<String> UNITS = List.of(Unit.MILE.symbol(), Unit.KILOMETRE.symbol());
+  private static final List<String> BASES = List.of(Basis.DRIVEN.words(), Basis.RATED.words());
+  private static final List<String> YES_OR_NO = List.of("yes", "no");
+
+  private final RawReport raw;
+  private final FrontMatter frontMatter;
+  private final ProblemLog log;
+
+  PlanParts(RawReport raw, FrontMatter frontMatter, ProblemLog log) {
+    this.raw = raw;
+    this.frontMatter = frontMatter;
+    this.log = log;
+  }
+
+  /** What stands at the top, of a kind of report that keeps no history. */
+  ReportPlan.Heading heading() {
+    return heading(ReportPlan.History.DRAFT);
+  }
+
+  /** What stands at the top, with the history as the front matter states it. */
+  ReportPlan.Heading headingWithHistory() {
+    return heading(new HistoryReader(frontMatter, log).read());
+  }
+
+  private ReportPlan.Heading heading(ReportPlan.History history) {
+    String title = frontMatter.required(ReportKey.TITLE).map(RawText::text).orElse("");
+    String author = frontMatter.value(ReportKey.AUTHOR).map(RawText::text).orElse("");
+    Optional<LocalDate> published = frontMatter.value(ReportKey.PUBLISHED).flatMap(this::day);
+    return new ReportPlan.Heading(title, author, published, history);
+  }
+
+  private Optional<LocalDate> day(RawText written) {
+    return DayReader.read(written, log);
+  }
+
+  /**
+   * How numbers are shown.
+   *
+   * @param knownTemplates names of the templates that a report of this kind can have
+   * @param usualTemplate the template where none is named
+   */
+  ReportPlan.Style style(Set<String> knownTemplates, String usualTemplate) {
+    Unit units =
+        frontMatter
+            .value(ReportKey.UNITS)
+            .flatMap(v -> choice(v, UNITS, UnitSpelling.suggest(v.text(), UNITS)))
+            .flatMap(Unit::ofSymbol)
+            .orElse(Unit.KILOMETRE);
+    Basis basis =
+        frontMatter
+            .value(ReportKey.BASIS)
+            .flatMap(v -> choice(v, BASES, Suggestion.of(v.text(), BASES)))
+            .flatMap(Basis::ofWords)
+            .orElse(Basis.DRIVEN);
+    KnownNames templates = new KnownNames("template", knownTemplates, log);
+    String template =
+        frontMatter.value(ReportKey.TEMPLATE).flatMap(templates::find).orElse(usualTemplate);
+    boolean film =
+        frontMatter
+            .value(ReportKey.FILM)
+            .flatMap(v -> choice(v, YES_OR_NO, Suggestion.of(v.text(), YES_OR_NO)))
+            .filter("yes"::equals)
+            .isPresent();
+    Paper paper =
+        frontMatter
+            .value(ReportKey.PAPER)
+            .flatMap(v -> choice(v, Paper.words(), Suggestion.of(v.text(), Paper.words())))
+            .flatMap(Paper::ofWord)
+            .orElse(Paper.A4);
+    return new ReportPlan.Style(units, basis, template, film, paper);
+  }
+
+  private Optional<String> choice(RawText written, List<String> words, Optional<String> meant) {
+    if (words.contains(written.text())) {
+      return Optional.of(written.text());
+    }
+    log.add(
+        ProblemCode.VALUE_NOT_UNDERSTOOD,
+        written.line(),
+        written.column(),
+        Quoted.of(written.text()),
+        "one of the words " + String.join(", ", words),
+        meant.map(w -> "write " + w).orElse("write one of these words"));
+    return Optional.empty();
+  }
+
+  ReportPlan.Article article() {
+    return new ReportPlan.Article(raw.body(), raw.file(), raw.bodyFirstLine());
+  }
+}

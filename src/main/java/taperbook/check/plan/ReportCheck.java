@@ -1,0 +1,96 @@
+package taperbook.check.plan;
+
+import java.util.List;
+import java.util.Set;
+import taperbook.model.ReportPlan;
+import taperbook.problem.Checked;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.RawReport;
+import taperbook.read.RawText;
+
+/** Checks the front matter of a report and makes the plan of the report. */
+public final class ReportCheck {
+  private static final String USUAL_TEMPLATE = "report";
+
+  /** Sessions beside the reported one that the pages can tell apart: six letters and styles. */
+  private static final int MOST_COMPARED = 5;
+
+  private final ProblemLog log;
+  private final FrontMatter frontMatter;
+  private final PlanParts parts;
+
+  private ReportCheck(RawReport raw) {
+    this.log = new ProblemLog(raw.file());
+    this.frontMatter = new FrontMatter(raw, log);
+    this.parts = new PlanParts(raw, frontMatter, log);
+  }
+
+  /**
+   * The plan of the report, or every problem of its front matter.
+   *
+   * @param reportName name of the report, that of its file without the ending
+   * @param raw the file, split
+   * @param knownSessions names of the sessions there are
+   * @param knownRangeTests names of the range tests there are
+   * @param knownTemplates names of the templates there are
+   */
+  public static Checked<ReportPlan> check(
+      String reportName,
+      RawReport raw,
+      Set<String> knownSessions,
+      Set<String> knownRangeTests,
+      Set<String> knownTemplates) {
+    ReportCheck check = new ReportCheck(raw);
+    ReportPlan.Heading heading = check.parts.headingWithHistory();
+    ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests);
+    ReportPlan.Style style = check.parts.style(knownTemplates, USUAL_TEMPLATE);
+    ReportPlan.Wishes wishes = new WishReader(check.frontMatter, check.log).read(style.units());
+    return Checked.of(
+        new ReportPlan(reportName, heading, subject, wishes, style, check.parts.article()),
+        check.log.list());
+  }
+
+  private ReportPlan.Subject subject(Set<String> knownSessions, Set<String> knownRangeTests) {
+    KnownNames sessions = new KnownNames("session", knownSessions, log);
+    KnownNames rangeTests = new KnownNames("range test", knownRangeTests, log);
+    String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
+    List<RawText> compare = frontMatter.list(ReportKey.COMPARE);
+    compare.stream().filter(c -> c.text().equals(session)).forEach(this::tellSelf);
+    tellTooMany(compare);
+    return new ReportPlan.Subject(
+        session,
+        compare.stream().flatMap(c -> sessions.find(c).stream()).distinct().toList(),
+        frontMatter.list(ReportKey.RANGE_TEST).stream()
+            .flatMap(r -> rangeTests.find(r).stream())
+            .distinct()
+            .toList());
+  }
+
+  private void tellTooMany(List<RawText> compare) {
+    List<String> names = compare.stream().map(RawText::text).distinct().toList();
+    if (names.size() <= MOST_COMPARED) {
+      return;
+    }
+    String first = names.get(MOST_COMPARED);
+    RawText beyond = compare.stream().filter(c -> c.text().equals(first)).findFirst().orElseThrow();
+    log.add(
+        ProblemCode.VALUE_OUT_OF_RANGE,
+        beyond.line(),
+        beyond.column(),
+        names.size() + " sessions to compare",
+        "at most " + MOST_COMPARED + ", as charts and tables cannot tell more apart",
+        "take sessions away from here on, or write a second report");
+  }
+
+  private void tellSelf(RawText written) {
+    log.add(
+        ProblemCode.FACTS_CONTRADICT,
+        written.line(),
+        written.column(),
+        Quoted.of(written.text()) + ", the session reported itself",
+        "other sessions to compare it with",
+        "take it away");
+  }
+}

@@ -1,0 +1,259 @@
+package taperbook.check.readings;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import taperbook.check.cell.CellNumber;
+import taperbook.check.cell.QuantityRange;
+import taperbook.check.cell.Scaling;
+import taperbook.check.table.Column;
+import taperbook.check.table.NumberReader;
+import taperbook.model.Caveat;
+import taperbook.model.Channel;
+import taperbook.model.RowRef;
+import taperbook.model.Trace;
+import taperbook.model.Unit;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.CsvRow;
+
+/** One channel's column of readings: checks each value and gathers the trace. */
+final class ChannelColumn {
+  /** A fall of an energy counter; {@code index} is that of the reading after it. */
+  private record Fall(int index, int line, String found) {}
+
+  private final Channel channel;
+  private final Column column;
+  private final Unit unit;
+  private final NumberReader numbers;
+  private final ProblemLog log;
+  private final Series readings = new Series();
+  private final List<Fall> falls = new ArrayList<>();
+  private final List<Caveat> caveats = new ArrayList<>();
+  private final QuantityRange range;
+  private final String expected;
+  private final Scaling scaling;
+  private double step = Double.POSITIVE_INFINITY;
+  private double previous = Double.NaN;
+  private Optional<CsvRow> previousRow = Optional.empty();
+
+  ChannelColumn(Channel channel, Column column, NumberReader numbers, ProblemLog log) {
+    this.channel = channel;
+    this.column = column;
+    this.unit = Unit.ofSymbol(column.unit()).orElseThrow();
+    this.range = ChannelRange.of(channel);
+    this.expected = "a number " + range.words(unit);
+    this.scaling = new Scaling(column.scale());
+    this.numbers = numbers;
+    this.log = log;
+  }
+
+  Channel channel() {
+    return channel;
+  }
+
+  boolean isBlankIn(CsvRow row) {
+    return row.isBlankAt(column.index());
+  }
+
+  /** Reads the row's cell, if it is not blank; keeps the value if the row's time is known. */
+  void read(CsvRow row, OptionalDouble second) {
+    if (isBlankIn(row)) {
+      return;
+    }
+    Optional<CellNumber> number = numbers.read(row, column, expected);
+    if (number.isEmpty()) {
+      return;
+    }
+    double amount = scaling.amount(number.get().value());
+    double value = unit.toBase(amount);
+    if (!range.contains(value)) {
+      tellRange(row, amount);
+      return;
+    }
+    compare(value, row);
+    step = Math.min(step, scaling.step(number.get().step()));
+    if (second.isPresent()) {
+      readings.add(second.getAsDouble(), value, row.line());
+    }
+  }
+
+  private void tellRange(CsvRow row, double amount) {
+    String written = Quoted.of(cellIn(row));
+    boolean own = column.scale().isNone();
+    log.add(
+        ProblemCode.CELL_OUT_OF_RANGE,
+        row.line(),
+        column.number(),
+        own ? written : written + ", by columns.csv " + plain(amount) + " " + unit.symbol(),
+        expected,
+        own
+            ? "correct the value, or the unit in the column head"
+            : "correct unit, factor or offset in columns.csv, or the value");
+  }
+
+  private String cellIn(CsvRow row) {
+    return row.cell(column.index());
+  }
+
+  /** Judges what can only be judged with all readings at hand: falls of an energy counter. */
+  void finish(String file) {
+    if (falls.isEmpty()) {
+      return;
+    }
+    double stepInBase = 2 * CellNumber.halfStepInBase(step, unit);
+    CounterResets counter = new CounterResets(seconds(), values(), stepInBase);
+    List<CounterResets.Reset> resets = counter.find();
+    double[] carried = counter.carriedOn(resets);
+    double all = carried.length == 0 ? 0 : carried[carried.length - 1] - carried[0];
+    double lost = resets.stream().mapToDouble(CounterResets.Reset::mostLostKilowattHours).sum();
+    boolean carry = lost <= CounterResets.MOST_LOST_SHARE * all;
+    for (Fall fall : falls) {
+      if (resets.stream().noneMatch(r -> r.index() == fall.index())) {
+        tellFall(fall, "correct it, or leave the cell empty");
+      } else if (!carry) {
+        tellFall(
+            fall,
+            "leave the column out: the counter began anew, up to "
+                + plain(lost)
+                + " kWh were not counted, and energy then follows from the power");
+      } else {
+        tellReset(fall);
+      }
+    }
+    if (carry && !resets.isEmpty()) {
+      readings.show(carried);
+      caveats.add(resetCaveat(file, resets, lost));
+    }
+  }
+
+  /** What had to be inferred of the channel. */
+  List<Caveat> caveats() {
+    return caveats;
+  }
+
+  /** Times of the readings, s. */
+  double[] seconds() {
+    return readings.seconds();
+  }
+
+  /** Number of readings. */
+  int size() {
+    return readings.size();
+  }
+
+  /** Lines of the readings. */
+  int[] lines() {
+    return readings.lines();
+  }
+
+  /** Number of the channel's cell in each row, from 1. */
+  int columnNumber() {
+    return column.number();
+  }
+
+  private double[] values() {
+    return readings.values();
+  }
+
+  private void tellFall(Fall fall, String remedy) {
+    log.add(
+        ProblemCode.ENERGY_FALLS,
+        fall.line(),
+        column.number(),
+        fall.found(),
+        "an energy counter that does not fall during charging",
+        remedy);
+  }
+
+  private void tellReset(Fall fall) {
+    log.add(
+        ProblemCode.ENERGY_RESET,
+        fall.line(),
+        column.number(),
+        fall.found(),
+        "an energy counter that does not begin anew; it is carried on from what it showed before",
+        "leave it, or leave the column out so that energy follows from the power");
+  }
+
+  private Caveat resetCaveat(String file, List<CounterResets.Reset> resets, double lost) {
+    String places =
+        resets.stream()
+            .limit(3)
+            .map(r -> new RowRef(file, readings.line(r.index())).toString())
+            .collect(Collectors.joining(", "));
+    return new Caveat(
+        Caveat.Kind.ENERGY_COUNTER,
+        "The counter of "
+            + channel.columnName()
+            + " began anew "
+            + (resets.size() == 1 ? "once" : resets.size() + " times")
+            + ", at "
+            + places
+            + (resets.size() > 3 ? " and later" : "")
+            + ". It is carried on from what it showed before; up to "
+            + plain(lost)
+            + " kWh in between were not counted.");
+  }
+
+  /** Three decimal places at the most. */
+  private static String plain(double amount) {
+    BigDecimal rounded = BigDecimal.valueOf(amount).setScale(3, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** True if there is no reading to make a trace of. */
+  boolean isEmpty() {
+    return readings.isEmpty();
+  }
+
+  /**
+   * The trace; there must be a reading.
+   *
+   * @param statedHalfStep half the display's step in the base unit, if it is stated
+   * @param clockHalfStep half the clock's step, s
+   */
+  Trace trace(String file, OptionalDouble statedHalfStep, double clockHalfStep) {
+    return new Trace(
+        file,
+        seconds(),
+        values(),
+        readings.lines(),
+        statedHalfStep.orElse(CellNumber.halfStepInBase(step, unit)),
+        clockHalfStep);
+  }
+
+  private void compare(double value, CsvRow row) {
+    if (value < previous && channel == Channel.SOC) {
+      log.add(
+          ProblemCode.SOC_FALLS,
+          row.line(),
+          column.number(),
+          fall(row),
+          "a state of charge that does not fall during charging; the value is kept",
+          "correct it, if it is a slip");
+    } else if (value < previous && isCounter()) {
+      falls.add(new Fall(readings.size(), row.line(), fall(row)));
+    }
+    previous = value;
+    previousRow = Optional.of(row);
+  }
+
+  private boolean isCounter() {
+    return channel == Channel.ENERGY_ADDED || channel == Channel.STATION_ENERGY;
+  }
+
+  private String fall(CsvRow row) {
+    CsvRow previous = previousRow.orElseThrow();
+    return Quoted.of(cellIn(row))
+        + " after "
+        + Quoted.of(cellIn(previous))
+        + " on line "
+        + previous.line();
+  }
+}

@@ -1,0 +1,21 @@
+package taperbook.check.readings;
+
+import taperbook.check.cell.QuantityRange;
+import taperbook.model.Channel;
+
+/** What each channel can sensibly show; wide, to catch slips of the pen and wrong units only. */
+public final class ChannelRange {
+  private ChannelRange() {}
+
+  public static QuantityRange of(Channel channel) {
+    return switch (channel) {
+      case SOC -> QuantityRange.from(0, 100);
+      case POWER, STATION_POWER -> QuantityRange.from(-50, 1000);
+      case ENERGY_ADDED, STATION_ENERGY -> QuantityRange.from(-1, 1000);
+      case BATTERY_TEMPERATURE -> QuantityRange.from(-60, 120);
+      case VOLTAGE -> QuantityRange.from(0, 2000);
+      case CURRENT -> QuantityRange.from(-1000, 2000);
+      case RANGE_SHOWN -> QuantityRange.from(0, 3000);
+    };
+  }
+}

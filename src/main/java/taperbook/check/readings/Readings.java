@@ -1,0 +1,173 @@
+package taperbook.check.readings;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import taperbook.check.table.Column;
+import taperbook.check.table.ColumnSpec;
+import taperbook.check.table.Columns;
+import taperbook.check.table.NumberReader;
+import taperbook.model.Caveat;
+import taperbook.model.Channel;
+import taperbook.model.ConditionItem;
+import taperbook.model.Estimate;
+import taperbook.model.Facts;
+import taperbook.model.Interval;
+import taperbook.model.RowRef;
+import taperbook.model.Session;
+import taperbook.model.Trace;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.read.CsvRow;
+import taperbook.read.CsvTable;
+
+/** The rows of {@code readings.csv}, checked one after the other. */
+public final class Readings {
+  public static final String NOTE = "note";
+  private static final int FEWEST_ROWS = 2;
+  private static final List<Channel> NEEDED =
+      List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);
+  private static final Map<Channel, ConditionItem> STATED_STEPS =
+      Map.of(
+          Channel.SOC, ConditionItem.SOC_RESOLUTION,
+          Channel.POWER, ConditionItem.POWER_RESOLUTION,
+          Channel.ENERGY_ADDED, ConditionItem.ENERGY_RESOLUTION);
+
+  private final CsvTable table;
+  private final ProblemLog log;
+  private final Columns columns;
+  private final Optional<Column> noteColumn;
+  private final Optional<TimeColumn> time;
+  private final List<ChannelColumn> channels;
+  private final List<Session.Note> notes = new ArrayList<>();
+  private final List<Caveat> caveats = new ArrayList<>();
+
+  /** Readings whose own heads name the columns. */
+  public Readings(CsvTable table, ProblemLog log) {
+    this(
+        table,
+        Columns.of(table, specs(), log),
+        NumberReader.forCells(table.takesDecimalComma(), log),
+        log);
+  }
+
+  /** Readings with these columns. */
+  public Readings(CsvTable table, Columns columns, NumberReader numbers, ProblemLog log) {
+    this.table = table;
+    this.log = log;
+    this.columns = columns;
+    this.noteColumn = columns.find(NOTE);
+    this.time = TimeColumn.of(table, columns, numbers, log);
+    this.channels =
+        Arrays.stream(Channel.values())
+            .flatMap(
+                c ->
+                    columns.find(c.columnName()).stream()
+                        .map(column -> new ChannelColumn(c, column, numbers, log)))
+            .toList();
+  }
+
+  /** The columns that readings may have. */
+  public static List<ColumnSpec> specs() {
+    List<ColumnSpec> specs = new ArrayList<>();
+    specs.add(ColumnSpec.elapsed(TimeColumn.ELAPSED));
+    specs.add(TimeColumn.clockSpec());
+    for (Channel channel : Channel.values()) {
+      specs.add(ColumnSpec.of(channel.columnName(), channel.quantity()));
+    }
+    specs.add(ColumnSpec.plain(NOTE));
+    return specs;
+  }
+
+  /** Reads all rows and tells every problem. */
+  public void check() {
+    if (NEEDED.stream().noneMatch(c -> columns.names(c.columnName()))) {
+      columns.missing(
+          "at least one of the columns \"soc [%]\", \"power [kW]\", \"energy added [kWh]\"",
+          "add one of them");
+    }
+    table.rows().forEach(this::read);
+    channels.forEach(c -> c.finish(table.file()));
+    if (time.isPresent() && time.get().written() < FEWEST_ROWS) {
+      tooFew(time.get().written() == 1 ? "one row with a time" : "no row with a time");
+    } else if (!log.hasErrors() && channels.stream().allMatch(this::isEmptyOrExtra)) {
+      tooFew("no reading of state of charge, power or energy");
+    }
+    if (!log.hasErrors()) {
+      channels.forEach(c -> caveats.addAll(c.caveats()));
+      caveats.addAll(time.orElseThrow().gaps().tell(table.file(), channels, log));
+    }
+  }
+
+  /** What was inferred of the recording; only after a check without errors. */
+  public List<Caveat> caveats() {
+    return caveats;
+  }
+
+  /** First and last time, s since plugging in; only after a check without errors. */
+  public Interval recorded() {
+    return time.orElseThrow().recorded();
+  }
+
+  public List<Session.Note> notes() {
+    return notes;
+  }
+
+  /** The traces by channel; only after a check without errors. */
+  public Map<Channel, Trace> traces(Facts<ConditionItem> conditions) {
+    double clockHalfStep =
+        halfStep(conditions, ConditionItem.CLOCK_RESOLUTION)
+            .orElse(time.orElseThrow().stepSeconds() / 2);
+    Map<Channel, Trace> traces = new EnumMap<>(Channel.class);
+    for (ChannelColumn column : channels) {
+      if (!column.isEmpty()) {
+        Optional<ConditionItem> item = Optional.ofNullable(STATED_STEPS.get(column.channel()));
+        OptionalDouble stated =
+            item.map(i -> halfStep(conditions, i)).orElse(OptionalDouble.empty());
+        traces.put(column.channel(), column.trace(table.file(), stated, clockHalfStep));
+      }
+    }
+    return traces;
+  }
+
+  private static OptionalDouble halfStep(Facts<ConditionItem> conditions, ConditionItem item) {
+    Optional<Estimate> step = conditions.amount(item);
+    return step.isPresent() ? OptionalDouble.of(step.get().value() / 2) : OptionalDouble.empty();
+  }
+
+  private void read(CsvRow row) {
+    boolean noted = noteColumn.isPresent() && !row.isBlankAt(noteColumn.get().index());
+    if (!noted && !hasTime(row) && channels.stream().allMatch(c -> c.isBlankIn(row))) {
+      return;
+    }
+    OptionalDouble second = time.isPresent() ? time.get().read(row) : OptionalDouble.empty();
+    for (int i = 0; i < channels.size(); i++) {
+      channels.get(i).read(row, second);
+    }
+    if (noted && second.isPresent()) {
+      String note = row.cell(noteColumn.get().index());
+      RowRef place = new RowRef(table.file(), row.line());
+      notes.add(new Session.Note(second.getAsDouble(), note, place));
+    }
+  }
+
+  private boolean hasTime(CsvRow row) {
+    return time.isPresent() && !time.get().isBlankIn(row);
+  }
+
+  private boolean isEmptyOrExtra(ChannelColumn column) {
+    return column.isEmpty() || !NEEDED.contains(column.channel());
+  }
+
+  private void tooFew(String found) {
+    log.add(
+        ProblemCode.TOO_FEW_READINGS,
+        found,
+        "at least two rows with a time, and readings of state of charge, power or energy",
+        "write more of the session down");
+  }
+}

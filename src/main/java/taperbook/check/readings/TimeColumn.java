@@ -1,0 +1,150 @@
+package taperbook.check.readings;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import taperbook.check.table.ClockReader;
+import taperbook.check.table.Column;
+import taperbook.check.table.ColumnSpec;
+import taperbook.check.table.Columns;
+import taperbook.check.table.ElapsedReader;
+import taperbook.check.table.NumberReader;
+import taperbook.check.table.TimeReader;
+import taperbook.check.table.TimeReading;
+import taperbook.model.Interval;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.CsvRow;
+import taperbook.read.CsvTable;
+
+/** The time column of readings: checks that time does not go back and keeps its finest step. */
+public final class TimeColumn {
+  public static final String ELAPSED = "elapsed";
+  public static final String CLOCK = "clock";
+  private static final String CLOCK_UNIT = "ISO 8601";
+
+  private final Column column;
+  private final TimeReader reader;
+  private final ProblemLog log;
+  private int written;
+  private double stepSeconds = Double.POSITIVE_INFINITY;
+  private double firstSecond = Double.NaN;
+  private double previousSecond = Double.NaN;
+  private Optional<CsvRow> previousRow = Optional.empty();
+  private final Series times = new Series();
+
+  private TimeColumn(Column column, TimeReader reader, ProblemLog log) {
+    this.column = column;
+    this.reader = reader;
+    this.log = log;
+  }
+
+  public static ColumnSpec clockSpec() {
+    return new ColumnSpec(CLOCK, List.of(CLOCK_UNIT));
+  }
+
+  /** The one time column of a file; a problem and none if there is none or more than one. */
+  static Optional<TimeColumn> of(
+      CsvTable table, Columns columns, NumberReader numbers, ProblemLog log) {
+    if (!columns.names(ELAPSED) && !columns.names(CLOCK)) {
+      columns.missing(
+          "a column for the time, as in " + Quoted.of("elapsed [min:s]"),
+          "add a column of elapsed times, or of clock times headed "
+              + Quoted.of(clockSpec().head()));
+    } else if (columns.names(ELAPSED) && columns.names(CLOCK)) {
+      log.add(
+          ProblemCode.COLUMN_TWICE,
+          table.header().line(),
+          0,
+          "both an elapsed and a clock column",
+          "one column for the time",
+          "take one of them away, or give it another name");
+    }
+    Optional<TimeColumn> elapsed =
+        columns
+            .find(ELAPSED)
+            .map(c -> new TimeColumn(c, new ElapsedReader(c.unit(), c.scale(), numbers, log), log));
+    return elapsed.or(
+        () ->
+            columns.find(CLOCK).map(c -> new TimeColumn(c, new ClockReader(c.clock(), log), log)));
+  }
+
+  boolean isBlankIn(CsvRow row) {
+    return row.isBlankAt(column.index());
+  }
+
+  /** The time of a row in seconds, if it has one that is understood. */
+  OptionalDouble read(CsvRow row) {
+    if (isBlankIn(row)) {
+      log.add(
+          ProblemCode.TIME_MISSING,
+          row.line(),
+          column.number(),
+          "readings without a time",
+          "a time in each row that has a reading or a note",
+          "write the time, or take the row away");
+      return OptionalDouble.empty();
+    }
+    written++;
+    Optional<TimeReading> time = reader.read(row, column);
+    if (time.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    follow(time.get(), row);
+    return OptionalDouble.of(time.get().seconds());
+  }
+
+  /** Number of rows that had a time written in them, understood or not. */
+  int written() {
+    return written;
+  }
+
+  /** The finest place written, s; infinite if no time was read. */
+  double stepSeconds() {
+    return stepSeconds;
+  }
+
+  /** First and last time; there must have been one. */
+  Interval recorded() {
+    return new Interval(firstSecond, previousSecond);
+  }
+
+  private void follow(TimeReading time, CsvRow row) {
+    if (time.seconds() < previousSecond) {
+      previousRow.ifPresent(previous -> tellBack(time.seconds(), row, previous));
+    }
+    if (Double.isNaN(firstSecond)) {
+      firstSecond = time.seconds();
+    }
+    stepSeconds = Math.min(stepSeconds, time.stepSeconds());
+    previousSecond = time.seconds();
+    times.add(previousSecond, previousSecond, row.line());
+    previousRow = Optional.of(row);
+  }
+
+  private void tellBack(double second, CsvRow row, CsvRow previous) {
+    boolean summerTimeEnds = reader.isLocal() && HourJump.back(previousSecond, second);
+    log.add(
+        ProblemCode.TIME_GOES_BACK,
+        row.line(),
+        column.number(),
+        Quoted.of(column.cellIn(row))
+            + " after "
+            + Quoted.of(column.cellIn(previous))
+            + " on line "
+            + previous.line(),
+        summerTimeEnds
+            ? "a time that is not before the one above; clocks go back an hour where daylight"
+                + " saving ends"
+            : "a time that is not before the one above",
+        summerTimeEnds
+            ? "state the time zone in columns.csv, or write times with their offset from UTC"
+            : "correct the time, or put the rows in order");
+  }
+
+  /** Where the recording as a whole stops for long or jumps; only after a check without errors. */
+  RecordedGaps gaps() {
+    return new RecordedGaps(times.seconds(), times.lines(), column.number(), reader.isLocal());
+  }
+}

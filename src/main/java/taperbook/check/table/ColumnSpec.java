@@ -1,0 +1,48 @@
+package taperbook.check.table;
+
+import java.util.List;
+import taperbook.model.Quantity;
+import taperbook.model.Unit;
+
+/**
+ * A column that a file may have.
+ *
+ * @param name its name
+ * @param units the unit symbols it takes, the usual one first; empty if it takes none
+ */
+public record ColumnSpec(String name, List<String> units) {
+  /** What elapsed times may be written in. */
+  static final List<String> ELAPSED_UNITS = List.of("min:s", "h:min:s", "s", "min", "h");
+
+  public ColumnSpec {
+    units = List.copyOf(units);
+  }
+
+  public static ColumnSpec plain(String name) {
+    return new ColumnSpec(name, List.of());
+  }
+
+  public static ColumnSpec of(String name, Quantity quantity) {
+    return new ColumnSpec(name, Unit.of(quantity).stream().map(Unit::symbol).toList());
+  }
+
+  public static ColumnSpec elapsed(String name) {
+    return new ColumnSpec(name, ELAPSED_UNITS);
+  }
+
+  /** The head with the usual unit, such as {@code soc [%]}. */
+  public String head() {
+    return head(units.isEmpty() ? "" : units.get(0));
+  }
+
+  /** The head with a unit. */
+  public String head(String unit) {
+    return unit.isEmpty() ? name : name + " [" + unit + "]";
+  }
+
+  /** The units in words, such as {@code one of [km], [mi]}. */
+  String unitsInWords() {
+    String all = "[" + String.join("], [", units) + "]";
+    return units.size() == 1 ? "the unit " + all : "one of the units " + all;
+  }
+}

@@ -1,0 +1,158 @@
+package taperbook.check.table;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import taperbook.check.cell.CellNumber;
+import taperbook.check.cell.PlainDecimal;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
+import taperbook.read.CsvRow;
+
+/**
+ * Reads the numbers of one file: plain decimal digits, a point or, where no comma parts the cells,
+ * a comma as the decimal mark, the same one throughout the file.
+ */
+public final class NumberReader {
+  private static final Pattern NUMBER =
+      Pattern.compile("([+-]?)([0-9]{0,30})(?:([.,])([0-9]{0,15}))?(?:[eE]([+-]?[0-9]{1,2}))?");
+  private static final Pattern GROUPED =
+      Pattern.compile(
+          "[+-]?[0-9]{1,3}(?:[., '\\u00a0\\u2009\\u202f\\u2019][0-9]{3})+(?:[.,][0-9]+)?");
+
+  /** Longer cells are not looked at for groups, as matching them would need a deep stack. */
+  private static final int LONGEST_GROUPED = 40;
+
+  private static final Pattern WITH_TEXT =
+      Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[\\p{L}%\\u00b0/]+");
+  private static final Set<String> NOTHING =
+      Set.of(
+          "-", "--", "\u2013", "\u2014", "?", "n/a", "na", "nan", "none", "null", "#n/a", "x",
+          "unknown", "nil", "missing");
+
+  private final boolean commaAllowed;
+  private final ProblemCode code;
+  private final ProblemLog log;
+  private final String ifNothing;
+  private final String unitPlace;
+  private String mark = "";
+  private int markLine;
+
+  private NumberReader(
+      boolean commaAllowed, ProblemCode code, ProblemLog log, String ifNothing, String unitPlace) {
+    this.commaAllowed = commaAllowed;
+    this.code = code;
+    this.log = log;
+    this.ifNothing = ifNothing;
+    this.unitPlace = unitPlace;
+  }
+
+  /** For the cells of readings. */
+  public static NumberReader forCells(boolean commaAllowed, ProblemLog log) {
+    return new NumberReader(
+        commaAllowed, ProblemCode.CELL_NOT_A_NUMBER, log, "leave the cell empty", "column head");
+  }
+
+  /** For the cells of readings in which one decimal mark is stated. */
+  public static NumberReader forCells(char decimalMark, ProblemLog log) {
+    NumberReader reader = forCells(decimalMark == ',', log);
+    reader.mark = Character.toString(decimalMark);
+    return reader;
+  }
+
+  /** For the values of facts. */
+  public static NumberReader forFacts(boolean commaAllowed, ProblemLog log) {
+    return new NumberReader(
+        commaAllowed,
+        ProblemCode.VALUE_NOT_UNDERSTOOD,
+        log,
+        "leave the value empty and write unknown under how known",
+        "unit column");
+  }
+
+  boolean commaAllowed() {
+    return commaAllowed;
+  }
+
+  /**
+   * The number in a cell that is not empty; a problem and none if there is no number.
+   *
+   * @param expected what should stand there, such as {@code a number from 0 to 100 %}
+   */
+  public Optional<CellNumber> read(String cell, int line, int column, String expected) {
+    Optional<CellNumber> plain = PlainDecimal.read(cell);
+    if (plain.isPresent() && agrees(plain.get().lastPlace() < 0 ? "." : "", line)) {
+      return plain;
+    }
+    return readAny(cell, line, column, expected);
+  }
+
+  /** The number in a cell of a row that is not blank, read without a string of its own. */
+  public Optional<CellNumber> read(CsvRow row, Column column, String expected) {
+    int index = column.index();
+    Optional<CellNumber> plain = PlainDecimal.read(row.text(), row.begin(index), row.end(index));
+    if (plain.isPresent() && agrees(plain.get().lastPlace() < 0 ? "." : "", row.line())) {
+      return plain;
+    }
+    return readAny(row.cell(index), row.line(), column.number(), expected);
+  }
+
+  private Optional<CellNumber> readAny(String cell, int line, int column, String expected) {
+    String text = cell.replace('\u2212', '-');
+    var match = NUMBER.matcher(text);
+    boolean number = match.matches() && (match.end(2) > match.start(2) || isDigits(match.group(4)));
+    String usedMark = number && match.group(3) != null ? match.group(3) : "";
+    if (!number || (usedMark.equals(",") && !commaAllowed)) {
+      log.add(code, line, column, Quoted.of(cell), expected, remedy(text));
+      return Optional.empty();
+    }
+    if (!agrees(usedMark, line)) {
+      log.add(
+          code,
+          line,
+          column,
+          Quoted.of(cell),
+          "the decimal mark "
+              + Quoted.of(mark)
+              + (markLine == 0 ? " that columns.csv states" : " as on line " + markLine),
+          markLine == 0
+              ? "state the other decimal mark in columns.csv, or correct the number"
+              : "write all numbers of the file with one decimal mark and without grouping digits");
+      return Optional.empty();
+    }
+    int decimals = match.group(4) == null ? 0 : match.group(4).length();
+    int exponent = match.group(5) == null ? 0 : Integer.parseInt(match.group(5));
+    return Optional.of(
+        new CellNumber(Double.parseDouble(text.replace(',', '.')), exponent - decimals));
+  }
+
+  private static boolean isDigits(String text) {
+    return text != null && !text.isEmpty();
+  }
+
+  private boolean agrees(String usedMark, int line) {
+    if (mark.isEmpty() && !usedMark.isEmpty()) {
+      mark = usedMark;
+      markLine = line;
+    }
+    return usedMark.isEmpty() || usedMark.equals(mark);
+  }
+
+  private String remedy(String text) {
+    if (NOTHING.contains(text.toLowerCase(Locale.ROOT))) {
+      return ifNothing;
+    }
+    if (!commaAllowed && text.contains(",") && NUMBER.matcher(text).matches()) {
+      return "write a decimal point, or part the cells of the file with semicolons";
+    }
+    if (text.length() <= LONGEST_GROUPED && GROUPED.matcher(text).matches()) {
+      return "write the digits without grouping, as in 1234.5";
+    }
+    if (WITH_TEXT.matcher(text).matches()) {
+      return "write the number alone; the unit stands in the " + unitPlace;
+    }
+    return "write a plain number, as in 57.6, or " + ifNothing;
+  }
+}

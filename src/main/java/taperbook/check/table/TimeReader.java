@@ -1,0 +1,20 @@
+package taperbook.check.table;
+
+import java.util.Optional;
+import taperbook.read.CsvRow;
+
+/** Reads the cells of a time column, from the first row to the last. */
+public interface TimeReader {
+  /** The time in a cell that is not empty; a problem and none if there is no time. */
+  Optional<TimeReading> read(String cell, int line, int column);
+
+  /** The time in a row whose cell of it is not blank; a problem and none if there is no time. */
+  default Optional<TimeReading> read(CsvRow row, Column column) {
+    return read(column.cellIn(row), row.line(), column.number());
+  }
+
+  /** True if the times so far are those of a local clock, which summer time sets forth and back. */
+  default boolean isLocal() {
+    return false;
+  }
+}

@@ -1,0 +1,77 @@
+package taperbook.draw.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.IntFunction;
+
+/** Tells a chart in words: axes, readings, gaps, and a few points of the curve. */
+public final class Telling {
+  /** Points to name, beside the peak: enough to follow the shape by ear. */
+  private static final int SAMPLES = 9;
+
+  private final List<String> sentences = new ArrayList<>();
+
+  /**
+   * Begins with what kind of chart it is.
+   *
+   * @param x the horizontal axis in words, with its range
+   * @param y the vertical axis in words, with its range
+   */
+  public Telling(String x, String y) {
+    sentences.add("Line chart. Horizontal axis: " + x + ". Vertical axis: " + y + ".");
+  }
+
+  public Telling add(String sentence) {
+    if (!sentence.isEmpty()) {
+      sentences.add(sentence);
+    }
+    return this;
+  }
+
+  /** Names some points of a chart's only curve, and its gaps and band. */
+  public Telling curve(Chart chart, IntFunction<String> point) {
+    line(chart.series().get(0), point);
+    return chart.hasVisibleBand() ? add("A tinted band shows the bounds of the readings.") : this;
+  }
+
+  /**
+   * Names some points of a line, both ends and the peak among them, and its gaps.
+   *
+   * @param point a point in words, by its index
+   */
+  public Telling line(Series series, IntFunction<String> point) {
+    PlotLine line = series.line();
+    TreeSet<Integer> named = new TreeSet<>();
+    int last = line.size() - 1;
+    for (int k = 0; k < SAMPLES; k++) {
+      named.add((int) Math.round((double) k * last / (SAMPLES - 1)));
+    }
+    named.add(line.peak());
+    List<String> points = named.stream().map(point::apply).toList();
+    String which = points.size() == line.size() ? ": " : ", of which ";
+    String name = series.name().isEmpty() ? "The curve" : series.name();
+    sentences.add(name + " has " + counted(series) + which + String.join("; ", points) + ".");
+    return add(gaps(series));
+  }
+
+  private static String counted(Series series) {
+    String what = series.pen().marksReadings() ? "reading" : "point";
+    int size = series.line().size();
+    return size == 1 ? "1 " + what : size + " " + what + "s";
+  }
+
+  private static String gaps(Series series) {
+    int gaps = series.line().wideGaps();
+    String look = series.pen().isOneOfSeveral() ? "thin" : "dashed";
+    return switch (gaps) {
+      case 0 -> "";
+      case 1 -> "1 join spans a long gap between readings and is drawn " + look + ".";
+      default -> gaps + " joins span long gaps between readings and are drawn " + look + ".";
+    };
+  }
+
+  public String text() {
+    return String.join(" ", sentences);
+  }
+}

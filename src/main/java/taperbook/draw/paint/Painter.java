@@ -1,0 +1,76 @@
+package taperbook.draw.paint;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.draw.chart.Chart;
+import taperbook.draw.chart.Frame;
+import taperbook.draw.label.Callout;
+import taperbook.draw.style.Box;
+import taperbook.draw.style.Brush;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Palette;
+import taperbook.draw.style.TextRun;
+import taperbook.draw.style.TextRun.Anchor;
+import taperbook.draw.style.TextRun.Face;
+
+/** Paints a chart in a style: all shapes at once, while texts are handed back to be set. */
+public final class Painter {
+  private Painter() {}
+
+  /** Paints the shapes of a chart and returns its texts. */
+  public static List<TextRun> paint(Graphics2D g, Chart chart, ChartStyle style) {
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    Frame frame = Frame.of(chart, style);
+    PlacedLabels.Placement placement = PlacedLabels.place(chart, frame, style);
+    Brush brush = new Brush(g, style.ground());
+    MarkLayer marks = new MarkLayer(brush, chart, frame, style);
+    LineLayer lines = new LineLayer(brush, frame, style);
+    Rim rim = new Rim(chart, frame, style);
+    marks.paintBelow();
+    GridAndLine.paint(g, chart, frame, style);
+    lines.dashes(chart);
+    rim.paintLines(brush);
+    marks.paintAbove(placement);
+    lines.readings(chart);
+    StandingsLayer standings = new StandingsLayer(brush, frame, style);
+    chart.marks().standings().ifPresent(standings::paint);
+    placement.labels().forEach(lines::key);
+    boolean few = style.words() == ChartStyle.Words.FEW;
+    List<TextRun> texts = new ArrayList<>(few ? new SmallRim(frame, style).texts() : rim.texts());
+    placement.labels().forEach(label -> texts.addAll(runs(label, style)));
+    return texts;
+  }
+
+  /** The lines of a label, aligned on the side that faces the label's point. */
+  public static List<TextRun> runs(Callout.Placed label, ChartStyle style) {
+    Box box = label.box();
+    double key = label.callout().keyWidth(style);
+    Anchor anchor = key > 0 ? Anchor.START : facing(box, label.spot().x());
+    double at =
+        switch (anchor) {
+          case START -> box.left() + key;
+          case END -> box.right();
+          case MIDDLE -> box.left() + box.width() / 2;
+        };
+    List<TextRun> runs = new ArrayList<>();
+    List<String> lines = label.callout().lines();
+    for (int i = 0; i < lines.size(); i++) {
+      double baseline = box.top() + (i + 0.78) * style.leading();
+      Face face =
+          new Face(
+              style.type().label(),
+              label.callout().isBold(i),
+              i == 0 ? label.callout().color() : Palette.INK);
+      runs.add(new TextRun(lines.get(i), at, baseline, anchor, face));
+    }
+    return runs;
+  }
+
+  /** The side of a box that faces an abscissa. */
+  private static Anchor facing(Box box, double x) {
+    return box.left() > x ? Anchor.START : box.right() < x ? Anchor.END : Anchor.MIDDLE;
+  }
+}

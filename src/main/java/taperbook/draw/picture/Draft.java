@@ -1,0 +1,12 @@
+package taperbook.draw.picture;
+
+import taperbook.draw.chart.Chart;
+
+/**
+ * A figure before it is painted.
+ *
+ * @param chart what it shows
+ * @param caption what it finds
+ * @param textAlternative what it shows, in words
+ */
+public record Draft(Chart chart, String caption, String textAlternative) {}

@@ -1,0 +1,126 @@
+package taperbook.draw.picture;
+
+import java.util.List;
+import java.util.function.Function;
+import taperbook.draw.chart.Chart;
+
+/**
+ * One figure of a report: a chart as SVG for pages and as PNG for film, with its words.
+ *
+ * <p>The PNG is painted when it is asked for: a check of a report needs the pages only.
+ */
+public final class Figure {
+  private static final List<String> COMPARING = List.of("compare-", "difference-", "c-rate-");
+
+  private final String id;
+  private final String title;
+  private final String caption;
+  private final String textAlternative;
+  private final Painting painting;
+  private final String svg;
+  private final Function<Rendition, byte[]> png;
+
+  private Figure(
+      String id,
+      String title,
+      String caption,
+      String textAlternative,
+      Painting painting,
+      Function<Rendition, byte[]> png) {
+    this.id = id;
+    this.title = title;
+    this.caption = caption;
+    this.textAlternative = textAlternative;
+    this.painting = painting;
+    this.svg = SvgPicture.write(id, title, textAlternative, painting);
+    this.png = png;
+  }
+
+  /** Paints a draft: its SVG now, its PNG each time it is asked for. */
+  public static Figure of(Draft draft) {
+    Chart chart = draft.chart();
+    return new Figure(
+        chart.id(),
+        chart.title().text(),
+        draft.caption(),
+        draft.textAlternative(),
+        SvgPicture.painting(chart),
+        rendition -> PngPicture.write(chart, rendition.style()));
+  }
+
+  /**
+   * A figure of any picture: its SVG is painted now, its PNG each time it is asked for.
+   *
+   * @param id stem of its files
+   * @param title title in words
+   * @param caption what the picture finds
+   * @param textAlternative what it shows, for those who cannot see it
+   * @param painting the picture
+   */
+  public static Figure of(
+      String id, String title, String caption, String textAlternative, Painting painting) {
+    return new Figure(
+        id,
+        title,
+        caption,
+        textAlternative,
+        painting,
+        rendition -> PngPicture.write(painting, rendition.style()));
+  }
+
+  /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
+  public String id() {
+    return id;
+  }
+
+  /** True if the figure holds sessions against each other. */
+  public boolean comparing() {
+    return COMPARING.stream().anyMatch(id::startsWith);
+  }
+
+  /** Title of the figure. */
+  public String title() {
+    return title;
+  }
+
+  /** The finding in one to three sentences, with its numbers. */
+  public String caption() {
+    return caption;
+  }
+
+  /** All that the chart shows, in words and numbers, for those who cannot see it. */
+  public String textAlternative() {
+    return textAlternative;
+  }
+
+  /**
+   * The chart as SVG, 720 x 405 units, to stand alone or inside a page: no XML declaration, no
+   * script, every id begins with {@link #id()}; title and description inside.
+   */
+  public String svg() {
+    return svg;
+  }
+
+  /**
+   * The chart as SVG, 360 x 300 units, for a narrow screen; its ids begin with {@link #id()} and
+   * {@code -narrow}.
+   */
+  public String narrowSvg() {
+    return SvgPicture.narrow(id, title, textAlternative, painting);
+  }
+
+  /** What the figure is painted by, for other grounds than SVG and PNG. */
+  public Painting painting() {
+    return painting;
+  }
+
+  /** The chart as PNG, 1920 x 1080 pixels; a new array each time. */
+  public byte[] png() {
+    return png(Rendition.FILM);
+  }
+
+  /** The chart as PNG in one of its renditions; a new array each time. */
+  public byte[] png(Rendition rendition) {
+    return png.apply(rendition);
+  }
+}

@@ -1,0 +1,40 @@
+package taperbook.draw.picture;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import taperbook.draw.chart.Chart;
+import taperbook.draw.chart.Thumbnail;
+import taperbook.draw.paint.Painter;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Ground;
+
+/** A chart as PNG. */
+final class PngPicture {
+  private PngPicture() {}
+
+  /** The picture's bytes; the same chart gives the same bytes. */
+  static byte[] write(Chart chart, ChartStyle style) {
+    Chart shown = style.words() == ChartStyle.Words.FEW ? Thumbnail.of(chart) : chart;
+    return write((g, s) -> Painter.paint(g, shown, s), style);
+  }
+
+  /** As {@link #write(Chart, ChartStyle)}, of any picture. */
+  static byte[] write(Painting painting, ChartStyle style) {
+    boolean clear = style.ground() == Ground.CLEAR;
+    int kind = clear ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
+    BufferedImage image = new BufferedImage(style.width(), style.height(), kind);
+    Graphics2D g = image.createGraphics();
+    if (!clear) {
+      g.setColor(style.ground().color());
+      g.fillRect(0, 0, style.width(), style.height());
+    }
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    painting.whole(g, style);
+    g.dispose();
+    return PngBytes.of(clear ? Halo.below(image) : image);
+  }
+}

@@ -1,0 +1,33 @@
+package taperbook.draw.picture;
+
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Ground;
+
+/** One of the ways in which a figure is painted as PNG. */
+public enum Rendition {
+  /** 1920 x 1080 on white. */
+  FILM("", ChartStyle.film()),
+  /** 1920 x 1080 on a dark ground. */
+  DARK("-dark", ChartStyle.film().on(Ground.DARK)),
+  /** 1920 x 1080 to lie over a moving picture. */
+  CLEAR("-clear", ChartStyle.film().on(Ground.CLEAR)),
+  /** 320 x 180 on a dark ground, drawn for this size: little text, none of it small. */
+  SMALL("-small", ChartStyle.small().on(Ground.DARK));
+
+  private final String ending;
+  private final ChartStyle style;
+
+  Rendition(String ending, ChartStyle style) {
+    this.ending = ending;
+    this.style = style;
+  }
+
+  /** What is added to the stem of the figure's files. */
+  public String ending() {
+    return ending;
+  }
+
+  ChartStyle style() {
+    return style;
+  }
+}

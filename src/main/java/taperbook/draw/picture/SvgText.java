@@ -1,0 +1,236 @@
+package taperbook.draw.picture;
+
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.TextRun;
+
+/**
+ * Writes SVG compactly: of what Batik generated only what shapes need, in a fixed order, chained
+ * lines as one, and our texts.
+ */
+final class SvgText {
+  /** Attributes that shapes need; others say what is so anyway, or are about text. */
+  private static final List<String> NEEDED =
+      List.of(
+          "clip-path",
+          "clipPathUnits",
+          "cx",
+          "cy",
+          "d",
+          "fill",
+          "fill-opacity",
+          "height",
+          "id",
+          "points",
+          "r",
+          "rx",
+          "ry",
+          "stroke",
+          "stroke-dasharray",
+          "stroke-linecap",
+          "stroke-linejoin",
+          "stroke-width",
+          "transform",
+          "width",
+          "x",
+          "x1",
+          "x2",
+          "y",
+          "y1",
+          "y2");
+
+  private static final Set<String> ENDS = Set.of("x1", "y1", "x2", "y2");
+
+  private static final Pattern RGB = Pattern.compile("rgb\\((\\d+),(\\d+),(\\d+)\\)");
+
+  private final StringBuilder out = new StringBuilder();
+  private final String id;
+
+  /**
+   * A picture.
+   *
+   * @param id the figure's id, with which all ids begin
+   */
+  SvgText(String id) {
+    this.id = id;
+  }
+
+  void open(ChartStyle style, String title, String description) {
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ");
+    out.append(style.width()).append(' ').append(style.height());
+    out.append("\" role=\"img\" aria-labelledby=\"").append(id).append("-title ");
+    out.append(id).append("-desc\" font-family=\"'Noto Sans', sans-serif\">\n");
+    out.append("<title id=\"").append(id).append("-title\">").append(escaped(title));
+    out.append("</title>\n<desc id=\"").append(id).append("-desc\">");
+    out.append(escaped(description)).append("</desc>\n");
+  }
+
+  /** Writes what Batik generated below its root. */
+  void shapes(Element root) {
+    children(root);
+  }
+
+  void run(TextRun run) {
+    out.append("<text x=\"").append(number(run.x())).append("\" y=\"");
+    out.append(number(run.baseline())).append("\" font-size=\"");
+    out.append(number(run.font().size())).append("\" fill=\"");
+    out.append(hex(run.font().color())).append('"');
+    if (run.font().bold()) {
+      out.append(" font-weight=\"bold\"");
+    }
+    if (run.anchor() != TextRun.Anchor.START) {
+      out.append(" text-anchor=\"").append(run.anchor().svg()).append('"');
+    }
+    out.append('>').append(escaped(run.text())).append("</text>\n");
+  }
+
+  String close() {
+    return out.append("</svg>\n").toString();
+  }
+
+  private void children(Element parent) {
+    List<Element> elements = elements(parent);
+    int i = 0;
+    while (i < elements.size()) {
+      int chained = chain(elements, i);
+      if (chained > 1) {
+        polyline(elements.subList(i, i + chained));
+      } else {
+        element(elements.get(i));
+      }
+      i += chained;
+    }
+  }
+
+  private void element(Element element) {
+    if (isUnseen(element)) {
+      return;
+    }
+    out.append('<').append(element.getTagName());
+    attributes(element).forEach(this::attribute);
+    if (elements(element).isEmpty()) {
+      out.append("/>\n");
+    } else {
+      out.append(">\n");
+      children(element);
+      out.append("</").append(element.getTagName()).append(">\n");
+    }
+  }
+
+  /** True for groups without content and for what was painted with no opacity at all. */
+  private static boolean isUnseen(Element element) {
+    boolean container = element.getTagName().equals("g") || element.getTagName().equals("defs");
+    return element.getAttribute("fill-opacity").equals("0")
+        || (container && elements(element).isEmpty());
+  }
+
+  /** How many solid lines from {@code from} on each begin where the one before ends; at least 1. */
+  private static int chain(List<Element> elements, int from) {
+    int to = from;
+    while (to + 1 < elements.size() && follows(elements.get(to), elements.get(to + 1))) {
+      to++;
+    }
+    return to - from + 1;
+  }
+
+  private static boolean follows(Element line, Element next) {
+    return line.getTagName().equals("line")
+        && next.getTagName().equals("line")
+        && line.getAttribute("x2").equals(next.getAttribute("x1"))
+        && line.getAttribute("y2").equals(next.getAttribute("y1"))
+        && look(line).equals(look(next))
+        && !look(line).containsKey("stroke-dasharray")
+        && !((Element) line.getParentNode()).hasAttribute("stroke-dasharray");
+  }
+
+  /** All that a line is drawn with but its ends. */
+  private static Map<String, String> look(Element line) {
+    Map<String, String> look = attributes(line);
+    look.keySet().removeAll(ENDS);
+    return look;
+  }
+
+  private void polyline(List<Element> lines) {
+    StringBuilder points = new StringBuilder();
+    Element first = lines.get(0);
+    points.append(first.getAttribute("x1")).append(',').append(first.getAttribute("y1"));
+    for (Element line : lines) {
+      points.append(' ').append(line.getAttribute("x2"));
+      points.append(',').append(line.getAttribute("y2"));
+    }
+    out.append("<polyline");
+    look(first).forEach(this::attribute);
+    attribute("points", points.toString());
+    out.append("/>\n");
+  }
+
+  private void attribute(String name, String value) {
+    String written = value;
+    if (name.equals("id")) {
+      written = id + "-" + value;
+    } else if (name.equals("clip-path")) {
+      written = value.replace("url(#", "url(#" + id + "-");
+    }
+    out.append(' ').append(name).append("=\"").append(escaped(hexColors(written))).append('"');
+  }
+
+  private static List<Element> elements(Element parent) {
+    List<Element> elements = new ArrayList<>();
+    for (Node n = parent.getFirstChild(); n != null; n = n.getNextSibling()) {
+      if (n instanceof Element element) {
+        elements.add(element);
+      }
+    }
+    return elements;
+  }
+
+  private static Map<String, String> attributes(Element element) {
+    Map<String, String> needed = new TreeMap<>();
+    NamedNodeMap all = element.getAttributes();
+    for (int i = 0; i < all.getLength(); i++) {
+      Node attribute = all.item(i);
+      if (NEEDED.contains(attribute.getNodeName())) {
+        needed.put(attribute.getNodeName(), attribute.getNodeValue());
+      }
+    }
+    return needed;
+  }
+
+  private static String hexColors(String value) {
+    Matcher rgb = RGB.matcher(value);
+    return rgb.replaceAll(
+        m ->
+            hex(
+                new Color(
+                    Integer.parseInt(m.group(1)),
+                    Integer.parseInt(m.group(2)),
+                    Integer.parseInt(m.group(3)))));
+  }
+
+  private static String hex(Color color) {
+    return String.format(Locale.ROOT, "#%06x", color.getRGB() & 0xffffff);
+  }
+
+  private static String number(double value) {
+    String text = String.format(Locale.ROOT, "%.2f", value);
+    return text.replaceFirst("\\.?0+$", "");
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+}

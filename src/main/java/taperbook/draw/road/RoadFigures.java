@@ -1,0 +1,25 @@
+package taperbook.draw.road;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import taperbook.draw.picture.Figure;
+import taperbook.model.ReportResult;
+
+/** The figures of the chapter on the road; only those that a report asks for. */
+public final class RoadFigures {
+  static final String PLUG_IN = "plug-in-table";
+  static final String PER_MINUTE = "road-per-minute";
+  static final String TRIP = "trip-timeline";
+
+  public static final List<String> IDS = List.of(PLUG_IN, PER_MINUTE, TRIP);
+
+  private RoadFigures() {}
+
+  public static List<Figure> draw(ReportResult result) {
+    return Stream.of(
+            PlugInTable.figure(result), RoadPerMinute.figure(result), TripTimeline.figure(result))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+}

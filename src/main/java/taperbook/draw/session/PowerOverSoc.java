@@ -1,0 +1,89 @@
+package taperbook.draw.session;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.draw.chart.Axis;
+import taperbook.draw.chart.Chart;
+import taperbook.draw.chart.PlotLine;
+import taperbook.draw.chart.Said;
+import taperbook.draw.chart.Telling;
+import taperbook.draw.picture.Draft;
+import taperbook.model.Curve;
+import taperbook.model.Estimate;
+import taperbook.model.SocWindow;
+import taperbook.words.Labels;
+
+/** The chart of power over state of charge: how the battery takes power as it fills. */
+public final class PowerOverSoc {
+  private PowerOverSoc() {}
+
+  public static Draft draft(Curve curve, Said said) {
+    PlotLine line = new PlotLine(curve, x -> x, y -> y);
+    Peak peak = new Peak(said);
+    SocMarks marks = new SocMarks(said);
+    String at = "at " + said.value("peak_reached_soc").orElseGet(() -> soc(line, line.peak()));
+    Chart chart =
+        new Chart(
+            "power-over-soc",
+            new Chart.Title(Labels.of("chart.power_over_soc"), said.vehicle()),
+            Axis.stateOfCharge(10),
+            Axis.power(line.top()),
+            line,
+            new Chart.Marks(
+                Optional.of(peak.mark(line, stretch(said), at)),
+                window(said),
+                marks.overSoc(line)));
+    return told(chart, peak, marks, at, said);
+  }
+
+  private static Draft told(Chart chart, Peak peak, SocMarks marks, String at, Said said) {
+    PlotLine line = chart.line();
+    Optional<String> peaks =
+        Optional.of("Power peaks at " + peak.power(line) + ", first read " + at + " of charge.");
+    String caption = Said.sentences(List.of(peaks, peak.holdSentence(), windowSentence(said)));
+    String axis = "charging power in kW, from 0 to " + Said.plain(Math.floor(chart.y().max()));
+    String told =
+        new Telling("state of charge in %, from 0 to 100", axis)
+            .curve(chart, i -> soc(line, i) + ": " + Said.plain(line.y(i)) + " kW")
+            .add(caption)
+            .add(marks.sentences())
+            .text();
+    return new Draft(chart, caption, told);
+  }
+
+  private static Optional<double[]> stretch(Said said) {
+    Optional<Estimate> from = said.estimate("peak_hold_soc_from");
+    Optional<Estimate> to = said.estimate("peak_hold_soc_to");
+    return from.isPresent() && to.isPresent()
+        ? Optional.of(new double[] {from.get().value(), to.get().value()})
+        : Optional.empty();
+  }
+
+  private static Optional<Chart.Window> window(Said said) {
+    SocWindow window = said.window();
+    return said.value(windowId(window))
+        .map(
+            time ->
+                new Chart.Window(
+                    window.from(),
+                    window.to(),
+                    List.of(
+                        Labels.of("mark.window", window.from(), window.to(), time),
+                        said.aside(windowId(window)).orElseThrow())));
+  }
+
+  /** What the headline's window took, or why that is not known. */
+  static Optional<String> windowSentence(Said said) {
+    SocWindow window = said.window();
+    String edges = window.from() + " % to " + window.to() + " %";
+    return said.sentence("From " + edges + " it takes", "The time from " + edges, windowId(window));
+  }
+
+  private static String windowId(SocWindow window) {
+    return "time_soc_" + window.idPart();
+  }
+
+  private static String soc(PlotLine line, int i) {
+    return Said.plain(line.x(i)) + " %";
+  }
+}

@@ -1,0 +1,145 @@
+package taperbook.measure.caveat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.model.Caveat;
+import taperbook.model.Caveat.Kind;
+import taperbook.model.Estimate;
+import taperbook.model.Facts;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
+
+/**
+ * What a reader must know of a range test, derived from its record. The thresholds are common
+ * practice, no source.
+ */
+public final class DriveCaveats {
+  /** A wind of this speed is worth a word. */
+  private static final double WIND_KILOMETRES_PER_HOUR = 10;
+
+  /** A difference in height between start and end that is worth a word. */
+  private static final double CLIMB_METRES = 50;
+
+  private final Facts<RangeItem> facts;
+  private final Wording wording;
+  private final List<Caveat> caveats = new ArrayList<>();
+
+  private DriveCaveats(RangeTest test, Wording wording) {
+    this.facts = test.facts();
+    this.wording = wording;
+  }
+
+  public static List<Caveat> of(Optional<RangeTest> test, Wording wording) {
+    if (test.isEmpty()) {
+      return List.of();
+    }
+    DriveCaveats all = new DriveCaveats(test.get(), wording);
+    all.partOfBattery();
+    all.distanceSource();
+    all.speed();
+    all.weather();
+    all.route();
+    all.climateControl();
+    all.facts
+        .text(RangeItem.REMARKS)
+        .ifPresent(remark -> all.add(Kind.REMARK, "Of the range test: " + remark));
+    return all.caveats;
+  }
+
+  private void add(Kind kind, String sentence) {
+    caveats.add(new Caveat(kind, sentence));
+  }
+
+  private void partOfBattery() {
+    Optional<Estimate> start = facts.amount(RangeItem.START_SOC);
+    Optional<Estimate> end = facts.amount(RangeItem.END_SOC);
+    if (start.isEmpty() || end.isEmpty()) {
+      return;
+    }
+    boolean whole = start.get().value() >= 100 && end.get().value() <= 0;
+    if (!whole) {
+      add(
+          Kind.RANGE_TEST,
+          "The range test drove the battery from "
+              + wording.value(start.get(), Unit.PERCENT)
+              + " to "
+              + wording.value(end.get(), Unit.PERCENT)
+              + "; the range of a full battery is scaled from that, taking each per cent to drive"
+              + " the same distance.");
+    }
+  }
+
+  private void distanceSource() {
+    if (facts.text(RangeItem.DISTANCE_SOURCE).isEmpty()) {
+      add(Kind.RANGE_TEST, "What the distance was read from is not known.");
+    }
+    if (facts.amount(RangeItem.ODOMETER_CORRECTION).isEmpty()) {
+      add(
+          Kind.RANGE_TEST,
+          "The distance is not corrected: how far its source is off is not known, and the bounds"
+              + " hold its rounding only.");
+    }
+  }
+
+  private void speed() {
+    if (facts.amount(RangeItem.AVERAGE_SPEED).isEmpty()) {
+      add(Kind.DRIVE, "The average speed of the range test is not known.");
+    }
+  }
+
+  private void weather() {
+    Optional<Estimate> air = facts.amount(RangeItem.AMBIENT_TEMPERATURE);
+    if (air.isEmpty()) {
+      add(Kind.DRIVE, "The air temperature during the range test is not known.");
+    } else if (air.get().value() < 10) {
+      add(
+          Kind.DRIVE,
+          "The air was at "
+              + wording.value(air.get(), Unit.CELSIUS)
+              + " during the range test; in milder weather the car would go farther.");
+    }
+    Optional<Estimate> wind = facts.amount(RangeItem.WIND_SPEED);
+    if (wind.isEmpty()) {
+      add(Kind.DRIVE, "The wind during the range test is not known.");
+    } else if (wind.get().value() >= WIND_KILOMETRES_PER_HOUR) {
+      add(
+          Kind.DRIVE,
+          "A wind of "
+              + wording.value(wind.get(), Unit.KILOMETRE_PER_HOUR)
+              + " blew during the range test; it costs energy even out and back.");
+    }
+  }
+
+  private void route() {
+    Optional<String> route = facts.text(RangeItem.ROUTE);
+    if (route.isEmpty()) {
+      add(Kind.DRIVE, "The shape of the route is not known.");
+      return;
+    }
+    if (!route.get().equals("one way")) {
+      return;
+    }
+    Optional<Estimate> start = facts.amount(RangeItem.START_ELEVATION);
+    Optional<Estimate> end = facts.amount(RangeItem.END_ELEVATION);
+    if (start.isEmpty() || end.isEmpty()) {
+      add(Kind.DRIVE, "The route went one way, and its climb or fall is not known.");
+    } else if (Math.abs(end.get().value() - start.get().value()) >= CLIMB_METRES) {
+      add(
+          Kind.DRIVE,
+          "The route went one way and ended "
+              + wording.value(end.get().minus(start.get()), Unit.METRE)
+              + " above its start (a minus sign means below).");
+    } else {
+      add(Kind.DRIVE, "The route went one way, so that wind is not averaged out.");
+    }
+  }
+
+  private void climateControl() {
+    if (facts.text(RangeItem.CLIMATE_CONTROL).isEmpty()) {
+      add(Kind.DRIVE, "The setting of heating or cooling in the range test is not known.");
+    }
+  }
+}

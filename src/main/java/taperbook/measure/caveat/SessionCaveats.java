@@ -1,0 +1,255 @@
+package taperbook.measure.caveat;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.curve.GapRule;
+import taperbook.measure.recording.Recording;
+import taperbook.model.Caveat;
+import taperbook.model.Caveat.Kind;
+import taperbook.model.Channel;
+import taperbook.model.ConditionItem;
+import taperbook.model.Estimate;
+import taperbook.model.Fact;
+import taperbook.model.Facts;
+import taperbook.model.HowKnown;
+import taperbook.model.Trace;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
+
+/**
+ * What a reader must know of a charging session, derived from its conditions and readings. What is
+ * not known is a caveat by itself. The thresholds are common practice, no source.
+ */
+public final class SessionCaveats {
+  /** Below this a battery usually charges under its curve. */
+  private static final double COOL_BATTERY_CELSIUS = 20;
+
+  /** Preconditioning for less than this may not have warmed the battery through. */
+  private static final double SHORT_PRECONDITIONING_SECONDS = 15 * 60;
+
+  /** Outside these the weather alone may explain a difference. */
+  private static final double COLD_CELSIUS = 10;
+
+  private static final double HOT_CELSIUS = 35;
+
+  private final Recording recording;
+  private final Facts<ConditionItem> facts;
+  private final Wording wording;
+  private final List<Caveat> caveats = new ArrayList<>();
+
+  private SessionCaveats(Recording recording) {
+    this.recording = recording;
+    this.facts = recording.session().conditions();
+    this.wording = recording.wording();
+  }
+
+  public static List<Caveat> of(Recording recording) {
+    SessionCaveats all = new SessionCaveats(recording);
+    all.batteryTemperature();
+    all.preconditioning();
+    all.startingSoc();
+    all.caveats.addAll(PlateauCaveats.of(recording));
+    all.stationShared();
+    all.odometer();
+    all.ambient();
+    all.howRead();
+    all.gaps();
+    all.channels();
+    all.remarks();
+    all.caveats.addAll(recording.session().caveats());
+    all.caveats.sort(Comparator.comparing(Caveat::kind));
+    return all.caveats;
+  }
+
+  private void add(Kind kind, String sentence) {
+    caveats.add(new Caveat(kind, sentence));
+  }
+
+  private String amount(Estimate estimate, Unit unit) {
+    return wording.value(estimate, unit);
+  }
+
+  private void batteryTemperature() {
+    Optional<Estimate> start = facts.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START);
+    if (start.isEmpty()) {
+      add(
+          Kind.BATTERY_TEMPERATURE,
+          "The battery's temperature at plugging in is not known. A cold battery charges below its"
+              + " usual curve until it is warm.");
+      return;
+    }
+    String said = "The battery was at " + amount(start.get(), Unit.CELSIUS) + " at plugging in";
+    if (start.get().value() < COOL_BATTERY_CELSIUS) {
+      add(
+          Kind.BATTERY_TEMPERATURE,
+          said
+              + how(ConditionItem.BATTERY_TEMPERATURE_AT_START)
+              + ". A battery as cool as this usually charges below its curve until it is warm.");
+    } else if (isEstimated(ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
+      add(Kind.BATTERY_TEMPERATURE, said + ", by an estimate.");
+    }
+  }
+
+  private void preconditioning() {
+    Optional<String> done = facts.text(ConditionItem.PRECONDITIONED);
+    if (done.isEmpty()) {
+      add(Kind.PRECONDITIONING, "It is not known whether the car had preconditioned its battery.");
+      return;
+    }
+    if (done.get().equals("no")) {
+      add(Kind.PRECONDITIONING, "The battery had not been preconditioned.");
+      return;
+    }
+    Optional<Estimate> time = facts.amount(ConditionItem.PRECONDITIONING_TIME);
+    if (time.isEmpty()) {
+      add(
+          Kind.PRECONDITIONING,
+          "The car had preconditioned its battery, but for how long is not known.");
+    } else if (time.get().value() < SHORT_PRECONDITIONING_SECONDS) {
+      add(
+          Kind.PRECONDITIONING,
+          "Preconditioning began only "
+              + amount(time.get(), Unit.SECOND)
+              + " before plugging in, which may be too late to have warmed the battery through.");
+    }
+  }
+
+  private void startingSoc() {
+    recording
+        .soc()
+        .ifPresent(
+            soc -> {
+              String start = recording.percent(soc.firstValue(), soc);
+              add(
+                  Kind.STARTING_SOC,
+                  "The session began at "
+                      + start
+                      + ". A session that begins elsewhere meets another part of the curve: its"
+                      + " minutes and miles differ even on the same car.");
+              if (soc.firstSecond() > 0) {
+                add(
+                    Kind.STARTING_SOC,
+                    "State of charge was first read "
+                        + amount(
+                            Estimate.around(soc.firstSecond(), soc.clockHalfStep()), Unit.SECOND)
+                        + " after plugging in; what was added before is not counted as distance.");
+              }
+            });
+  }
+
+  private void stationShared() {
+    Optional<String> shared = facts.text(ConditionItem.STATION_SHARED);
+    if (shared.isEmpty()) {
+      add(
+          Kind.STATION_SHARED,
+          "It is not known whether another car drew on the same station, which may lower the"
+              + " power.");
+    } else if (shared.get().equals("yes")) {
+      add(
+          Kind.STATION_SHARED,
+          "Another car drew on the same station, which may have lowered the power.");
+    }
+  }
+
+  private void odometer() {
+    if (facts.amount(ConditionItem.ODOMETER).isEmpty()) {
+      add(
+          Kind.ODOMETER,
+          "The odometer reading is not known, and with it how worn the battery may be.");
+    }
+  }
+
+  private void ambient() {
+    Optional<Estimate> ambient = facts.amount(ConditionItem.AMBIENT_TEMPERATURE);
+    if (ambient.isEmpty()) {
+      add(Kind.AMBIENT_TEMPERATURE, "The air temperature during the session is not known.");
+    } else if (ambient.get().value() < COLD_CELSIUS || ambient.get().value() > HOT_CELSIUS) {
+      add(
+          Kind.AMBIENT_TEMPERATURE,
+          "The air was at "
+              + amount(ambient.get(), Unit.CELSIUS)
+              + "; in milder weather the curve may differ.");
+    }
+  }
+
+  private void howRead() {
+    Optional<String> from = facts.text(ConditionItem.READ_FROM);
+    if (from.isEmpty()) {
+      add(Kind.READINGS, "It is not known what the readings were taken from.");
+    } else if (from.get().equals("by eye")) {
+      add(
+          Kind.READINGS,
+          "The readings were taken by eye, so no recording can settle a doubt about one.");
+    } else if (from.get().equals("film")) {
+      add(
+          Kind.READINGS,
+          "The readings were taken by hand from a film of the displays: rounded as displayed, and"
+              + " only as often as someone wrote them down.");
+    }
+    for (ConditionItem item :
+        List.of(ConditionItem.STATION_RATED_POWER, ConditionItem.AMBIENT_TEMPERATURE)) {
+      if (isEstimated(item)) {
+        add(Kind.READINGS, capitalised(item.words()) + " is an estimate.");
+      }
+    }
+  }
+
+  private void gaps() {
+    recording.soc().or(recording::power).ifPresent(this::widestGap);
+  }
+
+  private void widestGap(Trace trace) {
+    int widest = -1;
+    for (int i = 0; i + 1 < trace.size(); i++) {
+      double gap = trace.second(i + 1) - trace.second(i);
+      if (widest < 0 || gap > trace.second(widest + 1) - trace.second(widest)) {
+        widest = i;
+      }
+    }
+    if (widest < 0 || !GapRule.isWide(trace, widest)) {
+      return;
+    }
+    double gap = trace.second(widest + 1) - trace.second(widest);
+    add(
+        Kind.GAPS,
+        "The widest gap between readings is "
+            + amount(Estimate.around(gap, 2 * trace.clockHalfStep()), Unit.SECOND)
+            + ", beginning "
+            + amount(Estimate.around(trace.second(widest), trace.clockHalfStep()), Unit.SECOND)
+            + " after plugging in; what happened inside a gap is not known.");
+  }
+
+  private void channels() {
+    List<String> missing = new ArrayList<>();
+    for (Channel channel : List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)) {
+      if (recording.session().trace(channel).isEmpty()) {
+        missing.add(channel == Channel.SOC ? "state of charge" : channel.columnName());
+      }
+    }
+    if (!missing.isEmpty()) {
+      add(
+          Kind.CHANNELS,
+          "Not recorded: " + String.join(", ", missing) + ". What needs it is withheld.");
+    }
+  }
+
+  private void remarks() {
+    facts
+        .text(ConditionItem.REMARKS)
+        .ifPresent(remark -> add(Kind.REMARK, "Of the session: " + remark));
+  }
+
+  private boolean isEstimated(ConditionItem item) {
+    return facts.known(item).map(Fact::howKnown).filter(HowKnown.ESTIMATED::equals).isPresent();
+  }
+
+  private String how(ConditionItem item) {
+    return isEstimated(item) ? ", by an estimate" : "";
+  }
+
+  private static String capitalised(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

@@ -1,0 +1,229 @@
+package taperbook.measure.charging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import taperbook.measure.curve.EnergyOverTime;
+import taperbook.measure.curve.Envelope;
+import taperbook.measure.ledger.Entry;
+import taperbook.measure.ledger.Ledger;
+import taperbook.measure.ledger.Scope;
+import taperbook.measure.recording.Derived;
+import taperbook.measure.recording.RangeFigures;
+import taperbook.measure.recording.Recording;
+import taperbook.measure.recording.SocTime;
+import taperbook.model.Basis;
+import taperbook.model.Caveat;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Method;
+import taperbook.model.RowRef;
+import taperbook.model.Trace;
+import taperbook.model.Unit;
+import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
+
+/** How many minutes buy how many miles, on the driven, the energy and the rated basis. */
+public final class DistanceNumbers {
+  private final Recording recording;
+  private final RangeFigures range;
+  private final Ledger ledger;
+
+  public DistanceNumbers(Recording recording, RangeFigures range, Ledger ledger) {
+    this.recording = recording;
+    this.range = range;
+    this.ledger = ledger;
+  }
+
+  public void measure(List<WantedDistance> distances) {
+    consumptionAndRange();
+    for (WantedDistance distance : distances) {
+      shareOf(distance);
+      addByShare(distance);
+      addByEnergy(distance);
+      addRated(distance);
+    }
+  }
+
+  private void consumptionAndRange() {
+    put(
+        new Entry(
+            "consumption",
+            Labels.of("number.consumption"),
+            Unit.WATT_HOUR_PER_KILOMETRE,
+            range.consumption().method(),
+            range.consumption().basis(),
+            Scope.DRIVE),
+        range.consumption());
+    put(
+        new Entry(
+            "driven_range_full",
+            Labels.of("number.driven_range_full"),
+            Unit.KILOMETRE,
+            Method.DRIVEN_RANGE,
+            Basis.DRIVEN,
+            Scope.DRIVE),
+        range.fullRange());
+  }
+
+  private void put(Entry entry, Derived figure) {
+    if (figure.estimate().isPresent()) {
+      ledger.measured(entry, figure.estimate().get(), figure.rows());
+    } else {
+      ledger.withheld(entry, figure.withheld().orElseThrow());
+    }
+  }
+
+  private void shareOf(WantedDistance distance) {
+    Entry entry =
+        new Entry(
+            "soc_for_" + distance.idPart(),
+            Labels.of("number.soc_for", distance.words()),
+            Unit.PERCENT,
+            Method.SOC_SHARE,
+            Basis.DRIVEN,
+            Scope.DRIVE);
+    Optional<Estimate> share = share(distance, range.fullRange());
+    if (share.isPresent()) {
+      ledger.measured(entry, share.get(), range.fullRange().rows());
+    } else {
+      ledger.withheld(entry, range.fullRange().withheld().orElseThrow());
+    }
+  }
+
+  /** The share of a range that a distance is, %. */
+  public static Optional<Estimate> share(WantedDistance distance, Derived fullRange) {
+    return fullRange
+        .estimate()
+        .map(full -> Estimate.exactly(distance.kilometres() * 100).over(full));
+  }
+
+  private void addByShare(WantedDistance distance) {
+    Entry entry =
+        new Entry(
+            "time_to_add_" + distance.idPart(),
+            Labels.of("number.time_to_add_driven", distance.words()),
+            Unit.SECOND,
+            Method.TIME_TO_ADD_BY_SHARE,
+            Basis.DRIVEN,
+            Scope.ROAD);
+    byShare(entry, distance, range.fullRange());
+  }
+
+  private void addRated(WantedDistance distance) {
+    Entry entry =
+        new Entry(
+            "time_to_add_" + distance.idPart() + "_rated",
+            Labels.of("number.time_to_add_rated", distance.words()),
+            Unit.SECOND,
+            Method.TIME_TO_ADD_RATED,
+            Basis.RATED,
+            Scope.CHARGING);
+    byShare(entry, distance, range.ratedRange());
+  }
+
+  private void byShare(Entry entry, WantedDistance distance, Derived fullRange) {
+    if (fullRange.withheld().isPresent()) {
+      ledger.withheld(entry, fullRange.withheld().get());
+      return;
+    }
+    if (recording.soc().isEmpty() || recording.envelope().isEmpty()) {
+      ledger.withheld(entry, Recording.NO_SOC);
+      return;
+    }
+    Estimate share = share(distance, fullRange).orElseThrow();
+    Trace soc = recording.soc().get();
+    Envelope envelope = recording.envelope().get();
+    double target = soc.firstValue() + share.value();
+    Interval targets =
+        new Interval(
+            envelope.firstLow() + share.bounds().low(),
+            envelope.firstHigh() + share.bounds().high());
+    Optional<SocTime> reached = SocTime.of(recording, target, targets);
+    if (reached.isEmpty()) {
+      ledger.withheld(entry, whyNotAdded(soc, share, target));
+      return;
+    }
+    double start = soc.firstSecond();
+    double seconds = reached.get().second() - start;
+    Interval bounds =
+        new Interval(reached.get().times().low() - start, reached.get().times().high() - start)
+            .hull(seconds)
+            .atLeast(0);
+    List<RowRef> rows = new ArrayList<>(reached.get().rows());
+    rows.add(soc.row(0));
+    rows.addAll(fullRange.rows());
+    List<Caveat> own =
+        envelope.latestRunsPastEnd(targets.high()) ? List.of(pastTheEnd()) : List.of();
+    ledger.measured(entry, new Estimate(seconds, bounds), rows, own);
+  }
+
+  private String whyNotAdded(Trace soc, Estimate share, double target) {
+    if (target <= soc.lastValue()) {
+      return "the state of charge gained is not more than its display can tell";
+    }
+    return "it takes "
+        + recording.wording().value(share, Unit.PERCENT)
+        + " more than the "
+        + recording.percent(soc.firstValue(), soc)
+        + " that the session began at, and the session ended at "
+        + recording.percent(soc.lastValue(), soc);
+  }
+
+  private void addByEnergy(WantedDistance distance) {
+    Entry entry =
+        new Entry(
+            "time_to_add_" + distance.idPart() + "_by_energy",
+            Labels.of("number.time_to_add_by_energy", distance.words()),
+            Unit.SECOND,
+            Method.TIME_TO_ADD_BY_ENERGY,
+            Basis.ENERGY,
+            Scope.ROAD);
+    if (range.consumption().withheld().isPresent()) {
+      ledger.withheld(entry, range.consumption().withheld().get());
+      return;
+    }
+    Optional<EnergyOverTime> source = recording.energy();
+    if (source.isEmpty()) {
+      ledger.withheld(entry, Recording.NO_ENERGY);
+      return;
+    }
+    byEnergy(entry, distance, source.get());
+  }
+
+  private void byEnergy(Entry entry, WantedDistance distance, EnergyOverTime energy) {
+    Estimate need =
+        range.consumption().estimate().orElseThrow().times(distance.kilometres() / 1000);
+    OptionalDouble second = energy.timeOf(need.value());
+    Optional<Interval> times = energy.boundsOfTime(need.bounds());
+    if (second.isEmpty() || times.isEmpty()) {
+      double all = energy.between(energy.span().low(), energy.span().high()).value();
+      ledger.withheld(
+          entry,
+          "it takes "
+              + recording.wording().value(need, Unit.KILOWATT_HOUR)
+              + " and the session added "
+              + recording.wording().reading(all, 0.05, Unit.KILOWATT_HOUR));
+      return;
+    }
+    double start = energy.span().low();
+    double seconds = second.getAsDouble() - start;
+    Interval bounds =
+        new Interval(times.get().low() - start, times.get().high() - start)
+            .hull(seconds)
+            .atLeast(0);
+    List<RowRef> rows = new ArrayList<>(energy.rows(start, second.getAsDouble()));
+    rows.addAll(range.consumption().rows());
+    List<Caveat> own =
+        times.get().high() > energy.span().high() ? List.of(pastTheEnd()) : List.of();
+    ledger.measured(entry, new Estimate(seconds, bounds), rows, own);
+  }
+
+  static Caveat pastTheEnd() {
+    return new Caveat(
+        Caveat.Kind.GAPS,
+        "The upper bound lies past the last reading; it is carried on at the slowest rate of the"
+            + " last readings, which a further taper would exceed.");
+  }
+}

@@ -1,0 +1,48 @@
+package taperbook.measure.charging;
+
+import java.util.Optional;
+import taperbook.measure.ledger.Entry;
+import taperbook.measure.ledger.Ledger;
+import taperbook.measure.recording.Recording;
+import taperbook.model.Channel;
+import taperbook.model.Method;
+import taperbook.model.Unit;
+import taperbook.words.Labels;
+
+/** The current that a plateau follows, if it follows one. */
+public final class LimitNumbers {
+  private static final Entry CURRENT =
+      Entry.charging(
+          "limit_current", Labels.of("number.limit_current"), Unit.AMPERE, Method.CURRENT_PLATEAU);
+
+  private final Recording recording;
+  private final Ledger ledger;
+
+  public LimitNumbers(Recording recording, Ledger ledger) {
+    this.recording = recording;
+    this.ledger = ledger;
+  }
+
+  public void measure() {
+    Optional<Plateau> plateau = Plateau.of(recording);
+    Optional<Plateau.Level> current = plateau.flatMap(Plateau::heldCurrent);
+    if (current.isPresent()) {
+      ledger.measured(CURRENT, current.get().estimate(), current.get().rows());
+    } else {
+      ledger.withheld(CURRENT, whyNot(plateau.isPresent()));
+    }
+  }
+
+  private String whyNot(boolean held) {
+    if (recording.power().isEmpty()) {
+      return Recording.NO_POWER;
+    }
+    if (recording.session().trace(Channel.VOLTAGE).isEmpty()
+        || recording.session().trace(Channel.CURRENT).isEmpty()) {
+      return "voltage and current were not both recorded";
+    }
+    return held
+        ? "over the hold of the power the current was not flat while the voltage rose"
+        : "the power was not held long enough to tell what it follows";
+  }
+}

@@ -1,0 +1,109 @@
+package taperbook.measure.charging;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.ledger.Entry;
+import taperbook.measure.ledger.Ledger;
+import taperbook.measure.recording.Recording;
+import taperbook.model.Caveat;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Method;
+import taperbook.model.RowRef;
+import taperbook.model.Trace;
+import taperbook.model.Unit;
+import taperbook.words.Labels;
+
+/** How high the power went, where, and how long it was held. */
+public final class PeakNumbers {
+  private static final Entry POWER =
+      Entry.charging(
+          "peak_power", Labels.of("number.peak_power"), Unit.KILOWATT, Method.HIGHEST_READING);
+  private static final Entry REACHED_SOC =
+      Entry.charging(
+          "peak_reached_soc",
+          Labels.of("number.peak_reached_soc"),
+          Unit.PERCENT,
+          Method.FIRST_AT_PEAK);
+  private static final Entry REACHED_TIME =
+      Entry.charging(
+          "peak_reached_time",
+          Labels.of("number.peak_reached_time"),
+          Unit.SECOND,
+          Method.FIRST_AT_PEAK);
+  private static final Entry HOLD_TIME =
+      Entry.charging(
+          "peak_hold_time", Labels.of("number.peak_hold_time"), Unit.SECOND, Method.HOLD);
+  private static final Entry HOLD_SINCE =
+      Entry.charging(
+          "peak_hold_time_from", Labels.of("number.peak_hold_time_from"), Unit.SECOND, Method.HOLD);
+  private static final Entry HOLD_FROM =
+      Entry.charging(
+          "peak_hold_soc_from", Labels.of("number.peak_hold_soc_from"), Unit.PERCENT, Method.HOLD);
+  private static final Entry HOLD_TO =
+      Entry.charging(
+          "peak_hold_soc_to", Labels.of("number.peak_hold_soc_to"), Unit.PERCENT, Method.HOLD);
+
+  private final Recording recording;
+  private final Ledger ledger;
+
+  public PeakNumbers(Recording recording, Ledger ledger) {
+    this.recording = recording;
+    this.ledger = ledger;
+  }
+
+  public void measure() {
+    if (recording.power().isEmpty()) {
+      for (Entry entry :
+          List.of(POWER, REACHED_SOC, REACHED_TIME, HOLD_TIME, HOLD_SINCE, HOLD_FROM, HOLD_TO)) {
+        ledger.withheld(entry, Recording.NO_POWER);
+      }
+      return;
+    }
+    Trace power = recording.power().get();
+    peak(power);
+    hold(power);
+  }
+
+  private void peak(Trace power) {
+    int at = power.indexOfMax();
+    List<Caveat> own = at == 0 ? List.of(peakInFirstReading()) : List.of();
+    List<RowRef> rows = List.of(power.row(at));
+    Estimate peak = Estimate.around(power.max(), power.halfStep());
+    ledger.measured(POWER, peak, rows, own);
+    double second = power.second(at);
+    double since = at == 0 ? Math.min(0, second) : power.second(at - 1);
+    Interval reached =
+        new Interval(
+            Math.min(second, Math.max(0, since - power.clockHalfStep())),
+            second + power.clockHalfStep());
+    socAt(REACHED_SOC, second, reached, rows);
+    ledger.measured(REACHED_TIME, new Estimate(second, reached), rows, own);
+  }
+
+  private static Caveat peakInFirstReading() {
+    return new Caveat(
+        Caveat.Kind.STARTING_SOC,
+        "The highest power stands in the first reading: the session may have begun past the"
+            + " car's peak.");
+  }
+
+  private void hold(Trace power) {
+    Hold hold = Hold.longest(power);
+    ledger.measured(HOLD_TIME, hold.duration(), hold.rows());
+    ledger.measured(HOLD_SINCE, hold.from(), hold.rows());
+    socAt(HOLD_FROM, hold.from().value(), hold.from().bounds(), hold.rows());
+    socAt(HOLD_TO, hold.to().value(), hold.to().bounds(), hold.rows());
+  }
+
+  /** The state of charge at a time that is known within bounds. */
+  private void socAt(Entry entry, double second, Interval times, List<RowRef> rows) {
+    Optional<Estimate> soc = recording.socAt(second, times);
+    if (soc.isPresent()) {
+      ledger.measured(entry, soc.get(), rows);
+    } else {
+      ledger.withheld(
+          entry, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.SOC_NOT_READ_THEN);
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package taperbook.measure.crosscheck;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.recording.Derived;
+import taperbook.measure.recording.DrivenEnergy;
+import taperbook.measure.recording.Recording;
+import taperbook.model.ConditionItem;
+import taperbook.model.CrossCheck;
+import taperbook.model.CrossCheck.CheckOutcome;
+import taperbook.model.CrossCheck.Compared;
+import taperbook.model.CrossCheck.NotPossible;
+import taperbook.model.CrossCheck.Side;
+import taperbook.model.Fact;
+import taperbook.model.Facts;
+import taperbook.model.Numbers;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportNumber;
+import taperbook.model.Unit;
+import taperbook.words.Labels;
+
+/** The energy of a full battery, found by charging, by driving, and as stated. */
+final class CapacityChecks {
+  private static final String FITTED = Labels.of("side.by_line");
+
+  private final Recording recording;
+  private final Numbers numbers;
+  private final Derived driven;
+
+  CapacityChecks(Recording recording, Optional<RangeTest> test, Numbers numbers) {
+    this.recording = recording;
+    this.numbers = numbers;
+    this.driven = DrivenEnergy.ofFullBattery(test);
+  }
+
+  List<CrossCheck> make() {
+    List<CrossCheck> checks = new ArrayList<>();
+    checks.add(
+        new CrossCheck(
+            "check_energy_per_soc",
+            Labels.of("check.energy_per_soc"),
+            Unit.KILOWATT_HOUR_PER_PERCENT,
+            perShare()));
+    checks.add(
+        new CrossCheck(
+            "check_full_energy",
+            Labels.of("check.full_energy"),
+            Unit.KILOWATT_HOUR,
+            againstDrive()));
+    Facts<ConditionItem> facts = recording.session().conditions();
+    facts
+        .known(ConditionItem.BATTERY_USABLE_ENERGY)
+        .ifPresent(
+            stated ->
+                checks.add(
+                    new CrossCheck(
+                        "check_usable_energy",
+                        Labels.of("check.usable_energy"),
+                        Unit.KILOWATT_HOUR,
+                        againstStated(stated))));
+    return checks;
+  }
+
+  private CheckOutcome perShare() {
+    ReportNumber ends = numbers.get("energy_per_soc");
+    ReportNumber fitted = numbers.get("energy_per_soc_fitted");
+    if (ends.withheld().isPresent()) {
+      return new NotPossible(ends.withheld().get());
+    }
+    if (fitted.withheld().isPresent()) {
+      return new NotPossible(fitted.withheld().get());
+    }
+    return new Compared(side(Labels.of("side.by_ends"), ends), side(FITTED, fitted));
+  }
+
+  private CheckOutcome againstDrive() {
+    ReportNumber fitted = numbers.get("implied_full_energy_fitted");
+    if (fitted.withheld().isPresent()) {
+      return new NotPossible(fitted.withheld().get());
+    }
+    if (driven.withheld().isPresent()) {
+      return new NotPossible(driven.withheld().get());
+    }
+    return new Compared(
+        side(FITTED, fitted),
+        new Side(
+            Labels.of("side.drive_energy_over_share"),
+            driven.estimate().orElseThrow(),
+            driven.rows()));
+  }
+
+  private CheckOutcome againstStated(Fact stated) {
+    ReportNumber fitted = numbers.get("implied_full_energy_fitted");
+    if (fitted.withheld().isPresent()) {
+      return new NotPossible(fitted.withheld().get());
+    }
+    return new Compared(
+        side(FITTED, fitted),
+        new Side(
+            Labels.of("side.usable_energy", stated.howKnown().words()),
+            stated.amount().orElseThrow(),
+            List.of(stated.row())));
+  }
+
+  private static Side side(String label, ReportNumber number) {
+    return new Side(label, number.estimate().orElseThrow(), number.origin().rows());
+  }
+}

@@ -1,0 +1,78 @@
+package taperbook.measure.crosscheck;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.recording.Derived;
+import taperbook.measure.recording.RangeFigures;
+import taperbook.model.CrossCheck;
+import taperbook.model.CrossCheck.CheckOutcome;
+import taperbook.model.CrossCheck.Compared;
+import taperbook.model.CrossCheck.NotPossible;
+import taperbook.model.CrossCheck.Side;
+import taperbook.model.Estimate;
+import taperbook.model.Leg;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.RowRef;
+import taperbook.model.Unit;
+import taperbook.words.Labels;
+
+/** The whole drive against the sum of its legs: energy, and state of charge. */
+final class LegChecks {
+  private final RangeTest drive;
+
+  LegChecks(RangeTest drive) {
+    this.drive = drive;
+  }
+
+  List<CrossCheck> make() {
+    return List.of(
+        new CrossCheck(
+            "check_legs_energy", Labels.of("check.legs_energy"), Unit.KILOWATT_HOUR, energy()),
+        new CrossCheck(
+            "check_legs_charge", Labels.of("check.legs_charge"), Unit.PERCENT, charge()));
+  }
+
+  private CheckOutcome energy() {
+    Optional<Estimate> used = drive.facts().amount(RangeItem.ENERGY_USED);
+    if (used.isEmpty()) {
+      return new NotPossible("the energy used is not known");
+    }
+    Estimate sum = Estimate.exactly(0);
+    for (Leg leg : drive.legs()) {
+      if (leg.energyUsed().isEmpty()) {
+        return new NotPossible("the energy used is not known for every leg");
+      }
+      sum = sum.minus(leg.energyUsed().get().times(-1));
+    }
+    return new Compared(
+        new Side(
+            Labels.of("side.drive_energy_as_read"),
+            used.get(),
+            RangeFigures.rows(drive.facts(), RangeItem.ENERGY_USED)),
+        new Side(Labels.of("side.legs_as_read"), sum, rows()));
+  }
+
+  private CheckOutcome charge() {
+    Derived used = RangeFigures.chargeUsed(drive.facts());
+    if (used.estimate().isEmpty()) {
+      return new NotPossible(used.withheld().orElseThrow());
+    }
+    Estimate sum = Estimate.exactly(0);
+    for (Leg leg : drive.legs()) {
+      if (leg.soc().isEmpty()) {
+        return new NotPossible("the state of charge is not known for every leg");
+      }
+      Leg.Span span = leg.soc().get();
+      sum = sum.minus(span.end().minus(span.start()));
+    }
+    return new Compared(
+        new Side(Labels.of("side.drive_ends"), used.estimate().get(), used.rows()),
+        new Side(Labels.of("side.legs"), sum, rows()));
+  }
+
+  private List<RowRef> rows() {
+    return new ArrayList<>(drive.legs().stream().map(Leg::row).toList());
+  }
+}

@@ -1,0 +1,38 @@
+package taperbook.measure.ledger;
+
+import taperbook.model.Basis;
+import taperbook.model.Caveat;
+import taperbook.model.Method;
+import taperbook.model.Quantity;
+import taperbook.model.Unit;
+
+/**
+ * What is said of a number before it is measured.
+ *
+ * @param id its stable name
+ * @param label the number in words
+ * @param unit its unit, a base unit
+ * @param method how it is computed
+ * @param basis what it rests on
+ * @param scope which caveats concern it
+ */
+public record Entry(String id, String label, Unit unit, Method method, Basis basis, Scope scope) {
+  /** An entry that rests on the session's readings. */
+  public static Entry charging(String id, String label, Unit unit, Method method) {
+    return new Entry(id, label, unit, method, Basis.READINGS, Scope.CHARGING);
+  }
+
+  /** True if a caveat concerns the number; that of an energy counter only where energy enters. */
+  boolean isConcernedBy(Caveat caveat) {
+    return scope.concerns(caveat)
+        && (caveat.kind() != Caveat.Kind.ENERGY_COUNTER
+            || id.contains("energy")
+            || id.startsWith("average_power")
+            || unit.quantity() == Quantity.ENERGY
+            || unit.quantity() == Quantity.ENERGY_PER_SHARE);
+  }
+
+  public Entry with(Method otherMethod) {
+    return new Entry(id, label, unit, otherMethod, basis, scope);
+  }
+}

@@ -1,0 +1,169 @@
+package taperbook.measure.recording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.model.Basis;
+import taperbook.model.Estimate;
+import taperbook.model.Facts;
+import taperbook.model.Method;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.RowRef;
+
+/**
+ * What the range test says about the car:
+ *
+ * <pre>
+ *   distance driven   = distance read * correction
+ *   full range        = distance driven * 100 / (start soc - end soc)      [km]
+ *   consumption       = energy used / distance driven                      [Wh/km]
+ * </pre>
+ *
+ * <p>Usable energy over consumption is the range of a full battery (SAE J1634); scaling by
+ * displayed state of charge is common practice, no source.
+ *
+ * @param distance distance driven, km
+ * @param fullRange driven range of a full battery, km
+ * @param consumption energy used for the distance, Wh/km
+ * @param ratedRange range that the maker states, km
+ * @param chosenBasis {@link Basis#DRIVEN} or {@link Basis#RATED}: what the report asks for
+ */
+public record RangeFigures(
+    Derived distance,
+    Derived fullRange,
+    Derived consumption,
+    Derived ratedRange,
+    Basis chosenBasis) {
+  private static final double WATT_HOURS_PER_KILOWATT_HOUR = 1000;
+
+  public static final String NO_TEST = "the report names no range test of this vehicle";
+
+  public static RangeFigures of(Optional<RangeTest> test, Basis chosenBasis) {
+    if (test.isEmpty()) {
+      return new RangeFigures(
+          Derived.withheld(NO_TEST, Basis.DRIVEN, Method.DRIVEN_RANGE),
+          Derived.withheld(NO_TEST, Basis.DRIVEN, Method.DRIVEN_RANGE),
+          Derived.withheld(NO_TEST, Basis.ENERGY, Method.CONSUMPTION),
+          Derived.withheld(NO_TEST, Basis.RATED, Method.TIME_TO_ADD_RATED),
+          chosenBasis);
+    }
+    Facts<RangeItem> facts = test.get().facts();
+    Derived distance = distance(facts);
+    return new RangeFigures(
+        distance,
+        fullRange(facts, distance),
+        consumption(facts, distance),
+        ratedRange(facts),
+        chosenBasis);
+  }
+
+  /** The range that the report's basis asks for, km. */
+  public Derived chosenRange() {
+    return chosenBasis == Basis.RATED ? ratedRange : fullRange;
+  }
+
+  private static Derived distance(Facts<RangeItem> facts) {
+    Optional<Estimate> read = facts.amount(RangeItem.DISTANCE);
+    if (read.isEmpty()) {
+      return Derived.withheld(
+          "the distance driven is not known", Basis.DRIVEN, Method.DRIVEN_RANGE);
+    }
+    Estimate corrected =
+        facts.amount(RangeItem.ODOMETER_CORRECTION).map(read.get()::times).orElse(read.get());
+    return Derived.measured(
+        corrected,
+        rows(facts, RangeItem.DISTANCE, RangeItem.ODOMETER_CORRECTION),
+        Basis.DRIVEN,
+        Method.DRIVEN_RANGE);
+  }
+
+  private static Derived fullRange(Facts<RangeItem> facts, Derived distance) {
+    Derived used = chargeUsed(facts);
+    if (distance.estimate().isEmpty()) {
+      return distance;
+    }
+    if (used.estimate().isEmpty()) {
+      return used;
+    }
+    List<RowRef> rows = new ArrayList<>(distance.rows());
+    rows.addAll(used.rows());
+    return Derived.measured(
+        distance.estimate().get().over(used.estimate().get()).times(100),
+        rows,
+        Basis.DRIVEN,
+        Method.DRIVEN_RANGE);
+  }
+
+  /** The state of charge that the drive used, surely above zero, %. */
+  public static Derived chargeUsed(Facts<RangeItem> facts) {
+    Optional<Estimate> start = facts.amount(RangeItem.START_SOC);
+    Optional<Estimate> end = facts.amount(RangeItem.END_SOC);
+    if (start.isEmpty() || end.isEmpty()) {
+      return Derived.withheld(
+          "the state of charge at the start or end of the drive is not known",
+          Basis.DRIVEN,
+          Method.DRIVEN_RANGE);
+    }
+    Estimate used = start.get().minus(end.get());
+    return used.bounds().low() > 0
+        ? Derived.measured(
+            used,
+            rows(facts, RangeItem.START_SOC, RangeItem.END_SOC),
+            Basis.DRIVEN,
+            Method.DRIVEN_RANGE)
+        : Derived.withheld(
+            "the drive used less charge than the display can tell",
+            Basis.DRIVEN,
+            Method.DRIVEN_RANGE);
+  }
+
+  private static Derived consumption(Facts<RangeItem> facts, Derived distance) {
+    Optional<Estimate> used = facts.amount(RangeItem.ENERGY_USED);
+    Optional<Estimate> displayed = facts.amount(RangeItem.CONSUMPTION_DISPLAYED);
+    boolean divisible =
+        distance.estimate().filter(d -> d.bounds().low() > 0).isPresent() && used.isPresent();
+    if (divisible) {
+      List<RowRef> rows = new ArrayList<>(distance.rows());
+      rows.addAll(rows(facts, RangeItem.ENERGY_USED));
+      Estimate wattHours = used.get().times(WATT_HOURS_PER_KILOWATT_HOUR);
+      return Derived.measured(
+          wattHours.over(distance.estimate().get()), rows, Basis.ENERGY, Method.CONSUMPTION);
+    }
+    if (displayed.isPresent()) {
+      return Derived.measured(
+          displayed.get(),
+          rows(facts, RangeItem.CONSUMPTION_DISPLAYED),
+          Basis.DISPLAYED,
+          Method.CONSUMPTION_DISPLAYED);
+    }
+    String why =
+        used.isEmpty()
+            ? "neither the energy used nor a displayed consumption is known"
+            : "the distance driven is not known";
+    return Derived.withheld(why, Basis.ENERGY, Method.CONSUMPTION);
+  }
+
+  private static Derived ratedRange(Facts<RangeItem> facts) {
+    return facts
+        .amount(RangeItem.RATED_RANGE)
+        .map(
+            e ->
+                Derived.measured(
+                    // A stated range is taken as said, not as a reading with a last digit.
+                    Estimate.exactly(e.value()),
+                    rows(facts, RangeItem.RATED_RANGE),
+                    Basis.RATED,
+                    Method.TIME_TO_ADD_RATED))
+        .orElse(
+            Derived.withheld("no rated range is stated", Basis.RATED, Method.TIME_TO_ADD_RATED));
+  }
+
+  public static List<RowRef> rows(Facts<RangeItem> facts, RangeItem... items) {
+    List<RowRef> rows = new ArrayList<>();
+    for (RangeItem item : items) {
+      rows.addAll(facts.rows(item));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,113 @@
+package taperbook.measure.travel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.charging.DistanceNumbers;
+import taperbook.measure.ledger.Entry;
+import taperbook.measure.ledger.Ledger;
+import taperbook.measure.ledger.Scope;
+import taperbook.measure.recording.RangeFigures;
+import taperbook.measure.recording.Recording;
+import taperbook.measure.recording.SocStretch;
+import taperbook.measure.road.ChargeClock;
+import taperbook.measure.road.FastStretch;
+import taperbook.model.Basis;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
+import taperbook.model.Method;
+import taperbook.model.RowRef;
+import taperbook.model.Unit;
+import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
+
+/** Where to unplug before a leg to the next station, so that the charge for it takes least time. */
+final class NextLegNumbers {
+  /** How much slower is still as good: a minute. */
+  private static final double FLAT_SECONDS = 60;
+
+  private final Recording recording;
+  private final RangeFigures range;
+  private final Ledger ledger;
+
+  NextLegNumbers(Recording recording, RangeFigures range, Ledger ledger) {
+    this.recording = recording;
+    this.range = range;
+    this.ledger = ledger;
+  }
+
+  void measure(List<WantedDistance> legs, int reserve) {
+    legs.forEach(leg -> measure(leg, reserve));
+  }
+
+  private void measure(WantedDistance leg, int reserve) {
+    Optional<Estimate> share = DistanceNumbers.share(leg, range.fullRange());
+    Optional<ChargeClock> clock = recording.soc().flatMap(ChargeClock::of);
+    if (share.isEmpty() || clock.isEmpty()) {
+      withhold(
+          leg,
+          share.isEmpty() ? range.fullRange().withheld().orElseThrow() : recording.whyNoClock());
+      return;
+    }
+    Optional<FastStretch> best = FastStretch.of(clock.get(), share.get().value(), reserve);
+    Optional<SocStretch> time = best.flatMap(b -> time(b, share.get()));
+    if (best.isEmpty() || time.isEmpty()) {
+      withhold(
+          leg,
+          "it takes "
+              + recording.wording().value(share.get(), Unit.PERCENT)
+              + ", and the session holds no such stretch that begins at "
+              + reserve
+              + " % or more");
+      return;
+    }
+    enter(leg, best.get(), time.get(), best.get().endsWithin(clock.get(), reserve, FLAT_SECONDS));
+  }
+
+  /** Unplugged at a fixed point; where one arrives is known within the bounds of the share. */
+  private Optional<SocStretch> time(FastStretch best, Estimate share) {
+    Estimate unplug = Estimate.exactly(best.toPercent());
+    return SocStretch.of(recording, unplug.minus(share), unplug);
+  }
+
+  private void enter(WantedDistance leg, FastStretch best, SocStretch time, Interval flat) {
+    List<RowRef> rows = new ArrayList<>(time.rows());
+    rows.addAll(range.fullRange().rows());
+    ledger.measured(
+        soc(leg, "", "number.best_unplug_soc"), Estimate.exactly(best.toPercent()), rows);
+    ledger.measured(time(leg), time.seconds(), rows);
+    ledger.measured(soc(leg, "_from", "number.best_unplug_soc_from"), exactly(flat.low()), rows);
+    ledger.measured(soc(leg, "_to", "number.best_unplug_soc_to"), exactly(flat.high()), rows);
+  }
+
+  private static Estimate exactly(double percent) {
+    return Estimate.exactly(percent);
+  }
+
+  private void withhold(WantedDistance leg, String reason) {
+    ledger.withheld(soc(leg, "", "number.best_unplug_soc"), reason);
+    ledger.withheld(time(leg), reason);
+    ledger.withheld(soc(leg, "_from", "number.best_unplug_soc_from"), reason);
+    ledger.withheld(soc(leg, "_to", "number.best_unplug_soc_to"), reason);
+  }
+
+  private static Entry soc(WantedDistance leg, String idEnd, String labelKey) {
+    return new Entry(
+        "best_unplug_soc_" + leg.idPart() + idEnd,
+        Labels.of(labelKey, leg.words()),
+        Unit.PERCENT,
+        Method.BEST_UNPLUG,
+        Basis.DRIVEN,
+        Scope.ROAD);
+  }
+
+  private static Entry time(WantedDistance leg) {
+    return new Entry(
+        "best_unplug_time_" + leg.idPart(),
+        Labels.of("number.best_unplug_time", leg.words()),
+        Unit.SECOND,
+        Method.BEST_UNPLUG,
+        Basis.DRIVEN,
+        Scope.ROAD);
+  }
+}

@@ -1,0 +1,170 @@
+package taperbook.measure.travel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.measure.charging.DistanceNumbers;
+import taperbook.measure.ledger.Entry;
+import taperbook.measure.ledger.Ledger;
+import taperbook.measure.ledger.Scope;
+import taperbook.measure.recording.RangeFigures;
+import taperbook.measure.recording.Recording;
+import taperbook.measure.recording.SocStretch;
+import taperbook.measure.recording.SocTime;
+import taperbook.model.Basis;
+import taperbook.model.Caveat;
+import taperbook.model.Estimate;
+import taperbook.model.Method;
+import taperbook.model.RoadWishes;
+import taperbook.model.RowRef;
+import taperbook.model.Trace;
+import taperbook.model.Unit;
+import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
+
+/** How many minutes buy a distance from several states of charge on. */
+final class PlugInNumbers {
+  private static final Entry LOST =
+      new Entry(
+          "warm_up_time_lost",
+          Labels.of("number.warm_up_time_lost"),
+          Unit.SECOND,
+          Method.PLUG_IN_WARM,
+          Basis.READINGS,
+          Scope.CHARGING);
+
+  private final Recording recording;
+  private final RangeFigures range;
+  private final Ledger ledger;
+
+  PlugInNumbers(Recording recording, RangeFigures range, Ledger ledger) {
+    this.recording = recording;
+    this.range = range;
+    this.ledger = ledger;
+  }
+
+  void measure(List<WantedDistance> distances) {
+    for (int from : RoadWishes.PLUG_IN_SOC) {
+      distances.forEach(distance -> asRecorded(from, distance));
+    }
+    Optional<WarmStart> warm = warmStart(recording, ledger);
+    if (warm.isEmpty()) {
+      return;
+    }
+    lost(warm.get());
+    if (!warm.get().isFaster()) {
+      return;
+    }
+    double first = recording.soc().orElseThrow().firstValue();
+    for (int from : RoadWishes.PLUG_IN_SOC) {
+      if (first <= from && from < warm.get().climbEnd()) {
+        distances.forEach(distance -> warm(warm.get(), from, distance));
+      }
+    }
+  }
+
+  /** The session without its climb; empty if no climb was seen to end. */
+  static Optional<WarmStart> warmStart(Recording recording, Ledger ledger) {
+    return recording
+        .soc()
+        .flatMap(soc -> ledger.numbers().estimate("warm_up_end_soc"))
+        .map(end -> new WarmStart(recording, end));
+  }
+
+  private void lost(WarmStart warm) {
+    Optional<SocStretch> lost = warm.lost();
+    if (lost.isPresent()) {
+      ledger.measured(LOST, lost.get().seconds(), lost.get().rows(), List.of(inference(warm)));
+    } else {
+      ledger.withheld(LOST, noPace(warm));
+    }
+  }
+
+  private static String noPace(WarmStart warm) {
+    return "the session has no "
+        + Math.round(warm.width())
+        + " % after the climb that would show the pace of a warm battery";
+  }
+
+  private Caveat inference(WarmStart warm) {
+    Estimate end = ledger.numbers().estimate("warm_up_end_soc").orElseThrow();
+    return new Caveat(
+        Caveat.Kind.INFERENCE,
+        "An inference and not a measurement: the climb below "
+            + recording.wording().value(end, Unit.PERCENT)
+            + " is taken out, and the pace of the "
+            + Math.round(warm.width())
+            + "\u00a0% right after it is carried on downwards. No session was seen that began warm.");
+  }
+
+  private Optional<Estimate> share(Entry entry, WantedDistance distance) {
+    Optional<Estimate> share = DistanceNumbers.share(distance, range.fullRange());
+    if (share.isEmpty()) {
+      ledger.withheld(entry, range.fullRange().withheld().orElseThrow());
+    }
+    return share;
+  }
+
+  private void asRecorded(int from, WantedDistance distance) {
+    Entry entry =
+        entry(
+            RoadWishes.plugInId(from, distance),
+            Labels.of("number.time_to_add_from", distance.words(), from),
+            Method.PLUG_IN);
+    Optional<Estimate> share = share(entry, distance);
+    if (share.isEmpty()) {
+      return;
+    }
+    Optional<SocStretch> stretch =
+        SocStretch.of(recording, Estimate.exactly(from), SocStretch.plus(from, share.get()));
+    enter(entry, stretch, whyNot(from, share.get()), List.of());
+  }
+
+  private void warm(WarmStart warm, int from, WantedDistance distance) {
+    Entry entry =
+        entry(
+            RoadWishes.warmPlugInId(from, distance),
+            Labels.of("number.plug_in_warm", distance.words(), from),
+            Method.PLUG_IN_WARM);
+    Optional<Estimate> share = share(entry, distance);
+    if (share.isEmpty()) {
+      return;
+    }
+    Optional<SocStretch> stretch = warm.seconds(from, SocStretch.plus(from, share.get()));
+    String why =
+        from + share.get().value() > recording.soc().orElseThrow().lastValue()
+            ? whyNot(from, share.get())
+            : noPace(warm);
+    enter(entry, stretch, why, List.of(inference(warm)));
+  }
+
+  private static Entry entry(String id, String label, Method method) {
+    return new Entry(id, label, Unit.SECOND, method, Basis.DRIVEN, Scope.ROAD);
+  }
+
+  private void enter(Entry entry, Optional<SocStretch> stretch, String whyNot, List<Caveat> own) {
+    if (stretch.isEmpty()) {
+      ledger.withheld(entry, whyNot);
+      return;
+    }
+    List<RowRef> rows = new ArrayList<>(stretch.get().rows());
+    rows.addAll(range.fullRange().rows());
+    ledger.measured(entry, stretch.get().seconds(), rows, own);
+  }
+
+  private String whyNot(int from, Estimate share) {
+    if (recording.soc().isEmpty()) {
+      return Recording.NO_SOC;
+    }
+    Trace soc = recording.soc().get();
+    if (soc.firstValue() > from || from + share.value() <= soc.lastValue()) {
+      return SocTime.whyNot(recording, from);
+    }
+    return "it takes "
+        + recording.wording().value(share, Unit.PERCENT)
+        + " more than "
+        + from
+        + " %, and the session ended at "
+        + recording.percent(soc.lastValue(), soc);
+  }
+}

@@ -1,0 +1,101 @@
+package taperbook.measure.travel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import taperbook.measure.ledger.Entry;
+import taperbook.measure.ledger.Ledger;
+import taperbook.measure.ledger.Scope;
+import taperbook.model.Basis;
+import taperbook.model.Estimate;
+import taperbook.model.Leg;
+import taperbook.model.Method;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.RowRef;
+import taperbook.model.Unit;
+import taperbook.words.Labels;
+
+/** Consumption of the legs out and of the legs back, and the mean of both directions. */
+final class TwoWayNumbers {
+  private static final Entry OUT =
+      entry("two_way_out_consumption", Labels.of("number.two_way_out_consumption"));
+  private static final Entry BACK =
+      entry("two_way_back_consumption", Labels.of("number.two_way_back_consumption"));
+  private static final Entry MEAN =
+      entry("two_way_consumption", Labels.of("number.two_way_consumption"));
+
+  private final Optional<RangeTest> test;
+  private final Ledger ledger;
+
+  TwoWayNumbers(Optional<RangeTest> test, Ledger ledger) {
+    this.test = test;
+    this.ledger = ledger;
+  }
+
+  private static Entry entry(String id, String label) {
+    return new Entry(
+        id, label, Unit.WATT_HOUR_PER_KILOMETRE, Method.TWO_WAY_MEAN, Basis.ENERGY, Scope.DRIVE);
+  }
+
+  void measure() {
+    List<Leg> out = legs("out");
+    List<Leg> back = legs("back");
+    if (out.isEmpty() || back.isEmpty()) {
+      withhold(
+          test.filter(t -> !t.legs().isEmpty()).isPresent()
+              ? "no legs are called out and back"
+              : "the drive was not recorded leg by leg");
+      return;
+    }
+    Optional<Estimate> there = consumption(out);
+    Optional<Estimate> here = consumption(back);
+    if (there.isEmpty() || here.isEmpty()) {
+      withhold("the energy used is not known for every leg out and back");
+      return;
+    }
+    List<RowRef> rows = new ArrayList<>(rows(out));
+    rows.addAll(rows(back));
+    ledger.measured(OUT, there.get(), rows(out));
+    ledger.measured(BACK, here.get(), rows(back));
+    ledger.measured(MEAN, there.get().minus(here.get().times(-1)).times(0.5), rows);
+  }
+
+  private void withhold(String reason) {
+    List.of(OUT, BACK, MEAN).forEach(entry -> ledger.withheld(entry, reason));
+  }
+
+  /** Legs whose name begins with a word. */
+  private List<Leg> legs(String word) {
+    return test.map(RangeTest::legs).orElse(List.of()).stream()
+        .filter(leg -> leg.name().strip().toLowerCase(Locale.ROOT).matches(word + "\\b.*"))
+        .toList();
+  }
+
+  private List<RowRef> rows(List<Leg> legs) {
+    List<RowRef> rows = new ArrayList<>(legs.stream().map(Leg::row).toList());
+    test.ifPresent(t -> rows.addAll(t.facts().rows(RangeItem.ODOMETER_CORRECTION)));
+    return rows;
+  }
+
+  /** Energy over corrected distance, Wh/km; empty if a leg lacks either. */
+  private Optional<Estimate> consumption(List<Leg> legs) {
+    Estimate distance = Estimate.exactly(0);
+    Estimate energy = Estimate.exactly(0);
+    for (Leg leg : legs) {
+      if (leg.energyUsed().isEmpty()) {
+        return Optional.empty();
+      }
+      distance = distance.minus(leg.distance().times(-1));
+      energy = energy.minus(leg.energyUsed().get().times(-1));
+    }
+    Estimate driven =
+        test.flatMap(t -> t.facts().amount(RangeItem.ODOMETER_CORRECTION))
+            .map(distance::times)
+            .orElse(distance);
+    return driven.bounds().low() > 0
+        ? Optional.of(energy.times(1000).over(driven))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,133 @@
+package taperbook.measure.caveat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import taperbook.measure.Sessions;
+import taperbook.model.Caveat;
+import taperbook.model.Caveat.Kind;
+import taperbook.model.Channel;
+import taperbook.model.ConditionItem;
+import taperbook.model.Session;
+import taperbook.model.SessionResult;
+
+/** Caveats follow from the conditions; what is not known is one by itself. */
+final class CaveatsTest {
+  private static Sessions start() {
+    return Sessions.session()
+        .channel(Channel.SOC, 0.5, new double[] {0, 600, 1200}, new double[] {12, 40, 60})
+        .channel(Channel.POWER, 0.5, new double[] {0, 600, 1200}, new double[] {90, 120, 80});
+  }
+
+  /** A session about which all is known and nothing is odd. */
+  private static Sessions wellKnown() {
+    return start()
+        .amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, 28, 0.5)
+        .text(ConditionItem.PRECONDITIONED, "yes")
+        .amount(ConditionItem.PRECONDITIONING_TIME, 1800, 30)
+        .amount(ConditionItem.STATION_RATED_POWER, 200, 0.5)
+        .amount(ConditionItem.VEHICLE_RATED_PEAK_POWER, 150, 0.5)
+        .text(ConditionItem.STATION_SHARED, "no")
+        .amount(ConditionItem.ODOMETER, 12000, 0.5)
+        .amount(ConditionItem.AMBIENT_TEMPERATURE, 18, 0.5)
+        .text(ConditionItem.READ_FROM, "log");
+  }
+
+  private static List<String> of(Session session, Kind kind) {
+    return Sessions.measure(session).main().caveats().stream()
+        .filter(c -> c.kind() == kind)
+        .map(Caveat::sentence)
+        .toList();
+  }
+
+  @Test
+  void all_that_is_unknown_becomes_a_caveat() {
+    Session session = start().build();
+    assertThat(of(session, Kind.BATTERY_TEMPERATURE))
+        .singleElement()
+        .asString()
+        .contains("not known");
+    assertThat(of(session, Kind.PRECONDITIONING)).singleElement().asString().contains("not known");
+    assertThat(of(session, Kind.STATION_LIMIT)).singleElement().asString().contains("not known");
+    assertThat(of(session, Kind.STATION_SHARED)).singleElement().asString().contains("not known");
+    assertThat(of(session, Kind.ODOMETER)).singleElement().asString().contains("not known");
+    assertThat(of(session, Kind.AMBIENT_TEMPERATURE))
+        .singleElement()
+        .asString()
+        .contains("not known");
+    assertThat(of(session, Kind.READINGS)).singleElement().asString().contains("not known");
+  }
+
+  @Test
+  void a_well_known_session_keeps_only_what_no_condition_can_settle() {
+    List<Kind> kinds =
+        Sessions.measure(wellKnown().build()).main().caveats().stream().map(Caveat::kind).toList();
+    assertThat(kinds).containsOnly(Kind.STARTING_SOC, Kind.GAPS, Kind.CHANNELS);
+  }
+
+  @Test
+  void late_preconditioning_is_said() {
+    Session session = wellKnown().amount(ConditionItem.PRECONDITIONING_TIME, 240, 30).build();
+    assertThat(of(session, Kind.PRECONDITIONING))
+        .singleElement()
+        .asString()
+        .contains("only 4\u00a0min")
+        .contains("too late");
+  }
+
+  @Test
+  void a_cool_battery_is_said() {
+    Session session =
+        wellKnown().amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, 9, 0.5).build();
+    assertThat(of(session, Kind.BATTERY_TEMPERATURE))
+        .singleElement()
+        .asString()
+        .contains("9\u00a0°C");
+  }
+
+  @Test
+  void a_station_below_the_car_is_said() {
+    Session session = wellKnown().amount(ConditionItem.STATION_RATED_POWER, 125, 0.5).build();
+    assertThat(of(session, Kind.STATION_LIMIT))
+        .singleElement()
+        .asString()
+        .contains("125\u00a0kW")
+        .contains("150\u00a0kW");
+  }
+
+  @Test
+  void a_peak_at_the_station_rating_is_said() {
+    Session session =
+        wellKnown()
+            .amount(ConditionItem.STATION_RATED_POWER, 122, 0.5)
+            .amount(ConditionItem.VEHICLE_RATED_PEAK_POWER, 120, 0.5)
+            .build();
+    assertThat(of(session, Kind.STATION_LIMIT)).singleElement().asString().contains("rating");
+  }
+
+  @Test
+  void a_peak_in_the_first_reading_is_a_caveat_of_the_peak() {
+    SessionResult result =
+        Sessions.measure(
+                wellKnown()
+                    .channel(
+                        Channel.POWER,
+                        0.5,
+                        new double[] {0, 600, 1200},
+                        new double[] {120, 110, 80})
+                    .build())
+            .main();
+    assertThat(result.numbers().get("peak_power").caveats())
+        .anySatisfy(c -> assertThat(c.sentence()).contains("first reading"));
+  }
+
+  @Test
+  void numbers_of_the_curve_carry_the_caveats_of_the_session_and_single_readings_do_not() {
+    SessionResult result = Sessions.measure(start().build()).main();
+    assertThat(result.numbers().get("peak_power").caveats())
+        .anySatisfy(c -> assertThat(c.kind()).isEqualTo(Kind.BATTERY_TEMPERATURE));
+    assertThat(result.numbers().get("start_soc").caveats())
+        .noneSatisfy(c -> assertThat(c.kind()).isEqualTo(Kind.BATTERY_TEMPERATURE));
+  }
+}

@@ -1,15 +1,31 @@
-package taperbook.check;
+package taperbook.model;
 
 import java.util.Arrays;
 
-/** Readings of one channel while they are gathered: when, how much, and on which line. */
-final class Series {
-  private static final int FIRST_ROOM = 64;
+/**
+ * Readings of one channel while they are gathered: when, how much, and on which line. Once a {@link
+ * Trace} is made of them, none can be added or changed.
+ */
+public final class Samples {
+  private static final int LEAST_ROOM = 16;
 
-  private double[] seconds = new double[FIRST_ROOM];
-  private double[] values = new double[FIRST_ROOM];
-  private int[] lines = new int[FIRST_ROOM];
+  private double[] seconds;
+  private double[] values;
+  private int[] lines;
   private int size;
+  private boolean taken;
+
+  /**
+   * No readings yet.
+   *
+   * @param room how many are awaited; it grows if there are more
+   */
+  public Samples(int room) {
+    int begun = Math.max(LEAST_ROOM, room);
+    this.seconds = new double[begun];
+    this.values = new double[begun];
+    this.lines = new int[begun];
+  }
 
   /**
    * Adds a reading.
@@ -18,7 +34,8 @@ final class Series {
    * @param value the reading in the channel's base unit
    * @param line the line it stands on
    */
-  void add(double second, double value, int line) {
+  public void add(double second, double value, int line) {
+    checkOpen();
     if (size == seconds.length) {
       seconds = Arrays.copyOf(seconds, 2 * size);
       values = Arrays.copyOf(values, 2 * size);
@@ -31,35 +48,67 @@ final class Series {
   }
 
   /** Puts other values in the place of all there are. */
-  void show(double[] others) {
+  public void show(double[] others) {
+    checkOpen();
     System.arraycopy(others, 0, values, 0, size);
   }
 
-  int size() {
+  private void checkOpen() {
+    if (taken) {
+      throw new IllegalStateException("a trace was made of these readings");
+    }
+  }
+
+  /** The times to keep, s: not a copy if no room is left over, as nothing changes any more. */
+  double[] takeSeconds() {
+    taken = true;
+    return size == seconds.length ? seconds : seconds();
+  }
+
+  /** The values to keep. */
+  double[] takeValues() {
+    taken = true;
+    return size == values.length ? values : values();
+  }
+
+  /** The lines to keep. */
+  int[] takeLines() {
+    taken = true;
+    return size == lines.length ? lines : lines();
+  }
+
+  /** Number of readings. */
+  public int size() {
     return size;
   }
 
-  boolean isEmpty() {
+  /** True if there is no reading. */
+  public boolean isEmpty() {
     return size == 0;
   }
 
+  /** The time of a reading, s. */
+  public double second(int index) {
+    return seconds[index];
+  }
+
   /** The line that a reading stands on. */
-  int line(int index) {
+  public int line(int index) {
     return lines[index];
   }
 
   /** Times, s. */
-  double[] seconds() {
+  public double[] seconds() {
     return Arrays.copyOf(seconds, size);
   }
 
   /** Readings in the channel's base unit. */
-  double[] values() {
+  public double[] values() {
     return Arrays.copyOf(values, size);
   }
 
   /** The lines they stand on. */
-  int[] lines() {
+  public int[] lines() {
     return Arrays.copyOf(lines, size);
   }
 }

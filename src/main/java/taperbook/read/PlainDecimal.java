@@ -1,6 +1,4 @@
-package taperbook.check;
-
-import java.util.Optional;
+package taperbook.read;
 
 /**
  * Reads numbers of the plainest kind, digits with or without a decimal point in the middle and a
@@ -17,38 +15,64 @@ final class PlainDecimal {
   /** So many digits are below 2^53 whatever they are. */
   private static final int MOST_DIGITS = 15;
 
-  private PlainDecimal() {}
+  private static final double[] POWERS_OF_TEN = {
+    1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+  };
 
-  /** The number, if the text is of that kind. */
-  static Optional<CellNumber> read(String text) {
-    return read(text, 0, text.length());
-  }
+  private double value = Double.NaN;
+  private int decimals;
 
-  /** The number in a stretch of a text, if it is of that kind. */
-  static Optional<CellNumber> read(String text, int from, int to) {
-    boolean minus = from < to && text.charAt(from) == '-';
-    int begin = minus ? from + 1 : from;
-    if (to - begin > MOST_DIGITS + 1) {
-      return Optional.empty();
-    }
+  /**
+   * Reads what begins at a place of a text, with the spaces around it, as far as it can belong to a
+   * number of that kind.
+   *
+   * @param to where reading ends at the latest
+   * @return the place after it; {@link #value} is then of what lies before
+   */
+  int read(char[] text, int from, int to) {
+    int begin = afterSpaces(text, from, to);
+    boolean minus = begin < to && text[begin] == '-';
+    int first = minus ? begin + 1 : begin;
     int point = -1;
     long digits = 0;
-    for (int i = begin; i < to; i++) {
-      char c = text.charAt(i);
-      if (c >= '0' && c <= '9') {
-        digits = 10 * digits + (c - '0');
-      } else if (c == '.' && point < 0 && i > begin && i + 1 < to) {
+    int i = first;
+    for (; i < to; i++) {
+      int digit = text[i] - '0';
+      if (digit >= 0 && digit <= 9) {
+        digits = 10 * digits + digit;
+      } else if (text[i] == '.' && point < 0) {
         point = i;
       } else {
-        return Optional.empty();
+        break;
       }
     }
-    int count = to - begin - (point < 0 ? 0 : 1);
-    if (count == 0 || count > MOST_DIGITS) {
-      return Optional.empty();
+    decimals = point < 0 ? 0 : i - point - 1;
+    int count = point < 0 ? i - first : i - first - 1;
+    boolean plain = count > 0 && count <= MOST_DIGITS && point != first && point != i - 1;
+    value = plain ? number(minus, digits) : Double.NaN;
+    return afterSpaces(text, i, to);
+  }
+
+  private double number(boolean minus, long digits) {
+    double size = decimals == 0 ? digits : digits / POWERS_OF_TEN[decimals];
+    return minus ? -size : size;
+  }
+
+  private static int afterSpaces(char[] text, int from, int to) {
+    int place = from;
+    while (place < to && text[place] == ' ') {
+      place++;
     }
-    int decimals = point < 0 ? 0 : to - point - 1;
-    double value = digits / CellNumber.powerOfTen(decimals);
-    return Optional.of(new CellNumber(minus ? -value : value, -decimals));
+    return place;
+  }
+
+  /** The number that was read last; NaN if it was none of that kind. */
+  double value() {
+    return value;
+  }
+
+  /** How many decimals it was written with. */
+  int decimals() {
+    return decimals;
   }
 }

@@ -27,6 +27,10 @@ public final class IntakeBench {
     for (int i = 0; i < passes; i++) {
       pass(Path.of(arguments[0]));
     }
+    // Not after each pass: the heap would be given back, and taken again at the next one's expense.
+    System.gc();
+    long used = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+    System.out.printf(Locale.ROOT, "%d MB stay in use%n", used >> 20);
   }
 
   private static void pass(Path folder) {
@@ -43,14 +47,11 @@ public final class IntakeBench {
     int rows = making.intake(false, Steps.UNHEARD).result().rows().size();
     wall = System.nanoTime() - wall;
     cpu = system.getProcessCpuTime() - cpu;
-    System.gc();
-    long used = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
     System.out.printf(
         Locale.ROOT,
-        "%d sessions: %.2f s wall, %.2f s processor; %d MB stay in use%n",
+        "%d sessions: %.2f s wall, %.2f s processor%n",
         rows,
         wall / NANOS_PER_SECOND,
-        cpu / NANOS_PER_SECOND,
-        used >> 20);
+        cpu / NANOS_PER_SECOND);
   }
 }

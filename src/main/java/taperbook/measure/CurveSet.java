@@ -2,7 +2,6 @@ package taperbook.measure;
 
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
-import java.util.stream.IntStream;
 import taperbook.measure.curve.Envelope;
 import taperbook.measure.curve.GapRule;
 import taperbook.measure.recording.RangeFigures;
@@ -61,36 +60,36 @@ final class CurveSet {
   }
 
   private static Curve powerOverTime(Trace power) {
-    int[] all = IntStream.range(0, power.size()).toArray();
-    return curve(power, all, power::second);
+    return curve(power, 0, power.size(), power::second);
   }
 
   /** Power readings at the state of charge of their time; only where both were read. */
   private static Curve powerOverSoc(Trace power, Trace soc) {
-    int[] covered =
-        IntStream.range(0, power.size())
-            .filter(
-                i -> power.second(i) >= soc.firstSecond() && power.second(i) <= soc.lastSecond())
-            .toArray();
-    return curve(power, covered, i -> soc.at(power.second(i)));
+    int from = 0;
+    while (from < power.size() && power.second(from) < soc.firstSecond()) {
+      from++;
+    }
+    int to = Math.max(from, power.indexAtOrBefore(soc.lastSecond()) + 1);
+    return curve(power, from, to, i -> soc.at(power.second(i)));
   }
 
-  private static Curve curve(Trace power, int[] indices, IntToDoubleFunction abscissa) {
-    int n = indices.length;
+  /** One point for each reading of power between two indices, the second excluded. */
+  private static Curve curve(Trace power, int from, int to, IntToDoubleFunction abscissa) {
+    int n = to - from;
     double[] x = new double[n];
     double[] y = new double[n];
     double[] low = new double[n];
     double[] high = new double[n];
     boolean[] wide = new boolean[n];
     for (int k = 0; k < n; k++) {
-      int i = indices[k];
+      int i = from + k;
       x[k] = abscissa.applyAsDouble(i);
       y[k] = power.value(i);
       low[k] = y[k] - power.halfStep();
       high[k] = y[k] + power.halfStep();
       wide[k] = GapRule.isWide(power, i);
     }
-    return new Curve(x, y, low, high, wide);
+    return Curve.taking(x, y, low, high, wide);
   }
 
   private static Curve socOverTime(Trace soc, Envelope envelope) {

@@ -28,17 +28,27 @@ public final class Curve {
    * @throws IllegalArgumentException if lengths differ
    */
   public Curve(double[] x, double[] y, double[] low, double[] high, boolean[] wideGapAfter) {
+    this(wideGapAfter.clone(), x.clone(), y.clone(), low.clone(), high.clone());
+  }
+
+  /** As the constructor, with arrays that nobody else has, so that they need not be copied. */
+  public static Curve taking(
+      double[] x, double[] y, double[] low, double[] high, boolean[] wideGapAfter) {
+    return new Curve(wideGapAfter, x, y, low, high);
+  }
+
+  private Curve(boolean[] wideGapAfter, double[] x, double[] y, double[] low, double[] high) {
     if (y.length != x.length
         || low.length != x.length
         || high.length != x.length
         || wideGapAfter.length != x.length) {
       throw new IllegalArgumentException("a curve needs points of one length");
     }
-    this.x = x.clone();
-    this.y = y.clone();
-    this.low = low.clone();
-    this.high = high.clone();
-    this.wideGapAfter = wideGapAfter.clone();
+    this.x = x;
+    this.y = y;
+    this.low = low;
+    this.high = high;
+    this.wideGapAfter = wideGapAfter;
   }
 
   /** Number of points, perhaps 0. */

@@ -1,5 +1,6 @@
 package taperbook.model;
 
+import java.nio.charset.Charset;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -21,9 +22,23 @@ public final class InputFile {
    * @param bytes the content
    */
   public InputFile(String path, byte[] bytes) {
+    this(bytes.clone(), path);
+  }
+
+  private InputFile(byte[] own, String path) {
     this.path = path;
-    this.bytes = bytes.clone();
-    this.sha256 = hash(this.bytes);
+    this.bytes = own;
+    this.sha256 = hash(own);
+  }
+
+  /**
+   * An input file of bytes that nobody else has, so that they need not be copied.
+   *
+   * @param path path relative to the project folder, with {@code /}
+   * @param bytes the content, which must not be changed any more
+   */
+  public static InputFile taking(String path, byte[] bytes) {
+    return new InputFile(bytes, path);
   }
 
   /** Path relative to the project folder, with {@code /}. */
@@ -34,6 +49,11 @@ public final class InputFile {
   /** A copy of the content. */
   public byte[] bytes() {
     return bytes.clone();
+  }
+
+  /** The content as text; what is none in that encoding becomes U+FFFD. */
+  public String decoded(Charset charset) {
+    return new String(bytes, charset);
   }
 
   /** SHA-256 of the content, 64 lower-case hexadecimal digits (FIPS 180-4). */

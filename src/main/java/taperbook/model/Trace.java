@@ -1,5 +1,8 @@
 package taperbook.model;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * The readings of one channel over time: only rows in which the channel has a value. Times rise or
  * stay; at least one reading.
@@ -34,6 +37,35 @@ public final class Trace {
       int[] lines,
       double halfStep,
       double clockHalfStep) {
+    this(file, halfStep, clockHalfStep, seconds.clone(), values.clone(), lines.clone());
+  }
+
+  /**
+   * Takes readings that were gathered.
+   *
+   * @param file the file they stand in
+   * @param samples the readings, at least one; their times never fall
+   * @param halfStep half the display's resolution in the base unit, not negative
+   * @param clockHalfStep half the resolution of the clock, s, not negative
+   */
+  public Trace(String file, Samples samples, double halfStep, double clockHalfStep) {
+    this(
+        file,
+        halfStep,
+        clockHalfStep,
+        samples.takeSeconds(),
+        samples.takeValues(),
+        samples.takeLines());
+  }
+
+  /** Takes arrays that nobody else has. */
+  private Trace(
+      String file,
+      double halfStep,
+      double clockHalfStep,
+      double[] seconds,
+      double[] values,
+      int[] lines) {
     if (seconds.length == 0 || seconds.length != values.length || seconds.length != lines.length) {
       throw new IllegalArgumentException("a trace needs readings of one length");
     }
@@ -48,9 +80,9 @@ public final class Trace {
       }
     }
     this.file = file;
-    this.seconds = seconds.clone();
-    this.values = values.clone();
-    this.lines = lines.clone();
+    this.seconds = seconds;
+    this.values = values;
+    this.lines = lines;
     this.halfStep = halfStep;
     this.clockHalfStep = clockHalfStep;
   }
@@ -73,6 +105,29 @@ public final class Trace {
   /** The row that reading {@code i} stands in. */
   public RowRef row(int i) {
     return new RowRef(file, lines[i]);
+  }
+
+  /** The rows that neighbouring readings stand in, from one index to another. */
+  public List<RowRef> rows(int first, int last) {
+    List<RowRun> runs = new ArrayList<>();
+    int begin = first;
+    for (int i = first; i <= last; i++) {
+      if (i == last || lines[i + 1] != lines[i] + 1) {
+        runs.add(new RowRun(file, lines[begin], lines[i]));
+        begin = i + 1;
+      }
+    }
+    return RowList.ofRuns(runs);
+  }
+
+  /** A copy of all times, s. */
+  public double[] seconds() {
+    return seconds.clone();
+  }
+
+  /** A copy of all values, in the channel's base unit. */
+  public double[] values() {
+    return values.clone();
   }
 
   /** Half the display's resolution, in the channel's base unit. */

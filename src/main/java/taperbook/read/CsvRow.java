@@ -7,24 +7,29 @@ import java.util.RandomAccess;
 
 /**
  * A row of a CSV file: a stretch of its text. Cells become strings only when they are asked for, as
- * a logger's file has tens of thousands of them and almost all are numbers, which are read from the
- * text itself.
+ * a logger's file has tens of thousands of them and almost all are numbers, which were read when
+ * the text was split.
  */
 public final class CsvRow {
   private final int line;
-  private final String text;
 
-  /** Where each cell begins and ends in the text, in turn; may be that of many rows. */
-  private final int[] ends;
+  /** The cells of many rows, perhaps. */
+  private final TableCells table;
 
+  private final int textBegin;
   private final int first;
   private final int size;
 
-  /** The row of some cells in a table's text; the places are not copied. */
-  CsvRow(int line, String text, int[] ends, int first, int size) {
+  /**
+   * The row of some cells of a table.
+   *
+   * @param textBegin where its first cell begins in the text
+   * @param first index of its first cell among all
+   */
+  CsvRow(int line, TableCells table, int textBegin, int first, int size) {
     this.line = line;
-    this.text = text;
-    this.ends = ends;
+    this.table = table;
+    this.textBegin = textBegin;
     this.first = first;
     this.size = size;
   }
@@ -36,18 +41,7 @@ public final class CsvRow {
    * @param cells the cells as written, quotes taken off
    */
   public CsvRow(int line, List<String> cells) {
-    this(line, String.join("", cells), endsOf(cells), 0, cells.size());
-  }
-
-  private static int[] endsOf(List<String> cells) {
-    int[] ends = new int[2 * cells.size()];
-    int place = 0;
-    for (int i = 0; i < cells.size(); i++) {
-      ends[2 * i] = place;
-      place += cells.get(i).length();
-      ends[2 * i + 1] = place;
-    }
-    return ends;
+    this(line, TableCells.of(cells), 0, 0, cells.size());
   }
 
   /** Line that the row starts on, from 1. */
@@ -67,49 +61,53 @@ public final class CsvRow {
 
   /** The cell with this index from 0 without spaces around it; empty if the row is shorter. */
   public String cell(int index) {
-    return text.substring(begin(index), end(index));
+    return index < size ? table.text().substring(begin(index), end(index)) : "";
   }
 
   /** True if the row is shorter, or the cell has nothing but spaces. */
   public boolean isBlankAt(int index) {
-    if (index >= size) {
-      return true;
-    }
-    int place = ends[2 * (first + index)];
-    int end = ends[2 * (first + index) + 1];
-    return place == end || (isSpace(text.charAt(place)) && begin(index) == end);
+    return index >= size
+        || (Double.isNaN(table.number(first + index)) && begin(index) == writtenEnd(index));
   }
 
-  /** The text that cells lie in. */
-  public String text() {
-    return text;
+  /**
+   * The number in a cell that holds a plain decimal and nothing else but spaces around it: digits
+   * with or without a decimal point in the middle and a minus before them.
+   *
+   * @return the number; NaN if the cell holds anything else or the row is shorter
+   */
+  public double number(int index) {
+    return index < size ? table.number(first + index) : Double.NaN;
+  }
+
+  /** How many decimals the number in a cell is written with, if there is one. */
+  public int decimals(int index) {
+    return table.decimals(first + index);
+  }
+
+  private int writtenBegin(int index) {
+    return index == 0 ? textBegin : table.end(first + index - 1) + 1;
+  }
+
+  private int writtenEnd(int index) {
+    return table.end(first + index);
   }
 
   /** Where a cell without the spaces around it begins in the text. */
-  public int begin(int index) {
-    if (index >= size) {
-      return 0;
-    }
-    int place = ends[2 * (first + index)];
-    int end = ends[2 * (first + index) + 1];
-    while (place < end && isSpace(text.charAt(place))) {
+  private int begin(int index) {
+    int place = writtenBegin(index);
+    int end = writtenEnd(index);
+    while (place < end && isSpace(table.text().charAt(place))) {
       place++;
     }
     return place;
   }
 
   /** Where a cell without the spaces around it ends in the text. */
-  public int end(int index) {
-    if (index >= size) {
-      return 0;
-    }
-    int begin = ends[2 * (first + index)];
-    int place = ends[2 * (first + index) + 1];
-    if (place > begin && !isSpace(text.charAt(place - 1))) {
-      return place;
-    }
-    begin = begin(index);
-    while (place > begin && isSpace(text.charAt(place - 1))) {
+  private int end(int index) {
+    int begin = begin(index);
+    int place = writtenEnd(index);
+    while (place > begin && isSpace(table.text().charAt(place - 1))) {
       place--;
     }
     return place;
@@ -136,7 +134,7 @@ public final class CsvRow {
     while (kept > 0 && isBlankAt(kept - 1)) {
       kept--;
     }
-    return new CsvRow(line, text, ends, first, kept);
+    return new CsvRow(line, table, textBegin, first, kept);
   }
 
   @Override
@@ -158,8 +156,8 @@ public final class CsvRow {
   private final class Cells extends AbstractList<String> implements RandomAccess {
     @Override
     public String get(int index) {
-      int at = 2 * (first + Objects.checkIndex(index, size));
-      return text.substring(ends[at], ends[at + 1]);
+      Objects.checkIndex(index, size);
+      return table.text().substring(writtenBegin(index), writtenEnd(index));
     }
 
     @Override

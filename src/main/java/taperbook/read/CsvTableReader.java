@@ -83,7 +83,11 @@ public final class CsvTableReader {
     }
     CsvRow header = rows.get(0).withoutTrailingBlanks();
     List<CsvRow> body = rows.subList(firstReading, rows.size());
-    body.forEach(row -> checkLength(header, row, delimiter, log));
+    for (CsvRow row : body) {
+      if (row.size() > header.size()) {
+        checkLength(header, row, delimiter, log);
+      }
+    }
     return log.hasErrors()
         ? Checked.refused(log.list())
         : Checked.good(new CsvTable(path, delimiter, header, body));

@@ -101,7 +101,7 @@ public final class ProjectFolder implements InputFolder {
       } else if (Files.size(file) > LARGEST_FILE_BYTES) {
         tooLarge(log, Files.size(file));
       } else {
-        return Checked.good(new InputFile(path, Files.readAllBytes(file)));
+        return Checked.good(InputFile.taking(path, Files.readAllBytes(file)));
       }
     } catch (NoSuchFileException | NotDirectoryException e) {
       missing(path, log);

@@ -18,26 +18,23 @@ import taperbook.problem.SourcePlace;
 public final class Utf8Text {
   private static final String REMEDY = "save the file again with the encoding UTF-8";
 
+  /** Stands where bytes were no text, if they are decoded leniently. */
+  private static final char REPLACEMENT = '\ufffd';
+
   private Utf8Text() {}
 
   /** The text, or the place of the first byte that is none. */
   public static Checked<String> decode(InputFile file) {
-    byte[] content = file.bytes();
-    if (isPlainAscii(content)) {
-      // The same text, without a look at each character: what loggers write.
-      return Checked.good(new String(content, StandardCharsets.US_ASCII));
+    String text = file.decoded(StandardCharsets.UTF_8);
+    if (text.indexOf(REPLACEMENT) < 0 && text.indexOf('\0') < 0) {
+      // Nothing was replaced, so the file has no fault that would have to be found.
+      return Checked.good(withoutMark(text));
     }
-    return decode(file, ByteBuffer.wrap(content));
+    return decode(file, ByteBuffer.wrap(file.bytes()));
   }
 
-  /** True if there is no byte from 0x80 on and none that is zero. */
-  private static boolean isPlainAscii(byte[] bytes) {
-    for (byte each : bytes) {
-      if (each <= 0) {
-        return false;
-      }
-    }
-    return true;
+  private static String withoutMark(String text) {
+    return text.startsWith("\ufeff") ? text.substring(1) : text;
   }
 
   private static Checked<String> decode(InputFile file, ByteBuffer bytes) {
@@ -58,7 +55,7 @@ public final class Utf8Text {
     if (nul >= 0) {
       return refused(file, nul, decoded, "the byte 0x00");
     }
-    return Checked.good(decoded.startsWith("\ufeff") ? decoded.substring(1) : decoded);
+    return Checked.good(withoutMark(decoded));
   }
 
   private static Checked<String> refused(InputFile file, int place, String text, String found) {

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import taperbook.check.cell.CellNumber;
@@ -15,6 +14,7 @@ import taperbook.check.table.NumberReader;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
 import taperbook.model.RowRef;
+import taperbook.model.Samples;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
 import taperbook.problem.ProblemCode;
@@ -24,6 +24,8 @@ import taperbook.read.CsvRow;
 
 /** One channel's column of readings: checks each value and gathers the trace. */
 final class ChannelColumn {
+  private static final CsvRow NONE = new CsvRow(0, List.of());
+
   /** A fall of an energy counter; {@code index} is that of the reading after it. */
   private record Fall(int index, int line, String found) {}
 
@@ -32,18 +34,27 @@ final class ChannelColumn {
   private final Unit unit;
   private final NumberReader numbers;
   private final ProblemLog log;
-  private final Series readings = new Series();
+  private final Samples readings;
   private final List<Fall> falls = new ArrayList<>();
   private final List<Caveat> caveats = new ArrayList<>();
   private final QuantityRange range;
   private final String expected;
   private final Scaling scaling;
-  private double step = Double.POSITIVE_INFINITY;
-  private double previous = Double.NaN;
-  private Optional<CsvRow> previousRow = Optional.empty();
 
-  ChannelColumn(Channel channel, Column column, NumberReader numbers, ProblemLog log) {
+  /** Power of ten of the finest digit written. */
+  private int finestPlace = Integer.MAX_VALUE;
+
+  private double previous = Double.NaN;
+  private CsvRow previousRow = NONE;
+
+  /**
+   * A channel's column.
+   *
+   * @param rows how many rows there may be, to make room for them
+   */
+  ChannelColumn(Channel channel, Column column, int rows, NumberReader numbers, ProblemLog log) {
     this.channel = channel;
+    this.readings = new Samples(rows);
     this.column = column;
     this.unit = Unit.ofSymbol(column.unit()).orElseThrow();
     this.range = ChannelRange.of(channel);
@@ -61,26 +72,35 @@ final class ChannelColumn {
     return row.isBlankAt(column.index());
   }
 
-  /** Reads the row's cell, if it is not blank; keeps the value if the row's time is known. */
-  void read(CsvRow row, OptionalDouble second) {
-    if (isBlankIn(row)) {
+  /**
+   * Reads the row's cell, if it is not blank; keeps the value if the row's time is known.
+   *
+   * @param second the row's time, s; NaN if it is not known
+   */
+  void read(CsvRow row, double second) {
+    if (isBlankIn(row) || !numbers.read(row, column, expected)) {
       return;
     }
-    Optional<CellNumber> number = numbers.read(row, column, expected);
-    if (number.isEmpty()) {
-      return;
-    }
-    double amount = scaling.amount(number.get().value());
+    double amount = scaling.amount(numbers.value());
     double value = unit.toBase(amount);
     if (!range.contains(value)) {
       tellRange(row, amount);
       return;
     }
-    compare(value, row);
-    step = Math.min(step, scaling.step(number.get().step()));
-    if (second.isPresent()) {
-      readings.add(second.getAsDouble(), value, row.line());
+    if (value < previous) {
+      fell(row);
     }
+    previous = value;
+    previousRow = row;
+    finestPlace = Math.min(finestPlace, numbers.lastPlace());
+    if (!Double.isNaN(second)) {
+      readings.add(second, value, row.line());
+    }
+  }
+
+  /** Half a unit of the finest digit written, in the base unit; something must have been read. */
+  private double halfStepInBase() {
+    return CellNumber.halfStepInBase(scaling.step(CellNumber.powerOfTen(finestPlace)), unit);
   }
 
   private void tellRange(CsvRow row, double amount) {
@@ -106,8 +126,8 @@ final class ChannelColumn {
     if (falls.isEmpty()) {
       return;
     }
-    double stepInBase = 2 * CellNumber.halfStepInBase(step, unit);
-    CounterResets counter = new CounterResets(seconds(), values(), stepInBase);
+    CounterResets counter =
+        new CounterResets(readings.seconds(), readings.values(), 2 * halfStepInBase());
     List<CounterResets.Reset> resets = counter.find();
     double[] carried = counter.carriedOn(resets);
     double all = carried.length == 0 ? 0 : carried[carried.length - 1] - carried[0];
@@ -137,28 +157,14 @@ final class ChannelColumn {
     return caveats;
   }
 
-  /** Times of the readings, s. */
-  double[] seconds() {
-    return readings.seconds();
-  }
-
-  /** Number of readings. */
-  int size() {
-    return readings.size();
-  }
-
-  /** Lines of the readings. */
-  int[] lines() {
-    return readings.lines();
+  /** The readings so far. */
+  Samples readings() {
+    return readings;
   }
 
   /** Number of the channel's cell in each row, from 1. */
   int columnNumber() {
     return column.number();
-  }
-
-  private double[] values() {
-    return readings.values();
   }
 
   private void tellFall(Fall fall, String remedy) {
@@ -219,17 +225,11 @@ final class ChannelColumn {
    * @param clockHalfStep half the clock's step, s
    */
   Trace trace(String file, OptionalDouble statedHalfStep, double clockHalfStep) {
-    return new Trace(
-        file,
-        seconds(),
-        values(),
-        readings.lines(),
-        statedHalfStep.orElse(CellNumber.halfStepInBase(step, unit)),
-        clockHalfStep);
+    return new Trace(file, readings, statedHalfStep.orElseGet(this::halfStepInBase), clockHalfStep);
   }
 
-  private void compare(double value, CsvRow row) {
-    if (value < previous && channel == Channel.SOC) {
+  private void fell(CsvRow row) {
+    if (channel == Channel.SOC) {
       log.add(
           ProblemCode.SOC_FALLS,
           row.line(),
@@ -237,11 +237,9 @@ final class ChannelColumn {
           fall(row),
           "a state of charge that does not fall during charging; the value is kept",
           "correct it, if it is a slip");
-    } else if (value < previous && isCounter()) {
+    } else if (isCounter()) {
       falls.add(new Fall(readings.size(), row.line(), fall(row)));
     }
-    previous = value;
-    previousRow = Optional.of(row);
   }
 
   private boolean isCounter() {
@@ -249,11 +247,10 @@ final class ChannelColumn {
   }
 
   private String fall(CsvRow row) {
-    CsvRow previous = previousRow.orElseThrow();
     return Quoted.of(cellIn(row))
         + " after "
-        + Quoted.of(cellIn(previous))
+        + Quoted.of(cellIn(previousRow))
         + " on line "
-        + previous.line();
+        + previousRow.line();
   }
 }

@@ -67,7 +67,9 @@ public final class Readings {
             .flatMap(
                 c ->
                     columns.find(c.columnName()).stream()
-                        .map(column -> new ChannelColumn(c, column, numbers, log)))
+                        .map(
+                            column ->
+                                new ChannelColumn(c, column, table.rows().size(), numbers, log)))
             .toList();
   }
 
@@ -144,14 +146,14 @@ public final class Readings {
     if (!noted && !hasTime(row) && channels.stream().allMatch(c -> c.isBlankIn(row))) {
       return;
     }
-    OptionalDouble second = time.isPresent() ? time.get().read(row) : OptionalDouble.empty();
+    double second = time.isPresent() ? time.get().read(row) : Double.NaN;
     for (int i = 0; i < channels.size(); i++) {
       channels.get(i).read(row, second);
     }
-    if (noted && second.isPresent()) {
+    if (noted && !Double.isNaN(second)) {
       String note = row.cell(noteColumn.get().index());
       RowRef place = new RowRef(table.file(), row.line());
-      notes.add(new Session.Note(second.getAsDouble(), note, place));
+      notes.add(new Session.Note(second, note, place));
     }
   }
 

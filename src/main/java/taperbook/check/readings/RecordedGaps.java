@@ -9,13 +9,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import taperbook.model.Caveat;
 import taperbook.model.RowRef;
+import taperbook.model.Samples;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
 
 /** Tells where a recording stops for much longer than it uses to, and where its clock jumps. */
 final class RecordedGaps {
-  private final double[] seconds;
-  private final int[] lines;
+  private final Samples times;
   private final int column;
   private final boolean localClock;
   private final Set<Integer> toldLines = new TreeSet<>();
@@ -23,9 +23,8 @@ final class RecordedGaps {
   private int dropouts;
   private double longestSeconds;
 
-  RecordedGaps(double[] seconds, int[] lines, int column, boolean localClock) {
-    this.seconds = seconds.clone();
-    this.lines = lines.clone();
+  RecordedGaps(Samples times, int column, boolean localClock) {
+    this.times = times;
     this.column = column;
     this.localClock = localClock;
   }
@@ -33,14 +32,15 @@ final class RecordedGaps {
   /** Tells the gaps of all rows, then those in which a channel alone has no readings. */
   List<Caveat> tell(String file, List<ChannelColumn> channels, ProblemLog log) {
     jump(file, log);
-    Rhythm rhythm = new Rhythm(seconds);
-    tell(rhythm, lines, column, "no row", log);
+    Rhythm rhythm = new Rhythm(times);
+    tell(rhythm, column, "no row", log);
     for (ChannelColumn channel : channels) {
       // A display that is written down when it changes has no rhythm of its own.
       // One that is written in all rows has their gaps, which are told.
-      if (channel.size() >= 0.9 * lines.length && channel.size() < lines.length) {
+      int size = channel.readings().size();
+      if (size >= 0.9 * times.size() && size < times.size()) {
         String what = "no reading of " + channel.channel().columnName();
-        tell(new Rhythm(channel.seconds()), channel.lines(), channel.columnNumber(), what, log);
+        tell(new Rhythm(channel.readings()), channel.columnNumber(), what, log);
       }
     }
     caveat(file, rhythm).ifPresent(caveats::add);
@@ -48,35 +48,36 @@ final class RecordedGaps {
   }
 
   private void jump(String file, ProblemLog log) {
-    int at = localClock ? HourJump.forth(seconds) : -1;
+    int at = localClock ? HourJump.forth(times.seconds()) : -1;
     if (at < 0) {
       return;
     }
-    toldLines.add(lines[at]);
+    int line = times.line(at);
+    toldLines.add(line);
     log.add(
         ProblemCode.CLOCK_JUMPS,
-        lines[at],
+        line,
         column,
-        "a time " + amount(seconds[at] - seconds[at - 1]) + " s after the one above",
+        "a time " + amount(times.second(at) - times.second(at - 1)) + " s after the one above",
         "no jump; clocks go forth an hour where daylight saving begins",
         "state the time zone in columns.csv, or write times with their offset from UTC");
     caveats.add(
         new Caveat(
             Caveat.Kind.CLOCK,
             "The clock jumps by an hour at "
-                + new RowRef(file, lines[at])
+                + new RowRef(file, line)
                 + ", as where daylight saving begins. If it does, all times across it are an hour"
                 + " too long."));
   }
 
-  private void tell(Rhythm rhythm, int[] at, int number, String what, ProblemLog log) {
+  private void tell(Rhythm rhythm, int number, String what, ProblemLog log) {
     for (int index : rhythm.dropouts()) {
-      if (toldLines.add(at[index])) {
+      if (toldLines.add(rhythm.line(index))) {
         dropouts++;
         longestSeconds = Math.max(longestSeconds, rhythm.gap(index));
         log.add(
             ProblemCode.DROPOUT,
-            at[index],
+            rhythm.line(index),
             number,
             what + " for " + amount(rhythm.gap(index)) + " s before this one",
             "one each " + amount(rhythm.usualSeconds().orElseThrow()) + " s, as elsewhere",

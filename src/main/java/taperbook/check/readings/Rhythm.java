@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import taperbook.model.Samples;
 
 /**
  * The rhythm of a recording: whether it has a usual interval, and where it stops for much longer.
@@ -14,13 +15,13 @@ final class Rhythm {
   private static final double USUAL_SHARE = 0.95;
   private static final double DROPOUT_FACTOR = 5;
 
-  private final double[] seconds;
+  private final Samples samples;
   private final OptionalDouble usualSeconds;
 
-  /** The rhythm of times that rise or stay, s. */
-  Rhythm(double[] seconds) {
-    this.seconds = seconds.clone();
-    this.usualSeconds = usual(seconds);
+  /** The rhythm of readings whose times rise or stay. */
+  Rhythm(Samples samples) {
+    this.samples = samples;
+    this.usualSeconds = usual();
   }
 
   /** The usual interval, s; none if times are few or none of them differ. */
@@ -31,7 +32,7 @@ final class Rhythm {
   /** Each index whose time comes much later than the one before. */
   List<Integer> dropouts() {
     List<Integer> found = new ArrayList<>();
-    for (int i = 1; usualSeconds.isPresent() && i < seconds.length; i++) {
+    for (int i = 1; usualSeconds.isPresent() && i < samples.size(); i++) {
       if (gap(i) > DROPOUT_FACTOR * usualSeconds.getAsDouble()) {
         found.add(i);
       }
@@ -41,16 +42,21 @@ final class Rhythm {
 
   /** Time between an index and the one before, s. */
   double gap(int index) {
-    return seconds[index] - seconds[index - 1];
+    return samples.second(index) - samples.second(index - 1);
   }
 
-  private static OptionalDouble usual(double[] seconds) {
-    if (seconds.length < FEWEST_TIMES) {
+  /** The line that the reading with an index stands on. */
+  int line(int index) {
+    return samples.line(index);
+  }
+
+  private OptionalDouble usual() {
+    if (samples.size() < FEWEST_TIMES) {
       return OptionalDouble.empty();
     }
-    double[] gaps = new double[seconds.length - 1];
+    double[] gaps = new double[samples.size() - 1];
     for (int i = 0; i < gaps.length; i++) {
-      gaps[i] = seconds[i + 1] - seconds[i];
+      gaps[i] = gap(i + 1);
     }
     Arrays.sort(gaps);
     double usual = gaps[(int) Math.ceil(USUAL_SHARE * gaps.length) - 1];

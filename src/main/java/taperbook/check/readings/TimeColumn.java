@@ -2,7 +2,6 @@ package taperbook.check.readings;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import taperbook.check.table.ClockReader;
 import taperbook.check.table.Column;
 import taperbook.check.table.ColumnSpec;
@@ -12,6 +11,7 @@ import taperbook.check.table.NumberReader;
 import taperbook.check.table.TimeReader;
 import taperbook.check.table.TimeReading;
 import taperbook.model.Interval;
+import taperbook.model.Samples;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
 import taperbook.problem.Quoted;
@@ -31,10 +31,12 @@ public final class TimeColumn {
   private double stepSeconds = Double.POSITIVE_INFINITY;
   private double firstSecond = Double.NaN;
   private double previousSecond = Double.NaN;
-  private Optional<CsvRow> previousRow = Optional.empty();
-  private final Series times = new Series();
+  private CsvRow previousRow;
+  private final Samples times;
 
-  private TimeColumn(Column column, TimeReader reader, ProblemLog log) {
+  private TimeColumn(CsvTable table, Column column, TimeReader reader, ProblemLog log) {
+    this.previousRow = table.header();
+    this.times = new Samples(table.rows().size());
     this.column = column;
     this.reader = reader;
     this.log = log;
@@ -64,18 +66,23 @@ public final class TimeColumn {
     Optional<TimeColumn> elapsed =
         columns
             .find(ELAPSED)
-            .map(c -> new TimeColumn(c, new ElapsedReader(c.unit(), c.scale(), numbers, log), log));
+            .map(
+                c ->
+                    new TimeColumn(
+                        table, c, new ElapsedReader(c.unit(), c.scale(), numbers, log), log));
     return elapsed.or(
         () ->
-            columns.find(CLOCK).map(c -> new TimeColumn(c, new ClockReader(c.clock(), log), log)));
+            columns
+                .find(CLOCK)
+                .map(c -> new TimeColumn(table, c, new ClockReader(c.clock(), log), log)));
   }
 
   boolean isBlankIn(CsvRow row) {
     return row.isBlankAt(column.index());
   }
 
-  /** The time of a row in seconds, if it has one that is understood. */
-  OptionalDouble read(CsvRow row) {
+  /** The time of a row, s; NaN after a problem, if it has none that is understood. */
+  double read(CsvRow row) {
     if (isBlankIn(row)) {
       log.add(
           ProblemCode.TIME_MISSING,
@@ -84,15 +91,15 @@ public final class TimeColumn {
           "readings without a time",
           "a time in each row that has a reading or a note",
           "write the time, or take the row away");
-      return OptionalDouble.empty();
+      return Double.NaN;
     }
     written++;
     Optional<TimeReading> time = reader.read(row, column);
     if (time.isEmpty()) {
-      return OptionalDouble.empty();
+      return Double.NaN;
     }
     follow(time.get(), row);
-    return OptionalDouble.of(time.get().seconds());
+    return time.get().seconds();
   }
 
   /** Number of rows that had a time written in them, understood or not. */
@@ -112,7 +119,7 @@ public final class TimeColumn {
 
   private void follow(TimeReading time, CsvRow row) {
     if (time.seconds() < previousSecond) {
-      previousRow.ifPresent(previous -> tellBack(time.seconds(), row, previous));
+      tellBack(time.seconds(), row);
     }
     if (Double.isNaN(firstSecond)) {
       firstSecond = time.seconds();
@@ -120,10 +127,10 @@ public final class TimeColumn {
     stepSeconds = Math.min(stepSeconds, time.stepSeconds());
     previousSecond = time.seconds();
     times.add(previousSecond, previousSecond, row.line());
-    previousRow = Optional.of(row);
+    previousRow = row;
   }
 
-  private void tellBack(double second, CsvRow row, CsvRow previous) {
+  private void tellBack(double second, CsvRow row) {
     boolean summerTimeEnds = reader.isLocal() && HourJump.back(previousSecond, second);
     log.add(
         ProblemCode.TIME_GOES_BACK,
@@ -131,9 +138,9 @@ public final class TimeColumn {
         column.number(),
         Quoted.of(column.cellIn(row))
             + " after "
-            + Quoted.of(column.cellIn(previous))
+            + Quoted.of(column.cellIn(previousRow))
             + " on line "
-            + previous.line(),
+            + previousRow.line(),
         summerTimeEnds
             ? "a time that is not before the one above; clocks go back an hour where daylight"
                 + " saving ends"
@@ -145,6 +152,6 @@ public final class TimeColumn {
 
   /** Where the recording as a whole stops for long or jumps; only after a check without errors. */
   RecordedGaps gaps() {
-    return new RecordedGaps(times.seconds(), times.lines(), column.number(), reader.isLocal());
+    return new RecordedGaps(times, column.number(), reader.isLocal());
   }
 }

@@ -11,6 +11,23 @@ public final class Label {
 
   /** Lower case, no spaces around, single spaces inside. */
   public static String of(String written) {
+    return isPlain(written) ? written : made(written);
+  }
+
+  /** True if a name has that form already, as most have. */
+  private static boolean isPlain(String written) {
+    boolean afterSpace = true;
+    for (int i = 0; i < written.length(); i++) {
+      char c = written.charAt(i);
+      if (!(c >= 'a' && c <= 'z') && (c != ' ' || afterSpace)) {
+        return false;
+      }
+      afterSpace = c == ' ';
+    }
+    return written.isEmpty() || !afterSpace;
+  }
+
+  private static String made(String written) {
     return SPACES.matcher(written).replaceAll(" ").strip().toLowerCase(Locale.ROOT);
   }
 }

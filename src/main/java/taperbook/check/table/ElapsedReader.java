@@ -63,11 +63,11 @@ public final class ElapsedReader implements TimeReader {
     if (plain.isEmpty() || column.dateIndex().isPresent()) {
       return TimeReader.super.read(row, column);
     }
-    Optional<CellNumber> number = numbers.read(row, column, expectedNumber);
-    if (number.isEmpty()) {
+    if (!numbers.read(row, column, expectedNumber)) {
       return Optional.empty();
     }
-    TimeReading time = time(plain.get(), number.get());
+    TimeReading time =
+        time(plain.get(), numbers.value(), CellNumber.powerOfTen(numbers.lastPlace()));
     if (RANGE.contains(time.seconds())) {
       return Optional.of(time);
     }
@@ -78,13 +78,12 @@ public final class ElapsedReader implements TimeReader {
   private Optional<TimeReading> readNumber(Unit in, String cell, int line, int column) {
     return numbers
         .read(cell, line, column, expectedNumber)
-        .map(n -> time(in, n))
+        .map(n -> time(in, n.value(), n.step()))
         .filter(t -> inRange(t, cell, line, column, expectedNumber));
   }
 
-  private TimeReading time(Unit in, CellNumber number) {
-    return new TimeReading(
-        in.toBase(scaling.amount(number.value())), in.toBase(scaling.step(number.step())));
+  private TimeReading time(Unit in, double value, double step) {
+    return new TimeReading(in.toBase(scaling.amount(value)), in.toBase(scaling.step(step)));
   }
 
   private Optional<TimeReading> readColons(Pattern form, String cell, int line, int column) {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import taperbook.check.cell.CellNumber;
-import taperbook.check.cell.PlainDecimal;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
 import taperbook.problem.Quoted;
@@ -37,6 +36,8 @@ public final class NumberReader {
   private final ProblemLog log;
   private final String ifNothing;
   private final String unitPlace;
+  private double value;
+  private int lastPlace;
   private String mark = "";
   private int markLine;
 
@@ -77,29 +78,46 @@ public final class NumberReader {
   }
 
   /**
+   * Reads the number in a cell of a row that is not blank, without making anything for each of
+   * thousands: {@link #value} and {@link #lastPlace} then tell it.
+   *
+   * @param expected what should stand there, such as {@code a number from 0 to 100 %}
+   * @return false after a problem
+   */
+  public boolean read(CsvRow row, Column column, String expected) {
+    int index = column.index();
+    double plain = row.number(index);
+    if (!Double.isNaN(plain) && pointAgrees(row.decimals(index), row.line())) {
+      value = plain;
+      lastPlace = -row.decimals(index);
+      return true;
+    }
+    Optional<CellNumber> number = read(row.cell(index), row.line(), column.number(), expected);
+    number.ifPresent(this::keep);
+    return number.isPresent();
+  }
+
+  /** Value of the number that was last read from a row. */
+  public double value() {
+    return value;
+  }
+
+  /** Power of ten of its last digit, see {@link CellNumber}. */
+  public int lastPlace() {
+    return lastPlace;
+  }
+
+  private void keep(CellNumber number) {
+    value = number.value();
+    lastPlace = number.lastPlace();
+  }
+
+  /**
    * The number in a cell that is not empty; a problem and none if there is no number.
    *
    * @param expected what should stand there, such as {@code a number from 0 to 100 %}
    */
   public Optional<CellNumber> read(String cell, int line, int column, String expected) {
-    Optional<CellNumber> plain = PlainDecimal.read(cell);
-    if (plain.isPresent() && agrees(plain.get().lastPlace() < 0 ? "." : "", line)) {
-      return plain;
-    }
-    return readAny(cell, line, column, expected);
-  }
-
-  /** The number in a cell of a row that is not blank, read without a string of its own. */
-  public Optional<CellNumber> read(CsvRow row, Column column, String expected) {
-    int index = column.index();
-    Optional<CellNumber> plain = PlainDecimal.read(row.text(), row.begin(index), row.end(index));
-    if (plain.isPresent() && agrees(plain.get().lastPlace() < 0 ? "." : "", row.line())) {
-      return plain;
-    }
-    return readAny(row.cell(index), row.line(), column.number(), expected);
-  }
-
-  private Optional<CellNumber> readAny(String cell, int line, int column, String expected) {
     String text = cell.replace('\u2212', '-');
     var match = NUMBER.matcher(text);
     boolean number = match.matches() && (match.end(2) > match.start(2) || isDigits(match.group(4)));
@@ -130,6 +148,11 @@ public final class NumberReader {
 
   private static boolean isDigits(String text) {
     return text != null && !text.isEmpty();
+  }
+
+  /** True if the point of a number with decimals, or none, agrees with the numbers before. */
+  private boolean pointAgrees(int decimals, int line) {
+    return decimals == 0 || agrees(".", line);
   }
 
   private boolean agrees(String usedMark, int line) {

@@ -1,6 +1,5 @@
 package taperbook.measure.charging;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import taperbook.measure.curve.NearPeak;
@@ -108,11 +107,7 @@ record Hold(Estimate from, Estimate to, Estimate duration, List<RowRef> rows) {
     }
 
     List<RowRef> rows(Trace power) {
-      List<RowRef> rows = new ArrayList<>();
-      for (int i = first; i <= last; i++) {
-        rows.add(power.row(i));
-      }
-      return rows;
+      return power.rows(first, last);
     }
   }
 }

@@ -1,9 +1,7 @@
 package taperbook.measure.charging;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Channel;
 import taperbook.model.Estimate;
@@ -36,6 +34,9 @@ public record Plateau(Recording recording, double from, double to) {
    */
   public record Level(Estimate estimate, double halfStep, List<RowRef> rows) {}
 
+  /** Neighbouring readings, by index. */
+  private record Inside(int first, int last) {}
+
   /** The longest hold of the power, if it is long enough. */
   public static Optional<Plateau> of(Recording recording) {
     return recording
@@ -61,37 +62,44 @@ public record Plateau(Recording recording, double from, double to) {
     if (trace.isEmpty()) {
       return Optional.empty();
     }
-    int[] inside = inside(trace.get());
-    if (inside.length == 0) {
-      return Optional.empty();
-    }
-    double half = trace.get().halfStep();
-    double sum = 0;
-    Interval bounds = Interval.around(trace.get().value(inside[0]), half);
-    List<RowRef> rows = new ArrayList<>();
-    for (int i : inside) {
-      sum += trace.get().value(i);
-      bounds = bounds.hull(Interval.around(trace.get().value(i), half));
-      rows.add(trace.get().row(i));
-    }
-    return Optional.of(new Level(new Estimate(sum / inside.length, bounds), half, rows));
+    return inside(trace.get()).map(inside -> level(trace.get(), inside));
   }
 
-  private int[] inside(Trace trace) {
-    return IntStream.range(0, trace.size())
-        .filter(i -> trace.second(i) >= from && trace.second(i) <= to)
-        .toArray();
+  private static Level level(Trace trace, Inside inside) {
+    double half = trace.halfStep();
+    double sum = 0;
+    double least = trace.value(inside.first());
+    double most = least;
+    for (int i = inside.first(); i <= inside.last(); i++) {
+      double value = trace.value(i);
+      sum += value;
+      least = Math.min(least, value);
+      most = Math.max(most, value);
+    }
+    int count = inside.last() - inside.first() + 1;
+    Estimate mean = new Estimate(sum / count, new Interval(least - half, most + half));
+    return new Level(mean, half, trace.rows(inside.first(), inside.last()));
+  }
+
+  /** The readings within the plateau, if there are any. */
+  private Optional<Inside> inside(Trace trace) {
+    int last = trace.indexAtOrBefore(to);
+    int first = last + 1;
+    while (first > 0 && trace.second(first - 1) >= from) {
+      first--;
+    }
+    return first <= last ? Optional.of(new Inside(first, last)) : Optional.empty();
   }
 
   /** By how much the voltage rises at the least from the first to the last reading, V. */
   Optional<Interval> risingVoltage() {
     Optional<Trace> voltage = recording.session().trace(Channel.VOLTAGE);
-    int[] inside = voltage.map(this::inside).orElse(new int[0]);
-    if (inside.length < 2) {
+    Optional<Inside> inside = voltage.flatMap(this::inside);
+    if (inside.isEmpty() || inside.get().first() == inside.get().last()) {
       return Optional.empty();
     }
-    double first = voltage.get().value(inside[0]);
-    double last = voltage.get().value(inside[inside.length - 1]);
+    double first = voltage.get().value(inside.get().first());
+    double last = voltage.get().value(inside.get().last());
     return last - first > 2 * voltage.get().halfStep()
         ? Optional.of(new Interval(first, last))
         : Optional.empty();

@@ -1,7 +1,6 @@
 package taperbook.measure.curve;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,13 +26,16 @@ public final class EnergyCounter implements EnergyOverTime {
     this.trace = trace;
     boolean anchored = trace.firstSecond() > 0;
     int extra = anchored ? 1 : 0;
-    this.seconds = new double[trace.size() + extra];
-    this.values = new double[trace.size() + extra];
-    for (int i = 0; i < trace.size(); i++) {
-      seconds[i + extra] = trace.second(i);
-      values[i + extra] = trace.value(i);
-    }
-    this.envelope = new Envelope(seconds, values, trace.halfStep(), trace.clockHalfStep());
+    this.seconds = behind(extra, trace.seconds());
+    this.values = behind(extra, trace.values());
+    this.envelope = new Envelope(seconds, values.clone(), trace.halfStep(), trace.clockHalfStep());
+  }
+
+  /** Numbers with some zeros before them. */
+  private static double[] behind(int zeros, double[] numbers) {
+    double[] all = zeros == 0 ? numbers : new double[zeros + numbers.length];
+    System.arraycopy(numbers, 0, all, zeros, numbers.length);
+    return all;
   }
 
   @Override
@@ -73,7 +75,7 @@ public final class EnergyCounter implements EnergyOverTime {
 
   @Override
   public double[] knots(double from, double to) {
-    return Arrays.stream(seconds).filter(t -> t > from && t < to).toArray();
+    return Knots.between(seconds, from, to);
   }
 
   @Override

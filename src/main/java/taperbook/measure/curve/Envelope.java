@@ -37,45 +37,40 @@ public final class Envelope {
 
   /** Bounds from the readings of a trace. */
   public Envelope(Trace trace) {
-    this(range(trace, true), range(trace, false), trace.halfStep(), trace.clockHalfStep());
+    this(trace.seconds(), trace.values(), trace.halfStep(), trace.clockHalfStep());
   }
 
   /**
    * Bounds from readings.
    *
-   * @param seconds times, never falling, s
-   * @param values readings
+   * @param seconds times, never falling, s; not copied, and must not change
+   * @param values readings; taken for this object's own use
    * @param halfStep half the display's step
    * @param clockHalfStep half the clock's step, s
    */
   Envelope(double[] seconds, double[] values, double halfStep, double clockHalfStep) {
     int n = seconds.length;
-    this.seconds = seconds.clone();
+    this.seconds = seconds;
     this.clockHalfStep = clockHalfStep;
     this.lows = new double[n];
-    this.highs = new double[n];
-    boundReadings(values, halfStep);
+    this.highs = values;
+    boundReadings(halfStep);
     this.slowest = new double[Math.max(0, n - 1)];
     this.fastest = new double[Math.max(0, n - 1)];
     boundRates();
   }
 
-  private static double[] range(Trace trace, boolean times) {
-    double[] all = new double[trace.size()];
-    Arrays.setAll(all, i -> times ? trace.second(i) : trace.value(i));
-    return all;
-  }
-
-  private void boundReadings(double[] values, double halfStep) {
-    int n = values.length;
+  /** Finds both bounds; the upper ones stand at first for the readings themselves. */
+  private void boundReadings(double halfStep) {
+    int n = highs.length;
     double low = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < n; i++) {
-      low = Math.max(low, values[i] - halfStep);
+      low = Math.max(low, highs[i] - halfStep);
       lows[i] = low;
     }
     double high = Double.POSITIVE_INFINITY;
     for (int i = n - 1; i >= 0; i--) {
-      high = Math.min(high, values[i] + halfStep);
+      high = Math.min(high, highs[i] + halfStep);
       highs[i] = high;
     }
     // A display that falls back by more than a step contradicts the rule: trust neither reading.
@@ -90,20 +85,25 @@ public final class Envelope {
 
   private void boundRates() {
     int gaps = slowest.length;
-    double[] slow = new double[gaps];
-    double[] fast = new double[gaps];
     for (int i = 0; i < gaps; i++) {
       double time = seconds[i + 1] - seconds[i];
       double most = time + 2 * clockHalfStep;
-      slow[i] = most > 0 ? Math.max(0, lows[i + 1] - highs[i]) / most : 0;
+      slowest[i] = most > 0 ? Math.max(0, lows[i + 1] - highs[i]) / most : 0;
       double least = time - 2 * clockHalfStep;
-      fast[i] = least > 0 ? (highs[i + 1] - lows[i]) / least : Double.POSITIVE_INFINITY;
+      fastest[i] = least > 0 ? (highs[i + 1] - lows[i]) / least : Double.POSITIVE_INFINITY;
     }
-    for (int i = 0; i < gaps; i++) {
-      int before = i > 0 ? i - 1 : i;
-      int after = i + 1 < gaps ? i + 1 : i;
-      slowest[i] = Math.min(slow[i], Math.min(slow[before], slow[after]));
-      fastest[i] = Math.max(fast[i], Math.max(fast[before], fast[after]));
+    spread(slowest, -1);
+    spread(fastest, 1);
+  }
+
+  /** Puts the greatest of each rate and its neighbours in its place; by -1 the least. */
+  private static void spread(double[] rates, int sign) {
+    double before = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < rates.length; i++) {
+      double own = sign * rates[i];
+      double after = i + 1 < rates.length ? sign * rates[i + 1] : own;
+      rates[i] = sign * Math.max(own, Math.max(before, after));
+      before = own;
     }
   }
 

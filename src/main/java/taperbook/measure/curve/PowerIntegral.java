@@ -1,6 +1,5 @@
 package taperbook.measure.curve;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -129,10 +128,7 @@ public final class PowerIntegral implements EnergyOverTime {
 
   @Override
   public double[] knots(double from, double to) {
-    return IntStream.range(0, power.size())
-        .mapToDouble(power::second)
-        .filter(t -> t > from && t < to)
-        .toArray();
+    return Knots.between(power.seconds(), from, to);
   }
 
   @Override
@@ -142,11 +138,7 @@ public final class PowerIntegral implements EnergyOverTime {
     if (last + 1 < power.size() && power.second(last) < to) {
       last++;
     }
-    List<RowRef> rows = new ArrayList<>();
-    for (int i = first; i <= last; i++) {
-      rows.add(power.row(i));
-    }
-    return rows;
+    return power.rows(first, last);
   }
 
   @Override

@@ -1,8 +1,7 @@
-package taperbook.check.cell;
+package taperbook.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +9,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plain decimals against {@code Double.parseDouble}, to the last bit. */
 final class PlainDecimalTest {
+  private final PlainDecimal decimal = new PlainDecimal();
+
+  /** The number if the whole text is one, else NaN. */
+  private double whole(String text) {
+    int end = decimal.read(text.toCharArray(), 0, text.length());
+    return end == text.length() ? decimal.value() : Double.NaN;
+  }
+
   @Test
   void gives_the_double_that_the_runtime_reads() {
     Random random = new Random(1);
@@ -24,12 +31,11 @@ final class PlainDecimalTest {
         text.append((char) ('0' + random.nextInt(10)));
       }
       String written = text.toString();
-      CellNumber read = PlainDecimal.read(written).orElseThrow();
-      assertThat(Double.doubleToLongBits(read.value()))
+      assertThat(Double.doubleToLongBits(whole(written)))
           .as(written)
           .isEqualTo(Double.doubleToLongBits(Double.parseDouble(written)));
       int dot = written.indexOf('.');
-      assertThat(read.lastPlace()).isEqualTo(dot < 0 ? 0 : dot + 1 - written.length());
+      assertThat(decimal.decimals()).isEqualTo(dot < 0 ? 0 : written.length() - dot - 1);
     }
   }
 
@@ -37,30 +43,43 @@ final class PlainDecimalTest {
   @ValueSource(
       strings = {
         "",
+        " ",
         "-",
+        "- 1",
         ".",
         "5.",
         ".5",
         "-.5",
         "1.2.3",
+        "1 2",
         "1,5",
         "1e3",
         "+1",
         "--1",
         "0x1",
         "NaN",
-        "1 ",
+        "1\t",
+        "1\u00a0",
         "\u0661",
         "1234567890123456",
         "123456789012345.6",
         "0.1234567890123456"
       })
   void leaves_everything_else_to_the_full_reader(String text) {
-    assertThat(PlainDecimal.read(text)).isEqualTo(Optional.empty());
+    assertThat(whole(text)).isNaN();
   }
 
   @Test
   void zero_keeps_its_sign() {
-    assertThat(1 / PlainDecimal.read("-0.0").orElseThrow().value()).isNegative();
+    assertThat(1 / whole("-0.0")).isNegative();
+  }
+
+  @Test
+  void spaces_around_a_number_belong_to_it_and_what_follows_does_not() {
+    char[] text = "x  -7.25 ;8".toCharArray();
+    assertThat(decimal.read(text, 1, text.length)).isEqualTo(9);
+    assertThat(decimal.value()).isEqualTo(-7.25);
+    assertThat(decimal.read(text, 10, 11)).isEqualTo(11);
+    assertThat(decimal.value()).isEqualTo(8);
   }
 }

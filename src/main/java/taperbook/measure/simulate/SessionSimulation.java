@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import taperbook.measure.montecarlo.Distribution;
+import taperbook.measure.montecarlo.MonteCarlo;
 import taperbook.model.CommonGround;
 import taperbook.model.Contribution;
 import taperbook.model.Estimate;

@@ -3,6 +3,7 @@ package taperbook.measure.simulate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import taperbook.measure.montecarlo.MonteCarlo;
 import taperbook.model.UncertaintySource;
 
 /** Draws a session by all sources at once, as far as the outputs ask for it. */

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import taperbook.measure.ReportMeasuring;
 import taperbook.measure.Sessions;
+import taperbook.measure.montecarlo.MonteCarlo;
 import taperbook.model.Channel;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;

@@ -1,4 +1,4 @@
-package taperbook.measure.simulate;
+package taperbook.measure.montecarlo;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package taperbook.measure.simulate;
+package taperbook.measure.montecarlo;
 
 /**
  * Summary of the distribution of one output.
@@ -15,7 +15,7 @@ package taperbook.measure.simulate;
  *     does not depend on chance and so tells when a run is stable
  * @param highQuantile upper end of that interval
  */
-record Distribution(
+public record Distribution(
     double mean,
     double standardUncertainty,
     double low,

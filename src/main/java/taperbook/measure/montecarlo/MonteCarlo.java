@@ -1,4 +1,4 @@
-package taperbook.measure.simulate;
+package taperbook.measure.montecarlo;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * <p>All outputs share their trials, so that they stay numbers of one drawn session; each leaves
  * when it is stable itself.
  */
-final class MonteCarlo {
+public final class MonteCarlo {
   /** Trials in a block: JCGM 101:2008, 7.9.4 b, for a coverage of 95 %. */
   static final int BLOCK = 10_000;
 
@@ -32,12 +32,12 @@ final class MonteCarlo {
    * @param coverage coverage of the intervals, between 0 and 1
    * @param mostBlocks blocks after which it stops whatever the tolerance, at least 2
    */
-  MonteCarlo(int digits, double coverage, int mostBlocks) {
+  public MonteCarlo(int digits, double coverage, int mostBlocks) {
     this(BLOCK, digits, coverage, mostBlocks);
   }
 
   /** A procedure whose blocks are smaller or larger than the guide's. */
-  MonteCarlo(int blockSize, int digits, double coverage, int mostBlocks) {
+  public MonteCarlo(int blockSize, int digits, double coverage, int mostBlocks) {
     this.blockSize = blockSize;
     this.digits = digits;
     this.coverage = coverage;
@@ -45,7 +45,7 @@ final class MonteCarlo {
   }
 
   /** One trial of some outputs. */
-  interface Trial {
+  public interface Trial {
     /**
      * Fills in the values of the outputs that are still open.
      *
@@ -62,10 +62,10 @@ final class MonteCarlo {
    * @param stable true if the tolerance was reached
    * @param distribution summary of the trials
    */
-  record Result(int trials, boolean stable, Distribution distribution) {}
+  public record Result(int trials, boolean stable, Distribution distribution) {}
 
   /** Runs trials until all outputs are stable, and gives the result of each. */
-  List<Result> run(Trial trial, int outputs) {
+  public List<Result> run(Trial trial, int outputs) {
     List<OutputRun> runs = Stream.generate(() -> new OutputRun(coverage)).limit(outputs).toList();
     int[] open = IntStream.range(0, outputs).toArray();
     for (int block = 0; block < mostBlocks && open.length > 0; block++) {

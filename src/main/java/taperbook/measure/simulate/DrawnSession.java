@@ -70,15 +70,19 @@ final class DrawnSession {
   }
 
   /**
-   * Draws some parts anew.
+   * Draws some parts anew, each from a stream of its own: a number's trials are the same whatever
+   * else is asked for.
    *
    * @return those of them that took a draw: all others are the same whenever they are drawn again
    *     by the same sources
    */
   int redraw(Draws draws, int parts) {
     int moved = 0;
+    int stream = 0;
     for (int part = SOC; part <= END; part *= 2) {
+      stream++;
       if ((parts & part) != 0) {
+        draws.turnTo(stream);
         long before = draws.state();
         drawPart(draws, part);
         moved |= draws.state() == before ? 0 : part;

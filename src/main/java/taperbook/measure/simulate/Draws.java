@@ -16,11 +16,22 @@ import taperbook.model.UncertaintySource;
 final class Draws {
   private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;
   private static final double STEP_OF_53_BITS = 0x1.0p-53;
+  private static final int STREAMS = 6;
 
   private final boolean[] active;
+
+  /** Where each stream but the current one stands. */
+  private final long[] states = new long[STREAMS];
+
+  private int stream;
   private long state;
 
   Draws(long seed, Set<UncertaintySource> active) {
+    this.state = seed;
+    for (int i = 1; i < STREAMS; i++) {
+      state += GOLDEN_GAMMA;
+      states[i] = mixed(state);
+    }
     this.state = seed;
     // An array, as a set would cost more than the draw.
     UncertaintySource[] all = UncertaintySource.values();
@@ -30,7 +41,19 @@ final class Draws {
     }
   }
 
-  /** Tells whether anything was drawn: differs after each draw. */
+  /**
+   * Goes on with another stream of numbers, so that what draws from one does not depend on how much
+   * was drawn from the others.
+   *
+   * @param wanted from 0, which is where it begins, to 5
+   */
+  void turnTo(int wanted) {
+    states[stream] = state;
+    stream = wanted;
+    state = states[wanted];
+  }
+
+  /** Tells whether anything was drawn from the stream: differs after each draw. */
   long state() {
     return state;
   }
@@ -57,9 +80,13 @@ final class Draws {
 
   private double next() {
     state += GOLDEN_GAMMA;
+    return (mixed(state) >>> 11) * STEP_OF_53_BITS;
+  }
+
+  private static long mixed(long state) {
     long z = state;
     z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
     z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
-    return ((z ^ (z >>> 31)) >>> 11) * STEP_OF_53_BITS;
+    return z ^ (z >>> 31);
   }
 }

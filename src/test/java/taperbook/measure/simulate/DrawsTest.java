@@ -23,4 +23,21 @@ final class DrawsTest {
       assertThat(draws.state()).isNotEqualTo(before);
     }
   }
+
+  @ParameterizedTest
+  @ValueSource(longs = {0, -1, 42})
+  void streams_are_those_of_a_SplittableRandom_each_and_leave_each_other_alone(long seed) {
+    SplittableRandom root = new SplittableRandom(seed);
+    SplittableRandom first = new SplittableRandom(root.nextLong());
+    SplittableRandom second = new SplittableRandom(root.nextLong());
+    Draws draws = new Draws(seed, EnumSet.of(UncertaintySource.CLOCK));
+    for (int i = 0; i < 100; i++) {
+      draws.turnTo(2);
+      assertThat(draws.share(UncertaintySource.CLOCK)).isEqualTo(second.nextDouble());
+      draws.turnTo(1);
+      for (int k = 0; k < i % 3; k++) {
+        assertThat(draws.share(UncertaintySource.CLOCK)).isEqualTo(first.nextDouble());
+      }
+    }
+  }
 }

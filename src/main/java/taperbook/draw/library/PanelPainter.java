@@ -16,13 +16,13 @@ import taperbook.words.Labels;
 
 /** One panel of small multiples: grid, curve, the ring at its peak, and its texts. */
 final class PanelPainter {
-  private final Brush brush;
+  private final PanelBrush brush;
   private final Plot plot;
   private final Panel panel;
   private final ChartStyle style;
   private final SmallType type;
 
-  PanelPainter(Brush brush, Plot plot, Panel panel) {
+  PanelPainter(PanelBrush brush, Plot plot, Panel panel) {
     this.brush = brush;
     this.plot = plot;
     this.panel = panel;
@@ -44,7 +44,7 @@ final class PanelPainter {
     int peak = panel.peakIndex();
     if (peak >= 0) {
       double radius = 0.75 * style.weights().markDot();
-      var ring = Brush.circle(peakX(peak), peakY(peak), radius);
+      var ring = PanelBrush.circle(peakX(peak), peakY(peak), radius);
       brush.fill(ring, Palette.PAPER);
       brush.stroke(ring, style.solid(1.4 * style.weights().mark()), Palette.ACCENT);
     }

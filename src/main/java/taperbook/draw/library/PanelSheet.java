@@ -35,7 +35,7 @@ record PanelSheet(
 
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
-    Brush brush = new Brush(g, style);
+    PanelBrush brush = new PanelBrush(g, style);
     List<TextRun> texts = new ArrayList<>();
     for (int i = 0; i < panels.size(); i++) {
       Plot plot = new Plot(plot(i, style), CHARGE, power);

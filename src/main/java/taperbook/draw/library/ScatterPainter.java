@@ -40,12 +40,12 @@ final class ScatterPainter {
           Callout.Side.ABOVE_LEFT,
           Callout.Side.BELOW_LEFT);
 
-  private final Brush brush;
+  private final PanelBrush brush;
   private final Plot plot;
   private final List<Dot> dots;
   private final ChartStyle style;
 
-  ScatterPainter(Brush brush, Plot plot, List<Dot> dots) {
+  ScatterPainter(PanelBrush brush, Plot plot, List<Dot> dots) {
     this.brush = brush;
     this.plot = plot;
     this.dots = dots;
@@ -97,7 +97,7 @@ final class ScatterPainter {
       placer.place(callout).ifPresent(placed -> label(placed, placer, labels, texts));
     }
     for (Dot dot : dots) {
-      Ellipse2D circle = Brush.circle(x(dot), y(dot), radius);
+      Ellipse2D circle = PanelBrush.circle(x(dot), y(dot), radius);
       brush.fill(circle, Palette.PAPER);
       brush.stroke(circle, style.solid(1.5 * style.weights().mark()), Palette.CURVE);
     }

@@ -49,7 +49,7 @@ record ScatterSheet(
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
     Plot plot = plot(style);
-    ScatterPainter painter = new ScatterPainter(new Brush(g, style), plot, dots);
+    ScatterPainter painter = new ScatterPainter(new PanelBrush(g, style), plot, dots);
     painter.grid();
     Optional<String> line = equal ? Optional.of(equality) : Optional.empty();
     List<TextRun> texts = new ArrayList<>(painter.marks(line));

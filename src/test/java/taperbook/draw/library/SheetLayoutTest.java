@@ -48,7 +48,8 @@ final class SheetLayoutTest {
       List<Dot> dots = dots(random, count);
       Plot plot = sheet(dots, true).plot(ChartStyle.print());
       Graphics2D g = image(ChartStyle.print()).createGraphics();
-      ScatterPainter painter = new ScatterPainter(new Brush(g, ChartStyle.print()), plot, dots);
+      ScatterPainter painter =
+          new ScatterPainter(new PanelBrush(g, ChartStyle.print()), plot, dots);
       assertThat(painter.labelled())
           .hasSize(count <= 40 ? 40 : Outermost.of(dots).size())
           .containsAll(Outermost.of(dots));

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import taperbook.draw.style.Contrast;
 import taperbook.draw.style.Ground;
 import taperbook.draw.style.Palette;
 
@@ -30,32 +31,33 @@ final class ContrastTest {
     "#56B4E9, 2.307"
   })
   void contrast_on_white_agrees_with_values_from_outside(String color, double expected) {
-    assertThat(contrast(Color.decode(color), Color.WHITE)).isCloseTo(expected, within(0.001));
+    assertThat(Contrast.between(Color.decode(color), Color.WHITE))
+        .isCloseTo(expected, within(0.001));
   }
 
   @Test
   void text_has_at_least_4_5_to_1_on_paper_and_on_the_tint_of_the_hold() {
     for (Color text : List.of(Palette.INK, Palette.GREY, Palette.ACCENT)) {
-      assertThat(contrast(text, Palette.PAPER)).isGreaterThanOrEqualTo(4.5);
+      assertThat(Contrast.between(text, Palette.PAPER)).isGreaterThanOrEqualTo(4.5);
     }
     for (Color text : List.of(Palette.INK, Palette.ACCENT)) {
-      assertThat(contrast(text, Palette.HOLD)).isGreaterThanOrEqualTo(4.5);
+      assertThat(Contrast.between(text, Palette.HOLD)).isGreaterThanOrEqualTo(4.5);
     }
   }
 
   @Test
   void lines_and_dots_have_at_least_3_to_1_on_paper_and_tints() {
     for (Color line : List.of(Palette.CURVE, Palette.GAP, Palette.ACCENT, Palette.GREY)) {
-      assertThat(contrast(line, Palette.PAPER)).isGreaterThanOrEqualTo(3);
-      assertThat(contrast(line, Palette.HOLD)).isGreaterThanOrEqualTo(3);
+      assertThat(Contrast.between(line, Palette.PAPER)).isGreaterThanOrEqualTo(3);
+      assertThat(Contrast.between(line, Palette.HOLD)).isGreaterThanOrEqualTo(3);
     }
-    assertThat(contrast(Palette.CURVE, Palette.BAND)).isGreaterThanOrEqualTo(3);
+    assertThat(Contrast.between(Palette.CURVE, Palette.BAND)).isGreaterThanOrEqualTo(3);
   }
 
   @Test
   void lines_of_sessions_have_at_least_3_to_1_on_paper() {
     for (Color session : Palette.SESSIONS) {
-      assertThat(contrast(session, Palette.PAPER)).isGreaterThanOrEqualTo(3);
+      assertThat(Contrast.between(session, Palette.PAPER)).isGreaterThanOrEqualTo(3);
     }
   }
 
@@ -77,28 +79,11 @@ final class ContrastTest {
   void over_a_film_texts_and_lines_have_their_contrast_against_their_own_outline() {
     Color outline = new Color(Halo.over(0, 255));
     for (Color text : List.of(Palette.INK, Palette.GREY, Palette.ACCENT, Palette.CURVE)) {
-      assertThat(contrast(Ground.CLEAR.of(text), outline)).isGreaterThanOrEqualTo(4.5);
+      assertThat(Contrast.between(Ground.CLEAR.of(text), outline)).isGreaterThanOrEqualTo(4.5);
     }
   }
 
   private static double onDark(Color mark, Color below) {
-    return contrast(Ground.DARK.of(mark), Ground.DARK.of(below));
-  }
-
-  private static double contrast(Color a, Color b) {
-    double lighter = Math.max(luminance(a), luminance(b));
-    double darker = Math.min(luminance(a), luminance(b));
-    return (lighter + 0.05) / (darker + 0.05);
-  }
-
-  private static double luminance(Color color) {
-    return 0.2126 * linear(color.getRed())
-        + 0.7152 * linear(color.getGreen())
-        + 0.0722 * linear(color.getBlue());
-  }
-
-  private static double linear(int eightBit) {
-    double share = eightBit / 255.0;
-    return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
+    return Contrast.between(Ground.DARK.of(mark), Ground.DARK.of(below));
   }
 }

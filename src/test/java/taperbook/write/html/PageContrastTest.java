@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import taperbook.draw.style.Contrast;
 
 /**
  * Every pair of text and ground in the style sheets against the contrast that WCAG 2.2 asks for.
@@ -34,13 +35,13 @@ final class PageContrastTest {
     Map<String, Color> colors = scheme(scheme);
     for (String text : TEXTS) {
       for (String ground : GROUNDS) {
-        assertThat(contrast(color(colors, text), color(colors, ground)))
+        assertThat(Contrast.between(color(colors, text), color(colors, ground)))
             .as("%s on %s, %s", text, ground, scheme)
             .isGreaterThanOrEqualTo(4.5);
       }
     }
     // The link that skips to the content is paper on petrol, and marks of focus are lines.
-    assertThat(contrast(color(colors, "orange"), color(colors, "paper"))).isGreaterThan(3);
+    assertThat(Contrast.between(color(colors, "orange"), color(colors, "paper"))).isGreaterThan(3);
   }
 
   @Test
@@ -51,7 +52,7 @@ final class PageContrastTest {
     int count = 0;
     while (found.find()) {
       for (String ground : List.of("#ffffff", "#f1f5f5")) {
-        assertThat(contrast(Color.decode(found.group(1)), Color.decode(ground)))
+        assertThat(Contrast.between(Color.decode(found.group(1)), Color.decode(ground)))
             .as("%s on %s", found.group(1), ground)
             .isGreaterThanOrEqualTo(4.5);
       }
@@ -96,22 +97,5 @@ final class PageContrastTest {
   private static Color color(Map<String, Color> colors, String name) {
     assertThat(colors).containsKey(name);
     return colors.getOrDefault(name, Color.GRAY);
-  }
-
-  private static double contrast(Color one, Color other) {
-    double a = luminance(one);
-    double b = luminance(other);
-    return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
-  }
-
-  private static double luminance(Color color) {
-    return 0.2126 * linear(color.getRed())
-        + 0.7152 * linear(color.getGreen())
-        + 0.0722 * linear(color.getBlue());
-  }
-
-  private static double linear(int part) {
-    double share = part / 255.0;
-    return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
   }
 }

@@ -7,15 +7,16 @@ import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import taperbook.draw.style.Brush;
 import taperbook.draw.style.ChartStyle;
 
 /** Paints shapes in the sizes of a style. */
-final class Brush {
-  private final Graphics2D g;
+final class PanelBrush {
+  private final Brush brush;
   private final ChartStyle style;
 
-  Brush(Graphics2D g, ChartStyle style) {
-    this.g = g;
+  PanelBrush(Graphics2D g, ChartStyle style) {
+    this.brush = new Brush(g, style.ground());
     this.style = style;
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
@@ -30,14 +31,11 @@ final class Brush {
   }
 
   void stroke(Shape shape, BasicStroke stroke, Color color) {
-    g.setColor(color);
-    g.setStroke(stroke);
-    g.draw(shape);
+    brush.stroke(shape, stroke, color);
   }
 
   void fill(Shape shape, Color color) {
-    g.setColor(color);
-    g.fill(shape);
+    brush.fill(shape, color);
   }
 
   static Ellipse2D circle(double x, double y, double radius) {

@@ -29,6 +29,7 @@ import taperbook.proof.Comparison;
 import taperbook.proof.Difference;
 import taperbook.proof.ReportPdfReader;
 import taperbook.read.CarriedFolder;
+import taperbook.write.pdf.QuietLibraries;
 
 /** Recomputes a report from the inputs that its PDF carries, and holds the two together. */
 public final class VerifyCommand {
@@ -45,6 +46,7 @@ public final class VerifyCommand {
       messages.stopped("verify needs the name of one PDF, as in: taperbook verify report.pdf");
       return ExitStatus.WRONG_USAGE;
     }
+    QuietLibraries.hush();
     String name = request.names().get(0);
     byte[] pdf = bytes(name);
     Checked<CarriedReport> carried = ReportPdfReader.read(name, pdf);

@@ -11,6 +11,7 @@ import taperbook.draw.chart.Chart;
 import taperbook.draw.paint.Painter;
 import taperbook.draw.style.ChartStyle;
 import taperbook.draw.style.TextRun;
+import taperbook.draw.style.Typeface;
 
 /**
  * A chart as SVG at print size: Batik writes the shapes, texts stay texts. Fit to stand alone and
@@ -51,6 +52,11 @@ final class SvgPicture {
         GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setPrecision(2);
+    // Else Batik would ask for the size of a font of the system, in every picture.
+    SVGGeneratorContext.GraphicContextDefaults defaults =
+        new SVGGeneratorContext.GraphicContextDefaults();
+    defaults.setFont(Typeface.font(false, style.type().label()));
+    context.setGraphicContextDefaults(defaults);
     SVGGraphics2D g = new SVGGraphics2D(context, false);
     g.setSVGCanvasSize(new Dimension(style.width(), style.height()));
     List<TextRun> texts = painting.paint(g, style);

@@ -26,7 +26,7 @@ import taperbook.draw.style.ChartStyle;
  * their texts as text. Other SVG, which only a template of one's own can hold, is left to Batik.
  */
 final class ChartDrawer implements SVGDrawer {
-  private static final String ID = "id";
+  private static final String CHART = "data-chart";
 
   private final Map<String, Painting> charts;
   private final List<FontFaceRule> fontRules = new ArrayList<>();
@@ -45,13 +45,13 @@ final class ChartDrawer implements SVGDrawer {
 
   /** The document that stands for a chart until it is drawn. */
   static String standIn(String name) {
-    return "<svg xmlns=\"http://www.w3.org/2000/svg\" " + ID + "=\"" + name + "\"/>";
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" " + CHART + "=\"" + name + "\"/>";
   }
 
   @Override
   public SVGImage buildSVGImage(
       Element svg, Box box, CssContext css, double width, double height, double dotsPerPixel) {
-    Painting painting = charts.get(svg.getAttribute(ID));
+    Painting painting = charts.get(svg.getAttribute(CHART));
     return painting == null
         ? others().buildSVGImage(svg, box, css, width, height, dotsPerPixel)
         : new Chart(painting, box, width, height, dotsPerPixel);

@@ -14,7 +14,7 @@ final class PdfMarkup {
     fonts(page);
     bookmarks(page);
     page.select("a[href]:not([title])").forEach(a -> a.attr("title", a.text()));
-    return new W3CDom().namespaceAware(false).fromJsoup(page);
+    return new W3CDom().fromJsoup(page);
   }
 
   private static void fonts(org.jsoup.nodes.Document page) {

@@ -69,7 +69,7 @@ final class ChannelColumn {
   }
 
   boolean isBlankIn(CsvRow row) {
-    return row.isBlankAt(column.index());
+    return column.isBlankIn(row);
   }
 
   /**
@@ -104,7 +104,7 @@ final class ChannelColumn {
   }
 
   private void tellRange(CsvRow row, double amount) {
-    String written = Quoted.of(cellIn(row));
+    String written = Quoted.of(column.cellIn(row));
     boolean own = column.scale().isNone();
     log.add(
         ProblemCode.CELL_OUT_OF_RANGE,
@@ -115,10 +115,6 @@ final class ChannelColumn {
         own
             ? "correct the value, or the unit in the column head"
             : "correct unit, factor or offset in columns.csv, or the value");
-  }
-
-  private String cellIn(CsvRow row) {
-    return row.cell(column.index());
   }
 
   /** Judges what can only be judged with all readings at hand: falls of an energy counter. */
@@ -234,23 +230,15 @@ final class ChannelColumn {
           ProblemCode.SOC_FALLS,
           row.line(),
           column.number(),
-          fall(row),
+          column.foundAfter(row, previousRow),
           "a state of charge that does not fall during charging; the value is kept",
           "correct it, if it is a slip");
     } else if (isCounter()) {
-      falls.add(new Fall(readings.size(), row.line(), fall(row)));
+      falls.add(new Fall(readings.size(), row.line(), column.foundAfter(row, previousRow)));
     }
   }
 
   private boolean isCounter() {
     return channel == Channel.ENERGY_ADDED || channel == Channel.STATION_ENERGY;
-  }
-
-  private String fall(CsvRow row) {
-    return Quoted.of(cellIn(row))
-        + " after "
-        + Quoted.of(cellIn(previousRow))
-        + " on line "
-        + previousRow.line();
   }
 }

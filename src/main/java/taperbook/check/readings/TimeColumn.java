@@ -78,7 +78,7 @@ public final class TimeColumn {
   }
 
   boolean isBlankIn(CsvRow row) {
-    return row.isBlankAt(column.index());
+    return column.isBlankIn(row);
   }
 
   /** The time of a row, s; NaN after a problem, if it has none that is understood. */
@@ -136,11 +136,7 @@ public final class TimeColumn {
         ProblemCode.TIME_GOES_BACK,
         row.line(),
         column.number(),
-        Quoted.of(column.cellIn(row))
-            + " after "
-            + Quoted.of(column.cellIn(previousRow))
-            + " on line "
-            + previousRow.line(),
+        column.foundAfter(row, previousRow),
         summerTimeEnds
             ? "a time that is not before the one above; clocks go back an hour where daylight"
                 + " saving ends"

@@ -3,6 +3,7 @@ package taperbook.check.table;
 import java.util.OptionalInt;
 import taperbook.check.cell.ClockForm;
 import taperbook.check.cell.Scale;
+import taperbook.problem.Quoted;
 import taperbook.read.CsvRow;
 
 /**
@@ -26,6 +27,20 @@ public record Column(
   public String cellIn(CsvRow row) {
     String own = row.cell(index);
     return own.isEmpty() || dateIndex.isEmpty() ? own : row.cell(dateIndex.getAsInt()) + " " + own;
+  }
+
+  /** Its cell in a row, and that in the row before, with its line, as problems tell of a fall. */
+  public String foundAfter(CsvRow row, CsvRow previous) {
+    return Quoted.of(cellIn(row))
+        + " after "
+        + Quoted.of(cellIn(previous))
+        + " on line "
+        + previous.line();
+  }
+
+  /** True if there is nothing in its cell. */
+  public boolean isBlankIn(CsvRow row) {
+    return row.isBlankAt(index);
   }
 
   /** Number of its cell from 1, as problems give it. */

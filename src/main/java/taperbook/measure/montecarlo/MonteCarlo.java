@@ -50,7 +50,7 @@ public final class MonteCarlo {
      * Fills in the values of the outputs that are still open.
      *
      * @param outputs a value for each output
-     * @param open places of those that are asked for; the same array throughout a block
+     * @param open places of those that are asked for
      */
     void run(double[] outputs, int[] open);
   }

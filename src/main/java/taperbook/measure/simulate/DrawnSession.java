@@ -1,5 +1,6 @@
 package taperbook.measure.simulate;
 
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import taperbook.measure.curve.NearPeak;
@@ -126,14 +127,18 @@ final class DrawnSession {
     }
   }
 
-  /** Forgets which parts were asked for. */
-  void forgetAsked() {
-    asked = 0;
-  }
-
-  /** The parts that were asked for since. */
-  int asked() {
-    return asked;
+  /**
+   * Works outputs out of the session as it is drawn. What each asks for shows when it is asked.
+   *
+   * @param values filled in with their values
+   * @param parts filled in with the parts that each asked for
+   */
+  void work(List<Outputs.Output> outputs, double[] values, int[] parts) {
+    for (int k = 0; k < values.length; k++) {
+      asked = 0;
+      values[k] = outputs.get(k).value().applyAsDouble(this);
+      parts[k] = asked;
+    }
   }
 
   Path soc() {

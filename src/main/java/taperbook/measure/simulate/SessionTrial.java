@@ -10,31 +10,34 @@ import taperbook.model.UncertaintySource;
 final class SessionTrial implements MonteCarlo.Trial {
   private final DrawnSession drawn;
   private final List<ToDoubleFunction<DrawnSession>> values;
-  private final Draws draws =
-      new Draws(SessionSimulation.SEED, EnumSet.allOf(UncertaintySource.class));
-  private int[] known = {};
-  private int parts;
+
+  /** The parts of the session that each output asks for. */
+  private final int[] asked;
+
+  private final Draws draws = draws();
 
   SessionTrial(DrawnSession drawn, List<Outputs.Output> outputs) {
     this.drawn = drawn;
     this.values = outputs.stream().map(Outputs.Output::value).toList();
+    this.asked = new int[outputs.size()];
+    // A session that is drawn only to see what is asked for.
+    drawn.draw(draws());
+    drawn.work(outputs, new double[asked.length], asked);
+  }
+
+  private static Draws draws() {
+    return new Draws(SessionSimulation.SEED, EnumSet.allOf(UncertaintySource.class));
   }
 
   @Override
   public void run(double[] outputs, int[] open) {
-    boolean begins = open != known;
-    if (begins) {
-      // What is asked for shows when it is asked: the first trial of a block draws everything.
-      known = open;
-      parts = DrawnSession.ALL;
-      drawn.forgetAsked();
+    int parts = 0;
+    for (int k : open) {
+      parts |= asked[k];
     }
     drawn.redraw(draws, parts);
     for (int k : open) {
       outputs[k] = values.get(k).applyAsDouble(drawn);
-    }
-    if (begins) {
-      parts = drawn.asked();
     }
   }
 }

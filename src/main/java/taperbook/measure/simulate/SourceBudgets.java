@@ -101,11 +101,7 @@ final class SourceBudgets {
    */
   private int firstTrial(Draws draws) {
     int moving = drawn.redraw(draws, DrawnSession.ALL);
-    for (int k = 0; k < values.length; k++) {
-      drawn.forgetAsked();
-      values[k] = outputs.get(k).value().applyAsDouble(drawn);
-      asked[k] = drawn.asked();
-    }
+    drawn.work(outputs, values, asked);
     return moving;
   }
 }

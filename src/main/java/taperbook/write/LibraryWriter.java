@@ -3,7 +3,6 @@ package taperbook.write;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import taperbook.draw.picture.Figure;
@@ -46,7 +45,7 @@ public final class LibraryWriter {
   private record Pages(String html, String print) {}
 
   private static Checked<Pages> pages(LibraryJob job) {
-    Set<String> charts = new LinkedHashSet<>(job.figures().stream().map(Figure::id).toList());
+    Set<String> charts = Figure.ids(job.figures());
     ArticleSource source = ArticleSource.of(job.result(), charts);
     Checked<List<ArticlePart>> article = new ArticleText(source, charts).parts();
     Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());

@@ -3,7 +3,6 @@ package taperbook.write;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -49,7 +48,7 @@ public final class ReportWriter {
   }
 
   private static Checked<Pages> pages(WriteJob job) {
-    Set<String> charts = new LinkedHashSet<>(job.figures().stream().map(Figure::id).toList());
+    Set<String> charts = Figure.ids(job.figures());
     Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());
     Checked<List<ArticlePart>> article = new ArticleText(job.result(), charts).parts();
     List<Problem> problems = new ArrayList<>(template.problems());

@@ -1,7 +1,10 @@
 package taperbook.draw.picture;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import taperbook.draw.chart.Chart;
 
 /**
@@ -66,6 +69,11 @@ public final class Figure {
         textAlternative,
         painting,
         rendition -> PngPicture.write(painting, rendition.style()));
+  }
+
+  /** Names of figures, in their order. */
+  public static Set<String> ids(List<Figure> figures) {
+    return figures.stream().map(Figure::id).collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */

@@ -15,13 +15,19 @@ import taperbook.model.UncertaintySource;
  * <p>State of charge is an integral of power, so its corners are always smooth; power's are not.
  */
 final class Bend {
-  private final double sharp;
+  private final double stretch;
   private final double stepping;
   private double at;
   private double value;
 
+  /**
+   * Bends.
+   *
+   * @param sharp share of the draws that goes through the corner, below 1
+   * @param stepping share of the draws that steps
+   */
   private Bend(double sharp, double stepping) {
-    this.sharp = sharp;
+    this.stretch = 1 / (1 - sharp);
     this.stepping = stepping;
   }
 
@@ -41,11 +47,11 @@ final class Bend {
    * @param draws the draws
    * @param time length of the gap, s, positive
    * @param rise change of the value over the gap
+   * @param rate the same by time
    * @param before rate in the gap before
    * @param after rate in the gap after
    */
-  void draw(Draws draws, double time, double rise, double before, double after) {
-    double rate = rise / time;
+  void draw(Draws draws, double time, double rise, double rate, double before, double after) {
     if (stepping > 0 && draws.share(UncertaintySource.BETWEEN_READINGS) < stepping) {
       at = time * draws.share(UncertaintySource.BETWEEN_READINGS);
       value = rise * draws.share(UncertaintySource.BETWEEN_READINGS);
@@ -55,16 +61,16 @@ final class Bend {
     boolean growing = before < rate && rate < after;
     if (falling || growing) {
       at = (rise - after * time) / (before - after);
-      double share = Math.min(1, draws.share(UncertaintySource.BETWEEN_READINGS) / (1 - sharp));
+      double share = least(1, draws.share(UncertaintySource.BETWEEN_READINGS) * stretch);
       value = rate * at + share * (before - rate) * at;
       return;
     }
     at = time * draws.share(UncertaintySource.BETWEEN_READINGS);
-    double slowest = Math.min(rate, Math.min(before, after));
-    double fastest = Math.max(rate, Math.max(before, after));
-    double low = Math.max(slowest * at, rise - fastest * (time - at));
-    double high = Math.min(fastest * at, rise - slowest * (time - at));
-    value = draws.between(UncertaintySource.BETWEEN_READINGS, low, Math.max(low, high));
+    double slowest = least(rate, least(before, after));
+    double fastest = most(rate, most(before, after));
+    double low = most(slowest * at, rise - fastest * (time - at));
+    double high = least(fastest * at, rise - slowest * (time - at));
+    value = draws.between(UncertaintySource.BETWEEN_READINGS, low, most(low, high));
   }
 
   /** Time of the bend since the start of the gap, s. */
@@ -75,5 +81,15 @@ final class Bend {
   /** Value at the bend above that at the start of the gap. */
   double value() {
     return value;
+  }
+
+  // Math.min and Math.max look at signs of zeros, which costs more than all else here.
+
+  private static double least(double one, double other) {
+    return one < other ? one : other;
+  }
+
+  private static double most(double one, double other) {
+    return one > other ? one : other;
   }
 }

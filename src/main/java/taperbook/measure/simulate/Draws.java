@@ -78,15 +78,23 @@ final class Draws {
     return low + share(source) * (high - low);
   }
 
+  // In steps so small that the first compiler puts them in place of each call.
+
   private double next() {
     state += GOLDEN_GAMMA;
     return (mixed(state) >>> 11) * STEP_OF_53_BITS;
   }
 
   private static long mixed(long state) {
-    long z = state;
-    z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
-    z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
+    long z = twiceMixed(onceMixed(state));
     return z ^ (z >>> 31);
+  }
+
+  private static long onceMixed(long z) {
+    return (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
+  }
+
+  private static long twiceMixed(long z) {
+    return (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
   }
 }

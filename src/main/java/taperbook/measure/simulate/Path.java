@@ -28,9 +28,11 @@ final class Path {
 
   /** Adds a point; a time before the last one's is raised to it. */
   void add(double second, double value) {
-    seconds[size] = size > 0 ? Math.max(second, seconds[size - 1]) : second;
-    values[size] = value;
-    size++;
+    int i = size;
+    double before = i > 0 ? seconds[i - 1] : second;
+    seconds[i] = second > before ? second : before;
+    values[i] = value;
+    size = i + 1;
   }
 
   int size() {

@@ -78,13 +78,14 @@ final class PowerCourse {
     seconds[i] = seconds[i - 1] + time / 2;
     kilowatts[i] = kilowatts[i - 1] + rise / 2;
     if (time > 0 && draws.has(UncertaintySource.BETWEEN_READINGS)) {
-      double rate = rise / time;
-      double after = rate((i + 1) / 2, rate);
-      double before = rate(i < 3 ? -1 : (i - 3) / 2, 2 * rate - after);
+      int gap = i / 2;
+      double rate = known[gap] ? rise / time : rates[gap];
+      double after = rate(gap + 1, rate);
+      double before = rate(gap - 1, 2 * rate - after);
       if (i + 3 >= seconds.length) {
         after = 2 * rate - before;
       }
-      bend.draw(draws, time, rise, before, after);
+      bend.draw(draws, time, rise, rate, before, after);
       seconds[i] = seconds[i - 1] + bend.at();
       kilowatts[i] = kilowatts[i - 1] + bend.value();
     }

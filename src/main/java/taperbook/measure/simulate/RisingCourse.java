@@ -54,14 +54,18 @@ final class RisingCourse {
   /** Draws a course; the path is the same object each time, written anew. */
   Path draw(Draws draws, boolean habit) {
     int n = anchors.length;
+    double lastSecond = Double.NEGATIVE_INFINITY;
+    double lastValue = Double.NEGATIVE_INFINITY;
     for (int k = 0; k < n; k++) {
       Anchor anchor = anchors[k];
       double second =
           draws.between(UncertaintySource.BETWEEN_READINGS, anchor.earliest(), anchor.latest())
               + clockHalfStep * draws.symmetric(UncertaintySource.CLOCK);
       double value = value(anchor, draws, habit);
-      seconds[k] = k == 0 ? second : Math.max(second, seconds[k - 1]);
-      values[k] = k == 0 ? value : Math.max(value, values[k - 1]);
+      lastSecond = second > lastSecond ? second : lastSecond;
+      lastValue = value > lastValue ? value : lastValue;
+      seconds[k] = lastSecond;
+      values[k] = lastValue;
     }
     path.clear();
     boolean bends = draws.has(UncertaintySource.BETWEEN_READINGS);
@@ -93,13 +97,18 @@ final class RisingCourse {
     double time = seconds[k + 1] - seconds[k];
     double rise = values[k + 1] - values[k];
     double rate = rates[k];
-    double after = rate(k + 1, rate);
-    double before = rate(k - 1, Math.max(0, 2 * rate - after));
+    double after = isGap(k + 1) ? rates[k + 1] : rate;
+    double before = isGap(k - 1) ? rates[k - 1] : carriedOn(rate, after);
     if (k + 2 >= values.length) {
-      after = Math.max(0, 2 * rate - before);
+      after = carriedOn(rate, before);
     }
-    bend.draw(draws, time, rise, before, after);
+    bend.draw(draws, time, rise, rate, before, after);
     path.add(seconds[k] + bend.at(), values[k] + bend.value());
+  }
+
+  /** At an end the change of the rate is carried on; no course falls. */
+  private static double carriedOn(double rate, double other) {
+    return Math.max(0, 2 * rate - other);
   }
 
   private void setRates() {
@@ -108,14 +117,8 @@ final class RisingCourse {
     }
   }
 
-  /**
-   * Rate between anchors k and k + 1, or another where there is none: at the ends the change of the
-   * rate is carried on.
-   */
-  private double rate(int k, double other) {
-    if (k < 0 || k + 1 >= values.length || seconds[k + 1] <= seconds[k]) {
-      return other;
-    }
-    return rates[k];
+  /** True if there are anchors k and k + 1, and time between them. */
+  private boolean isGap(int k) {
+    return k >= 0 && k + 1 < values.length && seconds[k + 1] > seconds[k];
   }
 }

@@ -2,14 +2,13 @@ package taperbook.measure.simulate;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import taperbook.measure.montecarlo.MonteCarlo;
 import taperbook.model.UncertaintySource;
 
 /** Draws a session by all sources at once, as far as the outputs ask for it. */
 final class SessionTrial implements MonteCarlo.Trial {
   private final DrawnSession drawn;
-  private final List<ToDoubleFunction<DrawnSession>> values;
+  private final Outputs.Output[] worked;
 
   /** The parts of the session that each output asks for. */
   private final int[] asked;
@@ -18,7 +17,7 @@ final class SessionTrial implements MonteCarlo.Trial {
 
   SessionTrial(DrawnSession drawn, List<Outputs.Output> outputs) {
     this.drawn = drawn;
-    this.values = outputs.stream().map(Outputs.Output::value).toList();
+    this.worked = outputs.toArray(Outputs.Output[]::new);
     this.asked = new int[outputs.size()];
     // A session that is drawn only to see what is asked for.
     drawn.draw(draws());
@@ -37,7 +36,7 @@ final class SessionTrial implements MonteCarlo.Trial {
     }
     drawn.redraw(draws, parts);
     for (int k : open) {
-      outputs[k] = values.get(k).applyAsDouble(drawn);
+      outputs[k] = worked[k].value().applyAsDouble(drawn);
     }
   }
 }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -38,9 +39,17 @@ final class WebFonts {
 
   /** Rules for all fonts of a page. */
   static String rules(String page) {
-    Set<Integer> letters =
-        (page + ALWAYS).codePoints().boxed().collect(Collectors.toCollection(TreeSet::new));
+    Set<Integer> letters = lettersOf(page + ALWAYS);
     return FACES.stream().map(face -> rule(face, letters)).collect(Collectors.joining("\n"));
+  }
+
+  /** A page has a hundred letters a million times: a set of bits takes them in faster. */
+  private static Set<Integer> lettersOf(String text) {
+    BitSet letters = new BitSet();
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      letters.set(text.codePointAt(i));
+    }
+    return letters.stream().boxed().collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static String rule(Face face, Set<Integer> letters) {

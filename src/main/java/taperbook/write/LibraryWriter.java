@@ -15,7 +15,6 @@ import taperbook.problem.Problem;
 import taperbook.write.data.DataPackage;
 import taperbook.write.data.NumbersCsv;
 import taperbook.write.data.NumbersJson;
-import taperbook.write.html.HtmlPage;
 import taperbook.write.pdf.PdfAttachment;
 import taperbook.write.pdf.PdfHeading;
 import taperbook.write.pdf.PdfPage;
@@ -70,7 +69,7 @@ public final class LibraryWriter {
 
   private static ReportFiles files(LibraryJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
-    Pictures pictures = Pictures.begin(job.figures(), false);
+    Beside beside = Beside.begin(job.figures(), false, pages.html());
     List<PdfAttachment> attachments = new ArrayList<>();
     if (job.result().isLarge()) {
       streamNumbers(job, files);
@@ -78,10 +77,9 @@ public final class LibraryWriter {
       job.attached().forEach(i -> attachments.add(new PdfAttachment(i.path(), i.bytes())));
       attachments.add(new PdfAttachment("numbers.json", numbers(job, files)));
     }
-    files.put("report.html", HtmlPage.bytes(pages.html()));
     files.put(
         "report.pdf", new PdfPage(job.figures()).bytes(pages.print(), heading(job), attachments));
-    pictures.addTo(files);
+    beside.addTo(files);
     return files;
   }
 

@@ -21,8 +21,6 @@ import taperbook.write.text.RestrictedTemplates;
  */
 public final class Rehearsal {
   private static final AtomicBoolean HELD = new AtomicBoolean();
-  private static final int SECTIONS = 3;
-  private static final int ROWS = 12;
   private final CompletableFuture<Integer> held;
 
   private Rehearsal(CompletableFuture<Integer> held) {
@@ -72,12 +70,12 @@ public final class Rehearsal {
         "<section><h2>Part</h2><p class=\"small\">Some <em>words</em> and <strong>more</strong> of"
             + " them, 12 Wh/km.</p><table><thead><tr><th>Row</th><th>1</th><th>2</th><th>3</th></tr>"
             + "</thead><tbody>"
-            + row.repeat(ROWS)
+            + row
             + "</tbody></table><ul><li>One</li></ul></section>";
     return "<!DOCTYPE html><html lang=\"en\"><head><title>Rehearsal</title><style><#noparse>"
         + css
         + "</#noparse></style></head><body><h1 id=\"a\">Rehearsal</h1>"
-        + section.repeat(SECTIONS)
+        + section
         + "<figure><img src=\"figure:rehearsal.svg\" alt=\"Rehearsal\"/></figure></body></html>";
   }
 }

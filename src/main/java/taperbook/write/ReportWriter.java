@@ -17,7 +17,6 @@ import taperbook.write.data.DataPackage;
 import taperbook.write.data.NumbersCsv;
 import taperbook.write.data.NumbersJson;
 import taperbook.write.film.FilmScript;
-import taperbook.write.html.HtmlPage;
 import taperbook.write.pdf.PdfAttachment;
 import taperbook.write.pdf.PdfHeading;
 import taperbook.write.pdf.PdfPage;
@@ -63,11 +62,11 @@ public final class ReportWriter {
   /**
    * The texts that the templates give.
    *
-   * @param article what stands in them as the tester's account
+   * @param model what they print
    * @param templates the templates that gave them
    */
   private record Pages(
-      String html, String print, List<ArticlePart> article, RestrictedTemplates templates) {}
+      String html, String print, TemplateModel model, RestrictedTemplates templates) {}
 
   private static Checked<Pages> pages(WriteJob job, String name, List<ArticlePart> article) {
     TemplateModel model = new TemplateModel(job, article);
@@ -80,26 +79,26 @@ public final class ReportWriter {
     List<Problem> problems = texts.stream().flatMap(t -> t.problems().stream()).distinct().toList();
     List<String> values =
         texts.stream().map(t -> t.value().map(WholeUnits::kept).orElse("")).toList();
-    return Checked.of(new Pages(values.get(0), values.get(1), article, templates), problems);
+    return Checked.of(new Pages(values.get(0), values.get(1), model, templates), problems);
   }
 
   private static Checked<ReportFiles> files(WriteJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
-    Pictures pictures = Pictures.begin(job.figures(), job.result().plan().style().film());
+    boolean film = job.result().plan().style().film();
+    Beside beside = Beside.begin(job.figures(), film, pages.html());
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
     tables(job).forEach(files::put);
-    files.put("report.html", HtmlPage.bytes(pages.html()));
     List<PdfAttachment> attachments = attachments(job, json);
     PdfPage pdf = new PdfPage(job.figures());
     files.put("report.pdf", pdf.bytes(pages.print(), heading(job, ""), attachments));
-    Checked<String> methods = methods(job, pages, files.bytes("report.pdf"));
+    Checked<String> methods = methods(pages, files.bytes("report.pdf"));
     methods
         .value()
         .map(text -> pdf.bytes(text, heading(job, "Methods: "), List.of()))
         .ifPresent(bytes -> files.put("methods.pdf", bytes));
     files.put("film/script.md", new FilmScript(job.result(), job.made()).bytes());
-    pictures.addTo(files);
+    beside.addTo(files);
     return methods.then(text -> Checked.good(files));
   }
 
@@ -121,11 +120,11 @@ public final class ReportWriter {
   }
 
   /** The methods appendix, which names the report's PDF by its hash and so comes after it. */
-  private static Checked<String> methods(WriteJob job, Pages pages, byte[] pdf) {
+  private static Checked<String> methods(Pages pages, byte[] pdf) {
     String sha256 = new InputFile("report.pdf", pdf).sha256();
     return pages
         .templates()
-        .page(METHODS, new TemplateModel(job, pages.article()).methods(sha256))
+        .page(METHODS, pages.model().methods(sha256))
         .then(text -> Checked.good(WholeUnits.kept(text)));
   }
 

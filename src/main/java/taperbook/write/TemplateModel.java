@@ -16,9 +16,14 @@ final class TemplateModel {
   private final WriteJob job;
   private final List<ArticlePart> article;
 
+  /** What all pages print alike. */
+  private final Map<String, Object> common;
+
   TemplateModel(WriteJob job, List<ArticlePart> article) {
     this.job = job;
     this.article = article;
+    this.common =
+        new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());
   }
 
   /** For the page in a browser. */
@@ -43,8 +48,7 @@ final class TemplateModel {
   }
 
   private Map<String, Object> model(String medium, String css) {
-    Map<String, Object> model =
-        new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());
+    Map<String, Object> model = new LinkedHashMap<>(common);
     model.put("medium", medium);
     model.put("css", markup(css));
     Map<String, Object> figures = new LinkedHashMap<>();

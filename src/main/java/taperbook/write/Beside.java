@@ -1,0 +1,69 @@
+package taperbook.write;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Supplier;
+import taperbook.draw.picture.Figure;
+import taperbook.draw.picture.Rendition;
+import taperbook.write.html.HtmlPage;
+
+/**
+ * Files of a report that are made while its PDFs are laid out: pictures and the page for browsers.
+ * Each is made by itself from its own data, so that their order does not matter to any byte. No
+ * more at once than there are processors to spare, as a picture takes eight megabytes while it is
+ * painted.
+ */
+final class Beside {
+  private final Map<String, CompletableFuture<byte[]>> made = new LinkedHashMap<>();
+  private final ExecutorService makers =
+      Executors.newFixedThreadPool(
+          Math.max(1, Runtime.getRuntime().availableProcessors() - 1), Beside::maker);
+
+  private Beside() {}
+
+  /**
+   * Begins.
+   *
+   * @param figures what is painted
+   * @param film whether the renditions for a film are wanted too
+   * @param html what the template gave for browsers
+   */
+  static Beside begin(List<Figure> figures, boolean film, String html) {
+    Beside beside = new Beside();
+    for (Figure figure : figures) {
+      String stem = "figures/" + figure.id();
+      byte[] svg = (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8);
+      beside.made.put(stem + ".svg", CompletableFuture.completedFuture(svg));
+      beside.make(stem + ".png", figure::png);
+      if (film) {
+        for (Rendition rendition : List.of(Rendition.DARK, Rendition.CLEAR, Rendition.SMALL)) {
+          String path = "film/" + figure.id() + rendition.ending() + ".png";
+          beside.make(path, () -> figure.png(rendition));
+        }
+      }
+    }
+    beside.make("report.html", () -> HtmlPage.bytes(html));
+    beside.makers.shutdown();
+    return beside;
+  }
+
+  private static Thread maker(Runnable work) {
+    Thread thread = new Thread(work, "beside");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private void make(String path, Supplier<byte[]> file) {
+    made.put(path, CompletableFuture.supplyAsync(file, makers));
+  }
+
+  /** Waits for what is not made yet, and puts all of it with the other files. */
+  void addTo(ReportFiles files) {
+    made.forEach((path, file) -> files.put(path, file.join()));
+  }
+}

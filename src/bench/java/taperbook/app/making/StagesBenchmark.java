@@ -54,7 +54,6 @@ public class StagesBenchmark {
   private ReportResult result;
   private WriteJob job;
   private List<Figure> figures;
-  private List<Figure> figures;
   private String page;
 
   /** Carries out each stage once, so that the next has what it starts from. */
@@ -69,7 +68,6 @@ public class StagesBenchmark {
             .map(t -> workshop.project().rangeTest(t).value().orElseThrow())
             .toList();
     result = workshop.pipeline().measured(sources).value().orElseThrow();
-    figures = FigureSet.draw(result);
     job = workshop.pipeline().job(sources, result, List.of());
     figures = job.figures();
     ReportFiles files = new ReportWriter().write(job).value().orElseThrow();

@@ -1,20 +1,36 @@
 package taperbook.write;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
 
 /**
- * Keeps a value and its unit in one line where the unit has a stroke in it, at which browsers and
- * the PDF library would break: {@code 171 Wh/km} becomes {@code <span class="unit">…</span>}.
+ * Keeps a value and its unit in one line: a plain space between them, as labels and typed texts
+ * have it, becomes one that does not break. Where the unit has a stroke in it, at which browsers
+ * and the PDF library would break too, {@code 171 Wh/km} becomes {@code <span
+ * class="unit">…</span>}.
  */
 final class WholeUnits {
   private static final Pattern VALUE =
       Pattern.compile(
           "(?:[\u22120-9.,]+\u00a0)?\\b(?:k?Wh|km|mi|m)/(?:100\u00a0km|km|mi|h|s|kWh\\b|%)");
 
+  private static final Set<String> SYMBOLS =
+      Arrays.stream(Unit.values())
+          .map(Wording::name)
+          .filter(name -> !name.isEmpty() && name.indexOf('/') < 0)
+          .collect(Collectors.toUnmodifiableSet());
+
+  private static final int LONGEST_SYMBOL =
+      SYMBOLS.stream().mapToInt(String::length).max().orElse(0);
+
   /** Elements whose text is left as it is. */
-  private static final List<String> LEFT = List.of("style", "script", "title", "svg");
+  private static final List<String> LEFT = List.of("style", "script", "title", "svg", "pre");
 
   private final String page;
   private final StringBuilder out;
@@ -42,17 +58,50 @@ final class WholeUnits {
   private void text(int from, int to) {
     int stroke = page.indexOf('/', from);
     if (stroke < 0 || stroke >= to) {
-      out.append(page, from, to);
+      spaced(from, to);
       return;
     }
     Matcher values = VALUE.matcher(page).region(from, to).useTransparentBounds(true);
     int copied = from;
     while (values.find()) {
-      out.append(page, copied, values.start()).append("<span class=\"unit\">");
+      spaced(copied, values.start());
+      out.append("<span class=\"unit\">");
       out.append(page, values.start(), values.end()).append("</span>");
       copied = values.end();
     }
+    spaced(copied, to);
+  }
+
+  /** Copies text with a lasting space between each amount and its unit. */
+  private void spaced(int from, int to) {
+    int copied = from;
+    for (int at = page.indexOf(' ', from); at >= 0 && at < to; at = page.indexOf(' ', at + 1)) {
+      if (at > from && isDigit(page.charAt(at - 1)) && beginsSymbol(at + 1, to)) {
+        out.append(page, copied, at).append('\u00a0');
+        copied = at + 1;
+      }
+    }
     out.append(page, copied, to);
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  /** True if a unit stands there and the word ends with it. */
+  private boolean beginsSymbol(int from, int to) {
+    int end = from;
+    while (end < to && !endsWord(page.charAt(end))) {
+      end++;
+      if (end - from > LONGEST_SYMBOL) {
+        return false;
+      }
+    }
+    return SYMBOLS.contains(page.substring(from, end));
+  }
+
+  private static boolean endsWord(char c) {
+    return Character.isWhitespace(c) || ".,;:!?)&\u00a0".indexOf(c) >= 0;
   }
 
   /** Where a tag ends, with what is left as it is behind it. */

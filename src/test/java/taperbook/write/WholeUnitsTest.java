@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class WholeUnitsTest {
@@ -28,10 +29,31 @@ final class WholeUnitsTest {
         "<title>0.9\u00a0Wh/km</title>",
         "<style>a{content:'1\u00a0km/h'}</style>",
         "<svg><text>Wh/km</text></svg>",
+        "<svg><text>10 km</text></svg>",
+        "<pre>10 km</pre>",
         "<div aria-label=\"1 > 0, 5\u00a0Wh/km\">x</div>",
       })
   void leavesTheRestAlone(String page) {
     assertThat(WholeUnits.kept(page)).isEqualTo(page);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "from 10 % to 80 % it takes, from 10~% to 80~% it takes",
+    "'add 100 km, or 60 mi.', 'add 100~km, or 60~mi.'",
+    "(give or take 14 s), (give or take 14~s)",
+    "at 27 °C&nbsp;outside, at 27~°C&nbsp;outside",
+    "held 168 kW/battery 2 A, held 168 kW/battery 2~A",
+  })
+  void givesAnAmountALastingSpace(String typed, String kept) {
+    assertThat(WholeUnits.kept("<p title=\"5 km\">" + typed + "</p>"))
+        .isEqualTo("<p title=\"5 km\">" + kept.replace('~', '\u00a0') + "</p>");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2 sessions", "24 minutes", "lap 1 <b>%</b>", "6 modes, 7 km2", "3 a"})
+  void leavesOtherWordsBehindNumbersAlone(String text) {
+    assertThat(WholeUnits.kept(text)).isEqualTo(text);
   }
 
   @Test

@@ -53,20 +53,15 @@ final class LibraryTable {
     heads.put("end_soc", Labels.of("column.end_soc"));
     heads.put("peak_power", Labels.of("number.peak_power"));
     heads.put("peak_hold_time", Labels.of("column.peak_hold_time"));
-    heads.put(plan.windowTimeId(), whole(Labels.of("column.window_time", from, to)));
-    heads.put(plan.averagePowerId(), whole(Labels.of("number.average_power", from, to)));
+    heads.put(plan.windowTimeId(), Labels.of("column.window_time", from, to));
+    heads.put(plan.averagePowerId(), Labels.of("number.average_power", from, to));
     heads.put("energy_per_soc", Labels.of("number.energy_per_soc"));
     heads.put("driven_range_full", Labels.of("column.driven_range"));
     for (WantedDistance distance : plan.distances()) {
-      heads.put(
-          plan.timeToAddId(distance), whole(Labels.of("column.time_to_add", distance.words())));
+      heads.put(plan.timeToAddId(distance), Labels.of("column.time_to_add", distance.words()));
     }
     heads.put(LibraryPlan.BATTERY_TEMPERATURE, Labels.of("column.battery_temperature"));
     return heads;
-  }
-
-  private static String whole(String text) {
-    return text.replaceAll("(?<=[0-9]) (?=[%km])", "\u00a0");
   }
 
   /** The columns in parts that fit on paper, each as first and last index. */

@@ -25,7 +25,7 @@ final class Budgets {
       if (!largest.isEmpty()) {
         budgets.add(
             Map.of(
-                "label", NumberViews.whole(number.label()),
+                "label", number.label(),
                 "sources", largest.stream().map(Budgets::source).toList(),
                 "advice", largest.get(0).source().advice()));
       }

@@ -150,7 +150,7 @@ final class Comparison {
         rows.add(
             Map.of(
                 "label",
-                NumberViews.whole(first.get().label()),
+                first.get().label(),
                 "best",
                 best.orElse(-1),
                 "cells",

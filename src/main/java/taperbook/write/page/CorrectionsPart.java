@@ -72,7 +72,7 @@ final class CorrectionsPart {
 
   private String label(MovedNumber number) {
     String of = number.session().equals(mainSession) ? "" : " (" + number.session() + ")";
-    return NumberViews.whole(number.label())
+    return number.label()
         + (number.against().isEmpty() ? of : " (against " + number.against() + ")");
   }
 

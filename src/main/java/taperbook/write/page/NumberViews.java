@@ -34,7 +34,7 @@ final class NumberViews {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("id", number.id());
     view.put("anchor", anchor(number));
-    view.put("label", whole(number.label()));
+    view.put("label", number.label());
     view.put("present", true);
     view.put("measured", number.estimate().isPresent());
     view.put("value", wording.value(number));
@@ -98,11 +98,6 @@ final class NumberViews {
     view.put("rows", List.of());
     view.put("marks", List.of());
     return view;
-  }
-
-  /** Keeps the amounts in a label in one line. */
-  static String whole(String label) {
-    return label.replaceAll("(?<=[0-9]) (?=(?:%|km|mi)(?: |,|$))", "\u00a0");
   }
 
   private static String basis(Basis basis) {

@@ -29,7 +29,7 @@ final class SideBySide {
               rows.add(
                   Map.of(
                       "label",
-                      NumberViews.whole(number.label()),
+                      number.label(),
                       "cells",
                       result.sessions().stream().map(s -> views.view(s, id)).toList())));
     }

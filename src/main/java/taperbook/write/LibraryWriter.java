@@ -54,7 +54,7 @@ public final class LibraryWriter {
       return Checked.refused(problems);
     }
     LibraryModel model = new LibraryModel(job, article.value().get());
-    RestrictedTemplates templates = new RestrictedTemplates(job.templates().texts());
+    RestrictedTemplates templates = job.templates().pages();
     String name = template.value().get();
     Checked<String> html = templates.page(name, model.screen());
     Checked<String> print = templates.page(name, model.print());

@@ -16,8 +16,9 @@ import taperbook.write.pdf.PdfPage;
 import taperbook.write.text.RestrictedTemplates;
 
 /**
- * Draws and lays out a small page that nobody sees, on a second processor while a report is
- * measured: Java loads and compiles what the report will need. Nothing of it reaches the report.
+ * What can be done for a report on a second processor while it is measured: its templates are
+ * parsed, and a small page that nobody sees is drawn and laid out, for which Java loads and
+ * compiles what the report will need. Nothing of that page reaches the report.
  */
 public final class Rehearsal {
   private static final AtomicBoolean HELD = new AtomicBoolean();
@@ -27,18 +28,29 @@ public final class Rehearsal {
     this.held = held;
   }
 
-  /** Begins; at most once in a process, and only where there is a processor to spare. */
-  public static Rehearsal begin() {
+  /**
+   * Begins; at most once in a process, and only where there is a processor to spare.
+   *
+   * @param templates the templates of the report
+   * @param template the one that it names
+   */
+  public static Rehearsal begin(Templates templates, String template) {
     boolean useful = Runtime.getRuntime().availableProcessors() > 1 && !HELD.getAndSet(true);
     return new Rehearsal(
         useful
-            ? CompletableFuture.supplyAsync(Rehearsal::pageBytes)
+            ? CompletableFuture.supplyAsync(() -> held(templates, template))
             : CompletableFuture.completedFuture(0));
   }
 
   /** Waits for the end, so that no library is begun from two sides at once. */
   public void end() {
     held.join();
+  }
+
+  private static int held(Templates templates, String template) {
+    int bytes = pageBytes();
+    templates.prepare(template);
+    return bytes;
   }
 
   private static int pageBytes() {

@@ -70,7 +70,7 @@ public final class ReportWriter {
 
   private static Checked<Pages> pages(WriteJob job, String name, List<ArticlePart> article) {
     TemplateModel model = new TemplateModel(job, article);
-    RestrictedTemplates templates = new RestrictedTemplates(job.templates().texts());
+    RestrictedTemplates templates = job.templates().pages();
     List<Checked<String>> texts =
         List.of(
             templates.page(name, model.screen()),

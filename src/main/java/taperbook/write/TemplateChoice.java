@@ -9,25 +9,15 @@ import taperbook.problem.SourcePlace;
 
 /** Finds the template that a report names in its front matter. */
 final class TemplateChoice {
-  private static final String ENDING = ".ftlh";
-
-  /** What other templates import; no report can be made with them alone. */
-  private static final List<String> PARTS = List.of("parts.ftlh", "road.ftlh");
-
   private TemplateChoice() {}
 
   /** File name of the template, or the problem that there is none. */
   static Checked<String> of(Plan plan, Templates templates) {
     String asked = plan.style().template();
-    String name = asked.endsWith(ENDING) ? asked : asked + ENDING;
+    String name = Templates.fileName(asked);
     if (templates.texts().containsKey(name)) {
       return Checked.good(name);
     }
-    List<String> known =
-        templates.texts().keySet().stream()
-            .filter(n -> n.endsWith(ENDING) && !PARTS.contains(n))
-            .map(n -> n.substring(0, n.length() - ENDING.length()))
-            .toList();
     return Checked.refused(
         List.of(
             new Problem(
@@ -35,6 +25,9 @@ final class TemplateChoice {
                 SourcePlace.file(plan.article().file()),
                 "template \u201c" + asked + "\u201d",
                 "the name of a template",
-                "name one of " + String.join(", ", known) + ", or write templates/" + name)));
+                "name one of "
+                    + String.join(", ", templates.reportNames())
+                    + ", or write templates/"
+                    + name)));
   }
 }

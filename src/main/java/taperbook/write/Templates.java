@@ -6,9 +6,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import taperbook.model.Paper;
+import taperbook.write.text.RestrictedTemplates;
 
 /** The texts of templates and style sheets by file name, such as {@code report.ftlh}. */
 public final class Templates {
@@ -29,7 +34,13 @@ public final class Templates {
   /** The files of a recording sheet, which no report uses. */
   public static final List<String> SHEET = List.of("sheet.css", "sheet.ftlh");
 
+  private static final String ENDING = ".ftlh";
+
+  /** What other templates use: no report can be made with them alone. */
+  private static final Set<String> PARTS = Set.of("parts.ftlh", "road.ftlh", "methods.ftlh");
+
   private final SortedMap<String, String> texts;
+  private @Nullable RestrictedTemplates pages;
 
   private Templates(SortedMap<String, String> texts) {
     this.texts = texts;
@@ -67,6 +78,38 @@ public final class Templates {
   String print(Paper paper) {
     String common = texts.getOrDefault("print.css", "");
     return paper == Paper.A4 ? common : common + texts.getOrDefault(paper.word() + ".css", "");
+  }
+
+  /** The templates as pages are made with them, parsed once for all reports of a run. */
+  synchronized RestrictedTemplates pages() {
+    RestrictedTemplates made = pages;
+    if (made == null) {
+      made = new RestrictedTemplates(texts);
+      pages = made;
+    }
+    return made;
+  }
+
+  /** Parses what a report is made with, so that its pages need not wait for it. */
+  void prepare(String template) {
+    pages().prepare(fileName(template));
+    PARTS.forEach(pages()::prepare);
+  }
+
+  /** Names that a report may give as its template. */
+  public SortedSet<String> reportNames() {
+    SortedSet<String> names = new TreeSet<>();
+    for (String file : texts.keySet()) {
+      if (file.endsWith(ENDING) && !PARTS.contains(file)) {
+        names.add(file.substring(0, file.length() - ENDING.length()));
+      }
+    }
+    return names;
+  }
+
+  /** File name of a template that is named with or without its ending. */
+  static String fileName(String template) {
+    return template.endsWith(ENDING) ? template : template + ENDING;
   }
 
   /** All texts by file name. */

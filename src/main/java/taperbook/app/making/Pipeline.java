@@ -76,7 +76,8 @@ public final class Pipeline {
    */
   Checked<Made> make(ReportSources sources, Earlier earlier, Steps steps) {
     steps.begin(MEASURING, "measuring");
-    Rehearsal rehearsal = Rehearsal.begin();
+    Rehearsal rehearsal =
+        Rehearsal.begin(templates.withBuiltIn(), sources.plan().style().template());
     Checked<ReportResult> measured = measured(sources);
     rehearsal.end();
     return measured.then(

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import taperbook.model.InputFile;
@@ -27,17 +26,14 @@ public final class OwnTemplates {
   private static final String STYLE = ".css";
   private static final String SCRIPT = ".js";
 
-  /** Parts that other templates use; not templates of a report. */
-  private static final Set<String> NOT_REPORTS = Set.of("parts.ftlh", "road.ftlh", "methods.ftlh");
-
   private final List<InputFile> files;
   private final List<Problem> problems;
-  private final Templates builtIn;
+  private final Templates withBuiltIn;
 
   private OwnTemplates(List<InputFile> files, List<Problem> problems, Templates builtIn) {
     this.files = List.copyOf(files);
     this.problems = List.copyOf(problems);
-    this.builtIn = builtIn;
+    this.withBuiltIn = builtIn.with(texts(files));
   }
 
   /**
@@ -110,7 +106,7 @@ public final class OwnTemplates {
   }
 
   public Templates withBuiltIn() {
-    return builtIn.with(texts(files));
+    return withBuiltIn;
   }
 
   private static Map<String, String> texts(Collection<InputFile> files) {
@@ -121,13 +117,7 @@ public final class OwnTemplates {
 
   /** Names that a report may give as its template. */
   public Set<String> names() {
-    Set<String> names = new TreeSet<>();
-    for (String file : withBuiltIn().texts().keySet()) {
-      if (file.endsWith(TEMPLATE) && !NOT_REPORTS.contains(file)) {
-        names.add(file.substring(0, file.length() - TEMPLATE.length()));
-      }
-    }
-    return names;
+    return withBuiltIn.reportNames();
   }
 
   private static String nameOf(InputFile file) {

@@ -73,6 +73,15 @@ public final class RestrictedTemplates {
     return configuration;
   }
 
+  /** Parses a template ahead of its page, which will tell what is wrong with it. */
+  public void prepare(String name) {
+    try {
+      BoundedRun.parsed(() -> configuration.getTemplate(name));
+    } catch (TemplateException | IOException e) {
+      // Not kept, so that the page meets it again.
+    }
+  }
+
   /**
    * The text that a template gives, or every problem met in it.
    *

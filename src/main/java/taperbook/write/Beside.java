@@ -10,6 +10,8 @@ import java.util.concurrent.Executors;
 import java.util.function.Supplier;
 import taperbook.draw.picture.Figure;
 import taperbook.draw.picture.Rendition;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
 import taperbook.write.html.HtmlPage;
 
 /**
@@ -24,21 +26,26 @@ final class Beside {
       Executors.newFixedThreadPool(
           Math.max(1, Runtime.getRuntime().availableProcessors() - 1), Beside::maker);
 
-  private Beside() {}
+  private final CompletableFuture<Checked<byte[]>> page;
+
+  private Beside(Supplier<Checked<String>> html) {
+    this.page =
+        CompletableFuture.supplyAsync(
+            () -> html.get().then(text -> Checked.good(HtmlPage.bytes(text))), makers);
+  }
 
   /**
    * Begins.
    *
    * @param figures what is painted
    * @param film whether the renditions for a film are wanted too
-   * @param html what the template gave for browsers
+   * @param html gives what the template makes for browsers
    */
-  static Beside begin(List<Figure> figures, boolean film, String html) {
-    Beside beside = new Beside();
+  static Beside begin(List<Figure> figures, boolean film, Supplier<Checked<String>> html) {
+    Beside beside = new Beside(html);
     for (Figure figure : figures) {
       String stem = "figures/" + figure.id();
-      byte[] svg = (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8);
-      beside.made.put(stem + ".svg", CompletableFuture.completedFuture(svg));
+      beside.make(stem + ".svg", () -> (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
       beside.make(stem + ".png", figure::png);
       if (film) {
         for (Rendition rendition : List.of(Rendition.DARK, Rendition.CLEAR, Rendition.SMALL)) {
@@ -47,7 +54,6 @@ final class Beside {
         }
       }
     }
-    beside.make("report.html", () -> HtmlPage.bytes(html));
     beside.makers.shutdown();
     return beside;
   }
@@ -62,8 +68,19 @@ final class Beside {
     made.put(path, CompletableFuture.supplyAsync(file, makers));
   }
 
+  /** Waits for the page for browsers; what is wrong with it. */
+  List<Problem> problems() {
+    return page.join().problems();
+  }
+
+  /** Begins nothing more. */
+  void stop() {
+    makers.shutdownNow();
+  }
+
   /** Waits for what is not made yet, and puts all of it with the other files. */
   void addTo(ReportFiles files) {
+    page.join().value().ifPresent(bytes -> files.put("report.html", bytes));
     made.forEach((path, file) -> files.put(path, file.join()));
   }
 }

@@ -1,16 +1,11 @@
 package taperbook.write;
 
-import freemarker.core.HTMLOutputFormat;
-import freemarker.template.TemplateModelException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.Base64;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.draw.picture.Figure;
 import taperbook.write.library.LibraryPage;
 import taperbook.write.text.ArticlePart;
 
@@ -44,16 +39,15 @@ final class LibraryModel {
         new LibraryPage(job.result())
             .map(medium.equals("pdf"), job.inputs(), job.made(), job.program());
     model.put("medium", medium);
-    model.put("css", markup(css));
-    model.put("script", markup(text(SCRIPT)));
+    model.put("css", Markup.of(css));
+    model.put("script", Markup.of(text(SCRIPT)));
     model.put("scriptHash", sha256(text(SCRIPT)));
     model.put("attached", !job.attached().isEmpty());
     model.put("mostAttached", LibraryJob.MOST_ATTACHED_BYTES / 1_000_000 + "\u00a0MB");
-    Map<String, Object> figures = new LinkedHashMap<>();
     boolean narrow = medium.equals("html") && job.figures().size() <= MOST_DRAWN_TWICE;
-    job.figures().forEach(f -> figures.put(f.id(), figure(f, narrow)));
+    Map<String, Object> figures = FigureView.all(job.figures(), narrow);
     List<String> shown = article.stream().map(ArticlePart::figure).toList();
-    model.put("article", parts(figures));
+    model.put("article", Markup.of(article, figures));
     model.put(
         "figures",
         job.figures().stream()
@@ -63,37 +57,8 @@ final class LibraryModel {
     return model;
   }
 
-  private List<Object> parts(Map<String, Object> figures) {
-    List<Object> parts = new ArrayList<>();
-    for (ArticlePart part : article) {
-      parts.add(
-          part.figure().isEmpty()
-              ? Map.of("html", markup(part.html()))
-              : Map.of("figure", figures.getOrDefault(part.figure(), Map.of())));
-    }
-    return parts;
-  }
-
   private String text(String name) {
     return job.templates().texts().getOrDefault(name, "").replace("\r\n", "\n");
-  }
-
-  private static Map<String, Object> figure(Figure figure, boolean narrow) {
-    return Map.of(
-        "id", figure.id(),
-        "title", figure.title(),
-        "caption", figure.caption(),
-        "alt", figure.textAlternative(),
-        "svg", markup(figure.svg()),
-        "narrow", markup(narrow ? figure.narrowSvg() : ""));
-  }
-
-  private static Object markup(String html) {
-    try {
-      return HTMLOutputFormat.INSTANCE.fromMarkup(html);
-    } catch (TemplateModelException e) {
-      throw new IllegalStateException("markup is taken as it is", e);
-    }
   }
 
   /**

@@ -69,7 +69,7 @@ public final class LibraryWriter {
 
   private static ReportFiles files(LibraryJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
-    Beside beside = Beside.begin(job.figures(), false, pages.html());
+    Beside beside = Beside.begin(job.figures(), false, () -> Checked.good(pages.html()));
     List<PdfAttachment> attachments = new ArrayList<>();
     if (job.result().isLarge()) {
       streamNumbers(job, files);

@@ -23,12 +23,9 @@ import taperbook.write.pdf.PdfPage;
 import taperbook.write.pdf.QuietLibraries;
 import taperbook.write.text.ArticlePart;
 import taperbook.write.text.ArticleText;
-import taperbook.write.text.RestrictedTemplates;
 
 /** Writes all files of one report. */
 public final class ReportWriter {
-  private static final String METHODS = "methods.ftlh";
-
   /**
    * The files of a report, or every problem met in its article and templates. The files that a
    * report has: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
@@ -38,15 +35,23 @@ public final class ReportWriter {
    */
   public Checked<ReportFiles> write(WriteJob job) {
     QuietLibraries.hush();
-    return pages(job).then(pages -> files(job, pages));
+    return texts(job).then(texts -> files(job, texts));
   }
 
   /** Every problem that {@link #write} would meet, without making the files. */
   public List<Problem> problems(WriteJob job) {
-    return pages(job).problems();
+    Checked<PageTexts> texts = texts(job);
+    List<Problem> problems = new ArrayList<>(texts.problems());
+    if (texts.value().isPresent()) {
+      PageTexts pages = texts.value().get();
+      problems.addAll(pages.screen().problems());
+      problems.addAll(pages.print().problems());
+      problems.addAll(pages.methods("").problems());
+    }
+    return problems.stream().distinct().toList();
   }
 
-  private static Checked<Pages> pages(WriteJob job) {
+  private static Checked<PageTexts> texts(WriteJob job) {
     Set<String> charts = Figure.ids(job.figures());
     Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());
     Checked<List<ArticlePart>> article = new ArticleText(job.result(), charts).parts();
@@ -56,50 +61,46 @@ public final class ReportWriter {
       return Checked.refused(problems);
     }
     String name = template.value().get();
-    return Checked.of(article.value().get(), problems).then(parts -> pages(job, name, parts));
+    return Checked.of(article.value().get(), problems)
+        .then(parts -> Checked.good(new PageTexts(job, name, parts)));
   }
 
-  /**
-   * The texts that the templates give.
-   *
-   * @param model what they print
-   * @param templates the templates that gave them
-   */
-  private record Pages(
-      String html, String print, TemplateModel model, RestrictedTemplates templates) {}
-
-  private static Checked<Pages> pages(WriteJob job, String name, List<ArticlePart> article) {
-    TemplateModel model = new TemplateModel(job, article);
-    RestrictedTemplates templates = job.templates().pages();
-    List<Checked<String>> texts =
-        List.of(
-            templates.page(name, model.screen()),
-            templates.page(name, model.print()),
-            templates.page(METHODS, model.methods("")));
-    List<Problem> problems = texts.stream().flatMap(t -> t.problems().stream()).distinct().toList();
-    List<String> values =
-        texts.stream().map(t -> t.value().map(WholeUnits::kept).orElse("")).toList();
-    return Checked.of(new Pages(values.get(0), values.get(1), model, templates), problems);
-  }
-
-  private static Checked<ReportFiles> files(WriteJob job, Pages pages) {
-    ReportFiles files = new ReportFiles();
+  private static Checked<ReportFiles> files(WriteJob job, PageTexts texts) {
     boolean film = job.result().plan().style().film();
-    Beside beside = Beside.begin(job.figures(), film, pages.html());
+    Beside beside = Beside.begin(job.figures(), film, texts::screen);
+    ReportFiles files = new ReportFiles();
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
     tables(job).forEach(files::put);
-    List<PdfAttachment> attachments = attachments(job, json);
-    PdfPage pdf = new PdfPage(job.figures());
-    files.put("report.pdf", pdf.bytes(pages.print(), heading(job, ""), attachments));
-    Checked<String> methods = methods(pages, files.bytes("report.pdf"));
+    files.put("film/script.md", new FilmScript(job.result(), job.made()).bytes());
+    Checked<String> print = texts.print();
+    Checked<String> methods =
+        print.value().isEmpty()
+            ? texts.methods("")
+            : pdfs(job, texts, print.value().get(), json, files);
+    List<Problem> problems = new ArrayList<>(beside.problems());
+    problems.addAll(print.problems());
+    problems.addAll(methods.problems());
+    Checked<ReportFiles> all = Checked.of(files, problems.stream().distinct().toList());
+    all.value().ifPresentOrElse(beside::addTo, beside::stop);
+    return all;
+  }
+
+  /**
+   * Lays out the report's PDF, and the methods appendix that names it by its hash and so comes
+   * after it.
+   */
+  private static Checked<String> pdfs(
+      WriteJob job, PageTexts texts, String print, byte[] json, ReportFiles files) {
+    PdfPage page = new PdfPage(job.figures());
+    byte[] report = page.bytes(print, heading(job, ""), attachments(job, json));
+    files.put("report.pdf", report);
+    Checked<String> methods = texts.methods(new InputFile("report.pdf", report).sha256());
     methods
         .value()
-        .map(text -> pdf.bytes(text, heading(job, "Methods: "), List.of()))
+        .map(text -> page.bytes(text, heading(job, "Methods: "), List.of()))
         .ifPresent(bytes -> files.put("methods.pdf", bytes));
-    files.put("film/script.md", new FilmScript(job.result(), job.made()).bytes());
-    beside.addTo(files);
-    return methods.then(text -> Checked.good(files));
+    return methods;
   }
 
   /** All CSV files, and what describes them. */
@@ -117,15 +118,6 @@ public final class ReportWriter {
     }
     files.putAll(described.files());
     return files;
-  }
-
-  /** The methods appendix, which names the report's PDF by its hash and so comes after it. */
-  private static Checked<String> methods(Pages pages, byte[] pdf) {
-    String sha256 = new InputFile("report.pdf", pdf).sha256();
-    return pages
-        .templates()
-        .page(METHODS, pages.model().methods(sha256))
-        .then(text -> Checked.good(WholeUnits.kept(text)));
   }
 
   /**

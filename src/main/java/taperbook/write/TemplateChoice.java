@@ -15,7 +15,7 @@ final class TemplateChoice {
   static Checked<String> of(Plan plan, Templates templates) {
     String asked = plan.style().template();
     String name = Templates.fileName(asked);
-    if (templates.texts().containsKey(name)) {
+    if (templates.reportNames().contains(Templates.stem(asked))) {
       return Checked.good(name);
     }
     return Checked.refused(

@@ -1,13 +1,9 @@
 package taperbook.write;
 
-import freemarker.core.HTMLOutputFormat;
-import freemarker.template.TemplateModelException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import taperbook.draw.FigureSet;
-import taperbook.draw.picture.Figure;
 import taperbook.write.page.PageModel;
 import taperbook.write.text.ArticlePart;
 
@@ -50,20 +46,10 @@ final class TemplateModel {
   private Map<String, Object> model(String medium, String css) {
     Map<String, Object> model = new LinkedHashMap<>(common);
     model.put("medium", medium);
-    model.put("css", markup(css));
-    Map<String, Object> figures = new LinkedHashMap<>();
-    // Paper has no narrow screen, and to draw is the dear part of a page.
-    boolean narrow = medium.equals("html");
-    job.figures().forEach(f -> figures.put(f.id(), figure(f, narrow)));
-    List<Object> parts = new ArrayList<>();
-    for (ArticlePart part : article) {
-      parts.add(
-          part.figure().isEmpty()
-              ? Map.of("html", markup(part.html()))
-              : Map.of("figure", figures.getOrDefault(part.figure(), Map.of())));
-    }
+    model.put("css", Markup.of(css));
+    Map<String, Object> figures = FigureView.all(job.figures(), medium.equals("html"));
     List<String> shown = article.stream().map(ArticlePart::figure).toList();
-    model.put("article", parts);
+    model.put("article", Markup.of(article, figures));
     model.put(
         "figures",
         job.figures().stream()
@@ -73,24 +59,5 @@ final class TemplateModel {
     figures.keySet().removeIf(id -> shown.contains(id) || !FigureSet.isOfRoad(id));
     model.put("roadFigures", figures);
     return model;
-  }
-
-  private static Map<String, Object> figure(Figure figure, boolean narrow) {
-    return Map.of(
-        "id", figure.id(),
-        "title", figure.title(),
-        "caption", figure.caption(),
-        "alt", figure.textAlternative(),
-        "svg", markup(figure.svg()),
-        "narrow", markup(narrow ? figure.narrowSvg() : ""),
-        "comparing", figure.comparing());
-  }
-
-  private static Object markup(String html) {
-    try {
-      return HTMLOutputFormat.INSTANCE.fromMarkup(html);
-    } catch (TemplateModelException e) {
-      throw new IllegalStateException("markup is taken as it is", e);
-    }
   }
 }

@@ -101,10 +101,16 @@ public final class Templates {
     SortedSet<String> names = new TreeSet<>();
     for (String file : texts.keySet()) {
       if (file.endsWith(ENDING) && !PARTS.contains(file)) {
-        names.add(file.substring(0, file.length() - ENDING.length()));
+        names.add(stem(file));
       }
     }
     return names;
+  }
+
+  /** Name without its ending of a template that is named with or without it. */
+  static String stem(String template) {
+    String name = fileName(template);
+    return name.substring(0, name.length() - ENDING.length());
   }
 
   /** File name of a template that is named with or without its ending. */

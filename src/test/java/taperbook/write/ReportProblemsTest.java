@@ -189,7 +189,7 @@ final class ReportProblemsTest {
             job.program());
     List<Problem> problems = new ReportWriter().write(wrong).problems();
     assertThat(problems).extracting(Problem::code).containsExactly(ProblemCode.NAME_UNKNOWN);
-    assertThat(problems.get(0).remedy()).contains("methods, report");
+    assertThat(problems.get(0).remedy()).contains("brief, library, report, or write");
   }
 
   @Test

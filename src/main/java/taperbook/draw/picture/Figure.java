@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import taperbook.draw.chart.Chart;
 
 /**
  * One figure of a report: a chart as SVG for pages and as PNG for film, with its words.
  *
- * <p>The PNG is painted when it is asked for: a check of a report needs the pages only.
+ * <p>Both are painted when they are asked for, the PNG each time: a check of a report needs pages
+ * only, and paper neither.
  */
 public final class Figure {
   private static final List<String> COMPARING = List.of("compare-", "difference-", "c-rate-");
@@ -20,7 +22,7 @@ public final class Figure {
   private final String caption;
   private final String textAlternative;
   private final Painting painting;
-  private final String svg;
+  private @Nullable String svg;
   private final Function<Rendition, byte[]> png;
 
   private Figure(
@@ -35,11 +37,10 @@ public final class Figure {
     this.caption = caption;
     this.textAlternative = textAlternative;
     this.painting = painting;
-    this.svg = SvgPicture.write(id, title, textAlternative, painting);
     this.png = png;
   }
 
-  /** Paints a draft: its SVG now, its PNG each time it is asked for. */
+  /** The figure of a draft. */
   public static Figure of(Draft draft) {
     Chart chart = draft.chart();
     return new Figure(
@@ -52,7 +53,7 @@ public final class Figure {
   }
 
   /**
-   * A figure of any picture: its SVG is painted now, its PNG each time it is asked for.
+   * A figure of any picture.
    *
    * @param id stem of its files
    * @param title title in words
@@ -105,8 +106,13 @@ public final class Figure {
    * The chart as SVG, 720 x 405 units, to stand alone or inside a page: no XML declaration, no
    * script, every id begins with {@link #id()}; title and description inside.
    */
-  public String svg() {
-    return svg;
+  public synchronized String svg() {
+    String painted = svg;
+    if (painted == null) {
+      painted = SvgPicture.write(id, title, textAlternative, painting);
+      svg = painted;
+    }
+    return painted;
   }
 
   /**

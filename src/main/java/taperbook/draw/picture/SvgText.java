@@ -1,9 +1,10 @@
 package taperbook.draw.picture;
 
 import java.awt.Color;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -13,6 +14,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
 import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.HexColor;
 import taperbook.draw.style.TextRun;
 
 /**
@@ -52,6 +54,7 @@ final class SvgText {
 
   private static final Set<String> ENDS = Set.of("x1", "y1", "x2", "y2");
 
+  private static final int DECIMALS = 2;
   private static final Pattern RGB = Pattern.compile("rgb\\((\\d+),(\\d+),(\\d+)\\)");
 
   private final StringBuilder out = new StringBuilder();
@@ -85,7 +88,7 @@ final class SvgText {
     out.append("<text x=\"").append(number(run.x())).append("\" y=\"");
     out.append(number(run.baseline())).append("\" font-size=\"");
     out.append(number(run.font().size())).append("\" fill=\"");
-    out.append(hex(run.font().color())).append('"');
+    out.append(HexColor.of(run.font().color())).append('"');
     if (run.font().bold()) {
       out.append(" font-weight=\"bold\"");
     }
@@ -211,20 +214,18 @@ final class SvgText {
     Matcher rgb = RGB.matcher(value);
     return rgb.replaceAll(
         m ->
-            hex(
+            HexColor.of(
                 new Color(
                     Integer.parseInt(m.group(1)),
                     Integer.parseInt(m.group(2)),
                     Integer.parseInt(m.group(3)))));
   }
 
-  private static String hex(Color color) {
-    return String.format(Locale.ROOT, "#%06x", color.getRGB() & 0xffffff);
-  }
-
   private static String number(double value) {
-    String text = String.format(Locale.ROOT, "%.2f", value);
-    return text.replaceFirst("\\.?0+$", "");
+    return BigDecimal.valueOf(value)
+        .setScale(DECIMALS, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private static String escaped(String text) {

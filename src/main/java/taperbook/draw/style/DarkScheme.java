@@ -3,7 +3,6 @@ package taperbook.draw.style;
 import java.awt.Color;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -33,18 +32,14 @@ public final class DarkScheme {
     colors.addAll(Palette.SESSIONS);
     String palette =
         colors.stream()
-            .map(c -> rule(around, hex(c), hex(Ground.DARK.of(c))))
+            .map(c -> rule(around, HexColor.of(c), HexColor.of(Ground.DARK.of(c))))
             .collect(Collectors.joining());
     // The generator of the SVG writes white by its name.
-    return palette + rule(around, "white", hex(Ground.DARK.color()));
+    return palette + rule(around, "white", HexColor.of(Ground.DARK.color()));
   }
 
   private static String rule(String around, String from, String to) {
     return (around + " [fill=\"" + from + "\"]{fill:" + to + "}")
         + (around + " [stroke=\"" + from + "\"]{stroke:" + to + "}");
-  }
-
-  private static String hex(Color color) {
-    return String.format(Locale.ROOT, "#%06x", color.getRGB() & 0xffffff);
   }
 }

@@ -1,0 +1,37 @@
+package taperbook.write;
+
+import freemarker.core.HTMLOutputFormat;
+import freemarker.template.TemplateModelException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import taperbook.write.text.ArticlePart;
+
+/** Markup of our own, which a template prints as it is. */
+final class Markup {
+  private Markup() {}
+
+  static Object of(String html) {
+    try {
+      return HTMLOutputFormat.INSTANCE.fromMarkup(html);
+    } catch (TemplateModelException e) {
+      throw new IllegalStateException("markup is taken as it is", e);
+    }
+  }
+
+  /**
+   * The parts of an article: text, or the chart that is shown there.
+   *
+   * @param figures the charts by name
+   */
+  static List<Object> of(List<ArticlePart> article, Map<String, Object> figures) {
+    List<Object> parts = new ArrayList<>();
+    for (ArticlePart part : article) {
+      parts.add(
+          part.figure().isEmpty()
+              ? Map.of("html", of(part.html()))
+              : Map.of("figure", figures.getOrDefault(part.figure(), Map.of())));
+    }
+    return parts;
+  }
+}

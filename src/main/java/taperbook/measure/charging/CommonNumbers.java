@@ -70,7 +70,7 @@ public final class CommonNumbers {
     Interval targets = share.get().bounds().plus(Interval.exactly(from));
     Optional<SocTime> end = SocTime.of(recording, target, targets);
     if (end.isEmpty()) {
-      ledger.withheld(entry, whyNotAdded(share.get(), from));
+      ledger.withheld(entry, recording.beyondTheEnd(recording.soc().orElseThrow()));
       return;
     }
     List<RowRef> rows = new ArrayList<>(start.get().rows());
@@ -82,15 +82,6 @@ public final class CommonNumbers {
             ? List.of(DistanceNumbers.pastTheEnd())
             : List.of();
     ledger.measured(entry, between(start.get(), end.get().second(), end.get().times()), rows, own);
-  }
-
-  private String whyNotAdded(Estimate share, int from) {
-    return "it takes "
-        + recording.wording().value(share, Unit.PERCENT)
-        + " more than "
-        + from
-        + " %, and "
-        + recording.whyNotReached(recording.soc().orElseThrow(), from + share.value());
   }
 
   private static Estimate between(SocTime start, double end, Interval ends) {

@@ -105,6 +105,13 @@ public record Recording(
         : "the session ended at " + percent(readings.lastValue(), readings);
   }
 
+  /** Why a distance is not reached: the same for all, so that they can be listed together. */
+  public String beyondTheEnd(Trace readings) {
+    return "the distance is reached only beyond the "
+        + percent(readings.lastValue(), readings)
+        + " that the session ended at";
+  }
+
   public String percent(double value, Trace readings) {
     return wording.reading(value, readings.halfStep(), Unit.PERCENT);
   }

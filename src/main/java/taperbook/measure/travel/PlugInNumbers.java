@@ -160,11 +160,6 @@ final class PlugInNumbers {
     if (soc.firstValue() > from || from + share.value() <= soc.lastValue()) {
       return SocTime.whyNot(recording, from);
     }
-    return "it takes "
-        + recording.wording().value(share, Unit.PERCENT)
-        + " more than "
-        + from
-        + " %, and the session ended at "
-        + recording.percent(soc.lastValue(), soc);
+    return recording.beyondTheEnd(soc);
   }
 }

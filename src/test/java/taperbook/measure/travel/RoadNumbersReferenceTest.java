@@ -197,7 +197,7 @@ final class RoadNumbersReferenceTest {
     assertThat(numbers.get("plug_in_10_50_km").withheld().orElseThrow().replace('\u00a0', ' '))
         .isEqualTo("the session began at 12 %");
     assertThat(numbers.get("plug_in_60_100_km").withheld().orElseThrow().replace('\u00a0', ' '))
-        .isEqualTo("it takes 25 % more than 60 %, and the session ended at 80 %");
+        .isEqualTo("the distance is reached only beyond the 80 % that the session ended at");
     assertThat(numbers.estimate("plug_in_20_200_km")).isPresent();
   }
 

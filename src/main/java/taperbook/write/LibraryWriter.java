@@ -22,7 +22,6 @@ import taperbook.write.pdf.QuietLibraries;
 import taperbook.write.text.ArticlePart;
 import taperbook.write.text.ArticleSource;
 import taperbook.write.text.ArticleText;
-import taperbook.write.text.RestrictedTemplates;
 
 /** Writes all files of one library. */
 public final class LibraryWriter {
@@ -54,17 +53,13 @@ public final class LibraryWriter {
       return Checked.refused(problems);
     }
     LibraryModel model = new LibraryModel(job, article.value().get());
-    RestrictedTemplates templates = job.templates().pages();
     String name = template.value().get();
-    Checked<String> html = templates.page(name, model.screen());
-    Checked<String> print = templates.page(name, model.print());
+    Checked<String> html = job.templates().page(name, model.screen());
+    Checked<String> print = job.templates().page(name, model.print());
     problems.addAll(html.problems());
     problems.addAll(print.problems());
-    return Checked.of(new Pages(kept(html), kept(print)), problems.stream().distinct().toList());
-  }
-
-  private static String kept(Checked<String> page) {
-    return page.value().map(WholeUnits::kept).orElse("");
+    Pages pages = new Pages(html.value().orElse(""), print.value().orElse(""));
+    return Checked.of(pages, problems.stream().distinct().toList());
   }
 
   private static ReportFiles files(LibraryJob job, Pages pages) {

@@ -60,9 +60,7 @@ public final class ReportWriter {
     if (template.value().isEmpty() || article.value().isEmpty()) {
       return Checked.refused(problems);
     }
-    String name = template.value().get();
-    return Checked.of(article.value().get(), problems)
-        .then(parts -> Checked.good(new PageTexts(job, name, parts)));
+    return Checked.of(new PageTexts(job, template.value().get(), article.value().get()), problems);
   }
 
   private static Checked<ReportFiles> files(WriteJob job, PageTexts texts) {

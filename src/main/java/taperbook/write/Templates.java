@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import taperbook.model.Paper;
+import taperbook.problem.Checked;
 import taperbook.write.text.RestrictedTemplates;
 
 /** The texts of templates and style sheets by file name, such as {@code report.ftlh}. */
@@ -34,10 +35,13 @@ public final class Templates {
   /** The files of a recording sheet, which no report uses. */
   public static final List<String> SHEET = List.of("sheet.css", "sheet.ftlh");
 
+  /** The template of the methods appendix. */
+  static final String METHODS = "methods.ftlh";
+
   private static final String ENDING = ".ftlh";
 
-  /** What other templates use: no report can be made with them alone. */
-  private static final Set<String> PARTS = Set.of("parts.ftlh", "road.ftlh", "methods.ftlh");
+  /** What other templates use, or every report has: none can be made with them alone. */
+  private static final Set<String> PARTS = Set.of("parts.ftlh", "road.ftlh", METHODS);
 
   private final SortedMap<String, String> texts;
   private @Nullable RestrictedTemplates pages;
@@ -80,8 +84,18 @@ public final class Templates {
     return paper == Paper.A4 ? common : common + texts.getOrDefault(paper.word() + ".css", "");
   }
 
+  /**
+   * The text that a template gives, amounts and units kept together, or every problem met in it.
+   *
+   * @param name file name of the template
+   * @param model what it may print
+   */
+  Checked<String> page(String name, Map<String, Object> model) {
+    return pages().page(name, model).then(text -> Checked.good(WholeUnits.kept(text)));
+  }
+
   /** The templates as pages are made with them, parsed once for all reports of a run. */
-  synchronized RestrictedTemplates pages() {
+  private synchronized RestrictedTemplates pages() {
     RestrictedTemplates made = pages;
     if (made == null) {
       made = new RestrictedTemplates(texts);

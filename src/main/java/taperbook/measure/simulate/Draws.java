@@ -29,10 +29,8 @@ final class Draws {
   Draws(long seed, Set<UncertaintySource> active) {
     this.state = seed;
     for (int i = 1; i < STREAMS; i++) {
-      state += GOLDEN_GAMMA;
-      states[i] = mixed(state);
+      states[i] = mixed(seed + i * GOLDEN_GAMMA);
     }
-    this.state = seed;
     // An array, as a set would cost more than the draw.
     UncertaintySource[] all = UncertaintySource.values();
     this.active = new boolean[all.length];

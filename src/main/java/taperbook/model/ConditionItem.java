@@ -104,6 +104,29 @@ public enum ConditionItem implements Item {
       ItemKind.word("film", "log", "by eye"),
       true,
       "What the readings were taken from: a film of the displays, a log, or displays read by eye."),
+  DISPLAY_ROUNDS(
+      "display rounds",
+      ItemKind.word("nearest", "down", "up", "not known"),
+      false,
+      "How the display of the state of charge rounds: to the nearest step, down (42 shows until 43"
+          + " is reached) or up. Where it is not known, intervals cover all three."),
+  ROWS_WRITTEN(
+      "rows written",
+      ItemKind.word("at changes", "at set times", "mixed", "not known"),
+      false,
+      "When the rows were written down: at the moment at which the displayed state of charge"
+          + " changed, at times that do not depend on the display, or some of each."),
+  POWER_MEASURED_AT(
+      "power measured at",
+      ItemKind.word("car", "station"),
+      false,
+      "Whose display the power was read from."),
+  ENERGY_COUNTED_AT(
+      "energy counted at",
+      ItemKind.word("battery", "inlet", "station"),
+      false,
+      "Where the energy added is counted: into the battery, at the car's inlet (with what heating"
+          + " and cooling take), or at the station (with the losses of the charge)."),
   REMARKS("remarks", ItemKind.text(), false, "Anything else that a reader should know.");
 
   private final String words;

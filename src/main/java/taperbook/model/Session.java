@@ -58,6 +58,23 @@ public record Session(
     return Optional.ofNullable(traces.get(channel));
   }
 
+  /** How the display of the state of charge rounds, as far as it is declared. */
+  public DisplayRounding displayRounding() {
+    return conditions
+        .text(ConditionItem.DISPLAY_ROUNDS)
+        .map(DisplayRounding::ofWords)
+        .orElse(DisplayRounding.NOT_KNOWN);
+  }
+
+  /** When the rows were written down; a log's rows are written at set times. */
+  public RowsWritten rowsWritten() {
+    boolean log = conditions.text(ConditionItem.READ_FROM).filter("log"::equals).isPresent();
+    return conditions
+        .text(ConditionItem.ROWS_WRITTEN)
+        .map(RowsWritten::ofWords)
+        .orElse(log ? RowsWritten.AT_SET_TIMES : RowsWritten.NOT_KNOWN);
+  }
+
   /** The car, as the conditions call it. */
   public String vehicle() {
     return conditions.text(ConditionItem.VEHICLE).orElse("unnamed vehicle");

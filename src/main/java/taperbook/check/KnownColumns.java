@@ -30,6 +30,9 @@ public final class KnownColumns {
           FactSheet.ITEM, "Name of the item.",
           FactSheet.VALUE, "Its value; empty if it is not known.",
           FactSheet.UNIT, "Unit of the value; empty if it has none.",
+          FactSheet.GIVE_OR_TAKE,
+              "What an amount may be off by, in its unit; half its last digit if this is empty, or"
+                  + " if there is no such column.",
           FactSheet.HOW_KNOWN,
               "How you know it: "
                   + String.join(

@@ -108,14 +108,14 @@ public enum ConditionItem implements Item {
       "display rounds",
       ItemKind.word("nearest", "down", "up", "not known"),
       false,
-      "How the display of the state of charge rounds: to the nearest step, down (42 shows until 43"
-          + " is reached) or up. Where it is not known, intervals cover all three."),
+      "How the state of charge rounds: down if 100 % shows only as charging ends, up if 0 % shows"
+          + " only when empty. If not known, intervals cover all three."),
   ROWS_WRITTEN(
       "rows written",
       ItemKind.word("at changes", "at set times", "mixed", "not known"),
       false,
-      "When the rows were written down: at the moment at which the displayed state of charge"
-          + " changed, at times that do not depend on the display, or some of each."),
+      "When the rows were written down: as the displayed state of charge changed (best), at times"
+          + " that do not depend on it, or some of each."),
   POWER_MEASURED_AT(
       "power measured at",
       ItemKind.word("car", "station"),
@@ -125,8 +125,19 @@ public enum ConditionItem implements Item {
       "energy counted at",
       ItemKind.word("battery", "inlet", "station"),
       false,
-      "Where the energy added is counted: into the battery, at the car's inlet (with what heating"
-          + " and cooling take), or at the station (with the losses of the charge)."),
+      "Where the energy added is counted: at the inlet it includes what heating takes, at the"
+          + " station all losses."),
+  HEATING_INCLUDED(
+      "heating included",
+      ItemKind.word("yes", "no"),
+      false,
+      "Whether the displayed power and energy include what heating or cooling the battery and the"
+          + " cabin takes."),
+  DISPLAY_LAG(
+      "display lag",
+      ItemKind.amount(Quantity.TIME),
+      false,
+      "How late the displays follow what happens."),
   REMARKS("remarks", ItemKind.text(), false, "Anything else that a reader should know.");
 
   private final String words;

@@ -39,8 +39,8 @@ public enum Method {
   /** A stated fact. */
   STATED_FACT(
       "As stated",
-      "What the tester states in the conditions of the session, give or take half a unit of the last"
-          + " digit written.",
+      "What the tester states in the conditions of the session, give or take what is written"
+          + " beside it, or else half a unit of the last digit.",
       "x as stated",
       List.of()),
   /** Length of the session. */
@@ -379,7 +379,8 @@ public enum Method {
       "Peak or average power divided by the usable energy of the battery as the tester states it,"
           + " or by the implied energy of a full charge where none is stated: the C-rate, so that"
           + " batteries of different sizes can be compared. Its interval takes those of power and"
-          + " energy at their worst; an energy that is stated is uncertain by its last digit only.",
+          + " energy at their worst; an energy that is stated is uncertain by its last digit, or by what the tester"
+          + " writes to give or take.",
       "P / E",
       List.of(NEAREST_STEP, STATED_ENERGY)),
   /** Time to add a distance from a given state of charge on. */

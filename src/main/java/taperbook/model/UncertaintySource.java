@@ -22,16 +22,15 @@ public enum UncertaintySource {
   /** Rounding of the energy counter. */
   ENERGY_DISPLAY(
       "rounding of the energy counter", "read an energy counter with finer steps at both ends"),
-  /** Last digits of distance and correction. */
+  /** Last digits of distance and correction, or what is written to give or take. */
   RANGE_DISTANCE(
-      "last digit of the distance and its correction",
-      "measure the distance with a second, finer instrument"),
+      "distance and its correction", "measure the distance with a second, finer instrument"),
   /** Rounding of the state of charge at both ends of the drive. */
   RANGE_SOC(
       "rounding of the state of charge at both ends of the drive",
       "drive from a full battery and further down, or note where the display changes"),
-  /** Last digit of the energy used on the drive. */
-  RANGE_ENERGY("last digit of the energy used on the drive", "read the energy used in finer steps");
+  /** Last digit of the energy used on the drive, or what is written to give or take. */
+  RANGE_ENERGY("energy used on the drive", "read the energy used in finer steps");
 
   private final String words;
   private final String advice;

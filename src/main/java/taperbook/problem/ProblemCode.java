@@ -36,10 +36,14 @@ public enum ProblemCode {
   VALUE_NOT_UNDERSTOOD(
       Severity.ERROR, "An item's value does not have the form that the item takes."),
   VALUE_OUT_OF_RANGE(Severity.ERROR, "An item's value lies outside what it can be."),
+  DIGITS_TOO_FEW(
+      Severity.ERROR, "An item's value has too few digits for what is computed from it."),
   UNIT_NOT_UNDERSTOOD(Severity.ERROR, "An item's unit is missing or not one that the item takes."),
   HOW_KNOWN_NOT_UNDERSTOOD(
       Severity.ERROR, "An item's how known cell is not one of the words it takes."),
-  KNOWN_CONTRADICTION(Severity.ERROR, "A value and the word unknown contradict each other."),
+  KNOWN_CONTRADICTION(
+      Severity.ERROR,
+      "A value, or what it is to give or take, and the word unknown contradict each other."),
   FACTS_CONTRADICT(Severity.ERROR, "Facts contradict each other."),
   FRONT_MATTER_BROKEN(Severity.ERROR, "The front matter of a report is not marked off."),
   KEY_UNKNOWN(Severity.ERROR, "A front matter key that is not known."),

@@ -44,6 +44,12 @@ final class BlankTest {
           "session fee",
           "currency",
           "read from",
+          "display rounds",
+          "rows written",
+          "power measured at",
+          "energy counted at",
+          "heating included",
+          "display lag",
           "remarks");
   private static final List<String> RANGE_TEST =
       List.of(
@@ -82,17 +88,22 @@ final class BlankTest {
           "kWh/100 km", "18", "Wh/mi", "290", "hPa", "990", "bar", "2.5", "psi", "36", "min", "20");
 
   private static final Map<String, String> BY_ITEM =
-      Map.of(
-          "date", "2026-03-14",
-          "station shared", "no",
-          "preconditioned", "yes",
-          "currency", "EUR",
-          "read from", "film",
-          "start soc", "90",
-          "route", "loop",
-          "rolling coefficient", "0.01",
-          "vehicle mass", "1600",
-          "body", "hatchback");
+      Map.ofEntries(
+          Map.entry("date", "2026-03-14"),
+          Map.entry("station shared", "no"),
+          Map.entry("preconditioned", "yes"),
+          Map.entry("currency", "EUR"),
+          Map.entry("read from", "film"),
+          Map.entry("display rounds", "down"),
+          Map.entry("rows written", "at changes"),
+          Map.entry("power measured at", "car"),
+          Map.entry("energy counted at", "battery"),
+          Map.entry("heating included", "no"),
+          Map.entry("start soc", "90"),
+          Map.entry("route", "loop"),
+          Map.entry("rolling coefficient", "0.01"),
+          Map.entry("vehicle mass", "1600"),
+          Map.entry("body", "hatchback"));
 
   private static final Map<String, String> PRICES =
       Map.of("price per kWh", "EUR/kWh", "price per minute", "EUR/min", "session fee", "EUR");
@@ -129,9 +140,10 @@ final class BlankTest {
     Workplace place = place();
     assertThat(place.run("blank", "session", "stop", "--units", units)).isEqualTo(ExitStatus.DONE);
     String conditions = place.text("sessions/stop/conditions.csv");
-    assertThat(conditions).startsWith("item,value,unit,how known\n");
+    assertThat(conditions).startsWith("item,value,unit,how known,give or take\n");
     assertThat(items(conditions)).isEqualTo(CONDITIONS);
-    assertThat(conditions).contains("odometer,," + units + ",\n");
+    assertThat(conditions).contains("odometer,," + units + ",,\n");
+    assertThat(conditions).contains("display rounds,,,unknown,\nrows written,,,unknown,\n");
 
     String readings = place.text("sessions/stop/readings.csv");
     assertThat(readings)

@@ -43,7 +43,7 @@ final class RangeTestCheckTest {
     "1.023,1,1.023,1.0225,1.0235",
     "2.3,%,1.023,1.0225,1.0235",
     "-20,%,0.8,0.795,0.805",
-    "0.8,1,0.8,0.75,0.85"
+    "0.80,1,0.8,0.795,0.805"
   })
   void correctionBecomesAFactor(String value, String unit, double factor, double low, double high) {
     Estimate correction =
@@ -53,6 +53,53 @@ final class RangeTestCheckTest {
     assertThat(correction.value()).isCloseTo(factor, within(1e-12));
     assertThat(correction.bounds().low()).isCloseTo(low, within(1e-12));
     assertThat(correction.bounds().high()).isCloseTo(high, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1,1,0.01,1,0.99,1.01",
+    "1,1,0,1,1,1",
+    "1.0,1,0.1,1,0.9,1.1",
+    "0.8,%,0.2,1.008,1.006,1.01",
+    "-19,%,2,0.81,0.8,0.83"
+  })
+  void correctionMayStateWhatToGiveOrTake(
+      String value, String unit, String half, double factor, double low, double high) {
+    Estimate correction =
+        withGiveOrTake("odometer correction," + value + "," + unit + ",measured," + half)
+            .amount(RangeItem.ODOMETER_CORRECTION)
+            .orElseThrow();
+    assertThat(correction.value()).isCloseTo(factor, within(1e-12));
+    assertThat(correction.bounds().low()).isCloseTo(low, within(1e-12));
+    assertThat(correction.bounds().high()).isCloseTo(high, within(1e-12));
+  }
+
+  /** One mile is 1.609344 km, so that 4 and 4.2 mi/kWh are 155.342798 and 147.945522 Wh/km. */
+  @Test
+  void giveOrTakeOfAReciprocalConsumptionTurnsAround() {
+    Estimate consumption =
+        withGiveOrTake("consumption displayed,4.1,mi/kWh,displayed,0.1")
+            .amount(RangeItem.CONSUMPTION_DISPLAYED)
+            .orElseThrow();
+    assertThat(consumption.bounds().low()).isCloseTo(147.945522, within(1e-6));
+    assertThat(consumption.bounds().high()).isCloseTo(155.342798, within(1e-6));
+  }
+
+  @Test
+  void windDirectionInWordsHasNothingToGiveOrTake() {
+    assertThat(
+            problems(
+                RANGE_TEST.replace("how known", "how known,give or take")
+                    + "wind direction to route,head,,,5\n"))
+        .containsExactly(
+            "t.csv:10:5: found \"5\"; expected an empty cell, as the value is no amount, for wind"
+                + " direction to route. To mend: empty the cell. [value-not-understood]");
+  }
+
+  private static Facts<RangeItem> withGiveOrTake(String row) {
+    return Given.good(
+            Given.rangeTest(RANGE_TEST.replace("how known", "how known,give or take") + row + "\n"))
+        .facts();
   }
 
   @Test
@@ -83,6 +130,18 @@ final class RangeTestCheckTest {
             + " odometer correction. To mend: correct the value, or its unit. [value-out-of-range]",
         "odometer correction,21,%,measured|2|\"21\"; expected an excess from -20 to 20 % for"
             + " odometer correction. To mend: correct the value, or its unit. [value-out-of-range]",
+        "odometer correction,1,1,measured|2|\"1\", which by its last digit is a factor from 0.5 to"
+            + " 1.5; expected a factor known to 2 % or better for odometer correction. To mend:"
+            + " write more digits, as in 1.00, or what it may be off by in a column \"give or"
+            + " take\". [digits-too-few]",
+        "odometer correction,1.0,1,measured|2|\"1.0\", which by its last digit is a factor from"
+            + " 0.95 to 1.05; expected a factor known to 2 % or better for odometer correction. To"
+            + " mend: write more digits, as in 1.00, or what it may be off by in a column \"give or"
+            + " take\". [digits-too-few]",
+        "odometer correction,1e1,%,measured|2|\"1e1\", which by its last digit is a factor from"
+            + " 1.05 to 1.15; expected a factor known to 2 % or better for odometer correction. To"
+            + " mend: write more digits, as in 1.00, or what it may be off by in a column \"give or"
+            + " take\". [digits-too-few]",
         "odometer correction,2,percent,measured|3|\"percent\"; expected one of the units 1, % for"
             + " odometer correction. To mend: write %. [unit-not-understood]",
         "distance,0,mi,displayed|2|\"0\"; expected a number above 0 and up to 1864.1 mi for"

@@ -89,7 +89,7 @@ public final class StartFiles {
     rows.add(String.join(",", KnownColumns.facts().stream().map(KnownColumn::name).toList()));
     for (Item item : items) {
       String howKnown = item.required() ? "" : HowKnown.UNKNOWN.words();
-      rows.add(String.join(",", item.words(), "", units.of(item), howKnown));
+      rows.add(String.join(",", item.words(), "", units.of(item), howKnown, ""));
     }
     return String.join(LINE_END, rows) + LINE_END;
   }

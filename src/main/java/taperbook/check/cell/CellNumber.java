@@ -21,7 +21,16 @@ public record CellNumber(double value, int lastPlace) {
 
   /** The value in base units, give or take half a unit of the last digit. */
   public Estimate toBase(Unit unit) {
-    double half = step() / 2;
+    return toBase(unit, step() / 2);
+  }
+
+  /**
+   * The value in base units.
+   *
+   * @param half what to give or take, in the unit; less than the value where the unit is a
+   *     reciprocal one
+   */
+  public Estimate toBase(Unit unit, double half) {
     Interval ends = Interval.between(unit.toBase(value - half), unit.toBase(value + half));
     return new Estimate(unit.toBase(value), ends);
   }

@@ -2,6 +2,8 @@ package taperbook.check.cell;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
 import taperbook.model.Unit;
 
 /**
@@ -23,6 +25,18 @@ public record QuantityRange(double low, double high, boolean lowExcluded) {
   /** True if the range holds the amount; NaN it never holds. */
   public boolean contains(double amount) {
     return (lowExcluded ? amount > low : amount >= low) && amount <= high;
+  }
+
+  /** True if only amounts above zero are in the range. */
+  public boolean isPositive() {
+    return low > 0 || (low == 0 && lowExcluded);
+  }
+
+  /** The part of an estimate's bounds that lies in the range; its value must. */
+  public Estimate clip(Estimate estimate) {
+    Interval bounds = estimate.bounds();
+    return new Estimate(
+        estimate.value(), new Interval(Math.max(low, bounds.low()), Math.min(high, bounds.high())));
   }
 
   /** The range in a unit, such as {@code from -76 to 248 degF}. */

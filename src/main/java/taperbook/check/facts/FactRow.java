@@ -3,6 +3,7 @@ package taperbook.check.facts;
 import taperbook.model.Item;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
 
 /**
  * A row of a facts file, with the item it states.
@@ -12,12 +13,19 @@ import taperbook.problem.ProblemLog;
  * @param value the value as written, trimmed
  * @param unit the unit as written, trimmed
  * @param howKnown how it is known, in plain form
- * @param numbers numbers of the cells of value, unit and how known, from 1
+ * @param giveOrTake what to give or take as written, trimmed; empty if nothing is
+ * @param numbers numbers of the cells of value, unit, how known and give or take, from 1
  */
 record FactRow(
-    Item item, int line, String value, String unit, String howKnown, CellNumbers numbers) {
-  /** Numbers of cells in their row, from 1. */
-  record CellNumbers(int value, int unit, int howKnown) {}
+    Item item,
+    int line,
+    String value,
+    String unit,
+    String howKnown,
+    String giveOrTake,
+    CellNumbers numbers) {
+  /** Numbers of cells in their row, from 1; 0 for a column that the file does not have. */
+  record CellNumbers(int value, int unit, int howKnown, int giveOrTake) {}
 
   void problemOfValue(
       ProblemLog log, ProblemCode code, String found, String expected, String remedy) {
@@ -34,7 +42,11 @@ record FactRow(
     log.add(code, line, numbers.howKnown(), found, forItem(expected), remedy);
   }
 
-  private String forItem(String expected) {
+  void problemOfGiveOrTake(ProblemLog log, ProblemCode code, String expected, String remedy) {
+    log.add(code, line, numbers.giveOrTake(), Quoted.of(giveOrTake), forItem(expected), remedy);
+  }
+
+  String forItem(String expected) {
     return expected + " for " + item.words();
   }
 }

@@ -11,9 +11,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import taperbook.check.spelling.Label;
 import taperbook.check.spelling.Suggestion;
+import taperbook.check.table.Column;
 import taperbook.check.table.ColumnSpec;
 import taperbook.check.table.Columns;
-import taperbook.check.table.NumberReader;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
 import taperbook.model.HowKnown;
@@ -35,7 +35,10 @@ public final class FactSheet<I extends Enum<I> & Item> {
   public static final String VALUE = "value";
   public static final String UNIT = "unit";
   public static final String HOW_KNOWN = "how known";
-  public static final List<String> COLUMN_NAMES = List.of(ITEM, VALUE, UNIT, HOW_KNOWN);
+  public static final String GIVE_OR_TAKE = "give or take";
+  public static final List<String> COLUMN_NAMES =
+      List.of(ITEM, VALUE, UNIT, HOW_KNOWN, GIVE_OR_TAKE);
+  private static final List<String> REQUIRED = COLUMN_NAMES.subList(0, 4);
 
   private final CsvTable table;
   private final Class<I> itemClass;
@@ -53,16 +56,15 @@ public final class FactSheet<I extends Enum<I> & Item> {
     this.items = List.copyOf(EnumSet.allOf(itemClass));
     this.log = log;
     this.columns = Columns.of(table, COLUMN_NAMES.stream().map(ColumnSpec::plain).toList(), log);
-    NumberReader numbers = NumberReader.forFacts(table.takesDecimalComma(), log);
-    this.values = new FactValueReader(numbers, log);
+    this.values = new FactValueReader(table.takesDecimalComma(), log);
     this.howKnown = new HowKnownReader(log);
     this.facts = new EnumMap<>(itemClass);
   }
 
   /** The facts that are understood; problems for all else. */
   public Facts<I> check() {
-    COLUMN_NAMES.forEach(columns::require);
-    if (COLUMN_NAMES.stream().allMatch(n -> columns.find(n).isPresent())) {
+    REQUIRED.forEach(columns::require);
+    if (REQUIRED.stream().allMatch(n -> columns.find(n).isPresent())) {
       table.rows().forEach(this::read);
       items.stream().filter(i -> i.required() && !lines.containsKey(i)).forEach(this::tellMissing);
     }
@@ -102,6 +104,13 @@ public final class FactSheet<I extends Enum<I> & Item> {
   }
 
   private Optional<Fact> fact(FactRow row) {
+    if (HowKnownReader.isEmptyOrUnknown(row.value()) && !row.giveOrTake().isEmpty()) {
+      row.problemOfGiveOrTake(
+          log,
+          ProblemCode.KNOWN_CONTRADICTION,
+          "an empty cell, as there is no value,",
+          "write the value, or empty the cell");
+    }
     if (row.value().isEmpty() && row.howKnown().isEmpty()) {
       if (row.item().required()) {
         tellUnfilled(row);
@@ -117,7 +126,11 @@ public final class FactSheet<I extends Enum<I> & Item> {
     }
     Optional<FactValue> value = values.read(row);
     return how.flatMap(
-        h -> value.map(v -> new Fact(v.written(), row.unit(), v.amount(), h, rowRef(row))));
+        h ->
+            value.map(
+                v ->
+                    new Fact(
+                        v.written(), row.unit(), v.amount(), row.giveOrTake(), h, rowRef(row))));
   }
 
   private FactRow factRow(CsvRow row, I item) {
@@ -127,7 +140,12 @@ public final class FactSheet<I extends Enum<I> & Item> {
         cell(row, VALUE),
         cell(row, UNIT),
         Label.of(cell(row, HOW_KNOWN)),
-        new FactRow.CellNumbers(number(VALUE), number(UNIT), number(HOW_KNOWN)));
+        columns.find(GIVE_OR_TAKE).map(c -> row.cell(c.index())).orElse(""),
+        new FactRow.CellNumbers(
+            number(VALUE),
+            number(UNIT),
+            number(HOW_KNOWN),
+            columns.find(GIVE_OR_TAKE).map(Column::number).orElse(0)));
   }
 
   private void tellUnknown(CsvRow row, String name) {
@@ -169,7 +187,7 @@ public final class FactSheet<I extends Enum<I> & Item> {
 
   /** The row that states that an item is unknown, in this file's own order of columns. */
   private String exampleRow(I item) {
-    int cells = COLUMN_NAMES.stream().mapToInt(this::number).max().orElseThrow();
+    int cells = REQUIRED.stream().mapToInt(this::number).max().orElseThrow();
     String[] row = new String[cells];
     Arrays.fill(row, "");
     row[number(ITEM) - 1] = item.words();

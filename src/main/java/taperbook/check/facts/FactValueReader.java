@@ -27,10 +27,12 @@ final class FactValueReader {
   private static final QuantityRange PRICE = QuantityRange.from(0, 1000);
 
   private final NumberReader numbers;
+  private final GiveOrTakeReader halves;
   private final ProblemLog log;
 
-  FactValueReader(NumberReader numbers, ProblemLog log) {
-    this.numbers = numbers;
+  FactValueReader(boolean commaAllowed, ProblemLog log) {
+    this.numbers = NumberReader.forFacts(commaAllowed, log);
+    this.halves = new GiveOrTakeReader(commaAllowed, log);
     this.log = log;
   }
 
@@ -38,20 +40,21 @@ final class FactValueReader {
   Optional<FactValue> read(FactRow row) {
     ItemKind kind = row.item().kind();
     return switch (kind.form()) {
-      case DATE -> withoutUnit(row).flatMap(v -> date(row));
-      case TEXT -> withoutUnit(row).map(FactValue::text);
-      case WORD -> withoutUnit(row).flatMap(v -> word(row, kind.words()));
+      case DATE -> withoutAmount(row).flatMap(v -> date(row));
+      case TEXT -> withoutAmount(row).map(FactValue::text);
+      case WORD -> withoutAmount(row).flatMap(v -> word(row, kind.words()));
       case AMOUNT -> amount(row, kind.quantity().orElseThrow());
       case AMOUNT_OR_WORD ->
           kind.words().contains(Label.of(row.value()))
-              ? withoutUnit(row).flatMap(v -> word(row, kind.words()))
+              ? withoutAmount(row).flatMap(v -> word(row, kind.words()))
               : amount(row, kind.quantity().orElseThrow());
       case CORRECTION -> correction(row);
       case PRICE -> price(row, kind.words().get(0));
     };
   }
 
-  private Optional<String> withoutUnit(FactRow row) {
+  private Optional<String> withoutAmount(FactRow row) {
+    halves.refuse(row);
     if (row.unit().isEmpty()) {
       return Optional.of(row.value());
     }
@@ -103,7 +106,8 @@ final class FactValueReader {
       outOfRange(row, expected);
       return Optional.empty();
     }
-    return Optional.of(FactValue.amount(row.value(), number.get().toBase(unit.get())));
+    return Optional.of(
+        FactValue.amount(row.value(), halves.around(row, number.get(), range, unit.get())));
   }
 
   private static String wordsToo(ItemKind kind) {
@@ -125,8 +129,9 @@ final class FactValueReader {
       return Optional.empty();
     }
     return number
-        .map(n -> Estimate.around(n.value(), n.step() / 2))
+        .map(n -> halves.around(row, n, range, percent ? Unit.PERCENT : Unit.ONE))
         .map(e -> percent ? factorOf(e) : e)
+        .filter(e -> !row.giveOrTake().isEmpty() || halves.isFineEnough(row, e))
         .map(e -> FactValue.amount(row.value(), e));
   }
 
@@ -158,7 +163,7 @@ final class FactValueReader {
     }
     return number
         .filter(n -> understood)
-        .map(n -> FactValue.amount(row.value(), Estimate.around(n.value(), n.step() / 2)));
+        .map(n -> FactValue.amount(row.value(), halves.around(row, n, PRICE, Unit.CURRENCY)));
   }
 
   private Optional<CellNumber> number(FactRow row, String expected) {

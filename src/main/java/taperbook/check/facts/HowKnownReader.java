@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import taperbook.check.spelling.Label;
 import taperbook.check.spelling.Suggestion;
+import taperbook.model.DisplayRounding;
 import taperbook.model.HowKnown;
 import taperbook.model.ItemKind;
 import taperbook.problem.ProblemCode;
@@ -15,6 +16,8 @@ import taperbook.problem.Quoted;
 final class HowKnownReader {
   private static final List<String> WORDS =
       Arrays.stream(HowKnown.values()).map(HowKnown::words).toList();
+  private static final List<String> NOTHING =
+      List.of(HowKnown.UNKNOWN.words(), DisplayRounding.NOT_KNOWN.words());
 
   private final ProblemLog log;
 
@@ -22,9 +25,9 @@ final class HowKnownReader {
     this.log = log;
   }
 
-  /** True if a value says nothing: empty, or the word {@code unknown}. */
+  /** True if a value states nothing: empty, {@code unknown} or {@code not known}. */
   static boolean isEmptyOrUnknown(String value) {
-    return value.isEmpty() || Label.of(value).equals(HowKnown.UNKNOWN.words());
+    return value.isEmpty() || NOTHING.contains(Label.of(value));
   }
 
   /**

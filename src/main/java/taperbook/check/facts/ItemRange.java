@@ -27,6 +27,7 @@ final class ItemRange {
       case POWER_RESOLUTION -> QuantityRange.above(0, 50);
       case ENERGY_RESOLUTION -> QuantityRange.above(0, 10);
       case CLOCK_RESOLUTION -> QuantityRange.above(0, 3600);
+      case DISPLAY_LAG -> QuantityRange.from(0, 600);
       default -> usual(item.kind());
     };
   }

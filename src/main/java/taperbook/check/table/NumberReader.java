@@ -73,6 +73,12 @@ public final class NumberReader {
         "unit column");
   }
 
+  /** For what is written to give or take beside the values of facts. */
+  public static NumberReader forGiveOrTake(boolean commaAllowed, ProblemLog log) {
+    return new NumberReader(
+        commaAllowed, ProblemCode.VALUE_NOT_UNDERSTOOD, log, "leave the cell empty", "unit column");
+  }
+
   boolean commaAllowed() {
     return commaAllowed;
   }

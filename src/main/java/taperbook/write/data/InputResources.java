@@ -44,6 +44,7 @@ final class InputResources {
           Map.entry("item", "What is stated"),
           Map.entry("value", "The value as written; empty if it is not known"),
           Map.entry("unit", "Symbol of the value's unit; empty if it has none"),
+          Map.entry("give or take", "What the value may be off by, in its unit"),
           Map.entry("how known", "How the tester came by the value"),
           Map.entry("note", "Remark of the tester's"));
 

@@ -29,7 +29,7 @@ public final class FactTexts {
                 rows.add(
                     Map.of(
                         "item", capital(item.words()),
-                        "value", fact.isKnown() ? value(fact) : "not known",
+                        "value", fact.isKnown() ? withSpread(fact) : "not known",
                         "known", fact.isKnown() ? fact.howKnown().words() : "")));
     return rows;
   }
@@ -69,11 +69,19 @@ public final class FactTexts {
 
   /** A known fact with its unit. */
   public static String value(Fact fact) {
-    if (fact.unit().isEmpty()) {
-      return Wording.dateOrAsIs(fact.written());
-    }
+    return fact.unit().isEmpty() ? Wording.dateOrAsIs(fact.written()) : fact.written() + unit(fact);
+  }
+
+  /** A known fact with its unit and what is written to give or take. */
+  private static String withSpread(Fact fact) {
+    return fact.giveOrTake().isEmpty()
+        ? value(fact)
+        : value(fact) + ", give or take " + fact.giveOrTake() + unit(fact);
+  }
+
+  private static String unit(Fact fact) {
     String unit = Unit.ofSymbol(fact.unit()).map(Wording::name).orElse(fact.unit());
-    return fact.written() + (unit.isEmpty() ? "" : "\u00a0" + unit);
+    return unit.isEmpty() ? "" : "\u00a0" + unit;
   }
 
   /** An item with a capital first letter. */

@@ -8,13 +8,18 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.check.Given;
 import taperbook.model.ConditionItem;
+import taperbook.model.DisplayRounding;
+import taperbook.model.Estimate;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
 import taperbook.model.HowKnown;
 import taperbook.model.Interval;
 import taperbook.model.RowRef;
+import taperbook.model.RowsWritten;
+import taperbook.model.Session;
 
 final class ConditionsCheckTest {
   private static final String READINGS = "elapsed [s],soc [%]\n0,10\n1,11\n";
@@ -54,6 +59,124 @@ final class ConditionsCheckTest {
         List.of(ConditionItem.PRECONDITIONED, ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
       assertThat(facts.all().get(item)).returns("", Fact::written).returns(false, Fact::isKnown);
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "display rounds,not known,,",
+        "display rounds,Not  Known,,unknown",
+        "display rounds,,,unknown",
+        "display rounds,unknown,,",
+        "display rounds,,,",
+        "vehicle rated peak power,not known,kW,"
+      })
+  void notKnownIsAnotherWordForUnknown(String row) {
+    Session session = Given.good(Given.session(READINGS, CONDITIONS + row + "\n"));
+    assertThat(session.displayRounding()).isEqualTo(DisplayRounding.NOT_KNOWN);
+    assertThat(session.conditions().all().values().stream().filter(f -> f.row().line() == 10))
+        .allMatch(f -> !f.isKnown());
+  }
+
+  @Test
+  void roundingHabitPlacesAndLagAreDeclared() {
+    Session session =
+        Given.good(
+            Given.session(
+                READINGS,
+                CONDITIONS
+                    + """
+                    display rounds,down,,displayed
+                    rows written,at changes,,
+                    power measured at,station,,
+                    energy counted at,inlet,,
+                    heating included,no,,estimated
+                    display lag,0.5,min,estimated
+                    """));
+    assertThat(session.displayRounding()).isEqualTo(DisplayRounding.DOWN);
+    assertThat(session.rowsWritten()).isEqualTo(RowsWritten.AT_CHANGES);
+    Facts<ConditionItem> facts = session.conditions();
+    assertThat(facts.text(ConditionItem.POWER_MEASURED_AT)).contains("station");
+    assertThat(facts.text(ConditionItem.ENERGY_COUNTED_AT)).contains("inlet");
+    assertThat(facts.text(ConditionItem.HEATING_INCLUDED)).contains("no");
+    assertThat(facts.amount(ConditionItem.DISPLAY_LAG).orElseThrow())
+        .isEqualTo(new Estimate(30, new Interval(27, 33)));
+  }
+
+  @Test
+  void giveOrTakeTakesThePlaceOfHalfTheLastDigit() {
+    Facts<ConditionItem> facts =
+        facts(
+            """
+            give or take,item,value,unit,how known
+            ,date,2026-03-14,,
+            ,vehicle,Northmoor Finch,,
+            25,odometer,12000,km,displayed
+            0,station rated power,200,kW,displayed
+            4,ambient temperature,55,degF,measured
+            ,battery temperature at start,27,Cel,displayed
+            ,preconditioned,yes,,
+            ,read from,film,,
+            0.02,price per kWh,0.59,EUR/kWh,displayed
+            3,preconditioning time,2,min,estimated
+            """);
+    assertThat(facts.amount(ConditionItem.ODOMETER).orElseThrow().bounds())
+        .isEqualTo(new Interval(11975, 12025));
+    assertThat(facts.known(ConditionItem.ODOMETER).orElseThrow().giveOrTake()).isEqualTo("25");
+    assertThat(facts.amount(ConditionItem.STATION_RATED_POWER).orElseThrow().bounds())
+        .isEqualTo(Interval.exactly(200));
+    // A difference of 1 degF is 5/9 K: NIST SP 811 (2008), appendix B.8.
+    Estimate air = facts.amount(ConditionItem.AMBIENT_TEMPERATURE).orElseThrow();
+    assertThat(air.bounds().high() - air.value()).isCloseTo(4 * 5 / 9.0, within(1e-12));
+    assertThat(air.value() - air.bounds().low()).isCloseTo(4 * 5 / 9.0, within(1e-12));
+    Fact battery = facts.known(ConditionItem.BATTERY_TEMPERATURE_AT_START).orElseThrow();
+    assertThat(battery.amount().orElseThrow().bounds()).isEqualTo(new Interval(26.5, 27.5));
+    assertThat(battery.giveOrTake()).isEmpty();
+    assertThat(facts.amount(ConditionItem.PRICE_PER_KWH).orElseThrow().bounds().high())
+        .isCloseTo(0.61, within(1e-12));
+    // No time is below zero, whatever is written to give or take.
+    assertThat(facts.amount(ConditionItem.PRECONDITIONING_TIME).orElseThrow().bounds())
+        .isEqualTo(new Interval(0, 300));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "odometer,12000,km,displayed,-1|\"-1\"; expected a give or take from 0 to 2000000 km for"
+            + " odometer. To mend: write what the value may be off by, in the unit of the value."
+            + " [value-out-of-range]",
+        "ambient temperature,12,degF,measured,400|\"400\"; expected a give or take from 0 to 324"
+            + " degF for ambient temperature. To mend: write what the value may be off by, in the"
+            + " unit of the value. [value-out-of-range]",
+        "station rated power,200,kW,displayed,200|\"200\"; expected a give or take from 0 to less"
+            + " than the value for station rated power. To mend: write what the value may be off"
+            + " by, in the unit of the value. [value-out-of-range]",
+        "session fee,1,EUR,displayed,1001|\"1001\"; expected a give or take from 0 to 1000 for"
+            + " session fee. To mend: write what the value may be off by, in the unit of the value."
+            + " [value-out-of-range]",
+        "odometer,12000,km,displayed,some|\"some\"; expected a give or take from 0 to 2000000 km"
+            + " for odometer. To mend: write a plain number, as in 57.6, or leave the cell empty."
+            + " [value-not-understood]",
+        "odometer,12000,km,displayed,5 km|\"5 km\"; expected a give or take from 0 to 2000000 km"
+            + " for odometer. To mend: write the number alone; the unit stands in the unit column."
+            + " [value-not-understood]",
+        "preconditioned,yes,,displayed,1|\"1\"; expected an empty cell, as the value is no amount,"
+            + " for preconditioned. To mend: empty the cell. [value-not-understood]",
+        "date,2026-03-14,,,1|\"1\"; expected an empty cell, as the value is no amount, for date."
+            + " To mend: empty the cell. [value-not-understood]",
+        "vehicle,Finch,,,1|\"1\"; expected an empty cell, as the value is no amount, for vehicle."
+            + " To mend: empty the cell. [value-not-understood]",
+        "odometer,,km,unknown,5|\"5\"; expected an empty cell, as there is no value, for odometer."
+            + " To mend: write the value, or empty the cell. [known-contradiction]",
+        "model year,,,,5|\"5\"; expected an empty cell, as there is no value, for model year. To"
+            + " mend: write the value, or empty the cell. [known-contradiction]",
+      })
+  void giveOrTakeHasItsProblems(String row, String told) {
+    String item = row.substring(0, row.indexOf(','));
+    String conditions = without(item).replace("how known", "how known,give or take") + row + "\n";
+    int line = (int) conditions.lines().count();
+    assertThat(problems(conditions)).containsExactly("c.csv:" + line + ":5: found " + told);
   }
 
   @Test
@@ -115,7 +238,8 @@ final class ConditionsCheckTest {
                 + " shared, vehicle rated peak power, preconditioning time, battery usable energy,"
                 + " software version, state of charge resolution, power resolution, energy"
                 + " resolution, clock resolution, price per kWh, price per minute, session fee,"
-                + " currency, remarks. [item-unknown]");
+                + " currency, display rounds, rows written, power measured at, energy counted at,"
+                + " heating included, display lag, remarks. [item-unknown]");
     assertThat(problems(CONDITIONS + ",fine,,\n").get(0))
         .startsWith("c.csv:10:1: found a row without an item; expected an item of this file.");
   }
@@ -172,6 +296,14 @@ final class ConditionsCheckTest {
             + " preconditioned. To mend: write one of these words. [value-not-understood]",
         "read from,flim,,|2|\"flim\"; expected one of the words film, log, by eye, unknown for read"
             + " from. To mend: write film. [value-not-understood]",
+        "display rounds,downwards,,|2|\"downwards\"; expected one of the words nearest, down, up,"
+            + " not known, unknown for display rounds. To mend: write one of these words."
+            + " [value-not-understood]",
+        "rows written,at change,,|2|\"at change\"; expected one of the words at changes, at set"
+            + " times, mixed, not known, unknown for rows written. To mend: write at changes."
+            + " [value-not-understood]",
+        "display lag,11,min,displayed|2|\"11\"; expected a number from 0 to 10 min for display lag."
+            + " To mend: correct the value, or its unit. [value-out-of-range]",
         "odometer,n/a,km,displayed|2|\"n/a\"; expected a number from 0 to 2000000 km for odometer."
             + " To mend: leave the value empty and write unknown under how known."
             + " [value-not-understood]",
@@ -215,6 +347,9 @@ final class ConditionsCheckTest {
         "odometer,12000,km,unknown|4|\"12000\" with \"unknown\"; expected a value with a word how it"
             + " is known, or an empty value with unknown, for odometer. To mend: take the value"
             + " away, or write how it is known. [known-contradiction]",
+        "rows written,not known,,measured|4|\"not known\" with \"measured\"; expected a value with"
+            + " a word how it is known, or an empty value with unknown, for rows written. To mend:"
+            + " write the value, or unknown. [known-contradiction]",
         "preconditioned,unknown,,displayed|4|\"unknown\" with \"displayed\"; expected a value with a"
             + " word how it is known, or an empty value with unknown, for preconditioned. To mend:"
             + " write the value, or unknown. [known-contradiction]",

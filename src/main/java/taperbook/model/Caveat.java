@@ -27,7 +27,7 @@ public record Caveat(Kind kind, String sentence) {
     READINGS("How it was read"),
     /** Gaps between readings. */
     GAPS("Gaps between readings"),
-    /** An energy counter that began anew. */
+    /** An energy counter that began anew, and where power and energy were measured. */
     ENERGY_COUNTER("Energy counter"),
     /** What the clock of the recording did. */
     CLOCK("Clock"),

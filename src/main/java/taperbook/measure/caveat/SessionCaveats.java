@@ -10,6 +10,7 @@ import taperbook.model.Caveat;
 import taperbook.model.Caveat.Kind;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
+import taperbook.model.DisplayRounding;
 import taperbook.model.Estimate;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
@@ -55,6 +56,7 @@ public final class SessionCaveats {
     all.odometer();
     all.ambient();
     all.howRead();
+    all.places();
     all.gaps();
     all.channels();
     all.remarks();
@@ -175,25 +177,76 @@ public final class SessionCaveats {
   }
 
   private void howRead() {
-    Optional<String> from = facts.text(ConditionItem.READ_FROM);
-    if (from.isEmpty()) {
-      add(Kind.READINGS, "It is not known what the readings were taken from.");
-    } else if (from.get().equals("by eye")) {
-      add(
-          Kind.READINGS,
-          "The readings were taken by eye, so no recording can settle a doubt about one.");
-    } else if (from.get().equals("film")) {
-      add(
-          Kind.READINGS,
-          "The readings were taken by hand from a film of the displays: rounded as displayed, and"
-              + " only as often as someone wrote them down.");
+    List<String> sentences = new ArrayList<>();
+    String from = facts.text(ConditionItem.READ_FROM).orElse("");
+    switch (from) {
+      case "" -> sentences.add("It is not known what the readings were taken from.");
+      case "by eye" ->
+          sentences.add(
+              "The readings were taken by eye, so no recording can settle a doubt about one.");
+      case "film" ->
+          sentences.add(
+              "The readings were taken by hand from a film of the displays: rounded as displayed,"
+                  + " and only as often as someone wrote them down.");
+      default -> {
+        // A log adds no doubt of its own.
+      }
+    }
+    if (recording.soc().isPresent()
+        && recording.session().displayRounding() == DisplayRounding.NOT_KNOWN) {
+      sentences.add(
+          "How the display of the state of charge rounds is not known: intervals cover rounding to"
+              + " the nearest step, down and up, and declaring "
+              + ConditionItem.DISPLAY_ROUNDS.words()
+              + " narrows them.");
     }
     for (ConditionItem item :
         List.of(ConditionItem.STATION_RATED_POWER, ConditionItem.AMBIENT_TEMPERATURE)) {
       if (isEstimated(item)) {
-        add(Kind.READINGS, capitalised(item.words()) + " is an estimate.");
+        sentences.add(capitalised(item.words()) + " is an estimate.");
       }
     }
+    if (!sentences.isEmpty()) {
+      add(Kind.READINGS, String.join(" ", sentences));
+    }
+  }
+
+  /** Where power and energy were measured, as far as that sets them apart from the battery's. */
+  private void places() {
+    boolean powerAtStation = isAt(ConditionItem.POWER_MEASURED_AT, "station");
+    boolean energyAtStation = isAt(ConditionItem.ENERGY_COUNTED_AT, "station");
+    boolean energyAtInlet = isAt(ConditionItem.ENERGY_COUNTED_AT, "inlet");
+    List<String> sentences = new ArrayList<>();
+    if (powerAtStation && isAt(ConditionItem.ENERGY_COUNTED_AT, "battery")) {
+      sentences.add(apart("station", "battery", "losses and what heating or cooling takes"));
+    } else if (powerAtStation && energyAtInlet) {
+      sentences.add(apart("station", "inlet", "the losses of station and cable"));
+    } else if (energyAtStation && isAt(ConditionItem.POWER_MEASURED_AT, "car")) {
+      sentences.add(apart("car", "station", "losses and perhaps what heating or cooling takes"));
+    }
+    if ((powerAtStation || energyAtStation || energyAtInlet)
+        && facts.known(ConditionItem.HEATING_INCLUDED).isEmpty()) {
+      sentences.add(
+          "Whether power and energy include what heating or cooling the battery and the cabin took"
+              + " is not known.");
+    }
+    if (!sentences.isEmpty()) {
+      add(Kind.ENERGY_COUNTER, String.join(" ", sentences));
+    }
+  }
+
+  private static String apart(String power, String energy, String between) {
+    return "Power was measured at the "
+        + power
+        + " and energy was counted at the "
+        + energy
+        + ": the two differ by "
+        + between
+        + ".";
+  }
+
+  private boolean isAt(ConditionItem item, String place) {
+    return facts.text(item).filter(place::equals).isPresent();
   }
 
   private void gaps() {

@@ -3,7 +3,10 @@ package taperbook.measure.caveat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.measure.Sessions;
 import taperbook.model.Caveat;
 import taperbook.model.Caveat.Kind;
@@ -31,7 +34,8 @@ final class CaveatsTest {
         .text(ConditionItem.STATION_SHARED, "no")
         .amount(ConditionItem.ODOMETER, 12000, 0.5)
         .amount(ConditionItem.AMBIENT_TEMPERATURE, 18, 0.5)
-        .text(ConditionItem.READ_FROM, "log");
+        .text(ConditionItem.READ_FROM, "log")
+        .text(ConditionItem.DISPLAY_ROUNDS, "nearest");
   }
 
   private static List<String> of(Session session, Kind kind) {
@@ -64,6 +68,73 @@ final class CaveatsTest {
     List<Kind> kinds =
         Sessions.measure(wellKnown().build()).main().caveats().stream().map(Caveat::kind).toList();
     assertThat(kinds).containsOnly(Kind.STARTING_SOC, Kind.GAPS, Kind.CHANNELS);
+  }
+
+  @Test
+  void how_it_was_read_is_one_caveat() {
+    Session session =
+        wellKnown()
+            .text(ConditionItem.READ_FROM, "by eye")
+            .unknown(ConditionItem.DISPLAY_ROUNDS)
+            .build();
+    assertThat(of(session, Kind.READINGS))
+        .containsExactly(
+            "The readings were taken by eye, so no recording can settle a doubt about one. How the"
+                + " display of the state of charge rounds is not known: intervals cover rounding to"
+                + " the nearest step, down and up, and declaring display rounds narrows them.");
+  }
+
+  @Test
+  void a_log_whose_display_is_not_declared_says_so_and_a_declared_one_is_silent() {
+    assertThat(of(wellKnown().unknown(ConditionItem.DISPLAY_ROUNDS).build(), Kind.READINGS))
+        .containsExactly(
+            "How the display of the state of charge rounds is not known: intervals cover rounding to"
+                + " the nearest step, down and up, and declaring display rounds narrows them.");
+    assertThat(of(wellKnown().text(ConditionItem.DISPLAY_ROUNDS, "up").build(), Kind.READINGS))
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      nullValues = "-",
+      delimiter = '|',
+      value = {
+        "station|battery|no|Power was measured at the station and energy was counted at the battery:"
+            + " the two differ by losses and what heating or cooling takes.",
+        "station|battery|-|Power was measured at the station and energy was counted at the battery:"
+            + " the two differ by losses and what heating or cooling takes. Whether power and energy"
+            + " include what heating or cooling the battery and the cabin took is not known.",
+        "station|inlet|yes|Power was measured at the station and energy was counted at the inlet:"
+            + " the two differ by the losses of station and cable.",
+        "car|station|yes|Power was measured at the car and energy was counted at the station: the"
+            + " two differ by losses and perhaps what heating or cooling takes.",
+        "car|inlet|-|Whether power and energy include what heating or cooling the battery and the"
+            + " cabin took is not known.",
+        "-|station|-|Whether power and energy include what heating or cooling the battery and the"
+            + " cabin took is not known.",
+        "station|station|yes|-",
+        "car|battery|-|-",
+        "-|-|-|-",
+      })
+  void places_that_set_power_and_energy_apart_are_one_caveat(
+      @Nullable String power,
+      @Nullable String energy,
+      @Nullable String heating,
+      @Nullable String caveat) {
+    Sessions session = wellKnown();
+    declare(session, ConditionItem.POWER_MEASURED_AT, power);
+    declare(session, ConditionItem.ENERGY_COUNTED_AT, energy);
+    declare(session, ConditionItem.HEATING_INCLUDED, heating);
+    assertThat(of(session.build(), Kind.ENERGY_COUNTER))
+        .isEqualTo(caveat == null ? List.of() : List.of(caveat));
+  }
+
+  private static void declare(Sessions session, ConditionItem item, @Nullable String text) {
+    if (text == null) {
+      session.unknown(item);
+    } else {
+      session.text(item, text);
+    }
   }
 
   @Test

@@ -96,7 +96,9 @@ final class SheetTest {
     try (PDDocument pdf = sheet()) {
       assertThat(text(pdf))
           .contains("navigation", "Arrive warm", "Note the battery temperature", "who shares")
-          .contains("read the state of charge", "clock with seconds in frame", "Photograph");
+          .contains("read the state of charge", "clock with seconds in frame", "Photograph")
+          .contains("nearest", "down if 100 % shows only as charging ends")
+          .contains("at changes", "at set times", "best at each change of the displayed state");
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import taperbook.check.KnownColumn;
 import taperbook.check.KnownColumns;
 import taperbook.model.ConditionItem;
+import taperbook.model.DisplayRounding;
 import taperbook.model.Item;
 import taperbook.model.ItemKind;
 import taperbook.model.RangeItem;
@@ -108,9 +109,14 @@ public final class SheetPlan {
         item.words(),
         item.explanation(),
         form == ItemKind.Form.PRICE ? item.kind().words().get(0) : StartUnits.name(units.of(item)),
-        choice ? item.kind().words() : List.of(),
+        choice ? item.kind().words().stream().filter(SheetPlan::isMarked).toList() : List.of(),
         item.required(),
         amount);
+  }
+
+  /** False for what goes without a mark: what is not known. */
+  private static boolean isMarked(String word) {
+    return !word.equals(DisplayRounding.NOT_KNOWN.words());
   }
 
   private List<Sheet.Head> heads(String first, List<KnownColumn> known, List<String> names) {

@@ -41,8 +41,8 @@ final class SheetTexts {
 
   static final List<String> SESSION_DURING =
       List.of(
-          "Time counts from plugging in. Read all displays in the same moment, best just as the"
-              + " state of charge changes.",
+          "Time counts from plugging in. Read all displays in the same moment: best at each change"
+              + " of the displayed state of charge, then rows written is at changes.",
           "Leave a cell empty that you did not read. Add a row wherever the power jumps, where its"
               + " peak begins and where it ends.");
 

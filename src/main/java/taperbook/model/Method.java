@@ -227,17 +227,21 @@ public enum Method {
   /** A line of straight segments fitted to power over state of charge. */
   SEGMENTED_FIT(
       "Segments of the charging curve",
-      "A continuous line of straight segments, fitted to power over state of charge by least"
+      "A line of straight segments, fitted to power over state of charge by least"
           + " squares, with one point for each step of the display (V. M. R. Muggeo, Statistics in"
-          + " Medicine 22 (2003) 3055-3071). As many segments, one to six, as the stricter of two"
-          + " criteria supports: BIC, or AICc where rows are few. Intervals are two standard"
+          + " Medicine 22 (2003) 3055-3071). Between two segments either the slope changes or, at a"
+          + " step, the power itself. As many of both as the stricter of two criteria supports: BIC,"
+          + " or AICc where rows are few. Intervals are two standard"
           + " uncertainties to each side, and for a breakpoint never less than half a step of the"
           + " display; a breakpoint with too few readings beside it is known to the readings next"
-          + " to it. A plateau changes by less than 0.3 % of"
-          + " the peak for each per cent, or by less than the display can tell; a step down falls"
-          + " by at least 3 % of the peak for each per cent over at most 5 %; a warm-up climb rises"
-          + " from the start of the session on.",
-      "P(q) = P0 + s[1] * (q - q0) + sum of (s[k] - s[k-1]) * max(0, q - b[k])",
+          + " to it, and so is a step: its state of charge is the middle of the gap between them,"
+          + " with the gap as bounds. A step seen so may be a fall within the gap. A plateau changes"
+          + " by less than 0.3 % of"
+          + " the peak for each per cent, or by less than the display can tell; a steep fall"
+          + " is one by at least 3 % of the peak for each per cent over at most 5 %; a warm-up climb"
+          + " rises from the start of the session on.",
+      "P(q) = P0 + s[1] * (q - q0) + sum of (s[k] - s[k-1]) * max(0, q - b[k]) + sum of h[k] where"
+          + " q > b[k]",
       List.of(NEAREST_STEP, STRAIGHT_SEGMENTS)),
   /** Where the power stays below a share of the peak. */
   LAST_FALL(

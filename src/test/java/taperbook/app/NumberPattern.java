@@ -13,7 +13,8 @@ import taperbook.model.ReportNumber;
 record NumberPattern(String id, String label) {
   private static final Pattern DISTANCE = Pattern.compile("_([0-9]+)_(km|mi)");
   private static final Pattern WINDOW = Pattern.compile("_([0-9]+)_([0-9]+)$");
-  private static final Pattern COUNTED = Pattern.compile("^(lead|taper_segment|crossing)_([0-9]+)");
+  private static final Pattern COUNTED =
+      Pattern.compile("^(lead|taper_segment|taper_step|crossing)_([0-9]+)");
   private static final Pattern NUMERAL = Pattern.compile("_([0-9]+)(?=_|$)");
   private static final Pattern SESSION = Pattern.compile("(Northmoor|Veldt)[^:]*? 20[0-9]{2}");
   private static final String CHANGE = "full_energy_change_";
@@ -29,7 +30,9 @@ record NumberPattern(String id, String label) {
     if (counted.find()) {
       return new NumberPattern(
           counted.replaceFirst("$1_K"),
-          label.replaceFirst(" [0-9]+, .*:", " K:").replaceFirst("Crossing [0-9]+", "Crossing K"));
+          label
+              .replaceFirst(" [0-9]+, .*:", " K:")
+              .replaceFirst("(Crossing|after segment) [0-9]+", "$1 K"));
     }
     Matcher distance = DISTANCE.matcher(id);
     if (distance.find()) {

@@ -12,6 +12,7 @@ import taperbook.measure.recording.Recording;
 import taperbook.measure.taper.LastFall;
 import taperbook.measure.taper.Segment;
 import taperbook.measure.taper.SegmentKind;
+import taperbook.measure.taper.Step;
 import taperbook.measure.taper.TaperFit;
 import taperbook.measure.taper.TimeShare;
 import taperbook.model.Estimate;
@@ -89,8 +90,9 @@ public final class TaperNumbers {
     for (int k = 0; k < segments.size(); k++) {
       segment(segments, k);
     }
+    fit.get().steps().forEach(this::step);
     warmUp(segments);
-    plateau(segments);
+    plateau(fit.get());
     steepest(segments);
   }
 
@@ -126,7 +128,10 @@ public final class TaperNumbers {
     if (segment.slopeSeen()) {
       ledger.covered(slope, segment.slope(), COVERAGE, segment.rows());
     } else {
-      ledger.withheld(slope, "too few readings lie within the segment to tell how steep it is");
+      ledger.withheld(
+          slope,
+          "fewer than two states of charge were read within the segment: too few to tell how steep"
+              + " it is");
     }
     ledger.covered(
         fitted(id + "_power", Labels.of("number.taper_segment_power", k + 1, kind), Unit.KILOWATT),
@@ -135,9 +140,24 @@ public final class TaperNumbers {
         segment.rows());
   }
 
+  private void step(Step step) {
+    int before = step.after() + 1;
+    String id = "taper_step_" + before;
+    ledger.covered(
+        fitted(id + "_soc", Labels.of("number.taper_step_soc", before), Unit.PERCENT),
+        step.soc(),
+        1,
+        step.rows());
+    ledger.covered(
+        fitted(id + "_height", Labels.of("number.taper_step_height", before), Unit.KILOWATT),
+        step.height(),
+        COVERAGE,
+        step.rows());
+  }
+
   private void warmUp(List<Segment> segments) {
     List<Segment> climb =
-        runs(segments, SegmentKind.WARM_UP).stream().findFirst().orElse(List.of());
+        segments.stream().takeWhile(s -> s.kind() == SegmentKind.WARM_UP).toList();
     if (climb.isEmpty()) {
       ledger.withheld(WARM_UP_END, NO_CLIMB);
     } else if (climb.size() == segments.size()) {
@@ -147,9 +167,9 @@ public final class TaperNumbers {
     }
   }
 
-  private void plateau(List<Segment> segments) {
+  private void plateau(TaperFit fit) {
     Optional<List<Segment>> longest =
-        runs(segments, SegmentKind.PLATEAU).stream()
+        runs(fit, SegmentKind.PLATEAU).stream()
             .max(
                 Comparator.comparingDouble(
                     r -> r.get(r.size() - 1).to().value() - r.get(0).from().value()));
@@ -163,19 +183,20 @@ public final class TaperNumbers {
     ledger.covered(PLATEAU_TO, run.get(run.size() - 1).to(), COVERAGE, rows(run));
   }
 
-  /** Unbroken runs of segments of one kind. */
-  private static List<List<Segment>> runs(List<Segment> segments, SegmentKind kind) {
+  /** Runs of segments of one kind without a step between them. */
+  private static List<List<Segment>> runs(TaperFit fit, SegmentKind kind) {
     List<List<Segment>> runs = new ArrayList<>();
-    boolean before = false;
-    for (Segment segment : segments) {
-      boolean of = segment.kind() == kind;
-      if (of && !before) {
+    boolean joins = false;
+    for (int k = 0; k < fit.segments().size(); k++) {
+      boolean of = fit.segments().get(k).kind() == kind;
+      if (of && !joins) {
         runs.add(new ArrayList<>());
       }
       if (of) {
-        runs.get(runs.size() - 1).add(segment);
+        runs.get(runs.size() - 1).add(fit.segments().get(k));
       }
-      before = of;
+      int here = k;
+      joins = of && fit.steps().stream().noneMatch(step -> step.after() == here);
     }
     return runs;
   }

@@ -11,9 +11,15 @@ import java.util.Optional;
  * @param constant sum of squares at height 0
  * @param place index of the place among the possible breakpoints
  * @param before the piece that it was reached from, at the breakpoint before
+ * @param step true for the beginning of a segment after a step in the gap below the place
  */
 record CostPiece(
-    double square, double linear, double constant, int place, Optional<CostPiece> before) {
+    double square,
+    double linear,
+    double constant,
+    int place,
+    Optional<CostPiece> before,
+    boolean step) {
   double at(double height) {
     return (square * height + linear) * height + constant;
   }
@@ -35,6 +41,18 @@ record CostPiece(
         -2 * sums.endPower() - b1 * b0 / (2 * p),
         constant + sums.powerPower() - b0 * b0 / (4 * p),
         endPlace,
-        Optional.of(this));
+        Optional.of(this),
+        false);
+  }
+
+  /**
+   * The cost after a step to the next place, where the line may begin at any height.
+   *
+   * @param points number of points at that place
+   * @param power sum of their powers
+   * @param squares sum of the squares of their powers
+   */
+  CostPiece stepped(double points, double power, double squares) {
+    return new CostPiece(points, -2 * power, least() + squares, place + 1, Optional.of(this), true);
   }
 }

@@ -26,6 +26,9 @@ final class FitUncertainty {
   private final Optional<LeastSquares> tangent;
   private final double[] variances;
 
+  /** Standard uncertainty of one reading of power by its rounding, kW. */
+  private final double oneRounding;
+
   FitUncertainty(TaperPoints points, BrokenLine line) {
     this.line = line;
     this.rule = new HeldBreaks(points.socs());
@@ -39,6 +42,7 @@ final class FitUncertainty {
     this.held = atReadings;
     this.tangent = full;
     this.variances = variances(points, line);
+    this.oneRounding = points.halfPower() / Math.sqrt(3);
   }
 
   private static Optional<LeastSquares> tangent(
@@ -69,7 +73,8 @@ final class FitUncertainty {
   /** Variance of point {@code i} by the rounding of both displays, kW^2. */
   private static double rounding(TaperPoints points, BrokenLine line, int i) {
     double h = points.halfSoc();
-    double change = (line.power(points.soc(i) + h) - line.power(points.soc(i) - h)) / 2;
+    double q = points.soc(i);
+    double change = (line.withoutSteps(q + h) - line.withoutSteps(q - h)) / 2;
     double least = WITHOUT_STEPS * points.scale();
     return (Math.pow(points.halfPower(), 2) + change * change) / 3 + least * least;
   }
@@ -83,9 +88,9 @@ final class FitUncertainty {
     return sum;
   }
 
-  /** True if breakpoint {@code j} is known only to the readings beside it. */
-  boolean isHeld(int j) {
-    return held[j];
+  /** True if segment {@code k} ends at the first or last reading, or has readings of its own. */
+  boolean isSlopeSeen(int k) {
+    return k == 0 || k == line.segments() - 1 || rule.hasItsOwn(line.breaks(), k);
   }
 
   /**
@@ -97,13 +102,31 @@ final class FitUncertainty {
     if (held[j]) {
       return new Interval(rule.below(at), rule.above(at));
     }
-    int column = line.segments() + 1;
+    int column = line.coefficients();
     for (int i = 0; i < j; i++) {
       column += held[i] ? 0 : 1;
     }
     double[] gradient = gradient();
     gradient[column] = 1;
     return Interval.around(at, 2 * standard(gradient));
+  }
+
+  /**
+   * Interval of the height of step {@code j}, kW: two standard uncertainties to each side of the
+   * distance between the segments beside it, wherever the step lies in its gap. The readings of a
+   * plateau share one rounding error, which their number does not average away.
+   */
+  Interval ofHeight(int j, Interval gap) {
+    Interval hull = Interval.exactly(line.height(j));
+    for (double soc : new double[] {gap.low(), gap.high()}) {
+      double[] gradient = gradient();
+      gradient[line.stepColumn(j)] = 1;
+      gradient[2 + j] = soc - line.at(j);
+      double height = line.height(j) + line.bend(j) * (soc - line.at(j));
+      double spread = 2 * Math.max(standard(gradient), oneRounding * Math.sqrt(2));
+      hull = hull.hull(height - spread).hull(height + spread);
+    }
+    return hull;
   }
 
   /** Standard uncertainty of the slope of segment {@code k}, kW per %. */
@@ -116,17 +139,21 @@ final class FitUncertainty {
   }
 
   /**
-   * Standard uncertainty of the mean of the line's power at two states of charge, kW. The two are
-   * taken as given, so that the breakpoints' own uncertainty enters once, through the line.
+   * Standard uncertainty of the mean of the power of segment {@code k} at two states of charge, kW.
+   * The two are taken as given, so that the breakpoints' own uncertainty enters once, through the
+   * line; never less than the rounding of one reading, which those of a plateau share.
    */
-  double ofMeanPower(double from, double to) {
+  double ofMeanPower(int k, double from, double to) {
     double[] gradient = gradient();
     for (double soc : new double[] {from, to}) {
       gradient[0] += 0.5;
       gradient[1] += soc / 2;
-      int column = line.segments() + 1;
-      for (int j = 0; j < held.length; j++) {
-        gradient[2 + j] += Math.max(0, soc - line.at(j)) / 2;
+      int column = line.coefficients();
+      for (int j = 0; j < k; j++) {
+        gradient[2 + j] += (soc - line.at(j)) / 2;
+        if (line.isStep(j)) {
+          gradient[line.stepColumn(j)] += 0.5;
+        }
         if (!held[j]) {
           // At its own breakpoint the line is as steep as on its left.
           gradient[column] -= soc > line.at(j) ? line.bend(j) / 2 : 0;
@@ -134,7 +161,7 @@ final class FitUncertainty {
         }
       }
     }
-    return standard(gradient);
+    return Math.max(standard(gradient), oneRounding);
   }
 
   private double[] gradient() {
@@ -142,7 +169,7 @@ final class FitUncertainty {
     for (boolean h : held) {
       free += h ? 0 : 1;
     }
-    return new double[line.segments() + 1 + free];
+    return new double[line.coefficients() + free];
   }
 
   private double standard(double[] gradient) {

@@ -1,12 +1,14 @@
 package taperbook.measure.taper;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Which breakpoints the points cannot place between two abscissae. A straight segment needs two
  * abscissae of its own; an inner segment with fewer strictly inside it, such as a drop between two
  * readings, could begin and end anywhere in its gaps with the same sum of squares. Its breakpoints
- * are held where readings are, and known no better than to the readings beside them.
+ * are held where readings are, and known no better than to the readings beside them. A step is
+ * always held: all places in its gap give the same sum of squares.
  */
 final class HeldBreaks {
   private static final int LEAST_OF_ITS_OWN = 2;
@@ -18,42 +20,47 @@ final class HeldBreaks {
   }
 
   /** For each breakpoint whether it is held. */
-  boolean[] of(double[] breaks) {
-    boolean[] held = new boolean[breaks.length];
-    double from = Double.NEGATIVE_INFINITY;
-    for (int k = 0; k <= breaks.length; k++) {
-      double to = k < breaks.length ? breaks[k] : Double.POSITIVE_INFINITY;
-      if (inside(from, to) < LEAST_OF_ITS_OWN) {
-        if (k > 0) {
-          held[k - 1] = true;
-        }
-        if (k < breaks.length) {
-          held[k] = true;
-        }
+  boolean[] of(List<Break> breaks) {
+    boolean[] held = new boolean[breaks.size()];
+    for (int k = 0; k <= held.length; k++) {
+      boolean few = !hasItsOwn(breaks, k);
+      if (k > 0) {
+        held[k - 1] |= few;
       }
-      from = to;
+      if (k < held.length) {
+        held[k] |= few || breaks.get(k).step();
+      }
     }
     return held;
   }
 
-  private long inside(double from, double to) {
-    return Arrays.stream(distinct).filter(q -> q > from && q < to).count();
+  /** True if segment {@code k} has enough abscissae strictly inside to tell its slope by itself. */
+  boolean hasItsOwn(List<Break> breaks, int k) {
+    double from = k == 0 ? Double.NEGATIVE_INFINITY : breaks.get(k - 1).soc();
+    double to = k == breaks.size() ? Double.POSITIVE_INFINITY : breaks.get(k).soc();
+    return firstFrom(to) - firstAfter(from) >= LEAST_OF_ITS_OWN;
+  }
+
+  /** Index of the lowest abscissa not below a value. */
+  private int firstFrom(double value) {
+    int at = Arrays.binarySearch(distinct, value);
+    return at >= 0 ? at : -at - 1;
+  }
+
+  /** Index of the lowest abscissa above a value. */
+  private int firstAfter(double value) {
+    int at = Arrays.binarySearch(distinct, value);
+    return at >= 0 ? at + 1 : -at - 1;
   }
 
   /** The nearest abscissa below a value, or the lowest. */
   double below(double value) {
-    double found = distinct[0];
-    for (double q : distinct) {
-      if (q < value) {
-        found = q;
-      }
-    }
-    return found;
+    return distinct[Math.max(0, firstFrom(value) - 1)];
   }
 
   /** The nearest abscissa above a value, or the highest. */
   double above(double value) {
-    return Arrays.stream(distinct).filter(q -> q > value).findFirst().orElse(highest());
+    return distinct[Math.min(distinct.length - 1, firstAfter(value))];
   }
 
   double lowest() {

@@ -2,63 +2,64 @@ package taperbook.measure.taper;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * The best breakpoints among the abscissae of the points, for each number of segments: dynamic
- * programming over places, where the cost up to a place is kept as a function of the line's height
- * there (the lower envelope of quadratics), since the segments of a continuous line are not
- * independent of each other. It needs no starting values and finds the least sum of squares of all
- * choices, up to the fineness of the heights at which pieces of the envelope are compared.
+ * The best breakpoints, with the knots among the abscissae of the points and the steps between
+ * them, for each number of parameters: dynamic programming over places, where the cost up to a
+ * place is kept as a function of the line's height there (the lower envelope of quadratics), since
+ * the segments of a continuous line are not independent of each other. After a step the line begins
+ * at any height, at the least cost up to the place before. The search needs no starting values and
+ * finds the least sum of squares of all choices, up to the fineness of the heights at which pieces
+ * of the envelope are compared.
  *
  * @see <a href="https://doi.org/10.1080/10618600.2018.1512868">P. Fearnhead, R. Maidstone, A.
  *     Letchford, Detecting changes in slope with an L0 penalty, Journal of Computational and
  *     Graphical Statistics 28 (2019) 265-275</a>
  */
 final class KnotSearch {
-  /** Places that are tried at most; with more abscissae every second, third... is a place. */
-  private static final int MOST_PLACES = 120;
+  /** A knot costs its place and a slope. */
+  static final int OF_KNOT = 2;
+
+  /** A step costs its place, its height and a slope. */
+  static final int OF_STEP = 3;
 
   /** Heights at which the pieces of an envelope are compared. */
   private static final int HEIGHTS = 96;
 
+  private final boolean withSteps;
   private final double[] places;
   private final double[][] prefix;
-  private final double[] heights = new double[HEIGHTS];
-  private final CostPiece start;
+  private final double lowest;
+  private final double fineness;
+
+  /** For each number of parameters spent and each place, the ends of segments there. */
+  private final List<List<List<CostPiece>>> ends = new ArrayList<>();
+
+  /** What already costs more leads nowhere: the least sum of squares over all points so far. */
+  private double bound = Double.POSITIVE_INFINITY;
 
   /**
    * A search over points.
    *
    * @param soc abscissae, %, never falling
    * @param power ordinates, kW
+   * @param withSteps false for a line without steps
    */
-  KnotSearch(double[] soc, double[] power) {
-    double[] distinct = Arrays.stream(soc).distinct().toArray();
-    int stride = (distinct.length + MOST_PLACES - 1) / MOST_PLACES;
-    this.places = thinned(distinct, stride);
+  KnotSearch(double[] soc, double[] power, boolean withSteps) {
+    this.withSteps = withSteps;
+    this.places = Arrays.stream(soc).distinct().toArray();
     double centre = Arrays.stream(power).average().orElse(0);
     this.prefix = prefix(soc, power, centre);
     double low = Arrays.stream(power).min().orElse(0) - centre;
     double high = Arrays.stream(power).max().orElse(0) - centre;
-    for (int h = 0; h < HEIGHTS; h++) {
-      // A breakpoint may lie above or below all points: let the heights reach past them.
-      heights[h] = low + (high - low) * (1.5 * h / (HEIGHTS - 1) - 0.25);
-    }
-    double[] first = prefix[0];
-    this.start = new CostPiece(first[0], -2 * first[3], first[5], 0, Optional.empty());
-  }
-
-  private static double[] thinned(double[] distinct, int stride) {
-    List<Double> kept = new ArrayList<>();
-    for (int i = 0; i < distinct.length - 1; i += stride) {
-      kept.add(distinct[i]);
-    }
-    kept.add(distinct[distinct.length - 1]);
-    return kept.stream().mapToDouble(d -> d).toArray();
+    // A breakpoint may lie above or below all points: let the heights reach past them.
+    this.lowest = low - 0.25 * (high - low);
+    this.fineness = Math.max(1.5 * (high - low) / (HEIGHTS - 1), Double.MIN_NORMAL);
   }
 
   /** For each place, sums of 1, q, q^2, P, q P and P^2 over the points up to it. */
@@ -82,59 +83,88 @@ final class KnotSearch {
   }
 
   /**
-   * The best breakpoints for one segment, two, and so on.
+   * The best breakpoints for no parameters beyond those of a straight line, then for one more, and
+   * so on with each call.
    *
-   * @param mostSegments how far to go, at least 1
-   * @return for each number of segments that the places allow, the inner breakpoints, %
+   * @return the breakpoints, %; empty if the places do not allow a line with so many parameters
    */
-  List<double[]> best(int mostSegments) {
+  Optional<List<Break>> next() {
+    List<List<CostPiece>> begins =
+        IntStream.range(0, places.length).mapToObj(this::beginnings).toList();
     int last = places.length - 1;
-    List<double[]> found = new ArrayList<>();
-    List<List<CostPiece>> reached = new ArrayList<>();
-    for (int place = 0; place <= last; place++) {
-      reached.add(place == 0 ? List.of(start) : List.of());
+    Optional<CostPiece> best =
+        candidates(begins, last).stream().min(Comparator.comparingDouble(CostPiece::least));
+    best.ifPresent(piece -> bound = Math.min(bound, piece.least() + 1e-9 * prefix[last][5]));
+    ends.add(
+        IntStream.range(0, places.length)
+            .mapToObj(place -> place == last ? List.<CostPiece>of() : envelope(begins, place))
+            .toList());
+    return best.map(this::breaks);
+  }
+
+  /** What a segment from a place on may continue. */
+  private List<CostPiece> beginnings(int place) {
+    int spent = ends.size();
+    if (spent == 0) {
+      double[] first = prefix[0];
+      return place > 0
+          ? List.of()
+          : List.of(new CostPiece(first[0], -2 * first[3], first[5], 0, Optional.empty(), false));
     }
-    for (int k = 1; k <= mostSegments; k++) {
-      List<List<CostPiece>> next = new ArrayList<>();
-      for (int place = 0; place <= last; place++) {
-        next.add(envelope(reached, place));
-      }
-      next.get(last).stream()
+    List<CostPiece> found = new ArrayList<>();
+    if (spent >= OF_KNOT) {
+      found.addAll(ends.get(spent - OF_KNOT).get(place));
+    }
+    if (withSteps && spent >= OF_STEP && place > 0) {
+      double[] before = prefix[place - 1];
+      double[] to = prefix[place];
+      ends.get(spent - OF_STEP).get(place - 1).stream()
           .min(Comparator.comparingDouble(CostPiece::least))
-          .ifPresent(piece -> found.add(breaks(piece)));
-      reached = next;
+          .map(piece -> piece.stepped(to[0] - before[0], to[3] - before[3], to[5] - before[5]))
+          .ifPresent(found::add);
     }
     return found;
   }
 
-  private List<CostPiece> envelope(List<List<CostPiece>> reached, int place) {
+  private List<CostPiece> candidates(List<List<CostPiece>> begins, int place) {
     List<CostPiece> candidates = new ArrayList<>();
     for (int from = 0; from < place; from++) {
-      SegmentSums sums = sums(from, place);
-      reached.get(from).forEach(piece -> candidates.add(piece.extended(sums, place)));
+      if (!begins.get(from).isEmpty()) {
+        SegmentSums sums = sums(from, place);
+        for (CostPiece piece : begins.get(from)) {
+          CostPiece extended = piece.extended(sums, place);
+          if (extended.least() <= bound) {
+            candidates.add(extended);
+          }
+        }
+      }
     }
-    if (candidates.isEmpty()) {
-      return List.of();
-    }
-    return IntStream.of(least(candidates)).distinct().mapToObj(candidates::get).toList();
+    return candidates;
   }
 
-  /** For each height the index of the piece that costs least there. */
-  private int[] least(List<CostPiece> candidates) {
+  /** The pieces that cost least at some height. */
+  private List<CostPiece> envelope(List<List<CostPiece>> begins, int place) {
+    List<CostPiece> candidates = candidates(begins, place);
     int[] least = new int[HEIGHTS];
+    Arrays.fill(least, -1);
     double[] cost = new double[HEIGHTS];
     Arrays.fill(cost, Double.POSITIVE_INFINITY);
     for (int c = 0; c < candidates.size(); c++) {
       CostPiece piece = candidates.get(c);
-      for (int h = 0; h < HEIGHTS; h++) {
-        double here = piece.at(heights[h]);
+      double centre = -piece.linear() / (2 * piece.square());
+      double reach = Math.sqrt(Math.max(0, bound - piece.least()) / piece.square()) + fineness;
+      int to = (int) Math.min(HEIGHTS - 1, Math.floor((centre + reach - lowest) / fineness));
+      for (int h = (int) Math.max(0, Math.ceil((centre - reach - lowest) / fineness));
+          h <= to;
+          h++) {
+        double here = piece.at(lowest + h * fineness);
         if (here < cost[h]) {
           cost[h] = here;
           least[h] = c;
         }
       }
     }
-    return least;
+    return IntStream.of(least).filter(c -> c >= 0).distinct().mapToObj(candidates::get).toList();
   }
 
   private SegmentSums sums(int from, int to) {
@@ -151,13 +181,22 @@ final class KnotSearch {
         s[0] - 2 * end + endEnd, end - endEnd, endEnd, s[3] - endPower, endPower, s[5]);
   }
 
-  private double[] breaks(CostPiece last) {
-    List<Double> reversed = new ArrayList<>();
+  private List<Break> breaks(CostPiece last) {
+    List<Break> breaks = new ArrayList<>();
     Optional<CostPiece> piece = last.before();
     while (piece.isPresent() && piece.get().before().isPresent()) {
-      reversed.add(places[piece.get().place()]);
-      piece = piece.get().before();
+      CostPiece from = piece.get();
+      CostPiece before = from.before().get();
+      if (from.step()) {
+        double middle = (places[before.place()] + places[from.place()]) / 2;
+        breaks.add(new Break(middle, true));
+        piece = before.before();
+      } else {
+        breaks.add(new Break(places[from.place()], false));
+        piece = from.before();
+      }
     }
-    return reversed.stream().mapToDouble(d -> d).sorted().toArray();
+    Collections.reverse(breaks);
+    return breaks;
   }
 }

@@ -3,17 +3,19 @@ package taperbook.measure.taper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import taperbook.model.Interval;
 
 /**
- * How many segments the points support. For each number K of segments, with n points, p = 2 K + 1
- * parameters and S the residual sum of squares,
+ * How many segments and steps the points support. For each number of parameters p, of which a knot
+ * takes two (its place and a slope) and a step three (its height as well), with n points and S the
+ * residual sum of squares of the best line,
  *
  * <pre>
- *   C(K) = n ln(max(S, S0) / n) + max(p ln n, 2 p n / (n - p - 1))
+ *   C(p) = n ln(max(S, S0) / n) + max(p ln n, 2 p n / (n - p - 1))
  * </pre>
  *
- * and the K with the least C is chosen. The first penalty is that of BIC, which finds the true
+ * and the line with the least C is chosen. The first penalty is that of BIC, which finds the true
  * number as points grow many; the second is that of AICc, which is the stricter one where points
  * are few for the parameters, as in most sessions read by hand, and where BIC's is too weak. The
  * stricter one counts. S0 is the sum that the rounding of the displays alone leaves, so that no
@@ -25,7 +27,14 @@ import taperbook.model.Interval;
  *     time series model selection in small samples, Biometrika 76 (1989) 297-307, for AICc</a>
  */
 final class SegmentCount {
-  static final int MOST = 6;
+  /** Knots of a continuous line at most: six segments. */
+  private static final int MOST_KNOTS = 5;
+
+  /** Steps of a line with nothing else at most. */
+  private static final int MOST_STEPS = 5;
+
+  /** Intercept, slope and the scatter of a straight line. */
+  private static final int OF_STRAIGHT_LINE = 3;
 
   /**
    * A difference of 6 in twice the log of the Bayes factor, which C approximates, is odds of 20 to
@@ -34,43 +43,106 @@ final class SegmentCount {
    */
   private static final double TWENTY_TO_ONE = 6;
 
+  /** How much worse than the best a line may be before its knots are tried in other gaps. */
+  private static final double BEFORE_MOVING = 20;
+
+  /**
+   * A step is at least this share of the greatest power, as "held" is defined; rule of this report.
+   */
+  private static final double LEAST_STEP = 0.02;
+
+  private final TaperPoints points;
+  private final double[] soc;
+  private final double[] power;
   private final List<BrokenLine> lines = new ArrayList<>();
   private final List<Double> criteria = new ArrayList<>();
 
-  /** Fits one segment, two, and so on to {@link #MOST}, as far as the points allow. */
+  /** Fits a straight line, and with more parameters as long as the points may support them. */
   SegmentCount(TaperPoints points) {
-    double[] soc = points.socs();
-    double[] power = points.powers();
-    for (double[] breaks : new KnotSearch(soc, power).best(MOST)) {
-      if (points.size() - parameters(breaks.length + 1) - 1 > 0) {
-        BrokenLine.through(soc, power, breaks)
-            .map(start -> Refinement.of(soc, power, start))
-            .ifPresent(line -> add(points, line));
-      }
+    this.points = points;
+    this.soc = points.socs();
+    this.power = points.powers();
+    // Knots stand at readings while they are searched for, and steps between them, which would
+    // favour steps: continuous lines are searched for by themselves.
+    search(new KnotSearch(soc, power, false), MOST_KNOTS * KnotSearch.OF_KNOT);
+    search(new KnotSearch(soc, power, true), MOST_STEPS * KnotSearch.OF_STEP);
+    List<BrokenLine> near =
+        IntStream.range(0, lines.size())
+            .filter(i -> criteria.get(i) <= least() + BEFORE_MOVING)
+            .mapToObj(lines::get)
+            .toList();
+    lines.clear();
+    criteria.clear();
+    near.forEach(line -> add(Refinement.of(soc, power, line)));
+    while (replaceAStep(chosen())) {}
+  }
+
+  private void search(KnotSearch search, int most) {
+    int n = points.size();
+    double rounding = n * points.halfPower() * points.halfPower() / 3;
+    // Until even a line that left nothing but the rounding of power would be ruled out.
+    for (int p = OF_STRAIGHT_LINE;
+        p <= OF_STRAIGHT_LINE + most
+            && n - p - 1 > 0
+            && (lines.isEmpty() || criterion(rounding, n, p) <= least() + TWENTY_TO_ONE);
+        p++) {
+      search
+          .next()
+          .flatMap(breaks -> BrokenLine.through(soc, power, breaks))
+          .map(start -> Refinement.nearby(soc, power, start))
+          .ifPresent(this::add);
     }
   }
 
-  private static int parameters(int segments) {
-    return 2 * segments + 1;
+  private void add(BrokenLine line) {
+    double least = LEAST_STEP * points.scale();
+    boolean steps = true;
+    for (int j = 0; j + 1 < line.segments(); j++) {
+      steps &= !line.isStep(j) || Math.abs(line.height(j)) >= least;
+    }
+    if (steps) {
+      lines.add(line);
+      criteria.add(criterion(line));
+    }
   }
 
-  private void add(TaperPoints points, BrokenLine line) {
-    int n = points.size();
-    int p = parameters(line.segments());
+  /** Adds the line with a knot in place of a step, if it is better. */
+  private boolean replaceAStep(BrokenLine line) {
+    for (int j = 0; j + 1 < line.segments(); j++) {
+      if (line.isStep(j)) {
+        List<Break> breaks = new ArrayList<>(line.breaks());
+        breaks.set(j, new Break(line.at(j), false));
+        Optional<BrokenLine> other =
+            BrokenLine.through(soc, power, breaks)
+                .map(start -> Refinement.of(soc, power, start))
+                .filter(l -> criterion(l) < criterion(line));
+        if (other.isPresent()) {
+          add(other.get());
+          return chosen() != line;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static int parameters(BrokenLine line) {
+    return line.breaks().stream()
+        .mapToInt(b -> b.step() ? KnotSearch.OF_STEP : KnotSearch.OF_KNOT)
+        .reduce(OF_STRAIGHT_LINE, Integer::sum);
+  }
+
+  private double criterion(BrokenLine line) {
     double sum = Math.max(line.residualSumOfSquares(), FitUncertainty.sumOfRounding(points, line));
-    double penalty = Math.max(p * Math.log(n), 2.0 * p * n / (n - p - 1));
-    lines.add(line);
-    criteria.add(n * Math.log(sum / n) + penalty);
+    return criterion(sum, points.size(), parameters(line));
+  }
+
+  private static double criterion(double sum, int n, int p) {
+    return n * Math.log(sum / n) + Math.max(p * Math.log(n), 2.0 * p * n / (n - p - 1));
   }
 
   /** The line with the least criterion; of equal ones that with fewer segments. */
   BrokenLine chosen() {
     return lines.get(criteria.indexOf(least()));
-  }
-
-  /** The best line with a given number of segments, if the points allow one. */
-  Optional<BrokenLine> line(int segments) {
-    return lines.stream().filter(l -> l.segments() == segments).findFirst();
   }
 
   private double least() {

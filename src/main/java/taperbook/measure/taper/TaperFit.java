@@ -5,14 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
+import taperbook.model.RowRef;
 import taperbook.model.Trace;
 
 /**
- * A continuous line of straight segments fitted to power over state of charge by least squares,
- * with the number of segments that the readings support. The breakpoints are found by dynamic
- * programming over the readings, then moved between them by iterative linearisation.
+ * A line of straight segments fitted to power over state of charge by least squares, with as many
+ * segments and steps between them as the readings support. The breakpoints are found by dynamic
+ * programming over the readings, then moved between them by iterative linearisation; a step is
+ * known to the gap between the two readings beside it.
  *
  * @param segments the segments from the lowest state of charge on, at least one
+ * @param steps where the power jumps from one segment to the next, in the same order
  * @param counts fewest and most segments that the readings do not rule out at odds of 20 to 1
  * @param residualSumOfSquares what is left of the points, kW^2
  * @param points number of points that it was fitted to, one for each step of state of charge
@@ -20,15 +23,20 @@ import taperbook.model.Trace;
  *     with unknown break-points, Statistics in Medicine 22 (2003) 3055-3071</a>
  */
 public record TaperFit(
-    List<Segment> segments, Interval counts, double residualSumOfSquares, int points) {
+    List<Segment> segments,
+    List<Step> steps,
+    Interval counts,
+    double residualSumOfSquares,
+    int points) {
   /** Points that even one segment needs, for AICc to exist. */
   public static final int FEWEST_POINTS = 5;
 
   /** Span of state of charge that a fit needs, %: below it a slope for each per cent is moot. */
   public static final double LEAST_SPAN_PERCENT = 1;
 
-  /** Copies the segments. */
+  /** Copies the lists. */
   public TaperFit {
+    steps = List.copyOf(steps);
     segments = List.copyOf(segments);
   }
 
@@ -57,7 +65,20 @@ public record TaperFit(
     for (int k = 0; k < line.segments(); k++) {
       segments.add(segment(points, line, uncertainty, kinds.get(k), k));
     }
-    return new TaperFit(segments, count.notRuledOut(), line.residualSumOfSquares(), points.size());
+    List<Step> steps = new ArrayList<>();
+    for (int j = 0; j + 1 < line.segments(); j++) {
+      if (line.isStep(j)) {
+        Interval height = uncertainty.ofHeight(j, points.gap(line.at(j)));
+        steps.add(
+            new Step(
+                j,
+                joint(points, line, uncertainty, j),
+                new Estimate(line.height(j), height),
+                points.rowsBeside(line.at(j))));
+      }
+    }
+    return new TaperFit(
+        segments, steps, count.notRuledOut(), line.residualSumOfSquares(), points.size());
   }
 
   private static Segment segment(
@@ -72,25 +93,38 @@ public record TaperFit(
         last
             ? Estimate.around(points.lastSoc(), points.halfSoc())
             : joint(points, line, uncertainty, k);
-    double mean = (line.power(from.value()) + line.power(to.value())) / 2;
-    boolean seen = first || last || !(uncertainty.isHeld(k - 1) && uncertainty.isHeld(k));
+    double mean = (line.power(k, from.value()) + line.power(k, to.value())) / 2;
     return new Segment(
         kind,
         from,
         to,
         Estimate.around(line.slope(k), 2 * uncertainty.ofSlope(k)),
-        seen,
-        Estimate.around(mean, 2 * uncertainty.ofMeanPower(from.value(), to.value())),
-        points.rows(from.value(), to.value()));
+        uncertainty.isSlopeSeen(k),
+        Estimate.around(mean, 2 * uncertainty.ofMeanPower(k, from.value(), to.value())),
+        rows(points, line, k));
   }
 
   /** A breakpoint, known no better than the display of state of charge. */
   private static Estimate joint(
       TaperPoints points, BrokenLine line, FitUncertainty uncertainty, int j) {
     double at = line.at(j);
+    if (line.isStep(j)) {
+      Interval gap = points.gap(at);
+      return new Estimate((gap.low() + gap.high()) / 2, gap);
+    }
     Interval fitted = uncertainty.ofBreak(j).hull(Interval.around(at, points.halfSoc()));
     double low = Math.max(fitted.low(), Math.min(at, points.firstSoc() - points.halfSoc()));
     double high = Math.min(fitted.high(), Math.max(at, points.lastSoc() + points.halfSoc()));
     return new Estimate(at, new Interval(low, high));
+  }
+
+  /** The readings of a segment; those beside a step belong to one of its sides only. */
+  private static List<RowRef> rows(TaperPoints points, BrokenLine line, int k) {
+    double half = points.halfSoc();
+    double from = k == 0 ? points.firstSoc() - half : line.at(k - 1);
+    double to = k == line.segments() - 1 ? points.lastSoc() + half : line.at(k);
+    return points.rows(
+        k > 0 && !line.isStep(k - 1) ? from - half : from,
+        k < line.segments() - 1 && !line.isStep(k) ? to + half : to);
   }
 }

@@ -3,7 +3,9 @@ package taperbook.measure.taper;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import taperbook.model.Interval;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 
@@ -11,20 +13,31 @@ import taperbook.model.Trace;
  * Power over state of charge, one point for each step of state of charge that was read, in rising
  * order.
  *
- * <p>Readings within one step of the display (and within 1/200 of the span, for a finer display)
- * become one point at their means. Every point weighs the same, however many readings it has:
- * repeats of a display that has not moved share one rounding error, so they do not average it away.
+ * <p>Readings within one step of the display (and within 1/120 of the span, for a finer display)
+ * become one point at their means, or two if the power jumps between two of them. Every point
+ * weighs the same, however many readings it has: repeats of a display that has not moved share one
+ * rounding error, so they do not average it away.
  *
  * <p>A final class and not a record because it keeps arrays.
  */
 final class TaperPoints {
-  private static final int MOST_STEPS = 200;
+  /** Bounds the time that a search takes; a step's gap is told by the readings themselves. */
+  private static final int MOST_STEPS = 120;
+
+  /** A jump within a step of state of charge is this many steps of power, */
+  private static final double LEAST_JUMP_STEPS = 4;
+
+  /** this share of the greatest power, */
+  private static final double LEAST_JUMP_SHARE = 0.05;
+
+  /** and this many times the next greatest change there. */
+  private static final double JUMP_TO_NEXT = 3;
 
   private final double[] soc;
   private final double[] power;
   private final double halfSoc;
   private final double halfPower;
-  private final List<List<RowRef>> rows;
+  private final List<List<Reading>> readings;
 
   private record Reading(double soc, double power, RowRef row) {}
 
@@ -41,12 +54,16 @@ final class TaperPoints {
   }
 
   private TaperPoints(
-      double[] soc, double[] power, double halfSoc, double halfPower, List<List<RowRef>> rows) {
+      double[] soc,
+      double[] power,
+      double halfSoc,
+      double halfPower,
+      List<List<Reading>> readings) {
     this.soc = soc;
     this.power = power;
     this.halfSoc = halfSoc;
     this.halfPower = halfPower;
-    this.rows = rows;
+    this.readings = readings;
   }
 
   /** The points of two traces: power readings from the first to the last reading of the other. */
@@ -58,21 +75,20 @@ final class TaperPoints {
             .mapToObj(i -> new Reading(soc.at(power.second(i)), power.value(i), power.row(i)))
             .sorted(Comparator.comparingDouble(Reading::soc))
             .toList();
-    List<List<Reading>> steps = steps(readings, 2 * soc.halfStep());
+    List<List<Reading>> steps =
+        steps(readings, 2 * soc.halfStep()).stream()
+            .flatMap(step -> split(step, soc.halfStep(), power).stream())
+            .toList();
     return new TaperPoints(
-        steps.stream()
-            .mapToDouble(s -> mean(s.stream().mapToDouble(Reading::soc).sum(), s))
-            .toArray(),
-        steps.stream()
-            .mapToDouble(s -> mean(s.stream().mapToDouble(Reading::power).sum(), s))
-            .toArray(),
+        steps.stream().mapToDouble(step -> mean(step, Reading::soc)).toArray(),
+        steps.stream().mapToDouble(step -> mean(step, Reading::power)).toArray(),
         soc.halfStep(),
         power.halfStep(),
-        steps.stream().map(s -> s.stream().map(Reading::row).toList()).toList());
+        steps);
   }
 
-  private static double mean(double sum, List<Reading> step) {
-    return sum / step.size();
+  private static double mean(List<Reading> step, ToDoubleFunction<Reading> of) {
+    return step.stream().mapToDouble(of).sum() / step.size();
   }
 
   private static List<List<Reading>> steps(List<Reading> readings, double displayStep) {
@@ -93,6 +109,44 @@ final class TaperPoints {
       last = step;
     }
     return steps;
+  }
+
+  /**
+   * The readings of a step before and after a jump of power. Where the display of state of charge
+   * has not moved, those before it are taken a quarter of its step lower and those after it higher:
+   * both within its rounding.
+   */
+  private static List<List<Reading>> split(List<Reading> step, double halfSoc, Trace power) {
+    int at = 0;
+    double greatest = 0;
+    double next = 0;
+    for (int i = 1; i < step.size(); i++) {
+      double change = Math.abs(step.get(i).power() - step.get(i - 1).power());
+      if (change > greatest) {
+        next = greatest;
+        greatest = change;
+        at = i;
+      } else {
+        next = Math.max(next, change);
+      }
+    }
+    double least =
+        Math.max(LEAST_JUMP_STEPS * 2 * power.halfStep(), LEAST_JUMP_SHARE * Math.abs(power.max()));
+    if (!(greatest > least && greatest > JUMP_TO_NEXT * next)) {
+      return List.of(step);
+    }
+    List<Reading> before = step.subList(0, at);
+    List<Reading> after = step.subList(at, step.size());
+    if (mean(before, Reading::soc) < mean(after, Reading::soc)) {
+      return List.of(before, after);
+    }
+    return halfSoc > 0
+        ? List.of(moved(before, -halfSoc / 2), moved(after, halfSoc / 2))
+        : List.of(step);
+  }
+
+  private static List<Reading> moved(List<Reading> readings, double by) {
+    return readings.stream().map(r -> new Reading(r.soc() + by, r.power(), r.row())).toList();
   }
 
   int size() {
@@ -140,12 +194,36 @@ final class TaperPoints {
     return most;
   }
 
+  /** The gap between the readings of the points beside a place, with half a step of the display. */
+  Interval gap(double place) {
+    int above = above(place);
+    double low = readings.isEmpty() ? soc[above - 1] : last(readings.get(above - 1)).soc();
+    double high = readings.isEmpty() ? soc[above] : readings.get(above).get(0).soc();
+    return Interval.between(low, high).hull(low - halfSoc).hull(high + halfSoc);
+  }
+
+  /** Rows of the two readings beside a place. */
+  List<RowRef> rowsBeside(double place) {
+    int above = above(place);
+    return readings.isEmpty()
+        ? List.of()
+        : List.of(last(readings.get(above - 1)).row(), readings.get(above).get(0).row());
+  }
+
+  private int above(double place) {
+    return IntStream.range(1, soc.length - 1).filter(i -> soc[i] > place).findFirst().orElseThrow();
+  }
+
+  private static Reading last(List<Reading> step) {
+    return step.get(step.size() - 1);
+  }
+
   /** Rows of the points from one state of charge to another, both included. */
   List<RowRef> rows(double from, double to) {
-    return IntStream.range(0, rows.size())
-        .filter(i -> soc[i] >= from - halfSoc && soc[i] <= to + halfSoc)
+    return IntStream.range(0, readings.size())
+        .filter(i -> soc[i] >= from && soc[i] <= to)
         .boxed()
-        .flatMap(i -> rows.get(i).stream())
+        .flatMap(i -> readings.get(i).stream().map(Reading::row))
         .sorted()
         .toList();
   }

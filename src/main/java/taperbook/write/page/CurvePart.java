@@ -40,7 +40,7 @@ final class CurvePart {
     this.views = views;
   }
 
-  /** One row for each straight stretch that the curve was found to have. */
+  /** One row for each straight segment of the curve, and for each step between two of them. */
   List<Map<String, Object>> segments() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (int k = 1; session.numbers().find(id(k, "soc_from")).isPresent(); k++) {
@@ -51,6 +51,13 @@ final class CurvePart {
       row.put("power", views.view(session, id(k, "power")));
       row.put("slope", views.view(session, id(k, "slope")));
       rows.add(row);
+      String step = "taper_step_" + k;
+      if (session.numbers().find(step + "_soc").isPresent()) {
+        rows.add(
+            Map.of(
+                "step", views.view(session, step + "_soc"),
+                "height", views.view(session, step + "_height")));
+      }
     }
     return rows;
   }

@@ -3,7 +3,9 @@ package taperbook.measure.taper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,30 +26,40 @@ final class KnotSearchTest {
       soc[i] = at;
       power[i] = 100 + 40 * Math.sin(at / 9) + 8 * random.nextGaussian();
     }
-    List<double[]> found = new KnotSearch(soc, power).best(4);
-    for (int segments = 1; segments <= 4; segments++) {
-      double sum = sum(soc, power, found.get(segments - 1));
-      double least = least(soc, power, new double[segments - 1], 0, 1);
-      // The envelope is compared at a finite number of heights, which may cost a little.
-      assertThat(sum).isGreaterThan(least * (1 - 1e-9)).isCloseTo(least, within(0.002 * least));
+    KnotSearch search = new KnotSearch(soc, power, true);
+    for (int parameters = 0; parameters <= 6; parameters++) {
+      double least = least(soc, power, new ArrayList<>(), parameters, 0);
+      Optional<List<Break>> found = search.next();
+      assertThat(found.isPresent()).as("%d", parameters).isEqualTo(Double.isFinite(least));
+      if (found.isPresent()) {
+        double sum = sum(soc, power, found.get());
+        // The envelope is compared at a finite number of heights, which may cost a little.
+        assertThat(sum).isGreaterThan(least * (1 - 1e-9)).isCloseTo(least, within(0.002 * least));
+      }
     }
   }
 
-  private static double sum(double[] soc, double[] power, double[] breaks) {
+  private static double sum(double[] soc, double[] power, List<Break> breaks) {
     return BrokenLine.through(soc, power, breaks).orElseThrow().residualSumOfSquares();
   }
 
+  /**
+   * The least sum of all ways to spend parameters on knots at readings and steps between them, from
+   * the reading on at which the present segment begins.
+   */
   private static double least(
-      double[] soc, double[] power, double[] breaks, int filled, int firstFree) {
-    if (filled == breaks.length) {
-      return sum(soc, power, breaks);
-    }
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = firstFree; i < soc.length - 1; i++) {
-      double[] more = breaks.clone();
-      more[filled] = soc[i];
-      if (i + breaks.length - filled <= soc.length - 1) {
-        least = Math.min(least, least(soc, power, more, filled + 1, i + 1));
+      double[] soc, double[] power, List<Break> breaks, int parameters, int begin) {
+    double least = parameters == 0 ? sum(soc, power, breaks) : Double.POSITIVE_INFINITY;
+    for (int i = begin + 1; i < soc.length - 1; i++) {
+      if (parameters >= 2) {
+        breaks.add(new Break(soc[i], false));
+        least = Math.min(least, least(soc, power, breaks, parameters - 2, i));
+        breaks.remove(breaks.size() - 1);
+      }
+      if (parameters >= 3 && i + 2 < soc.length) {
+        breaks.add(new Break((soc[i] + soc[i + 1]) / 2, true));
+        least = Math.min(least, least(soc, power, breaks, parameters - 3, i + 1));
+        breaks.remove(breaks.size() - 1);
       }
     }
     return least;

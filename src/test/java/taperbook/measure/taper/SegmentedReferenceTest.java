@@ -10,8 +10,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Fits against R's segmented; see {@code reference/r-segmented/SOURCE.md}. */
 final class SegmentedReferenceTest {
@@ -67,7 +69,7 @@ final class SegmentedReferenceTest {
       throws IOException {
     Map<String, Double> expected = expected(name);
     TaperPoints points = points(name);
-    BrokenLine line = new SegmentCount(points).line(segments).orElseThrow();
+    BrokenLine line = line(points, segments);
     FitUncertainty uncertainty = new FitUncertainty(points, line);
     assertThat(line.residualSumOfSquares())
         .isCloseTo(value(expected, "rss 0"), within(1e-6 * value(expected, "rss 0")));
@@ -82,6 +84,36 @@ final class SegmentedReferenceTest {
       assertThat(line.slope(k - 1)).isCloseTo(value(expected, "slope " + k), within(1e-3 * error));
       assertThat(uncertainty.ofSlope(k - 1)).isCloseTo(error, within(1e-3 * error));
     }
+  }
+
+  /** The best line of a number of segments; R's program knows no steps. */
+  private static BrokenLine line(TaperPoints points, int segments) {
+    KnotSearch search = new KnotSearch(points.socs(), points.powers(), false);
+    Optional<List<Break>> breaks = Optional.empty();
+    for (int p = 0; p <= KnotSearch.OF_KNOT * (segments - 1); p++) {
+      breaks = search.next();
+    }
+    return Refinement.of(
+        points.socs(),
+        points.powers(),
+        BrokenLine.through(points.socs(), points.powers(), breaks.orElseThrow()).orElseThrow());
+  }
+
+  /**
+   * None of the curves has a step: R's lines are continuous, and so are those that made the data.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "plateau-taper",
+        "stagnant",
+        "climb-plateau-two-tapers",
+        "hand-read",
+        "steep-drop"
+      })
+  void no_step_is_found_in_a_curve_without_one(String name) throws IOException {
+    TaperPoints points = points(name);
+    assertThat(TaperFit.of(points, points.scale()).steps()).isEmpty();
   }
 
   private static double value(Map<String, Double> expected, String quantity) {

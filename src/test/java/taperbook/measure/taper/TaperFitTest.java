@@ -3,11 +3,13 @@ package taperbook.measure.taper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
+import taperbook.model.Interval;
 import taperbook.model.Trace;
 
 final class TaperFitTest {
@@ -75,18 +77,68 @@ final class TaperFitTest {
   }
 
   @Test
-  void a_drop_between_two_readings_is_a_step_whose_slope_was_not_seen() {
+  void a_drop_between_two_readings_is_a_step_in_their_gap() {
     double[] soc = IntStream.rangeClosed(10, 80).filter(q -> q % 2 == 0).asDoubleStream().toArray();
     double[] power = DoubleStream.of(soc).map(q -> q <= 50 ? 150 : 100 - (q - 52)).toArray();
     TaperFit fit = TaperFit.of(new TaperPoints(soc, power, 0.5, 0.5), 150);
-    assertThat(kinds(fit))
-        .containsExactly(SegmentKind.PLATEAU, SegmentKind.STEP, SegmentKind.TAPER);
-    Segment drop = fit.segments().get(1);
-    assertThat(drop.slopeSeen()).isFalse();
-    assertThat(drop.from().bounds().contains(50)).isTrue();
-    assertThat(drop.to().bounds().contains(52)).isTrue();
+    assertThat(kinds(fit)).containsExactly(SegmentKind.PLATEAU, SegmentKind.TAPER);
+    assertThat(fit.steps()).hasSize(1);
+    assertThat(fit.steps().get(0).after()).isZero();
+    assertThat(fit.steps().get(0).soc().bounds()).isEqualTo(new Interval(49.5, 52.5));
+    // From 150 kW to 102 kW at 50 %, or to 100 kW at 52 %.
+    assertThat(fit.steps().get(0).height().value()).isCloseTo(-49, within(1e-6));
+    assertThat(fit.steps().get(0).height().bounds().contains(-48)).isTrue();
+    assertThat(fit.steps().get(0).height().bounds().contains(-50)).isTrue();
     assertThat(fit.segments().get(0).power().value()).isCloseTo(150, within(0.01));
-    assertThat(fit.segments().get(2).slope().value()).isCloseTo(-1, within(0.01));
+    assertThat(fit.segments().get(0).slope().value()).isCloseTo(0, within(0.01));
+    assertThat(fit.segments().get(1).slope().value()).isCloseTo(-1, within(0.01));
+  }
+
+  /** A logger's rows: five levels, each change between two rows at one displayed per cent. */
+  @Test
+  void a_logged_curve_of_exact_steps_is_flat_between_them() {
+    double[] places = {30.2, 45.3, 60.4, 70.1};
+    double[] levels = {150, 128, 110, 90, 60};
+    List<double[]> rows = new ArrayList<>();
+    double soc = 9;
+    for (int second = 0; soc < 85; second++) {
+      int level = 0;
+      while (level < places.length && soc > places[level]) {
+        level++;
+      }
+      rows.add(new double[] {second, Math.rint(soc), levels[level]});
+      soc += levels[level] / 3600 / 0.6;
+    }
+    double[] seconds = rows.stream().mapToDouble(r -> r[0]).toArray();
+    int[] lines = IntStream.range(2, rows.size() + 2).toArray();
+    Trace socs =
+        new Trace(
+            "readings.csv",
+            seconds,
+            rows.stream().mapToDouble(r -> r[1]).toArray(),
+            lines,
+            0.5,
+            0.5);
+    Trace powers =
+        new Trace(
+            "readings.csv",
+            seconds,
+            rows.stream().mapToDouble(r -> r[2]).toArray(),
+            lines,
+            0.5,
+            0.5);
+    TaperFit fit = TaperFit.of(socs, powers).orElseThrow();
+    assertThat(kinds(fit)).hasSize(5).containsOnly(SegmentKind.PLATEAU);
+    assertThat(fit.steps()).hasSize(4);
+    for (int k = 0; k < 5; k++) {
+      assertThat(fit.segments().get(k).slopeSeen()).isTrue();
+      assertThat(fit.segments().get(k).slope().bounds().contains(0)).isTrue();
+      assertThat(fit.segments().get(k).power().value()).isCloseTo(levels[k], within(1e-6));
+    }
+    for (int j = 0; j < 4; j++) {
+      assertThat(fit.steps().get(j).soc().bounds().contains(places[j])).isTrue();
+      assertThat(fit.steps().get(j).height().bounds().contains(levels[j + 1] - levels[j])).isTrue();
+    }
   }
 
   @Test

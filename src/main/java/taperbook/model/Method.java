@@ -119,26 +119,32 @@ public enum Method {
       List.of(NEAREST_STEP)),
   /** Energy over state of charge as a straight line. */
   ENERGY_LINE(
-      "Energy per per cent, by a line through all readings",
-      "Slope of the straight line of energy added over state of charge, fitted with rounding errors"
-          + " in both (D. York and others, American Journal of Physics 72 (2004) 367-375), with one"
+      "Energy per per cent, by a curve through all readings",
+      "Mean rise of the energy added over the state of charge, from the first reading to the last: the"
+          + " slope of a straight line, fitted with rounding errors"
+          + " in both (D. York and others, American Journal of Physics 72 (2004) 367-375), corrected"
+          + " for how the energies curve, with one"
           + " reading for each displayed per cent or part of it, the middle one; a hundredfold of"
-          + " the slope is the implied energy of a full charge. A rounded reading has the variance"
-          + " of a rectangle of one display step. Where the readings scatter about the line more"
-          + " than rounding explains, or in long runs, the standard uncertainty is widened by the"
-          + " square root of chi-square over its degrees of freedom, with readings that follow one"
-          + " another counted for as many as are independent (B. D. Santer and others, Journal of"
+          + " it is the implied energy of a full charge, if the per cents that were not read take as"
+          + " much. An energy that was interpolated is no reading. The curvature is told by"
+          + " polynomials of degree k = 2 to 5, orthogonal to the line, whose greatest value is 4 %"
+          + " of the whole energy over k squared before anything is read, as one standard"
+          + " uncertainty: few readings leave that open, many replace it. A rounded reading has the"
+          + " variance of a rectangle of one display step. Where the readings scatter about the curve"
+          + " more than rounding explains, or in long runs, the standard uncertainty is widened by"
+          + " the square root of chi-square over its degrees of freedom, with readings that follow"
+          + " one another counted for as many as are independent (B. D. Santer and others, Journal of"
           + " Geophysical Research 105 (2000) 7337-7356), and Student's factor replaces 1.96."
           + " Residual and chi-square describe the readings as they stand and have"
           + " no interval.",
-      "E = a + b * q, full = 100 * b, half an interval of b = k * sqrt(w^2 * "
-          + "u(b)^2 + b^2 * r^2)",
+      "E = a + b * q + sum of c[k] * p[k](q), e = (E(q[n]) - E(q[1])) / (q[n] - q[1]), full = 100 * e,"
+          + " half an interval of e = k * sqrt(w^2 * (u(b)^2 + u(c)^2) + e^2 * r^2)",
       List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
   /** Change of the implied full energy between sessions. */
   FULL_ENERGY_CHANGE(
       "Change of the implied full energy",
       "Implied energy of a full charge in this session over that in another session of the same"
-          + " vehicle, less one, both by the line through all readings; the relative intervals add"
+          + " vehicle, less one, both by the curve through all readings; the relative intervals add"
           + " in quadrature (JCGM 100:2008, 5.1.6).",
       "d = 100 * (y / x - 1), U(d) = 100 * (y / x) * sqrt((U(y) / y)^2 + (U(x) / x)^2)",
       List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
@@ -235,7 +241,8 @@ public enum Method {
           + " uncertainties to each side, and for a breakpoint never less than half a step of the"
           + " display; a breakpoint with too few readings beside it is known to the readings next"
           + " to it, and so is a step: its state of charge is the middle of the gap between them,"
-          + " with the gap as bounds. A step seen so may be a fall within the gap. A plateau changes"
+          + " with the gap as bounds. A step changes the power by at least 2 % of the peak, and by more"
+          + " than the segments beside it would in the gap; it may be a fall within the gap. A plateau changes"
           + " by less than 0.3 % of"
           + " the peak for each per cent, or by less than the display can tell; a steep fall"
           + " is one by at least 3 % of the peak for each per cent over at most 5 %; a warm-up climb"

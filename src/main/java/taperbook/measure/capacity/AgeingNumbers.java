@@ -23,8 +23,8 @@ import taperbook.words.Labels;
 /** The change of the implied full energy against other sessions of the same vehicle. */
 public final class AgeingNumbers {
   private static final String OTHER_CAUSES =
-      " The battery's temperature and a new calibration of the displayed state of charge move it"
-          + " too.";
+      " The battery's temperature, a new calibration of the displayed state of charge, and other"
+          + " states of charge read move it too.";
 
   private final Recording recording;
   private final Optional<EnergyFit> line;

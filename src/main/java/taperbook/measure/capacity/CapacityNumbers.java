@@ -15,7 +15,7 @@ import taperbook.model.Method;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 
-/** The energy that a per cent takes, by a line through all readings of a session. */
+/** The energy that a per cent takes, by a curve through all readings of a session. */
 public final class CapacityNumbers {
   private static final Entry PER_SHARE =
       Entry.charging(
@@ -96,8 +96,8 @@ public final class CapacityNumbers {
     BigDecimal times = BigDecimal.valueOf(widening).setScale(2, RoundingMode.HALF_UP);
     return new Caveat(
         Caveat.Kind.ENERGY_LINE,
-        "The energies leave a straight line over the state of charge farther, or in longer runs,"
-            + " than independent rounding explains; the standard uncertainty of its slope is"
+        "The energies leave a smooth curve over the state of charge farther, or in longer runs,"
+            + " than independent rounding explains; the standard uncertainty of its mean rise is"
             + " widened "
             + times.toPlainString()
             + " times.");

@@ -8,21 +8,23 @@ import taperbook.model.RowRef;
 import taperbook.model.Trace;
 
 /**
- * The straight line of energy added over state of charge.
+ * The energy that a per cent takes on average over the state of charge that was read: the slope of
+ * a straight line, corrected for the curvature of the energies.
  *
  * <pre>
- *   half an interval = k sqrt( w^2 u(b)^2 + b^2 r^2 )
+ *   e = b + c        half an interval = k sqrt( w^2 (u(b)^2 + u(c)^2) + e^2 r^2 )
  * </pre>
  *
  * with the slope <i>b</i> and its standard uncertainty <i>u(b)</i> from {@link YorkLine}, the
- * widening <i>w</i> from {@link Scatter}, the relative uncertainty <i>r</i> of the scale of
- * integrated power, and <i>k</i> = 1.96, or Student's t where the scatter widened the interval.
+ * correction <i>c</i> with <i>u(c)</i> from {@link Curvature}, the widening <i>w</i> from {@link
+ * Scatter}, the relative uncertainty <i>r</i> of the scale of integrated power, and <i>k</i> =
+ * 1.96, or Student's t where the scatter widened the interval.
  *
  * <p>A display that rounds down, or a reader who always waits for the display to change, shifts all
  * readings by the same part of a step; that moves the intercept and not the slope.
  *
  * @param perPercent energy for each per cent with its 95 % interval, kWh/%, all above zero
- * @param residual root mean square of the distances of the energies from the line, kWh
+ * @param residual root mean square of the distances of the energies from the curve, kWh
  * @param consistency chi-square for each degree of freedom
  * @param widening factor by which the scatter widened the interval, at least 1
  * @param rows the rows behind the points
@@ -56,16 +58,17 @@ public record EnergyFit(
 
   private static Optional<EnergyFit> of(EnergyReadings readings) {
     YorkLine line = YorkLine.through(readings.points());
-    Scatter scatter = Scatter.about(line, readings.points());
-    double fromScatter = line.slopeError() * scatter.widening();
-    double fromScale = line.slope() * readings.relativeScale();
-    double half = scatter.factor95() * Math.hypot(fromScatter, fromScale);
-    if (!(Double.isFinite(half) && line.slope() - half > 0)) {
+    Curvature curve = Curvature.about(line, readings.points());
+    Scatter scatter = Scatter.about(curve);
+    double value = line.slope() + curve.correction();
+    double fromScatter = scatter.widening() * Math.hypot(line.slopeError(), curve.standard());
+    double half = scatter.factor95() * Math.hypot(fromScatter, value * readings.relativeScale());
+    if (!(Double.isFinite(half) && value - half > 0)) {
       return Optional.empty();
     }
     return Optional.of(
         new EnergyFit(
-            Estimate.around(line.slope(), half),
+            Estimate.around(value, half),
             scatter.residual(),
             scatter.consistency(),
             scatter.widening(),

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import taperbook.measure.curve.EnergyCounter;
 import taperbook.measure.curve.PowerIntegral;
 import taperbook.model.Estimate;
 import taperbook.model.RowRef;
@@ -13,8 +12,8 @@ import taperbook.model.Trace;
 
 /**
  * The points of energy added over state of charge that a session gives, from the best source that
- * has enough of them: the energy counter in the rows of the state of charge; else the counter
- * between its rows; else integrated power.
+ * has enough of them: the energy counter in the rows of the state of charge, else integrated power.
+ * An energy between two rows of the counter was not read and is no point.
  *
  * @param points one for each displayed state of charge, x in %, y in kWh
  * @param rows the rows they come from
@@ -29,7 +28,6 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
       Trace soc, Optional<Trace> energy, Optional<PowerIntegral> integral) {
     return energy
         .flatMap(e -> enough(inSameRows(soc, e)))
-        .or(() -> energy.filter(e -> e.size() > 1).flatMap(e -> enough(between(soc, e))))
         .or(() -> integral.flatMap(p -> enough(integrated(soc, p))));
   }
 
@@ -51,26 +49,6 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
         points.add(
             LinePoint.rounded(soc.value(step.lower()), added, soc.halfStep(), energy.halfStep()));
         step.indices().forEach(i -> rows.add(soc.row(i)));
-      }
-    }
-    return new EnergyReadings(points, rows, 0);
-  }
-
-  /** The counter between its rows; its bounds there serve as a rectangular error. */
-  private static EnergyReadings between(Trace soc, Trace energy) {
-    EnergyCounter counter = new EnergyCounter(energy);
-    List<LinePoint> points = new ArrayList<>();
-    List<RowRef> rows = new ArrayList<>();
-    double start = energy.firstSecond();
-    double end = energy.lastSecond();
-    for (SocStep step : SocStep.of(soc, i -> start <= soc.second(i) && soc.second(i) <= end)) {
-      double second = step.mean(soc::second);
-      Estimate added = counter.between(start, second);
-      double half = added.bounds().width() / 2;
-      if (soc.halfStep() + half > 0) {
-        points.add(LinePoint.rounded(soc.value(step.lower()), added.value(), soc.halfStep(), half));
-        step.indices().forEach(i -> rows.add(soc.row(i)));
-        rows.addAll(counter.rows(second, second));
       }
     }
     return new EnergyReadings(points, rows, 0);

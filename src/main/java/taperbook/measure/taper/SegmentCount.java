@@ -46,9 +46,7 @@ final class SegmentCount {
   /** How much worse than the best a line may be before its knots are tried in other gaps. */
   private static final double BEFORE_MOVING = 20;
 
-  /**
-   * A step is at least this share of the greatest power, as "held" is defined; rule of this report.
-   */
+  /** A step is at least this share of the greatest power, as for a hold; rule of this report. */
   private static final double LEAST_STEP = 0.02;
 
   private final TaperPoints points;
@@ -94,16 +92,19 @@ final class SegmentCount {
     }
   }
 
+  /** Adds a line, unless one of its steps is none. */
   private void add(BrokenLine line) {
-    double least = LEAST_STEP * points.scale();
-    boolean steps = true;
-    for (int j = 0; j + 1 < line.segments(); j++) {
-      steps &= !line.isStep(j) || Math.abs(line.height(j)) >= least;
-    }
-    if (steps) {
+    if (IntStream.range(0, line.segments() - 1).allMatch(j -> !line.isStep(j) || jumps(line, j))) {
       lines.add(line);
       criteria.add(criterion(line));
     }
+  }
+
+  /** True if the power changes by more at a step than the segments beside it would in its gap. */
+  private boolean jumps(BrokenLine line, int j) {
+    double slope = Math.max(Math.abs(line.slope(j)), Math.abs(line.slope(j + 1)));
+    double least = Math.max(LEAST_STEP * points.scale(), slope * points.gap(line.at(j)).width());
+    return Math.abs(line.height(j)) >= least;
   }
 
   /** Adds the line with a knot in place of a step, if it is better. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.model.Channel;
 import taperbook.model.Session;
 
@@ -20,25 +22,23 @@ final class EnergyFitCoverageTest {
         Optional.empty());
   }
 
-  @Test
-  void the_true_energy_for_each_per_cent_lies_inside_in_at_least_93_of_100_sessions() {
-    long fitted =
-        IntStream.rangeClosed(1, SESSIONS)
-            .filter(seed -> fit(new FilmedSession(seed)).isPresent())
-            .count();
-    long inside =
-        IntStream.rangeClosed(1, SESSIONS)
-            .mapToObj(FilmedSession::new)
-            .filter(
-                film ->
-                    fit(film)
-                        .filter(f -> f.perPercent().bounds().contains(film.truth()))
-                        .isPresent())
-            .count();
-    assertThat(fitted).as("sessions with a line").isGreaterThanOrEqualTo(SESSIONS * 95L / 100);
+  /** Seen: 291 of 295 where each per cent takes the same energy, 292 of 295 where not. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void the_true_energy_for_each_per_cent_lies_inside_in_at_least_93_of_100_sessions(
+      boolean curved) {
+    int fitted = 0;
+    int inside = 0;
+    for (int seed = 1; seed <= SESSIONS; seed++) {
+      FilmedSession film = new FilmedSession(seed, curved);
+      Optional<EnergyFit> fit = fit(film);
+      fitted += fit.isPresent() ? 1 : 0;
+      inside += fit.filter(f -> f.perPercent().bounds().contains(film.truth())).isPresent() ? 1 : 0;
+    }
+    assertThat(fitted).as("sessions with a curve").isGreaterThanOrEqualTo(SESSIONS * 95 / 100);
     assertThat(inside)
-        .as("truth inside, of %d lines", fitted)
-        .isGreaterThanOrEqualTo((long) Math.ceil(0.93 * fitted));
+        .as("truth inside, of %d curves", fitted)
+        .isGreaterThanOrEqualTo((int) Math.ceil(0.93 * fitted));
   }
 
   @Test

@@ -107,7 +107,7 @@ final class TaperFitPropertyTest {
     assertThat((double) slopes / (2 * right)).as("of %d", 2 * right).isGreaterThan(0.93);
   }
 
-  /** Seen: one of 300. */
+  /** Seen: none. */
   @Test
   void curves_without_a_step_get_none() {
     int steps = 0;

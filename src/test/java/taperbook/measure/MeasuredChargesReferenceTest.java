@@ -1,5 +1,6 @@
 package taperbook.measure;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -83,8 +84,9 @@ final class MeasuredChargesReferenceTest {
         .hasSize(3)
         .allSatisfy(
             charge -> {
-              double expected = REFERENCE.get(charge).getOrDefault(quantity, Double.NaN);
-              Estimate measured = NUMBERS.get(charge).estimate(id).orElseThrow();
+              double expected =
+                  requireNonNull(REFERENCE.get(charge)).getOrDefault(quantity, Double.NaN);
+              Estimate measured = requireNonNull(NUMBERS.get(charge)).estimate(id).orElseThrow();
               assertThat(
                       measured
                           .bounds()
@@ -149,6 +151,8 @@ final class MeasuredChargesReferenceTest {
     assertThat(charges())
         .hasSize(3)
         .noneMatch(
-            charge -> NUMBERS.get(charge).ids().stream().anyMatch(i -> i.startsWith("taper_step")));
+            charge ->
+                requireNonNull(NUMBERS.get(charge)).ids().stream()
+                    .anyMatch(i -> i.startsWith("taper_step")));
   }
 }

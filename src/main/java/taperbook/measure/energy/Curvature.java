@@ -18,8 +18,8 @@ import java.util.List;
  *
  * <p>t[k] is how large a coefficient is before anything is read: few readings leave it open, so
  * that it widens the interval, and many replace it. It is 4 % of the whole energy over k squared,
- * rule of this report; of nine measured charges of three cells (the test data {@code nasa-cccv})
- * the coefficients are at most 0.95, 0.32, 0.13 and 0.12 % for k = 2 to 5.
+ * rule of this report; over nine measured charges of three cells, of which three are test data
+ * ({@code nasa-cccv}), the coefficients are at most 0.95, 0.32, 0.12 and 0.12 % for k = 2 to 5.
  *
  * @param correction what to add to the slope of the line
  * @param standard standard uncertainty of the correction

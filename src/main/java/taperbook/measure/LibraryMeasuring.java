@@ -78,7 +78,8 @@ public final class LibraryMeasuring {
     new PeakNumbers(recording, ledger).measure();
     new SessionNumbers(recording, ledger).measure();
     new WindowNumbers(recording, ledger).measure(List.of(plan.window()));
-    RangeFigures range = RangeFigures.of(test, plan.style().basis());
+    RangeFigures range =
+        RangeFigures.of(test, recording.session().displayRounding(), plan.style().basis());
     new DistanceNumbers(recording, range, ledger).measure(plan.distances());
     batteryTemperature(recording, ledger);
     Numbers all = ledger.numbers();
@@ -119,7 +120,7 @@ public final class LibraryMeasuring {
   }
 
   private static Curve curve(Recording recording, Optional<RangeTest> test) {
-    RangeFigures range = RangeFigures.of(test, Basis.DRIVEN);
+    RangeFigures range = RangeFigures.of(test, recording.session().displayRounding(), Basis.DRIVEN);
     return new CurveSet(recording, range)
         .powerOverSoc()
         .map(c -> ThinnedCurve.of(c, LibraryRow.MOST_POINTS))

@@ -65,7 +65,7 @@ final class SessionMeasuring {
     this.plan = plan;
     this.test = rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
     this.recording = Recording.of(session, wording);
-    this.range = RangeFigures.of(test, plan.style().basis());
+    this.range = RangeFigures.of(test, session.displayRounding(), plan.style().basis());
     List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
     all.addAll(DriveCaveats.of(test, wording));
     this.caveats = List.copyOf(all);

@@ -1,6 +1,7 @@
 package taperbook.model;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** How a display turns the true state of charge into the figure that it shows. */
 public enum DisplayRounding {
@@ -27,5 +28,25 @@ public enum DisplayRounding {
   /** The rounding as it is written in files. */
   public String words() {
     return words;
+  }
+
+  /** What it may be: itself, or any of the three where it is not known. */
+  public List<DisplayRounding> possible() {
+    return this == NOT_KNOWN ? List.of(NEAREST, DOWN, UP) : List.of(this);
+  }
+
+  /**
+   * The true values that show as a figure.
+   *
+   * @param shown the figure
+   * @param step step of the display, not negative
+   */
+  public Interval allows(double shown, double step) {
+    return switch (this) {
+      case NEAREST -> Interval.around(shown, step / 2);
+      case DOWN -> new Interval(shown, shown + step);
+      case UP -> new Interval(shown - step, shown);
+      case NOT_KNOWN -> Interval.around(shown, step);
+    };
   }
 }

@@ -103,4 +103,9 @@ public record Interval(double low, double high) {
   public double width() {
     return high - low;
   }
+
+  /** The value midway between both ends. */
+  public double middle() {
+    return low + (high - low) / 2;
+  }
 }

@@ -188,7 +188,8 @@ public enum Method {
   /** Range of a full battery, as driven. */
   DRIVEN_RANGE(
       "Driven range of a full battery",
-      "Distance driven divided by the share of charge used for it.",
+      "Distance driven divided by the share of charge used for it: the mean of all that the display"
+          + " may have shown as it did, a start at 100 % being exactly full in half of the cases.",
       "R = 100 * distance * correction / (start soc - end soc)",
       List.of(NEAREST_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
   /** Share of charge that a distance needs. */

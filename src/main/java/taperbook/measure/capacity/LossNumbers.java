@@ -69,7 +69,7 @@ public final class LossNumbers {
       Recording recording, Optional<RangeTest> test, Optional<EnergyFit> line, Ledger ledger) {
     this.recording = recording;
     this.line = line;
-    this.driven = DrivenEnergy.ofFullBattery(test);
+    this.driven = DrivenEnergy.ofFullBattery(test, recording.session().displayRounding());
     this.ledger = ledger;
   }
 

@@ -31,7 +31,7 @@ final class CapacityChecks {
   CapacityChecks(Recording recording, Optional<RangeTest> test, Numbers numbers) {
     this.recording = recording;
     this.numbers = numbers;
-    this.driven = DrivenEnergy.ofFullBattery(test);
+    this.driven = DrivenEnergy.ofFullBattery(test, recording.session().displayRounding());
   }
 
   List<CrossCheck> make() {

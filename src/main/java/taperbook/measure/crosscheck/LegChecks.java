@@ -3,7 +3,6 @@ package taperbook.measure.crosscheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.measure.recording.Derived;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.model.CrossCheck;
 import taperbook.model.CrossCheck.CheckOutcome;
@@ -55,9 +54,10 @@ final class LegChecks {
   }
 
   private CheckOutcome charge() {
-    Derived used = RangeFigures.chargeUsed(drive.facts());
-    if (used.estimate().isEmpty()) {
-      return new NotPossible(used.withheld().orElseThrow());
+    Optional<Estimate> start = drive.facts().amount(RangeItem.START_SOC);
+    Optional<Estimate> end = drive.facts().amount(RangeItem.END_SOC);
+    if (start.isEmpty() || end.isEmpty()) {
+      return new NotPossible("the state of charge at the start or end of the drive is not known");
     }
     Estimate sum = Estimate.exactly(0);
     for (Leg leg : drive.legs()) {
@@ -68,7 +68,10 @@ final class LegChecks {
       sum = sum.minus(span.end().minus(span.start()));
     }
     return new Compared(
-        new Side(Labels.of("side.drive_ends"), used.estimate().get(), used.rows()),
+        new Side(
+            Labels.of("side.drive_ends"),
+            start.get().minus(end.get()),
+            RangeFigures.rows(drive.facts(), RangeItem.START_SOC, RangeItem.END_SOC)),
         new Side(Labels.of("side.legs"), sum, rows()));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.model.Basis;
+import taperbook.model.DisplayRounding;
 import taperbook.model.Estimate;
 import taperbook.model.Facts;
 import taperbook.model.Method;
@@ -21,13 +22,13 @@ import taperbook.model.RowRef;
 public final class DrivenEnergy {
   private DrivenEnergy() {}
 
-  public static Derived ofFullBattery(Optional<RangeTest> test) {
+  public static Derived ofFullBattery(Optional<RangeTest> test, DisplayRounding rounding) {
     if (test.isEmpty()) {
       return withheld(RangeFigures.NO_TEST);
     }
     Facts<RangeItem> facts = test.get().facts();
     Optional<Estimate> used = facts.amount(RangeItem.ENERGY_USED);
-    Derived share = RangeFigures.chargeUsed(facts);
+    Derived share = RangeFigures.chargeUsed(facts, rounding);
     if (used.isEmpty()) {
       return withheld("the energy used in the range test is not known");
     }

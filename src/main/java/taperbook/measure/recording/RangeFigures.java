@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.model.Basis;
+import taperbook.model.DisplayRounding;
+import taperbook.model.DriveEnds;
 import taperbook.model.Estimate;
 import taperbook.model.Facts;
 import taperbook.model.Method;
@@ -16,7 +18,7 @@ import taperbook.model.RowRef;
  *
  * <pre>
  *   distance driven   = distance read * correction
- *   full range        = distance driven * 100 / (start soc - end soc)      [km]
+ *   full range        = distance driven * 100 / charge used                [km]
  *   consumption       = energy used / distance driven                      [Wh/km]
  * </pre>
  *
@@ -39,7 +41,15 @@ public record RangeFigures(
 
   public static final String NO_TEST = "the report names no range test of this vehicle";
 
-  public static RangeFigures of(Optional<RangeTest> test, Basis chosenBasis) {
+  /**
+   * The figures of a drive.
+   *
+   * @param test the drive, if there is one
+   * @param rounding how the car's display of the state of charge rounds
+   * @param chosenBasis {@link Basis#DRIVEN} or {@link Basis#RATED}
+   */
+  public static RangeFigures of(
+      Optional<RangeTest> test, DisplayRounding rounding, Basis chosenBasis) {
     if (test.isEmpty()) {
       return new RangeFigures(
           Derived.withheld(NO_TEST, Basis.DRIVEN, Method.DRIVEN_RANGE),
@@ -52,7 +62,7 @@ public record RangeFigures(
     Derived distance = distance(facts);
     return new RangeFigures(
         distance,
-        fullRange(facts, distance),
+        fullRange(chargeUsed(facts, rounding), distance),
         consumption(facts, distance),
         ratedRange(facts),
         chosenBasis);
@@ -78,8 +88,7 @@ public record RangeFigures(
         Method.DRIVEN_RANGE);
   }
 
-  private static Derived fullRange(Facts<RangeItem> facts, Derived distance) {
-    Derived used = chargeUsed(facts);
+  private static Derived fullRange(Derived used, Derived distance) {
     if (distance.estimate().isEmpty()) {
       return distance;
     }
@@ -96,19 +105,17 @@ public record RangeFigures(
   }
 
   /** The state of charge that the drive used, surely above zero, %. */
-  public static Derived chargeUsed(Facts<RangeItem> facts) {
-    Optional<Estimate> start = facts.amount(RangeItem.START_SOC);
-    Optional<Estimate> end = facts.amount(RangeItem.END_SOC);
-    if (start.isEmpty() || end.isEmpty()) {
+  static Derived chargeUsed(Facts<RangeItem> facts, DisplayRounding rounding) {
+    Optional<Estimate> used = DriveEnds.of(facts, rounding).map(DriveEnds::used);
+    if (used.isEmpty()) {
       return Derived.withheld(
           "the state of charge at the start or end of the drive is not known",
           Basis.DRIVEN,
           Method.DRIVEN_RANGE);
     }
-    Estimate used = start.get().minus(end.get());
-    return used.bounds().low() > 0
+    return used.get().bounds().low() > 0
         ? Derived.measured(
-            used,
+            used.get(),
             rows(facts, RangeItem.START_SOC, RangeItem.END_SOC),
             Basis.DRIVEN,
             Method.DRIVEN_RANGE)

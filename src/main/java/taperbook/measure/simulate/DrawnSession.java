@@ -57,7 +57,7 @@ final class DrawnSession {
             .orElse(null);
     this.power =
         session.trace(Channel.POWER).filter(t -> t.size() > 1).map(PowerCourse::new).orElse(null);
-    this.drive = test.map(DriveCourse::new).orElse(null);
+    this.drive = test.map(t -> new DriveCourse(t, session.displayRounding())).orElse(null);
     this.recordedEnd = session.recorded().high();
     this.powerBegins = session.trace(Channel.POWER).map(Trace::firstSecond).orElse(0.0);
     this.clockHalfStep =

@@ -71,8 +71,7 @@ final class SourceBudgetsTest {
   void an_output_is_worked_out_again_only_for_sources_that_move_what_it_asks_for() {
     AtomicInteger asked = new AtomicInteger();
     budget(d -> d.drive().consumption() + 0 * asked.incrementAndGet());
-    int moving =
-        EnumSet.range(UncertaintySource.RANGE_DISTANCE, UncertaintySource.RANGE_ENERGY).size();
+    int moving = EnumSet.range(UncertaintySource.RANGE_DISTANCE, UncertaintySource.SPEED).size();
     assertThat(asked.get()).isEqualTo(moving * TRIALS + (SOURCES - moving));
     asked.set(0);
     budget(d -> d.endSecond() + 0 * asked.incrementAndGet());

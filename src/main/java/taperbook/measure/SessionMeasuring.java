@@ -152,7 +152,9 @@ final class SessionMeasuring {
                 check.title()
                     + ": the two differ by "
                     + recording.wording().value(compared.difference(), check.unit())
-                    + ", more than the displays' rounding allows."));
+                    + ", more than "
+                    + Wording.allowed(compared)
+                    + "."));
       }
     }
     return found;

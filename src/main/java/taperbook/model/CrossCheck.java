@@ -41,11 +41,23 @@ public record CrossCheck(String id, String title, Unit unit, CheckOutcome outcom
    *
    * @param first the side that the report uses
    * @param second the side it is held against
+   * @param ratio what the true second over the true first may be: 1 where both are the same
+   *     quantity, else what losses between the two allow
    */
-  public record Compared(Side first, Side second) implements CheckOutcome {
-    /** True if some true value fits both sides: their bounds overlap. */
+  public record Compared(Side first, Side second, Interval ratio) implements CheckOutcome {
+    /** A check of two sides that are the same quantity. */
+    public Compared(Side first, Side second) {
+      this(first, second, Interval.exactly(1));
+    }
+
+    /** True if some true values in a possible ratio fit both sides. */
     public boolean agrees() {
-      return first.estimate().bounds().overlaps(second.estimate().bounds());
+      return first.estimate().bounds().times(ratio).overlaps(second.estimate().bounds());
+    }
+
+    /** Most that may be lost from the higher side to the lower one, as a share of the higher. */
+    public double mostLost() {
+      return Math.max(1 - ratio.low(), 1 - 1 / ratio.high());
     }
 
     /** First less second, with bounds. */

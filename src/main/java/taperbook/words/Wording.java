@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Outcome;
@@ -201,6 +202,28 @@ public final class Wording {
   /** The name of a unit with the space before it; nothing for a pure factor and for money. */
   private static String withSpace(Unit unit) {
     return name(unit).isEmpty() ? "" : "\u00a0" + name(unit);
+  }
+
+  /** How two sides of a check agree; how much was lost where something may be. */
+  public static String agreement(CrossCheck.Compared compared) {
+    double first = compared.first().estimate().value();
+    double percent = 100 * (1 - compared.second().estimate().value() / first);
+    if (compared.ratio().low() == 1 || !(percent > 0)) {
+      return "agree";
+    }
+    return "agree: the second is "
+        + Rounding.nearest(percent, 1)
+        + "\u00a0% less, and up to "
+        + Math.round(100 * compared.mostLost())
+        + "\u00a0% may be lost";
+  }
+
+  /** What two sides of a check may differ by, such as {@code the displays' rounding allows}. */
+  public static String allowed(CrossCheck.Compared compared) {
+    long percent = Math.round(100 * compared.mostLost());
+    return percent == 0
+        ? "the displays' rounding allows"
+        : "the displays' rounding and losses of up to " + percent + "\u00a0% allow";
   }
 
   /** A calendar date in words, such as {@code 14 March 2026}. */

@@ -104,17 +104,24 @@ public final class Sessions {
         new Interval(first, last));
   }
 
-  /** A range test of the same vehicle; amounts in base units with half a step. */
+  /** A range test of the same vehicle; amounts in base units with half a step, as displayed. */
   public static RangeTest rangeTest(Map<RangeItem, Estimate> amounts) {
+    return rangeTest("drive", "Northmoor Finch", amounts, HowKnown.DISPLAYED);
+  }
+
+  /** As {@link #rangeTest(Map)}, with amounts that were measured by other means than the car's. */
+  public static RangeTest measured(Map<RangeItem, Estimate> amounts) {
+    return rangeTest("drive", "Northmoor Finch", amounts, HowKnown.MEASURED);
+  }
+
+  /** A range test of any vehicle. */
+  public static RangeTest rangeTest(
+      String name, String vehicle, Map<RangeItem, Estimate> amounts, HowKnown howKnown) {
+    String file = "sessions/" + name + "/range-test.csv";
     Map<RangeItem, Fact> facts = new EnumMap<>(RangeItem.class);
     facts.put(
         RangeItem.VEHICLE,
-        new Fact(
-            "Northmoor Finch",
-            "",
-            Optional.empty(),
-            HowKnown.DISPLAYED,
-            new RowRef("sessions/drive/range-test.csv", 3)));
+        new Fact(vehicle, "", Optional.empty(), HowKnown.DISPLAYED, new RowRef(file, 3)));
     amounts.forEach(
         (item, amount) ->
             facts.put(
@@ -123,10 +130,9 @@ public final class Sessions {
                     "" + amount.value(),
                     "",
                     Optional.of(amount),
-                    HowKnown.DISPLAYED,
-                    new RowRef("sessions/drive/range-test.csv", facts.size() + 2))));
-    return new RangeTest(
-        "drive", new Facts<>("sessions/drive/range-test.csv", RangeItem.class, facts), List.of());
+                    howKnown,
+                    new RowRef(file, facts.size() + 2))));
+    return new RangeTest(name, new Facts<>(file, RangeItem.class, facts), List.of());
   }
 
   /** A plan in miles with the given windows and distances and marks at each ten per cent. */

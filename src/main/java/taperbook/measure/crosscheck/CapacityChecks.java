@@ -14,6 +14,7 @@ import taperbook.model.CrossCheck.NotPossible;
 import taperbook.model.CrossCheck.Side;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
+import taperbook.model.Interval;
 import taperbook.model.Numbers;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
@@ -27,10 +28,12 @@ final class CapacityChecks {
   private final Recording recording;
   private final Numbers numbers;
   private final Derived driven;
+  private final Interval drivenOverCharged;
 
   CapacityChecks(Recording recording, Optional<RangeTest> test, Numbers numbers) {
     this.recording = recording;
     this.numbers = numbers;
+    this.drivenOverCharged = Losses.drivenOverCharged(recording.session().conditions());
     this.driven = DrivenEnergy.ofFullBattery(test, recording.session().displayRounding());
   }
 
@@ -45,7 +48,7 @@ final class CapacityChecks {
     checks.add(
         new CrossCheck(
             "check_full_energy",
-            Labels.of("check.full_energy"),
+            Labels.of("check.full_energy", Losses.percent(drivenOverCharged)),
             Unit.KILOWATT_HOUR,
             againstDrive()));
     Facts<ConditionItem> facts = recording.session().conditions();
@@ -56,7 +59,7 @@ final class CapacityChecks {
                 checks.add(
                     new CrossCheck(
                         "check_usable_energy",
-                        Labels.of("check.usable_energy"),
+                        Labels.of("check.usable_energy", Losses.percent(drivenOverCharged)),
                         Unit.KILOWATT_HOUR,
                         againstStated(stated))));
     return checks;
@@ -87,7 +90,8 @@ final class CapacityChecks {
         new Side(
             Labels.of("side.drive_energy_over_share"),
             driven.estimate().orElseThrow(),
-            driven.rows()));
+            driven.rows()),
+        drivenOverCharged);
   }
 
   private CheckOutcome againstStated(Fact stated) {
@@ -100,7 +104,8 @@ final class CapacityChecks {
         new Side(
             Labels.of("side.usable_energy", stated.howKnown().words()),
             stated.amount().orElseThrow(),
-            List.of(stated.row())));
+            List.of(stated.row())),
+        drivenOverCharged);
   }
 
   private static Side side(String label, ReportNumber number) {

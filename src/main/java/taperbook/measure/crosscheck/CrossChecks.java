@@ -25,12 +25,16 @@ import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 import taperbook.words.Labels;
 
-/** Each figure found a second way, and held against what the displays' rounding allows. */
+/**
+ * Each figure found a second way, and held against what the displays' rounding allows, and losses
+ * where energy goes in on the one side and comes out on the other.
+ */
 public final class CrossChecks {
   private final Recording recording;
   private final Optional<RangeTest> test;
   private final RangeFigures range;
   private final Numbers numbers;
+  private final Interval drivenOverCharged;
 
   public CrossChecks(
       Recording recording, Optional<RangeTest> test, RangeFigures range, Numbers numbers) {
@@ -38,6 +42,7 @@ public final class CrossChecks {
     this.test = test;
     this.range = range;
     this.numbers = numbers;
+    this.drivenOverCharged = Losses.drivenOverCharged(recording.session().conditions());
   }
 
   public List<CrossCheck> make(List<WantedDistance> distances) {
@@ -75,13 +80,14 @@ public final class CrossChecks {
     }
     return new Compared(
         new Side(Labels.of("side.by_counter"), counter.between(from, to), counter.rows(from, to)),
-        new Side(Labels.of("side.by_power"), integral.between(from, to), integral.rows(from, to)));
+        new Side(Labels.of("side.by_power"), integral.between(from, to), integral.rows(from, to)),
+        Losses.powerOverCounter(recording.session().conditions()));
   }
 
   private CrossCheck shareAgainstConsumption(WantedDistance distance) {
     return new CrossCheck(
         "check_energy_for_" + distance.idPart(),
-        Labels.of("check.energy_for", distance.words()),
+        Labels.of("check.energy_for", distance.words(), Losses.percent(drivenOverCharged)),
         Unit.KILOWATT_HOUR,
         shareOutcome(distance));
   }
@@ -107,7 +113,8 @@ public final class CrossChecks {
         new Side(
             Labels.of("side.by_consumption"),
             consumption.get().times(distance.kilometres() / 1000),
-            range.consumption().rows()));
+            range.consumption().rows()),
+        drivenOverCharged);
   }
 
   private CrossCheck consumptionAgainstDisplay() {

@@ -3,6 +3,7 @@ package taperbook.measure.crosscheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.measure.recording.DriveSpeed;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.model.CrossCheck;
 import taperbook.model.CrossCheck.CheckOutcome;
@@ -10,6 +11,7 @@ import taperbook.model.CrossCheck.Compared;
 import taperbook.model.CrossCheck.NotPossible;
 import taperbook.model.CrossCheck.Side;
 import taperbook.model.Estimate;
+import taperbook.model.Facts;
 import taperbook.model.Leg;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
@@ -17,8 +19,10 @@ import taperbook.model.RowRef;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 
-/** The whole drive against the sum of its legs: energy, and state of charge. */
+/** The whole drive against the sum of its legs: energy, state of charge, and speed. */
 final class LegChecks {
+  private static final int SECONDS_PER_HOUR = 3600;
+
   private final RangeTest drive;
 
   LegChecks(RangeTest drive) {
@@ -29,8 +33,49 @@ final class LegChecks {
     return List.of(
         new CrossCheck(
             "check_legs_energy", Labels.of("check.legs_energy"), Unit.KILOWATT_HOUR, energy()),
+        new CrossCheck("check_legs_charge", Labels.of("check.legs_charge"), Unit.PERCENT, charge()),
         new CrossCheck(
-            "check_legs_charge", Labels.of("check.legs_charge"), Unit.PERCENT, charge()));
+            "check_average_speed",
+            Labels.of("check.average_speed"),
+            Unit.KILOMETRE_PER_HOUR,
+            speed()));
+  }
+
+  /**
+   * The stated speed, give or take a whole step, as cars' displays of it also round down. The legs
+   * are as the odometer read them, as a car's own average is; one that was measured otherwise may
+   * be over the corrected distance.
+   */
+  private CheckOutcome speed() {
+    Facts<RangeItem> facts = drive.facts();
+    Optional<Estimate> stated = facts.amount(RangeItem.AVERAGE_SPEED);
+    if (stated.isEmpty()) {
+      return new NotPossible("the average speed is not known");
+    }
+    Estimate distance = Estimate.exactly(0);
+    Estimate seconds = Estimate.exactly(0);
+    for (Leg leg : drive.legs()) {
+      if (leg.duration().isEmpty()) {
+        return new NotPossible("the duration is not known for every leg");
+      }
+      distance = distance.minus(leg.distance().times(-1));
+      seconds = seconds.minus(leg.duration().get().times(-1));
+    }
+    if (seconds.bounds().low() <= 0) {
+      return new NotPossible("the legs took less time than their clock can tell");
+    }
+    Estimate read = distance.times(SECONDS_PER_HOUR).over(seconds);
+    Estimate corrected = DriveSpeed.correction(facts).map(read::times).orElse(read);
+    Estimate ofLegs =
+        new Estimate(
+            read.value(),
+            DriveSpeed.isOfTheCar(facts) ? read.bounds() : read.bounds().hull(corrected.bounds()));
+    return new Compared(
+        new Side(
+            Labels.of("side.speed_stated"),
+            Estimate.around(stated.get().value(), stated.get().bounds().width()),
+            RangeFigures.rows(facts, RangeItem.AVERAGE_SPEED)),
+        new Side(Labels.of("side.legs_as_read"), ofLegs, rows()));
   }
 
   private CheckOutcome energy() {

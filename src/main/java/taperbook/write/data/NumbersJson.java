@@ -166,9 +166,11 @@ public final class NumbersJson {
       json.writeBooleanField("agrees", compared.agrees());
       amount(json, "difference", compared.difference().value());
       bounds(json, compared.difference());
+      amount(json, "losses_allowed", 100 * compared.mostLost());
       reason(json, "");
     } else {
-      for (String field : List.of("first", "second", "agrees", "difference", "low", "high")) {
+      for (String field :
+          List.of("first", "second", "agrees", "difference", "low", "high", "losses_allowed")) {
         json.writeNullField(field);
       }
       reason(json, check.outcome().fold(c -> "", CrossCheck.NotPossible::reason));

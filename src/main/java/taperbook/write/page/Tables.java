@@ -97,7 +97,7 @@ final class Tables {
 
   private String verdict(CrossCheck check, CrossCheck.Compared compared) {
     if (compared.agrees()) {
-      return "agree";
+      return Wording.agreement(compared);
     }
     Estimate signed = compared.difference();
     Estimate difference = signed.value() < 0 ? signed.times(-1) : signed;
@@ -105,6 +105,7 @@ final class Tables {
         + wording.value(difference, check.unit())
         + " ("
         + wording.range(difference.bounds(), check.unit())
-        + "), more than rounding allows";
+        + "), more than "
+        + Wording.allowed(compared);
   }
 }

@@ -34,8 +34,8 @@ public final class ReportMeasuring {
   public static ReportResult measure(
       ReportPlan plan, Session main, List<Session> compared, List<RangeTest> rangeTests) {
     List<SessionMeasuring> sessions = new ArrayList<>();
-    sessions.add(new SessionMeasuring(plan, main, compared, rangeTests));
-    compared.forEach(s -> sessions.add(new SessionMeasuring(plan, s, List.of(), rangeTests)));
+    sessions.add(new SessionMeasuring(plan, main, main, compared, rangeTests));
+    compared.forEach(s -> sessions.add(new SessionMeasuring(plan, s, main, List.of(), rangeTests)));
     CommonGround ground = GroundSearch.of(sessions);
     // Each from its own seeds: made beside each other, they come out as one after the other.
     CompletableFuture<List<PairResult>> pairs =
@@ -54,7 +54,7 @@ public final class ReportMeasuring {
    * @param rangeTests the range tests to choose from, by vehicle
    */
   public static Numbers bounded(ReportPlan plan, Session session, List<RangeTest> rangeTests) {
-    return new SessionMeasuring(plan, session, List.of(), rangeTests).boundedWithRates();
+    return new SessionMeasuring(plan, session, session, List.of(), rangeTests).boundedWithRates();
   }
 
   private static List<PairResult> pairs(List<SessionMeasuring> sessions) {

@@ -46,6 +46,7 @@ import taperbook.words.Wording;
 final class SessionMeasuring {
   private final ReportPlan plan;
   private final Optional<RangeTest> test;
+  private final Optional<RangeTest> reported;
   private final Recording recording;
   private final RangeFigures range;
   private final List<Caveat> caveats;
@@ -56,20 +57,30 @@ final class SessionMeasuring {
    *
    * @param plan what the report asks for
    * @param session the session
+   * @param main the reported session, whose car sets the speed of a trip
    * @param others sessions that it is held against for ageing
    * @param rangeTests the range tests to choose from; the first of the session's vehicle counts
    */
   SessionMeasuring(
-      ReportPlan plan, Session session, List<Session> others, List<RangeTest> rangeTests) {
+      ReportPlan plan,
+      Session session,
+      Session main,
+      List<Session> others,
+      List<RangeTest> rangeTests) {
     Wording wording = new Wording(plan.style().units());
     this.plan = plan;
-    this.test = rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
+    this.test = ofVehicle(session, rangeTests);
+    this.reported = ofVehicle(main, rangeTests);
     this.recording = Recording.of(session, wording);
     this.range = RangeFigures.of(test, session.displayRounding(), plan.style().basis());
     List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
     all.addAll(DriveCaveats.of(test, wording));
     this.caveats = List.copyOf(all);
     this.bounded = numbers(others);
+  }
+
+  private static Optional<RangeTest> ofVehicle(Session session, List<RangeTest> rangeTests) {
+    return rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
   }
 
   Recording recording() {
@@ -126,7 +137,7 @@ final class SessionMeasuring {
     new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());
-    new RoadNumbers(recording, test, range, ledger).measure(plan);
+    new RoadNumbers(recording, test, reported, range, ledger).measure(plan);
     return ledger.numbers();
   }
 

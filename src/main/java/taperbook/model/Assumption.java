@@ -88,7 +88,9 @@ public enum Assumption {
       "inference of this report; no session shows it"),
   /** The trip is driven as the test was. */
   TRIP_AS_TESTED(
-      "The whole trip is driven at the average speed and with the consumption of the range test.",
+      "The whole trip is driven at one speed, the same for all cars of the report: as stated, or the"
+          + " average of the reported car's range test. Each car consumes what it did in its own"
+          + " range test.",
       "common practice, no source"),
   /** Prices hold. */
   PRICES_AS_STATED(

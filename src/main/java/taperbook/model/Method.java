@@ -317,10 +317,12 @@ public enum Method {
   TRIP_PLAN(
       "Time for a trip",
       "The plan of least time, found exactly by dynamic programming over stations and states of"
-          + " charge: each stop unplugs at a whole per cent or with just enough for a later station"
+          + " charge, or one that takes up to half a minute more with fewer stops: each stop unplugs at a whole per cent or with just enough for a later station"
           + " or the end, keeps the reserve, and stays within what the session went through. The"
           + " stops are a choice made on the readings as they stand and have no interval; the times"
-          + " have the interval of this plan, held fixed while readings and range are drawn. Stop k"
+          + " have the interval of this plan, held fixed while readings, range and speed are drawn."
+          + " They are printed in whole minutes. The speed of a car's own display is corrected as"
+          + " its distance is. Stop k"
           + " comes d[k] km after the one before and unplugs at u[k].",
       "sum over stops of overhead + t(u[k]) - t(u[k-1] - 100 * d[k] / R), plus D / speed",
       List.of(

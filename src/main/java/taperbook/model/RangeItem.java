@@ -47,7 +47,8 @@ public enum RangeItem implements Item {
       "average speed",
       ItemKind.amount(Quantity.SPEED),
       true,
-      "Distance of the drive over its time."),
+      "Distance of the drive over its time; displayed if it is the car's own figure, to which the"
+          + " odometer correction then applies as well."),
   TARGET_SPEED(
       "target speed",
       ItemKind.amount(Quantity.SPEED),

@@ -1,5 +1,7 @@
 package taperbook.model;
 
+import java.util.OptionalDouble;
+
 /**
  * A trip that is asked for: a straight road with a station at every so many kilometres.
  *
@@ -9,13 +11,16 @@ package taperbook.model;
  *     paying, s, not negative
  * @param startSoc state of charge at the start, whole %, above {@code reserveSoc}, at most 100
  * @param reserveSoc least state of charge at any station and at the end, whole %, not negative
+ * @param kilometresPerHour speed of all cars, above zero; if empty, that of the range test of the
+ *     reported car
  */
 public record Trip(
     WantedDistance distance,
     WantedDistance spacing,
     double secondsPerStop,
     int startSoc,
-    int reserveSoc) {
+    int reserveSoc,
+    OptionalDouble kilometresPerHour) {
   /** So many stations at the most, so that a plan is found in a moment. */
   public static final int MOST_STATIONS = 200;
 
@@ -28,11 +33,24 @@ public record Trip(
   /** Reserve if the tester does not say, %. */
   public static final int USUAL_RESERVE_SOC = 10;
 
+  /** A trip at the speed of the reported car's range test. */
+  public Trip(
+      WantedDistance distance,
+      WantedDistance spacing,
+      double secondsPerStop,
+      int startSoc,
+      int reserveSoc) {
+    this(distance, spacing, secondsPerStop, startSoc, reserveSoc, OptionalDouble.empty());
+  }
+
   /** Checks the ranges. */
   public Trip {
     if (!(secondsPerStop >= 0 && secondsPerStop <= 36_000)
         || !(0 <= reserveSoc && reserveSoc < startSoc && startSoc <= 100)) {
       throw new IllegalArgumentException("no such trip: " + startSoc + " to " + reserveSoc + " %");
+    }
+    if (!(kilometresPerHour.orElse(1) > 0)) {
+      throw new IllegalArgumentException("no such speed: " + kilometresPerHour);
     }
     if (stations(distance, spacing) > MOST_STATIONS) {
       throw new IllegalArgumentException("too many stations: " + distance + " by " + spacing);

@@ -29,9 +29,9 @@ final class Spread {
         reach(estimate, Rounding.rounded(estimate.value(), places).doubleValue()), places);
   }
 
-  /** In words, for an estimate in seconds. */
-  static String ofTime(Estimate seconds) {
-    int step = DurationText.step(seconds.bounds());
+  /** In words, for an estimate in seconds that is printed to a step of at least some seconds. */
+  static String ofTime(Estimate seconds, int leastStep) {
+    int step = Math.max(leastStep, DurationText.step(seconds.bounds()));
     double reach = reach(seconds, (double) DurationText.rounded(seconds.value(), step));
     return DurationText.up(reach, Math.max(step, DurationText.step(reach)));
   }

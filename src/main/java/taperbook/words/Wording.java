@@ -9,9 +9,11 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
+import taperbook.model.Method;
 import taperbook.model.Outcome;
 import taperbook.model.Quantity;
 import taperbook.model.ReportNumber;
@@ -24,6 +26,8 @@ import taperbook.model.Unit;
  */
 public final class Wording {
   private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("yyyy", Locale.ROOT);
+
+  private static final int MINUTE_SECONDS = 60;
 
   private static final Map<Unit, String> NAMES = names();
 
@@ -43,18 +47,43 @@ public final class Wording {
 
   /** The value of a number with its unit, or a dash if it was withheld. */
   public String value(ReportNumber number) {
-    return number.estimate().map(e -> value(e, number.unit())).orElse("\u2013");
+    return number.estimate().map(e -> value(e, number.unit(), step(number))).orElse("\u2013");
+  }
+
+  /** How far the truth may lie from the printed value; empty if it was withheld. */
+  public Optional<String> spread(ReportNumber number) {
+    return number.estimate().map(e -> spread(e, number.unit(), step(number)));
+  }
+
+  /** The interval of a number in words; empty if it was withheld. */
+  public Optional<String> between(ReportNumber number) {
+    return number
+        .estimate()
+        .map(e -> joined(e.bounds(), number.unit(), "wording.between", step(number)));
+  }
+
+  /** Least step that a time is printed to, s: a trip is planned in minutes. */
+  private static int step(ReportNumber number) {
+    return number.method() == Method.TRIP_PLAN ? MINUTE_SECONDS : 1;
   }
 
   /** The interval of a number with its unit, or a dash if it was withheld. */
   public String range(ReportNumber number) {
-    return number.estimate().map(e -> range(e.bounds(), number.unit())).orElse("\u2013");
+    return number
+        .estimate()
+        .map(e -> joined(e.bounds(), number.unit(), "wording.range", step(number)))
+        .orElse("\u2013");
   }
 
   /** A value with its unit, such as {@code 171 kW} or {@code 24 min 40 s}. */
   public String value(Estimate estimate, Unit unit) {
+    return value(estimate, unit, 1);
+  }
+
+  private String value(Estimate estimate, Unit unit, int leastStep) {
     if (unit == Unit.SECOND) {
-      return DurationText.nearest(estimate.value(), DurationText.step(estimate.bounds()));
+      int step = Math.max(leastStep, DurationText.step(estimate.bounds()));
+      return DurationText.nearest(estimate.value(), step);
     }
     Unit shown = shown(unit);
     Interval bounds = estimate.bounds().mapMonotone(x -> convert(x, unit, shown));
@@ -72,16 +101,29 @@ public final class Wording {
    * {@link #value(Estimate, Unit)} prints it.
    */
   public String spread(Estimate estimate, Unit unit) {
+    return spread(estimate, unit, 1);
+  }
+
+  private String spread(Estimate estimate, Unit unit, int leastStep) {
     Unit shown = shown(unit);
     Estimate converted = converted(estimate, unit);
-    if (!Spread.isEven(converted)) {
-      return between(estimate.bounds(), unit);
+    if (!Spread.isEven(converted) && !isRounded(estimate.bounds(), unit, leastStep)) {
+      return joined(estimate.bounds(), unit, "wording.between", leastStep);
     }
     String most =
         unit == Unit.SECOND
-            ? Spread.ofTime(converted)
+            ? Spread.ofTime(converted, leastStep)
             : Spread.of(converted, mostPlaces(shown)) + "\u00a0" + name(shown);
     return Labels.of("wording.give_or_take", most);
+  }
+
+  /** True if an exact time is printed less exactly than it is known. */
+  private static boolean isRounded(Interval bounds, Unit unit, int leastStep) {
+    double steps = bounds.low() / leastStep;
+    return unit == Unit.SECOND
+        && leastStep > 1
+        && bounds.width() == 0
+        && Math.abs(steps - Math.rint(steps)) > 1e-6;
   }
 
   /**
@@ -97,14 +139,12 @@ public final class Wording {
 
   /** An interval with its unit, such as {@code 170.5 to 171.5 kW}, or {@code exact}. */
   public String range(Interval bounds, Unit unit) {
-    return bounds.width() == 0 ? Labels.of("wording.exact") : joined(bounds, unit, "wording.range");
+    return joined(bounds, unit, "wording.range", 1);
   }
 
   /** An interval in words, such as {@code between 170.5 and 171.5 kW}, or {@code exact}. */
   public String between(Interval bounds, Unit unit) {
-    return bounds.width() == 0
-        ? Labels.of("wording.exact")
-        : joined(bounds, unit, "wording.between");
+    return joined(bounds, unit, "wording.between", 1);
   }
 
   /** An amount of a base unit that is known exactly, such as the step of a display. */
@@ -116,9 +156,12 @@ public final class Wording {
     return rounded.toPlainString() + withSpace(shown(unit));
   }
 
-  private String joined(Interval bounds, Unit unit, String key) {
+  private String joined(Interval bounds, Unit unit, String key, int leastStep) {
+    if (bounds.width() == 0 && !isRounded(bounds, unit, leastStep)) {
+      return Labels.of("wording.exact");
+    }
     if (unit == Unit.SECOND) {
-      int step = DurationText.step(bounds);
+      int step = Math.max(leastStep, DurationText.step(bounds));
       return Labels.of(
           key, DurationText.down(bounds.low(), step), DurationText.up(bounds.high(), step));
     }
@@ -143,14 +186,16 @@ public final class Wording {
     return number
         .outcome()
         .fold(
-            (Outcome.Measured m) -> measured(m.estimate(), number.unit()),
+            (Outcome.Measured m) -> measured(number, m.estimate()),
             (Outcome.Withheld w) -> Labels.of("wording.withheld", w.reason()));
   }
 
-  private String measured(Estimate estimate, Unit unit) {
-    String spread = spread(estimate, unit);
-    String value = value(estimate, unit);
-    return isTwoSided(estimate, unit) ? value + " (" + spread + ")" : value + ", " + spread;
+  private String measured(ReportNumber number, Estimate estimate) {
+    String spread = spread(estimate, number.unit(), step(number));
+    String value = value(number);
+    return isTwoSided(estimate, number.unit())
+        ? value + " (" + spread + ")"
+        : value + ", " + spread;
   }
 
   /** True if the ends are so unevenly far from the value that both are told. */

@@ -3,11 +3,17 @@ package taperbook.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import taperbook.model.Basis;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
+import taperbook.model.Method;
+import taperbook.model.Origin;
+import taperbook.model.Outcome;
+import taperbook.model.ReportNumber;
 import taperbook.model.Unit;
 
 /** Numbers in words; rounding by JCGM 100:2008, 7.2.6 (at most two digits of uncertainty). */
@@ -55,6 +61,30 @@ final class WordingTest {
   void times_are_words_to_the_step_they_are_worth(double seconds, double half, String text) {
     assertThat(kilometres.value(Estimate.around(seconds, half), Unit.SECOND))
         .isEqualTo(text.replace(' ', '\u00a0'));
+  }
+
+  /** Times of a trip, whose stops and speed are not known to the second, by hand. */
+  @ParameterizedTest
+  @CsvSource({
+    "27360, 27240, 27480, '7 h 36 min, give or take 2 min'",
+    // 7 h 35 min 50 s is printed 10 s away; both ends within 130 s of that.
+    "27350, 27230, 27470, '7 h 36 min, give or take 3 min'",
+    "860, 820, 905, '14 min, give or take 2 min'",
+    "27000, 27000, 27000, '7 h 30 min, exact'",
+    // Exact, and printed less exactly.
+    "27017, 27017, 27017, '7 h 30 min, give or take 1 min'",
+  })
+  void times_of_a_trip_are_whole_minutes(double value, double low, double high, String text) {
+    ReportNumber number =
+        new ReportNumber(
+            "trip_time",
+            "Time for the trip",
+            Unit.SECOND,
+            new Outcome.Measured(new Estimate(value, new Interval(low, high)), 0.95),
+            new Origin("test-session", Basis.DRIVEN, List.of()),
+            List.of(),
+            Method.TRIP_PLAN);
+    assertThat(kilometres.outcome(number).replace('\u00a0', ' ')).isEqualTo(text);
   }
 
   @Test

@@ -50,10 +50,7 @@ final class Summary {
   }
 
   private String spread(ReportNumber number) {
-    return number
-        .estimate()
-        .map(e -> wording.spread(e, number.unit()))
-        .orElseGet(() -> number.withheld().orElseThrow());
+    return wording.spread(number).orElseGet(() -> number.withheld().orElseThrow());
   }
 
   private String counts() {

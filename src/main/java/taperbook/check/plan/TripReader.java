@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -11,6 +12,7 @@ import java.util.regex.Pattern;
 import taperbook.check.spelling.Label;
 import taperbook.check.spelling.Suggestion;
 import taperbook.model.Trip;
+import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
@@ -21,13 +23,19 @@ import taperbook.read.RawText;
 final class TripReader {
   private static final int MOST_MINUTES = 600;
 
+  /** Speeds of cars on a road that is worth planning stops for, km/h. */
+  private static final int LEAST_SPEED = 30;
+
+  private static final int MOST_SPEED = 250;
+
   /** The parts that a trip is stated in. */
   private enum Part {
     DISTANCE("([0-9]+ ?[a-z]*)", "800 km"),
     SPACING("stations? every (.+)", "station every 50 km"),
     STOP("([0-9]{1,3}) ?min per stop", "6 min per stop"),
     START("start (?:at|with) ([0-9]{1,3}) ?%?", "start at 100 %"),
-    RESERVE("reserve ([0-9]{1,3}) ?%?", "reserve 10 %");
+    RESERVE("reserve ([0-9]{1,3}) ?%?", "reserve 10 %"),
+    SPEED("(?:drive |driven )?at ([0-9]{1,3} ?(?:km/h|mi/h|mph))", "at 110 km/h");
 
     private final Pattern pattern;
     private final String example;
@@ -64,6 +72,7 @@ final class TripReader {
     Optional<WantedDistance> spacing = given(Part.SPACING).flatMap(g -> distances.apply(g.amount));
     int minutes = number(Part.STOP, 0, MOST_MINUTES).orElse(-1);
     int start = number(Part.START, 1, 100).orElse(Trip.USUAL_START_SOC);
+    OptionalDouble speed = speed();
     int reserve = number(Part.RESERVE, 0, 99).orElse(Trip.USUAL_RESERVE_SOC);
     if (reserve >= start) {
       refuse(
@@ -79,7 +88,7 @@ final class TripReader {
       return Optional.empty();
     }
     double seconds = minutes < 0 ? Trip.USUAL_SECONDS_PER_STOP : minutes * 60.0;
-    return Optional.of(new Trip(distance.get(), spacing.get(), seconds, start, reserve));
+    return Optional.of(new Trip(distance.get(), spacing.get(), seconds, start, reserve, speed));
   }
 
   private void take(RawText written) {
@@ -139,6 +148,31 @@ final class TripReader {
       return OptionalInt.empty();
     }
     return OptionalInt.of(number);
+  }
+
+  /** Speed of all cars, km/h. */
+  private OptionalDouble speed() {
+    Optional<Given> given = given(Part.SPEED);
+    if (given.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    String amount = given.get().amount.text();
+    Unit unit = amount.endsWith("km/h") ? Unit.KILOMETRE_PER_HOUR : Unit.MILE_PER_HOUR;
+    double speed = unit.toBase(Integer.parseInt(amount.replaceAll("[^0-9]", "")));
+    if (speed < LEAST_SPEED || speed > MOST_SPEED) {
+      refuse(
+          given.get().whole,
+          ProblemCode.VALUE_OUT_OF_RANGE,
+          "a speed from "
+              + LEAST_SPEED
+              + " to "
+              + MOST_SPEED
+              + " km/h, as in "
+              + Part.SPEED.example,
+          "correct the speed");
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(speed);
   }
 
   private void limit(WantedDistance distance, WantedDistance spacing) {

@@ -78,7 +78,7 @@ public final class Said {
   }
 
   private Optional<String> spread(String id) {
-    return numbers.find(id).flatMap(n -> n.estimate().map(e -> wording.spread(e, n.unit())));
+    return numbers.find(id).flatMap(wording::spread);
   }
 
   /** The value and in brackets its spread, if there is one. */
@@ -103,6 +103,11 @@ public final class Said {
         .find(id)
         .flatMap(ReportNumber::withheld)
         .map(reason -> subject + " is withheld: " + reason + ".");
+  }
+
+  /** A time in words, to the nearest minute. */
+  public String minutes(double seconds) {
+    return time(60 * Math.rint(seconds / 60));
   }
 
   /** A time in seconds, in words. */

@@ -75,9 +75,7 @@ final class LibraryWords {
   Optional<String> full(LibraryRow row, String id) {
     return row.numbers()
         .find(id)
-        .flatMap(
-            n ->
-                n.estimate().map(e -> wording.value(n) + " (" + wording.spread(e, n.unit()) + ")"));
+        .flatMap(n -> wording.spread(n).map(spread -> wording.value(n) + " (" + spread + ")"));
   }
 
   /** The session with its value and interval, such as {@code one with 171 kW (...)}. */

@@ -72,7 +72,7 @@ final class TripTimeline implements Painting {
     return lane.numbers()
         .find("trip_time")
         .map(said.wording()::value)
-        .orElseGet(() -> said.time(lane.end()));
+        .orElseGet(() -> said.minutes(lane.end()));
   }
 
   private static String stops(TripLane lane) {
@@ -93,9 +93,9 @@ final class TripTimeline implements Painting {
     for (TripLane lane : lanes) {
       words.append(lane.name()).append(": ").append(time(lane)).append(", ").append(stops(lane));
       for (TripLane.Stop stop : lane.stops()) {
-        words.append("; after ").append(said.time(stop.from())).append(" from ");
+        words.append("; after ").append(said.minutes(stop.from())).append(" from ");
         words.append(percent(stop.arrivalSoc())).append(" to ").append(percent(stop.unplugSoc()));
-        words.append(" in ").append(said.time(stop.to() - stop.plugged()));
+        words.append(" in ").append(said.minutes(stop.to() - stop.plugged()));
       }
       words.append(". ");
     }

@@ -23,6 +23,9 @@ public final class DriveCaveats {
   /** A difference in height between start and end that is worth a word. */
   private static final double CLIMB_METRES = 50;
 
+  /** An average over the speed that was aimed at from which on one of the two is doubted. */
+  private static final double FAR_ABOVE_TARGET = 1.05;
+
   private final Facts<RangeItem> facts;
   private final Wording wording;
   private final List<Caveat> caveats = new ArrayList<>();
@@ -87,7 +90,21 @@ public final class DriveCaveats {
   private void speed() {
     if (facts.amount(RangeItem.AVERAGE_SPEED).isEmpty()) {
       add(Kind.DRIVE, "The average speed of the range test is not known.");
+      return;
     }
+    Estimate average = facts.amount(RangeItem.AVERAGE_SPEED).get();
+    facts
+        .amount(RangeItem.TARGET_SPEED)
+        .filter(target -> average.bounds().low() > FAR_ABOVE_TARGET * target.bounds().high())
+        .ifPresent(
+            target ->
+                add(
+                    Kind.DRIVE,
+                    "The average speed of the range test, "
+                        + wording.value(average, Unit.KILOMETRE_PER_HOUR)
+                        + ", is far above the speed that was aimed at, "
+                        + wording.value(target, Unit.KILOMETRE_PER_HOUR)
+                        + ": one of the two is probably wrong."));
   }
 
   private void weather() {

@@ -17,10 +17,13 @@ import org.jspecify.annotations.Nullable;
  *
  * with {@code C(j, v)} the least time of stops up to leaving station {@code j} at {@code v} %, and
  * the clock {@code t} of the session. The plan unplugs at one of the {@link UnplugLevels}; of all
- * such plans none is faster. No stop begins or ends at a state of charge that the session did not
- * go through.
+ * such plans none is faster by more than a tie, and of those that are tied none has fewer stops. No
+ * stop begins or ends at a state of charge that the session did not go through.
  */
 public final class TripSearch {
+  /** Plans that are apart by less are tied: times are printed in whole minutes, s. */
+  private static final double TIE_SECONDS = 30;
+
   private final ChargeClock clock;
   private final TripTask task;
   private final UnplugLevels levels;
@@ -34,8 +37,25 @@ public final class TripSearch {
     byStops.add(List.of(Departure.atStart(task.startPercent())));
   }
 
-  /** The fastest plan of all; empty if there is none. */
+  /**
+   * The plan with the fewest stops of those that are tied with the fastest of all; empty if there
+   * is none.
+   */
   public Optional<TripPlan> best() {
+    return fastest().map(this::tiedWithFewestStops);
+  }
+
+  private TripPlan tiedWithFewestStops(TripPlan fastest) {
+    for (int stops = 0; stops < fastest.stops().size(); stops++) {
+      Optional<TripPlan> fewer = best(stops);
+      if (fewer.isPresent() && fewer.get().stopSeconds() <= fastest.stopSeconds() + TIE_SECONDS) {
+        return fewer.get();
+      }
+    }
+    return fastest;
+  }
+
+  private Optional<TripPlan> fastest() {
     List<Departure> all = new ArrayList<>(byStops.get(0));
     for (int station = 1; station <= task.stations(); station++) {
       all.addAll(departures(station, all));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import taperbook.model.Estimate;
+import taperbook.model.Interval;
 import taperbook.model.Numbers;
 import taperbook.model.ReportPlan;
 import taperbook.model.RoadTopic;
@@ -13,13 +14,16 @@ import taperbook.model.WantedDistance;
 
 /**
  * The simulated numbers of the road. Where to stop and to unplug was chosen before, on the readings
- * as they stand, and is held fixed: drawn are the clock of the session and the driven range.
+ * as they stand, and is held fixed: drawn are the clock of the session, the driven range and the
+ * speed.
  *
  * <p>The most that a minute buys is not among them and keeps its bounds. The fastest of many short
  * stretches is fast by its rounding errors too, and of 1,000 invented sessions an interval by
  * simulation held the truth in 89 % only.
  */
 final class RoadOutputs {
+  private static final int SECONDS_PER_HOUR = 3600;
+
   private final Numbers numbers;
   private final List<Outputs.Output> outputs = new ArrayList<>();
 
@@ -78,10 +82,18 @@ final class RoadOutputs {
       return;
     }
     FixedPlan plan = FixedPlan.of(trip, numbers);
-    double rest =
-        numbers.estimate("trip_driving_time").orElseThrow().value()
-            + plan.stops() * trip.secondsPerStop();
-    add("trip_time", d -> plan.charging(d) + rest);
+    double beside = plan.stops() * trip.secondsPerStop();
+    // The bounds of the driving time are those of the speed, its correction included.
+    double hours = trip.distance().kilometres() * SECONDS_PER_HOUR;
+    Interval speeds =
+        numbers
+            .estimate("trip_driving_time")
+            .orElseThrow()
+            .bounds()
+            .mapMonotone(seconds -> hours / seconds);
+    ToDoubleFunction<DrawnSession> driving = d -> hours / d.drive().speedWithin(speeds);
+    add("trip_time", d -> plan.charging(d) + driving.applyAsDouble(d) + beside);
+    add("trip_driving_time", driving);
     add("trip_charging_time", plan::charging);
     add("trip_arrival_soc", plan::arrival);
     for (int k = 0; k < plan.stops(); k++) {

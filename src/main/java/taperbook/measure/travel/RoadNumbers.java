@@ -14,13 +14,25 @@ import taperbook.model.Unit;
 public final class RoadNumbers {
   private final Recording recording;
   private final Optional<RangeTest> test;
+  private final Optional<RangeTest> reported;
   private final RangeFigures range;
   private final Ledger ledger;
 
+  /**
+   * Numbers of the road.
+   *
+   * @param test the range test of this car
+   * @param reported the range test of the reported car
+   */
   public RoadNumbers(
-      Recording recording, Optional<RangeTest> test, RangeFigures range, Ledger ledger) {
+      Recording recording,
+      Optional<RangeTest> test,
+      Optional<RangeTest> reported,
+      RangeFigures range,
+      Ledger ledger) {
     this.recording = recording;
     this.test = test;
+    this.reported = reported;
     this.range = range;
     this.ledger = ledger;
   }
@@ -35,7 +47,9 @@ public final class RoadNumbers {
     if (recording.session().name().equals(plan.subject().session())) {
       ofTheReported(plan.wishes(), units);
     }
-    road.trip().ifPresent(trip -> new TripNumbers(recording, test, range, ledger).measure(trip));
+    road.trip()
+        .ifPresent(
+            trip -> new TripNumbers(trip, recording, test, reported, range, ledger).measure());
     if (road.wants(RoadTopic.COST)) {
       new CostNumbers(recording, range, ledger).measure(units);
     }

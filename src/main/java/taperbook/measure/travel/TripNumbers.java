@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
+import taperbook.measure.recording.DriveSpeed;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.measure.road.ChargeClock;
@@ -16,14 +17,16 @@ import taperbook.measure.road.UnplugRanges;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
-import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Trip;
 import taperbook.model.Unit;
 
-/** The fastest plan for a trip: its stops, its time, and how flat the optimum is. */
+/**
+ * The fastest plan for a trip: its stops, its time, and how flat the optimum is. All cars of a
+ * report drive at one speed, so that their times differ by what they consume and how they charge.
+ */
 final class TripNumbers {
   /** How much slower is still as good: a minute. */
   private static final double FLAT_SECONDS = 60;
@@ -32,41 +35,64 @@ final class TripNumbers {
 
   private final Recording recording;
   private final Optional<RangeTest> test;
+  private final Optional<RangeTest> reported;
   private final RangeFigures range;
   private final Ledger ledger;
+  private final Trip trip;
 
-  TripNumbers(Recording recording, Optional<RangeTest> test, RangeFigures range, Ledger ledger) {
+  /**
+   * Numbers of a trip.
+   *
+   * @param test the range test of this car
+   * @param reported the range test of the reported car, whose speed holds for all unless the trip
+   *     states one
+   */
+  TripNumbers(
+      Trip trip,
+      Recording recording,
+      Optional<RangeTest> test,
+      Optional<RangeTest> reported,
+      RangeFigures range,
+      Ledger ledger) {
+    this.trip = trip;
     this.recording = recording;
     this.test = test;
+    this.reported = reported;
     this.range = range;
     this.ledger = ledger;
   }
 
-  void measure(Trip trip) {
+  void measure() {
     Optional<Estimate> full = range.fullRange().estimate();
-    Optional<Estimate> speed = test.flatMap(t -> t.facts().amount(RangeItem.AVERAGE_SPEED));
+    Optional<Estimate> speed = speed();
     Optional<ChargeClock> clock = recording.soc().flatMap(ChargeClock::of);
     if (full.isEmpty()) {
       withhold(range.fullRange().withheld().orElseThrow());
     } else if (speed.isEmpty()) {
-      withhold("the average speed of the range test is not known");
+      withhold("the average speed of the reported car's range test is not known");
     } else if (clock.isEmpty()) {
       withhold(recording.whyNoClock());
     } else {
       TripTask task = TripTask.of(trip, full.get().value() / 100);
-      plan(trip, task, clock.get(), speed.get().value());
+      plan(task, clock.get(), speed.get());
     }
+  }
+
+  private Optional<Estimate> speed() {
+    return trip.kilometresPerHour().isPresent()
+        ? Optional.of(Estimate.exactly(trip.kilometresPerHour().getAsDouble()))
+        : reported.flatMap(t -> DriveSpeed.of(t.facts()));
   }
 
   private void withhold(String reason) {
     TripEntries.OF_THE_WHOLE.forEach(entry -> ledger.withheld(entry, reason));
   }
 
-  private void plan(Trip trip, TripTask task, ChargeClock clock, double speed) {
+  private void plan(TripTask task, ChargeClock clock, Estimate speed) {
     TripSearch search = new TripSearch(clock, task);
     Optional<TripPlan> best = search.best();
     if (best.isEmpty()) {
-      withhold(noPlan(trip, recording.soc().orElseThrow()));
+      withhold(noPlan(recording.soc().orElseThrow()));
       return;
     }
     TripTimes times = new TripTimes(recording, task, range.fullRange().estimate().orElseThrow());
@@ -75,10 +101,12 @@ final class TripNumbers {
       withhold("the state of charge gained is not more than its display can tell");
       return;
     }
-    double driving = SECONDS_PER_HOUR * trip.distance().kilometres() / speed;
+    Estimate driving =
+        Estimate.exactly(SECONDS_PER_HOUR * trip.distance().kilometres()).over(speed);
     double beside = best.get().stops().size() * trip.secondsPerStop();
-    enter(TripEntries.TIME, plus(charging.get(), driving + beside));
-    enter(TripEntries.DRIVING, Estimate.exactly(driving));
+    Estimate stopped = charging.get().minus(Estimate.exactly(-beside));
+    enter(TripEntries.TIME, stopped.minus(driving.times(-1)));
+    enter(TripEntries.DRIVING, driving);
     enter(TripEntries.CHARGING, charging.get());
     enter(TripEntries.STOPS, Estimate.exactly(best.get().stops().size()));
     enter(TripEntries.ARRIVAL, times.arrival(best.get()));
@@ -87,10 +115,6 @@ final class TripNumbers {
     for (int k = 0; k < flat.size(); k++) {
       stop(times, best.get(), k, flat.get(k));
     }
-  }
-
-  private static Estimate plus(Estimate estimate, double more) {
-    return estimate.minus(Estimate.exactly(-more));
   }
 
   private void enter(Entry entry, Estimate estimate) {
@@ -102,7 +126,9 @@ final class TripNumbers {
     Trace soc = recording.soc().orElseThrow();
     List<RowRef> rows = new ArrayList<>(range.fullRange().rows());
     IntStream.range(0, soc.size()).mapToObj(soc::row).forEach(rows::add);
-    test.ifPresent(t -> rows.addAll(t.facts().rows(RangeItem.AVERAGE_SPEED)));
+    if (trip.kilometresPerHour().isEmpty()) {
+      reported.ifPresent(t -> rows.addAll(DriveSpeed.rows(t.facts())));
+    }
     return rows;
   }
 
@@ -122,7 +148,32 @@ final class TripNumbers {
         Caveat.Kind.PLAN,
         "A plan is not a promise: it takes every stop to charge as the session did at that state of"
             + " charge, with a free station, and the road to be driven as the range test was."
+            + driven()
             + lost);
+  }
+
+  /** How fast, and why so. */
+  private String driven() {
+    String speed = " It is driven at " + words(speed().orElseThrow());
+    if (trip.kilometresPerHour().isPresent()) {
+      return speed + ", as the report asks, and takes what the range test took at its own speed.";
+    }
+    if (test.equals(reported)) {
+      return speed + ", the average of the range test.";
+    }
+    String own =
+        test.flatMap(t -> DriveSpeed.of(t.facts()))
+            .map(v -> " at " + words(v))
+            .orElse(" at a speed that is not known");
+    return speed
+        + ", the average of the reported car's range test, as all trips of the report are; what it"
+        + " takes is what this car took in its own,"
+        + own
+        + ".";
+  }
+
+  private String words(Estimate speed) {
+    return recording.wording().value(speed, Unit.KILOMETRE_PER_HOUR);
   }
 
   private void nextBest(TripSearch search, TripPlan best) {
@@ -165,7 +216,7 @@ final class TripNumbers {
         Estimate.exactly(flat.high()));
   }
 
-  private String noPlan(Trip trip, Trace soc) {
+  private String noPlan(Trace soc) {
     return "no plan keeps "
         + trip.reserveSoc()
         + " % in reserve with a station every "

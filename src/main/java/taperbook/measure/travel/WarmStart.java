@@ -71,9 +71,11 @@ final class WarmStart {
         });
   }
 
-  /** True if the climb took longer than the pace after it: else a warm start tells nothing. */
+  /**
+   * True if the climb surely took longer than the pace after it: else a warm start tells nothing.
+   */
   boolean isFaster() {
-    return lost().filter(s -> s.seconds().value() > 0).isPresent();
+    return lost().filter(s -> s.seconds().bounds().low() > 0).isPresent();
   }
 
   private interface ForEnd {

@@ -84,7 +84,7 @@ final class Glance {
     return Map.of(
         "label", label,
         "value", wording.value(number),
-        "spread", number.estimate().map(e -> wording.spread(e, number.unit())).orElse(""),
+        "spread", wording.spread(number).orElse(""),
         "session", row.session());
   }
 }

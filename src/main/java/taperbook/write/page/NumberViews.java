@@ -39,10 +39,8 @@ final class NumberViews {
     view.put("measured", number.estimate().isPresent());
     view.put("value", wording.value(number));
     view.put("range", wording.range(number));
-    view.put(
-        "between",
-        number.estimate().map(e -> wording.between(e.bounds(), number.unit())).orElse(""));
-    view.put("spread", number.estimate().map(e -> wording.spread(e, number.unit())).orElse(""));
+    view.put("between", wording.between(number).orElse(""));
+    view.put("spread", wording.spread(number).orElse(""));
     view.put("basis", basis(number.origin().basis()));
     view.put("session", number.origin().session());
     view.put("rows", RowRuns.words(number.origin().rows()));

@@ -58,7 +58,15 @@ final class TripPart {
         + trip.startSoc()
         + "\u00a0% at the start, never below "
         + trip.reserveSoc()
-        + "\u00a0%";
+        + "\u00a0%"
+        + speed(trip);
+  }
+
+  private String speed(Trip trip) {
+    return trip.kilometresPerHour().isEmpty()
+        ? ""
+        : ", at "
+            + wording.exactly(trip.kilometresPerHour().getAsDouble(), Unit.KILOMETRE_PER_HOUR);
   }
 
   /** Why a session has no plan. */

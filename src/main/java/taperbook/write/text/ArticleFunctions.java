@@ -69,7 +69,7 @@ final class ArticleFunctions {
   }
 
   private String spread(ReportNumber number) {
-    return number.estimate().map(e -> wording.spread(e, number.unit())).orElse("");
+    return wording.spread(number).orElse("");
   }
 
   /** What one of the functions of {@link StatedFunctions} gives for one or two texts. */

@@ -1,6 +1,7 @@
 package taperbook.check.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -58,6 +59,26 @@ final class RoadReaderTest {
   }
 
   @Test
+  void a_trip_may_state_the_speed_of_all_cars() {
+    assertThat(trip("at 110 km/h").kilometresPerHour()).hasValue(110);
+    assertThat(trip("drive at 130 km/h").kilometresPerHour()).hasValue(130);
+    // 70 times 1.609344, exact.
+    assertThat(trip("at 70 mph").kilometresPerHour().orElseThrow())
+        .isCloseTo(112.65408, within(1e-9));
+    assertThat(trip("start at 90 %").kilometresPerHour()).isEmpty();
+    assertThat(problems("800 km, station every 50 km, at 400 km/h"))
+        .singleElement()
+        .asString()
+        .contains("a speed from 30 to 250 km/h, as in at 110 km/h");
+  }
+
+  private static Trip trip(String part) {
+    return road("road: trip\ntrip: 800 km, station every 50 km, " + part + "\n")
+        .trip()
+        .orElseThrow();
+  }
+
+  @Test
   void what_a_trip_does_not_say_has_its_usual_value() {
     assertThat(road("road: trip\ntrip: 500 mi, stations every 40 mi\n").trip())
         .contains(
@@ -81,7 +102,8 @@ final class RoadReaderTest {
         "road: plugin|4:7: found \"plugin\"; expected any of plug-in, next leg, per minute, trip,"
             + " cost, standard range. To mend: write \"plug-in\". [value-not-understood]",
         "road: trip|4:7: found no key trip; expected the trip to plan, as road asks for it. To mend:"
-            + " write \"trip: 800 km, station every 50 km, 6 min per stop\". [key-missing]",
+            + " write \"trip: 800 km, station every 50 km, at 110 km/h\"."
+            + " [key-missing]",
         "trip: 800 km, station every 50 km|4:7: found a trip that road does not ask for; expected the"
             + " topic trip under road. To mend: write \"road: trip\", or take the trip away."
             + " [facts-contradict]"

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -15,11 +16,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.measure.ReportMeasuring;
 import taperbook.measure.Sessions;
 import taperbook.model.Channel;
+import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
+import taperbook.model.HowKnown;
 import taperbook.model.Numbers;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
 import taperbook.model.RoadTopic;
 import taperbook.model.RoadWishes;
 import taperbook.model.Session;
@@ -164,6 +168,84 @@ final class RoadNumbersReferenceTest {
         .isCloseTo(110 * 18, within(0.5));
   }
 
+  private static RangeTest drive(String name, String vehicle, double speed, HowKnown howKnown) {
+    return Sessions.rangeTest(
+        name,
+        vehicle,
+        Map.of(
+            RangeItem.DISTANCE, Estimate.exactly(400),
+            RangeItem.ODOMETER_CORRECTION, Estimate.around(1.02, 0.005),
+            RangeItem.START_SOC, Estimate.exactly(100),
+            RangeItem.END_SOC, Estimate.exactly(0),
+            RangeItem.AVERAGE_SPEED, Estimate.around(speed, 0.5)),
+        howKnown);
+  }
+
+  /** 800 km at 102 km/h, give or take 0.51 and the correction's 0.5: 800 / v by its ends. */
+  @Test
+  void driving_time_has_the_interval_of_the_speed_and_its_correction() {
+    Session session = session(s -> constant(s), 0, 95, 0.5, false);
+    RangeTest displayed = drive("drive", "Northmoor Finch", 100, HowKnown.DISPLAYED);
+    ReportPlan plan = Sessions.roadPlan(List.of(HUNDRED), all(trip(800, 50)));
+    Numbers bounded = ReportMeasuring.bounded(plan, session, List.of(displayed));
+    Estimate driving = bounded.estimate("trip_driving_time").orElseThrow();
+    assertThat(driving.value()).isCloseTo(3600 * 800 / 102.0, within(1e-6));
+    assertThat(driving.bounds().low()).isCloseTo(3600 * 800 / (100.5 * 1.025), within(1e-6));
+    assertThat(driving.bounds().high()).isCloseTo(3600 * 800 / (99.5 * 1.015), within(1e-6));
+    assertThat(bounded.estimate("trip_time").orElseThrow().bounds().width())
+        .isGreaterThanOrEqualTo(driving.bounds().width());
+    // Drawn: a rectangle of the speed, of which 95 % are inside.
+    Estimate drawn =
+        measure(session, displayed, all(trip(800, 50))).estimate("trip_driving_time").orElseThrow();
+    assertThat(drawn.bounds().width())
+        .isCloseTo(0.95 * driving.bounds().width(), within(0.02 * driving.bounds().width()));
+    // What was measured by other means is not corrected.
+    RangeTest measured = drive("drive", "Northmoor Finch", 100, HowKnown.MEASURED);
+    assertThat(value(measure(session, measured, all(trip(800, 50))), "trip_driving_time"))
+        .isCloseTo(8 * 3600, within(1e-6));
+  }
+
+  @Test
+  void all_cars_of_a_report_take_the_trip_at_the_speed_of_the_reported_one() {
+    Session main = session(s -> constant(s), 0, 95, 0.5, false);
+    double[] seconds = {0, 855, 1710};
+    Session other =
+        Sessions.session()
+            .named("other")
+            .text(ConditionItem.VEHICLE, "Veldt Carrier")
+            .channel(Channel.SOC, 0, seconds, new double[] {0, 47.5, 95})
+            .build();
+    List<RangeTest> drives =
+        List.of(
+            drive("drive", "Northmoor Finch", 100, HowKnown.MEASURED),
+            drive("other-drive", "Veldt Carrier", 120, HowKnown.MEASURED));
+    ReportResult result =
+        ReportMeasuring.measure(
+            Sessions.roadPlan(List.of(HUNDRED), all(trip(800, 50))), main, List.of(other), drives);
+    Numbers compared = result.compared().get(0).numbers();
+    assertThat(value(compared, "trip_driving_time")).isCloseTo(8 * 3600, within(1e-6));
+    assertThat(compared.estimate("trip_driving_time").orElseThrow().bounds().width()).isPositive();
+    assertThat(compared.get("trip_time").caveats().get(0).sentence().replace('\u00a0', ' '))
+        .contains(
+            "driven at 100 km/h, the average of the reported car's range test, as all trips of the"
+                + " report are; what it takes is what this car took in its own, at 120 km/h.");
+    Trip stated =
+        new Trip(
+            new WantedDistance(800, Unit.KILOMETRE),
+            new WantedDistance(50, Unit.KILOMETRE),
+            300,
+            100,
+            10,
+            OptionalDouble.of(80));
+    Numbers slow =
+        ReportMeasuring.measure(
+                Sessions.roadPlan(List.of(HUNDRED), all(stated)), main, List.of(other), drives)
+            .main()
+            .numbers();
+    assertThat(slow.estimate("trip_driving_time")).contains(Estimate.exactly(10 * 3600));
+    assertThat(slow.get("trip_time").caveats().get(0).sentence()).contains("as the report asks");
+  }
+
   /** Constant power: 4 km for each per cent and 18 s, 13.33 km/min all along; never half of it. */
   @Test
   void a_minute_at_constant_power_buys_the_same_everywhere() {
@@ -250,5 +332,15 @@ final class RoadNumbersReferenceTest {
     assertThat(numbers.get("plug_in_10_100_km_warm").caveats().get(0).sentence())
         .startsWith("An inference and not a measurement");
     assertThat(numbers.find("plug_in_20_100_km_warm")).isEmpty();
+    // The same climb with a clock of two minutes: its cost is not beyond zero.
+    Session coarse =
+        Sessions.session()
+            .clockHalfStep(60)
+            .channel(Channel.SOC, 0.05, seconds, soc)
+            .channel(Channel.POWER, 0.05, seconds, power)
+            .build();
+    Numbers unsure = measure(coarse, DRIVE, only(RoadTopic.PLUG_IN));
+    assertThat(unsure.estimate("warm_up_time_lost").orElseThrow().bounds().contains(0)).isTrue();
+    assertThat(unsure.find("plug_in_10_100_km_warm")).isEmpty();
   }
 }

@@ -75,6 +75,11 @@ public enum Assumption {
   SAME_DRIVE_AGAIN(
       "The next leg is driven as the range test was: same speed, weather, load and route.",
       "common practice, no source"),
+  /** Nothing is lost between charging and driving. */
+  NO_LOSSES(
+      "All energy that is added while charging comes out while driving. What is lost in between, and"
+          + " what heating takes, is left out, so that the time is a lower limit.",
+      "assumption of this report; energy out of a per cent over energy into it tests it"),
   /** Charging goes by the state of charge alone. */
   CURVE_BY_SOC(
       "The car charges at each state of charge as it did in the session there: by the state of"

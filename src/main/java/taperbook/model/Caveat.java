@@ -35,6 +35,8 @@ public record Caveat(Kind kind, String sentence) {
     CHANNELS("Channels recorded"),
     /** How well the energy lies on a line over the state of charge. */
     ENERGY_LINE("Energy over state of charge"),
+    /** What is lost between charging and driving, and left out. */
+    LOSSES("Losses between charging and driving"),
     /** What a station's meter may be off by. */
     METER("The station's meter"),
     /** What was assumed about the range test. */

@@ -9,6 +9,7 @@ import static taperbook.model.Assumption.DRY_AIR;
 import static taperbook.model.Assumption.INDEPENDENT_ROUNDING;
 import static taperbook.model.Assumption.LOGGED_POWER_ERROR;
 import static taperbook.model.Assumption.NEAREST_STEP;
+import static taperbook.model.Assumption.NO_LOSSES;
 import static taperbook.model.Assumption.PACE_OF_A_WARM_BATTERY;
 import static taperbook.model.Assumption.POWER_WITHIN_READINGS;
 import static taperbook.model.Assumption.PRICES_AS_STATED;
@@ -215,9 +216,10 @@ public enum Method {
   TIME_TO_ADD_BY_ENERGY(
       "Time to add a distance, energy basis",
       "Time until the energy added reaches consumption times distance. A check on the driven basis"
-          + " by another channel.",
+          + " by another channel, without losses: a lower limit.",
       "t - t0 with E(t) - E(t0) = c * D / 1000",
-      List.of(COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS, SAME_DRIVE_AGAIN)),
+      List.of(
+          COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS, SAME_DRIVE_AGAIN, NO_LOSSES)),
   /** Time until the rated share for a distance is added. */
   TIME_TO_ADD_RATED(
       "Time to add a distance, rated basis",
@@ -350,8 +352,9 @@ public enum Method {
   COST(
       "Cost",
       "Energy times its price, time times its price, and the fee. Energy is what the station"
-          + " delivered if that was recorded, else what the battery took. Over a distance it is"
-          + " divided by what the session added to the driven range.",
+          + " delivered if that was recorded, else what the car counted, and then the cost is at"
+          + " least so much. Over a distance it is divided by what the session added to the driven"
+          + " range.",
       "price * E + price per minute * t[n] / 60 + fee; for 100 km times 100 * 100 / ((q[n] - q[1])"
           + " * R)",
       List.of(NEAREST_STEP, COUNTER_FROM_ZERO, PRICES_AS_STATED, SOC_SHARE_OF_RANGE)),

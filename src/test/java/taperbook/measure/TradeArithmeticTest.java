@@ -55,6 +55,31 @@ final class TradeArithmeticTest {
     SessionResult result = onDrive(displayedOnly, MILES);
     assertThat(result.numbers().get("consumption").origin().basis()).isEqualTo(Basis.DISPLAYED);
     assertThat(value(result, "time_to_add_100_mi_by_energy") / 60).isCloseTo(46.8, within(1e-6));
+    assertThat(result.numbers().get("time_to_add_100_mi_by_energy").caveats().get(0).sentence())
+        .startsWith("A lower limit, without losses")
+        .endsWith("How much is lost is not known here.");
+  }
+
+  @Test
+  void the_energy_basis_states_the_measured_ratio_of_energies() {
+    // 30 kW a minute for each per cent put 50 kWh into a full battery; 47.5 kWh came out: 95 %.
+    RangeTest test =
+        Sessions.rangeTest(
+            Map.of(
+                RangeItem.DISTANCE, Estimate.exactly(300),
+                RangeItem.START_SOC, Estimate.exactly(100),
+                RangeItem.END_SOC, Estimate.exactly(0),
+                RangeItem.ENERGY_USED, Estimate.exactly(47.5)));
+    SessionResult result = onDrive(test, MILES);
+    assertThat(
+            result
+                .numbers()
+                .get("time_to_add_100_mi_by_energy")
+                .caveats()
+                .get(0)
+                .sentence()
+                .replace('\u00a0', ' '))
+        .contains("By session and range test 95 % (");
   }
 
   @Test

@@ -215,9 +215,33 @@ public final class DistanceNumbers {
             .atLeast(0);
     List<RowRef> rows = new ArrayList<>(energy.rows(start, second.getAsDouble()));
     rows.addAll(range.consumption().rows());
-    List<Caveat> own =
-        times.get().high() > energy.span().high() ? List.of(pastTheEnd()) : List.of();
+    List<Caveat> own = new ArrayList<>(List.of(withoutLosses()));
+    if (times.get().high() > energy.span().high()) {
+      own.add(pastTheEnd());
+    }
     ledger.measured(entry, new Estimate(seconds, bounds), rows, own);
+  }
+
+  /** With the measured ratio where both energies of a per cent are known. */
+  private Caveat withoutLosses() {
+    String measured =
+        ledger
+            .numbers()
+            .estimate("drive_energy_share")
+            .map(
+                share ->
+                    " By session and range test "
+                        + recording.wording().value(share, Unit.PERCENT)
+                        + " ("
+                        + recording.wording().range(share.bounds(), Unit.PERCENT)
+                        + ") of what went into a per cent came out of it, so that the energy to add"
+                        + " is that much more.")
+            .orElse(" How much is lost is not known here.");
+    return new Caveat(
+        Caveat.Kind.LOSSES,
+        "A lower limit, without losses: on the energy basis all that is added while charging is taken"
+            + " to come out while driving."
+            + measured);
   }
 
   static Caveat pastTheEnd() {

@@ -13,6 +13,7 @@ import taperbook.measure.recording.Recording;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
+import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
 import taperbook.model.Method;
 import taperbook.model.RowRef;
@@ -29,8 +30,8 @@ final class CostNumbers {
   private static final Caveat NO_STATION_ENERGY =
       new Caveat(
           Caveat.Kind.COST,
-          "What the station delivered was not recorded, so the cost rests on what the battery took."
-              + " A station bills what it delivers, which is more by the losses while charging:"
+          "At least: what the station delivered was not recorded, so the cost rests on what the car"
+              + " counted. A station bills what it delivers, which is more by the losses while charging:"
               + " usually by a few per cent, common practice, no source.");
 
   private static final Caveat COUNTED_FROM_FIRST_READING =
@@ -81,7 +82,8 @@ final class CostNumbers {
   /** The currency stands in the label, as no unit can hold every one. */
   private Entry entry(String id, String label, Basis basis, Scope scope) {
     String currency = prices.currency();
-    String full = currency.isEmpty() ? label : Labels.of("label.in_currency", label, currency);
+    String priced = currency.isEmpty() ? label : Labels.of("label.in_currency", label, currency);
+    String full = isAtLeast() ? Labels.of("label.at_least", priced) : priced;
     return new Entry(id, full, Unit.CURRENCY, Method.COST, basis, scope);
   }
 
@@ -89,6 +91,21 @@ final class CostNumbers {
     return prices.areByEnergy() && energy().isEmpty()
         ? Optional.of(Recording.NO_ENERGY)
         : Optional.empty();
+  }
+
+  /** True if the energy was counted behind the losses that a station bills as well. */
+  private boolean isAtLeast() {
+    return prices.areByEnergy() && station().isEmpty() && !isCountedAtStation();
+  }
+
+  private boolean isCountedAtStation() {
+    return recording.counter().isPresent()
+        && recording
+            .session()
+            .conditions()
+            .text(ConditionItem.ENERGY_COUNTED_AT)
+            .filter("station"::equals)
+            .isPresent();
   }
 
   private Optional<EnergyOverTime> station() {
@@ -135,10 +152,12 @@ final class CostNumbers {
   }
 
   private List<Caveat> caveats() {
-    if (!prices.areByEnergy()) {
-      return List.of();
+    if (isAtLeast()) {
+      return List.of(NO_STATION_ENERGY);
     }
-    return List.of(station().isPresent() ? COUNTED_FROM_FIRST_READING : NO_STATION_ENERGY);
+    return prices.areByEnergy() && station().isPresent()
+        ? List.of(COUNTED_FROM_FIRST_READING)
+        : List.of();
   }
 
   private void perEnergy(Entry entry, Estimate cost) {

@@ -108,9 +108,23 @@ final class CostNumbersTest {
         measure(priced(session(), Map.of(ConditionItem.PRICE_PER_KWH, "0.50 EUR/kWh")));
     assertThat(value(numbers, "cost_session")).isCloseTo(15.00, within(1e-9));
     assertThat(numbers.get("cost_session").caveats().get(0).sentence())
-        .startsWith("What the station delivered was not recorded");
+        .startsWith("At least: what the station delivered was not recorded");
+    assertThat(numbers.get("cost_session").label())
+        .isEqualTo("Cost of the session in EUR, at least");
     assertThat(numbers.get("cost_per_kwh_battery").withheld())
         .contains("what the station delivered was not recorded, nor so the losses");
+  }
+
+  @Test
+  void energy_that_is_counted_at_the_station_is_what_it_bills() {
+    Numbers numbers =
+        measure(
+            priced(
+                session().text(ConditionItem.ENERGY_COUNTED_AT, "station"),
+                Map.of(ConditionItem.PRICE_PER_KWH, "0.50 EUR/kWh")));
+    assertThat(numbers.get("cost_session").label()).isEqualTo("Cost of the session in EUR");
+    assertThat(numbers.get("cost_session").caveats())
+        .noneMatch(c -> c.sentence().startsWith("At least"));
   }
 
   @Test

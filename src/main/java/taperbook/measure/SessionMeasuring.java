@@ -163,7 +163,7 @@ final class SessionMeasuring {
                 check.title()
                     + ": the two differ by "
                     + recording.wording().value(compared.difference(), check.unit())
-                    + ", more than "
+                    + ", more than the displays' "
                     + Wording.allowed(compared)
                     + "."));
       }

@@ -263,12 +263,12 @@ public final class Wording {
         + "\u00a0% may be lost";
   }
 
-  /** What two sides of a check may differ by, such as {@code the displays' rounding allows}. */
+  /** What two sides of a check may differ by, such as {@code rounding allows}. */
   public static String allowed(CrossCheck.Compared compared) {
     long percent = Math.round(100 * compared.mostLost());
     return percent == 0
-        ? "the displays' rounding allows"
-        : "the displays' rounding and losses of up to " + percent + "\u00a0% allow";
+        ? "rounding allows"
+        : "rounding and losses of up to " + percent + "\u00a0% allow";
   }
 
   /** A calendar date in words, such as {@code 14 March 2026}. */

@@ -234,14 +234,23 @@ public final class DistanceNumbers {
                         + recording.wording().value(share, Unit.PERCENT)
                         + " ("
                         + recording.wording().range(share.bounds(), Unit.PERCENT)
-                        + ") of what went into a per cent came out of it, so that the energy to add"
-                        + " is that much more.")
+                        + ") of what went into a per cent came out of it"
+                        + needed(share.value())
+                        + ".")
             .orElse(" How much is lost is not known here.");
     return new Caveat(
         Caveat.Kind.LOSSES,
         "A lower limit, without losses: on the energy basis all that is added while charging is taken"
             + " to come out while driving."
             + measured);
+  }
+
+  private String needed(double sharePercent) {
+    return sharePercent < 100
+        ? ", so that it takes "
+            + recording.wording().exactly(Math.rint(1e4 / sharePercent) / 100, Unit.ONE)
+            + " times the energy"
+        : "";
   }
 
   static Caveat pastTheEnd() {

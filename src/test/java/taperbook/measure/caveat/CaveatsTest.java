@@ -3,7 +3,8 @@ package taperbook.measure.caveat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,8 +13,12 @@ import taperbook.model.Caveat;
 import taperbook.model.Caveat.Kind;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
+import taperbook.model.Estimate;
+import taperbook.model.RangeItem;
 import taperbook.model.Session;
 import taperbook.model.SessionResult;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
 
 /** Caveats follow from the conditions; what is not known is one by itself. */
 final class CaveatsTest {
@@ -200,5 +205,26 @@ final class CaveatsTest {
         .anySatisfy(c -> assertThat(c.kind()).isEqualTo(Kind.BATTERY_TEMPERATURE));
     assertThat(result.numbers().get("start_soc").caveats())
         .noneSatisfy(c -> assertThat(c.kind()).isEqualTo(Kind.BATTERY_TEMPERATURE));
+  }
+
+  @Test
+  void an_average_speed_far_above_the_one_aimed_at_is_doubted() {
+    assertThat(ofSpeeds(120, 110)).singleElement().asString().contains("far above the speed");
+    assertThat(ofSpeeds(113, 110)).isEmpty();
+    assertThat(ofSpeeds(93, 110)).isEmpty();
+  }
+
+  private static List<String> ofSpeeds(double average, double target) {
+    return DriveCaveats.of(
+            Optional.of(
+                Sessions.rangeTest(
+                    Map.of(
+                        RangeItem.AVERAGE_SPEED, Estimate.around(average, 0.5),
+                        RangeItem.TARGET_SPEED, Estimate.around(target, 0.5)))),
+            new Wording(Unit.KILOMETRE))
+        .stream()
+        .map(Caveat::sentence)
+        .filter(sentence -> sentence.startsWith("The average speed"))
+        .toList();
   }
 }

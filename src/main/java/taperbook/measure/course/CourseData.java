@@ -1,0 +1,316 @@
+package taperbook.measure.course;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.TreeSet;
+import taperbook.model.Channel;
+import taperbook.model.DisplayRounding;
+import taperbook.model.RowsWritten;
+import taperbook.model.Session;
+import taperbook.model.Trace;
+
+/**
+ * The readings of a session as observations of one course, and the nodes in time that the course is
+ * estimated on.
+ *
+ * <p>Charge is counted in the display's own terms: a display that shows {@code v} in steps of
+ * {@code a} has a charge from {@code v} to {@code v + a}, whichever way it rounds.
+ */
+final class CourseData {
+  /** Cells that a session is cut into, beside those that its rows make. */
+  private static final int CELLS = 160;
+
+  /** The same of a logger's session, whose rows tell more. */
+  private static final int CELLS_OF_LOG = 480;
+
+  /** More rows than this are a logger's. */
+  private static final int MANY = 200;
+
+  /** A change that two rows enclose within this share of a step is sharper than either row. */
+  private static final double SHARP = 0.5;
+
+  /** Someone who watches for a change notes it this much late, s: common practice, no source. */
+  static final double EYE_DELAY = 0.1;
+
+  /** What a display without steps may be off, kW or kWh. */
+  private static final double EXACT = 1e-4;
+
+  private static final double EYE_VARIANCE = 0.01;
+
+  private final Session session;
+  private final List<Observation> observations = new ArrayList<>();
+  private final double[] nodes;
+  private final boolean counterFromZero;
+  private boolean dense;
+
+  CourseData(Session session) {
+    this.session = session;
+    Optional<Trace> counter = counter();
+    this.counterFromZero =
+        counter.filter(t -> t.firstSecond() > 0 || t.firstValue() == 0).isPresent();
+    this.nodes = makeNodes();
+    session.trace(Channel.SOC).ifPresent(this::charge);
+    session.trace(Channel.POWER).ifPresent(this::power);
+    counter.ifPresent(this::energy);
+  }
+
+  /** True if the readings that a course rests on are a second or more apart. */
+  static boolean spansTime(Session session) {
+    NavigableSet<Double> rows = rows(session);
+    return !rows.isEmpty() && rows.last() - rows.first() >= 1;
+  }
+
+  private Optional<Trace> counter() {
+    return counter(session);
+  }
+
+  private static Optional<Trace> counter(Session session) {
+    return session.trace(Channel.ENERGY_ADDED).filter(t -> t.size() > 1);
+  }
+
+  /** True of a logger's session: no hand wrote down so many rows. */
+  boolean isDense() {
+    return dense;
+  }
+
+  double[] nodes() {
+    return nodes;
+  }
+
+  List<Observation> observations() {
+    return observations;
+  }
+
+  boolean has(Channel channel) {
+    return observations.stream().anyMatch(o -> o.channel() == channel);
+  }
+
+  double step(Channel channel) {
+    return session.trace(channel).map(t -> 2 * t.halfStep()).orElse(1.0);
+  }
+
+  RowsWritten rowsWritten() {
+    return session.rowsWritten();
+  }
+
+  /** Times of all rows, and of plugging in if the counter was first read later. */
+  private static NavigableSet<Double> rows(Session session) {
+    NavigableSet<Double> rows = new TreeSet<>();
+    for (Channel channel : List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)) {
+      session
+          .trace(channel)
+          .ifPresent(
+              t -> {
+                for (int i = 0; i < t.size(); i++) {
+                  rows.add(t.second(i));
+                }
+              });
+    }
+    if (counter(session).filter(t -> t.firstSecond() > 0).isPresent()) {
+      rows.add(0.0);
+    }
+    return rows;
+  }
+
+  private double[] makeNodes() {
+    NavigableSet<Double> rows = rows(session);
+    double first = rows.first();
+    double last = rows.last();
+    dense = rows.size() > MANY;
+    int cells = dense ? CELLS_OF_LOG : CELLS;
+    double most = (last - first) / cells;
+    List<Double> all = new ArrayList<>();
+    if (dense) {
+      for (int i = 0; i <= cells; i++) {
+        all.add(first + i * most);
+      }
+    } else {
+      double before = first;
+      all.add(first);
+      for (double row : rows) {
+        if (row - before < 0.5) {
+          continue;
+        }
+        int parts = (int) Math.ceil((row - before) / most - 1e-9);
+        for (int i = 1; i <= parts; i++) {
+          all.add(before + (row - before) * i / parts);
+        }
+        before = row;
+      }
+      if (all.size() < 4) {
+        all.clear();
+        for (int i = 0; i < 4; i++) {
+          all.add(first + (last - first) * i / 3);
+        }
+      }
+    }
+    return all.stream().mapToDouble(x -> x).toArray();
+  }
+
+  private static double clockVariance(Trace trace) {
+    return trace.clockHalfStep() * trace.clockHalfStep() / 3;
+  }
+
+  private void charge(Trace soc) {
+    double step = 2 * soc.halfStep();
+    double within = step * step / 12;
+    double clock = clockVariance(soc);
+    int n = soc.size();
+    boolean[] sharpAfter = new boolean[n];
+    if (session.rowsWritten() != RowsWritten.AT_CHANGES) {
+      for (int i = 0; i + 1 < n; i++) {
+        sharpAfter[i] = isSharp(soc, i);
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      boolean first = i == 0;
+      boolean last = i == n - 1;
+      boolean changed = !first && soc.value(i) > soc.value(i - 1);
+      if (sharpAfter[i]) {
+        double gap = soc.second(i + 1) - soc.second(i);
+        observations.add(
+            new Observation(
+                Channel.SOC,
+                i + 1,
+                soc.second(i) + gap / 2,
+                soc.value(i + 1),
+                0,
+                gap * gap / 12 + clock,
+                Observation.Form.AT_CHANGE));
+      }
+      boolean nearChange = sharpAfter[i] || (!first && sharpAfter[i - 1]);
+      boolean inside =
+          !first && !last && soc.value(i - 1) == soc.value(i) && soc.value(i + 1) == soc.value(i);
+      if (nearChange || (n > MANY && inside)) {
+        continue;
+      }
+      // A display without steps shows the truth itself.
+      Observation.Form form = step > 0 ? form(changed, last) : Observation.Form.AT_CHANGE;
+      double value = form == Observation.Form.WITHIN_STEP ? soc.value(i) + step / 2 : soc.value(i);
+      observations.add(new Observation(Channel.SOC, i, soc.second(i), value, within, clock, form));
+    }
+  }
+
+  private Observation.Form form(boolean changed, boolean last) {
+    RowsWritten written = session.rowsWritten();
+    if (!changed || written == RowsWritten.AT_SET_TIMES) {
+      return Observation.Form.WITHIN_STEP;
+    }
+    // The last row ends a session, at a change or not.
+    return written == RowsWritten.AT_CHANGES && !last
+        ? Observation.Form.AT_CHANGE
+        : Observation.Form.EITHER;
+  }
+
+  /** True if the display changed by one step between a row and the next, soon after each other. */
+  private static boolean isSharp(Trace soc, int i) {
+    double step = 2 * soc.halfStep();
+    double rise = soc.value(i + 1) - soc.value(i);
+    if (rise <= 0 || rise > 1.5 * step) {
+      return false;
+    }
+    double gap = soc.second(i + 1) - soc.second(i);
+    int from = i;
+    while (from > 0 && soc.value(i) - soc.value(from) < 2 * step) {
+      from--;
+    }
+    int to = i + 1;
+    while (to + 1 < soc.size() && soc.value(to) - soc.value(i + 1) < 2 * step) {
+      to++;
+    }
+    double rate = (soc.value(to) - soc.value(from)) / (soc.second(to) - soc.second(from));
+    return gap * rate <= SHARP * step;
+  }
+
+  private void power(Trace power) {
+    double step = 2 * power.halfStep();
+    double variance = step * step / 12;
+    double clock = clockVariance(power);
+    if (power.size() <= MANY) {
+      for (int i = 0; i < power.size(); i++) {
+        observations.add(
+            new Observation(
+                Channel.POWER,
+                i,
+                power.second(i),
+                power.value(i),
+                variance,
+                clock,
+                Observation.Form.WITHIN_STEP));
+      }
+      return;
+    }
+    int i = 0;
+    for (int cell = 0; cell + 1 < nodes.length; cell++) {
+      double sum = 0;
+      double times = 0;
+      int count = 0;
+      while (i < power.size() && (power.second(i) < nodes[cell + 1] || cell + 2 == nodes.length)) {
+        sum += power.value(i);
+        times += power.second(i);
+        count++;
+        i++;
+      }
+      if (count > 0) {
+        observations.add(
+            new Observation(
+                Channel.POWER,
+                i - 1,
+                times / count,
+                sum / count,
+                variance / Math.min(count, 4),
+                clock / count,
+                Observation.Form.WITHIN_STEP));
+      }
+    }
+  }
+
+  private void energy(Trace counter) {
+    double step = 2 * counter.halfStep();
+    double variance = step * step / 12;
+    double clock = clockVariance(counter);
+    double zero = counterFromZero ? 0 : counter.firstValue();
+    double lastSecond = Double.NEGATIVE_INFINITY;
+    double spacing = counter.size() > MANY ? nodes[1] - nodes[0] : 0;
+    for (int i = 0; i < counter.size(); i++) {
+      boolean skipped = counter.second(i) - lastSecond < spacing && i + 1 < counter.size();
+      if (skipped) {
+        continue;
+      }
+      lastSecond = counter.second(i);
+      observations.add(
+          new Observation(
+              Channel.ENERGY_ADDED,
+              i,
+              counter.second(i),
+              counter.value(i) - zero,
+              variance,
+              clock,
+              Observation.Form.WITHIN_STEP));
+    }
+  }
+
+  /** Standard uncertainty of an offset that all readings of the energy counter share, kWh. */
+  double counterOffset() {
+    double step = step(Channel.ENERGY_ADDED);
+    double offset = counterFromZero ? step / 4 : Math.hypot(step / 4, step / Math.sqrt(12));
+    return Math.max(EXACT, offset);
+  }
+
+  /** Half the step of the clock, s. */
+  double clockHalfStep() {
+    return session.traces().values().stream().mapToDouble(Trace::clockHalfStep).max().orElse(0);
+  }
+
+  /** Standard uncertainty of an offset that all readings of power share, kW. */
+  double powerOffset() {
+    boolean nearest = session.displayRounding() == DisplayRounding.NEAREST;
+    return Math.max(EXACT, step(Channel.POWER) * (nearest ? 0.1 : 0.2));
+  }
+
+  static double eyeVariance() {
+    return EYE_VARIANCE;
+  }
+}

@@ -7,7 +7,6 @@ import taperbook.measure.curve.GapRule;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.measure.recording.TenPercent;
-import taperbook.measure.road.ChargeClock;
 import taperbook.model.Curve;
 import taperbook.model.Curves;
 import taperbook.model.Estimate;
@@ -42,16 +41,12 @@ final class CurveSet {
   }
 
   private Optional<Curve> distancePerMinute() {
-    return recording
-        .soc()
-        .flatMap(ChargeClock::of)
-        .flatMap(
-            clock ->
-                range
-                    .fullRange()
-                    .estimate()
-                    .map(full -> new TenPercent(recording, clock).curve(full)))
-        .filter(curve -> curve.size() > 0);
+    return range.fullRange().estimate().isEmpty()
+        ? Optional.empty()
+        : recording
+            .clock()
+            .map(clock -> new TenPercent(recording, clock).curve())
+            .filter(curve -> curve.size() > 0);
   }
 
   /** Power over state of charge, if both were recorded. */

@@ -5,9 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import taperbook.measure.charging.TaperNumbers;
-import taperbook.measure.curve.EnergyOverTime;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.recording.SocTime;
 import taperbook.model.CommonGround;
 import taperbook.model.Estimate;
 import taperbook.model.ReportNumber;
@@ -58,7 +56,7 @@ final class GroundSearch {
   private Optional<SocWindow> warmed(SocWindow shared) {
     double from = shared.from();
     for (SessionMeasuring session : sessions) {
-      ReportNumber end = session.bounded().get("warm_up_end_soc");
+      ReportNumber end = session.numbers().get("warm_up_end_soc");
       Optional<Estimate> climbed = end.estimate();
       boolean known =
           climbed.isPresent() || end.withheld().equals(Optional.of(TaperNumbers.NO_CLIMB));
@@ -87,14 +85,15 @@ final class GroundSearch {
   }
 
   private static Stream<Double> leastAdded(Recording recording, int from) {
-    Optional<SocTime> start = SocTime.of(recording, from);
-    Optional<EnergyOverTime> source =
-        start.flatMap(s -> recording.energyOver(s.second(), s.second()));
-    return source.stream()
-        .map(
-            e ->
-                e.between(e.clamp(start.orElseThrow().times().high()), e.span().high())
-                    .bounds()
-                    .low());
+    return recording.energy().isEmpty()
+        ? Stream.empty()
+        : recording
+            .courses()
+            .estimate(
+                d ->
+                    d.course().energyAt(d.course().lastSecond())
+                        - d.course().energyAt(d.course().timeOfCharge(from)))
+            .map(e -> e.bounds().low())
+            .stream();
   }
 }

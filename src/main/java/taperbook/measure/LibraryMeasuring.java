@@ -11,6 +11,7 @@ import taperbook.measure.charging.DistanceNumbers;
 import taperbook.measure.charging.PeakNumbers;
 import taperbook.measure.charging.SessionNumbers;
 import taperbook.measure.charging.WindowNumbers;
+import taperbook.measure.course.Courses;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
@@ -55,7 +56,7 @@ public final class LibraryMeasuring {
     Wording wording = new Wording(plan.style().units());
     Optional<RangeTest> test =
         rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
-    Recording recording = Recording.of(session, wording);
+    Recording recording = Recording.of(session, test, Courses.FOR_LIBRARY, wording);
     List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
     caveats.addAll(DriveCaveats.of(test, wording));
     Numbers numbers = numbers(plan, recording, test, caveats);

@@ -46,15 +46,14 @@ public final class ReportMeasuring {
   }
 
   /**
-   * Measures one session with bounds only: what rounding and gaps allow at the most, without the
-   * coverage intervals and budgets that a simulation takes time for.
+   * Measures one session by itself.
    *
    * @param plan what the report asks for
    * @param session the session
    * @param rangeTests the range tests to choose from, by vehicle
    */
-  public static Numbers bounded(ReportPlan plan, Session session, List<RangeTest> rangeTests) {
-    return new SessionMeasuring(plan, session, session, List.of(), rangeTests).boundedWithRates();
+  public static Numbers alone(ReportPlan plan, Session session, List<RangeTest> rangeTests) {
+    return new SessionMeasuring(plan, session, session, List.of(), rangeTests).numbersWithRates();
   }
 
   private static List<PairResult> pairs(List<SessionMeasuring> sessions) {
@@ -64,7 +63,12 @@ public final class ReportMeasuring {
     for (int i = 1; i < all.size(); i++) {
       Set<Caveat> caveats = new LinkedHashSet<>(sessions.get(0).chargingCaveats());
       caveats.addAll(sessions.get(i).chargingCaveats());
-      pairs.add(CurveComparison.of(all.get(0), all.get(i), names.words(i), List.copyOf(caveats)));
+      pairs.add(
+          CurveComparison.of(
+              sessions.get(0).recording().courses(),
+              sessions.get(i).recording().courses(),
+              names.words(i),
+              List.copyOf(caveats)));
     }
     return pairs;
   }

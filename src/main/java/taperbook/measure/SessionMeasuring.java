@@ -18,13 +18,13 @@ import taperbook.measure.charging.SessionNumbers;
 import taperbook.measure.charging.SocTimeNumbers;
 import taperbook.measure.charging.TaperNumbers;
 import taperbook.measure.charging.WindowNumbers;
+import taperbook.measure.course.Courses;
 import taperbook.measure.crosscheck.CrossChecks;
 import taperbook.measure.energy.EnergyFit;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.simulate.SessionSimulation;
 import taperbook.measure.travel.RoadNumbers;
 import taperbook.model.Caveat;
 import taperbook.model.CommonGround;
@@ -40,8 +40,8 @@ import taperbook.model.SocWindow;
 import taperbook.words.Wording;
 
 /**
- * Measures one session of a report in two steps: first with bounds, from which it follows what all
- * sessions have in common, and then with coverage intervals, that common ground included.
+ * Measures one session of a report in two steps: first by itself, from which it follows what all
+ * sessions have in common, and then on that common ground.
  */
 final class SessionMeasuring {
   private final ReportPlan plan;
@@ -50,10 +50,10 @@ final class SessionMeasuring {
   private final Recording recording;
   private final RangeFigures range;
   private final List<Caveat> caveats;
-  private final Numbers bounded;
+  private final Numbers numbers;
 
   /**
-   * Measures a session with bounds.
+   * Measures a session by itself.
    *
    * @param plan what the report asks for
    * @param session the session
@@ -71,12 +71,12 @@ final class SessionMeasuring {
     this.plan = plan;
     this.test = ofVehicle(session, rangeTests);
     this.reported = ofVehicle(main, rangeTests);
-    this.recording = Recording.of(session, wording);
+    this.recording = Recording.of(session, test, Courses.FOR_REPORT, wording);
     this.range = RangeFigures.of(test, session.displayRounding(), plan.style().basis());
     List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
     all.addAll(DriveCaveats.of(test, wording));
     this.caveats = List.copyOf(all);
-    this.bounded = numbers(others);
+    this.numbers = numbers(others);
   }
 
   private static Optional<RangeTest> ofVehicle(Session session, List<RangeTest> rangeTests) {
@@ -87,9 +87,9 @@ final class SessionMeasuring {
     return recording;
   }
 
-  /** The numbers with bounds, without those on common ground and without C-rates. */
-  Numbers bounded() {
-    return bounded;
+  /** The numbers, without those on common ground and without C-rates. */
+  Numbers numbers() {
+    return numbers;
   }
 
   /** All that concerns the charging of this session. */
@@ -97,31 +97,29 @@ final class SessionMeasuring {
     return caveats.stream().filter(Scope.CHARGING::concerns).toList();
   }
 
-  /** As {@link #bounded()}, with C-rates. */
-  Numbers boundedWithRates() {
-    return joined(bounded, rates(bounded, CommonGround.NONE));
+  /** As {@link #numbers()}, with C-rates. */
+  Numbers numbersWithRates() {
+    return joined(numbers, rates(numbers, CommonGround.NONE));
   }
 
   /** All that is measured of the session, on common ground as well. */
   SessionResult result(CommonGround ground) {
     // Checks are judged by what rounding allows at the most, so by bounds and not by coverage.
     List<CrossCheck> checks =
-        new CrossChecks(recording, test, range, bounded).make(plan.wishes().distances());
+        new CrossChecks(recording, test, range, numbers).make(plan.wishes().distances());
     Ledger common = new Ledger(recording.session().name(), caveats);
     new CommonNumbers(recording, range, common).measure(ground, plan.wishes());
-    Numbers refined =
-        SessionSimulation.refine(
-            plan, ground, recording.session(), test, joined(bounded, common.numbers()));
-    List<Caveat> all = new ArrayList<>(caveats);
-    all.addAll(disagreements(checks));
-    all.sort(Comparator.comparing(Caveat::kind));
+    Numbers all = joined(numbers, common.numbers());
+    List<Caveat> concerned = new ArrayList<>(caveats);
+    concerned.addAll(disagreements(checks));
+    concerned.sort(Comparator.comparing(Caveat::kind));
     return new SessionResult(
         recording.session(),
         test,
-        joined(refined, rates(refined, ground)),
+        joined(all, rates(all, ground)),
         checks,
         new CurveSet(recording, range).make(plan.wishes().road().wants(RoadTopic.PER_MINUTE)),
-        all);
+        concerned);
   }
 
   private Numbers numbers(List<Session> others) {

@@ -109,7 +109,7 @@ public enum ConditionItem implements Item {
       ItemKind.word("nearest", "down", "up", "not known"),
       false,
       "How the state of charge rounds: down if 100 % shows only as charging ends, up if 0 % shows"
-          + " only when empty. If not known, intervals cover all three."),
+          + " only when empty. If not known, a true charge is stated for all three."),
   ROWS_WRITTEN(
       "rows written",
       ItemKind.word("at changes", "at set times", "mixed", "not known"),

@@ -3,23 +3,24 @@ package taperbook.model;
 import static taperbook.model.Assumption.COUNTER_FROM_ZERO;
 import static taperbook.model.Assumption.CURVE_BY_SOC;
 import static taperbook.model.Assumption.DISPLAY_CALIBRATION_LEFT_OUT;
+import static taperbook.model.Assumption.DISPLAY_STEP;
 import static taperbook.model.Assumption.DISTANCE_AS_READ;
 import static taperbook.model.Assumption.DRIVE_EFFICIENCY;
 import static taperbook.model.Assumption.DRY_AIR;
 import static taperbook.model.Assumption.INDEPENDENT_ROUNDING;
-import static taperbook.model.Assumption.LOGGED_POWER_ERROR;
-import static taperbook.model.Assumption.NEAREST_STEP;
 import static taperbook.model.Assumption.NO_LOSSES;
+import static taperbook.model.Assumption.ONE_COURSE;
 import static taperbook.model.Assumption.PACE_OF_A_WARM_BATTERY;
+import static taperbook.model.Assumption.POWER_WALK;
 import static taperbook.model.Assumption.POWER_WITHIN_READINGS;
 import static taperbook.model.Assumption.PRICES_AS_STATED;
 import static taperbook.model.Assumption.RATED_RANGE_HOLDS;
 import static taperbook.model.Assumption.RATE_WITHIN_NEIGHBOURS;
+import static taperbook.model.Assumption.READING_HABIT;
 import static taperbook.model.Assumption.SAME_DRIVE_AGAIN;
 import static taperbook.model.Assumption.SAME_ENERGY_EACH_PERCENT;
 import static taperbook.model.Assumption.SAME_STRETCH;
 import static taperbook.model.Assumption.SESSIONS_INDEPENDENT;
-import static taperbook.model.Assumption.SOC_NEVER_FALLS;
 import static taperbook.model.Assumption.SOC_SHARE_OF_RANGE;
 import static taperbook.model.Assumption.STATED_ENERGY;
 import static taperbook.model.Assumption.STEADY_DRIVE;
@@ -27,7 +28,9 @@ import static taperbook.model.Assumption.STRAIGHT_SEGMENTS;
 import static taperbook.model.Assumption.TIME_FROM_PLUGGING_IN;
 import static taperbook.model.Assumption.TRIP_AS_TESTED;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** How numbers are computed: the definition that the methods section prints. */
 public enum Method {
@@ -36,7 +39,7 @@ public enum Method {
       "First and last reading",
       "The first or last reading of the channel, within half a step of its display.",
       "x[1] or x[n], give or take step / 2",
-      List.of(NEAREST_STEP)),
+      List.of(DISPLAY_STEP)),
   /** A stated fact. */
   STATED_FACT(
       "As stated",
@@ -53,56 +56,60 @@ public enum Method {
   /** Highest power read. */
   HIGHEST_READING(
       "Peak power",
-      "The highest power that was read. Power between readings may have been higher unseen.",
+      "The highest power that was read: at least so much was reached. Power between readings may have"
+          + " been higher unseen.",
       "max(P[1], ..., P[n]), give or take step / 2",
-      List.of(NEAREST_STEP)),
+      List.of(DISPLAY_STEP)),
   /** When the peak was first read. */
   FIRST_AT_PEAK(
       "Where the peak is reached",
       "The first reading at the highest power. It may have been reached at any time since the"
           + " reading before.",
       "t = t[i] or q(t[i]), with the least i that has P[i] = max(P[1], ..., P[n])",
-      List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP)),
+      List.of(TIME_FROM_PLUGGING_IN, DISPLAY_STEP)),
   /** Longest unbroken time near the peak. */
   HOLD(
       "How long the peak is held",
-      "The longest unbroken time at which the piecewise-linear power stays within the larger of"
-          + " the display's step and 2 % of the peak. At the least from the first to the last"
-          + " reading surely inside; at the most between the readings surely outside.",
+      "The longest unbroken time at which the power stays within the larger of the display's step and"
+          + " 2 % of the highest reading. Of a logger's readings it is found among them, else on the"
+          + " drawn courses; in a quarter of the draws its ends lie anywhere between the readings that"
+          + " bound it.",
       "longest t2 - t1 with P(t) >= max(P) - max(step, 0.02 * max(P)) all the time",
-      List.of(NEAREST_STEP, POWER_WITHIN_READINGS)),
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK)),
   /** When a state of charge is first reached. */
   SOC_CROSSING(
       "Time to a state of charge",
-      "The first time, from plugging in, that the piecewise-linear reading reaches the value."
-          + " The bounds are the earliest and latest time that the rounded readings allow.",
-      "t(v) = t[i-1] + (v - q[i-1]) / (q[i] - q[i-1]) * (t[i] - t[i-1]), with the "
-          + "least i that has q[i] >= v",
-      List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
+      "The time from the start of the readings until the display first shows the value, on courses"
+          + " that all readings allow together. How the display rounds does not matter to it.",
+      "t(v) = first t with q(t) >= v, q as the display counts",
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT, TIME_FROM_PLUGGING_IN)),
   /** Time between two states of charge. */
   WINDOW_TIME(
       "Time for a window",
-      "Time of reaching the upper edge less time of reaching the lower edge.",
-      "t(B) - t(A), t(v) = t[i-1] + (v - q[i-1]) / (q[i] - q[i-1]) * (t[i] - t[i-1])",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
+      "Time from the display first showing the lower edge until it first shows the upper one; a window"
+          + " that begins with the session begins at its start.",
+      "t(B) - t(A)",
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
   /** Energy by the car's counter. */
   ENERGY_COUNTER(
-      "Energy by the counter",
-      "Difference of the piecewise-linear readings of the energy counter at the two times.",
-      "E(t2) - E(t1), E(t) = E[i-1] + (t - t[i-1]) / (t[i] - t[i-1]) * (E[i] - E[i-1])",
-      List.of(COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS)),
+      "Energy by counter and power",
+      "Energy of the course between the two times. The counter fixes it where it was read; between"
+          + " its readings the power carries it.",
+      "E(t2) - E(t1), E(t) = integral of P dt / 3600",
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT, COUNTER_FROM_ZERO)),
   /** Energy by integrating power. */
   ENERGY_INTEGRAL(
       "Energy by integration",
-      "Trapezoid of the power readings over time, as no energy counter was recorded.",
-      "sum of (P[i-1] + P[i]) / 2 * (t[i] - t[i-1]) / 3600",
-      List.of(NEAREST_STEP, POWER_WITHIN_READINGS)),
+      "Energy of the course between the two times, by the readings of power and of the state of"
+          + " charge, as no energy counter was recorded.",
+      "E(t2) - E(t1), E(t) = integral of P dt / 3600",
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
   /** Energy over time. */
   TIME_AVERAGE(
       "Average power (over time)",
       "Energy of the window divided by its time. It weighs every minute alike.",
       "3600 * (E(t(B)) - E(t(A))) / (t(B) - t(A))",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
   /** Mean over state of charge. */
   SOC_AVERAGE(
       "Average power (over state of charge)",
@@ -110,14 +117,14 @@ public enum Method {
           + " is higher than the average over time wherever the power falls: the slow per cents"
           + " take more minutes.",
       "1 / (B - A) * integral of P dq from q = A to q = B",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS)),
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
   /** Energy for each per cent. */
   ENERGY_SHARE(
       "Energy per per cent",
-      "Energy added divided by the state of charge gained over the same readings; a hundredfold"
+      "Energy added divided by the true charge gained from the first reading to the last; a hundredfold"
           + " of it is the implied energy of a full charge.",
-      "e = (E(t[n]) - E(t[1])) / (q[n] - q[1]), full = 100 * e",
-      List.of(NEAREST_STEP)),
+      "e = (E(t[n]) - E(t[1])) / (q(t[n]) - q(t[1])), full = 100 * e",
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
   /** Energy over state of charge as a straight line. */
   ENERGY_LINE(
       "Energy per per cent, by a curve through all readings",
@@ -158,14 +165,14 @@ public enum Method {
           + " into the cable, the cooling or heating of the battery and whatever else ran in the"
           + " car.",
       "loss = S - E, efficiency = 100 * E / S, with S = S(t2) - S(t1) and E = " + "E(t2) - E(t1)",
-      List.of(COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS, SAME_STRETCH)),
+      List.of(COUNTER_FROM_ZERO, DISPLAY_STEP, RATE_WITHIN_NEIGHBOURS, SAME_STRETCH)),
   /** Energy out of each per cent against energy into it. */
   DRIVE_SHARE(
       "Energy out of a per cent against energy into it",
       "Energy used in the range test for each per cent of charge, over the energy that each per"
           + " cent took while charging, by the line through all readings.",
       "100 * energy used / (start soc - end soc) / b, with the slope b of E = a + b * q",
-      List.of(NEAREST_STEP, INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
+      List.of(DISPLAY_STEP, INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
   /** The current that a plateau follows. */
   CURRENT_PLATEAU(
       "Current limit of a plateau",
@@ -173,26 +180,26 @@ public enum Method {
           + " there within its step or 1 %, and varies by less than half of what holding the power"
           + " would take as the voltage rises. The bounds hold all these readings.",
       "mean of all I[i] with t1 <= t[i] <= t2",
-      List.of(NEAREST_STEP)),
+      List.of(DISPLAY_STEP)),
   /** Energy used over distance. */
   CONSUMPTION(
       "Consumption",
       "Energy used in the range test divided by the distance driven.",
       "c = 1000 * energy used / (distance * correction)",
-      List.of(NEAREST_STEP, DISTANCE_AS_READ)),
+      List.of(DISPLAY_STEP, DISTANCE_AS_READ)),
   /** Consumption taken from the display. */
   CONSUMPTION_DISPLAYED(
       "Consumption as displayed",
       "The car's own figure for the drive, since the energy used is not known.",
       "c as displayed",
-      List.of(NEAREST_STEP)),
+      List.of(DISPLAY_STEP)),
   /** Range of a full battery, as driven. */
   DRIVEN_RANGE(
       "Driven range of a full battery",
       "Distance driven divided by the share of charge used for it: the mean of all that the display"
           + " may have shown as it did, a start at 100 % being exactly full in half of the cases.",
       "R = 100 * distance * correction / (start soc - end soc)",
-      List.of(NEAREST_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
+      List.of(DISPLAY_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
   /** Share of charge that a distance needs. */
   SOC_SHARE(
       "State of charge for a distance",
@@ -202,14 +209,14 @@ public enum Method {
   /** Time until the share of charge for a distance is added. */
   TIME_TO_ADD_BY_SHARE(
       "Time to add a distance, driven basis",
-      "Time from the first reading of state of charge until the gain reaches the share of the"
+      "Time from the first reading of state of charge until the true gain reaches the share of the"
           + " driven range that the distance is.",
-      "t(v) - t[1], v = q[1] + 100 * D / R, t(v) = t[i-1] + (v - q[i-1]) / (q[i] - "
-          + "q[i-1]) * (t[i] - t[i-1])",
+      "t - t[1] with q(t) - q(t[1]) = 100 * D / R",
       List.of(
-          NEAREST_STEP,
-          SOC_NEVER_FALLS,
-          RATE_WITHIN_NEIGHBOURS,
+          DISPLAY_STEP,
+          ONE_COURSE,
+          POWER_WALK,
+          READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN)),
   /** Time until the energy for a distance is added. */
@@ -219,20 +226,25 @@ public enum Method {
           + " by another channel, without losses: a lower limit.",
       "t - t0 with E(t) - E(t0) = c * D / 1000",
       List.of(
-          COUNTER_FROM_ZERO, NEAREST_STEP, RATE_WITHIN_NEIGHBOURS, SAME_DRIVE_AGAIN, NO_LOSSES)),
+          COUNTER_FROM_ZERO,
+          DISPLAY_STEP,
+          ONE_COURSE,
+          POWER_WALK,
+          READING_HABIT,
+          SAME_DRIVE_AGAIN,
+          NO_LOSSES)),
   /** Time until the rated share for a distance is added. */
   TIME_TO_ADD_RATED(
       "Time to add a distance, rated basis",
       "As on the driven basis, with the range that the maker states in place of the driven one.",
-      "t(v) - t[1], v = q[1] + 100 * D / R with the rated range R, t(v) = t[i-1] + "
-          + "(v - q[i-1]) / (q[i] - q[i-1]) * (t[i] - t[i-1])",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, RATED_RANGE_HOLDS)),
+      "t - t[1] with q(t) - q(t[1]) = 100 * D / R with the rated range R",
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT, RATED_RANGE_HOLDS)),
   /** Reading between two rows. */
   INTERPOLATION(
       "Reading at a state of charge",
-      "The piecewise-linear reading of another channel at the time a state of charge is reached.",
-      "x(t) = x[i-1] + (t - t[i-1]) / (t[i] - t[i-1]) * (x[i] - x[i-1]), at t = t(v)",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS)),
+      "Energy or power of the course at the time that the display first shows the state of charge.",
+      "x(t(v))",
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
   /** A line of straight segments fitted to power over state of charge. */
   SEGMENTED_FIT(
       "Segments of the charging curve",
@@ -252,15 +264,14 @@ public enum Method {
           + " rises from the start of the session on.",
       "P(q) = P0 + s[1] * (q - q0) + sum of (s[k] - s[k-1]) * max(0, q - b[k]) + sum of h[k] where"
           + " q > b[k]",
-      List.of(NEAREST_STEP, STRAIGHT_SEGMENTS)),
+      List.of(DISPLAY_STEP, STRAIGHT_SEGMENTS)),
   /** Where the power stays below a share of the peak. */
   LAST_FALL(
       "Where the power falls for good",
-      "The state of charge at the last time that the piecewise-linear power falls below the share"
-          + " of the peak and stays below it to the end of the readings. The bounds reach from the"
-          + " last reading surely at or above it to the first from which all are surely below.",
+      "The true state of charge at the last time that the power falls below the share of the highest"
+          + " reading and stays below it to the end of the readings.",
       "q(t) at the last t with P(t) = share * max(P) and less from then on",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, POWER_WITHIN_READINGS)),
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
   /** Share of time above a power. */
   TIME_SHARE(
       "Share of the time above a power",
@@ -269,18 +280,18 @@ public enum Method {
           + " it; at the most all gaps with one reading that may be, and all time without readings"
           + " of power.",
       "100 * (seconds with P(t) >= v) / (t[n] - t[1])",
-      List.of(TIME_FROM_PLUGGING_IN, NEAREST_STEP, POWER_WITHIN_READINGS)),
+      List.of(TIME_FROM_PLUGGING_IN, DISPLAY_STEP, POWER_WITHIN_READINGS)),
   /** Time to charge from one state of charge on until a distance is bought. */
   PLUG_IN(
       "Minutes for a distance, by where one plugs in",
       "Time that the session took from one state of charge until the gain reached the share of the"
-          + " driven range that the distance is, on straight lines between the moments at which the"
-          + " display changed; a is where one plugs in.",
+          + " driven range that the distance is; a is what the display shows where one plugs in.",
       "t(a + 100 * D / R) - t(a)",
       List.of(
-          NEAREST_STEP,
-          SOC_NEVER_FALLS,
-          RATE_WITHIN_NEIGHBOURS,
+          DISPLAY_STEP,
+          ONE_COURSE,
+          POWER_WALK,
+          READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN,
           CURVE_BY_SOC)),
@@ -289,12 +300,13 @@ public enum Method {
       "Minutes for a distance, battery warm already",
       "As above, with the climb at the start of the session taken out: below its end w the pace of"
           + " the stretch right after it is carried on downwards, a stretch as wide as the climb and"
-          + " at least 5 %. An inference. The bounds try every end of the climb that the fit allows.",
+          + " at least 5 %. An inference. The end of the climb is drawn from the interval of the fit.",
       "(w - a) * p + t(a + 100 * D / R) - t(w), p = (t(w + L) - t(w)) / L, L = max(5, w - q[1])",
       List.of(
-          NEAREST_STEP,
-          SOC_NEVER_FALLS,
-          RATE_WITHIN_NEIGHBOURS,
+          DISPLAY_STEP,
+          ONE_COURSE,
+          POWER_WALK,
+          READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN,
           CURVE_BY_SOC,
@@ -304,14 +316,15 @@ public enum Method {
       "Best point to unplug before the next leg",
       "Of all stretches of the session that hold the charge for the leg, the one that took the least"
           + " time, found exactly: unplug at its upper end, and arrive at the next station at its"
-          + " lower end, not below the reserve. The point is a choice made on the readings as they"
-          + " stand and has no interval; its time has one. It holds where the next stop charges"
+          + " lower end, not below the reserve. The point is a choice made on the mean of the"
+          + " courses and has no interval; its time has one. It holds where the next stop charges"
           + " on: before the last leg, just enough is faster. u is where one unplugs.",
       "least t(u) - t(u - 100 * D / R) over u",
       List.of(
-          NEAREST_STEP,
-          SOC_NEVER_FALLS,
-          RATE_WITHIN_NEIGHBOURS,
+          DISPLAY_STEP,
+          ONE_COURSE,
+          POWER_WALK,
+          READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN,
           CURVE_BY_SOC)),
@@ -321,16 +334,17 @@ public enum Method {
       "The plan of least time, found exactly by dynamic programming over stations and states of"
           + " charge, or one that takes up to half a minute more with fewer stops: each stop unplugs at a whole per cent or with just enough for a later station"
           + " or the end, keeps the reserve, and stays within what the session went through. The"
-          + " stops are a choice made on the readings as they stand and have no interval; the times"
+          + " stops are a choice made on the mean of the courses and have no interval; the times"
           + " have the interval of this plan, held fixed while readings, range and speed are drawn."
           + " They are printed in whole minutes. The speed of a car's own display is corrected as"
           + " its distance is. Stop k"
           + " comes d[k] km after the one before and unplugs at u[k].",
       "sum over stops of overhead + t(u[k]) - t(u[k-1] - 100 * d[k] / R), plus D / speed",
       List.of(
-          NEAREST_STEP,
-          SOC_NEVER_FALLS,
-          RATE_WITHIN_NEIGHBOURS,
+          DISPLAY_STEP,
+          ONE_COURSE,
+          POWER_WALK,
+          READING_HABIT,
           SOC_SHARE_OF_RANGE,
           CURVE_BY_SOC,
           TRIP_AS_TESTED)),
@@ -338,14 +352,15 @@ public enum Method {
   ROAD_PER_MINUTE(
       "Distance for each minute",
       "The driven range of 10 % over the time that 10 % took, for the stretch that is fastest and"
-          + " for all others. Where a stretch begins is a choice made on the readings as they stand"
+          + " for all others. Where a stretch begins is a choice made on the mean of the courses"
           + " and has no interval. The distance falls to half where 10 % take twice the time of the"
           + " fastest stretch for good, told by the middle of the stretch.",
       "6 * R / (t(a + 10) - t(a)) in km/min, with R in km and t in s",
       List.of(
-          NEAREST_STEP,
-          SOC_NEVER_FALLS,
-          RATE_WITHIN_NEIGHBOURS,
+          DISPLAY_STEP,
+          ONE_COURSE,
+          POWER_WALK,
+          READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN)),
   /** What it cost. */
@@ -357,7 +372,7 @@ public enum Method {
           + " range.",
       "price * E + price per minute * t[n] / 60 + fee; for 100 km times 100 * 100 / ((q[n] - q[1])"
           + " * R)",
-      List.of(NEAREST_STEP, COUNTER_FROM_ZERO, PRICES_AS_STATED, SOC_SHARE_OF_RANGE)),
+      List.of(DISPLAY_STEP, COUNTER_FROM_ZERO, PRICES_AS_STATED, SOC_SHARE_OF_RANGE)),
   /** The drive in standard air. */
   STANDARD_RANGE(
       "Range under standard conditions",
@@ -371,7 +386,7 @@ public enum Method {
           + " that reaches the wheels, m the mass in kg, g 9.80665 m/s2, h the climb in m.",
       "R * c / (c - x), x = (rho * W - rho0) * A * v^2 / 7.2 / n + m * g * h / (3600 * D) / n",
       List.of(
-          NEAREST_STEP,
+          DISPLAY_STEP,
           DISTANCE_AS_READ,
           SOC_SHARE_OF_RANGE,
           STEADY_DRIVE,
@@ -383,13 +398,13 @@ public enum Method {
       "Consumption of all legs called out and of all called back, and the mean of the two, so that"
           + " each direction counts alike.",
       "(c(out) + c(back)) / 2, c = 1000 * energy used / (distance * correction)",
-      List.of(NEAREST_STEP, DISTANCE_AS_READ)),
+      List.of(DISPLAY_STEP, DISTANCE_AS_READ)),
   /** Peak over average. */
   PEAK_TO_AVERAGE(
       "Peak-to-average ratio",
       "The highest power that was read divided by the average over time of the power readings.",
       "max(P) * (t[n] - t[1]) / 3600 / E",
-      List.of(NEAREST_STEP, POWER_WITHIN_READINGS)),
+      List.of(DISPLAY_STEP, POWER_WITHIN_READINGS)),
   /** Power over the energy of a full battery. */
   C_RATE(
       "Power over the battery's energy",
@@ -399,28 +414,28 @@ public enum Method {
           + " energy at their worst; an energy that is stated is uncertain by its last digit, or by what the tester"
           + " writes to give or take.",
       "P / E",
-      List.of(NEAREST_STEP, STATED_ENERGY)),
+      List.of(DISPLAY_STEP, STATED_ENERGY)),
   /** Time to add a distance from a given state of charge on. */
   TIME_TO_ADD_FROM(
       "Time to add a distance from a state of charge on",
       "Time from first reaching a state of charge A, the same for all sessions of the report, until"
           + " the gain above it reaches the share of the range that the distance is.",
       "t(A + 100 * D / R) - t(A), with the driven or the rated range R",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS, SOC_SHARE_OF_RANGE)),
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT, SOC_SHARE_OF_RANGE)),
   /** Time to add an energy from a given state of charge on. */
   TIME_TO_ADD_ENERGY(
       "Time to add an energy from a state of charge on",
       "Time from first reaching a state of charge A, the same for all sessions of the report, until"
           + " the energy added since reaches the value.",
       "t - t(A) with E(t) - E(t(A)) = the energy",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, RATE_WITHIN_NEIGHBOURS)),
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
   /** What two sessions both went through. */
   SHARED_WINDOW(
       "States of charge that two sessions share",
       "From the higher of the two at which power and state of charge were first read together, to"
           + " the lower of the two at which they were last.",
       "from = max(q_a[1], q_b[1]), to = min(q_a[n], q_b[n])",
-      List.of(NEAREST_STEP)),
+      List.of(DISPLAY_STEP)),
   /** Where one power curve lies above another. */
   LEAD_STRETCH(
       "Where one curve leads",
@@ -433,25 +448,15 @@ public enum Method {
           + " told.",
       "low(q) > 0 or high(q) < 0, with the band low(q) to high(q) of P_a(q) - P_b(q); P(q) = P(t) at"
           + " the first t that reaches q",
-      List.of(
-          NEAREST_STEP,
-          SOC_NEVER_FALLS,
-          SESSIONS_INDEPENDENT,
-          DISPLAY_CALIBRATION_LEFT_OUT,
-          LOGGED_POWER_ERROR)),
+      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT)),
   /** Where two power curves cross. */
   CURVE_CROSSING(
       "Where two curves cross",
-      "Where the difference of the piecewise-linear readings changes sign between a stretch in which"
+      "Where the mean difference of the courses changes sign between a stretch in which"
           + " one session surely takes more power and the next in which the other does. The interval"
           + " runs from the end of the one stretch to the start of the other.",
       "q with P_a(q) = P_b(q); P(q) = P(t) at the first t that reaches q",
-      List.of(
-          NEAREST_STEP,
-          SOC_NEVER_FALLS,
-          SESSIONS_INDEPENDENT,
-          DISPLAY_CALIBRATION_LEFT_OUT,
-          LOGGED_POWER_ERROR)),
+      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT)),
   /** Mean difference of two power curves. */
   POWER_LEAD(
       "Lead in power",
@@ -459,12 +464,7 @@ public enum Method {
           + " charge is first reached. Positive where this session takes more. The interval holds 95 %"
           + " of drawn pairs of sessions, with equal shares on both sides (JCGM 101:2008, 5.3.3).",
       "1 / (B - A) * integral of (P_a(q) - P_b(q)) dq from A to B",
-      List.of(
-          NEAREST_STEP,
-          SOC_NEVER_FALLS,
-          SESSIONS_INDEPENDENT,
-          DISPLAY_CALIBRATION_LEFT_OUT,
-          LOGGED_POWER_ERROR)),
+      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT)),
   /** Difference of the times for the same share of charge. */
   TIME_GAIN(
       "Time gained",
@@ -473,7 +473,23 @@ public enum Method {
           + " differ. Positive where this session is faster. The interval holds 95 % of drawn pairs of"
           + " sessions, with equal shares on both sides (JCGM 101:2008, 5.3.3).",
       "(t_b(B) - t_b(A)) - (t_a(B) - t_a(A)), t(q) = the first time that reaches q",
-      List.of(NEAREST_STEP, SOC_NEVER_FALLS, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT));
+      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT));
+
+  private static final Set<Method> RESTING_ON_ENERGY =
+      EnumSet.of(
+          ENERGY_COUNTER,
+          ENERGY_SHARE,
+          ENERGY_LINE,
+          FULL_ENERGY_CHANGE,
+          CHARGING_LOSS,
+          DRIVE_SHARE,
+          TIME_AVERAGE,
+          SOC_AVERAGE,
+          TIME_TO_ADD_BY_ENERGY,
+          TIME_TO_ADD_ENERGY,
+          INTERPOLATION,
+          COST,
+          C_RATE);
 
   private final String title;
   private final String definition;
@@ -485,6 +501,14 @@ public enum Method {
     this.definition = definition;
     this.formula = formula;
     this.assumptions = assumptions;
+  }
+
+  /**
+   * True if an energy counter decides the number, and not the state of charge or the power alone:
+   * what is wrong with the counter then concerns it.
+   */
+  public boolean restsOnEnergy() {
+    return RESTING_ON_ENERGY.contains(this);
   }
 
   /** The method as a heading. */
@@ -499,7 +523,7 @@ public enum Method {
 
   /**
    * The formula in ASCII: readings x[1] to x[n], state of charge q in %, time t in s, power P in
-   * kW, energy E in kWh; a name with a time in brackets is the piecewise-linear reading.
+   * kW, energy E in kWh; a name with a time in brackets is the value of a course then.
    */
   public String formula() {
     return formula;

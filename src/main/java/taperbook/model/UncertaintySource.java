@@ -30,11 +30,11 @@ public enum UncertaintySource {
       "rounding of the state of charge at both ends of the drive",
       "state how the display rounds, drive from a full battery and further down, or note where the"
           + " display changes"),
-  /** Last digit of the energy used on the drive. */
-  RANGE_ENERGY("last digit of the energy used on the drive", "read the energy used in finer steps"),
+  /** Last digit of the energy used on the drive, or what is written to give or take. */
+  RANGE_ENERGY("energy used on the drive", "read the energy used in finer steps"),
   /** Last digits of the average speed and its correction. */
   SPEED(
-      "last digit of the average speed and its correction",
+      "average speed and its correction",
       "write the average speed with a decimal, from distance and time");
 
   private final String words;

@@ -42,7 +42,7 @@ final class ExplainTest {
         .contains("a 95 % coverage interval by Monte Carlo (JCGM 101:2008)")
         .contains("Basis driven")
         .contains("Session finch-quarry-lane")
-        .contains("t[i-1] + (v - q[i-1]) / (q[i] - q[i-1]) * (t[i] - t[i-1])")
+        .contains("t - t[1] with q(t) - q(t[1]) = 100 * D / R")
         .contains("(JCGM 100:2008, 4.3.7 and F.2.2.1: the resolution of a display")
         .contains("rounding of the state of charge")
         .contains("To know it better next time: ")
@@ -57,7 +57,7 @@ final class ExplainTest {
         .contains("Value 168 kW, give or take 0.5 kW")
         .contains("max(P[1], ..., P[n]), give or take step / 2")
         .contains("sessions/finch-quarry-lane/readings.csv:8 elapsed [min:s] 2:50, soc [%] 21,")
-        .contains("rounding of the power 0.29 kW 100 %");
+        .contains("bounds that hold if the assumptions do");
   }
 
   @Test

@@ -100,8 +100,8 @@ final class MeasuredChargesReferenceTest {
   }
 
   /**
-   * Rows follow one another by up to 45 s, between which the display changed: that is how far two
-   * ways to read them may differ, and twice that for a stretch.
+   * The reference is the row that shows a charge first, and the display had changed since the row
+   * before: up to 45 s earlier, which is left open, and twice that for a stretch.
    */
   @ParameterizedTest
   @CsvSource({
@@ -117,20 +117,20 @@ final class MeasuredChargesReferenceTest {
     "time_soc_10_80, t10_80_s, 90",
   })
   void times_are_those_of_numpy(String id, String quantity, double seconds) {
-    assertHolds(id, quantity, 0, seconds);
+    assertHolds(id, quantity, seconds, seconds);
   }
 
   /**
    * Half a per cent at either end of the window is 0.8 kWh, or 1.4 % of it; powers change by less
-   * than that there. The counter's energy is known to its display of 0.1 kWh, which is also how far
-   * the integral of power, which the reference is, may lie from it.
+   * than that there: as much is left open as a row of 45 s at either end moves it. The integral of
+   * power, which the reference of the energy is, may lie half a step of the counter from it.
    */
   @ParameterizedTest
   @CsvSource({
-    "energy_soc_10_80, e10_80_kwh, 0.05, 0.8",
-    "average_power_10_80, avg10_80_kw, 0, 0.8",
-    "soc_average_power_10_80, socavg10_80_kw, 0, 0.8",
-    "energy_added, energy_kwh, 0, 0.1",
+    "energy_soc_10_80, e10_80_kwh, 0.8, 0.8",
+    "average_power_10_80, avg10_80_kw, 0.3, 0.8",
+    "soc_average_power_10_80, socavg10_80_kw, 0.3, 0.8",
+    "energy_added, energy_kwh, 0.05, 0.1",
     "peak_power, peak_kw, 0, 0.05",
   })
   void energies_and_powers_are_those_of_numpy(

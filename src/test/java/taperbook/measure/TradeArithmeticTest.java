@@ -8,6 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import taperbook.model.Basis;
 import taperbook.model.Channel;
+import taperbook.model.ConditionItem;
 import taperbook.model.CrossCheck.Compared;
 import taperbook.model.Estimate;
 import taperbook.model.Numbers;
@@ -54,7 +55,7 @@ final class TradeArithmeticTest {
                 RangeItem.CONSUMPTION_DISPLAYED, Estimate.around(234 / MILE, 0.5 / MILE)));
     SessionResult result = onDrive(displayedOnly, MILES);
     assertThat(result.numbers().get("consumption").origin().basis()).isEqualTo(Basis.DISPLAYED);
-    assertThat(value(result, "time_to_add_100_mi_by_energy") / 60).isCloseTo(46.8, within(1e-6));
+    assertThat(value(result, "time_to_add_100_mi_by_energy") / 60).isCloseTo(46.8, within(0.05));
     assertThat(result.numbers().get("time_to_add_100_mi_by_energy").caveats().get(0).sentence())
         .startsWith("A lower limit, without losses")
         .endsWith("How much is lost is not known here.");
@@ -103,8 +104,9 @@ final class TradeArithmeticTest {
 
   @Test
   void energy_per_soc_compares_sessions_over_unequal_windows() {
-    assertThat(energyPerSoc(5, 85, 60)).isCloseTo(0.750, within(5e-4));
-    assertThat(energyPerSoc(6, 84, 58)).isCloseTo(0.744, within(5e-4));
+    // A third of what one step of the display is of 80 %, 1.25 %, would be seen.
+    assertThat(energyPerSoc(5, 85, 60)).isCloseTo(0.750, within(1e-3));
+    assertThat(energyPerSoc(6, 84, 58)).isCloseTo(0.744, within(1e-3));
   }
 
   @Test
@@ -119,7 +121,7 @@ final class TradeArithmeticTest {
                 RangeItem.CONSUMPTION_DISPLAYED, Estimate.around(171, 0.5)));
     SessionResult result = onDrive(test, List.of(new WantedDistance(150, Unit.KILOMETRE)));
     assertThat(value(result, "soc_for_150_km")).isCloseTo(36.4, within(0.05));
-    assertThat(value(result, "time_to_add_150_km_by_energy") / 60).isCloseTo(51.3, within(1e-6));
+    assertThat(value(result, "time_to_add_150_km_by_energy") / 60).isCloseTo(51.3, within(0.05));
   }
 
   @Test
@@ -131,17 +133,18 @@ final class TradeArithmeticTest {
                 RangeItem.START_SOC, Estimate.around(92, 0.5),
                 RangeItem.END_SOC, Estimate.around(11, 0.5)));
     SessionResult result = onDrive(test, MILES);
-    assertThat(value(result, "driven_range_full")).isCloseTo(400, within(1e-9));
+    assertThat(value(result, "driven_range_full")).isCloseTo(400, within(0.1));
     // At the most the last digits all conspire; the 95 % interval lies inside of that.
     Estimate bounded =
-        ReportMeasuring.bounded(
+        ReportMeasuring.alone(
                 Sessions.plan(List.of(new SocWindow(10, 80)), MILES),
                 steadySession(),
                 List.of(test))
             .estimate("driven_range_full")
             .orElseThrow();
-    assertThat(bounded.bounds().low()).isCloseTo(323.5 / 82 * 100, within(1e-9));
-    assertThat(bounded.bounds().high()).isCloseTo(324.5 / 80 * 100, within(1e-9));
+    // All that the displays allow; the interval leaves out the outermost twentieth.
+    assertThat(bounded.bounds().low()).isBetween(323.5 / 82 * 100, 400.0);
+    assertThat(bounded.bounds().high()).isBetween(400.0, 324.5 / 80 * 100);
     Estimate full = result.numbers().estimate("driven_range_full").orElseThrow();
     assertThat(full.bounds().low()).isBetween(bounded.bounds().low(), 400.0);
     assertThat(full.bounds().high()).isBetween(400.0, bounded.bounds().high());
@@ -161,6 +164,8 @@ final class TradeArithmeticTest {
   private static double energyPerSoc(double from, double to, double energy) {
     Session session =
         Sessions.session()
+            .text(ConditionItem.DISPLAY_ROUNDS, "nearest")
+            .text(ConditionItem.ROWS_WRITTEN, "at set times")
             .channel(Channel.SOC, 0.5, new double[] {0, 1800}, new double[] {from, to})
             .channel(Channel.ENERGY_ADDED, 0.5, new double[] {0, 1800}, new double[] {0, energy})
             .build();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.model.Channel;
@@ -106,14 +107,34 @@ final class WithheldTest {
   }
 
   @Test
-  void a_gain_below_the_display_step_bounds_nothing() {
-    Session session =
-        Sessions.session()
-            .channel(Channel.SOC, 0.5, new double[] {0, 60}, new double[] {50, 51})
-            .build();
-    Numbers numbers = Sessions.measure(session, new SocWindow(50, 51)).main().numbers();
+  void a_display_that_shows_no_more_at_the_end_bounds_nothing() {
+    Numbers numbers = Sessions.measure(shown(50, 51, 50), new SocWindow(50, 51)).main().numbers();
     assertThat(reason(numbers, "time_soc_50_51"))
         .isEqualTo("the state of charge gained is not more than its display can tell");
+  }
+
+  @Test
+  void a_gain_of_one_step_is_shown_first_between_two_rows() {
+    Numbers numbers =
+        Sessions.measure(shown(50, 50, 50, 51, 51), new SocWindow(50, 51)).main().numbers();
+    Estimate time = numbers.estimate("time_soc_50_51").orElseThrow();
+    // The change lies between the row at 120 s and that at 180 s.
+    assertThat(time.bounds().low()).isGreaterThanOrEqualTo(120);
+    assertThat(time.bounds().high()).isLessThanOrEqualTo(180);
+    assertThat(time.bounds().width()).isGreaterThan(10);
+  }
+
+  @Test
+  void so_few_rows_that_nothing_is_known_between_them_give_no_times() {
+    Numbers numbers = Sessions.measure(shown(50, 60, 70), new SocWindow(50, 70)).main().numbers();
+    assertThat(numbers.get("time_soc_50_70").withheld())
+        .contains("fewer than 4 rows were read, and what the power did between them is not known");
+  }
+
+  /** A display a minute apart. */
+  private static Session shown(double... soc) {
+    double[] seconds = IntStream.range(0, soc.length).mapToDouble(i -> 60 * i).toArray();
+    return Sessions.session().channel(Channel.SOC, 0.5, seconds, soc).build();
   }
 
   @Test

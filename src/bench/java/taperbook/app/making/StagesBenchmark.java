@@ -83,7 +83,7 @@ public class StagesBenchmark {
   /** One session measured with bounds. */
   @Benchmark
   public Numbers measure_bounds() {
-    return ReportMeasuring.bounded(plan, session, tests);
+    return ReportMeasuring.alone(plan, session, tests);
   }
 
   /** Both sessions measured with simulation and budgets, and held against each other. */

@@ -20,8 +20,8 @@ final class Explanation {
 
   private static final String SYMBOLS =
       "t time in s, q state of charge in %, P power in kW, E and S energy in kWh, D distance and R"
-          + " range in km, c consumption in Wh/km; x[i] is reading i of n, x(t) the reading at t on"
-          + " the straight line between two";
+          + " range in km, c consumption in Wh/km; x[i] is reading i of n, x(t) the value of a"
+          + " course at t";
 
   private final ReportNumber number;
   private final List<String> cautions;

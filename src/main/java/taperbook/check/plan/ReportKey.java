@@ -18,7 +18,7 @@ public enum ReportKey {
   SOC_MARKS("soc marks", "states of charge to know the time to", "20, 50, 80"),
   WINDOW("window", "a window of state of charge", "10-80 %"),
   ROAD("road", "what to tell of the road", "plug-in, next leg, per minute, trip, cost"),
-  TRIP("trip", "the trip to plan", "800 km, station every 50 km, at 110 km/h"),
+  TRIP("trip", "the trip to plan", "800 km, station every 50 km, 6 min per stop"),
   UNITS("units", "the unit of distances", "km"),
   BASIS("basis", "what headline distances rest on", "driven"),
   TEMPLATE("template", "the name of a template, such as brief for a short PDF", "brief"),

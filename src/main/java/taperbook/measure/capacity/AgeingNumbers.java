@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.measure.course.Courses;
 import taperbook.measure.energy.EnergyChange;
 import taperbook.measure.energy.EnergyFit;
 import taperbook.measure.ledger.Entry;
@@ -52,7 +53,8 @@ public final class AgeingNumbers {
   }
 
   private void measure(Session session) {
-    Recording other = Recording.of(session, recording.wording());
+    Recording other =
+        Recording.of(session, Optional.empty(), Courses.FOR_LIBRARY, recording.wording());
     Entry entry =
         Entry.charging(
             id(session.name()),

@@ -15,6 +15,7 @@ import taperbook.model.Estimate;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
 import taperbook.model.HowKnown;
+import taperbook.model.RowsWritten;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
 import taperbook.words.Wording;
@@ -51,6 +52,7 @@ public final class SessionCaveats {
     all.batteryTemperature();
     all.preconditioning();
     all.startingSoc();
+    all.powerAtStart();
     all.caveats.addAll(PlateauCaveats.of(recording));
     all.stationShared();
     all.odometer();
@@ -141,6 +143,21 @@ public final class SessionCaveats {
             });
   }
 
+  /** Elapsed time is often begun when power already flows. */
+  private void powerAtStart() {
+    recording
+        .power()
+        .filter(p -> p.firstSecond() <= 0 && p.firstValue() > p.halfStep())
+        .ifPresent(
+            p ->
+                add(
+                    Kind.CLOCK,
+                    "The first row shows "
+                        + amount(Estimate.around(p.firstValue(), p.halfStep()), Unit.KILOWATT)
+                        + ": power was flowing by then, so times count from that row, and what passed"
+                        + " between plugging in and it is not in them."));
+  }
+
   private void stationShared() {
     Optional<String> shared = facts.text(ConditionItem.STATION_SHARED);
     if (shared.isEmpty()) {
@@ -195,9 +212,15 @@ public final class SessionCaveats {
     if (recording.soc().isPresent()
         && recording.session().displayRounding() == DisplayRounding.NOT_KNOWN) {
       sentences.add(
-          "How the display of the state of charge rounds is not known: intervals cover rounding to"
-              + " the nearest step, down and up, and declaring "
-              + ConditionItem.DISPLAY_ROUNDS.words()
+          "How the display of the state of charge rounds is not known: a true charge is stated for"
+              + " rounding to the nearest step, down and up. Times and distances do not depend on"
+              + " it.");
+    }
+    if (recording.soc().isPresent() && recording.session().rowsWritten() == RowsWritten.NOT_KNOWN) {
+      sentences.add(
+          "Whether rows were written as the display changed is not known: intervals allow for both,"
+              + " and declaring "
+              + ConditionItem.ROWS_WRITTEN.words()
               + " narrows them.");
     }
     for (ConditionItem item :

@@ -3,22 +3,19 @@ package taperbook.measure.charging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import taperbook.measure.curve.EnergyOverTime;
-import taperbook.measure.curve.Envelope;
+import taperbook.measure.course.Drawn;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.Derived;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.recording.SocTime;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.CommonGround;
 import taperbook.model.Estimate;
-import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Outcome;
 import taperbook.model.ReportPlan;
 import taperbook.model.RowRef;
 import taperbook.model.SocWindow;
@@ -61,32 +58,37 @@ public final class CommonNumbers {
             range.chosenBasis() == Basis.RATED ? Scope.CHARGING : Scope.ROAD);
     Derived full = range.chosenRange();
     Optional<Estimate> share = DistanceNumbers.share(distance, full);
-    Optional<SocTime> start = SocTime.of(recording, from);
+    Optional<List<RowRef>> start = recording.rowsAround(from);
     if (share.isEmpty() || start.isEmpty()) {
-      ledger.withheld(entry, full.withheld().orElseGet(() -> SocTime.whyNot(recording, from)));
+      ledger.withheld(entry, full.withheld().orElseGet(() -> recording.whyNotReached(from)));
       return;
     }
-    double target = from + share.get().value();
-    Interval targets = share.get().bounds().plus(Interval.exactly(from));
-    Optional<SocTime> end = SocTime.of(recording, target, targets);
+    Optional<List<RowRef>> end = recording.rowsAround(from + share.get().value());
     if (end.isEmpty()) {
       ledger.withheld(entry, recording.beyondTheEnd(recording.soc().orElseThrow()));
       return;
     }
-    List<RowRef> rows = new ArrayList<>(start.get().rows());
-    rows.addAll(end.get().rows());
+    List<RowRef> rows = new ArrayList<>(start.get());
+    rows.addAll(end.get());
     rows.addAll(full.rows());
-    Envelope envelope = recording.envelope().orElseThrow();
-    List<Caveat> own =
-        envelope.latestRunsPastEnd(targets.high())
-            ? List.of(DistanceNumbers.pastTheEnd())
-            : List.of();
-    ledger.measured(entry, between(start.get(), end.get().second(), end.get().times()), rows, own);
+    boolean rated = range.chosenBasis() == Basis.RATED;
+    double km = distance.kilometres();
+    Outcome time =
+        recording.measure(
+            d ->
+                d.course().timeOfCharge(from + (rated ? d.ratedShare(km) : d.share(km)))
+                    - start(d, from));
+    ledger.enter(entry, time, rows, pastTheEnd(time, from));
   }
 
-  private static Estimate between(SocTime start, double end, Interval ends) {
-    double seconds = end - start.second();
-    return new Estimate(seconds, ends.minus(start.times()).hull(seconds).atLeast(0));
+  /** When the display first showed a charge, or the start of a session that began at it, s. */
+  private static double start(Drawn drawn, int percent) {
+    return Math.max(drawn.course().firstSecond(), drawn.course().timeOfCharge(percent));
+  }
+
+  private List<Caveat> pastTheEnd(Outcome time, int from) {
+    double left = recording.soc().orElseThrow().lastSecond() - recording.secondOf(from);
+    return DistanceNumbers.pastTheEnd(time, left);
   }
 
   private void energy(int kilowattHours, int from) {
@@ -96,37 +98,26 @@ public final class CommonNumbers {
             Labels.of("number.time_to_add_energy_from", kilowattHours, from),
             Unit.SECOND,
             Method.TIME_TO_ADD_ENERGY);
-    Optional<SocTime> start = SocTime.of(recording, from);
-    Optional<EnergyOverTime> source =
-        start.flatMap(s -> recording.energyOver(s.second(), s.second()));
-    if (start.isEmpty() || source.isEmpty()) {
-      String why = start.isEmpty() ? SocTime.whyNot(recording, from) : recording.whyNoEnergy();
-      ledger.withheld(entry, why);
+    Optional<List<RowRef>> start = recording.rowsAround(from);
+    if (start.isEmpty() || recording.energy().isEmpty()) {
+      ledger.withheld(
+          entry, start.isEmpty() ? recording.whyNotReached(from) : recording.whyNoEnergy());
       return;
     }
-    energy(entry, kilowattHours, start.get(), source.get());
-  }
-
-  private void energy(Entry entry, int kilowattHours, SocTime start, EnergyOverTime energy) {
-    double zero = energy.span().low();
-    double before = energy.between(zero, start.second()).value();
-    Interval earlier =
-        energy
-            .between(zero, energy.clamp(start.times().low()))
-            .bounds()
-            .hull(energy.between(zero, energy.clamp(start.times().high())).bounds());
-    OptionalDouble end = energy.timeOf(before + kilowattHours);
-    Optional<Interval> ends = energy.boundsOfTime(earlier.plus(Interval.exactly(kilowattHours)));
-    if (end.isEmpty() || ends.isEmpty()) {
+    Outcome time =
+        recording.measure(
+            d ->
+                d.course().timeOfEnergy(d.course().energyAt(start(d, from)) + kilowattHours)
+                    - start(d, from));
+    double begins = recording.secondOf(from);
+    double ends = begins + time.estimateIfMeasured().map(Estimate::value).orElse(0.0);
+    double last = recording.energy().orElseThrow().span().high();
+    if (ends > last) {
       ledger.withheld(entry, "the session added less energy from there on");
       return;
     }
-    List<RowRef> rows = new ArrayList<>(start.rows());
-    rows.addAll(energy.rows(start.second(), end.getAsDouble()));
-    List<Caveat> own =
-        ends.get().high() > energy.span().high()
-            ? List.of(DistanceNumbers.pastTheEnd())
-            : List.of();
-    ledger.measured(entry, between(start, end.getAsDouble(), ends.get()), rows, own);
+    List<RowRef> rows = new ArrayList<>(start.get());
+    rows.addAll(recording.energyRows(begins, ends));
+    ledger.enter(entry, time, rows, DistanceNumbers.pastTheEnd(time, last - begins));
   }
 }

@@ -3,21 +3,20 @@ package taperbook.measure.charging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.EnergyOverTime;
-import taperbook.measure.curve.Envelope;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.Derived;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.recording.SocTime;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
-import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Outcome;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
@@ -26,6 +25,12 @@ import taperbook.words.Labels;
 
 /** How many minutes buy how many miles, on the driven, the energy and the rated basis. */
 public final class DistanceNumbers {
+  private static final Caveat PAST_THE_END =
+      new Caveat(
+          Caveat.Kind.GAPS,
+          "The upper end of the interval lies past the last reading; the course is carried on there"
+              + " at the mean rate of its last tenth, which a further taper would exceed.");
+
   private final Recording recording;
   private final RangeFigures range;
   private final Ledger ledger;
@@ -55,7 +60,8 @@ public final class DistanceNumbers {
             range.consumption().method(),
             range.consumption().basis(),
             Scope.DRIVE),
-        range.consumption());
+        range.consumption(),
+        d -> d.drive().consumption());
     put(
         new Entry(
             "driven_range_full",
@@ -64,12 +70,13 @@ public final class DistanceNumbers {
             Method.DRIVEN_RANGE,
             Basis.DRIVEN,
             Scope.DRIVE),
-        range.fullRange());
+        range.fullRange(),
+        d -> d.drive().fullRange());
   }
 
-  private void put(Entry entry, Derived figure) {
+  private void put(Entry entry, Derived figure, ToDoubleFunction<Drawn> quantity) {
     if (figure.estimate().isPresent()) {
-      ledger.measured(entry, figure.estimate().get(), figure.rows());
+      ledger.enter(entry, recording.measure(quantity), figure.rows());
     } else {
       ledger.withheld(entry, figure.withheld().orElseThrow());
     }
@@ -86,7 +93,8 @@ public final class DistanceNumbers {
             Scope.DRIVE);
     Optional<Estimate> share = share(distance, range.fullRange());
     if (share.isPresent()) {
-      ledger.measured(entry, share.get(), range.fullRange().rows());
+      ledger.enter(
+          entry, recording.measure(d -> d.share(distance.kilometres())), range.fullRange().rows());
     } else {
       ledger.withheld(entry, range.fullRange().withheld().orElseThrow());
     }
@@ -128,40 +136,37 @@ public final class DistanceNumbers {
       ledger.withheld(entry, fullRange.withheld().get());
       return;
     }
-    if (recording.soc().isEmpty() || recording.envelope().isEmpty()) {
+    if (recording.soc().isEmpty()) {
       ledger.withheld(entry, Recording.NO_SOC);
       return;
     }
     Estimate share = share(distance, fullRange).orElseThrow();
     Trace soc = recording.soc().get();
-    Envelope envelope = recording.envelope().get();
     double target = soc.firstValue() + share.value();
-    Interval targets =
-        new Interval(
-            envelope.firstLow() + share.bounds().low(),
-            envelope.firstHigh() + share.bounds().high());
-    Optional<SocTime> reached = SocTime.of(recording, target, targets);
+    Optional<List<RowRef>> reached = recording.rowsAround(target);
     if (reached.isEmpty()) {
       ledger.withheld(entry, whyNotAdded(soc, share, target));
       return;
     }
-    double start = soc.firstSecond();
-    double seconds = reached.get().second() - start;
-    Interval bounds =
-        new Interval(reached.get().times().low() - start, reached.get().times().high() - start)
-            .hull(seconds)
-            .atLeast(0);
-    List<RowRef> rows = new ArrayList<>(reached.get().rows());
+    List<RowRef> rows = new ArrayList<>(reached.get());
     rows.add(soc.row(0));
     rows.addAll(fullRange.rows());
-    List<Caveat> own =
-        envelope.latestRunsPastEnd(targets.high()) ? List.of(pastTheEnd()) : List.of();
-    ledger.measured(entry, new Estimate(seconds, bounds), rows, own);
+    double start = soc.firstSecond();
+    boolean rated = fullRange.basis() == Basis.RATED;
+    double km = distance.kilometres();
+    Outcome time =
+        recording.measure(
+            d ->
+                d.course()
+                        .timeOfCharge(
+                            d.course().chargeAt(start) + (rated ? d.ratedShare(km) : d.share(km)))
+                    - start);
+    ledger.enter(entry, time, rows, pastTheEnd(time, soc.lastSecond() - start));
   }
 
   private String whyNotAdded(Trace soc, Estimate share, double target) {
     if (target <= soc.lastValue()) {
-      return "the state of charge gained is not more than its display can tell";
+      return recording.whyNotReached(target);
     }
     return "it takes "
         + recording.wording().value(share, Unit.PERCENT)
@@ -185,8 +190,8 @@ public final class DistanceNumbers {
       return;
     }
     Optional<EnergyOverTime> source = recording.energy();
-    if (source.isEmpty()) {
-      ledger.withheld(entry, Recording.NO_ENERGY);
+    if (source.isEmpty() || recording.hasFewRows()) {
+      ledger.withheld(entry, source.isEmpty() ? Recording.NO_ENERGY : Recording.FEW_ROWS);
       return;
     }
     byEnergy(entry, distance, source.get());
@@ -195,31 +200,36 @@ public final class DistanceNumbers {
   private void byEnergy(Entry entry, WantedDistance distance, EnergyOverTime energy) {
     Estimate need =
         range.consumption().estimate().orElseThrow().times(distance.kilometres() / 1000);
-    OptionalDouble second = energy.timeOf(need.value());
-    Optional<Interval> times = energy.boundsOfTime(need.bounds());
-    if (second.isEmpty() || times.isEmpty()) {
-      double all = energy.between(energy.span().low(), energy.span().high()).value();
+    double start = energy.span().low();
+    double end = energy.span().high();
+    Estimate added =
+        recording
+            .courses()
+            .estimate(d -> d.course().energyAt(end) - d.course().energyAt(start))
+            .orElse(Estimate.exactly(0));
+    if (need.value() > added.value()) {
       ledger.withheld(
           entry,
           "it takes "
               + recording.wording().value(need, Unit.KILOWATT_HOUR)
               + " and the session added "
-              + recording.wording().reading(all, 0.05, Unit.KILOWATT_HOUR));
+              + recording.wording().value(added, Unit.KILOWATT_HOUR));
       return;
     }
-    double start = energy.span().low();
-    double seconds = second.getAsDouble() - start;
-    Interval bounds =
-        new Interval(times.get().low() - start, times.get().high() - start)
-            .hull(seconds)
-            .atLeast(0);
-    List<RowRef> rows = new ArrayList<>(energy.rows(start, second.getAsDouble()));
+    double km = distance.kilometres();
+    Outcome time =
+        recording.measure(
+            d ->
+                d.course()
+                        .timeOfEnergy(
+                            d.course().energyAt(start) + d.drive().consumption() * km / 1000)
+                    - start);
+    double second = start + time.estimateIfMeasured().map(Estimate::value).orElse(end - start);
+    List<RowRef> rows = new ArrayList<>(energy.rows(start, Math.min(end, second)));
     rows.addAll(range.consumption().rows());
     List<Caveat> own = new ArrayList<>(List.of(withoutLosses()));
-    if (times.get().high() > energy.span().high()) {
-      own.add(pastTheEnd());
-    }
-    ledger.measured(entry, new Estimate(seconds, bounds), rows, own);
+    own.addAll(pastTheEnd(time, end - start));
+    ledger.enter(entry, time, rows, own);
   }
 
   /** With the measured ratio where both energies of a per cent are known. */
@@ -253,10 +263,10 @@ public final class DistanceNumbers {
         : "";
   }
 
-  static Caveat pastTheEnd() {
-    return new Caveat(
-        Caveat.Kind.GAPS,
-        "The upper bound lies past the last reading; it is carried on at the slowest rate of the"
-            + " last readings, which a further taper would exceed.");
+  /** What a reader must know of a time whose interval reaches past the last reading. */
+  static List<Caveat> pastTheEnd(Outcome time, double lastSecond) {
+    boolean past =
+        time.estimateIfMeasured().filter(e -> e.bounds().high() > lastSecond + 0.5).isPresent();
+    return past ? List.of(PAST_THE_END) : List.of();
   }
 }

@@ -1,7 +1,8 @@
 package taperbook.measure.charging;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import taperbook.measure.course.Drawn;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
@@ -77,7 +78,7 @@ public final class PeakNumbers {
         new Interval(
             Math.min(second, Math.max(0, since - power.clockHalfStep())),
             second + power.clockHalfStep());
-    socAt(REACHED_SOC, second, reached, rows);
+    charge(REACHED_SOC, reached, d -> reached.low() + d.place() * reached.width(), rows);
     ledger.measured(REACHED_TIME, new Estimate(second, reached), rows, own);
   }
 
@@ -89,18 +90,25 @@ public final class PeakNumbers {
   }
 
   private void hold(Trace power) {
-    Hold hold = Hold.longest(power);
-    ledger.measured(HOLD_TIME, hold.duration(), hold.rows());
-    ledger.measured(HOLD_SINCE, hold.from(), hold.rows());
-    socAt(HOLD_FROM, hold.from().value(), hold.from().bounds(), hold.rows());
-    socAt(HOLD_TO, hold.to().value(), hold.to().bounds(), hold.rows());
+    if (recording.hasFewRows()) {
+      List.of(HOLD_TIME, HOLD_SINCE, HOLD_FROM, HOLD_TO)
+          .forEach(entry -> ledger.withheld(entry, Recording.FEW_ROWS));
+      return;
+    }
+    Hold hold = new Hold(power);
+    List<RowRef> rows = hold.rows();
+    ledger.enter(HOLD_TIME, recording.measure(hold::seconds), rows);
+    ledger.enter(HOLD_SINCE, recording.measure(hold::start), rows);
+    Interval read = new Interval(power.firstSecond(), power.lastSecond());
+    charge(HOLD_FROM, read, hold::start, rows);
+    charge(HOLD_TO, read, hold::end, rows);
   }
 
-  /** The state of charge at a time that is known within bounds. */
-  private void socAt(Entry entry, double second, Interval times, List<RowRef> rows) {
-    Optional<Estimate> soc = recording.socAt(second, times);
-    if (soc.isPresent()) {
-      ledger.measured(entry, soc.get(), rows);
+  /** The state of charge at a moment. */
+  private void charge(
+      Entry entry, Interval times, ToDoubleFunction<Drawn> second, List<RowRef> rows) {
+    if (recording.chargeReadAround(times)) {
+      ledger.enter(entry, recording.measure(d -> d.trueChargeAt(second.applyAsDouble(d))), rows);
     } else {
       ledger.withheld(
           entry, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.SOC_NOT_READ_THEN);

@@ -39,11 +39,21 @@ public record Plateau(Recording recording, double from, double to) {
 
   /** The longest hold of the power, if it is long enough. */
   public static Optional<Plateau> of(Recording recording) {
-    return recording
-        .power()
-        .map(Hold::longest)
-        .filter(h -> h.duration().value() >= LEAST_SECONDS && h.rows().size() >= LEAST_READINGS)
-        .map(h -> new Plateau(recording, h.from().value(), h.to().value()));
+    Optional<Hold> hold =
+        recording
+            .power()
+            .filter(p -> p.lastSecond() - p.firstSecond() >= LEAST_SECONDS)
+            .map(Hold::new)
+            .filter(h -> h.rows().size() >= LEAST_READINGS && !recording.hasFewRows());
+    if (hold.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Estimate> from = recording.courses().estimate(hold.get()::start);
+    Optional<Estimate> to = recording.courses().estimate(hold.get()::end);
+    return from.isPresent() && to.isPresent()
+        ? Optional.of(new Plateau(recording, from.get().value(), to.get().value()))
+            .filter(p -> p.to() - p.from() >= LEAST_SECONDS)
+        : Optional.empty();
   }
 
   /** How long it lasts, with the clock's rounding at both ends, s. */

@@ -3,13 +3,17 @@ package taperbook.measure.charging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.EnergyOverTime;
+import taperbook.measure.curve.LinearPower;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Basis;
 import taperbook.model.Estimate;
+import taperbook.model.Interval;
 import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
@@ -42,9 +46,19 @@ public final class SessionNumbers {
       return;
     }
     Trace soc = recording.soc().get();
-    ledger.measured(start, Estimate.around(soc.firstValue(), soc.halfStep()), List.of(soc.row(0)));
-    ledger.measured(
-        end, Estimate.around(soc.lastValue(), soc.halfStep()), List.of(soc.row(soc.size() - 1)));
+    ledger.measured(start, shown(soc.firstValue(), soc), List.of(soc.row(0)));
+    ledger.measured(end, shown(soc.lastValue(), soc), List.of(soc.row(soc.size() - 1)));
+  }
+
+  /** A displayed charge, with all true charges at which a display that rounds so shows it. */
+  private Estimate shown(double value, Trace soc) {
+    double step = 2 * soc.halfStep();
+    return switch (recording.session().displayRounding()) {
+      case NEAREST -> Estimate.around(value, soc.halfStep());
+      case DOWN -> new Estimate(value, new Interval(value, value + step));
+      case UP -> new Estimate(value, new Interval(value - step, value));
+      case NOT_KNOWN -> Estimate.around(value, step);
+    };
   }
 
   private static Entry end(String id, String label) {
@@ -65,21 +79,36 @@ public final class SessionNumbers {
   }
 
   private void energyAdded() {
-    Entry entry =
+    Entry added =
         Entry.charging(
             "energy_added",
             Labels.of("number.energy_added"),
             Unit.KILOWATT_HOUR,
             Method.ENERGY_COUNTER);
+    Entry average =
+        Entry.charging(
+            "average_power_session",
+            Labels.of("number.average_power_session"),
+            Unit.KILOWATT,
+            Method.TIME_AVERAGE);
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
-      ledger.withheld(entry, Recording.NO_ENERGY);
+      ledger.withheld(added, Recording.NO_ENERGY);
+      ledger.withheld(average, Recording.NO_ENERGY);
       return;
     }
     EnergyOverTime energy = source.get();
     double from = energy.span().low();
     double to = energy.span().high();
-    ledger.measured(entry.with(energy.method()), energy.between(from, to), energy.rows(from, to));
+    ToDoubleFunction<Drawn> total = d -> d.course().energyAt(to) - d.course().energyAt(from);
+    List<RowRef> rows = energy.rows(from, to);
+    ledger.enter(added.with(energy.method()), recording.measure(total), rows);
+    if (to > from) {
+      double hours = (to - from) / LinearPower.SECONDS_PER_HOUR;
+      ledger.enter(average, recording.measure(d -> total.applyAsDouble(d) / hours), rows);
+    } else {
+      ledger.withheld(average, "energy was read at one time only");
+    }
   }
 
   private void energyPerShare() {
@@ -101,24 +130,24 @@ public final class SessionNumbers {
       return;
     }
     Trace soc = recording.soc().get();
-    Estimate gain =
-        Estimate.around(soc.lastValue(), soc.halfStep())
-            .minus(Estimate.around(soc.firstValue(), soc.halfStep()));
-    Optional<EnergyOverTime> source = recording.energyOver(soc.firstSecond(), soc.lastSecond());
-    if (source.isEmpty() || gain.bounds().low() <= 0) {
-      String why =
-          source.isEmpty()
-              ? recording.whyNoEnergy()
-              : "the state of charge gained is not more than its display can tell";
+    Optional<EnergyOverTime> source = recording.energy();
+    if (source.isEmpty() || !recording.rises()) {
+      String why = source.isEmpty() ? recording.whyNoEnergy() : Recording.NO_GAIN;
       ledger.withheld(perShare, why);
       ledger.withheld(full, why);
       return;
     }
-    Estimate energy = source.get().between(soc.firstSecond(), soc.lastSecond());
     List<RowRef> rows = rowsOf(source.get(), soc);
-    Estimate share = energy.over(gain);
-    ledger.measured(perShare, share, rows);
-    ledger.measured(full, share.times(100), rows);
+    ledger.enter(perShare, recording.measure(d -> perPercent(d, soc)), rows);
+    ledger.enter(full, recording.measure(d -> 100 * perPercent(d, soc)), rows);
+  }
+
+  /** Energy added over charge gained, kWh per %. */
+  private static double perPercent(Drawn drawn, Trace soc) {
+    double from = soc.firstSecond();
+    double to = soc.lastSecond();
+    return (drawn.course().energyAt(to) - drawn.course().energyAt(from))
+        / (drawn.course().chargeAt(to) - drawn.course().chargeAt(from));
   }
 
   private static List<RowRef> rowsOf(EnergyOverTime energy, Trace soc) {

@@ -3,17 +3,15 @@ package taperbook.measure.charging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.EnergyOverTime;
-import taperbook.measure.curve.Envelope;
-import taperbook.measure.curve.PowerBounds;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.recording.SocTime;
-import taperbook.model.Estimate;
-import taperbook.model.Interval;
+import taperbook.model.Basis;
 import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
@@ -39,26 +37,33 @@ public final class SocTimeNumbers {
   }
 
   private void measure(int mark) {
-    Optional<SocTime> reached = SocTime.of(recording, mark);
-    Entry time =
-        Entry.charging(
-            "time_to_soc_" + mark,
-            Labels.of("number.time_to_soc", mark),
-            Unit.SECOND,
-            Method.SOC_CROSSING);
-    if (reached.isEmpty()) {
-      String why = SocTime.whyNot(recording, mark);
-      ledger.withheld(time, why);
-      ledger.withheld(energyEntry(mark), why);
-      ledger.withheld(powerEntry(mark), why);
-      ledger.withheld(distanceEntry(mark), why);
+    Optional<List<RowRef>> rows = recording.rowsAround(mark);
+    if (rows.isEmpty()) {
+      String why = recording.whyNotReached(mark);
+      for (Entry entry :
+          List.of(timeEntry(mark), energyEntry(mark), powerEntry(mark), distanceEntry(mark))) {
+        ledger.withheld(entry, why);
+      }
       return;
     }
-    SocTime at = reached.get();
-    ledger.measured(time, at.sincePluggingIn(), at.rows());
-    energy(mark, at);
-    power(mark, at);
-    distance(mark, at);
+    ledger.enter(timeEntry(mark), recording.measure(second(mark)), rows.get());
+    energy(mark, rows.get());
+    power(mark, rows.get());
+    distance(mark, rows.get());
+  }
+
+  /** When the display first shows a mark; what it showed from the start was shown at zero. */
+  private ToDoubleFunction<Drawn> second(int mark) {
+    ToDoubleFunction<Drawn> shown = recording.firstShown(mark);
+    return d -> Math.max(Math.min(0, d.course().firstSecond()), shown.applyAsDouble(d));
+  }
+
+  private static Entry timeEntry(int mark) {
+    return Entry.charging(
+        "time_to_soc_" + mark,
+        Labels.of("number.time_to_soc", mark),
+        Unit.SECOND,
+        Method.SOC_CROSSING);
   }
 
   private static Entry energyEntry(int mark) {
@@ -87,58 +92,57 @@ public final class SocTimeNumbers {
         Scope.ROAD);
   }
 
-  private void energy(int mark, SocTime at) {
-    Optional<EnergyOverTime> source = recording.energyOver(at.second(), at.second());
+  private void energy(int mark, List<RowRef> edge) {
+    Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
       ledger.withheld(energyEntry(mark), recording.whyNoEnergy());
       return;
     }
-    EnergyOverTime energy = source.get();
-    double start = energy.span().low();
-    double low = energy.between(start, energy.clamp(at.times().low())).bounds().low();
-    double high = energy.between(start, energy.clamp(at.times().high())).bounds().high();
-    Estimate value = energy.between(start, at.second());
-    List<RowRef> rows = new ArrayList<>(at.rows());
-    rows.addAll(energy.rows(start, at.second()));
-    ledger.measured(
+    double start = source.get().span().low();
+    List<RowRef> rows = new ArrayList<>(edge);
+    rows.addAll(recording.energyRows(start, recording.secondOf(mark)));
+    ToDoubleFunction<Drawn> second = second(mark);
+    ledger.enter(
         energyEntry(mark),
-        new Estimate(value.value(), new Interval(low, high).hull(value.value())),
+        recording.measure(
+            d -> d.course().energyAt(second.applyAsDouble(d)) - d.course().energyAt(start)),
         rows);
   }
 
-  private void power(int mark, SocTime at) {
+  private void power(int mark, List<RowRef> rows) {
+    double at = recording.secondOf(mark);
     Optional<Trace> power =
-        recording
-            .power()
-            .filter(p -> p.firstSecond() <= at.second() && at.second() <= p.lastSecond());
+        recording.power().filter(p -> p.firstSecond() <= at && at <= p.lastSecond());
     if (power.isEmpty()) {
       ledger.withheld(
           powerEntry(mark),
           recording.power().isEmpty() ? Recording.NO_POWER : "no power was read there");
       return;
     }
-    double value = power.get().at(at.second());
-    Interval bounds =
-        new PowerBounds(power.get()).over(at.times().low(), at.times().high()).hull(value);
-    ledger.measured(powerEntry(mark), new Estimate(value, bounds), at.rows());
+    ToDoubleFunction<Drawn> second = second(mark);
+    ledger.enter(
+        powerEntry(mark),
+        recording.measure(d -> d.course().powerAt(second.applyAsDouble(d))),
+        rows);
   }
 
-  private void distance(int mark, SocTime at) {
+  private void distance(int mark, List<RowRef> edge) {
     if (range.chosenRange().withheld().isPresent()) {
       ledger.withheld(distanceEntry(mark), range.chosenRange().withheld().get());
       return;
     }
     Trace soc = recording.soc().orElseThrow();
-    Envelope envelope = recording.envelope().orElseThrow();
-    Interval gain =
-        new Interval(
-            Math.max(0, mark - envelope.firstHigh()), Math.max(0, mark - envelope.firstLow()));
-    double value = mark - soc.firstValue();
-    Estimate share = new Estimate(value, gain.hull(value)).times(0.01);
-    List<RowRef> rows = new ArrayList<>(at.rows());
+    List<RowRef> rows = new ArrayList<>(edge);
     rows.add(soc.row(0));
     rows.addAll(range.chosenRange().rows());
-    ledger.measured(
-        distanceEntry(mark), share.times(range.chosenRange().estimate().orElseThrow()), rows);
+    boolean rated = range.chosenBasis() == Basis.RATED;
+    ledger.enter(
+        distanceEntry(mark),
+        recording.measure(
+            d ->
+                Math.max(0, mark - d.course().chargeAt(soc.firstSecond()))
+                    / 100
+                    * (rated ? d.drive().ratedRange() : d.drive().fullRange())),
+        rows);
   }
 }

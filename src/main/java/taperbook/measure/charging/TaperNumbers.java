@@ -234,9 +234,12 @@ public final class TaperNumbers {
           entry, "the readings do not end surely below " + percentOfPeak + " % of the peak");
       return;
     }
-    Optional<Estimate> soc = recording.socAt(fall.get().second(), fall.get().times());
-    if (soc.isPresent()) {
-      ledger.measured(entry, soc.get(), fall.get().rows());
+    if (recording.chargeReadAround(fall.get().times())) {
+      double threshold = percentOfPeak / 100.0 * recording.power().get().max();
+      ledger.enter(
+          entry,
+          recording.measure(d -> d.trueChargeAt(d.course().lastAbove(threshold))),
+          fall.get().rows());
     } else {
       ledger.withheld(entry, Recording.SOC_NOT_READ_THEN);
     }

@@ -3,13 +3,13 @@ package taperbook.measure.charging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.EnergyOverTime;
+import taperbook.measure.curve.LinearPower;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.recording.SocTime;
-import taperbook.model.Estimate;
-import taperbook.model.Interval;
 import taperbook.model.Method;
 import taperbook.model.RowRef;
 import taperbook.model.SocWindow;
@@ -31,52 +31,70 @@ public final class WindowNumbers {
   }
 
   private void measure(SocWindow window) {
-    Optional<SocTime> from = SocTime.of(recording, window.from());
-    Optional<SocTime> to = SocTime.of(recording, window.to());
+    Optional<List<RowRef>> from = recording.rowsAround(window.from());
+    Optional<List<RowRef>> to = recording.rowsAround(window.to());
     if (from.isEmpty() || to.isEmpty()) {
-      String why = SocTime.whyNot(recording, from.isEmpty() ? window.from() : window.to());
+      String why = recording.whyNotReached(from.isEmpty() ? window.from() : window.to());
       for (Entry entry :
           List.of(time(window), energy(window), timeAverage(window), socAverage(window))) {
         ledger.withheld(entry, why);
       }
       return;
     }
-    List<RowRef> edges = new ArrayList<>(from.get().rows());
-    edges.addAll(to.get().rows());
-    double seconds = to.get().second() - from.get().second();
-    Interval bounds = to.get().times().minus(from.get().times()).atLeast(0);
-    ledger.measured(time(window), new Estimate(seconds, bounds.hull(seconds)), edges);
-    energyAndAverage(window, from.get(), to.get(), edges);
+    List<RowRef> edges = new ArrayList<>(from.get());
+    edges.addAll(to.get());
+    ledger.enter(time(window), recording.measure(seconds(window)), edges);
+    energyAndAverage(window, edges);
     if (ledger.wants(socAverage(window))) {
-      socAverage(window, from.get(), to.get(), edges);
+      socAverage(window, edges);
     }
   }
 
-  private void energyAndAverage(SocWindow window, SocTime from, SocTime to, List<RowRef> edges) {
-    Optional<EnergyOverTime> source = recording.energyOver(from.second(), to.second());
+  /** Time from the display first showing the lower edge to its first showing the upper one, s. */
+  private ToDoubleFunction<Drawn> seconds(SocWindow window) {
+    ToDoubleFunction<Drawn> start = start(window);
+    ToDoubleFunction<Drawn> end = recording.firstShown(window.to());
+    return d -> end.applyAsDouble(d) - start.applyAsDouble(d);
+  }
+
+  /** A window that begins with the session begins when it does. */
+  private ToDoubleFunction<Drawn> start(SocWindow window) {
+    ToDoubleFunction<Drawn> shown = recording.firstShown(window.from());
+    return d -> Math.max(d.course().firstSecond(), shown.applyAsDouble(d));
+  }
+
+  private ToDoubleFunction<Drawn> kilowattHours(SocWindow window) {
+    ToDoubleFunction<Drawn> start = start(window);
+    ToDoubleFunction<Drawn> end = recording.firstShown(window.to());
+    return d ->
+        d.course().energyAt(end.applyAsDouble(d)) - d.course().energyAt(start.applyAsDouble(d));
+  }
+
+  private void energyAndAverage(SocWindow window, List<RowRef> edges) {
+    Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
       ledger.withheld(energy(window), recording.whyNoEnergy());
       ledger.withheld(timeAverage(window), recording.whyNoEnergy());
       return;
     }
-    EnergyOverTime energy = source.get();
     List<RowRef> rows = new ArrayList<>(edges);
-    rows.addAll(energy.rows(from.second(), to.second()));
-    WindowEnergy measured = WindowEnergy.of(energy, from, to);
-    ledger.measured(energy(window).with(energy.method()), measured.energy(), rows);
-    if (to.second() > from.second()) {
-      ledger.measured(timeAverage(window), measured.averagePower(), rows);
-    } else {
-      ledger.withheld(timeAverage(window), "the window took no time that the clock can tell");
-    }
+    rows.addAll(
+        recording.energyRows(recording.secondOf(window.from()), recording.secondOf(window.to())));
+    ToDoubleFunction<Drawn> energy = kilowattHours(window);
+    ToDoubleFunction<Drawn> seconds = seconds(window);
+    ledger.enter(energy(window).with(source.get().method()), recording.measure(energy), rows);
+    ledger.enter(
+        timeAverage(window),
+        recording.measure(
+            d -> energy.applyAsDouble(d) * LinearPower.SECONDS_PER_HOUR / seconds.applyAsDouble(d)),
+        rows);
   }
 
-  private void socAverage(SocWindow window, SocTime from, SocTime to, List<RowRef> edges) {
+  private void socAverage(SocWindow window, List<RowRef> edges) {
+    double from = recording.secondOf(window.from());
+    double to = recording.secondOf(window.to());
     boolean covered =
-        recording
-            .power()
-            .filter(p -> p.firstSecond() <= from.second() && to.second() <= p.lastSecond())
-            .isPresent();
+        recording.power().filter(p -> p.firstSecond() <= to && from <= p.lastSecond()).isPresent();
     if (!covered) {
       ledger.withheld(
           socAverage(window),
@@ -86,8 +104,11 @@ public final class WindowNumbers {
       return;
     }
     List<RowRef> rows = new ArrayList<>(edges);
-    recording.integral().ifPresent(p -> rows.addAll(p.rows(from.second(), to.second())));
-    ledger.measured(socAverage(window), MeanOverSoc.of(recording, window, from, to), rows);
+    rows.addAll(recording.powerRows(from, to));
+    ledger.enter(
+        socAverage(window),
+        recording.measure(d -> d.course().meanPowerOverCharge(window.from(), window.to())),
+        rows);
   }
 
   private static Entry time(SocWindow window) {

@@ -8,7 +8,7 @@ import java.util.Arrays;
  *
  * <p>At each point the band runs from the d-th smallest to the d-th largest of the drawn
  * differences, with the greatest d that leaves 95 % of the trials inside the band at every point.
- * It is then widened to the difference by the readings. Quantiles, and not multiples of a standard
+ * Its value is the mean of the drawn differences. Quantiles, and not multiples of a standard
  * uncertainty, as the draws are far from normal: where a step of power may lie, most trials agree
  * and a few are far away, and one factor for all points would have to reach those.
  *
@@ -28,12 +28,12 @@ final class Band {
   private final double[] highs;
   private final int depth;
 
-  /** The band of a pair; the values are those of the readings at each point of the grid, kW. */
-  Band(double[] grid, double[] values, DrawnPair pair) {
+  /** The band of a pair on its grid. */
+  Band(double[] grid, DrawnPair pair) {
     this.grid = grid.clone();
-    this.values = values.clone();
-    this.lows = values.clone();
-    this.highs = values.clone();
+    this.values = new double[grid.length];
+    this.lows = new double[grid.length];
+    this.highs = new double[grid.length];
     double[][] drawn = new double[grid.length][];
     int[] depths = new int[pair.trials()];
     Arrays.fill(depths, depths.length);
@@ -41,6 +41,7 @@ final class Band {
       double[] unsorted = pair.kilowatts(i);
       drawn[i] = unsorted.clone();
       Arrays.sort(drawn[i]);
+      values[i] = DrawnPair.mean(drawn[i]);
       deepen(depths, unsorted, drawn[i]);
     }
     Arrays.sort(depths);
@@ -98,7 +99,7 @@ final class Band {
     return grid[i];
   }
 
-  /** The difference by the readings, kW. */
+  /** The mean of the drawn differences, kW. */
   double value(int i) {
     return values[i];
   }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.measure.compare.PairLedger.Heading;
+import taperbook.measure.course.Courses;
 import taperbook.model.Caveat;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.PairResult;
 import taperbook.model.RowRef;
-import taperbook.model.Session;
 import taperbook.model.Stretch;
 
 /**
@@ -22,48 +22,40 @@ import taperbook.model.Stretch;
 public final class CurveComparison {
   private static final double COVERAGE = 0.95;
 
-  /** Draws of a pair: the share that the band covers is then known to a third of a per cent. */
-  private static final int TRIALS = 4000;
-
   private static final double COVERAGE_OF_BOUNDS = 1;
 
   /** Less than this in common is nothing to compare, %. */
   private static final double LEAST_PERCENT = 1;
 
-  private final Session session;
-  private final Session other;
+  private final Courses courses;
+  private final Courses others;
   private final PairWords words;
   private final PairLedger ledger;
 
-  private CurveComparison(Session session, Session other, String name, List<Caveat> caveats) {
-    this.session = session;
-    this.other = other;
+  private CurveComparison(Courses courses, Courses others, String name, List<Caveat> caveats) {
+    this.courses = courses;
+    this.others = others;
     this.words = new PairWords(name);
-    this.ledger = new PairLedger(session.name(), other.name(), caveats);
+    this.ledger = new PairLedger(courses.session().name(), others.session().name(), caveats);
   }
 
   /**
    * Compares two sessions.
    *
-   * @param session the reported session
-   * @param other the session it is held against
+   * @param courses courses of the reported session
+   * @param others courses of the session it is compared with
    * @param name what the other is called in labels, a few words
    * @param caveats what concerns the charging of either
    */
-  public static PairResult of(Session session, Session other, String name, List<Caveat> caveats) {
-    return of(session, other, name, caveats, TRIALS);
+  public static PairResult of(Courses courses, Courses others, String name, List<Caveat> caveats) {
+    return new CurveComparison(courses, others, name, caveats).result();
   }
 
-  static PairResult of(
-      Session session, Session other, String name, List<Caveat> caveats, int trials) {
-    return new CurveComparison(session, other, name, caveats).result(trials);
-  }
-
-  private PairResult result(int trials) {
-    Optional<Side> one = Side.of(session);
-    Optional<Side> two = Side.of(other);
+  private PairResult result() {
+    Optional<Side> one = Side.of(courses);
+    Optional<Side> two = Side.of(others);
     if (one.isEmpty() || two.isEmpty()) {
-      return nothing(Side.whyNot(one.isEmpty() ? session : other));
+      return nothing(Side.whyNot((one.isEmpty() ? courses : others).session()));
     }
     Estimate from = later(one.get().start(), two.get().start());
     Estimate to = earlier(one.get().end(), two.get().end());
@@ -71,11 +63,11 @@ public final class CurveComparison {
       return nothing("the two sessions share less than 1 % of state of charge");
     }
     Interval window = new Interval(from.value(), to.value());
-    Pair pair = new Pair(one.get(), two.get(), window, trials);
+    Pair pair = new Pair(one.get(), two.get(), window);
     shared(pair, from, to);
     List<Stretches.Span> spans = Stretches.of(pair.band());
     return new PairResult(
-        other.name(),
+        others.session().name(),
         Optional.of(window),
         stretches(pair, spans),
         crossings(pair, spans),
@@ -89,7 +81,7 @@ public final class CurveComparison {
     }
     Optional<Curve> none = Optional.empty();
     return new PairResult(
-        other.name(), Optional.empty(), List.of(), List.of(), none, ledger.numbers());
+        others.session().name(), Optional.empty(), List.of(), List.of(), none, ledger.numbers());
   }
 
   private static Estimate later(Estimate a, Estimate b) {

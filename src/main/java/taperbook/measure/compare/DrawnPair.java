@@ -1,22 +1,32 @@
 package taperbook.measure.compare;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntToDoubleFunction;
-import taperbook.measure.simulate.DrawnCurves;
+import taperbook.measure.course.Course;
+import taperbook.measure.course.Courses;
+import taperbook.measure.course.Drawn;
+import taperbook.model.Estimate;
 import taperbook.model.Interval;
-import taperbook.model.Session;
 
 /**
  * Two sessions drawn together many times: for each trial the difference of their power and of their
  * time at each state of charge of a grid.
  *
- * <p>The draws of a session depend on its readings alone. Trial k of the one goes with trial k +
- * n/2 of the other, so that two sessions with the same readings are still drawn independently; and
- * sums are taken by halves. Thus swapping the two changes the sign of everything, and nothing else.
+ * <p>The draws of a session depend on its readings alone. Each draw of the one meets several of the
+ * other, none of them its own twin, so that two sessions with the same readings are still drawn
+ * independently. Which meet which does not depend on which session comes first, and sums are taken
+ * from both ends of the sorted values: thus swapping the two changes the sign of everything, and
+ * nothing else.
  */
 final class DrawnPair {
   /** One in so many trials lies below the interval of a number, and one above. */
   private static final int ONE_IN = 40;
+
+  /**
+   * How far apart the draws are that meet, in hundredths of their number; with each its opposite.
+   */
+  private static final int[] APART = {50, 21, 79, 37, 63};
 
   private final double[] grid;
   private final double[][] kilowatts;
@@ -25,20 +35,51 @@ final class DrawnPair {
   /**
    * Draws a pair.
    *
+   * @param one courses of the one
+   * @param other courses of the other
    * @param grid states of charge that both went through, rising, %
-   * @param trials number of draws, even
    */
-  DrawnPair(Session one, Session other, double[] grid, int trials) {
+  DrawnPair(Courses one, Courses other, double[] grid) {
     this.grid = grid.clone();
-    this.kilowatts = new double[trials][];
-    this.seconds = new double[trials][];
-    DrawnCurves a = DrawnCurves.of(one, grid, trials);
-    DrawnCurves b = DrawnCurves.of(other, grid, trials);
-    for (int k = 0; k < trials; k++) {
-      int trial = k;
-      int partner = (k + trials / 2) % trials;
-      kilowatts[k] = filled(i -> a.kilowatts(trial, i) - b.kilowatts(partner, i));
-      seconds[k] = filled(i -> b.second(partner, i) - a.second(trial, i));
+    Side a = new Side(one, grid);
+    Side b = new Side(other, grid);
+    int n = Math.min(a.count(), b.count());
+    this.kilowatts = new double[n * APART.length][];
+    this.seconds = new double[n * APART.length][];
+    int trial = 0;
+    for (int apart : APART) {
+      int by = apart > 50 ? n - n * (100 - apart) / 100 : n * apart / 100;
+      for (int k = 0; k < n; k++) {
+        int own = k;
+        int partner = (k + by) % n;
+        kilowatts[trial] = filled(i -> a.kilowatts[own][i] - b.kilowatts[partner][i]);
+        seconds[trial] = filled(i -> b.seconds[partner][i] - a.seconds[own][i]);
+        trial++;
+      }
+    }
+  }
+
+  /** Power and time of each draw of one session at each point of the grid. */
+  private static final class Side {
+    private final double[][] kilowatts;
+    private final double[][] seconds;
+
+    Side(Courses courses, double[] grid) {
+      List<Drawn> drawn = courses.drawn();
+      double offset = courses.displayOffset();
+      this.kilowatts = new double[drawn.size()][grid.length];
+      this.seconds = new double[drawn.size()][grid.length];
+      for (int k = 0; k < drawn.size(); k++) {
+        Course course = drawn.get(k).course();
+        for (int i = 0; i < grid.length; i++) {
+          seconds[k][i] = course.timeOfCharge(grid[i] + offset);
+          kilowatts[k][i] = course.powerAt(seconds[k][i]);
+        }
+      }
+    }
+
+    int count() {
+      return seconds.length;
     }
   }
 
@@ -60,24 +101,35 @@ final class DrawnPair {
   }
 
   /**
-   * Interval that holds the mean over state of charge of the difference of power in 95 % of the
-   * trials, kW: the one with equal shares on both sides (JCGM 101:2008, 5.3.3).
+   * Mean over state of charge of the difference of power, kW: the mean of the trials, with the
+   * interval that leaves equal shares of them on both sides (JCGM 101:2008, 5.3.3).
    */
-  Interval meanLead(double from, double to) {
+  Estimate meanLead(double from, double to) {
     return interval(k -> integral(kilowatts[k], from, to) / (to - from));
   }
 
   /** As {@link #meanLead}, for the time of the other less that of the first over a stretch, s. */
-  Interval timeGain(double from, double to) {
+  Estimate timeGain(double from, double to) {
     return interval(k -> at(seconds[k], to) - at(seconds[k], from));
   }
 
-  private Interval interval(IntToDoubleFunction ofTrial) {
+  private Estimate interval(IntToDoubleFunction ofTrial) {
     double[] values = new double[trials()];
     Arrays.setAll(values, ofTrial);
     Arrays.sort(values);
     int tail = values.length / ONE_IN;
-    return new Interval(values[tail], values[values.length - 1 - tail]);
+    Interval interval = new Interval(values[tail], values[values.length - 1 - tail]);
+    return new Estimate(mean(values), interval.hull(mean(values)));
+  }
+
+  /** Mean of sorted values, summed from both ends, so that opposite values have opposite means. */
+  static double mean(double[] sorted) {
+    double sum = 0;
+    int n = sorted.length;
+    for (int i = 0; i < n / 2; i++) {
+      sum += sorted[i] + sorted[n - 1 - i];
+    }
+    return (n % 2 == 0 ? sum : sum + sorted[n / 2]) / n;
   }
 
   private double integral(double[] values, double from, double to) {

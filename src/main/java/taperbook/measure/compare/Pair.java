@@ -17,18 +17,13 @@ final class Pair {
    * Compares two sides.
    *
    * @param window states of charge that both went through, %
-   * @param trials number of draws, even
    */
-  Pair(Side one, Side other, Interval window, int trials) {
+  Pair(Side one, Side other, Interval window) {
     this.one = one;
     this.other = other;
     double[] grid = Grid.of(window, one.curve(), other.curve());
-    double[] values = new double[grid.length];
-    for (int i = 0; i < grid.length; i++) {
-      values[i] = one.curve().kilowatts(grid[i]) - other.curve().kilowatts(grid[i]);
-    }
-    this.drawn = new DrawnPair(one.session(), other.session(), grid, trials);
-    this.band = new Band(grid, values, drawn);
+    this.drawn = new DrawnPair(one.courses(), other.courses(), grid);
+    this.band = new Band(grid, drawn);
   }
 
   Band band() {
@@ -37,22 +32,12 @@ final class Pair {
 
   /** Mean over state of charge of the one's power less the other's, kW. */
   Estimate meanLead(double from, double to) {
-    double difference = one.curve().integral(from, to) - other.curve().integral(from, to);
-    return estimate(difference / (to - from), drawn.meanLead(from, to));
+    return drawn.meanLead(from, to);
   }
 
   /** Time that the other takes for a stretch less that of the one, s. */
   Estimate timeGain(double from, double to) {
-    double difference = time(other, from, to) - time(one, from, to);
-    return estimate(difference, drawn.timeGain(from, to));
-  }
-
-  private static double time(Side side, double from, double to) {
-    return side.curve().second(to) - side.curve().second(from);
-  }
-
-  private static Estimate estimate(double value, Interval drawn) {
-    return new Estimate(value, drawn.hull(value));
+    return drawn.timeGain(from, to);
   }
 
   /** Rows of both sessions that a stretch comes from. */

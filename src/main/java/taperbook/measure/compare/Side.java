@@ -3,6 +3,7 @@ package taperbook.measure.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.measure.course.Courses;
 import taperbook.measure.curve.Envelope;
 import taperbook.measure.curve.GapRule;
 import taperbook.model.Channel;
@@ -14,21 +15,22 @@ import taperbook.model.Trace;
 /**
  * One of two sessions that are held against each other.
  *
- * @param session the session
+ * @param courses the courses of the session
  * @param soc its state of charge
  * @param power its power
  * @param curve the one over the other
  */
-record Side(Session session, Trace soc, Trace power, ReadCurve curve) {
+record Side(Courses courses, Trace soc, Trace power, ReadCurve curve) {
   /** A session as a side; empty if it has no power curve, see {@link #whyNot}. */
-  static Optional<Side> of(Session session) {
+  static Optional<Side> of(Courses courses) {
+    Session session = courses.session();
     Optional<Trace> soc = session.trace(Channel.SOC);
     Optional<Trace> power = session.trace(Channel.POWER).filter(p -> p.size() > 1);
     return soc.flatMap(
         q ->
             power
                 .filter(p -> ReadCurve.exists(q, p))
-                .map(p -> new Side(session, q, p, new ReadCurve(q, p))));
+                .map(p -> new Side(courses, q, p, new ReadCurve(q, p))));
   }
 
   /** Why {@link #of} gives nothing, as a sentence without its full stop. */

@@ -3,7 +3,6 @@ package taperbook.measure.ledger;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Method;
-import taperbook.model.Quantity;
 import taperbook.model.Unit;
 
 /**
@@ -25,11 +24,7 @@ public record Entry(String id, String label, Unit unit, Method method, Basis bas
   /** True if a caveat concerns the number; that of an energy counter only where energy enters. */
   boolean isConcernedBy(Caveat caveat) {
     return scope.concerns(caveat)
-        && (caveat.kind() != Caveat.Kind.ENERGY_COUNTER
-            || id.contains("energy")
-            || id.startsWith("average_power")
-            || unit.quantity() == Quantity.ENERGY
-            || unit.quantity() == Quantity.ENERGY_PER_SHARE);
+        && (caveat.kind() != Caveat.Kind.ENERGY_COUNTER || method.restsOnEnergy());
   }
 
   public Entry with(Method otherMethod) {

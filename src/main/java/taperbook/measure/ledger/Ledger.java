@@ -57,6 +57,22 @@ public final class Ledger {
     add(entry, new Outcome.Measured(estimate, coverage), rows, all);
   }
 
+  /** A number as it came of the courses, measured or not. */
+  public void enter(Entry entry, Outcome outcome, List<RowRef> rows) {
+    enter(entry, outcome, rows, List.of());
+  }
+
+  /** As {@link #enter(Entry, Outcome, List)}, with caveats of the number's own. */
+  public void enter(Entry entry, Outcome outcome, List<RowRef> rows, List<Caveat> own) {
+    if (outcome.reasonIfWithheld().isPresent()) {
+      withheld(entry, outcome.reasonIfWithheld().get());
+      return;
+    }
+    List<Caveat> all = new ArrayList<>(own);
+    caveats.stream().filter(entry::isConcernedBy).forEach(all::add);
+    add(entry, outcome, rows, all);
+  }
+
   public void withheld(Entry entry, String reason) {
     add(entry, new Outcome.Withheld(reason), List.of(), List.of());
   }

@@ -1,21 +1,31 @@
 package taperbook.measure.recording;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import taperbook.measure.course.Courses;
+import taperbook.measure.course.Drawn;
+import taperbook.measure.curve.Crossing;
 import taperbook.measure.curve.EnergyCounter;
 import taperbook.measure.curve.EnergyOverTime;
 import taperbook.measure.curve.Envelope;
 import taperbook.measure.curve.PowerIntegral;
+import taperbook.measure.road.ChargeClock;
 import taperbook.model.Channel;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
+import taperbook.model.Outcome;
+import taperbook.model.RangeTest;
+import taperbook.model.RowRef;
 import taperbook.model.Session;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
 import taperbook.words.Wording;
 
 /**
- * A session made ready for measuring: its channels with the bounds that follow from them, and the
- * words to say why something cannot be measured.
+ * A session made ready for measuring: its channels, the courses that they allow together, and the
+ * words to state why something cannot be measured.
  *
  * @param session the session
  * @param soc state of charge, if recorded
@@ -23,6 +33,7 @@ import taperbook.words.Wording;
  * @param power power, if recorded
  * @param counter energy by the counter, if recorded
  * @param integral energy by integrating power, if recorded twice or more
+ * @param courses the courses that all readings and the drive allow
  * @param wording words in the units of the report
  */
 public record Recording(
@@ -32,14 +43,35 @@ public record Recording(
     Optional<Trace> power,
     Optional<EnergyCounter> counter,
     Optional<PowerIntegral> integral,
+    Courses courses,
     Wording wording) {
 
   public static final String NO_SOC = "no state of charge was recorded";
   public static final String SOC_NOT_READ_THEN = "the state of charge was not read at that time";
   public static final String NO_POWER = "no power was recorded";
   public static final String NO_ENERGY = "neither energy nor power was recorded";
+  public static final String NO_GAIN =
+      "the state of charge gained is not more than its display can tell";
 
-  public static Recording of(Session session, Wording wording) {
+  /** Why times and averages are withheld where {@link #hasFewRows()}. */
+  public static final String FEW_ROWS =
+      "fewer than 4 rows were read, and what the power did between them is not known";
+
+  private static final int FEWEST_ROWS = 4;
+
+  /** Finer steps of a charge are not looked at one by one, %. */
+  private static final double CLOCK_STEP = 0.5;
+
+  /**
+   * A session made ready.
+   *
+   * @param session the session
+   * @param test the drive that distances rest on, if there is one
+   * @param draws number of courses to draw
+   * @param wording words in the units of the report
+   */
+  public static Recording of(
+      Session session, Optional<RangeTest> test, int draws, Wording wording) {
     Optional<Trace> soc = session.trace(Channel.SOC);
     Optional<Trace> power = session.trace(Channel.POWER);
     return new Recording(
@@ -49,6 +81,7 @@ public record Recording(
         power,
         session.trace(Channel.ENERGY_ADDED).filter(t -> t.size() > 1).map(EnergyCounter::new),
         power.filter(t -> t.size() > 1).map(PowerIntegral::new),
+        new Courses(session, test, draws),
         wording);
   }
 
@@ -66,22 +99,133 @@ public record Recording(
   }
 
   /**
-   * The state of charge at a time that is known within bounds; empty if it was not read then.
-   *
-   * @param second the time, s
-   * @param times earliest and latest time, s
+   * True if so few rows were read that what the power did between them is not known: a course
+   * through them would be a guess. Totals are not affected.
    */
-  public Optional<Estimate> socAt(double second, Interval times) {
-    boolean read =
-        soc.filter(q -> q.firstSecond() <= second && second <= q.lastSecond()).isPresent();
-    if (!read) {
+  public boolean hasFewRows() {
+    return courses.rowCount() < FEWEST_ROWS;
+  }
+
+  /**
+   * The rows between which the display first showed a charge; empty if it did not, or if there are
+   * too few to tell when.
+   */
+  public Optional<List<RowRef>> rowsAround(double percent) {
+    return rises() && !hasFewRows()
+        ? soc.flatMap(q -> Crossing.first(q, percent)).map(Crossing::rows)
+        : Optional.empty();
+  }
+
+  /** The rows around two charges; empty if the display did not show both. */
+  public Optional<List<RowRef>> rowsBetween(double fromPercent, double toPercent) {
+    Optional<List<RowRef>> from = rowsAround(fromPercent);
+    Optional<List<RowRef>> to = rowsAround(toPercent);
+    if (from.isEmpty() || to.isEmpty()) {
       return Optional.empty();
     }
-    Envelope bounds = envelope.orElseThrow();
-    double low = bounds.at(times.low()).low();
-    double high = bounds.at(times.high()).high();
-    double value = soc.orElseThrow().at(second);
-    return Optional.of(new Estimate(value, Interval.between(low, high).hull(value)));
+    List<RowRef> rows = new ArrayList<>(from.get());
+    rows.addAll(to.get());
+    return Optional.of(rows);
+  }
+
+  /** When the display first showed each of its steps, on the mean of the courses. */
+  public Optional<ChargeClock> clock() {
+    if (!rises() || hasFewRows()) {
+      return Optional.empty();
+    }
+    Trace readings = soc.orElseThrow();
+    double step = Math.max(2 * readings.halfStep(), CLOCK_STEP);
+    double first = readings.firstValue();
+    int marks = (int) Math.floor((readings.lastValue() - first) / step + 1e-9);
+    double[] percents = new double[marks + 1];
+    for (int i = 0; i <= marks; i++) {
+      percents[i] = first + i * step;
+    }
+    double[] seconds = new double[marks + 1];
+    for (Drawn drawn : courses.drawn()) {
+      for (int i = 0; i <= marks; i++) {
+        seconds[i] += drawn.course().timeOfCharge(percents[i]) / courses.drawn().size();
+      }
+    }
+    return ChargeClock.of(percents, seconds);
+  }
+
+  /** Why {@link #rowsAround} gives nothing. */
+  public String whyNotReached(double percent) {
+    if (soc.isEmpty()) {
+      return NO_SOC;
+    }
+    if (Crossing.first(soc.get(), percent).isEmpty()) {
+      return whyNotReached(soc.get(), percent);
+    }
+    return rises() ? FEW_ROWS : NO_GAIN;
+  }
+
+  /** True if the display showed more at the end than at the start. */
+  public boolean rises() {
+    return soc.filter(q -> q.lastValue() > q.firstValue()).isPresent();
+  }
+
+  /** As {@link Courses#measure}. */
+  public Outcome measure(ToDoubleFunction<Drawn> quantity) {
+    return courses.measure(quantity);
+  }
+
+  /** The rows of power within a stretch of time, and those next to it. */
+  public List<RowRef> powerRows(double from, double to) {
+    return integral.map(p -> p.rows(p.clamp(from), p.clamp(Math.max(from, to)))).orElse(List.of());
+  }
+
+  /** The rows of energy that a stretch of time comes from. */
+  public List<RowRef> energyRows(double from, double to) {
+    List<RowRef> rows = new ArrayList<>();
+    energyOver(from, to)
+        .or(this::energy)
+        .ifPresent(e -> rows.addAll(e.rows(e.clamp(from), e.clamp(Math.max(from, to)))));
+    return rows;
+  }
+
+  /**
+   * When the display first showed a charge, s: after the last row that shows less, and not after
+   * the first that shows as much, which rows say for certain of a figure that the display has.
+   */
+  public ToDoubleFunction<Drawn> firstShown(double percent) {
+    Optional<Interval> between = soc.flatMap(q -> shownBetween(q, percent));
+    if (between.isEmpty()) {
+      return d -> d.course().timeOfCharge(percent);
+    }
+    double earliest = between.get().low();
+    double latest = between.get().high();
+    return d -> Math.min(latest, Math.max(earliest, d.course().timeOfCharge(percent)));
+  }
+
+  /** The times between which rows place the moment; empty for a figure between two steps. */
+  private static Optional<Interval> shownBetween(Trace readings, double percent) {
+    double step = 2 * readings.halfStep();
+    double steps = step > 0 ? (percent - readings.firstValue()) / step : 0.5;
+    if (Math.abs(steps - Math.rint(steps)) > 1e-6) {
+      return Optional.empty();
+    }
+    for (int i = 1; i < readings.size(); i++) {
+      if (readings.value(i) >= percent) {
+        double clock = readings.clockHalfStep();
+        return readings.value(i - 1) < percent
+            ? Optional.of(new Interval(readings.second(i - 1) - clock, readings.second(i) + clock))
+            : Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** When the display first showed a charge, on the mean of the courses, s. */
+  public double secondOf(double percent) {
+    return courses.estimate(firstShown(percent)).map(Estimate::value).orElse(0.0);
+  }
+
+  /** True if the state of charge was read before and after a time. */
+  public boolean chargeReadAround(Interval times) {
+    return soc.filter(q -> q.firstSecond() <= times.high() && times.low() <= q.lastSecond())
+        .isPresent();
   }
 
   /** Why no energy is known over a stretch for which {@link #energyOver} gives nothing. */
@@ -93,9 +237,10 @@ public record Recording(
 
   /** Why the session has no clock over its state of charge. */
   public String whyNoClock() {
-    return soc.isEmpty()
-        ? NO_SOC
-        : "the state of charge gained is not more than its display can tell";
+    if (soc.isEmpty()) {
+      return NO_SOC;
+    }
+    return rises() ? FEW_ROWS : NO_GAIN;
   }
 
   /** Why a state of charge was not reached within the readings. */

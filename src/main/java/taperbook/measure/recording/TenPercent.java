@@ -1,10 +1,11 @@
 package taperbook.measure.recording;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import taperbook.measure.course.Drawn;
 import taperbook.measure.road.ChargeClock;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
@@ -15,10 +16,11 @@ public final class TenPercent {
   /** Wide enough that the rounding of whole per cents does not decide, narrow enough to tell. */
   public static final double WIDTH = 10;
 
-  private final List<Double> starts = new ArrayList<>();
-  private final List<SocStretch> stretches = new ArrayList<>();
+  private final Recording recording;
+  private final double[] starts;
 
   public TenPercent(Recording recording, ChargeClock clock) {
+    this.recording = recording;
     TreeSet<Double> wanted = new TreeSet<>();
     for (double from = clock.low(); from + WIDTH <= clock.high(); from++) {
       wanted.add(from);
@@ -26,76 +28,50 @@ public final class TenPercent {
     if (clock.high() - WIDTH >= clock.low()) {
       wanted.add(clock.high() - WIDTH);
     }
-    for (double from : wanted) {
-      Optional<SocStretch> stretch =
-          from(recording, from).filter(s -> s.seconds().bounds().low() > 0);
-      if (stretch.isPresent()) {
-        starts.add(from);
-        stretches.add(stretch.get());
-      }
-    }
+    this.starts = wanted.stream().mapToDouble(from -> from).toArray();
   }
 
-  /** The stretch that begins at a state of charge; empty if it was not recorded. */
-  public static Optional<SocStretch> from(Recording recording, double percent) {
-    return SocStretch.of(recording, Estimate.exactly(percent), Estimate.exactly(percent + WIDTH));
+  /** Time of the stretch that begins at a charge, s. */
+  public static double seconds(Drawn drawn, double from) {
+    return drawn.seconds(from, from + WIDTH);
   }
 
-  /**
-   * Distance that a minute of a stretch buys, km/min.
-   *
-   * @param full driven range of a full battery, km
-   * @param stretch a stretch that surely takes time
-   */
-  public static Estimate kilometresPerMinute(Estimate full, SocStretch stretch) {
-    return full.times(WIDTH / 100 * 60).over(stretch.seconds());
+  /** Distance that a minute of the stretch from a charge buys, km/min. */
+  public static ToDoubleFunction<Drawn> kilometresPerMinute(double from) {
+    return d -> d.drive().fullRange() * WIDTH / 100 * 60 / seconds(d, from);
   }
 
   /** Middle of each stretch, rising, %. */
   public double[] middles() {
-    return starts.stream().mapToDouble(from -> from + WIDTH / 2).toArray();
+    return DoubleStream.of(starts).map(from -> from + WIDTH / 2).toArray();
   }
 
-  /** Time of each stretch, s. */
-  public double[] seconds() {
-    return times(Estimate::value);
-  }
-
-  /** Most time that each stretch may have taken, s. */
-  public double[] most() {
-    return times(e -> e.bounds().high());
-  }
-
-  /** Least time that each stretch may have taken, s. */
-  public double[] least() {
-    return times(e -> e.bounds().low());
-  }
-
-  private double[] times(ToDoubleFunction<Estimate> which) {
-    return stretches.stream().map(SocStretch::seconds).mapToDouble(which).toArray();
+  /** Time of each stretch in a draw, s. */
+  public double[] seconds(Drawn drawn) {
+    return DoubleStream.of(starts).map(from -> seconds(drawn, from)).toArray();
   }
 
   /** Rows of the stretch whose middle is nearest to a state of charge. */
   public List<RowRef> rowsAt(double percent) {
-    int nearest = 0;
-    for (int i = 1; i < starts.size(); i++) {
-      double here = Math.abs(starts.get(i) + WIDTH / 2 - percent);
-      nearest = here < Math.abs(starts.get(nearest) + WIDTH / 2 - percent) ? i : nearest;
+    double nearest = starts[0];
+    for (double from : starts) {
+      double here = Math.abs(from + WIDTH / 2 - percent);
+      nearest = here < Math.abs(nearest + WIDTH / 2 - percent) ? from : nearest;
     }
-    return stretches.get(nearest).rows();
+    return recording.rowsBetween(nearest, nearest + WIDTH).orElse(List.of());
   }
 
   /** Distance for each minute, km/min, over the middle of each stretch, %. */
-  public Curve curve(Estimate full) {
-    int n = starts.size();
+  public Curve curve() {
+    int n = starts.length;
     double[] y = new double[n];
     double[] low = new double[n];
     double[] high = new double[n];
     for (int i = 0; i < n; i++) {
-      Estimate rate = kilometresPerMinute(full, stretches.get(i));
-      y[i] = rate.value();
-      low[i] = rate.bounds().low();
-      high[i] = rate.bounds().high();
+      Optional<Estimate> rate = recording.courses().estimate(kilometresPerMinute(starts[i]));
+      y[i] = rate.map(Estimate::value).orElse(0.0);
+      low[i] = rate.map(e -> e.bounds().low()).orElse(0.0);
+      high[i] = rate.map(e -> e.bounds().high()).orElse(0.0);
     }
     return new Curve(middles(), y, low, high, new boolean[n]);
   }

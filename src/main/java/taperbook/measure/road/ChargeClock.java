@@ -35,6 +35,30 @@ public final class ChargeClock {
         : Optional.of(new ChargeClock(Arrays.copyOf(percents, n), Arrays.copyOf(seconds, n)));
   }
 
+  /**
+   * A clock from times at which charges were first shown.
+   *
+   * @param percents charges, rising, %
+   * @param seconds time of each, s
+   * @return the clock; empty if fewer than two times rise
+   */
+  public static Optional<ChargeClock> of(double[] percents, double[] seconds) {
+    double[] risingPercents = new double[percents.length];
+    double[] risingSeconds = new double[percents.length];
+    int n = 0;
+    for (int i = 0; i < percents.length; i++) {
+      if (Double.isFinite(seconds[i]) && (n == 0 || seconds[i] > risingSeconds[n - 1])) {
+        risingPercents[n] = percents[i];
+        risingSeconds[n] = seconds[i];
+        n++;
+      }
+    }
+    return n < 2
+        ? Optional.empty()
+        : Optional.of(
+            new ChargeClock(Arrays.copyOf(risingPercents, n), Arrays.copyOf(risingSeconds, n)));
+  }
+
   /** Lowest state of charge recorded, %. */
   public double low() {
     return percents[0];

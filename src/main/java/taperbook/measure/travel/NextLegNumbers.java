@@ -9,7 +9,6 @@ import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.recording.SocStretch;
 import taperbook.measure.road.ChargeClock;
 import taperbook.measure.road.FastStretch;
 import taperbook.model.Basis;
@@ -42,7 +41,7 @@ final class NextLegNumbers {
 
   private void measure(WantedDistance leg, int reserve) {
     Optional<Estimate> share = DistanceNumbers.share(leg, range.fullRange());
-    Optional<ChargeClock> clock = recording.soc().flatMap(ChargeClock::of);
+    Optional<ChargeClock> clock = recording.clock();
     if (share.isEmpty() || clock.isEmpty()) {
       withhold(
           leg,
@@ -50,8 +49,9 @@ final class NextLegNumbers {
       return;
     }
     Optional<FastStretch> best = FastStretch.of(clock.get(), share.get().value(), reserve);
-    Optional<SocStretch> time = best.flatMap(b -> time(b, share.get()));
-    if (best.isEmpty() || time.isEmpty()) {
+    Optional<List<RowRef>> rows =
+        best.flatMap(b -> recording.rowsBetween(b.fromPercent(), b.toPercent()));
+    if (best.isEmpty() || rows.isEmpty()) {
       withhold(
           leg,
           "it takes "
@@ -61,21 +61,19 @@ final class NextLegNumbers {
               + " % or more");
       return;
     }
-    enter(leg, best.get(), time.get(), best.get().endsWithin(clock.get(), reserve, FLAT_SECONDS));
+    enter(leg, best.get(), rows.get(), best.get().endsWithin(clock.get(), reserve, FLAT_SECONDS));
   }
 
-  /** Unplugged at a fixed point; where one arrives is known within the bounds of the share. */
-  private Optional<SocStretch> time(FastStretch best, Estimate share) {
-    Estimate unplug = Estimate.exactly(best.toPercent());
-    return SocStretch.of(recording, unplug.minus(share), unplug);
-  }
-
-  private void enter(WantedDistance leg, FastStretch best, SocStretch time, Interval flat) {
-    List<RowRef> rows = new ArrayList<>(time.rows());
+  /** Unplugged at a fixed point; where one arrives is known as well as the share. */
+  private void enter(WantedDistance leg, FastStretch best, List<RowRef> stretch, Interval flat) {
+    List<RowRef> rows = new ArrayList<>(stretch);
     rows.addAll(range.fullRange().rows());
-    ledger.measured(
-        soc(leg, "", "number.best_unplug_soc"), Estimate.exactly(best.toPercent()), rows);
-    ledger.measured(time(leg), time.seconds(), rows);
+    double unplug = best.toPercent();
+    ledger.measured(soc(leg, "", "number.best_unplug_soc"), exactly(unplug), rows);
+    ledger.enter(
+        time(leg),
+        recording.measure(d -> d.seconds(unplug - d.share(leg.kilometres()), unplug)),
+        rows);
     ledger.measured(soc(leg, "_from", "number.best_unplug_soc_from"), exactly(flat.low()), rows);
     ledger.measured(soc(leg, "_to", "number.best_unplug_soc_to"), exactly(flat.high()), rows);
   }

@@ -3,21 +3,19 @@ package taperbook.measure.travel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.recording.SocStretch;
 import taperbook.measure.recording.TenPercent;
 import taperbook.measure.road.ChargeClock;
 import taperbook.measure.road.FastStretch;
 import taperbook.measure.road.SlowFrom;
 import taperbook.model.Basis;
 import taperbook.model.Estimate;
-import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Outcome;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
@@ -57,7 +55,7 @@ final class PerMinuteNumbers {
   }
 
   void measure() {
-    Optional<ChargeClock> clock = recording.soc().flatMap(ChargeClock::of);
+    Optional<ChargeClock> clock = recording.clock();
     Optional<Estimate> full = range.fullRange().estimate();
     if (clock.isEmpty() || full.isEmpty()) {
       withhold(
@@ -65,35 +63,35 @@ final class PerMinuteNumbers {
       return;
     }
     Optional<FastStretch> best = FastStretch.of(clock.get(), TenPercent.WIDTH, clock.get().low());
-    Optional<SocStretch> time =
-        best.flatMap(b -> TenPercent.from(recording, b.fromPercent()))
-            .filter(t -> t.seconds().bounds().low() > 0);
-    if (best.isEmpty() || time.isEmpty()) {
+    if (best.isEmpty()) {
       withhold("the session gained too little to time a stretch of 10 %");
       return;
     }
-    List<RowRef> rows = new ArrayList<>(time.get().rows());
+    double from = best.get().fromPercent();
+    double to = best.get().toPercent();
+    List<RowRef> rows = new ArrayList<>(recording.rowsBetween(from, to).orElse(List.of()));
     rows.addAll(range.fullRange().rows());
-    ledger.measured(BEST, TenPercent.kilometresPerMinute(full.get(), time.get()), rows);
-    ledger.measured(FROM, Estimate.exactly(best.get().fromPercent()), rows);
-    ledger.measured(TO, Estimate.exactly(best.get().toPercent()), rows);
-    half(new TenPercent(recording, clock.get()), time.get(), best.get().seconds());
+    ledger.enter(BEST, recording.measure(TenPercent.kilometresPerMinute(from)), rows);
+    ledger.measured(FROM, Estimate.exactly(from), rows);
+    ledger.measured(TO, Estimate.exactly(to), rows);
+    half(new TenPercent(recording, clock.get()), from, rows);
   }
 
-  private void half(TenPercent stretches, SocStretch best, double bestSeconds) {
-    Interval fastest = best.seconds().bounds();
-    OptionalDouble at = SlowFrom.of(stretches.middles(), stretches.seconds(), 2 * bestSeconds);
-    OptionalDouble earliest = SlowFrom.of(stretches.middles(), stretches.most(), 2 * fastest.low());
-    OptionalDouble latest = SlowFrom.of(stretches.middles(), stretches.least(), 2 * fastest.high());
-    if (at.isEmpty() || earliest.isEmpty() || latest.isEmpty()) {
+  private void half(TenPercent stretches, double bestFrom, List<RowRef> bestRows) {
+    double[] middles = stretches.middles();
+    Outcome half =
+        recording.measure(
+            d ->
+                SlowFrom.of(middles, stretches.seconds(d), 2 * TenPercent.seconds(d, bestFrom))
+                    .orElse(Double.POSITIVE_INFINITY));
+    Optional<Estimate> estimate = half.estimateIfMeasured();
+    if (estimate.isEmpty()) {
       ledger.withheld(HALF, "the readings do not end surely below half of the most");
       return;
     }
-    double value = at.getAsDouble();
-    Interval bounds = new Interval(earliest.getAsDouble(), latest.getAsDouble()).hull(value);
-    List<RowRef> rows = new ArrayList<>(best.rows());
-    rows.addAll(stretches.rowsAt(value));
-    ledger.measured(HALF, new Estimate(value, bounds), rows);
+    List<RowRef> rows = new ArrayList<>(bestRows);
+    rows.addAll(stretches.rowsAt(estimate.get().value()));
+    ledger.enter(HALF, half, rows);
   }
 
   private void withhold(String reason) {

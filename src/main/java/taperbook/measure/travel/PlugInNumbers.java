@@ -9,12 +9,11 @@ import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.recording.SocStretch;
-import taperbook.measure.recording.SocTime;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Method;
+import taperbook.model.Outcome;
 import taperbook.model.RoadWishes;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
@@ -72,9 +71,8 @@ final class PlugInNumbers {
   }
 
   private void lost(WarmStart warm) {
-    Optional<SocStretch> lost = warm.lost();
-    if (lost.isPresent()) {
-      ledger.measured(LOST, lost.get().seconds(), lost.get().rows(), List.of(inference(warm)));
+    if (warm.hasPace()) {
+      ledger.enter(LOST, warm.lost(), warm.rows(), List.of(inference(warm)));
     } else {
       ledger.withheld(LOST, noPace(warm));
     }
@@ -115,9 +113,14 @@ final class PlugInNumbers {
     if (share.isEmpty()) {
       return;
     }
-    Optional<SocStretch> stretch =
-        SocStretch.of(recording, Estimate.exactly(from), SocStretch.plus(from, share.get()));
-    enter(entry, stretch, whyNot(from, share.get()), List.of());
+    Optional<List<RowRef>> rows = recording.rowsBetween(from, from + share.get().value());
+    if (rows.isEmpty()) {
+      ledger.withheld(entry, whyNot(from, share.get()));
+      return;
+    }
+    double km = distance.kilometres();
+    enter(
+        entry, recording.measure(d -> d.seconds(from, from + d.share(km))), rows.get(), List.of());
   }
 
   private void warm(WarmStart warm, int from, WantedDistance distance) {
@@ -130,26 +133,24 @@ final class PlugInNumbers {
     if (share.isEmpty()) {
       return;
     }
-    Optional<SocStretch> stretch = warm.seconds(from, SocStretch.plus(from, share.get()));
-    String why =
-        from + share.get().value() > recording.soc().orElseThrow().lastValue()
-            ? whyNot(from, share.get())
-            : noPace(warm);
-    enter(entry, stretch, why, List.of(inference(warm)));
+    Trace soc = recording.soc().orElseThrow();
+    if (from + share.get().value() > soc.lastValue()) {
+      ledger.withheld(entry, whyNot(from, share.get()));
+      return;
+    }
+    double km = distance.kilometres();
+    Outcome seconds = recording.measure(d -> warm.seconds(d, from, d.share(km)));
+    enter(entry, seconds, warm.rows(), List.of(inference(warm)));
   }
 
   private static Entry entry(String id, String label, Method method) {
     return new Entry(id, label, Unit.SECOND, method, Basis.DRIVEN, Scope.ROAD);
   }
 
-  private void enter(Entry entry, Optional<SocStretch> stretch, String whyNot, List<Caveat> own) {
-    if (stretch.isEmpty()) {
-      ledger.withheld(entry, whyNot);
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(stretch.get().rows());
+  private void enter(Entry entry, Outcome seconds, List<RowRef> stretch, List<Caveat> own) {
+    List<RowRef> rows = new ArrayList<>(stretch);
     rows.addAll(range.fullRange().rows());
-    ledger.measured(entry, stretch.get().seconds(), rows, own);
+    ledger.enter(entry, seconds, rows, own);
   }
 
   private String whyNot(int from, Estimate share) {
@@ -158,7 +159,7 @@ final class PlugInNumbers {
     }
     Trace soc = recording.soc().get();
     if (soc.firstValue() > from || from + share.value() <= soc.lastValue()) {
-      return SocTime.whyNot(recording, from);
+      return recording.whyNotReached(from);
     }
     return recording.beyondTheEnd(soc);
   }

@@ -3,7 +3,9 @@ package taperbook.measure.travel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import taperbook.measure.course.Drawn;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.DriveSpeed;
@@ -65,7 +67,7 @@ final class TripNumbers {
   void measure() {
     Optional<Estimate> full = range.fullRange().estimate();
     Optional<Estimate> speed = speed();
-    Optional<ChargeClock> clock = recording.soc().flatMap(ChargeClock::of);
+    Optional<ChargeClock> clock = recording.clock();
     if (full.isEmpty()) {
       withhold(range.fullRange().withheld().orElseThrow());
     } else if (speed.isEmpty()) {
@@ -95,26 +97,24 @@ final class TripNumbers {
       withhold(noPlan(recording.soc().orElseThrow()));
       return;
     }
-    TripTimes times = new TripTimes(recording, task, range.fullRange().estimate().orElseThrow());
-    Optional<Estimate> charging = times.charging(best.get());
-    if (charging.isEmpty()) {
-      withhold("the state of charge gained is not more than its display can tell");
-      return;
-    }
-    Estimate driving =
-        Estimate.exactly(SECONDS_PER_HOUR * trip.distance().kilometres()).over(speed);
+    TripTimes times = new TripTimes(task, best.get());
+    double hours = SECONDS_PER_HOUR * trip.distance().kilometres();
+    ToDoubleFunction<Drawn> driving = d -> hours / d.drive().speedWithin(speed.bounds());
     double beside = best.get().stops().size() * trip.secondsPerStop();
-    Estimate stopped = charging.get().minus(Estimate.exactly(-beside));
-    enter(TripEntries.TIME, stopped.minus(driving.times(-1)));
+    enter(TripEntries.TIME, d -> times.charging(d) + driving.applyAsDouble(d) + beside);
     enter(TripEntries.DRIVING, driving);
-    enter(TripEntries.CHARGING, charging.get());
+    enter(TripEntries.CHARGING, times::charging);
     enter(TripEntries.STOPS, Estimate.exactly(best.get().stops().size()));
-    enter(TripEntries.ARRIVAL, times.arrival(best.get()));
+    enter(TripEntries.ARRIVAL, times::arrival);
     nextBest(search, best.get());
     List<Interval> flat = UnplugRanges.within(clock, task, best.get(), FLAT_SECONDS);
     for (int k = 0; k < flat.size(); k++) {
       stop(times, best.get(), k, flat.get(k));
     }
+  }
+
+  private void enter(Entry entry, ToDoubleFunction<Drawn> quantity) {
+    ledger.enter(entry, recording.measure(quantity), rows(), List.of(caveat()));
   }
 
   private void enter(Entry entry, Estimate estimate) {
@@ -135,13 +135,12 @@ final class TripNumbers {
   private Caveat caveat() {
     String lost =
         PlugInNumbers.warmStart(recording, ledger)
-            .filter(WarmStart::isFaster)
-            .flatMap(WarmStart::lost)
+            .flatMap(WarmStart::surelyLost)
             .map(
                 s ->
                     " Each stop is taken without a climb of its own where it begins above the one"
                         + " that the session began with, which took "
-                        + recording.wording().value(s.seconds(), Unit.SECOND)
+                        + recording.wording().value(s, Unit.SECOND)
                         + " more than the pace after it; a stop may lose as much.")
             .orElse("");
     return new Caveat(
@@ -203,11 +202,11 @@ final class TripNumbers {
     enter(TripEntries.kilometre(number), Estimate.exactly(stop.kilometre()));
     enter(
         TripEntries.stop(number, "arrival_soc", "number.stop_arrival_soc"),
-        times.arrivalAt(plan, k));
+        d -> times.arrivalAt(d, k));
     enter(
         TripEntries.stop(number, "unplug_soc", "number.stop_unplug_soc"),
         Estimate.exactly(stop.unplugPercent()));
-    enter(TripEntries.charging(number), times.chargingAt(plan, k).orElseThrow());
+    enter(TripEntries.charging(number), d -> times.chargingAt(d, k));
     enter(
         TripEntries.stop(number, "unplug_soc_from", "number.stop_unplug_soc_from"),
         Estimate.exactly(flat.low()));

@@ -1,13 +1,13 @@
 package taperbook.measure.travel;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.measure.course.Drawn;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.recording.SocStretch;
 import taperbook.model.Estimate;
-import taperbook.model.Interval;
+import taperbook.model.Outcome;
 import taperbook.model.RowRef;
+import taperbook.model.Trace;
 
 /**
  * A session without the climb that it began with: below the end of the climb the pace of the
@@ -16,6 +16,8 @@ import taperbook.model.RowRef;
  * <pre>
  *   p = (t(w + L) - t(w)) / L,   L = max(5 %, w - q[1])      [s for each %]
  * </pre>
+ *
+ * <p>The end of the climb is drawn anywhere in the interval that the fit gives.
  */
 final class WarmStart {
   /** Narrower stretches tell a pace too badly where the display shows whole per cents. */
@@ -24,6 +26,8 @@ final class WarmStart {
   private final Recording recording;
   private final Estimate climbEnd;
   private final double firstPercent;
+  private final double firstSecond;
+  private final double lastPercent;
 
   /**
    * A session whose climb ends somewhere.
@@ -31,9 +35,12 @@ final class WarmStart {
    * @param climbEnd where it ends, %
    */
   WarmStart(Recording recording, Estimate climbEnd) {
+    Trace soc = recording.soc().orElseThrow();
     this.recording = recording;
     this.climbEnd = climbEnd;
-    this.firstPercent = recording.soc().orElseThrow().firstValue();
+    this.firstPercent = soc.firstValue();
+    this.firstSecond = soc.firstSecond();
+    this.lastPercent = soc.lastValue();
   }
 
   double climbEnd() {
@@ -49,87 +56,59 @@ final class WarmStart {
     return Math.max(LEAST_WIDTH, end - firstPercent);
   }
 
-  /** Time from a state of charge below the end of the climb to another one, s. */
-  Optional<SocStretch> seconds(double from, Estimate to) {
-    return overEnds(end -> seconds(from, to, end));
+  /** True if the session shows the pace of a warm battery, right after the climb. */
+  boolean hasPace() {
+    return !recording.hasFewRows() && climbEnd.value() + width() <= lastPercent;
+  }
+
+  private double end(Drawn drawn) {
+    return climbEnd.bounds().low() + drawn.place() * climbEnd.bounds().width();
+  }
+
+  /** Seconds for each per cent right after the climb. */
+  private double pace(Drawn drawn, double end) {
+    return drawn.seconds(end, end + width(end)) / width(end);
+  }
+
+  /** Time from a state of charge below the end of the climb until a gain, s. */
+  double seconds(Drawn drawn, double from, double gain) {
+    double end = end(drawn);
+    double to = from + gain;
+    if (end <= from) {
+      return drawn.seconds(from, to);
+    }
+    double pace = pace(drawn, end);
+    return to <= end ? pace * gain : pace * (end - from) + drawn.seconds(end, to);
   }
 
   /** Time that the climb took more than a warm battery would have, s. */
-  Optional<SocStretch> lost() {
-    return overEnds(
-        end -> {
-          Optional<SocStretch> climbed =
-              SocStretch.of(recording, Estimate.exactly(firstPercent), Estimate.exactly(end));
-          return climbed.flatMap(
-              c ->
-                  pace(end)
-                      .map(
-                          p ->
-                              new SocStretch(
-                                  c.seconds().minus(p.seconds().times(end - firstPercent)),
-                                  joined(c, p))));
+  Outcome lost() {
+    return recording.measure(
+        d -> {
+          double end = end(d);
+          double start = d.course().chargeAt(firstSecond);
+          return d.course().timeOfCharge(end) - firstSecond - pace(d, end) * (end - start);
         });
+  }
+
+  /** The rows of the climb and of the stretch after it. */
+  List<RowRef> rows() {
+    return recording
+        .rowsBetween(firstPercent, Math.min(lastPercent, climbEnd.value() + width()))
+        .orElse(List.of());
   }
 
   /**
    * True if the climb surely took longer than the pace after it: else a warm start tells nothing.
    */
   boolean isFaster() {
-    return lost().filter(s -> s.seconds().bounds().low() > 0).isPresent();
+    return surelyLost().isPresent();
   }
 
-  private interface ForEnd {
-    Optional<SocStretch> of(double end);
-  }
-
-  /** The value at the best end of the climb, the bounds over all ends that the fit allows. */
-  private Optional<SocStretch> overEnds(ForEnd function) {
-    Optional<SocStretch> best = function.of(climbEnd.value());
-    if (best.isEmpty()) {
-      return best;
-    }
-    Interval bounds = best.get().seconds().bounds();
-    for (double end : new double[] {climbEnd.bounds().low(), climbEnd.bounds().high()}) {
-      Optional<SocStretch> other = function.of(Math.max(firstPercent, end));
-      if (other.isPresent()) {
-        bounds = bounds.hull(other.get().seconds().bounds());
-      }
-    }
-    return Optional.of(
-        new SocStretch(new Estimate(best.get().seconds().value(), bounds), best.get().rows()));
-  }
-
-  private Optional<SocStretch> seconds(double from, Estimate to, double end) {
-    if (end <= from) {
-      return SocStretch.of(recording, Estimate.exactly(from), to);
-    }
-    Optional<SocStretch> pace = pace(end);
-    if (pace.isEmpty()) {
-      return Optional.empty();
-    }
-    if (to.value() <= end) {
-      Estimate gain = to.minus(Estimate.exactly(from));
-      return Optional.of(new SocStretch(pace.get().seconds().times(gain), pace.get().rows()));
-    }
-    return SocStretch.of(recording, Estimate.exactly(end), to)
-        .map(
-            rest -> {
-              Estimate below = pace.get().seconds().times(end - from);
-              Estimate all = rest.seconds().minus(below.times(-1));
-              return new SocStretch(all, joined(rest, pace.get()));
-            });
-  }
-
-  /** Seconds for each per cent right after the climb. */
-  private Optional<SocStretch> pace(double end) {
-    double width = width(end);
-    return SocStretch.of(recording, Estimate.exactly(end), Estimate.exactly(end + width))
-        .map(s -> new SocStretch(s.seconds().times(1 / width), s.rows()));
-  }
-
-  private static List<RowRef> joined(SocStretch one, SocStretch other) {
-    List<RowRef> rows = new ArrayList<>(one.rows());
-    rows.addAll(other.rows());
-    return rows;
+  /** What the climb surely cost, s. */
+  Optional<Estimate> surelyLost() {
+    return hasPace()
+        ? lost().estimateIfMeasured().filter(e -> e.bounds().low() > 0)
+        : Optional.empty();
   }
 }

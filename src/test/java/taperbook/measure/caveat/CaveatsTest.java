@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,7 +73,7 @@ final class CaveatsTest {
   void a_well_known_session_keeps_only_what_no_condition_can_settle() {
     List<Kind> kinds =
         Sessions.measure(wellKnown().build()).main().caveats().stream().map(Caveat::kind).toList();
-    assertThat(kinds).containsOnly(Kind.STARTING_SOC, Kind.GAPS, Kind.CHANNELS);
+    assertThat(kinds).containsOnly(Kind.STARTING_SOC, Kind.GAPS, Kind.CLOCK, Kind.CHANNELS);
   }
 
   @Test
@@ -85,16 +86,19 @@ final class CaveatsTest {
     assertThat(of(session, Kind.READINGS))
         .containsExactly(
             "The readings were taken by eye, so no recording can settle a doubt about one. How the"
-                + " display of the state of charge rounds is not known: intervals cover rounding to"
-                + " the nearest step, down and up, and declaring display rounds narrows them.");
+                + " display of the state of charge rounds is not known: a true charge is stated for"
+                + " rounding to the nearest step, down and up. Times and distances do not depend on"
+                + " it. Whether rows were written as the display changed is not known: intervals"
+                + " allow for both, and declaring rows written narrows them.");
   }
 
   @Test
   void a_log_whose_display_is_not_declared_says_so_and_a_declared_one_is_silent() {
     assertThat(of(wellKnown().unknown(ConditionItem.DISPLAY_ROUNDS).build(), Kind.READINGS))
         .containsExactly(
-            "How the display of the state of charge rounds is not known: intervals cover rounding to"
-                + " the nearest step, down and up, and declaring display rounds narrows them.");
+            "How the display of the state of charge rounds is not known: a true charge is stated for"
+                + " rounding to the nearest step, down and up. Times and distances do not depend on"
+                + " it.");
     assertThat(of(wellKnown().text(ConditionItem.DISPLAY_ROUNDS, "up").build(), Kind.READINGS))
         .isEmpty();
   }

@@ -3,67 +3,127 @@ package taperbook.measure.charging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import taperbook.measure.Sessions;
+import taperbook.measure.course.Courses;
+import taperbook.model.Channel;
+import taperbook.model.ConditionItem;
+import taperbook.model.Estimate;
+import taperbook.model.Session;
 import taperbook.model.Trace;
 
-/** The definition of the hold, by hand on small cases. */
+/** How long the power stays near its peak. */
 final class HoldTest {
-  private static Trace power(double halfStep, double... values) {
-    double[] seconds = new double[values.length];
-    int[] lines = new int[values.length];
-    for (int i = 0; i < values.length; i++) {
-      seconds[i] = 60 * i;
-      lines[i] = i + 2;
+  /** Power every ten seconds, a charge that follows it. */
+  private static Session session(double halfStep, double... power) {
+    double[] seconds = IntStream.range(0, power.length).mapToDouble(i -> 10 * i).toArray();
+    double[] soc = new double[power.length];
+    double energy = 0;
+    for (int i = 0; i < power.length; i++) {
+      soc[i] = Math.rint(20 + energy);
+      energy += power[i] * 10 / 3600;
     }
-    return new Trace("r", seconds, values, lines, halfStep, 0);
+    return Sessions.session()
+        .channel(Channel.SOC, 0.5, seconds, soc)
+        .channel(Channel.POWER, halfStep, seconds, power)
+        .build();
+  }
+
+  private static Hold hold(Session session) {
+    return new Hold(session.trace(Channel.POWER).orElseThrow());
+  }
+
+  private static Estimate seconds(Session session) {
+    return new Courses(session, Optional.empty(), Courses.FOR_REPORT)
+        .estimate(hold(session)::seconds)
+        .orElseThrow();
+  }
+
+  /** So many readings of one power after so many of another. */
+  private static double[] steps(double... powerAndCount) {
+    return IntStream.range(0, powerAndCount.length / 2)
+        .boxed()
+        .flatMapToDouble(
+            i -> {
+              double[] same = new double[(int) powerAndCount[2 * i + 1]];
+              Arrays.fill(same, powerAndCount[2 * i]);
+              return Arrays.stream(same);
+            })
+        .toArray();
   }
 
   @Test
   void two_per_cent_of_the_peak_counts_where_the_display_is_finer() {
-    // Peak 150, threshold 147. In at 60 s (crossing 100 -> 150 at 94 % of the gap) and out on the
-    // way from 150 to 130 after 15 % of the gap that begins at 180 s.
-    Hold hold = Hold.longest(power(0.5, 100, 150, 149, 150, 130));
-    assertThat(hold.from().value()).isCloseTo(60 * 0.94, within(1e-9));
-    assertThat(hold.to().value()).isCloseTo(180 + 60 * 0.15, within(1e-9));
-    assertThat(hold.duration().value()).isCloseTo(189 - 56.4, within(1e-9));
+    // Within 2 % of 150 are 150 and 148: twelve readings, the steps at most 10 s to either side.
+    Session session = session(0.5, steps(100, 4, 150, 6, 148, 6, 130, 4));
+    assertThat(hold(session).rows()).hasSize(12);
+    assertThat(seconds(session).bounds().low()).isGreaterThanOrEqualTo(105);
+    assertThat(seconds(session).bounds().high()).isLessThanOrEqualTo(135);
   }
 
   @Test
   void one_display_step_counts_where_it_is_coarser_than_two_per_cent() {
-    // Steps of 10 kW: threshold 140. The whole of 140, 150, 140 is inside.
-    Hold hold = Hold.longest(power(5, 120, 140, 150, 140, 120));
-    assertThat(hold.from().value()).isEqualTo(60);
-    assertThat(hold.to().value()).isEqualTo(180);
-  }
-
-  @Test
-  void the_least_is_between_readings_surely_inside_and_the_most_between_those_surely_outside() {
-    Hold hold = Hold.longest(power(0.5, 100, 150, 149, 150, 130));
-    // Surely inside means at least 147 + 1 kW: readings at 60, 120 and 180 s.
-    assertThat(hold.duration().bounds().low()).isEqualTo(120);
-    // Surely outside means below 147 - 1 kW: readings at 0 and 240 s.
-    assertThat(hold.duration().bounds().high()).isEqualTo(240);
+    Session session = session(5, steps(120, 4, 140, 6, 150, 6, 120, 4));
+    assertThat(hold(session).rows()).hasSize(12);
   }
 
   @Test
   void a_dip_breaks_the_hold_and_the_longer_part_counts() {
-    Hold hold = Hold.longest(power(0.5, 150, 150, 120, 150, 150, 150, 90));
-    assertThat(hold.from().value()).isGreaterThan(120);
-    assertThat(hold.duration().bounds().low()).isEqualTo(120);
+    Session session = session(0.5, steps(150, 4, 120, 3, 150, 9, 90, 4));
+    assertThat(hold(session).rows()).hasSize(9);
+    assertThat(seconds(session).bounds().high()).isLessThanOrEqualTo(105);
+    assertThat(seconds(session).bounds().low()).isGreaterThanOrEqualTo(75);
   }
 
-  @Test
-  void a_single_reading_at_the_peak_may_have_been_held_for_no_time() {
-    Hold hold = Hold.longest(power(0.5, 100, 150, 100));
-    assertThat(hold.duration().bounds().low()).isZero();
-    assertThat(hold.duration().bounds().high()).isEqualTo(120);
-    assertThat(hold.duration().value()).isCloseTo(7.2, within(1e-9));
+  /** 150 kW for 15 minutes, then 4 kW less each minute: 147 kW, 2 % less, 45 s into the fall. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.01, 0.03, 0.06, 0.1})
+  void losses_between_power_and_counter_do_not_shorten_the_hold(double loss) {
+    double[] seconds = IntStream.rangeClosed(0, 30).mapToDouble(i -> 60 * i).toArray();
+    double[] power = Arrays.stream(seconds).map(t -> 150 - Math.max(0, t - 900) / 15).toArray();
+    double[] energy =
+        Arrays.stream(seconds)
+            .map(t -> (150 * t - Math.pow(Math.max(0, t - 900), 2) / 30) / 3600 * (1 - loss))
+            .toArray();
+    Session session =
+        Sessions.session()
+            .text(ConditionItem.DISPLAY_ROUNDS, "down")
+            .text(ConditionItem.ROWS_WRITTEN, "at set times")
+            .channel(
+                Channel.SOC,
+                0.5,
+                seconds,
+                Arrays.stream(energy).map(e -> Math.floor(10 + e / 0.9)).toArray())
+            .channel(Channel.POWER, 0.5, seconds, power)
+            .channel(
+                Channel.ENERGY_ADDED,
+                0.05,
+                seconds,
+                Arrays.stream(energy).map(e -> Math.rint(10 * e) / 10).toArray())
+            .build();
+    Estimate hold = seconds(session);
+    assertThat(hold.bounds().contains(945)).as(hold.toString()).isTrue();
+    // Half a kilowatt is 7.5 s of the fall.
+    assertThat(hold.value()).isCloseTo(945, within(10.0));
+    assertThat(hold.bounds().width()).isLessThan(60);
   }
 
   @Test
   void a_session_at_one_power_holds_it_throughout() {
-    Hold hold = Hold.longest(power(0.5, 50, 50, 50));
-    assertThat(hold.duration().value()).isEqualTo(120);
-    assertThat(hold.rows()).hasSize(3);
+    Session session = session(0.5, steps(50, 20));
+    assertThat(seconds(session).value()).isEqualTo(190);
+    assertThat(hold(session).rows()).hasSize(20);
+  }
+
+  @Test
+  void of_two_holds_of_the_same_length_the_rows_of_the_first_are_named() {
+    Session session = session(0.5, steps(150, 5, 120, 3, 150, 5));
+    Trace power = session.trace(Channel.POWER).orElseThrow();
+    assertThat(hold(session).rows()).isEqualTo(power.rows(0, 4));
   }
 }

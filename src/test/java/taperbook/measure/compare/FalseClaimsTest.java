@@ -7,13 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
-import taperbook.measure.simulate.ReadByHand;
-import taperbook.measure.simulate.TrueCurve;
+import taperbook.measure.course.Courses;
+import taperbook.measure.course.ReadByHand;
+import taperbook.measure.course.TrueCurve;
 import taperbook.model.Interval;
 import taperbook.model.PairResult;
+import taperbook.model.Session;
 import taperbook.model.Stretch;
 
 /**
@@ -27,11 +30,8 @@ final class FalseClaimsTest {
   /** One in twenty is meant at the most; more than this over 300 pairs is a fault. */
   private static final double MOST = 0.07;
 
-  /**
-   * Draws of a pair: fewer than a report's, as 600 pairs are drawn. A band from fewer draws is
-   * narrower, so that the test is the harder for it.
-   */
-  private static final int TRIALS = 500;
+  /** Fewer than a report's, as 1,200 sessions are drawn. */
+  private static final int DRAWS = 200;
 
   private int falsePairs;
   private int ledPairs;
@@ -68,11 +68,10 @@ final class FalseClaimsTest {
   private void count(TrueCurve one, TrueCurve other, Random random) {
     PairResult pair =
         CurveComparison.of(
-            ReadByHand.session("one", one, random),
-            ReadByHand.session("other", other, random),
+            courses(ReadByHand.session("one", one, random)),
+            courses(ReadByHand.session("other", other, random)),
             "other",
-            List.of(),
-            TRIALS);
+            List.of());
     DoubleUnaryOperator truth = s -> one.power(s) - other.power(s);
     boolean wrong = pair.stretches().stream().anyMatch(s -> isFalse(s, truth));
     for (String id : pair.crossings()) {
@@ -86,6 +85,10 @@ final class FalseClaimsTest {
       ledPercents += stretch.order() == Stretch.Order.UNDECIDED ? 0 : width;
     }
     ledPairs += pair.stretches().size() > 1 ? 1 : 0;
+  }
+
+  private static Courses courses(Session session) {
+    return new Courses(session, Optional.empty(), DRAWS);
   }
 
   private static boolean isFalse(Stretch stretch, DoubleUnaryOperator truth) {

@@ -4,14 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.measure.Sessions;
-import taperbook.measure.simulate.ReadByHand;
-import taperbook.measure.simulate.TrueCurve;
+import taperbook.measure.course.Courses;
+import taperbook.measure.course.ReadByHand;
+import taperbook.measure.course.TrueCurve;
 import taperbook.model.Channel;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
@@ -24,7 +26,7 @@ import taperbook.model.Stretch.Order;
 
 /** Laws that any comparison of two sessions must obey, on invented sessions read by hand. */
 final class PairLawsTest {
-  private static final int TRIALS = 400;
+  private static final int DRAWS = 400;
   private static final Set<String> SYMMETRIC =
       Set.of("shared_soc_from", "shared_soc_to", "crossing_1_soc", "crossing_2_soc");
 
@@ -35,7 +37,11 @@ final class PairLawsTest {
   }
 
   private static PairResult compare(Session one, Session other) {
-    return CurveComparison.of(one, other, other.name(), List.of(), TRIALS);
+    return CurveComparison.of(
+        new Courses(one, Optional.empty(), DRAWS),
+        new Courses(other, Optional.empty(), DRAWS),
+        other.name(),
+        List.of());
   }
 
   @ParameterizedTest
@@ -158,6 +164,19 @@ final class PairLawsTest {
             .build();
     assertWithheld(compare(steady("one", 10, 60), bare), "no power was recorded in bare");
     assertWithheld(compare(bare, steady("one", 10, 60)), "no power was recorded in bare");
+  }
+
+  @Test
+  void a_session_of_one_row_shares_nothing() {
+    Session row =
+        Sessions.session()
+            .named("row")
+            .channel(Channel.SOC, 0.5, new double[] {0}, new double[] {20})
+            .channel(Channel.POWER, 0.5, new double[] {0}, new double[] {90})
+            .build();
+    String reason = "power and state of charge were not read over the same time in row";
+    assertWithheld(compare(steady("one", 10, 60), row), reason);
+    assertWithheld(compare(row, steady("one", 10, 60)), reason);
   }
 
   @Test

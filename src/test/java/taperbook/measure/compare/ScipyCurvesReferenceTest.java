@@ -9,9 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import taperbook.measure.Sessions;
+import taperbook.measure.course.Courses;
 import taperbook.model.Channel;
 import taperbook.model.PairResult;
 import taperbook.model.Session;
@@ -42,23 +44,27 @@ final class ScipyCurvesReferenceTest {
         .build();
   }
 
+  private static Courses courses(String name) throws IOException {
+    return new Courses(session(name), Optional.empty(), Courses.FOR_REPORT);
+  }
+
   private static double[] column(List<String[]> rows, int column) {
     return rows.stream().mapToDouble(r -> Double.parseDouble(r[column])).toArray();
   }
 
   @Test
   void area_time_and_crossing_are_those_that_scipy_finds() throws IOException {
-    PairResult pair = CurveComparison.of(session("one"), session("other"), "the other", List.of());
+    PairResult pair = CurveComparison.of(courses("one"), courses("other"), "the other", List.of());
     Map<String, Double> expected =
         rows("expected.csv").stream()
             .collect(Collectors.toMap(r -> r[0], r -> Double.parseDouble(r[1])));
     assertThat(expected).hasSize(5);
-    // Twelve digits are given.
+    // SciPy joins the readings by straight lines; the courses may bend between them.
     expected.forEach(
         (id, value) ->
             assertThat(pair.numbers().estimate(id).orElseThrow().value())
                 .as(id)
-                .isCloseTo(value, within(1e-10 * Math.abs(value))));
+                .isCloseTo(value, within(0.05 * Math.abs(value))));
     assertThat(
             pair.stretches().stream()
                 .map(Stretch::order)

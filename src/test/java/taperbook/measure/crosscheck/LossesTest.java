@@ -15,10 +15,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.measure.ReportMeasuring;
 import taperbook.measure.Sessions;
+import taperbook.measure.course.Courses;
+import taperbook.measure.course.ReadByHand;
+import taperbook.measure.course.TrueCurve;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
-import taperbook.measure.simulate.ReadByHand;
-import taperbook.measure.simulate.TrueCurve;
 import taperbook.model.Basis;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
@@ -45,7 +46,7 @@ import taperbook.words.Wording;
  * off by a fifth is none.
  */
 final class LossesTest {
-  private static final int SESSIONS = 400;
+  private static final int SESSIONS = 100;
   private static final List<WantedDistance> DISTANCES =
       List.of(new WantedDistance(100, Unit.KILOMETRE), new WantedDistance(200, Unit.KILOMETRE));
   private static final ReportPlan PLAN =
@@ -118,14 +119,15 @@ final class LossesTest {
 
     /** The checks that differ. */
     List<String> differing() {
-      Recording recording = Recording.of(session, new Wording(Unit.KILOMETRE));
+      Recording recording =
+          Recording.of(session, Optional.empty(), Courses.FOR_LIBRARY, new Wording(Unit.KILOMETRE));
       RangeFigures range =
           RangeFigures.of(Optional.of(test), DisplayRounding.NOT_KNOWN, Basis.DRIVEN);
       return new CrossChecks(
               recording,
               Optional.of(test),
               range,
-              ReportMeasuring.bounded(PLAN, session, List.of(test)))
+              ReportMeasuring.alone(PLAN, session, List.of(test)))
           .make(DISTANCES).stream()
               .filter(c -> c.outcome() instanceof Compared compared && !compared.agrees())
               .map(CrossCheck::id)
@@ -169,14 +171,12 @@ final class LossesTest {
   }
 
   private static Compared compared(Session session) {
-    Recording recording = Recording.of(session, new Wording(Unit.KILOMETRE));
+    Recording recording =
+        Recording.of(session, Optional.empty(), Courses.FOR_LIBRARY, new Wording(Unit.KILOMETRE));
     RangeFigures none = RangeFigures.of(Optional.empty(), DisplayRounding.NOT_KNOWN, Basis.DRIVEN);
     return (Compared)
         new CrossChecks(
-                recording,
-                Optional.empty(),
-                none,
-                ReportMeasuring.bounded(PLAN, session, List.of()))
+                recording, Optional.empty(), none, ReportMeasuring.alone(PLAN, session, List.of()))
             .make(List.of())
             .get(0)
             .outcome();

@@ -1,4 +1,4 @@
-package taperbook.measure.simulate;
+package taperbook.measure.course;
 
 import java.util.ArrayList;
 import java.util.Arrays;

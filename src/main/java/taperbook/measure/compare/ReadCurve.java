@@ -6,16 +6,12 @@ import java.util.stream.IntStream;
 import taperbook.model.Trace;
 
 /**
- * Power and time over state of charge by the piecewise-linear readings, at the first time that each
- * state of charge is reached. Covers the time over which both channels were read.
- *
- * <p>Power and state of charge are both linear in time between any two readings, so power is linear
- * in state of charge between the corners kept here. Where the state of charge stands still or falls
- * back, the curve goes on from where it is passed; power may jump there.
+ * Time over state of charge by straight lines between the readings, at the first time that each
+ * state of charge is reached: where a comparison looks, and which rows it names. Covers the time
+ * over which state of charge and power were both read.
  */
 final class ReadCurve {
   private final double[] percents;
-  private final double[] kilowatts;
   private final double[] seconds;
   private int size;
 
@@ -31,11 +27,10 @@ final class ReadCurve {
             .toArray();
     // A fall of the state of charge adds a corner beside the reading after it.
     this.percents = new double[2 * times.length];
-    this.kilowatts = new double[2 * times.length];
     this.seconds = new double[2 * times.length];
-    add(soc.at(times[0]), power.at(times[0]), times[0]);
+    add(soc.at(times[0]), times[0]);
     for (int i = 1; i < times.length; i++) {
-      step(soc, power, times[i - 1], times[i]);
+      step(soc, times[i - 1], times[i]);
     }
   }
 
@@ -49,7 +44,7 @@ final class ReadCurve {
     return IntStream.range(0, trace.size()).mapToDouble(trace::second);
   }
 
-  private void step(Trace soc, Trace power, double from, double to) {
+  private void step(Trace soc, double from, double to) {
     double most = percents[size - 1];
     double after = soc.at(to);
     if (after <= most) {
@@ -58,15 +53,13 @@ final class ReadCurve {
     if (from > seconds[size - 1]) {
       double before = soc.at(from);
       double share = (most - before) / (after - before);
-      double second = from + share * (to - from);
-      add(most, power.at(second), second);
+      add(most, from + share * (to - from));
     }
-    add(after, power.at(to), to);
+    add(after, to);
   }
 
-  private void add(double percent, double power, double second) {
+  private void add(double percent, double second) {
     percents[size] = percent;
-    kilowatts[size] = power;
     seconds[size] = second;
     size++;
   }
@@ -86,23 +79,14 @@ final class ReadCurve {
     return Arrays.stream(percents, 0, size).distinct().toArray();
   }
 
-  /** Power at a state of charge between {@link #from()} and {@link #to()}, kW. */
-  double kilowatts(double percent) {
-    return at(kilowatts, percent);
-  }
-
   /** Time at which a state of charge is first reached, s since plugging in. */
   double second(double percent) {
-    return at(seconds, percent);
-  }
-
-  private double at(double[] values, double percent) {
     int i = firstAtLeast(percent);
     if (i == 0 || percents[i] == percent) {
-      return values[i];
+      return seconds[i];
     }
     double share = (percent - percents[i - 1]) / (percents[i] - percents[i - 1]);
-    return values[i - 1] + share * (values[i] - values[i - 1]);
+    return seconds[i - 1] + share * (seconds[i] - seconds[i - 1]);
   }
 
   private int firstAtLeast(double percent) {
@@ -117,18 +101,5 @@ final class ReadCurve {
       }
     }
     return low;
-  }
-
-  /** Integral of power over state of charge, kW %. */
-  double integral(double from, double to) {
-    double sum = 0;
-    double lastPercent = from;
-    double lastPower = kilowatts(from);
-    for (int i = firstAtLeast(from); i < size && percents[i] < to; i++) {
-      sum += (kilowatts[i] + lastPower) / 2 * (percents[i] - lastPercent);
-      lastPercent = percents[i];
-      lastPower = kilowatts[i];
-    }
-    return sum + (kilowatts(to) + lastPower) / 2 * (to - lastPercent);
   }
 }

@@ -2,8 +2,6 @@ package taperbook.measure.curve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
@@ -48,34 +46,6 @@ public final class EnergyCounter implements EnergyOverTime {
     double value = at(to) - at(from);
     Interval bounds = envelope.at(to).minus(envelope.at(from)).atLeast(0);
     return new Estimate(value, bounds.hull(value));
-  }
-
-  @Override
-  public OptionalDouble timeOf(double kilowattHours) {
-    double target = values[0] + kilowattHours;
-    for (int i = 0; i < values.length; i++) {
-      if (values[i] >= target) {
-        if (i == 0 || values[i] == target) {
-          return OptionalDouble.of(seconds[i]);
-        }
-        double share = (target - values[i - 1]) / (values[i] - values[i - 1]);
-        return OptionalDouble.of(seconds[i - 1] + share * (seconds[i] - seconds[i - 1]));
-      }
-    }
-    return OptionalDouble.empty();
-  }
-
-  @Override
-  public Optional<Interval> boundsOfTime(Interval kilowattHours) {
-    return envelope.timesOf(
-        new Interval(
-            envelope.firstLow() + kilowattHours.low(),
-            envelope.firstHigh() + kilowattHours.high()));
-  }
-
-  @Override
-  public double[] knots(double from, double to) {
-    return Knots.between(seconds, from, to);
   }
 
   @Override

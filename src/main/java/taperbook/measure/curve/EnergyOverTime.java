@@ -1,8 +1,6 @@
 package taperbook.measure.curve;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
@@ -20,24 +18,6 @@ public sealed interface EnergyOverTime permits EnergyCounter, PowerIntegral {
    * @param to end, s, not before {@code from}
    */
   Estimate between(double from, double to);
-
-  /**
-   * When an energy has been added since the start of {@link #span()}, s.
-   *
-   * @param kilowattHours the energy, not negative
-   * @return the time; empty if it was not added by the end of the span
-   */
-  OptionalDouble timeOf(double kilowattHours);
-
-  /**
-   * The earliest and latest time at which an energy within bounds can have been added, s.
-   *
-   * @return the times; empty if the readings gain too little to bound them
-   */
-  Optional<Interval> boundsOfTime(Interval kilowattHours);
-
-  /** Times within a stretch at which the slope changes, s. */
-  double[] knots(double from, double to);
 
   /** The rows that the energy between two times comes from. */
   List<RowRef> rows(double from, double to);

@@ -1,7 +1,6 @@
 package taperbook.measure.curve;
 
 import java.util.Arrays;
-import java.util.Optional;
 import taperbook.model.Interval;
 import taperbook.model.Trace;
 
@@ -25,8 +24,6 @@ import taperbook.model.Trace;
  * reading; the report states it as an assumption.
  */
 public final class Envelope {
-  /** Steps of the display that a rate is taken over where a bound runs past the readings. */
-  private static final int STEPS_FOR_RATE = 4;
 
   private final double[] seconds;
   private final double[] lows;
@@ -107,16 +104,6 @@ public final class Envelope {
     }
   }
 
-  /** Lower bound of the truth at the first reading. */
-  public double firstLow() {
-    return lows[0];
-  }
-
-  /** Upper bound of the truth at the first reading. */
-  public double firstHigh() {
-    return highs[0];
-  }
-
   /**
    * Bounds of the truth at a time. Times outside the readings are taken as the first or last one.
    *
@@ -163,110 +150,5 @@ public final class Envelope {
       i++;
     }
     return i;
-  }
-
-  /**
-   * The times at which the truth can have reached a value.
-   *
-   * @param value bounds of the value
-   * @return earliest time of the lower bound to latest time of the upper one, s; empty if the
-   *     readings gain too little for a rate to carry a bound past them
-   */
-  public Optional<Interval> timesOf(Interval value) {
-    double earliest = earliest(value.low());
-    double latest = latest(value.high());
-    boolean bounded = Double.isFinite(earliest) && Double.isFinite(latest);
-    return bounded ? Optional.of(Interval.between(earliest, latest)) : Optional.empty();
-  }
-
-  /**
-   * When the truth can have reached a value at the earliest. Where the first reading might already
-   * be past it, the time lies before the first reading, by the slowest rate of the first readings.
-   *
-   * @param value the value
-   * @return the time, s; infinite if the readings rule out that it was reached, or if the rate at
-   *     the start is not known
-   */
-  public double earliest(double value) {
-    if (highs[0] >= value) {
-      return seconds[0] - (highs[0] - value) / startRate() - clockHalfStep;
-    }
-    int i = firstAtLeast(highs, value) - 1;
-    if (i < 0) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double rise = seconds[i] + (value - highs[i]) / fastest[i];
-    double fall =
-        slowest[i] > 0 ? seconds[i + 1] - (highs[i + 1] - value) / slowest[i] : seconds[i];
-    return Math.min(seconds[i + 1], Math.max(rise, fall)) - clockHalfStep;
-  }
-
-  /**
-   * When the truth must have reached a value at the latest. Where even the last reading may lie
-   * below it, the time lies after the last reading, by the slowest rate of the last readings.
-   *
-   * @param value the value
-   * @return the time, s; positive infinity if the rate at the end is not known
-   */
-  public double latest(double value) {
-    int n = seconds.length;
-    if (lows[0] >= value) {
-      return seconds[0] + clockHalfStep;
-    }
-    int i = firstAtLeast(lows, value) - 1;
-    if (i < 0) {
-      return seconds[n - 1] + (value - lows[n - 1]) / endRate() + clockHalfStep;
-    }
-    double rise = slowest[i] > 0 ? seconds[i] + (value - lows[i]) / slowest[i] : seconds[i + 1];
-    double fall = seconds[i + 1] - (lows[i + 1] - value) / fastest[i];
-    return Math.max(seconds[i], Math.min(rise, fall)) + clockHalfStep;
-  }
-
-  /** True if the latest time for a value lies after the last reading. */
-  public boolean latestRunsPastEnd(double value) {
-    return lows[lows.length - 1] < value;
-  }
-
-  /** Index of the first entry at or above a value, or -1. The entries never fall. */
-  private static int firstAtLeast(double[] rising, double value) {
-    int low = 0;
-    int high = rising.length;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (rising[middle] >= value) {
-        high = middle;
-      } else {
-        low = middle + 1;
-      }
-    }
-    return low < rising.length ? low : -1;
-  }
-
-  /** Slowest rate that the first readings allow, taken over a few steps of the display. */
-  private double startRate() {
-    for (int i = 1; i < seconds.length; i++) {
-      double gain = lows[i] - highs[0];
-      if (gain >= (highs[0] - lows[0]) * (STEPS_FOR_RATE - 1) && gain > 0) {
-        return gain / (seconds[i] - seconds[0] + 2 * clockHalfStep);
-      }
-    }
-    return wholeRate();
-  }
-
-  /** Slowest rate that the last readings allow, taken over a few steps of the display. */
-  private double endRate() {
-    int last = seconds.length - 1;
-    for (int i = last - 1; i >= 0; i--) {
-      double gain = lows[last] - highs[i];
-      if (gain >= (highs[last] - lows[last]) * (STEPS_FOR_RATE - 1) && gain > 0) {
-        return gain / (seconds[last] - seconds[i] + 2 * clockHalfStep);
-      }
-    }
-    return wholeRate();
-  }
-
-  private double wholeRate() {
-    int last = seconds.length - 1;
-    return Math.max(0, lows[last] - highs[0]) / (seconds[last] - seconds[0] + 2 * clockHalfStep);
   }
 }

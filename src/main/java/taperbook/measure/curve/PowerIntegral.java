@@ -1,9 +1,6 @@
 package taperbook.measure.curve;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
@@ -83,52 +80,6 @@ public final class PowerIntegral implements EnergyOverTime {
     int i = power.indexAtOrBefore(second);
     double hours = (second - power.second(i)) / LinearPower.SECONDS_PER_HOUR;
     return hours <= 0 ? highSums[i] : highSums[i] + high(i) * hours;
-  }
-
-  @Override
-  public OptionalDouble timeOf(double kilowattHours) {
-    for (int i = 1; i < sums.length; i++) {
-      if (sums[i] >= kilowattHours) {
-        return OptionalDouble.of(power.second(i - 1) + within(i - 1, kilowattHours));
-      }
-    }
-    return OptionalDouble.empty();
-  }
-
-  /** Seconds into a gap until the sum reaches a value: P t + (dP/dt) t^2 / 2 = E. */
-  private double within(int gap, double kilowattHours) {
-    double missing = (kilowattHours - sums[gap]) * LinearPower.SECONDS_PER_HOUR;
-    double time = power.second(gap + 1) - power.second(gap);
-    double start = power.value(gap);
-    double slope = (power.value(gap + 1) - start) / time;
-    return Math.min(time, LinearPower.secondsFor(start, slope, missing));
-  }
-
-  @Override
-  public Optional<Interval> boundsOfTime(Interval kilowattHours) {
-    double c = power.clockHalfStep();
-    double earliest = linearTime(highSums, kilowattHours.low()) - c;
-    double latest = linearTime(lowSums, kilowattHours.high()) + c;
-    boolean bounded = Double.isFinite(earliest) && Double.isFinite(latest);
-    return bounded ? Optional.of(Interval.between(earliest, latest)) : Optional.empty();
-  }
-
-  /** When a sum that is linear in each gap reaches a value; past the end by its last slope. */
-  private double linearTime(double[] rising, double value) {
-    int n = rising.length;
-    if (value <= 0) {
-      return power.firstSecond();
-    }
-    int i = IntStream.range(1, n).filter(j -> rising[j] >= value).findFirst().orElse(n - 1);
-    double slope = (rising[i] - rising[i - 1]) / (power.second(i) - power.second(i - 1));
-    return slope > 0
-        ? power.second(i - 1) + (value - rising[i - 1]) / slope
-        : Double.POSITIVE_INFINITY;
-  }
-
-  @Override
-  public double[] knots(double from, double to) {
-    return Knots.between(power.seconds(), from, to);
   }
 
   @Override

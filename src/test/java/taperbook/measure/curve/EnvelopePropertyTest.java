@@ -2,7 +2,6 @@ package taperbook.measure.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,38 +65,6 @@ final class EnvelopePropertyTest {
       assertThat(bounds.contains(truth.soc(second)))
           .as(second + " s: " + truth.soc(second) + " in " + bounds)
           .isTrue();
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void the_true_time_of_a_value_lies_between_earliest_and_latest(int seed) {
-    Random random = new Random(seed);
-    Truth truth = truth(random);
-    Trace trace = readings(truth, random);
-    Envelope envelope = new Envelope(trace);
-    for (double soc = Math.ceil(truth.start() + 1); soc <= 84; soc += 0.5) {
-      Optional<Interval> times = envelope.timesOf(Interval.exactly(soc));
-      assertThat(times).isPresent();
-      assertThat(times.get().contains(truth.second(soc)))
-          .as(soc + " %: " + truth.second(soc) + " s in " + times.get())
-          .isTrue();
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("seeds")
-  void a_later_value_is_never_reached_earlier(int seed) {
-    Random random = new Random(seed);
-    Trace trace = readings(truth(random), random);
-    Envelope envelope = new Envelope(trace);
-    double earliest = Double.NEGATIVE_INFINITY;
-    double latest = Double.NEGATIVE_INFINITY;
-    for (double soc = trace.firstValue() + 1; soc <= trace.lastValue(); soc += 0.25) {
-      assertThat(envelope.earliest(soc)).isGreaterThanOrEqualTo(earliest - 1e-9);
-      assertThat(envelope.latest(soc)).isGreaterThanOrEqualTo(latest - 1e-9);
-      earliest = envelope.earliest(soc);
-      latest = envelope.latest(soc);
     }
   }
 }

@@ -34,10 +34,11 @@ final class CourseData {
   /** Someone who watches for a change notes it this much late, s: common practice, no source. */
   static final double EYE_DELAY = 0.1;
 
+  /** Variance of the moment at which an eye notes a change, s²: common practice, no source. */
+  static final double EYE_VARIANCE = 0.01;
+
   /** What a display without steps may be off, kW or kWh. */
   private static final double EXACT = 1e-4;
-
-  private static final double EYE_VARIANCE = 0.01;
 
   private final Session session;
   private final List<Observation> observations = new ArrayList<>();
@@ -308,9 +309,5 @@ final class CourseData {
   double powerOffset() {
     boolean nearest = session.displayRounding() == DisplayRounding.NEAREST;
     return Math.max(EXACT, step(Channel.POWER) * (nearest ? 0.1 : 0.2));
-  }
-
-  static double eyeVariance() {
-    return EYE_VARIANCE;
   }
 }

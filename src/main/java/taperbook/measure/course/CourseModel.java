@@ -189,7 +189,7 @@ final class CourseModel {
     return low;
   }
 
-  double bend(double energy) {
+  private double bend(double energy) {
     return energy * (energy - length) / length;
   }
 
@@ -197,7 +197,7 @@ final class CourseModel {
     return (2 * energy - length) / length;
   }
 
-  double skew(double energy) {
+  private double skew(double energy) {
     return energy * (energy - length) * (2 * energy - length) / (length * length);
   }
 
@@ -282,7 +282,7 @@ final class CourseModel {
                 o.value()
                     + shift
                     + (o.index() > 0 && o.displayVariance() > 0 ? rate * CourseData.EYE_DELAY : 0);
-            form.variance = clock + CourseData.eyeVariance() * rate * rate + model;
+            form.variance = clock + CourseData.EYE_VARIANCE * rate * rate + model;
           } else {
             double step = data.step(Channel.SOC);
             double low = o.value() - (o.form() == Observation.Form.EITHER ? 0 : step / 2);
@@ -290,7 +290,7 @@ final class CourseModel {
             form.partVariance = ReadingHabit.PART_SPREAD * ReadingHabit.PART_SPREAD * step * step;
             form.variance = form.partVariance + clock + model;
             form.edgeValue = low + shift + rate * CourseData.EYE_DELAY;
-            form.edgeVariance = clock + CourseData.eyeVariance() * rate * rate + model;
+            form.edgeVariance = clock + CourseData.EYE_VARIANCE * rate * rate + model;
           }
         }
       }

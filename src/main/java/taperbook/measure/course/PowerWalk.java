@@ -34,6 +34,7 @@ final class PowerWalk {
   private final CourseModel model;
   private final double[] nodes;
   private final int n;
+  private final boolean counted;
   private final RandomNumbers random;
   private final double[] stepScale;
   private final double[] distances;
@@ -46,6 +47,7 @@ final class PowerWalk {
     this.model = model;
     this.nodes = model.data().nodes();
     this.n = model.cells();
+    this.counted = model.data().has(Channel.ENERGY_ADDED);
     this.random = random;
     this.stepScale = new double[n - 1];
     Arrays.fill(stepScale, 1);
@@ -57,7 +59,7 @@ final class PowerWalk {
 
   /** Adds the walk to a system. */
   void addTo(ArrowSystem whole) {
-    if (model.data().has(Channel.ENERGY_ADDED)) {
+    if (counted) {
       whole.addBorder(CourseModel.POWER_RATIO, 1 / ratioScale);
     }
     for (int j = 0; j + 1 < n; j++) {

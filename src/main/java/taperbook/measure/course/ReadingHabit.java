@@ -27,6 +27,10 @@ final class ReadingHabit {
   private static final double HABIT_SHAPE = 2;
 
   private final CourseData data;
+
+  /** Step of the charge display, per cent. */
+  private final double step;
+
   private final List<ReadingForm> ofCharge;
   private final int n;
   private final RandomNumbers random;
@@ -34,6 +38,7 @@ final class ReadingHabit {
 
   ReadingHabit(CourseModel model, RandomNumbers random) {
     this.data = model.data();
+    this.step = data.step(Channel.SOC);
     this.ofCharge = model.formsOfCharge();
     this.n = model.cells();
     this.random = random;
@@ -46,7 +51,6 @@ final class ReadingHabit {
    * @param rough true to take every place alike, as long as none is drawn
    */
   void addTo(ArrowSystem whole, boolean rough) {
-    double step = data.step(Channel.SOC);
     for (ReadingForm form : ofCharge) {
       if (!form.isOpen()) {
         continue;
@@ -71,7 +75,6 @@ final class ReadingHabit {
 
   /** Finds which rows were probably written at a change: the shift and share that fit best. */
   void choose(double[] centre) {
-    double step = data.step(Channel.SOC);
     List<ReadingForm> open =
         ofCharge.stream().filter(f -> f.observation.form() == Observation.Form.EITHER).toList();
     for (ReadingForm form : ofCharge) {
@@ -125,7 +128,6 @@ final class ReadingHabit {
   }
 
   void draw(double[] state) {
-    double step = data.step(Channel.SOC);
     int edges = 0;
     int open = 0;
     double[] odds = new double[PARTS + 1];

@@ -8,6 +8,7 @@ import taperbook.check.foreign.MappedTable;
 import taperbook.check.readings.Readings;
 import taperbook.model.ConditionItem;
 import taperbook.model.Facts;
+import taperbook.model.Review;
 import taperbook.model.Session;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
@@ -68,7 +69,13 @@ public final class SessionCheck {
 
   private static Session session(String name, Readings rows, Facts<ConditionItem> facts) {
     return new Session(
-        name, facts, rows.traces(facts), rows.notes(), rows.recorded(), rows.caveats());
+        name,
+        facts,
+        rows.traces(facts),
+        rows.notes(),
+        rows.recorded(),
+        rows.caveats(),
+        new Review(rows.asRead(), List.of()));
   }
 
   private static Checked<Readings> rows(ColumnMap map, CsvTable foreign) {

@@ -76,7 +76,12 @@ final class SessionMeasuring {
     List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
     all.addAll(DriveCaveats.of(test, wording));
     this.caveats = List.copyOf(all);
-    this.numbers = numbers(others);
+    this.numbers =
+        new MisreadEffects(wording)
+            .told(
+                numbers(others),
+                session,
+                s -> new SessionMeasuring(plan, s, main, others, rangeTests).numbers());
   }
 
   private static Optional<RangeTest> ofVehicle(Session session, List<RangeTest> rangeTests) {

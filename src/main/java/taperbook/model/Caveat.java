@@ -25,6 +25,8 @@ public record Caveat(Kind kind, String sentence) {
     AMBIENT_TEMPERATURE("Ambient temperature"),
     /** How the readings were taken. */
     READINGS("How it was read"),
+    /** Readings that do not fit the others, and those that were looked at again. */
+    DOUBTFUL_READING("Doubtful readings"),
     /** Gaps between readings. */
     GAPS("Gaps between readings"),
     /** An energy counter that began anew, and where power and energy were measured. */

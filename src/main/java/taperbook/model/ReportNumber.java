@@ -1,5 +1,6 @@
 package taperbook.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -36,6 +37,13 @@ public record ReportNumber(
   /** The value with its interval, if there is one. */
   public Optional<Estimate> estimate() {
     return outcome.estimateIfMeasured();
+  }
+
+  /** The same number with one more caveat. */
+  public ReportNumber with(Caveat caveat) {
+    List<Caveat> all = new ArrayList<>(caveats);
+    all.add(caveat);
+    return new ReportNumber(id, label, unit, outcome, origin, all, method);
   }
 
   /** What a reader must know, in sentences. */

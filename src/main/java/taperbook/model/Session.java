@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param notes what the tester wrote beside readings, in order
  * @param recorded first and last time in the file, s since plugging in
  * @param caveats what was inferred of the recording itself, such as a counter that began anew
+ * @param review what came of holding the readings against each other
  */
 public record Session(
     String name,
@@ -23,7 +24,8 @@ public record Session(
     Map<Channel, Trace> traces,
     List<Note> notes,
     Interval recorded,
-    List<Caveat> caveats) {
+    List<Caveat> caveats,
+    Review review) {
   /**
    * A note that the tester wrote beside a reading.
    *
@@ -50,7 +52,26 @@ public record Session(
       Map<Channel, Trace> traces,
       List<Note> notes,
       Interval recorded) {
-    this(name, conditions, traces, notes, recorded, List.of());
+    this(name, conditions, traces, notes, recorded, List.of(), Review.NONE);
+  }
+
+  /** The same session with what came of holding its readings against each other. */
+  public Session with(Review other) {
+    return new Session(name, conditions, traces, notes, recorded, caveats, other);
+  }
+
+  /** The session as if a reading had not been written down; of a time, its whole row. */
+  public Session without(Review.Misread misread) {
+    Map<Channel, Trace> others = new EnumMap<>(traces);
+    traces.forEach(
+        (channel, trace) -> {
+          if (misread.channel().isEmpty() || misread.channel().get() == channel) {
+            trace
+                .withoutRow(misread.row())
+                .ifPresentOrElse(t -> others.put(channel, t), () -> others.remove(channel));
+          }
+        });
+    return new Session(name, conditions, others, notes, recorded, caveats, Review.NONE);
   }
 
   /** The readings of a channel, if it was recorded. */

@@ -1,7 +1,10 @@
 package taperbook.model;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The readings of one channel over time: only rows in which the channel has a value. Times rise or
@@ -17,6 +20,7 @@ public final class Trace {
   private final int[] lines;
   private final double halfStep;
   private final double clockHalfStep;
+  private final int column;
 
   /**
    * Copies the readings.
@@ -37,7 +41,7 @@ public final class Trace {
       int[] lines,
       double halfStep,
       double clockHalfStep) {
-    this(file, halfStep, clockHalfStep, seconds.clone(), values.clone(), lines.clone());
+    this(file, 0, halfStep, clockHalfStep, seconds.clone(), values.clone(), lines.clone());
   }
 
   /**
@@ -51,6 +55,7 @@ public final class Trace {
   public Trace(String file, Samples samples, double halfStep, double clockHalfStep) {
     this(
         file,
+        0,
         halfStep,
         clockHalfStep,
         samples.takeSeconds(),
@@ -61,6 +66,7 @@ public final class Trace {
   /** Takes arrays that nobody else has. */
   private Trace(
       String file,
+      int column,
       double halfStep,
       double clockHalfStep,
       double[] seconds,
@@ -80,11 +86,38 @@ public final class Trace {
       }
     }
     this.file = file;
+    this.column = column;
     this.seconds = seconds;
     this.values = values;
     this.lines = lines;
     this.halfStep = halfStep;
     this.clockHalfStep = clockHalfStep;
+  }
+
+  /** The same readings, with the column of their file that they stand in, from 1. */
+  public Trace inColumn(int number) {
+    return new Trace(file, number, halfStep, clockHalfStep, seconds, values, lines);
+  }
+
+  /** The column of the file that the readings stand in, from 1; 0 if that is not known. */
+  public int column() {
+    return column;
+  }
+
+  /** The readings without those of a row; empty if none is left. */
+  public Optional<Trace> withoutRow(RowRef row) {
+    int[] kept = IntStream.range(0, size()).filter(i -> !row(i).equals(row)).toArray();
+    return kept.length == 0
+        ? Optional.empty()
+        : Optional.of(
+            new Trace(
+                file,
+                column,
+                halfStep,
+                clockHalfStep,
+                Arrays.stream(kept).mapToDouble(i -> seconds[i]).toArray(),
+                Arrays.stream(kept).mapToDouble(i -> values[i]).toArray(),
+                Arrays.stream(kept).map(i -> lines[i]).toArray()));
   }
 
   /** Number of readings, at least 1. */

@@ -29,6 +29,12 @@ public enum ProblemCode {
   SOC_FALLS(Severity.NOTICE, "State of charge falls during charging."),
   ENERGY_FALLS(Severity.ERROR, "The energy counter falls during charging."),
   ENERGY_RESET(Severity.NOTICE, "The energy counter began anew; it is carried on."),
+  READING_IMPOSSIBLE(
+      Severity.ERROR, "A reading that cannot be right, whatever happened in the session."),
+  READING_DOUBTFUL(Severity.NOTICE, "A reading that does not fit the others."),
+  AS_READ_NOT_UNDERSTOOD(
+      Severity.ERROR,
+      "An as read cell states neither confirmed nor doubtful of the row's readings."),
   TOO_FEW_READINGS(Severity.ERROR, "There are too few readings to measure anything."),
   ITEM_UNKNOWN(Severity.ERROR, "An item whose name is not known."),
   ITEM_MISSING(Severity.ERROR, "A required item is not there."),

@@ -52,8 +52,12 @@ final class SessionFiles {
     return folder + "conditions.csv";
   }
 
-  /** The session, or every problem of its files. */
+  /** The session, its readings held against each other, or every problem of its files. */
   Checked<Session> session(Function<String, Checked<InputFile>> read) {
+    return ReadingReview.of(checked(read));
+  }
+
+  private Checked<Session> checked(Function<String, Checked<InputFile>> read) {
     Checked<CsvTable> conditions = read.apply(conditionsPath()).then(CsvTableReader::read);
     if (map.isEmpty()) {
       String path = folder + ColumnMap.USUAL_READINGS;

@@ -131,7 +131,7 @@ final class ChannelColumn {
     boolean carry = lost <= CounterResets.MOST_LOST_SHARE * all;
     for (Fall fall : falls) {
       if (resets.stream().noneMatch(r -> r.index() == fall.index())) {
-        tellFall(fall, "correct it, or leave the cell empty");
+        tellFall(blamed(fall), "correct it, or leave the cell empty");
       } else if (!carry) {
         tellFall(
             fall,
@@ -146,6 +146,23 @@ final class ChannelColumn {
       readings.show(carried);
       caveats.add(resetCaveat(file, resets, lost));
     }
+  }
+
+  /**
+   * The reading before a fall, if it lies above both its neighbours and the readings rise without
+   * it: it is then too high, and the one after it right.
+   */
+  private Fall blamed(Fall fall) {
+    double[] values = readings.values();
+    int i = fall.index();
+    boolean rises = i < 2 || values[i] >= values[i - 2];
+    boolean goesOnBelow = i + 1 >= values.length || values[i + 1] < values[i - 1];
+    if (i < 1 || !rises || !goesOnBelow) {
+      return fall;
+    }
+    String found =
+        plain(unit.fromBase(values[i - 1])) + "\" before \"" + plain(unit.fromBase(values[i]));
+    return new Fall(i - 1, readings.line(i - 1), "\"" + found + "\" on line " + readings.line(i));
   }
 
   /** What had to be inferred of the channel. */
@@ -221,7 +238,8 @@ final class ChannelColumn {
    * @param clockHalfStep half the clock's step, s
    */
   Trace trace(String file, OptionalDouble statedHalfStep, double clockHalfStep) {
-    return new Trace(file, readings, statedHalfStep.orElseGet(this::halfStepInBase), clockHalfStep);
+    return new Trace(file, readings, statedHalfStep.orElseGet(this::halfStepInBase), clockHalfStep)
+        .inColumn(column.number());
   }
 
   private void fell(CsvRow row) {

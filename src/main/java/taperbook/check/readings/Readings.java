@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import taperbook.check.table.Column;
 import taperbook.check.table.ColumnSpec;
 import taperbook.check.table.Columns;
@@ -17,6 +18,7 @@ import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
 import taperbook.model.Facts;
 import taperbook.model.Interval;
+import taperbook.model.Review;
 import taperbook.model.RowRef;
 import taperbook.model.Session;
 import taperbook.model.Trace;
@@ -41,6 +43,7 @@ public final class Readings {
   private final ProblemLog log;
   private final Columns columns;
   private final Optional<Column> noteColumn;
+  private final Optional<AsReadColumn> asRead;
   private final Optional<TimeColumn> time;
   private final List<ChannelColumn> channels;
   private final List<Session.Note> notes = new ArrayList<>();
@@ -61,6 +64,7 @@ public final class Readings {
     this.log = log;
     this.columns = columns;
     this.noteColumn = columns.find(NOTE);
+    this.asRead = columns.find(AsReadColumn.NAME).map(c -> new AsReadColumn(c, table.file(), log));
     this.time = TimeColumn.of(table, columns, numbers, log);
     this.channels =
         Arrays.stream(Channel.values())
@@ -82,6 +86,7 @@ public final class Readings {
       specs.add(ColumnSpec.of(channel.columnName(), channel.quantity()));
     }
     specs.add(ColumnSpec.plain(NOTE));
+    specs.add(ColumnSpec.plain(AsReadColumn.NAME));
     return specs;
   }
 
@@ -113,6 +118,11 @@ public final class Readings {
   /** First and last time, s since plugging in; only after a check without errors. */
   public Interval recorded() {
     return time.orElseThrow().recorded();
+  }
+
+  /** What the tester states of readings that were looked at again. */
+  public List<Review.AsRead> asRead() {
+    return asRead.map(AsReadColumn::stated).orElse(List.of());
   }
 
   public List<Session.Note> notes() {
@@ -147,8 +157,11 @@ public final class Readings {
       return;
     }
     double second = time.isPresent() ? time.get().read(row) : Double.NaN;
+    Set<Channel> doubtful = asRead.map(a -> a.doubtful(row, channels)).orElse(Set.of());
     for (int i = 0; i < channels.size(); i++) {
-      channels.get(i).read(row, second);
+      if (!doubtful.contains(channels.get(i).channel())) {
+        channels.get(i).read(row, second);
+      }
     }
     if (noted && !Double.isNaN(second)) {
       String note = row.cell(noteColumn.get().index());

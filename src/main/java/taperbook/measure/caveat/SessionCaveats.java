@@ -59,6 +59,7 @@ public final class SessionCaveats {
     all.ambient();
     all.howRead();
     all.places();
+    all.caveats.addAll(ReadingCaveats.of(recording));
     all.gaps();
     all.channels();
     all.remarks();

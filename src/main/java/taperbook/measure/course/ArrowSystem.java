@@ -191,6 +191,40 @@ final class ArrowSystem {
   }
 
   /**
+   * Variance of a linear form of the unknowns, of a factored system.
+   *
+   * @param first index of the first banded unknown of the form; may be -1
+   * @param banded coefficients of up to three neighbouring banded unknowns
+   * @param bordered coefficients of the border unknowns
+   */
+  double variance(int first, double[] banded, double[] bordered) {
+    double[] border = bordered.clone();
+    double squares = 0;
+    double next = 0;
+    double afterNext = 0;
+    for (int i = Math.max(0, first); i < n; i++) {
+      int row = i * width;
+      int at = i - first;
+      double value = ((at < banded.length ? banded[at] : 0) + next) * rows[row];
+      next = afterNext - rows[row + 1] * value;
+      afterNext = -rows[row + 2] * value;
+      for (int j = 0; j < m; j++) {
+        border[j] -= rows[row + 1 + BAND + j] * value;
+      }
+      squares += value * value;
+    }
+    for (int i = 0; i < m; i++) {
+      double value = border[i];
+      for (int k = 0; k < i; k++) {
+        value -= corner[i][k] * border[k];
+      }
+      border[i] = value / corner[i][i];
+      squares += border[i] * border[i];
+    }
+    return squares;
+  }
+
+  /**
    * Solves the factored system.
    *
    * @param solution filled in with the n banded unknowns, then the m border unknowns

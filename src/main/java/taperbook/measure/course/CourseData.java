@@ -1,6 +1,7 @@
 package taperbook.measure.course;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
@@ -25,6 +26,14 @@ final class CourseData {
   /** The same of a logger's session, whose rows tell more. */
   private static final int CELLS_OF_LOG = 480;
 
+  /** The same of a session whose readings are held against each other. */
+  private static final int CELLS_OF_CHECK = 80;
+
+  /** While a station raises its power, cells are no wider than this then, s. */
+  private static final double CELL_AT_START = 6;
+
+  private static final double START_UP = 100;
+
   /** More rows than this are a logger's. */
   private static final int MANY = 200;
 
@@ -44,17 +53,28 @@ final class CourseData {
   private final List<Observation> observations = new ArrayList<>();
   private final double[] nodes;
   private final boolean counterFromZero;
-  private boolean dense;
+  private final boolean dense;
 
+  /** The readings as a course is drawn from them. */
   CourseData(Session session) {
+    this(session, rows(session), false);
+  }
+
+  private CourseData(Session session, NavigableSet<Double> rows, boolean plain) {
     this.session = session;
     Optional<Trace> counter = counter();
     this.counterFromZero =
         counter.filter(t -> t.firstSecond() > 0 || t.firstValue() == 0).isPresent();
-    this.nodes = makeNodes();
-    session.trace(Channel.SOC).ifPresent(this::charge);
+    this.dense = !plain && rows.size() > MANY;
+    this.nodes = plain ? nodesBesideRows(rows) : dense ? evenNodes(rows) : nodesAtRows(rows);
+    session.trace(Channel.SOC).ifPresent(plain ? this::plainCharge : this::charge);
     session.trace(Channel.POWER).ifPresent(this::power);
     counter.ifPresent(this::energy);
+  }
+
+  /** Every reading by itself, anywhere in its step, so that each can be held against the others. */
+  static CourseData ofSingleReadings(Session session) {
+    return new CourseData(session, rows(session), true);
   }
 
   /** True if the readings that a course rests on are a second or more apart. */
@@ -115,39 +135,53 @@ final class CourseData {
     return rows;
   }
 
-  private double[] makeNodes() {
-    NavigableSet<Double> rows = rows(session);
+  private static double[] evenNodes(NavigableSet<Double> rows) {
+    double first = rows.first();
+    double most = (rows.last() - first) / CELLS_OF_LOG;
+    double[] nodes = new double[CELLS_OF_LOG + 1];
+    Arrays.setAll(nodes, i -> first + i * most);
+    return nodes;
+  }
+
+  private static double[] nodesAtRows(NavigableSet<Double> rows) {
     double first = rows.first();
     double last = rows.last();
-    dense = rows.size() > MANY;
-    int cells = dense ? CELLS_OF_LOG : CELLS;
-    double most = (last - first) / cells;
-    List<Double> all = new ArrayList<>();
-    if (dense) {
-      for (int i = 0; i <= cells; i++) {
-        all.add(first + i * most);
-      }
-    } else {
-      double before = first;
-      all.add(first);
-      for (double row : rows) {
-        if (row - before < 0.5) {
-          continue;
-        }
-        int parts = (int) Math.ceil((row - before) / most - 1e-9);
-        for (int i = 1; i <= parts; i++) {
-          all.add(before + (row - before) * i / parts);
-        }
-        before = row;
-      }
-      if (all.size() < 4) {
-        all.clear();
-        for (int i = 0; i < 4; i++) {
-          all.add(first + (last - first) * i / 3);
-        }
+    double most = (last - first) / CELLS;
+    List<Double> all = new ArrayList<>(List.of(first));
+    for (double row : rows) {
+      divide(all, row, most, 1);
+    }
+    if (all.size() < 4) {
+      all.clear();
+      for (int i = 0; i < 4; i++) {
+        all.add(first + (last - first) * i / 3);
       }
     }
     return all.stream().mapToDouble(x -> x).toArray();
+  }
+
+  /** At least two cells between rows, so that no two rows want different powers of one. */
+  private static double[] nodesBesideRows(NavigableSet<Double> rows) {
+    double first = rows.first();
+    double most = (rows.last() - first) / CELLS_OF_CHECK;
+    List<Double> all = new ArrayList<>(List.of(first));
+    for (double row : rows) {
+      boolean early = all.get(all.size() - 1) < first + START_UP;
+      divide(all, row, early ? Math.min(CELL_AT_START, most) : most, 2);
+    }
+    return all.stream().mapToDouble(x -> x).toArray();
+  }
+
+  /** Adds nodes up to a time, at most so far apart, in at least so many parts. */
+  private static void divide(List<Double> nodes, double to, double most, int least) {
+    double from = nodes.get(nodes.size() - 1);
+    if (to - from < 0.5) {
+      return;
+    }
+    int parts = Math.max(least, (int) Math.ceil((to - from) / most - 1e-9));
+    for (int i = 1; i <= parts; i++) {
+      nodes.add(from + (to - from) * i / parts);
+    }
   }
 
   private static double clockVariance(Trace trace) {
@@ -191,6 +225,21 @@ final class CourseData {
       Observation.Form form = step > 0 ? form(changed, last) : Observation.Form.AT_CHANGE;
       double value = form == Observation.Form.WITHIN_STEP ? soc.value(i) + step / 2 : soc.value(i);
       observations.add(new Observation(Channel.SOC, i, soc.second(i), value, within, clock, form));
+    }
+  }
+
+  private void plainCharge(Trace soc) {
+    double step = 2 * soc.halfStep();
+    for (int i = 0; i < soc.size(); i++) {
+      observations.add(
+          new Observation(
+              Channel.SOC,
+              i,
+              soc.second(i),
+              soc.value(i) + step / 2,
+              step * step / 12,
+              clockVariance(soc),
+              Observation.Form.WITHIN_STEP));
     }
   }
 

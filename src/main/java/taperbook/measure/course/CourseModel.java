@@ -115,7 +115,7 @@ final class CourseModel {
       }
       if (counter.size() > 1) {
         Observation last = counter.get(counter.size() - 1);
-        double ratio = last.value() / valueAt(guess, last.second());
+        double ratio = last.value() / energyAt(guess, last.second());
         if (ratio > 0.5 && ratio < 2) {
           for (int i = 0; i < n; i++) {
             guess[i] *= ratio;
@@ -134,13 +134,13 @@ final class CourseModel {
     if (!charge.isEmpty()) {
       Observation first = charge.get(0);
       Observation last = charge.get(charge.size() - 1);
-      double gained = valueAt(guess, last.second()) - valueAt(guess, first.second());
+      double gained = energyAt(guess, last.second()) - energyAt(guess, first.second());
       guess[n + PER_ENERGY] =
           gained > 0 && last.value() > first.value() ? (last.value() - first.value()) / gained : 1;
       if (!energyKnown) {
         guess[n + PER_ENERGY] = 1;
       }
-      guess[n + START] = first.value() - guess[n + PER_ENERGY] * valueAt(guess, first.second());
+      guess[n + START] = first.value() - guess[n + PER_ENERGY] * energyAt(guess, first.second());
     }
     return guess;
   }
@@ -163,11 +163,16 @@ final class CourseModel {
   }
 
   /** Energy of an array of unknowns at a time. */
-  private double valueAt(double[] x, double second) {
+  double energyAt(double[] x, double second) {
     int cell = cellOf(second);
     double share = (second - nodes[cell]) / (nodes[cell + 1] - nodes[cell]);
     double before = cell == 0 ? 0 : x[cell - 1];
     return before + share * (x[cell] - before);
+  }
+
+  /** Power at a time, that of its cell, kW. */
+  double powerAt(double[] x, double second) {
+    return powerOf(x, cellOf(second));
   }
 
   double powerOf(double[] x, int cell) {
@@ -212,15 +217,15 @@ final class CourseModel {
     double span = nodes[cell + 1] - nodes[cell];
     double share = (o.second() - nodes[cell]) / span;
     if (o.channel() == Channel.POWER) {
-      return powerForm(o, cell);
+      return powerForm(o, cell, share);
     }
-    ReadingForm form = new ReadingForm(o, cell - 1);
+    ReadingForm form = new ReadingForm(o, cell - 1, share);
     form.banded[0] = 1 - share;
     form.banded[1] = share;
     return form;
   }
 
-  private ReadingForm powerForm(Observation o, int cell) {
+  private ReadingForm powerForm(Observation o, int cell, double share) {
     double middle = (nodes[cell] + nodes[cell + 1]) / 2;
     int other = o.second() < middle ? cell - 1 : cell + 1;
     double weight = 0;
@@ -231,7 +236,7 @@ final class CourseModel {
       other = cell + 1 < n ? cell + 1 : cell - 1;
     }
     int low = Math.min(cell, other);
-    ReadingForm form = new ReadingForm(o, low - 1);
+    ReadingForm form = new ReadingForm(o, low - 1, share);
     double lowWeight = low == cell ? 1 - weight : weight;
     double lowRate = lowWeight * 3600 / (nodes[low + 1] - nodes[low]);
     double highRate = (1 - lowWeight) * 3600 / (nodes[low + 2] - nodes[low + 1]);
@@ -264,11 +269,10 @@ final class CourseModel {
           form.variance = o.displayVariance() + o.clockVariance() * rate * rate + 1e-8;
         }
         default -> {
-          double energy = valueAt(reference, o.second());
+          double energy = energyAt(reference, o.second());
           double slope = perEnergy + bend * bendSlope(energy) + skew * skewSlope(energy);
-          ReadingForm fresh = form(o);
-          form.banded[0] = slope * fresh.banded[0];
-          form.banded[1] = slope * fresh.banded[1];
+          form.banded[0] = slope * (1 - form.share);
+          form.banded[1] = slope * form.share;
           form.bordered[START] = 1;
           form.bordered[PER_ENERGY] = energyKnown ? energy : 0;
           form.bordered[BEND] = bend(energy);
@@ -296,16 +300,36 @@ final class CourseModel {
       }
     }
     fixed.clear();
-    for (int i = 0; i < BORDER; i++) {
-      double[] unit = new double[BORDER];
-      unit[i] = 1;
-      fixed.add(0, new double[0], unit, priorMean(i), 1 / (priorSpread(i) * priorSpread(i)));
-    }
+    addPriors(fixed);
     for (ReadingForm form : forms) {
       if (!form.isOpen()) {
         fixed.add(form.first, form.banded, form.bordered, form.value, 1 / form.variance);
       }
     }
+  }
+
+  /** Adds the priors of the numbers that all rows share. */
+  void addPriors(ArrowSystem whole) {
+    for (int i = 0; i < BORDER; i++) {
+      double[] unit = new double[BORDER];
+      unit[i] = 1;
+      whole.add(0, new double[0], unit, priorMean(i), 1 / (priorSpread(i) * priorSpread(i)));
+    }
+  }
+
+  /** Half the squared distance from the priors of the numbers that all rows share. */
+  double priorCost(double[] x) {
+    double sum = 0;
+    for (int i = 0; i < BORDER; i++) {
+      double off = (x[n + i] - priorMean(i)) / priorSpread(i);
+      sum += off * off / 2;
+    }
+    return sum;
+  }
+
+  /** A copy of the course about which the charge is linearised. */
+  double[] reference() {
+    return reference.clone();
   }
 
   /** What a displayed charge may be off the course beside its rounding: 2 % of its step. */

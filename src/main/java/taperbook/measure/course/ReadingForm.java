@@ -9,6 +9,10 @@ import taperbook.model.Channel;
 final class ReadingForm {
   final Observation observation;
   final int first;
+
+  /** Where in its cell the reading's time lies, from 0 to 1. */
+  final double share;
+
   final double[] banded = new double[3];
   final double[] bordered = new double[CourseModel.BORDER];
   double value;
@@ -24,9 +28,14 @@ final class ReadingForm {
   /** Part of the step that the value lies in; -1 for its edge. */
   int part;
 
-  ReadingForm(Observation observation, int first) {
+  ReadingForm(Observation observation, int first, double share) {
     this.observation = observation;
     this.first = first;
+    this.share = share;
+  }
+
+  double second() {
+    return observation.second();
   }
 
   /** True if part or edge is drawn. */

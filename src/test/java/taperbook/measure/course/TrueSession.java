@@ -89,6 +89,41 @@ public final class TrueSession {
     return new TrueSession(i + 1, e, q, p, capacity, wobble > 0);
   }
 
+  /**
+   * The same session, whose power falls for a while, as where a station fails for a moment.
+   *
+   * @param from when it falls, s
+   * @param seconds for how long
+   * @param left share of the power that is left
+   */
+  public TrueSession withDip(double from, double seconds, double left) {
+    int begin = (int) (from / STEP);
+    int length = (int) (seconds / STEP);
+    int longer = size + length;
+    double[] e = new double[longer];
+    double[] q = new double[longer];
+    double[] p = new double[longer];
+    q[0] = charge[0];
+    int undisturbed = 0;
+    int used = 0;
+    for (int i = 0; i < longer; i++) {
+      boolean dip = i >= begin && i < begin + length;
+      p[i] = dip ? left * power[undisturbed] : power[undisturbed];
+      if (i + 1 < longer) {
+        double perCent =
+            undisturbed + 1 < size
+                ? (energy[undisturbed + 1] - energy[undisturbed])
+                    / (charge[undisturbed + 1] - charge[undisturbed])
+                : capacity / 100;
+        e[i + 1] = e[i] + p[i] * STEP / 3600;
+        q[i + 1] = q[i] + p[i] * STEP / 3600 / perCent;
+      }
+      undisturbed = Math.min(size - 1, dip ? undisturbed : undisturbed + 1);
+      used = i + 1;
+    }
+    return new TrueSession(used, e, q, p, capacity, swings);
+  }
+
   public double end() {
     return (size - 1) * STEP;
   }

@@ -68,7 +68,13 @@ final class LossesTest {
       Map<Channel, Trace> traces = new EnumMap<>(read.traces());
       traces.computeIfPresent(Channel.ENERGY_ADDED, (c, trace) -> scaled(trace, factor));
       return new Session(
-          read.name(), read.conditions(), traces, read.notes(), read.recorded(), read.caveats());
+          read.name(),
+          read.conditions(),
+          traces,
+          read.notes(),
+          read.recorded(),
+          read.caveats(),
+          read.review());
     }
 
     private static Trace scaled(Trace trace, double factor) {

@@ -209,6 +209,15 @@ public final class Project {
     return RangeTestCheck.checkRead(name, tables.get(0), tables.stream().skip(1).findFirst());
   }
 
+  /** Name and hash of each file that is kept, as reports are made from it. */
+  public List<InputHash> kept() {
+    return files.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .flatMap(entry -> entry.getValue().value().stream())
+        .map(InputFile::withoutContent)
+        .toList();
+  }
+
   /** The session of this name, read without being kept. */
   public Visited<Session> visitSession(String name) {
     SessionFiles files = sessionFiles(name);

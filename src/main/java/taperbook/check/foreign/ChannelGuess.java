@@ -94,6 +94,10 @@ final class ChannelGuess {
   private static final List<String> BATTERY_WORDS =
       List.of("batt", "cell", "zell", "akku", "pack", "modul", "bms", "tbat", "hv");
 
+  /** What the battery has and other parts of a car have too. */
+  private static final Set<Channel> OF_THE_BATTERY =
+      Set.of(Channel.BATTERY_TEMPERATURE, Channel.VOLTAGE, Channel.CURRENT);
+
   /** Words for the state of charge that mean nothing else. */
   private static final Pattern CHARGE =
       Pattern.compile("soc|[a-z]*soc|soc(?!k|i)[a-z0-9]*|ladezustand|akkustand|ladestand|ladegrad");
@@ -144,6 +148,18 @@ final class ChannelGuess {
     return meant(column).stream()
         .filter(row -> !fits(column, row))
         .max(Comparator.comparingInt(GuessedRow::points));
+  }
+
+  /** Why a column that is named nearly like a channel is none; empty if it is not named so. */
+  static Optional<String> otherThing(ForeignColumn column) {
+    List<String> words = column.words();
+    if (words.stream().anyMatch(w -> CHARGE.matcher(w).matches() || w.equals("charge"))
+        && words.stream().anyMatch(WISHED::contains)) {
+      return Optional.of("a target or limit of charge is no reading");
+    }
+    return words.stream().anyMatch(ChannelGuess::isOtherTemperature)
+        ? Optional.of("it is not the battery's, by its name")
+        : Optional.empty();
   }
 
   private static List<GuessedRow> meant(ForeignColumn column) {
@@ -200,8 +216,11 @@ final class ChannelGuess {
             && Unit.ofSymbol(unit.get())
                 .filter(u -> u.quantity() == channel.quantity())
                 .isPresent();
-    boolean named = charge || words.stream().anyMatch(w -> isNamed(w, names(channel)));
     boolean battery = words.stream().anyMatch(w -> begins(w, BATTERY_WORDS));
+    boolean named =
+        charge
+            || words.stream().anyMatch(w -> isNamed(w, names(channel)))
+            || (channel == Channel.BATTERY_TEMPERATURE && battery && words.contains("t"));
     boolean noState =
         channel == Channel.SOC
             && !charge
@@ -219,7 +238,7 @@ final class ChannelGuess {
             + (unitFits ? UNIT_POINTS : 0)
             + (shapeFits(column, channel) ? SHAPE_POINTS : 0)
             + (ofStation ? NAME_POINTS : 0)
-            + (battery && channel == Channel.BATTERY_TEMPERATURE ? BATTERY_POINTS : 0)
+            + (battery && OF_THE_BATTERY.contains(channel) ? BATTERY_POINTS : 0)
             + (charge && words.stream().anyMatch(SHOWN::contains) ? SHOWN_POINTS : 0);
     String stated = unitFits ? unit.orElseThrow() : "";
     return Optional.of(scaled(column, channel, stated, points));

@@ -66,7 +66,9 @@ final class LeftOutColumns {
           + outside.get().unit()
           + "; add a row with a factor if they are";
     }
-    return column.isNumeric() ? "no channel is named like it" : "its cells are no numbers";
+    return column.isNumeric()
+        ? ChannelGuess.otherThing(column).orElse("no channel is named like it")
+        : "its cells are no numbers";
   }
 
   private String taken(String item) {

@@ -95,7 +95,7 @@ final class ColumnMapProposalTest {
             without errors""");
     assertThat(leftOut(file))
         .containsExactly(
-            "\"OutsideTemp\" (#2): no channel is named like it",
+            "\"OutsideTemp\" (#2): it is not the battery's, by its name",
             "\"Temp\" (#3): it looks like battery temperature, for which \"cell_temp_min\" (#4) is"
                 + " taken",
             "\"soc_bms\" (#6): it looks like soc, for which \"SOCDisplay\" (#5) is taken",
@@ -132,9 +132,9 @@ final class ColumnMapProposalTest {
 
   @Test
   void commaThatMayGroupThousandsIsNotTakenForADecimalMark() {
-    String file = "time_s,soc,power_W\n" + rows("%1$d0,%1$d,\"82,%1$d0\"");
-    assertThat(propose(file.replaceAll("82,(.)0", "82,4$10"))).doesNotContain("decimal mark");
-    assertThat(propose(file)).contains("decimal mark,comma");
+    String file = "time_s,soc,power_W\n" + rows("%1$d0,%1$d,\"82,4%1$02d\"");
+    assertThat(propose(file)).doesNotContain("decimal mark");
+    assertThat(propose(file.replace("82,401", "82,41"))).contains("decimal mark,comma");
   }
 
   @Test

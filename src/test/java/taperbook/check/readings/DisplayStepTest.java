@@ -51,13 +51,13 @@ final class DisplayStepTest {
   @Test
   void everyShortestFormOfADoubleIsANumber() {
     Random random = new Random(17);
-    StringBuilder rows = new StringBuilder("elapsed [s],soc [%]\n");
+    StringBuilder rows = new StringBuilder("elapsed [s],soc [%],power [kW]\n");
     double[] values = new double[2000];
     for (int i = 0; i < values.length; i++) {
       values[i] = 100 * random.nextDouble() * Math.pow(10, -random.nextInt(20));
-      rows.append(i).append(',').append(values[i]).append('\n');
+      rows.append(i).append(",10,").append(values[i]).append('\n');
     }
-    Trace soc = Given.goodSession(rows.toString()).trace(Channel.SOC).orElseThrow();
-    assertThat(soc.values()).containsExactly(values);
+    Trace power = Given.goodSession(rows.toString()).trace(Channel.POWER).orElseThrow();
+    assertThat(power.values()).containsExactly(values);
   }
 }

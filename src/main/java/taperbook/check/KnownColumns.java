@@ -1,7 +1,6 @@
 package taperbook.check;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,9 +34,8 @@ public final class KnownColumns {
                   + " if there is no such column.",
           FactSheet.HOW_KNOWN,
               "How you know it: "
-                  + String.join(
-                      ", ", Arrays.stream(HowKnown.values()).map(HowKnown::words).toList())
-                  + ".");
+                  + String.join(", ", HowKnown.written().stream().map(HowKnown::words).toList())
+                  + ". Words and dates may be noted, or leave the cell empty.");
 
   private KnownColumns() {}
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import taperbook.check.plan.FrontMatter;
 import taperbook.check.plan.LibraryCheck;
 import taperbook.check.plan.ReportCheck;
@@ -35,13 +36,15 @@ public final class PlanCheck {
    * @param sessions names of the sessions there are
    * @param rangeTests names of the range tests there are
    * @param templates names of the templates there are
+   * @param begun true for the name of a folder of a session or range test that is there
    */
   public static Checked<Plan> check(
       String reportName,
       RawReport raw,
       Set<String> sessions,
       Set<String> rangeTests,
-      Set<String> templates) {
+      Set<String> templates,
+      Predicate<String> begun) {
     // A log of its own: the checks of both kinds tell of unknown and repeated keys themselves.
     Optional<RawText> written =
         new FrontMatter(raw, new ProblemLog(raw.file())).value(ReportKey.KIND);
@@ -50,7 +53,8 @@ public final class PlanCheck {
     Checked<? extends Plan> plan =
         kind.equals(LIBRARY)
             ? LibraryCheck.check(reportName, raw, without(templates, "report"))
-            : ReportCheck.check(reportName, raw, sessions, rangeTests, without(templates, LIBRARY));
+            : ReportCheck.check(
+                reportName, raw, sessions, rangeTests, without(templates, LIBRARY), begun);
     List<Problem> problems = new ArrayList<>(log.list());
     problems.addAll(plan.problems());
     return plan.value().isEmpty() || log.hasErrors()

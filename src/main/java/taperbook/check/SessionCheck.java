@@ -64,7 +64,11 @@ public final class SessionCheck {
     if (rows.value().isEmpty() || facts.value().isEmpty()) {
       return Checked.refused(problems);
     }
-    return Checked.of(session(name, rows.value().get(), facts.value().get()), problems);
+    Session session = session(name, rows.value().get(), facts.value().get());
+    ProblemLog log = new ProblemLog(rows.value().get().file());
+    BatteryCheck.check(session, log);
+    problems.addAll(log.list());
+    return Checked.of(session, problems);
   }
 
   private static Session session(String name, Readings rows, Facts<ConditionItem> facts) {

@@ -1,6 +1,8 @@
 package taperbook.check;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -17,8 +19,9 @@ import taperbook.problem.ProblemLog;
 import taperbook.problem.Quoted;
 
 /**
- * Checks that each range test of a report is of a vehicle that one of its sessions charges. A slip
- * in a vehicle's name would otherwise withhold every driven distance without a word of it.
+ * Checks that each range test of a report is used: it is of a vehicle that one of its sessions
+ * charges, and the first of that vehicle. A slip in a vehicle's name would otherwise withhold every
+ * driven distance without a word of it.
  */
 public final class VehicleCheck {
   private VehicleCheck() {}
@@ -32,10 +35,29 @@ public final class VehicleCheck {
   public static List<Problem> check(List<Session> sessions, List<RangeTest> rangeTests) {
     Set<String> charged =
         sessions.stream().map(Session::vehicle).collect(Collectors.toCollection(TreeSet::new));
+    Map<String, RangeTest> used = new HashMap<>();
     return rangeTests.stream()
-        .filter(test -> !charged.contains(test.vehicle()))
-        .flatMap(test -> notice(test, charged))
+        .flatMap(
+            test -> {
+              if (!charged.contains(test.vehicle())) {
+                return notice(test, charged);
+              }
+              RangeTest first = used.putIfAbsent(test.vehicle(), test);
+              return first == null ? Stream.of() : unused(test, first);
+            })
         .toList();
+  }
+
+  private static Stream<Problem> unused(RangeTest test, RangeTest first) {
+    ProblemLog log = new ProblemLog(test.facts().file());
+    log.add(
+        ProblemCode.RANGE_TEST_UNUSED,
+        "a second range test of " + Quoted.of(test.vehicle()) + " in the report, which is not used",
+        "one range test for each vehicle; the one in "
+            + first.facts().file()
+            + " is used, as it is named first",
+        "name the one first that is meant, and take the other out of the front matter");
+    return log.list().stream();
   }
 
   private static Stream<Problem> notice(RangeTest test, Set<String> charged) {

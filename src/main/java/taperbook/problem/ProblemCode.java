@@ -9,10 +9,14 @@ public enum ProblemCode {
   FILE_TOO_LARGE(Severity.ERROR, "A file is larger than is read."),
   NAME_NOT_ALLOWED(
       Severity.ERROR, "A file or folder name has characters that are not used in names."),
-  TEXT_NOT_UTF8(Severity.ERROR, "A file holds bytes that are not UTF-8."),
+  TEXT_NOT_UTF8(
+      Severity.ERROR,
+      "A file holds bytes that are not text in UTF-8, or in the encoding that is stated."),
+  WORKBOOK(Severity.ERROR, "A file is the workbook of a spreadsheet program, not text."),
   CSV_BROKEN(Severity.ERROR, "A CSV file breaks the rules of quoting."),
   CSV_EMPTY(Severity.ERROR, "A CSV file has no header or no rows."),
   ROW_TOO_LONG(Severity.ERROR, "A row has more cells than the header."),
+  ROW_TOO_SHORT(Severity.NOTICE, "A row has fewer cells than the header."),
   COLUMN_WITHOUT_UNIT(Severity.ERROR, "A column head has no unit."),
   COLUMN_UNIT_UNKNOWN(Severity.ERROR, "A column head has a unit that its quantity does not take."),
   COLUMN_TWICE(Severity.ERROR, "Two columns have the same meaning."),
@@ -20,6 +24,11 @@ public enum ProblemCode {
   COLUMN_IGNORED(Severity.NOTICE, "A column whose name is not known; it is kept and ignored."),
   CELL_NOT_A_NUMBER(Severity.ERROR, "A cell that should hold a number holds something else."),
   CELL_NOT_A_TIME(Severity.ERROR, "A cell that should hold a time holds something else."),
+  NUMBER_AMBIGUOUS(
+      Severity.ERROR,
+      "A number can be read in two ways: its mark may group thousands or be the decimal mark."),
+  NUMBER_WRITTEN_UNLIKE(
+      Severity.NOTICE, "A number has three decimals, and the others of its column have not."),
   CELL_OUT_OF_RANGE(Severity.ERROR, "A number lies outside what its quantity can be."),
   TIME_MISSING(Severity.ERROR, "A row has readings but no time."),
   TIME_GOES_BACK(Severity.ERROR, "Time goes back."),
@@ -35,6 +44,10 @@ public enum ProblemCode {
   AS_READ_NOT_UNDERSTOOD(
       Severity.ERROR,
       "An as read cell states neither confirmed nor doubtful of the row's readings."),
+  BATTERY_CONTRADICTED(
+      Severity.ERROR,
+      "Charge and energy or power imply a battery far from the one that is stated, or from any."),
+  SESSION_TWICE(Severity.NOTICE, "Two sessions have the same readings, byte for byte."),
   TOO_FEW_READINGS(Severity.ERROR, "There are too few readings to measure anything."),
   ITEM_UNKNOWN(Severity.ERROR, "An item whose name is not known."),
   ITEM_MISSING(Severity.ERROR, "A required item is not there."),
@@ -60,6 +73,7 @@ public enum ProblemCode {
       Severity.ERROR, "A session, range test, template or report that is named does not exist."),
   LIBRARY_EMPTY(Severity.ERROR, "No session can be taken into a library."),
   VEHICLE_DIFFERS(Severity.NOTICE, "The range test is of another vehicle than the session."),
+  RANGE_TEST_UNUSED(Severity.NOTICE, "A range test is named, and no session uses it."),
   TEMPLATE_BROKEN(Severity.ERROR, "The article or a template cannot be carried out."),
   PICTURE_LEFT_OUT(
       Severity.NOTICE, "The article holds a picture, of which only the words are printed."),

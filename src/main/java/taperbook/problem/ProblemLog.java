@@ -2,18 +2,25 @@ package taperbook.problem;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /**
- * Collects the problems of one file, so that all of them are told at once: at most 50, errors
- * before notices, and then one that counts the rest.
+ * Collects the problems of one file, so that all of them are told at once. Of more than five that
+ * expect the same in the same column, three are listed and one counts the others with their lines.
+ * At most 50 are listed, errors before notices, and then one that counts the rest.
  */
 public final class ProblemLog {
   private static final int MOST = 50;
 
+  /** What problems have in common that differ only in line and in what was found. */
+  private record Kind(ProblemCode code, int column, String expected, String remedy) {}
+
   private final String file;
-  private final List<Problem> errors = new ArrayList<>();
-  private final List<Problem> notices = new ArrayList<>();
+  private final Map<Kind, AlikeProblems> errors = new LinkedHashMap<>();
+  private final Map<Kind, AlikeProblems> notices = new LinkedHashMap<>();
   private int unlisted;
 
   /** A log without problems for the file with this path. */
@@ -39,9 +46,11 @@ public final class ProblemLog {
    */
   public void add(
       ProblemCode code, int line, int column, String found, String expected, String remedy) {
-    List<Problem> list = code.severity() == Severity.ERROR ? errors : notices;
-    if (list.size() < MOST) {
-      list.add(new Problem(code, new SourcePlace(file, line, column), found, expected, remedy));
+    Map<Kind, AlikeProblems> all = code.severity() == Severity.ERROR ? errors : notices;
+    Kind kind = new Kind(code, column, expected, remedy);
+    if (all.size() < MOST || all.containsKey(kind)) {
+      all.computeIfAbsent(kind, k -> new AlikeProblems())
+          .add(new Problem(code, new SourcePlace(file, line, column), found, expected, remedy));
     } else {
       unlisted++;
     }
@@ -54,13 +63,16 @@ public final class ProblemLog {
 
   /** The problems in the order of their places; the one that counts the rest comes last. */
   public List<Problem> list() {
-    int room = Math.min(notices.size(), MOST - errors.size());
-    List<Problem> all = new ArrayList<>(errors);
-    all.addAll(notices.subList(0, room));
+    List<Problem> listed =
+        Stream.of(errors, notices)
+            .flatMap(all -> all.values().stream())
+            .flatMap(alike -> alike.list().stream())
+            .toList();
+    List<Problem> all = new ArrayList<>(listed.subList(0, Math.min(MOST, listed.size())));
     all.sort(
         Comparator.comparingInt((Problem p) -> p.place().line())
             .thenComparingInt(p -> p.place().column()));
-    int rest = unlisted + notices.size() - room;
+    int rest = unlisted + listed.size() - all.size();
     if (rest > 0) {
       all.add(
           new Problem(

@@ -8,10 +8,12 @@ import java.util.Optional;
  * @param leadingLines lines above the column heads, not negative
  * @param rowsOfUnits rows right below the heads that hold no readings, not negative
  * @param delimiter what parts the cells; found out from the heads if empty
+ * @param encoding how its text is encoded
  */
-public record CsvLayout(int leadingLines, int rowsOfUnits, Optional<Character> delimiter) {
-  /** Heads in the first line and readings right below them. */
-  public static final CsvLayout PLAIN = new CsvLayout(0, 0, Optional.empty());
+public record CsvLayout(
+    int leadingLines, int rowsOfUnits, Optional<Character> delimiter, TextEncoding encoding) {
+  /** Heads in the first line and readings right below them, in UTF-8. */
+  public static final CsvLayout PLAIN = new CsvLayout(0, 0, Optional.empty(), TextEncoding.UTF_8);
 
   /** Checks the counts. */
   public CsvLayout {

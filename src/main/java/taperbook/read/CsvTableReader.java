@@ -15,8 +15,9 @@ import taperbook.problem.ProblemLog;
 import taperbook.problem.Quoted;
 
 /**
- * Reads a CSV file by the rules of RFC 4180, in strict UTF-8. A byte order mark, any line ending,
- * commas, semicolons or tabs, blank lines and blank cells at the end of a row are all taken.
+ * Reads a CSV file by the rules of RFC 4180, in strict UTF-8 unless another encoding is stated. A
+ * byte order mark, any line ending, commas, semicolons or tabs, blank lines and blank cells at the
+ * end of a row are all taken.
  *
  * @see <a href="https://www.rfc-editor.org/rfc/rfc4180">RFC 4180</a>
  */
@@ -47,7 +48,9 @@ public final class CsvTableReader {
   }
 
   static Checked<CsvTable> read(InputFile file, CsvLayout layout, int mostLines) {
-    return Utf8Text.decode(file)
+    return layout
+        .encoding()
+        .decode(file)
         .then(
             text -> {
               long lines = lineFeeds(text);

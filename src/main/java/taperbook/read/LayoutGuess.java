@@ -10,7 +10,8 @@ import taperbook.model.InputFile;
 
 /**
  * Guesses how a foreign CSV file is laid out: its delimiter is the one that gives the most lines
- * the same number of cells, its heads are the first such line without a number in half its cells.
+ * the same number of cells; of such lines above the first one with readings, its heads are the one
+ * with the most different words, as titles and notes above it may be padded with delimiters.
  */
 public final class LayoutGuess {
   private static final String CANDIDATES = ",;\t";
@@ -31,7 +32,15 @@ public final class LayoutGuess {
 
   /** The layout, if the file is text in lines of cells. */
   public static Optional<CsvLayout> of(InputFile file) {
-    return Utf8Text.decode(file).value().flatMap(text -> new LayoutGuess(text).layout(text));
+    Optional<String> utf8 = Utf8Text.decode(file).value();
+    return utf8.isPresent()
+        ? of(utf8.get(), TextEncoding.UTF_8)
+        : TextEncoding.guess(file)
+            .flatMap(other -> other.decode(file).value().flatMap(text -> of(text, other)));
+  }
+
+  private static Optional<CsvLayout> of(String text, TextEncoding encoding) {
+    return new LayoutGuess(text).layout(text, encoding);
   }
 
   private void weigh(char candidate) {
@@ -47,12 +56,9 @@ public final class LayoutGuess {
     }
   }
 
-  private Optional<CsvLayout> layout(String text) {
-    int head = 0;
-    while (head < lines.size() && !isHead(lines.get(head))) {
-      head++;
-    }
-    if (head >= lines.size() || cells < 2) {
+  private Optional<CsvLayout> layout(String text, TextEncoding encoding) {
+    int head = head();
+    if (head < 0 || cells < 2) {
       return Optional.empty();
     }
     int units = 0;
@@ -63,14 +69,31 @@ public final class LayoutGuess {
       }
       units += line.isBlank() ? 0 : 1;
     }
-    CsvLayout plain = new CsvLayout(head, units, Optional.empty());
+    CsvLayout plain = new CsvLayout(head, units, Optional.empty(), encoding);
     boolean found = Delimiter.of(plain.withoutLeadingLines(text)) == delimiter;
-    return Optional.of(found ? plain : new CsvLayout(head, units, Optional.of(delimiter)));
+    return Optional.of(
+        found ? plain : new CsvLayout(head, units, Optional.of(delimiter), encoding));
   }
 
-  private boolean isHead(String line) {
-    List<String> found = split(line, delimiter);
-    return found.size() == cells && numericShare(found) < 0.5;
+  /** Index of the line with the heads; -1 if there is none. */
+  private int head() {
+    int head = -1;
+    long most = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      List<String> found = split(lines.get(i), delimiter);
+      if (found.size() != cells) {
+        continue;
+      }
+      if (numericShare(found) >= 0.5 && head >= 0) {
+        return head;
+      }
+      long words = found.stream().filter(c -> !c.isBlank()).distinct().count();
+      if (numericShare(found) < 0.5 && words > most) {
+        head = i;
+        most = words;
+      }
+    }
+    return head;
   }
 
   private static double numericShare(List<String> cells) {

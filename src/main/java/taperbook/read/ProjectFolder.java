@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import taperbook.model.InputFile;
 import taperbook.problem.Checked;
@@ -131,10 +132,19 @@ public final class ProjectFolder implements InputFolder {
 
   /** A folder with CSV files none of which has a known name is most likely a slip of the pen. */
   private void tellStray(String folder, ProblemLog log) {
+    List<String> files = entries(folder, log);
     List<String> tables =
-        entries(folder, log).stream()
-            .filter(n -> n.toLowerCase(Locale.ROOT).endsWith(".csv"))
-            .toList();
+        files.stream().filter(n -> n.toLowerCase(Locale.ROOT).endsWith(".csv")).toList();
+    Optional<String> workbook = files.stream().filter(Workbook::isName).findFirst();
+    boolean table = tables.contains(RANGE_TEST) || !BESIDE.containsAll(tables);
+    if (workbook.isPresent() && !table) {
+      log.add(
+          ProblemCode.WORKBOOK,
+          folder + " with " + workbook.get() + ", which is a workbook and is not read",
+          READINGS + " for a session, or " + RANGE_TEST + " for a range test",
+          Workbook.REMEDY + READINGS + " in that folder");
+      return;
+    }
     if (!tables.isEmpty() && !tables.contains(RANGE_TEST)) {
       log.add(
           ProblemCode.FILE_MISSING,
@@ -174,6 +184,19 @@ public final class ProjectFolder implements InputFolder {
         Files.isDirectory(parent)
             ? entries(folder, new ProblemLog(path)).stream().limit(20).toList()
             : List.of();
+    String name = path.substring(slash + 1);
+    Optional<String> workbook =
+        there.stream()
+            .filter(n -> Workbook.isName(n) && Workbook.csvName(n).equals(name))
+            .findFirst();
+    if (workbook.isPresent()) {
+      log.add(
+          ProblemCode.FILE_MISSING,
+          "only " + workbook.get() + ", which is a workbook and is not read",
+          "a file of this name",
+          Workbook.REMEDY + name);
+      return;
+    }
     log.add(
         ProblemCode.FILE_MISSING,
         there.isEmpty() ? "no such file" : "only " + String.join(", ", there) + " in its folder",

@@ -2,13 +2,16 @@ package taperbook.read;
 
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
+import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import taperbook.model.InputFile;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
+import taperbook.problem.ProblemLog;
 import taperbook.problem.SourcePlace;
 
 /**
@@ -17,6 +20,8 @@ import taperbook.problem.SourcePlace;
  */
 public final class Utf8Text {
   private static final String REMEDY = "save the file again with the encoding UTF-8";
+
+  private static final String SPREADSHEET = " (in a spreadsheet: CSV UTF-8)";
 
   /** Stands where bytes were no text, if they are decoded leniently. */
   private static final char REPLACEMENT = '\ufffd';
@@ -30,17 +35,27 @@ public final class Utf8Text {
       // Nothing was replaced, so the file has no fault that would have to be found.
       return Checked.good(withoutMark(text));
     }
-    return decode(file, ByteBuffer.wrap(file.bytes()));
+    Optional<String> workbook = Workbook.kind(file);
+    if (workbook.isPresent()) {
+      ProblemLog log = new ProblemLog(file.path());
+      Workbook.refuse(workbook.get(), log);
+      return Checked.refused(log.list());
+    }
+    String remedy = file.path().endsWith(".csv") ? REMEDY + SPREADSHEET : REMEDY;
+    ByteBuffer bytes = ByteBuffer.wrap(file.bytes());
+    return decode(file, StandardCharsets.UTF_8, bytes, "text in UTF-8", remedy);
   }
 
   private static String withoutMark(String text) {
     return text.startsWith("\ufeff") ? text.substring(1) : text;
   }
 
-  private static Checked<String> decode(InputFile file, ByteBuffer bytes) {
+  /** The text in an encoding, or the place of the first byte that is none in it. */
+  static Checked<String> decode(
+      InputFile file, Charset charset, ByteBuffer bytes, String expected, String remedy) {
     CharBuffer text = CharBuffer.allocate(bytes.remaining());
     boolean malformed =
-        StandardCharsets.UTF_8
+        charset
             .newDecoder()
             .onMalformedInput(CodingErrorAction.REPORT)
             .onUnmappableCharacter(CodingErrorAction.REPORT)
@@ -49,16 +64,17 @@ public final class Utf8Text {
     String decoded = text.flip().toString();
     if (malformed) {
       int value = bytes.get(bytes.position()) & 0xff;
-      return refused(file, decoded.length(), decoded, "the byte 0x" + hex(value));
+      return refused(file, decoded, decoded.length(), "the byte 0x" + hex(value), expected, remedy);
     }
     int nul = decoded.indexOf('\0');
     if (nul >= 0) {
-      return refused(file, nul, decoded, "the byte 0x00");
+      return refused(file, decoded, nul, "the byte 0x00", expected, remedy);
     }
     return Checked.good(withoutMark(decoded));
   }
 
-  private static Checked<String> refused(InputFile file, int place, String text, String found) {
+  private static Checked<String> refused(
+      InputFile file, String text, int place, String found, String expected, String remedy) {
     int line = 1;
     for (int i = 0; i < place; i++) {
       line += LineCounter.endsLine(text, i) ? 1 : 0;
@@ -69,10 +85,8 @@ public final class Utf8Text {
                 ProblemCode.TEXT_NOT_UTF8,
                 SourcePlace.line(file.path(), line),
                 found,
-                "text in UTF-8",
-                file.path().endsWith(".csv")
-                    ? REMEDY + " (in a spreadsheet: CSV UTF-8)"
-                    : REMEDY)));
+                expected,
+                remedy)));
   }
 
   private static String hex(int value) {

@@ -29,6 +29,17 @@ final class ForeignSessionTest {
   }
 
   @Test
+  void checkOfOneReportProposesTheSameBeforeItTellsProblems() throws IOException {
+    assertThat(place.run("check", "finch-first-look")).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(place.err().lines().findFirst())
+        .hasValueSatisfying(l -> assertThat(l).startsWith("a guess, to check row by row:"));
+    String named = place.err();
+    place.run("check");
+    assertThat(place.err().lines().takeWhile(l -> !l.startsWith("error")))
+        .containsExactlyElementsOf(named.lines().takeWhile(l -> !l.startsWith("error")).toList());
+  }
+
+  @Test
   void checkProposesAMapWithWhichTheFileIsRead() throws IOException {
     assertThat(place.run("check")).isEqualTo(ExitStatus.INPUT_REFUSED);
     List<String> lines = place.err().lines().toList();
@@ -37,7 +48,8 @@ final class ForeignSessionTest {
         .isEqualTo(
             "a guess, to check row by row: with the lines below saved as "
                 + FOLDER
-                + "columns.csv, the file is read without being changed, and without errors:");
+                + "columns.csv, the file is read without being changed, and the session is left with"
+                + " no error:");
     String map =
         lines.stream().skip(at).takeWhile(l -> l.contains(",")).collect(Collectors.joining("\n"));
     Files.writeString(place.path(FOLDER + "columns.csv"), map + "\n");

@@ -33,7 +33,7 @@ enum FuzzTarget {
     void take(byte[] data) {
       FuzzProject project = FuzzProject.with(file, data);
       List<Problem> problems = project.files().session("stop").problems();
-      project.files().proposal("stop", problems);
+      project.files().proposals(problems);
     }
   },
   /** As above, and what is good is measured. */

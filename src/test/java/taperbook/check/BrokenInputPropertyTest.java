@@ -94,7 +94,12 @@ final class BrokenInputPropertyTest {
                 .then(
                     raw ->
                         ReportCheck.check(
-                            "r", raw, Set.of("one", "two"), Set.of(), Set.of("report"))));
+                            "r",
+                            raw,
+                            Set.of("one", "two"),
+                            Set.of(),
+                            Set.of("report"),
+                            name -> false)));
   }
 
   @Test

@@ -207,19 +207,19 @@ final class SessionCheckTest {
                 + " value, or the unit in the column head. [cell-out-of-range]",
             "r.csv:2:4: found \"1865\"; expected a number from 0 to 1864.1 mi. To mend: correct the"
                 + " value, or the unit in the column head. [cell-out-of-range]",
-            "r.csv:2:5: found \"-50001\"; expected a number from -50000 to 1000000 W. To mend:"
+            "r.csv:2:5: found \"-50001\"; expected a number from -50000 to 4000000 W. To mend:"
                 + " correct the value, or the unit in the column head. [cell-out-of-range]");
   }
 
   @ParameterizedTest
   @CsvSource({
-    "power [kW],-51,1001,from -50 to 1000 kW",
+    "power [kW],-51,4001,from -50 to 4000 kW",
     "energy added [kWh],-1.1,1000.1,from -1 to 1000 kWh",
     "battery temperature [Cel],-60.1,120.1,from -60 to 120 Cel",
     "voltage [V],-1,2001,from 0 to 2000 V",
-    "current [A],-1001,2001,from -1000 to 2000 A",
+    "current [A],-1001,4001,from -1000 to 4000 A",
     "range shown [km],-1,3000.5,from 0 to 3000 km",
-    "station power [kW],-51,1e9,from -50 to 1000 kW",
+    "station power [kW],-51,1e9,from -50 to 4000 kW",
     "station energy [kWh],-2,1001,from -1 to 1000 kWh"
   })
   void everyChannelHasItsRange(String head, String low, String high, String range) {

@@ -38,6 +38,18 @@ final class VehicleCheckTest {
                 + " vehicle, or leave this one out. [vehicle-differs]");
   }
 
+  @Test
+  void secondRangeTestOfTheSameVehicleIsToldToBeUnused() {
+    RangeTest test = rangeTest("Northmoor Finch");
+    assertThat(
+            VehicleCheck.check(List.of(finch), List.of(test, test)).stream().map(Problem::sentence))
+        .containsExactly(
+            "t.csv: found a second range test of \"Northmoor Finch\" in the report, which is not"
+                + " used; expected one range test for each vehicle; the one in t.csv is used, as it"
+                + " is named first. To mend: name the one first that is meant, and take the other"
+                + " out of the front matter. [range-test-unused]");
+  }
+
   private static Session session(String vehicle) {
     return Given.good(Given.session(READINGS, CONDITIONS.replace("Northmoor Finch", vehicle)));
   }

@@ -45,6 +45,7 @@ final class DataPackageTest {
     InputTable table =
         new InputTable(
             file,
+            "utf-8",
             ';',
             List.of("elapsed [min:s]", "soc [%]", "power [kW]", "note"),
             List.of(List.of("0:00", "10", "90,5", ""), List.of("1:00", "12", "120", "a;b")));

@@ -12,7 +12,11 @@ import taperbook.app.process.Messages;
 import taperbook.app.process.Surroundings;
 import taperbook.app.project.FirstSteps;
 import taperbook.app.project.Project;
+import taperbook.app.project.Visited;
+import taperbook.check.TwinReadings;
 import taperbook.check.foreign.ColumnMapProposal;
+import taperbook.model.InputHash;
+import taperbook.model.Session;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.problem.Severity;
@@ -35,14 +39,15 @@ public final class CheckCommand {
       return ExitStatus.INPUT_REFUSED;
     }
     Set<Problem> all = new LinkedHashSet<>();
-    List<ColumnMapProposal> proposals = new ArrayList<>();
     if (request.names().isEmpty()) {
       all.addAll(project.folderProblems());
+      List<InputHash> files = new ArrayList<>();
       for (String name : project.sessionNames()) {
-        List<Problem> problems = project.visitSession(name).value().problems();
-        all.addAll(problems);
-        project.proposal(name, problems).ifPresent(proposals::add);
+        Visited<Session> session = project.visitSession(name);
+        all.addAll(session.value().problems());
+        files.addAll(session.hashes());
       }
+      all.addAll(TwinReadings.check(files));
       project
           .rangeTestNames()
           .forEach(name -> all.addAll(project.visitRangeTest(name).value().problems()));
@@ -60,8 +65,8 @@ public final class CheckCommand {
         findings.figures().ifPresent(f -> typed.addAll(lines.of(f)));
       }
     }
+    project.proposals(all).forEach(this::propose);
     messages.problems(List.copyOf(all));
-    proposals.forEach(this::propose);
     typed.forEach(messages::result);
     FirstSteps.of(project).forEach(messages::remark);
     long errors = all.stream().filter(p -> p.severity() == Severity.ERROR).count();
@@ -84,11 +89,13 @@ public final class CheckCommand {
     messages.remark(
         "a guess, to check row by row: with the lines below saved as "
             + proposal.path()
-            + ", the file is read without being changed, "
-            + (proposal.errors() == 0
-                ? "and without errors"
-                : "with " + Messages.count(proposal.errors(), "error"))
+            + ", the file is read without being changed, and the session is left with "
+            + (proposal.errors() == 0 ? "no error" : Messages.count(proposal.errors(), "error"))
             + ":");
     proposal.lines().forEach(messages::remark);
+    if (!proposal.leftOut().isEmpty()) {
+      messages.remark("these lines leave out:");
+      proposal.leftOut().forEach(each -> messages.remark("  " + each));
+    }
   }
 }

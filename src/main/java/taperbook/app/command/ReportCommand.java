@@ -17,6 +17,7 @@ import taperbook.app.publish.PublishedFolder;
 import taperbook.app.publish.ReportLock;
 import taperbook.app.stamp.MadeDate;
 import taperbook.app.stamp.ProgramStamp;
+import taperbook.check.TwinReadings;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.proof.NumbersFile;
@@ -59,6 +60,7 @@ public final class ReportCommand {
       messages.progress(i, names.size(), names.get(i));
       refused += make(workshop, names.get(i), looks) ? 0 : 1;
     }
+    tell(TwinReadings.check(workshop.project().kept()));
     if (refused > 0) {
       messages.remark(
           refused == 1

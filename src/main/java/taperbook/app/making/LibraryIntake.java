@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import taperbook.app.project.Visited;
 import taperbook.app.rows.RowMemory;
+import taperbook.check.TwinReadings;
 import taperbook.measure.LibraryMeasuring;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
@@ -168,6 +169,8 @@ public final class LibraryIntake {
 
   /** Every problem met. */
   public List<Problem> problems() {
-    return List.copyOf(problems);
+    List<Problem> all = new ArrayList<>(problems);
+    all.addAll(TwinReadings.check(inputs));
+    return all;
   }
 }

@@ -15,6 +15,7 @@ import taperbook.app.publish.Earlier;
 import taperbook.app.publish.Revision;
 import taperbook.app.stamp.MadeDate;
 import taperbook.app.stamp.ProgramStamp;
+import taperbook.check.TwinReadings;
 import taperbook.check.VehicleCheck;
 import taperbook.claims.ArticleFigures;
 import taperbook.claims.FigureCheck;
@@ -155,6 +156,8 @@ public final class Pipeline {
     }
     List<Session> found = sessions.value().get();
     problems.addAll(VehicleCheck.check(found, tests.value().get()));
+    problems.addAll(
+        TwinReadings.check(sources.files().stream().map(InputFile::withoutContent).toList()));
     return Checked.of(
         ReportMeasuring.measure(
             sources.plan(), found.get(0), found.subList(1, found.size()), tests.value().get()),

@@ -33,7 +33,7 @@ public final class InputRows {
   }
 
   /** How a file is laid out, by the {@code columns.csv} beside it if that names it. */
-  private static CsvLayout layout(InputFile file, List<InputFile> files) {
+  static CsvLayout layout(InputFile file, List<InputFile> files) {
     String folder = file.path().substring(0, file.path().lastIndexOf('/') + 1);
     return files.stream()
         .filter(f -> f.path().equals(folder + ColumnMap.FILE_NAME))

@@ -1,8 +1,11 @@
 package taperbook.app.project;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import taperbook.model.InputFile;
 import taperbook.model.InputTable;
+import taperbook.read.CsvLayout;
 import taperbook.read.CsvRow;
 import taperbook.read.CsvTable;
 import taperbook.read.CsvTableReader;
@@ -16,13 +19,21 @@ public final class InputTables {
     return () ->
         files.stream()
             .filter(f -> f.path().startsWith("sessions/") && f.path().endsWith(".csv"))
-            .flatMap(f -> CsvTableReader.read(f).value().map(t -> table(f, t)).stream())
+            .flatMap(f -> table(f, InputRows.layout(f, files)).stream())
             .iterator();
   }
 
-  private static InputTable table(InputFile file, CsvTable table) {
+  /** The table, unless it has lines above its heads or units below them, which none can state. */
+  private static Optional<InputTable> table(InputFile file, CsvLayout layout) {
+    return layout.leadingLines() + layout.rowsOfUnits() > 0
+        ? Optional.empty()
+        : CsvTableReader.read(file, layout).value().map(table -> table(file, layout, table));
+  }
+
+  private static InputTable table(InputFile file, CsvLayout layout, CsvTable table) {
     return new InputTable(
         file,
+        layout.encoding().words().toLowerCase(Locale.ROOT),
         table.delimiter(),
         table.header().cells(),
         table.rows().stream().map(CsvRow::cells).toList());

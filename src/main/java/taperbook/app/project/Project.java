@@ -1,6 +1,7 @@
 package taperbook.app.project;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -21,6 +22,7 @@ import taperbook.model.ReportPlan;
 import taperbook.model.Session;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
+import taperbook.problem.Severity;
 import taperbook.read.CsvTable;
 import taperbook.read.CsvTableReader;
 import taperbook.read.InputFolder;
@@ -82,6 +84,13 @@ public final class Project {
     return List.copyOf(all);
   }
 
+  /** True if there is a folder of this name for a session or range test, and neither in it. */
+  private boolean isBegun(String name) {
+    return folder.has(SESSIONS + name)
+        && !sessionNames().contains(name)
+        && !rangeTestNames().contains(name);
+  }
+
   /** True if there is a folder for sessions or for reports. */
   public boolean isBegun() {
     return folder.has(SESSIONS_FOLDER) || folder.has(REPORTS_FOLDER);
@@ -119,7 +128,8 @@ public final class Project {
                     raw,
                     Set.copyOf(sessionNames()),
                     Set.copyOf(rangeTestNames()),
-                    templateNames));
+                    templateNames,
+                    this::isBegun));
   }
 
   /** The bytes of every file that a session's report is made from. */
@@ -160,17 +170,33 @@ public final class Project {
   }
 
   /**
-   * A guess at the {@code columns.csv} of a session whose readings have a foreign layout and no map
-   * yet.
+   * A guess at the {@code columns.csv} of each session whose readings have a foreign layout and no
+   * map yet.
    *
-   * @param problems the problems of the session
+   * @param problems the problems of sessions
    */
-  public Optional<ColumnMapProposal> proposal(String name, List<Problem> problems) {
-    String path = SESSIONS + name + "/" + ColumnMap.USUAL_READINGS;
-    boolean mapped = folder.has(SESSIONS + name + "/" + ColumnMap.FILE_NAME);
-    return mapped || !ColumnMapProposal.isWantedFor(problems, path)
-        ? Optional.empty()
-        : passing(path).value().flatMap(ColumnMapProposal::of);
+  public List<ColumnMapProposal> proposals(Collection<Problem> problems) {
+    Set<String> wanted = ColumnMapProposal.wantedFor(problems);
+    return sessionNames().stream()
+        .filter(name -> wanted.contains(SESSIONS + name + "/" + ColumnMap.USUAL_READINGS))
+        .filter(name -> !folder.has(SESSIONS + name + "/" + ColumnMap.FILE_NAME))
+        .flatMap(name -> proposal(name).stream())
+        .toList();
+  }
+
+  private Optional<ColumnMapProposal> proposal(String name) {
+    return passing(SESSIONS + name + "/" + ColumnMap.USUAL_READINGS)
+        .value()
+        .flatMap(ColumnMapProposal::of)
+        .map(proposal -> proposal.withErrors(errors(name, proposal)));
+  }
+
+  /** How many errors the session would have with the proposal saved. */
+  private long errors(String name, ColumnMapProposal proposal) {
+    Function<String, Checked<InputFile>> read =
+        path -> path.equals(proposal.path()) ? Checked.good(proposal.file()) : passing(path);
+    return new SessionFiles(name, p -> p.equals(proposal.path()) || folder.has(p), read)
+        .session(read).problems().stream().filter(p -> p.severity() == Severity.ERROR).count();
   }
 
   /** The range test of this name, or every problem of its files. */
@@ -181,6 +207,15 @@ public final class Project {
 
   private static Checked<RangeTest> rangeTest(String name, List<Checked<CsvTable>> tables) {
     return RangeTestCheck.checkRead(name, tables.get(0), tables.stream().skip(1).findFirst());
+  }
+
+  /** Name and hash of each file that is kept, as reports are made from it. */
+  public List<InputHash> kept() {
+    return files.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .flatMap(entry -> entry.getValue().value().stream())
+        .map(InputFile::withoutContent)
+        .toList();
   }
 
   /** The session of this name, read without being kept. */

@@ -1,5 +1,7 @@
 package taperbook.check.cell;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Unit;
@@ -12,7 +14,28 @@ import taperbook.model.Unit;
  */
 public record CellNumber(double value, int lastPlace) {
   private static final int MOST_KEPT = 22;
+
+  /**
+   * Digits beyond these are what binary arithmetic leaves, as in 0.30000000000000004: a double
+   * holds 15 to 17 of them, and sums lose some.
+   */
+  private static final MathContext TRUE_DIGITS = new MathContext(12);
+
   private static final double[] POWERS = powers();
+
+  /**
+   * The number that a text of plain digits states, with a point as its decimal mark. Its last place
+   * is that of the last digit written, but no finer than that of the value rounded to 12 digits.
+   */
+  public static CellNumber parse(String text) {
+    BigDecimal written = new BigDecimal(text);
+    int place = -written.scale();
+    if (place < 0 && written.precision() > TRUE_DIGITS.getPrecision()) {
+      int rounded = -written.round(TRUE_DIGITS).stripTrailingZeros().scale();
+      place = Math.max(place, Math.min(0, rounded));
+    }
+    return new CellNumber(Double.parseDouble(text), place);
+  }
 
   /** One unit of the last digit written. */
   public double step() {

@@ -13,7 +13,9 @@ import java.util.regex.Pattern;
  * @param milliseconds true if milliseconds are counted
  */
 public record EpochWriting(boolean milliseconds) implements ClockForm.Writing {
-  private static final Pattern COUNT = Pattern.compile("[0-9]{1,14}(?:[.][0-9]{1,9})?");
+  private static final Pattern COUNT =
+      Pattern.compile(
+          "[0-9]{1,14}(?:[.][0-9]{1,17})?|[0-9](?:[.][0-9]{1,17})?[eE][+]?(?:0?[0-9]|1[0-2])");
   private static final BigDecimal NANOSECONDS = BigDecimal.valueOf(1_000_000_000);
 
   @Override

@@ -14,6 +14,7 @@ import taperbook.check.spelling.Suggestion;
 import taperbook.check.table.Column;
 import taperbook.check.table.ColumnSpec;
 import taperbook.check.table.Columns;
+import taperbook.check.table.ShortRows;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
 import taperbook.model.HowKnown;
@@ -65,6 +66,7 @@ public final class FactSheet<I extends Enum<I> & Item> {
   public Facts<I> check() {
     REQUIRED.forEach(columns::require);
     if (REQUIRED.stream().allMatch(n -> columns.find(n).isPresent())) {
+      ShortRows.tell(table, REQUIRED.stream().mapToInt(this::number).max().orElseThrow(), log);
       table.rows().forEach(this::read);
       items.stream().filter(i -> i.required() && !lines.containsKey(i)).forEach(this::tellMissing);
     }

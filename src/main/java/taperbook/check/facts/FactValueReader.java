@@ -10,6 +10,7 @@ import taperbook.check.cell.QuantityRange;
 import taperbook.check.spelling.Label;
 import taperbook.check.spelling.Suggestion;
 import taperbook.check.spelling.UnitSpelling;
+import taperbook.check.table.Grouping;
 import taperbook.check.table.NumberReader;
 import taperbook.model.Estimate;
 import taperbook.model.ItemKind;
@@ -100,6 +101,17 @@ final class FactValueReader {
     String expected = "a number " + range.words(unit.orElse(Unit.base(quantity)));
     Optional<CellNumber> number = number(row, expected + wordsToo(row.item().kind()));
     if (unit.isEmpty() || number.isEmpty()) {
+      return Optional.empty();
+    }
+    if (Grouping.isAlike(row.value())
+        && range.contains(unit.get().toBase(number.get().value()))
+        && range.contains(unit.get().toBase(1000 * number.get().value()))) {
+      row.problemOfValue(
+          log,
+          ProblemCode.NUMBER_AMBIGUOUS,
+          Quoted.of(row.value()),
+          "a number that can be read in one way only",
+          Grouping.remedy(row.value()));
       return Optional.empty();
     }
     if (!range.contains(unit.get().toBase(number.get().value()))) {

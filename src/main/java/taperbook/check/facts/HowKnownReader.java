@@ -1,6 +1,5 @@
 package taperbook.check.facts;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import taperbook.check.spelling.Label;
@@ -15,7 +14,8 @@ import taperbook.problem.Quoted;
 /** Reads how a fact is known, and checks that it does not contradict the value. */
 final class HowKnownReader {
   private static final List<String> WORDS =
-      Arrays.stream(HowKnown.values()).map(HowKnown::words).toList();
+      HowKnown.written().stream().map(HowKnown::words).toList();
+  private static final String NOTED = HowKnown.NOTED.words();
   private static final List<String> NOTHING =
       List.of(HowKnown.UNKNOWN.words(), DisplayRounding.NOT_KNOWN.words());
 
@@ -31,8 +31,9 @@ final class HowKnownReader {
   }
 
   /**
-   * How the fact is known. An empty cell counts as measured for dates, texts, words and prices,
-   * which the tester has seen or not, and as unknown beside the value {@code unknown}.
+   * How the fact is known. An empty cell counts as not stated for dates, texts, words and prices,
+   * and as unknown beside the value {@code unknown}. Amounts must state it, and are never merely
+   * noted.
    */
   Optional<HowKnown> read(FactRow row) {
     boolean valueUnknown = isEmptyOrUnknown(row.value());
@@ -45,31 +46,45 @@ final class HowKnownReader {
           log,
           ProblemCode.HOW_KNOWN_NOT_UNDERSTOOD,
           Quoted.of(row.howKnown()),
-          expected(),
+          expected(row),
           Suggestion.of(row.howKnown(), WORDS)
               .map(w -> "write " + w)
               .orElse("write one of these words"));
     } else if (valueUnknown != (how.get() == HowKnown.UNKNOWN)) {
       tellContradiction(row);
       return Optional.empty();
+    } else if (how.get() == HowKnown.NOTED && isAmount(row)) {
+      tellNoted(row);
+      return Optional.empty();
     }
     return how;
   }
 
-  private Optional<HowKnown> ifEmpty(FactRow row) {
+  private void tellNoted(FactRow row) {
+    row.problemOfHowKnown(
+        log,
+        ProblemCode.HOW_KNOWN_NOT_UNDERSTOOD,
+        Quoted.of(row.howKnown()) + ", which is for words and dates",
+        expected(row),
+        "write where the amount came from");
+  }
+
+  private static boolean isAmount(FactRow row) {
     ItemKind.Form form = row.item().kind().form();
-    boolean amount =
-        form == ItemKind.Form.AMOUNT
-            || (form == ItemKind.Form.AMOUNT_OR_WORD && !isWord(row))
-            || form == ItemKind.Form.CORRECTION;
-    if (!amount) {
-      return Optional.of(HowKnown.MEASURED);
+    return form == ItemKind.Form.AMOUNT
+        || (form == ItemKind.Form.AMOUNT_OR_WORD && !isWord(row))
+        || form == ItemKind.Form.CORRECTION;
+  }
+
+  private Optional<HowKnown> ifEmpty(FactRow row) {
+    if (!isAmount(row)) {
+      return Optional.of(HowKnown.NOT_STATED);
     }
     row.problemOfHowKnown(
         log,
         ProblemCode.HOW_KNOWN_NOT_UNDERSTOOD,
         "an empty cell",
-        expected(),
+        expected(row),
         "write how the value is known");
     return Optional.empty();
   }
@@ -92,7 +107,8 @@ final class HowKnownReader {
             : "take the value away, or write how it is known");
   }
 
-  private static String expected() {
-    return "one of " + String.join(", ", WORDS);
+  private static String expected(FactRow row) {
+    List<String> words = WORDS.stream().filter(w -> !NOTED.equals(w) || !isAmount(row)).toList();
+    return "one of " + String.join(", ", words);
   }
 }

@@ -1,14 +1,19 @@
 package taperbook.check.facts;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import taperbook.check.cell.CellNumber;
 import taperbook.check.cell.QuantityRange;
 import taperbook.check.table.Column;
 import taperbook.check.table.ColumnSpec;
 import taperbook.check.table.Columns;
 import taperbook.check.table.ElapsedReader;
+import taperbook.check.table.GroupedDigits;
 import taperbook.check.table.NumberReader;
+import taperbook.check.table.ShortRows;
 import taperbook.model.Estimate;
 import taperbook.model.Leg;
 import taperbook.model.Quantity;
@@ -43,6 +48,7 @@ public final class LegsCheck {
   private final ProblemLog log;
   private final Columns columns;
   private final NumberReader numbers;
+  private final Map<String, GroupedDigits> grouped = new LinkedHashMap<>();
 
   private LegsCheck(CsvTable table, ProblemLog log) {
     this.table = table;
@@ -55,8 +61,10 @@ public final class LegsCheck {
     LegsCheck check = new LegsCheck(table, log);
     check.columns.require(LEG);
     check.columns.require(DISTANCE);
+    ShortRows.tell(table, log);
     List<Leg> legs = new ArrayList<>();
     table.rows().forEach(row -> check.leg(row).ifPresent(legs::add));
+    check.grouped.values().forEach(digits -> digits.finish(log));
     return legs;
   }
 
@@ -96,10 +104,9 @@ public final class LegsCheck {
     String expected = "a number " + range.words(unit);
     return numbers
         .read(cell, row.line(), column.get().number(), expected)
-        .map(n -> n.toBase(unit))
         .filter(
-            e -> {
-              boolean inRange = range.contains(e.value());
+            n -> {
+              boolean inRange = range.contains(unit.toBase(n.value()));
               if (!inRange) {
                 log.add(
                     ProblemCode.CELL_OUT_OF_RANGE,
@@ -110,7 +117,21 @@ public final class LegsCheck {
                     "correct the value, or the unit in the column head");
               }
               return inRange;
-            });
+            })
+        .map(n -> taken(n, row, column.get(), range))
+        .map(n -> n.toBase(unit));
+  }
+
+  /** The number, noted for what its mark may mean. */
+  private CellNumber taken(CellNumber number, CsvRow row, Column column, QuantityRange range) {
+    GroupedDigits digits = grouped.computeIfAbsent(column.name(), n -> new GroupedDigits(column));
+    if (numbers.isAmbiguous()) {
+      Unit unit = Unit.ofSymbol(column.unit()).orElseThrow();
+      digits.alike(row, range.contains(unit.toBase(1000 * number.value())));
+    } else if (number.lastPlace() < 0) {
+      digits.other(number.lastPlace());
+    }
+    return number;
   }
 
   private Optional<Estimate> duration(CsvRow row) {

@@ -2,12 +2,15 @@ package taperbook.check.foreign;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import taperbook.check.cell.QuantityRange;
 import taperbook.check.readings.ChannelRange;
+import taperbook.check.table.ColumnHead;
 import taperbook.model.Channel;
 import taperbook.model.Unit;
 
@@ -18,7 +21,7 @@ import taperbook.model.Unit;
 final class ChannelGuess {
   private static final Map<Channel, Set<String>> WORDS =
       Map.of(
-          Channel.SOC, Set.of("soc", "akkustand", "charge", "level", "ladestand"),
+          Channel.SOC, Set.of("charge", "level"),
           Channel.POWER, Set.of("power", "pwr", "leistung", "ladeleistung"),
           Channel.ENERGY_ADDED, Set.of("energy", "added", "energie", "charged", "counter"),
           Channel.BATTERY_TEMPERATURE, Set.of("temperature", "temp", "temperatur", "tbat", "tbatt"),
@@ -52,14 +55,83 @@ final class ChannelGuess {
 
   private static final Set<String> STATION_WORDS =
       Set.of("station", "charger", "evse", "dispenser", "grid", "meter");
-  private static final Set<String> OTHER_TEMPERATURES =
-      Set.of("ambient", "outside", "outdoor", "cabin", "motor", "inverter", "air");
+
+  /** Beginnings of words for what has a temperature and is no battery. */
+  private static final List<String> OTHER_TEMPERATURES =
+      List.of(
+          "ambient",
+          "outsid",
+          "outdoor",
+          "out",
+          "oat",
+          "exter",
+          "ext",
+          "air",
+          "weather",
+          "cabin",
+          "inside",
+          "inter",
+          "motor",
+          "inverter",
+          "coolant",
+          "water",
+          "inlet",
+          "plug",
+          "charger",
+          "dcdc",
+          "oil",
+          "brake",
+          "tyre",
+          "tire",
+          "aussen",
+          "au\u00dfen",
+          "innen",
+          "umgebung",
+          "luft",
+          "wasser");
+
+  /** Beginnings of words for the battery and its parts. */
+  private static final List<String> BATTERY_WORDS =
+      List.of("batt", "cell", "zell", "akku", "pack", "modul", "bms", "tbat", "hv");
+
+  /** What the battery has and other parts of a car have too. */
+  private static final Set<Channel> OF_THE_BATTERY =
+      Set.of(Channel.BATTERY_TEMPERATURE, Channel.VOLTAGE, Channel.CURRENT);
+
+  /** Words for the state of charge that mean nothing else. */
+  private static final Pattern CHARGE =
+      Pattern.compile("soc|[a-z]*soc|soc(?!k|i)[a-z0-9]*|ladezustand|akkustand|ladestand|ladegrad");
+
+  /** What stands beside a charge that is no state of charge. */
+  private static final Set<String> NOT_A_STATE =
+      Set.of(
+          "current",
+          "power",
+          "voltage",
+          "energy",
+          "temp",
+          "temperature",
+          "time",
+          "rate",
+          "counter",
+          "cycles",
+          "count",
+          "port",
+          "type",
+          "speed");
+
+  private static final Set<String> WISHED =
+      Set.of("target", "limit", "goal", "max", "min", "set", "setpoint", "ziel");
+  private static final Set<String> SHOWN = Set.of("display", "displayed", "disp", "shown", "dash");
 
   private static final int NAME_POINTS = 10;
   private static final int UNIT_POINTS = 6;
   private static final int SHAPE_POINTS = 2;
+  private static final int BATTERY_POINTS = 5;
+  private static final int SHOWN_POINTS = 1;
+  private static final int OWN_POINTS = 100;
 
-  /** A power above this in kW is more likely one in W; the greatest stations give 1 MW. */
+  /** A power above this is more likely one in W, unless the head states kW. */
   private static final double MOST_KILOWATTS = 1500;
 
   private static final double MOST_KILOWATT_HOURS = 1000;
@@ -68,15 +140,70 @@ final class ChannelGuess {
 
   /** Each channel that the column may be, with how much speaks for it. */
   static List<GuessedRow> of(ForeignColumn column) {
+    return meant(column).stream().filter(row -> fits(column, row)).toList();
+  }
+
+  /** The channel that a column is named like, whose numbers are not those of the channel. */
+  static Optional<GuessedRow> outside(ForeignColumn column) {
+    return meant(column).stream()
+        .filter(row -> !fits(column, row))
+        .max(Comparator.comparingInt(GuessedRow::points));
+  }
+
+  /** Why a column that is named nearly like a channel is none; empty if it is not named so. */
+  static Optional<String> otherThing(ForeignColumn column) {
+    List<String> words = column.words();
+    if (words.stream().anyMatch(w -> CHARGE.matcher(w).matches() || w.equals("charge"))
+        && words.stream().anyMatch(WISHED::contains)) {
+      return Optional.of("a target or limit of charge is no reading");
+    }
+    return words.stream().anyMatch(ChannelGuess::isOtherTemperature)
+        ? Optional.of("it is not the battery's, by its name")
+        : Optional.empty();
+  }
+
+  private static List<GuessedRow> meant(ForeignColumn column) {
+    Optional<GuessedRow> own = own(column);
+    if (own.isPresent()) {
+      return List.of(own.get());
+    }
     List<GuessedRow> rows = new ArrayList<>();
     if (column.isNumeric()) {
       Arrays.stream(Channel.values()).forEach(c -> guess(column, c).ifPresent(rows::add));
+    } else if (isCharge(column.words())) {
+      // Cells that are no numbers are told one by one; left out, charge would be missed in silence.
+      rows.add(GuessedRow.of(Channel.SOC.columnName(), column.index(), "%", NAME_POINTS));
     }
     return rows;
   }
 
+  /** The column as its head states it, if that has the form of this program's own files. */
+  private static Optional<GuessedRow> own(ForeignColumn column) {
+    ColumnHead head = ColumnHead.of(column.head());
+    return Arrays.stream(Channel.values())
+        .filter(c -> c.columnName().equals(head.name()))
+        .filter(
+            c -> Unit.ofSymbol(head.unit()).filter(u -> u.quantity() == c.quantity()).isPresent())
+        .findFirst()
+        .map(c -> GuessedRow.of(c.columnName(), column.index(), head.unit(), OWN_POINTS));
+  }
+
+  /** True if the words name the state of charge, and not one that is wished for. */
+  private static boolean isCharge(List<String> words) {
+    boolean state = words.contains("state") && words.contains("charge");
+    boolean level =
+        words.contains("level") && words.stream().anyMatch(w -> begins(w, BATTERY_WORDS));
+    return words.stream().noneMatch(WISHED::contains)
+        && (state || level || words.stream().anyMatch(w -> CHARGE.matcher(w).matches()));
+  }
+
+  private static boolean begins(String word, List<String> beginnings) {
+    return beginnings.stream().anyMatch(b -> b.length() <= 3 ? word.equals(b) : word.startsWith(b));
+  }
+
   private static Optional<GuessedRow> guess(ForeignColumn column, Channel channel) {
     List<String> words = column.words();
+    boolean charge = channel == Channel.SOC && isCharge(words);
     boolean station = words.stream().anyMatch(STATION_WORDS::contains);
     boolean ofStation = channel == Channel.STATION_ENERGY || channel == Channel.STATION_POWER;
     Optional<String> unit =
@@ -89,22 +216,36 @@ final class ChannelGuess {
             && Unit.ofSymbol(unit.get())
                 .filter(u -> u.quantity() == channel.quantity())
                 .isPresent();
-    boolean named = words.stream().anyMatch(w -> isNamed(w, names(channel)));
+    boolean battery = words.stream().anyMatch(w -> begins(w, BATTERY_WORDS));
+    boolean named =
+        charge
+            || words.stream().anyMatch(w -> isNamed(w, names(channel)))
+            || (channel == Channel.BATTERY_TEMPERATURE && battery && words.contains("t"));
+    boolean noState =
+        channel == Channel.SOC
+            && !charge
+            && words.stream().anyMatch(w -> NOT_A_STATE.contains(w) || WISHED.contains(w));
     if ((!named && !unitFits)
         || (unit.isPresent() && !unitFits)
         || (ofStation && !station)
+        || noState
         || (channel == Channel.BATTERY_TEMPERATURE
-            && words.stream().anyMatch(OTHER_TEMPERATURES::contains))) {
+            && words.stream().anyMatch(w -> isOtherTemperature(w)))) {
       return Optional.empty();
     }
     int points =
         (named ? NAME_POINTS : 0)
             + (unitFits ? UNIT_POINTS : 0)
             + (shapeFits(column, channel) ? SHAPE_POINTS : 0)
-            + (ofStation ? NAME_POINTS : 0);
+            + (ofStation ? NAME_POINTS : 0)
+            + (battery && OF_THE_BATTERY.contains(channel) ? BATTERY_POINTS : 0)
+            + (charge && words.stream().anyMatch(SHOWN::contains) ? SHOWN_POINTS : 0);
     String stated = unitFits ? unit.orElseThrow() : "";
-    return Optional.of(scaled(column, channel, stated, points))
-        .filter(r -> fits(column, r, channel));
+    return Optional.of(scaled(column, channel, stated, points));
+  }
+
+  private static boolean isOtherTemperature(String word) {
+    return begins(word, OTHER_TEMPERATURES);
   }
 
   /** True if a word is one of the names, or a compound that ends in a long one. */
@@ -138,7 +279,7 @@ final class ChannelGuess {
     String unit = stated.isEmpty() ? base : stated;
     GuessedRow row = GuessedRow.of(channel.columnName(), column.index(), unit, points);
     return switch (channel) {
-      case SOC -> stated.isEmpty() && size <= 1 ? row.withFactor("100") : row;
+      case SOC -> isCharge(column.words()) || stated.isEmpty() ? share(row, size) : row;
       case POWER, STATION_POWER, CURRENT -> {
         boolean watts = channel != Channel.CURRENT && stated.isEmpty() && size > MOST_KILOWATTS;
         GuessedRow signed = column.negativeShare() > 0.5 ? row.withFactor("-1") : row;
@@ -152,6 +293,22 @@ final class ChannelGuess {
     };
   }
 
+  /**
+   * Charge as programs write it: of 1, of 100, in halves, in bits of a byte, in tenths, hundredths.
+   */
+  private static GuessedRow share(GuessedRow row, double size) {
+    if (size <= 1) {
+      return row.withFactor("100");
+    }
+    if (size <= 100) {
+      return row;
+    }
+    if (size <= 255) {
+      return row.withFactor(size <= 200 ? "0.5" : "0.392157");
+    }
+    return row.withFactor(size <= 1000 ? "0.1" : "0.01");
+  }
+
   private static GuessedRow energy(
       ForeignColumn column, GuessedRow row, String stated, double size) {
     boolean fromZero = column.first() <= 0.02 * column.greatest();
@@ -162,7 +319,15 @@ final class ChannelGuess {
   }
 
   /** True if the scaled numbers lie within what the channel can show. */
-  private static boolean fits(ForeignColumn column, GuessedRow row, Channel channel) {
+  private static boolean fits(ForeignColumn column, GuessedRow row) {
+    if (!column.isNumeric()) {
+      return true;
+    }
+    Channel channel =
+        Arrays.stream(Channel.values())
+            .filter(c -> c.columnName().equals(row.item()))
+            .findFirst()
+            .orElseThrow();
     double factor = row.factor().isEmpty() ? 1 : Double.parseDouble(row.factor());
     double less = row.offset().isEmpty() ? 0 : column.first();
     Unit unit = Unit.ofSymbol(row.unit()).orElseThrow();

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import taperbook.check.cell.ClockForm;
 import taperbook.check.cell.Scale;
+import taperbook.check.table.Grouping;
 import taperbook.read.CsvLayout;
 import taperbook.read.CsvTable;
 
@@ -26,6 +27,7 @@ public final class ColumnMap {
    * @param fileName its name in the session's folder
    * @param layout how it is laid out
    * @param decimalMark point or comma, if it is stated
+   * @param thousands what groups digits, if anything does
    * @param zone where its clock stands, if it is stated
    * @param marks what stands for a missing value in any column
    */
@@ -33,6 +35,7 @@ public final class ColumnMap {
       String fileName,
       CsvLayout layout,
       Optional<Character> decimalMark,
+      Optional<Grouping> thousands,
       Optional<ZoneId> zone,
       Set<String> marks) {}
 

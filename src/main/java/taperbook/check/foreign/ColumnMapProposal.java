@@ -3,13 +3,17 @@ package taperbook.check.foreign;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import taperbook.check.readings.Readings;
 import taperbook.check.table.ColumnHead;
+import taperbook.check.table.Grouping;
 import taperbook.model.Channel;
 import taperbook.model.InputFile;
 import taperbook.problem.Checked;
@@ -21,17 +25,23 @@ import taperbook.read.CsvLayout;
 import taperbook.read.CsvTable;
 import taperbook.read.CsvTableReader;
 import taperbook.read.LayoutGuess;
+import taperbook.read.TextEncoding;
 
 /**
  * A guess at the {@code columns.csv} that would read a foreign file.
  *
  * @param path where to save it
  * @param lines its lines
- * @param errors how many errors the file still has when it is read with it
+ * @param leftOut each column that it leaves out, and why
+ * @param errors how many errors the session still has when it is read with it
  */
-public record ColumnMapProposal(String path, List<String> lines, long errors) {
+public record ColumnMapProposal(
+    String path, List<String> lines, List<String> leftOut, long errors) {
+  private static final Set<String> NOTES =
+      Set.of("note", "notes", "comment", "comments", "remark", "remarks", "bemerkung");
   private static final Set<ProblemCode> FOREIGN =
       Set.of(
+          ProblemCode.TEXT_NOT_UTF8,
           ProblemCode.COLUMN_MISSING,
           ProblemCode.COLUMN_WITHOUT_UNIT,
           ProblemCode.COLUMN_UNIT_UNKNOWN,
@@ -40,12 +50,29 @@ public record ColumnMapProposal(String path, List<String> lines, long errors) {
   /** Copies the lines. */
   public ColumnMapProposal {
     lines = List.copyOf(lines);
+    leftOut = List.copyOf(leftOut);
   }
 
-  /** True if one of the problems of a session shows that its readings have a foreign layout. */
-  public static boolean isWantedFor(List<Problem> problems, String readingsPath) {
+  /** The paths of files whose problems show that they have a foreign layout. */
+  public static Set<String> wantedFor(Collection<Problem> problems) {
     return problems.stream()
-        .anyMatch(p -> FOREIGN.contains(p.code()) && p.place().file().equals(readingsPath));
+        .filter(p -> FOREIGN.contains(p.code()))
+        .map(p -> p.place().file())
+        .collect(Collectors.toSet());
+  }
+
+  /** The proposal with the number of errors of the whole session. */
+  public ColumnMapProposal withErrors(long all) {
+    return new ColumnMapProposal(path, lines, leftOut, all);
+  }
+
+  /** The file that it makes. */
+  public InputFile file() {
+    return new InputFile(path, bytes(lines));
+  }
+
+  private static byte[] bytes(List<String> lines) {
+    return (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
   }
 
   /**
@@ -70,7 +97,8 @@ public record ColumnMapProposal(String path, List<String> lines, long errors) {
 
   private static Optional<ColumnMapProposal> propose(
       InputFile file, CsvLayout layout, CsvTable table) {
-    if (table.header().cells().stream().anyMatch(ColumnMapProposal::isInOurForm)) {
+    boolean inOurPlace = layout.leadingLines() == 0 && layout.encoding() == TextEncoding.UTF_8;
+    if (inOurPlace && table.header().cells().stream().anyMatch(ColumnMapProposal::isInOurForm)) {
       return Optional.empty();
     }
     List<ForeignColumn> columns =
@@ -85,12 +113,22 @@ public record ColumnMapProposal(String path, List<String> lines, long errors) {
       return Optional.empty();
     }
     List<String> lines = new ArrayList<>(List.of(String.join(",", MapSheet.HEADS)));
+    List<GuessedRow> rows = new ArrayList<>(time);
+    rows.addAll(channels);
+    note(columns, taken).ifPresent(rows::add);
     lines.addAll(wholeFile(file, layout, table));
-    time.forEach(row -> lines.add(text(row, columns)));
-    channels.forEach(row -> lines.add(text(row, columns)));
+    rows.forEach(row -> lines.add(text(row, columns)));
+    List<String> leftOut = new LeftOutColumns(columns, rows).sentences();
     String folder = file.path().substring(0, file.path().lastIndexOf('/') + 1);
     String path = folder + ColumnMap.FILE_NAME;
-    return Optional.of(new ColumnMapProposal(path, lines, errors(path, lines, table)));
+    return Optional.of(new ColumnMapProposal(path, lines, leftOut, errors(path, lines, table)));
+  }
+
+  private static Optional<GuessedRow> note(List<ForeignColumn> columns, Set<Integer> taken) {
+    return columns.stream()
+        .filter(c -> !taken.contains(c.index()) && c.words().stream().anyMatch(NOTES::contains))
+        .findFirst()
+        .map(c -> GuessedRow.of(Readings.NOTE, c.index(), "", 0));
   }
 
   /** The best channel for each column and the best column for each channel, most points first. */
@@ -120,6 +158,9 @@ public record ColumnMapProposal(String path, List<String> lines, long errors) {
     if (!name.equals(ColumnMap.USUAL_READINGS)) {
       lines.add("file," + name);
     }
+    if (layout.encoding() != TextEncoding.UTF_8) {
+      lines.add("encoding," + layout.encoding().words());
+    }
     if (layout.leadingLines() > 0) {
       lines.add("leading lines," + layout.leadingLines());
     }
@@ -127,11 +168,13 @@ public record ColumnMapProposal(String path, List<String> lines, long errors) {
       lines.add("rows of units," + layout.rowsOfUnits());
     }
     layout.delimiter().map(ColumnMapProposal::word).ifPresent(w -> lines.add("delimiter," + w));
+    // A comma before three digits may group thousands: it is not stated what cannot be known.
     boolean decimalComma =
         table.delimiter() == ','
             && table.rows().stream()
                 .flatMap(row -> row.cells().stream())
-                .anyMatch(cell -> cell.strip().matches("[+-]?[0-9]+,[0-9]+"));
+                .map(String::strip)
+                .anyMatch(cell -> cell.matches("[+-]?[0-9]+,[0-9]+") && !Grouping.isAlike(cell));
     if (decimalComma) {
       lines.add("decimal mark,comma");
     }
@@ -147,9 +190,8 @@ public record ColumnMapProposal(String path, List<String> lines, long errors) {
   }
 
   private static long errors(String path, List<String> lines, CsvTable table) {
-    byte[] bytes = (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
     Checked<ColumnMap> map =
-        CsvTableReader.read(new InputFile(path, bytes)).then(ColumnMapCheck::check);
+        CsvTableReader.read(new InputFile(path, bytes(lines))).then(ColumnMapCheck::check);
     ProblemLog log = new ProblemLog(table.file());
     List<Problem> problems = new ArrayList<>(map.problems());
     map.value()

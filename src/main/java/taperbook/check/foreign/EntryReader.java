@@ -132,7 +132,7 @@ final class EntryReader {
     }
     boolean comma = sheet.table().takesDecimalComma();
     String plain = comma ? cell.replace(',', '.') : cell;
-    if (plain.matches("[+-]?[0-9]{1,12}(?:\\.[0-9]{1,15})?")) {
+    if (plain.matches("[+-]?[0-9]{1,12}(?:\\.[0-9]{1,40})?")) {
       BigDecimal number = new BigDecimal(plain);
       if (number.signum() != 0 || head.equals(MapSheet.OFFSET)) {
         return Optional.of(number);

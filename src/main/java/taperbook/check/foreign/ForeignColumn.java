@@ -58,6 +58,11 @@ final class ForeignColumn {
     return head;
   }
 
+  /** True if no cell holds anything. */
+  boolean isBlank() {
+    return texts.isEmpty() && others.isEmpty();
+  }
+
   /** The cells that are neither empty nor a sentinel. */
   List<String> texts() {
     return texts;
@@ -68,7 +73,7 @@ final class ForeignColumn {
     return Arrays.stream(
             head.replace("kW", "kw")
                 .replace("SoC", "soc")
-                .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
+                .replaceAll("(?<=[a-z])(?=[A-Z])|(?<=SOC)(?=[A-Z][a-z])", " ")
                 .toLowerCase(Locale.ROOT)
                 .split("[^\\p{L}\\p{N}%\u00b0]+"))
         .filter(word -> !word.isEmpty())

@@ -59,6 +59,7 @@ public final class MappedTable {
             .decimalMark()
             .map(mark -> NumberReader.forCells(mark, log))
             .orElseGet(() -> NumberReader.forCells(foreign.takesDecimalComma(), log));
+    map.whole().thousands().ifPresent(numbers::grouping);
     CsvTable clean =
         new CsvTable(
             foreign.file(),

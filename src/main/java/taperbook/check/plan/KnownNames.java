@@ -3,6 +3,7 @@ package taperbook.check.plan;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import taperbook.check.spelling.Suggestion;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
@@ -12,17 +13,22 @@ import taperbook.read.RawText;
 /** The names of one kind that a report can refer to. */
 final class KnownNames {
   private final String kind;
+  private final String file;
   private final Set<String> names;
+  private final Predicate<String> begun;
   private final ProblemLog log;
 
   /**
    * Sorts the names.
    *
    * @param kind what they name, such as {@code session}
+   * @param begun true for a name whose folder is there, even if it cannot be used
    */
-  KnownNames(String kind, Set<String> names, ProblemLog log) {
+  KnownNames(String kind, Set<String> names, Predicate<String> begun, ProblemLog log) {
     this.kind = kind;
+    this.file = kind.equals("session") ? "readings.csv" : "range-test.csv";
     this.names = new TreeSet<>(names);
+    this.begun = begun;
     this.log = log;
   }
 
@@ -30,6 +36,16 @@ final class KnownNames {
   Optional<String> find(RawText written) {
     if (names.contains(written.text())) {
       return Optional.of(written.text());
+    }
+    if (begun.test(written.text())) {
+      log.add(
+          ProblemCode.NAME_UNKNOWN,
+          written.line(),
+          written.column(),
+          Quoted.of(written.text()) + ", whose folder is there and holds no " + kind + " yet",
+          "a " + kind + " that can be used",
+          "mend that first: it needs " + file + ", see what is told of sessions/" + written.text());
+      return Optional.empty();
     }
     log.add(
         ProblemCode.NAME_UNKNOWN,

@@ -72,7 +72,7 @@ final class PlanParts {
             .flatMap(v -> choice(v, BASES, Suggestion.of(v.text(), BASES)))
             .flatMap(Basis::ofWords)
             .orElse(Basis.DRIVEN);
-    KnownNames templates = new KnownNames("template", knownTemplates, log);
+    KnownNames templates = new KnownNames("template", knownTemplates, name -> false, log);
     String template =
         frontMatter.value(ReportKey.TEMPLATE).flatMap(templates::find).orElse(usualTemplate);
     boolean film =

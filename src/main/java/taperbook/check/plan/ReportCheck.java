@@ -2,6 +2,7 @@ package taperbook.check.plan;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import taperbook.model.ReportPlan;
 import taperbook.problem.Checked;
 import taperbook.problem.ProblemCode;
@@ -35,16 +36,18 @@ public final class ReportCheck {
    * @param knownSessions names of the sessions there are
    * @param knownRangeTests names of the range tests there are
    * @param knownTemplates names of the templates there are
+   * @param begun true for the name of a folder of a session or range test that is there
    */
   public static Checked<ReportPlan> check(
       String reportName,
       RawReport raw,
       Set<String> knownSessions,
       Set<String> knownRangeTests,
-      Set<String> knownTemplates) {
+      Set<String> knownTemplates,
+      Predicate<String> begun) {
     ReportCheck check = new ReportCheck(raw);
     ReportPlan.Heading heading = check.parts.headingWithHistory();
-    ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests);
+    ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests, begun);
     ReportPlan.Style style = check.parts.style(knownTemplates, USUAL_TEMPLATE);
     ReportPlan.Wishes wishes = new WishReader(check.frontMatter, check.log).read(style.units());
     return Checked.of(
@@ -52,9 +55,10 @@ public final class ReportCheck {
         check.log.list());
   }
 
-  private ReportPlan.Subject subject(Set<String> knownSessions, Set<String> knownRangeTests) {
-    KnownNames sessions = new KnownNames("session", knownSessions, log);
-    KnownNames rangeTests = new KnownNames("range test", knownRangeTests, log);
+  private ReportPlan.Subject subject(
+      Set<String> knownSessions, Set<String> knownRangeTests, Predicate<String> begun) {
+    KnownNames sessions = new KnownNames("session", knownSessions, begun, log);
+    KnownNames rangeTests = new KnownNames("range test", knownRangeTests, begun, log);
     String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
     List<RawText> compare = frontMatter.list(ReportKey.COMPARE);
     compare.stream().filter(c -> c.text().equals(session)).forEach(this::tellSelf);

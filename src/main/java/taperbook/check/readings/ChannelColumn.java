@@ -10,6 +10,7 @@ import taperbook.check.cell.CellNumber;
 import taperbook.check.cell.QuantityRange;
 import taperbook.check.cell.Scaling;
 import taperbook.check.table.Column;
+import taperbook.check.table.GroupedDigits;
 import taperbook.check.table.NumberReader;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
@@ -26,6 +27,9 @@ import taperbook.read.CsvRow;
 final class ChannelColumn {
   private static final CsvRow NONE = new CsvRow(0, List.of());
 
+  /** No display of a car resolves a millionth of a unit; finer digits are noise of arithmetic. */
+  private static final int FINEST_PLACE = -6;
+
   /** A fall of an energy counter; {@code index} is that of the reading after it. */
   private record Fall(int index, int line, String found) {}
 
@@ -40,6 +44,7 @@ final class ChannelColumn {
   private final QuantityRange range;
   private final String expected;
   private final Scaling scaling;
+  private final GroupedDigits grouped;
 
   /** Power of ten of the finest digit written. */
   private int finestPlace = Integer.MAX_VALUE;
@@ -60,6 +65,7 @@ final class ChannelColumn {
     this.range = ChannelRange.of(channel);
     this.expected = "a number " + range.words(unit);
     this.scaling = new Scaling(column.scale());
+    this.grouped = new GroupedDigits(column);
     this.numbers = numbers;
     this.log = log;
   }
@@ -87,12 +93,18 @@ final class ChannelColumn {
       tellRange(row, amount);
       return;
     }
+    if (numbers.isAmbiguous()) {
+      double thousandfold = unit.toBase(scaling.amount(1000 * numbers.value()));
+      grouped.alike(row, ChannelRange.usual(channel).contains(thousandfold));
+    } else if (numbers.lastPlace() < 0) {
+      grouped.other(numbers.lastPlace());
+    }
     if (value < previous) {
       fell(row);
     }
     previous = value;
     previousRow = row;
-    finestPlace = Math.min(finestPlace, numbers.lastPlace());
+    finestPlace = Math.min(finestPlace, Math.max(FINEST_PLACE, numbers.lastPlace()));
     if (!Double.isNaN(second)) {
       readings.add(second, value, row.line());
     }
@@ -117,8 +129,12 @@ final class ChannelColumn {
             : "correct unit, factor or offset in columns.csv, or the value");
   }
 
-  /** Judges what can only be judged with all readings at hand: falls of an energy counter. */
+  /**
+   * Judges what can only be judged with all readings at hand: falls of an energy counter, and
+   * whether a mark groups thousands.
+   */
   void finish(String file) {
+    grouped.finish(log);
     if (falls.isEmpty()) {
       return;
     }
@@ -156,7 +172,7 @@ final class ChannelColumn {
     double[] values = readings.values();
     int i = fall.index();
     boolean rises = i < 2 || values[i] >= values[i - 2];
-    boolean goesOnBelow = i + 1 >= values.length || values[i + 1] < values[i - 1];
+    boolean goesOnBelow = i + 1 < values.length && values[i + 1] < values[i - 1];
     if (i < 1 || !rises || !goesOnBelow) {
       return fall;
     }

@@ -12,6 +12,7 @@ import taperbook.check.table.Column;
 import taperbook.check.table.ColumnSpec;
 import taperbook.check.table.Columns;
 import taperbook.check.table.NumberReader;
+import taperbook.check.table.ShortRows;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
@@ -97,6 +98,7 @@ public final class Readings {
           "at least one of the columns \"soc [%]\", \"power [kW]\", \"energy added [kWh]\"",
           "add one of them");
     }
+    ShortRows.tell(table, log);
     table.rows().forEach(this::read);
     channels.forEach(c -> c.finish(table.file()));
     if (time.isPresent() && time.get().written() < FEWEST_ROWS) {
@@ -108,6 +110,11 @@ public final class Readings {
       channels.forEach(c -> caveats.addAll(c.caveats()));
       caveats.addAll(time.orElseThrow().gaps().tell(table.file(), channels, log));
     }
+  }
+
+  /** Path of the file that they stand in. */
+  public String file() {
+    return table.file();
   }
 
   /** What was inferred of the recording; only after a check without errors. */

@@ -24,6 +24,9 @@ public final class TimeColumn {
   public static final String CLOCK = "clock";
   private static final String CLOCK_UNIT = "ISO 8601";
 
+  /** Finer digits of a time are noise of arithmetic. */
+  private static final double FINEST_SECONDS = 1e-6;
+
   private final Column column;
   private final TimeReader reader;
   private final ProblemLog log;
@@ -124,7 +127,7 @@ public final class TimeColumn {
     if (Double.isNaN(firstSecond)) {
       firstSecond = time.seconds();
     }
-    stepSeconds = Math.min(stepSeconds, time.stepSeconds());
+    stepSeconds = Math.min(stepSeconds, Math.max(FINEST_SECONDS, time.stepSeconds()));
     previousSecond = time.seconds();
     times.add(previousSecond, previousSecond, row.line());
     previousRow = row;

@@ -16,13 +16,10 @@ import taperbook.read.CsvRow;
  */
 public final class NumberReader {
   private static final Pattern NUMBER =
-      Pattern.compile("([+-]?)([0-9]{0,30})(?:([.,])([0-9]{0,15}))?(?:[eE]([+-]?[0-9]{1,2}))?");
-  private static final Pattern GROUPED =
-      Pattern.compile(
-          "[+-]?[0-9]{1,3}(?:[., '\\u00a0\\u2009\\u202f\\u2019][0-9]{3})+(?:[.,][0-9]+)?");
+      Pattern.compile("([+-]?)([0-9]{0,40})(?:([.,])([0-9]{0,40}))?(?:[eE]([+-]?[0-9]{1,3}))?");
 
-  /** Longer cells are not looked at for groups, as matching them would need a deep stack. */
-  private static final int LONGEST_GROUPED = 40;
+  /** Plain decimals with more places are read the long way, which rounds off what is noise. */
+  private static final int MOST_PLAIN_PLACES = 9;
 
   private static final Pattern WITH_TEXT =
       Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[\\p{L}%\\u00b0/]+");
@@ -36,8 +33,10 @@ public final class NumberReader {
   private final ProblemLog log;
   private final String ifNothing;
   private final String unitPlace;
+  private Optional<Grouping> grouping = Optional.empty();
   private double value;
   private int lastPlace;
+  private boolean ambiguous;
   private String mark = "";
   private int markLine;
 
@@ -61,6 +60,12 @@ public final class NumberReader {
     NumberReader reader = forCells(decimalMark == ',', log);
     reader.mark = Character.toString(decimalMark);
     return reader;
+  }
+
+  /** This reader, which from now on takes digits that are grouped by a stated mark. */
+  public NumberReader grouping(Grouping stated) {
+    grouping = Optional.of(stated);
+    return this;
   }
 
   /** For the values of facts. */
@@ -93,9 +98,14 @@ public final class NumberReader {
   public boolean read(CsvRow row, Column column, String expected) {
     int index = column.index();
     double plain = row.number(index);
-    if (!Double.isNaN(plain) && pointAgrees(row.decimals(index), row.line())) {
+    int places = Double.isNaN(plain) ? 0 : row.decimals(index);
+    if (!Double.isNaN(plain)
+        && places <= MOST_PLAIN_PLACES
+        && (places != Grouping.DIGITS || grouping.isEmpty())
+        && pointAgrees(places, row.line())) {
       value = plain;
-      lastPlace = -row.decimals(index);
+      lastPlace = -places;
+      ambiguous = places == Grouping.DIGITS && Math.abs(plain) >= 1 && Math.abs(plain) < 1000;
       return true;
     }
     Optional<CellNumber> number = read(row.cell(index), row.line(), column.number(), expected);
@@ -113,6 +123,15 @@ public final class NumberReader {
     return lastPlace;
   }
 
+  /** True if the mark of the number last read may be a decimal mark or group thousands. */
+  public boolean isAmbiguous() {
+    return ambiguous && !isMarkStated();
+  }
+
+  private boolean isMarkStated() {
+    return !mark.isEmpty() && markLine == 0;
+  }
+
   private void keep(CellNumber number) {
     value = number.value();
     lastPlace = number.lastPlace();
@@ -124,9 +143,13 @@ public final class NumberReader {
    * @param expected what should stand there, such as {@code a number from 0 to 100 %}
    */
   public Optional<CellNumber> read(String cell, int line, int column, String expected) {
-    String text = cell.replace('\u2212', '-');
+    String minus = cell.replace('\u2212', '-');
+    String text = grouping.map(g -> g.without(minus)).orElse(minus);
     var match = NUMBER.matcher(text);
-    boolean number = match.matches() && (match.end(2) > match.start(2) || isDigits(match.group(4)));
+    boolean number =
+        match.matches()
+            && (match.end(2) > match.start(2) || isDigits(match.group(4)))
+            && Double.isFinite(Double.parseDouble(text.replace(',', '.')));
     String usedMark = number && match.group(3) != null ? match.group(3) : "";
     if (!number || (usedMark.equals(",") && !commaAllowed)) {
       log.add(code, line, column, Quoted.of(cell), expected, remedy(text));
@@ -142,14 +165,19 @@ public final class NumberReader {
               + Quoted.of(mark)
               + (markLine == 0 ? " that columns.csv states" : " as on line " + markLine),
           markLine == 0
-              ? "state the other decimal mark in columns.csv, or correct the number"
+              ? statedRemedy(text)
               : "write all numbers of the file with one decimal mark and without grouping digits");
       return Optional.empty();
     }
-    int decimals = match.group(4) == null ? 0 : match.group(4).length();
-    int exponent = match.group(5) == null ? 0 : Integer.parseInt(match.group(5));
-    return Optional.of(
-        new CellNumber(Double.parseDouble(text.replace(',', '.')), exponent - decimals));
+    ambiguous = Grouping.isAlike(text);
+    return Optional.of(CellNumber.parse(text.replace(',', '.')));
+  }
+
+  private static String statedRemedy(String text) {
+    return Grouping.isAlike(text)
+        ? "state \"thousands mark\" in columns.csv if the mark groups thousands, or correct the"
+            + " number"
+        : "state the other decimal mark in columns.csv, or correct the number";
   }
 
   private static boolean isDigits(String text) {
@@ -173,10 +201,13 @@ public final class NumberReader {
     if (NOTHING.contains(text.toLowerCase(Locale.ROOT))) {
       return ifNothing;
     }
+    if (Grouping.isAlike(text)) {
+      return Grouping.REMEDY;
+    }
     if (!commaAllowed && text.contains(",") && NUMBER.matcher(text).matches()) {
       return "write a decimal point, or part the cells of the file with semicolons";
     }
-    if (text.length() <= LONGEST_GROUPED && GROUPED.matcher(text).matches()) {
+    if (Grouping.isGrouped(text)) {
       return "write the digits without grouping, as in 1234.5";
     }
     if (WITH_TEXT.matcher(text).matches()) {

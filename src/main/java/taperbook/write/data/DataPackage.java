@@ -126,7 +126,7 @@ public final class DataPackage {
     json.writeStringField("profile", "tabular-data-resource");
     json.writeStringField("format", "csv");
     json.writeStringField("mediatype", "text/csv");
-    json.writeStringField("encoding", "utf-8");
+    json.writeStringField("encoding", resource.encoding());
     json.writeNumberField("bytes", resource.file().bytes());
     json.writeStringField("hash", "sha256:" + resource.file().sha256());
     json.writeObjectFieldStart("dialect");

@@ -73,6 +73,7 @@ final class InputResources {
         TITLES.getOrDefault(file, "Table ") + folder,
         copy.withoutContent(),
         Optional.of(copy),
+        table.encoding(),
         table.delimiter(),
         columns,
         key);

@@ -23,6 +23,7 @@ final class OwnResources {
         "Every number of the report",
         csv,
         Optional.empty(),
+        "utf-8",
         ',',
         List.of(
             Column.text("id", "Name of the number, the same in every report"),
@@ -47,6 +48,7 @@ final class OwnResources {
         "What was put right after publication",
         new InputFile("corrections.csv", csv).withoutContent(),
         Optional.empty(),
+        "utf-8",
         ',',
         Correction.COLUMNS.stream().map(OwnResources::ofCorrections).toList(),
         List.of());

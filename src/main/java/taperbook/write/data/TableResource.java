@@ -11,6 +11,7 @@ import taperbook.model.InputHash;
  * @param title what it is
  * @param file its path in the report's folder, hash and length
  * @param content the file itself, if the package has to write it
+ * @param encoding name of its encoding in lower case, such as {@code utf-8}
  * @param delimiter what parts its cells
  * @param columns its columns, in order
  * @param key heads of the columns that tell its rows apart; empty if none do
@@ -19,6 +20,7 @@ record TableResource(
     String title,
     InputHash file,
     Optional<InputFile> content,
+    String encoding,
     char delimiter,
     List<Column> columns,
     List<String> key) {

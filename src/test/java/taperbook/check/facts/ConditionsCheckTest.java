@@ -180,7 +180,7 @@ final class ConditionsCheckTest {
   }
 
   @Test
-  void howKnownMayBeLeftEmptyForWhatTheTesterHasSeen() {
+  void howKnownLeftEmptyBesideWordsAndDatesIsNotStated() {
     Facts<ConditionItem> facts =
         facts(CONDITIONS + "price per kWh,0.59,EUR/kWh,\ncurrency,EUR,,\nplace,Quarry Lane,,\n");
     for (ConditionItem item :
@@ -189,9 +189,29 @@ final class ConditionsCheckTest {
             ConditionItem.PRECONDITIONED,
             ConditionItem.PRICE_PER_KWH,
             ConditionItem.PLACE)) {
-      assertThat(facts.known(item).orElseThrow().howKnown()).isEqualTo(HowKnown.MEASURED);
+      assertThat(facts.known(item).orElseThrow().howKnown()).isEqualTo(HowKnown.NOT_STATED);
     }
     assertThat(facts.amount(ConditionItem.PRICE_PER_KWH).orElseThrow().value()).isEqualTo(0.59);
+  }
+
+  @Test
+  void wordsAndDatesMayBeNotedAndAmountsMayNot() {
+    assertThat(facts(CONDITIONS + "place,Quarry Lane,,noted\n").known(ConditionItem.PLACE))
+        .get()
+        .extracting(f -> f.howKnown())
+        .isEqualTo(HowKnown.NOTED);
+    assertThat(problems(CONDITIONS + "preconditioning time,4,min,noted\n"))
+        .singleElement()
+        .asString()
+        .contains(
+            ":4: found \"noted\", which is for words and dates; expected one of measured, displayed,"
+                + " from the maker, estimated, unknown for preconditioning time. To mend: write"
+                + " where the amount came from. [how-known-not-understood]");
+    assertThat(problems(CONDITIONS + "place,Quarry Lane,,not stated\n"))
+        .singleElement()
+        .asString()
+        .contains(
+            "one of measured, displayed, from the maker, estimated, noted, unknown for place");
   }
 
   @Test

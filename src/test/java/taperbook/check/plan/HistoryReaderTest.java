@@ -86,6 +86,9 @@ final class HistoryReaderTest {
     String text = "---\ntitle: R\nsession: s\n" + lines + "\n---\nText.\n";
     return ReportFileReader.read(
             new InputFile("reports/r.md", text.getBytes(StandardCharsets.UTF_8)))
-        .then(raw -> ReportCheck.check("r", raw, Set.of("s"), Set.of(), Set.of("report")));
+        .then(
+            raw ->
+                ReportCheck.check(
+                    "r", raw, Set.of("s"), Set.of(), Set.of("report"), name -> false));
   }
 }

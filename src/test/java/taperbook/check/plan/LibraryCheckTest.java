@@ -152,6 +152,7 @@ final class LibraryCheckTest {
         ReportFileReader.read(file).value().orElseThrow(),
         Set.of("one", "two"),
         Set.of("ring"),
-        Set.of("report", "library", "fleet"));
+        Set.of("report", "library", "fleet"),
+        name -> false);
   }
 }

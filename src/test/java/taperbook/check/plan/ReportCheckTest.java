@@ -192,7 +192,8 @@ final class ReportCheckTest {
             ReportFileReader.read(file("title: T\nsession: one\n")).value().orElseThrow(),
             Set.of(),
             Set.of(),
-            Set.of("report"));
+            Set.of("report"),
+            name -> false);
     assertThat(Given.sentences(checked))
         .containsExactly(
             "reports/look.md:3:10: found \"one\"; expected the name of a session, of which there is"
@@ -221,7 +222,8 @@ final class ReportCheckTest {
         ReportFileReader.read(file(frontMatter)).value().orElseThrow(),
         sessions,
         Set.of(),
-        Set.of("report"));
+        Set.of("report"),
+        name -> false);
   }
 
   private static ReportPlan plan(String frontMatter) {
@@ -239,7 +241,8 @@ final class ReportCheckTest {
         ReportFileReader.read(file(frontMatter)).value().orElseThrow(),
         Set.of("one", "two", "three"),
         Set.of("ring", "hill"),
-        Set.of("report", "short"));
+        Set.of("report", "short"),
+        name -> false);
   }
 
   private static InputFile file(String frontMatter) {

@@ -32,7 +32,8 @@ final class RoadReaderTest {
             .orElseThrow(),
         Set.of("one"),
         Set.of(),
-        Set.of("report"));
+        Set.of("report"),
+        name -> false);
   }
 
   private static RoadWishes road(String frontMatter) {

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class NumberReaderTest {
-  private static final String EXPECTED = "expected a number from -50 to 1000 kW. To mend: ";
+  private static final String EXPECTED = "expected a number from -50 to 4000 kW. To mend: ";
 
   @ParameterizedTest
   @ValueSource(

@@ -14,6 +14,7 @@ import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.MovedNumber;
 import taperbook.model.Outcome;
 import taperbook.model.Quantity;
 import taperbook.model.ReportNumber;
@@ -73,6 +74,26 @@ public final class Wording {
         .estimate()
         .map(e -> joined(e.bounds(), number.unit(), "wording.range", step(number)))
         .orElse("\u2013");
+  }
+
+  /** What a number was or is, such as {@code 171 kW}; {@code none} if it has no value. */
+  public String value(MovedNumber number, Optional<Estimate> estimate) {
+    return estimate
+        .map(e -> value(e, number.unit(), step(number)))
+        .orElseGet(() -> Labels.of("wording.no_value"));
+  }
+
+  /** As {@link #value(MovedNumber, Optional)}, with the interval unless the value is exact. */
+  public String valueAndRange(MovedNumber number, Optional<Estimate> estimate) {
+    String value = value(number, estimate);
+    return estimate
+        .filter(e -> e.bounds().width() > 0)
+        .map(e -> value + ", " + joined(e.bounds(), number.unit(), "wording.range", step(number)))
+        .orElse(value);
+  }
+
+  private static int step(MovedNumber number) {
+    return number.ofTrip() ? MINUTE_SECONDS : 1;
   }
 
   /** A value with its unit, such as {@code 171 kW} or {@code 24 min 40 s}. */

@@ -83,13 +83,18 @@ public final class Wording {
         .orElseGet(() -> Labels.of("wording.no_value"));
   }
 
-  /** As {@link #value(MovedNumber, Optional)}, with the interval unless the value is exact. */
-  public String valueAndRange(MovedNumber number, Optional<Estimate> estimate) {
-    String value = value(number, estimate);
+  /** The interval of what a number was or is; empty if it is exact or has no value. */
+  public String range(MovedNumber number, Optional<Estimate> estimate) {
     return estimate
         .filter(e -> e.bounds().width() > 0)
-        .map(e -> value + ", " + joined(e.bounds(), number.unit(), "wording.range", step(number)))
-        .orElse(value);
+        .map(e -> joined(e.bounds(), number.unit(), "wording.range", step(number)))
+        .orElse("");
+  }
+
+  /** True if a number is printed as it was before. */
+  public boolean isPrintedAlike(MovedNumber number) {
+    return value(number, number.before()).equals(value(number, number.after()))
+        && range(number, number.before()).equals(range(number, number.after()));
   }
 
   private static int step(MovedNumber number) {

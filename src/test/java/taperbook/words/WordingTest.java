@@ -94,15 +94,15 @@ final class WordingTest {
     Optional<Estimate> was = Optional.of(new Estimate(27360, new Interval(27241, 27479)));
     MovedNumber trip = moved("trip_time", was);
     assertThat(kilometres.value(trip, was).replace('\u00a0', ' ')).isEqualTo("7 h 36 min");
-    assertThat(kilometres.valueAndRange(trip, was).replace('\u00a0', ' '))
-        .isEqualTo("7 h 36 min, 7 h 34 min to 7 h 38 min");
+    assertThat(kilometres.range(trip, was).replace('\u00a0', ' '))
+        .isEqualTo("7 h 34 min to 7 h 38 min");
     Optional<Estimate> time = Optional.of(new Estimate(389, new Interval(382, 396)));
-    assertThat(
-            kilometres
-                .valueAndRange(moved("time_to_add_100_km", time), time)
-                .replace('\u00a0', ' '))
-        .isEqualTo("6 min 29 s, 6 min 22 s to 6 min 36 s");
-    assertThat(kilometres.valueAndRange(trip, Optional.empty())).isEqualTo("none");
+    MovedNumber other = moved("time_to_add_100_km", time);
+    assertThat(kilometres.value(other, time).replace('\u00a0', ' ')).isEqualTo("6 min 29 s");
+    assertThat(kilometres.range(other, time).replace('\u00a0', ' '))
+        .isEqualTo("6 min 22 s to 6 min 36 s");
+    assertThat(kilometres.value(trip, Optional.empty())).isEqualTo("none");
+    assertThat(kilometres.range(trip, Optional.empty())).isEmpty();
   }
 
   private static MovedNumber moved(String id, Optional<Estimate> before) {

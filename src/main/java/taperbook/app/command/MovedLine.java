@@ -20,7 +20,8 @@ final class MovedLine {
 
   /** The line for two versions of a report. */
   String of(NumbersFile before, NumbersFile after) {
-    List<MovedNumber> seen = Moves.between(before, after).stream().filter(this::isSeen).toList();
+    List<MovedNumber> seen =
+        Moves.between(before, after).stream().filter(m -> !wording.isPrintedAlike(m)).toList();
     if (seen.isEmpty()) {
       return Moves.stated(before, after).isEmpty()
           ? "  no number moved since the last version"
@@ -32,13 +33,6 @@ final class MovedLine {
         + Messages.count(after.numbers().size(), "number")
         + " moved since the last version"
         + told(seen);
-  }
-
-  /** True if it is printed otherwise than before. */
-  private boolean isSeen(MovedNumber number) {
-    return !wording
-        .valueAndRange(number, number.before())
-        .equals(wording.valueAndRange(number, number.after()));
   }
 
   private String told(List<MovedNumber> seen) {

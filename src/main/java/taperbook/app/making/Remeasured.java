@@ -8,7 +8,6 @@ import taperbook.app.project.Project;
 import taperbook.app.publish.Remeasuring;
 import taperbook.measure.ReportMeasuring.Again;
 import taperbook.model.CommonGround;
-import taperbook.model.Estimate;
 import taperbook.model.InputFile;
 import taperbook.model.MovedNumber;
 import taperbook.model.Plan;
@@ -93,10 +92,6 @@ final class Remeasured implements Remeasuring {
 
   @Override
   public boolean isPrintedAlike(MovedNumber number) {
-    return printed(number, number.before()).equals(printed(number, number.after()));
-  }
-
-  private String printed(MovedNumber number, Optional<Estimate> estimate) {
-    return wording.valueAndRange(number, estimate);
+    return wording.isPrintedAlike(number);
   }
 }

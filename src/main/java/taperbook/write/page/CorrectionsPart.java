@@ -5,8 +5,10 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import taperbook.model.Correction;
+import taperbook.model.Estimate;
 import taperbook.model.MovedNumber;
 import taperbook.model.ReportPlan;
 import taperbook.words.Wording;
@@ -102,9 +104,9 @@ final class CorrectionsPart {
         "label",
         label(number),
         "before",
-        wording.valueAndRange(number, number.before()),
+        amount(number, number.before()),
         "after",
-        wording.valueAndRange(number, number.after()),
+        amount(number, number.after()),
         "beyond",
         number.beyond(),
         "causes",
@@ -113,6 +115,11 @@ final class CorrectionsPart {
             .filter(i -> i >= 0)
             .map(i -> String.valueOf(i + 1))
             .collect(Collectors.joining(", ")));
+  }
+
+  private Map<String, String> amount(MovedNumber number, Optional<Estimate> estimate) {
+    return Map.of(
+        "value", wording.value(number, estimate), "range", wording.range(number, estimate));
   }
 
   /** How many are not in the table. */

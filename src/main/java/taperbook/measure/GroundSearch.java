@@ -25,21 +25,63 @@ final class GroundSearch {
     this.sessions = List.copyOf(sessions);
   }
 
-  /** The common ground of two or more sessions; none of a single one. */
-  static CommonGround of(List<SessionMeasuring> sessions) {
+  /**
+   * The common ground of two or more sessions; none of a single one.
+   *
+   * @param published that of an earlier version, which holds as long as the readings cover it
+   */
+  static CommonGround of(List<SessionMeasuring> sessions, Optional<CommonGround> published) {
     if (sessions.size() < 2) {
       return CommonGround.NONE;
     }
     GroundSearch search = new GroundSearch(sessions);
-    Optional<SocWindow> shared = search.shared();
+    CommonGround anew = search.anew();
+    return published.filter(search::covers).map(p -> kept(p, anew)).orElse(anew);
+  }
+
+  private static CommonGround kept(CommonGround published, CommonGround anew) {
     return new CommonGround(
-        shared,
-        shared.flatMap(search::warmed),
-        shared.map(search::energy).orElse(OptionalInt.empty()));
+        published.shared(),
+        published.warmed(),
+        published.energyKilowattHours(),
+        published.frozen().map(f -> new CommonGround.Frozen(f.since(), anew.windows())));
+  }
+
+  private CommonGround anew() {
+    Optional<SocWindow> shared = shared();
+    return new CommonGround(
+        shared, shared.flatMap(this::warmed), shared.map(this::energy).orElse(OptionalInt.empty()));
+  }
+
+  /** True if every session went through all of it. */
+  private boolean covers(CommonGround ground) {
+    List<Trace> traces = traces();
+    if (traces.size() < sessions.size() || ground.shared().isEmpty()) {
+      return false;
+    }
+    boolean charge =
+        ground.windows().stream()
+            .allMatch(
+                w ->
+                    traces.stream()
+                        .allMatch(t -> t.firstValue() <= w.from() && w.to() <= t.lastValue()));
+    return charge
+        && ground.energyKilowattHours().stream()
+            .allMatch(
+                e ->
+                    sessions.stream()
+                        .allMatch(
+                            s ->
+                                leastAdded(s.recording(), ground.shared().get().from())
+                                    .anyMatch(least -> least >= e)));
+  }
+
+  private List<Trace> traces() {
+    return sessions.stream().flatMap(s -> s.recording().soc().stream()).toList();
   }
 
   private Optional<SocWindow> shared() {
-    List<Trace> traces = sessions.stream().flatMap(s -> s.recording().soc().stream()).toList();
+    List<Trace> traces = traces();
     if (traces.size() < sessions.size()) {
       return Optional.empty();
     }

@@ -3,6 +3,7 @@ package taperbook.measure;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import taperbook.measure.compare.CurveComparison;
@@ -33,10 +34,33 @@ public final class ReportMeasuring {
    */
   public static ReportResult measure(
       ReportPlan plan, Session main, List<Session> compared, List<RangeTest> rangeTests) {
+    return measure(plan, main, compared, rangeTests, Again.NO);
+  }
+
+  /**
+   * What is different when a report is measured again.
+   *
+   * @param ground the common ground of a published version, which holds while readings cover it
+   * @param redraw which other draws to take; 0 are those of a report
+   */
+  public record Again(Optional<CommonGround> ground, int redraw) {
+    /** Measured for the first time. */
+    public static final Again NO = new Again(Optional.empty(), 0);
+  }
+
+  /** As {@link #measure(ReportPlan, Session, List, List)}, where something was published before. */
+  public static ReportResult measure(
+      ReportPlan plan,
+      Session main,
+      List<Session> compared,
+      List<RangeTest> rangeTests,
+      Again again) {
+    int redraw = again.redraw();
     List<SessionMeasuring> sessions = new ArrayList<>();
-    sessions.add(new SessionMeasuring(plan, main, main, compared, rangeTests));
-    compared.forEach(s -> sessions.add(new SessionMeasuring(plan, s, main, List.of(), rangeTests)));
-    CommonGround ground = GroundSearch.of(sessions);
+    sessions.add(new SessionMeasuring(plan, main, main, compared, rangeTests, redraw));
+    compared.forEach(
+        s -> sessions.add(new SessionMeasuring(plan, s, main, List.of(), rangeTests, redraw)));
+    CommonGround ground = GroundSearch.of(sessions, again.ground());
     // Each from its own seeds: made beside each other, they come out as one after the other.
     CompletableFuture<List<PairResult>> pairs =
         CompletableFuture.supplyAsync(() -> pairs(sessions));
@@ -53,7 +77,8 @@ public final class ReportMeasuring {
    * @param rangeTests the range tests to choose from, by vehicle
    */
   public static Numbers alone(ReportPlan plan, Session session, List<RangeTest> rangeTests) {
-    return new SessionMeasuring(plan, session, session, List.of(), rangeTests).numbersWithRates();
+    return new SessionMeasuring(plan, session, session, List.of(), rangeTests, 0)
+        .numbersWithRates();
   }
 
   private static List<PairResult> pairs(List<SessionMeasuring> sessions) {

@@ -60,18 +60,21 @@ final class SessionMeasuring {
    * @param main the reported session, whose car sets the speed of a trip
    * @param others sessions that it is held against for ageing
    * @param rangeTests the range tests to choose from; the first of the session's vehicle counts
+   * @param redraw which other draws to take; 0 are those of a report
    */
   SessionMeasuring(
       ReportPlan plan,
       Session session,
       Session main,
       List<Session> others,
-      List<RangeTest> rangeTests) {
+      List<RangeTest> rangeTests,
+      int redraw) {
     Wording wording = new Wording(plan.style().units());
     this.plan = plan;
     this.test = ofVehicle(session, rangeTests);
     this.reported = ofVehicle(main, rangeTests);
-    this.recording = Recording.of(session, test, Courses.FOR_REPORT, wording);
+    this.recording =
+        Recording.of(session, new Courses(session, test, Courses.FOR_REPORT, redraw), wording);
     this.range = RangeFigures.of(test, session.displayRounding(), plan.style().basis());
     List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
     all.addAll(DriveCaveats.of(test, wording));

@@ -1,5 +1,6 @@
 package taperbook.model;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -15,12 +16,44 @@ import java.util.stream.Stream;
  *     there is one and it is not the whole
  * @param energyKilowattHours an energy that every session added after the lower edge of the shared
  *     window, whole kWh, if there is one
+ * @param frozen the published version that it was taken over from, if it was not found anew
  */
 public record CommonGround(
-    Optional<SocWindow> shared, Optional<SocWindow> warmed, OptionalInt energyKilowattHours) {
+    Optional<SocWindow> shared,
+    Optional<SocWindow> warmed,
+    OptionalInt energyKilowattHours,
+    Optional<Frozen> frozen) {
   /** No common ground: of a single session, or of sessions that share nothing. */
   public static final CommonGround NONE =
       new CommonGround(Optional.empty(), Optional.empty(), OptionalInt.empty());
+
+  /**
+   * Where a common ground was taken over from.
+   *
+   * @param since day of the published version that it was found for
+   * @param anew the windows that the readings would give now
+   */
+  public record Frozen(LocalDate since, List<SocWindow> anew) {
+    /** Copies the list. */
+    public Frozen {
+      anew = List.copyOf(anew);
+    }
+  }
+
+  /** A common ground that was found for this version. */
+  public CommonGround(
+      Optional<SocWindow> shared, Optional<SocWindow> warmed, OptionalInt energyKilowattHours) {
+    this(shared, warmed, energyKilowattHours, Optional.empty());
+  }
+
+  /** The same ground, taken over from the version of a day, or from an earlier one. */
+  public CommonGround frozenSince(LocalDate day) {
+    return new CommonGround(
+        shared,
+        warmed,
+        energyKilowattHours,
+        Optional.of(frozen.orElse(new Frozen(day, List.of()))));
+  }
 
   /** The windows that there are: the shared one and the warmed one. */
   public List<SocWindow> windows() {

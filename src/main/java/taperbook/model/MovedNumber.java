@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param unit its unit, a base unit
  * @param before what it was; empty if it was withheld or did not exist
  * @param after what it is; empty if it is withheld or no longer exists
- * @param causes what was changed that it rests on, each in words
+ * @param causes the changes of the input that moved it, each in words
  */
 public record MovedNumber(
     String id,
@@ -27,6 +27,16 @@ public record MovedNumber(
   /** Copies the causes. */
   public MovedNumber {
     causes = List.copyOf(causes);
+  }
+
+  /** The same number with causes. */
+  public MovedNumber because(List<String> named) {
+    return new MovedNumber(id, session, against, label, unit, before, after, named);
+  }
+
+  /** True for a number of a trip, whose times are planned in whole minutes. */
+  public boolean ofTrip() {
+    return id.startsWith("trip_");
   }
 
   /**

@@ -4,12 +4,20 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import taperbook.model.CommonGround;
+import taperbook.model.SocWindow;
 import taperbook.problem.Checked;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
@@ -20,12 +28,14 @@ import taperbook.problem.ProblemLog;
  * @param report name of the report
  * @param hashes SHA-256 of each input by its path, in order
  * @param numbers every number by its key, in order
+ * @param ground the windows of its comparison, if it states any
  * @param rest all else that the file says, as text by its place, such as the cross-checks
  */
 public record NumbersFile(
     String report,
     Map<String, String> hashes,
     Map<String, PublishedNumber> numbers,
+    Optional<CommonGround> ground,
     Map<String, String> rest) {
   /** Copies the maps. */
   public NumbersFile {
@@ -79,7 +89,44 @@ public record NumbersFile(
             rest.put(String.valueOf(name), String.valueOf(value));
           }
         });
-    return new NumbersFile(JsonTree.text(root, "report").orElse(""), hashes, numbers, rest);
+    return new NumbersFile(
+        JsonTree.text(root, "report").orElse(""), hashes, numbers, ground(root), rest);
+  }
+
+  private static Optional<CommonGround> ground(Map<?, ?> root) {
+    if (!(root.get("common_ground") instanceof Map<?, ?> json)) {
+      return Optional.empty();
+    }
+    try {
+      OptionalDouble energy = JsonTree.amount(json, "energy_kwh");
+      return Optional.of(
+          new CommonGround(
+              window(json, "shared"),
+              window(json, "warmed"),
+              energy.isEmpty() ? OptionalInt.empty() : OptionalInt.of((int) energy.getAsDouble()),
+              JsonTree.text(json, "frozen_since")
+                  .map(LocalDate::parse)
+                  .map(day -> new CommonGround.Frozen(day, List.of()))));
+    } catch (IllegalArgumentException | DateTimeException e) {
+      // Not as the program wrote it: then the windows are found anew.
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<SocWindow> window(Map<?, ?> json, String name) {
+    if (!(json.get(name) instanceof Map<?, ?> window)) {
+      return Optional.empty();
+    }
+    OptionalDouble from = JsonTree.amount(window, "from");
+    OptionalDouble to = JsonTree.amount(window, "to");
+    return from.isEmpty() || to.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new SocWindow((int) from.getAsDouble(), (int) to.getAsDouble()));
+  }
+
+  /** Names of the sessions that its numbers are about. */
+  public Set<String> sessions() {
+    return numbers.values().stream().map(PublishedNumber::session).collect(Collectors.toSet());
   }
 
   /** The number with a key, if there is one. */

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import taperbook.model.Estimate;
+import taperbook.model.Interval;
 
 /**
  * One number as {@code numbers.json} states it.
@@ -52,6 +54,16 @@ public record PublishedNumber(
         JsonTree.amount(json, "high"),
         JsonTree.texts(json, "rows"),
         stated);
+  }
+
+  /** Value and interval; empty if it is withheld. */
+  Optional<Estimate> estimate() {
+    if (value.isEmpty() || low.isEmpty() || high.isEmpty()) {
+      return Optional.empty();
+    }
+    double least = Math.min(low.getAsDouble(), value.getAsDouble());
+    double most = Math.max(high.getAsDouble(), value.getAsDouble());
+    return Optional.of(new Estimate(value.getAsDouble(), new Interval(least, most)));
   }
 
   /** What tells it from all others of its report. */

@@ -47,9 +47,23 @@ public final class ReportPdfReader {
    * @param pdf its bytes
    */
   public static Checked<CarriedReport> read(String file, byte[] pdf) {
+    return read(file, pdf, ReportPdfReader::read);
+  }
+
+  /** What the {@code numbers.json} that a report's PDF carries says; its pages are not read. */
+  public static Checked<NumbersFile> numbers(String file, byte[] pdf) {
+    return read(file, pdf, (reader, document) -> reader.numbers(reader.files(document)));
+  }
+
+  /** What one reads of a document. */
+  private interface Part<T> {
+    Checked<T> of(ReportPdfReader reader, PDDocument document) throws IOException;
+  }
+
+  private static <T> Checked<T> read(String file, byte[] pdf, Part<T> part) {
     ReportPdfReader reader = new ReportPdfReader(file);
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      return reader.read(document);
+      return part.of(reader, document);
     } catch (InvalidPasswordException e) {
       return reader.refused("a PDF that is locked with a password");
     } catch (Decoded.TooMuch e) {
@@ -65,11 +79,15 @@ public final class ReportPdfReader {
       return refused("a PDF of " + document.getNumberOfPages() + " pages");
     }
     Map<String, byte[]> files = files(document);
+    return numbers(files).then(n -> whole(document, files, n));
+  }
+
+  /** The numbers, which are taken from the files. */
+  private Checked<NumbersFile> numbers(Map<String, byte[]> files) {
     byte[] json = files.remove(CarriedReport.NUMBERS);
-    if (json == null) {
-      return refused("a PDF that carries no " + CarriedReport.NUMBERS);
-    }
-    return NumbersFile.read(CarriedReport.NUMBERS, json).then(n -> whole(document, files, n));
+    return json == null
+        ? refused("a PDF that carries no " + CarriedReport.NUMBERS)
+        : NumbersFile.read(CarriedReport.NUMBERS, json);
   }
 
   private Checked<CarriedReport> whole(
@@ -136,7 +154,7 @@ public final class ReportPdfReader {
         : LocalDate.ofInstant(created.toInstant(), ZoneOffset.UTC);
   }
 
-  private Checked<CarriedReport> refused(String found) {
+  private <T> Checked<T> refused(String found) {
     log.add(
         ProblemCode.PUBLISHED_NOT_UNDERSTOOD,
         found,

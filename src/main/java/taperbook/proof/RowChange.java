@@ -18,6 +18,13 @@ public record RowChange(String file, int lineBefore, int lineAfter, String befor
     if (lineAfter == 0) {
       return file + ":" + lineBefore + ": taken away, \u201c" + before + "\u201d";
     }
-    return file + ":" + lineAfter + ": \u201c" + before + "\u201d became \u201c" + after + "\u201d";
+    return file + ":" + lineAfter + ": " + became(before, after);
+  }
+
+  /** That one text was replaced by another. */
+  static String became(String before, String after) {
+    return (before.isEmpty() ? "nothing" : "\u201c" + before + "\u201d")
+        + " became "
+        + (after.isEmpty() ? "nothing" : "\u201c" + after + "\u201d");
   }
 }

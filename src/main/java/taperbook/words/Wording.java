@@ -14,6 +14,7 @@ import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.MovedNumber;
 import taperbook.model.Outcome;
 import taperbook.model.Quantity;
 import taperbook.model.ReportNumber;
@@ -73,6 +74,31 @@ public final class Wording {
         .estimate()
         .map(e -> joined(e.bounds(), number.unit(), "wording.range", step(number)))
         .orElse("\u2013");
+  }
+
+  /** What a number was or is, such as {@code 171 kW}; {@code none} if it has no value. */
+  public String value(MovedNumber number, Optional<Estimate> estimate) {
+    return estimate
+        .map(e -> value(e, number.unit(), step(number)))
+        .orElseGet(() -> Labels.of("wording.no_value"));
+  }
+
+  /** The interval of what a number was or is; empty if it is exact or has no value. */
+  public String range(MovedNumber number, Optional<Estimate> estimate) {
+    return estimate
+        .filter(e -> e.bounds().width() > 0)
+        .map(e -> joined(e.bounds(), number.unit(), "wording.range", step(number)))
+        .orElse("");
+  }
+
+  /** True if a number is printed as it was before. */
+  public boolean isPrintedAlike(MovedNumber number) {
+    return value(number, number.before()).equals(value(number, number.after()))
+        && range(number, number.before()).equals(range(number, number.after()));
+  }
+
+  private static int step(MovedNumber number) {
+    return number.ofTrip() ? MINUTE_SECONDS : 1;
   }
 
   /** A value with its unit, such as {@code 171 kW} or {@code 24 min 40 s}. */

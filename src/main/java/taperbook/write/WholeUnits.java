@@ -18,7 +18,7 @@ import taperbook.words.Wording;
 final class WholeUnits {
   private static final Pattern VALUE =
       Pattern.compile(
-          "(?:[\u22120-9.,]+\u00a0)?\\b(?:k?Wh|km|mi|m)/(?:100\u00a0km|km|mi|h|s|kWh\\b|%)");
+          "(?:[\u22120-9.,]+\u00a0)?\\b(?:k?Wh|kW|km|mi|m)/(?:100\u00a0km|km|mi|h|s|kWh\\b|%)");
 
   private static final Set<String> SYMBOLS =
       Arrays.stream(Unit.values())

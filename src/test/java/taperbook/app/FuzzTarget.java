@@ -120,8 +120,8 @@ enum FuzzTarget {
       Optional<NumbersFile> read = NumbersFile.read(CarriedReport.NUMBERS, data).value();
       if (read.isPresent()) {
         CarriedReport published = FuzzProject.published();
-        Moves.between(published, read.get(), published.files(), "another program");
-        Moves.between(FuzzProject.with(published, read.get()), published.numbers(), Map.of(), "");
+        Moves.between(published.numbers(), read.get());
+        Moves.stated(read.get(), published.numbers());
         Comparison.of(FuzzProject.with(published, read.get()), published);
       }
     }

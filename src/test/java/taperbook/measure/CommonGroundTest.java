@@ -3,9 +3,12 @@ package taperbook.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import taperbook.measure.course.TrueCurve;
@@ -59,6 +62,11 @@ final class CommonGroundTest {
   }
 
   private static ReportResult measure(Basis basis, Session main, Session... others) {
+    return measure(basis, ReportMeasuring.Again.NO, main, others);
+  }
+
+  private static ReportResult measure(
+      Basis basis, ReportMeasuring.Again again, Session main, Session... others) {
     // 240 km with 80 % of the battery are 300 km with the whole of it.
     RangeTest drive =
         Sessions.rangeTest(
@@ -69,7 +77,7 @@ final class CommonGroundTest {
                 RangeItem.RATED_RANGE, Estimate.exactly(400)));
     ReportPlan plan =
         Sessions.plan(List.of(new SocWindow(20, 70)), List.of(DISTANCE), Unit.KILOMETRE, basis);
-    return ReportMeasuring.measure(plan, main, List.of(others), List.of(drive));
+    return ReportMeasuring.measure(plan, main, List.of(others), List.of(drive), again);
   }
 
   private static void check(Numbers numbers, String id, double expected) {
@@ -153,6 +161,43 @@ final class CommonGroundTest {
             read("climbing", 10, 80, climbing::second, climbing::power).build(),
             steady("steady", 12, 75, 100).build());
     assertThat(result.common().warmed()).isEmpty();
+  }
+
+  @Test
+  void published_windows_hold_as_long_as_the_readings_cover_them() {
+    LocalDate day = LocalDate.of(2026, 4, 24);
+    CommonGround published =
+        new CommonGround(
+                Optional.of(new SocWindow(20, 70)),
+                Optional.of(new SocWindow(30, 70)),
+                OptionalInt.of(25))
+            .frozenSince(day);
+    ReportMeasuring.Again again = new ReportMeasuring.Again(Optional.of(published), 0);
+    Session main = steady("one", 10, 80, 100).build();
+    ReportResult covered = measure(Basis.DRIVEN, again, main, steady("other", 15, 78, 50).build());
+    assertThat(covered.common().windows()).isEqualTo(published.windows());
+    assertThat(covered.common().energyKilowattHours()).hasValue(25);
+    // 50 % of 60 kWh at 100 kW.
+    check(covered.main().numbers(), "time_soc_20_70", 30.0 / 100 * 3600);
+    assertThat(covered.common().frozen())
+        .contains(new CommonGround.Frozen(day, List.of(new SocWindow(15, 78))));
+
+    ReportResult shorter = measure(Basis.DRIVEN, again, main, steady("other", 15, 69, 50).build());
+    assertThat(shorter.common().windows()).containsExactly(new SocWindow(15, 69));
+    assertThat(shorter.common().frozen()).isEmpty();
+
+    // From 20 to 78 % are 34.8 kWh of 60, and 45 were published.
+    CommonGround more =
+        new CommonGround(published.shared(), published.warmed(), OptionalInt.of(45));
+    assertThat(
+            measure(
+                    Basis.DRIVEN,
+                    new ReportMeasuring.Again(Optional.of(more), 0),
+                    main,
+                    steady("other", 15, 78, 50).build())
+                .common()
+                .shared())
+        .contains(new SocWindow(15, 78));
   }
 
   @Test

@@ -3,129 +3,122 @@ package taperbook.proof;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import taperbook.model.InputFile;
 import taperbook.model.MovedNumber;
 
 final class MovesTest {
-  private static final String READINGS = "sessions/finch/readings.csv";
-  private static final String BEFORE = "elapsed [s],power [kW]\n0,100\n60,160\n120,150\n";
-  private static final String AFTER = "elapsed [s],power [kW]\n0,100\n60,166\n120,150\n";
+  private static final String WITHHELD =
+      "{\"id\": \"mean_power\", \"label\": \"m\", \"value\": null, \"unit\": \"kW\", \"low\": null,"
+          + " \"high\": null, \"session\": \"finch\", \"rows\": [], \"withheld\": \"no power was"
+          + " recorded\"}";
 
   @Test
-  void a_number_that_moved_names_the_row_that_caused_it() {
-    List<MovedNumber> moved =
-        between(
-            number("peak_power", "160", "159.5", "160.5", 3)
-                + ","
-                + number("start_power", "100", "99.5", "100.5", 2),
-            number("peak_power", "166", "165.5", "166.5", 3)
-                + ","
-                + number("start_power", "100", "99.5", "100.5", 2),
-            AFTER,
-            "Taperbook 1");
-    assertThat(moved).hasSize(1);
-    MovedNumber peak = moved.get(0);
-    assertThat(peak.id()).isEqualTo("peak_power");
-    assertThat(peak.beyond()).isTrue();
-    assertThat(peak.before().orElseThrow().value()).isEqualTo(160);
-    assertThat(peak.after().orElseThrow().value()).isEqualTo(166);
-    assertThat(peak.causes())
-        .containsExactly(READINGS + ":3: \u201c60,160\u201d became \u201c60,166\u201d");
+  void a_number_moved_if_no_draw_of_the_one_version_gives_what_the_other_gives() {
+    Redraws before = draws(140, 140.6, 139.5, 140.2, 140.4);
+    assertThat(between(before, draws(143, 142.4, 143.3, 142.6, 143.1))).hasSize(1);
+    // By as much, but one draw of the new readings gives what the old ones gave.
+    assertThat(between(before, draws(143, 142.4, 143.3, 140.3, 143.1))).isEmpty();
   }
 
   @Test
-  void a_move_within_the_old_interval_is_told_as_such() {
-    List<MovedNumber> moved =
-        between(
-            number("mean_power", "140", "130", "150", 4),
-            number("mean_power", "143", "133", "153", 4),
-            AFTER,
-            "Taperbook 1");
-    assertThat(moved).hasSize(1);
-    assertThat(moved.get(0).beyond()).isFalse();
-    // It does not rest on the changed row itself, but on the file that it stands in.
-    assertThat(moved.get(0).causes()).hasSize(1);
+  void a_move_of_less_than_a_tenth_of_half_the_interval_is_none() {
+    // Half the interval is 10 kW: 0.9 kW are not listed, 1.1 kW are, by draws that never meet.
+    Redraws before = draws(140, 140, 140, 140, 140);
+    assertThat(between(before, draws(140.9, 140.9, 140.9, 140.9, 140.9))).isEmpty();
+    assertThat(between(before, draws(141.1, 141.1, 141.1, 141.1, 141.1))).hasSize(1);
   }
 
   @Test
-  void noise_of_a_simulated_interval_is_no_move() {
-    assertThat(
-            between(
-                number("mean_power", "140", "130", "150", 4),
-                number("mean_power", "140", "130.4", "149.8", 4),
-                AFTER,
-                "Taperbook 1"))
+  void an_interval_that_became_wider_is_a_move() {
+    Redraws before = files(number("140", "130", "150"), number("140", "130", "150"));
+    Redraws after = files(number("140", "125", "155"), number("140", "125", "155"));
+    assertThat(Moves.between(before, after, true)).hasSize(1);
+  }
+
+  @Test
+  void an_exact_number_that_draws_alone_move_did_not_move() {
+    Redraws before = files(exact("59.28"), exact("59.31"), exact("59.25"));
+    assertThat(Moves.between(before, files(exact("59.3"), exact("59.26"), exact("59.29")), true))
         .isEmpty();
+    assertThat(Moves.between(before, files(exact("61.1"), exact("61.2"), exact("61.3")), true))
+        .hasSize(1);
   }
 
   @Test
   void a_number_that_is_withheld_now_has_moved() {
     List<MovedNumber> moved =
-        between(
-            number("mean_power", "140", "130", "150", 4),
-            "{\"id\": \"mean_power\", \"label\": \"m\", \"value\": null, \"unit\": \"kW\", \"low\":"
-                + " null, \"high\": null, \"session\": \"finch\", \"rows\": [], \"withheld\":"
-                + " \"no power was recorded\"}",
-            AFTER,
-            "Taperbook 1");
+        Moves.between(
+            files(number("140", "130", "150"), number("140", "130", "150")),
+            files(WITHHELD, WITHHELD),
+            false);
     assertThat(moved).hasSize(1);
     assertThat(moved.get(0).after()).isEmpty();
     assertThat(moved.get(0).beyond()).isTrue();
   }
 
   @Test
-  void another_program_is_named_where_no_row_was_changed() {
-    List<MovedNumber> moved =
-        between(
-            number("mean_power", "140", "130", "150", 4),
-            number("mean_power", "141", "131", "151", 4),
-            BEFORE,
-            "Taperbook 2");
-    assertThat(moved.get(0).causes()).containsExactly("Taperbook 1 was replaced by Taperbook 2");
+  void a_number_that_one_version_was_not_asked_for_has_not_moved() {
+    Redraws with = files(number("140", "130", "150"), number("140", "130", "150"));
+    Redraws without = files("", "");
+    assertThat(Moves.between(with, without, false)).isEmpty();
+    // With the same questions it is a finding that is gone.
+    assertThat(Moves.between(with, without, true)).hasSize(1);
+    assertThat(Moves.between(with, files("", number("140", "130", "150")), true)).isEmpty();
   }
 
-  private static List<MovedNumber> between(
-      String numbersBefore, String numbersAfter, String readingsAfter, String program) {
-    CarriedReport before =
-        new CarriedReport(
-            Map.of(READINGS, file(BEFORE)),
-            read(numbersBefore),
-            "Taperbook 1",
-            LocalDate.of(2026, 4, 24),
-            List.of(),
-            "");
-    return Moves.between(
-        before, read(numbersAfter), Map.of(READINGS, file(readingsAfter)), program);
+  @Test
+  void what_was_drawn_once_has_to_lie_as_far_outside_as_the_draws_spread() {
+    // As after a change of program: the published version cannot be drawn again.
+    Redraws published = draws(140);
+    assertThat(between(published, draws(143, 142, 143.5, 142.5))).hasSize(1);
+    assertThat(between(published, draws(141.2, 143, 142, 142.5))).isEmpty();
   }
 
-  private static InputFile file(String text) {
-    return new InputFile(READINGS, text.getBytes(StandardCharsets.UTF_8));
+  @Test
+  void stated_numbers_differ_by_whatever_is_more_than_arithmetic_gives() {
+    assertThat(Moves.stated(one(number("140", "130", "150")), one(number("140.01", "130", "150"))))
+        .hasSize(1);
+    assertThat(Moves.stated(one(number("140", "130", "150")), one(number("140", "130.4", "149.8"))))
+        .isEmpty();
+    assertThat(Moves.stated(one(number("140", "130", "150")), one(WITHHELD))).hasSize(1);
   }
 
-  private static NumbersFile read(String numbers) {
+  private static List<MovedNumber> between(Redraws before, Redraws after) {
+    return Moves.between(before, after, true);
+  }
+
+  private static Redraws draws(double... values) {
+    return new Redraws(
+        Arrays.stream(values)
+            .mapToObj(v -> one(number("" + v, "" + (v - 10), "" + (v + 10))))
+            .toList());
+  }
+
+  private static Redraws files(String... numbers) {
+    return new Redraws(Arrays.stream(numbers).map(MovesTest::one).collect(Collectors.toList()));
+  }
+
+  static NumbersFile one(String numbers) {
     String json = "{\"report\": \"r\", \"inputs\": [], \"numbers\": [" + numbers + "]}";
     return NumbersFile.read("numbers.json", json.getBytes(StandardCharsets.UTF_8))
         .value()
         .orElseThrow();
   }
 
-  private static String number(String id, String value, String low, String high, int line) {
-    return "{\"id\": \""
-        + id
-        + "\", \"label\": \"A number\", \"value\": "
+  private static String exact(String value) {
+    return number(value, value, value);
+  }
+
+  static String number(String value, String low, String high) {
+    return "{\"id\": \"mean_power\", \"label\": \"A number\", \"value\": "
         + value
         + ", \"unit\": \"kW\", \"low\": "
         + low
         + ", \"high\": "
         + high
-        + ", \"session\": \"finch\", \"rows\": [\""
-        + READINGS
-        + ":"
-        + line
-        + "\"], \"withheld\": null}";
+        + ", \"session\": \"finch\", \"rows\": [], \"withheld\": null}";
   }
 }

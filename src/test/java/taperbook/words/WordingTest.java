@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,6 +12,7 @@ import taperbook.model.Basis;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.MovedNumber;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
@@ -85,6 +87,27 @@ final class WordingTest {
             List.of(),
             Method.TRIP_PLAN);
     assertThat(kilometres.outcome(number).replace('\u00a0', ' ')).isEqualTo(text);
+  }
+
+  @Test
+  void a_trip_that_moved_is_told_in_whole_minutes_and_others_to_the_second() {
+    Optional<Estimate> was = Optional.of(new Estimate(27360, new Interval(27241, 27479)));
+    MovedNumber trip = moved("trip_time", was);
+    assertThat(kilometres.value(trip, was).replace('\u00a0', ' ')).isEqualTo("7 h 36 min");
+    assertThat(kilometres.range(trip, was).replace('\u00a0', ' '))
+        .isEqualTo("7 h 34 min to 7 h 38 min");
+    Optional<Estimate> time = Optional.of(new Estimate(389, new Interval(382, 396)));
+    MovedNumber other = moved("time_to_add_100_km", time);
+    assertThat(kilometres.value(other, time).replace('\u00a0', ' ')).isEqualTo("6 min 29 s");
+    assertThat(kilometres.range(other, time).replace('\u00a0', ' '))
+        .isEqualTo("6 min 22 s to 6 min 36 s");
+    assertThat(kilometres.value(trip, Optional.empty())).isEqualTo("none");
+    assertThat(kilometres.range(trip, Optional.empty())).isEmpty();
+  }
+
+  private static MovedNumber moved(String id, Optional<Estimate> before) {
+    return new MovedNumber(
+        id, "finch", "", "A number", Unit.SECOND, before, Optional.empty(), List.of());
   }
 
   @Test

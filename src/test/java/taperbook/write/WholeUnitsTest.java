@@ -15,6 +15,7 @@ final class WholeUnitsTest {
         "273.6\u00a0Wh/mi",
         "17.2\u00a0kWh/100\u00a0km",
         "0.75\u00a0kWh/%",
+        "\u22122.48\u00a0kW/%",
         "\u22123\u00a0m/s"
       })
   void keepsAValueAndItsUnitTogether(String value) {

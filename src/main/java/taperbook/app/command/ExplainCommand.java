@@ -55,7 +55,9 @@ public final class ExplainCommand {
 
   private ExitStatus ofReport(Workshop workshop, ReportPlan plan, List<String> names) {
     Checked<ReportSources> sources = workshop.project().sources(plan);
-    Checked<ReportResult> measured = sources.then(workshop.pipeline()::measured);
+    Checked<ReportResult> measured =
+        sources.then(
+            s -> workshop.pipeline().measured(s, workshop.earlier().apply(s.plan().name())));
     messages.problems(measured.problems());
     if (measured.value().isEmpty() || sources.value().isEmpty()) {
       return ExitStatus.INPUT_REFUSED;

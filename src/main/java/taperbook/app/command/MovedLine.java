@@ -1,9 +1,7 @@
 package taperbook.app.command;
 
 import java.util.List;
-import java.util.Optional;
 import taperbook.app.process.Messages;
-import taperbook.model.Estimate;
 import taperbook.model.MovedNumber;
 import taperbook.proof.Moves;
 import taperbook.proof.NumbersFile;
@@ -22,23 +20,19 @@ final class MovedLine {
 
   /** The line for two versions of a report. */
   String of(NumbersFile before, NumbersFile after) {
-    List<MovedNumber> moved = Moves.between(before, after);
-    if (moved.isEmpty()) {
-      return "  no number moved since the last version";
+    List<MovedNumber> seen =
+        Moves.between(before, after).stream().filter(m -> !wording.isPrintedAlike(m)).toList();
+    if (seen.isEmpty()) {
+      return Moves.stated(before, after).isEmpty()
+          ? "  no number moved since the last version"
+          : "  no number moved since the last version by more than other random draws move it";
     }
-    String counts =
-        "  "
-            + moved.size()
-            + " of "
-            + Messages.count(after.numbers().size(), "number")
-            + " moved since the last version";
-    List<MovedNumber> seen = moved.stream().filter(this::isSeen).toList();
-    return seen.isEmpty() ? counts + ", none in the digits that are printed" : counts + told(seen);
-  }
-
-  /** True if it is printed otherwise than before. */
-  private boolean isSeen(MovedNumber number) {
-    return !words(number.before(), number).equals(words(number.after(), number));
+    return "  "
+        + seen.size()
+        + " of "
+        + Messages.count(after.numbers().size(), "number")
+        + " moved since the last version"
+        + told(seen);
   }
 
   private String told(List<MovedNumber> seen) {
@@ -50,13 +44,9 @@ final class MovedLine {
     return ": "
         + told.label()
         + " from "
-        + words(told.before(), told)
+        + wording.value(told, told.before())
         + " to "
-        + words(told.after(), told)
+        + wording.value(told, told.after())
         + (seen.size() > 1 ? ", and others" : "");
-  }
-
-  private String words(Optional<Estimate> estimate, MovedNumber number) {
-    return estimate.map(e -> wording.value(e, number.unit())).orElse("withheld");
   }
 }

@@ -139,7 +139,7 @@ public final class VerifyCommand {
             madeDate,
             pipeline,
             Path.of(""),
-            r -> Earlier.carried(r, own),
+            r -> Earlier.carried(r, own, carried.numbers()),
             false)
         .making(carried.numbers().report())
         .then(making -> making.make(Steps.UNHEARD))

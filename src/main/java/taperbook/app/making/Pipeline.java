@@ -5,13 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import taperbook.app.process.Steps;
 import taperbook.app.project.InputTables;
 import taperbook.app.project.OwnTemplates;
 import taperbook.app.project.Project;
 import taperbook.app.project.ReportSources;
 import taperbook.app.publish.Earlier;
+import taperbook.app.publish.Remeasuring;
 import taperbook.app.publish.Revision;
 import taperbook.app.stamp.MadeDate;
 import taperbook.app.stamp.ProgramStamp;
@@ -23,6 +26,8 @@ import taperbook.draw.FigureSet;
 import taperbook.draw.compare.CompareFigures;
 import taperbook.draw.picture.Figure;
 import taperbook.measure.ReportMeasuring;
+import taperbook.measure.ReportMeasuring.Again;
+import taperbook.model.CommonGround;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
 import taperbook.model.RangeTest;
@@ -50,6 +55,8 @@ import taperbook.write.data.NumbersJson;
 public final class Pipeline {
   /** Shares of the work that are done when a step begins, as counted on the demo. */
   private static final double MEASURING = 0.02;
+
+  private static final double REVISING = 0.55;
 
   private static final double WRITING = 0.6;
 
@@ -79,14 +86,27 @@ public final class Pipeline {
     steps.begin(MEASURING, "measuring");
     Rehearsal rehearsal =
         Rehearsal.begin(templates.withBuiltIn(), sources.plan().style().template());
-    Checked<ReportResult> measured = measured(sources);
+    Checked<ReportResult> measured = measured(sources, earlier);
     rehearsal.end();
     return measured.then(
         result -> {
-          steps.begin(WRITING, "drawing and writing");
-          return revised(sources, earlier, result)
-              .then(outcome -> written(sources, earlier, result, outcome));
+          steps.begin(REVISING, "comparing with what was published");
+          Remeasured again = new Remeasured(sources.plan(), templates, ground(sources, earlier));
+          return revised(sources, earlier, result, again)
+              .then(
+                  outcome -> {
+                    steps.begin(WRITING, "drawing and writing");
+                    return written(sources, earlier, result, outcome);
+                  });
         });
+  }
+
+  /** The windows that are taken over from what was published before. */
+  private static Optional<CommonGround> ground(ReportSources sources, Earlier earlier) {
+    ReportPlan plan = sources.plan();
+    Set<String> sessions = new TreeSet<>(plan.subject().compare());
+    sessions.add(plan.subject().session());
+    return plan.heading().versionDay().flatMap(day -> earlier.ground(day, sessions));
   }
 
   private Checked<Made> written(
@@ -111,8 +131,8 @@ public final class Pipeline {
   }
 
   private Checked<Revision.Outcome> revised(
-      ReportSources sources, Earlier earlier, ReportResult result) {
-    Revision revision = new Revision(sources.plan(), earlier);
+      ReportSources sources, Earlier earlier, ReportResult result, Remeasuring again) {
+    Revision revision = new Revision(sources.plan(), earlier, again);
     return revision.withoutNumbers().orElseGet(() -> held(revision, sources, result));
   }
 
@@ -127,13 +147,13 @@ public final class Pipeline {
 
   /** What making the report would meet; nothing is kept. */
   Making.Findings findings(ReportSources sources, Earlier earlier) {
-    Checked<ReportResult> measured = measured(sources);
+    Checked<ReportResult> measured = measured(sources, earlier);
     List<Problem> all = new ArrayList<>(measured.problems());
     Optional<ArticleFigures> figures = measured.value().map(FigureCheck::of);
     figures.ifPresent(f -> all.addAll(f.problems()));
     if (measured.value().isPresent()) {
       ReportResult result = measured.value().get();
-      Checked<Revision.Outcome> revised = revised(sources, earlier, result);
+      Checked<Revision.Outcome> revised = revised(sources, earlier, result, Remeasured.NOT);
       all.addAll(revised.problems());
       List<Correction> corrections =
           revised.value().map(Revision.Outcome::corrections).orElse(List.of());
@@ -142,9 +162,20 @@ public final class Pipeline {
     return new Making.Findings(all, figures);
   }
 
-  /** What is measured for a report; nothing is drawn or written. */
+  /** What is measured for a report of which nothing was published; nothing is drawn or written. */
   public Checked<ReportResult> measured(ReportSources sources) {
-    ReportPlan.Subject subject = sources.plan().subject();
+    return measured(project, sources.plan(), Again.NO);
+  }
+
+  /** What is measured for a report, on the windows that were published. */
+  public Checked<ReportResult> measured(ReportSources sources, Earlier earlier) {
+    Again again = new Again(ground(sources, earlier), 0);
+    return measured(project, sources.plan(), again);
+  }
+
+  /** What is measured for a report on a project. */
+  static Checked<ReportResult> measured(Project project, ReportPlan plan, Again again) {
+    ReportPlan.Subject subject = plan.subject();
     List<String> names = new ArrayList<>(List.of(subject.session()));
     names.addAll(subject.compare());
     Checked<List<Session>> sessions = Project.all(names, project::session);
@@ -160,7 +191,7 @@ public final class Pipeline {
         TwinReadings.check(sources.files().stream().map(InputFile::withoutContent).toList()));
     return Checked.of(
         ReportMeasuring.measure(
-            sources.plan(), found.get(0), found.subList(1, found.size()), tests.value().get()),
+            plan, found.get(0), found.subList(1, found.size()), tests.value().get(), again),
         problems);
   }
 

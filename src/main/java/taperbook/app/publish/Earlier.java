@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -17,11 +18,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import taperbook.app.project.StoppedException;
 import taperbook.check.CorrectionsCheck;
+import taperbook.model.CommonGround;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
 import taperbook.problem.Checked;
 import taperbook.proof.CarriedReport;
+import taperbook.proof.NumbersFile;
 import taperbook.proof.ReportPdfReader;
 import taperbook.read.CsvTableReader;
 
@@ -37,13 +40,13 @@ public final class Earlier {
   private final String report;
   private final SortedMap<LocalDate, byte[]> kept;
   private final Optional<InputFile> record;
-  private final boolean carried;
+  private final Optional<NumbersFile> carried;
 
   private Earlier(
       String report,
       SortedMap<LocalDate, byte[]> kept,
       Optional<InputFile> record,
-      boolean carried) {
+      Optional<NumbersFile> carried) {
     this.report = report;
     this.kept = kept;
     this.record = record;
@@ -65,16 +68,19 @@ public final class Earlier {
           }
         }
       }
-      return new Earlier(report, kept, record(folder, report), false);
+      return new Earlier(report, kept, record(folder, report), Optional.empty());
     } catch (IOException e) {
       throw new StoppedException("the folder " + folder + " cannot be read: " + e, e);
     }
   }
 
-  /** What a PDF carries: its record is taken as it is, and there is nothing to hold it against. */
-  public static Earlier carried(String report, Map<String, InputFile> files) {
+  /**
+   * What a PDF carries: its record and the windows that it took over are taken as they are, and
+   * there is nothing to hold them against.
+   */
+  public static Earlier carried(String report, Map<String, InputFile> files, NumbersFile numbers) {
     Optional<InputFile> record = Optional.ofNullable(files.get(recordPath(report)));
-    return new Earlier(report, new TreeMap<>(), record, true);
+    return new Earlier(report, new TreeMap<>(), record, Optional.of(numbers));
   }
 
   private static Optional<LocalDate> day(String fileName) {
@@ -112,7 +118,7 @@ public final class Earlier {
 
   /** True if this is of a PDF, with nothing beside it. */
   boolean isCarried() {
-    return carried;
+    return carried.isPresent();
   }
 
   /** The versions by their path in the report's folder. */
@@ -139,8 +145,34 @@ public final class Earlier {
 
   /** The version of a day, if one was published. */
   Optional<Checked<CarriedReport>> of(LocalDate day) {
-    return Optional.ofNullable(kept.get(day))
-        .map(pdf -> ReportPdfReader.read("reports/" + report + "/" + keptFile(day), pdf));
+    return Optional.ofNullable(kept.get(day)).map(pdf -> ReportPdfReader.read(path(day), pdf));
+  }
+
+  private String path(LocalDate day) {
+    return "reports/" + report + "/" + keptFile(day);
+  }
+
+  /**
+   * The common ground that a version takes over from the one published before it, so that windows
+   * do not slide when a reading is mended.
+   *
+   * @param day day of the version that is made
+   * @param sessions the sessions it is about; of others nothing is taken over
+   */
+  public Optional<CommonGround> ground(LocalDate day, Set<String> sessions) {
+    if (carried.isPresent()) {
+      return carried.flatMap(NumbersFile::ground).filter(g -> g.frozen().isPresent());
+    }
+    SortedMap<LocalDate, byte[]> upToDay = kept.headMap(day.plusDays(1));
+    if (upToDay.isEmpty()) {
+      return Optional.empty();
+    }
+    LocalDate found = upToDay.lastKey();
+    return Optional.ofNullable(kept.get(found))
+        .flatMap(pdf -> ReportPdfReader.numbers(path(found), pdf).value())
+        .filter(n -> n.sessions().equals(sessions))
+        .flatMap(NumbersFile::ground)
+        .map(g -> found.equals(day) ? g : g.frozenSince(found));
   }
 
   /** Day of the newest version that is older than a day. */

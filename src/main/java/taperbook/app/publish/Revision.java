@@ -27,10 +27,19 @@ public final class Revision {
 
   private final ReportPlan plan;
   private final Earlier earlier;
+  private final Remeasuring remeasuring;
 
-  public Revision(ReportPlan plan, Earlier earlier) {
+  /**
+   * Of a report.
+   *
+   * @param plan what it asks for
+   * @param earlier the versions that were published
+   * @param remeasuring measures files again, to tell what moved the numbers
+   */
+  public Revision(ReportPlan plan, Earlier earlier, Remeasuring remeasuring) {
     this.plan = plan;
     this.earlier = earlier;
+    this.remeasuring = remeasuring;
   }
 
   /**
@@ -81,10 +90,10 @@ public final class Revision {
                       published ->
                           unchanged(
                               day,
-                              Moves.between(published, numbers, byPath, program),
+                              Moves.stated(published.numbers(), numbers),
                               new Outcome(all, Optional.empty()))));
     }
-    return corrections.then(all -> unsaid(all, toFreeze(day), numbers, byPath, program));
+    return corrections.then(all -> unsaid(all, toFreeze(day), numbers));
   }
 
   /** The recorded corrections, and the one of this version's day. */
@@ -107,7 +116,8 @@ public final class Revision {
                         base -> {
                           List<Correction> all = new ArrayList<>();
                           recorded.stream().filter(c -> c.day().isBefore(day)).forEach(all::add);
-                          List<MovedNumber> moved = Moves.between(base, numbers, inputs, program);
+                          List<MovedNumber> moved =
+                              new Attribution(base, inputs, program, remeasuring).of(numbers);
                           all.add(new Correction(day, since.get(), last.words(), moved));
                           return Checked.good(all);
                         }));
@@ -125,11 +135,7 @@ public final class Revision {
 
   /** Without a correction, a version of another day than the published one has changed unsaid. */
   private Checked<Outcome> unsaid(
-      List<Correction> corrections,
-      Optional<LocalDate> freeze,
-      NumbersFile numbers,
-      Map<String, InputFile> inputs,
-      String program) {
+      List<Correction> corrections, Optional<LocalDate> freeze, NumbersFile numbers) {
     Optional<LocalDate> newest = earlier.newest();
     Outcome outcome = new Outcome(corrections, freeze);
     if (newest.isEmpty() || !corrections.isEmpty()) {
@@ -140,8 +146,7 @@ public final class Revision {
         .orElseThrow()
         .then(
             published ->
-                unchanged(
-                    newest.get(), Moves.between(published, numbers, inputs, program), outcome));
+                unchanged(newest.get(), Moves.stated(published.numbers(), numbers), outcome));
   }
 
   private Problem problem(ProblemCode code, LocalDate day, List<MovedNumber> moved) {

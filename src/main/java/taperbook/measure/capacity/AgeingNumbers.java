@@ -54,7 +54,11 @@ public final class AgeingNumbers {
 
   private void measure(Session session) {
     Recording other =
-        Recording.of(session, Optional.empty(), Courses.FOR_LIBRARY, recording.wording());
+        Recording.of(
+            session,
+            new Courses(
+                session, Optional.empty(), Courses.FOR_LIBRARY, recording.courses().redraw()),
+            recording.wording());
     Entry entry =
         Entry.charging(
             id(session.name()),

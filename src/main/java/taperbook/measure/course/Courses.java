@@ -54,6 +54,7 @@ public final class Courses {
   private final Session session;
   private final Optional<RangeTest> test;
   private final int count;
+  private final int redraw;
   private @Nullable Sample sample;
 
   /**
@@ -64,6 +65,16 @@ public final class Courses {
    * @param count number of draws, even
    */
   public Courses(Session session, Optional<RangeTest> test, int count) {
+    this(session, test, count, 0);
+  }
+
+  /**
+   * Courses of a session that are drawn again, to see what drawing does to a number.
+   *
+   * @param redraw which other draws; 0 are those of a report
+   */
+  public Courses(Session session, Optional<RangeTest> test, int count, int redraw) {
+    this.redraw = redraw;
     this.session = session;
     this.test = test;
     this.count = count;
@@ -72,6 +83,11 @@ public final class Courses {
   /** The session whose readings they follow. */
   public Session session() {
     return session;
+  }
+
+  /** Which other draws these are; 0 are those of a report. */
+  public int redraw() {
+    return redraw;
   }
 
   /** Number of different times at which charge, power or energy was read. */
@@ -198,7 +214,7 @@ public final class Courses {
         seed = mixed(mixed(seed, trace.second(i)), trace.value(i));
       }
     }
-    return seed;
+    return redraw == 0 ? seed : mixed(seed, redraw);
   }
 
   /** One step of FNV-1a on whole words, with a shift that carries high bits down. */

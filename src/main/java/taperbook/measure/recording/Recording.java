@@ -72,6 +72,11 @@ public record Recording(
    */
   public static Recording of(
       Session session, Optional<RangeTest> test, int draws, Wording wording) {
+    return of(session, new Courses(session, test, draws), wording);
+  }
+
+  /** A session made ready, with courses of it. */
+  public static Recording of(Session session, Courses courses, Wording wording) {
     Optional<Trace> soc = session.trace(Channel.SOC);
     Optional<Trace> power = session.trace(Channel.POWER);
     return new Recording(
@@ -81,7 +86,7 @@ public record Recording(
         power,
         session.trace(Channel.ENERGY_ADDED).filter(t -> t.size() > 1).map(EnergyCounter::new),
         power.filter(t -> t.size() > 1).map(PowerIntegral::new),
-        new Courses(session, test, draws),
+        courses,
         wording);
   }
 

@@ -10,7 +10,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import taperbook.model.CommonGround;
 import taperbook.model.Contribution;
 import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
@@ -24,6 +26,7 @@ import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.RowRef;
 import taperbook.model.SessionResult;
+import taperbook.model.SocWindow;
 
 /** Writes {@code numbers.json}: every number, every cross-check and the hash of every input. */
 public final class NumbersJson {
@@ -32,6 +35,7 @@ public final class NumbersJson {
   private final List<Numbers> all;
   private final Function<ReportNumber, List<String>> cautions;
   private final List<SessionResult> checked;
+  private final CommonGround ground;
 
   /** The numbers of one report and the files they came from. */
   public NumbersJson(ReportResult result, List<InputFile> inputs) {
@@ -40,6 +44,7 @@ public final class NumbersJson {
     this.all = result.numbers();
     this.cautions = result::cautions;
     this.checked = result.sessions();
+    this.ground = result.common();
   }
 
   /** The numbers of a library and the files they came from. */
@@ -49,6 +54,7 @@ public final class NumbersJson {
     this.all = result.rows().stream().map(LibraryRow::numbers).toList();
     this.cautions = ReportNumber::cautions;
     this.checked = List.of();
+    this.ground = CommonGround.NONE;
   }
 
   /** The file as UTF-8. */
@@ -83,6 +89,9 @@ public final class NumbersJson {
         }
       }
       json.writeEndArray();
+      if (ground.shared().isPresent()) {
+        ground(json);
+      }
       json.writeEndObject();
       json.writeRaw('\n');
     }
@@ -100,6 +109,35 @@ public final class NumbersJson {
     printer.indentObjectsWith(indenter);
     printer.indentArraysWith(indenter);
     return printer;
+  }
+
+  private void ground(JsonGenerator json) throws IOException {
+    json.writeObjectFieldStart("common_ground");
+    window(json, "shared", ground.shared());
+    window(json, "warmed", ground.warmed());
+    if (ground.energyKilowattHours().isPresent()) {
+      json.writeNumberField("energy_kwh", ground.energyKilowattHours().getAsInt());
+    } else {
+      json.writeNullField("energy_kwh");
+    }
+    if (ground.frozen().isPresent()) {
+      json.writeStringField("frozen_since", ground.frozen().get().since().toString());
+    } else {
+      json.writeNullField("frozen_since");
+    }
+    json.writeEndObject();
+  }
+
+  private static void window(JsonGenerator json, String name, Optional<SocWindow> window)
+      throws IOException {
+    if (window.isEmpty()) {
+      json.writeNullField(name);
+      return;
+    }
+    json.writeObjectFieldStart(name);
+    json.writeNumberField("from", window.get().from());
+    json.writeNumberField("to", window.get().to());
+    json.writeEndObject();
   }
 
   private void inputs(JsonGenerator json) throws IOException {

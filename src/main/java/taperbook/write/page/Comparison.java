@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import taperbook.model.CommonGround;
 import taperbook.model.Estimate;
 import taperbook.model.PairResult;
@@ -183,10 +184,25 @@ final class Comparison {
                     "From "
                         + w.from()
                         + "\u00a0% on all of them have left the climb that a session begins with."));
+    ground.frozen().ifPresent(f -> sentences.add(frozen(ground, f)));
     for (int i = 0; i < sessions.size(); i++) {
       effect(i, shared.from()).ifPresent(sentences::add);
     }
     return sentences;
+  }
+
+  /** That windows are as they were published, and what they would be otherwise. */
+  private static String frozen(CommonGround ground, CommonGround.Frozen frozen) {
+    String sentence =
+        "These windows are those of the version of "
+            + Wording.date(frozen.since())
+            + ", so that a mended reading does not move them";
+    return frozen.anew().equals(ground.windows())
+        ? sentence + "."
+        : sentence
+            + "; found anew they would be "
+            + frozen.anew().stream().map(Comparison::edges).collect(Collectors.joining(" and "))
+            + ".";
   }
 
   /** What the cut does to a session's time for the first distance. */

@@ -15,6 +15,9 @@ import taperbook.model.HowKnown;
 /** Every column that each file can have, with what goes into it; the checks use the same lists. */
 public final class KnownColumns {
   private static final String NOTE = "Anything worth knowing of this row.";
+  private static final String AS_READ =
+      "Of a reading that was looked at again: confirmed, or doubtful, which leaves it out; of the whole"
+          + " row, or of the columns named after it, such as doubtful power and soc.";
   private static final Map<String, String> LEGS =
       Map.of(
           LegsCheck.LEG, "What the leg is called, such as lap 1.",
@@ -53,6 +56,7 @@ public final class KnownColumns {
               ColumnSpec.of(channel.columnName(), channel.quantity()), channel.explanation()));
     }
     columns.add(KnownColumn.of(ColumnSpec.plain(Readings.NOTE), NOTE));
+    columns.add(KnownColumn.of(ColumnSpec.plain(Readings.AS_READ), AS_READ));
     return columns;
   }
 

@@ -84,7 +84,7 @@ final class SessionMeasuring {
             .told(
                 numbers(others),
                 session,
-                s -> new SessionMeasuring(plan, s, main, others, rangeTests).numbers());
+                s -> new SessionMeasuring(plan, s, main, others, rangeTests, redraw).numbers());
   }
 
   private static Optional<RangeTest> ofVehicle(Session session, List<RangeTest> rangeTests) {

@@ -75,7 +75,7 @@ public final class StartFiles {
             .map(Channel::columnName)
             .toList();
     return KnownColumns.readings().stream()
-        .filter(c -> !left.contains(c.name()) && !c.name().equals(CLOCK))
+        .filter(c -> !left.contains(c.name()) && !LATER.contains(c.name()))
         .toList();
   }
 

@@ -164,13 +164,22 @@ public final class Pipeline {
 
   /** What is measured for a report of which nothing was published; nothing is drawn or written. */
   public Checked<ReportResult> measured(ReportSources sources) {
-    return measured(project, sources.plan(), Again.NO);
+    return withTwins(sources, measured(project, sources.plan(), Again.NO));
+  }
+
+  /** As it was measured, with a notice of sessions that have the same readings. */
+  private static Checked<ReportResult> withTwins(
+      ReportSources sources, Checked<ReportResult> measured) {
+    List<Problem> problems = new ArrayList<>(measured.problems());
+    problems.addAll(
+        TwinReadings.check(sources.files().stream().map(InputFile::withoutContent).toList()));
+    return new Checked<>(measured.value(), problems);
   }
 
   /** What is measured for a report, on the windows that were published. */
   public Checked<ReportResult> measured(ReportSources sources, Earlier earlier) {
     Again again = new Again(ground(sources, earlier), 0);
-    return measured(project, sources.plan(), again);
+    return withTwins(sources, measured(project, sources.plan(), again));
   }
 
   /** What is measured for a report on a project. */
@@ -187,8 +196,6 @@ public final class Pipeline {
     }
     List<Session> found = sessions.value().get();
     problems.addAll(VehicleCheck.check(found, tests.value().get()));
-    problems.addAll(
-        TwinReadings.check(sources.files().stream().map(InputFile::withoutContent).toList()));
     return Checked.of(
         ReportMeasuring.measure(
             plan, found.get(0), found.subList(1, found.size()), tests.value().get(), again),

@@ -22,8 +22,6 @@ import taperbook.read.CsvRow;
  * it, such as {@code doubtful power and soc}.
  */
 final class AsReadColumn {
-  static final String NAME = "as read";
-
   private static final String CONFIRMED = "confirmed";
   private static final String DOUBTFUL = "doubtful";
   private static final Pattern BETWEEN = Pattern.compile("\\s*(?:,|;|\\band\\b)\\s*");

@@ -31,6 +31,7 @@ import taperbook.read.CsvTable;
 /** The rows of {@code readings.csv}, checked one after the other. */
 public final class Readings {
   public static final String NOTE = "note";
+  public static final String AS_READ = "as read";
   private static final int FEWEST_ROWS = 2;
   private static final List<Channel> NEEDED =
       List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);
@@ -65,7 +66,7 @@ public final class Readings {
     this.log = log;
     this.columns = columns;
     this.noteColumn = columns.find(NOTE);
-    this.asRead = columns.find(AsReadColumn.NAME).map(c -> new AsReadColumn(c, table.file(), log));
+    this.asRead = columns.find(AS_READ).map(c -> new AsReadColumn(c, table.file(), log));
     this.time = TimeColumn.of(table, columns, numbers, log);
     this.channels =
         Arrays.stream(Channel.values())
@@ -87,7 +88,7 @@ public final class Readings {
       specs.add(ColumnSpec.of(channel.columnName(), channel.quantity()));
     }
     specs.add(ColumnSpec.plain(NOTE));
-    specs.add(ColumnSpec.plain(AsReadColumn.NAME));
+    specs.add(ColumnSpec.plain(AS_READ));
     return specs;
   }
 

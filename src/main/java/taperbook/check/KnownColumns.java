@@ -15,7 +15,9 @@ import taperbook.model.HowKnown;
 
 /** Every column that each file can have, with what goes into it; the checks use the same lists. */
 public final class KnownColumns {
-  private static final String NOTE = "Anything worth knowing of this row.";
+  private static final String NOTE =
+      "Anything worth knowing of this row; a note that begins with pause says that charging stood"
+          + " still.";
   private static final Map<String, String> LEGS =
       Map.of(
           LegsCheck.LEG, "What the leg is called, such as lap 1.",

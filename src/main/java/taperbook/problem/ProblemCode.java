@@ -29,6 +29,7 @@ public enum ProblemCode {
   SOC_FALLS(Severity.NOTICE, "State of charge falls during charging."),
   ENERGY_FALLS(Severity.ERROR, "The energy counter falls during charging."),
   ENERGY_RESET(Severity.NOTICE, "The energy counter began anew; it is carried on."),
+  PAUSE_WITH_POWER(Severity.NOTICE, "A row is noted as a pause, and its power is not zero."),
   TOO_FEW_READINGS(Severity.ERROR, "There are too few readings to measure anything."),
   ITEM_UNKNOWN(Severity.ERROR, "An item whose name is not known."),
   ITEM_MISSING(Severity.ERROR, "A required item is not there."),

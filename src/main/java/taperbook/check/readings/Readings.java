@@ -22,6 +22,7 @@ import taperbook.model.Session;
 import taperbook.model.Trace;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
 import taperbook.read.CsvRow;
 import taperbook.read.CsvTable;
 
@@ -29,6 +30,10 @@ import taperbook.read.CsvTable;
 public final class Readings {
   public static final String NOTE = "note";
   private static final int FEWEST_ROWS = 2;
+
+  /** A car at rest on the cable takes no more than this; common practice, no source. */
+  private static final double MOST_AT_REST_KILOWATTS = 2;
+
   private static final List<Channel> NEEDED =
       List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);
   private static final Map<Channel, ConditionItem> STATED_STEPS =
@@ -94,6 +99,7 @@ public final class Readings {
     }
     table.rows().forEach(this::read);
     channels.forEach(c -> c.finish(table.file()));
+    channels.stream().filter(c -> c.channel() == Channel.POWER).forEach(this::pauses);
     if (time.isPresent() && time.get().written() < FEWEST_ROWS) {
       tooFew(time.get().written() == 1 ? "one row with a time" : "no row with a time");
     } else if (!log.hasErrors() && channels.stream().allMatch(this::isEmptyOrExtra)) {
@@ -102,6 +108,27 @@ public final class Readings {
     if (!log.hasErrors()) {
       channels.forEach(c -> caveats.addAll(c.caveats()));
       caveats.addAll(time.orElseThrow().gaps().tell(table.file(), channels, log));
+    }
+  }
+
+  /** Tells rows that are noted as a pause while power flows. */
+  private void pauses(ChannelColumn power) {
+    List<Session.Note> pauses = notes.stream().filter(Session.Note::isPause).toList();
+    int[] lines = power.readings().lines();
+    double[] kilowatts = power.readings().values();
+    for (Session.Note note : pauses) {
+      int at = Arrays.binarySearch(lines, note.row().line());
+      if (at >= 0 && kilowatts[at] > MOST_AT_REST_KILOWATTS) {
+        log.add(
+            ProblemCode.PAUSE_WITH_POWER,
+            note.row().line(),
+            power.columnNumber(),
+            ChannelColumn.plain(kilowatts[at]) + " kW beside the note " + Quoted.of(note.text()),
+            "no power, or an empty cell, in a row whose note begins with \"pause\"; it is not taken"
+                + " as a pause",
+            "write \"pause\" beside the rows in which charging stood still, or begin the note"
+                + " with another word");
+      }
     }
   }
 

@@ -14,7 +14,9 @@ import taperbook.model.HowKnown;
 
 /** Every column that each file can have, with what goes into it; the checks use the same lists. */
 public final class KnownColumns {
-  private static final String NOTE = "Anything worth knowing of this row.";
+  private static final String NOTE =
+      "Anything worth knowing of this row; a note that begins with pause says that charging stood"
+          + " still.";
   private static final String AS_READ =
       "Of a reading that was looked at again: confirmed, or doubtful, which leaves it out; of the whole"
           + " row, or of the columns named after it, such as doubtful power and soc.";

@@ -23,6 +23,7 @@ import taperbook.measure.crosscheck.CrossChecks;
 import taperbook.measure.energy.EnergyFit;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
+import taperbook.measure.recording.Events;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.measure.travel.RoadNumbers;
@@ -127,7 +128,8 @@ final class SessionMeasuring {
         joined(all, rates(all, ground)),
         checks,
         new CurveSet(recording, range).make(plan.wishes().road().wants(RoadTopic.PER_MINUTE)),
-        concerned);
+        concerned,
+        Events.of(recording.session()));
   }
 
   private Numbers numbers(List<Session> others) {

@@ -9,6 +9,8 @@ package taperbook.model;
 public record Caveat(Kind kind, String sentence) {
   /** What caveats are about. Each kind has its place in the list of a report. */
   public enum Kind {
+    /** That charging stood still in between. */
+    INTERRUPTION("Interruption"),
     /** The battery's temperature at the start. */
     BATTERY_TEMPERATURE("Battery temperature"),
     /** Whether the battery was made ready. */

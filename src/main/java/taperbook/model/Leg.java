@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param duration driving time, s
  * @param energyUsed energy used, kWh
  * @param soc displayed state of charge at the start and end of the leg, %
+ * @param note what the tester wrote beside it; perhaps empty
  * @param row where it stands
  */
 public record Leg(
@@ -18,7 +19,19 @@ public record Leg(
     Optional<Estimate> duration,
     Optional<Estimate> energyUsed,
     Optional<Span> soc,
+    String note,
     RowRef row) {
+  /** A leg without a note. */
+  public Leg(
+      String name,
+      Estimate distance,
+      Optional<Estimate> duration,
+      Optional<Estimate> energyUsed,
+      Optional<Span> soc,
+      RowRef row) {
+    this(name, distance, duration, energyUsed, soc, "", row);
+  }
+
   /**
    * State of charge at both ends of a leg.
    *

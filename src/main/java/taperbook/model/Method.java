@@ -90,6 +90,15 @@ public enum Method {
           + " that begins with the session begins at its start.",
       "t(B) - t(A)",
       List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
+  /** Times less what stood still in between. */
+  INTERRUPTIONS(
+      "Interruptions",
+      "An interruption begins somewhere between the last row with power and the first one without, and"
+          + " ends likewise; anywhere in between is taken to be as likely. A number without"
+          + " interruptions is the same number with their time taken off. What the power lost by"
+          + " climbing again afterwards is not taken off.",
+      "t2 - t1 less, for each interruption, what of its end less its start lies between t1 and t2",
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
   /** Energy by the car's counter. */
   ENERGY_COUNTER(
       "Energy by counter and power",
@@ -491,6 +500,20 @@ public enum Method {
           COST,
           C_RATE);
 
+  private static final Set<Method> SPANNING_SESSION =
+      EnumSet.of(
+          HOLD,
+          RECORDED_TIME,
+          SEGMENTED_FIT,
+          TIME_SHARE,
+          PEAK_TO_AVERAGE,
+          PLUG_IN,
+          PLUG_IN_WARM,
+          BEST_UNPLUG,
+          TRIP_PLAN,
+          ROAD_PER_MINUTE,
+          INTERRUPTIONS);
+
   private final String title;
   private final String definition;
   private final String formula;
@@ -509,6 +532,11 @@ public enum Method {
    */
   public boolean restsOnEnergy() {
     return RESTING_ON_ENERGY.contains(this);
+  }
+
+  /** True if all times of a session bear on the number, and not those of one window alone. */
+  public boolean spansSession() {
+    return SPANNING_SESSION.contains(this);
   }
 
   /** The method as a heading. */

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * One recorded charging session. Elapsed time counts from plugging in: the zero of the elapsed
@@ -33,7 +34,14 @@ public record Session(
    * @param text the note, not blank
    * @param row where it stands
    */
-  public record Note(double second, String text, RowRef row) {}
+  public record Note(double second, String text, RowRef row) {
+    private static final Pattern PAUSE = Pattern.compile("(?i)pause\\b.*", Pattern.DOTALL);
+
+    /** True of a note that begins with the word {@code pause}: nothing was charged in its row. */
+    public boolean isPause() {
+      return PAUSE.matcher(text.strip()).matches();
+    }
+  }
 
   /** Copies the collections. */
   public Session {

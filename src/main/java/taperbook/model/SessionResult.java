@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param checks its cross-checks
  * @param curves its curves
  * @param caveats all that a reader must know of it, by kind
+ * @param events what happened in it, in order
  */
 public record SessionResult(
     Session session,
@@ -19,10 +20,23 @@ public record SessionResult(
     Numbers numbers,
     List<CrossCheck> checks,
     Curves curves,
-    List<Caveat> caveats) {
+    List<Caveat> caveats,
+    List<Event> events) {
   /** Copies the lists. */
   public SessionResult {
     checks = List.copyOf(checks);
     caveats = List.copyOf(caveats);
+    events = List.copyOf(events);
+  }
+
+  /** A session in which nothing happened that is told. */
+  public SessionResult(
+      Session session,
+      Optional<RangeTest> rangeTest,
+      Numbers numbers,
+      List<CrossCheck> checks,
+      Curves curves,
+      List<Caveat> caveats) {
+    this(session, rangeTest, numbers, checks, curves, caveats, List.of());
   }
 }

@@ -48,6 +48,7 @@ public enum ProblemCode {
       Severity.ERROR,
       "Charge and energy or power imply a battery far from the one that is stated, or from any."),
   SESSION_TWICE(Severity.NOTICE, "Two sessions have the same readings, byte for byte."),
+  PAUSE_WITH_POWER(Severity.NOTICE, "A row is noted as a pause, and its power is not zero."),
   TOO_FEW_READINGS(Severity.ERROR, "There are too few readings to measure anything."),
   ITEM_UNKNOWN(Severity.ERROR, "An item whose name is not known."),
   ITEM_MISSING(Severity.ERROR, "A required item is not there."),

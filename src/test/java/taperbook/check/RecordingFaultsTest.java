@@ -46,6 +46,18 @@ final class RecordingFaultsTest {
                     + " what it showed before; up to 0.02 kWh in between were not counted."));
   }
 
+  @Test
+  void aPauseBesidePowerIsTold() {
+    assertThat(
+            Given.problems(
+                "elapsed [s],power [kW],note\n0,60,\n60,58,pause to look\n120,0,pause\n180,60,\n"))
+        .containsExactly(
+            "r.csv:3:2: found 58 kW beside the note \"pause to look\"; expected no power, or an"
+                + " empty cell, in a row whose note begins with \"pause\"; it is not taken as a"
+                + " pause. To mend: write \"pause\" beside the rows in which charging stood still,"
+                + " or begin the note with another word. [pause-with-power]");
+  }
+
   /** A tenth of a kilowatt-hour in ten seconds: too coarse to know what was lost. */
   @Test
   void aCounterThatLosesTooMuchIsRefused() {

@@ -22,7 +22,10 @@ import taperbook.model.RangeItem;
 public final class StartFiles {
   private static final List<Channel> USUAL =
       List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED, Channel.BATTERY_TEMPERATURE);
-  private static final String CLOCK = "clock";
+
+  /** Columns that are added when they are needed. */
+  private static final List<String> LATER = List.of("clock", "as read");
+
   private static final String LINE_END = "\n";
 
   private final StartUnits units;

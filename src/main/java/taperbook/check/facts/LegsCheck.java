@@ -79,7 +79,8 @@ public final class LegsCheck {
     String name = columns.find(LEG).map(c -> row.cell(c.index())).orElse("");
     String shown = name.isEmpty() ? "line " + row.line() : name;
     RowRef ref = new RowRef(table.file(), row.line());
-    return distance.map(d -> new Leg(shown, d, duration, energy, soc, ref));
+    String note = columns.find(NOTE).map(c -> row.cell(c.index())).orElse("");
+    return distance.map(d -> new Leg(shown, d, duration, energy, soc, note, ref));
   }
 
   private Optional<Leg.Span> span(CsvRow row) {

@@ -237,7 +237,7 @@ final class ChannelColumn {
   }
 
   /** Three decimal places at the most. */
-  private static String plain(double amount) {
+  static String plain(double amount) {
     BigDecimal rounded = BigDecimal.valueOf(amount).setScale(3, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }

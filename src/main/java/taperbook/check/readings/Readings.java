@@ -25,6 +25,7 @@ import taperbook.model.Session;
 import taperbook.model.Trace;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
+import taperbook.problem.Quoted;
 import taperbook.read.CsvRow;
 import taperbook.read.CsvTable;
 
@@ -33,6 +34,10 @@ public final class Readings {
   public static final String NOTE = "note";
   public static final String AS_READ = "as read";
   private static final int FEWEST_ROWS = 2;
+
+  /** A car at rest on the cable takes no more than this; common practice, no source. */
+  private static final double MOST_AT_REST_KILOWATTS = 2;
+
   private static final List<Channel> NEEDED =
       List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);
   private static final Map<Channel, ConditionItem> STATED_STEPS =
@@ -102,6 +107,7 @@ public final class Readings {
     ShortRows.tell(table, log);
     table.rows().forEach(this::read);
     channels.forEach(c -> c.finish(table.file()));
+    channels.stream().filter(c -> c.channel() == Channel.POWER).forEach(this::pauses);
     if (time.isPresent() && time.get().written() < FEWEST_ROWS) {
       tooFew(time.get().written() == 1 ? "one row with a time" : "no row with a time");
     } else if (!log.hasErrors() && channels.stream().allMatch(this::isEmptyOrExtra)) {
@@ -116,6 +122,27 @@ public final class Readings {
   /** Path of the file that they stand in. */
   public String file() {
     return table.file();
+  }
+
+  /** Tells rows that are noted as a pause while power flows. */
+  private void pauses(ChannelColumn power) {
+    List<Session.Note> pauses = notes.stream().filter(Session.Note::isPause).toList();
+    int[] lines = power.readings().lines();
+    double[] kilowatts = power.readings().values();
+    for (Session.Note note : pauses) {
+      int at = Arrays.binarySearch(lines, note.row().line());
+      if (at >= 0 && kilowatts[at] > MOST_AT_REST_KILOWATTS) {
+        log.add(
+            ProblemCode.PAUSE_WITH_POWER,
+            note.row().line(),
+            power.columnNumber(),
+            ChannelColumn.plain(kilowatts[at]) + " kW beside the note " + Quoted.of(note.text()),
+            "no power, or an empty cell, in a row whose note begins with \"pause\"; it is not taken"
+                + " as a pause",
+            "write \"pause\" beside the rows in which charging stood still, or begin the note"
+                + " with another word");
+      }
+    }
   }
 
   /** What was inferred of the recording; only after a check without errors. */

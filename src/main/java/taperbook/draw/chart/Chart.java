@@ -52,15 +52,27 @@ public record Chart(String id, Title title, Axis x, Axis y, List<Series> series,
    *     stretch that they have in common
    * @param points marks on the curve
    * @param standings which of two sessions is ahead where
+   * @param flags numbers along the top that a key tells, from left to right
    */
   public record Marks(
       Optional<Hold> hold,
       Optional<Window> window,
       List<Point> points,
-      Optional<Standings> standings) {
-    /** Copies the points. */
+      Optional<Standings> standings,
+      List<Flag> flags) {
+    /** Copies the lists. */
     public Marks {
       points = List.copyOf(points);
+      flags = List.copyOf(flags);
+    }
+
+    /** Marks without flags. */
+    public Marks(
+        Optional<Hold> hold,
+        Optional<Window> window,
+        List<Point> points,
+        Optional<Standings> standings) {
+      this(hold, window, points, standings, List.of());
     }
 
     /** The marks of a single curve. */
@@ -117,6 +129,14 @@ public record Chart(String id, Title title, Axis x, Axis y, List<Series> series,
       label = List.copyOf(label);
     }
   }
+
+  /**
+   * A number along the top of the plot.
+   *
+   * @param x abscissa
+   * @param number the number, from 1
+   */
+  public record Flag(double x, int number) {}
 
   /**
    * A mark on the curve.

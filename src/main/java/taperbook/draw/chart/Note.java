@@ -33,6 +33,9 @@ public final class Note {
     if (chart.hasVisibleBand()) {
       note.append(" " + Labels.of("note.bounds"));
     }
+    if (!chart.marks().flags().isEmpty()) {
+      note.append(" " + Labels.of("note.events"));
+    }
     return note.toString().strip();
   }
 

@@ -33,6 +33,8 @@ public final class Painter {
     GridAndLine.paint(g, chart, frame, style);
     lines.dashes(chart);
     rim.paintLines(brush);
+    FlagLayer flags = new FlagLayer(chart, frame, style);
+    flags.paint(brush);
     marks.paintAbove(placement);
     lines.readings(chart);
     StandingsLayer standings = new StandingsLayer(brush, frame, style);
@@ -41,6 +43,7 @@ public final class Painter {
     boolean few = style.words() == ChartStyle.Words.FEW;
     List<TextRun> texts = new ArrayList<>(few ? new SmallRim(frame, style).texts() : rim.texts());
     placement.labels().forEach(label -> texts.addAll(runs(label, style)));
+    texts.addAll(flags.texts());
     return texts;
   }
 

@@ -121,6 +121,7 @@ final class PlacedLabels {
           .ifPresent(w -> MarkLayer.edges(w, frame).forEach(around::keepOffLightly));
     }
     chart.marks().standings().ifPresent(s -> StandingsLayer.keepOff(s, frame, style, around));
+    new FlagLayer(chart, frame, style).keepOff(around);
   }
 
   private void keepOffCurve(Series series) {

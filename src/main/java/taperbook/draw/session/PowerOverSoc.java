@@ -76,7 +76,14 @@ public final class PowerOverSoc {
   static Optional<String> windowSentence(Said said) {
     SocWindow window = said.window();
     String edges = window.from() + " % to " + window.to() + " %";
-    return said.sentence("From " + edges + " it takes", "The time from " + edges, windowId(window));
+    Optional<String> sentence =
+        said.sentence("From " + edges + " it takes", "The time from " + edges, windowId(window));
+    Optional<String> without = said.full(windowId(window) + "_without_interruptions");
+    return sentence.map(
+        s ->
+            without
+                .map(w -> s + " That includes an interruption; without it, it takes " + w + ".")
+                .orElse(s));
   }
 
   private static String windowId(SocWindow window) {

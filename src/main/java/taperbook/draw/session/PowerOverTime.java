@@ -21,17 +21,21 @@ public final class PowerOverTime {
     SocMarks marks = new SocMarks(said);
     String after =
         "after " + said.value("peak_reached_time").orElseGet(() -> said.time(curve.x(line.peak())));
+    EventMarks events = new EventMarks(said);
+    Axis power = Axis.power(line.top());
     Chart chart =
         new Chart(
             "power-over-time",
             new Chart.Title(Labels.of("chart.power_over_time"), said.vehicle()),
             Axis.time(line.lastX()),
-            Axis.power(line.top()),
+            events.isEmpty() ? power : power.withRoom(),
             line,
             new Chart.Marks(
                 Optional.of(peak.mark(line, stretch(curve, said), after)),
                 Optional.empty(),
-                marks.overTime(line)));
+                marks.overTime(line),
+                Optional.empty(),
+                events.flags(line.lastX())));
     return told(chart, curve, after, said);
   }
 
@@ -56,7 +60,8 @@ public final class PowerOverTime {
                 energy ->
                     said.value("session_time")
                         .map(time -> "The session adds " + energy + " in " + time + "."));
-    String caption = Said.sentences(List.of(peaks, peak.holdSentence(), added));
+    String caption =
+        Said.sentences(List.of(peaks, peak.holdSentence(), added, new EventMarks(said).sentence()));
     String axis = "charging power in kW, from 0 to " + Said.plain(Math.floor(chart.y().max()));
     String told =
         new Telling(timeInWords(chart, curve, said), axis)

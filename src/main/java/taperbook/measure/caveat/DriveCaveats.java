@@ -45,6 +45,7 @@ public final class DriveCaveats {
     all.speed();
     all.weather();
     all.route();
+    all.caveats.addAll(RouteCaveats.of(test.get(), wording));
     all.climateControl();
     all.facts
         .text(RangeItem.REMARKS)
@@ -111,12 +112,9 @@ public final class DriveCaveats {
     Optional<Estimate> air = facts.amount(RangeItem.AMBIENT_TEMPERATURE);
     if (air.isEmpty()) {
       add(Kind.DRIVE, "The air temperature during the range test is not known.");
-    } else if (air.get().value() < 10) {
-      add(
-          Kind.DRIVE,
-          "The air was at "
-              + wording.value(air.get(), Unit.CELSIUS)
-              + " during the range test; in milder weather the car would go farther.");
+    } else {
+      MildWeather.below(air.get()).ifPresent(far -> cold(air.get(), far));
+      MildWeather.above(air.get()).ifPresent(far -> hot(air.get(), far));
     }
     Optional<Estimate> wind = facts.amount(RangeItem.WIND_SPEED);
     if (wind.isEmpty()) {
@@ -128,6 +126,32 @@ public final class DriveCaveats {
               + wording.value(wind.get(), Unit.KILOMETRE_PER_HOUR)
               + " blew during the range test; it costs energy even out and back.");
     }
+  }
+
+  private void cold(Estimate air, Estimate far) {
+    add(
+        Kind.DRIVE,
+        airDuringTest(air)
+            + wording.value(far, Unit.CELSIUS)
+            + " colder than "
+            + MildWeather.words()
+            + ". The colder it is, the more heating and the denser air take; in mild weather the car"
+            + " would go farther.");
+  }
+
+  private void hot(Estimate air, Estimate far) {
+    add(
+        Kind.DRIVE,
+        airDuringTest(air)
+            + wording.value(far, Unit.CELSIUS)
+            + " hotter than "
+            + MildWeather.words()
+            + ". The hotter it is, the more cooling takes; in mild weather the car would go"
+            + " farther, unless thinner air makes up for it.");
+  }
+
+  private String airDuringTest(Estimate air) {
+    return "The air was at " + wording.value(air, Unit.CELSIUS) + " during the range test, ";
   }
 
   private void route() {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import taperbook.measure.curve.GapRule;
+import taperbook.measure.recording.Events;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Caveat;
 import taperbook.model.Caveat.Kind;
@@ -25,16 +26,11 @@ import taperbook.words.Wording;
  * not known is a caveat by itself. The thresholds are common practice, no source.
  */
 public final class SessionCaveats {
-  /** Below this a battery usually charges under its curve. */
-  private static final double COOL_BATTERY_CELSIUS = 20;
+  /** From this on a battery is usually warm enough to follow its curve. */
+  private static final double WARM_BATTERY_CELSIUS = 25;
 
   /** Preconditioning for less than this may not have warmed the battery through. */
   private static final double SHORT_PRECONDITIONING_SECONDS = 15 * 60;
-
-  /** Outside these the weather alone may explain a difference. */
-  private static final double COLD_CELSIUS = 10;
-
-  private static final double HOT_CELSIUS = 35;
 
   private final Recording recording;
   private final Facts<ConditionItem> facts;
@@ -61,6 +57,7 @@ public final class SessionCaveats {
     all.places();
     all.caveats.addAll(ReadingCaveats.of(recording));
     all.gaps();
+    all.caveats.addAll(EventCaveats.of(recording));
     all.channels();
     all.remarks();
     all.caveats.addAll(recording.session().caveats());
@@ -86,12 +83,18 @@ public final class SessionCaveats {
       return;
     }
     String said = "The battery was at " + amount(start.get(), Unit.CELSIUS) + " at plugging in";
-    if (start.get().value() < COOL_BATTERY_CELSIUS) {
+    Estimate below = Estimate.exactly(WARM_BATTERY_CELSIUS).minus(start.get());
+    if (Math.rint(below.value()) >= 1) {
       add(
           Kind.BATTERY_TEMPERATURE,
           said
               + how(ConditionItem.BATTERY_TEMPERATURE_AT_START)
-              + ". A battery as cool as this usually charges below its curve until it is warm.");
+              + ", "
+              + amount(below, Unit.CELSIUS)
+              + " below the "
+              + wording.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)
+              + " from which on a battery is usually warm enough, by common practice. The cooler it"
+              + " is, the further and longer it charges below its curve.");
     } else if (isEstimated(ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
       add(Kind.BATTERY_TEMPERATURE, said + ", by an estimate.");
     }
@@ -185,13 +188,31 @@ public final class SessionCaveats {
     Optional<Estimate> ambient = facts.amount(ConditionItem.AMBIENT_TEMPERATURE);
     if (ambient.isEmpty()) {
       add(Kind.AMBIENT_TEMPERATURE, "The air temperature during the session is not known.");
-    } else if (ambient.get().value() < COLD_CELSIUS || ambient.get().value() > HOT_CELSIUS) {
-      add(
-          Kind.AMBIENT_TEMPERATURE,
-          "The air was at "
-              + amount(ambient.get(), Unit.CELSIUS)
-              + "; in milder weather the curve may differ.");
+      return;
     }
+    String said = "The air was at " + amount(ambient.get(), Unit.CELSIUS) + ", ";
+    MildWeather.below(ambient.get())
+        .ifPresent(
+            far ->
+                add(
+                    Kind.AMBIENT_TEMPERATURE,
+                    said
+                        + amount(far, Unit.CELSIUS)
+                        + " colder than "
+                        + MildWeather.words()
+                        + ". The colder it is, the more a battery may charge below the curve of mild"
+                        + " weather."));
+    MildWeather.above(ambient.get())
+        .ifPresent(
+            far ->
+                add(
+                    Kind.AMBIENT_TEMPERATURE,
+                    said
+                        + amount(far, Unit.CELSIUS)
+                        + " hotter than "
+                        + MildWeather.words()
+                        + ". The hotter it is, the more cooling takes, and the sooner a battery may"
+                        + " limit its power."));
   }
 
   private void howRead() {
@@ -295,7 +316,10 @@ public final class SessionCaveats {
             + amount(Estimate.around(gap, 2 * trace.clockHalfStep()), Unit.SECOND)
             + ", beginning "
             + amount(Estimate.around(trace.second(widest), trace.clockHalfStep()), Unit.SECOND)
-            + " after plugging in; what happened inside a gap is not known.");
+            + " after plugging in; what happened inside a gap is not known"
+            + EventCaveats.inGap(
+                Events.notes(recording.session(), trace.second(widest), trace.second(widest + 1)))
+            + ".");
   }
 
   private void channels() {

@@ -3,6 +3,7 @@ package taperbook.measure.charging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import taperbook.measure.course.Drawn;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
@@ -28,11 +29,13 @@ public final class CommonNumbers {
   private final Recording recording;
   private final RangeFigures range;
   private final Ledger ledger;
+  private final Uninterrupted uninterrupted;
 
   public CommonNumbers(Recording recording, RangeFigures range, Ledger ledger) {
     this.recording = recording;
     this.range = range;
     this.ledger = ledger;
+    this.uninterrupted = new Uninterrupted(recording, ledger);
   }
 
   public void measure(CommonGround ground, ReportPlan.Wishes wishes) {
@@ -73,12 +76,10 @@ public final class CommonNumbers {
     rows.addAll(full.rows());
     boolean rated = range.chosenBasis() == Basis.RATED;
     double km = distance.kilometres();
-    Outcome time =
-        recording.measure(
-            d ->
-                d.course().timeOfCharge(from + (rated ? d.ratedShare(km) : d.share(km)))
-                    - start(d, from));
-    ledger.enter(entry, time, rows, pastTheEnd(time, from));
+    ToDoubleFunction<Drawn> reached =
+        d -> d.course().timeOfCharge(from + (rated ? d.ratedShare(km) : d.share(km)));
+    Outcome time = recording.measure(d -> reached.applyAsDouble(d) - start(d, from));
+    uninterrupted.time(entry, d -> start(d, from), reached, rows, pastTheEnd(time, from));
   }
 
   /** When the display first showed a charge, or the start of a session that began at it, s. */
@@ -104,11 +105,9 @@ public final class CommonNumbers {
           entry, start.isEmpty() ? recording.whyNotReached(from) : recording.whyNoEnergy());
       return;
     }
-    Outcome time =
-        recording.measure(
-            d ->
-                d.course().timeOfEnergy(d.course().energyAt(start(d, from)) + kilowattHours)
-                    - start(d, from));
+    ToDoubleFunction<Drawn> reached =
+        d -> d.course().timeOfEnergy(d.course().energyAt(start(d, from)) + kilowattHours);
+    Outcome time = recording.measure(d -> reached.applyAsDouble(d) - start(d, from));
     double begins = recording.secondOf(from);
     double ends = begins + time.estimateIfMeasured().map(Estimate::value).orElse(0.0);
     double last = recording.energy().orElseThrow().span().high();
@@ -118,6 +117,7 @@ public final class CommonNumbers {
     }
     List<RowRef> rows = new ArrayList<>(start.get());
     rows.addAll(recording.energyRows(begins, ends));
-    ledger.enter(entry, time, rows, DistanceNumbers.pastTheEnd(time, last - begins));
+    uninterrupted.time(
+        entry, d -> start(d, from), reached, rows, DistanceNumbers.pastTheEnd(time, last - begins));
   }
 }

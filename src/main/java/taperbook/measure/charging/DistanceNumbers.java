@@ -34,11 +34,13 @@ public final class DistanceNumbers {
   private final Recording recording;
   private final RangeFigures range;
   private final Ledger ledger;
+  private final Uninterrupted uninterrupted;
 
   public DistanceNumbers(Recording recording, RangeFigures range, Ledger ledger) {
     this.recording = recording;
     this.range = range;
     this.ledger = ledger;
+    this.uninterrupted = new Uninterrupted(recording, ledger);
   }
 
   public void measure(List<WantedDistance> distances) {
@@ -154,14 +156,14 @@ public final class DistanceNumbers {
     double start = soc.firstSecond();
     boolean rated = fullRange.basis() == Basis.RATED;
     double km = distance.kilometres();
-    Outcome time =
-        recording.measure(
-            d ->
-                d.course()
-                        .timeOfCharge(
-                            d.course().chargeAt(start) + (rated ? d.ratedShare(km) : d.share(km)))
-                    - start);
-    ledger.enter(entry, time, rows, pastTheEnd(time, soc.lastSecond() - start));
+    ToDoubleFunction<Drawn> end =
+        d ->
+            d.course()
+                .timeOfCharge(
+                    d.course().chargeAt(start) + (rated ? d.ratedShare(km) : d.share(km)));
+    Outcome time = recording.measure(d -> end.applyAsDouble(d) - start);
+    uninterrupted.time(
+        entry, d -> start, end, rows, pastTheEnd(time, soc.lastSecond() - start), isChosen(entry));
   }
 
   private String whyNotAdded(Trace soc, Estimate share, double target) {
@@ -217,19 +219,22 @@ public final class DistanceNumbers {
       return;
     }
     double km = distance.kilometres();
-    Outcome time =
-        recording.measure(
-            d ->
-                d.course()
-                        .timeOfEnergy(
-                            d.course().energyAt(start) + d.drive().consumption() * km / 1000)
-                    - start);
+    ToDoubleFunction<Drawn> reached =
+        d ->
+            d.course()
+                .timeOfEnergy(d.course().energyAt(start) + d.drive().consumption() * km / 1000);
+    Outcome time = recording.measure(d -> reached.applyAsDouble(d) - start);
     double second = start + time.estimateIfMeasured().map(Estimate::value).orElse(end - start);
     List<RowRef> rows = new ArrayList<>(energy.rows(start, Math.min(end, second)));
     rows.addAll(range.consumption().rows());
     List<Caveat> own = new ArrayList<>(List.of(withoutLosses()));
     own.addAll(pastTheEnd(time, end - start));
-    ledger.enter(entry, time, rows, own);
+    uninterrupted.time(entry, d -> start, reached, rows, own, isChosen(entry));
+  }
+
+  /** True of the basis that the report asks for: only there the time without interruptions too. */
+  private boolean isChosen(Entry entry) {
+    return entry.basis() == range.chosenBasis();
   }
 
   /** With the measured ratio where both energies of a per cent are known. */

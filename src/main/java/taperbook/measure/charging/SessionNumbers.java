@@ -24,15 +24,18 @@ import taperbook.words.Labels;
 public final class SessionNumbers {
   private final Recording recording;
   private final Ledger ledger;
+  private final Uninterrupted uninterrupted;
 
   public SessionNumbers(Recording recording, Ledger ledger) {
     this.recording = recording;
     this.ledger = ledger;
+    this.uninterrupted = new Uninterrupted(recording, ledger);
   }
 
   public void measure() {
     ends();
     time();
+    uninterrupted.sum();
     energyAdded();
     energyPerShare();
   }
@@ -75,7 +78,9 @@ public final class SessionNumbers {
             .reduce((a, b) -> b.lastSecond() > a.lastSecond() ? b : a)
             .orElseThrow();
     ledger.measured(
-        entry, Estimate.around(end, last.clockHalfStep()), List.of(last.row(last.size() - 1)));
+        uninterrupted.included(entry, 0, end),
+        Estimate.around(end, last.clockHalfStep()),
+        List.of(last.row(last.size() - 1)));
   }
 
   private void energyAdded() {
@@ -105,7 +110,11 @@ public final class SessionNumbers {
     ledger.enter(added.with(energy.method()), recording.measure(total), rows);
     if (to > from) {
       double hours = (to - from) / LinearPower.SECONDS_PER_HOUR;
-      ledger.enter(average, recording.measure(d -> total.applyAsDouble(d) / hours), rows);
+      ledger.enter(
+          uninterrupted.included(average, from, to),
+          recording.measure(d -> total.applyAsDouble(d) / hours),
+          rows,
+          uninterrupted.caveats(from, to));
     } else {
       ledger.withheld(average, "energy was read at one time only");
     }

@@ -23,11 +23,13 @@ public final class SocTimeNumbers {
   private final Recording recording;
   private final RangeFigures range;
   private final Ledger ledger;
+  private final Uninterrupted uninterrupted;
 
   public SocTimeNumbers(Recording recording, RangeFigures range, Ledger ledger) {
     this.recording = recording;
     this.range = range;
     this.ledger = ledger;
+    this.uninterrupted = new Uninterrupted(recording, ledger);
   }
 
   public void measure(List<Integer> marks) {
@@ -46,7 +48,7 @@ public final class SocTimeNumbers {
       }
       return;
     }
-    ledger.enter(timeEntry(mark), recording.measure(second(mark)), rows.get());
+    uninterrupted.time(timeEntry(mark), d -> 0, second(mark), rows.get(), List.of());
     energy(mark, rows.get());
     power(mark, rows.get());
     distance(mark, rows.get());

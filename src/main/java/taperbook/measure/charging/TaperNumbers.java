@@ -76,7 +76,7 @@ public final class TaperNumbers {
 
   private void fit() {
     Optional<TaperFit> fit =
-        recording.soc().flatMap(soc -> recording.power().flatMap(p -> TaperFit.of(soc, p)));
+        recording.soc().flatMap(soc -> recording.steadyPower().flatMap(p -> TaperFit.of(soc, p)));
     if (fit.isEmpty()) {
       for (Entry entry : List.of(COUNT, WARM_UP_END, PLATEAU_FROM, PLATEAU_TO, STEEPEST)) {
         ledger.withheld(entry, whyNoFit());

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.EnergyOverTime;
-import taperbook.measure.curve.LinearPower;
 import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
@@ -20,10 +19,12 @@ import taperbook.words.Labels;
 public final class WindowNumbers {
   private final Recording recording;
   private final Ledger ledger;
+  private final Uninterrupted uninterrupted;
 
   public WindowNumbers(Recording recording, Ledger ledger) {
     this.recording = recording;
     this.ledger = ledger;
+    this.uninterrupted = new Uninterrupted(recording, ledger);
   }
 
   public void measure(List<SocWindow> windows) {
@@ -43,18 +44,12 @@ public final class WindowNumbers {
     }
     List<RowRef> edges = new ArrayList<>(from.get());
     edges.addAll(to.get());
-    ledger.enter(time(window), recording.measure(seconds(window)), edges);
+    uninterrupted.time(
+        time(window), start(window), recording.firstShown(window.to()), edges, List.of());
     energyAndAverage(window, edges);
     if (ledger.wants(socAverage(window))) {
       socAverage(window, edges);
     }
-  }
-
-  /** Time from the display first showing the lower edge to its first showing the upper one, s. */
-  private ToDoubleFunction<Drawn> seconds(SocWindow window) {
-    ToDoubleFunction<Drawn> start = start(window);
-    ToDoubleFunction<Drawn> end = recording.firstShown(window.to());
-    return d -> end.applyAsDouble(d) - start.applyAsDouble(d);
   }
 
   /** A window that begins with the session begins when it does. */
@@ -81,13 +76,9 @@ public final class WindowNumbers {
     rows.addAll(
         recording.energyRows(recording.secondOf(window.from()), recording.secondOf(window.to())));
     ToDoubleFunction<Drawn> energy = kilowattHours(window);
-    ToDoubleFunction<Drawn> seconds = seconds(window);
     ledger.enter(energy(window).with(source.get().method()), recording.measure(energy), rows);
-    ledger.enter(
-        timeAverage(window),
-        recording.measure(
-            d -> energy.applyAsDouble(d) * LinearPower.SECONDS_PER_HOUR / seconds.applyAsDouble(d)),
-        rows);
+    uninterrupted.average(
+        timeAverage(window), energy, start(window), recording.firstShown(window.to()), rows);
   }
 
   private void socAverage(SocWindow window, List<RowRef> edges) {

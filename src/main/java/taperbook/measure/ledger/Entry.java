@@ -21,10 +21,22 @@ public record Entry(String id, String label, Unit unit, Method method, Basis bas
     return new Entry(id, label, unit, method, Basis.READINGS, Scope.CHARGING);
   }
 
-  /** True if a caveat concerns the number; that of an energy counter only where energy enters. */
+  /**
+   * True if a caveat concerns the number whatever it spans: that of an energy counter only where
+   * energy enters, that of an interruption only where the whole session does.
+   */
   boolean isConcernedBy(Caveat caveat) {
     return scope.concerns(caveat)
-        && (caveat.kind() != Caveat.Kind.ENERGY_COUNTER || method.restsOnEnergy());
+        && switch (caveat.kind()) {
+          case ENERGY_COUNTER -> method.restsOnEnergy();
+          case INTERRUPTION -> method.spansSession();
+          default -> true;
+        };
+  }
+
+  /** The same number under other words. */
+  public Entry labelled(String otherLabel) {
+    return new Entry(id, otherLabel, unit, method, basis, scope);
   }
 
   public Entry with(Method otherMethod) {

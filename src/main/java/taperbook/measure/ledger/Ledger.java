@@ -36,6 +36,11 @@ public final class Ledger {
     this.wanted = wanted;
   }
 
+  /** The caveats of one kind, for numbers that only their span tells to be concerned. */
+  public List<Caveat> caveats(Caveat.Kind kind) {
+    return caveats.stream().filter(c -> c.kind() == kind).toList();
+  }
+
   /** False if a number need not be worked out. */
   public boolean wants(Entry entry) {
     return wanted.test(entry.id());

@@ -11,6 +11,7 @@ public enum Scope {
   /** The course of the charging session. */
   CHARGING(
       EnumSet.of(
+          Caveat.Kind.INTERRUPTION,
           Caveat.Kind.BATTERY_TEMPERATURE,
           Caveat.Kind.PRECONDITIONING,
           Caveat.Kind.STARTING_SOC,

@@ -14,6 +14,7 @@ import taperbook.measure.curve.PowerIntegral;
 import taperbook.measure.road.ChargeClock;
 import taperbook.model.Channel;
 import taperbook.model.Estimate;
+import taperbook.model.Event;
 import taperbook.model.Interval;
 import taperbook.model.Outcome;
 import taperbook.model.RangeTest;
@@ -101,6 +102,15 @@ public record Recording(
   /** The energy channel of the whole session; the counter wins over integrated power. */
   public Optional<EnergyOverTime> energy() {
     return counter.<EnergyOverTime>map(c -> c).or(() -> integral.map(p -> p));
+  }
+
+  /**
+   * The readings of power without those of interruptions and of the climb after each, for what asks
+   * how the battery takes power and not when.
+   */
+  public Optional<Trace> steadyPower() {
+    List<Event> interruptions = Events.interruptions(session);
+    return interruptions.isEmpty() ? power : power.map(p -> SteadyPower.of(p, interruptions));
   }
 
   /**

@@ -33,6 +33,13 @@ public final class ArticleTables {
             "head.distance_added"),
         List.of("mark", "time", "energy", "power", "distance"),
         tables.milestones());
+    EventTables events = new EventTables(result, views, wording);
+    all.add(
+        "events",
+        heads("head.when", "head.soc", "head.what", "head.row"),
+        List.of("when", "charge", "what", "row"),
+        events.events());
+    all.numbers("interruptions", events.interrupted());
     all.add(
         "distances",
         heads(
@@ -72,8 +79,9 @@ public final class ArticleTables {
             "head.time",
             "head.energy_used",
             "column.start_soc",
-            "column.end_soc"),
-        List.of("name", "distance", "duration", "energy", "start", "end"),
+            "column.end_soc",
+            "head.note"),
+        List.of("name", "distance", "duration", "energy", "start", "end", "note"),
         rows(range.get("legs")));
   }
 

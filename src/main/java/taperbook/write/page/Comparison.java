@@ -86,9 +86,30 @@ final class Comparison {
         "other",
         other,
         "sentences",
-        new PairFindings(pair, one, other, wording).sentences(),
+        sentences(pair, one, other),
         "numbers",
         pair.numbers().all().stream().map(views::view).toList());
+  }
+
+  /** What was found, and which of the two stood still for a while. */
+  private List<String> sentences(PairResult pair, String one, String other) {
+    List<String> sentences =
+        new ArrayList<>(new PairFindings(pair, one, other, wording).sentences());
+    for (int i = 0; i < sessions.size(); i++) {
+      String letter = SessionNames.letter(i);
+      Optional<ReportNumber> stood = sessions.get(i).numbers().find("interruption_time");
+      if (letter.equals(one) || letter.equals(other)) {
+        stood.ifPresent(
+            n ->
+                sentences.add(
+                    "Times here include the "
+                        + wording.value(n)
+                        + " for which the charging of "
+                        + letter
+                        + " was interrupted."));
+      }
+    }
+    return sentences;
   }
 
   /** Numbers that are like for like: over what all sessions went through, and from there on. */
@@ -140,25 +161,47 @@ final class Comparison {
     return rows(ids, sameStart());
   }
 
+  /**
+   * A number that an interruption is in gets a second row, without it; the first then has no best.
+   */
   private List<Map<String, Object>> rows(Set<String> ids, boolean likeForLike) {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (String id : ids) {
-      List<Optional<ReportNumber>> numbers =
-          sessions.stream().map(s -> s.numbers().find(id)).toList();
-      Optional<ReportNumber> first = numbers.stream().flatMap(Optional::stream).findFirst();
-      if (first.isPresent()) {
-        OptionalInt best = likeForLike ? Best.of(numbers) : OptionalInt.empty();
-        rows.add(
-            Map.of(
-                "label",
-                first.get().label(),
-                "best",
-                best.orElse(-1),
-                "cells",
-                sessions.stream().map(s -> views.view(s, id)).toList()));
-      }
+      String without = id + EventTables.WITHOUT;
+      List<Optional<ReportNumber>> as = sessions.stream().map(s -> s.numbers().find(id)).toList();
+      List<Optional<ReportNumber>> steady =
+          sessions.stream()
+              .map(s -> s.numbers().find(without).or(() -> s.numbers().find(id)))
+              .toList();
+      Optional<ReportNumber> interrupted =
+          steady.stream().flatMap(Optional::stream).filter(n -> n.id().equals(without)).findFirst();
+      as.stream()
+          .flatMap(Optional::stream)
+          .filter(n -> interrupted.isEmpty() || n.origin().session().equals(session(interrupted)))
+          .findFirst()
+          .ifPresent(n -> rows.add(row(n, as, likeForLike && interrupted.isEmpty())));
+      interrupted.ifPresent(n -> rows.add(row(n, steady, likeForLike)));
     }
     return rows;
+  }
+
+  private static String session(Optional<ReportNumber> number) {
+    return number.map(n -> n.origin().session()).orElse("");
+  }
+
+  /** A row under the label of one of its numbers. */
+  private Map<String, Object> row(
+      ReportNumber named, List<Optional<ReportNumber>> numbers, boolean likeForLike) {
+    OptionalInt best = likeForLike ? Best.of(numbers) : OptionalInt.empty();
+    return Map.of(
+        "label",
+        named.label(),
+        "best",
+        best.orElse(-1),
+        "cells",
+        numbers.stream()
+            .map(n -> n.map(views::view).orElseGet(() -> NumberViews.absent(named.id())))
+            .toList());
   }
 
   /** How the common ground was found, and what cutting to it does to the headline. */

@@ -73,7 +73,8 @@ final class NumberViews {
         + number.id();
   }
 
-  private static Map<String, Object> absent(String id) {
+  /** A place held free. */
+  static Map<String, Object> absent(String id) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("id", id);
     view.put("present", false);

@@ -49,6 +49,10 @@ public final class PageModel {
     map.put("budgets", Budgets.of(headline()));
     map.put("intervals", methods.intervals());
     map.put("milestones", tables.milestones());
+    EventTables events = new EventTables(result, views, wording);
+    map.put("events", events.events());
+    map.put("interrupted", events.interrupted());
+    map.put("othersEvents", events.ofOthers());
     map.put("distances", tables.distances());
     CurvePart curve = new CurvePart(result.main(), views);
     map.put("segments", curve.segments());

@@ -73,7 +73,8 @@ final class RangeBasis {
         "duration", text(leg.duration(), Unit.SECOND),
         "energy", text(leg.energyUsed(), Unit.KILOWATT_HOUR),
         "start", text(leg.soc().map(Leg.Span::start), Unit.PERCENT),
-        "end", text(leg.soc().map(Leg.Span::end), Unit.PERCENT));
+        "end", text(leg.soc().map(Leg.Span::end), Unit.PERCENT),
+        "note", leg.note());
   }
 
   private String text(Optional<Estimate> estimate, Unit unit) {

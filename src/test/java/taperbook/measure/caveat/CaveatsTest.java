@@ -2,6 +2,7 @@ package taperbook.measure.caveat;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +16,13 @@ import taperbook.model.Caveat.Kind;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
+import taperbook.model.Fact;
+import taperbook.model.Facts;
+import taperbook.model.HowKnown;
+import taperbook.model.Leg;
 import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.RowRef;
 import taperbook.model.Session;
 import taperbook.model.SessionResult;
 import taperbook.model.Unit;
@@ -229,6 +236,116 @@ final class CaveatsTest {
         .stream()
         .map(Caveat::sentence)
         .filter(sentence -> sentence.startsWith("The average speed"))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "12, '12 °C, 3 °C colder'",
+    "10, '10 °C, 5 °C colder'",
+    "-4, '\u22124 °C, 19 °C colder'",
+  })
+  void colder_air_is_told_by_degree(double celsius, String told) {
+    Session session = wellKnown().amount(ConditionItem.AMBIENT_TEMPERATURE, celsius, 0.5).build();
+    assertThat(of(session, Kind.AMBIENT_TEMPERATURE))
+        .containsExactly(
+            "The air was at "
+                + told.replace(" °C", "\u00a0°C")
+                + " than mild weather (15 to 25\u00a0°C by common practice). The colder it is, the"
+                + " more a battery may charge below the curve of mild weather.");
+  }
+
+  @Test
+  void mild_air_is_not_told_and_hot_air_is() {
+    for (double celsius : new double[] {15, 20, 25}) {
+      Session mild = wellKnown().amount(ConditionItem.AMBIENT_TEMPERATURE, celsius, 0.5).build();
+      assertThat(of(mild, Kind.AMBIENT_TEMPERATURE)).isEmpty();
+    }
+    Session hot = wellKnown().amount(ConditionItem.AMBIENT_TEMPERATURE, 33, 0.5).build();
+    assertThat(of(hot, Kind.AMBIENT_TEMPERATURE))
+        .containsExactly(
+            "The air was at 33\u00a0°C, 8\u00a0°C hotter than mild weather (15 to 25\u00a0°C by"
+                + " common practice). The hotter it is, the more cooling takes, and the sooner a"
+                + " battery may limit its power.");
+  }
+
+  @Test
+  void a_cool_battery_is_told_by_degree() {
+    Session session =
+        wellKnown().amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, 22, 0.5).build();
+    assertThat(of(session, Kind.BATTERY_TEMPERATURE))
+        .containsExactly(
+            "The battery was at 22\u00a0°C at plugging in, 3\u00a0°C below the 25\u00a0°C from which"
+                + " on a battery is usually warm enough, by common practice. The cooler it is, the"
+                + " further and longer it charges below its curve.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      nullValues = "-",
+      delimiter = '|',
+      value = {
+        "loop|212|281|The route is stated as loop, but it ended 69 m above its start: one of the two"
+            + " is wrong, or the drive did not come back to where it began.",
+        "out and back|300|250|The route is stated as out and back, but it ended 50 m below its start:"
+            + " one of the two is wrong, or the drive did not come back to where it began.",
+        "loop|212|220|-",
+        "one way|212|281|-",
+      })
+  void a_route_that_ends_elsewhere_than_it_says_is_doubted(
+      String route, double start, double end, @Nullable String told) {
+    RangeTest plain =
+        Sessions.rangeTest(
+            Map.of(
+                RangeItem.START_ELEVATION, Estimate.around(start, 0.5),
+                RangeItem.END_ELEVATION, Estimate.around(end, 0.5)));
+    assertThat(ofRoute(plain, route)).isEqualTo(told == null ? List.of() : List.of(told));
+  }
+
+  @Test
+  void legs_that_contradict_the_route_are_told() {
+    RangeTest plain = Sessions.rangeTest(Map.of());
+    RangeTest legs =
+        new RangeTest(
+            plain.name(), plain.facts(), List.of(leg("out", 120, 90, 60), leg("back", 90, 61, 30)));
+    assertThat(ofRoute(legs, "out and back"))
+        .containsExactly(
+            "The route is stated as out and back, but the legs out add up to 120 km and the legs"
+                + " back to 90 km: it was not the same way.");
+    assertThat(ofRoute(legs, "one way"))
+        .containsExactly(
+            "The route is stated as one way, but it has legs called out and legs called back.");
+    RangeTest charged =
+        new RangeTest(
+            plain.name(), plain.facts(), List.of(leg("1", 90, 90, 60), leg("2", 90, 75, 45)));
+    assertThat(ofRoute(charged, "loop"))
+        .containsExactly(
+            "Leg 2 began at 75 %, and the leg before it ended at 60 %: the car was charged"
+                + " in between, or one of the two is wrong.");
+  }
+
+  private static Leg leg(String name, double kilometres, double from, double to) {
+    return new Leg(
+        name,
+        Estimate.around(kilometres, 0.5),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(new Leg.Span(Estimate.around(from, 0.5), Estimate.around(to, 0.5))),
+        new RowRef("legs.csv", 2));
+  }
+
+  private static List<String> ofRoute(RangeTest plain, String route) {
+    Map<RangeItem, Fact> facts = new EnumMap<>(RangeItem.class);
+    for (RangeItem item : List.of(RangeItem.START_ELEVATION, RangeItem.END_ELEVATION)) {
+      plain.facts().known(item).ifPresent(fact -> facts.put(item, fact));
+    }
+    RowRef row = new RowRef("range-test.csv", 9);
+    facts.put(RangeItem.ROUTE, new Fact(route, "", Optional.empty(), HowKnown.DISPLAYED, row));
+    RangeTest stated =
+        new RangeTest(
+            plain.name(), new Facts<>("range-test.csv", RangeItem.class, facts), plain.legs());
+    return RouteCaveats.of(stated, new Wording(Unit.KILOMETRE)).stream()
+        .map(c -> c.sentence().replace('\u00a0', ' '))
         .toList();
   }
 }

@@ -1,0 +1,42 @@
+package taperbook.measure.caveat;
+
+import java.util.Optional;
+import taperbook.model.Estimate;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
+
+/**
+ * How far the air was from mild weather. What is said begins at nothing and grows with each degree;
+ * which weather counts as mild is common practice, no source.
+ */
+final class MildWeather {
+  private static final double LEAST_CELSIUS = 15;
+  private static final double MOST_CELSIUS = 25;
+
+  private MildWeather() {}
+
+  /** Degrees below mild weather, if they round to one or more. */
+  static Optional<Estimate> below(Estimate air) {
+    return degrees(Estimate.exactly(LEAST_CELSIUS).minus(air));
+  }
+
+  /** Degrees above mild weather, if they round to one or more. */
+  static Optional<Estimate> above(Estimate air) {
+    return degrees(air.minus(Estimate.exactly(MOST_CELSIUS)));
+  }
+
+  private static Optional<Estimate> degrees(Estimate far) {
+    return Math.rint(far.value()) >= 1 ? Optional.of(far) : Optional.empty();
+  }
+
+  /** What counts as mild, in words. */
+  static String words() {
+    return "mild weather ("
+        + Math.round(LEAST_CELSIUS)
+        + " to "
+        + Math.round(MOST_CELSIUS)
+        + "\u00a0"
+        + Wording.name(Unit.CELSIUS)
+        + " by common practice)";
+  }
+}

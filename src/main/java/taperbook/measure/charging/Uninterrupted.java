@@ -1,0 +1,185 @@
+package taperbook.measure.charging;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import taperbook.measure.course.Drawn;
+import taperbook.measure.curve.LinearPower;
+import taperbook.measure.ledger.Entry;
+import taperbook.measure.ledger.Ledger;
+import taperbook.measure.recording.Events;
+import taperbook.measure.recording.Recording;
+import taperbook.model.Caveat;
+import taperbook.model.Estimate;
+import taperbook.model.Event;
+import taperbook.model.Method;
+import taperbook.model.RowRef;
+import taperbook.model.Unit;
+import taperbook.words.Labels;
+
+/**
+ * Enters times and averages that an interruption may lie in: as they passed, under a label that
+ * tells so and with its caveat, and once more without it.
+ */
+final class Uninterrupted {
+  private static final String SUFFIX = "_without_interruptions";
+
+  /** Less time than this within a window is none, s. */
+  private static final double LEAST_SECONDS = 1;
+
+  private final Recording recording;
+  private final Ledger ledger;
+  private final List<Event> interruptions;
+
+  Uninterrupted(Recording recording, Ledger ledger) {
+    this.recording = recording;
+    this.ledger = ledger;
+    this.interruptions = Events.interruptions(recording.session());
+  }
+
+  /** Enters how long charging was interrupted in all, if it was. */
+  void sum() {
+    if (interruptions.isEmpty()) {
+      return;
+    }
+    Entry entry =
+        Entry.charging(
+            "interruption_time",
+            Labels.of("number.interruption_time"),
+            Unit.SECOND,
+            Method.INTERRUPTIONS);
+    double whole = recording.session().recorded().high();
+    ledger.enter(entry, recording.measure(d -> idle(d, 0, whole)), rows());
+  }
+
+  /** Enters a time between two moments. */
+  void time(
+      Entry entry,
+      ToDoubleFunction<Drawn> start,
+      ToDoubleFunction<Drawn> end,
+      List<RowRef> rows,
+      List<Caveat> own) {
+    time(entry, start, end, rows, own, true);
+  }
+
+  /**
+   * Enters a time between two moments.
+   *
+   * @param both whether it is wanted without interruptions as well
+   */
+  void time(
+      Entry entry,
+      ToDoubleFunction<Drawn> start,
+      ToDoubleFunction<Drawn> end,
+      List<RowRef> rows,
+      List<Caveat> own,
+      boolean both) {
+    ToDoubleFunction<Drawn> seconds = d -> end.applyAsDouble(d) - start.applyAsDouble(d);
+    if (!isConcerned(start, end)) {
+      ledger.enter(entry, recording.measure(seconds), rows, own);
+      return;
+    }
+    ledger.enter(included(entry), recording.measure(seconds), rows, withCaveats(own));
+    if (both) {
+      ledger.enter(
+          without(entry),
+          recording.measure(d -> seconds.applyAsDouble(d) - idle(d, start, end)),
+          joined(rows),
+          own);
+    }
+  }
+
+  /** Enters an energy over the time between two moments, kW. */
+  void average(
+      Entry entry,
+      ToDoubleFunction<Drawn> energy,
+      ToDoubleFunction<Drawn> start,
+      ToDoubleFunction<Drawn> end,
+      List<RowRef> rows) {
+    ToDoubleFunction<Drawn> seconds = d -> end.applyAsDouble(d) - start.applyAsDouble(d);
+    ToDoubleFunction<Drawn> wattSeconds =
+        d -> energy.applyAsDouble(d) * LinearPower.SECONDS_PER_HOUR;
+    ToDoubleFunction<Drawn> average = d -> wattSeconds.applyAsDouble(d) / seconds.applyAsDouble(d);
+    if (!isConcerned(start, end)) {
+      ledger.enter(entry, recording.measure(average), rows);
+      return;
+    }
+    ledger.enter(included(entry), recording.measure(average), rows, withCaveats(List.of()));
+    ledger.enter(
+        without(entry),
+        recording.measure(
+            d -> wattSeconds.applyAsDouble(d) / (seconds.applyAsDouble(d) - idle(d, start, end))),
+        joined(rows));
+  }
+
+  /** The entry of a number over a stretch of time, which tells an interruption in it. */
+  Entry included(Entry entry, double from, double to) {
+    return isConcerned(d -> from, d -> to) ? included(entry) : entry;
+  }
+
+  /** The caveats of a number over a stretch of time. */
+  List<Caveat> caveats(double from, double to) {
+    return isConcerned(d -> from, d -> to) ? withCaveats(List.of()) : List.of();
+  }
+
+  private boolean isConcerned(ToDoubleFunction<Drawn> start, ToDoubleFunction<Drawn> end) {
+    if (interruptions.isEmpty()) {
+      return false;
+    }
+    Optional<Estimate> within = recording.courses().estimate(d -> idle(d, start, end));
+    return within.filter(e -> e.value() >= LEAST_SECONDS).isPresent();
+  }
+
+  private List<Caveat> withCaveats(List<Caveat> own) {
+    List<Caveat> all = new ArrayList<>(ledger.caveats(Caveat.Kind.INTERRUPTION));
+    all.addAll(own);
+    return all;
+  }
+
+  private static Entry included(Entry entry) {
+    return entry.labelled(Labels.of("label.with_interruptions", entry.label()));
+  }
+
+  private static Entry without(Entry entry) {
+    return new Entry(
+        entry.id() + SUFFIX,
+        Labels.of("label.without_interruptions", entry.label()),
+        entry.unit(),
+        Method.INTERRUPTIONS,
+        entry.basis(),
+        entry.scope());
+  }
+
+  private List<RowRef> joined(List<RowRef> rows) {
+    List<RowRef> all = new ArrayList<>(rows);
+    all.addAll(rows());
+    return all;
+  }
+
+  private List<RowRef> rows() {
+    return interruptions.stream().flatMap(e -> e.rows().stream()).toList();
+  }
+
+  private double idle(Drawn drawn, ToDoubleFunction<Drawn> start, ToDoubleFunction<Drawn> end) {
+    return idle(drawn, start.applyAsDouble(drawn), end.applyAsDouble(drawn));
+  }
+
+  /** How much of the time between two moments stood still in a draw, s. */
+  private double idle(Drawn drawn, double from, double to) {
+    double sum = 0;
+    for (int k = 0; k < interruptions.size(); k++) {
+      Event e = interruptions.get(k);
+      double begins = e.start().low() + place(drawn, 2 * k) * e.start().width();
+      double ends = e.end().low() + place(drawn, 2 * k + 1) * e.end().width();
+      sum += Math.max(0, Math.min(to, ends) - Math.max(from, begins));
+    }
+    return sum;
+  }
+
+  /** Another place for each end, from the one that the draw has. */
+  private static double place(Drawn drawn, int end) {
+    double spread = drawn.place() * (61 + 36 * end);
+    return spread - Math.floor(spread);
+  }
+}

@@ -1,0 +1,91 @@
+package taperbook.write.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import taperbook.model.Event;
+import taperbook.model.Numbers;
+import taperbook.model.ReportPlan;
+import taperbook.model.ReportResult;
+import taperbook.model.SessionResult;
+import taperbook.model.SocWindow;
+import taperbook.words.EventWording;
+import taperbook.words.SessionNames;
+import taperbook.words.Wording;
+import taperbook.write.data.RowRuns;
+
+/** What happened in the sessions, and the numbers with and without interruptions. */
+final class EventTables {
+  /** What a number without interruptions adds to the id of the one that includes them. */
+  static final String WITHOUT = "_without_interruptions";
+
+  /** More events than these are in the readings alone. */
+  private static final int MOST = 40;
+
+  private final ReportResult result;
+  private final NumberViews views;
+  private final EventWording wording;
+
+  EventTables(ReportResult result, NumberViews views, Wording wording) {
+    this.result = result;
+    this.views = views;
+    this.wording = new EventWording(wording);
+  }
+
+  /** The events of the reported session, numbered as in its chart. */
+  List<Map<String, Object>> events() {
+    return events(result.main(), "");
+  }
+
+  /** The events of the sessions that it is compared with, each with its letter. */
+  List<Map<String, Object>> ofOthers() {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (int i = 1; i < result.sessions().size(); i++) {
+      rows.addAll(events(result.sessions().get(i), SessionNames.letter(i)));
+    }
+    return rows;
+  }
+
+  private List<Map<String, Object>> events(SessionResult session, String letter) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (Event event : session.events().subList(0, Math.min(MOST, session.events().size()))) {
+      rows.add(
+          Map.of(
+              "number", "" + (rows.size() + 1),
+              "letter", letter,
+              "when", wording.when(event),
+              "charge", wording.charge(event),
+              "what", wording.what(event),
+              "row", String.join(", ", RowRuns.lines(event.rows()).values())));
+    }
+    return rows;
+  }
+
+  /**
+   * How long charging stood still, and each number asked for that includes an interruption,
+   * followed by the same without it.
+   */
+  List<Map<String, Object>> interrupted() {
+    Numbers numbers = result.main().numbers();
+    List<Map<String, Object>> rows = new ArrayList<>();
+    numbers.find("interruption_time").ifPresent(n -> rows.add(views.view(n)));
+    ReportPlan plan = result.plan();
+    List<String> ids = new ArrayList<>();
+    plan.wishes().distances().forEach(d -> ids.add(plan.timeToAddId(d)));
+    plan.wishes().socMarks().forEach(mark -> ids.add("time_to_soc_" + mark));
+    for (SocWindow window : plan.wishes().windows()) {
+      ids.add("time_soc_" + window.idPart());
+      ids.add("average_power_" + window.idPart());
+    }
+    for (String id : ids) {
+      numbers
+          .find(id + WITHOUT)
+          .ifPresent(
+              without -> {
+                rows.add(views.view(result.main(), id));
+                rows.add(views.view(without));
+              });
+    }
+    return rows;
+  }
+}

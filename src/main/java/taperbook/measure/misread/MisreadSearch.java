@@ -8,7 +8,9 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
 import taperbook.measure.course.ReadingFit;
+import taperbook.measure.recording.Events;
 import taperbook.model.Channel;
+import taperbook.model.Event;
 import taperbook.model.Interval;
 import taperbook.model.Review.Misread;
 import taperbook.model.RowRef;
@@ -41,11 +43,13 @@ public final class MisreadSearch {
 
   private final Session session;
   private final Ratings ratings;
+  private final List<Event> interruptions;
   private final List<Misread> found = new ArrayList<>();
 
   private MisreadSearch(Session session) {
     this.session = session;
     this.ratings = new Ratings(session);
+    this.interruptions = Events.interruptions(session);
   }
 
   /** The readings that do not fit, the worst first; none that the tester confirmed. */
@@ -141,8 +145,15 @@ public final class MisreadSearch {
     return fit.likely(TRIED).stream()
         .filter(i -> !fit.isLeftOut(i))
         .filter(i -> !isConfirmed(trace(fit.channel(i)), fit.channel(i), fit.index(i)))
+        .filter(i -> fit.channel(i) != Channel.POWER || !isInterrupted(fit.second(i)))
         .map(i -> new Blame(i, fit.gainWithout(only(i)) - fit.spared(i)))
         .max(Comparator.comparingDouble(Blame::gain));
+  }
+
+  /** True if charging stood still then, or was about to: what the power shows there is no slip. */
+  private boolean isInterrupted(double second) {
+    return interruptions.stream()
+        .anyMatch(e -> e.start().low() <= second && second <= e.end().high());
   }
 
   private static BitSet only(int i) {

@@ -1,78 +1,138 @@
 package taperbook.measure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Numbers;
 import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
 import taperbook.model.Review.Misread;
 import taperbook.model.Session;
 import taperbook.words.MisreadWords;
 import taperbook.words.Wording;
 
 /**
- * How far readings that do not fit the others move each number: the numbers are measured once more
- * as if such a reading had not been written down.
+ * How far readings that do not fit the others move the numbers of a session: these are measured
+ * once more as if such a reading had not been written down.
+ *
+ * @param numbers the numbers, each with a caveat for every such reading that moves it
+ * @param caveats one for every such reading, with the numbers that it moves most
  */
-final class MisreadEffects {
+record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
   /** Measuring again takes time: so many of the worst readings are tried. */
-  private static final int MOST = 3;
+  private static final int MOST_TRIED = 3;
+
+  /** So many numbers are told in a caveat. */
+  private static final int MOST_NAMED = 6;
 
   /** A number moves if its value changes by more than this share of half its interval. */
   private static final double LEAST_MOVE = 0.25;
 
-  private final Wording wording;
-
-  MisreadEffects(Wording wording) {
-    this.wording = wording;
-  }
+  /** A number with every reading, and without one; how far it moves in halves of its interval. */
+  private record Move(ReportNumber number, Optional<Estimate> without, double halves) {}
 
   /**
-   * The numbers of a session, with a caveat on each that a misread moves.
+   * The effects of all such readings of a session.
    *
    * @param numbers the numbers with every reading
    * @param session their session
+   * @param plan what the report asks for
    * @param measure measures another session in the same way
    */
-  Numbers told(Numbers numbers, Session session, Function<Session, Numbers> measure) {
+  static MisreadEffects of(
+      Numbers numbers, Session session, ReportPlan plan, Function<Session, Numbers> measure) {
+    Wording wording = new Wording(plan.style().units());
+    List<Caveat> caveats = new ArrayList<>();
     Numbers told = numbers;
-    for (Misread misread : session.review().misreads().stream().limit(MOST).toList()) {
+    int tried = 0;
+    for (Misread misread : session.review().misreads()) {
       Session without = session.without(misread);
-      if (without.traces().isEmpty()) {
-        continue;
+      List<Move> moves =
+          tried++ < MOST_TRIED && !without.traces().isEmpty()
+              ? moves(numbers, measure.apply(without), plan)
+              : List.of();
+      Caveat caveat =
+          new Caveat(Caveat.Kind.DOUBTFUL_READING, misfit(misread, wording) + told(moves, wording));
+      caveats.add(caveat);
+      Set<String> moved = moves.stream().map(m -> m.number().id()).collect(Collectors.toSet());
+      told =
+          new Numbers(
+              told.all().stream().map(n -> moved.contains(n.id()) ? n.with(caveat) : n).toList());
+    }
+    return new MisreadEffects(told, caveats);
+  }
+
+  private static List<Move> moves(Numbers numbers, Numbers others, ReportPlan plan) {
+    Wording wording = new Wording(plan.style().units());
+    List<String> headline = plan.headlineIds();
+    List<Move> moves = new ArrayList<>();
+    for (ReportNumber number : numbers.all()) {
+      Optional<Estimate> own = number.estimate();
+      Optional<Estimate> other = others.estimate(number.id());
+      if (own.isPresent()) {
+        double half = own.get().bounds().width() / 2;
+        double off =
+            other.map(o -> Math.abs(o.value() - own.get().value())).orElse(Double.MAX_VALUE);
+        boolean seen =
+            other
+                .map(o -> !wording.value(o, number.unit()).equals(wording.value(number)))
+                .orElse(true);
+        if (off > LEAST_MOVE * half && seen) {
+          moves.add(new Move(number, other, half > 0 ? off / half : 1));
+        }
       }
-      Numbers others = measure.apply(without);
-      List<ReportNumber> all = new ArrayList<>();
-      told.all().forEach(n -> all.add(with(n, misread, others)));
-      told = new Numbers(all);
     }
-    return told;
+    moves.sort(
+        Comparator.comparingInt((Move m) -> place(m, headline))
+            .thenComparing(Comparator.comparingDouble(Move::halves).reversed()));
+    return moves;
   }
 
-  private ReportNumber with(ReportNumber number, Misread misread, Numbers others) {
-    Optional<Estimate> other = others.estimate(number.id());
-    Optional<Estimate> own = number.estimate();
-    if (own.isEmpty()) {
-      return number;
-    }
+  /** Numbers at the top of a report come first. */
+  private static int place(Move move, List<String> headline) {
+    int place = headline.indexOf(move.number().id());
+    return place < 0 ? headline.size() : place;
+  }
+
+  private static String misfit(Misread misread, Wording wording) {
     String reading = MisreadWords.reading(misread, wording);
-    if (other.isEmpty()) {
-      return number.with(
-          caveat("It rests on " + reading + ", which does not fit the other readings."));
-    }
-    double move = Math.abs(own.get().value() - other.get().value());
-    if (move <= LEAST_MOVE * own.get().bounds().width() / 2) {
-      return number;
-    }
-    String without = wording.value(other.get(), number.unit());
-    return number.with(
-        caveat("Without " + reading + ", which does not fit, it would be " + without + "."));
+    return Character.toUpperCase(reading.charAt(0))
+        + reading.substring(1)
+        + " does not fit the other readings: "
+        + MisreadWords.fitting(misread, wording)
+        + " would. It was kept as it was read.";
   }
 
-  private static Caveat caveat(String sentence) {
-    return new Caveat(Caveat.Kind.DOUBTFUL_READING, sentence);
+  private static String told(List<Move> moves, Wording wording) {
+    if (moves.isEmpty()) {
+      return "";
+    }
+    String named =
+        moves.stream()
+            .limit(MOST_NAMED)
+            .map(m -> "\u201c" + m.number().label() + "\u201d " + without(m, wording))
+            .collect(Collectors.joining(", "));
+    int rest = moves.size() - MOST_NAMED;
+    return " Without it "
+        + named
+        + (rest > 0 ? ", and " + rest + " more numbers would move" : "")
+        + ".";
+  }
+
+  private static String without(Move move, Wording wording) {
+    return move.without()
+        .map(
+            e ->
+                "would be "
+                    + wording.value(e, move.number().unit())
+                    + " instead of "
+                    + wording.value(move.number()))
+        .orElse("could not be told");
   }
 }

@@ -51,7 +51,7 @@ final class SessionMeasuring {
   private final Recording recording;
   private final RangeFigures range;
   private final List<Caveat> caveats;
-  private final Numbers numbers;
+  private final MisreadEffects effects;
 
   /**
    * Measures a session by itself.
@@ -80,12 +80,12 @@ final class SessionMeasuring {
     List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
     all.addAll(DriveCaveats.of(test, wording));
     this.caveats = List.copyOf(all);
-    this.numbers =
-        new MisreadEffects(wording)
-            .told(
-                numbers(others),
-                session,
-                s -> new SessionMeasuring(plan, s, main, others, rangeTests, redraw).numbers());
+    this.effects =
+        MisreadEffects.of(
+            numbers(others),
+            session,
+            plan,
+            s -> new SessionMeasuring(plan, s, main, others, rangeTests, redraw).numbers());
   }
 
   private static Optional<RangeTest> ofVehicle(Session session, List<RangeTest> rangeTests) {
@@ -98,7 +98,7 @@ final class SessionMeasuring {
 
   /** The numbers, without those on common ground and without C-rates. */
   Numbers numbers() {
-    return numbers;
+    return effects.numbers();
   }
 
   /** All that concerns the charging of this session. */
@@ -108,19 +108,20 @@ final class SessionMeasuring {
 
   /** As {@link #numbers()}, with C-rates. */
   Numbers numbersWithRates() {
-    return joined(numbers, rates(numbers, CommonGround.NONE));
+    return joined(effects.numbers(), rates(effects.numbers(), CommonGround.NONE));
   }
 
   /** All that is measured of the session, on common ground as well. */
   SessionResult result(CommonGround ground) {
     // Checks are judged by what rounding allows at the most, so by bounds and not by coverage.
     List<CrossCheck> checks =
-        new CrossChecks(recording, test, range, numbers).make(plan.wishes().distances());
+        new CrossChecks(recording, test, range, effects.numbers()).make(plan.wishes().distances());
     Ledger common = new Ledger(recording.session().name(), caveats);
     new CommonNumbers(recording, range, common).measure(ground, plan.wishes());
-    Numbers all = joined(numbers, common.numbers());
+    Numbers all = joined(effects.numbers(), common.numbers());
     List<Caveat> concerned = new ArrayList<>(caveats);
     concerned.addAll(disagreements(checks));
+    concerned.addAll(effects.caveats());
     concerned.sort(Comparator.comparing(Caveat::kind));
     return new SessionResult(
         recording.session(),

@@ -28,7 +28,7 @@ public enum ProblemCode {
       Severity.ERROR,
       "A number can be read in two ways: its mark may group thousands or be the decimal mark."),
   NUMBER_WRITTEN_UNLIKE(
-      Severity.NOTICE, "A number has three decimals, and the others of its column have not."),
+      Severity.NOTICE, "A number has other decimals than the others of its column."),
   CELL_OUT_OF_RANGE(Severity.ERROR, "A number lies outside what its quantity can be."),
   TIME_MISSING(Severity.ERROR, "A row has readings but no time."),
   TIME_GOES_BACK(Severity.ERROR, "Time goes back."),

@@ -99,6 +99,7 @@ final class BlankTest {
           Map.entry("power measured at", "car"),
           Map.entry("energy counted at", "battery"),
           Map.entry("heating included", "no"),
+          Map.entry("station rated power", "120"),
           Map.entry("start soc", "90"),
           Map.entry("route", "loop"),
           Map.entry("rolling coefficient", "0.01"),

@@ -133,13 +133,13 @@ final class VerifyTest {
             verify(
                 changed(
                     document ->
-                        replace(document, file, t -> t.replace("6:10,32,123,", "6:10,32,323,")))))
+                        replace(document, file, t -> t.replace("6:10,32,123,", "6:10,32,183,")))))
         .isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(empty.out())
         .containsPattern("inputs by hash: 1 differing\n    " + file + "\n")
         .containsPattern("numbers: \\d+ differing\n")
         .contains("peak_power (finch-quarry-lane-first)")
-        .containsPattern("recomputed  323 kW, 322\\.5\\d* to 323\\.[45]");
+        .containsPattern("recomputed  183 kW, 182\\.5\\d* to 183\\.[45]");
   }
 
   @Test

@@ -27,9 +27,6 @@ import taperbook.read.CsvRow;
 final class ChannelColumn {
   private static final CsvRow NONE = new CsvRow(0, List.of());
 
-  /** No display of a car resolves a millionth of a unit; finer digits are noise of arithmetic. */
-  private static final int FINEST_PLACE = -6;
-
   /** A fall of an energy counter; {@code index} is that of the reading after it. */
   private record Fall(int index, int line, String found) {}
 
@@ -45,10 +42,7 @@ final class ChannelColumn {
   private final String expected;
   private final Scaling scaling;
   private final GroupedDigits grouped;
-
-  /** Power of ten of the finest digit written. */
-  private int finestPlace = Integer.MAX_VALUE;
-
+  private final WrittenPlaces places = new WrittenPlaces();
   private double previous = Double.NaN;
   private CsvRow previousRow = NONE;
 
@@ -104,7 +98,7 @@ final class ChannelColumn {
     }
     previous = value;
     previousRow = row;
-    finestPlace = Math.min(finestPlace, Math.max(FINEST_PLACE, numbers.lastPlace()));
+    places.add(row, numbers.lastPlace(), value == 0);
     if (!Double.isNaN(second)) {
       readings.add(second, value, row.line());
     }
@@ -112,7 +106,7 @@ final class ChannelColumn {
 
   /** Half a unit of the finest digit written, in the base unit; something must have been read. */
   private double halfStepInBase() {
-    return CellNumber.halfStepInBase(scaling.step(CellNumber.powerOfTen(finestPlace)), unit);
+    return CellNumber.halfStepInBase(scaling.step(CellNumber.powerOfTen(places.finest())), unit);
   }
 
   private void tellRange(CsvRow row, double amount) {
@@ -135,6 +129,7 @@ final class ChannelColumn {
    */
   void finish(String file) {
     grouped.finish(log);
+    places.lone().ifPresent(this::tellLone);
     if (falls.isEmpty()) {
       return;
     }
@@ -164,21 +159,38 @@ final class ChannelColumn {
     }
   }
 
-  /**
-   * The reading before a fall, if it lies above both its neighbours and the readings rise without
-   * it: it is then too high, and the one after it right.
-   */
+  /** The reading before a fall, if energies rise more evenly without it than without the fall. */
   private Fall blamed(Fall fall) {
     double[] values = readings.values();
     int i = fall.index();
-    boolean rises = i < 2 || values[i] >= values[i - 2];
-    boolean goesOnBelow = i + 1 < values.length && values[i + 1] < values[i - 1];
-    if (i < 1 || !rises || !goesOnBelow) {
+    if (i < 2
+        || i + 1 >= values.length
+        || unevenness(i - 2, i, i + 1) >= unevenness(i - 2, i - 1, i + 1)) {
       return fall;
     }
     String found =
         plain(unit.fromBase(values[i - 1])) + "\" before \"" + plain(unit.fromBase(values[i]));
     return new Fall(i - 1, readings.line(i - 1), "\"" + found + "\" on line " + readings.line(i));
+  }
+
+  /** How far the rates before and after a reading are apart; infinite if one of them falls. */
+  private double unevenness(int before, int at, int after) {
+    double[] seconds = readings.seconds();
+    double[] values = readings.values();
+    double one = (values[at] - values[before]) / (seconds[at] - seconds[before]);
+    double other = (values[after] - values[at]) / (seconds[after] - seconds[at]);
+    return one > 0 && other > 0 ? Math.abs(Math.log(one / other)) : Double.POSITIVE_INFINITY;
+  }
+
+  private void tellLone(CsvRow row) {
+    log.add(
+        ProblemCode.NUMBER_WRITTEN_UNLIKE,
+        row.line(),
+        column.number(),
+        Quoted.of(column.cellIn(row)),
+        "as many decimals as the other numbers of the column have; the step of the display is taken"
+            + " from those",
+        "look at the film again, and write what the display showed");
   }
 
   /** What had to be inferred of the channel. */

@@ -48,7 +48,9 @@ final class Ratings {
     double low = Math.min(left, right);
     double high = Math.max(left, right);
     return Optional.of(
-        low >= 0 && high <= most ? new Interval(low, high) : new Interval(0, Math.max(1, highest)));
+        low >= 0 && high <= most
+            ? new Interval(low, high)
+            : new Interval(0, highest > 0 ? highest : most));
   }
 
   /** True if the charge was read to rise over a time. */

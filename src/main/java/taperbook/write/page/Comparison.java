@@ -152,7 +152,7 @@ final class Comparison {
   }
 
   private List<Map<String, Object>> recorded() {
-    Set<String> ids = new LinkedHashSet<>(Headline.ids(result.plan()));
+    Set<String> ids = new LinkedHashSet<>(result.plan().headlineIds());
     result.plan().wishes().windows().stream()
         .filter(this::wentThrough)
         .forEach(

@@ -86,7 +86,7 @@ final class CorrectionsPart {
 
   /** Place among the numbers at the top of the report. */
   private int headline(MovedNumber number) {
-    int place = Headline.ids(plan).indexOf(number.id());
+    int place = plan.headlineIds().indexOf(number.id());
     boolean main = number.session().equals(plan.subject().session()) && number.against().isEmpty();
     return main && place >= 0 ? place : Integer.MAX_VALUE;
   }

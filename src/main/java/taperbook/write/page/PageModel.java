@@ -99,7 +99,7 @@ public final class PageModel {
   }
 
   private List<ReportNumber> headline() {
-    return Headline.ids(result.plan()).stream()
+    return result.plan().headlineIds().stream()
         .flatMap(id -> result.main().numbers().find(id).stream())
         .toList();
   }

@@ -165,6 +165,7 @@ final class ChannelColumn {
     int i = fall.index();
     if (i < 2
         || i + 1 >= values.length
+        || readings.line(i) != fall.line()
         || unevenness(i - 2, i, i + 1) >= unevenness(i - 2, i - 1, i + 1)) {
       return fall;
     }

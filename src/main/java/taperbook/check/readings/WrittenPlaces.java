@@ -14,6 +14,9 @@ final class WrittenPlaces {
 
   private static final int COARSEST = 6;
 
+  /** Nobody reads a finer digit than this off a display; what has one was computed. */
+  private static final int FINEST_BY_EYE = -2;
+
   /** So many numbers tell how a column is written. */
   private static final int MANY = 8;
 
@@ -46,7 +49,8 @@ final class WrittenPlaces {
   /** The row of a number that is written more finely than all others, if there is just one. */
   Optional<CsvRow> lone() {
     int finest = from(0);
-    boolean lone = finest < counts.length && counts[finest] == 1;
+    boolean lone =
+        finest >= FINEST_BY_EYE - FINEST && finest < counts.length && counts[finest] == 1;
     return lone && Arrays.stream(counts).sum() >= MANY && from(finest + 1) < counts.length
         ? Optional.of(first[finest])
         : Optional.empty();

@@ -161,11 +161,12 @@ final class ChannelColumn {
 
   /** The reading before a fall, if energies rise more evenly without it than without the fall. */
   private Fall blamed(Fall fall) {
+    double[] seconds = readings.seconds();
     double[] values = readings.values();
     int i = fall.index();
     if (i < 2
         || i + 1 >= values.length
-        || readings.line(i) != fall.line()
+        || seconds[i] <= seconds[i - 1]
         || unevenness(i - 2, i, i + 1) >= unevenness(i - 2, i - 1, i + 1)) {
       return fall;
     }

@@ -28,7 +28,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
   /** Measuring again takes time: so many of the worst readings are tried. */
   private static final int MOST_TRIED = 3;
 
-  /** So many numbers are told in a caveat. */
+  /** A caveat names at most so many numbers. */
   private static final int MOST_NAMED = 6;
 
   /** A number moves if its value changes by more than this share of half its interval. */
@@ -49,7 +49,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
       Numbers numbers, Session session, ReportPlan plan, Function<Session, Numbers> measure) {
     Wording wording = new Wording(plan.style().units());
     List<Caveat> caveats = new ArrayList<>();
-    Numbers told = numbers;
+    Numbers marked = numbers;
     int tried = 0;
     for (Misread misread : session.review().misreads()) {
       Session without = session.without(misread);
@@ -58,14 +58,15 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
               ? moves(numbers, measure.apply(without), plan)
               : List.of();
       Caveat caveat =
-          new Caveat(Caveat.Kind.DOUBTFUL_READING, misfit(misread, wording) + told(moves, wording));
+          new Caveat(
+              Caveat.Kind.DOUBTFUL_READING, misfit(misread, wording) + effect(moves, wording));
       caveats.add(caveat);
       Set<String> moved = moves.stream().map(m -> m.number().id()).collect(Collectors.toSet());
-      told =
+      marked =
           new Numbers(
-              told.all().stream().map(n -> moved.contains(n.id()) ? n.with(caveat) : n).toList());
+              marked.all().stream().map(n -> moved.contains(n.id()) ? n.with(caveat) : n).toList());
     }
-    return new MisreadEffects(told, caveats);
+    return new MisreadEffects(marked, caveats);
   }
 
   private static List<Move> moves(Numbers numbers, Numbers others, ReportPlan plan) {
@@ -109,7 +110,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
         + " would. It was kept as it was read.";
   }
 
-  private static String told(List<Move> moves, Wording wording) {
+  private static String effect(List<Move> moves, Wording wording) {
     if (moves.isEmpty()) {
       return "";
     }
@@ -133,6 +134,6 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
                     + wording.value(e, move.number().unit())
                     + " instead of "
                     + wording.value(move.number()))
-        .orElse("could not be told");
+        .orElse("could not be measured");
   }
 }

@@ -63,7 +63,7 @@ public record Review(List<AsRead> asRead, List<Misread> misreads) {
       return channel.map(c -> Unit.base(c.quantity())).orElse(Unit.SECOND);
     }
 
-    /** Name of the column that it stands in. */
+    /** Name of its column. */
     public String name() {
       return channel.map(Channel::columnName).orElse("time");
     }

@@ -1,11 +1,15 @@
 package taperbook.model;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * One recorded charging session. Elapsed time counts from plugging in: the zero of the elapsed
@@ -85,6 +89,16 @@ public record Session(
   /** The readings of a channel, if it was recorded. */
   public Optional<Trace> trace(Channel channel) {
     return Optional.ofNullable(traces.get(channel));
+  }
+
+  /** Times at which charge, power or energy was read, s since plugging in. */
+  public NavigableSet<Double> rowSeconds() {
+    NavigableSet<Double> seconds = new TreeSet<>();
+    Stream.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)
+        .flatMap(c -> trace(c).stream())
+        .flatMapToDouble(t -> Arrays.stream(t.seconds()))
+        .forEach(seconds::add);
+    return seconds;
   }
 
   /** How the display of the state of charge rounds, as far as it is declared. */

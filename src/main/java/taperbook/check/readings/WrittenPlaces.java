@@ -5,8 +5,8 @@ import java.util.Optional;
 import taperbook.read.CsvRow;
 
 /**
- * How finely the numbers of a column are written, which tells the step of its display. One number
- * alone that is written more finely than all others is no display's.
+ * How finely the numbers of a column are written, from which the step of its display follows. One
+ * number alone that is written more finely than all others is no display's.
  */
 final class WrittenPlaces {
   /** Finer digits than millionths are what is left of binary fractions. */
@@ -17,7 +17,7 @@ final class WrittenPlaces {
   /** Nobody reads a finer digit than this off a display; what has one was computed. */
   private static final int FINEST_BY_EYE = -2;
 
-  /** So many numbers tell how a column is written. */
+  /** Fewer numbers do not show how a column is written. */
   private static final int MANY = 8;
 
   /** Numbers but zero by the place of their last digit, the finest first. */

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.TreeSet;
 import taperbook.model.Channel;
 import taperbook.model.DisplayRounding;
 import taperbook.model.RowsWritten;
@@ -118,17 +117,7 @@ final class CourseData {
 
   /** Times of all rows, and of plugging in if the counter was first read later. */
   private static NavigableSet<Double> rows(Session session) {
-    NavigableSet<Double> rows = new TreeSet<>();
-    for (Channel channel : List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)) {
-      session
-          .trace(channel)
-          .ifPresent(
-              t -> {
-                for (int i = 0; i < t.size(); i++) {
-                  rows.add(t.second(i));
-                }
-              });
-    }
+    NavigableSet<Double> rows = session.rowSeconds();
     if (counter(session).filter(t -> t.firstSecond() > 0).isPresent()) {
       rows.add(0.0);
     }

@@ -87,8 +87,8 @@ final class CourseModel {
 
   /** Takes a course as the one about which the charge is linearised. */
   void setReference(double[] unknowns) {
-    System.arraycopy(unknowns, 0, reference, 0, reference.length);
-    linearise();
+    linearise(unknowns);
+    fillFixed();
   }
 
   /** Charge at an energy, by the numbers that all rows share, %. */
@@ -247,8 +247,9 @@ final class CourseModel {
     return form;
   }
 
-  /** Sets what depends on the reference course. */
-  void linearise() {
+  /** As {@link #setReference}, without making {@link #fixed()} anew. */
+  void linearise(double[] unknowns) {
+    System.arraycopy(unknowns, 0, reference, 0, reference.length);
     double perEnergy = reference[n + PER_ENERGY];
     double bend = reference[n + BEND];
     double skew = reference[n + SKEW];
@@ -299,6 +300,9 @@ final class CourseModel {
         }
       }
     }
+  }
+
+  private void fillFixed() {
     fixed.clear();
     addPriors(fixed);
     for (ReadingForm form : forms) {

@@ -48,7 +48,7 @@ final class CourseSampler {
   }
 
   private void settle() {
-    model.linearise();
+    model.setReference(model.reference());
     for (int round = 0; round < 3; round++) {
       // The mean over the second half: one draw's centre would shift all that is linearised at it.
       double[] mean = new double[centre.length];

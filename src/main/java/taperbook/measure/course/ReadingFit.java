@@ -11,8 +11,8 @@ import taperbook.model.Interval;
 import taperbook.model.Session;
 
 /**
- * One course held against every single reading of a session, so that readings that do not fit the
- * others stand out: it minimises
+ * Fits one course to all single readings of a session, so that readings that do not fit the others
+ * stand out: it minimises
  *
  * <pre>
  *   sum of h((reading - course) / u) + sum of |P[j+1] - P[j]| / s
@@ -40,7 +40,7 @@ public final class ReadingFit {
   /** In gaps longer than this between rows the power may change in proportion more, s. */
   private static final double SHORT_GAP = 75;
 
-  /** Changes of power are told from none by this share of the scale. */
+  /** Rounds off the absolute value of a change of power, as a share of the scale. */
   private static final double SHARPNESS = 0.02;
 
   /**
@@ -130,11 +130,6 @@ public final class ReadingFit {
   /** Time of reading {@code i}, s. */
   public double second(int i) {
     return forms.get(i).observation.second();
-  }
-
-  /** What the course costs with all that was left out. */
-  public double cost() {
-    return cost;
   }
 
   /** Leaves readings out from now on. */
@@ -282,7 +277,7 @@ public final class ReadingFit {
 
   /** Takes values and forms about the course. */
   private void aim() {
-    model.setReference(centre);
+    model.linearise(centre);
     double step = model.data().step(Channel.SOC);
     for (int i = 0; i < size(); i++) {
       ReadingForm form = forms.get(i);

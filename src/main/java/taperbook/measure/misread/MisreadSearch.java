@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.TreeSet;
 import taperbook.measure.course.ReadingFit;
 import taperbook.measure.recording.Events;
 import taperbook.model.Channel;
@@ -22,7 +21,7 @@ import taperbook.model.Trace;
  * the session, and blames the cell, or the time of a row, without which the course fits best.
  */
 public final class MisreadSearch {
-  /** What a reading must spare the course to be told: counted on true sessions. */
+  /** What a reading must spare the course to be reported: counted on true sessions. */
   private static final double LEAST_GAIN = 7.5;
 
   /** Fewer rows must spare more, by the square of this over their number. */
@@ -33,10 +32,10 @@ public final class MisreadSearch {
   /** More rows than this are a logger's. */
   private static final int MOST_BY_HAND = 200;
 
-  /** How many of the worst readings are tried, and how many told. */
+  /** How many of the worst readings are tried, and how many reported. */
   private static final int TRIED = 8;
 
-  private static final int MOST_TOLD = 6;
+  private static final int MOST_REPORTED = 6;
 
   /** What blaming a row's time must spare beyond blaming one of its cells. */
   private static final double GAIN_OF_TIME = 4;
@@ -56,28 +55,13 @@ public final class MisreadSearch {
   public static List<Misread> find(Session session) {
     MisreadSearch search = new MisreadSearch(session);
     search.byThemselves();
-    int rows = search.rows().size();
+    int rows = session.rowSeconds().size();
     if (rows > MOST_BY_HAND) {
       search.inLog();
     } else if (rows >= FEWEST_ROWS) {
       search.againstEachOther(rows);
     }
     return search.found;
-  }
-
-  private NavigableSet<Double> rows() {
-    NavigableSet<Double> rows = new TreeSet<>();
-    for (Channel channel : List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)) {
-      session
-          .trace(channel)
-          .ifPresent(
-              t -> {
-                for (int i = 0; i < t.size(); i++) {
-                  rows.add(t.second(i));
-                }
-              });
-    }
-    return rows;
   }
 
   /** Powers that no reading beside them can make right. */
@@ -104,7 +88,7 @@ public final class MisreadSearch {
                           (i, fitting) -> {
                             if (!isKnown(trace.row(i), channel)
                                 && !isConfirmed(trace, channel, i)
-                                && found.size() < MOST_TOLD) {
+                                && found.size() < MOST_REPORTED) {
                               add(channel, trace, i, fitting, false);
                             }
                           }));
@@ -129,7 +113,7 @@ public final class MisreadSearch {
     if (!impossible.isEmpty()) {
       fit.leaveOut(impossible);
     }
-    while (found.size() < MOST_TOLD) {
+    while (found.size() < MOST_REPORTED) {
       Optional<Blame> worst = worst(fit);
       if (worst.isEmpty() || worst.get().gain() < least) {
         return;
@@ -199,7 +183,7 @@ public final class MisreadSearch {
 
   /** The times between the rows before and after. */
   private Interval between(double second) {
-    NavigableSet<Double> rows = rows();
+    NavigableSet<Double> rows = session.rowSeconds();
     Double before = rows.lower(second);
     Double after = rows.higher(second);
     return new Interval(

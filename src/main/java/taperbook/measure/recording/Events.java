@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import taperbook.measure.curve.GapRule;
 import taperbook.model.Channel;
@@ -19,9 +18,6 @@ import taperbook.model.Trace;
 public final class Events {
   /** A display that is read in fewer rows than this share is written down now and then only. */
   private static final double MOSTLY_READ = 0.8;
-
-  private static final List<Channel> ROWS_BY =
-      List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);
 
   private Events() {}
 
@@ -57,8 +53,7 @@ public final class Events {
     if (session.notes().isEmpty()) {
       return List.of();
     }
-    NavigableSet<Double> rows = new TreeSet<>();
-    ROWS_BY.stream().flatMap(c -> session.trace(c).stream()).forEach(t -> addTimes(t, rows));
+    NavigableSet<Double> rows = session.rowSeconds();
     List<Event> events = new ArrayList<>();
     for (Channel channel : List.of(Channel.SOC, Channel.POWER)) {
       session
@@ -67,12 +62,6 @@ public final class Events {
           .ifPresent(t -> notRead(session, channel, t, rows, events));
     }
     return events;
-  }
-
-  private static void addTimes(Trace trace, NavigableSet<Double> rows) {
-    for (int i = 0; i < trace.size(); i++) {
-      rows.add(trace.second(i));
-    }
   }
 
   private static void notRead(

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import taperbook.model.Channel;
 import taperbook.model.Event;
@@ -187,7 +186,7 @@ final class Interruptions {
 
   /** Rows with a note of a pause, those next to each other together. */
   private void byNotes() {
-    NavigableSet<Double> rows = rows();
+    NavigableSet<Double> rows = session.rowSeconds();
     List<Session.Note> pauses = session.notes().stream().filter(this::isPause).toList();
     for (int i = 0; i < pauses.size(); i++) {
       int j = i;
@@ -218,21 +217,6 @@ final class Interruptions {
             .filter(p -> !isIdle(p, p.indexAtOrBefore(note.second())))
             .isPresent();
     return note.isPause() && !powered;
-  }
-
-  private NavigableSet<Double> rows() {
-    NavigableSet<Double> rows = new TreeSet<>();
-    for (Channel channel : List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)) {
-      session
-          .trace(channel)
-          .ifPresent(
-              t -> {
-                for (int i = 0; i < t.size(); i++) {
-                  rows.add(t.second(i));
-                }
-              });
-    }
-    return rows;
   }
 
   /** Adds a rest, or joins it with the pause that the tester noted in it. */

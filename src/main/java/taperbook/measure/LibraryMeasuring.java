@@ -12,9 +12,7 @@ import taperbook.measure.charging.PeakNumbers;
 import taperbook.measure.charging.SessionNumbers;
 import taperbook.measure.charging.WindowNumbers;
 import taperbook.measure.course.Courses;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Basis;
@@ -22,13 +20,16 @@ import taperbook.model.Caveat;
 import taperbook.model.ConditionItem;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryRow;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Outcome;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
+import taperbook.model.Role;
 import taperbook.model.Session;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
@@ -40,6 +41,9 @@ import taperbook.words.Wording;
  * by session.
  */
 public final class LibraryMeasuring {
+  /** What a row has numbers for, in order. */
+  private static final List<Role> COLUMNS = List.of(Role.MINUTES, Role.HEADLINE, Role.LIBRARY);
+
   private static final String NO_TEST = "there is no range test of this vehicle in the folder";
 
   private LibraryMeasuring() {}
@@ -74,17 +78,21 @@ public final class LibraryMeasuring {
 
   private static Numbers numbers(
       LibraryPlan plan, Recording recording, Optional<RangeTest> test, List<Caveat> caveats) {
-    List<String> ids = plan.numberIds();
-    Ledger ledger = new Ledger(recording.session().name(), caveats, ids::contains);
+    Ledger ledger =
+        new Ledger(
+            recording.session().name(),
+            caveats,
+            metric -> COLUMNS.stream().anyMatch(metric.roles()::contains));
     new PeakNumbers(recording, ledger).measure();
     new SessionNumbers(recording, ledger).measure();
-    new WindowNumbers(recording, ledger).measure(List.of(plan.window()));
+    new WindowNumbers(recording, ledger).measure(List.of(plan.window()), plan.window());
     RangeFigures range =
         RangeFigures.of(test, recording.session().displayRounding(), plan.style().basis());
     new DistanceNumbers(recording, range, ledger).measure(plan.distances());
     batteryTemperature(recording, ledger);
     Numbers all = ledger.numbers();
-    return new Numbers(ids.stream().map(all::get).map(n -> told(n, test)).toList());
+    return new Numbers(
+        COLUMNS.stream().flatMap(role -> all.with(role).stream()).map(n -> told(n, test)).toList());
   }
 
   /** A library names no range tests, it takes those of the folder. */
@@ -93,24 +101,19 @@ public final class LibraryMeasuring {
       return number;
     }
     return new ReportNumber(
-        number.id(),
-        number.label(),
-        number.unit(),
-        new Outcome.Withheld(NO_TEST),
-        number.origin(),
-        number.caveats(),
-        number.method());
+        number.metric(), new Outcome.Withheld(NO_TEST), number.origin(), number.caveats());
   }
 
   private static void batteryTemperature(Recording recording, Ledger ledger) {
-    Entry entry =
-        new Entry(
+    Metric entry =
+        new Metric(
             LibraryPlan.BATTERY_TEMPERATURE,
             Labels.of("number.battery_temperature_at_start"),
             Unit.CELSIUS,
             Method.STATED_FACT,
             Basis.READINGS,
-            Scope.READING);
+            Set.of(Input.READINGS),
+            Set.of(Role.LIBRARY));
     var facts = recording.session().conditions();
     Optional<Estimate> stated = facts.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START);
     if (stated.isPresent()) {

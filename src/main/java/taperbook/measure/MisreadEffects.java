@@ -71,7 +71,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
 
   private static List<Move> moves(Numbers numbers, Numbers others, ReportPlan plan) {
     Wording wording = new Wording(plan.style().units());
-    List<String> headline = plan.headlineIds();
+    List<String> headline = numbers.headline().stream().map(ReportNumber::id).toList();
     List<Move> moves = new ArrayList<>();
     for (ReportNumber number : numbers.all()) {
       Optional<Estimate> own = number.estimate();

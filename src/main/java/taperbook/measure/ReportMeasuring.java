@@ -86,8 +86,8 @@ public final class ReportMeasuring {
     SessionNames names = SessionNames.of(all);
     List<PairResult> pairs = new ArrayList<>();
     for (int i = 1; i < all.size(); i++) {
-      Set<Caveat> caveats = new LinkedHashSet<>(sessions.get(0).chargingCaveats());
-      caveats.addAll(sessions.get(i).chargingCaveats());
+      Set<Caveat> caveats = new LinkedHashSet<>(sessions.get(0).caveats());
+      caveats.addAll(sessions.get(i).caveats());
       pairs.add(
           CurveComparison.of(
               sessions.get(0).recording().courses(),

@@ -22,7 +22,6 @@ import taperbook.measure.course.Courses;
 import taperbook.measure.crosscheck.CrossChecks;
 import taperbook.measure.energy.EnergyFit;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.Events;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
@@ -101,9 +100,9 @@ final class SessionMeasuring {
     return effects.numbers();
   }
 
-  /** All that concerns the charging of this session. */
-  List<Caveat> chargingCaveats() {
-    return caveats.stream().filter(Scope.CHARGING::concerns).toList();
+  /** What concerns numbers of this session, by what they are computed from. */
+  List<Caveat> caveats() {
+    return caveats;
   }
 
   /** As {@link #numbers()}, with C-rates. */
@@ -143,7 +142,8 @@ final class SessionMeasuring {
     new AgeingNumbers(recording, line, ledger).measure(others);
     new LossNumbers(recording, test, line, ledger).measure();
     new LimitNumbers(recording, ledger).measure();
-    new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
+    new WindowNumbers(recording, ledger)
+        .measure(plan.wishes().windows(), plan.wishes().windows().get(0));
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());
     new RoadNumbers(recording, test, reported, range, ledger).measure(plan);

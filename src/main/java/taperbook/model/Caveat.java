@@ -1,5 +1,7 @@
 package taperbook.model;
 
+import java.util.Set;
+
 /**
  * Something a reader must know to use a number rightly.
  *
@@ -10,31 +12,31 @@ public record Caveat(Kind kind, String sentence) {
   /** What caveats are about. Each kind has its place in the list of a report. */
   public enum Kind {
     /** That charging stood still in between. */
-    INTERRUPTION("Interruption"),
+    INTERRUPTION("Interruption", Input.WHOLE_SESSION),
     /** The battery's temperature at the start. */
-    BATTERY_TEMPERATURE("Battery temperature"),
+    BATTERY_TEMPERATURE("Battery temperature", Input.COURSE),
     /** Whether the battery was made ready. */
-    PRECONDITIONING("Preconditioning"),
+    PRECONDITIONING("Preconditioning", Input.COURSE),
     /** The state of charge that the session began at. */
-    STARTING_SOC("Starting state of charge"),
+    STARTING_SOC("Starting state of charge", Input.COURSE),
     /** What the station could give. */
-    STATION_LIMIT("Station limit"),
+    STATION_LIMIT("Station limit", Input.COURSE),
     /** Whether the station was shared. */
-    STATION_SHARED("Shared station"),
+    STATION_SHARED("Shared station", Input.COURSE),
     /** The battery's age. */
-    ODOMETER("Odometer and battery age"),
+    ODOMETER("Odometer and battery age", Input.COURSE),
     /** The weather. */
-    AMBIENT_TEMPERATURE("Ambient temperature"),
+    AMBIENT_TEMPERATURE("Ambient temperature", Input.COURSE),
     /** How the readings were taken. */
-    READINGS("How it was read"),
+    READINGS("How it was read", Input.READINGS),
     /** Readings that do not fit the others, and those that were looked at again. */
     DOUBTFUL_READING("Doubtful readings"),
     /** Gaps between readings. */
-    GAPS("Gaps between readings"),
+    GAPS("Gaps between readings", Input.COURSE),
     /** An energy counter that began anew, and where power and energy were measured. */
-    ENERGY_COUNTER("Energy counter"),
+    ENERGY_COUNTER("Energy counter", Input.ENERGY),
     /** What the clock of the recording did. */
-    CLOCK("Clock"),
+    CLOCK("Clock", Input.COURSE),
     /** What the session did not record. */
     CHANNELS("Channels recorded"),
     /** How well the energy lies on a line over the state of charge. */
@@ -44,9 +46,9 @@ public record Caveat(Kind kind, String sentence) {
     /** What a station's meter may be off by. */
     METER("The station's meter"),
     /** What was assumed about the range test. */
-    RANGE_TEST("Range test"),
+    RANGE_TEST("Range test", Input.RANGE_TEST),
     /** How the drive was driven. */
-    DRIVE("Conditions of the drive"),
+    DRIVE("Conditions of the drive", Input.RANGE_TEST),
     /** What was inferred and not seen. */
     INFERENCE("Inferences"),
     /** What a plan of stops rests on. */
@@ -61,14 +63,24 @@ public record Caveat(Kind kind, String sentence) {
     REMARK("Remark");
 
     private final String title;
+    private final Set<Input> concerned;
 
-    Kind(String title) {
+    Kind(String title, Input... concerned) {
       this.title = title;
+      this.concerned = Set.of(concerned);
     }
 
     /** The kind in words, as a heading. */
     public String title() {
       return title;
+    }
+
+    /**
+     * Returns the inputs that a caveat of this kind concerns; empty if each number that it concerns
+     * carries it on its own.
+     */
+    public Set<Input> concerned() {
+      return concerned;
     }
   }
 }

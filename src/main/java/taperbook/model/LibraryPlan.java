@@ -1,6 +1,5 @@
 package taperbook.model;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -46,15 +45,5 @@ public record LibraryPlan(
   /** Id of the number that tells the time to add the first distance. */
   public String firstTimeToAddId() {
     return timeToAddId(distances.get(0));
-  }
-
-  /** Ids of a row's numbers, in the order they should be shown. */
-  public List<String> numberIds() {
-    List<String> ids = new ArrayList<>();
-    ids.addAll(List.of("start_soc", "end_soc", "peak_power", "peak_hold_time"));
-    ids.addAll(List.of(windowTimeId(), averagePowerId(), "energy_per_soc", "driven_range_full"));
-    distances.forEach(d -> ids.add(timeToAddId(d)));
-    ids.add(BATTERY_TEMPERATURE);
-    return ids;
   }
 }

@@ -484,7 +484,7 @@ public enum Method {
       "(t_b(B) - t_b(A)) - (t_a(B) - t_a(A)), t(q) = the first time that reaches q",
       List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT));
 
-  private static final Set<Method> RESTING_ON_ENERGY =
+  private static final Set<Method> WITH_ENERGY =
       EnumSet.of(
           ENERGY_COUNTER,
           ENERGY_SHARE,
@@ -500,7 +500,7 @@ public enum Method {
           COST,
           C_RATE);
 
-  private static final Set<Method> SPANNING_SESSION =
+  private static final Set<Method> WITH_WHOLE_SESSION =
       EnumSet.of(
           HOLD,
           RECORDED_TIME,
@@ -526,17 +526,16 @@ public enum Method {
     this.assumptions = assumptions;
   }
 
-  /**
-   * True if an energy counter decides the number, and not the state of charge or the power alone:
-   * what is wrong with the counter then concerns it.
-   */
-  public boolean restsOnEnergy() {
-    return RESTING_ON_ENERGY.contains(this);
-  }
-
-  /** True if all times of a session bear on the number, and not those of one window alone. */
-  public boolean spansSession() {
-    return SPANNING_SESSION.contains(this);
+  /** What the method needs beside what the number itself rests on. */
+  Set<Input> inputs() {
+    EnumSet<Input> inputs = EnumSet.noneOf(Input.class);
+    if (WITH_ENERGY.contains(this)) {
+      inputs.add(Input.ENERGY);
+    }
+    if (WITH_WHOLE_SESSION.contains(this)) {
+      inputs.add(Input.WHOLE_SESSION);
+    }
+    return inputs;
   }
 
   /** The method as a heading. */

@@ -9,6 +9,8 @@ import java.util.Set;
 
 /** The numbers of one session by id, in the order they were measured. */
 public final class Numbers {
+  private static final int HEADLINE_DISTANCES = 3;
+
   private final Map<String, ReportNumber> byId;
 
   /**
@@ -34,6 +36,22 @@ public final class Numbers {
   /** All ids, in order. */
   public Set<String> ids() {
     return Set.copyOf(byId.keySet());
+  }
+
+  /** Returns the numbers that are shown in a place, in order. */
+  public List<ReportNumber> with(Role role) {
+    return byId.values().stream().filter(n -> n.metric().roles().contains(role)).toList();
+  }
+
+  /**
+   * Returns the numbers at the top of a report: what minutes buy for at most three distances, then
+   * the rest.
+   */
+  public List<ReportNumber> headline() {
+    List<ReportNumber> headline = new ArrayList<>(with(Role.MINUTES));
+    headline.subList(Math.min(HEADLINE_DISTANCES, headline.size()), headline.size()).clear();
+    headline.addAll(with(Role.HEADLINE));
+    return headline;
   }
 
   /** The number with this id, if there is one. */

@@ -3,35 +3,39 @@ package taperbook.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * One number of a report, the only form in which a number reaches a reader.
  *
- * @param id name of the number, stable and documented, such as {@code time_to_soc_80}
- * @param label the number in words, such as {@code Time from plugging in to 80 %}
- * @param unit unit of the outcome, a base unit
+ * @param metric its definition
  * @param outcome value and interval, or the reason why there is none
- * @param origin session, basis and rows
+ * @param origin session and rows
  * @param caveats what a reader must know
- * @param method how it was computed
  */
-public record ReportNumber(
-    String id,
-    String label,
-    Unit unit,
-    Outcome outcome,
-    Origin origin,
-    List<Caveat> caveats,
-    Method method) {
-  private static final Pattern ID = Pattern.compile("[a-z][a-z0-9_]*");
-
-  /** Copies the caveats and checks the form of the id. */
+public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<Caveat> caveats) {
+  /** Copies the caveats. */
   public ReportNumber {
     caveats = List.copyOf(caveats);
-    if (!ID.matcher(id).matches()) {
-      throw new IllegalArgumentException("not the id of a number: " + id);
-    }
+  }
+
+  /** Returns the id of the number. */
+  public String id() {
+    return metric.id();
+  }
+
+  /** Returns the number in words. */
+  public String label() {
+    return metric.label();
+  }
+
+  /** Returns the unit of the outcome, a base unit. */
+  public Unit unit() {
+    return metric.unit();
+  }
+
+  /** Returns how it was computed. */
+  public Method method() {
+    return metric.method();
   }
 
   /** The value with its interval, if there is one. */
@@ -43,7 +47,7 @@ public record ReportNumber(
   public ReportNumber with(Caveat caveat) {
     List<Caveat> all = new ArrayList<>(caveats);
     all.add(caveat);
-    return new ReportNumber(id, label, unit, outcome, origin, all, method);
+    return new ReportNumber(metric, outcome, origin, all);
   }
 
   /** What a reader must know, in sentences. */

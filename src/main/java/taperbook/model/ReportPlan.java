@@ -1,7 +1,6 @@
 package taperbook.model;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,18 +17,6 @@ import java.util.Optional;
 public record ReportPlan(
     String name, Heading heading, Subject subject, Wishes wishes, Style style, Article article)
     implements Plan {
-  private static final int HEADLINE_DISTANCES = 3;
-
-  /** Ids of the numbers at the top, at most seven: first what minutes buy, then the rest. */
-  public List<String> headlineIds() {
-    List<String> ids = new ArrayList<>();
-    wishes.distances().stream().limit(HEADLINE_DISTANCES).map(this::timeToAddId).forEach(ids::add);
-    String window = wishes.windows().get(0).idPart();
-    ids.addAll(
-        List.of("peak_power", "peak_hold_time", "time_soc_" + window, "average_power_" + window));
-    return ids;
-  }
-
   /**
    * What stands at the top.
    *

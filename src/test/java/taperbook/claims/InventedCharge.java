@@ -15,6 +15,7 @@ import taperbook.model.Facts;
 import taperbook.model.HowKnown;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
@@ -154,13 +155,10 @@ final class InventedCharge {
 
   private static ReportNumber number(String session, String id, Unit unit, Outcome outcome) {
     return new ReportNumber(
-        id,
-        id.replace('_', ' '),
-        unit,
+        Metric.charging(id, id.replace('_', ' '), unit, Method.HIGHEST_READING),
         outcome,
-        new Origin(session, Basis.READINGS, List.of()),
-        List.of(),
-        Method.HIGHEST_READING);
+        new Origin(session, List.of()),
+        List.of());
   }
 
   private static double number(Object value) {

@@ -8,12 +8,12 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import taperbook.draw.chart.PlotLine;
-import taperbook.model.Basis;
 import taperbook.model.CommonGround;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
@@ -187,8 +187,10 @@ public final class InventedComparison {
   }
 
   private void put(String id, Unit unit, Estimate estimate) {
-    Origin origin = new Origin(own, other, Basis.READINGS, List.of());
+    Origin origin = new Origin(own, other, List.of());
     Outcome outcome = new Outcome.Measured(estimate, 0.95);
-    numbers.add(new ReportNumber(id, id, unit, outcome, origin, List.of(), Method.INTERPOLATION));
+    numbers.add(
+        new ReportNumber(
+            Metric.charging(id, id, unit, Method.INTERPOLATION), outcome, origin, List.of()));
   }
 }

@@ -16,6 +16,7 @@ import taperbook.model.Facts;
 import taperbook.model.HowKnown;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
@@ -186,8 +187,10 @@ public final class InventedSession {
 
   private InventedSession put(String id, Unit unit, Outcome outcome) {
     numbers.removeIf(n -> n.id().equals(id));
-    Origin origin = new Origin("invented", Basis.READINGS, List.of());
-    numbers.add(new ReportNumber(id, id, unit, outcome, origin, List.of(), Method.INTERPOLATION));
+    Origin origin = new Origin("invented", List.of());
+    numbers.add(
+        new ReportNumber(
+            Metric.charging(id, id, unit, Method.INTERPOLATION), outcome, origin, List.of()));
     return this;
   }
 

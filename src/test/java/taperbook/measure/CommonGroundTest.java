@@ -126,7 +126,7 @@ final class CommonGroundTest {
     String id = CommonGround.timeToAddId(DISTANCE, 15);
     Numbers numbers = result.main().numbers();
     check(numbers, id, CAPACITY / 4 / 100 * 3600);
-    assertThat(numbers.get(id).origin().basis()).isEqualTo(Basis.RATED);
+    assertThat(numbers.get(id).metric().basis()).isEqualTo(Basis.RATED);
   }
 
   @Test

@@ -54,7 +54,7 @@ final class TradeArithmeticTest {
                 RangeItem.END_SOC, Estimate.exactly(0),
                 RangeItem.CONSUMPTION_DISPLAYED, Estimate.around(234 / MILE, 0.5 / MILE)));
     SessionResult result = onDrive(displayedOnly, MILES);
-    assertThat(result.numbers().get("consumption").origin().basis()).isEqualTo(Basis.DISPLAYED);
+    assertThat(result.numbers().get("consumption").metric().basis()).isEqualTo(Basis.DISPLAYED);
     assertThat(value(result, "time_to_add_100_mi_by_energy") / 60).isCloseTo(46.8, within(0.05));
     assertThat(result.numbers().get("time_to_add_100_mi_by_energy").caveats().get(0).sentence())
         .startsWith("A lower limit, without losses")

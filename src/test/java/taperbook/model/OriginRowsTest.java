@@ -21,14 +21,14 @@ final class OriginRowsTest {
     for (int i = 0; i < 200; i++) {
       rows.add(new RowRef("f" + random.nextInt(3), 1 + random.nextInt(90)));
     }
-    List<RowRef> kept = new Origin("s", Basis.READINGS, rows).rows();
+    List<RowRef> kept = new Origin("s", rows).rows();
     assertThat(kept).containsExactlyElementsOf(new TreeSet<>(rows));
-    assertThat(new Origin("t", Basis.READINGS, kept).rows()).isSameAs(kept);
+    assertThat(new Origin("t", kept).rows()).isSameAs(kept);
   }
 
   @Test
   void there_may_be_no_row() {
-    List<RowRef> none = new Origin("s", Basis.READINGS, List.of()).rows();
+    List<RowRef> none = new Origin("s", List.of()).rows();
     assertThat(none).isEmpty();
     assertThatThrownBy(() -> none.get(0)).isInstanceOf(IndexOutOfBoundsException.class);
   }

@@ -34,12 +34,9 @@ final class ReportNumberTest {
 
   private static ReportNumber number(Outcome outcome) {
     return new ReportNumber(
-        "some_number",
-        "Some number",
-        Unit.KILOWATT,
+        Metric.charging("some_number", "Some number", Unit.KILOWATT, Method.HIGHEST_READING),
         outcome,
-        new Origin("session", Basis.READINGS, List.of()),
-        List.of(),
-        Method.HIGHEST_READING);
+        new Origin("session", List.of()),
+        List.of());
   }
 }

@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import taperbook.model.Basis;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
@@ -124,12 +124,9 @@ final class PairFindingsTest {
 
   private static ReportNumber number(String id, Unit unit, Outcome outcome) {
     return new ReportNumber(
-        id,
-        id,
-        unit,
+        Metric.charging(id, id, unit, Method.SOC_AVERAGE),
         outcome,
-        new Origin("one", "other", Basis.READINGS, List.of()),
-        List.of(),
-        Method.SOC_AVERAGE);
+        new Origin("one", "other", List.of()),
+        List.of());
   }
 }

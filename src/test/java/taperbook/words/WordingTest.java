@@ -8,10 +8,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import taperbook.model.Basis;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.MovedNumber;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
@@ -79,13 +79,10 @@ final class WordingTest {
   void times_of_a_trip_are_whole_minutes(double value, double low, double high, String text) {
     ReportNumber number =
         new ReportNumber(
-            "trip_time",
-            "Time for the trip",
-            Unit.SECOND,
+            Metric.charging("trip_time", "Time for the trip", Unit.SECOND, Method.TRIP_PLAN),
             new Outcome.Measured(new Estimate(value, new Interval(low, high)), 0.95),
-            new Origin("test-session", Basis.DRIVEN, List.of()),
-            List.of(),
-            Method.TRIP_PLAN);
+            new Origin("test-session", List.of()),
+            List.of());
     assertThat(kilometres.outcome(number).replace('\u00a0', ' ')).isEqualTo(text);
   }
 

@@ -2,16 +2,20 @@ package taperbook.write;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
 
@@ -318,7 +322,22 @@ final class InventedNumbers {
     }
     List<Caveat> own = caveats.subList(0, Math.min(caveats.size(), 2 * kind + 1));
     return new ReportNumber(
-        id, label, unit, outcome, new Origin(session, basis, rows), own, method);
+        new Metric(id, label, unit, method, basis, Input.CHARGING, roles(id)),
+        outcome,
+        new Origin(session, rows),
+        own);
+  }
+
+  /** Where the demo of a page shows some of them. */
+  private static Set<Role> roles(String id) {
+    return switch (id) {
+      case "time_to_add_150_km", "time_to_add_300_km" -> Set.of(Role.MINUTES);
+      case "peak_power", "peak_hold_time", "time_soc_20_80", "average_power_20_80" ->
+          Set.of(Role.HEADLINE);
+      case "peak_reached_soc", "peak_reached_time" -> Set.of(Role.CURVE);
+      case "energy_added", "energy_per_soc" -> Set.of(Role.ENERGY);
+      default -> Set.of();
+    };
   }
 
   private List<RowRef> rows(String file, int first, int last) {

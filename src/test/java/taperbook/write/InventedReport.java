@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import taperbook.draw.picture.Figure;
 import taperbook.draw.style.ChartStyle;
 import taperbook.draw.style.TextRun;
@@ -26,6 +27,7 @@ import taperbook.model.Estimate;
 import taperbook.model.InputFile;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
@@ -33,6 +35,7 @@ import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Session;
 import taperbook.model.SessionResult;
@@ -129,13 +132,14 @@ final class InventedReport {
     String name = other.session().name();
     ReportNumber lead =
         new ReportNumber(
-            "mean_lead_shared",
-            "Mean power of this session less that of the one in spring",
-            Unit.KILOWATT,
+            Metric.charging(
+                "mean_lead_shared",
+                "Mean power of this session less that of the one in spring",
+                Unit.KILOWATT,
+                Method.POWER_LEAD),
             new Outcome.Measured(Estimate.around(12.5, 1.5), 0.95),
-            new Origin(result.main().session().name(), name, Basis.READINGS, List.of()),
-            other.caveats(),
-            Method.POWER_LEAD);
+            new Origin(result.main().session().name(), name, List.of()),
+            other.caveats());
     PairResult pair =
         new PairResult(
             name,
@@ -163,7 +167,7 @@ final class InventedReport {
             plan.wishes().distances(),
             plan.wishes().socMarks(),
             List.of(new SocWindow(10, 80), new SocWindow(20, 80)));
-    SessionResult main = job.result().main();
+    SessionResult main = withHeadlines(job.result().main(), Set.of("time_soc_10_80"));
     return new WriteJob(
         new ReportResult(
             new ReportPlan(
@@ -177,6 +181,24 @@ final class InventedReport {
         job.program());
   }
 
+  private static SessionResult withHeadlines(SessionResult session, Set<String> ids) {
+    List<ReportNumber> numbers =
+        session.numbers().all().stream()
+            .map(n -> ids.contains(n.id()) ? shownAtTheTop(n) : n)
+            .toList();
+    return new SessionResult(
+        session.session(),
+        session.rangeTest(),
+        new Numbers(numbers),
+        session.checks(),
+        session.curves(),
+        session.caveats());
+  }
+
+  private static ReportNumber shownAtTheTop(ReportNumber n) {
+    return new ReportNumber(n.metric().in(Role.HEADLINE), n.outcome(), n.origin(), n.caveats());
+  }
+
   private static ReportNumber withBudget(ReportNumber n) {
     List<Contribution> budget =
         List.of(
@@ -185,8 +207,7 @@ final class InventedReport {
             new Contribution(UncertaintySource.READING_HABIT, 4.5, 0.0155),
             new Contribution(UncertaintySource.CLOCK, 1.4, 0.0015));
     Outcome outcome = new Outcome.Measured(n.estimate().orElseThrow(), 0.95, budget);
-    return new ReportNumber(
-        n.id(), n.label(), n.unit(), outcome, n.origin(), n.caveats(), n.method());
+    return new ReportNumber(n.metric(), outcome, n.origin(), n.caveats());
   }
 
   static WriteJob job(String article, String title) {

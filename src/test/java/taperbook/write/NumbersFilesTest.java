@@ -13,10 +13,10 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
-import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
@@ -67,7 +67,7 @@ final class NumbersFilesTest {
     assertThat(entry.get("id")).isEqualTo(number.id());
     assertThat(entry.get("label")).isEqualTo(number.label());
     assertThat(entry.get("unit")).isEqualTo(number.unit().symbol());
-    assertThat(entry.get("basis")).isEqualTo(number.origin().basis().words());
+    assertThat(entry.get("basis")).isEqualTo(number.metric().basis().words());
     assertThat(entry.get("session")).isEqualTo(number.origin().session());
     assertThat(entry.get("rows"))
         .isEqualTo(number.origin().rows().stream().map(RowRef::toString).toList());
@@ -193,13 +193,10 @@ final class NumbersFilesTest {
   void csvDisarmsTextsThatASpreadsheetWouldCarryOut() throws IOException {
     ReportNumber evil =
         new ReportNumber(
-            "x",
-            "=HYPERLINK(\"a\"), \"b\"\nc",
-            Unit.KILOWATT,
+            Metric.charging("x", "=HYPERLINK(\"a\"), \"b\"\nc", Unit.KILOWATT, Method.HOLD),
             new Outcome.Withheld("@SUM(1)"),
-            new Origin("-session", Basis.READINGS, List.of()),
-            List.of(new Caveat(Caveat.Kind.REMARK, "+1")),
-            Method.HOLD);
+            new Origin("-session", List.of()),
+            List.of(new Caveat(Caveat.Kind.REMARK, "+1")));
     CSVRecord row = csv(with(evil)).get(0);
     assertThat(row.get("label")).isEqualTo("'=HYPERLINK(\"a\"), \"b\"\nc");
     assertThat(row.get("withheld")).isEqualTo("'@SUM(1)");
@@ -234,13 +231,10 @@ final class NumbersFilesTest {
 
   private static ReportNumber number(String id, double value, List<RowRef> rows) {
     return new ReportNumber(
-        id,
-        id,
-        Unit.KILOWATT,
+        Metric.charging(id, id, Unit.KILOWATT, Method.HOLD),
         new Outcome.Measured(Estimate.exactly(value), 1),
-        new Origin("s", Basis.READINGS, rows),
-        List.of(),
-        Method.HOLD);
+        new Origin("s", rows),
+        List.of());
   }
 
   private static ReportResult with(ReportNumber... numbers) {

@@ -69,7 +69,7 @@ final class Explanation {
               line("Value", "withheld: " + w.reason());
               return false;
             });
-    line("Basis", number.origin().basis().words());
+    line("Basis", number.metric().basis().words());
     line("Session", number.origin().session());
     if (!number.origin().against().isEmpty()) {
       line("Against", number.origin().against());

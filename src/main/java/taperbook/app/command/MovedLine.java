@@ -7,11 +7,8 @@ import taperbook.proof.Moves;
 import taperbook.proof.NumbersFile;
 import taperbook.words.Wording;
 
-/** A line that tells which numbers a mended reading moved. */
+/** A line on the numbers that a mended reading moved; it names the first of them. */
 final class MovedLine {
-  /** The beginnings of the ids that matter most; one of them is told before any other. */
-  private static final List<String> FIRST = List.of("time_to_add_", "peak_", "time_soc_");
-
   private final Wording wording;
 
   MovedLine(Wording wording) {
@@ -36,11 +33,7 @@ final class MovedLine {
   }
 
   private String told(List<MovedNumber> seen) {
-    MovedNumber told =
-        FIRST.stream()
-            .flatMap(id -> seen.stream().filter(m -> m.id().startsWith(id)))
-            .findFirst()
-            .orElse(seen.get(0));
+    MovedNumber told = seen.get(0);
     return ": "
         + told.label()
         + " from "

@@ -18,8 +18,7 @@ final class Summary {
   }
 
   List<String> lines() {
-    List<ReportNumber> shown =
-        ids().stream().flatMap(id -> result.main().numbers().find(id).stream()).toList();
+    List<ReportNumber> shown = result.main().numbers().headline();
     int labels = widest(shown.stream().map(ReportNumber::label).toList());
     int values = widest(shown.stream().map(this::value).toList());
     List<String> lines = new ArrayList<>();
@@ -34,15 +33,6 @@ final class Summary {
     }
     lines.add("  " + counts());
     return lines;
-  }
-
-  private List<String> ids() {
-    List<String> ids = new ArrayList<>();
-    result.plan().wishes().distances().stream().map(result.plan()::timeToAddId).forEach(ids::add);
-    ids.add("peak_power");
-    ids.add("peak_hold_time");
-    ids.add("time_soc_" + result.plan().wishes().windows().get(0).idPart());
-    return ids;
   }
 
   private String value(ReportNumber number) {

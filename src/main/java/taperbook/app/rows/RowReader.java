@@ -16,6 +16,7 @@ import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.LibraryRow;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
@@ -67,6 +68,7 @@ final class RowReader {
     String label = text();
     Unit unit = Unit.valueOf(text());
     Method method = Method.valueOf(text());
+    Basis basis = Basis.valueOf(text());
     Outcome outcome = in.readBoolean() ? measured() : new Outcome.Withheld(text());
     Origin origin = origin();
     int count = in.readInt();
@@ -74,7 +76,8 @@ final class RowReader {
     for (int i = 0; i < count; i++) {
       caveats.add(new Caveat(Caveat.Kind.valueOf(text()), text()));
     }
-    return new ReportNumber(id, label, unit, outcome, origin, caveats, method);
+    Metric metric = new Metric(id, label, unit, method, basis, Set.of());
+    return new ReportNumber(metric, outcome, origin, caveats);
   }
 
   private Outcome measured() throws IOException {
@@ -93,13 +96,12 @@ final class RowReader {
   private Origin origin() throws IOException {
     String session = text();
     String against = text();
-    Basis basis = Basis.valueOf(text());
     int count = in.readInt();
     List<RowRun> runs = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       runs.add(new RowRun(text(), in.readInt(), in.readInt()));
     }
-    return new Origin(session, against, basis, RowRun.rows(runs));
+    return new Origin(session, against, RowRun.rows(runs));
   }
 
   private Curve curve() throws IOException {

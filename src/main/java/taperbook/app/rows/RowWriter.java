@@ -68,6 +68,7 @@ final class RowWriter {
     text(number.label());
     text(number.unit().name());
     text(number.method().name());
+    text(number.metric().basis().name());
     out.writeBoolean(number.outcome() instanceof Outcome.Measured);
     if (number.outcome() instanceof Outcome.Measured measured) {
       measured(measured);
@@ -99,7 +100,6 @@ final class RowWriter {
   private void origin(Origin origin) throws IOException {
     text(origin.session());
     text(origin.against());
-    text(origin.basis().name());
     List<RowRun> runs = RowRun.of(origin.rows());
     out.writeInt(runs.size());
     for (RowRun run : runs) {

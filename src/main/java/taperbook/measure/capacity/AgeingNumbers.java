@@ -9,13 +9,14 @@ import java.util.Set;
 import taperbook.measure.course.Courses;
 import taperbook.measure.energy.EnergyChange;
 import taperbook.measure.energy.EnergyFit;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Caveat;
 import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
 import taperbook.model.Method;
+import taperbook.model.Metric;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Session;
 import taperbook.model.Unit;
@@ -59,12 +60,13 @@ public final class AgeingNumbers {
             new Courses(
                 session, Optional.empty(), Courses.FOR_LIBRARY, recording.courses().redraw()),
             recording.wording());
-    Entry entry =
-        Entry.charging(
-            id(session.name()),
-            Labels.of("number.full_energy_change", session.name()),
-            Unit.PERCENT,
-            Method.FULL_ENERGY_CHANGE);
+    Metric entry =
+        Metric.charging(
+                id(session.name()),
+                Labels.of("number.full_energy_change", session.name()),
+                Unit.PERCENT,
+                Method.FULL_ENERGY_CHANGE)
+            .in(Role.ENERGY);
     Optional<EnergyFit> before = CapacityNumbers.fit(other);
     if (line.isEmpty() || before.isEmpty()) {
       Recording without = line.isEmpty() ? recording : other;

@@ -5,38 +5,41 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import taperbook.measure.energy.EnergyFit;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
 import taperbook.model.Estimate;
 import taperbook.model.Method;
+import taperbook.model.Metric;
+import taperbook.model.Role;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 
 /** The energy that a per cent takes, by a curve through all readings of a session. */
 public final class CapacityNumbers {
-  private static final Entry PER_SHARE =
-      Entry.charging(
-          "energy_per_soc_fitted",
-          Labels.of("number.energy_per_soc_fitted"),
-          Unit.KILOWATT_HOUR_PER_PERCENT,
-          Method.ENERGY_LINE);
-  private static final Entry FULL =
-      Entry.charging(
-          "implied_full_energy_fitted",
-          Labels.of("number.implied_full_energy_fitted"),
-          Unit.KILOWATT_HOUR,
-          Method.ENERGY_LINE);
-  private static final Entry RESIDUAL =
-      Entry.charging(
+  private static final Metric PER_SHARE =
+      Metric.charging(
+              "energy_per_soc_fitted",
+              Labels.of("number.energy_per_soc_fitted"),
+              Unit.KILOWATT_HOUR_PER_PERCENT,
+              Method.ENERGY_LINE)
+          .in(Role.ENERGY);
+  private static final Metric FULL =
+      Metric.charging(
+              "implied_full_energy_fitted",
+              Labels.of("number.implied_full_energy_fitted"),
+              Unit.KILOWATT_HOUR,
+              Method.ENERGY_LINE)
+          .in(Role.ENERGY);
+  private static final Metric RESIDUAL =
+      Metric.charging(
           "energy_fit_residual",
           Labels.of("number.energy_fit_residual"),
           Unit.KILOWATT_HOUR,
           Method.ENERGY_LINE);
-  private static final Entry CONSISTENCY =
-      Entry.charging(
+  private static final Metric CONSISTENCY =
+      Metric.charging(
           "energy_fit_consistency",
           Labels.of("number.energy_fit_consistency"),
           Unit.ONE,
@@ -78,7 +81,7 @@ public final class CapacityNumbers {
 
   public void measure() {
     if (line.isEmpty()) {
-      for (Entry entry : List.of(PER_SHARE, FULL, RESIDUAL, CONSISTENCY)) {
+      for (Metric entry : List.of(PER_SHARE, FULL, RESIDUAL, CONSISTENCY)) {
         ledger.withheld(entry, whyNoFit(recording));
       }
       return;

@@ -3,11 +3,10 @@ package taperbook.measure.capacity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import taperbook.measure.curve.EnergyCounter;
 import taperbook.measure.energy.EnergyFit;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.Derived;
 import taperbook.measure.recording.DrivenEnergy;
 import taperbook.measure.recording.Recording;
@@ -15,8 +14,11 @@ import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.RangeTest;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
@@ -24,26 +26,29 @@ import taperbook.words.Labels;
 
 /** What is lost between the station and the battery, and between charging and driving. */
 public final class LossNumbers {
-  private static final Entry LOSS =
-      Entry.charging(
-          "charging_loss",
-          Labels.of("number.charging_loss"),
-          Unit.KILOWATT_HOUR,
-          Method.CHARGING_LOSS);
-  private static final Entry EFFICIENCY =
-      Entry.charging(
-          "charging_efficiency",
-          Labels.of("number.charging_efficiency"),
-          Unit.PERCENT,
-          Method.CHARGING_LOSS);
-  private static final Entry DRIVE_SHARE =
-      new Entry(
+  private static final Metric LOSS =
+      Metric.charging(
+              "charging_loss",
+              Labels.of("number.charging_loss"),
+              Unit.KILOWATT_HOUR,
+              Method.CHARGING_LOSS)
+          .in(Role.ENERGY);
+  private static final Metric EFFICIENCY =
+      Metric.charging(
+              "charging_efficiency",
+              Labels.of("number.charging_efficiency"),
+              Unit.PERCENT,
+              Method.CHARGING_LOSS)
+          .in(Role.ENERGY);
+  private static final Metric DRIVE_SHARE =
+      new Metric(
           "drive_energy_share",
           Labels.of("number.drive_energy_share"),
           Unit.PERCENT,
           Method.DRIVE_SHARE,
           Basis.ENERGY,
-          Scope.ROAD);
+          Input.ROAD,
+          Set.of(Role.ENERGY));
 
   /** Tolerances of a few per cent by class of meter: from memory, not looked up. */
   private static final Caveat METER =

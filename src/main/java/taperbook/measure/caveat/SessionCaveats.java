@@ -245,6 +245,10 @@ public final class SessionCaveats {
               + ConditionItem.ROWS_WRITTEN.words()
               + " narrows them.");
     }
+    facts
+        .amount(ConditionItem.DISPLAY_LAG)
+        .filter(lag -> lag.bounds().high() > 0)
+        .ifPresent(lag -> sentences.add(late(lag)));
     for (ConditionItem item :
         List.of(ConditionItem.STATION_RATED_POWER, ConditionItem.AMBIENT_TEMPERATURE)) {
       if (isEstimated(item)) {
@@ -254,6 +258,15 @@ public final class SessionCaveats {
     if (!sentences.isEmpty()) {
       add(Kind.READINGS, String.join(" ", sentences));
     }
+  }
+
+  /** What a common lag of the displays moves, and what it leaves alone. */
+  private String late(Estimate lag) {
+    return "The displays follow by "
+        + amount(lag, Unit.SECOND)
+        + how(ConditionItem.DISPLAY_LAG)
+        + ": power and charge were as displayed that much earlier after plugging in. Times between"
+        + " two displayed values, amounts and averages do not change.";
   }
 
   /** Where power and energy were measured, as far as that sets them apart from the battery's. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Caveat;
@@ -12,6 +11,7 @@ import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
 import taperbook.model.Facts;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
@@ -98,7 +98,7 @@ public final class CRates {
 
   private void rate(String id, UnaryOperator<String> label, String powerId) {
     String over = energy.map(Energy::words).orElse(Labels.of("label.usable_energy"));
-    Entry entry = Entry.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
+    Metric entry = Metric.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
     ReportNumber of = numbers.get(powerId);
     if (energy.isEmpty()) {
       ledger.withheld(entry, "the usable energy is not stated, and no full charge is implied");

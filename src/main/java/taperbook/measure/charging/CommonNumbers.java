@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.measure.course.Drawn;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.Derived;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
@@ -15,7 +13,9 @@ import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.CommonGround;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Outcome;
 import taperbook.model.ReportPlan;
 import taperbook.model.RowRef;
@@ -41,7 +41,7 @@ public final class CommonNumbers {
   public void measure(CommonGround ground, ReportPlan.Wishes wishes) {
     List<SocWindow> more = new ArrayList<>(ground.windows());
     more.removeAll(wishes.windows());
-    new WindowNumbers(recording, ledger).measure(more);
+    new WindowNumbers(recording, ledger).measure(more, wishes.windows().get(0));
     for (SocWindow window : ground.windows()) {
       wishes.distances().forEach(d -> distance(d, window.from()));
     }
@@ -51,14 +51,14 @@ public final class CommonNumbers {
   }
 
   private void distance(WantedDistance distance, int from) {
-    Entry entry =
-        new Entry(
+    Metric entry =
+        new Metric(
             CommonGround.timeToAddId(distance, from),
             Labels.of("number.time_to_add_from", distance.words(), from),
             Unit.SECOND,
             Method.TIME_TO_ADD_FROM,
             range.chosenBasis(),
-            range.chosenBasis() == Basis.RATED ? Scope.CHARGING : Scope.ROAD);
+            range.chosenBasis() == Basis.RATED ? Input.CHARGING : Input.ROAD);
     Derived full = range.chosenRange();
     Optional<Estimate> share = DistanceNumbers.share(distance, full);
     Optional<List<RowRef>> start = recording.rowsAround(from);
@@ -93,8 +93,8 @@ public final class CommonNumbers {
   }
 
   private void energy(int kilowattHours, int from) {
-    Entry entry =
-        Entry.charging(
+    Metric entry =
+        Metric.charging(
             CommonGround.timeToAddId(kilowattHours, from),
             Labels.of("number.time_to_add_energy_from", kilowattHours, from),
             Unit.SECOND,

@@ -3,20 +3,22 @@ package taperbook.measure.charging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.EnergyOverTime;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.Derived;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Outcome;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
@@ -55,28 +57,29 @@ public final class DistanceNumbers {
 
   private void consumptionAndRange() {
     put(
-        new Entry(
+        new Metric(
             "consumption",
             Labels.of("number.consumption"),
             Unit.WATT_HOUR_PER_KILOMETRE,
             range.consumption().method(),
             range.consumption().basis(),
-            Scope.DRIVE),
+            Input.DRIVE),
         range.consumption(),
         d -> d.drive().consumption());
     put(
-        new Entry(
+        new Metric(
             "driven_range_full",
             Labels.of("number.driven_range_full"),
             Unit.KILOMETRE,
             Method.DRIVEN_RANGE,
             Basis.DRIVEN,
-            Scope.DRIVE),
+            Input.DRIVE,
+            Set.of(Role.LIBRARY)),
         range.fullRange(),
         d -> d.drive().fullRange());
   }
 
-  private void put(Entry entry, Derived figure, ToDoubleFunction<Drawn> quantity) {
+  private void put(Metric entry, Derived figure, ToDoubleFunction<Drawn> quantity) {
     if (figure.estimate().isPresent()) {
       ledger.enter(entry, recording.measure(quantity), figure.rows());
     } else {
@@ -85,14 +88,14 @@ public final class DistanceNumbers {
   }
 
   private void shareOf(WantedDistance distance) {
-    Entry entry =
-        new Entry(
+    Metric entry =
+        new Metric(
             "soc_for_" + distance.idPart(),
             Labels.of("number.soc_for", distance.words()),
             Unit.PERCENT,
             Method.SOC_SHARE,
             Basis.DRIVEN,
-            Scope.DRIVE);
+            Input.DRIVE);
     Optional<Estimate> share = share(distance, range.fullRange());
     if (share.isPresent()) {
       ledger.enter(
@@ -110,30 +113,30 @@ public final class DistanceNumbers {
   }
 
   private void addByShare(WantedDistance distance) {
-    Entry entry =
-        new Entry(
+    Metric entry =
+        new Metric(
             "time_to_add_" + distance.idPart(),
             Labels.of("number.time_to_add_driven", distance.words()),
             Unit.SECOND,
             Method.TIME_TO_ADD_BY_SHARE,
             Basis.DRIVEN,
-            Scope.ROAD);
-    byShare(entry, distance, range.fullRange());
+            Input.ROAD);
+    byShare(atTop(entry), distance, range.fullRange());
   }
 
   private void addRated(WantedDistance distance) {
-    Entry entry =
-        new Entry(
+    Metric entry =
+        new Metric(
             "time_to_add_" + distance.idPart() + "_rated",
             Labels.of("number.time_to_add_rated", distance.words()),
             Unit.SECOND,
             Method.TIME_TO_ADD_RATED,
             Basis.RATED,
-            Scope.CHARGING);
-    byShare(entry, distance, range.ratedRange());
+            Input.CHARGING);
+    byShare(atTop(entry), distance, range.ratedRange());
   }
 
-  private void byShare(Entry entry, WantedDistance distance, Derived fullRange) {
+  private void byShare(Metric entry, WantedDistance distance, Derived fullRange) {
     if (fullRange.withheld().isPresent()) {
       ledger.withheld(entry, fullRange.withheld().get());
       return;
@@ -179,14 +182,14 @@ public final class DistanceNumbers {
   }
 
   private void addByEnergy(WantedDistance distance) {
-    Entry entry =
-        new Entry(
+    Metric entry =
+        new Metric(
             "time_to_add_" + distance.idPart() + "_by_energy",
             Labels.of("number.time_to_add_by_energy", distance.words()),
             Unit.SECOND,
             Method.TIME_TO_ADD_BY_ENERGY,
             Basis.ENERGY,
-            Scope.ROAD);
+            Input.ROAD);
     if (range.consumption().withheld().isPresent()) {
       ledger.withheld(entry, range.consumption().withheld().get());
       return;
@@ -199,7 +202,7 @@ public final class DistanceNumbers {
     byEnergy(entry, distance, source.get());
   }
 
-  private void byEnergy(Entry entry, WantedDistance distance, EnergyOverTime energy) {
+  private void byEnergy(Metric entry, WantedDistance distance, EnergyOverTime energy) {
     Estimate need =
         range.consumption().estimate().orElseThrow().times(distance.kilometres() / 1000);
     double start = energy.span().low();
@@ -232,8 +235,13 @@ public final class DistanceNumbers {
     uninterrupted.time(entry, d -> start, reached, rows, own, isChosen(entry));
   }
 
+  /** What minutes buy is shown at the top on the basis that the report asks for. */
+  private Metric atTop(Metric metric) {
+    return isChosen(metric) ? metric.in(Role.MINUTES) : metric;
+  }
+
   /** True of the basis that the report asks for: only there the time without interruptions too. */
-  private boolean isChosen(Entry entry) {
+  private boolean isChosen(Metric entry) {
     return entry.basis() == range.chosenBasis();
   }
 

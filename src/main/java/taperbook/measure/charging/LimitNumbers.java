@@ -1,19 +1,24 @@
 package taperbook.measure.charging;
 
 import java.util.Optional;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Channel;
 import taperbook.model.Method;
+import taperbook.model.Metric;
+import taperbook.model.Role;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 
 /** The current that a plateau follows, if it follows one. */
 public final class LimitNumbers {
-  private static final Entry CURRENT =
-      Entry.charging(
-          "limit_current", Labels.of("number.limit_current"), Unit.AMPERE, Method.CURRENT_PLATEAU);
+  private static final Metric CURRENT =
+      Metric.charging(
+              "limit_current",
+              Labels.of("number.limit_current"),
+              Unit.AMPERE,
+              Method.CURRENT_PLATEAU)
+          .in(Role.CURVE);
 
   private final Recording recording;
   private final Ledger ledger;

@@ -3,13 +3,14 @@ package taperbook.measure.charging;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import taperbook.measure.course.Drawn;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
@@ -17,32 +18,36 @@ import taperbook.words.Labels;
 
 /** How high the power went, where, and how long it was held. */
 public final class PeakNumbers {
-  private static final Entry POWER =
-      Entry.charging(
-          "peak_power", Labels.of("number.peak_power"), Unit.KILOWATT, Method.HIGHEST_READING);
-  private static final Entry REACHED_SOC =
-      Entry.charging(
-          "peak_reached_soc",
-          Labels.of("number.peak_reached_soc"),
-          Unit.PERCENT,
-          Method.FIRST_AT_PEAK);
-  private static final Entry REACHED_TIME =
-      Entry.charging(
-          "peak_reached_time",
-          Labels.of("number.peak_reached_time"),
-          Unit.SECOND,
-          Method.FIRST_AT_PEAK);
-  private static final Entry HOLD_TIME =
-      Entry.charging(
-          "peak_hold_time", Labels.of("number.peak_hold_time"), Unit.SECOND, Method.HOLD);
-  private static final Entry HOLD_SINCE =
-      Entry.charging(
+  private static final Metric POWER =
+      Metric.charging(
+              "peak_power", Labels.of("number.peak_power"), Unit.KILOWATT, Method.HIGHEST_READING)
+          .in(Role.HEADLINE);
+  private static final Metric REACHED_SOC =
+      Metric.charging(
+              "peak_reached_soc",
+              Labels.of("number.peak_reached_soc"),
+              Unit.PERCENT,
+              Method.FIRST_AT_PEAK)
+          .in(Role.CURVE);
+  private static final Metric REACHED_TIME =
+      Metric.charging(
+              "peak_reached_time",
+              Labels.of("number.peak_reached_time"),
+              Unit.SECOND,
+              Method.FIRST_AT_PEAK)
+          .in(Role.CURVE);
+  private static final Metric HOLD_TIME =
+      Metric.charging(
+              "peak_hold_time", Labels.of("number.peak_hold_time"), Unit.SECOND, Method.HOLD)
+          .in(Role.HEADLINE);
+  private static final Metric HOLD_SINCE =
+      Metric.charging(
           "peak_hold_time_from", Labels.of("number.peak_hold_time_from"), Unit.SECOND, Method.HOLD);
-  private static final Entry HOLD_FROM =
-      Entry.charging(
+  private static final Metric HOLD_FROM =
+      Metric.charging(
           "peak_hold_soc_from", Labels.of("number.peak_hold_soc_from"), Unit.PERCENT, Method.HOLD);
-  private static final Entry HOLD_TO =
-      Entry.charging(
+  private static final Metric HOLD_TO =
+      Metric.charging(
           "peak_hold_soc_to", Labels.of("number.peak_hold_soc_to"), Unit.PERCENT, Method.HOLD);
 
   private final Recording recording;
@@ -55,7 +60,7 @@ public final class PeakNumbers {
 
   public void measure() {
     if (recording.power().isEmpty()) {
-      for (Entry entry :
+      for (Metric entry :
           List.of(POWER, REACHED_SOC, REACHED_TIME, HOLD_TIME, HOLD_SINCE, HOLD_FROM, HOLD_TO)) {
         ledger.withheld(entry, Recording.NO_POWER);
       }
@@ -106,7 +111,7 @@ public final class PeakNumbers {
 
   /** The state of charge at a moment. */
   private void charge(
-      Entry entry, Interval times, ToDoubleFunction<Drawn> second, List<RowRef> rows) {
+      Metric entry, Interval times, ToDoubleFunction<Drawn> second, List<RowRef> rows) {
     if (recording.chargeReadAround(times)) {
       ledger.enter(entry, recording.measure(d -> d.trueChargeAt(second.applyAsDouble(d))), rows);
     } else {

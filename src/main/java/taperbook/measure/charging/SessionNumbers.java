@@ -3,18 +3,20 @@ package taperbook.measure.charging;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.EnergyOverTime;
 import taperbook.measure.curve.LinearPower;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Basis;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
@@ -41,8 +43,8 @@ public final class SessionNumbers {
   }
 
   private void ends() {
-    Entry start = end("start_soc", Labels.of("number.start_soc"));
-    Entry end = end("end_soc", Labels.of("number.end_soc"));
+    Metric start = end("start_soc", Labels.of("number.start_soc"));
+    Metric end = end("end_soc", Labels.of("number.end_soc"));
     if (recording.soc().isEmpty()) {
       ledger.withheld(start, Recording.NO_SOC);
       ledger.withheld(end, Recording.NO_SOC);
@@ -64,13 +66,20 @@ public final class SessionNumbers {
     };
   }
 
-  private static Entry end(String id, String label) {
-    return new Entry(id, label, Unit.PERCENT, Method.END_READING, Basis.READINGS, Scope.READING);
+  private static Metric end(String id, String label) {
+    return new Metric(
+        id,
+        label,
+        Unit.PERCENT,
+        Method.END_READING,
+        Basis.READINGS,
+        Set.of(Input.READINGS),
+        Set.of(Role.LIBRARY));
   }
 
   private void time() {
-    Entry entry =
-        Entry.charging(
+    Metric entry =
+        Metric.charging(
             "session_time", Labels.of("number.session_time"), Unit.SECOND, Method.RECORDED_TIME);
     double end = recording.session().recorded().high();
     Trace last =
@@ -84,14 +93,15 @@ public final class SessionNumbers {
   }
 
   private void energyAdded() {
-    Entry added =
-        Entry.charging(
-            "energy_added",
-            Labels.of("number.energy_added"),
-            Unit.KILOWATT_HOUR,
-            Method.ENERGY_COUNTER);
-    Entry average =
-        Entry.charging(
+    Metric added =
+        Metric.charging(
+                "energy_added",
+                Labels.of("number.energy_added"),
+                Unit.KILOWATT_HOUR,
+                Method.ENERGY_COUNTER)
+            .in(Role.ENERGY);
+    Metric average =
+        Metric.charging(
             "average_power_session",
             Labels.of("number.average_power_session"),
             Unit.KILOWATT,
@@ -121,14 +131,16 @@ public final class SessionNumbers {
   }
 
   private void energyPerShare() {
-    Entry perShare =
-        Entry.charging(
-            "energy_per_soc",
-            Labels.of("number.energy_per_soc"),
-            Unit.KILOWATT_HOUR_PER_PERCENT,
-            Method.ENERGY_SHARE);
-    Entry full =
-        Entry.charging(
+    Metric perShare =
+        Metric.charging(
+                "energy_per_soc",
+                Labels.of("number.energy_per_soc"),
+                Unit.KILOWATT_HOUR_PER_PERCENT,
+                Method.ENERGY_SHARE)
+            .in(Role.ENERGY)
+            .in(Role.LIBRARY);
+    Metric full =
+        Metric.charging(
             "implied_full_energy",
             Labels.of("number.implied_full_energy"),
             Unit.KILOWATT_HOUR,

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.EnergyOverTime;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Basis;
+import taperbook.model.Input;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
@@ -42,7 +42,7 @@ public final class SocTimeNumbers {
     Optional<List<RowRef>> rows = recording.rowsAround(mark);
     if (rows.isEmpty()) {
       String why = recording.whyNotReached(mark);
-      for (Entry entry :
+      for (Metric entry :
           List.of(timeEntry(mark), energyEntry(mark), powerEntry(mark), distanceEntry(mark))) {
         ledger.withheld(entry, why);
       }
@@ -60,38 +60,38 @@ public final class SocTimeNumbers {
     return d -> Math.max(Math.min(0, d.course().firstSecond()), shown.applyAsDouble(d));
   }
 
-  private static Entry timeEntry(int mark) {
-    return Entry.charging(
+  private static Metric timeEntry(int mark) {
+    return Metric.charging(
         "time_to_soc_" + mark,
         Labels.of("number.time_to_soc", mark),
         Unit.SECOND,
         Method.SOC_CROSSING);
   }
 
-  private static Entry energyEntry(int mark) {
-    return Entry.charging(
+  private static Metric energyEntry(int mark) {
+    return Metric.charging(
         "energy_to_soc_" + mark,
         Labels.of("number.energy_to_soc", mark),
         Unit.KILOWATT_HOUR,
         Method.INTERPOLATION);
   }
 
-  private static Entry powerEntry(int mark) {
-    return Entry.charging(
+  private static Metric powerEntry(int mark) {
+    return Metric.charging(
         "power_at_soc_" + mark,
         Labels.of("number.power_at_soc", mark),
         Unit.KILOWATT,
         Method.INTERPOLATION);
   }
 
-  private Entry distanceEntry(int mark) {
-    return new Entry(
+  private Metric distanceEntry(int mark) {
+    return new Metric(
         "distance_to_soc_" + mark,
         Labels.of("number.distance_to_soc", mark),
         Unit.KILOMETRE,
         Method.SOC_SHARE,
         range.chosenBasis(),
-        Scope.ROAD);
+        Input.ROAD);
   }
 
   private void energy(int mark, List<RowRef> edge) {

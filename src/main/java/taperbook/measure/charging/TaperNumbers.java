@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import taperbook.measure.curve.LinearPower;
 import taperbook.measure.curve.PowerIntegral;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
 import taperbook.measure.taper.LastFall;
@@ -18,6 +17,8 @@ import taperbook.measure.taper.TimeShare;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
@@ -31,27 +32,29 @@ public final class TaperNumbers {
   /** Coverage of two standard uncertainties to each side, JCGM 100:2008, 6.3.3. */
   private static final double COVERAGE = 0.95;
 
-  private static final Entry COUNT =
-      Entry.charging(
+  private static final Metric COUNT =
+      Metric.charging(
           "taper_segments", Labels.of("number.taper_segments"), Unit.ONE, Method.SEGMENTED_FIT);
-  private static final Entry WARM_UP_END =
-      fitted("warm_up_end_soc", Labels.of("number.warm_up_end_soc"), Unit.PERCENT);
-  private static final Entry PLATEAU_FROM =
+  private static final Metric WARM_UP_END =
+      fitted("warm_up_end_soc", Labels.of("number.warm_up_end_soc"), Unit.PERCENT).in(Role.CURVE);
+  private static final Metric PLATEAU_FROM =
       fitted(
           "longest_plateau_soc_from", Labels.of("number.longest_plateau_soc_from"), Unit.PERCENT);
-  private static final Entry PLATEAU_TO =
+  private static final Metric PLATEAU_TO =
       fitted("longest_plateau_soc_to", Labels.of("number.longest_plateau_soc_to"), Unit.PERCENT);
-  private static final Entry STEEPEST =
+  private static final Metric STEEPEST =
       fitted(
-          "steepest_taper_slope",
-          Labels.of("number.steepest_taper_slope"),
-          Unit.KILOWATT_PER_PERCENT);
-  private static final Entry RATIO =
-      Entry.charging(
-          "peak_to_average_ratio",
-          Labels.of("number.peak_to_average_ratio"),
-          Unit.ONE,
-          Method.PEAK_TO_AVERAGE);
+              "steepest_taper_slope",
+              Labels.of("number.steepest_taper_slope"),
+              Unit.KILOWATT_PER_PERCENT)
+          .in(Role.CURVE);
+  private static final Metric RATIO =
+      Metric.charging(
+              "peak_to_average_ratio",
+              Labels.of("number.peak_to_average_ratio"),
+              Unit.ONE,
+              Method.PEAK_TO_AVERAGE)
+          .in(Role.CURVE);
   private static final List<Integer> SHARES_OF_PEAK = List.of(80, 50);
   private static final List<Integer> LEVELS_KILOWATTS = List.of(50, 100, 150);
 
@@ -63,8 +66,8 @@ public final class TaperNumbers {
     this.ledger = ledger;
   }
 
-  private static Entry fitted(String id, String label, Unit unit) {
-    return Entry.charging(id, label, unit, Method.SEGMENTED_FIT);
+  private static Metric fitted(String id, String label, Unit unit) {
+    return Metric.charging(id, label, unit, Method.SEGMENTED_FIT);
   }
 
   public void measure() {
@@ -78,7 +81,7 @@ public final class TaperNumbers {
     Optional<TaperFit> fit =
         recording.soc().flatMap(soc -> recording.steadyPower().flatMap(p -> TaperFit.of(soc, p)));
     if (fit.isEmpty()) {
-      for (Entry entry : List.of(COUNT, WARM_UP_END, PLATEAU_FROM, PLATEAU_TO, STEEPEST)) {
+      for (Metric entry : List.of(COUNT, WARM_UP_END, PLATEAU_FROM, PLATEAU_TO, STEEPEST)) {
         ledger.withheld(entry, whyNoFit());
       }
       return;
@@ -111,14 +114,14 @@ public final class TaperNumbers {
     Segment segment = segments.get(k);
     String id = "taper_segment_" + (k + 1);
     String kind = segment.kind().words();
-    Entry from =
+    Metric from =
         fitted(
             id + "_soc_from",
             Labels.of("number.taper_segment_soc_from", k + 1, kind),
             Unit.PERCENT);
-    Entry to =
+    Metric to =
         fitted(id + "_soc_to", Labels.of("number.taper_segment_soc_to", k + 1, kind), Unit.PERCENT);
-    Entry slope =
+    Metric slope =
         fitted(
             id + "_slope",
             Labels.of("number.taper_segment_slope", k + 1, kind),
@@ -218,12 +221,13 @@ public final class TaperNumbers {
   }
 
   private void fallBelow(int percentOfPeak) {
-    Entry entry =
-        Entry.charging(
-            "soc_below_" + percentOfPeak + "_percent_of_peak",
-            Labels.of("number.soc_below_percent_of_peak", percentOfPeak),
-            Unit.PERCENT,
-            Method.LAST_FALL);
+    Metric entry =
+        Metric.charging(
+                "soc_below_" + percentOfPeak + "_percent_of_peak",
+                Labels.of("number.soc_below_percent_of_peak", percentOfPeak),
+                Unit.PERCENT,
+                Method.LAST_FALL)
+            .in(Role.CURVE);
     if (recording.soc().isEmpty() || recording.power().isEmpty()) {
       ledger.withheld(entry, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.NO_POWER);
       return;
@@ -246,12 +250,13 @@ public final class TaperNumbers {
   }
 
   private void timeAbove(int kilowatts) {
-    Entry entry =
-        Entry.charging(
-            "time_share_above_" + kilowatts + "_kw",
-            Labels.of("number.time_share_above", kilowatts),
-            Unit.PERCENT,
-            Method.TIME_SHARE);
+    Metric entry =
+        Metric.charging(
+                "time_share_above_" + kilowatts + "_kw",
+                Labels.of("number.time_share_above", kilowatts),
+                Unit.PERCENT,
+                Method.TIME_SHARE)
+            .in(Role.CURVE);
     Optional<PowerIntegral> integral = overTime(entry);
     if (integral.isEmpty()) {
       return;
@@ -288,7 +293,7 @@ public final class TaperNumbers {
   }
 
   /** The readings of power over time, or a reason entered why there are none. */
-  private Optional<PowerIntegral> overTime(Entry entry) {
+  private Optional<PowerIntegral> overTime(Metric entry) {
     Optional<Trace> power = recording.power();
     if (power.isEmpty()) {
       ledger.withheld(entry, Recording.NO_POWER);

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.LinearPower;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Events;
 import taperbook.measure.recording.Recording;
@@ -14,6 +13,7 @@ import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Event;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
@@ -43,8 +43,8 @@ final class Uninterrupted {
     if (interruptions.isEmpty()) {
       return;
     }
-    Entry entry =
-        Entry.charging(
+    Metric entry =
+        Metric.charging(
             "interruption_time",
             Labels.of("number.interruption_time"),
             Unit.SECOND,
@@ -55,7 +55,7 @@ final class Uninterrupted {
 
   /** Enters a time between two moments. */
   void time(
-      Entry entry,
+      Metric entry,
       ToDoubleFunction<Drawn> start,
       ToDoubleFunction<Drawn> end,
       List<RowRef> rows,
@@ -69,7 +69,7 @@ final class Uninterrupted {
    * @param both whether it is wanted without interruptions as well
    */
   void time(
-      Entry entry,
+      Metric entry,
       ToDoubleFunction<Drawn> start,
       ToDoubleFunction<Drawn> end,
       List<RowRef> rows,
@@ -92,7 +92,7 @@ final class Uninterrupted {
 
   /** Enters an energy over the time between two moments, kW. */
   void average(
-      Entry entry,
+      Metric entry,
       ToDoubleFunction<Drawn> energy,
       ToDoubleFunction<Drawn> start,
       ToDoubleFunction<Drawn> end,
@@ -114,7 +114,7 @@ final class Uninterrupted {
   }
 
   /** The entry of a number over a stretch of time, which tells an interruption in it. */
-  Entry included(Entry entry, double from, double to) {
+  Metric included(Metric entry, double from, double to) {
     return isConcerned(d -> from, d -> to) ? included(entry) : entry;
   }
 
@@ -137,18 +137,18 @@ final class Uninterrupted {
     return all;
   }
 
-  private static Entry included(Entry entry) {
+  private static Metric included(Metric entry) {
     return entry.labelled(Labels.of("label.with_interruptions", entry.label()));
   }
 
-  private static Entry without(Entry entry) {
-    return new Entry(
+  private static Metric without(Metric entry) {
+    return new Metric(
         entry.id() + SUFFIX,
         Labels.of("label.without_interruptions", entry.label()),
         entry.unit(),
         Method.INTERRUPTIONS,
         entry.basis(),
-        entry.scope());
+        entry.inputs());
   }
 
   private List<RowRef> joined(List<RowRef> rows) {

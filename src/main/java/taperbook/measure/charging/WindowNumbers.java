@@ -6,10 +6,11 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.measure.course.Drawn;
 import taperbook.measure.curve.EnergyOverTime;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Method;
+import taperbook.model.Metric;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.SocWindow;
 import taperbook.model.Unit;
@@ -27,17 +28,23 @@ public final class WindowNumbers {
     this.uninterrupted = new Uninterrupted(recording, ledger);
   }
 
-  public void measure(List<SocWindow> windows) {
-    windows.forEach(this::measure);
+  /**
+   * Enters the numbers of some windows.
+   *
+   * @param headline the window whose numbers are shown at the top
+   */
+  public void measure(List<SocWindow> windows, SocWindow headline) {
+    windows.forEach(w -> measure(w, w.equals(headline)));
   }
 
-  private void measure(SocWindow window) {
+  private void measure(SocWindow window, boolean atTop) {
     Optional<List<RowRef>> from = recording.rowsAround(window.from());
     Optional<List<RowRef>> to = recording.rowsAround(window.to());
     if (from.isEmpty() || to.isEmpty()) {
       String why = recording.whyNotReached(from.isEmpty() ? window.from() : window.to());
-      for (Entry entry :
-          List.of(time(window), energy(window), timeAverage(window), socAverage(window))) {
+      for (Metric entry :
+          List.of(
+              time(window, atTop), energy(window), average(window, atTop), socAverage(window))) {
         ledger.withheld(entry, why);
       }
       return;
@@ -45,8 +52,8 @@ public final class WindowNumbers {
     List<RowRef> edges = new ArrayList<>(from.get());
     edges.addAll(to.get());
     uninterrupted.time(
-        time(window), start(window), recording.firstShown(window.to()), edges, List.of());
-    energyAndAverage(window, edges);
+        time(window, atTop), start(window), recording.firstShown(window.to()), edges, List.of());
+    energyAndAverage(window, edges, atTop);
     if (ledger.wants(socAverage(window))) {
       socAverage(window, edges);
     }
@@ -65,11 +72,11 @@ public final class WindowNumbers {
         d.course().energyAt(end.applyAsDouble(d)) - d.course().energyAt(start.applyAsDouble(d));
   }
 
-  private void energyAndAverage(SocWindow window, List<RowRef> edges) {
+  private void energyAndAverage(SocWindow window, List<RowRef> edges, boolean atTop) {
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
       ledger.withheld(energy(window), recording.whyNoEnergy());
-      ledger.withheld(timeAverage(window), recording.whyNoEnergy());
+      ledger.withheld(average(window, atTop), recording.whyNoEnergy());
       return;
     }
     List<RowRef> rows = new ArrayList<>(edges);
@@ -78,7 +85,7 @@ public final class WindowNumbers {
     ToDoubleFunction<Drawn> energy = kilowattHours(window);
     ledger.enter(energy(window).with(source.get().method()), recording.measure(energy), rows);
     uninterrupted.average(
-        timeAverage(window), energy, start(window), recording.firstShown(window.to()), rows);
+        average(window, atTop), energy, start(window), recording.firstShown(window.to()), rows);
   }
 
   private void socAverage(SocWindow window, List<RowRef> edges) {
@@ -102,32 +109,36 @@ public final class WindowNumbers {
         rows);
   }
 
-  private static Entry time(SocWindow window) {
-    return Entry.charging(
-        "time_soc_" + window.idPart(),
-        Labels.of("number.time_soc", window.from(), window.to()),
-        Unit.SECOND,
-        Method.WINDOW_TIME);
+  private static Metric time(SocWindow window, boolean atTop) {
+    Metric time =
+        Metric.charging(
+            "time_soc_" + window.idPart(),
+            Labels.of("number.time_soc", window.from(), window.to()),
+            Unit.SECOND,
+            Method.WINDOW_TIME);
+    return atTop ? time.in(Role.HEADLINE) : time;
   }
 
-  private static Entry energy(SocWindow window) {
-    return Entry.charging(
+  private static Metric energy(SocWindow window) {
+    return Metric.charging(
         "energy_soc_" + window.idPart(),
         Labels.of("number.energy_soc", window.from(), window.to()),
         Unit.KILOWATT_HOUR,
         Method.ENERGY_COUNTER);
   }
 
-  private static Entry timeAverage(SocWindow window) {
-    return Entry.charging(
-        "average_power_" + window.idPart(),
-        Labels.of("number.average_power", window.from(), window.to()),
-        Unit.KILOWATT,
-        Method.TIME_AVERAGE);
+  private static Metric average(SocWindow window, boolean atTop) {
+    Metric average =
+        Metric.charging(
+            "average_power_" + window.idPart(),
+            Labels.of("number.average_power", window.from(), window.to()),
+            Unit.KILOWATT,
+            Method.TIME_AVERAGE);
+    return atTop ? average.in(Role.HEADLINE) : average;
   }
 
-  private static Entry socAverage(SocWindow window) {
-    return Entry.charging(
+  private static Metric socAverage(SocWindow window) {
+    return Metric.charging(
         "soc_average_power_" + window.idPart(),
         Labels.of("number.soc_average_power", window.from(), window.to()),
         Unit.KILOWATT,

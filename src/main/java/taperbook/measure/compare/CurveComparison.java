@@ -3,12 +3,13 @@ package taperbook.measure.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.measure.compare.PairLedger.Heading;
 import taperbook.measure.course.Courses;
+import taperbook.measure.ledger.Ledger;
 import taperbook.model.Caveat;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
+import taperbook.model.Metric;
 import taperbook.model.PairResult;
 import taperbook.model.RowRef;
 import taperbook.model.Stretch;
@@ -30,13 +31,13 @@ public final class CurveComparison {
   private final Courses courses;
   private final Courses others;
   private final PairWords words;
-  private final PairLedger ledger;
+  private final Ledger ledger;
 
   private CurveComparison(Courses courses, Courses others, String name, List<Caveat> caveats) {
     this.courses = courses;
     this.others = others;
     this.words = new PairWords(name);
-    this.ledger = new PairLedger(courses.session().name(), others.session().name(), caveats);
+    this.ledger = new Ledger(courses.session().name(), others.session().name(), caveats);
   }
 
   /**
@@ -76,7 +77,7 @@ public final class CurveComparison {
   }
 
   private PairResult nothing(String why) {
-    for (Heading heading : words.ofWindow()) {
+    for (Metric heading : words.ofWindow()) {
       ledger.withheld(heading, why);
     }
     Optional<Curve> none = Optional.empty();
@@ -99,11 +100,11 @@ public final class CurveComparison {
   private void shared(Pair pair, Estimate from, Estimate to) {
     double low = from.value();
     double high = to.value();
-    ledger.measured(words.sharedFrom(), from, COVERAGE_OF_BOUNDS, pair.rows(low, low));
-    ledger.measured(words.sharedTo(), to, COVERAGE_OF_BOUNDS, pair.rows(high, high));
+    ledger.covered(words.sharedFrom(), from, COVERAGE_OF_BOUNDS, pair.rows(low, low));
+    ledger.covered(words.sharedTo(), to, COVERAGE_OF_BOUNDS, pair.rows(high, high));
     List<RowRef> rows = pair.rows(low, high);
-    ledger.measured(words.meanLead(), pair.meanLead(low, high), COVERAGE, rows);
-    ledger.measured(words.timeGain(), pair.timeGain(low, high), COVERAGE, rows);
+    ledger.covered(words.meanLead(), pair.meanLead(low, high), COVERAGE, rows);
+    ledger.covered(words.timeGain(), pair.timeGain(low, high), COVERAGE, rows);
   }
 
   private List<Stretch> stretches(Pair pair, List<Stretches.Span> spans) {
@@ -127,21 +128,21 @@ public final class CurveComparison {
     double from = span.from();
     double to = span.to();
     List<RowRef> rows = pair.rows(from, to);
-    List<Heading> headings = words.lead(ids, k, span.order());
+    List<Metric> headings = words.lead(ids, k, span.order());
     // The edges are where a band meets zero: how far a lead is known, and as such exact.
-    ledger.measured(headings.get(0), Estimate.exactly(from), COVERAGE, rows);
-    ledger.measured(headings.get(1), Estimate.exactly(to), COVERAGE, rows);
-    ledger.measured(headings.get(2), pair.meanLead(from, to), COVERAGE, rows);
-    ledger.measured(headings.get(3), pair.timeGain(from, to), COVERAGE, rows);
+    ledger.covered(headings.get(0), Estimate.exactly(from), COVERAGE, rows);
+    ledger.covered(headings.get(1), Estimate.exactly(to), COVERAGE, rows);
+    ledger.covered(headings.get(2), pair.meanLead(from, to), COVERAGE, rows);
+    ledger.covered(headings.get(3), pair.timeGain(from, to), COVERAGE, rows);
     return ids;
   }
 
   private List<String> crossings(Pair pair, List<Stretches.Span> spans) {
     List<String> ids = new ArrayList<>();
     for (Estimate crossing : CurveCrossing.all(pair.band(), spans)) {
-      Heading heading = words.crossing(ids.size() + 1);
+      Metric heading = words.crossing(ids.size() + 1);
       Interval where = crossing.bounds();
-      ledger.measured(heading, crossing, COVERAGE, pair.rows(where.low(), where.high()));
+      ledger.covered(heading, crossing, COVERAGE, pair.rows(where.low(), where.high()));
       ids.add(heading.id());
     }
     return ids;

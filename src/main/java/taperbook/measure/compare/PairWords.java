@@ -1,8 +1,11 @@
 package taperbook.measure.compare;
 
 import java.util.List;
-import taperbook.measure.compare.PairLedger.Heading;
+import java.util.Set;
+import taperbook.model.Basis;
+import taperbook.model.Input;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Stretch;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
@@ -13,57 +16,63 @@ import taperbook.words.Labels;
  * @param other what the session is called that the reported one is held against
  */
 record PairWords(String other) {
+  /** All of both sessions bears on what is found between them. */
+  private static final Set<Input> INPUTS =
+      Set.of(Input.READINGS, Input.COURSE, Input.ENERGY, Input.WHOLE_SESSION);
+
   /** The numbers of the whole window that both went through. */
-  List<Heading> ofWindow() {
+  List<Metric> ofWindow() {
     return List.of(sharedFrom(), sharedTo(), meanLead(), timeGain());
   }
 
-  Heading sharedFrom() {
+  Metric sharedFrom() {
     String label = Labels.of("number.shared_soc_from", other);
-    return new Heading("shared_soc_from", label, Unit.PERCENT, Method.SHARED_WINDOW);
+    return metric("shared_soc_from", label, Unit.PERCENT, Method.SHARED_WINDOW);
   }
 
-  Heading sharedTo() {
+  Metric sharedTo() {
     String label = Labels.of("number.shared_soc_to", other);
-    return new Heading("shared_soc_to", label, Unit.PERCENT, Method.SHARED_WINDOW);
+    return metric("shared_soc_to", label, Unit.PERCENT, Method.SHARED_WINDOW);
   }
 
-  Heading meanLead() {
+  Metric meanLead() {
     String label = Labels.of("number.mean_lead_shared", other);
-    return new Heading("mean_lead_shared", label, Unit.KILOWATT, Method.POWER_LEAD);
+    return metric("mean_lead_shared", label, Unit.KILOWATT, Method.POWER_LEAD);
   }
 
-  Heading timeGain() {
+  Metric timeGain() {
     String label = Labels.of("number.time_gain_shared", other);
-    return new Heading("time_gain_shared", label, Unit.SECOND, Method.TIME_GAIN);
+    return metric("time_gain_shared", label, Unit.SECOND, Method.TIME_GAIN);
   }
 
   /** The numbers of stretch {@code k}: its edges, the lead in power and the time gained. */
-  List<Heading> lead(Stretch.Ids ids, int k, Stretch.Order order) {
+  List<Metric> lead(Stretch.Ids ids, int k, Stretch.Order order) {
     boolean ahead = order == Stretch.Order.AHEAD;
     String label =
         ahead
             ? Labels.of("label.stretch_ahead", k, other)
             : Labels.of("label.stretch_behind", k, other);
     return List.of(
-        new Heading(
+        metric(
             ids.from(),
             Labels.of("number.lead_soc_from", label),
             Unit.PERCENT,
             Method.LEAD_STRETCH),
-        new Heading(
-            ids.to(), Labels.of("number.lead_soc_to", label), Unit.PERCENT, Method.LEAD_STRETCH),
-        new Heading(
-            ids.lead(), Labels.of("number.lead_power", label), Unit.KILOWATT, Method.POWER_LEAD),
-        new Heading(
+        metric(ids.to(), Labels.of("number.lead_soc_to", label), Unit.PERCENT, Method.LEAD_STRETCH),
+        metric(ids.lead(), Labels.of("number.lead_power", label), Unit.KILOWATT, Method.POWER_LEAD),
+        metric(
             ids.gain(), Labels.of("number.lead_time_gain", label), Unit.SECOND, Method.TIME_GAIN));
   }
 
-  Heading crossing(int k) {
-    return new Heading(
+  Metric crossing(int k) {
+    return metric(
         "crossing_" + k + "_soc",
         Labels.of("number.crossing_soc", k, other),
         Unit.PERCENT,
         Method.CURVE_CROSSING);
+  }
+
+  private static Metric metric(String id, String label, Unit unit, Method method) {
+    return new Metric(id, label, unit, method, Basis.READINGS, INPUTS);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
@@ -12,26 +13,37 @@ import taperbook.model.ReportNumber;
 import taperbook.model.RowRef;
 
 /**
- * Collects the numbers of one session and gives each the caveats that concern it. The one place
- * where a {@link ReportNumber} is made.
+ * Collects the numbers of one session, or of one held against another, and gives each the caveats
+ * that concern its inputs. The one place where a {@link ReportNumber} is made.
  */
 public final class Ledger {
   /** The intervals are bounds: they hold the truth whenever the stated assumptions do. */
   private static final double COVERAGE_OF_BOUNDS = 1;
 
   private final String session;
+  private final String against;
   private final List<Caveat> caveats;
-  private final Predicate<String> wanted;
+  private final Predicate<Metric> wanted;
   private final List<ReportNumber> numbers = new ArrayList<>();
 
   /** A ledger of all numbers. */
   public Ledger(String session, List<Caveat> caveats) {
-    this(session, caveats, id -> true);
+    this(session, caveats, metric -> true);
   }
 
-  /** A ledger that keeps the numbers whose ids are wanted. */
-  public Ledger(String session, List<Caveat> caveats, Predicate<String> wanted) {
+  /** A ledger that keeps the numbers that are wanted. */
+  public Ledger(String session, List<Caveat> caveats, Predicate<Metric> wanted) {
+    this(session, "", caveats, wanted);
+  }
+
+  /** A ledger of numbers about a session and another. */
+  public Ledger(String session, String against, List<Caveat> caveats) {
+    this(session, against, caveats, metric -> true);
+  }
+
+  private Ledger(String session, String against, List<Caveat> caveats, Predicate<Metric> wanted) {
     this.session = session;
+    this.against = against;
     this.caveats = List.copyOf(caveats);
     this.wanted = wanted;
   }
@@ -42,67 +54,50 @@ public final class Ledger {
   }
 
   /** False if a number need not be worked out. */
-  public boolean wants(Entry entry) {
-    return wanted.test(entry.id());
+  public boolean wants(Metric metric) {
+    return wanted.test(metric);
   }
 
-  public void measured(Entry entry, Estimate estimate, List<RowRef> rows) {
-    measured(entry, estimate, rows, List.of());
+  public void measured(Metric metric, Estimate estimate, List<RowRef> rows) {
+    measured(metric, estimate, rows, List.of());
   }
 
-  public void measured(Entry entry, Estimate estimate, List<RowRef> rows, List<Caveat> own) {
-    List<Caveat> all = new ArrayList<>(own);
-    caveats.stream().filter(entry::isConcernedBy).forEach(all::add);
-    add(entry, new Outcome.Measured(estimate, COVERAGE_OF_BOUNDS), rows, all);
+  public void measured(Metric metric, Estimate estimate, List<RowRef> rows, List<Caveat> own) {
+    covered(metric, estimate, COVERAGE_OF_BOUNDS, rows, own);
   }
 
   /** A number whose interval is meant to hold the truth in a share of cases. */
-  public void covered(Entry entry, Estimate estimate, double coverage, List<RowRef> rows) {
-    List<Caveat> all = caveats.stream().filter(entry::isConcernedBy).toList();
-    add(entry, new Outcome.Measured(estimate, coverage), rows, all);
+  public void covered(Metric metric, Estimate estimate, double coverage, List<RowRef> rows) {
+    covered(metric, estimate, coverage, rows, List.of());
+  }
+
+  /** As {@link #covered(Metric, Estimate, double, List)}, with caveats of the number's own. */
+  public void covered(
+      Metric metric, Estimate estimate, double coverage, List<RowRef> rows, List<Caveat> own) {
+    enter(metric, new Outcome.Measured(estimate, coverage), rows, own);
+  }
+
+  public void withheld(Metric metric, String reason) {
+    enter(metric, new Outcome.Withheld(reason), List.of());
   }
 
   /** A number as it came of the courses, measured or not. */
-  public void enter(Entry entry, Outcome outcome, List<RowRef> rows) {
-    enter(entry, outcome, rows, List.of());
+  public void enter(Metric metric, Outcome outcome, List<RowRef> rows) {
+    enter(metric, outcome, rows, List.of());
   }
 
-  /** As {@link #enter(Entry, Outcome, List)}, with caveats of the number's own. */
-  public void enter(Entry entry, Outcome outcome, List<RowRef> rows, List<Caveat> own) {
-    if (outcome.reasonIfWithheld().isPresent()) {
-      withheld(entry, outcome.reasonIfWithheld().get());
+  /** As {@link #enter(Metric, Outcome, List)}, with caveats of the number's own. */
+  public void enter(Metric metric, Outcome outcome, List<RowRef> rows, List<Caveat> own) {
+    if (!wants(metric)) {
       return;
     }
-    List<Caveat> all = new ArrayList<>(own);
-    caveats.stream().filter(entry::isConcernedBy).forEach(all::add);
-    add(entry, outcome, rows, all);
-  }
-
-  public void withheld(Entry entry, String reason) {
-    add(entry, new Outcome.Withheld(reason), List.of(), List.of());
-  }
-
-  /** As {@link #covered(Entry, Estimate, double, List)}, with caveats of the number's own. */
-  public void covered(
-      Entry entry, Estimate estimate, double coverage, List<RowRef> rows, List<Caveat> own) {
-    List<Caveat> all = new ArrayList<>(own);
-    caveats.stream().filter(entry::isConcernedBy).forEach(all::add);
-    add(entry, new Outcome.Measured(estimate, coverage), rows, all);
-  }
-
-  private void add(Entry entry, Outcome outcome, List<RowRef> rows, List<Caveat> concerned) {
-    if (!wants(entry)) {
-      return;
+    boolean measured = outcome.reasonIfWithheld().isEmpty();
+    List<Caveat> all = new ArrayList<>(measured ? own : List.of());
+    if (measured) {
+      caveats.stream().filter(metric::isConcernedBy).forEach(all::add);
     }
-    numbers.add(
-        new ReportNumber(
-            entry.id(),
-            entry.label(),
-            entry.unit(),
-            outcome,
-            new Origin(session, entry.basis(), rows),
-            concerned,
-            entry.method()));
+    Origin origin = new Origin(session, against, measured ? rows : List.of());
+    numbers.add(new ReportNumber(metric, outcome, origin, all));
   }
 
   public Numbers numbers() {

@@ -3,11 +3,10 @@ package taperbook.measure.travel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import taperbook.measure.curve.EnergyCounter;
 import taperbook.measure.curve.EnergyOverTime;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Basis;
@@ -15,7 +14,10 @@ import taperbook.model.Caveat;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Method;
+import taperbook.model.Metric;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
@@ -54,20 +56,20 @@ final class CostNumbers {
 
   void measure(Unit units) {
     WantedDistance way = new WantedDistance(HUNDRED, units);
-    Entry session =
-        entry("cost_session", Labels.of("number.cost_session"), Basis.READINGS, Scope.CHARGING);
-    Entry perEnergy =
+    Metric session =
+        entry("cost_session", Labels.of("number.cost_session"), Basis.READINGS, Input.CHARGING);
+    Metric perEnergy =
         entry(
             "cost_per_kwh_battery",
             Labels.of("number.cost_per_kwh_battery"),
             Basis.READINGS,
-            Scope.CHARGING);
-    Entry perWay =
+            Input.CHARGING);
+    Metric perWay =
         entry(
             "cost_per_" + way.idPart(),
             Labels.of("number.cost_per_distance", way.words()),
             Basis.DRIVEN,
-            Scope.ROAD);
+            Input.ROAD);
     Optional<String> none = prices.whyNone().or(this::whyNoEnergy);
     if (none.isPresent()) {
       List.of(session, perEnergy, perWay).forEach(entry -> ledger.withheld(entry, none.get()));
@@ -80,11 +82,11 @@ final class CostNumbers {
   }
 
   /** The currency stands in the label, as no unit can hold every one. */
-  private Entry entry(String id, String label, Basis basis, Scope scope) {
+  private Metric entry(String id, String label, Basis basis, Set<Input> inputs) {
     String currency = prices.currency();
     String priced = currency.isEmpty() ? label : Labels.of("label.in_currency", label, currency);
     String full = isAtLeast() ? Labels.of("label.at_least", priced) : priced;
-    return new Entry(id, full, Unit.CURRENCY, Method.COST, basis, scope);
+    return new Metric(id, full, Unit.CURRENCY, Method.COST, basis, inputs, Set.of(Role.COST));
   }
 
   private Optional<String> whyNoEnergy() {
@@ -160,7 +162,7 @@ final class CostNumbers {
         : List.of();
   }
 
-  private void perEnergy(Entry entry, Estimate cost) {
+  private void perEnergy(Metric entry, Estimate cost) {
     Optional<Estimate> added =
         ledger.numbers().estimate("energy_added").filter(e -> e.bounds().low() > 0);
     if (added.isEmpty()) {
@@ -177,7 +179,7 @@ final class CostNumbers {
     ledger.measured(entry, cost.over(added.get()), rows, caveats());
   }
 
-  private void perWay(Entry entry, Estimate cost, WantedDistance way) {
+  private void perWay(Metric entry, Estimate cost, WantedDistance way) {
     Optional<Estimate> full = range.fullRange().estimate();
     if (full.isEmpty() || recording.soc().isEmpty()) {
       ledger.withheld(

@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.measure.charging.DistanceNumbers;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.measure.road.ChargeClock;
 import taperbook.measure.road.FastStretch;
 import taperbook.model.Basis;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
@@ -89,23 +89,23 @@ final class NextLegNumbers {
     ledger.withheld(soc(leg, "_to", "number.best_unplug_soc_to"), reason);
   }
 
-  private static Entry soc(WantedDistance leg, String idEnd, String labelKey) {
-    return new Entry(
+  private static Metric soc(WantedDistance leg, String idEnd, String labelKey) {
+    return new Metric(
         "best_unplug_soc_" + leg.idPart() + idEnd,
         Labels.of(labelKey, leg.words()),
         Unit.PERCENT,
         Method.BEST_UNPLUG,
         Basis.DRIVEN,
-        Scope.ROAD);
+        Input.ROAD);
   }
 
-  private static Entry time(WantedDistance leg) {
-    return new Entry(
+  private static Metric time(WantedDistance leg) {
+    return new Metric(
         "best_unplug_time_" + leg.idPart(),
         Labels.of("number.best_unplug_time", leg.words()),
         Unit.SECOND,
         Method.BEST_UNPLUG,
         Basis.DRIVEN,
-        Scope.ROAD);
+        Input.ROAD);
   }
 }

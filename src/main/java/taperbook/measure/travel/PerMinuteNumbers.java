@@ -3,9 +3,8 @@ package taperbook.measure.travel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.measure.ledger.Entry;
+import java.util.Set;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.measure.recording.TenPercent;
@@ -14,30 +13,33 @@ import taperbook.measure.road.FastStretch;
 import taperbook.measure.road.SlowFrom;
 import taperbook.model.Basis;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Outcome;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 
 /** How much road a minute of charging buys: where most, and where only half as much. */
 final class PerMinuteNumbers {
-  private static final Entry BEST =
+  private static final Metric BEST =
       entry(
           "road_per_minute_best",
           Labels.of("number.road_per_minute_best"),
           Unit.KILOMETRE_PER_MINUTE);
-  private static final Entry FROM =
+  private static final Metric FROM =
       entry(
           "road_per_minute_best_soc_from",
           Labels.of("number.road_per_minute_best_soc_from"),
           Unit.PERCENT);
-  private static final Entry TO =
+  private static final Metric TO =
       entry(
           "road_per_minute_best_soc_to",
           Labels.of("number.road_per_minute_best_soc_to"),
           Unit.PERCENT);
-  private static final Entry HALF =
+  private static final Metric HALF =
       entry("road_per_minute_half_soc", Labels.of("number.road_per_minute_half_soc"), Unit.PERCENT);
 
   private final Recording recording;
@@ -50,8 +52,9 @@ final class PerMinuteNumbers {
     this.ledger = ledger;
   }
 
-  private static Entry entry(String id, String label, Unit unit) {
-    return new Entry(id, label, unit, Method.ROAD_PER_MINUTE, Basis.DRIVEN, Scope.ROAD);
+  private static Metric entry(String id, String label, Unit unit) {
+    return new Metric(
+        id, label, unit, Method.ROAD_PER_MINUTE, Basis.DRIVEN, Input.ROAD, Set.of(Role.PER_MINUTE));
   }
 
   void measure() {

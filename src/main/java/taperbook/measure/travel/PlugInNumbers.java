@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.measure.charging.DistanceNumbers;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.Outcome;
 import taperbook.model.RoadWishes;
 import taperbook.model.RowRef;
@@ -23,14 +23,14 @@ import taperbook.words.Labels;
 
 /** How many minutes buy a distance from several states of charge on. */
 final class PlugInNumbers {
-  private static final Entry LOST =
-      new Entry(
+  private static final Metric LOST =
+      new Metric(
           "warm_up_time_lost",
           Labels.of("number.warm_up_time_lost"),
           Unit.SECOND,
           Method.PLUG_IN_WARM,
           Basis.READINGS,
-          Scope.CHARGING);
+          Input.CHARGING);
 
   private final Recording recording;
   private final RangeFigures range;
@@ -95,7 +95,7 @@ final class PlugInNumbers {
             + "\u00a0% right after it is carried on downwards. No session was seen that began warm.");
   }
 
-  private Optional<Estimate> share(Entry entry, WantedDistance distance) {
+  private Optional<Estimate> share(Metric entry, WantedDistance distance) {
     Optional<Estimate> share = DistanceNumbers.share(distance, range.fullRange());
     if (share.isEmpty()) {
       ledger.withheld(entry, range.fullRange().withheld().orElseThrow());
@@ -104,7 +104,7 @@ final class PlugInNumbers {
   }
 
   private void asRecorded(int from, WantedDistance distance) {
-    Entry entry =
+    Metric entry =
         entry(
             RoadWishes.plugInId(from, distance),
             Labels.of("number.time_to_add_from", distance.words(), from),
@@ -124,7 +124,7 @@ final class PlugInNumbers {
   }
 
   private void warm(WarmStart warm, int from, WantedDistance distance) {
-    Entry entry =
+    Metric entry =
         entry(
             RoadWishes.warmPlugInId(from, distance),
             Labels.of("number.plug_in_warm", distance.words(), from),
@@ -143,11 +143,11 @@ final class PlugInNumbers {
     enter(entry, seconds, warm.rows(), List.of(inference(warm)));
   }
 
-  private static Entry entry(String id, String label, Method method) {
-    return new Entry(id, label, Unit.SECOND, method, Basis.DRIVEN, Scope.ROAD);
+  private static Metric entry(String id, String label, Method method) {
+    return new Metric(id, label, Unit.SECOND, method, Basis.DRIVEN, Input.ROAD);
   }
 
-  private void enter(Entry entry, Outcome seconds, List<RowRef> stretch, List<Caveat> own) {
+  private void enter(Metric entry, Outcome seconds, List<RowRef> stretch, List<Caveat> own) {
     List<RowRef> rows = new ArrayList<>(stretch);
     rows.addAll(range.fullRange().rows());
     ledger.enter(entry, seconds, rows, own);

@@ -4,38 +4,44 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.road.Air;
 import taperbook.measure.road.RoadLoad;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Interval;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 
 /** What the range test would have shown in standard air, still, on a level road. */
 final class StandardRangeNumbers {
-  private static final Entry DENSITY =
-      entry("air_density", Labels.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE);
-  private static final Entry AIR = part("correction_air", Labels.of("number.correction_air"));
-  private static final Entry WIND = part("correction_wind", Labels.of("number.correction_wind"));
-  private static final Entry CLIMB = part("correction_climb", Labels.of("number.correction_climb"));
-  private static final Entry EXPLAINED =
-      entry("road_load_share", Labels.of("number.road_load_share"), Unit.PERCENT);
-  private static final Entry CONSUMPTION =
+  private static final Metric DENSITY =
+      entry("air_density", Labels.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE)
+          .in(Role.CORRECTION);
+  private static final Metric AIR =
+      part("correction_air", Labels.of("number.correction_air")).in(Role.CORRECTION);
+  private static final Metric WIND =
+      part("correction_wind", Labels.of("number.correction_wind")).in(Role.CORRECTION);
+  private static final Metric CLIMB =
+      part("correction_climb", Labels.of("number.correction_climb")).in(Role.CORRECTION);
+  private static final Metric EXPLAINED =
+      entry("road_load_share", Labels.of("number.road_load_share"), Unit.PERCENT)
+          .in(Role.CORRECTION);
+  private static final Metric CONSUMPTION =
       part("standard_consumption", Labels.of("number.standard_consumption"));
-  private static final Entry RANGE =
+  private static final Metric RANGE =
       entry("standard_range", Labels.of("number.standard_range"), Unit.KILOMETRE);
 
-  private static final List<Entry> ALL =
+  private static final List<Metric> ALL =
       List.of(DENSITY, AIR, WIND, CLIMB, EXPLAINED, CONSUMPTION, RANGE);
 
   /** From the battery to the wheels; common practice, no source. */
@@ -65,11 +71,11 @@ final class StandardRangeNumbers {
     this.ledger = ledger;
   }
 
-  private static Entry entry(String id, String label, Unit unit) {
-    return new Entry(id, label, unit, Method.STANDARD_RANGE, Basis.ENERGY, Scope.DRIVE);
+  private static Metric entry(String id, String label, Unit unit) {
+    return new Metric(id, label, unit, Method.STANDARD_RANGE, Basis.ENERGY, Input.DRIVE);
   }
 
-  private static Entry part(String id, String label) {
+  private static Metric part(String id, String label) {
     return entry(id, label, Unit.WATT_HOUR_PER_KILOMETRE);
   }
 

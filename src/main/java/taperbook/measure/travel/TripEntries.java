@@ -1,38 +1,39 @@
 package taperbook.measure.travel;
 
 import java.util.List;
-import taperbook.measure.ledger.Entry;
-import taperbook.measure.ledger.Scope;
 import taperbook.model.Basis;
+import taperbook.model.Input;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.RoadWishes;
+import taperbook.model.Role;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 
 /** What the numbers of a trip are called. */
 final class TripEntries {
-  static final Entry TIME = entry("trip_time", Labels.of("number.trip_time"), Unit.SECOND);
-  static final Entry DRIVING =
-      entry("trip_driving_time", Labels.of("number.trip_driving_time"), Unit.SECOND);
-  static final Entry CHARGING =
-      entry("trip_charging_time", Labels.of("number.trip_charging_time"), Unit.SECOND);
-  static final Entry STOPS = entry("trip_stops", Labels.of("number.trip_stops"), Unit.ONE);
-  static final Entry ARRIVAL =
-      entry("trip_arrival_soc", Labels.of("number.trip_arrival_soc"), Unit.PERCENT);
-  static final Entry OTHER_STOPS =
-      entry("trip_next_best_stops", Labels.of("number.trip_next_best_stops"), Unit.ONE);
-  static final Entry OTHER_TIME =
-      entry(
+  static final Metric TIME = total("trip_time", Labels.of("number.trip_time"), Unit.SECOND);
+  static final Metric DRIVING =
+      total("trip_driving_time", Labels.of("number.trip_driving_time"), Unit.SECOND);
+  static final Metric CHARGING =
+      total("trip_charging_time", Labels.of("number.trip_charging_time"), Unit.SECOND);
+  static final Metric STOPS = total("trip_stops", Labels.of("number.trip_stops"), Unit.ONE);
+  static final Metric ARRIVAL =
+      total("trip_arrival_soc", Labels.of("number.trip_arrival_soc"), Unit.PERCENT);
+  static final Metric OTHER_STOPS =
+      total("trip_next_best_stops", Labels.of("number.trip_next_best_stops"), Unit.ONE);
+  static final Metric OTHER_TIME =
+      total(
           "trip_next_best_extra_time", Labels.of("number.trip_next_best_extra_time"), Unit.SECOND);
 
   /** What every trip has, whatever its stops. */
-  static final List<Entry> OF_THE_WHOLE =
+  static final List<Metric> OF_THE_WHOLE =
       List.of(TIME, DRIVING, CHARGING, STOPS, ARRIVAL, OTHER_STOPS, OTHER_TIME);
 
   private TripEntries() {}
 
   /** Where a stop is. */
-  static Entry kilometre(int number) {
+  static Metric kilometre(int number) {
     return entry(
         RoadWishes.stopId(number, "distance"),
         Labels.of("number.stop_distance", number),
@@ -40,17 +41,21 @@ final class TripEntries {
   }
 
   /** How long a stop charges. */
-  static Entry charging(int number) {
+  static Metric charging(int number) {
     return entry(
         RoadWishes.stopId(number, "time"), Labels.of("number.stop_time", number), Unit.SECOND);
   }
 
   /** A state of charge of a stop. */
-  static Entry stop(int number, String idEnd, String labelKey) {
+  static Metric stop(int number, String idEnd, String labelKey) {
     return entry(RoadWishes.stopId(number, idEnd), Labels.of(labelKey, number), Unit.PERCENT);
   }
 
-  private static Entry entry(String id, String label, Unit unit) {
-    return new Entry(id, label, unit, Method.TRIP_PLAN, Basis.DRIVEN, Scope.ROAD);
+  private static Metric entry(String id, String label, Unit unit) {
+    return new Metric(id, label, unit, Method.TRIP_PLAN, Basis.DRIVEN, Input.ROAD);
+  }
+
+  private static Metric total(String id, String label, Unit unit) {
+    return entry(id, label, unit).in(Role.TRIP);
   }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import taperbook.measure.course.Drawn;
-import taperbook.measure.ledger.Entry;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.DriveSpeed;
 import taperbook.measure.recording.RangeFigures;
@@ -19,6 +18,7 @@ import taperbook.measure.road.UnplugRanges;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
+import taperbook.model.Metric;
 import taperbook.model.RangeTest;
 import taperbook.model.RowRef;
 import taperbook.model.Trace;
@@ -113,11 +113,11 @@ final class TripNumbers {
     }
   }
 
-  private void enter(Entry entry, ToDoubleFunction<Drawn> quantity) {
+  private void enter(Metric entry, ToDoubleFunction<Drawn> quantity) {
     ledger.enter(entry, recording.measure(quantity), rows(), List.of(caveat()));
   }
 
-  private void enter(Entry entry, Estimate estimate) {
+  private void enter(Metric entry, Estimate estimate) {
     ledger.measured(entry, estimate, rows(), List.of(caveat()));
   }
 

@@ -4,26 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import taperbook.measure.ledger.Entry;
+import java.util.Set;
 import taperbook.measure.ledger.Ledger;
-import taperbook.measure.ledger.Scope;
 import taperbook.model.Basis;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Leg;
 import taperbook.model.Method;
+import taperbook.model.Metric;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
+import taperbook.model.Role;
 import taperbook.model.RowRef;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 
 /** Consumption of the legs out and of the legs back, and the mean of both directions. */
 final class TwoWayNumbers {
-  private static final Entry OUT =
+  private static final Metric OUT =
       entry("two_way_out_consumption", Labels.of("number.two_way_out_consumption"));
-  private static final Entry BACK =
+  private static final Metric BACK =
       entry("two_way_back_consumption", Labels.of("number.two_way_back_consumption"));
-  private static final Entry MEAN =
+  private static final Metric MEAN =
       entry("two_way_consumption", Labels.of("number.two_way_consumption"));
 
   private final Optional<RangeTest> test;
@@ -34,9 +36,15 @@ final class TwoWayNumbers {
     this.ledger = ledger;
   }
 
-  private static Entry entry(String id, String label) {
-    return new Entry(
-        id, label, Unit.WATT_HOUR_PER_KILOMETRE, Method.TWO_WAY_MEAN, Basis.ENERGY, Scope.DRIVE);
+  private static Metric entry(String id, String label) {
+    return new Metric(
+        id,
+        label,
+        Unit.WATT_HOUR_PER_KILOMETRE,
+        Method.TWO_WAY_MEAN,
+        Basis.ENERGY,
+        Input.DRIVE,
+        Set.of(Role.TWO_WAY));
   }
 
   void measure() {

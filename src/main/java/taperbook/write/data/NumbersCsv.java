@@ -75,7 +75,7 @@ public final class NumbersCsv {
     cells.add(amounts.get(0));
     cells.add(CsvText.harmless(number.unit().symbol()));
     cells.addAll(amounts.subList(1, 4));
-    cells.add(CsvText.harmless(number.origin().basis().words()));
+    cells.add(CsvText.harmless(number.metric().basis().words()));
     cells.add(CsvText.harmless(number.origin().session()));
     cells.add(CsvText.harmless(number.origin().against()));
     cells.add(CsvText.harmless(String.join(" ", RowRuns.listed(number.origin().rows()))));

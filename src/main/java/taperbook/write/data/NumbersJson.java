@@ -167,7 +167,7 @@ public final class NumbersJson {
       json.writeNullField("high");
       json.writeNullField("coverage");
     }
-    json.writeStringField("basis", number.origin().basis().words());
+    json.writeStringField("basis", number.metric().basis().words());
     json.writeStringField("session", number.origin().session());
     if (!number.origin().against().isEmpty()) {
       json.writeStringField("against", number.origin().against());

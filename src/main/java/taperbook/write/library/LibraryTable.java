@@ -40,9 +40,16 @@ final class LibraryTable {
   /** A head for each number. */
   List<Map<String, Object>> columns() {
     Map<String, String> heads = heads();
-    return plan.numberIds().stream()
-        .map(id -> Map.<String, Object>of("id", id, "head", heads.getOrDefault(id, id)))
+    return numbers().stream()
+        .map(
+            n ->
+                Map.<String, Object>of("id", n.id(), "head", heads.getOrDefault(n.id(), n.label())))
         .toList();
+  }
+
+  /** The numbers of any row: all rows have the same ones. */
+  private List<ReportNumber> numbers() {
+    return result.rows().isEmpty() ? List.of() : result.rows().get(0).numbers().all();
   }
 
   private Map<String, String> heads() {
@@ -51,11 +58,8 @@ final class LibraryTable {
     Map<String, String> heads = new LinkedHashMap<>();
     heads.put("start_soc", Labels.of("column.start_soc"));
     heads.put("end_soc", Labels.of("column.end_soc"));
-    heads.put("peak_power", Labels.of("number.peak_power"));
     heads.put("peak_hold_time", Labels.of("column.peak_hold_time"));
     heads.put(plan.windowTimeId(), Labels.of("column.window_time", from, to));
-    heads.put(plan.averagePowerId(), Labels.of("number.average_power", from, to));
-    heads.put("energy_per_soc", Labels.of("number.energy_per_soc"));
     heads.put("driven_range_full", Labels.of("column.driven_range"));
     for (WantedDistance distance : plan.distances()) {
       heads.put(plan.timeToAddId(distance), Labels.of("column.time_to_add", distance.words()));
@@ -66,7 +70,7 @@ final class LibraryTable {
 
   /** The columns in parts that fit on paper, each as first and last index. */
   List<Map<String, Object>> parts() {
-    int all = plan.numberIds().size();
+    int all = numbers().size();
     int count = (all + MOST_ON_PAPER - 1) / MOST_ON_PAPER;
     List<Map<String, Object>> parts = new ArrayList<>();
     for (int k = 0; k < count; k++) {
@@ -116,7 +120,7 @@ final class LibraryTable {
         "marks",
         kinds.marks(row),
         "cells",
-        plan.numberIds().stream().map(id -> cell(row.numbers().get(id))).toList());
+        row.numbers().all().stream().map(this::cell).toList());
   }
 
   private Map<String, Object> cell(ReportNumber number) {

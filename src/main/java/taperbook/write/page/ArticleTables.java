@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import taperbook.model.ReportResult;
+import taperbook.model.Role;
 import taperbook.words.Labels;
 import taperbook.words.Wording;
 import taperbook.write.page.ArticleTable.Cell;
@@ -55,8 +56,8 @@ public final class ArticleTables {
         heads("head.stretch", "head.from", "head.until", "head.mean_power", "head.slope"),
         List.of("kind", "from", "to", "power", "slope"),
         curve.segments());
-    all.numbers("curve", curve.curve());
-    all.numbers("energy", curve.energy());
+    all.numbers("curve", views.measured(result.main(), Role.CURVE));
+    all.numbers("energy", views.measured(result.main(), Role.ENERGY));
     all.add(
         "checks",
         heads("head.quantity", "head.one_way", "head.another_way", "head.verdict"),

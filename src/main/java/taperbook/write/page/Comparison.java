@@ -152,7 +152,8 @@ final class Comparison {
   }
 
   private List<Map<String, Object>> recorded() {
-    Set<String> ids = new LinkedHashSet<>(result.plan().headlineIds());
+    Set<String> ids = new LinkedHashSet<>();
+    result.main().numbers().headline().forEach(n -> ids.add(n.id()));
     result.plan().wishes().windows().stream()
         .filter(this::wentThrough)
         .forEach(

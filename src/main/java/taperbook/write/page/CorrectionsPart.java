@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import taperbook.model.Correction;
 import taperbook.model.Estimate;
 import taperbook.model.MovedNumber;
-import taperbook.model.ReportPlan;
 import taperbook.words.Wording;
 
 /**
@@ -23,11 +22,19 @@ final class CorrectionsPart {
 
   private static final int MOST_CHANGES = 8;
 
-  private final ReportPlan plan;
+  private final String session;
+  private final List<String> headline;
   private final Wording wording;
 
-  CorrectionsPart(ReportPlan plan, Wording wording) {
-    this.plan = plan;
+  /**
+   * Corrections of a report.
+   *
+   * @param session name of the reported session
+   * @param headline ids of its numbers at the top, in order
+   */
+  CorrectionsPart(String session, List<String> headline, Wording wording) {
+    this.session = session;
+    this.headline = List.copyOf(headline);
     this.wording = wording;
   }
 
@@ -86,8 +93,8 @@ final class CorrectionsPart {
 
   /** Place among the numbers at the top of the report. */
   private int headline(MovedNumber number) {
-    int place = plan.headlineIds().indexOf(number.id());
-    boolean main = number.session().equals(plan.subject().session()) && number.against().isEmpty();
+    int place = headline.indexOf(number.id());
+    boolean main = number.session().equals(session) && number.against().isEmpty();
     return main && place >= 0 ? place : Integer.MAX_VALUE;
   }
 
@@ -132,8 +139,7 @@ final class CorrectionsPart {
   }
 
   private String label(MovedNumber number) {
-    String of =
-        number.session().equals(plan.subject().session()) ? "" : " (" + number.session() + ")";
+    String of = number.session().equals(session) ? "" : " (" + number.session() + ")";
     return number.label()
         + (number.against().isEmpty() ? of : " (against " + number.against() + ")");
   }

@@ -8,30 +8,6 @@ import taperbook.model.SessionResult;
 
 /** The numbers of the charging curve and of the battery's energy, as two tables of the report. */
 final class CurvePart {
-  private static final List<String> CURVE =
-      List.of(
-          "peak_reached_time",
-          "peak_reached_soc",
-          "warm_up_end_soc",
-          "soc_below_80_percent_of_peak",
-          "soc_below_50_percent_of_peak",
-          "steepest_taper_slope",
-          "time_share_above_150_kw",
-          "time_share_above_100_kw",
-          "time_share_above_50_kw",
-          "peak_to_average_ratio",
-          "limit_current");
-
-  private static final List<String> ENERGY =
-      List.of(
-          "energy_added",
-          "energy_per_soc",
-          "energy_per_soc_fitted",
-          "implied_full_energy_fitted",
-          "drive_energy_share",
-          "charging_loss",
-          "charging_efficiency");
-
   private final SessionResult session;
   private final NumberViews views;
 
@@ -60,28 +36,6 @@ final class CurvePart {
       }
     }
     return rows;
-  }
-
-  /** Numbers of the curve that were measured. */
-  List<Map<String, Object>> curve() {
-    return measured(CURVE);
-  }
-
-  /** Numbers of the battery's energy that were measured, among them changes against others. */
-  List<Map<String, Object>> energy() {
-    List<String> ids = new ArrayList<>(ENERGY);
-    session.numbers().all().stream()
-        .map(n -> n.id())
-        .filter(id -> id.startsWith("full_energy_change_"))
-        .forEach(ids::add);
-    return measured(ids);
-  }
-
-  private List<Map<String, Object>> measured(List<String> ids) {
-    return ids.stream()
-        .filter(id -> session.numbers().estimate(id).isPresent())
-        .map(id -> views.view(session, id))
-        .toList();
   }
 
   private static String id(int segment, String what) {

@@ -8,6 +8,7 @@ import taperbook.model.Estimate;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
+import taperbook.model.Role;
 import taperbook.model.SessionResult;
 import taperbook.model.Unit;
 import taperbook.words.Wording;
@@ -30,6 +31,19 @@ final class NumberViews {
     return session.numbers().find(id).map(this::view).orElseGet(() -> absent(id));
   }
 
+  /** The numbers of a session that are shown in a place. */
+  List<Map<String, Object>> views(SessionResult session, Role role) {
+    return session.numbers().with(role).stream().map(this::view).toList();
+  }
+
+  /** As {@link #views}, without those that were withheld. */
+  List<Map<String, Object>> measured(SessionResult session, Role role) {
+    return session.numbers().with(role).stream()
+        .filter(n -> n.estimate().isPresent())
+        .map(this::view)
+        .toList();
+  }
+
   Map<String, Object> view(ReportNumber number) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("id", number.id());
@@ -41,7 +55,7 @@ final class NumberViews {
     view.put("range", wording.range(number));
     view.put("between", wording.between(number).orElse(""));
     view.put("spread", wording.spread(number).orElse(""));
-    view.put("basis", basis(number.origin().basis()));
+    view.put("basis", basis(number.metric().basis()));
     view.put("session", number.origin().session());
     view.put("rows", RowRuns.words(number.origin().rows()));
     view.put("method", number.method().title());

@@ -13,6 +13,7 @@ import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
+import taperbook.model.Role;
 import taperbook.model.SessionResult;
 import taperbook.words.Wording;
 
@@ -54,14 +55,13 @@ public final class PageModel {
     map.put("interrupted", events.interrupted());
     map.put("othersEvents", events.ofOthers());
     map.put("distances", tables.distances());
-    CurvePart curve = new CurvePart(result.main(), views);
-    map.put("segments", curve.segments());
-    map.put("curve", curve.curve());
-    map.put("energy", curve.energy());
+    map.put("segments", new CurvePart(result.main(), views).segments());
+    map.put("curve", views.measured(result.main(), Role.CURVE));
+    map.put("energy", views.measured(result.main(), Role.ENERGY));
     map.put("range", new RangeBasis(result.main(), views).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());
-    map.put("corrections", new CorrectionsPart(result.plan(), wording).of(corrections));
+    map.put("corrections", correctionsPart().of(corrections));
     map.put("road", new RoadPart(result, views).map());
     map.put("withheld", methods.withheld());
     map.put("definitions", methods.definitions());
@@ -94,14 +94,19 @@ public final class PageModel {
     return report;
   }
 
+  private CorrectionsPart correctionsPart() {
+    return new CorrectionsPart(
+        result.main().session().name(),
+        headline().stream().map(ReportNumber::id).toList(),
+        wording);
+  }
+
   private String stated(ConditionItem item) {
     return result.main().session().conditions().known(item).map(FactTexts::value).orElse("\u2013");
   }
 
   private List<ReportNumber> headline() {
-    return result.plan().headlineIds().stream()
-        .flatMap(id -> result.main().numbers().find(id).stream())
-        .toList();
+    return result.main().numbers().headline();
   }
 
   private List<Map<String, Object>> numbers(FileKeys keys) {

@@ -9,6 +9,7 @@ import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.RoadTopic;
 import taperbook.model.RoadWishes;
+import taperbook.model.Role;
 import taperbook.model.SessionResult;
 import taperbook.model.WantedDistance;
 import taperbook.words.Labels;
@@ -16,24 +17,6 @@ import taperbook.words.SessionNames;
 
 /** The chapter on the road: only what the report asks for. */
 final class RoadPart {
-  private static final List<String> PER_MINUTE =
-      List.of(
-          "road_per_minute_best",
-          "road_per_minute_best_soc_from",
-          "road_per_minute_best_soc_to",
-          "road_per_minute_half_soc");
-
-  private static final List<String> CORRECTIONS =
-      List.of(
-          "air_density",
-          "correction_air",
-          "correction_wind",
-          "correction_climb",
-          "road_load_share");
-
-  private static final List<String> TWO_WAY =
-      List.of("two_way_out_consumption", "two_way_back_consumption", "two_way_consumption");
-
   private final ReportResult result;
   private final SessionResult main;
   private final NumberViews views;
@@ -59,13 +42,20 @@ final class RoadPart {
     map.put("climb", single("warm_up_time_lost"));
     map.put("nextLegs", road.wants(RoadTopic.NEXT_LEG) ? nextLegs() : List.of());
     map.put("reserve", road.reserveSoc() + "\u00a0%");
-    map.put("perMinute", road.wants(RoadTopic.PER_MINUTE) ? numbers(PER_MINUTE) : List.of());
+    map.put(
+        "perMinute",
+        road.wants(RoadTopic.PER_MINUTE) ? views.views(main, Role.PER_MINUTE) : List.of());
     map.put("trip", new TripPart(result, views).map());
-    map.put("costs", road.wants(RoadTopic.COST) ? rows(costIds()) : List.of());
+    map.put(
+        "costs",
+        road.wants(RoadTopic.COST) ? SideBySide.rows(result, views, Role.COST) : List.of());
     map.put("standard", road.wants(RoadTopic.STANDARD_RANGE) ? standard() : List.of());
     map.put(
-        "corrections", road.wants(RoadTopic.STANDARD_RANGE) ? measured(CORRECTIONS) : List.of());
-    map.put("twoWay", road.wants(RoadTopic.STANDARD_RANGE) ? measured(TWO_WAY) : List.of());
+        "corrections",
+        road.wants(RoadTopic.STANDARD_RANGE) ? views.measured(main, Role.CORRECTION) : List.of());
+    map.put(
+        "twoWay",
+        road.wants(RoadTopic.STANDARD_RANGE) ? views.measured(main, Role.TWO_WAY) : List.of());
     return map;
   }
 
@@ -118,7 +108,7 @@ final class RoadPart {
   }
 
   private List<Map<String, Object>> single(String id) {
-    return measured(List.of(id));
+    return main.numbers().estimate(id).isPresent() ? List.of(views.view(main, id)) : List.of();
   }
 
   private List<Map<String, Object>> nextLegs() {
@@ -136,11 +126,6 @@ final class RoadPart {
     return rows;
   }
 
-  private List<String> costIds() {
-    WantedDistance way = new WantedDistance(100, result.plan().style().units());
-    return List.of("cost_session", "cost_per_kwh_battery", "cost_per_" + way.idPart());
-  }
-
   /** Measured beside corrected. */
   private List<Map<String, Object>> standard() {
     return List.of(
@@ -153,21 +138,5 @@ final class RoadPart {
         "label", label,
         "measured", views.view(main, measured),
         "corrected", views.view(main, corrected));
-  }
-
-  private List<Map<String, Object>> numbers(List<String> ids) {
-    return ids.stream().map(id -> views.view(main, id)).toList();
-  }
-
-  private List<Map<String, Object>> measured(List<String> ids) {
-    return ids.stream()
-        .filter(id -> main.numbers().estimate(id).isPresent())
-        .map(id -> views.view(main, id))
-        .toList();
-  }
-
-  /** Numbers of all sessions side by side. */
-  private List<Map<String, Object>> rows(List<String> ids) {
-    return SideBySide.rows(result, views, ids);
   }
 }

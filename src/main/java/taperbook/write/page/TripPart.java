@@ -9,6 +9,7 @@ import taperbook.model.Estimate;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.RoadWishes;
+import taperbook.model.Role;
 import taperbook.model.SessionResult;
 import taperbook.model.Trip;
 import taperbook.model.Unit;
@@ -17,16 +18,6 @@ import taperbook.words.Wording;
 
 /** The trip: what was asked, the totals of all cars, and the stops of each. */
 final class TripPart {
-  private static final List<String> TOTALS =
-      List.of(
-          "trip_time",
-          "trip_driving_time",
-          "trip_charging_time",
-          "trip_stops",
-          "trip_arrival_soc",
-          "trip_next_best_stops",
-          "trip_next_best_extra_time");
-
   private final ReportResult result;
   private final NumberViews views;
   private final Wording wording;
@@ -42,7 +33,7 @@ final class TripPart {
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("present", trip.isPresent());
     map.put("asked", trip.map(this::asked).orElse(""));
-    map.put("totals", trip.isPresent() ? SideBySide.rows(result, views, TOTALS) : List.of());
+    map.put("totals", trip.isPresent() ? SideBySide.rows(result, views, Role.TRIP) : List.of());
     map.put("reasons", trip.isPresent() ? reasons() : List.of());
     map.put("plans", result.sessions().stream().map(this::plan).filter(p -> !p.isEmpty()).toList());
     return map;

@@ -100,6 +100,19 @@ final class CaveatsTest {
   }
 
   @Test
+  void displays_that_follow_late_move_moments_and_nothing_between_them() {
+    assertThat(of(wellKnown().amount(ConditionItem.DISPLAY_LAG, 3, 1).build(), Kind.READINGS))
+        .singleElement()
+        .asString()
+        .isEqualTo(
+            "The displays follow by 3\u00a0s: power and charge were as displayed that much earlier"
+                + " after plugging in. Times between two displayed values, amounts and averages do"
+                + " not change.");
+    assertThat(of(wellKnown().amount(ConditionItem.DISPLAY_LAG, 0, 0).build(), Kind.READINGS))
+        .isEmpty();
+  }
+
+  @Test
   void a_log_whose_display_is_not_declared_says_so_and_a_declared_one_is_silent() {
     assertThat(of(wellKnown().unknown(ConditionItem.DISPLAY_ROUNDS).build(), Kind.READINGS))
         .containsExactly(

@@ -9,12 +9,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import taperbook.model.Basis;
 import taperbook.model.Correction;
 import taperbook.model.Estimate;
 import taperbook.model.MovedNumber;
-import taperbook.model.ReportPlan;
-import taperbook.model.SocWindow;
 import taperbook.model.Unit;
 import taperbook.words.Wording;
 
@@ -22,14 +19,7 @@ final class CorrectionsPartTest {
   private static final LocalDate FIRST = LocalDate.of(2026, 4, 24);
   private static final LocalDate SECOND = LocalDate.of(2026, 5, 2);
 
-  private static final ReportPlan PLAN =
-      new ReportPlan(
-          "look",
-          new ReportPlan.Heading("Look", "", Optional.of(FIRST)),
-          new ReportPlan.Subject("finch", List.of("other"), List.of()),
-          new ReportPlan.Wishes(List.of(), List.of(), List.of(new SocWindow(10, 80))),
-          new ReportPlan.Style(Unit.KILOMETRE, Basis.DRIVEN, "report"),
-          new ReportPlan.Article("", "reports/look.md", 1));
+  private static final List<String> HEADLINE = List.of("peak_power", "average_power_10_80");
 
   @Test
   void numbers_at_the_top_come_first_then_those_beyond_and_the_rest_is_counted() {
@@ -88,7 +78,7 @@ final class CorrectionsPartTest {
   }
 
   private static CorrectionsPart part() {
-    return new CorrectionsPart(PLAN, new Wording(Unit.KILOMETRE));
+    return new CorrectionsPart("finch", HEADLINE, new Wording(Unit.KILOMETRE));
   }
 
   private static List<Map<String, Object>> entries(List<MovedNumber> moved) {

@@ -3,10 +3,12 @@ package taperbook.problem;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Finds the names that a mistyped one was most likely meant to be. */
 public final class Nearest {
   private static final int MOST = 3;
+  private static final Pattern WORD_ENDS = Pattern.compile("[ _-]+");
 
   private Nearest() {}
 
@@ -26,7 +28,14 @@ public final class Nearest {
   private static boolean isNear(String typed, String name, int reach) {
     // At least as many edits as the lengths differ by; this keeps long texts out of the table.
     return name.startsWith(typed)
+        || hasAllWords(typed, name)
         || (Math.abs(typed.length() - name.length()) <= reach
             && EditDistance.between(typed, name) <= reach);
+  }
+
+  /** True if a name has each of two or more words that were typed, in any order. */
+  private static boolean hasAllWords(String typed, String name) {
+    List<String> words = List.of(WORD_ENDS.split(typed));
+    return words.size() > 1 && List.of(WORD_ENDS.split(name)).containsAll(words);
   }
 }

@@ -79,6 +79,7 @@ public enum ProblemCode {
   PICTURE_LEFT_OUT(
       Severity.NOTICE, "The article holds a picture, of which only the words are printed."),
   NUMBER_UNKNOWN(Severity.ERROR, "The article names a number that the report does not have."),
+  NUMBER_WITHHELD(Severity.NOTICE, "The article prints a number that was withheld."),
   NUMBERS_MOVED(
       Severity.ERROR, "Numbers are no longer what they were in the version that was published."),
   NUMBERS_MOVED_IN_DRAFT(

@@ -51,6 +51,27 @@ public final class Wording {
     return number.estimate().map(e -> value(e, number.unit(), step(number))).orElse("\u2013");
   }
 
+  /**
+   * A number as one speaks it, such as {@code about 6½ minutes} or {@code 168 kW}; a dash if it was
+   * withheld. It is about so much where less is spoken than printed.
+   */
+  public String about(ReportNumber number) {
+    return number.estimate().map(e -> about(e, number)).orElse("\u2013");
+  }
+
+  private String about(Estimate estimate, ReportNumber number) {
+    Unit unit = number.unit();
+    if (unit == Unit.SECOND) {
+      return Labels.of("spoken.about", Spoken.time(estimate.value()));
+    }
+    String printed = value(number);
+    if (!Spoken.isRounded(unit)) {
+      return printed;
+    }
+    String spoken = Spoken.amount(shownAmount(estimate.value(), unit)) + withSpace(shown(unit));
+    return spoken.equals(printed) ? printed : Labels.of("spoken.about", spoken);
+  }
+
   /** How far the truth may lie from the printed value; empty if it was withheld. */
   public Optional<String> spread(ReportNumber number) {
     return number.estimate().map(e -> spread(e, number.unit(), step(number)));

@@ -101,9 +101,7 @@ final class WithheldTest {
             .main()
             .numbers();
     assertThat(reason(numbers, "time_to_add_260_km"))
-        .isEqualTo(
-            "it takes 65\u00a0% more than the 12\u00a0% that the session began at, and the session"
-                + " ended at 71\u00a0%");
+        .isEqualTo("it needs a charge of 77\u00a0%, and the session ended at 71\u00a0%");
   }
 
   @Test

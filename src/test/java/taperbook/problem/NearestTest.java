@@ -14,6 +14,13 @@ final class NearestTest {
   }
 
   @Test
+  void namesWhatHasTheSameWordsInAnotherOrder() {
+    List<String> known = List.of("peak_power", "driven_range_full", "driven_distance");
+    assertThat(Nearest.names("range_driven", known)).containsExactly("driven_range_full");
+    assertThat(Nearest.names("range", known)).isEmpty();
+  }
+
+  @Test
   void namesWhatBeginsAsTyped() {
     assertThat(Nearest.names("energy", List.of("energy_added", "end_soc")))
         .containsExactly("energy_added");

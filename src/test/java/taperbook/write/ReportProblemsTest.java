@@ -188,8 +188,21 @@ final class ReportProblemsTest {
             job.made(),
             job.program());
     List<Problem> problems = new ReportWriter().write(wrong).problems();
-    assertThat(problems).extracting(Problem::code).containsExactly(ProblemCode.NAME_UNKNOWN);
+    assertThat(problems).extracting(Problem::code).startsWith(ProblemCode.NAME_UNKNOWN);
     assertThat(problems.get(0).remedy()).contains("brief, library, report, or write");
+  }
+
+  @Test
+  void a_withheld_number_in_a_sentence_is_named_with_its_place_and_reason() {
+    List<Problem> problems = problems("It took\n${number(\"time_to_soc_100\")} in all.\n");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).place()).hasToString("reports/finch-first-look.md:13:1");
+    assertThat(problems.get(0).found()).isEqualTo("\"time_to_soc_100\"");
+    assertThat(problems.get(0).expected())
+        .isEqualTo(
+            "a number that the readings support; of this one, the readings end at 90\u00a0%");
+    assertThat(problems.get(0).remedy()).isEqualTo("write the sentence without it");
+    assertThat(problems.get(0).code()).isEqualTo(ProblemCode.NUMBER_WITHHELD);
   }
 
   @Test

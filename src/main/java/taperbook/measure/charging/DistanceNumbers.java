@@ -173,11 +173,9 @@ public final class DistanceNumbers {
     if (target <= soc.lastValue()) {
       return recording.whyNotReached(target);
     }
-    return "it takes "
-        + recording.wording().value(share, Unit.PERCENT)
-        + " more than the "
-        + recording.percent(soc.firstValue(), soc)
-        + " that the session began at, and the session ended at "
+    return "it needs a charge of "
+        + recording.wording().value(share.minus(Estimate.exactly(-soc.firstValue())), Unit.PERCENT)
+        + ", and the session ended at "
         + recording.percent(soc.lastValue(), soc);
   }
 

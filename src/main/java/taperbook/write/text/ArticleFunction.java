@@ -3,6 +3,7 @@ package taperbook.write.text;
 /** A function that an article can call. */
 public enum ArticleFunction {
   NUMBER("number", "\"ID\"", "a number of the reported session, in the report's units"),
+  ABOUT("about", "\"ID\"", "the number as one speaks it, such as about 6\u00bd minutes"),
   RANGE("range", "\"ID\"", "its interval"),
   SPREAD("spread", "\"ID\"", "how far the truth may lie from it, as in give or take 25 s"),
   BOTH("both", "\"ID\"", "the number with its interval"),

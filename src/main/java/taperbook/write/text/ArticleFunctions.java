@@ -22,9 +22,9 @@ import taperbook.problem.SourcePlace;
 import taperbook.words.Wording;
 
 /**
- * What an article can call: {@code number}, {@code range}, {@code spread}, {@code both}, {@code
- * table}, {@code fact}, {@code date} and {@code figure}. A name that does not exist becomes a
- * problem at its place, and the article goes on.
+ * What an article can call: {@code number}, {@code about}, {@code range}, {@code spread}, {@code
+ * both}, {@code table}, {@code fact}, {@code date} and {@code figure}. A name that does not exist
+ * becomes a problem at its place, and the article goes on.
  */
 final class ArticleFunctions {
   private final ArticleSource source;
@@ -46,6 +46,7 @@ final class ArticleFunctions {
   Map<String, Object> model() {
     return Map.of(
         ArticleFunction.NUMBER.word(), onNumber(wording::value),
+        ArticleFunction.ABOUT.word(), onNumber(wording::about),
         ArticleFunction.RANGE.word(), onNumber(wording::range),
         ArticleFunction.SPREAD.word(), onNumber(this::spread),
         ArticleFunction.BOTH.word(), onNumber(wording::outcome),
@@ -62,10 +63,22 @@ final class ArticleFunctions {
       Optional<Numbers> session = texts.size() < 2 ? main() : session(texts.get(1));
       return session
           .flatMap(s -> number(s, texts.get(0)))
-          .map(n -> n.withheld().map(r -> "withheld (" + r + ")").orElseGet(() -> words.apply(n)))
+          .map(n -> n.withheld().map(r -> withheld(n, r)).orElseGet(() -> words.apply(n)))
           .map(ArticleFunctions::escaped)
           .orElse("");
     };
+  }
+
+  /** A sentence around a number that was withheld needs other words: a notice at its place. */
+  private String withheld(ReportNumber number, String reason) {
+    problems.add(
+        new Problem(
+            ProblemCode.NUMBER_WITHHELD,
+            here(),
+            Quoted.of(number.id()),
+            "a number that the readings support; of this one, " + reason,
+            "write the sentence without it"));
+    return "withheld (" + reason + ")";
   }
 
   private String spread(ReportNumber number) {

@@ -14,6 +14,7 @@ import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document.OutputSettings;
@@ -137,13 +138,19 @@ final class ArticleMarkdown {
   }
 
   private static void lowerHeadings(Document document) {
-    int above = PAGE_LEVEL;
+    List<Heading> headings = new ArrayList<>();
+    TreeSet<Integer> levels = new TreeSet<>();
     for (Node node : document.getDescendants()) {
       if (node instanceof Heading heading) {
-        int wanted = Math.min(DEEPEST_LEVEL, heading.getLevel() + PAGE_LEVEL);
-        above = Math.min(wanted, above + 1);
-        heading.setLevel(above);
+        headings.add(heading);
+        levels.add(heading.getLevel());
       }
+    }
+    int above = PAGE_LEVEL;
+    for (Heading heading : headings) {
+      int wanted = PAGE_LEVEL + levels.headSet(heading.getLevel(), true).size();
+      above = Math.min(Math.min(wanted, DEEPEST_LEVEL), above + 1);
+      heading.setLevel(above);
     }
   }
 

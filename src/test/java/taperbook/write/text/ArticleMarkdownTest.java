@@ -16,6 +16,12 @@ final class ArticleMarkdownTest {
   }
 
   @Test
+  void headingsOfOneLevelStayOfOneLevel() {
+    assertThat(html("## One\n\n## Two\n\n### Part\n\n## Three\n"))
+        .contains("<h3>One</h3>", "<h3>Two</h3>", "<h4>Part</h4>", "<h3>Three</h3>");
+  }
+
+  @Test
   void splitsTheTextWhereAChartStands() {
     List<ArticlePart> parts =
         ArticleMarkdown.parts(

@@ -4,8 +4,9 @@ package taperbook.measure.energy;
  * How many standard uncertainties make a 95 % interval.
  *
  * <p>Where the standard uncertainty follows from scatter with few degrees of freedom, Student's t
- * takes the place of the normal distribution (JCGM 100:2008, G.3 and table G.2). It is found by the
- * series in 1/f of the normal quantile:
+ * takes the place of the normal distribution (JCGM 100:2008, G.3 and table G.2). With one and two
+ * degrees of freedom its quantile has a closed form; with more it is found by the series in 1/f of
+ * the normal quantile:
  *
  * <pre>
  *   t = z + (z^3 + z) / 4f + (5 z^5 + 16 z^3 + 3 z) / 96 f^2
@@ -15,11 +16,11 @@ package taperbook.measure.energy;
  *
  * <p>after M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions (1964), 26.7.5.
  */
-final class Student {
+public final class Student {
   /** The normal quantile for 95 % on both sides, JCGM 100:2008, table G.1. */
-  static final double NORMAL_95 = 1.959963984540054;
+  public static final double NORMAL_95 = 1.959963984540054;
 
-  /** With fewer degrees of freedom the series is off by more than 0.1 %. */
+  /** Degrees of freedom; with fewer the series is off by more than 0.1 %. */
   static final int LEAST_DEGREES = 3;
 
   private Student() {}
@@ -27,12 +28,18 @@ final class Student {
   /**
    * Half a 95 % interval in standard uncertainties.
    *
-   * @param degrees degrees of freedom, at least {@link #LEAST_DEGREES}
+   * @param degrees degrees of freedom, at least 1
    * @throws IllegalArgumentException if there are fewer
    */
-  static double factor95(int degrees) {
-    if (degrees < LEAST_DEGREES) {
+  public static double factor95(int degrees) {
+    if (degrees < 1) {
       throw new IllegalArgumentException("too few degrees of freedom: " + degrees);
+    }
+    if (degrees == 1) {
+      return StrictMath.tan(0.475 * Math.PI);
+    }
+    if (degrees == 2) {
+      return 0.95 * Math.sqrt(2 / (1 - 0.95 * 0.95));
     }
     double z = NORMAL_95;
     double f = degrees;

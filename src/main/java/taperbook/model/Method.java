@@ -510,7 +510,7 @@ public enum Method {
       "Mean of the runs",
       "Mean over the runs, with the 95 % interval for the mean of all runs of this car under these"
           + " conditions: Student's factor times the spread between the runs over the root of their"
-          + " number (JCGM 100:2008, 4.2 and G.3).",
+          + " number (JCGM 100:2008, 4.2 and G.3), but no less than a step of the display.",
       "m = (x_1 + ... + x_n) / n, give or take t(n - 1) * s / root(n)",
       List.of(RUNS_ALIKE)),
   /** Standard deviation between runs. */

@@ -142,14 +142,18 @@ public final class RunNumbers {
     List<Double> values = new ArrayList<>();
     List<Double> readings = new ArrayList<>();
     double common = 0;
+    double halfStep = 0;
     for (ReportNumber number : measured) {
       values.add(number.estimate().orElseThrow().value());
       double variance = Math.pow(standardUncertainty(number), 2);
       double drive = driveShare(number);
       readings.add(Math.sqrt((1 - drive) * variance));
+      if (coverage(number) == 1) {
+        halfStep = Math.max(halfStep, number.estimate().orElseThrow().bounds().width() / 2);
+      }
       common += drive * variance / measured.size();
     }
-    return new RunStatistics(values, readings, Math.sqrt(common));
+    return new RunStatistics(values, readings, Math.sqrt(common), halfStep);
   }
 
   /**
@@ -158,8 +162,11 @@ public final class RunNumbers {
    */
   private static double standardUncertainty(ReportNumber number) {
     double half = number.estimate().orElseThrow().bounds().width() / 2;
-    double coverage = number.outcome().fold(Outcome.Measured::coverage, w -> 1.0);
-    return half / (coverage < 1 ? Student.NORMAL_95 : Math.sqrt(3));
+    return half / (coverage(number) < 1 ? Student.NORMAL_95 : Math.sqrt(3));
+  }
+
+  private static double coverage(ReportNumber number) {
+    return number.outcome().fold(Outcome.Measured::coverage, w -> 1.0);
   }
 
   /** The part of a number's variance that comes of the drive, which all runs share. */

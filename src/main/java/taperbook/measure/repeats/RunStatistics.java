@@ -11,13 +11,15 @@ import taperbook.model.Interval;
  * <p>Mean and next run rest on the spread s between the runs alone (JCGM 100:2008, 4.2 and G.3): it
  * holds the errors of reading as well, whatever their size, and asks for no model of them. What all
  * runs have in common, such as the drive that gives a distance its charge, does not show in s and
- * is added in the root of squares.
+ * is added in the root of squares. Equal figures of a display that shows steps say nothing finer
+ * than that step, so that no interval is narrower.
  *
  * @param values the value of each run; two or more
  * @param readings standard uncertainty of each run by its readings alone
  * @param common standard uncertainty that all runs share
+ * @param halfStep half the step in which the values were displayed; 0 if they are not so coarse
  */
-record RunStatistics(List<Double> values, List<Double> readings, double common) {
+record RunStatistics(List<Double> values, List<Double> readings, double common, double halfStep) {
   private static final double TAIL = 0.025;
 
   /** Copies the lists. */
@@ -58,7 +60,8 @@ record RunStatistics(List<Double> values, List<Double> readings, double common) 
   }
 
   private Estimate aroundMean(double share) {
-    double half = Math.hypot(share * expanded(), Student.NORMAL_95 * common);
+    double half =
+        Math.max(halfStep, Math.hypot(share * expanded(), Student.NORMAL_95 * common));
     Interval interval = Interval.around(mean(), half);
     // Power, time and distance are not negative; with two runs the interval could reach there.
     double low = mean() < 0 ? interval.low() : Math.max(0, interval.low());

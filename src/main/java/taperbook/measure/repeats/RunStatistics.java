@@ -60,8 +60,7 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
   }
 
   private Estimate aroundMean(double share) {
-    double half =
-        Math.max(halfStep, Math.hypot(share * expanded(), Student.NORMAL_95 * common));
+    double half = Math.max(halfStep, Math.hypot(share * expanded(), Student.NORMAL_95 * common));
     Interval interval = Interval.around(mean(), half);
     // Power, time and distance are not negative; with two runs the interval could reach there.
     double low = mean() < 0 ? interval.low() : Math.max(0, interval.low());

@@ -31,11 +31,12 @@ final class RunFactorTest {
 
   @Test
   void runs_of_one_car_are_seldom_told_apart_once_their_spread_is_allowed_for() throws IOException {
-    double single = apart(random -> 0);
-    double stated = apart(random -> 1.959963984540054 * TAU);
-    double two = apart(random -> ofRepeats(2, random));
-    double three = apart(random -> ofRepeats(3, random));
-    double five = apart(random -> ofRepeats(5, random));
+    List<Pair> pairs = IntStream.rangeClosed(1, PAIRS).parallel().mapToObj(Pair::of).toList();
+    double single = apart(pairs, random -> 0);
+    double stated = apart(pairs, random -> 1.959963984540054 * TAU);
+    double two = apart(pairs, random -> ofRepeats(2, random));
+    double three = apart(pairs, random -> ofRepeats(3, random));
+    double five = apart(pairs, random -> ofRepeats(5, random));
     Files.createDirectories(Path.of("target"));
     Files.writeString(
         Path.of("target/run-factor.md"),
@@ -69,20 +70,26 @@ final class RunFactorTest {
     double of(Random random);
   }
 
-  private static double apart(Share share) {
-    return IntStream.rangeClosed(1, PAIRS)
+  /** Two runs of one car, each read by hand. */
+  private record Pair(Courses one, Courses other) {
+    static Pair of(int seed) {
+      Random random = new Random(seed * 0x9e3779b97f4a7c15L + 5);
+      TrueCurve car = TrueCurve.random(random, 3 + 6.4 * random.nextDouble());
+      return new Pair(run(car, random), run(car, random));
+    }
+
+    boolean isOrdered(double share) {
+      PairResult pair = CurveComparison.of(one, other, "other", List.of(), share);
+      return pair.stretches().stream().anyMatch(s -> s.order() != Stretch.Order.UNDECIDED);
+    }
+  }
+
+  private static double apart(List<Pair> pairs, Share share) {
+    Random random = new Random(18);
+    List<Double> shares = pairs.stream().map(p -> share.of(random)).toList();
+    return IntStream.range(0, pairs.size())
         .parallel()
-        .mapToDouble(
-            seed -> {
-              Random random = new Random(seed * 0x9e3779b97f4a7c15L + 5);
-              TrueCurve car = TrueCurve.random(random, 3 + 6.4 * random.nextDouble());
-              PairResult pair =
-                  CurveComparison.of(
-                      run(car, random), run(car, random), "other", List.of(), share.of(random));
-              return pair.stretches().stream().anyMatch(s -> s.order() != Stretch.Order.UNDECIDED)
-                  ? 1
-                  : 0;
-            })
+        .mapToDouble(i -> pairs.get(i).isOrdered(shares.get(i)) ? 1 : 0)
         .average()
         .orElseThrow();
   }

@@ -1,5 +1,6 @@
 package taperbook.check;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.check.spelling.Suggestion;
+import taperbook.model.ConditionItem;
 import taperbook.model.Fact;
+import taperbook.model.Facts;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.RowRef;
@@ -46,6 +49,32 @@ public final class VehicleCheck {
               return first == null ? Stream.of() : unused(test, first);
             })
         .toList();
+  }
+
+  /**
+   * A problem for each repeat that is of another vehicle than the reported session.
+   *
+   * @param reported the session reported
+   * @param repeats its repeats, in order
+   */
+  public static List<Problem> checkRepeats(Session reported, List<Session> repeats) {
+    List<Problem> problems = new ArrayList<>();
+    for (Session repeat : repeats) {
+      if (!repeat.vehicle().equals(reported.vehicle())) {
+        Facts<ConditionItem> conditions = repeat.conditions();
+        ProblemLog log = new ProblemLog(conditions.file());
+        int line = conditions.known(ConditionItem.VEHICLE).map(f -> f.row().line()).orElse(0);
+        log.add(
+            ProblemCode.REPEAT_DIFFERS,
+            line,
+            0,
+            "the vehicle " + Quoted.of(repeat.vehicle()) + " of a repeat",
+            "the vehicle of the session reported, " + Quoted.of(reported.vehicle()),
+            "write the vehicle alike if it is the same, or name the session under compare");
+        problems.addAll(log.list());
+      }
+    }
+    return problems;
   }
 
   private static Stream<Problem> unused(RangeTest test, RangeTest first) {

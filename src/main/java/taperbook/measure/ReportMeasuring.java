@@ -7,13 +7,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import taperbook.measure.compare.CurveComparison;
+import taperbook.measure.ledger.Ledger;
+import taperbook.measure.repeats.Likeness;
+import taperbook.measure.repeats.RunCurve;
+import taperbook.measure.repeats.RunNumbers;
 import taperbook.model.Caveat;
 import taperbook.model.CommonGround;
 import taperbook.model.Numbers;
 import taperbook.model.PairResult;
 import taperbook.model.RangeTest;
+import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
+import taperbook.model.Runs;
+import taperbook.model.Runs.Spread;
 import taperbook.model.Session;
 import taperbook.model.SessionResult;
 import taperbook.words.SessionNames;
@@ -34,7 +41,22 @@ public final class ReportMeasuring {
    */
   public static ReportResult measure(
       ReportPlan plan, Session main, List<Session> compared, List<RangeTest> rangeTests) {
-    return measure(plan, main, compared, rangeTests, Again.NO);
+    return measure(plan, new Sessions(main, compared, List.of()), rangeTests, Again.NO);
+  }
+
+  /**
+   * The sessions of a report.
+   *
+   * @param main the reported session
+   * @param compared the sessions it is compared with, in order
+   * @param repeats further runs of the reported session, in order
+   */
+  public record Sessions(Session main, List<Session> compared, List<Session> repeats) {
+    /** Copies the lists. */
+    public Sessions {
+      compared = List.copyOf(compared);
+      repeats = List.copyOf(repeats);
+    }
   }
 
   /**
@@ -48,25 +70,60 @@ public final class ReportMeasuring {
     public static final Again NO = new Again(Optional.empty(), 0);
   }
 
-  /** As {@link #measure(ReportPlan, Session, List, List)}, where something was published before. */
+  /** As {@link #measure(ReportPlan, Session, List, List)}, with repeats or measured again. */
   public static ReportResult measure(
-      ReportPlan plan,
-      Session main,
-      List<Session> compared,
-      List<RangeTest> rangeTests,
-      Again again) {
+      ReportPlan plan, Sessions given, List<RangeTest> rangeTests, Again again) {
     int redraw = again.redraw();
+    Session main = given.main();
     List<SessionMeasuring> sessions = new ArrayList<>();
-    sessions.add(new SessionMeasuring(plan, main, main, compared, rangeTests, redraw));
-    compared.forEach(
-        s -> sessions.add(new SessionMeasuring(plan, s, main, List.of(), rangeTests, redraw)));
+    sessions.add(new SessionMeasuring(plan, main, main, given.compared(), rangeTests, redraw));
+    given
+        .compared()
+        .forEach(
+            s -> sessions.add(new SessionMeasuring(plan, s, main, List.of(), rangeTests, redraw)));
+    List<SessionMeasuring> repeats =
+        given.repeats().parallelStream()
+            .map(s -> new SessionMeasuring(plan, s, main, List.of(), rangeTests, redraw))
+            .toList();
     CommonGround ground = GroundSearch.of(sessions, again.ground());
+    Ledger ofRuns = sessions.get(0).ledger();
+    Runs runs = runs(plan, sessions.get(0), repeats, ofRuns);
     // Each from its own seeds: made beside each other, they come out as one after the other.
     CompletableFuture<List<PairResult>> pairs =
-        CompletableFuture.supplyAsync(() -> pairs(sessions));
-    List<SessionResult> results = sessions.parallelStream().map(s -> s.result(ground)).toList();
+        CompletableFuture.supplyAsync(() -> pairs(sessions, runs.spread()));
+    Numbers none = new Numbers(List.of());
+    List<SessionResult> results =
+        sessions.parallelStream()
+            .map(s -> s.result(ground, s == sessions.get(0) ? ofRuns.numbers() : none))
+            .toList();
     return new ReportResult(
-        plan, results.get(0), results.subList(1, results.size()), ground, pairs.join());
+        plan,
+        results.get(0),
+        results.subList(1, results.size()),
+        ground,
+        pairs.join(),
+        runs,
+        Likeness.unlike(results.stream().map(SessionResult::session).toList()));
+  }
+
+  private static Runs runs(
+      ReportPlan plan, SessionMeasuring main, List<SessionMeasuring> repeats, Ledger ledger) {
+    if (repeats.isEmpty()) {
+      Spread stated = RunNumbers.stated(plan.subject().runSpread()).orElse(Spread.NOT_MEASURED);
+      return new Runs(List.of(), Optional.empty(), stated);
+    }
+    List<SessionMeasuring> all = new ArrayList<>(List.of(main));
+    all.addAll(repeats);
+    List<String> differences =
+        Likeness.differencesOfRuns(all.stream().map(s -> s.recording().session()).toList());
+    List<String> ids = main.numbers().headline().stream().map(ReportNumber::id).toList();
+    Spread spread =
+        new RunNumbers(all.stream().map(SessionMeasuring::numbers).toList(), differences, ledger)
+            .enter(ids, "average_power_" + plan.wishes().windows().get(0).idPart());
+    return new Runs(
+        repeats.stream().map(s -> s.asRepeat(ids)).toList(),
+        RunCurve.of(all.stream().map(s -> s.recording().courses()).toList()),
+        spread);
   }
 
   /**
@@ -81,7 +138,7 @@ public final class ReportMeasuring {
         .numbersWithRates();
   }
 
-  private static List<PairResult> pairs(List<SessionMeasuring> sessions) {
+  private static List<PairResult> pairs(List<SessionMeasuring> sessions, Spread spread) {
     List<Session> all = sessions.stream().map(s -> s.recording().session()).toList();
     SessionNames names = SessionNames.of(all);
     List<PairResult> pairs = new ArrayList<>();
@@ -93,7 +150,8 @@ public final class ReportMeasuring {
               sessions.get(0).recording().courses(),
               sessions.get(i).recording().courses(),
               names.words(i),
-              List.copyOf(caveats)));
+              List.copyOf(caveats),
+              spread.power()));
     }
     return pairs;
   }

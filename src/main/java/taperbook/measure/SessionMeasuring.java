@@ -100,6 +100,23 @@ final class SessionMeasuring {
     return effects.numbers();
   }
 
+  /** An empty ledger for more numbers of the session. */
+  Ledger ledger() {
+    return new Ledger(recording.session().name(), caveats);
+  }
+
+  /** The session as a repeat of another: some of its numbers and its curves. */
+  SessionResult asRepeat(List<String> ids) {
+    List<ReportNumber> kept = ids.stream().flatMap(i -> numbers().find(i).stream()).toList();
+    return new SessionResult(
+        recording.session(),
+        test,
+        new Numbers(kept),
+        List.of(),
+        new CurveSet(recording, range).make(false),
+        caveats);
+  }
+
   /** What concerns numbers of this session, by what they are computed from. */
   List<Caveat> caveats() {
     return caveats;
@@ -110,14 +127,18 @@ final class SessionMeasuring {
     return joined(effects.numbers(), rates(effects.numbers(), CommonGround.NONE));
   }
 
-  /** All that is measured of the session, on common ground as well. */
-  SessionResult result(CommonGround ground) {
+  /**
+   * All that is measured of the session, on common ground as well.
+   *
+   * @param ofRuns numbers over its repeats
+   */
+  SessionResult result(CommonGround ground, Numbers ofRuns) {
     // Checks are judged by what rounding allows at the most, so by bounds and not by coverage.
     List<CrossCheck> checks =
         new CrossChecks(recording, test, range, effects.numbers()).make(plan.wishes().distances());
     Ledger common = new Ledger(recording.session().name(), caveats);
     new CommonNumbers(recording, range, common).measure(ground, plan.wishes());
-    Numbers all = joined(effects.numbers(), common.numbers());
+    Numbers all = joined(joined(effects.numbers(), ofRuns), common.numbers());
     List<Caveat> concerned = new ArrayList<>(caveats);
     concerned.addAll(disagreements(checks));
     concerned.addAll(effects.caveats());

@@ -88,6 +88,19 @@ public enum Assumption {
           + " for two sessions of one car, but two cars' displays may differ, and that is not in the"
           + " intervals.",
       "assumption of this report; only a calibrated meter could tell"),
+  /** Runs of one session are like draws from one distribution. */
+  RUNS_ALIKE(
+      "Runs of one session differ by independent amounts of one normal distribution. What all runs"
+          + " share, such as the drive behind a distance, is added in the root of squares; what a"
+          + " display is off by in all of them is left out.",
+      "JCGM 100:2008, 4.2 and G.3; ISO 5725-2 for the variance between runs, from memory"),
+  /** The power of a run differs by one factor. */
+  RUN_FACTOR(
+      "From run to run the power of a car differs by one factor over the whole session, log-normal,"
+          + " with the spread of average power that repeats of the reported session show or the tester"
+          + " states, the same for all cars. Where neither is there the factor is left out, and what"
+          + " is found is about single runs.",
+      "assumption of this report"),
   /** The tested consumption holds for the next leg. */
   SAME_DRIVE_AGAIN(
       "The next leg is driven as the range test was: same speed, weather, load and route.",

@@ -57,6 +57,8 @@ public record Caveat(Kind kind, String sentence) {
     COST("Cost"),
     /** What a physical model leaves out. */
     MODEL("Standard conditions"),
+    /** How many runs there are, and whether they are alike. */
+    REPEATS("Repeats"),
     /** Cross-checks that do not agree. */
     CROSS_CHECK("Cross-check"),
     /** Remarks of the tester's. */

@@ -17,6 +17,8 @@ import static taperbook.model.Assumption.PRICES_AS_STATED;
 import static taperbook.model.Assumption.RATED_RANGE_HOLDS;
 import static taperbook.model.Assumption.RATE_WITHIN_NEIGHBOURS;
 import static taperbook.model.Assumption.READING_HABIT;
+import static taperbook.model.Assumption.RUNS_ALIKE;
+import static taperbook.model.Assumption.RUN_FACTOR;
 import static taperbook.model.Assumption.SAME_DRIVE_AGAIN;
 import static taperbook.model.Assumption.SAME_ENERGY_EACH_PERCENT;
 import static taperbook.model.Assumption.SAME_STRETCH;
@@ -457,7 +459,12 @@ public enum Method {
           + " told.",
       "low(q) > 0 or high(q) < 0, with the band low(q) to high(q) of P_a(q) - P_b(q); P(q) = P(t) at"
           + " the first t that reaches q",
-      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT)),
+      List.of(
+          DISPLAY_STEP,
+          ONE_COURSE,
+          SESSIONS_INDEPENDENT,
+          RUN_FACTOR,
+          DISPLAY_CALIBRATION_LEFT_OUT)),
   /** Where two power curves cross. */
   CURVE_CROSSING(
       "Where two curves cross",
@@ -465,7 +472,12 @@ public enum Method {
           + " one session surely takes more power and the next in which the other does. The interval"
           + " runs from the end of the one stretch to the start of the other.",
       "q with P_a(q) = P_b(q); P(q) = P(t) at the first t that reaches q",
-      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT)),
+      List.of(
+          DISPLAY_STEP,
+          ONE_COURSE,
+          SESSIONS_INDEPENDENT,
+          RUN_FACTOR,
+          DISPLAY_CALIBRATION_LEFT_OUT)),
   /** Mean difference of two power curves. */
   POWER_LEAD(
       "Lead in power",
@@ -473,7 +485,12 @@ public enum Method {
           + " charge is first reached. Positive where this session takes more. The interval holds 95 %"
           + " of drawn pairs of sessions, with equal shares on both sides (JCGM 101:2008, 5.3.3).",
       "1 / (B - A) * integral of (P_a(q) - P_b(q)) dq from A to B",
-      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT)),
+      List.of(
+          DISPLAY_STEP,
+          ONE_COURSE,
+          SESSIONS_INDEPENDENT,
+          RUN_FACTOR,
+          DISPLAY_CALIBRATION_LEFT_OUT)),
   /** Difference of the times for the same share of charge. */
   TIME_GAIN(
       "Time gained",
@@ -482,7 +499,41 @@ public enum Method {
           + " differ. Positive where this session is faster. The interval holds 95 % of drawn pairs of"
           + " sessions, with equal shares on both sides (JCGM 101:2008, 5.3.3).",
       "(t_b(B) - t_b(A)) - (t_a(B) - t_a(A)), t(q) = the first time that reaches q",
-      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT, DISPLAY_CALIBRATION_LEFT_OUT));
+      List.of(
+          DISPLAY_STEP,
+          ONE_COURSE,
+          SESSIONS_INDEPENDENT,
+          RUN_FACTOR,
+          DISPLAY_CALIBRATION_LEFT_OUT)),
+  /** Mean over runs. */
+  RUN_MEAN(
+      "Mean of the runs",
+      "Mean over the runs, with the 95 % interval for the mean of all runs of this car under these"
+          + " conditions: Student's factor times the spread between the runs over the root of their"
+          + " number (JCGM 100:2008, 4.2 and G.3), but no less than a step of the display.",
+      "m = (x_1 + ... + x_n) / n, give or take t(n - 1) * s / root(n)",
+      List.of(RUNS_ALIKE)),
+  /** Standard deviation between runs. */
+  RUN_SPREAD(
+      "Spread between runs",
+      "Sample standard deviation of the runs, errors of reading included; its interval is by the"
+          + " chi-square distribution.",
+      "s = root(sum of (x_i - m)^2 / (n - 1))",
+      List.of(RUNS_ALIKE)),
+  /** Standard deviation between runs beyond their readings. */
+  RUN_TO_RUN(
+      "Spread beyond the readings",
+      "What of the spread between runs the errors of reading do not explain; 0 where they explain"
+          + " all of it. u is the standard uncertainty of a run by its readings.",
+      "tau = root(max(0, s^2 - mean of u_i^2))",
+      List.of(RUNS_ALIKE)),
+  /** Prediction of one more run. */
+  NEXT_RUN(
+      "Next run",
+      "Mean of the runs, with the interval in which one more run under these conditions would be read"
+          + " in 95 % of cases.",
+      "m, give or take t(n - 1) * s * root(1 + 1 / n)",
+      List.of(RUNS_ALIKE));
 
   private static final Set<Method> WITH_ENERGY =
       EnumSet.of(

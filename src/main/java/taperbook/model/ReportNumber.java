@@ -69,6 +69,16 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
    *     quantities</a>
    */
   public boolean surelyDiffers(ReportNumber other) {
+    return surelyDiffers(other, 0);
+  }
+
+  /**
+   * As {@link #surelyDiffers(ReportNumber)}, where the difference has a further part.
+   *
+   * @param beyond half the 95 % interval of what the numbers' own intervals leave out, such as the
+   *     spread between runs; independent of them
+   */
+  public boolean surelyDiffers(ReportNumber other, double beyond) {
     Optional<Estimate> mine = estimate();
     Optional<Estimate> theirs = other.estimate();
     if (mine.isEmpty() || theirs.isEmpty()) {
@@ -80,7 +90,8 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
     double down = upper.value() - upper.bounds().low();
     double up = lower.bounds().high() - lower.value();
     boolean covered = coverage() < 1 && other.coverage() < 1;
-    return upper.value() - lower.value() > (covered ? Math.hypot(down, up) : down + up);
+    double own = covered ? Math.hypot(down, up) : down + up;
+    return upper.value() - lower.value() > Math.hypot(own, beyond);
   }
 
   private double coverage() {

@@ -69,14 +69,35 @@ public record ReportPlan(
    * @param session name of the session
    * @param compare names of the sessions it is held against, in order
    * @param rangeTests names of range tests; each session uses the first of its own vehicle
+   * @param repeats names of the sessions that repeat the reported one, in order
+   * @param runSpread how far runs differ, if the tester states it
    */
-  public record Subject(String session, List<String> compare, List<String> rangeTests) {
+  public record Subject(
+      String session,
+      List<String> compare,
+      List<String> rangeTests,
+      List<String> repeats,
+      Optional<RunSpread> runSpread) {
     /** Copies the lists. */
     public Subject {
       compare = List.copyOf(compare);
       rangeTests = List.copyOf(rangeTests);
+      repeats = List.copyOf(repeats);
+    }
+
+    /** A session without repeats. */
+    public Subject(String session, List<String> compare, List<String> rangeTests) {
+      this(session, compare, rangeTests, List.of(), Optional.empty());
     }
   }
+
+  /**
+   * A run-to-run spread from elsewhere.
+   *
+   * @param share standard deviation of power and charging times between runs, as a share
+   * @param source where it comes from, in the tester's words
+   */
+  public record RunSpread(double share, String source) {}
 
   /**
    * Which numbers are wanted.

@@ -16,17 +16,33 @@ import java.util.stream.Stream;
  * @param compared the sessions it is held against, in order
  * @param common what all of them went through
  * @param pairs the reported session's curve against each compared one's, in the same order
+ * @param runs repeats of the reported session, and how far runs differ
+ * @param unlike conditions in which the sessions are known to differ, so that nothing of their
+ *     charging is called the best
  */
 public record ReportResult(
     ReportPlan plan,
     SessionResult main,
     List<SessionResult> compared,
     CommonGround common,
-    List<PairResult> pairs) {
+    List<PairResult> pairs,
+    Runs runs,
+    List<ConditionItem> unlike) {
   /** Copies the lists. */
   public ReportResult {
     compared = List.copyOf(compared);
     pairs = List.copyOf(pairs);
+    unlike = List.copyOf(unlike);
+  }
+
+  /** The result of a report on single runs under like conditions. */
+  public ReportResult(
+      ReportPlan plan,
+      SessionResult main,
+      List<SessionResult> compared,
+      CommonGround common,
+      List<PairResult> pairs) {
+    this(plan, main, compared, common, pairs, Runs.SINGLE, List.of());
   }
 
   /** The result of a report whose sessions were not held against each other. */
@@ -42,11 +58,13 @@ public record ReportResult(
     return all;
   }
 
-  /** All numbers of the report: those of each session, then those of each pair. */
+  /** All numbers of the report: those of each session, of each pair, and of each repeat. */
   public List<Numbers> numbers() {
-    return Stream.concat(
+    return Stream.of(
             sessions().stream().map(SessionResult::numbers),
-            pairs.stream().map(PairResult::numbers))
+            pairs.stream().map(PairResult::numbers),
+            runs.repeats().stream().map(SessionResult::numbers))
+        .flatMap(s -> s)
         .toList();
   }
 
@@ -98,7 +116,7 @@ public record ReportResult(
   }
 
   private Optional<Numbers> own(String session) {
-    return sessions().stream()
+    return Stream.concat(sessions().stream(), runs.repeats().stream())
         .filter(s -> s.session().name().equals(session))
         .findFirst()
         .map(SessionResult::numbers);

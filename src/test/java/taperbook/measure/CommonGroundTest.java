@@ -77,7 +77,11 @@ final class CommonGroundTest {
                 RangeItem.RATED_RANGE, Estimate.exactly(400)));
     ReportPlan plan =
         Sessions.plan(List.of(new SocWindow(20, 70)), List.of(DISTANCE), Unit.KILOMETRE, basis);
-    return ReportMeasuring.measure(plan, main, List.of(others), List.of(drive), again);
+    return ReportMeasuring.measure(
+        plan,
+        new ReportMeasuring.Sessions(main, List.of(others), List.of()),
+        List.of(drive),
+        again);
   }
 
   private static void check(Numbers numbers, String id, double expected) {

@@ -27,6 +27,7 @@ import taperbook.draw.compare.CompareFigures;
 import taperbook.draw.picture.Figure;
 import taperbook.measure.ReportMeasuring;
 import taperbook.measure.ReportMeasuring.Again;
+import taperbook.measure.ReportMeasuring.Sessions;
 import taperbook.model.CommonGround;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
@@ -188,18 +189,21 @@ public final class Pipeline {
     List<String> names = new ArrayList<>(List.of(subject.session()));
     names.addAll(subject.compare());
     Checked<List<Session>> sessions = Project.all(names, project::session);
+    Checked<List<Session>> repeats = Project.all(subject.repeats(), project::session);
     Checked<List<RangeTest>> tests = Project.all(subject.rangeTests(), project::rangeTest);
     List<Problem> problems = new ArrayList<>(sessions.problems());
+    problems.addAll(repeats.problems());
     problems.addAll(tests.problems());
-    if (sessions.value().isEmpty() || tests.value().isEmpty()) {
+    if (sessions.value().isEmpty() || repeats.value().isEmpty() || tests.value().isEmpty()) {
       return Checked.refused(problems);
     }
     List<Session> found = sessions.value().get();
     problems.addAll(VehicleCheck.check(found, tests.value().get()));
-    return Checked.of(
-        ReportMeasuring.measure(
-            plan, found.get(0), found.subList(1, found.size()), tests.value().get(), again),
-        problems);
+    problems.addAll(VehicleCheck.checkRepeats(found.get(0), repeats.value().get()));
+    Sessions given =
+        new Sessions(found.get(0), found.subList(1, found.size()), repeats.value().get());
+    return Checked.of(given, problems)
+        .then(g -> Checked.good(ReportMeasuring.measure(plan, g, tests.value().get(), again)));
   }
 
   WriteJob job(ReportSources sources, ReportResult result, List<Correction> corrections) {

@@ -80,6 +80,26 @@ public final class FrontMatter {
     return all;
   }
 
+  /**
+   * All values of a key that stands there for some; a problem if it has none.
+   *
+   * @param remedy what to do then
+   */
+  List<RawText> listIfPresent(ReportKey key, String remedy) {
+    List<RawText> all = list(key);
+    RawEntry entry = entries.get(key);
+    if (entry != null && all.isEmpty()) {
+      log.add(
+          ProblemCode.KEY_MISSING,
+          entry.line(),
+          entry.column(),
+          key.words() + " without a value",
+          key.meaning(),
+          remedy);
+    }
+    return all;
+  }
+
   /** All values of a key as they stand, commas included. */
   List<RawText> items(ReportKey key) {
     return values(key);

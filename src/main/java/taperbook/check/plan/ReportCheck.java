@@ -69,7 +69,9 @@ public final class ReportCheck {
         frontMatter.list(ReportKey.RANGE_TEST).stream()
             .flatMap(r -> rangeTests.find(r).stream())
             .distinct()
-            .toList());
+            .toList(),
+        new RepeatReader(frontMatter, log).names(session, compare, sessions),
+        new RepeatReader(frontMatter, log).spread());
   }
 
   private void tellTooMany(List<RawText> compare) {

@@ -13,6 +13,15 @@ public enum ReportKey {
       "- 2026-05-02: the power at 6:38 was misread"),
   SESSION("session", "the name of the session reported", "finch-quarry-lane"),
   COMPARE("compare", "names of sessions to hold it against", "finch-second-visit"),
+  REPEATS(
+      "repeats",
+      "names of sessions that repeat the one reported, by the same vehicle",
+      "finch-second-run, finch-third-run"),
+  RUN_SPREAD(
+      "run spread",
+      "how far runs of one car differ, as a standard deviation in per cent, and where that comes"
+          + " from",
+      "2 %, six runs of another car at the same station"),
   RANGE_TEST("range test", "names of range tests", "finch-ring-road"),
   DISTANCES("distances", "distances to know the time for", "100 mi, 200 mi"),
   SOC_MARKS("soc marks", "states of charge to know the time to", "20, 50, 80"),

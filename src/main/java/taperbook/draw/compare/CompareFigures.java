@@ -11,9 +11,10 @@ public final class CompareFigures {
   private CompareFigures() {}
 
   /**
-   * The figures in the order they should be shown: power over state of charge and over time, the
-   * differences, and power for each kWh of the battery. None if nothing is compared; one whose
-   * curves are missing is left out. The same result gives the same figures, byte for byte.
+   * The figures in the order they should be shown: the runs of the reported session; power over
+   * state of charge and over time, the differences, and power for each kWh of the battery. None if
+   * nothing is repeated or compared; one whose curves are missing is left out. The same result
+   * gives the same figures, byte for byte.
    */
   public static List<Figure> draw(ReportResult result) {
     return drafts(result).stream().map(Figure::of).toList();
@@ -21,11 +22,12 @@ public final class CompareFigures {
 
   /** The figures before they are painted. */
   public static List<Draft> drafts(ReportResult result) {
+    List<Draft> drafts = new ArrayList<>();
+    RunsOverSoc.draft(result).ifPresent(drafts::add);
     if (result.compared().isEmpty()) {
-      return List.of();
+      return drafts;
     }
     Lineup lineup = Lineup.of(result);
-    List<Draft> drafts = new ArrayList<>();
     PowersOverSoc.draft(lineup).ifPresent(drafts::add);
     PowersOverTime.draft(lineup).ifPresent(drafts::add);
     for (int k = 0; k < lineup.pairs().size(); k++) {

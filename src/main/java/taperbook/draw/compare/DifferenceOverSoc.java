@@ -58,7 +58,8 @@ final class DifferenceOverSoc {
             y,
             List.of(new Series(line, Pen.COMPUTED, "")),
             Chart.Marks.standings(standings()));
-    String caption = Said.sentences(List.of(words.overall(), words.leads(), words.crossings()));
+    String caption =
+        Said.sentences(List.of(words.overall(), words.leads(), words.crossings(), words.runs()));
     String told =
         new Telling(
                 "state of charge in %, from 0 to 100",

@@ -12,6 +12,7 @@ import taperbook.model.Stretch.Order;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 import taperbook.words.PairFindings;
+import taperbook.words.RunWords;
 
 /** What came of a pair, in sentences. */
 final class PairWords {
@@ -62,6 +63,11 @@ final class PairWords {
     }
     String leads = led.size() <= MOST_TOLD ? String.join("; ", led) : counted();
     return Optional.of(leads + (doubt ? "; elsewhere the readings cannot tell them apart." : "."));
+  }
+
+  /** What is known of how runs differ. */
+  Optional<String> runs() {
+    return Optional.of(RunWords.inShort(said.result().runs().spread()));
   }
 
   /** All that came of it, stretch by stretch. */

@@ -15,7 +15,8 @@ import taperbook.draw.chart.Chart;
  * only, and paper neither.
  */
 public final class Figure {
-  private static final List<String> COMPARING = List.of("compare-", "difference-", "c-rate-");
+  private static final List<String> COMPARING =
+      List.of("runs-", "compare-", "difference-", "c-rate-");
 
   private final String id;
   private final String title;

@@ -32,10 +32,13 @@ public final class CurveComparison {
   private final Courses others;
   private final PairWords words;
   private final Ledger ledger;
+  private final double runShare;
 
-  private CurveComparison(Courses courses, Courses others, String name, List<Caveat> caveats) {
+  private CurveComparison(
+      Courses courses, Courses others, String name, List<Caveat> caveats, double runShare) {
     this.courses = courses;
     this.others = others;
+    this.runShare = runShare;
     this.words = new PairWords(name);
     this.ledger = new Ledger(courses.session().name(), others.session().name(), caveats);
   }
@@ -49,7 +52,18 @@ public final class CurveComparison {
    * @param caveats what concerns the charging of either
    */
   public static PairResult of(Courses courses, Courses others, String name, List<Caveat> caveats) {
-    return new CurveComparison(courses, others, name, caveats).result();
+    return of(courses, others, name, caveats, 0);
+  }
+
+  /**
+   * As {@link #of(Courses, Courses, String, List)}, for runs whose power differs by more than their
+   * readings.
+   *
+   * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
+   */
+  public static PairResult of(
+      Courses courses, Courses others, String name, List<Caveat> caveats, double runShare) {
+    return new CurveComparison(courses, others, name, caveats, runShare).result();
   }
 
   private PairResult result() {
@@ -64,7 +78,7 @@ public final class CurveComparison {
       return nothing("the two sessions share less than 1 % of state of charge");
     }
     Interval window = new Interval(from.value(), to.value());
-    Pair pair = new Pair(one.get(), two.get(), window);
+    Pair pair = new Pair(one.get(), two.get(), window, runShare);
     shared(pair, from, to);
     List<Stretches.Span> spans = Stretches.of(pair.band());
     return new PairResult(

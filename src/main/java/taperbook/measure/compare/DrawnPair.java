@@ -6,6 +6,8 @@ import java.util.function.IntToDoubleFunction;
 import taperbook.measure.course.Course;
 import taperbook.measure.course.Courses;
 import taperbook.measure.course.Drawn;
+import taperbook.measure.course.RandomNumbers;
+import taperbook.measure.energy.Student;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 
@@ -18,6 +20,9 @@ import taperbook.model.Interval;
  * independently. Which meet which does not depend on which session comes first, and sums are taken
  * from both ends of the sorted values: thus swapping the two changes the sign of everything, and
  * nothing else.
+ *
+ * <p>Where runs differ by more than their readings, each draw of a session has a factor of power of
+ * its own, log-normal with a median of 1.
  */
 final class DrawnPair {
   /** One in so many trials lies below the interval of a number, and one above. */
@@ -27,6 +32,8 @@ final class DrawnPair {
    * How far apart the draws are that meet, in hundredths of their number; with each its opposite.
    */
   private static final int[] APART = {50, 21, 79, 37, 63};
+
+  private static final long RUN_SEED = 0x72756e73;
 
   private final double[] grid;
   private final double[][] kilowatts;
@@ -38,11 +45,12 @@ final class DrawnPair {
    * @param one courses of the one
    * @param other courses of the other
    * @param grid states of charge that both went through, rising, %
+   * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
    */
-  DrawnPair(Courses one, Courses other, double[] grid) {
+  DrawnPair(Courses one, Courses other, double[] grid, double runShare) {
     this.grid = grid.clone();
-    Side a = new Side(one, grid);
-    Side b = new Side(other, grid);
+    Side a = new Side(one, grid, runShare);
+    Side b = new Side(other, grid, runShare);
     int n = Math.min(a.count(), b.count());
     this.kilowatts = new double[n * APART.length][];
     this.seconds = new double[n * APART.length][];
@@ -64,16 +72,21 @@ final class DrawnPair {
     private final double[][] kilowatts;
     private final double[][] seconds;
 
-    Side(Courses courses, double[] grid) {
+    Side(Courses courses, double[] grid, double runShare) {
       List<Drawn> drawn = courses.drawn();
       double offset = courses.displayOffset();
       this.kilowatts = new double[drawn.size()][grid.length];
       this.seconds = new double[drawn.size()][grid.length];
+      double scale = StrictMath.log1p(runShare) / Student.NORMAL_95;
+      // The same for all sessions: draws that meet have different numbers, so different factors.
+      RandomNumbers random = new RandomNumbers(RUN_SEED + courses.redraw());
       for (int k = 0; k < drawn.size(); k++) {
         Course course = drawn.get(k).course();
+        double factor = StrictMath.exp(scale * random.normal());
         for (int i = 0; i < grid.length; i++) {
-          seconds[k][i] = course.timeOfCharge(grid[i] + offset);
-          kilowatts[k][i] = course.powerAt(seconds[k][i]);
+          double second = course.timeOfCharge(grid[i] + offset);
+          seconds[k][i] = second / factor;
+          kilowatts[k][i] = factor * course.powerAt(second);
         }
       }
     }

@@ -17,12 +17,13 @@ final class Pair {
    * Compares two sides.
    *
    * @param window states of charge that both went through, %
+   * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
    */
-  Pair(Side one, Side other, Interval window) {
+  Pair(Side one, Side other, Interval window, double runShare) {
     this.one = one;
     this.other = other;
     double[] grid = Grid.of(window, one.curve(), other.curve());
-    this.drawn = new DrawnPair(one.courses(), other.courses(), grid);
+    this.drawn = new DrawnPair(one.courses(), other.courses(), grid, runShare);
     this.band = new Band(grid, drawn);
   }
 

@@ -8,7 +8,7 @@ package taperbook.measure.course;
  * nodes come from Wichura's algorithm AS 241; gamma ones are by Marsaglia and Tsang (ACM TOMS 26
  * (2000) 363).
  */
-final class RandomNumbers {
+public final class RandomNumbers {
   private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;
   private static final double STEP_OF_53_BITS = 0x1.0p-53;
   private static final int CELLS = 4096;
@@ -16,7 +16,8 @@ final class RandomNumbers {
 
   private long state;
 
-  RandomNumbers(long seed) {
+  /** Numbers that follow from a seed alone. */
+  public RandomNumbers(long seed) {
     this.state = seed;
   }
 
@@ -34,7 +35,7 @@ final class RandomNumbers {
   }
 
   /** Standard normal. */
-  double normal() {
+  public double normal() {
     double place = uniform() * CELLS;
     int cell = (int) place;
     // Near the ends the function bends too much for a chord.

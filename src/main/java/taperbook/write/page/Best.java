@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import taperbook.model.ReportNumber;
+import taperbook.model.Runs.Spread;
 import taperbook.model.Unit;
 
 /** Which of several sessions' numbers is the best beyond doubt. */
@@ -15,8 +16,9 @@ final class Best {
    * The place of the best number, if it surely differs from each other one.
    *
    * @param numbers the number of each session, empty where it has none
+   * @param runs how far one run differs from another
    */
-  static OptionalInt of(List<Optional<ReportNumber>> numbers) {
+  static OptionalInt of(List<Optional<ReportNumber>> numbers, Spread runs) {
     List<Integer> measured =
         IntStream.range(0, numbers.size())
             .filter(i -> numbers.get(i).flatMap(ReportNumber::estimate).isPresent())
@@ -34,11 +36,15 @@ final class Best {
       best = sign * value(numbers, i) > sign * value(numbers, best) ? i : best;
     }
     for (int i : measured) {
-      if (i != best && !numbers.get(best).orElseThrow().surelyDiffers(numbers.get(i).get())) {
+      if (i != best && !differ(numbers.get(best).orElseThrow(), numbers.get(i).get(), runs)) {
         return OptionalInt.empty();
       }
     }
     return OptionalInt.of(best);
+  }
+
+  private static boolean differ(ReportNumber one, ReportNumber other, Spread runs) {
+    return one.surelyDiffers(other, Math.hypot(runs.halfWidth(one), runs.halfWidth(other)));
   }
 
   private static double value(List<Optional<ReportNumber>> numbers, int i) {

@@ -15,11 +15,13 @@ import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
+import taperbook.model.Runs;
 import taperbook.model.SessionResult;
 import taperbook.model.SocWindow;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 import taperbook.words.PairFindings;
+import taperbook.words.RunWords;
 import taperbook.words.SessionNames;
 import taperbook.words.Wording;
 
@@ -50,6 +52,11 @@ final class Comparison {
     map.put("ground", present ? ground() : List.of());
     map.put("recorded", present ? recorded() : List.of());
     map.put("alike", sameStart());
+    map.put("runs", present ? RunWords.ofComparison(result.runs().spread()) : "");
+    boolean single = result.runs().spread().known() == Runs.Known.NOT_MEASURED;
+    map.put("mark", single ? "best run" : "best");
+    map.put("inShort", present ? RunWords.inShort(result.runs().spread()) : "");
+    map.put("unmarked", present ? new Unmarked(result).sentences() : List.of());
     map.put("conditions", present ? apart.conditions() : List.of());
     map.put("caveats", present ? apart.caveats() : List.of());
     return map;
@@ -95,6 +102,7 @@ final class Comparison {
   private List<String> sentences(PairResult pair, String one, String other) {
     List<String> sentences =
         new ArrayList<>(new PairFindings(pair, one, other, wording).sentences());
+    pair.shared().ifPresent(s -> sentences.add(RunWords.inShort(result.runs().spread())));
     for (int i = 0; i < sessions.size(); i++) {
       String letter = SessionNames.letter(i);
       Optional<ReportNumber> stood = sessions.get(i).numbers().find("interruption_time");
@@ -193,7 +201,8 @@ final class Comparison {
   /** A row under the label of one of its numbers. */
   private Map<String, Object> row(
       ReportNumber named, List<Optional<ReportNumber>> numbers, boolean likeForLike) {
-    OptionalInt best = likeForLike ? Best.of(numbers) : OptionalInt.empty();
+    boolean fair = likeForLike && new Unmarked(result).mayMark(numbers);
+    OptionalInt best = fair ? Best.of(numbers, result.runs().spread()) : OptionalInt.empty();
     return Map.of(
         "label",
         named.label(),

@@ -61,6 +61,7 @@ public final class PageModel {
     map.put("range", new RangeBasis(result.main(), views).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());
+    map.put("repeats", new RepeatsPart(result, views, wording).map());
     map.put("corrections", correctionsPart().of(corrections));
     map.put("road", new RoadPart(result, views).map());
     map.put("withheld", methods.withheld());

@@ -43,6 +43,7 @@ public record ArticleSource(
           "power-over-time",
           "soc-over-time",
           "distance-over-time",
+          "runs-over-soc",
           "compare-over-soc",
           "compare-over-time",
           "difference-over-soc",

@@ -121,11 +121,11 @@ final class ReportCheckTest {
       delimiter = '|',
       value = {
         "compair: two|1|\"compair\"; expected one of the keys kind, title, author, published, state,"
-            + " corrections, session, compare, range test, distances, soc marks, window, road,"
+            + " corrections, session, compare, repeats, run spread, range test, distances, soc marks, window, road,"
             + " trip, units, basis, template, paper, film. To mend:"
             + " write \"compare\". [key-unknown]",
         "colour: red|1|\"colour\"; expected one of the keys kind, title, author, published, state,"
-            + " corrections, session, compare, range test, distances, soc marks, window, road,"
+            + " corrections, session, compare, repeats, run spread, range test, distances, soc marks, window, road,"
             + " trip, units, basis, template, paper, film. To mend:"
             + " take the line away, or write it into the article below. [key-unknown]",
         "Title: again|1|\"Title\" as on line 2; expected each key once. To mend: take one of the two"

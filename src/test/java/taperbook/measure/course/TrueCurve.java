@@ -1,5 +1,6 @@
 package taperbook.measure.course;
 
+import java.util.Arrays;
 import java.util.Random;
 
 /**
@@ -37,6 +38,11 @@ public final class TrueCurve {
           afterStep,
           tail
         });
+  }
+
+  /** The same curve with all power multiplied. */
+  public TrueCurve times(double factor) {
+    return new TrueCurve(capacity, soc, Arrays.stream(power).map(p -> factor * p).toArray());
   }
 
   public double capacity() {

@@ -1,0 +1,95 @@
+package taperbook.write.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import taperbook.model.Basis;
+import taperbook.model.ConditionItem;
+import taperbook.model.Facts;
+import taperbook.model.Item;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportResult;
+import taperbook.model.SessionResult;
+import taperbook.words.SessionNames;
+
+/** Compared numbers of which none is called the best, since more than the cars differs. */
+final class Unmarked {
+  private static final Set<Basis> OF_A_DRIVE = Set.of(Basis.DRIVEN, Basis.ENERGY, Basis.DISPLAYED);
+
+  /** Conditions that bear on what a drive takes. */
+  private static final List<RangeItem> OF_DRIVES =
+      List.of(
+          RangeItem.AVERAGE_SPEED,
+          RangeItem.AMBIENT_TEMPERATURE,
+          RangeItem.WIND_SPEED,
+          RangeItem.CLIMATE_CONTROL,
+          RangeItem.ROUTE);
+
+  private final List<SessionResult> sessions;
+  private final List<ConditionItem> unlike;
+
+  Unmarked(ReportResult result) {
+    this.sessions = result.sessions();
+    this.unlike = result.unlike();
+  }
+
+  /** True if one of the numbers of a row may be called the best. */
+  boolean mayMark(List<Optional<ReportNumber>> row) {
+    boolean driven =
+        row.stream()
+            .flatMap(Optional::stream)
+            .anyMatch(n -> OF_A_DRIVE.contains(n.metric().basis()));
+    return unlike.isEmpty() && !(driven && areDrivesApart());
+  }
+
+  private boolean areDrivesApart() {
+    return sessions.stream().map(s -> s.rangeTest().map(RangeTest::name)).distinct().count() > 1;
+  }
+
+  /** What is not marked and why, with the conditions that differ. */
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    if (!unlike.isEmpty()) {
+      sentences.add(
+          "Nothing is marked best, as the sessions are not alike in "
+              + unlike.stream()
+                  .map(item -> stated(item, s -> Optional.of(s.session().conditions())))
+                  .collect(Collectors.joining(", "))
+              + ".");
+    }
+    if (areDrivesApart()) {
+      String differ =
+          OF_DRIVES.stream()
+              .map(item -> stated(item, s -> s.rangeTest().map(RangeTest::facts)))
+              .filter(words -> !words.isEmpty())
+              .collect(Collectors.joining(", "));
+      sentences.add(
+          "No number that rests on a drive is marked best: each car was driven in a test of its own"
+              + (differ.isEmpty() ? "." : ", and the tests differ in " + differ + "."));
+    }
+    return sentences;
+  }
+
+  /** An item with what is stated of each session, in brackets; empty if that is alike. */
+  private <I extends Enum<I> & Item> String stated(
+      I item, Function<SessionResult, Optional<Facts<I>>> facts) {
+    List<String> values =
+        sessions.stream()
+            .map(s -> facts.apply(s).flatMap(f -> f.known(item)))
+            .map(f -> f.map(FactTexts::value).orElse("not known"))
+            .toList();
+    if (values.stream().distinct().count() < 2) {
+      return "";
+    }
+    List<String> cells = new ArrayList<>();
+    for (int i = 0; i < values.size(); i++) {
+      cells.add(SessionNames.letter(i) + " " + values.get(i));
+    }
+    return item.words() + " (" + String.join(", ", cells) + ")";
+  }
+}

@@ -209,6 +209,32 @@ public enum Method {
           + " may have shown as it did, a start at 100 % being exactly full in half of the cases.",
       "R = 100 * distance * correction / (start soc - end soc)",
       List.of(DISPLAY_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
+  /** Mean over drives. */
+  DRIVES_MEAN(
+      "Consumption and range, mean of several drives",
+      "Mean of what each drive came to, of drives of one car whose target speeds agree within 3 km/h"
+          + " and whose air temperatures agree within 5 \u00b0C. Half the interval is that of the"
+          + " drives' own readings or Student's t times the standard deviation between drives over"
+          + " the root of their number, whichever is wider (JCGM 100:2008, 4.2 and G.3). The"
+          + " correction of the odometer and how the display rounds are common to all and do not"
+          + " average out. The spread between drives is their standard deviation and has no"
+          + " interval.",
+      "x = (x[1] + ... + x[n]) / n, s^2 = sum of (x[i] - x)^2 / (n - 1), half an interval = t * s /"
+          + " sqrt(n)",
+      List.of(DISPLAY_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
+  /** Range at speeds between those driven. */
+  RANGE_OVER_SPEED(
+      "Range over speed",
+      "Consumption, and charge for each kilometre, of drives at three speeds or more as a straight line"
+          + " over the square of the speed times the density of the air over that of the first"
+          + " drive: rolling and auxiliary load do not depend on speed, drag grows with its square"
+          + " (the form of the road load in SAE J1263 and J2263, from memory). The line is weighed by the"
+          + " readings of consumption, charge and speed (D. York and others, American Journal of Physics"
+          + " 72 (2004) 367-375). Half the interval is that of the readings or, with Student's t, of the"
+          + " scatter about the line, whichever is wider, and the correction of the odometer in"
+          + " quadrature. Nothing is stated outside the speeds that were driven.",
+      "c = a + b * d / d[1] * v^2, R(v) = 100 / (a + b * v^2) with the charge for each kilometre",
+      List.of(DISPLAY_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
   /** Share of charge that a distance needs. */
   SOC_SHARE(
       "State of charge for a distance",

@@ -74,7 +74,7 @@ public enum ProblemCode {
       Severity.ERROR, "A session, range test, template or report that is named does not exist."),
   LIBRARY_EMPTY(Severity.ERROR, "No session can be taken into a library."),
   VEHICLE_DIFFERS(Severity.NOTICE, "The range test is of another vehicle than the session."),
-  RANGE_TEST_UNUSED(Severity.NOTICE, "A range test is named, and no session uses it."),
+  RANGE_TEST_UNUSED(Severity.NOTICE, "A range test is named, and no number rests on it."),
   TEMPLATE_BROKEN(Severity.ERROR, "The article or a template cannot be carried out."),
   PICTURE_LEFT_OUT(
       Severity.NOTICE, "The article holds a picture, of which only the words are printed."),

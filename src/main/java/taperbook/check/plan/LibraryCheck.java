@@ -53,7 +53,7 @@ public final class LibraryCheck {
     frontMatter.refuse(ReportKey.COMPARE, all, TAKE_AWAY);
     frontMatter.refuse(
         ReportKey.RANGE_TEST,
-        "no such key in a library, where each session uses the first range test of its vehicle",
+        "no such key in a library, where each session uses the range tests of its vehicle",
         TAKE_AWAY);
     frontMatter.refuse(
         ReportKey.FILM,

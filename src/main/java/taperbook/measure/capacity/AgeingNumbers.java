@@ -56,8 +56,7 @@ public final class AgeingNumbers {
     Recording other =
         Recording.of(
             session,
-            new Courses(
-                session, Optional.empty(), Courses.FOR_LIBRARY, recording.courses().redraw()),
+            new Courses(session, List.of(), Courses.FOR_LIBRARY, recording.courses().redraw()),
             recording.wording());
     Entry entry =
         Entry.charging(

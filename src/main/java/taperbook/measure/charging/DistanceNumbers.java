@@ -69,7 +69,7 @@ public final class DistanceNumbers {
             "driven_range_full",
             Labels.of("number.driven_range_full"),
             Unit.KILOMETRE,
-            Method.DRIVEN_RANGE,
+            range.fullRange().method(),
             Basis.DRIVEN,
             Scope.DRIVE),
         range.fullRange(),

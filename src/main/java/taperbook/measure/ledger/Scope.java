@@ -25,6 +25,8 @@ public enum Scope {
           Caveat.Kind.CLOCK)),
   /** The range test. */
   DRIVE(EnumSet.of(Caveat.Kind.RANGE_TEST, Caveat.Kind.DRIVE)),
+  /** One of several range tests: nothing that concerns their mean. */
+  ONE_DRIVE(EnumSet.noneOf(Caveat.Kind.class)),
   /** The session and the range test. */
   ROAD(union(CHARGING, DRIVE));
 

@@ -121,6 +121,6 @@ final class YorkLinePropertyTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new LinePoint(1, Double.NaN, 1, 1))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> Student.factor95(2)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Student.factor95(0)).isInstanceOf(IllegalArgumentException.class);
   }
 }

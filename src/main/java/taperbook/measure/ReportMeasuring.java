@@ -55,6 +55,21 @@ public final class ReportMeasuring {
       List<Session> compared,
       List<RangeTest> rangeTests,
       Again again) {
+    return measure(plan, main, compared, rangeTests, List.of(), again);
+  }
+
+  /**
+   * As {@link #measure(ReportPlan, Session, List, List, Again)}, of one of several stops of a day.
+   *
+   * @param stops the stops in their order, the reported session among them; perhaps none
+   */
+  public static ReportResult measure(
+      ReportPlan plan,
+      Session main,
+      List<Session> compared,
+      List<RangeTest> rangeTests,
+      List<Session> stops,
+      Again again) {
     int redraw = again.redraw();
     List<SessionMeasuring> sessions = new ArrayList<>();
     sessions.add(new SessionMeasuring(plan, main, main, compared, rangeTests, redraw));
@@ -65,8 +80,9 @@ public final class ReportMeasuring {
     CompletableFuture<List<PairResult>> pairs =
         CompletableFuture.supplyAsync(() -> pairs(sessions));
     List<SessionResult> results = sessions.parallelStream().map(s -> s.result(ground)).toList();
+    SessionResult reported = results.get(0).with(sessions.get(0).stops(stops));
     return new ReportResult(
-        plan, results.get(0), results.subList(1, results.size()), ground, pairs.join());
+        plan, reported, results.subList(1, results.size()), ground, pairs.join());
   }
 
   /**

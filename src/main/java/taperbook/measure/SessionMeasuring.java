@@ -157,6 +157,11 @@ final class SessionMeasuring {
     return ledger.numbers();
   }
 
+  /** The stops of the session's day against the first of them. */
+  Numbers stops(List<Session> stops) {
+    return new StopNumbers(recording, stops, caveats).measure();
+  }
+
   private Numbers rates(Numbers numbers, CommonGround ground) {
     List<SocWindow> windows = new ArrayList<>(plan.wishes().windows());
     ground.windows().stream().filter(w -> !windows.contains(w)).forEach(windows::add);

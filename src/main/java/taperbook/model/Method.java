@@ -165,6 +165,26 @@ public enum Method {
           + " in quadrature (JCGM 100:2008, 5.1.6).",
       "d = 100 * (y / x - 1), U(d) = 100 * (y / x) * sqrt((U(y) / y)^2 + (U(x) / x)^2)",
       List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
+  /** Slope of the full energy over the odometer. */
+  FULL_ENERGY_SLOPE(
+      "Slope of the implied full energy",
+      "Slope of a straight line through the implied full energies of three sessions of a vehicle or more"
+          + " over its odometer, weighed by their intervals, for each 10,000 km or mi. Half the interval"
+          + " is that of the energies or, with Student's t, of their scatter about the line, whichever is"
+          + " wider. Only where the batteries at the start, or where those are not known the airs, agree"
+          + " within 5 \u00b0C.",
+      "full = a + b * odometer / 10000, half an interval of b = max(1.96, t * sqrt(chi^2 / (n - 2))) *"
+          + " u(b)",
+      List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
+  /** A stop of a day against the first. */
+  STOP_RATIO(
+      "A later stop against the first of a day",
+      "Mean power of a later stop over that of the first, both means over the states of charge that"
+          + " both went through. It is less than 100 % where the car or the station gave less. A"
+          + " stretch is stated where the band of the difference, which holds the whole course in 95 %"
+          + " of cases, lies below zero.",
+      "100 * mean of P_k(q) / mean of P_1(q), over the same q",
+      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT)),
   /** Station energy against battery energy. */
   CHARGING_LOSS(
       "Losses while charging",
@@ -516,6 +536,7 @@ public enum Method {
           ENERGY_SHARE,
           ENERGY_LINE,
           FULL_ENERGY_CHANGE,
+          FULL_ENERGY_SLOPE,
           CHARGING_LOSS,
           DRIVE_SHARE,
           TIME_AVERAGE,

@@ -81,13 +81,22 @@ public record ReportPlan(
    *
    * @param session name of the session
    * @param compare names of the sessions it is held against, in order
-   * @param rangeTests names of range tests; each session uses the first of its own vehicle
+   * @param rangeTests names of range tests; each session uses those of its own vehicle
+   * @param stops names of the sessions of one day in their order, the reported one among them;
+   *     perhaps none
    */
-  public record Subject(String session, List<String> compare, List<String> rangeTests) {
+  public record Subject(
+      String session, List<String> compare, List<String> rangeTests, List<String> stops) {
     /** Copies the lists. */
     public Subject {
       compare = List.copyOf(compare);
       rangeTests = List.copyOf(rangeTests);
+      stops = List.copyOf(stops);
+    }
+
+    /** A session that is not one of several stops of a day. */
+    public Subject(String session, List<String> compare, List<String> rangeTests) {
+      this(session, compare, rangeTests, List.of());
     }
   }
 

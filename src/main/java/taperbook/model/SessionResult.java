@@ -1,5 +1,6 @@
 package taperbook.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,6 +28,13 @@ public record SessionResult(
     checks = List.copyOf(checks);
     caveats = List.copyOf(caveats);
     events = List.copyOf(events);
+  }
+
+  /** The same with more numbers. */
+  public SessionResult with(Numbers more) {
+    List<ReportNumber> all = new ArrayList<>(numbers.all());
+    all.addAll(more.all());
+    return new SessionResult(session, drives, new Numbers(all), checks, curves, caveats, events);
   }
 
   /** The range test that decides which speed distances rest on, if the report names one. */

@@ -51,6 +51,7 @@ public final class LibraryCheck {
     String all = "no such key in a library, which shows every session";
     frontMatter.refuse(ReportKey.SESSION, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.COMPARE, all, TAKE_AWAY);
+    frontMatter.refuse(ReportKey.STOPS, all, TAKE_AWAY);
     frontMatter.refuse(
         ReportKey.RANGE_TEST,
         "no such key in a library, where each session uses the range tests of its vehicle",

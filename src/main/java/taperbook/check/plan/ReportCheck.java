@@ -69,7 +69,27 @@ public final class ReportCheck {
     return new ReportPlan.Subject(
         session,
         compare.stream().flatMap(c -> sessions.find(c).stream()).distinct().toList(),
-        drives.stream().flatMap(r -> rangeTests.find(r).stream()).distinct().toList());
+        drives.stream().flatMap(r -> rangeTests.find(r).stream()).distinct().toList(),
+        stops(session, sessions));
+  }
+
+  private List<String> stops(String session, KnownNames sessions) {
+    List<RawText> written = frontMatter.list(ReportKey.STOPS);
+    tellTwice(written);
+    List<String> stops =
+        written.stream().flatMap(s -> sessions.find(s).stream()).distinct().toList();
+    boolean allKnown = stops.size() == written.size();
+    if (allKnown && !written.isEmpty() && (stops.size() < 2 || !stops.contains(session))) {
+      RawText first = written.get(0);
+      log.add(
+          ProblemCode.VALUE_OUT_OF_RANGE,
+          first.line(),
+          first.column(),
+          stops.size() < 2 ? "one stop" : "stops without " + Quoted.of(session),
+          "two sessions or more of one day, the reported one among them",
+          "name all stops of the day in their order");
+    }
+    return stops;
   }
 
   private void tellTooMany(List<RawText> compare) {

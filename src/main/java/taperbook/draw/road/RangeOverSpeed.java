@@ -13,6 +13,7 @@ import taperbook.draw.picture.Figure;
 import taperbook.model.Curve;
 import taperbook.model.Drives;
 import taperbook.model.Estimate;
+import taperbook.model.RangeTest;
 import taperbook.model.ReportResult;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
@@ -87,10 +88,12 @@ final class RangeOverSpeed {
 
   private List<Chart.Point> drives() {
     List<Chart.Point> points = new ArrayList<>();
-    for (int k = 1; said.result().main().numbers().find("drive_" + k + "_speed").isPresent(); k++) {
+    Drives drives = said.result().main().drives();
+    List<RangeTest> used = drives.inLikeWeather();
+    for (int k = 1; k <= drives.named().size(); k++) {
       Optional<Estimate> speed = said.estimate("drive_" + k + "_speed");
       Optional<Estimate> range = said.estimate("drive_" + k + "_range");
-      if (speed.isPresent() && range.isPresent()) {
+      if (used.contains(drives.named().get(k - 1)) && speed.isPresent() && range.isPresent()) {
         points.add(
             new Chart.Point(
                 said.wording().shownAmount(speed.get().value(), Unit.KILOMETRE_PER_HOUR),

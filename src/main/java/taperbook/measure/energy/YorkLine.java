@@ -95,11 +95,19 @@ public record YorkLine(
    * about the line with Student's factor, whichever is wider.
    */
   public double half95At(double x) {
-    double byScatter =
-        degreesOfFreedom() == 0
-            ? 0
-            : Student.factor95(degreesOfFreedom()) * Math.sqrt(reducedChiSquare());
-    return errorAt(x) * Math.max(Student.NORMAL_95, byScatter);
+    return errorAt(x) * factor95();
+  }
+
+  /** As {@link #half95At}, of the slope. */
+  public double slopeHalf95() {
+    return slopeError * factor95();
+  }
+
+  private double factor95() {
+    int degrees = degreesOfFreedom();
+    return degrees == 0
+        ? Student.NORMAL_95
+        : Math.max(Student.NORMAL_95, Student.factor95(degrees) * Math.sqrt(reducedChiSquare()));
   }
 
   /** The slope to begin with; it need not be good, and must not be zero over zero. */

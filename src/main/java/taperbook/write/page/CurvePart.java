@@ -72,9 +72,17 @@ final class CurvePart {
     List<String> ids = new ArrayList<>(ENERGY);
     session.numbers().all().stream()
         .map(n -> n.id())
-        .filter(id -> id.startsWith("full_energy_change_"))
+        .filter(id -> id.startsWith("full_energy_change_") || id.equals("full_energy_slope"))
         .forEach(ids::add);
     return measured(ids);
+  }
+
+  /** Numbers of the later stops of a day. */
+  List<Map<String, Object>> stops() {
+    return session.numbers().all().stream()
+        .filter(n -> n.id().startsWith("stop_"))
+        .map(views::view)
+        .toList();
   }
 
   private List<Map<String, Object>> measured(List<String> ids) {

@@ -58,6 +58,7 @@ public final class PageModel {
     map.put("segments", curve.segments());
     map.put("curve", curve.curve());
     map.put("energy", curve.energy());
+    map.put("stops", curve.stops());
     map.put("range", new RangeBasis(result.main(), views).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());

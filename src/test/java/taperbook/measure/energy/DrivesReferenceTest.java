@@ -81,4 +81,16 @@ final class DrivesReferenceTest {
       assertThat(line.half95At(x)).isCloseTo(at[3], within(1e-5));
     }
   }
+
+  @Test
+  void slope_over_the_odometer_is_that_of_scipy() {
+    YorkLine line =
+        line(
+            new double[] {0.42, 1.86, 3.31, 6.18},
+            new double[] {61.9, 61.2, 60.9, 59.1},
+            new double[] {0.4, 0.3, 0.5, 0.35});
+    double[] slope = expected("slope").get(0);
+    assertThat(line.slope()).isCloseTo(slope[0], within(1e-7));
+    assertThat(line.slopeHalf95()).isCloseTo(slope[1], within(1e-6));
+  }
 }

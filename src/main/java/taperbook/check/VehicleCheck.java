@@ -1,15 +1,14 @@
 package taperbook.check;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.check.spelling.Suggestion;
 import taperbook.model.ConditionItem;
+import taperbook.model.Drives;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
 import taperbook.model.RangeItem;
@@ -23,14 +22,14 @@ import taperbook.problem.Quoted;
 
 /**
  * Checks that each range test of a report is used: it is of a vehicle that one of its sessions
- * charges, and the first of that vehicle. A slip in a vehicle's name would otherwise withhold every
- * driven distance without a word of it.
+ * charges, and agrees with the first of that vehicle or makes a range over speed with it. A slip in
+ * a vehicle's name would otherwise withhold every driven distance without a word of it.
  */
 public final class VehicleCheck {
   private VehicleCheck() {}
 
   /**
-   * A notice for each range test that no session can use.
+   * A notice for each range test that no number rests on.
    *
    * @param sessions the session reported and those compared
    * @param rangeTests the range tests that the report names
@@ -38,17 +37,15 @@ public final class VehicleCheck {
   public static List<Problem> check(List<Session> sessions, List<RangeTest> rangeTests) {
     Set<String> charged =
         sessions.stream().map(Session::vehicle).collect(Collectors.toCollection(TreeSet::new));
-    Map<String, RangeTest> used = new HashMap<>();
-    return rangeTests.stream()
-        .flatMap(
-            test -> {
-              if (!charged.contains(test.vehicle())) {
-                return notice(test, charged);
-              }
-              RangeTest first = used.putIfAbsent(test.vehicle(), test);
-              return first == null ? Stream.of() : unused(test, first);
-            })
-        .toList();
+    Stream<Problem> others =
+        rangeTests.stream()
+            .filter(test -> !charged.contains(test.vehicle()))
+            .flatMap(test -> notice(test, charged));
+    Stream<Problem> unused =
+        charged.stream()
+            .map(vehicle -> Drives.of(vehicle, rangeTests))
+            .flatMap(drives -> drives.unused().stream().flatMap(u -> unused(u, drives)));
+    return Stream.concat(others, unused).toList();
   }
 
   /**
@@ -77,16 +74,37 @@ public final class VehicleCheck {
     return problems;
   }
 
-  private static Stream<Problem> unused(RangeTest test, RangeTest first) {
+  private static Stream<Problem> unused(Drives.Unused unused, Drives drives) {
+    RangeTest first = drives.first().orElseThrow();
+    RangeTest test = unused.test();
+    boolean byWeather = unused.item() == RangeItem.AMBIENT_TEMPERATURE;
     ProblemLog log = new ProblemLog(test.facts().file());
     log.add(
         ProblemCode.RANGE_TEST_UNUSED,
-        "a second range test of " + Quoted.of(test.vehicle()) + " in the report, which is not used",
-        "one range test for each vehicle; the one in "
+        test.facts().rows(unused.item()).stream().mapToInt(RowRef::line).findFirst().orElse(0),
+        0,
+        "the "
+            + unused.item().words()
+            + " "
+            + stated(test, unused.item())
+            + ", and "
+            + stated(first, unused.item())
+            + " in "
             + first.facts().file()
-            + " is used, as it is named first",
-        "name the one first that is meant, and take the other out of the front matter");
+            + ", which is named first: no number rests on this drive",
+        byWeather
+            ? "air temperatures within " + Drives.LIKE_TEMPERATURE_WORDS + " of the first"
+            : "a speed within "
+                + Drives.SAME_SPEED_WORDS
+                + " of the first, or drives at three speeds for a range over speed",
+        byWeather
+            ? "name a drive in like weather, or take this one out of the front matter"
+            : "name a drive at a third speed, or take this one out of the front matter");
     return log.list().stream();
+  }
+
+  private static String stated(RangeTest test, RangeItem item) {
+    return test.facts().known(item).map(f -> f.written() + " " + f.unit()).orElse("not known");
   }
 
   private static Stream<Problem> notice(RangeTest test, Set<String> charged) {

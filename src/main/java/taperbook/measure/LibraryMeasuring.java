@@ -19,6 +19,7 @@ import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.ConditionItem;
 import taperbook.model.Curve;
+import taperbook.model.Drives;
 import taperbook.model.Estimate;
 import taperbook.model.Input;
 import taperbook.model.LibraryPlan;
@@ -53,19 +54,24 @@ public final class LibraryMeasuring {
    *
    * @param plan what the library asks for
    * @param session the session
-   * @param rangeTests the range tests there are, by name; the first of the session's own vehicle is
+   * @param rangeTests the range tests there are, by name; those of the session's own vehicle are
    *     used
    */
   public static LibraryRow measure(LibraryPlan plan, Session session, List<RangeTest> rangeTests) {
     Wording wording = new Wording(plan.style().units());
-    Optional<RangeTest> test =
-        rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
-    Recording recording = Recording.of(session, test, Courses.FOR_LIBRARY, wording);
+    Drives drives = Drives.of(session.vehicle(), rangeTests);
+    List<RangeTest> agreeing = drives.agreeing();
+    Recording recording =
+        Recording.of(session, new Courses(session, agreeing, Courses.FOR_LIBRARY, 0), wording);
     List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
-    caveats.addAll(DriveCaveats.of(test, wording));
-    Numbers numbers = numbers(plan, recording, test, caveats);
+    caveats.addAll(DriveCaveats.of(drives, wording));
+    Numbers numbers = numbers(plan, recording, agreeing, caveats);
     return new LibraryRow(
-        session.name(), about(session), numbers, curve(recording, test), kinds(caveats, numbers));
+        session.name(),
+        about(session),
+        numbers,
+        curve(recording, agreeing),
+        kinds(caveats, numbers));
   }
 
   private static LibraryRow.About about(Session session) {
@@ -77,7 +83,7 @@ public final class LibraryMeasuring {
   }
 
   private static Numbers numbers(
-      LibraryPlan plan, Recording recording, Optional<RangeTest> test, List<Caveat> caveats) {
+      LibraryPlan plan, Recording recording, List<RangeTest> drives, List<Caveat> caveats) {
     Ledger ledger =
         new Ledger(
             recording.session().name(),
@@ -87,17 +93,20 @@ public final class LibraryMeasuring {
     new SessionNumbers(recording, ledger).measure();
     new WindowNumbers(recording, ledger).measure(List.of(plan.window()), plan.window());
     RangeFigures range =
-        RangeFigures.of(test, recording.session().displayRounding(), plan.style().basis());
+        RangeFigures.of(drives, recording.session().displayRounding(), plan.style().basis());
     new DistanceNumbers(recording, range, ledger).measure(plan.distances());
     batteryTemperature(recording, ledger);
     Numbers all = ledger.numbers();
     return new Numbers(
-        COLUMNS.stream().flatMap(role -> all.with(role).stream()).map(n -> told(n, test)).toList());
+        COLUMNS.stream()
+            .flatMap(role -> all.with(role).stream())
+            .map(n -> told(n, drives))
+            .toList());
   }
 
   /** A library names no range tests, it takes those of the folder. */
-  private static ReportNumber told(ReportNumber number, Optional<RangeTest> test) {
-    if (test.isPresent() || !number.withheld().equals(Optional.of(RangeFigures.NO_TEST))) {
+  private static ReportNumber told(ReportNumber number, List<RangeTest> drives) {
+    if (!drives.isEmpty() || !number.withheld().equals(Optional.of(RangeFigures.NO_TEST))) {
       return number;
     }
     return new ReportNumber(
@@ -123,8 +132,9 @@ public final class LibraryMeasuring {
     }
   }
 
-  private static Curve curve(Recording recording, Optional<RangeTest> test) {
-    RangeFigures range = RangeFigures.of(test, recording.session().displayRounding(), Basis.DRIVEN);
+  private static Curve curve(Recording recording, List<RangeTest> drives) {
+    RangeFigures range =
+        RangeFigures.of(drives, recording.session().displayRounding(), Basis.DRIVEN);
     return new CurveSet(recording, range)
         .powerOverSoc()
         .map(c -> ThinnedCurve.of(c, LibraryRow.MOST_POINTS))

@@ -41,7 +41,7 @@ public final class ReportMeasuring {
    */
   public static ReportResult measure(
       ReportPlan plan, Session main, List<Session> compared, List<RangeTest> rangeTests) {
-    return measure(plan, new Sessions(main, compared, List.of()), rangeTests, Again.NO);
+    return measure(plan, new Sessions(main, compared, List.of(), List.of()), rangeTests, Again.NO);
   }
 
   /**
@@ -50,12 +50,15 @@ public final class ReportMeasuring {
    * @param main the reported session
    * @param compared the sessions it is compared with, in order
    * @param repeats further runs of the reported session, in order
+   * @param stops the stops of a day in their order, the reported session among them; perhaps none
    */
-  public record Sessions(Session main, List<Session> compared, List<Session> repeats) {
+  public record Sessions(
+      Session main, List<Session> compared, List<Session> repeats, List<Session> stops) {
     /** Copies the lists. */
     public Sessions {
       compared = List.copyOf(compared);
       repeats = List.copyOf(repeats);
+      stops = List.copyOf(stops);
     }
   }
 
@@ -98,7 +101,7 @@ public final class ReportMeasuring {
             .toList();
     return new ReportResult(
         plan,
-        results.get(0),
+        results.get(0).with(sessions.get(0).stops(given.stops(), runs.spread().power())),
         results.subList(1, results.size()),
         ground,
         pairs.join(),

@@ -25,10 +25,12 @@ import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.Events;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
+import taperbook.measure.travel.DriveNumbers;
 import taperbook.measure.travel.RoadNumbers;
 import taperbook.model.Caveat;
 import taperbook.model.CommonGround;
 import taperbook.model.CrossCheck;
+import taperbook.model.Drives;
 import taperbook.model.Numbers;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
@@ -45,7 +47,7 @@ import taperbook.words.Wording;
  */
 final class SessionMeasuring {
   private final ReportPlan plan;
-  private final Optional<RangeTest> test;
+  private final Drives drives;
   private final Optional<RangeTest> reported;
   private final Recording recording;
   private final RangeFigures range;
@@ -59,7 +61,7 @@ final class SessionMeasuring {
    * @param session the session
    * @param main the reported session, whose car sets the speed of a trip
    * @param others sessions that it is held against for ageing
-   * @param rangeTests the range tests to choose from; the first of the session's vehicle counts
+   * @param rangeTests the range tests to choose from; those of the session's vehicle count
    * @param redraw which other draws to take; 0 are those of a report
    */
   SessionMeasuring(
@@ -71,13 +73,14 @@ final class SessionMeasuring {
       int redraw) {
     Wording wording = new Wording(plan.style().units());
     this.plan = plan;
-    this.test = ofVehicle(session, rangeTests);
-    this.reported = ofVehicle(main, rangeTests);
+    this.drives = Drives.of(session.vehicle(), rangeTests);
+    this.reported = Drives.of(main.vehicle(), rangeTests).first();
+    List<RangeTest> agreeing = drives.agreeing();
     this.recording =
-        Recording.of(session, new Courses(session, test, Courses.FOR_REPORT, redraw), wording);
-    this.range = RangeFigures.of(test, session.displayRounding(), plan.style().basis());
+        Recording.of(session, new Courses(session, agreeing, Courses.FOR_REPORT, redraw), wording);
+    this.range = RangeFigures.of(agreeing, session.displayRounding(), plan.style().basis());
     List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
-    all.addAll(DriveCaveats.of(test, wording));
+    all.addAll(DriveCaveats.of(drives, wording));
     this.caveats = List.copyOf(all);
     this.effects =
         MisreadEffects.of(
@@ -85,10 +88,6 @@ final class SessionMeasuring {
             session,
             plan,
             s -> new SessionMeasuring(plan, s, main, others, rangeTests, redraw).numbers());
-  }
-
-  private static Optional<RangeTest> ofVehicle(Session session, List<RangeTest> rangeTests) {
-    return rangeTests.stream().filter(t -> t.vehicle().equals(session.vehicle())).findFirst();
   }
 
   Recording recording() {
@@ -110,7 +109,7 @@ final class SessionMeasuring {
     List<ReportNumber> kept = ids.stream().flatMap(i -> numbers().find(i).stream()).toList();
     return new SessionResult(
         recording.session(),
-        test,
+        drives.first(),
         new Numbers(kept),
         List.of(),
         new CurveSet(recording, range).make(false),
@@ -135,7 +134,8 @@ final class SessionMeasuring {
   SessionResult result(CommonGround ground, Numbers ofRuns) {
     // Checks are judged by what rounding allows at the most, so by bounds and not by coverage.
     List<CrossCheck> checks =
-        new CrossChecks(recording, test, range, effects.numbers()).make(plan.wishes().distances());
+        new CrossChecks(recording, drives.first(), ofFirst(), effects.numbers())
+            .make(plan.wishes().distances());
     Ledger common = new Ledger(recording.session().name(), caveats);
     new CommonNumbers(recording, range, common).measure(ground, plan.wishes());
     Numbers all = joined(joined(effects.numbers(), ofRuns), common.numbers());
@@ -145,12 +145,18 @@ final class SessionMeasuring {
     concerned.sort(Comparator.comparing(Caveat::kind));
     return new SessionResult(
         recording.session(),
-        test,
+        drives,
         joined(all, rates(all, ground)),
         checks,
         new CurveSet(recording, range).make(plan.wishes().road().wants(RoadTopic.PER_MINUTE)),
         concerned,
         Events.of(recording.session()));
+  }
+
+  /** What the first drive alone came to: its record, legs and energies are of one drive. */
+  private RangeFigures ofFirst() {
+    return RangeFigures.of(
+        drives.first(), recording.session().displayRounding(), range.chosenBasis());
   }
 
   private Numbers numbers(List<Session> others) {
@@ -161,14 +167,20 @@ final class SessionMeasuring {
     Optional<EnergyFit> line = CapacityNumbers.fit(recording);
     new CapacityNumbers(recording, line, ledger).measure();
     new AgeingNumbers(recording, line, ledger).measure(others);
-    new LossNumbers(recording, test, line, ledger).measure();
+    new LossNumbers(recording, drives.first(), line, ledger).measure();
     new LimitNumbers(recording, ledger).measure();
     new WindowNumbers(recording, ledger)
         .measure(plan.wishes().windows(), plan.wishes().windows().get(0));
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());
-    new RoadNumbers(recording, test, reported, range, ledger).measure(plan);
+    new DriveNumbers(recording, drives, ledger).measure(plan);
+    new RoadNumbers(recording, drives.first(), reported, range, ofFirst(), ledger).measure(plan);
     return ledger.numbers();
+  }
+
+  /** The stops of the session's day against the first of them. */
+  Numbers stops(List<Session> stops, double runShare) {
+    return new LaterStops(recording, stops, caveats, runShare).measure();
   }
 
   private Numbers rates(Numbers numbers, CommonGround ground) {

@@ -167,6 +167,26 @@ public enum Method {
           + " in quadrature (JCGM 100:2008, 5.1.6).",
       "d = 100 * (y / x - 1), U(d) = 100 * (y / x) * sqrt((U(y) / y)^2 + (U(x) / x)^2)",
       List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
+  /** Slope of the full energy over the odometer. */
+  FULL_ENERGY_SLOPE(
+      "Slope of the implied full energy",
+      "Slope of a straight line through the implied full energies of three sessions of a vehicle or more"
+          + " over its odometer, weighed by their intervals, for each 10,000 km or mi. Half the interval"
+          + " is that of the energies or, with Student's t, of their scatter about the line, whichever is"
+          + " wider. Only where the batteries at the start, or where those are not known the airs, agree"
+          + " within 5 \u00b0C.",
+      "full = a + b * odometer / 10000, half an interval of b = max(1.96, t * sqrt(chi^2 / (n - 2))) *"
+          + " u(b)",
+      List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
+  /** A stop of a day against the first. */
+  STOP_RATIO(
+      "A later stop against the first of a day",
+      "Mean power of a later stop over that of the first, both means over the states of charge that"
+          + " both went through. It is less than 100 % where the car or the station gave less. A"
+          + " stretch is stated where the band of the difference, which holds the whole course in 95 %"
+          + " of cases, lies below zero.",
+      "100 * mean of P_k(q) / mean of P_1(q), over the same q",
+      List.of(DISPLAY_STEP, ONE_COURSE, SESSIONS_INDEPENDENT)),
   /** Station energy against battery energy. */
   CHARGING_LOSS(
       "Losses while charging",
@@ -210,6 +230,32 @@ public enum Method {
       "Distance driven divided by the share of charge used for it: the mean of all that the display"
           + " may have shown as it did, a start at 100 % being exactly full in half of the cases.",
       "R = 100 * distance * correction / (start soc - end soc)",
+      List.of(DISPLAY_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
+  /** Mean over drives. */
+  DRIVES_MEAN(
+      "Consumption and range, mean of several drives",
+      "Mean of what each drive came to, of drives of one car whose target speeds agree within 3 km/h"
+          + " and whose air temperatures agree within 5 \u00b0C. Half the interval is that of the"
+          + " drives' own readings or Student's t times the standard deviation between drives over"
+          + " the root of their number, whichever is wider (JCGM 100:2008, 4.2 and G.3). The"
+          + " correction of the odometer and how the display rounds are common to all and do not"
+          + " average out. The spread between drives is their standard deviation and has no"
+          + " interval.",
+      "x = (x[1] + ... + x[n]) / n, s^2 = sum of (x[i] - x)^2 / (n - 1), half an interval = t * s /"
+          + " sqrt(n)",
+      List.of(DISPLAY_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
+  /** Range at speeds between those driven. */
+  RANGE_OVER_SPEED(
+      "Range over speed",
+      "Consumption, and charge for each kilometre, of drives at three speeds or more as a straight line"
+          + " over the square of the speed times the density of the air over that of the first"
+          + " drive: rolling and auxiliary load do not depend on speed, drag grows with its square"
+          + " (the form of the road load in SAE J1263 and J2263, from memory). The line is weighed by the"
+          + " readings of consumption, charge and speed (D. York and others, American Journal of Physics"
+          + " 72 (2004) 367-375). Half the interval is that of the readings or, with Student's t, of the"
+          + " scatter about the line, whichever is wider, and the correction of the odometer in"
+          + " quadrature. Nothing is stated outside the speeds that were driven.",
+      "c = a + b * d / d[1] * v^2, R(v) = 100 / (a + b * v^2) with the charge for each kilometre",
       List.of(DISPLAY_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
   /** Share of charge that a distance needs. */
   SOC_SHARE(
@@ -541,6 +587,7 @@ public enum Method {
           ENERGY_SHARE,
           ENERGY_LINE,
           FULL_ENERGY_CHANGE,
+          FULL_ENERGY_SLOPE,
           CHARGING_LOSS,
           DRIVE_SHARE,
           TIME_AVERAGE,

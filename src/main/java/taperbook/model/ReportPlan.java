@@ -68,26 +68,30 @@ public record ReportPlan(
    *
    * @param session name of the session
    * @param compare names of the sessions it is held against, in order
-   * @param rangeTests names of range tests; each session uses the first of its own vehicle
+   * @param rangeTests names of range tests; each session uses those of its own vehicle
    * @param repeats names of the sessions that repeat the reported one, in order
    * @param runSpread how far runs differ, if the tester states it
+   * @param stops names of the sessions of one day in their order, the reported one among them;
+   *     perhaps none
    */
   public record Subject(
       String session,
       List<String> compare,
       List<String> rangeTests,
       List<String> repeats,
-      Optional<RunSpread> runSpread) {
+      Optional<RunSpread> runSpread,
+      List<String> stops) {
     /** Copies the lists. */
     public Subject {
       compare = List.copyOf(compare);
       rangeTests = List.copyOf(rangeTests);
       repeats = List.copyOf(repeats);
+      stops = List.copyOf(stops);
     }
 
-    /** A session without repeats. */
+    /** A session without repeats and further stops. */
     public Subject(String session, List<String> compare, List<String> rangeTests) {
-      this(session, compare, rangeTests, List.of(), Optional.empty());
+      this(session, compare, rangeTests, List.of(), Optional.empty(), List.of());
     }
   }
 

@@ -12,6 +12,8 @@ public enum Role {
   CURVE,
   /** In the table of the battery's energy, where it was measured. */
   ENERGY,
+  /** In the table of the later stops of a day. */
+  STOPS,
   /** Beside the chart of distance for each minute. */
   PER_MINUTE,
   /** Among the parts of the correction to standard air, where it was measured. */

@@ -1,5 +1,6 @@
 package taperbook.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -7,7 +8,7 @@ import java.util.Optional;
  * All that was measured of one session.
  *
  * @param session the session
- * @param rangeTest the range test of its vehicle, if the report names one
+ * @param drives the range tests of its vehicle that the report names
  * @param numbers its numbers
  * @param checks its cross-checks
  * @param curves its curves
@@ -16,7 +17,7 @@ import java.util.Optional;
  */
 public record SessionResult(
     Session session,
-    Optional<RangeTest> rangeTest,
+    Drives drives,
     Numbers numbers,
     List<CrossCheck> checks,
     Curves curves,
@@ -29,6 +30,18 @@ public record SessionResult(
     events = List.copyOf(events);
   }
 
+  /** The same with more numbers. */
+  public SessionResult with(Numbers more) {
+    List<ReportNumber> all = new ArrayList<>(numbers.all());
+    all.addAll(more.all());
+    return new SessionResult(session, drives, new Numbers(all), checks, curves, caveats, events);
+  }
+
+  /** The range test that decides which speed distances rest on, if the report names one. */
+  public Optional<RangeTest> rangeTest() {
+    return drives.first();
+  }
+
   /** A session in which nothing happened that is told. */
   public SessionResult(
       Session session,
@@ -37,6 +50,13 @@ public record SessionResult(
       List<CrossCheck> checks,
       Curves curves,
       List<Caveat> caveats) {
-    this(session, rangeTest, numbers, checks, curves, caveats, List.of());
+    this(
+        session,
+        new Drives(rangeTest.stream().toList()),
+        numbers,
+        checks,
+        curves,
+        caveats,
+        List.of());
   }
 }

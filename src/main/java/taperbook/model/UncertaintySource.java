@@ -32,6 +32,9 @@ public enum UncertaintySource {
           + " display changes"),
   /** Last digit of the energy used on the drive, or what is written to give or take. */
   RANGE_ENERGY("energy used on the drive", "read the energy used in finer steps"),
+  /** What several drives under the same conditions differ by. */
+  BETWEEN_DRIVES(
+      "what differs from drive to drive", "drive once more at the same speed in the same weather"),
   /** Last digits of the average speed and its correction. */
   SPEED(
       "average speed and its correction",

@@ -77,7 +77,7 @@ public enum ProblemCode {
   REPEAT_DIFFERS(
       Severity.ERROR,
       "A session that is named as a repeat is of another vehicle than the reported."),
-  RANGE_TEST_UNUSED(Severity.NOTICE, "A range test is named, and no session uses it."),
+  RANGE_TEST_UNUSED(Severity.NOTICE, "A range test is named, and no number rests on it."),
   TEMPLATE_BROKEN(Severity.ERROR, "The article or a template cannot be carried out."),
   PICTURE_LEFT_OUT(
       Severity.NOTICE, "The article holds a picture, of which only the words are printed."),

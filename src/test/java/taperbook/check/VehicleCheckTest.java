@@ -39,15 +39,46 @@ final class VehicleCheckTest {
   }
 
   @Test
-  void secondRangeTestOfTheSameVehicleIsToldToBeUnused() {
+  void drivesThatAgreeAreAllUsed() {
     RangeTest test = rangeTest("Northmoor Finch");
-    assertThat(
-            VehicleCheck.check(List.of(finch), List.of(test, test)).stream().map(Problem::sentence))
+    assertThat(VehicleCheck.check(List.of(finch), List.of(test, test))).isEmpty();
+  }
+
+  @Test
+  void aDriveInOtherWeatherIsToldToBeUnused() {
+    assertThat(told("temperature,50", "temperature,70"))
         .containsExactly(
-            "t.csv: found a second range test of \"Northmoor Finch\" in the report, which is not"
-                + " used; expected one range test for each vehicle; the one in t.csv is used, as it"
-                + " is named first. To mend: name the one first that is meant, and take the other"
-                + " out of the front matter. [range-test-unused]");
+            "t.csv:9: found the ambient temperature 70 degF, and 50 degF in t.csv, which is named"
+                + " first: no number rests on this drive; expected air temperatures within 5 Cel of"
+                + " the first. To mend: name a drive in like weather, or take this one out of the"
+                + " front matter. [range-test-unused]");
+  }
+
+  @Test
+  void aDriveAtASecondSpeedIsToldToBeUnused() {
+    assertThat(told("average speed,110", "average speed,90"))
+        .containsExactly(
+            "t.csv:8: found the average speed 90 km/h, and 110 km/h in t.csv, which is named"
+                + " first: no number rests on this drive; expected a speed within 3 km/h of the"
+                + " first, or drives at three speeds for a range over speed. To mend: name a drive"
+                + " at a third speed, or take this one out of the front matter. [range-test-unused]");
+  }
+
+  @Test
+  void drivesAtThreeSpeedsAreAllUsed() {
+    RangeTest slow = Given.good(Given.rangeTest(RANGE_TEST.replace("speed,110", "speed,90")));
+    RangeTest fast = Given.good(Given.rangeTest(RANGE_TEST.replace("speed,110", "speed,130")));
+    List<RangeTest> all = List.of(rangeTest("Northmoor Finch"), slow, fast);
+    assertThat(VehicleCheck.check(List.of(finch), all)).isEmpty();
+  }
+
+  private List<String> told(String fact, String other) {
+    assertThat(RANGE_TEST).contains(fact);
+    RangeTest second = Given.good(Given.rangeTest(RANGE_TEST.replace(fact, other)));
+    return VehicleCheck.check(List.of(finch), List.of(rangeTest("Northmoor Finch"), second))
+        .stream()
+        .map(Problem::sentence)
+        .toList();
   }
 
   private static Session session(String vehicle) {

@@ -79,7 +79,7 @@ final class CommonGroundTest {
         Sessions.plan(List.of(new SocWindow(20, 70)), List.of(DISTANCE), Unit.KILOMETRE, basis);
     return ReportMeasuring.measure(
         plan,
-        new ReportMeasuring.Sessions(main, List.of(others), List.of()),
+        new ReportMeasuring.Sessions(main, List.of(others), List.of(), List.of()),
         List.of(drive),
         again);
   }

@@ -45,7 +45,8 @@ final class RepeatsTest {
   private static ReportResult measured(List<Session> repeats) {
     return ReportMeasuring.measure(
         PLAN,
-        new ReportMeasuring.Sessions(run("one", 100, 25), List.of(run("other", 103, 25)), repeats),
+        new ReportMeasuring.Sessions(
+            run("one", 100, 25), List.of(run("other", 103, 25)), repeats, List.of()),
         List.of(),
         Again.NO);
   }
@@ -130,7 +131,8 @@ final class RepeatsTest {
             List.of("other"),
             List.of(),
             List.of(),
-            Optional.of(new ReportPlan.RunSpread(0.02, "six runs elsewhere")));
+            Optional.of(new ReportPlan.RunSpread(0.02, "six runs elsewhere")),
+            List.of());
     ReportPlan stated =
         new ReportPlan(
             PLAN.name(), PLAN.heading(), subject, PLAN.wishes(), PLAN.style(), PLAN.article());

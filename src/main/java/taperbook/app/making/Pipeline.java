@@ -18,6 +18,7 @@ import taperbook.app.publish.Remeasuring;
 import taperbook.app.publish.Revision;
 import taperbook.app.stamp.MadeDate;
 import taperbook.app.stamp.ProgramStamp;
+import taperbook.check.StopsCheck;
 import taperbook.check.TwinReadings;
 import taperbook.check.VehicleCheck;
 import taperbook.claims.ArticleFigures;
@@ -191,17 +192,27 @@ public final class Pipeline {
     Checked<List<Session>> sessions = Project.all(names, project::session);
     Checked<List<Session>> repeats = Project.all(subject.repeats(), project::session);
     Checked<List<RangeTest>> tests = Project.all(subject.rangeTests(), project::rangeTest);
+    Checked<List<Session>> stops = Project.all(subject.stops(), project::session);
     List<Problem> problems = new ArrayList<>(sessions.problems());
     problems.addAll(repeats.problems());
     problems.addAll(tests.problems());
-    if (sessions.value().isEmpty() || repeats.value().isEmpty() || tests.value().isEmpty()) {
+    stops.problems().stream().filter(p -> !problems.contains(p)).forEach(problems::add);
+    if (sessions.value().isEmpty()
+        || repeats.value().isEmpty()
+        || tests.value().isEmpty()
+        || stops.value().isEmpty()) {
       return Checked.refused(problems);
     }
     List<Session> found = sessions.value().get();
     problems.addAll(VehicleCheck.check(found, tests.value().get()));
     problems.addAll(VehicleCheck.checkRepeats(found.get(0), repeats.value().get()));
+    problems.addAll(StopsCheck.check(found.get(0), stops.value().get()));
     Sessions given =
-        new Sessions(found.get(0), found.subList(1, found.size()), repeats.value().get());
+        new Sessions(
+            found.get(0),
+            found.subList(1, found.size()),
+            repeats.value().get(),
+            stops.value().get());
     return Checked.of(given, problems)
         .then(g -> Checked.good(ReportMeasuring.measure(plan, g, tests.value().get(), again)));
   }

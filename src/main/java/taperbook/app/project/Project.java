@@ -144,6 +144,7 @@ public final class Project {
     paths.addAll(sessionPaths(subject.session()));
     subject.compare().forEach(name -> paths.addAll(sessionPaths(name)));
     subject.repeats().forEach(name -> paths.addAll(sessionPaths(name)));
+    subject.stops().forEach(name -> paths.addAll(sessionPaths(name)));
     subject.rangeTests().forEach(name -> paths.addAll(rangeTestPaths(name)));
     return all(List.copyOf(paths), this::file);
   }

@@ -53,9 +53,10 @@ public final class LibraryCheck {
     frontMatter.refuse(ReportKey.COMPARE, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.REPEATS, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.RUN_SPREAD, all, TAKE_AWAY);
+    frontMatter.refuse(ReportKey.STOPS, all, TAKE_AWAY);
     frontMatter.refuse(
         ReportKey.RANGE_TEST,
-        "no such key in a library, where each session uses the first range test of its vehicle",
+        "no such key in a library, where each session uses the range tests of its vehicle",
         TAKE_AWAY);
     frontMatter.refuse(
         ReportKey.FILM,

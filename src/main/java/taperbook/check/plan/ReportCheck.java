@@ -1,5 +1,6 @@
 package taperbook.check.plan;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -60,18 +61,37 @@ public final class ReportCheck {
     KnownNames sessions = new KnownNames("session", knownSessions, begun, log);
     KnownNames rangeTests = new KnownNames("range test", knownRangeTests, begun, log);
     String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
+    List<RawText> drives = frontMatter.list(ReportKey.RANGE_TEST);
+    tellTwice(drives);
     List<RawText> compare = frontMatter.list(ReportKey.COMPARE);
     compare.stream().filter(c -> c.text().equals(session)).forEach(this::tellSelf);
     tellTooMany(compare);
     return new ReportPlan.Subject(
         session,
         compare.stream().flatMap(c -> sessions.find(c).stream()).distinct().toList(),
-        frontMatter.list(ReportKey.RANGE_TEST).stream()
-            .flatMap(r -> rangeTests.find(r).stream())
-            .distinct()
-            .toList(),
+        drives.stream().flatMap(r -> rangeTests.find(r).stream()).distinct().toList(),
         new RepeatReader(frontMatter, log).names(session, compare, sessions),
-        new RepeatReader(frontMatter, log).spread());
+        new RepeatReader(frontMatter, log).spread(),
+        stops(session, sessions));
+  }
+
+  private List<String> stops(String session, KnownNames sessions) {
+    List<RawText> written = frontMatter.list(ReportKey.STOPS);
+    tellTwice(written);
+    List<String> stops =
+        written.stream().flatMap(s -> sessions.find(s).stream()).distinct().toList();
+    boolean allKnown = stops.size() == written.size();
+    if (allKnown && !written.isEmpty() && (stops.size() < 2 || !stops.contains(session))) {
+      RawText first = written.get(0);
+      log.add(
+          ProblemCode.VALUE_OUT_OF_RANGE,
+          first.line(),
+          first.column(),
+          stops.size() < 2 ? "one stop" : "stops without " + Quoted.of(session),
+          "two sessions or more of one day, the reported one among them",
+          "name all stops of the day in their order");
+    }
+    return stops;
   }
 
   private void tellTooMany(List<RawText> compare) {
@@ -88,6 +108,22 @@ public final class ReportCheck {
         names.size() + " sessions to compare",
         "at most " + MOST_COMPARED + ", as charts and tables cannot tell more apart",
         "take sessions away from here on, or write a second report");
+  }
+
+  /** A run counts once: named twice it would be taken for a repeat of itself. */
+  private void tellTwice(List<RawText> names) {
+    Set<String> seen = new HashSet<>();
+    names.stream()
+        .filter(name -> !seen.add(name.text()))
+        .forEach(
+            name ->
+                log.add(
+                    ProblemCode.FACTS_CONTRADICT,
+                    name.line(),
+                    name.column(),
+                    Quoted.of(name.text()) + ", named twice",
+                    "each one once",
+                    "take one of the two away"));
   }
 
   private void tellSelf(RawText written) {

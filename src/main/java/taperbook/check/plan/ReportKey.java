@@ -23,6 +23,10 @@ public enum ReportKey {
           + " from",
       "2 %, six runs of another car at the same station"),
   RANGE_TEST("range test", "names of range tests", "finch-ring-road"),
+  STOPS(
+      "stops",
+      "names of sessions of the reported car on one day in their order, the reported one among them",
+      "finch-quarry-lane, finch-second-stop"),
   DISTANCES("distances", "distances to know the time for", "100 mi, 200 mi"),
   SOC_MARKS("soc marks", "states of charge to know the time to", "20, 50, 80"),
   WINDOW("window", "a window of state of charge", "10-80 %"),

@@ -12,13 +12,18 @@ public final class RoadFigures {
   static final String PER_MINUTE = "road-per-minute";
   static final String TRIP = "trip-timeline";
 
-  public static final List<String> IDS = List.of(PLUG_IN, PER_MINUTE, TRIP);
+  static final String OVER_SPEED = "range-over-speed";
+
+  public static final List<String> IDS = List.of(PLUG_IN, PER_MINUTE, TRIP, OVER_SPEED);
 
   private RoadFigures() {}
 
   public static List<Figure> draw(ReportResult result) {
     return Stream.of(
-            PlugInTable.figure(result), RoadPerMinute.figure(result), TripTimeline.figure(result))
+            PlugInTable.figure(result),
+            RoadPerMinute.figure(result),
+            TripTimeline.figure(result),
+            RangeOverSpeed.figure(result))
         .flatMap(Optional::stream)
         .toList();
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import taperbook.model.Caveat;
 import taperbook.model.Caveat.Kind;
+import taperbook.model.Drives;
 import taperbook.model.Estimate;
 import taperbook.model.Facts;
 import taperbook.model.RangeItem;
@@ -35,17 +36,51 @@ public final class DriveCaveats {
     this.wording = wording;
   }
 
-  public static List<Caveat> of(Optional<RangeTest> test, Wording wording) {
-    if (test.isEmpty()) {
-      return List.of();
+  /**
+   * What a reader must know of the drives that distances rest on: all of the first, and of each
+   * other one what differs.
+   */
+  public static List<Caveat> of(Drives drives, Wording wording) {
+    List<Caveat> all = new ArrayList<>();
+    for (RangeTest test : drives.agreeing()) {
+      List<Caveat> own = of(test, wording);
+      boolean isFirst = all.isEmpty();
+      if (isFirst && drives.agreeing().size() > 1) {
+        all.add(new Caveat(Kind.RANGE_TEST, mean(drives, wording)));
+      }
+      own.stream()
+          .filter(c -> !all.contains(c))
+          .map(c -> isFirst ? c : new Caveat(c.kind(), test.name() + ": " + c.sentence()))
+          .forEach(all::add);
     }
-    DriveCaveats all = new DriveCaveats(test.get(), wording);
+    return List.copyOf(all);
+  }
+
+  private static String mean(Drives drives, Wording wording) {
+    List<String> names = drives.agreeing().stream().map(RangeTest::name).toList();
+    return "Consumption and range are the mean of "
+        + names.size()
+        + " drives ("
+        + String.join(", ", names)
+        + ") at the same speed, within "
+        + wording.exactly(Drives.SAME_SPEED, Unit.KILOMETRE_PER_HOUR)
+        + ", and in air within "
+        + wording.exactly(Drives.LIKE_TEMPERATURE, Unit.CELSIUS)
+        + " of each other."
+        + (names.size() == 2
+            ? " Two drives tell little of how much drives differ, hence the wide intervals: a third"
+                + " makes them narrower by far."
+            : "");
+  }
+
+  private static List<Caveat> of(RangeTest test, Wording wording) {
+    DriveCaveats all = new DriveCaveats(test, wording);
     all.partOfBattery();
     all.distanceSource();
     all.speed();
     all.weather();
     all.route();
-    all.caveats.addAll(RouteCaveats.of(test.get(), wording));
+    all.caveats.addAll(RouteCaveats.of(test, wording));
     all.climateControl();
     all.facts
         .text(RangeItem.REMARKS)

@@ -71,7 +71,7 @@ public final class DistanceNumbers {
             "driven_range_full",
             Labels.of("number.driven_range_full"),
             Unit.KILOMETRE,
-            Method.DRIVEN_RANGE,
+            range.fullRange().method(),
             Basis.DRIVEN,
             Input.DRIVE,
             Set.of(Role.LIBRARY)),

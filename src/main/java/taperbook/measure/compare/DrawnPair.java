@@ -36,6 +36,8 @@ final class DrawnPair {
   private static final long RUN_SEED = 0x72756e73;
 
   private final double[] grid;
+  private final Side one;
+  private final Side other;
   private final double[][] kilowatts;
   private final double[][] seconds;
 
@@ -51,20 +53,40 @@ final class DrawnPair {
     this.grid = grid.clone();
     Side a = new Side(one, grid, runShare);
     Side b = new Side(other, grid, runShare);
+    this.one = a;
+    this.other = b;
     int n = Math.min(a.count(), b.count());
     this.kilowatts = new double[n * APART.length][];
     this.seconds = new double[n * APART.length][];
     int trial = 0;
     for (int apart : APART) {
-      int by = apart > 50 ? n - n * (100 - apart) / 100 : n * apart / 100;
+      int by = by(apart, n);
       for (int k = 0; k < n; k++) {
         int own = k;
-        int partner = (k + by) % n;
+        int partner = partner(k, by, n);
         kilowatts[trial] = filled(i -> a.kilowatts[own][i] - b.kilowatts[partner][i]);
         seconds[trial] = filled(i -> b.seconds[partner][i] - a.seconds[own][i]);
         trial++;
       }
     }
+  }
+
+  private static int by(int apart, int count) {
+    return apart > 50 ? count - count * (100 - apart) / 100 : count * apart / 100;
+  }
+
+  private static int partner(int draw, int by, int count) {
+    return (draw + by) % count;
+  }
+
+  /** As {@link #meanLead}, for the mean power of the first over that of the other, %. */
+  Estimate meanRatio(double from, double to) {
+    int n = trials() / APART.length;
+    return interval(
+        k ->
+            100
+                * integral(one.kilowatts[k % n], from, to)
+                / integral(other.kilowatts[partner(k % n, by(APART[k / n], n), n)], from, to));
   }
 
   /** Power and time of each draw of one session at each point of the grid. */

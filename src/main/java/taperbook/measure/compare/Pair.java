@@ -36,6 +36,11 @@ final class Pair {
     return drawn.meanLead(from, to);
   }
 
+  /** Mean over state of charge of the one's power over that of the other's, %. */
+  Estimate meanRatio(double from, double to) {
+    return drawn.meanRatio(from, to);
+  }
+
   /** Time that the other takes for a stretch less that of the one, s. */
   Estimate timeGain(double from, double to) {
     return drawn.timeGain(from, to);

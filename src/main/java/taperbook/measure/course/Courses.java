@@ -52,7 +52,7 @@ public final class Courses {
   private static final double LEAST_SHARE = 0.005;
 
   private final Session session;
-  private final Optional<RangeTest> test;
+  private final List<RangeTest> drives;
   private final int count;
   private final int redraw;
   private @Nullable Sample sample;
@@ -65,18 +65,19 @@ public final class Courses {
    * @param count number of draws, even
    */
   public Courses(Session session, Optional<RangeTest> test, int count) {
-    this(session, test, count, 0);
+    this(session, test.stream().toList(), count, 0);
   }
 
   /**
-   * Courses of a session that are drawn again, to see what drawing does to a number.
+   * Courses of a session that may be drawn again, to see what drawing does to a number.
    *
+   * @param drives the drives whose mean distances rest on; perhaps none
    * @param redraw which other draws; 0 are those of a report
    */
-  public Courses(Session session, Optional<RangeTest> test, int count, int redraw) {
+  public Courses(Session session, List<RangeTest> drives, int count, int redraw) {
     this.redraw = redraw;
     this.session = session;
-    this.test = test;
+    this.drives = List.copyOf(drives);
     this.count = count;
   }
 
@@ -134,8 +135,10 @@ public final class Courses {
     int kept = Math.min(BUDGET_DRAWS, count / 2);
     List<Influence> influences = new ArrayList<>();
     List<Course> courses = drawCourses(seed, kept, influences);
-    Optional<DriveSampler> drives =
-        test.map(t -> new DriveSampler(t, session.displayRounding(), seed + 1));
+    Optional<DriveSampler> sampler =
+        drives.isEmpty()
+            ? Optional.empty()
+            : Optional.of(new DriveSampler(drives, session.displayRounding(), count, seed + 1));
     RandomNumbers random = new RandomNumbers(seed + 2);
     double step = session.trace(Channel.SOC).map(t -> 2 * t.halfStep()).orElse(1.0);
     List<Drawn> drawn = new ArrayList<>(count);
@@ -146,11 +149,11 @@ public final class Courses {
       drawn.add(
           new Drawn(
               courses.get(k),
-              drives.map(d -> d.draw(mirror)).orElse(Drive.NONE),
+              sampler.map(d -> d.draw(mirror)).orElse(Drive.NONE),
               step * offset(session.displayRounding(), random),
               place));
     }
-    drives.ifPresent(d -> addInputs(d, kept, influences));
+    sampler.ifPresent(d -> addInputs(d, kept, influences));
     return new Sample(drawn, influences);
   }
 

@@ -9,9 +9,9 @@ package taperbook.measure.energy;
  * @param yVariance squared standard uncertainty of {@code y}, not negative; not zero where {@code
  *     xVariance} is
  */
-record LinePoint(double x, double y, double xVariance, double yVariance) {
+public record LinePoint(double x, double y, double xVariance, double yVariance) {
   /** Checks that the point can be weighed. */
-  LinePoint {
+  public LinePoint {
     boolean finite = Double.isFinite(x) && Double.isFinite(y);
     if (!(finite && xVariance >= 0 && yVariance >= 0 && xVariance + yVariance > 0)) {
       throw new IllegalArgumentException(
@@ -26,7 +26,7 @@ record LinePoint(double x, double y, double xVariance, double yVariance) {
    * @param xHalf half-width of the error of {@code x}
    * @param yHalf half-width of the error of {@code y}
    */
-  static LinePoint rounded(double x, double y, double xHalf, double yHalf) {
+  public static LinePoint rounded(double x, double y, double xHalf, double yHalf) {
     return new LinePoint(x, y, xHalf * xHalf / 3, yHalf * yHalf / 3);
   }
 }

@@ -24,16 +24,18 @@ import java.util.function.ToDoubleBiFunction;
  * @param intercept a
  * @param slopeError standard uncertainty of the slope if the stated variances hold
  * @param interceptError standard uncertainty of the intercept if the stated variances hold
+ * @param centre X + B, where the line is known best
  * @param chiSquare S, the squared distance of the points from the line in standard uncertainties
  * @param points number of points, at least 2
  * @see <a href="https://doi.org/10.1119/1.1632486">D. York, N. M. Evensen, M. Lopez Martinez and J.
  *     De Basabe Delgado, American Journal of Physics 72 (2004) 367-375, equations 13</a>
  */
-record YorkLine(
+public record YorkLine(
     double slope,
     double intercept,
     double slopeError,
     double interceptError,
+    double centre,
     double chiSquare,
     int points) {
   private static final int MOST_ROUNDS = 200;
@@ -47,7 +49,7 @@ record YorkLine(
    * @param points at least two, with at least two different abscissae
    * @throws IllegalArgumentException if there are fewer, or they lie on one upright line
    */
-  static YorkLine through(List<LinePoint> points) {
+  public static YorkLine through(List<LinePoint> points) {
     if (points.size() < 2 || points.stream().mapToDouble(LinePoint::x).distinct().count() < 2) {
       throw new IllegalArgumentException("no line through " + points);
     }
@@ -64,7 +66,7 @@ record YorkLine(
   }
 
   /** Degrees of freedom: points less the two parameters. */
-  int degreesOfFreedom() {
+  public int degreesOfFreedom() {
     return points - 2;
   }
 
@@ -72,13 +74,40 @@ record YorkLine(
    * Chi-square for each degree of freedom: near 1 where the stated variances explain the scatter; 0
    * where there is no degree of freedom.
    */
-  double reducedChiSquare() {
+  public double reducedChiSquare() {
     return degreesOfFreedom() == 0 ? 0 : chiSquare / degreesOfFreedom();
   }
 
   /** Ordinate of the line. */
-  double at(double x) {
+  public double at(double x) {
     return intercept + slope * x;
+  }
+
+  /** Standard uncertainty of the ordinate of the line if the stated variances hold. */
+  public double errorAt(double x) {
+    double atCentre = interceptError * interceptError - centre * centre * slopeError * slopeError;
+    double away = (x - centre) * slopeError;
+    return Math.sqrt(Math.max(0, atCentre) + away * away);
+  }
+
+  /**
+   * Half a 95 % interval of the ordinate: by the stated variances, or by the scatter of the points
+   * about the line with Student's factor, whichever is wider.
+   */
+  public double half95At(double x) {
+    return errorAt(x) * factor95();
+  }
+
+  /** As {@link #half95At}, of the slope. */
+  public double slopeHalf95() {
+    return slopeError * factor95();
+  }
+
+  private double factor95() {
+    int degrees = degreesOfFreedom();
+    return degrees == 0
+        ? Student.NORMAL_95
+        : Math.max(Student.NORMAL_95, Student.factor95(degrees) * Math.sqrt(reducedChiSquare()));
   }
 
   /** The slope to begin with; it need not be good, and must not be zero over zero. */
@@ -141,6 +170,7 @@ record YorkLine(
           intercept,
           Math.sqrt(1 / spread),
           Math.sqrt(1 / weights + adjusted * adjusted / spread),
+          adjusted,
           chiSquare,
           points.size());
     }

@@ -3,11 +3,13 @@ package taperbook.measure.recording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.measure.energy.SampleMean;
 import taperbook.model.Basis;
 import taperbook.model.DisplayRounding;
 import taperbook.model.DriveEnds;
 import taperbook.model.Estimate;
 import taperbook.model.Facts;
+import taperbook.model.Interval;
 import taperbook.model.Method;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
@@ -66,6 +68,52 @@ public record RangeFigures(
         consumption(facts, distance),
         ratedRange(facts),
         chosenBasis);
+  }
+
+  /**
+   * The mean figures of drives that agree; those of the first where a figure is not known of the
+   * others, and its rated range.
+   *
+   * @param drives drives of one car under like conditions; perhaps none
+   */
+  public static RangeFigures of(
+      List<RangeTest> drives, DisplayRounding rounding, Basis chosenBasis) {
+    RangeFigures first = of(drives.stream().findFirst(), rounding, chosenBasis);
+    if (drives.size() < 2) {
+      return first;
+    }
+    List<RangeFigures> each =
+        drives.stream().map(t -> of(Optional.of(t), rounding, chosenBasis)).toList();
+    return new RangeFigures(
+        first.distance,
+        mean(each.stream().map(RangeFigures::fullRange).toList()),
+        mean(each.stream().map(RangeFigures::consumption).toList()),
+        first.ratedRange,
+        chosenBasis);
+  }
+
+  /** What drives come to, of all that have the figure; bounds hold what they differ by as well. */
+  private static Derived mean(List<Derived> each) {
+    List<Derived> known = each.stream().filter(d -> d.estimate().isPresent()).toList();
+    if (known.size() < 2) {
+      return known.stream().findFirst().orElse(each.get(0));
+    }
+    List<Estimate> estimates = known.stream().flatMap(d -> d.estimate().stream()).toList();
+    SampleMean mean = SampleMean.of(estimates.stream().map(Estimate::value).toList());
+    if (mean.half95() >= mean.value()) {
+      return Derived.withheld(
+          "the drives differ by so much that their mean is not known",
+          known.get(0).basis(),
+          Method.DRIVES_MEAN);
+    }
+    Interval sum = estimates.stream().map(Estimate::bounds).reduce(Interval::plus).orElseThrow();
+    Interval bounds =
+        sum.times(1.0 / known.size()).hull(Interval.around(mean.value(), mean.half95()));
+    return Derived.measured(
+        new Estimate(mean.value(), bounds),
+        known.stream().flatMap(d -> d.rows().stream()).toList(),
+        known.get(0).basis(),
+        Method.DRIVES_MEAN);
   }
 
   /** The range that the report's basis asks for, km. */

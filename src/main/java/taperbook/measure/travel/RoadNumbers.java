@@ -16,12 +16,14 @@ public final class RoadNumbers {
   private final Optional<RangeTest> test;
   private final Optional<RangeTest> reported;
   private final RangeFigures range;
+  private final RangeFigures ofFirst;
   private final Ledger ledger;
 
   /**
    * Numbers of the road.
    *
-   * @param test the range test of this car
+   * @param test the first range test of this car
+   * @param ofFirst figures of that drive alone, which its weather corrects
    * @param reported the range test of the reported car
    */
   public RoadNumbers(
@@ -29,11 +31,13 @@ public final class RoadNumbers {
       Optional<RangeTest> test,
       Optional<RangeTest> reported,
       RangeFigures range,
+      RangeFigures ofFirst,
       Ledger ledger) {
     this.recording = recording;
     this.test = test;
     this.reported = reported;
     this.range = range;
+    this.ofFirst = ofFirst;
     this.ledger = ledger;
   }
 
@@ -67,7 +71,7 @@ public final class RoadNumbers {
       new PerMinuteNumbers(recording, range, ledger).measure();
     }
     if (road.wants(RoadTopic.STANDARD_RANGE)) {
-      new StandardRangeNumbers(test, range, ledger).measure();
+      new StandardRangeNumbers(test, ofFirst, ledger).measure();
       new TwoWayNumbers(test, ledger).measure();
     }
   }

@@ -58,6 +58,7 @@ public final class PageModel {
     map.put("segments", new CurvePart(result.main(), views).segments());
     map.put("curve", views.measured(result.main(), Role.CURVE));
     map.put("energy", views.measured(result.main(), Role.ENERGY));
+    map.put("stops", views.views(result.main(), Role.STOPS));
     map.put("range", new RangeBasis(result.main(), views).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());

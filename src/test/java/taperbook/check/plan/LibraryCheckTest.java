@@ -73,7 +73,14 @@ final class LibraryCheckTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"session: one", "compare: one", "range test: ring", "soc marks: 20", "film: yes"})
+  @CsvSource({
+    "session: one",
+    "compare: one",
+    "stops: one",
+    "range test: ring",
+    "soc marks: 20",
+    "film: yes"
+  })
   void a_key_that_picks_sessions_is_refused_with_its_place(String line) {
     assertThat(problems(LEAST + line + "\n"))
         .singleElement()

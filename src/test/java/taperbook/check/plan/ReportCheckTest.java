@@ -65,6 +65,18 @@ final class ReportCheckTest {
   }
 
   @Test
+  void stopsAreTheSessionsOfADayWithTheReportedOneAmongThem() {
+    assertThat(plan(LEAST + "stops: one, two\n").subject().stops()).containsExactly("one", "two");
+    assertThat(problems(LEAST + "stops: two, three\n"))
+        .singleElement()
+        .asString()
+        .contains(
+            "found stops without \"one\"; expected two sessions or more of one day, the reported one"
+                + " among them. To mend: name all stops of the day in their order.");
+    assertThat(problems(LEAST + "stops: one\n")).singleElement().asString().contains("one stop");
+  }
+
+  @Test
   void whatIsNotWrittenHasItsUsualValue() {
     ReportPlan plan = plan(LEAST);
     assertThat(plan.heading()).isEqualTo(new ReportPlan.Heading("T", "", Optional.empty()));
@@ -121,11 +133,11 @@ final class ReportCheckTest {
       delimiter = '|',
       value = {
         "compair: two|1|\"compair\"; expected one of the keys kind, title, author, published, state,"
-            + " corrections, session, compare, repeats, run spread, range test, distances, soc marks, window, road,"
+            + " corrections, session, compare, repeats, run spread, range test, stops, distances, soc marks, window, road,"
             + " trip, units, basis, template, paper, film. To mend:"
             + " write \"compare\". [key-unknown]",
         "colour: red|1|\"colour\"; expected one of the keys kind, title, author, published, state,"
-            + " corrections, session, compare, repeats, run spread, range test, distances, soc marks, window, road,"
+            + " corrections, session, compare, repeats, run spread, range test, stops, distances, soc marks, window, road,"
             + " trip, units, basis, template, paper, film. To mend:"
             + " take the line away, or write it into the article below. [key-unknown]",
         "Title: again|1|\"Title\" as on line 2; expected each key once. To mend: take one of the two"

@@ -291,6 +291,46 @@ final class CapacityTest {
         .containsExactlyInAnyOrder("full_energy_change_a_b", "full_energy_change_a_b_2");
   }
 
+  private static Session aged(double kilometres, double perPercent, double celsius) {
+    return steady("at-" + (int) kilometres, perPercent)
+        .amount(ConditionItem.ODOMETER, kilometres, 0.5)
+        .amount(ConditionItem.AMBIENT_TEMPERATURE, celsius, 0.5)
+        .build();
+  }
+
+  /** 60, 59 and 58 kWh at 10 000, 20 000 and 30 000 km: a kilowatt-hour for each 10 000 km. */
+  @Test
+  void three_sessions_over_the_odometer_have_a_slope() {
+    List<Session> earlier = List.of(aged(10_000, 0.6, 14), aged(20_000, 0.59, 17));
+    ReportNumber slope = main(aged(30_000, 0.58, 19), earlier).numbers().get("full_energy_slope");
+    // The plan is in miles.
+    Estimate estimate = slope.estimate().orElseThrow();
+    assertThat(estimate.value()).isCloseTo(-1.609344, within(0.1));
+    assertThat(estimate.bounds().contains(-1.609344)).isTrue();
+    assertThat(slope.label()).endsWith("for each 10,000 mi");
+  }
+
+  @Test
+  void sessions_in_unlike_weather_or_too_few_have_no_slope() {
+    List<Session> earlier = List.of(aged(10_000, 0.6, 12), aged(20_000, 0.59, 17));
+    assertThat(
+            main(aged(30_000, 0.58, 19), earlier)
+                .numbers()
+                .get("full_energy_slope")
+                .withheld()
+                .orElseThrow())
+        .isEqualTo("the sessions differ by more than 5 \u00b0C in ambient temperature");
+    assertThat(
+            main(aged(20_000, 0.58, 17), earlier)
+                .numbers()
+                .get("full_energy_slope")
+                .withheld()
+                .orElseThrow())
+        .isEqualTo("fewer than three sessions differ in their odometer");
+    assertThat(main(aged(30_000, 0.58, 19), earlier.subList(0, 1)).numbers().ids())
+        .doesNotContain("full_energy_slope");
+  }
+
   @Test
   void a_session_without_a_line_withholds_the_change_and_says_which() {
     Session short1 =

@@ -15,6 +15,7 @@ import taperbook.model.Caveat;
 import taperbook.model.Caveat.Kind;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
+import taperbook.model.Drives;
 import taperbook.model.Estimate;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
@@ -240,11 +241,12 @@ final class CaveatsTest {
 
   private static List<String> ofSpeeds(double average, double target) {
     return DriveCaveats.of(
-            Optional.of(
-                Sessions.rangeTest(
-                    Map.of(
-                        RangeItem.AVERAGE_SPEED, Estimate.around(average, 0.5),
-                        RangeItem.TARGET_SPEED, Estimate.around(target, 0.5)))),
+            new Drives(
+                List.of(
+                    Sessions.rangeTest(
+                        Map.of(
+                            RangeItem.AVERAGE_SPEED, Estimate.around(average, 0.5),
+                            RangeItem.TARGET_SPEED, Estimate.around(target, 0.5))))),
             new Wording(Unit.KILOMETRE))
         .stream()
         .map(Caveat::sentence)

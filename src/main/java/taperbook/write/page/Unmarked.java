@@ -48,7 +48,12 @@ final class Unmarked {
   }
 
   private boolean areDrivesApart() {
-    return sessions.stream().map(s -> s.rangeTest().map(RangeTest::name)).distinct().count() > 1;
+    return sessions.stream()
+            .flatMap(s -> s.rangeTest().stream())
+            .map(RangeTest::name)
+            .distinct()
+            .count()
+        > 1;
   }
 
   /** What is not marked and why, with the conditions that differ. */

@@ -138,9 +138,10 @@ final class DriveNumbersTest {
       double truth = FULL_KILOWATT_HOURS * 1000 / 170 * (1 + spread * spread);
       range += numbers.estimate("driven_range_full").orElseThrow().bounds().contains(truth) ? 1 : 0;
     }
-    System.out.printf("drives %d, %.3f: %d %d of %d%n", count, spread, consumption, range, reports);
-    assertThat(consumption).isBetween((int) (0.93 * reports), (int) (0.97 * reports));
-    assertThat(range).isBetween((int) (0.93 * reports), (int) (0.97 * reports));
+    assertThat(consumption)
+        .as("consumption")
+        .isBetween((int) (0.93 * reports), (int) (0.97 * reports));
+    assertThat(range).as("range").isBetween((int) (0.93 * reports), (int) (0.97 * reports));
   }
 
   /**
@@ -162,9 +163,6 @@ final class DriveNumbersTest {
     Numbers numbers = measured(drives);
     String id = "_at_" + (int) left + "_km_h";
     Estimate consumption = numbers.estimate("consumption" + id).orElseThrow();
-    System.out.printf(
-        "left out %.0f: %.4f (%s)%n",
-        left, consumption.value() / truth(left) - 1, consumption.bounds());
     assertThat(consumption.value() / truth(left)).isCloseTo(1, within(0.005));
     assertThat(consumption.bounds().contains(truth(left))).isTrue();
     Estimate range = numbers.estimate("range" + id).orElseThrow();
@@ -189,7 +187,6 @@ final class DriveNumbersTest {
       Estimate range = measured(drives).estimate("range_at_100_km_h").orElse(Estimate.exactly(0));
       inside += range.bounds().contains(60_000 / truth(100)) ? 1 : 0;
     }
-    System.out.printf("speeds %d: %d of %d%n", count, inside, reports);
     assertThat(inside).isBetween((int) (0.93 * reports), (int) (0.985 * reports));
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import taperbook.measure.charging.DoorNumbers;
 import taperbook.measure.compare.CurveComparison;
 import taperbook.model.Caveat;
 import taperbook.model.CommonGround;
@@ -50,11 +51,13 @@ public final class ReportMeasuring {
 
   /** As {@link #measure(ReportPlan, Session, List, List)}, where something was published before. */
   public static ReportResult measure(
-      ReportPlan plan,
+      ReportPlan asked,
       Session main,
       List<Session> compared,
       List<RangeTest> rangeTests,
       Again again) {
+    ReportPlan plan =
+        DoorNumbers.overhead(main).map(o -> asked.withMeasuredStop(o.value())).orElse(asked);
     int redraw = again.redraw();
     List<SessionMeasuring> sessions = new ArrayList<>();
     sessions.add(new SessionMeasuring(plan, main, main, compared, rangeTests, redraw));

@@ -12,10 +12,12 @@ import taperbook.measure.caveat.SessionCaveats;
 import taperbook.measure.charging.CRates;
 import taperbook.measure.charging.CommonNumbers;
 import taperbook.measure.charging.DistanceNumbers;
+import taperbook.measure.charging.DoorNumbers;
 import taperbook.measure.charging.LimitNumbers;
 import taperbook.measure.charging.PeakNumbers;
 import taperbook.measure.charging.SessionNumbers;
 import taperbook.measure.charging.SocTimeNumbers;
+import taperbook.measure.charging.StopNumbers;
 import taperbook.measure.charging.TaperNumbers;
 import taperbook.measure.charging.WindowNumbers;
 import taperbook.measure.course.Courses;
@@ -146,6 +148,8 @@ final class SessionMeasuring {
     new WindowNumbers(recording, ledger).measure(plan.wishes().windows());
     new SocTimeNumbers(recording, range, ledger).measure(plan.wishes().socMarks());
     new DistanceNumbers(recording, range, ledger).measure(plan.wishes().distances());
+    new StopNumbers(recording, range, ledger).measure(plan.wishes().windows());
+    DoorNumbers.measure(recording.session(), ledger);
     new RoadNumbers(recording, test, reported, range, ledger).measure(plan);
     return ledger.numbers();
   }

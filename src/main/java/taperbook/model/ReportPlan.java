@@ -30,6 +30,22 @@ public record ReportPlan(
     return ids;
   }
 
+  /** The plan with the time that a stop takes beside charging, for a trip that states none. */
+  public ReportPlan withMeasuredStop(double seconds) {
+    RoadWishes road = wishes.road();
+    return new ReportPlan(
+        name,
+        heading,
+        subject,
+        new Wishes(
+            wishes.distances(),
+            wishes.socMarks(),
+            wishes.windows(),
+            new RoadWishes(road.topics(), road.trip().map(t -> t.withMeasured(seconds)))),
+        style,
+        article);
+  }
+
   /**
    * What stands at the top.
    *

@@ -14,6 +14,7 @@ import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** Everything of a report that a template may print, charts, article and styles excepted. */
@@ -54,6 +55,9 @@ public final class PageModel {
     map.put("interrupted", events.interrupted());
     map.put("othersEvents", events.ofOthers());
     map.put("distances", tables.distances());
+    map.put("stops", tables.stops());
+    map.put("speeds", tables.speeds());
+    map.put("door", tables.door());
     CurvePart curve = new CurvePart(result.main(), views);
     map.put("segments", curve.segments());
     map.put("curve", curve.curve());
@@ -91,6 +95,11 @@ public final class PageModel {
     report.put("vehicle", stated(ConditionItem.VEHICLE));
     report.put("place", stated(ConditionItem.PLACE));
     report.put("sessionDate", stated(ConditionItem.DATE));
+    report.put(
+        "zero",
+        result.main().session().countsFromPluggingIn()
+            ? Labels.of("label.plugging_in")
+            : Labels.of("label.first_row"));
     return report;
   }
 

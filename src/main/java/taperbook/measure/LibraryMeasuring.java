@@ -17,11 +17,13 @@ import taperbook.measure.ledger.Ledger;
 import taperbook.measure.ledger.Scope;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
+import taperbook.measure.travel.DayNumbers;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.ConditionItem;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
+import taperbook.model.Facts;
 import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryRow;
 import taperbook.model.Method;
@@ -30,6 +32,7 @@ import taperbook.model.Outcome;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
 import taperbook.model.Session;
+import taperbook.model.Trip;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 import taperbook.words.Wording;
@@ -61,21 +64,60 @@ public final class LibraryMeasuring {
     caveats.addAll(DriveCaveats.of(test, wording));
     Numbers numbers = numbers(plan, recording, test, caveats);
     return new LibraryRow(
-        session.name(), about(session), numbers, curve(recording, test), kinds(caveats, numbers));
+        session.name(), about(recording), numbers, curve(recording, test), kinds(caveats, numbers));
   }
 
-  private static LibraryRow.About about(Session session) {
+  private static LibraryRow.About about(Recording recording) {
+    Session session = recording.session();
     return new LibraryRow.About(
         session.vehicle(),
         session.conditions().text(ConditionItem.DATE),
         session.conditions().text(ConditionItem.PLACE),
-        session.conditions().text(ConditionItem.PRECONDITIONED));
+        session.conditions().text(ConditionItem.PRECONDITIONED),
+        conditions(recording));
+  }
+
+  /** What sessions must have alike to be ranked: the limits are common practice, no source. */
+  private static String conditions(Recording recording) {
+    Facts<ConditionItem> facts = recording.session().conditions();
+    String station =
+        facts
+            .amount(ConditionItem.STATION_RATED_POWER)
+            .map(e -> "station of " + recording.wording().exactly(e.value(), Unit.KILOWATT))
+            .orElse("station rating not known");
+    String battery =
+        switch (facts.text(ConditionItem.PRECONDITIONED).orElse("")) {
+          case "yes" -> "preconditioned";
+          case "no" -> "not preconditioned";
+          default -> "preconditioning not known";
+        };
+    String temperature =
+        facts
+            .amount(ConditionItem.BATTERY_TEMPERATURE_AT_START)
+            .map(e -> "battery at " + tens(recording, e.value()))
+            .or(
+                () ->
+                    facts
+                        .amount(ConditionItem.AMBIENT_TEMPERATURE)
+                        .map(e -> "air at " + tens(recording, e.value())))
+            .orElse("temperature not known");
+    return station + ", " + battery + ", " + temperature;
+  }
+
+  /** The ten degrees that a temperature lies in. */
+  private static String tens(Recording recording, double celsius) {
+    double low = 10 * Math.floor(celsius / 10);
+    return recording.wording().exactly(low, Unit.CELSIUS)
+        + " to "
+        + recording.wording().exactly(low + 10, Unit.CELSIUS);
   }
 
   private static Numbers numbers(
       LibraryPlan plan, Recording recording, Optional<RangeTest> test, List<Caveat> caveats) {
     List<String> ids = plan.numberIds();
-    Ledger ledger = new Ledger(recording.session().name(), caveats, ids::contains);
+    List<String> wanted = new ArrayList<>(ids);
+    wanted.addAll(LibraryPlan.DAY_IDS);
+    Ledger ledger = new Ledger(recording.session().name(), caveats, wanted::contains);
     new PeakNumbers(recording, ledger).measure();
     new SessionNumbers(recording, ledger).measure();
     new WindowNumbers(recording, ledger).measure(List.of(plan.window()));
@@ -83,8 +125,12 @@ public final class LibraryMeasuring {
         RangeFigures.of(test, recording.session().displayRounding(), plan.style().basis());
     new DistanceNumbers(recording, range, ledger).measure(plan.distances());
     batteryTemperature(recording, ledger);
+    if (test.isPresent()) {
+      DayNumbers.measure(Trip.day(plan.style().units()), recording, range, ledger);
+    }
     Numbers all = ledger.numbers();
-    return new Numbers(ids.stream().map(all::get).map(n -> told(n, test)).toList());
+    return new Numbers(
+        wanted.stream().flatMap(id -> all.find(id).stream()).map(n -> told(n, test)).toList());
   }
 
   /** A library names no range tests, it takes those of the folder. */

@@ -43,7 +43,7 @@ final class RowReader {
 
   LibraryRow row() throws IOException {
     String session = text();
-    LibraryRow.About about = new LibraryRow.About(text(), perhaps(), perhaps(), perhaps());
+    LibraryRow.About about = new LibraryRow.About(text(), perhaps(), perhaps(), perhaps(), text());
     int count = in.readInt();
     List<ReportNumber> numbers = new ArrayList<>();
     for (int i = 0; i < count; i++) {

@@ -44,6 +44,7 @@ final class RowWriter {
     perhaps(row.about().date());
     perhaps(row.about().place());
     perhaps(row.about().preconditioned());
+    text(row.about().conditions());
     List<ReportNumber> all = row.numbers().all();
     out.writeInt(all.size());
     for (ReportNumber number : all) {

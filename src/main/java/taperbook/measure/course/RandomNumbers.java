@@ -8,7 +8,7 @@ package taperbook.measure.course;
  * nodes come from Wichura's algorithm AS 241; gamma ones are by Marsaglia and Tsang (ACM TOMS 26
  * (2000) 363).
  */
-final class RandomNumbers {
+public final class RandomNumbers {
   private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;
   private static final double STEP_OF_53_BITS = 0x1.0p-53;
   private static final int CELLS = 4096;
@@ -61,7 +61,7 @@ final class RandomNumbers {
    * @see <a href="https://doi.org/10.2307/2347330">Wichura, Applied Statistics 37 (1988) 477,
    *     algorithm AS 241, PPND7</a>
    */
-  static double quantile(double p) {
+  public static double quantile(double p) {
     double q = p - 0.5;
     if (Math.abs(q) <= 0.425) {
       double r = 0.180625 - q * q;

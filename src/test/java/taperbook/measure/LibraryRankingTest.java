@@ -35,7 +35,9 @@ final class LibraryRankingTest {
     int inside = 0;
     for (int set = 0; set < SETS; set++) {
       double[] truths =
-          IntStream.range(0, CARS).mapToDouble(k -> 1500 + stepSeconds * Math.floorDiv(k, 2)).toArray();
+          IntStream.range(0, CARS)
+              .mapToDouble(k -> 1500 + stepSeconds * Math.floorDiv(k, 2))
+              .toArray();
       List<List<Estimate>> cars = new ArrayList<>();
       for (double truth : truths) {
         List<Estimate> read = new ArrayList<>();

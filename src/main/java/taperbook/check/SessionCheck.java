@@ -3,6 +3,7 @@ package taperbook.check;
 import java.util.ArrayList;
 import java.util.List;
 import taperbook.check.facts.ConditionsCheck;
+import taperbook.check.facts.FactSheet;
 import taperbook.check.foreign.ColumnMap;
 import taperbook.check.foreign.MappedTable;
 import taperbook.check.readings.Readings;
@@ -64,7 +65,15 @@ public final class SessionCheck {
     if (rows.value().isEmpty() || facts.value().isEmpty()) {
       return Checked.refused(problems);
     }
-    Session session = session(name, rows.value().get(), facts.value().get());
+    CsvTable table = conditions.value().orElseThrow();
+    ProblemLog doorLog = new ProblemLog(table.file());
+    int valueColumn =
+        new FactSheet<>(table, ConditionItem.class, new ProblemLog(table.file())).valueNumber();
+    DoorTimes door = new DoorTimes(valueColumn, doorLog);
+    Session session =
+        session(name, rows.value().get(), door.placed(facts.value().get(), rows.value().get()));
+    door.order(session);
+    problems.addAll(doorLog.list());
     ProblemLog log = new ProblemLog(rows.value().get().file());
     BatteryCheck.check(session, log);
     problems.addAll(log.list());

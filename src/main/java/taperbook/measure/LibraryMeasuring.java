@@ -15,12 +15,14 @@ import taperbook.measure.course.Courses;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
+import taperbook.measure.travel.DayNumbers;
 import taperbook.model.Basis;
 import taperbook.model.Caveat;
 import taperbook.model.ConditionItem;
 import taperbook.model.Curve;
 import taperbook.model.Drives;
 import taperbook.model.Estimate;
+import taperbook.model.Facts;
 import taperbook.model.Input;
 import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryRow;
@@ -32,6 +34,7 @@ import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
 import taperbook.model.Role;
 import taperbook.model.Session;
+import taperbook.model.Trip;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
 import taperbook.words.Wording;
@@ -43,7 +46,8 @@ import taperbook.words.Wording;
  */
 public final class LibraryMeasuring {
   /** What a row has numbers for, in order. */
-  private static final List<Role> COLUMNS = List.of(Role.MINUTES, Role.HEADLINE, Role.LIBRARY);
+  private static final List<Role> WANTED =
+      List.of(Role.MINUTES, Role.HEADLINE, Role.LIBRARY, Role.DAY);
 
   private static final String NO_TEST = "there is no range test of this vehicle in the folder";
 
@@ -68,18 +72,55 @@ public final class LibraryMeasuring {
     Numbers numbers = numbers(plan, recording, agreeing, caveats);
     return new LibraryRow(
         session.name(),
-        about(session),
+        about(recording),
         numbers,
         curve(recording, agreeing),
         kinds(caveats, numbers));
   }
 
-  private static LibraryRow.About about(Session session) {
+  private static LibraryRow.About about(Recording recording) {
+    Session session = recording.session();
     return new LibraryRow.About(
         session.vehicle(),
         session.conditions().text(ConditionItem.DATE),
         session.conditions().text(ConditionItem.PLACE),
-        session.conditions().text(ConditionItem.PRECONDITIONED));
+        session.conditions().text(ConditionItem.PRECONDITIONED),
+        conditions(recording));
+  }
+
+  /** What sessions must have alike to be ranked: the limits are common practice, no source. */
+  private static String conditions(Recording recording) {
+    Facts<ConditionItem> facts = recording.session().conditions();
+    String station =
+        facts
+            .amount(ConditionItem.STATION_RATED_POWER)
+            .map(e -> "station of " + recording.wording().exactly(e.value(), Unit.KILOWATT))
+            .orElse("station rating not known");
+    String battery =
+        switch (facts.text(ConditionItem.PRECONDITIONED).orElse("")) {
+          case "yes" -> "preconditioned";
+          case "no" -> "not preconditioned";
+          default -> "preconditioning not known";
+        };
+    String temperature =
+        facts
+            .amount(ConditionItem.BATTERY_TEMPERATURE_AT_START)
+            .map(e -> "battery at " + tens(recording, e.value()))
+            .or(
+                () ->
+                    facts
+                        .amount(ConditionItem.AMBIENT_TEMPERATURE)
+                        .map(e -> "air at " + tens(recording, e.value())))
+            .orElse("temperature not known");
+    return station + ", " + battery + ", " + temperature;
+  }
+
+  /** The ten degrees that a temperature lies in. */
+  private static String tens(Recording recording, double celsius) {
+    double low = 10 * Math.floor(celsius / 10);
+    return recording.wording().exactly(low, Unit.CELSIUS)
+        + " to "
+        + recording.wording().exactly(low + 10, Unit.CELSIUS);
   }
 
   private static Numbers numbers(
@@ -88,7 +129,7 @@ public final class LibraryMeasuring {
         new Ledger(
             recording.session().name(),
             caveats,
-            metric -> COLUMNS.stream().anyMatch(metric.roles()::contains));
+            metric -> WANTED.stream().anyMatch(metric.roles()::contains));
     new PeakNumbers(recording, ledger).measure();
     new SessionNumbers(recording, ledger).measure();
     new WindowNumbers(recording, ledger).measure(List.of(plan.window()), plan.window());
@@ -96,12 +137,11 @@ public final class LibraryMeasuring {
         RangeFigures.of(drives, recording.session().displayRounding(), plan.style().basis());
     new DistanceNumbers(recording, range, ledger).measure(plan.distances());
     batteryTemperature(recording, ledger);
+    if (!drives.isEmpty()) {
+      DayNumbers.measure(Trip.day(plan.style().units()), recording, range, ledger);
+    }
     Numbers all = ledger.numbers();
-    return new Numbers(
-        COLUMNS.stream()
-            .flatMap(role -> all.with(role).stream())
-            .map(n -> told(n, drives))
-            .toList());
+    return new Numbers(all.with(WANTED).stream().map(n -> told(n, drives)).toList());
   }
 
   /** A library names no range tests, it takes those of the folder. */

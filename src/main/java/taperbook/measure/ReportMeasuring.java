@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import taperbook.measure.charging.DoorNumbers;
 import taperbook.measure.compare.CurveComparison;
 import taperbook.measure.ledger.Ledger;
 import taperbook.measure.repeats.Likeness;
@@ -75,7 +76,11 @@ public final class ReportMeasuring {
 
   /** As {@link #measure(ReportPlan, Session, List, List)}, with repeats or measured again. */
   public static ReportResult measure(
-      ReportPlan plan, Sessions given, List<RangeTest> rangeTests, Again again) {
+      ReportPlan asked, Sessions given, List<RangeTest> rangeTests, Again again) {
+    ReportPlan plan =
+        DoorNumbers.overhead(given.main())
+            .map(o -> asked.withMeasuredStop(o.value()))
+            .orElse(asked);
     int redraw = again.redraw();
     Session main = given.main();
     List<SessionMeasuring> sessions = new ArrayList<>();

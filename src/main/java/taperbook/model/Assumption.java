@@ -33,7 +33,7 @@ public enum Assumption {
       "assumption of this report; which it is then follows from the readings"),
   /** Elapsed time starts at plugging in. */
   TIME_FROM_PLUGGING_IN(
-      "Elapsed time counts from plugging in: the zero of the elapsed column, or the first row"
+      "Time counts from the zero of the elapsed column, or the first row"
           + " where clock times were written down.",
       "definition of this report"),
   /** Between readings the rate stays within what the neighbouring gaps show. */

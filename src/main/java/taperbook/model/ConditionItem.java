@@ -138,6 +138,16 @@ public enum ConditionItem implements Item {
       ItemKind.amount(Quantity.TIME),
       false,
       "How late the displays follow what happens."),
+  ARRIVED(
+      "arrived",
+      ItemKind.moment(),
+      false,
+      "When the car came to a halt at the station, on the clock of the readings; before its zero"
+          + " with a minus sign, as in -4:30."),
+  PLUGGED_IN("plugged in", ItemKind.moment(), false, "When the plug was seated, likewise."),
+  FIRST_POWER("first power", ItemKind.moment(), false, "When power first flowed, likewise."),
+  UNPLUGGED("unplugged", ItemKind.moment(), false, "When the plug was drawn, likewise."),
+  LEFT("left", ItemKind.moment(), false, "When the car drove off, likewise."),
   REMARKS("remarks", ItemKind.text(), false, "Anything else that a reader should know.");
 
   private final String words;

@@ -26,6 +26,11 @@ public record ItemKind(Form form, Optional<Quantity> quantity, List<String> word
     AMOUNT_OR_WORD,
     /** A correction of a distance: a factor with unit {@code 1}, or an excess in {@code %}. */
     CORRECTION,
+    /**
+     * A time on the clock of the readings: elapsed, with a minus sign before its zero, or as a
+     * clock shows it.
+     */
+    MOMENT,
     /** A price: a number with a unit such as {@code EUR/kWh}, {@code EUR/min} or {@code EUR}. */
     PRICE
   }
@@ -63,6 +68,11 @@ public record ItemKind(Form form, Optional<Quantity> quantity, List<String> word
   /** A correction of a distance. */
   public static ItemKind correction() {
     return new ItemKind(Form.CORRECTION, Optional.empty(), List.of());
+  }
+
+  /** A time on the clock of the readings. */
+  public static ItemKind moment() {
+    return new ItemKind(Form.MOMENT, Optional.empty(), List.of());
   }
 
   /** A price, whose unit ends in the given words: {@code /kWh}, {@code /min} or nothing. */

@@ -24,6 +24,25 @@ public record LibraryPlan(
   /** Id of the number that tells the battery's temperature at plugging in. */
   public static final String BATTERY_TEMPERATURE = "battery_temperature_at_start";
 
+  /** Id of the time of a day's drive. */
+  public static final String DAY_TIME = "day_time";
+
+  /** Id of the stops of a day's drive. */
+  public static final String DAY_STOPS = "day_stops";
+
+  /** Id of how much longer the day is with a tenth more consumption. */
+  public static final String DAY_MORE_CONSUMPTION = "day_more_consumption_extra_time";
+
+  /** Id of how much longer the day is with 3 minutes for each stop beside charging. */
+  public static final String DAY_SHORT_STOPS = "day_3_min_stops_extra_time";
+
+  /** Id of how much longer the day is with 10 minutes for each stop beside charging. */
+  public static final String DAY_LONG_STOPS = "day_10_min_stops_extra_time";
+
+  /** Ids of a day's drive: of cars with a drive only, and not in the table of all sessions. */
+  public static final List<String> DAY_IDS =
+      List.of(DAY_TIME, DAY_STOPS, DAY_MORE_CONSUMPTION, DAY_SHORT_STOPS, DAY_LONG_STOPS);
+
   /** Copies the distances. */
   public LibraryPlan {
     distances = List.copyOf(distances);

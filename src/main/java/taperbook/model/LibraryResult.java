@@ -16,8 +16,15 @@ import java.util.TreeMap;
  * @param plan what it should show
  * @param rows its sessions, by vehicle, then date, then name
  * @param leftOut what could not be taken in, by name
+ * @param byWindow vehicles ranked by the time for the window, for each group of conditions
+ * @param byDay vehicles ranked by the time of a day's drive, likewise
  */
-public record LibraryResult(LibraryPlan plan, List<LibraryRow> rows, List<LeftOut> leftOut) {
+public record LibraryResult(
+    LibraryPlan plan,
+    List<LibraryRow> rows,
+    List<LeftOut> leftOut,
+    List<Ranking> byWindow,
+    List<Ranking> byDay) {
   /** A library with more sessions than these shows a selection of them. */
   public static final int MOST_SHOWN = 500;
 
@@ -33,6 +40,8 @@ public record LibraryResult(LibraryPlan plan, List<LibraryRow> rows, List<LeftOu
   public LibraryResult {
     rows = rows.stream().sorted(ORDER).toList();
     leftOut = List.copyOf(leftOut);
+    byWindow = List.copyOf(byWindow);
+    byDay = List.copyOf(byDay);
   }
 
   /** The row of a session, if it has one. */
@@ -65,7 +74,7 @@ public record LibraryResult(LibraryPlan plan, List<LibraryRow> rows, List<LeftOu
     }
     Map<String, List<LibraryRow>> quickest = new TreeMap<>();
     rows.stream()
-        .sorted(Comparator.comparingDouble(this::secondsToAdd).thenComparing(LibraryRow::session))
+        .sorted(Comparator.comparingDouble(this::windowSeconds).thenComparing(LibraryRow::session))
         .forEach(
             row ->
                 quickest.computeIfAbsent(row.about().vehicle(), v -> new ArrayList<>()).add(row));
@@ -80,9 +89,9 @@ public record LibraryResult(LibraryPlan plan, List<LibraryRow> rows, List<LeftOu
     return rows.stream().filter(selected::contains).toList();
   }
 
-  private double secondsToAdd(LibraryRow row) {
+  private double windowSeconds(LibraryRow row) {
     return row.numbers()
-        .estimate(plan.firstTimeToAddId())
+        .estimate(plan.windowTimeId())
         .map(Estimate::value)
         .orElse(Double.POSITIVE_INFINITY);
   }

@@ -38,10 +38,13 @@ public record LibraryRow(
    * @param date day of the session, ISO 8601, if known
    * @param place where the station stands, if known
    * @param preconditioned whether the battery was made ready: yes or no, if known
+   * @param conditions what sessions must have in common to be ranked: station, preconditioning and
+   *     temperature, in words
    */
   public record About(
       String vehicle,
       Optional<String> date,
       Optional<String> place,
-      Optional<String> preconditioned) {}
+      Optional<String> preconditioned,
+      String conditions) {}
 }

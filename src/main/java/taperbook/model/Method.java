@@ -52,7 +52,7 @@ public enum Method {
   /** Length of the session. */
   RECORDED_TIME(
       "Session time",
-      "Time from plugging in to the last row.",
+      "Time from the zero of the clock to the last row.",
       "t[n]",
       List.of(TIME_FROM_PLUGGING_IN)),
   /** Highest power read. */
@@ -276,6 +276,47 @@ public enum Method {
           READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN)),
+  /** Distance gained after a time: the inverse of the time to add it. */
+  DISTANCE_AFTER(
+      "Distance after a time",
+      "The true gain of charge since the first reading of state of charge, as a share of the range:"
+          + " on each draw the inverse of the time to add that distance.",
+      "R * (q(t[1] + T) - q(t[1])) / 100, with the driven or the rated range R",
+      List.of(
+          DISPLAY_STEP,
+          ONE_COURSE,
+          POWER_WALK,
+          READING_HABIT,
+          SOC_SHARE_OF_RANGE,
+          SAME_DRIVE_AGAIN)),
+  /** True charge after a time. */
+  SOC_AFTER(
+      "State of charge after a time",
+      "The true state of charge so long after its first reading.",
+      "q(t[1] + T), less what the display counts above the true charge",
+      List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
+  /** Distance of a window over its time. */
+  CHARGING_SPEED(
+      "Speed of charging",
+      "The distance that the charge gained over a window drives, over the time of the window.",
+      "36 * R * (q(t(B)) - q(t(A))) / (t(B) - t(A)) in km/h, with the range R in km and t in s",
+      List.of(
+          DISPLAY_STEP,
+          ONE_COURSE,
+          POWER_WALK,
+          READING_HABIT,
+          SOC_SHARE_OF_RANGE,
+          SAME_DRIVE_AGAIN)),
+  /** Times of the door. */
+  DOOR_TO_DOOR(
+      "Door to door",
+      "Times between arriving, plugging in, first power, unplugging and leaving, as stated. First"
+          + " power that is not stated is at the first row with power. Charging ends at unplugging,"
+          + " or with the last row that shows power if it had stopped before or unplugging is not"
+          + " stated. The overhead is the time from arriving to leaving, less that from first power"
+          + " to the end of charging.",
+      "left - arrived - (end of charging - first power)",
+      List.of(DISPLAY_STEP)),
   /** Time until the energy for a distance is added. */
   TIME_TO_ADD_BY_ENERGY(
       "Time to add a distance, energy basis",

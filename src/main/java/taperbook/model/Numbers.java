@@ -43,6 +43,11 @@ public final class Numbers {
     return byId.values().stream().filter(n -> n.metric().roles().contains(role)).toList();
   }
 
+  /** Returns the numbers that are shown in one of some places, place by place. */
+  public List<ReportNumber> with(List<Role> roles) {
+    return roles.stream().flatMap(role -> with(role).stream()).toList();
+  }
+
   /**
    * Returns the numbers at the top of a report: what minutes buy for at most three distances, then
    * the rest.

@@ -17,6 +17,22 @@ import java.util.Optional;
 public record ReportPlan(
     String name, Heading heading, Subject subject, Wishes wishes, Style style, Article article)
     implements Plan {
+  /** The plan with the time that a stop takes beside charging, for a trip that states none. */
+  public ReportPlan withMeasuredStop(double seconds) {
+    RoadWishes road = wishes.road();
+    return new ReportPlan(
+        name,
+        heading,
+        subject,
+        new Wishes(
+            wishes.distances(),
+            wishes.socMarks(),
+            wishes.windows(),
+            new RoadWishes(road.topics(), road.trip().map(t -> t.withMeasured(seconds)))),
+        style,
+        article);
+  }
+
   /**
    * What stands at the top.
    *

@@ -1,5 +1,7 @@
 package taperbook.model;
 
+import java.util.List;
+
 /** Where a number is shown, beside the list of all numbers. */
 public enum Role {
   /** At the top and in libraries, first: what minutes buy. */
@@ -8,6 +10,8 @@ public enum Role {
   HEADLINE,
   /** In libraries only. */
   LIBRARY,
+  /** In the table of a library's day of one drive. */
+  DAY,
   /** In the table of the charging curve, where it was measured. */
   CURVE,
   /** In the table of the battery's energy, where it was measured. */
@@ -23,5 +27,8 @@ public enum Role {
   /** In the table of costs. */
   COST,
   /** In the table of a trip. */
-  TRIP
+  TRIP;
+
+  /** What the table of a library has columns for, in order. */
+  public static final List<Role> COLUMNS = List.of(MINUTES, HEADLINE, LIBRARY);
 }

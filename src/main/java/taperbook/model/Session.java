@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * One recorded charging session. Elapsed time counts from plugging in: the zero of the elapsed
- * column, or the first row of a clock column.
+ * One recorded charging session. Time counts from the zero of the elapsed column, or from the first
+ * row of a clock column: from plugging in if {@link #countsFromPluggingIn()}.
  *
  * @param name name of its folder
  * @param conditions what was known about it
@@ -31,6 +31,9 @@ public record Session(
     Interval recorded,
     List<Caveat> caveats,
     Review review) {
+  /** A car at rest on the cable takes no more than this; common practice, no source. */
+  public static final double MOST_AT_REST_KILOWATTS = 2;
+
   /**
    * A note that the tester wrote beside a reading.
    *
@@ -116,6 +119,17 @@ public record Session(
         .text(ConditionItem.ROWS_WRITTEN)
         .map(RowsWritten::ofWords)
         .orElse(log ? RowsWritten.AT_SET_TIMES : RowsWritten.NOT_KNOWN);
+  }
+
+  /** True if time counts from plugging in: not if that is stated otherwise or power flows then. */
+  public boolean countsFromPluggingIn() {
+    Optional<Estimate> plugged = conditions.amount(ConditionItem.PLUGGED_IN);
+    return plugged.isPresent()
+        ? plugged.get().bounds().contains(0)
+        : trace(Channel.POWER)
+            .filter(
+                p -> p.firstSecond() <= recorded.low() && p.firstValue() > MOST_AT_REST_KILOWATTS)
+            .isEmpty();
   }
 
   /** The car, as the conditions call it. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
@@ -200,6 +201,19 @@ public final class Trace {
       at = values[i] > values[at] ? i : at;
     }
     return at;
+  }
+
+  /** Index of the first reading above a value. */
+  public OptionalInt firstAbove(double value) {
+    return IntStream.range(0, size()).filter(i -> value(i) > value).findFirst();
+  }
+
+  /** Index of the last reading above a value. */
+  public OptionalInt lastAbove(double value) {
+    return IntStream.range(0, size())
+        .map(i -> size() - 1 - i)
+        .filter(i -> value(i) > value)
+        .findFirst();
   }
 
   /** The greatest reading. */

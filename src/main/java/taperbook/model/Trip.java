@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param reserveSoc least state of charge at any station and at the end, whole %, not negative
  * @param kilometresPerHour speed of all cars, above zero; if empty, that of the range test of the
  *     reported car
+ * @param overhead where {@code secondsPerStop} comes from
  */
 public record Trip(
     WantedDistance distance,
@@ -20,18 +21,45 @@ public record Trip(
     double secondsPerStop,
     int startSoc,
     int reserveSoc,
-    OptionalDouble kilometresPerHour) {
+    OptionalDouble kilometresPerHour,
+    Overhead overhead) {
+  /** Where the time that a stop takes beside charging comes from. */
+  public enum Overhead {
+    /** Stated for the trip. */
+    STATED,
+    /** {@link #USUAL_SECONDS_PER_STOP}. */
+    USUAL,
+    /** Measured at the stop of the reported session. */
+    MEASURED
+  }
+
   /** So many stations at the most, so that a plan is found in a moment. */
   public static final int MOST_STATIONS = 200;
 
   /** What a stop takes beside charging if the tester does not say, s. */
   public static final double USUAL_SECONDS_PER_STOP = 300;
 
+  private static final double MOST_SECONDS_PER_STOP = 36_000;
+
   /** State of charge at the start if the tester does not say, %. */
   public static final int USUAL_START_SOC = 100;
 
   /** Reserve if the tester does not say, %. */
   public static final int USUAL_RESERVE_SOC = 10;
+
+  /** A day of 1,000 km, or of 600 mi, at one speed for all cars: common practice, no source. */
+  public static Trip day(Unit units) {
+    boolean miles = units == Unit.MILE;
+    return new Trip(
+        new WantedDistance(miles ? 600 : 1000, units),
+        new WantedDistance(miles ? 30 : 50, units),
+        USUAL_SECONDS_PER_STOP,
+        USUAL_START_SOC,
+        USUAL_RESERVE_SOC,
+        OptionalDouble.of(
+            miles ? Unit.MILE_PER_HOUR.toBase(70) : Unit.KILOMETRE_PER_HOUR.toBase(110)),
+        Overhead.USUAL);
+  }
 
   /** A trip at the speed of the reported car's range test. */
   public Trip(
@@ -40,12 +68,19 @@ public record Trip(
       double secondsPerStop,
       int startSoc,
       int reserveSoc) {
-    this(distance, spacing, secondsPerStop, startSoc, reserveSoc, OptionalDouble.empty());
+    this(
+        distance,
+        spacing,
+        secondsPerStop,
+        startSoc,
+        reserveSoc,
+        OptionalDouble.empty(),
+        Overhead.STATED);
   }
 
   /** Checks the ranges. */
   public Trip {
-    if (!(secondsPerStop >= 0 && secondsPerStop <= 36_000)
+    if (!(secondsPerStop >= 0 && secondsPerStop <= MOST_SECONDS_PER_STOP)
         || !(0 <= reserveSoc && reserveSoc < startSoc && startSoc <= 100)) {
       throw new IllegalArgumentException("no such trip: " + startSoc + " to " + reserveSoc + " %");
     }
@@ -55,6 +90,14 @@ public record Trip(
     if (stations(distance, spacing) > MOST_STATIONS) {
       throw new IllegalArgumentException("too many stations: " + distance + " by " + spacing);
     }
+  }
+
+  /** The trip with a time beside charging that was measured, where none is stated. */
+  public Trip withMeasured(double seconds) {
+    return overhead == Overhead.USUAL && seconds <= MOST_SECONDS_PER_STOP
+        ? new Trip(
+            distance, spacing, seconds, startSoc, reserveSoc, kilometresPerHour, Overhead.MEASURED)
+        : this;
   }
 
   /** Number of stations on the way, those at the very end not counted. */

@@ -20,6 +20,7 @@ public final class ItemWording {
       case AMOUNT -> number(kind);
       case AMOUNT_OR_WORD -> number(kind) + "; or " + alternatives(kind.words());
       case CORRECTION -> "a number in 1 or %";
+      case MOMENT -> "a time in min:s, h:min:s, s, min or h, or a clock time with unit ISO 8601";
       case PRICE -> "a number in EUR" + kind.words().get(0) + " or another currency's";
     };
   }

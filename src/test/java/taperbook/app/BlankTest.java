@@ -50,6 +50,11 @@ final class BlankTest {
           "energy counted at",
           "heating included",
           "display lag",
+          "arrived",
+          "plugged in",
+          "first power",
+          "unplugged",
+          "left",
           "remarks");
   private static final List<String> RANGE_TEST =
       List.of(
@@ -100,6 +105,11 @@ final class BlankTest {
           Map.entry("energy counted at", "battery"),
           Map.entry("heating included", "no"),
           Map.entry("station rated power", "120"),
+          Map.entry("arrived", "-4:00"),
+          Map.entry("plugged in", "-1:00"),
+          Map.entry("first power", "0:00"),
+          Map.entry("unplugged", "60:00"),
+          Map.entry("left", "61:00"),
           Map.entry("start soc", "90"),
           Map.entry("route", "loop"),
           Map.entry("rolling coefficient", "0.01"),

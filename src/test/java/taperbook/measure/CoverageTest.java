@@ -218,6 +218,9 @@ final class CoverageTest {
     truths.put("soc_average_power_10_80", truth.meanOverCharge(10 - above, 80 - above));
     truths.put("time_to_add_100_km", truth.timeOf(start + 25));
     truths.put("time_to_add_200_km", truth.timeOf(start + 50));
+    truths.put("distance_after_10_min", 4 * (truth.charge(600) - start));
+    truths.put("soc_after_10_min", truth.charge(600));
+    truths.put("energy_after_10_min", truth.energy(600));
     truths.put("time_to_add_100_km_by_energy", truth.timeOfEnergy(10));
     truths.put("time_to_add_200_km_by_energy", truth.timeOfEnergy(20));
     // The last row of a film is written just before the end; a logger's is a whole second.

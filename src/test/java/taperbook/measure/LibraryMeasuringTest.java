@@ -63,7 +63,12 @@ final class LibraryMeasuringTest {
             "end_soc",
             "energy_per_soc",
             "driven_range_full",
-            "battery_temperature_at_start");
+            "battery_temperature_at_start",
+            "day_time",
+            "day_stops",
+            "day_more_consumption_extra_time",
+            "day_3_min_stops_extra_time",
+            "day_10_min_stops_extra_time");
     assertThat(value(row, "start_soc")).isEqualTo(10);
     assertThat(value(row, "end_soc")).isEqualTo(90);
     assertThat(value(row, "peak_power")).isEqualTo(120);

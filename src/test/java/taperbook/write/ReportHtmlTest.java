@@ -114,7 +114,7 @@ final class ReportHtmlTest {
             "between 5\u00a0min\u00a030\u00a0s and 8\u00a0min\u00a040\u00a0s",
             "What matters on the road",
             "State of charge over time.",
-            "From plugging in to each state of charge",
+            "From the first row to each state of charge",
             "Charging time for a distance",
             "The sessions began at different states of charge",
             "Record of the range test",

@@ -38,6 +38,7 @@ public final class SheetPlan {
           RangeItem.AVERAGE_SPEED,
           RangeItem.END_ELEVATION,
           RangeItem.REMARKS);
+
   private static final List<String> READINGS =
       List.of("elapsed", "soc", "power", "energy added", "battery temperature", "note");
   private static final int LEGS = 12;
@@ -94,7 +95,10 @@ public final class SheetPlan {
     return new Sheet.Stage(
         heading,
         checks,
-        Arrays.stream(items).filter(i -> !later.contains(i)).map(this::field).toList());
+        Arrays.stream(items)
+            .filter(i -> !later.contains(i) && i.kind().form() != ItemKind.Form.MOMENT)
+            .map(this::field)
+            .toList());
   }
 
   private Sheet.Stage after(String heading, List<String> checks, Set<? extends Item> items) {

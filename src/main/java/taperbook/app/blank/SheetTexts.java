@@ -48,6 +48,8 @@ final class SheetTexts {
 
   static final List<String> SESSION_AFTER =
       List.of(
+          "Arrived ______, plugged in ______, first power ______, unplugged ______, left ______,"
+              + " on the clock of the readings.",
           "Photograph the last screens of car and station: time, energy, price.",
           "Note the last reading before you unplug; put the connector back.",
           "Type it in: taperbook blank session NAME makes the files, taperbook check reads them.",

@@ -2,6 +2,7 @@ package taperbook.app.blank;
 
 import java.util.List;
 import java.util.Optional;
+import taperbook.check.table.ColumnSpec;
 import taperbook.model.ConditionItem;
 import taperbook.model.Item;
 import taperbook.model.Quantity;
@@ -34,6 +35,7 @@ public final class StartUnits {
     return switch (item.kind().form()) {
       case AMOUNT, AMOUNT_OR_WORD -> unit(item).symbol();
       case CORRECTION -> Unit.PERCENT.symbol();
+      case MOMENT -> ColumnSpec.ELAPSED_UNITS.get(0);
       case DATE, TEXT, WORD, PRICE -> "";
     };
   }

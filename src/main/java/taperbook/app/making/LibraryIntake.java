@@ -6,6 +6,7 @@ import taperbook.app.project.Visited;
 import taperbook.app.rows.RowMemory;
 import taperbook.check.TwinReadings;
 import taperbook.measure.LibraryMeasuring;
+import taperbook.measure.LibraryRanking;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
 import taperbook.model.LeftOut;
@@ -26,6 +27,9 @@ import taperbook.write.LibraryJob;
 public final class LibraryIntake {
   /** Most problems of a folder that the page lists; the command tells them all. */
   private static final int MOST_REASONS = 3;
+
+  /** Spread between runs from elsewhere: none is known. */
+  private static final double NO_RUN_SPREAD = 0;
 
   private final LibraryPlan plan;
   private final List<InputHash> inputs = new ArrayList<>();
@@ -154,7 +158,12 @@ public final class LibraryIntake {
 
   /** The rows of all that was taken in. */
   public LibraryResult result() {
-    return new LibraryResult(plan, rows, leftOut);
+    return new LibraryResult(
+        plan,
+        rows,
+        leftOut,
+        LibraryRanking.of(rows, plan.windowTimeId(), NO_RUN_SPREAD),
+        LibraryRanking.of(rows, LibraryPlan.DAY_TIME, NO_RUN_SPREAD));
   }
 
   /** Every file by name and hash, in the order it was taken in. */

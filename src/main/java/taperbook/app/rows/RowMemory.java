@@ -27,7 +27,7 @@ import taperbook.model.LibraryRow;
  * fit is taken for none.
  */
 public final class RowMemory {
-  private static final String HEAD = "taperbook rows 1";
+  private static final String HEAD = "taperbook rows 2";
   private static final int HASH_BYTES = 32;
 
   private final Optional<Path> file;

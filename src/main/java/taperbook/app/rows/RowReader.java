@@ -21,6 +21,7 @@ import taperbook.model.Numbers;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
+import taperbook.model.Role;
 import taperbook.model.RowRun;
 import taperbook.model.UncertaintySource;
 import taperbook.model.Unit;
@@ -44,7 +45,7 @@ final class RowReader {
 
   LibraryRow row() throws IOException {
     String session = text();
-    LibraryRow.About about = new LibraryRow.About(text(), perhaps(), perhaps(), perhaps());
+    LibraryRow.About about = new LibraryRow.About(text(), perhaps(), perhaps(), perhaps(), text());
     int count = in.readInt();
     List<ReportNumber> numbers = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -69,6 +70,10 @@ final class RowReader {
     Unit unit = Unit.valueOf(text());
     Method method = Method.valueOf(text());
     Basis basis = Basis.valueOf(text());
+    Set<Role> roles = EnumSet.noneOf(Role.class);
+    for (int left = in.readInt(); left > 0; left--) {
+      roles.add(Role.valueOf(text()));
+    }
     Outcome outcome = in.readBoolean() ? measured() : new Outcome.Withheld(text());
     Origin origin = origin();
     int count = in.readInt();
@@ -76,7 +81,7 @@ final class RowReader {
     for (int i = 0; i < count; i++) {
       caveats.add(new Caveat(Caveat.Kind.valueOf(text()), text()));
     }
-    Metric metric = new Metric(id, label, unit, method, basis, Set.of());
+    Metric metric = new Metric(id, label, unit, method, basis, Set.of(), roles);
     return new ReportNumber(metric, outcome, origin, caveats);
   }
 

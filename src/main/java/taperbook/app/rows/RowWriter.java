@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import taperbook.model.Caveat;
 import taperbook.model.Contribution;
 import taperbook.model.Curve;
@@ -15,6 +16,7 @@ import taperbook.model.LibraryRow;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
+import taperbook.model.Role;
 import taperbook.model.RowRun;
 
 /** Writes rows so that {@link RowReader} gives them back, every digit of every number. */
@@ -44,6 +46,7 @@ final class RowWriter {
     perhaps(row.about().date());
     perhaps(row.about().place());
     perhaps(row.about().preconditioned());
+    text(row.about().conditions());
     List<ReportNumber> all = row.numbers().all();
     out.writeInt(all.size());
     for (ReportNumber number : all) {
@@ -69,6 +72,10 @@ final class RowWriter {
     text(number.unit().name());
     text(number.method().name());
     text(number.metric().basis().name());
+    out.writeInt(number.metric().roles().size());
+    for (Role role : new TreeSet<>(number.metric().roles())) {
+      text(role.name());
+    }
     out.writeBoolean(number.outcome() instanceof Outcome.Measured);
     if (number.outcome() instanceof Outcome.Measured measured) {
       measured(measured);

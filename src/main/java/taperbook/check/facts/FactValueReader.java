@@ -2,14 +2,18 @@ package taperbook.check.facts;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import taperbook.check.cell.CellNumber;
+import taperbook.check.cell.ClockForm;
 import taperbook.check.cell.QuantityRange;
 import taperbook.check.spelling.Label;
 import taperbook.check.spelling.Suggestion;
 import taperbook.check.spelling.UnitSpelling;
+import taperbook.check.table.ColumnSpec;
+import taperbook.check.table.ElapsedReader;
 import taperbook.check.table.Grouping;
 import taperbook.check.table.NumberReader;
 import taperbook.model.Estimate;
@@ -50,6 +54,7 @@ final class FactValueReader {
               ? withoutAmount(row).flatMap(v -> word(row, kind.words()))
               : amount(row, kind.quantity().orElseThrow());
       case CORRECTION -> correction(row);
+      case MOMENT -> moment(row);
       case PRICE -> price(row, kind.words().get(0));
     };
   }
@@ -61,6 +66,34 @@ final class FactValueReader {
     }
     row.problemOfUnit(log, Quoted.of(row.unit()), "no unit", "empty the unit cell");
     return Optional.empty();
+  }
+
+  /** An elapsed time in seconds; a clock time has no amount before the readings are known. */
+  private Optional<FactValue> moment(FactRow row) {
+    halves.refuse(row);
+    if (row.unit().equals(ColumnSpec.CLOCK_UNIT)) {
+      if (ClockForm.ISO.writing().parse(row.value()).isPresent()) {
+        return Optional.of(FactValue.text(row.value()));
+      }
+      row.problemOfValue(
+          log,
+          ProblemCode.VALUE_NOT_UNDERSTOOD,
+          Quoted.of(row.value()),
+          ClockForm.ISO.writing().words(),
+          "write the time in one of these forms");
+      return Optional.empty();
+    }
+    if (!ColumnSpec.ELAPSED_UNITS.contains(row.unit())) {
+      List<String> units = new ArrayList<>(ColumnSpec.ELAPSED_UNITS);
+      units.add(ColumnSpec.CLOCK_UNIT);
+      unitProblem(row, units);
+      return Optional.empty();
+    }
+    boolean before = row.value().startsWith("-") || row.value().startsWith("\u2212");
+    return new ElapsedReader(row.unit(), numbers, log)
+        .read(row.value().substring(before ? 1 : 0), row.line(), row.numbers().value())
+        .map(t -> Estimate.around(before ? -t.seconds() : t.seconds(), t.stepSeconds() / 2))
+        .map(e -> FactValue.amount(row.value(), e));
   }
 
   private Optional<FactValue> date(FactRow row) {

@@ -88,7 +88,9 @@ final class TripReader {
       return Optional.empty();
     }
     double seconds = minutes < 0 ? Trip.USUAL_SECONDS_PER_STOP : minutes * 60.0;
-    return Optional.of(new Trip(distance.get(), spacing.get(), seconds, start, reserve, speed));
+    Trip.Overhead overhead = minutes < 0 ? Trip.Overhead.USUAL : Trip.Overhead.STATED;
+    return Optional.of(
+        new Trip(distance.get(), spacing.get(), seconds, start, reserve, speed, overhead));
   }
 
   private void take(RawText written) {

@@ -8,11 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import taperbook.check.cell.Clock;
 import taperbook.check.table.Column;
 import taperbook.check.table.ColumnSpec;
 import taperbook.check.table.Columns;
 import taperbook.check.table.NumberReader;
 import taperbook.check.table.ShortRows;
+import taperbook.check.table.TimeReader;
+import taperbook.check.table.TimeReading;
 import taperbook.model.Caveat;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
@@ -34,9 +37,6 @@ public final class Readings {
   public static final String NOTE = "note";
   public static final String AS_READ = "as read";
   private static final int FEWEST_ROWS = 2;
-
-  /** A car at rest on the cable takes no more than this; common practice, no source. */
-  private static final double MOST_AT_REST_KILOWATTS = 2;
 
   private static final List<Channel> NEEDED =
       List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);
@@ -131,7 +131,7 @@ public final class Readings {
     double[] kilowatts = power.readings().values();
     for (Session.Note note : pauses) {
       int at = Arrays.binarySearch(lines, note.row().line());
-      if (at >= 0 && kilowatts[at] > MOST_AT_REST_KILOWATTS) {
+      if (at >= 0 && kilowatts[at] > Session.MOST_AT_REST_KILOWATTS) {
         log.add(
             ProblemCode.PAUSE_WITH_POWER,
             note.row().line(),
@@ -153,6 +153,11 @@ public final class Readings {
   /** First and last time, s since plugging in; only after a check without errors. */
   public Interval recorded() {
     return time.orElseThrow().recorded();
+  }
+
+  /** As {@link TimeReader#counted}; only after a check without errors. */
+  public Optional<TimeReading> counted(Clock clock, boolean late) {
+    return time.orElseThrow().counted(clock, late);
   }
 
   /** What the tester states of readings that were looked at again. */

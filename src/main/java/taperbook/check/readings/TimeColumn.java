@@ -2,6 +2,7 @@ package taperbook.check.readings;
 
 import java.util.List;
 import java.util.Optional;
+import taperbook.check.cell.Clock;
 import taperbook.check.table.ClockReader;
 import taperbook.check.table.Column;
 import taperbook.check.table.ColumnSpec;
@@ -22,7 +23,6 @@ import taperbook.read.CsvTable;
 public final class TimeColumn {
   public static final String ELAPSED = "elapsed";
   public static final String CLOCK = "clock";
-  private static final String CLOCK_UNIT = "ISO 8601";
 
   /** Finer digits of a time are noise of arithmetic. */
   private static final double FINEST_SECONDS = 1e-6;
@@ -46,7 +46,7 @@ public final class TimeColumn {
   }
 
   public static ColumnSpec clockSpec() {
-    return new ColumnSpec(CLOCK, List.of(CLOCK_UNIT));
+    return new ColumnSpec(CLOCK, List.of(ColumnSpec.CLOCK_UNIT));
   }
 
   /** The one time column of a file; a problem and none if there is none or more than one. */
@@ -78,6 +78,11 @@ public final class TimeColumn {
             columns
                 .find(CLOCK)
                 .map(c -> new TimeColumn(table, c, new ClockReader(c.clock(), log), log)));
+  }
+
+  /** As {@link TimeReader#counted}. */
+  Optional<TimeReading> counted(Clock clock, boolean late) {
+    return reader.counted(clock, late);
   }
 
   boolean isBlankIn(CsvRow row) {

@@ -103,6 +103,25 @@ public final class ClockReader implements TimeReader {
             .orElse(local.minusSeconds(offsets.get(0).getTotalSeconds())));
   }
 
+  @Override
+  public Optional<TimeReading> counted(Clock clock, boolean late) {
+    if (kind.isEmpty() || kind.get() != clock.kind()) {
+      return Optional.empty();
+    }
+    LocalDateTime time = clock.time();
+    if (clock.kind() == Clock.Kind.TIME_OF_DAY) {
+      time = nearest(time, late ? previous : first);
+    } else if (clock.kind() == Clock.Kind.LOCAL && form.zone().isPresent()) {
+      time = time.atZone(form.zone().get()).withZoneSameInstant(ZoneOffset.UTC).toLocalDateTime();
+    }
+    return Optional.of(new TimeReading(secondsSinceFirst(time), clock.stepSeconds()));
+  }
+
+  private double secondsSinceFirst(LocalDateTime time) {
+    Duration sinceFirst = Duration.between(first, time);
+    return sinceFirst.getSeconds() + sinceFirst.getNano() / 1e9;
+  }
+
   private TimeReading counted(
       Clock clock, LocalDateTime placed, String cell, int line, int column) {
     LocalDateTime time = placed;
@@ -111,20 +130,19 @@ public final class ClockReader implements TimeReader {
       firstLine = line;
       first = time;
     } else if (clock.kind() == Clock.Kind.TIME_OF_DAY) {
-      time = onTheDayOfPrevious(time);
+      time = nearest(time, previous);
       if (time.toLocalDate().isAfter(previous.toLocalDate())) {
         tellMidnight(cell, line, column);
       }
     }
     previous = time;
-    Duration sinceFirst = Duration.between(first, time);
-    return new TimeReading(
-        sinceFirst.getSeconds() + sinceFirst.getNano() / 1e9, clock.stepSeconds());
+    return new TimeReading(secondsSinceFirst(time), clock.stepSeconds());
   }
 
-  private LocalDateTime onTheDayOfPrevious(LocalDateTime time) {
-    LocalDateTime sameDay = previous.toLocalDate().atTime(time.toLocalTime());
-    Duration fall = Duration.between(sameDay, previous);
+  /** A time of day on the day that brings it nearest to another time. */
+  private static LocalDateTime nearest(LocalDateTime time, LocalDateTime other) {
+    LocalDateTime sameDay = other.toLocalDate().atTime(time.toLocalTime());
+    Duration fall = Duration.between(sameDay, other);
     if (fall.compareTo(HALF_A_DAY) > 0) {
       return sameDay.plusDays(1);
     }

@@ -12,7 +12,11 @@ import taperbook.model.Unit;
  */
 public record ColumnSpec(String name, List<String> units) {
   /** What elapsed times may be written in. */
-  static final List<String> ELAPSED_UNITS = List.of("min:s", "h:min:s", "s", "min", "h");
+  /** Stands for the unit of clock times. */
+  public static final String CLOCK_UNIT = "ISO 8601";
+
+  /** The units of elapsed times. */
+  public static final List<String> ELAPSED_UNITS = List.of("min:s", "h:min:s", "s", "min", "h");
 
   public ColumnSpec {
     units = List.copyOf(units);

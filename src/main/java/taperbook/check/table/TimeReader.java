@@ -1,6 +1,7 @@
 package taperbook.check.table;
 
 import java.util.Optional;
+import taperbook.check.cell.Clock;
 import taperbook.read.CsvRow;
 
 /** Reads the cells of a time column, from the first row to the last. */
@@ -11,6 +12,16 @@ public interface TimeReader {
   /** The time in a row whose cell of it is not blank; a problem and none if there is no time. */
   default Optional<TimeReading> read(CsvRow row, Column column) {
     return read(column.cellIn(row), row.line(), column.number());
+  }
+
+  /**
+   * A clock time that was written elsewhere, counted as those of the column are.
+   *
+   * @param late whether a time of day is the one nearest to the last row, and not to the first
+   * @return the time; empty if the column has no clock times, or such of another kind
+   */
+  default Optional<TimeReading> counted(Clock clock, boolean late) {
+    return Optional.empty();
   }
 
   /** True if the times so far are those of a local clock, which summer time sets forth and back. */

@@ -29,20 +29,10 @@ public final class PeakNumbers {
               Unit.PERCENT,
               Method.FIRST_AT_PEAK)
           .in(Role.CURVE);
-  private static final Metric REACHED_TIME =
-      Metric.charging(
-              "peak_reached_time",
-              Labels.of("number.peak_reached_time"),
-              Unit.SECOND,
-              Method.FIRST_AT_PEAK)
-          .in(Role.CURVE);
   private static final Metric HOLD_TIME =
       Metric.charging(
               "peak_hold_time", Labels.of("number.peak_hold_time"), Unit.SECOND, Method.HOLD)
           .in(Role.HEADLINE);
-  private static final Metric HOLD_SINCE =
-      Metric.charging(
-          "peak_hold_time_from", Labels.of("number.peak_hold_time_from"), Unit.SECOND, Method.HOLD);
   private static final Metric HOLD_FROM =
       Metric.charging(
           "peak_hold_soc_from", Labels.of("number.peak_hold_soc_from"), Unit.PERCENT, Method.HOLD);
@@ -52,16 +42,31 @@ public final class PeakNumbers {
 
   private final Recording recording;
   private final Ledger ledger;
+  private final Metric reachedTime;
+  private final Metric holdSince;
 
   public PeakNumbers(Recording recording, Ledger ledger) {
     this.recording = recording;
     this.ledger = ledger;
+    this.reachedTime =
+        Metric.charging(
+                "peak_reached_time",
+                Labels.of("number.peak_reached_time", recording.zero()),
+                Unit.SECOND,
+                Method.FIRST_AT_PEAK)
+            .in(Role.CURVE);
+    this.holdSince =
+        Metric.charging(
+            "peak_hold_time_from",
+            Labels.of("number.peak_hold_time_from", recording.zero()),
+            Unit.SECOND,
+            Method.HOLD);
   }
 
   public void measure() {
     if (recording.power().isEmpty()) {
       for (Metric entry :
-          List.of(POWER, REACHED_SOC, REACHED_TIME, HOLD_TIME, HOLD_SINCE, HOLD_FROM, HOLD_TO)) {
+          List.of(POWER, REACHED_SOC, reachedTime, HOLD_TIME, holdSince, HOLD_FROM, HOLD_TO)) {
         ledger.withheld(entry, Recording.NO_POWER);
       }
       return;
@@ -84,7 +89,7 @@ public final class PeakNumbers {
             Math.min(second, Math.max(0, since - power.clockHalfStep())),
             second + power.clockHalfStep());
     charge(REACHED_SOC, reached, d -> reached.low() + d.place() * reached.width(), rows);
-    ledger.measured(REACHED_TIME, new Estimate(second, reached), rows, own);
+    ledger.measured(reachedTime, new Estimate(second, reached), rows, own);
   }
 
   private static Caveat peakInFirstReading() {
@@ -96,14 +101,14 @@ public final class PeakNumbers {
 
   private void hold(Trace power) {
     if (recording.hasFewRows()) {
-      List.of(HOLD_TIME, HOLD_SINCE, HOLD_FROM, HOLD_TO)
+      List.of(HOLD_TIME, holdSince, HOLD_FROM, HOLD_TO)
           .forEach(entry -> ledger.withheld(entry, Recording.FEW_ROWS));
       return;
     }
     Hold hold = new Hold(power);
     List<RowRef> rows = hold.rows();
     ledger.enter(HOLD_TIME, recording.measure(hold::seconds), rows);
-    ledger.enter(HOLD_SINCE, recording.measure(hold::start), rows);
+    ledger.enter(holdSince, recording.measure(hold::start), rows);
     Interval read = new Interval(power.firstSecond(), power.lastSecond());
     charge(HOLD_FROM, read, hold::start, rows);
     charge(HOLD_TO, read, hold::end, rows);

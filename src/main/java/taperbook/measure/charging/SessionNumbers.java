@@ -80,7 +80,10 @@ public final class SessionNumbers {
   private void time() {
     Metric entry =
         Metric.charging(
-            "session_time", Labels.of("number.session_time"), Unit.SECOND, Method.RECORDED_TIME);
+            "session_time",
+            Labels.of("number.session_time", recording.zero()),
+            Unit.SECOND,
+            Method.RECORDED_TIME);
     double end = recording.session().recorded().high();
     Trace last =
         recording.session().traces().values().stream()

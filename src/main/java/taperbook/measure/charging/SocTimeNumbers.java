@@ -60,10 +60,10 @@ public final class SocTimeNumbers {
     return d -> Math.max(Math.min(0, d.course().firstSecond()), shown.applyAsDouble(d));
   }
 
-  private static Metric timeEntry(int mark) {
+  private Metric timeEntry(int mark) {
     return Metric.charging(
         "time_to_soc_" + mark,
-        Labels.of("number.time_to_soc", mark),
+        Labels.of("number.time_to_soc", mark, recording.zero()),
         Unit.SECOND,
         Method.SOC_CROSSING);
   }

@@ -12,6 +12,7 @@ import taperbook.measure.recording.Recording;
 import taperbook.model.Caveat;
 import taperbook.model.Estimate;
 import taperbook.model.Event;
+import taperbook.model.Interval;
 import taperbook.model.Method;
 import taperbook.model.Metric;
 import taperbook.model.RowRef;
@@ -113,6 +114,39 @@ final class Uninterrupted {
         joined(rows));
   }
 
+  /** A quantity of a draw at a time. */
+  @FunctionalInterface
+  interface AtTime {
+    double of(Drawn drawn, double second);
+  }
+
+  /**
+   * Enters a quantity after so much time from a start on, and once more after so much time of
+   * charging if the readings go on that long.
+   *
+   * @param start when the time begins, s
+   * @param seconds how long it is, s
+   * @param last when the readings end, s
+   */
+  void after(
+      Metric entry, double start, double seconds, double last, AtTime quantity, List<RowRef> rows) {
+    double end = start + seconds;
+    boolean concerned = isConcerned(d -> start, d -> end);
+    ledger.enter(
+        concerned ? included(entry) : entry,
+        recording.measure(d -> quantity.of(d, end)),
+        rows,
+        concerned ? withCaveats(List.of()) : List.of());
+    ToDoubleFunction<Drawn> later = d -> end(d, start, seconds);
+    if (concerned
+        && recording.courses().estimate(later).filter(e -> e.value() <= last).isPresent()) {
+      ledger.enter(
+          without(entry),
+          recording.measure(d -> quantity.of(d, later.applyAsDouble(d))),
+          joined(rows));
+    }
+  }
+
   /** The entry of a number over a stretch of time, which tells an interruption in it. */
   Metric included(Metric entry, double from, double to) {
     return isConcerned(d -> from, d -> to) ? included(entry) : entry;
@@ -169,12 +203,28 @@ final class Uninterrupted {
   private double idle(Drawn drawn, double from, double to) {
     double sum = 0;
     for (int k = 0; k < interruptions.size(); k++) {
-      Event e = interruptions.get(k);
-      double begins = e.start().low() + place(drawn, 2 * k) * e.start().width();
-      double ends = e.end().low() + place(drawn, 2 * k + 1) * e.end().width();
-      sum += Math.max(0, Math.min(to, ends) - Math.max(from, begins));
+      sum += Math.max(0, Math.min(to, ends(drawn, k)) - Math.max(from, begins(drawn, k)));
     }
     return sum;
+  }
+
+  /** When so much time without interruptions has passed since a start in a draw, s. */
+  private double end(Drawn drawn, double start, double seconds) {
+    double end = start + seconds;
+    for (int k = 0; k < interruptions.size() && begins(drawn, k) < end; k++) {
+      end += Math.max(0, ends(drawn, k) - Math.max(start, begins(drawn, k)));
+    }
+    return end;
+  }
+
+  private double begins(Drawn drawn, int k) {
+    Interval start = interruptions.get(k).start();
+    return start.low() + place(drawn, 2 * k) * start.width();
+  }
+
+  private double ends(Drawn drawn, int k) {
+    Interval end = interruptions.get(k).end();
+    return end.low() + place(drawn, 2 * k + 1) * end.width();
   }
 
   /** Another place for each end, from the one that the draw has. */

@@ -52,7 +52,11 @@ public final class WindowNumbers {
     List<RowRef> edges = new ArrayList<>(from.get());
     edges.addAll(to.get());
     uninterrupted.time(
-        time(window, atTop), start(window), recording.firstShown(window.to()), edges, List.of());
+        time(window, atTop),
+        start(recording, window),
+        recording.firstShown(window.to()),
+        edges,
+        List.of());
     energyAndAverage(window, edges, atTop);
     if (ledger.wants(socAverage(window))) {
       socAverage(window, edges);
@@ -60,13 +64,13 @@ public final class WindowNumbers {
   }
 
   /** A window that begins with the session begins when it does. */
-  private ToDoubleFunction<Drawn> start(SocWindow window) {
+  static ToDoubleFunction<Drawn> start(Recording recording, SocWindow window) {
     ToDoubleFunction<Drawn> shown = recording.firstShown(window.from());
     return d -> Math.max(d.course().firstSecond(), shown.applyAsDouble(d));
   }
 
   private ToDoubleFunction<Drawn> kilowattHours(SocWindow window) {
-    ToDoubleFunction<Drawn> start = start(window);
+    ToDoubleFunction<Drawn> start = start(recording, window);
     ToDoubleFunction<Drawn> end = recording.firstShown(window.to());
     return d ->
         d.course().energyAt(end.applyAsDouble(d)) - d.course().energyAt(start.applyAsDouble(d));
@@ -85,7 +89,11 @@ public final class WindowNumbers {
     ToDoubleFunction<Drawn> energy = kilowattHours(window);
     ledger.enter(energy(window).with(source.get().method()), recording.measure(energy), rows);
     uninterrupted.average(
-        average(window, atTop), energy, start(window), recording.firstShown(window.to()), rows);
+        average(window, atTop),
+        energy,
+        start(recording, window),
+        recording.firstShown(window.to()),
+        rows);
   }
 
   private void socAverage(SocWindow window, List<RowRef> edges) {

@@ -62,7 +62,7 @@ public final class RandomNumbers {
    * @see <a href="https://doi.org/10.2307/2347330">Wichura, Applied Statistics 37 (1988) 477,
    *     algorithm AS 241, PPND7</a>
    */
-  static double quantile(double p) {
+  public static double quantile(double p) {
     double q = p - 0.5;
     if (Math.abs(q) <= 0.425) {
       double r = 0.180625 - q * q;

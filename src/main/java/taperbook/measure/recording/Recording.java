@@ -22,6 +22,7 @@ import taperbook.model.RowRef;
 import taperbook.model.Session;
 import taperbook.model.Trace;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /**
@@ -270,6 +271,13 @@ public record Recording(
     return "the distance is reached only beyond the "
         + percent(readings.lastValue(), readings)
         + " that the session ended at";
+  }
+
+  /** What time counts from, in words: plugging in, or the first row if power flows in it. */
+  public String zero() {
+    return session.countsFromPluggingIn()
+        ? Labels.of("label.plugging_in")
+        : Labels.of("label.first_row");
   }
 
   public String percent(double value, Trace readings) {

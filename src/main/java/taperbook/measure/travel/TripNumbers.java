@@ -94,7 +94,7 @@ final class TripNumbers {
     TripSearch search = new TripSearch(clock, task);
     Optional<TripPlan> best = search.best();
     if (best.isEmpty()) {
-      withhold(noPlan(recording.soc().orElseThrow()));
+      withhold(noPlan(trip, recording));
       return;
     }
     TripTimes times = new TripTimes(task, best.get());
@@ -148,6 +148,7 @@ final class TripNumbers {
         "A plan is not a promise: it takes every stop to charge as the session did at that state of"
             + " charge, with a free station, and the road to be driven as the range test was."
             + driven()
+            + beside()
             + lost);
   }
 
@@ -169,6 +170,14 @@ final class TripNumbers {
         + " takes is what this car took in its own,"
         + own
         + ".";
+  }
+
+  private String beside() {
+    return trip.overhead() == Trip.Overhead.MEASURED
+        ? " Beside charging a stop takes "
+            + recording.wording().value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND)
+            + ", as that of the reported session did from arriving to leaving."
+        : "";
   }
 
   private String words(Estimate speed) {
@@ -215,7 +224,8 @@ final class TripNumbers {
         Estimate.exactly(flat.high()));
   }
 
-  private String noPlan(Trace soc) {
+  static String noPlan(Trip trip, Recording recording) {
+    Trace soc = recording.soc().orElseThrow();
     return "no plan keeps "
         + trip.reserveSoc()
         + " % in reserve with a station every "

@@ -62,10 +62,8 @@ final class Glance {
   List<Map<String, Object>> items() {
     LibraryPlan plan = result.plan();
     String window = plan.window().from() + "\u00a0% to " + plan.window().to() + "\u00a0%";
-    String distance = plan.distances().get(0).words().replace(' ', '\u00a0');
     List<Map<String, Object>> items = new ArrayList<>();
-    best(Labels.of("glance.time_to_add", distance), plan.firstTimeToAddId(), 1)
-        .ifPresent(items::add);
+    best(Labels.of("glance.window_time", window), plan.windowTimeId(), 1).ifPresent(items::add);
     best(Labels.of("glance.peak"), "peak_power", -1).ifPresent(items::add);
     best(Labels.of("glance.average", window), plan.averagePowerId(), -1).ifPresent(items::add);
     return items;

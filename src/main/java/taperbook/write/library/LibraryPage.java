@@ -4,11 +4,14 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.model.Estimate;
 import taperbook.model.InputHash;
 import taperbook.model.LeftOut;
 import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
+import taperbook.model.Trip;
+import taperbook.model.Unit;
 import taperbook.words.Wording;
 import taperbook.write.page.Definitions;
 
@@ -48,6 +51,15 @@ public final class LibraryPage {
     map.put("columns", table.columns());
     map.put("parts", table.parts());
     map.put("rows", table.rows(paper ? result.inDetail() : result.shown()));
+    RankingTables ranking = new RankingTables(wording);
+    map.put("ranking", ranking.rows(result.byWindow()));
+    map.put("days", ranking.rows(result.byDay()));
+    map.put("repeatability", ranking.repeatability(result.byWindow()));
+    map.put("dayRepeatability", ranking.repeatability(result.byDay()));
+    map.put("day", day());
+    map.put(
+        "window",
+        result.plan().window().from() + "\u00a0% to " + result.plan().window().to() + "\u00a0%");
     map.put("sessions", result.rows().size());
     map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MOST_IN_DETAIL));
     map.put("large", result.isLarge());
@@ -63,6 +75,23 @@ public final class LibraryPage {
     map.put("inputs", listed(inputs).stream().map(LibraryPage::input).toList());
     map.put("allInputs", inputs.size());
     return map;
+  }
+
+  /** The day's drive that all cars are ranked by. */
+  private String day() {
+    Trip day = Trip.day(result.plan().style().units());
+    return day.distance().words().replace(' ', '\u00a0')
+        + " at "
+        + wording.exactly(day.kilometresPerHour().orElseThrow(), Unit.KILOMETRE_PER_HOUR)
+        + ", a station every "
+        + day.spacing().words().replace(' ', '\u00a0')
+        + ", "
+        + wording.value(Estimate.exactly(day.secondsPerStop()), Unit.SECOND)
+        + " for each stop beside charging, from "
+        + day.startSoc()
+        + "\u00a0% and never below "
+        + day.reserveSoc()
+        + "\u00a0%";
   }
 
   /** A large library lists no files of sessions; they all stand in {@code numbers.json}. */

@@ -11,6 +11,7 @@ import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
 import taperbook.model.ReportNumber;
+import taperbook.model.Role;
 import taperbook.model.WantedDistance;
 import taperbook.words.Labels;
 import taperbook.words.PlainDigits;
@@ -49,7 +50,7 @@ final class LibraryTable {
 
   /** The numbers of any row: all rows have the same ones. */
   private List<ReportNumber> numbers() {
-    return result.rows().isEmpty() ? List.of() : result.rows().get(0).numbers().all();
+    return result.rows().isEmpty() ? List.of() : result.rows().get(0).numbers().with(Role.COLUMNS);
   }
 
   private Map<String, String> heads() {
@@ -120,7 +121,7 @@ final class LibraryTable {
         "marks",
         kinds.marks(row),
         "cells",
-        row.numbers().all().stream().map(this::cell).toList());
+        row.numbers().with(Role.COLUMNS).stream().map(this::cell).toList());
   }
 
   private Map<String, Object> cell(ReportNumber number) {

@@ -52,6 +52,11 @@ public final class ArticleTables {
         List.of("distance", "soc", "driven", "energy", "rated"),
         tables.distances());
     all.add(
+        "stops",
+        heads("head.after", "head.distance_added", "head.soc", "number.energy_added"),
+        List.of("after", "distance", "soc", "energy"),
+        tables.stops());
+    all.add(
         "segments",
         heads("head.stretch", "head.from", "head.until", "head.mean_power", "head.slope"),
         List.of("kind", "from", "to", "power", "slope"),

@@ -15,6 +15,7 @@ import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.Role;
 import taperbook.model.SessionResult;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** Everything of a report that a template may print, charts, article and styles excepted. */
@@ -55,10 +56,13 @@ public final class PageModel {
     map.put("interrupted", events.interrupted());
     map.put("othersEvents", events.ofOthers());
     map.put("distances", tables.distances());
+    map.put("stops", tables.stops());
+    map.put("speeds", tables.speeds());
+    map.put("door", tables.door());
     map.put("segments", new CurvePart(result.main(), views).segments());
     map.put("curve", views.measured(result.main(), Role.CURVE));
     map.put("energy", views.measured(result.main(), Role.ENERGY));
-    map.put("stops", views.views(result.main(), Role.STOPS));
+    map.put("laterStops", views.views(result.main(), Role.STOPS));
     map.put("range", new RangeBasis(result.main(), views).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());
@@ -93,6 +97,11 @@ public final class PageModel {
     report.put("vehicle", stated(ConditionItem.VEHICLE));
     report.put("place", stated(ConditionItem.PLACE));
     report.put("sessionDate", stated(ConditionItem.DATE));
+    report.put(
+        "zero",
+        result.main().session().countsFromPluggingIn()
+            ? Labels.of("label.plugging_in")
+            : Labels.of("label.first_row"));
     return report;
   }
 

@@ -3,10 +3,12 @@ package taperbook.write.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
+import taperbook.model.StopMinutes;
 import taperbook.model.WantedDistance;
 import taperbook.words.Wording;
 
@@ -54,6 +56,48 @@ final class Tables {
               "rated", views.view(result.main(), id + "_rated")));
     }
     return rows;
+  }
+
+  /** One row for each length of a stop that the readings reach. */
+  List<Map<String, Object>> stops() {
+    SessionResult main = result.main();
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (int minutes : StopMinutes.ALL) {
+      boolean reached =
+          Stream.of(
+                  StopMinutes.distanceId(minutes),
+                  StopMinutes.socId(minutes),
+                  StopMinutes.energyId(minutes))
+              .anyMatch(id -> main.numbers().estimate(id).isPresent());
+      if (reached) {
+        rows.add(
+            Map.of(
+                "after", minutes + "\u00a0min",
+                "distance", views.view(main, StopMinutes.distanceId(minutes)),
+                "soc", views.view(main, StopMinutes.socId(minutes)),
+                "energy", views.view(main, StopMinutes.energyId(minutes))));
+      }
+    }
+    return rows;
+  }
+
+  /** The speed of charging over each window, as far as it was measured. */
+  List<Map<String, Object>> speeds() {
+    return result.plan().wishes().windows().stream()
+        .flatMap(w -> result.main().numbers().find("charging_speed_" + w.idPart()).stream())
+        .filter(n -> n.estimate().isPresent())
+        .map(views::view)
+        .toList();
+  }
+
+  /** What was measured of the stop from arriving to leaving. */
+  List<Map<String, Object>> door() {
+    return Stream.of(
+            "arrival_to_power_time", "plug_in_to_power_time", "stop_door_to_door", "stop_overhead")
+        .flatMap(id -> result.main().numbers().find(id).stream())
+        .filter(n -> n.estimate().isPresent())
+        .map(views::view)
+        .toList();
   }
 
   /** One row for each check, of all sessions. */

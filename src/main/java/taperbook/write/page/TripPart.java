@@ -45,7 +45,9 @@ final class TripPart {
         + trip.spacing().words().replace(' ', '\u00a0')
         + ", "
         + wording.value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND)
-        + " for each stop beside charging, from "
+        + " for each stop beside charging"
+        + (trip.overhead() == Trip.Overhead.MEASURED ? ", as at the reported stop" : "")
+        + ", from "
         + trip.startSoc()
         + "\u00a0% at the start, never below "
         + trip.reserveSoc()

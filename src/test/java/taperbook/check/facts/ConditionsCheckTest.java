@@ -259,7 +259,8 @@ final class ConditionsCheckTest {
                 + " software version, state of charge resolution, power resolution, energy"
                 + " resolution, clock resolution, price per kWh, price per minute, session fee,"
                 + " currency, display rounds, rows written, power measured at, energy counted at,"
-                + " heating included, display lag, remarks. [item-unknown]");
+                + " heating included, display lag, arrived, plugged in, first power, unplugged,"
+                + " left, remarks. [item-unknown]");
     assertThat(problems(CONDITIONS + ",fine,,\n").get(0))
         .startsWith("c.csv:10:1: found a row without an item; expected an item of this file.");
   }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,7 +89,9 @@ final class RoadReaderTest {
                 new WantedDistance(40, Unit.MILE),
                 300,
                 100,
-                10));
+                10,
+                OptionalDouble.empty(),
+                Trip.Overhead.USUAL));
   }
 
   @Test

@@ -235,7 +235,8 @@ final class RoadNumbersReferenceTest {
             300,
             100,
             10,
-            OptionalDouble.of(80));
+            OptionalDouble.of(80),
+            Trip.Overhead.STATED);
     Numbers slow =
         ReportMeasuring.measure(
                 Sessions.roadPlan(List.of(HUNDRED), all(stated)), main, List.of(other), drives)

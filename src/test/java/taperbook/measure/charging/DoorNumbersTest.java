@@ -57,8 +57,13 @@ final class DoorNumbersTest {
     Session session =
         session(
             READINGS,
-            "arrived,-4:30,min:s,\nplugged in,-1:00,min:s,\nfirst power,-0:20,min:s,\n"
-                + "unplugged,30:30,min:s,\nleft,32:00,min:s,\n");
+            """
+            arrived,-4:30,min:s,
+            plugged in,-1:00,min:s,
+            first power,-0:20,min:s,
+            unplugged,30:30,min:s,
+            left,32:00,min:s,
+            """);
     assertThat(of(session, "arrival_to_power_time"))
         .isEqualTo(new Estimate(250, new Interval(249, 251)));
     assertThat(of(session, "plug_in_to_power_time").value()).isEqualTo(40);
@@ -72,8 +77,11 @@ final class DoorNumbersTest {
     Session session =
         session(
             CLOCK,
-            "arrived,23:46:00,ISO 8601,\nplugged in,23:49:00,ISO 8601,\n"
-                + "left,00:21:00,ISO 8601,\n");
+            """
+            arrived,23:46:00,ISO 8601,
+            plugged in,23:49:00,ISO 8601,
+            left,00:21:00,ISO 8601,
+            """);
     assertThat(of(session, "stop_door_to_door").value()).isEqualTo(35 * 60);
     // Power flows from 23:50:30 on, and was last seen at 0:10.
     assertThat(of(session, "arrival_to_power_time"))
@@ -96,8 +104,12 @@ final class DoorNumbersTest {
     Session session =
         session(
             READINGS,
-            "arrived,-4:30,min:s,\nfirst power,-0:20,min:s,\nunplugged,30:30,min:s,\n"
-                + "left,32:00,min:s,\n");
+            """
+            arrived,-4:30,min:s,
+            first power,-0:20,min:s,
+            unplugged,30:30,min:s,
+            left,32:00,min:s,
+            """);
     assertThat(trip(session, Trip.Overhead.USUAL).secondsPerStop()).isEqualTo(340);
     assertThat(trip(session, Trip.Overhead.STATED).secondsPerStop()).isEqualTo(300);
     assertThat(trip(session(READINGS, ""), Trip.Overhead.USUAL).secondsPerStop()).isEqualTo(300);

@@ -57,11 +57,13 @@ final class RankingTables {
     Map<String, Object> row = new LinkedHashMap<>();
     boolean first = place.equals(ranking.places().get(0));
     String ranks =
-        place.from() == place.to() ? "" + place.from() : place.from() + " to " + place.to();
+        place.from() == place.to()
+            ? "" + place.from()
+            : place.from() + "\u00a0to\u00a0" + place.to();
     row.put("conditions", first ? ranking.conditions() : "");
     row.put("vehicle", place.vehicle());
     row.put("sessions", "" + place.sessions());
-    row.put("rank", ranks + " of " + ranking.places().size());
+    row.put("rank", ranks + "\u00a0of\u00a0" + ranking.places().size());
     row.put("value", wording.value(place.mean(), Unit.SECOND));
     row.put("range", wording.range(place.mean().bounds(), Unit.SECOND));
     for (String id : LibraryPlan.DAY_IDS.subList(1, LibraryPlan.DAY_IDS.size())) {

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import taperbook.claims.TypedFigure.Verdict;
 import taperbook.model.Quantity;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.model.SocWindow;
+import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
 import taperbook.problem.SourcePlace;
@@ -29,8 +31,8 @@ public final class FigureCheck {
   private final Set<Integer> neededMarks = new TreeSet<>();
   private boolean elsewhereBelowHeading;
 
-  private FigureCheck(ReportResult result) {
-    this.article = result.plan().article();
+  private FigureCheck(ReportResult result, ReportPlan.Article article) {
+    this.article = article;
     this.targets = new Targets(result);
     this.doubts = new Doubts(result);
     this.words = new ContradictionText(result.plan().style().units());
@@ -38,12 +40,27 @@ public final class FigureCheck {
     this.log = new ProblemLog(article.file());
   }
 
-  /** The figures of the report's article with their verdicts, and the problems among them. */
+  /**
+   * The figures of the report's answer and article with their verdicts, and the problems among
+   * them.
+   */
   public static ArticleFigures of(ReportResult result) {
-    FigureCheck check = new FigureCheck(result);
-    check.passages.all().forEach(check::read);
-    check.tellOfUnneededMarks();
-    return new ArticleFigures(check.figures, check.log.list());
+    List<TypedFigure> figures = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    Stream.concat(result.plan().heading().answer().stream(), Stream.of(result.plan().article()))
+        .map(text -> new FigureCheck(result, text).checked())
+        .forEach(
+            checked -> {
+              figures.addAll(checked.figures());
+              problems.addAll(checked.problems());
+            });
+    return new ArticleFigures(figures, problems);
+  }
+
+  private ArticleFigures checked() {
+    passages.all().forEach(this::read);
+    tellOfUnneededMarks();
+    return new ArticleFigures(figures, log.list());
   }
 
   private void read(Passage passage) {

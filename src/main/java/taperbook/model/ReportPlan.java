@@ -40,12 +40,22 @@ public record ReportPlan(
    * @param author who answers for it; may be empty
    * @param published day of publication, if stated
    * @param history whether this version is published, and what was put right before
+   * @param answer the answer in the tester's words, if it is not to be composed
    */
   public record Heading(
-      String title, String author, Optional<LocalDate> published, History history) {
-    /** What stands at the top of a draft that was never published. */
+      String title,
+      String author,
+      Optional<LocalDate> published,
+      History history,
+      Optional<Article> answer) {
+    /** A heading of a draft whose answer is composed. */
     public Heading(String title, String author, Optional<LocalDate> published) {
       this(title, author, published, History.DRAFT);
+    }
+
+    /** A heading whose answer is composed. */
+    public Heading(String title, String author, Optional<LocalDate> published, History history) {
+      this(title, author, published, history, Optional.empty());
     }
 
     /** Day of this version: that of the last correction, or else of publication. */

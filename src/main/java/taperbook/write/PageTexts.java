@@ -1,8 +1,6 @@
 package taperbook.write;
 
-import java.util.List;
 import taperbook.problem.Checked;
-import taperbook.write.text.ArticlePart;
 
 /** The texts that the templates of a report give, each made when it is asked for. */
 final class PageTexts {
@@ -14,12 +12,11 @@ final class PageTexts {
    * Texts.
    *
    * @param template file name of the report's template
-   * @param article what stands in them as the tester's account
    */
-  PageTexts(WriteJob job, String template, List<ArticlePart> article) {
+  PageTexts(Templates templates, String template, TemplateModel model) {
     this.template = template;
-    this.model = new TemplateModel(job, article);
-    this.templates = job.templates();
+    this.model = model;
+    this.templates = templates;
   }
 
   /** The page for browsers. */

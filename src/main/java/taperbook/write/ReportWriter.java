@@ -55,12 +55,15 @@ public final class ReportWriter {
     Set<String> charts = Figure.ids(job.figures());
     Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());
     Checked<List<ArticlePart>> article = new ArticleText(job.result(), charts).parts();
+    Checked<String> answer = ArticleText.answer(job.result());
     List<Problem> problems = new ArrayList<>(template.problems());
+    problems.addAll(answer.problems());
     problems.addAll(article.problems());
-    if (template.value().isEmpty() || article.value().isEmpty()) {
+    if (template.value().isEmpty() || answer.value().isEmpty() || article.value().isEmpty()) {
       return Checked.refused(problems);
     }
-    return Checked.of(new PageTexts(job, template.value().get(), article.value().get()), problems);
+    TemplateModel model = new TemplateModel(job, answer.value().get(), article.value().get());
+    return Checked.of(new PageTexts(job.templates(), template.value().get(), model), problems);
   }
 
   private static Checked<ReportFiles> files(WriteJob job, PageTexts texts) {

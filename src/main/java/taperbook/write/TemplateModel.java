@@ -10,13 +10,21 @@ import taperbook.write.text.ArticlePart;
 /** All that a template may print: the numbers, and beside them article, charts and styles. */
 final class TemplateModel {
   private final WriteJob job;
+  private final String answer;
   private final List<ArticlePart> article;
 
   /** What all pages print alike. */
   private final Map<String, Object> common;
 
-  TemplateModel(WriteJob job, List<ArticlePart> article) {
+  /**
+   * All that the pages of a report may print.
+   *
+   * @param answer the answer at the top, in HTML
+   * @param article what stands in them as the tester's account
+   */
+  TemplateModel(WriteJob job, String answer, List<ArticlePart> article) {
     this.job = job;
+    this.answer = answer;
     this.article = article;
     this.common =
         new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());
@@ -47,6 +55,7 @@ final class TemplateModel {
     Map<String, Object> model = new LinkedHashMap<>(common);
     model.put("medium", medium);
     model.put("css", Markup.of(css));
+    model.put("answer", Markup.of(answer));
     Map<String, Object> figures = FigureView.all(job.figures(), medium.equals("html"));
     List<String> shown = article.stream().map(ArticlePart::figure).toList();
     model.put("article", Markup.of(article, figures));

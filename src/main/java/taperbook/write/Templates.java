@@ -21,11 +21,12 @@ public final class Templates {
   /** The files that are built in, and that a user's folder may replace. */
   public static final List<String> BUILT_IN =
       List.of(
-          "brief.ftlh",
+          "full.ftlh",
           "letter.css",
           "library.ftlh",
           "library.js",
           "methods.ftlh",
+          "pages.ftlh",
           "parts.ftlh",
           "print.css",
           "report.ftlh",
@@ -41,7 +42,7 @@ public final class Templates {
   private static final String ENDING = ".ftlh";
 
   /** What other templates use, or every report has: none can be made with them alone. */
-  private static final Set<String> PARTS = Set.of("parts.ftlh", "road.ftlh", METHODS);
+  private static final Set<String> PARTS = Set.of("parts.ftlh", "pages.ftlh", "road.ftlh", METHODS);
 
   private final SortedMap<String, String> texts;
   private @Nullable RestrictedTemplates pages;

@@ -104,7 +104,7 @@ final class EndToEndTest {
         .isEqualTo(
             """
             finch-first-look: 2 figures typed by hand: 1 supported, 1 not traceable
-            checked 3 sessions, 3 range tests, 3 reports: 0 errors, 0 notices
+            checked 6 sessions, 6 range tests, 3 reports: 0 errors, 0 notices
             """);
   }
 

@@ -117,7 +117,7 @@ final class HelpTest {
         .doesNotContain("error");
     assertThat(place.run("check")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())
-        .isEqualTo("checked 3 sessions, 3 range tests, 0 reports: 0 errors, 0 notices\n");
+        .isEqualTo("checked 6 sessions, 6 range tests, 0 reports: 0 errors, 0 notices\n");
   }
 
   @Test

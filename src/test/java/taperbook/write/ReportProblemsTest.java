@@ -189,7 +189,7 @@ final class ReportProblemsTest {
             job.program());
     List<Problem> problems = new ReportWriter().write(wrong).problems();
     assertThat(problems).extracting(Problem::code).startsWith(ProblemCode.NAME_UNKNOWN);
-    assertThat(problems.get(0).remedy()).contains("brief, library, report, or write");
+    assertThat(problems.get(0).remedy()).contains("full, library, report, or write");
   }
 
   @Test
@@ -199,8 +199,7 @@ final class ReportProblemsTest {
     assertThat(problems.get(0).place()).hasToString("reports/finch-first-look.md:13:1");
     assertThat(problems.get(0).found()).isEqualTo("\"time_to_soc_100\"");
     assertThat(problems.get(0).expected())
-        .isEqualTo(
-            "a number that the readings support; of this one, the readings end at 90\u00a0%");
+        .isEqualTo("a number that the readings support; of this one, the readings end at 90 %");
     assertThat(problems.get(0).remedy()).isEqualTo("write the sentence without it");
     assertThat(problems.get(0).code()).isEqualTo(ProblemCode.NUMBER_WITHHELD);
   }

@@ -108,6 +108,7 @@ public final class Pipeline {
     ReportPlan plan = sources.plan();
     Set<String> sessions = new TreeSet<>(plan.subject().compare());
     sessions.add(plan.subject().session());
+    sessions.addAll(plan.subject().repeats());
     return plan.heading().versionDay().flatMap(day -> earlier.ground(day, sessions));
   }
 

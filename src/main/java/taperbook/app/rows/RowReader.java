@@ -13,6 +13,7 @@ import taperbook.model.Caveat;
 import taperbook.model.Contribution;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
+import taperbook.model.Input;
 import taperbook.model.Interval;
 import taperbook.model.LibraryRow;
 import taperbook.model.Method;
@@ -70,10 +71,8 @@ final class RowReader {
     Unit unit = Unit.valueOf(text());
     Method method = Method.valueOf(text());
     Basis basis = Basis.valueOf(text());
-    Set<Role> roles = EnumSet.noneOf(Role.class);
-    for (int left = in.readInt(); left > 0; left--) {
-      roles.add(Role.valueOf(text()));
-    }
+    Set<Input> inputs = names(Input.class);
+    Set<Role> roles = names(Role.class);
     Outcome outcome = in.readBoolean() ? measured() : new Outcome.Withheld(text());
     Origin origin = origin();
     int count = in.readInt();
@@ -81,8 +80,16 @@ final class RowReader {
     for (int i = 0; i < count; i++) {
       caveats.add(new Caveat(Caveat.Kind.valueOf(text()), text()));
     }
-    Metric metric = new Metric(id, label, unit, method, basis, Set.of(), roles);
+    Metric metric = new Metric(id, label, unit, method, basis, inputs, roles);
     return new ReportNumber(metric, outcome, origin, caveats);
+  }
+
+  private <E extends Enum<E>> Set<E> names(Class<E> type) throws IOException {
+    Set<E> values = EnumSet.noneOf(type);
+    for (int left = in.readInt(); left > 0; left--) {
+      values.add(Enum.valueOf(type, text()));
+    }
+    return values;
   }
 
   private Outcome measured() throws IOException {

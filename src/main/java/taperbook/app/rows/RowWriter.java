@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import taperbook.model.Caveat;
 import taperbook.model.Contribution;
@@ -16,7 +17,6 @@ import taperbook.model.LibraryRow;
 import taperbook.model.Origin;
 import taperbook.model.Outcome;
 import taperbook.model.ReportNumber;
-import taperbook.model.Role;
 import taperbook.model.RowRun;
 
 /** Writes rows so that {@link RowReader} gives them back, every digit of every number. */
@@ -72,10 +72,8 @@ final class RowWriter {
     text(number.unit().name());
     text(number.method().name());
     text(number.metric().basis().name());
-    out.writeInt(number.metric().roles().size());
-    for (Role role : new TreeSet<>(number.metric().roles())) {
-      text(role.name());
-    }
+    names(number.metric().inputs());
+    names(number.metric().roles());
     out.writeBoolean(number.outcome() instanceof Outcome.Measured);
     if (number.outcome() instanceof Outcome.Measured measured) {
       measured(measured);
@@ -87,6 +85,13 @@ final class RowWriter {
     for (Caveat caveat : number.caveats()) {
       text(caveat.kind().name());
       text(caveat.sentence());
+    }
+  }
+
+  private <E extends Enum<E>> void names(Set<E> values) throws IOException {
+    out.writeInt(values.size());
+    for (E value : new TreeSet<>(values)) {
+      text(value.name());
     }
   }
 

@@ -49,6 +49,7 @@ public final class LibraryCheck {
   /** What picks out sessions has no meaning where all are shown. */
   private static void refuseOthers(FrontMatter frontMatter) {
     String all = "no such key in a library, which shows every session";
+    frontMatter.refuse(ReportKey.ANSWER, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.SESSION, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.COMPARE, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.REPEATS, all, TAKE_AWAY);

@@ -46,7 +46,11 @@ final class PlanParts {
     String title = frontMatter.required(ReportKey.TITLE).map(RawText::text).orElse("");
     String author = frontMatter.value(ReportKey.AUTHOR).map(RawText::text).orElse("");
     Optional<LocalDate> published = frontMatter.value(ReportKey.PUBLISHED).flatMap(this::day);
-    return new ReportPlan.Heading(title, author, published, history);
+    Optional<ReportPlan.Article> answer =
+        frontMatter
+            .value(ReportKey.ANSWER)
+            .map(a -> new ReportPlan.Article(a.text(), raw.file(), a.line()));
+    return new ReportPlan.Heading(title, author, published, history, answer);
   }
 
   private Optional<LocalDate> day(RawText written) {

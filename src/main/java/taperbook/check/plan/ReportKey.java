@@ -5,6 +5,10 @@ public enum ReportKey {
   KIND("kind", "what kind of report it is: session or library", "library"),
   TITLE("title", "the title of the report", "A first look"),
   AUTHOR("author", "who answers for the report", "A. Tester"),
+  ANSWER(
+      "answer",
+      "the answer at the top, in place of the one that is composed; calls as in the article",
+      "${about(\"time_to_add_100_km\")} buy 100 km"),
   PUBLISHED("published", "the day of publication", "2026-03-14"),
   STATE("state", "draft, or published for a version that must not change unsaid", "published"),
   CORRECTIONS(
@@ -34,7 +38,7 @@ public enum ReportKey {
   TRIP("trip", "the trip to plan", "800 km, station every 50 km, 6 min per stop"),
   UNITS("units", "the unit of distances", "km"),
   BASIS("basis", "what headline distances rest on", "driven"),
-  TEMPLATE("template", "the name of a template, such as brief for a short PDF", "brief"),
+  TEMPLATE("template", "the name of a template, such as full for a PDF with all methods", "full"),
   PAPER("paper", "what the PDF is laid out for: a4 or letter", "letter"),
   FILM("film", "whether charts are also painted for a film: yes or no", "yes");
 

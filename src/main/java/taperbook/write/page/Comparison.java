@@ -208,6 +208,8 @@ final class Comparison {
         named.label(),
         "best",
         best.orElse(-1),
+        "complete",
+        numbers.stream().allMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()),
         "cells",
         numbers.stream()
             .map(n -> n.map(views::view).orElseGet(() -> NumberViews.absent(named.id())))

@@ -48,6 +48,7 @@ public final class PageModel {
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("report", report(made, program));
     map.put("headline", headline().stream().map(n -> Headline.cell(views, n)).toList());
+    map.put("first", new FirstPage(result, views).map());
     map.put("budgets", Budgets.of(headline()));
     map.put("intervals", methods.intervals());
     map.put("milestones", tables.milestones());

@@ -82,6 +82,11 @@ public record ArticleSource(
     charts = List.copyOf(charts);
   }
 
+  /** The same report with another text. */
+  ArticleSource with(ReportPlan.Article text) {
+    return new ArticleSource(text, units, mainSession, sessions, charts, stated);
+  }
+
   /** The article of a session's report. */
   static ArticleSource of(ReportResult result) {
     Map<String, Numbers> sessions = new LinkedHashMap<>();

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
 import taperbook.problem.Checked;
@@ -20,6 +21,7 @@ import taperbook.problem.Problem;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.Quoted;
 import taperbook.problem.SourcePlace;
+import taperbook.words.Answer;
 
 /** The tester's article: its numbers filled in, then its Markdown made into safe HTML. */
 public final class ArticleText {
@@ -44,6 +46,27 @@ public final class ArticleText {
   public ArticleText(ArticleSource source, Set<String> figures) {
     this.source = source;
     this.figures = Set.copyOf(figures);
+  }
+
+  /**
+   * The answer at the top of a report in HTML, composed or in the tester's words, or every problem
+   * met in it.
+   */
+  public static Checked<String> answer(ReportResult result) {
+    ReportPlan.Article text =
+        result
+            .plan()
+            .heading()
+            .answer()
+            .orElseGet(
+                () ->
+                    new ReportPlan.Article(
+                        ArticleFunctions.escaped(new Answer(result).text()), "", 1));
+    return new ArticleText(ArticleSource.of(result).with(text), Set.of())
+        .parts()
+        .then(
+            parts ->
+                Checked.good(parts.stream().map(ArticlePart::html).collect(Collectors.joining())));
   }
 
   /** The parts of the article in order, or every problem met in it. */

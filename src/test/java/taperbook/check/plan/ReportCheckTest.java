@@ -132,11 +132,11 @@ final class ReportCheckTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "compair: two|1|\"compair\"; expected one of the keys kind, title, author, published, state,"
+        "compair: two|1|\"compair\"; expected one of the keys kind, title, author, answer, published, state,"
             + " corrections, session, compare, repeats, run spread, range test, stops, distances, soc marks, window, road,"
             + " trip, units, basis, template, paper, film. To mend:"
             + " write \"compare\". [key-unknown]",
-        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, published, state,"
+        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, answer, published, state,"
             + " corrections, session, compare, repeats, run spread, range test, stops, distances, soc marks, window, road,"
             + " trip, units, basis, template, paper, film. To mend:"
             + " take the line away, or write it into the article below. [key-unknown]",

@@ -1,0 +1,104 @@
+package taperbook.write.page;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import taperbook.model.Caveat;
+import taperbook.model.Caveat.Kind;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
+import taperbook.model.ReportNumber;
+import taperbook.model.ReportResult;
+import taperbook.model.Role;
+import taperbook.model.SessionResult;
+
+/** What the first page of a report has beside the answer and the chart. */
+final class FirstPage {
+  /** Numbers beside each other at the top. */
+  private static final int MOST_NUMBERS = 3;
+
+  /** Caveats that may change the answer of any session, the gravest first. */
+  private static final List<Kind> GRAVEST =
+      List.of(
+          Kind.DOUBTFUL_READING,
+          Kind.INTERRUPTION,
+          Kind.PRECONDITIONING,
+          Kind.BATTERY_TEMPERATURE,
+          Kind.STATION_LIMIT);
+
+  /** Caveats of the reported session where none of these is there. */
+  private static final List<Kind> LESS =
+      List.of(Kind.STATION_SHARED, Kind.STARTING_SOC, Kind.RANGE_TEST, Kind.READINGS);
+
+  private final ReportResult result;
+  private final NumberViews views;
+
+  FirstPage(ReportResult result, NumberViews views) {
+    this.result = result;
+    this.views = views;
+  }
+
+  /** As the head of {@code report.ftlh} describes it. */
+  Map<String, Object> map() {
+    Map<String, Object> map = new LinkedHashMap<>();
+    List<ReportNumber> first = numbers();
+    map.put("numbers", first.stream().map(n -> Headline.cell(views, n)).toList());
+    map.put(
+        "rest",
+        result.main().numbers().headline().stream()
+            .filter(n -> !first.contains(n))
+            .map(n -> Headline.cell(views, n))
+            .toList());
+    map.put("range", views.view(result.main(), "driven_range_full"));
+    map.put("rangeAt", result.main().rangeTest().map(FirstPage::conditions).orElse(""));
+    map.put("mind", mind().map(Caveat::sentence).orElse(""));
+    return map;
+  }
+
+  /** Two distances that minutes buy, and the window; without distances other headline numbers. */
+  private List<ReportNumber> numbers() {
+    List<ReportNumber> minutes = result.main().numbers().with(Role.MINUTES);
+    List<ReportNumber> rest = result.main().numbers().with(Role.HEADLINE);
+    Stream<ReportNumber> first =
+        minutes.size() < MOST_NUMBERS
+            ? minutes.stream()
+            : Stream.of(minutes.get(0), minutes.get(minutes.size() - 1));
+    Stream<ReportNumber> window = rest.stream().filter(n -> n.id().startsWith("time_soc_"));
+    return Stream.of(first, window, rest.stream())
+        .flatMap(s -> s)
+        .distinct()
+        .limit(MOST_NUMBERS)
+        .toList();
+  }
+
+  /** Speed and temperature of the drive, as stated. */
+  private static String conditions(RangeTest test) {
+    Optional<String> speed =
+        test.facts()
+            .known(RangeItem.TARGET_SPEED)
+            .or(() -> test.facts().known(RangeItem.AVERAGE_SPEED))
+            .map(FactTexts::value);
+    Optional<String> air = test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(FactTexts::value);
+    return Stream.of(speed, air)
+        .flatMap(Optional::stream)
+        .reduce((a, b) -> a + " and " + b)
+        .orElse("");
+  }
+
+  /** The gravest caveat of the reported session, else of those that it is compared with. */
+  private Optional<Caveat> mind() {
+    return result.sessions().stream()
+        .map(SessionResult::caveats)
+        .flatMap(caveats -> first(GRAVEST, caveats).stream())
+        .findFirst()
+        .or(() -> first(LESS, result.main().caveats()));
+  }
+
+  private static Optional<Caveat> first(List<Kind> kinds, List<Caveat> caveats) {
+    return kinds.stream()
+        .flatMap(kind -> caveats.stream().filter(c -> c.kind() == kind))
+        .findFirst();
+  }
+}

@@ -33,8 +33,10 @@ public final class VehicleCheck {
    *
    * @param sessions the session reported and those compared
    * @param rangeTests the range tests that the report names
+   * @param ofSeasons those that a comparison of seasons rests on
    */
-  public static List<Problem> check(List<Session> sessions, List<RangeTest> rangeTests) {
+  public static List<Problem> check(
+      List<Session> sessions, List<RangeTest> rangeTests, List<RangeTest> ofSeasons) {
     Set<String> charged =
         sessions.stream().map(Session::vehicle).collect(Collectors.toCollection(TreeSet::new));
     Stream<Problem> others =
@@ -44,7 +46,11 @@ public final class VehicleCheck {
     Stream<Problem> unused =
         charged.stream()
             .map(vehicle -> Drives.of(vehicle, rangeTests))
-            .flatMap(drives -> drives.unused().stream().flatMap(u -> unused(u, drives)));
+            .flatMap(
+                drives ->
+                    drives.unused().stream()
+                        .filter(u -> !ofSeasons.contains(u.test()))
+                        .flatMap(u -> unused(u, drives)));
     return Stream.concat(others, unused).toList();
   }
 

@@ -19,6 +19,7 @@ import taperbook.model.PairResult;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
+import taperbook.model.ReportPlan.Season;
 import taperbook.model.ReportResult;
 import taperbook.model.Runs;
 import taperbook.model.Runs.Spread;
@@ -42,7 +43,11 @@ public final class ReportMeasuring {
    */
   public static ReportResult measure(
       ReportPlan plan, Session main, List<Session> compared, List<RangeTest> rangeTests) {
-    return measure(plan, new Sessions(main, compared, List.of(), List.of()), rangeTests, Again.NO);
+    return measure(
+        plan,
+        new Sessions(main, compared, List.of(), List.of(), Season.none()),
+        rangeTests,
+        Again.NO);
   }
 
   /**
@@ -52,9 +57,14 @@ public final class ReportMeasuring {
    * @param compared the sessions it is compared with, in order
    * @param repeats further runs of the reported session, in order
    * @param stops the stops of a day in their order, the reported session among them; perhaps none
+   * @param season warm and cold runs of the reported car; perhaps none
    */
   public record Sessions(
-      Session main, List<Session> compared, List<Session> repeats, List<Session> stops) {
+      Session main,
+      List<Session> compared,
+      List<Session> repeats,
+      List<Session> stops,
+      Season<Session, RangeTest> season) {
     /** Copies the lists. */
     public Sessions {
       compared = List.copyOf(compared);
@@ -104,9 +114,12 @@ public final class ReportMeasuring {
         sessions.parallelStream()
             .map(s -> s.result(ground, s == sessions.get(0) ? ofRuns.numbers() : none))
             .toList();
+    double runShare = runs.spread().power();
+    Numbers ofSeasons =
+        new SeasonNumbers(plan, main, rangeTests, redraw, runShare).measure(given.season());
     return new ReportResult(
         plan,
-        results.get(0).with(sessions.get(0).stops(given.stops(), runs.spread().power())),
+        results.get(0).with(sessions.get(0).stops(given.stops(), runShare)).with(ofSeasons),
         results.subList(1, results.size()),
         ground,
         pairs.join(),

@@ -59,6 +59,8 @@ public record Caveat(Kind kind, String sentence) {
     MODEL("Standard conditions"),
     /** How many runs there are, and whether they are alike. */
     REPEATS("Repeats"),
+    /** What a ratio of cold to warm runs rests on. */
+    SEASON("Season"),
     /** Cross-checks that do not agree. */
     CROSS_CHECK("Cross-check"),
     /** Remarks of the tester's. */

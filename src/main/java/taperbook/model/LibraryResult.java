@@ -16,6 +16,7 @@ import java.util.TreeMap;
  * @param plan what it should show
  * @param rows its sessions, by vehicle, then date, then name
  * @param leftOut what could not be taken in, by name
+ * @param unusedDrives names of range tests of these vehicles that no number rests on
  * @param byWindow vehicles ranked by the time for the window, for each group of conditions
  * @param byDay vehicles ranked by the time of a day's drive, likewise
  */
@@ -23,6 +24,7 @@ public record LibraryResult(
     LibraryPlan plan,
     List<LibraryRow> rows,
     List<LeftOut> leftOut,
+    List<String> unusedDrives,
     List<Ranking> byWindow,
     List<Ranking> byDay) {
   /** A library with more sessions than these shows a selection of them. */
@@ -40,6 +42,7 @@ public record LibraryResult(
   public LibraryResult {
     rows = rows.stream().sorted(ORDER).toList();
     leftOut = List.copyOf(leftOut);
+    unusedDrives = List.copyOf(unusedDrives);
     byWindow = List.copyOf(byWindow);
     byDay = List.copyOf(byDay);
   }

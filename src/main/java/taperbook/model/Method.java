@@ -620,7 +620,24 @@ public enum Method {
       "Mean of the runs, with the interval in which one more run under these conditions would be read"
           + " in 95 % of cases.",
       "m, give or take t(n - 1) * s * root(1 + 1 / n)",
-      List.of(RUNS_ALIKE));
+      List.of(RUNS_ALIKE)),
+  /** A cold run over a warm one. */
+  SEASON_RATIO(
+      "Cold over warm",
+      "A number of the cold run over that of the warm one. Relative variances add (JCGM 100:2008,"
+          + " 5.1.6): of the readings, and of how much runs of a session differ where that is known."
+          + " A time for a distance rests on the same drives in both, whose uncertainty cancels. All"
+          + " that differs between the days is in the ratio, the battery's temperature included.",
+      "r = c / w, give or take 1.96 * r * root((u(c) / c)^2 + (u(w) / w)^2)",
+      List.of(SESSIONS_INDEPENDENT)),
+  /** Mean over pairs of cold and warm runs. */
+  SEASON_MEAN(
+      "Cold over warm, mean of pairs",
+      "Mean of the ratios of several pairs. Half the interval is Student's factor times their"
+          + " standard deviation over the root of their number, or that of the readings, whichever"
+          + " is wider (JCGM 100:2008, 4.2 and G.3).",
+      "m = (r_1 + ... + r_n) / n, give or take t(n - 1) * s / root(n)",
+      List.of(SESSIONS_INDEPENDENT, RUNS_ALIKE));
 
   private static final Set<Method> WITH_ENERGY =
       EnumSet.of(

@@ -99,6 +99,7 @@ public record ReportPlan(
    * @param runSpread how far runs differ, if the tester states it
    * @param stops names of the sessions of one day in their order, the reported one among them;
    *     perhaps none
+   * @param season names of warm and cold runs of the reported car; perhaps none
    */
   public record Subject(
       String session,
@@ -106,7 +107,8 @@ public record ReportPlan(
       List<String> rangeTests,
       List<String> repeats,
       Optional<RunSpread> runSpread,
-      List<String> stops) {
+      List<String> stops,
+      Season<String, String> season) {
     /** Copies the lists. */
     public Subject {
       compare = List.copyOf(compare);
@@ -117,7 +119,26 @@ public record ReportPlan(
 
     /** A session without repeats and further stops. */
     public Subject(String session, List<String> compare, List<String> rangeTests) {
-      this(session, compare, rangeTests, List.of(), Optional.empty(), List.of());
+      this(session, compare, rangeTests, List.of(), Optional.empty(), List.of(), Season.none());
+    }
+  }
+
+  /**
+   * Runs of one car in pairs, by turns warm and cold.
+   *
+   * @param sessions sessions, or their names
+   * @param drives range tests, or their names
+   */
+  public record Season<S, D>(List<S> sessions, List<D> drives) {
+    /** Copies the lists. */
+    public Season {
+      sessions = List.copyOf(sessions);
+      drives = List.copyOf(drives);
+    }
+
+    /** No pair. */
+    public static <S, D> Season<S, D> none() {
+      return new Season<>(List.of(), List.of());
     }
   }
 

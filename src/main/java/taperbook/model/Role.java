@@ -18,6 +18,8 @@ public enum Role {
   ENERGY,
   /** In the table of the later stops of a day. */
   STOPS,
+  /** In the table of cold runs over warm ones. */
+  SEASON,
   /** Beside the chart of distance for each minute. */
   PER_MINUTE,
   /** Among the parts of the correction to standard air, where it was measured. */

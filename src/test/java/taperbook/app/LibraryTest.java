@@ -120,6 +120,21 @@ final class LibraryTest {
   }
 
   @Test
+  void a_drive_that_no_number_rests_on_is_named() throws IOException {
+    Workplace place = ManySessions.write(folder, 3);
+    String unused = "No number of this page rests on the range tests ";
+    assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
+    assertThat(place.text("reports/library/report.html")).doesNotContain(unused);
+    Files.createDirectories(place.path("sessions/slow-drive"));
+    Files.copy(
+        place.path("sessions/drive-0/range-test.csv"),
+        place.path("sessions/slow-drive/range-test.csv"));
+    place.replace("sessions/slow-drive/range-test.csv", "speed,100", "speed,80");
+    assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
+    assertThat(place.text("reports/library/report.html")).contains(unused + "slow-drive:");
+  }
+
+  @Test
   void a_library_without_one_usable_session_is_refused() throws IOException {
     Workplace place = ManySessions.write(folder, 0);
     assertThat(place.run("report")).isEqualTo(ExitStatus.INPUT_REFUSED);

@@ -18,7 +18,9 @@ final class VehicleCheckTest {
 
   @Test
   void rangeTestOfASessionsVehicleIsFine() {
-    assertThat(VehicleCheck.check(List.of(carrier, finch), List.of(rangeTest("Northmoor Finch"))))
+    assertThat(
+            VehicleCheck.check(
+                List.of(carrier, finch), List.of(rangeTest("Northmoor Finch")), List.of()))
         .isEmpty();
   }
 
@@ -26,7 +28,9 @@ final class VehicleCheckTest {
   void rangeTestOfAnotherVehicleIsToldOfAsANotice() {
     List<Problem> problems =
         VehicleCheck.check(
-            List.of(finch, carrier), List.of(rangeTest("Northmor Finch"), rangeTest("Bicycle")));
+            List.of(finch, carrier),
+            List.of(rangeTest("Northmor Finch"), rangeTest("Bicycle")),
+            List.of());
     assertThat(problems).allMatch(p -> p.severity() == Severity.NOTICE);
     assertThat(problems.stream().map(Problem::sentence))
         .containsExactly(
@@ -41,7 +45,7 @@ final class VehicleCheckTest {
   @Test
   void drivesThatAgreeAreAllUsed() {
     RangeTest test = rangeTest("Northmoor Finch");
-    assertThat(VehicleCheck.check(List.of(finch), List.of(test, test))).isEmpty();
+    assertThat(VehicleCheck.check(List.of(finch), List.of(test, test), List.of())).isEmpty();
   }
 
   @Test
@@ -52,6 +56,15 @@ final class VehicleCheckTest {
                 + " first: no number rests on this drive; expected air temperatures within 5 Cel of"
                 + " the first. To mend: name a drive in like weather, or take this one out of the"
                 + " front matter. [range-test-unused]");
+  }
+
+  @Test
+  void aDriveInOtherWeatherThatASeasonRestsOnIsUsed() {
+    RangeTest warm = Given.good(Given.rangeTest(RANGE_TEST.replace("ture,50", "ture,70")));
+    assertThat(
+            VehicleCheck.check(
+                List.of(finch), List.of(rangeTest("Northmoor Finch"), warm), List.of(warm)))
+        .isEmpty();
   }
 
   @Test
@@ -69,13 +82,14 @@ final class VehicleCheckTest {
     RangeTest slow = Given.good(Given.rangeTest(RANGE_TEST.replace("speed,110", "speed,90")));
     RangeTest fast = Given.good(Given.rangeTest(RANGE_TEST.replace("speed,110", "speed,130")));
     List<RangeTest> all = List.of(rangeTest("Northmoor Finch"), slow, fast);
-    assertThat(VehicleCheck.check(List.of(finch), all)).isEmpty();
+    assertThat(VehicleCheck.check(List.of(finch), all, List.of())).isEmpty();
   }
 
   private List<String> told(String fact, String other) {
     assertThat(RANGE_TEST).contains(fact);
     RangeTest second = Given.good(Given.rangeTest(RANGE_TEST.replace(fact, other)));
-    return VehicleCheck.check(List.of(finch), List.of(rangeTest("Northmoor Finch"), second))
+    return VehicleCheck.check(
+            List.of(finch), List.of(rangeTest("Northmoor Finch"), second), List.of())
         .stream()
         .map(Problem::sentence)
         .toList();

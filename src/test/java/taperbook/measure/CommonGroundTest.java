@@ -79,7 +79,8 @@ final class CommonGroundTest {
         Sessions.plan(List.of(new SocWindow(20, 70)), List.of(DISTANCE), Unit.KILOMETRE, basis);
     return ReportMeasuring.measure(
         plan,
-        new ReportMeasuring.Sessions(main, List.of(others), List.of(), List.of()),
+        new ReportMeasuring.Sessions(
+            main, List.of(others), List.of(), List.of(), ReportPlan.Season.none()),
         List.of(drive),
         again);
   }

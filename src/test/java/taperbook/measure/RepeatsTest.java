@@ -46,7 +46,11 @@ final class RepeatsTest {
     return ReportMeasuring.measure(
         PLAN,
         new ReportMeasuring.Sessions(
-            run("one", 100, 25), List.of(run("other", 103, 25)), repeats, List.of()),
+            run("one", 100, 25),
+            List.of(run("other", 103, 25)),
+            repeats,
+            List.of(),
+            ReportPlan.Season.none()),
         List.of(),
         Again.NO);
   }
@@ -132,7 +136,8 @@ final class RepeatsTest {
             List.of(),
             List.of(),
             Optional.of(new ReportPlan.RunSpread(0.02, "six runs elsewhere")),
-            List.of());
+            List.of(),
+            ReportPlan.Season.none());
     ReportPlan stated =
         new ReportPlan(
             PLAN.name(), PLAN.heading(), subject, PLAN.wishes(), PLAN.style(), PLAN.article());

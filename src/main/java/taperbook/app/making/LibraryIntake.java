@@ -7,6 +7,7 @@ import taperbook.app.rows.RowMemory;
 import taperbook.check.TwinReadings;
 import taperbook.measure.LibraryMeasuring;
 import taperbook.measure.LibraryRanking;
+import taperbook.model.Drives;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
 import taperbook.model.LeftOut;
@@ -162,8 +163,21 @@ public final class LibraryIntake {
         plan,
         rows,
         leftOut,
+        unusedDrives(),
         LibraryRanking.of(rows, plan.windowTimeId(), NO_RUN_SPREAD),
         LibraryRanking.of(rows, LibraryPlan.DAY_TIME, NO_RUN_SPREAD));
+  }
+
+  /** Drives that differ from the first of their vehicle in speed or weather. */
+  private List<String> unusedDrives() {
+    return rows.stream()
+        .map(row -> row.about().vehicle())
+        .distinct()
+        .map(vehicle -> Drives.of(vehicle, rangeTests))
+        .flatMap(d -> d.named().stream().filter(t -> !d.agreeing().contains(t)))
+        .map(RangeTest::name)
+        .sorted()
+        .toList();
   }
 
   /** Every file by name and hash, in the order it was taken in. */

@@ -18,6 +18,7 @@ import taperbook.app.publish.Remeasuring;
 import taperbook.app.publish.Revision;
 import taperbook.app.stamp.MadeDate;
 import taperbook.app.stamp.ProgramStamp;
+import taperbook.check.SeasonCheck;
 import taperbook.check.StopsCheck;
 import taperbook.check.TwinReadings;
 import taperbook.check.VehicleCheck;
@@ -34,6 +35,7 @@ import taperbook.model.Correction;
 import taperbook.model.InputFile;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportPlan;
+import taperbook.model.ReportPlan.Season;
 import taperbook.model.ReportResult;
 import taperbook.model.Session;
 import taperbook.problem.Checked;
@@ -194,26 +196,28 @@ public final class Pipeline {
     Checked<List<Session>> repeats = Project.all(subject.repeats(), project::session);
     Checked<List<RangeTest>> tests = Project.all(subject.rangeTests(), project::rangeTest);
     Checked<List<Session>> stops = Project.all(subject.stops(), project::session);
-    List<Problem> problems = new ArrayList<>(sessions.problems());
-    problems.addAll(repeats.problems());
-    problems.addAll(tests.problems());
-    stops.problems().stream().filter(p -> !problems.contains(p)).forEach(problems::add);
-    if (sessions.value().isEmpty()
-        || repeats.value().isEmpty()
-        || tests.value().isEmpty()
-        || stops.value().isEmpty()) {
+    Checked<List<Session>> runs = Project.all(subject.season().sessions(), project::session);
+    Checked<List<RangeTest>> drives = Project.all(subject.season().drives(), project::rangeTest);
+    List<Checked<?>> all = List.of(sessions, repeats, tests, stops, runs, drives);
+    List<Problem> problems =
+        new ArrayList<>(all.stream().flatMap(c -> c.problems().stream()).distinct().toList());
+    if (all.stream().anyMatch(c -> c.value().isEmpty())) {
       return Checked.refused(problems);
     }
     List<Session> found = sessions.value().get();
-    problems.addAll(VehicleCheck.check(found, tests.value().get()));
+    Season<Session, RangeTest> season =
+        new Season<>(runs.value().orElseThrow(), drives.value().orElseThrow());
+    problems.addAll(VehicleCheck.check(found, tests.value().get(), season.drives()));
     problems.addAll(VehicleCheck.checkRepeats(found.get(0), repeats.value().get()));
     problems.addAll(StopsCheck.check(found.get(0), stops.value().get()));
+    problems.addAll(SeasonCheck.check(found.get(0), season));
     Sessions given =
         new Sessions(
             found.get(0),
             found.subList(1, found.size()),
             repeats.value().get(),
-            stops.value().get());
+            stops.value().get(),
+            season);
     return Checked.of(given, problems)
         .then(g -> Checked.good(ReportMeasuring.measure(plan, g, tests.value().get(), again)));
   }

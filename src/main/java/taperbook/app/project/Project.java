@@ -146,6 +146,8 @@ public final class Project {
     subject.repeats().forEach(name -> paths.addAll(sessionPaths(name)));
     subject.stops().forEach(name -> paths.addAll(sessionPaths(name)));
     subject.rangeTests().forEach(name -> paths.addAll(rangeTestPaths(name)));
+    subject.season().sessions().forEach(name -> paths.addAll(sessionPaths(name)));
+    subject.season().drives().forEach(name -> paths.addAll(rangeTestPaths(name)));
     return all(List.copyOf(paths), this::file);
   }
 

@@ -76,7 +76,7 @@ public final class FrontMatter {
   /** All values of a key: the items below it, and what commas part. */
   List<RawText> list(ReportKey key) {
     List<RawText> all = new ArrayList<>();
-    values(key).forEach(value -> split(value, all));
+    values(key).forEach(value -> split(value, ',', all));
     return all;
   }
 
@@ -87,6 +87,11 @@ public final class FrontMatter {
    */
   List<RawText> listIfPresent(ReportKey key, String remedy) {
     List<RawText> all = list(key);
+    tellIfEmpty(key, all, remedy);
+    return all;
+  }
+
+  private void tellIfEmpty(ReportKey key, List<?> all, String remedy) {
     RawEntry entry = entries.get(key);
     if (entry != null && all.isEmpty()) {
       log.add(
@@ -97,7 +102,24 @@ public final class FrontMatter {
           key.meaning(),
           remedy);
     }
-    return all;
+  }
+
+  /**
+   * As {@link #listIfPresent}, in groups: semicolons part the groups, and commas what is in one.
+   */
+  List<List<RawText>> groupsIfPresent(ReportKey key, String remedy) {
+    List<RawText> whole = new ArrayList<>();
+    values(key).forEach(value -> split(value, ';', whole));
+    List<List<RawText>> groups = new ArrayList<>();
+    for (RawText group : whole) {
+      List<RawText> names = new ArrayList<>();
+      split(group, ',', names);
+      if (!names.isEmpty()) {
+        groups.add(names);
+      }
+    }
+    tellIfEmpty(key, groups, remedy);
+    return groups;
   }
 
   /** All values of a key as they stand, commas included. */
@@ -109,14 +131,14 @@ public final class FrontMatter {
     return Optional.ofNullable(entries.get(key)).map(RawEntry::values).orElse(List.of());
   }
 
-  /** Parts a value at its commas; square brackets around the whole are taken off. */
-  private static void split(RawText value, List<RawText> all) {
+  /** Parts a value at a mark; square brackets around the whole are taken off. */
+  private static void split(RawText value, char mark, List<RawText> all) {
     String text = value.text();
     int from = text.startsWith("[") && text.endsWith("]") ? 1 : 0;
     int end = text.length() - from;
     while (from <= end) {
-      int comma = text.indexOf(',', from);
-      int to = comma < 0 || comma > end ? end : comma;
+      int next = text.indexOf(mark, from);
+      int to = next < 0 || next > end ? end : next;
       String part = text.substring(from, to);
       if (!part.isBlank()) {
         int lead = part.indexOf(part.strip());

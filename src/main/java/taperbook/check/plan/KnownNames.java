@@ -4,6 +4,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import taperbook.check.spelling.Suggestion;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
@@ -26,10 +28,19 @@ final class KnownNames {
    */
   KnownNames(String kind, Set<String> names, Predicate<String> begun, ProblemLog log) {
     this.kind = kind;
-    this.file = kind.equals("session") ? "readings.csv" : "range-test.csv";
+    this.file =
+        Stream.of(
+                kind.contains("session") ? "readings.csv" : "",
+                kind.contains("range test") ? "range-test.csv" : "")
+            .filter(f -> !f.isEmpty())
+            .collect(Collectors.joining(" or "));
     this.names = new TreeSet<>(names);
     this.begun = begun;
     this.log = log;
+  }
+
+  boolean has(RawText written) {
+    return names.contains(written.text());
   }
 
   /** The name, if it is known; a problem with the nearest one if it is not. */

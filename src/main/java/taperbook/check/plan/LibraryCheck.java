@@ -55,6 +55,7 @@ public final class LibraryCheck {
     frontMatter.refuse(ReportKey.REPEATS, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.RUN_SPREAD, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.STOPS, all, TAKE_AWAY);
+    frontMatter.refuse(ReportKey.SEASON, all, TAKE_AWAY);
     frontMatter.refuse(
         ReportKey.RANGE_TEST,
         "no such key in a library, where each session uses the range tests of its vehicle",

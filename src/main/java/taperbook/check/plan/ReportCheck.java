@@ -3,6 +3,7 @@ package taperbook.check.plan;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import taperbook.model.ReportPlan;
 import taperbook.problem.Checked;
@@ -60,6 +61,9 @@ public final class ReportCheck {
       Set<String> knownSessions, Set<String> knownRangeTests, Predicate<String> begun) {
     KnownNames sessions = new KnownNames("session", knownSessions, begun, log);
     KnownNames rangeTests = new KnownNames("range test", knownRangeTests, begun, log);
+    Set<String> all = new TreeSet<>(knownSessions);
+    all.addAll(knownRangeTests);
+    KnownNames either = new KnownNames("session or range test", all, begun, log);
     String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
     List<RawText> drives = frontMatter.list(ReportKey.RANGE_TEST);
     tellTwice(drives);
@@ -72,7 +76,8 @@ public final class ReportCheck {
         drives.stream().flatMap(r -> rangeTests.find(r).stream()).distinct().toList(),
         new RepeatReader(frontMatter, log).names(session, compare, sessions),
         new RepeatReader(frontMatter, log).spread(),
-        stops(session, sessions));
+        stops(session, sessions),
+        new SeasonReader(frontMatter, log).read(sessions, rangeTests, either));
   }
 
   private List<String> stops(String session, KnownNames sessions) {

@@ -31,6 +31,10 @@ public enum ReportKey {
       "stops",
       "names of sessions of the reported car on one day in their order, the reported one among them",
       "finch-quarry-lane, finch-second-stop"),
+  SEASON(
+      "season",
+      "pairs of sessions, or of range tests, of the reported car: the warm one, then the cold one",
+      "finch-summer, finch-winter; finch-summer-drive, finch-winter-drive"),
   DISTANCES("distances", "distances to know the time for", "100 mi, 200 mi"),
   SOC_MARKS("soc marks", "states of charge to know the time to", "20, 50, 80"),
   WINDOW("window", "a window of state of charge", "10-80 %"),

@@ -3,9 +3,13 @@ package taperbook.measure.repeats;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import taperbook.model.Channel;
 import taperbook.model.ConditionItem;
+import taperbook.model.Drives;
 import taperbook.model.Estimate;
+import taperbook.model.RangeItem;
+import taperbook.model.RangeTest;
 import taperbook.model.Session;
 import taperbook.model.Trace;
 
@@ -71,6 +75,34 @@ public final class Likeness {
         .anyMatch(rated -> rated.value() < HEADROOM * peak);
   }
 
+  /** What the sessions of a warm and a cold day differ in, in words, beside their temperatures. */
+  public static List<String> unlikeBesideSeason(Session warm, Session cold) {
+    return unlike(List.of(warm, cold)).stream()
+        .filter(item -> item != ConditionItem.AMBIENT_TEMPERATURE)
+        .filter(item -> item != ConditionItem.BATTERY_TEMPERATURE_AT_START)
+        .map(ConditionItem::words)
+        .toList();
+  }
+
+  /** What drives on a warm and a cold day differ in, in words, beside the temperature. */
+  public static List<String> unlikeBesideSeason(RangeTest warm, RangeTest cold) {
+    List<String> words = new ArrayList<>();
+    List<Double> speeds =
+        Stream.of(warm, cold)
+            .flatMap(t -> t.facts().amount(RangeItem.AVERAGE_SPEED).stream())
+            .map(Estimate::value)
+            .toList();
+    if (range(speeds) > Drives.SAME_SPEED) {
+      words.add(RangeItem.AVERAGE_SPEED.words());
+    }
+    for (RangeItem item : List.of(RangeItem.CLIMATE_CONTROL, RangeItem.ROUTE)) {
+      if (!warm.facts().text(item).equals(cold.facts().text(item))) {
+        words.add(item.words());
+      }
+    }
+    return words;
+  }
+
   /** What runs of one session differ in, in words: conditions and the start. */
   public static List<String> differencesOfRuns(List<Session> runs) {
     List<String> words = new ArrayList<>();
@@ -82,7 +114,7 @@ public final class Likeness {
   }
 
   /** True if sessions began at states of charge that are not alike. */
-  private static boolean startsApart(List<Session> sessions) {
+  public static boolean startsApart(List<Session> sessions) {
     List<Double> starts =
         sessions.stream()
             .flatMap(s -> s.trace(Channel.SOC).stream())

@@ -156,7 +156,7 @@ public final class RunNumbers {
    * Standard uncertainty from an interval: of a normal distribution where it covers 95 %, of a
    * rectangular one where it is bounds (JCGM 100:2008, 4.3.4 and 4.3.7).
    */
-  private static double standardUncertainty(ReportNumber number) {
+  public static double standardUncertainty(ReportNumber number) {
     double half = number.estimate().orElseThrow().bounds().width() / 2;
     return half / (coverage(number) < 1 ? Student.NORMAL_95 : Math.sqrt(3));
   }
@@ -166,7 +166,7 @@ public final class RunNumbers {
   }
 
   /** The part of a number's variance that comes of the drive, which all runs share. */
-  private static double driveShare(ReportNumber number) {
+  public static double driveShare(ReportNumber number) {
     List<Contribution> budget =
         number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of());
     double share =

@@ -70,6 +70,7 @@ public final class LibraryPage {
     map.put(
         "leftOut", result.leftOut().stream().limit(MOST_LISTED).map(LibraryPage::leftOut).toList());
     map.put("allLeftOut", result.leftOut().size());
+    map.put("unusedDrives", result.unusedDrives());
     map.put("definitions", definitions.methods());
     map.put("assumptions", definitions.assumptions());
     map.put("inputs", listed(inputs).stream().map(LibraryPage::input).toList());

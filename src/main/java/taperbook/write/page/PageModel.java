@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.model.Caveat;
 import taperbook.model.ConditionItem;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
@@ -64,6 +65,14 @@ public final class PageModel {
     map.put("curve", views.measured(result.main(), Role.CURVE));
     map.put("energy", views.measured(result.main(), Role.ENERGY));
     map.put("laterStops", views.views(result.main(), Role.STOPS));
+    map.put("season", views.views(result.main(), Role.SEASON));
+    map.put(
+        "seasonNotes",
+        result.main().numbers().with(Role.SEASON).stream()
+            .flatMap(n -> n.caveats().stream())
+            .map(Caveat::sentence)
+            .distinct()
+            .toList());
     map.put("range", new RangeBasis(result.main(), views).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());

@@ -77,6 +77,27 @@ final class ReportCheckTest {
   }
 
   @Test
+  void seasonsArePairsOfSessionsOrOfDrives() {
+    ReportPlan.Season<String, String> season =
+        plan(LEAST + "season: two, one; ring, hill\n").subject().season();
+    assertThat(season.sessions()).containsExactly("two", "one");
+    assertThat(season.drives()).containsExactly("ring", "hill");
+    assertThat(problems(LEAST + "season:\n- two, ring\n- one\n- three, thre\n- hill, hill\n"))
+        .containsExactly(
+            "reports/look.md:5:8: found \"ring\", paired with \"two\"; expected two sessions or two"
+                + " range tests in a pair. To mend: pair a session with a session and a range test"
+                + " with a range test. [facts-contradict]",
+            "reports/look.md:6:3: found \"one\", a pair of 1; expected two names in each pair, the"
+                + " warm run first. To mend: write the warm run, a comma, and the cold run."
+                + " [facts-contradict]",
+            "reports/look.md:7:10: found \"thre\"; expected a session or range test that exists:"
+                + " hill, one, ring, three, two. To mend: write \"three\". [name-unknown]",
+            "reports/look.md:8:9: found \"hill\", named twice; expected each run in one pair. To"
+                + " mend: take one of the two away. [facts-contradict]");
+    assertThat(problems(LEAST + "season: ;\n")).singleElement().asString().contains("key-missing");
+  }
+
+  @Test
   void whatIsNotWrittenHasItsUsualValue() {
     ReportPlan plan = plan(LEAST);
     assertThat(plan.heading()).isEqualTo(new ReportPlan.Heading("T", "", Optional.empty()));
@@ -133,11 +154,11 @@ final class ReportCheckTest {
       delimiter = '|',
       value = {
         "compair: two|1|\"compair\"; expected one of the keys kind, title, author, answer, published, state,"
-            + " corrections, session, compare, repeats, run spread, range test, stops, distances, soc marks, window, road,"
+            + " corrections, session, compare, repeats, run spread, range test, stops, season, distances, soc marks, window, road,"
             + " trip, units, basis, template, paper, film. To mend:"
             + " write \"compare\". [key-unknown]",
         "colour: red|1|\"colour\"; expected one of the keys kind, title, author, answer, published, state,"
-            + " corrections, session, compare, repeats, run spread, range test, stops, distances, soc marks, window, road,"
+            + " corrections, session, compare, repeats, run spread, range test, stops, season, distances, soc marks, window, road,"
             + " trip, units, basis, template, paper, film. To mend:"
             + " take the line away, or write it into the article below. [key-unknown]",
         "Title: again|1|\"Title\" as on line 2; expected each key once. To mend: take one of the two"

@@ -20,7 +20,7 @@ final class Spoken {
   private static final int LONGEST_WITH_FRACTIONS = 10 * MINUTE;
 
   /** A fraction of a minute that is further off than this share gives way to a finer one. */
-  private static final double COARSEST = 0.05;
+  private static final double COARSEST = 0.04;
 
   private static final String[] QUARTERS = {"", "\u00bc", "\u00bd", "\u00be"};
   private static final MathContext THREE_DIGITS = new MathContext(3, RoundingMode.HALF_EVEN);

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import taperbook.model.Caveat;
 import taperbook.model.Caveat.Kind;
@@ -13,6 +14,7 @@ import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.Role;
 import taperbook.model.SessionResult;
+import taperbook.words.SessionNames;
 
 /** What the first page of a report has beside the answer and the chart. */
 final class FirstPage {
@@ -53,7 +55,7 @@ final class FirstPage {
             .toList());
     map.put("range", views.view(result.main(), "driven_range_full"));
     map.put("rangeAt", result.main().rangeTest().map(FirstPage::conditions).orElse(""));
-    map.put("mind", mind().map(Caveat::sentence).orElse(""));
+    map.put("mind", mind().orElse(""));
     return map;
   }
 
@@ -87,13 +89,18 @@ final class FirstPage {
         .orElse("");
   }
 
-  /** The gravest caveat of the reported session, else of those that it is compared with. */
-  private Optional<Caveat> mind() {
-    return result.sessions().stream()
-        .map(SessionResult::caveats)
-        .flatMap(caveats -> first(GRAVEST, caveats).stream())
+  /** The gravest caveat of the reported session, else of one that it is compared with, named. */
+  private Optional<String> mind() {
+    List<SessionResult> sessions = result.sessions();
+    SessionNames names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
+    return IntStream.range(0, sessions.size())
+        .boxed()
+        .flatMap(
+            i ->
+                first(GRAVEST, sessions.get(i).caveats()).stream()
+                    .map(c -> (i == 0 ? "" : "of " + names.words(i) + ": ") + c.sentence()))
         .findFirst()
-        .or(() -> first(LESS, result.main().caveats()));
+        .or(() -> first(LESS, result.main().caveats()).map(Caveat::sentence));
   }
 
   private static Optional<Caveat> first(List<Kind> kinds, List<Caveat> caveats) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import taperbook.measure.course.RandomNumbers;
+import taperbook.measure.energy.Student;
 import taperbook.model.Estimate;
 import taperbook.model.LibraryRow;
 import taperbook.model.Ranking;
@@ -29,7 +30,6 @@ import taperbook.model.Ranking;
  * Bonferroni's bound for all pairs; both cited from memory.
  */
 public final class LibraryRanking {
-  private static final double NORMAL_95 = 1.959963984540054;
   private static final double MISSED = 0.05;
 
   private LibraryRanking() {}
@@ -133,7 +133,7 @@ public final class LibraryRanking {
               vehicle.getKey(),
               rising.size(),
               rising.get((rising.size() - 1) / 2),
-              Estimate.around(means.get(k).value(), NORMAL_95 * means.get(k).uncertainty()),
+              Estimate.around(means.get(k).value(), Student.NORMAL_95 * means.get(k).uncertainty()),
               ranks.get(k).from(),
               ranks.get(k).to()));
     }
@@ -149,7 +149,7 @@ public final class LibraryRanking {
     double value = value(runs);
     double read =
         runs.stream()
-            .mapToDouble(e -> square(e.bounds().width() / 2 / NORMAL_95))
+            .mapToDouble(e -> square(e.bounds().width() / 2 / Student.NORMAL_95))
             .average()
             .orElseThrow();
     return new Mean(value, Math.sqrt(read + square(relativeRunSpread * value) / runs.size()));

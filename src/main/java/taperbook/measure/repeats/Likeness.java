@@ -18,9 +18,6 @@ import taperbook.model.Trace;
  * source. What is not known of a session is held against none.
  */
 public final class Likeness {
-  /** Temperatures within this are alike, degrees Celsius. */
-  private static final double DEGREES = 5;
-
   /** States of charge at the start within this are alike, %. */
   private static final double START_PERCENT = 5;
 
@@ -35,8 +32,8 @@ public final class Likeness {
   /** The conditions in which sessions differ: temperatures, preconditioning, station. */
   public static List<ConditionItem> unlike(List<Session> sessions) {
     List<ConditionItem> unlike = new ArrayList<>();
-    within(sessions, ConditionItem.BATTERY_TEMPERATURE_AT_START, DEGREES, unlike);
-    within(sessions, ConditionItem.AMBIENT_TEMPERATURE, DEGREES, unlike);
+    within(sessions, ConditionItem.BATTERY_TEMPERATURE_AT_START, Drives.LIKE_TEMPERATURE, unlike);
+    within(sessions, ConditionItem.AMBIENT_TEMPERATURE, Drives.LIKE_TEMPERATURE, unlike);
     if (mayLimit(sessions)) {
       within(sessions, ConditionItem.STATION_RATED_POWER, 0, unlike);
     }

@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import taperbook.measure.course.Course;
 import taperbook.measure.course.Courses;
 import taperbook.measure.course.Drawn;
-import taperbook.measure.energy.Student;
+import taperbook.measure.energy.SampleMean;
 import taperbook.model.Channel;
 import taperbook.model.Curve;
 import taperbook.model.Trace;
@@ -15,6 +15,8 @@ import taperbook.model.Trace;
 public final class RunCurve {
   /** Points for each per cent. */
   private static final int POINTS = 2;
+
+  private static final int FEWEST_WITH_BAND = 3;
 
   private RunCurve() {}
 
@@ -51,26 +53,13 @@ public final class RunCurve {
     double[] high = new double[grid.length];
     for (int i = 0; i < grid.length; i++) {
       int point = i;
-      double[] here = powers.stream().mapToDouble(p -> p[point]).toArray();
-      double half = halfInterval(here);
-      means[i] = IntStream.range(0, here.length).mapToDouble(k -> here[k]).sum() / here.length;
+      SampleMean mean = SampleMean.of(powers.stream().map(p -> p[point]).toList());
+      double half = mean.count() < FEWEST_WITH_BAND ? 0 : mean.half95();
+      means[i] = mean.value();
       low[i] = Math.max(0, means[i] - half);
       high[i] = means[i] + half;
     }
     return Curve.taking(grid, means, low, high, new boolean[grid.length]);
-  }
-
-  private static double halfInterval(double[] values) {
-    int n = values.length;
-    if (n < 3) {
-      return 0;
-    }
-    double mean = IntStream.range(0, n).mapToDouble(k -> values[k]).sum() / n;
-    double squares = 0;
-    for (double value : values) {
-      squares += (value - mean) * (value - mean);
-    }
-    return Student.factor95(n - 1) * Math.sqrt(squares / (n - 1) / n);
   }
 
   /** Mean power of a run's courses at each state of charge, kW. */

@@ -1,6 +1,7 @@
 package taperbook.measure.repeats;
 
 import java.util.List;
+import taperbook.measure.energy.SampleMean;
 import taperbook.measure.energy.Student;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
@@ -36,13 +37,12 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
   }
 
   double mean() {
-    return values.stream().mapToDouble(v -> v).average().orElseThrow();
+    return SampleMean.of(values).value();
   }
 
-  /** Sample variance of the runs. */
-  private double variance() {
-    double mean = mean();
-    return values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum() / (count() - 1);
+  /** Sample standard deviation of the runs. */
+  private double deviation() {
+    return SampleMean.of(values).deviation();
   }
 
   private double readingVariance() {
@@ -69,12 +69,12 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
 
   /** Standard deviation between runs, with its 95 % interval by chi-square. */
   Estimate spread() {
-    return new Estimate(Math.sqrt(variance()), spreadBounds());
+    return new Estimate(deviation(), spreadBounds());
   }
 
   private Interval spreadBounds() {
     int degrees = count() - 1;
-    double sum = degrees * variance();
+    double sum = degrees * deviation() * deviation();
     return new Interval(
         Math.sqrt(sum / ChiSquare.quantile(degrees, 1 - TAIL)),
         Math.sqrt(sum / ChiSquare.quantile(degrees, TAIL)));
@@ -86,8 +86,7 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
    */
   Estimate beyondReadings() {
     return new Estimate(
-        beyond(Math.sqrt(variance())),
-        spreadBounds().mapMonotone(this::beyond).hull(beyond(Math.sqrt(variance()))));
+        beyond(deviation()), spreadBounds().mapMonotone(this::beyond).hull(beyond(deviation())));
   }
 
   private double beyond(double spread) {
@@ -105,6 +104,6 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
   }
 
   private double expanded() {
-    return Student.factor95(count() - 1) * Math.sqrt(variance());
+    return Student.factor95(count() - 1) * deviation();
   }
 }

@@ -1,5 +1,7 @@
 package taperbook.measure;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import taperbook.measure.curve.Envelope;
@@ -15,6 +17,9 @@ import taperbook.model.Trace;
 
 /** The curves of a session, one point for each reading, with bands that hold the truth. */
 final class CurveSet {
+  /** Points of a band: closer ones would not be seen apart. */
+  private static final int BAND_POINTS = 90;
+
   private final Recording recording;
   private final RangeFigures range;
 
@@ -37,6 +42,7 @@ final class CurveSet {
             .envelope()
             .flatMap(e -> recording.soc().map(s -> socOverTime(s, e)))
             .flatMap(this::distanceOverTime),
+        powerBand(),
         perMinute ? distancePerMinute() : Optional.empty());
   }
 
@@ -52,6 +58,38 @@ final class CurveSet {
   /** Power over state of charge, if both were recorded. */
   Optional<Curve> powerOverSoc() {
     return recording.power().flatMap(p -> recording.soc().map(s -> powerOverSoc(p, s)));
+  }
+
+  /**
+   * The power that the display would show at each charge, from all draws. A display that shows a
+   * figure has a charge from it to one step above, as courses count; the figure stands for the
+   * middle.
+   */
+  private Optional<Curve> powerBand() {
+    if (recording.power().isEmpty() || !recording.rises() || recording.hasFewRows()) {
+      return Optional.empty();
+    }
+    Trace soc = recording.soc().orElseThrow();
+    double[] x = new double[BAND_POINTS];
+    List<Estimate> powers = new ArrayList<>();
+    for (int i = 0; i < BAND_POINTS; i++) {
+      double share = i / (BAND_POINTS - 1.0);
+      x[i] = soc.firstValue() + share * (soc.lastValue() - soc.firstValue());
+      double charge = x[i] + soc.halfStep();
+      recording
+          .courses()
+          .estimate(d -> d.course().powerAt(d.course().timeOfCharge(charge)))
+          .ifPresent(powers::add);
+    }
+    return powers.size() < BAND_POINTS
+        ? Optional.empty()
+        : Optional.of(
+            Curve.taking(
+                x,
+                powers.stream().mapToDouble(Estimate::value).toArray(),
+                powers.stream().mapToDouble(e -> e.bounds().low()).toArray(),
+                powers.stream().mapToDouble(e -> e.bounds().high()).toArray(),
+                new boolean[BAND_POINTS]));
   }
 
   private static Curve powerOverTime(Trace power) {

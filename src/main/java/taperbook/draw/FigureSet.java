@@ -37,16 +37,16 @@ public final class FigureSet {
   public static List<Draft> drafts(ReportResult result) {
     Said said = new Said(result);
     Curves curves = result.main().curves();
+    Optional<Curve> power = curves.powerOverTime().filter(FigureSet::hasPoints);
+    Optional<Curve> charge = curves.socOverTime().filter(FigureSet::hasPoints);
     return Stream.of(
             curves
                 .powerOverSoc()
                 .filter(FigureSet::hasPoints)
-                .map(c -> PowerOverSoc.draft(c, said)),
-            curves
-                .powerOverTime()
-                .filter(FigureSet::hasPoints)
-                .map(c -> PowerOverTime.draft(c, said)),
-            curves.socOverTime().filter(FigureSet::hasPoints).map(c -> SocOverTime.draft(c, said)),
+                .map(c -> PowerOverSoc.draft(c, curves.powerBand(), said)),
+            power
+                .map(c -> PowerOverTime.draft(c, charge, said))
+                .or(() -> charge.map(c -> SocOverTime.draft(c, said))),
             curves
                 .distanceOverTime()
                 .filter(FigureSet::hasPoints)

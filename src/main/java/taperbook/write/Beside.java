@@ -21,6 +21,9 @@ import taperbook.write.html.HtmlPage;
  * painted.
  */
 final class Beside {
+  /** The figure that is also painted for feeds. */
+  private static final String SHARED = "power-over-soc";
+
   private final Map<String, CompletableFuture<byte[]>> made = new LinkedHashMap<>();
   private final ExecutorService makers =
       Executors.newFixedThreadPool(
@@ -47,6 +50,11 @@ final class Beside {
       String stem = "figures/" + figure.id();
       beside.make(stem + ".svg", () -> (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
       beside.make(stem + ".png", figure::png);
+      if (figure.id().equals(SHARED)) {
+        for (Rendition rendition : List.of(Rendition.PORTRAIT, Rendition.SQUARE)) {
+          beside.make(stem + rendition.ending() + ".png", () -> figure.png(rendition));
+        }
+      }
       if (film) {
         for (Rendition rendition : List.of(Rendition.DARK, Rendition.CLEAR, Rendition.SMALL)) {
           String path = "film/" + figure.id() + rendition.ending() + ".png";

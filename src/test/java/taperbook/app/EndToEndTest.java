@@ -36,7 +36,7 @@ final class EndToEndTest {
             "figures/power-over-soc.svg",
             "figures/power-over-soc.png",
             "figures/power-over-time.svg",
-            "figures/soc-over-time.svg",
+            "figures/power-over-soc-portrait.png",
             "figures/distance-over-time.svg");
     assertThat(place.text("reports/finch-first-look/report.html"))
         .contains("How the power runs", ">Plateau<", ">Taper<", "What a per cent holds");

@@ -41,7 +41,7 @@ final class TranslationTest {
         .allSatisfy(text -> assertThat(text).matches("[A-Z-]+([ ,:].*)?"));
     String chart = Files.readString(made.resolve("figures/power-over-soc.svg"));
     assertThat(chart)
-        .contains("CHARGING POWER OVER STATE OF CHARGE", "STATE OF CHARGE (%)", "HELD FOR")
+        .contains("CHARGING POWER IN KW BY STATE OF CHARGE", "WITHIN 2 % OF", "BATTERY 27")
         .doesNotContain(">Charging power", ">State of charge");
     assertThat(Files.readString(made.resolve("report.html")))
         .contains("24 APRIL 2026", "143", "KW");

@@ -17,11 +17,10 @@ import taperbook.model.WantedDistance;
 
 final class FigureSetTest {
   @Test
-  void a_session_with_all_channels_has_four_figures_in_order() {
+  void a_session_with_all_channels_has_three_figures_in_order() {
     assertThat(FigureSet.draw(InventedSession.handRead().result()))
         .extracting(Figure::id)
-        .containsExactly(
-            "power-over-soc", "power-over-time", "soc-over-time", "distance-over-time");
+        .containsExactly("power-over-soc", "power-over-time", "distance-over-time");
   }
 
   @Test
@@ -57,7 +56,7 @@ final class FigureSetTest {
     InventedSession one =
         InventedSession.plain(new double[] {0}, new double[] {40}, new double[] {0});
     List<Draft> drafts = FigureSet.drafts(one.result());
-    assertThat(drafts).hasSize(4);
+    assertThat(drafts).hasSize(3);
     for (Draft draft : drafts) {
       assertThat(draft.textAlternative()).contains("The curve has 1 reading: ");
       assertThat(Figure.of(draft).svg()).contains("<circle");
@@ -85,7 +84,7 @@ final class FigureSetTest {
     Figure figure = figure(InventedSession.handRead(), "power-over-soc");
     assertThat(plain(figure.textAlternative()))
         .contains("Horizontal axis: state of charge in %, from 0 to 100.")
-        .contains("Vertical axis: charging power in kW, from 0 to 209.")
+        .contains("Vertical axis: charging power in kW, from 0 to 242.")
         .contains("21 readings")
         .contains("12 %: 90 kW;")
         .contains("23 %: 171 kW;")
@@ -115,7 +114,7 @@ final class FigureSetTest {
         .contains("The time at peak is withheld: the peak was read only once.");
     assertThat(figure(session, "power-over-soc").svg())
         .contains(">peak 171")
-        .doesNotContain("held for");
+        .doesNotContain("within 2 %");
     assertThat(figure(session, "distance-over-time").caption())
         .contains("The time for 400 mi is withheld: it was not reached.");
     assertThat(figure(session, "distance-over-time").svg()).doesNotContain(">400 mi in");
@@ -129,8 +128,10 @@ final class FigureSetTest {
             .basis(Basis.RATED)
             .distances(new WantedDistance(150, Unit.KILOMETRE));
     Figure figure = figure(session, "distance-over-time");
-    assertThat(figure.title()).isEqualTo("Distance added over time, rated basis");
-    assertThat(figure.svg()).contains("Distance added (km)").contains(">150 km in");
+    assertThat(figure.title()).contains("150\u00a0km in");
+    assertThat(figure.svg())
+        .contains(">Distance added in km by time since plugging in, rated basis")
+        .contains(">150 km in");
     assertThat(plain(figure.caption())).contains("On the rated basis the session adds 350 km");
   }
 

@@ -113,7 +113,6 @@ final class ReportHtmlTest {
             "give or take 0.5\u00a0kW",
             "between 5\u00a0min\u00a030\u00a0s and 8\u00a0min\u00a040\u00a0s",
             "What matters on the road",
-            "State of charge over time.",
             "From the first row to each state of charge",
             "Charging time for a distance",
             "The sessions began at different states of charge",

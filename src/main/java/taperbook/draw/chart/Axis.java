@@ -3,18 +3,23 @@ package taperbook.draw.chart;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import taperbook.model.Unit;
 import taperbook.words.Labels;
+import taperbook.words.Wording;
 
 /**
  * One axis: it holds zero, and its ticks are 1, 2 or 5 times a power of ten apart.
  *
- * @param title what it shows, with the unit
+ * @param title what it shows, without the unit
+ * @param unit its unit
  * @param min where it begins, zero or below; not always a tick
  * @param max where it ends, above zero; not always a tick
  * @param step distance between ticks
  */
-public record Axis(String title, double min, double max, double step) {
+public record Axis(String title, String unit, double min, double max, double step) {
   /** Checks that the axis has a length and ticks. */
   public Axis {
     boolean hasLength = min <= 0 && max > 0 && Double.isFinite(max) && Double.isFinite(min);
@@ -24,38 +29,38 @@ public record Axis(String title, double min, double max, double step) {
   }
 
   /** An axis that begins at zero. */
-  Axis(String title, double max, double step) {
-    this(title, 0, max, step);
+  Axis(String title, String unit, double max, double step) {
+    this(title, unit, 0, max, step);
   }
 
   /** Room above the highest power for its label, as a factor on the axis. */
   private static final double HEADROOM = 1.22;
 
-  private static final double MORE_HEADROOM = 1.08;
+  private static final double MORE_HEADROOM = 1.16;
 
   /** State of charge, always in full: 0 to 100 %. */
   public static Axis stateOfCharge(int step) {
-    return new Axis(Labels.of("axis.soc"), 100, step);
+    return new Axis(Labels.of("head.soc"), Wording.name(Unit.PERCENT), 100, step);
   }
 
   /** Time since plugging in, a little longer than what was recorded, min. */
   public static Axis time(double lastMinute) {
-    return upTo(Labels.of("axis.time"), lastMinute * 1.02, 9);
+    return upTo(Labels.of("axis.time"), Wording.name(Unit.MINUTE), lastMinute * 1.02, 9);
   }
 
   /** Charging power with room above the highest, kW. */
   public static Axis power(double highestKilowatt) {
-    return power(Labels.of("axis.power"), highestKilowatt);
+    return power(Labels.of("axis.power"), Wording.name(Unit.KILOWATT), highestKilowatt);
   }
 
   /** A measure of power with room above the highest. */
-  public static Axis power(String title, double highest) {
-    return upTo(title, highest * HEADROOM, 6);
+  public static Axis power(String title, String unit, double highest) {
+    return upTo(title, unit, highest * HEADROOM, 6);
   }
 
   /** This axis with more room above, for labels of several lines. */
   public Axis withRoom() {
-    return upTo(title, max * MORE_HEADROOM, 6);
+    return upTo(title, unit, max * MORE_HEADROOM, 6);
   }
 
   /**
@@ -64,9 +69,9 @@ public record Axis(String title, double min, double max, double step) {
    * @param max where it ends; ends at 1 if that is not above zero
    * @param mostTicks most ticks above zero
    */
-  public static Axis upTo(String title, double max, int mostTicks) {
+  public static Axis upTo(String title, String unit, double max, int mostTicks) {
     double end = max > 0 ? max : 1;
-    return new Axis(title, end, roundStep(end, mostTicks));
+    return new Axis(title, unit, end, roundStep(end, mostTicks));
   }
 
   /**
@@ -76,8 +81,8 @@ public record Axis(String title, double min, double max, double step) {
    * @param max where it ends, above zero
    * @param mostTicks most steps between ticks over its length
    */
-  public static Axis across(String title, double min, double max, int mostTicks) {
-    return new Axis(title, min, max, roundStep(max - min, mostTicks));
+  public static Axis across(String title, String unit, double min, double max, int mostTicks) {
+    return new Axis(title, unit, min, max, roundStep(max - min, mostTicks));
   }
 
   /** Its length, in its own unit. */
@@ -102,6 +107,21 @@ public record Axis(String title, double min, double max, double step) {
         .setScale(places, RoundingMode.HALF_EVEN)
         .toPlainString()
         .replace('-', '\u2212');
+  }
+
+  /**
+   * Ticks with their figures, the last one with the unit.
+   *
+   * @param every which ticks get figures: each of so many, counted from zero
+   */
+  public Map<Double, String> figures(int every) {
+    Map<Double, String> figures = new LinkedHashMap<>();
+    List<Double> figured = ticks().stream().filter(t -> Math.round(t / step) % every == 0).toList();
+    for (double tick : figured) {
+      boolean last = tick == figured.get(figured.size() - 1);
+      figures.put(tick, last ? tickText(tick) + "\u00a0" + unit : tickText(tick));
+    }
+    return figures;
   }
 
   private static double roundStep(double length, int mostTicks) {

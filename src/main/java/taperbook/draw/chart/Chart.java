@@ -2,19 +2,30 @@ package taperbook.draw.chart;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Heading;
 import taperbook.draw.style.Pen;
 
 /**
  * What one chart shows, in data units; how it looks is the painter's business.
  *
  * @param id stem of the figure's files
- * @param title title of the figure, and what stands below it on film
+ * @param title the words around it
  * @param x horizontal axis
  * @param y vertical axis
  * @param series its lines, the most important one first; not empty
  * @param marks what is marked in the plot
+ * @param below a second panel below this one, on the same horizontal axis
  */
-public record Chart(String id, Title title, Axis x, Axis y, List<Series> series, Marks marks) {
+public record Chart(
+    String id,
+    Heading title,
+    Axis x,
+    Axis y,
+    List<Series> series,
+    Marks marks,
+    Optional<Chart> below) {
   /** A band narrower than this share of the axis would hide below the line, in either style. */
   private static final double VISIBLE = 0.012;
 
@@ -26,8 +37,13 @@ public record Chart(String id, Title title, Axis x, Axis y, List<Series> series,
     series = List.copyOf(series);
   }
 
+  /** A chart of one panel. */
+  public Chart(String id, Heading title, Axis x, Axis y, List<Series> series, Marks marks) {
+    this(id, title, x, y, series, marks, Optional.empty());
+  }
+
   /** A chart of one curve, each of whose readings is marked. */
-  public Chart(String id, Title title, Axis x, Axis y, PlotLine line, Marks marks) {
+  public Chart(String id, Heading title, Axis x, Axis y, PlotLine line, Marks marks) {
     this(id, title, x, y, List.of(new Series(line, Pen.SINGLE)), marks);
   }
 
@@ -36,13 +52,20 @@ public record Chart(String id, Title title, Axis x, Axis y, List<Series> series,
     return series.get(0).line();
   }
 
-  /**
-   * Title of the figure.
-   *
-   * @param text the title
-   * @param subtitle what stands below it on film
-   */
-  public record Title(String text, String subtitle) {}
+  /** This chart over another, on the same horizontal axis. */
+  public Chart over(Chart other) {
+    return new Chart(id, title, x, y, series, marks, Optional.of(other));
+  }
+
+  /** This chart and the one below it. */
+  public List<Chart> panels() {
+    return Stream.concat(Stream.of(this), below.stream()).toList();
+  }
+
+  /** The words around the chart, with how to read it where there is room. */
+  public Heading heading(ChartStyle style) {
+    return title.with(Note.of(this), style);
+  }
 
   /**
    * What is marked in the plot.
@@ -98,7 +121,7 @@ public record Chart(String id, Title title, Axis x, Axis y, List<Series> series,
    * @param to abscissa of its end; equal to {@code from} if only the peak is known
    * @param y the peak
    * @param label the label's lines, the first one bold
-   * @param brief what a thumbnail says in their place
+   * @param brief what a thumbnail prints in their place
    */
   public record Hold(double from, double to, double y, List<String> label, String brief) {
     /** Copies the label. */
@@ -163,7 +186,7 @@ public record Chart(String id, Title title, Axis x, Axis y, List<Series> series,
 
   /** True if the band shows beside the curve's own line. */
   public boolean hasVisibleBand() {
-    return series.get(0).hasBand() && line().widestBand() > VISIBLE * y.length();
+    return series.get(0).hasBand() && line().band().widestBand() > VISIBLE * y.length();
   }
 
   /** Least distance between markers of a dense line, on the horizontal axis. */

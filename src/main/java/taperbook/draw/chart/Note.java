@@ -31,7 +31,7 @@ public final class Note {
       note.append(" " + Labels.of("note.dashes"));
     }
     if (chart.hasVisibleBand()) {
-      note.append(" " + Labels.of("note.bounds"));
+      note.append(" " + Labels.of(line.hasOwnBand() ? "note.band" : "note.bounds"));
     }
     if (!chart.marks().flags().isEmpty()) {
       note.append(" " + Labels.of("note.events"));

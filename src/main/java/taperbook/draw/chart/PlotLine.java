@@ -2,6 +2,7 @@ package taperbook.draw.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
@@ -17,6 +18,7 @@ public final class PlotLine {
   private final DoubleUnaryOperator toY;
   private final double floor;
   private final boolean computed;
+  private final Optional<PlotLine> band;
 
   /**
    * A curve that cannot fall below zero, with its conversions.
@@ -26,7 +28,7 @@ public final class PlotLine {
    * @param toY from the curve's ordinate to the axis, rising
    */
   public PlotLine(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
-    this(curve, toX, toY, 0, false);
+    this(curve, toX, toY, 0, false, Optional.empty());
   }
 
   private PlotLine(
@@ -34,12 +36,14 @@ public final class PlotLine {
       DoubleUnaryOperator toX,
       DoubleUnaryOperator toY,
       double floor,
-      boolean computed) {
+      boolean computed,
+      Optional<PlotLine> band) {
     this.curve = curve;
     this.toX = toX;
     this.toY = toY;
     this.floor = floor;
     this.computed = computed;
+    this.band = band;
   }
 
   /**
@@ -47,12 +51,27 @@ public final class PlotLine {
    * readings as well, so that it is drawn over wide gaps.
    */
   public static PlotLine signed(Curve curve) {
-    return new PlotLine(curve, x -> x, y -> y, Double.NEGATIVE_INFINITY, true);
+    return new PlotLine(curve, x -> x, y -> y, Double.NEGATIVE_INFINITY, true, Optional.empty());
   }
 
   /** A curve whose points are not readings but computed from many; drawn without dots. */
   public static PlotLine computed(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
-    return new PlotLine(curve, toX, toY, 0, true);
+    return new PlotLine(curve, toX, toY, 0, true, Optional.empty());
+  }
+
+  /** This line with a band from another curve. */
+  public PlotLine within(PlotLine other) {
+    return new PlotLine(curve, toX, toY, floor, computed, Optional.of(other));
+  }
+
+  /** The line whose low and high are the band: this one unless another was given. */
+  public PlotLine band() {
+    return band.orElse(this);
+  }
+
+  /** True if the band holds the truth in 95 % of cases, and is not that of the readings alone. */
+  boolean hasOwnBand() {
+    return band.isPresent();
   }
 
   boolean isComputed() {
@@ -85,7 +104,7 @@ public final class PlotLine {
 
   /** The greatest ordinate, band included; zero if none lies above it. */
   public double top() {
-    double top = 0;
+    double top = band.map(PlotLine::top).orElse(0.0);
     for (int i = 0; i < size(); i++) {
       top = Math.max(top, Math.max(y(i), high(i)));
     }
@@ -133,6 +152,10 @@ public final class PlotLine {
     return indices;
   }
 
+  double width(int i) {
+    return high(i) - low(i);
+  }
+
   /** Width of the band where it is widest; a band of readings says nothing over wide gaps. */
   double widestBand() {
     double widest = 0;
@@ -140,7 +163,7 @@ public final class PlotLine {
       if (!computed && curve.wideGapAfter(i)) {
         continue;
       }
-      widest = Math.max(widest, high(i) - low(i));
+      widest = Math.max(widest, width(i));
     }
     return widest;
   }

@@ -3,7 +3,9 @@ package taperbook.draw.chart;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import taperbook.draw.style.Heading;
 import taperbook.model.Estimate;
 import taperbook.model.Numbers;
 import taperbook.model.ReportNumber;
@@ -52,9 +54,14 @@ public final class Said {
     return wishes().windows().get(0);
   }
 
-  /** The car, as a subtitle. */
-  public String vehicle() {
-    return result.main().session().vehicle();
+  /** The words around a chart of the reported session. */
+  public Heading heading(String finding, String quantity) {
+    return new Heading(finding, quantity, Credit.of(result));
+  }
+
+  /** The value as one speaks it, if there is one. */
+  public Optional<String> about(String id) {
+    return measured(id).map(wording::about);
   }
 
   public Optional<Estimate> estimate(String id) {
@@ -121,6 +128,11 @@ public final class Said {
     boolean whole = rounded.stripTrailingZeros().scale() <= 0;
     String text = (whole ? rounded.setScale(0, RoundingMode.HALF_EVEN) : rounded).toPlainString();
     return text.replace('-', '\u2212');
+  }
+
+  /** A text that begins with a capital. */
+  public static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** Sentences that there are, in a row. */

@@ -1,11 +1,14 @@
 package taperbook.draw.chart;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import taperbook.draw.style.ChartStyle;
 import taperbook.draw.style.Pen;
 
 /**
- * Which of two sessions is ahead where, as a chart of their difference shows it along its foot.
+ * Which of two sessions is ahead where, as a chart of their difference shows it in a strip below
+ * its axis.
  *
  * @param parts stretches of the horizontal axis, in order
  * @param crossings where the order changes
@@ -17,12 +20,22 @@ public record Standings(List<Part> parts, List<Crossing> crossings) {
     crossings = List.copyOf(crossings);
   }
 
+  /** The stretches, the widest first. */
+  public List<Part> widestFirst() {
+    return parts.stream().sorted(Comparator.comparingDouble(p -> p.from() - p.to())).toList();
+  }
+
+  /** Height of the strip with the names below it. */
+  static double strip(ChartStyle style) {
+    return 0.9 * style.type().tick() + style.leading();
+  }
+
   /**
    * A stretch over which the order stays the same.
    *
    * @param from abscissa of its start
    * @param to abscissa of its end
-   * @param names what it may be called in the plot, the first one that fits
+   * @param names what it may be called below the strip, the first one that fits
    * @param fill how its piece of the bar looks
    * @param pen the pen of the session that is ahead, if one is
    */

@@ -32,7 +32,38 @@ public final class Telling {
   /** Names some points of a chart's only curve, and its gaps and band. */
   public Telling curve(Chart chart, IntFunction<String> point) {
     line(chart.series().get(0), point);
-    return chart.hasVisibleBand() ? add("A tinted band shows the bounds of the readings.") : this;
+    if (!chart.hasVisibleBand()) {
+      return this;
+    }
+    return add(
+        chart.line().hasOwnBand()
+            ? ofBand(chart.line().band())
+            : "A tinted band shows the bounds of the readings.");
+  }
+
+  /** What a band from draws holds, with its widest and its narrowest place. */
+  private static String ofBand(PlotLine band) {
+    int widest = 0;
+    int narrowest = 0;
+    for (int i = 1; i < band.size(); i++) {
+      widest = band.width(i) > band.width(widest) ? i : widest;
+      narrowest = band.width(i) < band.width(narrowest) ? i : narrowest;
+    }
+    return "A tinted band holds the true power at each state of charge in 95 % of cases, given all"
+        + " readings: at its widest "
+        + between(band, widest)
+        + ", at its narrowest "
+        + between(band, narrowest)
+        + ".";
+  }
+
+  private static String between(PlotLine band, int i) {
+    return Said.plain(band.low(i))
+        + " to "
+        + Said.plain(band.high(i))
+        + " kW at "
+        + Said.plain(band.x(i))
+        + " %";
   }
 
   /**

@@ -1,32 +1,74 @@
 package taperbook.draw.chart;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.draw.style.ChartStyle;
 
-/** What of a chart a thumbnail shows: its lines, and the one mark that tells most. */
+/** What of a chart a picture shows that has room for few words. */
 public final class Thumbnail {
+  private static final int MOST_LABELS = 3;
+
   private Thumbnail() {}
 
-  /** The chart with fewer marks, shorter labels and letters for names. */
-  public static Chart of(Chart chart) {
+  /** The chart as a style has room for it. */
+  public static Chart of(Chart chart, ChartStyle style) {
+    return switch (style.words()) {
+      case ALL -> chart;
+      case FEW_LABELS -> labelled(chart, MOST_LABELS);
+      case FEW -> smallest(chart);
+    };
+  }
+
+  /** The chart with so many labels at most, names of lines among them, which all stay. */
+  private static Chart labelled(Chart chart, int most) {
     Chart.Marks marks = chart.marks();
-    Optional<Chart.Hold> hold = marks.hold().map(Thumbnail::shorter);
-    List<Chart.Point> points =
-        hold.isPresent() || marks.points().isEmpty()
-            ? List.of()
-            : List.of(marks.points().get(marks.points().size() - 1));
+    Optional<Chart.Hold> hold = marks.hold().map(h -> hold(h, h.label().get(0)));
+    int left = most - (hold.isPresent() ? 1 : 0);
+    left -= (int) chart.series().stream().filter(s -> !s.name().isEmpty()).count();
+    Optional<Standings> standings = marks.standings().map(Thumbnail::shorter);
+    List<Chart.Point> points = spread(marks.points(), left);
+    int below = left - points.size();
+    return new Chart(
+        chart.id(),
+        chart.title(),
+        chart.x(),
+        chart.y(),
+        chart.series(),
+        new Chart.Marks(hold, Optional.empty(), points, standings),
+        chart.below().map(panel -> labelled(panel, below)));
+  }
+
+  /** So many of the marks, the last one among them, as far from each other as can be. */
+  public static List<Chart.Point> spread(List<Chart.Point> points, int most) {
+    int count = Math.max(0, Math.min(most, points.size()));
+    List<Chart.Point> kept = new ArrayList<>();
+    for (int i = 1; i <= count; i++) {
+      kept.add(points.get(i * points.size() / count - 1));
+    }
+    return kept;
+  }
+
+  /** The chart with its lines, the one mark that tells most, and letters for names. */
+  private static Chart smallest(Chart chart) {
+    Chart.Marks marks = chart.marks();
+    Optional<Chart.Hold> hold = marks.hold().map(h -> hold(h, h.brief()));
     return new Chart(
         chart.id(),
         chart.title(),
         chart.x(),
         chart.y(),
         chart.series().stream().map(Thumbnail::shorter).toList(),
-        new Chart.Marks(hold, Optional.empty(), points, marks.standings().map(Thumbnail::shorter)));
+        new Chart.Marks(
+            hold,
+            Optional.empty(),
+            hold.isPresent() ? List.of() : spread(marks.points(), 1),
+            marks.standings().map(Thumbnail::shorter)));
   }
 
-  /** The peak or stretch with the shorter of its labels. */
-  private static Chart.Hold shorter(Chart.Hold hold) {
-    return new Chart.Hold(hold.from(), hold.to(), hold.y(), List.of(hold.brief()));
+  /** The peak or stretch with another label. */
+  private static Chart.Hold hold(Chart.Hold hold, String label) {
+    return new Chart.Hold(hold.from(), hold.to(), hold.y(), List.of(label), hold.brief());
   }
 
   private static Series shorter(Series series) {
@@ -37,6 +79,7 @@ public final class Thumbnail {
     return new Standings(
         standings.parts(),
         standings.crossings().stream()
+            .limit(1)
             .map(c -> new Standings.Crossing(c.x(), c.low(), c.high(), List.of(c.label().get(0))))
             .toList());
   }

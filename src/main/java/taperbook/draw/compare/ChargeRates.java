@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import taperbook.draw.chart.Axis;
-import taperbook.draw.chart.Chart;
 import taperbook.draw.chart.PlotLine;
 import taperbook.draw.chart.Said;
 import taperbook.draw.chart.Telling;
@@ -21,6 +20,8 @@ import taperbook.words.Labels;
  * batteries differ in size. Common practice calls this the C-rate; by energy, not by charge.
  */
 final class ChargeRates {
+  private static final String UNIT = "kW/kWh";
+
   /** Batteries whose usable energies differ by no more than this share look alike in this chart. */
   private static final double ALIKE = 0.02;
 
@@ -40,11 +41,11 @@ final class ChargeRates {
   }
 
   private static Draft draft(Lineup lineup, List<Entry> entries) {
-    Axis y = Axis.power(Labels.of("axis.charge_rate"), Overlay.top(entries)).withRoom();
+    Axis y = Axis.power(Labels.of("axis.charge_rate"), UNIT, Overlay.top(entries)).withRoom();
     Overlay overlay =
         Overlay.of(
             "c-rate-over-soc",
-            new Chart.Title(Labels.of("chart.charge_rates"), lineup.labels()),
+            lineup.heading(finding(entries), Labels.of("chart.charge_rates")),
             Axis.stateOfCharge(10),
             y,
             entries,
@@ -59,6 +60,15 @@ final class ChargeRates {
         List.of(Optional.of(peaks(entries)), lineup.leftOut(entries)));
   }
 
+  private static String finding(List<Entry> entries) {
+    List<String> peaks = new ArrayList<>();
+    for (Entry entry : entries) {
+      double peak = entry.line().y(entry.line().peak());
+      peaks.add(entry.member().letter() + " " + hundredths(peak));
+    }
+    return Labels.of("finding.peaks", String.join(", ", peaks));
+  }
+
   private static String peaks(List<Entry> entries) {
     List<String> peaks = new ArrayList<>();
     for (Entry entry : entries) {
@@ -70,7 +80,7 @@ final class ChargeRates {
   }
 
   private static String hundredths(double rate) {
-    return String.format(Locale.ROOT, "%.2f\u00a0kW/kWh", rate);
+    return String.format(Locale.ROOT, "%.2f\u00a0" + UNIT, rate);
   }
 
   private static Optional<PlotLine> line(Member member) {

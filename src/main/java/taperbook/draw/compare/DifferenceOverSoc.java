@@ -17,15 +17,18 @@ import taperbook.model.Curve;
 import taperbook.model.Estimate;
 import taperbook.model.PairResult;
 import taperbook.model.Stretch;
+import taperbook.model.Unit;
 import taperbook.words.Labels;
+import taperbook.words.Wording;
 
 /** The chart of how far the reported session's power lies above that of another, over charge. */
 final class DifferenceOverSoc {
-  /** Room below the lowest point for the bar and its names, as a share of the curve's height. */
-  private static final double FOOTROOM = 0.24;
+  /** Room below the lowest point, as a share of the curve's height. */
+  private static final double FOOTROOM = 0.06;
 
   private static final double HEADROOM = 0.12;
 
+  private final Lineup lineup;
   private final Member own;
   private final Member other;
   private final PairResult pair;
@@ -33,6 +36,7 @@ final class DifferenceOverSoc {
   private final String id;
 
   private DifferenceOverSoc(Lineup lineup, int index) {
+    this.lineup = lineup;
     this.own = lineup.members().get(0);
     this.other = lineup.members().get(index + 1);
     this.pair = lineup.pairs().get(index);
@@ -52,8 +56,12 @@ final class DifferenceOverSoc {
     Chart chart =
         new Chart(
             id,
-            new Chart.Title(
-                Labels.of("chart.difference", less()), own.label() + "; " + other.label()),
+            lineup.heading(
+                words
+                    .leadFinding(own.words(), other.words())
+                    .orElseGet(() -> words.finding(own.words(), other.words())),
+                Labels.of("chart.difference", less()),
+                List.of(own, other)),
             Axis.stateOfCharge(10),
             y,
             List.of(new Series(line, Pen.COMPUTED, "")),
@@ -66,7 +74,7 @@ final class DifferenceOverSoc {
                 Words.range("power of " + less() + " in kW", y))
             .add(own.label() + ", " + other.label() + ".")
             .line(chart.series().get(0), i -> point(curve, i))
-            .add("A bar along the foot shows who leads where.")
+            .add("A strip below the axis shows who leads where.")
             .add(words.all())
             .text();
     return new Draft(chart, caption, told);
@@ -79,7 +87,8 @@ final class DifferenceOverSoc {
   private Axis axis(PlotLine line) {
     double height = Math.max(line.top() - line.bottom(), 1);
     return Axis.across(
-        Labels.of("axis.difference", less()),
+        Labels.of("axis.difference"),
+        Wording.name(Unit.KILOWATT),
         line.bottom() - FOOTROOM * height,
         line.top() + HEADROOM * height,
         8);
@@ -95,18 +104,20 @@ final class DifferenceOverSoc {
   }
 
   private Standings.Part part(Stretch stretch) {
-    String name = words.name(stretch.order());
     return switch (stretch.order()) {
-      case AHEAD ->
-          part(stretch, List.of(name, own.letter()), Standings.Fill.FULL, Optional.of(own.pen()));
-      case BEHIND ->
+      case AHEAD -> part(stretch, names(own), Standings.Fill.FULL, Optional.of(own.pen()));
+      case BEHIND -> part(stretch, names(other), Standings.Fill.HATCHED, Optional.of(other.pen()));
+      case UNDECIDED ->
           part(
-              stretch,
-              List.of(name, other.letter()),
-              Standings.Fill.HATCHED,
-              Optional.of(other.pen()));
-      case UNDECIDED -> part(stretch, List.of(name), Standings.Fill.OPEN, Optional.empty());
+              stretch, List.of(words.name(stretch.order())), Standings.Fill.OPEN, Optional.empty());
     };
+  }
+
+  private static List<String> names(Member member) {
+    return List.of(
+        Labels.of("mark.leads", member.words()),
+        Labels.of("mark.leads", member.letter()),
+        member.letter());
   }
 
   private static Standings.Part part(

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import taperbook.draw.chart.Credit;
 import taperbook.draw.chart.PlotLine;
 import taperbook.draw.chart.Said;
 import taperbook.draw.chart.Series;
+import taperbook.draw.style.Heading;
 import taperbook.draw.style.Pen;
 import taperbook.model.PairResult;
 import taperbook.model.ReportResult;
+import taperbook.model.Session;
 import taperbook.model.SessionResult;
 import taperbook.words.SessionNames;
 
@@ -37,7 +40,12 @@ record Lineup(ReportResult result, List<Member> members) {
   record Member(SessionResult result, String letter, String label, Pen pen, Said said) {
     /** Its letter and what it stands for, such as {@code B (first battery revision)}. */
     String named() {
-      return letter + " (" + label.substring(letter.length() + 1) + ")";
+      return letter + " (" + words() + ")";
+    }
+
+    /** What tells it from the others, such as {@code first battery revision}. */
+    String words() {
+      return label.substring(letter.length() + 1);
     }
 
     /** The session's line from one of its curves. */
@@ -64,6 +72,14 @@ record Lineup(ReportResult result, List<Member> members) {
     return result.pairs().subList(0, Math.min(result.pairs().size(), members.size() - 1));
   }
 
+  /** Words on the pair, if there is only one. */
+  Optional<PairWords> onlyPair() {
+    return members.size() == 2 && pairs().size() == 1
+        ? Optional.of(
+            new PairWords(result, pairs().get(0), members.get(0).letter(), members.get(1).letter()))
+        : Optional.empty();
+  }
+
   /** The sessions that have a curve of a kind, each with its line. */
   List<Entry> entries(Function<Member, Optional<PlotLine>> line) {
     return members.stream().flatMap(m -> line.apply(m).map(l -> new Entry(m, l)).stream()).toList();
@@ -81,9 +97,16 @@ record Lineup(ReportResult result, List<Member> members) {
     }
   }
 
-  /** Names of all that is drawn, in a row. */
-  String labels() {
-    return String.join("; ", members.stream().map(Member::label).toList());
+  /** The words around a chart of all that is drawn. */
+  Heading heading(String finding, String quantity) {
+    return heading(finding, quantity, members);
+  }
+
+  /** The words around a chart of some sessions, the reported one first. */
+  Heading heading(String finding, String quantity, List<Member> drawn) {
+    List<String> names = drawn.stream().map(Member::label).toList();
+    List<Session> sessions = drawn.stream().map(m -> m.result().session()).toList();
+    return new Heading(finding, quantity, Credit.of(result, names, sessions));
   }
 
   /** A sentence on what is not drawn, if that is anything. */

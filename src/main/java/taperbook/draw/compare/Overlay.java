@@ -10,6 +10,7 @@ import taperbook.draw.chart.Series;
 import taperbook.draw.chart.Telling;
 import taperbook.draw.compare.Lineup.Entry;
 import taperbook.draw.picture.Draft;
+import taperbook.draw.style.Heading;
 
 /**
  * A chart of one line for each session, and its words.
@@ -26,7 +27,7 @@ record Overlay(Chart chart, List<Entry> entries) {
 
   /** The chart of the entries between two axes. */
   static Overlay of(
-      String id, Chart.Title title, Axis x, Axis y, List<Entry> entries, Chart.Marks marks) {
+      String id, Heading title, Axis x, Axis y, List<Entry> entries, Chart.Marks marks) {
     Chart chart = new Chart(id, title, x, y, entries.stream().map(Entry::series).toList(), marks);
     return new Overlay(chart, entries);
   }

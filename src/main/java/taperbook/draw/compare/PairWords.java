@@ -1,8 +1,10 @@
 package taperbook.draw.compare;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import taperbook.draw.chart.Said;
 import taperbook.model.Estimate;
 import taperbook.model.PairResult;
@@ -41,6 +43,79 @@ final class PairWords {
 
   Said said() {
     return said;
+  }
+
+  /**
+   * Which session takes more power where, in the longest stretch that each leads.
+   *
+   * @param ownWords what the reported session is called
+   * @param otherWords what the other is called
+   */
+  String finding(String ownWords, String otherWords) {
+    List<String> led = new ArrayList<>();
+    for (Order order : List.of(Order.AHEAD, Order.BEHIND)) {
+      pair.stretches().stream()
+          .filter(s -> s.order() == order)
+          .max(Comparator.comparingDouble(s -> s.to() - s.from()))
+          .ifPresent(
+              s ->
+                  led.add(
+                      Labels.of(
+                          led.isEmpty() ? "finding.takes_more" : "finding.other_more",
+                          order == Order.AHEAD ? ownWords : otherWords,
+                          percent(inward(s, s.from(), Math::ceil)),
+                          percent(inward(s, s.to(), Math::floor)))));
+    }
+    return led.isEmpty() ? Labels.of("finding.cannot_tell") : Said.capital(String.join(", ", led));
+  }
+
+  /** An edge, rounded so that the stretch grows no longer: to the whole unless that is coarse. */
+  private static double inward(Stretch stretch, double edge, DoubleUnaryOperator rounding) {
+    double step = stretch.to() - stretch.from() < 5 ? 0.1 : 1;
+    double steps = edge / step;
+    boolean even = Math.abs(steps - Math.rint(steps)) < 1e-6;
+    return step * (even ? Math.rint(steps) : rounding.applyAsDouble(steps));
+  }
+
+  /** How much more power which takes on average, if the readings can tell. */
+  Optional<String> leadFinding(String ownWords, String otherWords) {
+    return decided("mean_lead_shared")
+        .map(
+            lead ->
+                Labels.of(
+                    "finding.lead", lead > 0 ? ownWords : otherWords, size("mean_lead_shared")))
+        .map(Said::capital);
+  }
+
+  /** How much quicker which is, or that the readings cannot tell. */
+  Optional<String> timeFinding(String ownWords, String otherWords) {
+    return pair.shared()
+        .filter(s -> said.estimate("time_gain_shared").isPresent())
+        .map(
+            s ->
+                decided("time_gain_shared")
+                    .map(
+                        gain ->
+                            Labels.of(
+                                "finding.quicker",
+                                gain > 0 ? ownWords : otherWords,
+                                size("time_gain_shared"),
+                                percent(s.low()),
+                                percent(s.high())))
+                    .map(Said::capital)
+                    .orElseGet(
+                        () ->
+                            Labels.of("finding.not_quicker", percent(s.low()), percent(s.high()))));
+  }
+
+  /** The value of a difference whose sign is beyond doubt. */
+  private Optional<Double> decided(String id) {
+    return said.estimate(id).filter(e -> !e.bounds().contains(0)).map(Estimate::value);
+  }
+
+  /** A difference as one speaks it, whichever its sign. */
+  private String size(String id) {
+    return said.about(id).orElseThrow().replace("\u2212", "");
   }
 
   /** The mean lead and the time gained, as far as the readings can tell. */
@@ -127,6 +202,6 @@ final class PairWords {
   }
 
   private static String percent(double soc) {
-    return Said.plain(soc) + " %";
+    return Said.plain(soc) + "\u00a0%";
   }
 }

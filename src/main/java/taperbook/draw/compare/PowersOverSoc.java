@@ -3,7 +3,6 @@ package taperbook.draw.compare;
 import java.util.List;
 import java.util.Optional;
 import taperbook.draw.chart.Axis;
-import taperbook.draw.chart.Chart;
 import taperbook.draw.chart.PlotLine;
 import taperbook.draw.chart.Said;
 import taperbook.draw.chart.Telling;
@@ -35,7 +34,7 @@ final class PowersOverSoc {
     Overlay overlay =
         Overlay.of(
             "compare-over-soc",
-            new Chart.Title(Labels.of("chart.powers_over_soc"), lineup.labels()),
+            lineup.heading(finding(lineup, entries), Labels.of("chart.powers_over_soc")),
             Axis.stateOfCharge(10),
             y,
             entries,
@@ -50,6 +49,21 @@ final class PowersOverSoc {
             times(lineup),
             Common.missing(entries),
             lineup.leftOut(entries)));
+  }
+
+  /** Of two sessions which takes more where, of more their peaks. */
+  private static String finding(Lineup lineup, List<Entry> entries) {
+    return lineup
+        .onlyPair()
+        .filter(p -> !lineup.pairs().get(0).stretches().isEmpty())
+        .map(p -> p.finding(lineup.members().get(0).words(), lineup.members().get(1).words()))
+        .orElseGet(() -> peaksInShort(entries));
+  }
+
+  /** Peaks by the letters of their sessions. */
+  static String peaksInShort(List<Entry> entries) {
+    List<String> peaks = entries.stream().map(e -> e.member().letter() + " " + peak(e)).toList();
+    return Labels.of("finding.peaks", String.join(", ", peaks));
   }
 
   private static String peaks(List<Entry> entries) {

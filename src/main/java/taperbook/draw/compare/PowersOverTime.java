@@ -37,7 +37,7 @@ final class PowersOverTime {
     Overlay overlay =
         Overlay.of(
             "compare-over-time",
-            new Chart.Title(Labels.of("chart.powers_over_time"), lineup.labels()),
+            lineup.heading(finding(lineup, entries), Labels.of("chart.powers_over_time")),
             x,
             y,
             entries,
@@ -51,6 +51,14 @@ final class PowersOverTime {
         axes,
         (line, i) -> said.time(line.x(i) * 60) + ": " + Said.plain(line.y(i)) + " kW",
         List.of(added(entries), sameEnergy(lineup), lineup.leftOut(entries)));
+  }
+
+  private static String finding(Lineup lineup, List<Entry> entries) {
+    return lineup
+        .onlyPair()
+        .flatMap(
+            p -> p.timeFinding(lineup.members().get(0).words(), lineup.members().get(1).words()))
+        .orElseGet(() -> PowersOverSoc.peaksInShort(entries));
   }
 
   /** What each session added in how long. */

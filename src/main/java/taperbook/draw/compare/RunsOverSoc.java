@@ -51,7 +51,8 @@ final class RunsOverSoc {
     Chart chart =
         new Chart(
             "runs-over-soc",
-            new Chart.Title(Labels.of("chart.runs"), result.main().session().vehicle()),
+            new Said(result)
+                .heading(Labels.of("finding.runs", runs.size()), Labels.of("chart.runs")),
             Axis.stateOfCharge(10),
             y,
             series,

@@ -92,7 +92,7 @@ public final class LineLabel {
   }
 
   /** Words in lines of at most so many characters, where words allow that. */
-  static List<String> wrapped(String text, int length) {
+  public static List<String> wrapped(String text, int length) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ", -1)) {

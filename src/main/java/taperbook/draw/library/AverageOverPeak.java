@@ -5,7 +5,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import taperbook.draw.picture.Figure;
 import taperbook.model.LibraryRow;
+import taperbook.model.Unit;
 import taperbook.words.Labels;
+import taperbook.words.Wording;
 
 /** The figure of average power against peak power: how much of its peak a car keeps up. */
 final class AverageOverPeak {
@@ -22,23 +24,38 @@ final class AverageOverPeak {
   /** The figure, if a session has both numbers. */
   Optional<Figure> figure() {
     List<LibraryRow> rows =
-        words.rows().stream().filter(r -> Dot.of(r, PEAK, average).isPresent()).toList();
+        words.rows().stream()
+            .filter(r -> Dot.of(r, words.name(r), PEAK, average).isPresent())
+            .toList();
     if (rows.isEmpty()) {
       return Optional.empty();
     }
-    String title = Labels.of("chart.average_over_peak");
+    String title = finding(rows);
     ScatterSheet sheet =
         new ScatterSheet(
-            Cloud.of(rows.stream().flatMap(r -> Dot.of(r, PEAK, average).stream()).toList()),
-            Labels.of("axis.peak"),
-            Labels.of("axis.average", words.window()),
+            Cloud.of(
+                rows.stream()
+                    .flatMap(r -> Dot.of(r, words.name(r), PEAK, average).stream())
+                    .toList()),
+            Wording.name(Unit.KILOWATT),
+            Wording.name(Unit.KILOWATT),
             true,
             Labels.of("mark.average_is_peak"),
-            title,
-            Labels.of("label.sessions_window", LibraryWords.sessions(rows.size()), words.window()));
+            words.heading(
+                title, Labels.of("chart.average_over_peak", words.window()), rows.size()));
     String caption = caption(rows) + Cloud.words(rows.size());
     return Optional.of(
         Figure.of("library-average-over-peak", title, caption, told(rows, caption), sheet));
+  }
+
+  /** The highest average, with the peak of the same session. */
+  private String finding(List<LibraryRow> rows) {
+    LibraryRow most = last(LibraryWords.rising(rows, average));
+    return Labels.of(
+        "finding.most_average",
+        words.value(most, average).orElseThrow(),
+        words.name(most),
+        words.value(most, PEAK).orElseThrow());
   }
 
   private String caption(List<LibraryRow> rows) {
@@ -57,7 +74,7 @@ final class AverageOverPeak {
                 ? "The highest peak and the highest average"
                     + over
                     + " are both of "
-                    + byPeak.session()
+                    + words.name(byPeak)
                     + ": "
                     + words.full(byPeak, PEAK).orElseThrow()
                     + " and "
@@ -82,7 +99,7 @@ final class AverageOverPeak {
         "average power over time in kW, " + words.window() + ", in the same units",
         rows,
         row ->
-            row.session()
+            words.name(row)
                 + " "
                 + words.value(row, PEAK).orElseThrow()
                 + " and "

@@ -13,11 +13,11 @@ import taperbook.model.LibraryRow;
  */
 record Dot(String name, Estimate x, Estimate y) {
   /** The dot of a row, if it has both numbers. */
-  static Optional<Dot> of(LibraryRow row, String x, String y) {
+  static Optional<Dot> of(LibraryRow row, String name, String x, String y) {
     Optional<Estimate> across = row.numbers().estimate(x);
     Optional<Estimate> up = row.numbers().estimate(y);
     return across.isPresent() && up.isPresent()
-        ? Optional.of(new Dot(row.session(), across.get(), up.get()))
+        ? Optional.of(new Dot(name, across.get(), up.get()))
         : Optional.empty();
   }
 

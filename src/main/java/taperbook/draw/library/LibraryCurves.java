@@ -48,7 +48,7 @@ final class LibraryCurves {
         all <= MOST_PANELS
             ? LibraryWords.sessions(all)
             : Labels.of("label.sessions_of", from + 1, to, all);
-    String title = Labels.of("chart.library_curves", which);
+    String title = finding(rows, which);
     int columns = Math.min(MOST_COLUMNS, all <= 3 ? all : all == 4 ? 2 : all <= 6 ? 3 : 4);
     int lines = Math.min(MOST_ROWS, (all + columns - 1) / columns);
     PanelSheet sheet =
@@ -57,19 +57,28 @@ final class LibraryCurves {
             columns,
             lines,
             power,
-            Labels.of("chart.power_over_soc"),
-            Labels.of("label.equal_axes", capital(which)));
+            words.heading(title, Labels.of("chart.library_curves", which), rows.size()));
     String id = from == 0 ? ID : ID + "-" + (from / MOST_PANELS + 1);
     return Figure.of(id, title, caption(rows), told(rows, which), sheet);
   }
 
-  private static String capital(String text) {
-    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  /** From which peak to which the curves reach. */
+  private String finding(List<LibraryRow> rows, String which) {
+    List<LibraryRow> rising = LibraryWords.rising(rows, PEAK);
+    return rising.size() < 2
+        ? Labels.of("chart.library_curves", which)
+        : Labels.of(
+            "finding.peaks_reach",
+            words.value(rising.get(0), PEAK).orElseThrow(),
+            words.value(rising.get(rising.size() - 1), PEAK).orElseThrow());
   }
 
   private Panel panel(LibraryRow row) {
     return new Panel(
-        row.session(), LibraryWords.about(row), row.curve(), words.value(row, PEAK).orElse(""));
+        LibraryWords.model(row),
+        LibraryWords.about(row),
+        row.curve(),
+        words.value(row, PEAK).orElse(""));
   }
 
   private String caption(List<LibraryRow> rows) {
@@ -84,11 +93,11 @@ final class LibraryCurves {
     return "Peaks reach from "
         + words.full(rising.get(0), PEAK).orElseThrow()
         + " in "
-        + rising.get(0).session()
+        + words.name(rising.get(0))
         + " to "
         + words.full(most, PEAK).orElseThrow()
         + " in "
-        + most.session()
+        + words.name(most)
         + ". All panels have the same axes."
         + words.more();
   }
@@ -115,6 +124,6 @@ final class LibraryCurves {
                 + " % to "
                 + Math.round(row.curve().x(last))
                 + " %";
-    return row.session() + " (" + LibraryWords.about(row) + ")" + peak + span + ".";
+    return words.name(row) + peak + span + ".";
   }
 }

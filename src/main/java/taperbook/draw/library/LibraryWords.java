@@ -1,10 +1,13 @@
 package taperbook.draw.library;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import taperbook.draw.style.Heading;
 import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
@@ -80,7 +83,7 @@ final class LibraryWords {
 
   /** The session with its value and interval, such as {@code one with 171 kW (...)}. */
   String named(LibraryRow row, String joiner, String id) {
-    return row.session() + joiner + full(row, id).orElse("\u2013");
+    return name(row) + joiner + full(row, id).orElse("\u2013");
   }
 
   /** Rows that have a number, the least value first. */
@@ -93,11 +96,52 @@ final class LibraryWords {
         .toList();
   }
 
-  /** The day and the car: the day first, since a long name may be cut. */
+  /**
+   * The car, with the day where it has more sessions, and the session's name where that is not
+   * enough.
+   */
+  String name(LibraryRow row) {
+    String car = row.about().vehicle();
+    String dated = dated(row);
+    return count(LibraryWords::car, car) == 1
+        ? car
+        : count(LibraryWords::dated, dated) == 1 ? dated : dated + ", " + row.session();
+  }
+
+  private long count(Function<LibraryRow, String> name, String wanted) {
+    return rows().stream().map(name).filter(wanted::equals).count();
+  }
+
+  private static String car(LibraryRow row) {
+    return row.about().vehicle();
+  }
+
+  private static String dated(LibraryRow row) {
+    return row.about().vehicle()
+        + row.about().date().map(date -> ", " + Wording.dateOrAsIs(date)).orElse("");
+  }
+
+  /** The car up to the first comma of its name. */
+  static String model(LibraryRow row) {
+    return row.about().vehicle().split(",", 2)[0];
+  }
+
+  /** The day and the rest of the car's name: the day first, since a long name may be cut. */
   static String about(LibraryRow row) {
-    return Stream.of(row.about().date(), Optional.of(row.about().vehicle()))
+    String rest = row.about().vehicle().substring(model(row).length()).replaceFirst(", *", "");
+    return Stream.of(row.about().date().map(Wording::dateOrAsIs), Optional.of(rest))
         .flatMap(Optional::stream)
+        .filter(part -> !part.isEmpty())
         .collect(Collectors.joining(", "));
+  }
+
+  /** The words around a figure of so many sessions. */
+  Heading heading(String finding, String quantity, int sessions) {
+    List<String> credit = new ArrayList<>(List.of(sessions(sessions)));
+    if (!plan().heading().author().isEmpty()) {
+      credit.add(plan().heading().author());
+    }
+    return new Heading(finding, quantity, credit);
   }
 
   /** How many rows lack one of two numbers, as a sentence, if any do. */

@@ -25,26 +25,36 @@ final class MinutesOverRange {
   /** The figure, if a session has both numbers. */
   Optional<Figure> figure() {
     List<LibraryRow> rows =
-        words.rows().stream().filter(r -> Dot.of(r, RANGE, time).isPresent()).toList();
+        words.rows().stream()
+            .filter(r -> Dot.of(r, words.name(r), RANGE, time).isPresent())
+            .toList();
     if (rows.isEmpty()) {
       return Optional.empty();
     }
     double perKilometre = words.wording().shownAmount(1, Unit.KILOMETRE);
     String unit = Wording.name(words.wording().shown(Unit.KILOMETRE));
-    String title = Labels.of("chart.minutes_over_range", words.distance());
+    LibraryRow least = LibraryWords.rising(rows, time).get(0);
+    String title =
+        Labels.of(
+            "finding.least_time",
+            words.distance(),
+            words.value(least, time).orElseThrow(),
+            words.name(least));
     ScatterSheet sheet =
         new ScatterSheet(
             Cloud.of(
                 rows.stream()
-                    .flatMap(r -> Dot.of(r, RANGE, time).stream())
+                    .flatMap(r -> Dot.of(r, words.name(r), RANGE, time).stream())
                     .map(d -> d.times(perKilometre, MINUTES_PER_SECOND))
                     .toList()),
-            Labels.of("axis.driven_range", unit),
-            Labels.of("axis.time_to_add", words.distance(), basis()),
+            unit,
+            Wording.name(Unit.MINUTE),
             false,
             "",
-            title,
-            Labels.of("label.sessions_basis", LibraryWords.sessions(rows.size()), basis()));
+            words.heading(
+                title,
+                Labels.of("chart.minutes_over_range", words.distance(), basis(), unit),
+                rows.size()));
     String caption = caption(rows) + Cloud.words(rows.size());
     String told =
         ScatterWords.told(
@@ -52,7 +62,7 @@ final class MinutesOverRange {
             "time to add " + words.distance() + " in min, from 0",
             rows,
             row ->
-                row.session()
+                words.name(row)
                     + " "
                     + words.value(row, RANGE).orElseThrow()
                     + " and "

@@ -5,8 +5,8 @@ import taperbook.model.Curve;
 /**
  * One session among small multiples.
  *
- * @param title what it is called
- * @param subtitle the car and the day
+ * @param title the car
+ * @param subtitle the day, and what tells it from its like
  * @param curve power in kW over state of charge in %, perhaps without a point
  * @param peak the peak in words, empty if there is none
  */

@@ -12,7 +12,9 @@ import taperbook.draw.style.TextRun.Anchor;
 import taperbook.draw.style.TextRun.Face;
 import taperbook.draw.style.Typeface;
 import taperbook.model.Curve;
+import taperbook.model.Unit;
 import taperbook.words.Labels;
+import taperbook.words.Wording;
 
 /** One panel of small multiples: grid, curve, the ring at its peak, and its texts. */
 final class PanelPainter {
@@ -125,7 +127,8 @@ final class PanelPainter {
     double width = Typeface.width(panel.peak(), true, type.size()) * style.type().slack();
     double left = peakX(peak) - width / 2;
     double shifted = Math.max(plot.box().left(), Math.min(left, plot.box().right() - width));
-    double baseline = peakY(peak) - style.weights().markDot() - 0.3 * type.size();
+    double above = peakY(peak) - style.weights().markDot() - 0.3 * type.size();
+    double baseline = Math.max(above, plot.box().top() + 0.8 * type.size());
     return new TextRun(panel.peak(), shifted, baseline, Anchor.START, face);
   }
 
@@ -134,10 +137,15 @@ final class PanelPainter {
     Box box = plot.box();
     Face face = type.face(false, Palette.INK);
     List<TextRun> texts = new ArrayList<>();
+    double step = box.height() * plot.y().share(plot.y().from() + plot.y().step());
+    double every = Math.ceil(1.15 * type.size() / step) * plot.y().step();
     for (double tick : left ? plot.y().ticks() : List.<Double>of()) {
+      if (tick % every != 0) {
+        continue;
+      }
       texts.add(
           new TextRun(
-              plot.y().text(tick),
+              plot.y().text(tick, Wording.name(Unit.KILOWATT)),
               box.left() - 0.45 * type.size(),
               plot.py(tick) + 0.35 * type.size(),
               Anchor.END,
@@ -147,7 +155,11 @@ final class PanelPainter {
       Anchor anchor = tick == 0 ? Anchor.START : tick == 100 ? Anchor.END : Anchor.MIDDLE;
       texts.add(
           new TextRun(
-              plot.x().text(tick), plot.px(tick), box.bottom() + 1.2 * type.size(), anchor, face));
+              plot.x().text(tick, Wording.name(Unit.PERCENT)),
+              plot.px(tick),
+              box.bottom() + 1.2 * type.size(),
+              anchor,
+              face));
     }
     return texts;
   }

@@ -6,9 +6,8 @@ import java.util.List;
 import taperbook.draw.picture.Painting;
 import taperbook.draw.style.Box;
 import taperbook.draw.style.ChartStyle;
-import taperbook.draw.style.Palette;
+import taperbook.draw.style.Heading;
 import taperbook.draw.style.TextRun;
-import taperbook.draw.style.TextRun.Anchor;
 import taperbook.words.Labels;
 
 /**
@@ -18,11 +17,9 @@ import taperbook.words.Labels;
  * @param columns panels beside each other
  * @param rows panels below each other
  * @param power the vertical scale of all panels, kW
- * @param title what stands above them on film
- * @param subtitle what stands below the title on film
+ * @param heading the words around them
  */
-record PanelSheet(
-    List<Panel> panels, int columns, int rows, Scale power, String title, String subtitle)
+record PanelSheet(List<Panel> panels, int columns, int rows, Scale power, Heading heading)
     implements Painting {
   private static final Scale CHARGE = new Scale(0, 100, 50);
 
@@ -44,7 +41,7 @@ record PanelSheet(
       texts.addAll(painter.texts());
       texts.addAll(painter.ticks(i % columns == 0, i + columns >= panels.size()));
     }
-    texts.addAll(rim(style));
+    texts.addAll(noted(style).texts(style));
     return texts;
   }
 
@@ -56,52 +53,25 @@ record PanelSheet(
     double gapY = 0.7 * type.size();
     double width = (area.width() - gapX * (columns - 1)) / columns;
     double height = (area.height() - gapY * (rows - 1)) / rows;
-    double heading = 2 * type.leading() + 0.45 * type.size();
+    double heading = 2 * type.leading() + 0.3 * type.size();
     int row = i / columns;
     double left = area.left() + (i % columns) * (width + gapX);
     double top = area.top() + row * (height + gapY);
     return new Box(left, top + heading, width, height - heading);
   }
 
-  /** What the panels fill: between the titles of the axes. */
+  /** What the panels fill: beside and above the figures of the axes. */
   private Box area(ChartStyle style) {
     SmallType type = new SmallType(style);
-    double left = edge(style) + 2.4 * type.size();
-    double top = head(style) + 1.9 * type.size();
-    double right = style.width() - style.margins().right() * 0.7;
-    double bottom = style.height() - 3.5 * type.size();
-    return new Box(left, top, right - left, bottom - top);
+    Box room = noted(style).room(style);
+    double left = 4 * type.size();
+    double height = room.height() - 1.6 * type.size();
+    return new Box(room.left() + left, room.top(), room.width() - left, height);
   }
 
-  /** What title and subtitle take on film. */
-  private static double head(ChartStyle style) {
-    return style.titled() ? 2.65 * style.type().title() : 0;
-  }
-
-  private static double edge(ChartStyle style) {
-    return style.margins().left() * 0.4;
-  }
-
-  private List<TextRun> rim(ChartStyle style) {
-    SmallType type = new SmallType(style);
-    double foot = style.height() - 0.75 * type.size();
-    double right = area(style).right();
-    TextRun x =
-        new TextRun(Labels.of("axis.soc"), right, foot, Anchor.END, type.face(true, Palette.INK));
-    TextRun y =
-        new TextRun(
-            Labels.of("axis.power"),
-            edge(style),
-            head(style) + 1.3 * type.size(),
-            Anchor.START,
-            type.face(true, Palette.INK));
+  private Heading noted(ChartStyle style) {
     String ring = Labels.of("note.ring");
-    String how =
-        panels.stream().anyMatch(Panel::hasGaps) ? ring + " " + Labels.of("note.dashes") : ring;
-    TextRun note =
-        new TextRun(how, edge(style), foot, Anchor.START, type.face(false, Palette.GREY));
-    List<TextRun> texts = new ArrayList<>(List.of(x, y, note));
-    texts.addAll(Headings.of(title, subtitle, edge(style), style));
-    return texts;
+    boolean gaps = panels.stream().anyMatch(Panel::hasGaps);
+    return heading.with(gaps ? ring + " " + Labels.of("note.dashes") : ring, style);
   }
 }

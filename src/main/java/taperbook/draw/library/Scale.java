@@ -50,6 +50,11 @@ record Scale(double from, double to, double step) {
     return new BigDecimal(tick).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
   }
 
+  /** A tick in figures, at the last one with the unit. */
+  String text(double tick, String unit) {
+    return tick + step > to + 1e-9 * step ? text(tick) + "\u00a0" + unit : text(tick);
+  }
+
   /** Where a value lies, 0 at the beginning and 1 at the end. */
   double share(double value) {
     return (value - from) / (to - from);

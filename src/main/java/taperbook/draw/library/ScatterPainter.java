@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import taperbook.draw.label.Callout;
 import taperbook.draw.label.LabelPlacer;
+import taperbook.draw.label.LineLabel;
 import taperbook.draw.paint.Painter;
 import taperbook.draw.style.Box;
 import taperbook.draw.style.ChartStyle;
@@ -25,6 +26,9 @@ import taperbook.draw.style.TextRun.Anchor;
 final class ScatterPainter {
   /** With more dots than these only those at the edges are labelled. */
   static final int MOST_LABELLED = 40;
+
+  /** Longest line of a name, in characters. */
+  private static final int NAME_LENGTH = 22;
 
   /** With more dots than these labels are set smaller. */
   private static final int MOST_LARGE = 6;
@@ -64,18 +68,19 @@ final class ScatterPainter {
     brush.line(box.left(), box.bottom(), box.right(), box.bottom(), thin, Palette.GREY);
   }
 
-  List<TextRun> ticks() {
+  /** The figures at the ticks, with the unit at the last one of each axis. */
+  List<TextRun> ticks(String xUnit, String yUnit) {
     double size = style.type().tick();
     TextRun.Face face = new TextRun.Face(size, false, Palette.INK);
     List<TextRun> texts = new ArrayList<>();
     double below = plot.box().bottom() + size * 1.5;
     for (double tick : plot.x().ticks()) {
-      texts.add(new TextRun(plot.x().text(tick), plot.px(tick), below, Anchor.MIDDLE, face));
+      texts.add(new TextRun(plot.x().text(tick, xUnit), plot.px(tick), below, Anchor.MIDDLE, face));
     }
     double left = plot.box().left() - size * 0.6;
     for (double tick : plot.y().ticks()) {
       double baseline = plot.py(tick) + size * 0.35;
-      texts.add(new TextRun(plot.y().text(tick), left, baseline, Anchor.END, face));
+      texts.add(new TextRun(plot.y().text(tick, yUnit), left, baseline, Anchor.END, face));
     }
     return texts;
   }
@@ -153,7 +158,11 @@ final class ScatterPainter {
 
   private Callout callout(Dot dot) {
     return new Callout(
-        new Callout.Spot(x(dot), y(dot), 0), List.of(dot.name()), Palette.INK, SIDES, false);
+        new Callout.Spot(x(dot), y(dot), 0),
+        LineLabel.wrapped(dot.name(), NAME_LENGTH),
+        Palette.INK,
+        SIDES,
+        false);
   }
 
   private void label(

@@ -7,31 +7,23 @@ import java.util.Optional;
 import taperbook.draw.picture.Painting;
 import taperbook.draw.style.Box;
 import taperbook.draw.style.ChartStyle;
-import taperbook.draw.style.Palette;
+import taperbook.draw.style.Heading;
 import taperbook.draw.style.TextRun;
-import taperbook.draw.style.TextRun.Anchor;
 import taperbook.words.Labels;
 
 /**
  * A scatter plot of sessions with whiskers for their bounds.
  *
  * @param dots the sessions
- * @param xTitle title of the horizontal axis, with its unit
- * @param yTitle title of the vertical axis, with its unit
+ * @param xUnit unit of the horizontal axis
+ * @param yUnit unit of the vertical axis
  * @param equal whether both axes begin at the same amount and have the same length for the same
  *     amount, with the line on which both are equal
  * @param equality what that line says
- * @param title what stands above the plot on film
- * @param subtitle what stands below the title on film
+ * @param heading the words around the plot
  */
 record ScatterSheet(
-    List<Dot> dots,
-    String xTitle,
-    String yTitle,
-    boolean equal,
-    String equality,
-    String title,
-    String subtitle)
+    List<Dot> dots, String xUnit, String yUnit, boolean equal, String equality, Heading heading)
     implements Painting {
   private static final int MOST_TICKS_ACROSS = 8;
   private static final int MOST_TICKS_UP = 6;
@@ -53,20 +45,22 @@ record ScatterSheet(
     painter.grid();
     Optional<String> line = equal ? Optional.of(equality) : Optional.empty();
     List<TextRun> texts = new ArrayList<>(painter.marks(line));
-    texts.addAll(painter.ticks());
-    texts.addAll(rim(plot, style));
+    texts.addAll(painter.ticks(xUnit, yUnit));
+    texts.addAll(noted(style).texts(style));
     return texts;
   }
 
   /** The plot with its scales. */
   Plot plot(ChartStyle style) {
-    ChartStyle.Margins m = style.margins();
+    Box room = noted(style).room(style);
+    double size = style.type().tick();
+    double left = 4.2 * size;
     Box box =
         new Box(
-            m.left(),
-            m.top(),
-            style.width() - m.left() - m.right(),
-            style.height() - m.top() - m.bottom());
+            room.left() + left,
+            room.top() + 0.5 * size,
+            room.width() - left - 2 * size,
+            room.height() - 2.1 * size);
     double top = greatest(true);
     double right = greatest(false);
     if (!equal) {
@@ -104,22 +98,8 @@ record ScatterSheet(
     return most > 0 ? most : 1;
   }
 
-  private List<TextRun> rim(Plot plot, ChartStyle style) {
-    double size = style.type().tick();
-    double edge = style.margins().left() * 0.4;
-    double foot = plot.box().bottom() + size * 3.1;
-    TextRun.Face bold = new TextRun.Face(size, true, Palette.INK);
-    TextRun.Face quiet = new TextRun.Face(size, false, Palette.GREY);
-    TextRun x = new TextRun(xTitle, plot.box().right(), foot, Anchor.END, bold);
-    List<TextRun> texts = new ArrayList<>(List.of(x));
-    texts.add(new TextRun(yTitle, edge, plot.box().top() - 1.25 * size, Anchor.START, bold));
+  private Heading noted(ChartStyle style) {
     String bounds = dots.stream().anyMatch(Dot::hasBounds) ? Labels.of("note.whiskers") : "";
-    String lines = (bounds + (equal ? " " + Labels.of("note.equal") : "")).strip();
-    TextRun note = new TextRun(lines, edge, foot, Anchor.START, quiet);
-    if (note.left() + note.width() * style.type().slack() < x.left() - size) {
-      texts.add(note);
-    }
-    texts.addAll(Headings.of(title, subtitle, edge, style));
-    return texts;
+    return heading.with((bounds + (equal ? " " + Labels.of("note.equal") : "")).strip(), style);
   }
 }

@@ -7,10 +7,8 @@ import taperbook.draw.style.Typeface;
 
 /** The sizes of text where there is much of it: smaller than in a chart of one session. */
 final class SmallType {
-  /** No text on film is smaller, in pixels. */
-  private static final double LEAST_ON_FILM = 28;
-
-  private static final double LEAST_IN_PRINT = 11;
+  /** Share of a chart's own size: 8 pt in print. */
+  private static final double SHARE = 0.89;
 
   private final ChartStyle style;
 
@@ -18,10 +16,9 @@ final class SmallType {
     this.style = style;
   }
 
-  /** Size of text in pixels: eight tenths of a chart's own, but not below the least. */
+  /** Size of text in pixels. */
   double size() {
-    double least = style.titled() ? LEAST_ON_FILM : LEAST_IN_PRINT;
-    return Math.max(least, 0.8 * style.type().tick());
+    return SHARE * style.type().tick();
   }
 
   double leading() {
@@ -38,7 +35,7 @@ final class SmallType {
     return new ChartStyle(
         style.width(),
         style.height(),
-        style.margins(),
+        style.edges(),
         new ChartStyle.Type(type.tick(), size(), type.title(), type.slack()),
         style.weights(),
         style.words(),

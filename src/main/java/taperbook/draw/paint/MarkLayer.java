@@ -1,7 +1,6 @@
 package taperbook.draw.paint;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -60,18 +59,17 @@ final class MarkLayer {
     return edges;
   }
 
-  /** What the tint of a hold fills: from the axis to a little above the peak. */
-  static Box held(Chart.Hold hold, Frame frame, ChartStyle style) {
+  /** What the bracket of a hold fills, a little above the curve. */
+  static Box bracket(Chart.Hold hold, Frame frame, ChartStyle style) {
     double left = frame.px(hold.from());
-    double top = frame.py(hold.y()) - style.gap();
-    return new Box(left, top, frame.px(hold.to()) - left, frame.box().bottom() - top);
+    double top = frame.py(hold.y()) - 1.6 * style.gap() - style.weights().dot();
+    return new Box(left, top, frame.px(hold.to()) - left, 0.7 * style.gap());
   }
 
-  /** Tints of hold and band. */
+  /** The tint of the band. */
   void paintBelow() {
-    chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::tintHold);
     if (chart.hasVisibleBand()) {
-      chart.line().bandRuns().forEach(this::tintBand);
+      chart.line().band().bandRuns().forEach(this::tintBand);
     }
   }
 
@@ -84,6 +82,7 @@ final class MarkLayer {
     }
     chart.marks().window().ifPresent(this::window);
     labelGround(placement);
+    chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::bracket);
     chart.marks().points().forEach(p -> ring(p.x(), p.y()));
     chart.marks().hold().filter(h -> !h.isStretch()).ifPresent(h -> ring(h.from(), h.y()));
   }
@@ -94,34 +93,22 @@ final class MarkLayer {
       brush.stroke(leader, style.solid(style.weights().thin()), Palette.GREY);
     }
     for (Callout.Placed label : placement.labels()) {
-      Color ground = overHold(label.box()) ? Palette.HOLD : Palette.PAPER;
-      Box b = label.box().grown(style.gap() / 4);
-      brush.fill(b.shape(), ground);
+      brush.fill(label.box().grown(style.gap() / 4).shape(), Palette.PAPER);
     }
   }
 
-  private boolean overHold(Box box) {
-    return chart
-        .marks()
-        .hold()
-        .filter(Chart.Hold::isStretch)
-        .filter(h -> box.isInside(held(h, frame, style)))
-        .isPresent();
-  }
-
-  private void tintHold(Chart.Hold hold) {
-    Box held = held(hold, frame, style);
-    brush.fill(held.shape(), Palette.HOLD);
+  private void bracket(Chart.Hold hold) {
+    Box box = bracket(hold, frame, style);
     Path2D bracket = new Path2D.Double();
-    bracket.moveTo(held.left(), held.bottom());
-    bracket.lineTo(held.left(), held.top());
-    bracket.lineTo(held.right(), held.top());
-    bracket.lineTo(held.right(), held.bottom());
-    brush.stroke(bracket, style.solid(style.weights().mark()), Palette.ACCENT);
+    bracket.moveTo(box.left(), box.bottom());
+    bracket.lineTo(box.left(), box.top());
+    bracket.lineTo(box.right(), box.top());
+    bracket.lineTo(box.right(), box.bottom());
+    brush.stroke(bracket, style.solid(1.4 * style.weights().mark()), Palette.ACCENT);
   }
 
   private void tintBand(PlotLine.Run run) {
-    PlotLine line = chart.line();
+    PlotLine line = chart.line().band();
     List<Integer> kept = line.bandPoints(run, frame, 0.3 * style.weights().curve());
     if (kept.size() < 2) {
       return;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import taperbook.draw.chart.Chart;
 import taperbook.draw.chart.Frame;
+import taperbook.draw.chart.Thumbnail;
 import taperbook.draw.label.Callout;
 import taperbook.draw.style.Box;
 import taperbook.draw.style.Brush;
@@ -20,28 +21,40 @@ public final class Painter {
   private Painter() {}
 
   /** Paints the shapes of a chart and returns its texts. */
-  public static List<TextRun> paint(Graphics2D g, Chart chart, ChartStyle style) {
+  public static List<TextRun> paint(Graphics2D g, Chart whole, ChartStyle style) {
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    Frame frame = Frame.of(chart, style);
+    Chart chart = Thumbnail.of(whole, style);
+    List<TextRun> texts = new ArrayList<>(chart.heading(style).texts(style));
+    List<Frame> frames = Frame.all(chart, style);
+    for (int i = 0; i < frames.size(); i++) {
+      boolean lowest = i == frames.size() - 1;
+      texts.addAll(panel(g, chart.panels().get(i), frames.get(i), lowest, style));
+    }
+    return texts;
+  }
+
+  private static List<TextRun> panel(
+      Graphics2D g, Chart chart, Frame frame, boolean lowest, ChartStyle style) {
     PlacedLabels.Placement placement = PlacedLabels.place(chart, frame, style);
     Brush brush = new Brush(g, style.ground());
     MarkLayer marks = new MarkLayer(brush, chart, frame, style);
     LineLayer lines = new LineLayer(brush, frame, style);
-    Rim rim = new Rim(chart, frame, style);
+    Rim rim = new Rim(frame, style);
     marks.paintBelow();
-    GridAndLine.paint(g, chart, frame, style);
+    rim.paintGrid(brush);
+    SolidLines.paint(g, chart, frame, style);
     lines.dashes(chart);
     rim.paintLines(brush);
     FlagLayer flags = new FlagLayer(chart, frame, style);
     flags.paint(brush);
     marks.paintAbove(placement);
     lines.readings(chart);
-    StandingsLayer standings = new StandingsLayer(brush, frame, style);
-    chart.marks().standings().ifPresent(standings::paint);
+    List<TextRun> texts =
+        new ArrayList<>(style.isSmall() ? new SmallRim(frame, style).texts() : rim.texts(lowest));
+    StandingsLayer strip = new StandingsLayer(brush, frame, style);
+    chart.marks().standings().ifPresent(s -> texts.addAll(strip.paint(s)));
     placement.labels().forEach(lines::key);
-    boolean few = style.words() == ChartStyle.Words.FEW;
-    List<TextRun> texts = new ArrayList<>(few ? new SmallRim(frame, style).texts() : rim.texts());
     placement.labels().forEach(label -> texts.addAll(runs(label, style)));
     texts.addAll(flags.texts());
     return texts;

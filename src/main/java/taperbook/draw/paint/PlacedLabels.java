@@ -26,7 +26,6 @@ import taperbook.draw.label.Obstacles;
 import taperbook.draw.style.Box;
 import taperbook.draw.style.ChartStyle;
 import taperbook.draw.style.Palette;
-import taperbook.draw.style.Pen;
 
 /** The labels of a chart in their places. */
 final class PlacedLabels {
@@ -37,6 +36,9 @@ final class PlacedLabels {
   /** Charge rises to the right, so below right of its curve there is room. */
   private static final List<Callout.Side> OFF_RISING =
       List.of(BELOW_RIGHT, RIGHT, BELOW, ABOVE_LEFT, LEFT, ABOVE);
+
+  /** What it costs to leave a label but its first line. */
+  private static final double FIRST_LINE_COST = 8;
 
   private final LabelPlacer placer;
   private final Obstacles around;
@@ -59,7 +61,7 @@ final class PlacedLabels {
     Box plot = frame.box();
     double inset = style.gap() / 2;
     double left = plot.left() + inset;
-    double right = plot.right() + style.margins().right() / 2.0;
+    double right = style.width() - style.edges().across();
     return new Box(left, plot.top(), right - left, plot.height() - inset);
   }
 
@@ -85,8 +87,8 @@ final class PlacedLabels {
   private Placement place() {
     obstacles();
     List<List<Callout>> wanted = new ArrayList<>();
-    new StandingLabels(chart, frame, style).callouts().forEach(c -> wanted.add(List.of(c)));
-    chart.marks().hold().ifPresent(h -> wanted.add(List.of(holdLabel(h))));
+    new StandingLabels(chart, frame).callouts().forEach(c -> wanted.add(List.of(c)));
+    chart.marks().hold().ifPresent(h -> wanted.add(holdLabels(h)));
     chart.marks().window().ifPresent(w -> wanted.add(List.of(windowLabel(w))));
     chart.marks().points().forEach(p -> wanted.add(List.of(pointLabel(p))));
     wanted.forEach(this::place);
@@ -109,7 +111,11 @@ final class PlacedLabels {
       around.block(new Box(x - r, y - r, 2 * r, 2 * r));
       around.keepOffLightly(MarkLayer.guide(point, frame));
     }
-    chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::keepOffEdges);
+    chart
+        .marks()
+        .hold()
+        .filter(Chart.Hold::isStretch)
+        .ifPresent(h -> around.block(MarkLayer.bracket(h, frame, style)));
     chart
         .marks()
         .window()
@@ -133,28 +139,21 @@ final class PlacedLabels {
     }
   }
 
-  private void keepOffEdges(Chart.Hold hold) {
-    Box held = MarkLayer.held(hold, frame, style);
-    for (double x : new double[] {held.left(), held.right()}) {
-      Line2D edge = new Line2D.Double(x, held.bottom(), x, held.top());
-      // Twice: a label across the edge of a tint looks worse than one across a thin line.
-      around.keepOffLightly(edge);
-      around.keepOffLightly(edge);
-    }
-    Line2D top = new Line2D.Double(held.left(), held.top(), held.right(), held.top());
-    around.keepOff(top, Pen.SINGLE);
-  }
-
   private Line2D piece(PlotLine line, int from, int to) {
     return new Line2D.Double(
         frame.px(line.x(from)), frame.py(line.y(from)), frame.px(line.x(to)), frame.py(line.y(to)));
   }
 
-  private Callout holdLabel(Chart.Hold hold) {
+  /** All lines of the label, or where they have no room the first alone. */
+  private List<Callout> holdLabels(Chart.Hold hold) {
     double x = frame.px((hold.from() + hold.to()) / 2);
-    double y = hold.isStretch() ? MarkLayer.held(hold, frame, style).top() : frame.py(hold.y());
+    double y = hold.isStretch() ? MarkLayer.bracket(hold, frame, style).top() : frame.py(hold.y());
     List<Callout.Side> sides = List.of(ABOVE, ABOVE_RIGHT, ABOVE_LEFT, RIGHT, BELOW, LEFT);
-    return new Callout(new Spot(x, y, 0), hold.label(), Palette.ACCENT, sides, true);
+    List<Spot> spots = List.of(new Spot(x, y, 0));
+    List<String> first = hold.label().subList(0, 1);
+    return List.of(
+        new Callout(spots, hold.label(), Palette.ACCENT, Optional.empty(), sides, true, 0),
+        new Callout(spots, first, Palette.ACCENT, Optional.empty(), sides, true, FIRST_LINE_COST));
   }
 
   private Callout windowLabel(Chart.Window window) {

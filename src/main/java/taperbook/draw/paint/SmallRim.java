@@ -1,23 +1,25 @@
 package taperbook.draw.paint;
 
+import static taperbook.draw.style.TextRun.Anchor.END;
+import static taperbook.draw.style.TextRun.Anchor.MIDDLE;
+import static taperbook.draw.style.TextRun.Anchor.START;
+
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import taperbook.draw.chart.Frame;
 import taperbook.draw.style.Box;
 import taperbook.draw.style.ChartStyle;
 import taperbook.draw.style.Palette;
 import taperbook.draw.style.TextRun;
-import taperbook.draw.style.TextRun.Anchor;
 import taperbook.draw.style.TextRun.Face;
-import taperbook.words.Labels;
 
 /**
- * What stands around the plot of a thumbnail: both axes by name, the ends of the horizontal one and
- * the highest round value of the vertical one.
+ * What stands around the plot of a thumbnail: the vertical axis by name with the farthest of its
+ * ticks, and the ends of the horizontal one.
  */
 final class SmallRim {
-  private static final double EDGE = 8;
-
   private final Frame frame;
   private final ChartStyle style;
 
@@ -31,60 +33,32 @@ final class SmallRim {
     double size = style.type().tick();
     Box plot = frame.box();
     Face plain = new Face(size, false, Palette.INK);
-    double foot = plot.bottom() + size * 1.25;
-    double end = frame.x().min() + Math.floor(frame.x().length() + 1e-9);
-    TextRun last = new TextRun(tick(end), plot.right(), foot, Anchor.END, plain);
-    texts.add(new TextRun(tick(frame.x().min()), plot.left(), foot, Anchor.START, plain));
-    texts.add(last);
-    for (String name : shorter(frame.x().title())) {
-      double middle = (plot.left() + last.left()) / 2 + size / 4;
-      TextRun title = new TextRun(name, middle, foot, Anchor.MIDDLE, plain);
-      if (title.left() > plot.left() + size && title.left() + title.width() < last.left() - 4) {
-        texts.add(title);
-        break;
-      }
+    double foot = plot.bottom() + size * 1.15;
+    Map<Double, String> across = frame.x().figures(1);
+    ends(across)
+        .forEach(
+            x -> texts.add(new TextRun(x.getValue(), frame.px(x.getKey()), foot, MIDDLE, plain)));
+    double left = plot.left() - size * 0.5;
+    ends(frame.y().figures(1))
+        .forEach(
+            y -> {
+              double baseline = frame.py(y.getKey()) + size * 0.35;
+              texts.add(new TextRun(y.getValue(), left, baseline, END, plain));
+            });
+    Face bold = new Face(style.type().title(), true, Palette.INK);
+    double top = style.edges().down() + style.type().title();
+    TextRun name = new TextRun(frame.y().title(), style.edges().across(), top, START, bold);
+    if (name.left() + name.width() <= style.width() - style.edges().across()) {
+      texts.add(name);
     }
-    vertical(texts);
     return texts;
   }
 
-  private void vertical(List<TextRun> texts) {
-    double size = style.type().title();
-    Face bold = new Face(size, true, Palette.INK);
-    for (String name : shorter(frame.y().title())) {
-      TextRun title = new TextRun(name, EDGE, size * 1.2, Anchor.START, bold);
-      if (title.width() <= style.width() - 2 * EDGE) {
-        texts.add(title);
-        break;
-      }
-    }
-    double tickSize = style.type().tick();
-    Face plain = new Face(tickSize, false, Palette.INK);
-    for (double tick : ends()) {
-      double baseline = frame.py(tick) + tickSize * 0.35;
-      texts.add(
-          new TextRun(
-              frame.y().tickText(tick), frame.box().left() - 5, baseline, Anchor.END, plain));
-    }
-  }
-
   /** Zero, and the tick that lies farthest from it. */
-  private List<Double> ends() {
-    List<Double> ticks = frame.y().ticks();
-    double lowest = ticks.get(0);
-    double highest = ticks.get(ticks.size() - 1);
-    return List.of(0.0, highest >= -lowest ? highest : lowest);
-  }
-
-  private static String tick(double value) {
-    return String.valueOf(Math.round(value));
-  }
-
-  /** An axis title in full, and without what a glance can spare. */
-  private static List<String> shorter(String title) {
-    String unit = title.contains("(") ? " " + title.substring(title.lastIndexOf('(')) : "";
-    String first = title.split("[ (]", 2)[0];
-    String second = title.equals(Labels.of("axis.time")) ? Labels.of("axis.time_short") : title;
-    return List.of(title, second, first + unit);
+  private static List<Map.Entry<Double, String>> ends(Map<Double, String> figures) {
+    Comparator<Map.Entry<Double, String>> nearness =
+        Comparator.comparingDouble(f -> Math.abs(f.getKey()));
+    List<Map.Entry<Double, String>> rising = figures.entrySet().stream().sorted(nearness).toList();
+    return List.of(rising.get(0), rising.get(rising.size() - 1));
   }
 }

@@ -4,6 +4,12 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.DoubleStream;
 import taperbook.draw.chart.Frame;
 import taperbook.draw.chart.Standings;
 import taperbook.draw.label.Obstacles;
@@ -12,11 +18,15 @@ import taperbook.draw.style.Brush;
 import taperbook.draw.style.ChartStyle;
 import taperbook.draw.style.Palette;
 import taperbook.draw.style.Pen;
+import taperbook.draw.style.TextRun;
+import taperbook.draw.style.TextRun.Anchor;
+import taperbook.draw.style.TextRun.Face;
+import taperbook.draw.style.Typeface;
 
-/** What shows who is ahead where: a bar along the foot of the plot, and crossings on zero. */
+/** What shows who is ahead where: a strip below the axis with its names, and crossings on zero. */
 final class StandingsLayer {
-  /** Height of the bar, as a share of the plot's. */
-  private static final double BAR = 0.045;
+  /** Forms of a name: in words, by its letter, the letter alone. */
+  private static final int FORMS = 3;
 
   private final Brush brush;
   private final Frame frame;
@@ -28,16 +38,16 @@ final class StandingsLayer {
     this.style = style;
   }
 
-  /** A piece of the bar. */
-  static Box piece(Standings.Part part, Frame frame) {
-    double height = BAR * frame.box().height();
+  /** A piece of the strip. */
+  private Box piece(Standings.Part part) {
+    double size = style.type().tick();
     double left = frame.px(part.from());
-    return new Box(left, frame.box().bottom() - height, frame.px(part.to()) - left, height);
+    double top = frame.box().bottom() + 1.85 * size;
+    return new Box(left, top, frame.px(part.to()) - left, 0.5 * size);
   }
 
   /** What labels must keep off. */
   static void keepOff(Standings standings, Frame frame, ChartStyle style, Obstacles around) {
-    standings.parts().forEach(p -> around.block(piece(p, frame)));
     around.keepOffLightly(
         new Line2D.Double(frame.box().left(), frame.py(0), frame.box().right(), frame.py(0)));
     for (Standings.Crossing crossing : standings.crossings()) {
@@ -47,13 +57,55 @@ final class StandingsLayer {
     }
   }
 
-  void paint(Standings standings) {
+  /** Paints strip and crossings and returns the names below the strip. */
+  List<TextRun> paint(Standings standings) {
     standings.parts().forEach(this::part);
     standings.crossings().forEach(this::crossing);
+    return names(standings);
+  }
+
+  /** Each name once, below its widest piece, in the longest forms that there is room for. */
+  private List<TextRun> names(Standings standings) {
+    List<TextRun> texts = new ArrayList<>();
+    for (int form = 0; form < FORMS; form++) {
+      texts.clear();
+      Set<String> named = new HashSet<>();
+      for (Standings.Part part : standings.widestFirst()) {
+        String name = part.names().get(Math.min(form, part.names().size() - 1));
+        if (named.add(name)) {
+          name(name, part, texts).ifPresent(texts::add);
+        }
+      }
+      if (texts.size() == named.size()) {
+        break;
+      }
+    }
+    return texts;
+  }
+
+  /** The name below its piece, in the middle or at one of its ends; nothing if others are there. */
+  private Optional<TextRun> name(String name, Standings.Part part, List<TextRun> others) {
+    Color color = part.pen().map(Pen::color).orElse(Palette.GREY);
+    Face face = new Face(style.type().tick(), false, color);
+    double half = Typeface.width(name, false, face.size()) * style.type().slack() / 2;
+    Box piece = piece(part);
+    double baseline = piece.bottom() + 1.15 * face.size();
+    double least = style.edges().across() + half;
+    double most = style.width() - least;
+    return DoubleStream.of(
+            piece.left() + piece.width() / 2, piece.left() + half, piece.right() - half)
+        .map(x -> Math.max(least, Math.min(x, most)))
+        .mapToObj(x -> new TextRun(name, x, baseline, Anchor.MIDDLE, face))
+        .filter(t -> least <= most && others.stream().noneMatch(o -> touch(t, o)))
+        .findFirst();
+  }
+
+  private static boolean touch(TextRun one, TextRun other) {
+    return one.box().grown(one.font().size() / 2).overlaps(other.box());
   }
 
   private void part(Standings.Part part) {
-    Box piece = piece(part, frame);
+    Box piece = piece(part);
     Color color = part.pen().map(Pen::color).orElse(Palette.GREY);
     brush.fill(piece.shape(), part.fill() == Standings.Fill.FULL ? color : Palette.PAPER);
     if (part.fill() == Standings.Fill.HATCHED) {

@@ -46,7 +46,7 @@ public final class Figure {
     Chart chart = draft.chart();
     return new Figure(
         chart.id(),
-        chart.title().text(),
+        chart.title().finding(),
         draft.caption(),
         draft.textAlternative(),
         SvgPicture.painting(chart),
@@ -88,7 +88,7 @@ public final class Figure {
     return COMPARING.stream().anyMatch(id::startsWith);
   }
 
-  /** Title of the figure. */
+  /** What the figure shows, as the title inside its picture. */
   public String title() {
     return title;
   }
@@ -117,7 +117,7 @@ public final class Figure {
   }
 
   /**
-   * The chart as SVG, 360 x 300 units, for a narrow screen; its ids begin with {@link #id()} and
+   * The chart as SVG, 360 x 440 units, for a narrow screen; its ids begin with {@link #id()} and
    * {@code -narrow}.
    */
   public String narrowSvg() {

@@ -4,8 +4,6 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import taperbook.draw.chart.Chart;
-import taperbook.draw.chart.Thumbnail;
-import taperbook.draw.paint.Painter;
 import taperbook.draw.style.ChartStyle;
 import taperbook.draw.style.Ground;
 
@@ -15,8 +13,7 @@ final class PngPicture {
 
   /** The picture's bytes; the same chart gives the same bytes. */
   static byte[] write(Chart chart, ChartStyle style) {
-    Chart shown = style.words() == ChartStyle.Words.FEW ? Thumbnail.of(chart) : chart;
-    return write((g, s) -> Painter.paint(g, shown, s), style);
+    return write(SvgPicture.painting(chart), style);
   }
 
   /** As {@link #write(Chart, ChartStyle)}, of any picture. */

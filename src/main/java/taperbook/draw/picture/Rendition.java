@@ -11,6 +11,10 @@ public enum Rendition {
   DARK("-dark", ChartStyle.film().on(Ground.DARK)),
   /** 1920 x 1080 to lie over a moving picture. */
   CLEAR("-clear", ChartStyle.film().on(Ground.CLEAR)),
+  /** 1080 x 1350 on white, for a telephone held upright. */
+  PORTRAIT("-portrait", ChartStyle.tall(1350)),
+  /** 1080 x 1080 on white. */
+  SQUARE("-square", ChartStyle.tall(1080)),
   /** 320 x 180 on a dark ground, drawn for this size: little text, none of it small. */
   SMALL("-small", ChartStyle.small().on(Ground.DARK));
 

@@ -28,7 +28,7 @@ final class SvgPicture {
    * @param description what the picture shows, for those who cannot see it
    */
   static String write(Chart chart, String description) {
-    return write(chart.id(), chart.title().text(), description, painting(chart));
+    return write(chart.id(), chart.title().finding(), description, painting(chart));
   }
 
   /** As {@link #write(Chart, String)}, of any picture. */

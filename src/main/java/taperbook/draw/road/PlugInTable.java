@@ -1,8 +1,8 @@
 package taperbook.draw.road;
 
-import java.awt.Color;
+import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
+import java.awt.geom.Line2D;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -12,31 +12,30 @@ import taperbook.draw.chart.Said;
 import taperbook.draw.picture.Figure;
 import taperbook.draw.picture.Painting;
 import taperbook.draw.style.Box;
+import taperbook.draw.style.Brush;
 import taperbook.draw.style.ChartStyle;
-import taperbook.draw.style.Hatch;
+import taperbook.draw.style.Heading;
 import taperbook.draw.style.Palette;
 import taperbook.draw.style.TextRun;
 import taperbook.draw.style.TextRun.Anchor;
 import taperbook.draw.style.TextRun.Face;
+import taperbook.draw.style.Typeface;
 import taperbook.model.Estimate;
 import taperbook.model.ReportResult;
 import taperbook.model.RoadTopic;
 import taperbook.model.RoadWishes;
-import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
 import taperbook.words.Labels;
-import taperbook.words.Wording;
 
 /**
- * The grid of minutes by where one plugs in and how far one wants to go. Each cell says its minutes
- * and their interval; a tint that deepens with the minutes only repeats it.
+ * The minutes by where one plugs in and how far one wants to go: each with its interval, over a
+ * thin track as long as the minutes.
  */
 final class PlugInTable implements Painting {
-  private static final int OPAQUE = 255;
-  private static final String TITLE = Labels.of("chart.plug_in_table");
-  private static final String FOOT = Labels.of("note.plug_in_table");
   private static final int SECONDS_PER_MINUTE = 60;
-  private static final double HEAD_COLUMN = 0.15;
+
+  /** Share of a column that tracks and words may fill. */
+  private static final double FILLED = 0.93;
 
   private final Said said;
   private final List<WantedDistance> distances;
@@ -60,7 +59,8 @@ final class PlugInTable implements Painting {
     boolean wanted = result.plan().wishes().road().wants(RoadTopic.PLUG_IN);
     return wanted && table.longest > 0
         ? Optional.of(
-            Figure.of(RoadFigures.PLUG_IN, TITLE, table.caption(), table.inWords(), table))
+            Figure.of(
+                RoadFigures.PLUG_IN, table.finding(), table.caption(), table.inWords(), table))
         : Optional.empty();
   }
 
@@ -70,9 +70,7 @@ final class PlugInTable implements Painting {
 
   private String caption() {
     return "Charging time from a state of charge on until a distance is bought, on the driven"
-        + " range, as the session of the "
-        + said.vehicle()
-        + " was recorded.";
+        + " range, as the session was recorded.";
   }
 
   private String inWords() {
@@ -89,72 +87,78 @@ final class PlugInTable implements Painting {
     return words.toString().strip();
   }
 
+  /** The shortest distance but one, from the lowest and the highest charge that give it. */
+  private String finding() {
+    for (WantedDistance distance : List.of(distances.get(1), distances.get(0))) {
+      List<Integer> known =
+          RoadWishes.PLUG_IN_SOC.stream().filter(s -> seconds(s, distance).isPresent()).toList();
+      if (known.size() > 1) {
+        int low = known.get(0);
+        int high = known.get(known.size() - 1);
+        String from = said.about(RoadWishes.plugInId(low, distance)).orElseThrow();
+        String to = said.about(RoadWishes.plugInId(high, distance)).orElseThrow();
+        return Labels.of("finding.plug_in", distance.words(), from, low, to, high);
+      }
+    }
+    return Labels.of("chart.plug_in_table");
+  }
+
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
-    List<TextRun> texts = new ArrayList<>(SheetHead.texts(TITLE, said.vehicle(), FOOT, style));
-    Box room = SheetHead.room(FOOT, style);
-    double left = room.width() * HEAD_COLUMN;
+    Heading heading =
+        said.heading(finding(), Labels.of("chart.plug_in_table"))
+            .with(Labels.of("note.plug_in_table"), style);
+    List<TextRun> texts = new ArrayList<>(heading.texts(style));
+    Box room = heading.room(style);
+    Face head = new Face(style.type().tick(), true, Palette.INK);
+    String corner = style.isSmall() ? "" : Labels.of("mark.plug_in_at");
+    double left = (Typeface.width(corner, true, head.size()) + head.size()) * style.type().slack();
+    left = Math.max(left, 4.5 * head.size());
     double top = style.type().tick() * 1.9;
     double width = (room.width() - left) / distances.size();
     double height = (room.height() - top) / RoadWishes.PLUG_IN_SOC.size();
-    Face head = new Face(style.type().tick(), true, Palette.INK);
-    String corner = style.isSmall() ? "" : Labels.of("mark.plug_in_at");
-    texts.add(text(corner, room.left(), room.top() + top * 0.45, Anchor.START, head));
+    double line = room.top() + top * 0.6;
+    texts.add(new TextRun(corner, room.left(), line, Anchor.START, head));
     for (int c = 0; c < distances.size(); c++) {
-      double middle = room.left() + left + (c + 0.5) * width;
-      texts.add(
-          text(distances.get(c).words(), middle, room.top() + top * 0.45, Anchor.MIDDLE, head));
+      double x = room.left() + left + c * width;
+      texts.add(new TextRun(distances.get(c).words(), x, line, Anchor.START, head));
     }
     for (int r = 0; r < RoadWishes.PLUG_IN_SOC.size(); r++) {
       int from = RoadWishes.PLUG_IN_SOC.get(r);
       double y = room.top() + top + r * height;
-      texts.add(text(from + "\u00a0%", room.left(), y + height / 2, Anchor.START, head));
+      double baseline = y + 0.72 * height;
+      texts.add(new TextRun(from + "\u00a0%", room.left(), baseline, Anchor.START, head));
       for (int c = 0; c < distances.size(); c++) {
-        Box cell = new Box(room.left() + left + c * width, y, width, height).grown(-1);
-        cell(g, style, cell, seconds(from, distances.get(c)), texts);
+        Box cell = new Box(room.left() + left + c * width, y, FILLED * width, height);
+        cell(new Brush(g, style.ground()), style, cell, seconds(from, distances.get(c)), texts);
       }
     }
     return texts;
   }
 
-  private static TextRun text(String words, double x, double middle, Anchor anchor, Face face) {
-    return new TextRun(words, x, SheetHead.baseline(middle, face.size()), anchor, face);
-  }
-
   private void cell(
-      Graphics2D g, ChartStyle style, Box box, Optional<Estimate> time, List<TextRun> texts) {
-    double x = box.left() + box.width() / 2;
-    g.setStroke(style.solid(style.weights().thin()));
-    if (time.isEmpty()) {
-      g.setColor(style.ground().of(Palette.GRID));
-      Hatch.fill(g, box, style.type().tick());
-      g.draw(rectangle(box));
-      return;
-    }
-    g.setColor(style.ground().of(tint(time.get().value() / longest)));
-    g.fill(rectangle(box));
-    Face value = new Face(style.type().label(), true, Palette.INK);
+      Brush brush, ChartStyle style, Box box, Optional<Estimate> time, List<TextRun> texts) {
+    double y = box.top() + 0.94 * box.height();
+    BasicStroke thin = style.solid(style.weights().thin());
+    brush.stroke(new Line2D.Double(box.left(), y, box.right(), y), thin, Palette.GRID);
+    double baseline = box.top() + 0.72 * box.height();
     Face small = new Face(style.type().tick(), false, Palette.INK);
-    double middle = box.top() + box.height() / 2;
-    if (style.isSmall()) {
-      String whole =
-          Math.round(time.get().value() / SECONDS_PER_MINUTE)
-              + "\u00a0"
-              + Wording.name(Unit.MINUTE);
-      texts.add(text(whole, x, middle, Anchor.MIDDLE, value));
+    if (time.isEmpty()) {
+      texts.add(new TextRun("\u2013", box.left(), baseline, Anchor.START, small));
       return;
     }
-    double line = style.type().label() * 0.62;
-    texts.add(
-        text(
-            minutes(time.get().value(), RoundingMode.HALF_EVEN)
-                + "\u00a0"
-                + Wording.name(Unit.MINUTE),
-            x,
-            middle - line,
-            Anchor.MIDDLE,
-            value));
-    texts.add(text(between(time.get()), x, middle + line, Anchor.MIDDLE, small));
+    double end = box.left() + box.width() * time.get().value() / longest;
+    BasicStroke thick = style.solid(style.weights().curve());
+    brush.stroke(new Line2D.Double(box.left(), y, end, y), thick, Palette.CURVE);
+    Face bold = new Face(style.type().tick(), true, Palette.INK);
+    String value = minutes(time.get().value(), RoundingMode.HALF_EVEN);
+    TextRun spread = new TextRun(between(time.get()), box.right(), baseline, Anchor.END, small);
+    double wide = Typeface.width(value, true, bold.size()) * style.type().slack();
+    boolean fits = spread.left() > box.left() + wide + 0.3 * bold.size();
+    texts.add(new TextRun(value, box.left(), baseline, Anchor.START, bold));
+    if (fits && !style.isSmall()) {
+      texts.add(spread);
+    }
   }
 
   private static String between(Estimate time) {
@@ -166,16 +170,5 @@ final class PlugInTable implements Painting {
 
   private static String minutes(double seconds, RoundingMode rounding) {
     return new BigDecimal(seconds / SECONDS_PER_MINUTE).setScale(1, rounding).toPlainString();
-  }
-
-  private static Rectangle2D rectangle(Box box) {
-    return new Rectangle2D.Double(box.left(), box.top(), box.width(), box.height());
-  }
-
-  /** From none at no time to the deepest tint at the longest; the ground shows through. */
-  private static Color tint(double share) {
-    int opacity = (int) Math.round(OPAQUE * share);
-    return new Color(
-        Palette.DEEP.getRed(), Palette.DEEP.getGreen(), Palette.DEEP.getBlue(), opacity);
   }
 }

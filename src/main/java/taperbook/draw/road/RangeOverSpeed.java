@@ -56,12 +56,13 @@ final class RangeOverSpeed {
     Chart chart =
         new Chart(
             RoadFigures.OVER_SPEED,
-            new Chart.Title(Labels.of("chart.range_over_speed"), said.vehicle()),
+            said.heading(finding(), Labels.of("chart.range_over_speed", unit(Unit.KILOMETRE))),
             Axis.upTo(
-                Labels.of("axis.speed", unit(Unit.KILOMETRE_PER_HOUR)),
+                Labels.of("axis.speed"),
+                unit(Unit.KILOMETRE_PER_HOUR),
                 Math.max(fastest, line.lastX()) * 1.05,
                 8),
-            Axis.upTo(Labels.of("axis.full_range", unit(Unit.KILOMETRE)), line.top() * HEADROOM, 6),
+            Axis.upTo(Labels.of("head.full_range"), unit(Unit.KILOMETRE), line.top() * HEADROOM, 6),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), drives));
     String caption =
@@ -84,6 +85,17 @@ final class RangeOverSpeed {
             .add(caption)
             .text();
     return new Draft(chart, caption, told);
+  }
+
+  /** The range at the lowest and at the highest speed. */
+  private String finding() {
+    List<String> parts = new ArrayList<>();
+    for (int i : new int[] {0, line.size() - 1}) {
+      String speed = Said.plain(line.x(i)) + "\u00a0" + unit(Unit.KILOMETRE_PER_HOUR);
+      said.about("range" + ids.get(i))
+          .ifPresent(range -> parts.add(Labels.of("finding.range_at", range, speed)));
+    }
+    return Said.capital(String.join(", ", parts));
   }
 
   private List<Chart.Point> drives() {

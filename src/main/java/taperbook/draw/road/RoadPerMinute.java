@@ -19,7 +19,7 @@ import taperbook.words.Wording;
 
 /** The chart of how much distance a minute of charging buys, over state of charge. */
 final class RoadPerMinute {
-  private static final double HEADROOM = 1.22;
+  private static final double HEADROOM = 1.42;
 
   private final Said said;
   private final PlotLine line;
@@ -47,9 +47,9 @@ final class RoadPerMinute {
     Chart chart =
         new Chart(
             RoadFigures.PER_MINUTE,
-            new Chart.Title(Labels.of("chart.road_per_minute"), said.vehicle()),
+            said.heading(finding(), Labels.of("chart.road_per_minute", unit())),
             Axis.stateOfCharge(10),
-            Axis.upTo(Labels.of("axis.road_per_minute", unit()), line.top() * HEADROOM, 6),
+            Axis.upTo(Labels.of("axis.road_per_minute"), unit(), line.top() * HEADROOM, 6),
             line,
             new Chart.Marks(best(), Optional.empty(), half()));
     String caption =
@@ -113,6 +113,15 @@ final class RoadPerMinute {
             List.of(
                 Labels.of(
                     "mark.half_from", said.value("road_per_minute_half_soc").orElseThrow()))));
+  }
+
+  private String finding() {
+    Optional<String> from = said.value("road_per_minute_best_soc_from");
+    Optional<String> to = said.value("road_per_minute_best_soc_to");
+    return said.about("road_per_minute_best")
+        .filter(best -> from.isPresent() && to.isPresent())
+        .map(best -> Labels.of("finding.minute_buys", best, from.orElseThrow(), to.orElseThrow()))
+        .orElseGet(() -> Labels.of("axis.road_per_minute"));
   }
 
   private Optional<String> stretch() {

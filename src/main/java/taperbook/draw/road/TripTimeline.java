@@ -1,8 +1,8 @@
 package taperbook.draw.road;
 
+import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,13 +10,14 @@ import taperbook.draw.chart.Said;
 import taperbook.draw.picture.Figure;
 import taperbook.draw.picture.Painting;
 import taperbook.draw.style.Box;
+import taperbook.draw.style.Brush;
 import taperbook.draw.style.ChartStyle;
-import taperbook.draw.style.Hatch;
+import taperbook.draw.style.Heading;
 import taperbook.draw.style.Palette;
 import taperbook.draw.style.TextRun;
 import taperbook.draw.style.TextRun.Anchor;
 import taperbook.draw.style.TextRun.Face;
-import taperbook.draw.style.Typeface;
+import taperbook.model.Estimate;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 import taperbook.model.Trip;
@@ -25,12 +26,11 @@ import taperbook.words.Labels;
 import taperbook.words.SessionNames;
 import taperbook.words.Wording;
 
-/** The trip as a lane of time for each car: ways driven, and stops with the charge at both ends. */
+/** The charge of each car on its way over the trip: falling as it drives, rising at stops. */
 final class TripTimeline implements Painting {
   private static final int MOST_LANES = 4;
   private static final int SECONDS_PER_HOUR = 3600;
   private static final int SECONDS_PER_MINUTE = 60;
-  private static final String FOOT = Labels.of("note.trip");
 
   private final Trip trip;
   private final Said said;
@@ -61,11 +61,21 @@ final class TripTimeline implements Painting {
     }
     TripTimeline sheet = new TripTimeline(result, trip.get(), lanes);
     return Optional.of(
-        Figure.of(RoadFigures.TRIP, sheet.title(), sheet.caption(), sheet.inWords(), sheet));
+        Figure.of(RoadFigures.TRIP, sheet.finding(), sheet.caption(), sheet.inWords(), sheet));
   }
 
-  private String title() {
+  private String quantity() {
     return Labels.of("chart.trip", trip.distance().words(), trip.spacing().words());
+  }
+
+  /** How long each car takes, with how many stops. */
+  private String finding() {
+    List<String> parts = new ArrayList<>();
+    for (TripLane lane : lanes) {
+      String took = Labels.of("finding.trip", time(lane), stops(lane));
+      parts.add(lanes.size() == 1 ? took : lane.name().substring(0, 1) + " " + took);
+    }
+    return String.join("; ", parts);
   }
 
   private String time(TripLane lane) {
@@ -89,7 +99,7 @@ final class TripTimeline implements Painting {
   }
 
   private String inWords() {
-    StringBuilder words = new StringBuilder("Timeline of a trip of " + title() + ". ");
+    StringBuilder words = new StringBuilder(quantity() + ". ");
     for (TripLane lane : lanes) {
       words.append(lane.name()).append(": ").append(time(lane)).append(", ").append(stops(lane));
       for (TripLane.Stop stop : lane.stops()) {
@@ -108,104 +118,121 @@ final class TripTimeline implements Painting {
 
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
-    List<TextRun> texts = new ArrayList<>(SheetHead.texts(title(), said.vehicle(), FOOT, style));
-    Box room = SheetHead.room(FOOT, style);
-    double axis = style.type().tick() * 2.2;
+    Heading heading = said.heading(finding(), quantity()).with(Labels.of("note.trip"), style);
+    List<TextRun> texts = new ArrayList<>(heading.texts(style));
+    Box room = heading.room(style);
+    double axis = style.type().tick() * 2;
     double longest = lanes.stream().mapToDouble(TripLane::end).max().orElse(1);
-    double height = Math.min((room.height() - axis) / lanes.size(), style.height() * 0.42);
+    double height = (room.height() - axis) / lanes.size();
+    Brush brush = new Brush(g, style.ground());
     for (int i = 0; i < lanes.size(); i++) {
       Box box = new Box(room.left(), room.top() + i * height, room.width(), height);
-      lane(g, style, lanes.get(i), box, room.width() / longest, texts);
+      lane(brush, style, lanes.get(i), box, room.width() / longest, texts);
     }
-    double foot = room.top() + lanes.size() * height;
+    double foot = room.bottom() - axis;
     axis(g, style, new Box(room.left(), foot, room.width(), axis), longest, texts);
     return texts;
   }
 
   private void lane(
-      Graphics2D g,
+      Brush brush,
       ChartStyle style,
       TripLane lane,
       Box box,
       double pixelsPerSecond,
       List<TextRun> texts) {
     double line = style.leading();
-    double name = box.top() + line * 0.9;
-    Face bold = new Face(style.type().label(), true, Palette.INK);
-    texts.add(
-        new TextRun(
-            style.isSmall() ? time(lane) : lane.name() + ": " + time(lane) + ", " + stops(lane),
-            box.left(),
-            name,
-            Anchor.START,
-            bold));
-    double top = name + line * 1.45;
-    double height = Math.max(line, box.bottom() - top - line * 1.6);
-    Box bar = new Box(box.left(), top, box.width(), height);
-    g.setStroke(style.solid(style.weights().mark()));
-    for (TripLane.Drive drive : lane.drives()) {
-      Rectangle2D shape = part(bar, drive.from(), drive.to(), pixelsPerSecond);
-      g.setColor(style.ground().of(Palette.BAND));
-      g.fill(shape);
-      g.setColor(style.ground().of(Palette.CURVE));
-      g.draw(shape);
+    double top = box.top();
+    if (lanes.size() > 1 && !style.isSmall()) {
+      Face bold = new Face(style.type().label(), true, Palette.INK);
+      texts.add(new TextRun(lane.name(), box.left(), top + 0.8 * line, Anchor.START, bold));
+      top += line;
     }
-    g.setColor(style.ground().of(Palette.ACCENT));
-    for (TripLane.Stop stop : lane.stops()) {
-      Rectangle2D shape = part(bar, stop.plugged(), stop.to(), pixelsPerSecond);
-      Hatch.fill(
-          g,
-          new Box(shape.getX(), shape.getY(), shape.getWidth(), shape.getHeight()),
-          style.weights().curve() * 2);
-      g.draw(shape);
+    double words = style.isSmall() ? 0 : 1.3 * style.type().tick();
+    Box track = new Box(box.left(), top + words, box.width(), box.bottom() - top - 2 * words);
+    BasicStroke thin = style.solid(style.weights().thin());
+    brush.stroke(
+        new Line2D.Double(track.left(), track.bottom(), track.right(), track.bottom()),
+        thin,
+        Palette.GRID);
+    double soc = trip.startSoc();
+    for (int k = 0; k < lane.drives().size(); k++) {
+      TripLane.Drive drive = lane.drives().get(k);
+      boolean last = k == lane.stops().size();
+      double arrival = last ? arrival(lane) : lane.stops().get(k).arrivalSoc();
+      Line2D driven = part(track, drive.from(), soc, drive.to(), arrival, pixelsPerSecond);
+      brush.stroke(driven, style.solid(style.weights().mark() * 1.5), Palette.CURVE);
+      if (!last) {
+        TripLane.Stop stop = lane.stops().get(k);
+        brush.stroke(
+            part(track, stop.from(), arrival, stop.plugged(), arrival, pixelsPerSecond),
+            style.dotted(),
+            Palette.GREY);
+        brush.stroke(
+            part(track, stop.plugged(), arrival, stop.to(), stop.unplugSoc(), pixelsPerSecond),
+            style.curve(),
+            Palette.ACCENT);
+        soc = stop.unplugSoc();
+      }
     }
     if (!style.isSmall()) {
-      labels(style, lane, bar, pixelsPerSecond, texts);
+      labels(style, lane, track, pixelsPerSecond, texts);
     }
   }
 
-  private static Rectangle2D part(Box bar, double from, double to, double pixelsPerSecond) {
-    return new Rectangle2D.Double(
-        bar.left() + from * pixelsPerSecond,
-        bar.top(),
-        (to - from) * pixelsPerSecond,
-        bar.height());
+  private double arrival(TripLane lane) {
+    return lane.numbers().estimate("trip_arrival_soc").map(Estimate::value).orElse(0.0);
   }
 
-  /** Above each stop its charge, below it its minutes; what has no room is left to the table. */
+  /** From a time and a charge to another. */
+  private static Line2D part(
+      Box track, double from, double low, double to, double high, double pixelsPerSecond) {
+    return new Line2D.Double(
+        track.left() + from * pixelsPerSecond,
+        height(track, low),
+        track.left() + to * pixelsPerSecond,
+        height(track, high));
+  }
+
+  private static double height(Box track, double soc) {
+    return track.bottom() - track.height() * soc / 100;
+  }
+
+  /** Above each rise what it comes to and takes, below it where it begins, where there is room. */
   private void labels(
-      ChartStyle style, TripLane lane, Box bar, double pixelsPerSecond, List<TextRun> texts) {
-    Face face = new Face(style.type().tick(), false, Palette.INK);
-    double above = bar.top() - style.type().tick() * 0.5;
-    double below = bar.bottom() + style.type().tick() * 1.15;
-    texts.add(new TextRun(percent(trip.startSoc()), bar.left(), above, Anchor.START, face));
-    double last = bar.left() + Typeface.width(percent(trip.startSoc()), false, face.size());
+      ChartStyle style, TripLane lane, Box track, double pixelsPerSecond, List<TextRun> texts) {
+    double size = style.type().tick();
+    Face face = new Face(size, false, Palette.INK);
+    Face rise = new Face(size, true, Palette.ACCENT);
+    double start = height(track, trip.startSoc()) - 0.4 * size;
+    TextRun first = new TextRun(percent(trip.startSoc()), track.left(), start, Anchor.START, face);
+    List<TextRun> placed = new ArrayList<>(List.of(first));
+    double arrival = arrival(lane);
+    double end = track.left() + lane.end() * pixelsPerSecond;
+    placed.add(
+        new TextRun(percent(arrival), end, height(track, arrival) + 1.1 * size, Anchor.END, face));
     for (TripLane.Stop stop : lane.stops()) {
-      double x = bar.left() + (stop.plugged() + stop.to()) / 2 * pixelsPerSecond;
-      String charge =
-          Labels.of("wording.range", Math.round(stop.arrivalSoc()), percent(stop.unplugSoc()));
+      double x = track.left() + stop.to() * pixelsPerSecond;
       String minutes =
           Math.round((stop.to() - stop.plugged()) / SECONDS_PER_MINUTE)
               + "\u00a0"
               + Wording.name(Unit.MINUTE);
-      double half = Typeface.width(charge, false, face.size()) * style.type().slack() / 2;
-      if (x - half > last + style.type().tick() * 0.6) {
-        texts.add(new TextRun(charge, x, above, Anchor.MIDDLE, face));
-        texts.add(new TextRun(minutes, x, below, Anchor.MIDDLE, face));
-        last = x + half;
-      }
+      String risen = Labels.of("mark.risen", percent(stop.unplugSoc()), minutes);
+      double above = height(track, stop.unplugSoc()) - 0.45 * size;
+      double below = height(track, stop.arrivalSoc()) + 1.1 * size;
+      addIfFree(new TextRun(risen, x, above, Anchor.MIDDLE, rise), style, placed);
+      TextRun low = new TextRun(percent(stop.arrivalSoc()), x, below, Anchor.MIDDLE, face);
+      addIfFree(low, style, placed);
     }
-    lane.numbers()
-        .estimate("trip_arrival_soc")
-        .ifPresent(
-            soc ->
-                texts.add(
-                    new TextRun(
-                        percent(soc.value()),
-                        bar.left() + lane.end() * pixelsPerSecond,
-                        below,
-                        Anchor.END,
-                        face)));
+    texts.addAll(placed);
+  }
+
+  private static void addIfFree(TextRun text, ChartStyle style, List<TextRun> placed) {
+    Box roomy = text.box().grown(0.3 * text.font().size());
+    boolean inside = text.left() + text.width() < style.width() - style.edges().across();
+    if (inside && placed.stream().noneMatch(p -> p.box().overlaps(roomy))) {
+      placed.add(text);
+    }
   }
 
   private void axis(Graphics2D g, ChartStyle style, Box box, double longest, List<TextRun> texts) {

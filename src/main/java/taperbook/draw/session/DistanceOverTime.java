@@ -39,9 +39,9 @@ public final class DistanceOverTime {
     Chart chart =
         new Chart(
             "distance-over-time",
-            new Chart.Title(Labels.of("chart.distance_over_time", basis()), said.vehicle()),
+            said.heading(finding(), Labels.of("chart.distance_over_time", unit(), basis())),
             Axis.time(line.lastX()),
-            Axis.upTo(Labels.of("axis.distance_added", unit()), top * 1.08, 6),
+            Axis.upTo(Labels.of("head.distance_added"), unit(), top * 1.08, 6),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), points));
     return told(chart);
@@ -89,6 +89,25 @@ public final class DistanceOverTime {
             .add(caption)
             .text();
     return new Draft(chart, caption, told);
+  }
+
+  /** The first and the last distance that was reached, or else all that was added. */
+  private String finding() {
+    List<String> reached = new ArrayList<>();
+    for (WantedDistance distance : said.wishes().distances()) {
+      said.about(id(distance))
+          .ifPresent(
+              time ->
+                  reached.add(
+                      Labels.of("answer.bought", distance.words().replace(' ', '\u00a0'), time)));
+    }
+    int last = line.size() - 1;
+    return switch (reached.size()) {
+      case 0 ->
+          Labels.of("finding.distance", distance(last), said.minutes(curve.x(last) - curve.x(0)));
+      case 1 -> reached.get(0);
+      default -> reached.get(0) + ", " + reached.get(reached.size() - 1);
+    };
   }
 
   private List<String> timesTaken() {

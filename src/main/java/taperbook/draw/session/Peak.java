@@ -5,6 +5,7 @@ import java.util.Optional;
 import taperbook.draw.chart.Chart;
 import taperbook.draw.chart.PlotLine;
 import taperbook.draw.chart.Said;
+import taperbook.model.Channel;
 import taperbook.model.Curve;
 import taperbook.model.Unit;
 import taperbook.words.Labels;
@@ -13,6 +14,9 @@ import taperbook.words.Wording;
 /** How the two power charts speak of the peak and of how long it was held. */
 final class Peak {
   private static final String WITHIN = "(within 2 % or one display step)";
+
+  /** A power below this share of the peak has fallen. */
+  private static final double FALLEN = 0.8;
 
   private final Said said;
 
@@ -38,13 +42,46 @@ final class Peak {
     if (!isHeld()) {
       return new Chart.Hold(x, x, y, List.of(Labels.of("mark.peak", power(line)), where));
     }
-    List<String> label =
-        List.of(
-            Labels.of("mark.held", power(line), said.value("peak_hold_time").orElseThrow()),
-            said.aside("peak_hold_time").orElseThrow());
+    String time = said.value("peak_hold_time").orElseThrow();
+    String within = Labels.of(isByStep() ? "mark.held_by_step" : "mark.held", power(line), time);
+    List<String> label = List.of(within, said.aside("peak_hold_time").orElseThrow());
     double from = stretch.map(s -> s[0]).orElse(x);
     double to = stretch.map(s -> s[1]).orElse(x);
     return new Chart.Hold(from, to, y, label, power(line));
+  }
+
+  /** The hold or the peak as one speaks it, and how far the power falls after it. */
+  String finding(PlotLine line) {
+    Optional<String> power = said.about("peak_power");
+    Optional<String> time = said.about("peak_hold_time");
+    String at = said.value("peak_reached_soc").orElseGet(() -> percent(line.x(line.peak())));
+    String peak =
+        isHeld() && power.isPresent() && time.isPresent()
+            ? Labels.of(isByStep() ? "finding.by_step" : "answer.held", power.get(), time.get())
+            : Labels.of("finding.peak", power(line), at);
+    int last = line.size() - 1;
+    boolean falls = line.high(last) < FALLEN * line.y(line.peak());
+    String end = Said.plain(line.y(last)) + "\u00a0" + Wording.name(Unit.KILOWATT);
+    return Said.capital(falls ? Labels.of("finding.then", peak, end) : peak);
+  }
+
+  /** The peak alone. */
+  String overTime(PlotLine line) {
+    return Said.capital(Labels.of("mark.peak", power(line)));
+  }
+
+  private static String percent(double soc) {
+    return Said.plain(soc) + "\u00a0%";
+  }
+
+  /** True if a step of the power display is more than the 2 % within which a power is held. */
+  private boolean isByStep() {
+    return said.result()
+        .main()
+        .session()
+        .trace(Channel.POWER)
+        .filter(power -> 2 * power.halfStep() > 0.02 * power.max())
+        .isPresent();
   }
 
   /** What a caption or text alternative says of the hold. */

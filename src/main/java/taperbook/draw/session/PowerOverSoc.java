@@ -17,17 +17,24 @@ import taperbook.words.Labels;
 public final class PowerOverSoc {
   private PowerOverSoc() {}
 
-  public static Draft draft(Curve curve, Said said) {
-    PlotLine line = new PlotLine(curve, x -> x, y -> y);
+  /**
+   * The figure.
+   *
+   * @param curve power as read
+   * @param band what it truly was, if there are draws of it
+   */
+  public static Draft draft(Curve curve, Optional<Curve> band, Said said) {
+    PlotLine read = new PlotLine(curve, x -> x, y -> y);
+    PlotLine line = band.map(b -> read.within(PlotLine.computed(b, x -> x, y -> y))).orElse(read);
     Peak peak = new Peak(said);
     SocMarks marks = new SocMarks(said);
     String at = "at " + said.value("peak_reached_soc").orElseGet(() -> soc(line, line.peak()));
     Chart chart =
         new Chart(
             "power-over-soc",
-            new Chart.Title(Labels.of("chart.power_over_soc"), said.vehicle()),
+            said.heading(peak.finding(line), Labels.of("chart.power_over_soc")),
             Axis.stateOfCharge(10),
-            Axis.power(line.top()),
+            Axis.power(line.top()).withRoom(),
             line,
             new Chart.Marks(
                 Optional.of(peak.mark(line, stretch(said), at)),

@@ -15,28 +15,35 @@ import taperbook.words.Labels;
 public final class PowerOverTime {
   private PowerOverTime() {}
 
-  public static Draft draft(Curve curve, Said said) {
+  /**
+   * The figure.
+   *
+   * @param curve power
+   * @param charge state of charge, drawn below it
+   */
+  public static Draft draft(Curve curve, Optional<Curve> charge, Said said) {
     PlotLine line = new PlotLine(curve, seconds -> seconds / 60, y -> y);
     Peak peak = new Peak(said);
-    SocMarks marks = new SocMarks(said);
     String after =
         "after " + said.value("peak_reached_time").orElseGet(() -> said.time(curve.x(line.peak())));
     EventMarks events = new EventMarks(said);
-    Axis power = Axis.power(line.top());
+    double last = charge.map(c -> c.x(c.size() - 1) / 60).orElse(0.0);
+    Axis time = Axis.time(Math.max(line.lastX(), last));
     Chart chart =
         new Chart(
             "power-over-time",
-            new Chart.Title(Labels.of("chart.power_over_time"), said.vehicle()),
-            Axis.time(line.lastX()),
-            events.isEmpty() ? power : power.withRoom(),
+            said.heading(finding(line, said), Labels.of("chart.power_over_time")),
+            time,
+            Axis.power(line.top()).withRoom(),
             line,
             new Chart.Marks(
                 Optional.of(peak.mark(line, stretch(curve, said), after)),
                 Optional.empty(),
-                marks.overTime(line),
+                List.of(),
                 Optional.empty(),
                 events.flags(line.lastX())));
-    return told(chart, curve, after, said);
+    Chart both = charge.map(c -> chart.over(SocOverTime.chart(c, chart.x(), said))).orElse(chart);
+    return told(both, curve, charge, after, said);
   }
 
   /** The time axis in words. */
@@ -49,7 +56,8 @@ public final class PowerOverTime {
         + said.time(curve.x(curve.size() - 1));
   }
 
-  private static Draft told(Chart chart, Curve curve, String after, Said said) {
+  private static Draft told(
+      Chart chart, Curve curve, Optional<Curve> charge, String after, Said said) {
     PlotLine line = chart.line();
     Peak peak = new Peak(said);
     Optional<String> peaks =
@@ -66,10 +74,28 @@ public final class PowerOverTime {
     String told =
         new Telling(timeInWords(chart, curve, said), axis)
             .curve(chart, i -> said.time(curve.x(i)) + ": " + Said.plain(line.y(i)) + " kW")
+            .add(charge.map(c -> "Second panel, on the same time. " + told(c, said)).orElse(""))
             .add(caption)
             .add(new SocMarks(said).sentences())
             .text();
     return new Draft(chart, caption, told);
+  }
+
+  private static String told(Curve charge, Said said) {
+    return SocOverTime.draft(charge, said).textAlternative();
+  }
+
+  /** What the session adds in how long, or else how the power runs. */
+  private static String finding(PlotLine line, Said said) {
+    Optional<String> energy = said.about("energy_added");
+    Optional<String> time = said.about("session_time");
+    Optional<String> from = said.value("start_soc");
+    Optional<String> to = said.value("end_soc");
+    if (time.isEmpty() || from.isEmpty() || to.isEmpty()) {
+      return new Peak(said).overTime(line);
+    }
+    String charged = Labels.of("finding.charged", from.get(), to.get(), time.get());
+    return Said.capital(energy.map(e -> Labels.of("finding.added", e, charged)).orElse(charged));
   }
 
   private static Optional<double[]> stretch(Curve curve, Said said) {

@@ -32,20 +32,6 @@ final class SocMarks {
     return points;
   }
 
-  /** Marks on a power curve over time in minutes, each with its state of charge alone. */
-  List<Chart.Point> overTime(PlotLine line) {
-    List<Chart.Point> points = new ArrayList<>();
-    for (int mark : reached()) {
-      double minute = said.estimate(id(mark)).orElseThrow().value() / 60;
-      OptionalDouble y = line.yAt(minute);
-      if (y.isPresent()) {
-        List<String> label = List.of(mark + " %");
-        points.add(new Chart.Point(minute, y.getAsDouble(), Chart.Guide.DROP, label));
-      }
-    }
-    return points;
-  }
-
   /** Marks on the state of charge over time in minutes, each with its time. */
   List<Chart.Point> ofSoc() {
     List<Chart.Point> points = new ArrayList<>();

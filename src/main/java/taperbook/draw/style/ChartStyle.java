@@ -7,38 +7,32 @@ import java.awt.BasicStroke;
  *
  * @param width width of the picture
  * @param height height of the picture
- * @param margins room around the plot
+ * @param edges what stays free on all sides
  * @param type sizes of text
  * @param weights widths of lines and sizes of dots
  * @param words what of the figure's words stands inside the picture
  * @param ground what the picture lies on
  */
 public record ChartStyle(
-    int width,
-    int height,
-    Margins margins,
-    Type type,
-    Weights weights,
-    Words words,
-    Ground ground) {
+    int width, int height, Edges edges, Type type, Weights weights, Words words, Ground ground) {
   /** What of a figure's words stands inside the picture. */
   public enum Words {
-    /** All but the title, which the page prints. */
-    UNTITLED,
     /** All of them. */
     ALL,
+    /** All around the plot, but at most three labels in it. */
+    FEW_LABELS,
     /** As few as a thumbnail bears. */
     FEW
   }
 
-  /** Room around the plot, on its four sides. */
-  public record Margins(int left, int top, int right, int bottom) {}
+  /** What stays free on the left and right, and above and below. */
+  public record Edges(double across, double down) {}
 
   /**
    * Sizes of text.
    *
-   * @param tick numbers along the axes, axis titles and the note
-   * @param label labels in the plot
+   * @param tick numbers along the axes, and the credit
+   * @param label labels in the plot, and the subtitle
    * @param title title of the picture
    * @param slack factor on measured widths: where the reader's program sets the text, its font may
    *     run wider than ours
@@ -57,17 +51,29 @@ public record ChartStyle(
   public record Weights(double curve, double thin, double mark, double dot, double markDot) {}
 
   /**
-   * For the page: 720 x 405, printed about 170 mm wide, so that a pixel is 0.669 pt and the
-   * smallest text about 9 pt.
+   * For the page: 720 x 405, printed 150 mm wide or more, so that a pixel is at least 0.59 pt and
+   * the smallest text 8 pt.
    */
   public static ChartStyle print() {
     return new ChartStyle(
         720,
         405,
-        new Margins(50, 38, 22, 54),
-        new Type(13.5, 14, 0, 1.06),
+        new Edges(10, 8),
+        new Type(13.7, 14, 19, 1.06),
         new Weights(2.4, 1, 1.3, 3.1, 4.6),
-        Words.UNTITLED,
+        Words.ALL,
+        Ground.PAPER);
+  }
+
+  /** For paper beside words: printed 118 mm wide, so that a pixel is 0.669 pt. */
+  public static ChartStyle column() {
+    return new ChartStyle(
+        500,
+        281,
+        new Edges(4, 5),
+        new Type(12.1, 12.3, 15, 1.06),
+        new Weights(2.2, 0.9, 1.2, 2.7, 4),
+        Words.ALL,
         Ground.PAPER);
   }
 
@@ -75,23 +81,35 @@ public record ChartStyle(
   public static ChartStyle narrow() {
     return new ChartStyle(
         360,
-        300,
-        new Margins(34, 32, 18, 44),
-        new Type(11.5, 12, 0, 1.06),
+        440,
+        new Edges(8, 8),
+        new Type(12.8, 13, 17, 1.06),
         new Weights(2, 0.8, 1.1, 2.4, 3.6),
-        Words.UNTITLED,
+        Words.ALL,
         Ground.PAPER);
   }
 
-  /** For film: 1920 x 1080, no text below 28 pixels. */
+  /** For film: 1920 x 1080, a twentieth free on each side, no text below 48 pixels. */
   public static ChartStyle film() {
     return new ChartStyle(
         1920,
         1080,
-        new Margins(120, 238, 64, 142),
-        new Type(32, 34, 58, 1.0),
-        new Weights(6, 2, 3, 7.5, 11),
-        Words.ALL,
+        new Edges(96, 54),
+        new Type(48, 48, 66, 1.0),
+        new Weights(8, 2, 4, 9, 14),
+        Words.FEW_LABELS,
+        Ground.PAPER);
+  }
+
+  /** For a telephone: 1080 wide and so high, a twentieth free, no text below 36 pixels. */
+  public static ChartStyle tall(int height) {
+    return new ChartStyle(
+        1080,
+        height,
+        new Edges(54, 0.05 * height),
+        new Type(38, 40, 60, 1.0),
+        new Weights(8, 2, 4, 8, 13),
+        Words.FEW_LABELS,
         Ground.PAPER);
   }
 
@@ -100,7 +118,7 @@ public record ChartStyle(
     return new ChartStyle(
         320,
         180,
-        new Margins(42, 32, 12, 26),
+        new Edges(8, 6),
         new Type(16, 17, 17, 1.0),
         new Weights(3.2, 1, 1.4, 2.6, 4),
         Words.FEW,
@@ -109,12 +127,12 @@ public record ChartStyle(
 
   /** This style on another ground. */
   public ChartStyle on(Ground other) {
-    return new ChartStyle(width, height, margins, type, weights, words, other);
+    return new ChartStyle(width, height, edges, type, weights, words, other);
   }
 
-  /** Whether title and subtitle stand inside the picture. */
-  public boolean titled() {
-    return words == Words.ALL;
+  /** True if the picture is much wider than high. */
+  public boolean isWide() {
+    return width > 1.5 * height;
   }
 
   /** True if the picture has room for a few words only. */

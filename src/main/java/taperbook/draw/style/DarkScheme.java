@@ -16,9 +16,7 @@ public final class DarkScheme {
           Palette.GAP,
           Palette.ACCENT,
           Palette.GRID,
-          Palette.BAND,
-          Palette.DEEP,
-          Palette.HOLD);
+          Palette.BAND);
 
   private DarkScheme() {}
 

@@ -15,23 +15,11 @@ public enum Ground {
   /** White paper. */
   PAPER(Palette.PAPER, Map.of()),
   /** A dark ground of its own. */
-  DARK(
-      new Color(0x11181c),
-      dark(
-          new Color(0xb0bcc3),
-          new Color(0x2b363c),
-          new Color(0x17414a),
-          new Color(0x3a2a1e),
-          new Color(0x2a6571))),
+  DARK(new Color(0x11181c), dark(new Color(0xb0bcc3), new Color(0x2b363c), new Color(0x17414a))),
   /** A moving picture: no ground, light lines in a dark outline, tints that let it through. */
   CLEAR(
       new Color(0, true),
-      dark(
-          new Color(0xe2e9ec),
-          new Color(0x55ffffff, true),
-          new Color(0x9916404a, true),
-          new Color(0x8c41301f, true),
-          new Color(0xcc2a6571, true)));
+      dark(new Color(0xe2e9ec), new Color(0x55ffffff, true), new Color(0x9916404a, true)));
 
   private static final int OPAQUE = 255;
 
@@ -77,8 +65,7 @@ public enum Ground {
     return new Color(color.getRed(), color.getGreen(), color.getBlue(), both);
   }
 
-  private static Map<Color, Color> dark(
-      Color grey, Color grid, Color band, Color hold, Color deep) {
+  private static Map<Color, Color> dark(Color grey, Color grid, Color band) {
     Map<Color, Color> map = new HashMap<>();
     map.put(Palette.INK, new Color(0xf3f6f7));
     map.put(Palette.GREY, grey);
@@ -86,8 +73,6 @@ public enum Ground {
     map.put(Palette.ACCENT, new Color(0xffa25e));
     map.put(Palette.GRID, grid);
     map.put(Palette.BAND, band);
-    map.put(Palette.HOLD, hold);
-    map.put(Palette.DEEP, deep);
     return Map.copyOf(map);
   }
 }

@@ -25,7 +25,7 @@ public final class Palette {
   /** The join over a wide gap: lighter than the curve, and dashed. */
   public static final Color GAP = new Color(0x4d8b96);
 
-  /** Marks and the hold. */
+  /** Marks and the bracket of the hold. */
   public static final Color ACCENT = new Color(0xa8480f);
 
   /** Grid lines, which nobody needs to see to read the chart. */
@@ -33,12 +33,6 @@ public final class Palette {
 
   /** Tint of the band around the curve. */
   public static final Color BAND = new Color(0xd3e6e9);
-
-  /** Deepest tint of a cell in a table of amounts. */
-  public static final Color DEEP = new Color(0xabcfd6);
-
-  /** Tint of the hold. */
-  public static final Color HOLD = new Color(0xf8e9df);
 
   /**
    * Sessions that share a chart, in order, the reported one first. They also differ for eyes that

@@ -6,6 +6,8 @@ import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /** The type that charts are set in: Noto Sans, carried along, never a font of the system. */
@@ -29,6 +31,23 @@ public final class Typeface {
   /** Width of a text in pixels at a size in pixels. */
   public static double width(String text, boolean bold, double size) {
     return font(bold, size).getStringBounds(text, CONTEXT).getWidth();
+  }
+
+  /** A text in lines no wider than so many pixels, as far as its words allow that. */
+  public static List<String> wrapped(String text, boolean bold, double size, double width) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ", -1)) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && width(longer, bold, size) > width) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = longer;
+      }
+    }
+    lines.add(line);
+    return lines;
   }
 
   private static Font load(String file) {

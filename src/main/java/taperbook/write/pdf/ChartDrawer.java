@@ -102,6 +102,9 @@ final class ChartDrawer implements SVGDrawer {
       implements SVGImage {
     private static final ChartStyle STYLE = ChartStyle.print();
 
+    /** A chart that is printed narrower than 132 mm is painted for a column, in px of CSS. */
+    private static final double NARROWEST = 132 / 25.4 * 96;
+
     @Override
     public int getIntrinsicWidth() {
       if (width >= 0) {
@@ -133,8 +136,9 @@ final class ChartDrawer implements SVGDrawer {
           g -> {
             // What the device hands over: only on this can texts be set with fonts of the PDF.
             ((PdfBoxGraphics2D) g).setFontTextDrawer(new ChartTexts(context));
-            g.scale(wide / STYLE.width(), high / STYLE.height());
-            painting.whole(g, STYLE);
+            ChartStyle style = wide < NARROWEST ? ChartStyle.column() : STYLE;
+            g.scale(wide / style.width(), high / style.height());
+            painting.whole(g, style);
           });
     }
   }

@@ -30,13 +30,13 @@ final class AxisTest {
   })
   void ticks_are_the_smallest_round_step_that_is_not_too_many(
       double max, int most, double expectedStep) {
-    assertThat(Axis.upTo("x", max, most).step()).isEqualTo(expectedStep);
+    assertThat(Axis.upTo("x", "kW", max, most).step()).isEqualTo(expectedStep);
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {0.31, 1, 7.77, 52, 171, 350.5, 999, 123_456})
   void every_axis_begins_at_zero_and_has_round_ticks_inside_its_range(double max) {
-    Axis axis = Axis.upTo("x", max, 6);
+    Axis axis = Axis.upTo("x", "kW", max, 6);
     assertThat(axis.ticks().get(0)).isZero();
     assertThat(axis.ticks())
         .hasSizeBetween(3, 7)
@@ -47,8 +47,8 @@ final class AxisTest {
 
   @Test
   void tick_texts_have_the_places_of_their_step() {
-    assertThat(Axis.upTo("x", 0.7, 6).tickText(0.4)).isEqualTo("0.4");
-    assertThat(Axis.upTo("x", 208, 6).tickText(150)).isEqualTo("150");
+    assertThat(Axis.upTo("x", "kW", 0.7, 6).tickText(0.4)).isEqualTo("0.4");
+    assertThat(Axis.upTo("x", "kW", 208, 6).tickText(150)).isEqualTo("150");
   }
 
   @ParameterizedTest
@@ -60,26 +60,26 @@ final class AxisTest {
   })
   void an_axis_across_zero_has_zero_among_its_ticks(
       double min, double max, int most, double step, double first, double last) {
-    Axis axis = Axis.across("x", min, max, most);
+    Axis axis = Axis.across("x", "kW", min, max, most);
     assertThat(axis.step()).isEqualTo(step);
     assertThat(axis.ticks()).startsWith(first).endsWith(last).contains(0.0);
   }
 
   @Test
   void a_tick_below_zero_has_a_minus_sign_and_zero_has_none() {
-    Axis axis = Axis.across("x", -24, 92, 8);
+    Axis axis = Axis.across("x", "kW", -24, 92, 8);
     assertThat(axis.ticks().stream().map(axis::tickText))
         .containsExactly("\u221220", "0", "20", "40", "60", "80");
   }
 
   @Test
   void a_curve_that_never_rises_still_has_an_axis() {
-    assertThat(Axis.upTo("x", 0, 6).max()).isEqualTo(1);
+    assertThat(Axis.upTo("x", "kW", 0, 6).max()).isEqualTo(1);
   }
 
   @Test
   void an_axis_without_length_is_refused() {
-    assertThatThrownBy(() -> new Axis("x", Double.NaN, 1))
+    assertThatThrownBy(() -> new Axis("x", "kW", Double.NaN, 1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("no such axis: 0.0 to NaN by 1.0");
   }

@@ -13,7 +13,8 @@ import taperbook.model.Curve;
 
 final class ThinningTest {
   private static final Frame FRAME =
-      new Frame(new Box(0, 0, 600, 300), new Axis("x", 600, 100), new Axis("y", 300, 100));
+      new Frame(
+          new Box(0, 0, 600, 300), new Axis("x", "kW", 600, 100), new Axis("y", "kW", 300, 100));
 
   static IntStream seeds() {
     return IntStream.rangeClosed(1, 50);

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import taperbook.draw.picture.Painting;
 import taperbook.draw.style.Box;
 import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Heading;
 import taperbook.draw.style.TextRun;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
@@ -112,7 +113,8 @@ final class SheetLayoutTest {
       for (int a = 0; a < texts.size(); a++) {
         Box box = texts.get(a).box();
         assertThat(box.isInside(picture)).as(texts.get(a).text()).isTrue();
-        assertThat(texts.get(a).font().size()).isGreaterThanOrEqualTo(style.titled() ? 28 : 10.8);
+        assertThat(texts.get(a).font().size())
+            .isGreaterThanOrEqualTo(style.width() > 1000 ? 40 : 12);
         for (int b = a + 1; b < texts.size(); b++) {
           assertThat(box.overlaps(texts.get(b).box()))
               .as("%s on %s", texts.get(a).text(), texts.get(b).text())
@@ -150,7 +152,7 @@ final class SheetLayoutTest {
     Scale power = Scale.upTo(most * 1.36, 4);
     int columns = count <= 3 ? count : count == 4 ? 2 : count <= 6 ? 3 : 4;
     int rows = (count + columns - 1) / columns;
-    return new PanelSheet(panels, columns, rows, power, "Charging power", "On equal axes");
+    return new PanelSheet(panels, columns, rows, power, heading());
   }
 
   private static ScatterSheet scatter(Random random, int count, boolean equal) {
@@ -158,8 +160,11 @@ final class SheetLayoutTest {
   }
 
   private static ScatterSheet sheet(List<Dot> dots, boolean equal) {
-    return new ScatterSheet(
-        dots, "Peak power (kW)", "Average power (kW)", equal, "average = peak", "Title", "Below");
+    return new ScatterSheet(dots, "kW", "kW", equal, "average = peak", heading());
+  }
+
+  private static Heading heading() {
+    return new Heading("Most on average: 140 kW", "Power in kW", List.of("9 sessions", "A tester"));
   }
 
   private static List<Dot> dots(Random random, int count) {

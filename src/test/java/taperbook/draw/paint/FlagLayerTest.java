@@ -14,6 +14,7 @@ import taperbook.draw.chart.Chart;
 import taperbook.draw.chart.Frame;
 import taperbook.draw.chart.PlotLine;
 import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Heading;
 import taperbook.draw.style.TextRun;
 import taperbook.model.Curve;
 
@@ -29,7 +30,7 @@ final class FlagLayerTest {
     Chart.Hold hold = new Chart.Hold(0, 10, 100, List.of("100 kW held for 10 min", "9 to 11 min"));
     return new Chart(
         "flags",
-        new Chart.Title("Flags", ""),
+        new Heading("Flags", "", List.of()),
         Axis.time(30),
         Axis.power(100).withRoom(),
         new PlotLine(new Curve(x, y, y, y, new boolean[4]), v -> v, v -> v),

@@ -21,6 +21,7 @@ import taperbook.draw.Look;
 import taperbook.draw.chart.Chart;
 import taperbook.draw.chart.Frame;
 import taperbook.draw.chart.Series;
+import taperbook.draw.chart.Thumbnail;
 import taperbook.draw.compare.CompareFigures;
 import taperbook.draw.label.Callout;
 import taperbook.draw.picture.Draft;
@@ -34,7 +35,14 @@ import taperbook.model.WantedDistance;
 
 /** All texts of all charts, in both styles, with sessions of all shapes. */
 final class TextLayoutTest {
-  private static final List<ChartStyle> STYLES = List.of(ChartStyle.print(), ChartStyle.film());
+  private static final List<ChartStyle> STYLES =
+      List.of(
+          ChartStyle.print(),
+          ChartStyle.column(),
+          ChartStyle.narrow(),
+          ChartStyle.film(),
+          ChartStyle.tall(1350),
+          ChartStyle.tall(1080));
 
   private static final List<String> NAMES =
       List.of(
@@ -107,11 +115,44 @@ final class TextLayoutTest {
   @MethodSource("drawn")
   void no_text_is_too_small_to_read(Map.Entry<String, List<Draft>> drawn) {
     for (Draft draft : drawn.getValue()) {
-      // On film in pixels; in print 170 mm wide, a unit of the 720 is 0.669 pt.
-      assertThat(texts(draft.chart(), ChartStyle.film()))
-          .allMatch(text -> text.font().size() >= 28);
-      assertThat(texts(draft.chart(), ChartStyle.print()))
-          .allMatch(text -> text.font().size() * 0.669 >= 7);
+      // In pixels of film and of a telephone; in print 150 mm of 720 units and 118 mm of 500.
+      smallest(draft, ChartStyle.film(), 48);
+      smallest(draft, ChartStyle.tall(1350), 36);
+      smallest(draft, ChartStyle.tall(1080), 36);
+      smallest(draft, ChartStyle.print(), 8 / (150 / 25.4 * 72 / 720));
+      smallest(draft, ChartStyle.column(), 8 / (118 / 25.4 * 72 / 500));
+      // A screen of 360 px shows the picture 340.8 px wide.
+      smallest(draft, ChartStyle.narrow(), 12 * 360 / 340.8);
+    }
+  }
+
+  private static void smallest(Draft draft, ChartStyle style, double least) {
+    assertThat(texts(draft.chart(), style)).allMatch(text -> text.font().size() >= least);
+  }
+
+  @ParameterizedTest
+  @MethodSource("drawn")
+  void pictures_for_film_and_telephone_have_three_labels_and_a_free_twentieth(
+      Map.Entry<String, List<Draft>> drawn) {
+    for (Draft draft : drawn.getValue()) {
+      for (ChartStyle style :
+          List.of(ChartStyle.film(), ChartStyle.tall(1350), ChartStyle.tall(1080))) {
+        Box safe = new Box(0, 0, style.width(), style.height());
+        double across = 0.05 * style.width();
+        double down = 0.05 * style.height();
+        safe = new Box(across, down, safe.width() - 2 * across, safe.height() - 2 * down);
+        for (TextRun text : texts(draft.chart(), style)) {
+          assertThat(text.box().isInside(safe)).as("%s in %s", text, draft.chart().id()).isTrue();
+        }
+        Chart shown = Thumbnail.of(draft.chart(), style);
+        int names = (int) shown.series().stream().filter(s -> !s.name().isEmpty()).count();
+        int labels = 0;
+        for (int i = 0; i < shown.panels().size(); i++) {
+          Frame frame = Frame.all(shown, style).get(i);
+          labels += PlacedLabels.place(shown.panels().get(i), frame, style).labels().size();
+        }
+        assertThat(labels).isLessThanOrEqualTo(Math.max(3, names));
+      }
     }
   }
 
@@ -132,7 +173,8 @@ final class TextLayoutTest {
   }
 
   private static List<Callout.Placed> placed(Chart chart, ChartStyle style) {
-    return PlacedLabels.place(chart, Frame.of(chart, style), style).labels();
+    Chart shown = Thumbnail.of(chart, style);
+    return PlacedLabels.place(shown, Frame.of(shown, style), style).labels();
   }
 
   /** What the readings of a chart's lines fill, where each has its marker. */
@@ -159,7 +201,7 @@ final class TextLayoutTest {
     assertThat(texts)
         .contains("20 % to 80 % in 22 min 15 s", "100 mi in 8 min 3 s", "200 mi in 22 min 8 s")
         .contains("80 % after 24 min 40 s", "50 % after", "9 min 40 s")
-        .anyMatch(t -> t.matches("171.* kW held for 4 min 41 s"));
+        .anyMatch(t -> t.matches("within 2 % of 171.* kW for 4 min 41 s"));
   }
 
   private static List<Chart> charts(InventedSession session) {

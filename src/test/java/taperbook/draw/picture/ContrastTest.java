@@ -36,12 +36,9 @@ final class ContrastTest {
   }
 
   @Test
-  void text_has_at_least_4_5_to_1_on_paper_and_on_the_tint_of_the_hold() {
+  void text_has_at_least_4_5_to_1_on_paper() {
     for (Color text : List.of(Palette.INK, Palette.GREY, Palette.ACCENT)) {
       assertThat(Contrast.between(text, Palette.PAPER)).isGreaterThanOrEqualTo(4.5);
-    }
-    for (Color text : List.of(Palette.INK, Palette.ACCENT)) {
-      assertThat(Contrast.between(text, Palette.HOLD)).isGreaterThanOrEqualTo(4.5);
     }
   }
 
@@ -49,7 +46,6 @@ final class ContrastTest {
   void lines_and_dots_have_at_least_3_to_1_on_paper_and_tints() {
     for (Color line : List.of(Palette.CURVE, Palette.GAP, Palette.ACCENT, Palette.GREY)) {
       assertThat(Contrast.between(line, Palette.PAPER)).isGreaterThanOrEqualTo(3);
-      assertThat(Contrast.between(line, Palette.HOLD)).isGreaterThanOrEqualTo(3);
     }
     assertThat(Contrast.between(Palette.CURVE, Palette.BAND)).isGreaterThanOrEqualTo(3);
   }
@@ -65,7 +61,6 @@ final class ContrastTest {
   void on_a_dark_ground_text_has_4_5_to_1_and_lines_and_sessions_have_3_to_1() {
     for (Color text : List.of(Palette.INK, Palette.GREY, Palette.ACCENT)) {
       assertThat(onDark(text, Palette.PAPER)).isGreaterThanOrEqualTo(4.5);
-      assertThat(onDark(text, Palette.HOLD)).isGreaterThanOrEqualTo(4.5);
     }
     List<Color> lines = new ArrayList<>(Palette.SESSIONS);
     lines.addAll(List.of(Palette.CURVE, Palette.GAP, Palette.ACCENT));

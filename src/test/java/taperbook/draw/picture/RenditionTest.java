@@ -38,9 +38,15 @@ final class RenditionTest {
   void each_has_its_size_and_the_same_bytes_each_time(Rendition rendition) throws IOException {
     byte[] png = FIGURE.png(rendition);
     BufferedImage image = image(png);
-    boolean small = rendition == Rendition.SMALL;
-    assertThat(image.getWidth()).isEqualTo(small ? 320 : 1920);
-    assertThat(image.getHeight()).isEqualTo(small ? 180 : 1080);
+    int[] size =
+        switch (rendition) {
+          case FILM, DARK, CLEAR -> new int[] {1920, 1080};
+          case PORTRAIT -> new int[] {1080, 1350};
+          case SQUARE -> new int[] {1080, 1080};
+          case SMALL -> new int[] {320, 180};
+        };
+    assertThat(image.getWidth()).isEqualTo(size[0]);
+    assertThat(image.getHeight()).isEqualTo(size[1]);
     assertThat(FIGURE.png(rendition)).isEqualTo(png);
   }
 
@@ -73,7 +79,7 @@ final class RenditionTest {
     Box picture = new Box(0, 0, style.width(), style.height());
     BufferedImage image = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB);
     for (Draft draft : drawn.getValue()) {
-      Chart chart = Thumbnail.of(draft.chart());
+      Chart chart = Thumbnail.of(draft.chart(), style);
       List<TextRun> texts = Painter.paint(image.createGraphics(), chart, style);
       for (int a = 0; a < texts.size(); a++) {
         Box box = texts.get(a).box();

@@ -18,31 +18,48 @@ import taperbook.draw.chart.Axis;
 import taperbook.draw.chart.Chart;
 import taperbook.draw.chart.Frame;
 import taperbook.draw.chart.PlotLine;
+import taperbook.draw.style.Box;
+import taperbook.draw.style.Brush;
 import taperbook.draw.style.ChartStyle;
+import taperbook.draw.style.Heading;
 import taperbook.model.Curve;
 
-final class GridAndLineTest {
+final class SolidLinesTest {
   private static final ChartStyle STYLE = ChartStyle.film();
 
   @ParameterizedTest
   @ValueSource(doubles = {7.3, 52, 97, 118.4, 171, 208.6, 260, 349})
   void the_grid_lies_at_the_ticks_of_the_axis_and_nowhere_else(double max) {
-    gridLiesAtTicks(chart(Axis.upTo("Power", max, 6)));
+    gridLiesAtTicks(chart(Axis.upTo("Power", "kW", max, 6)));
   }
 
   @ParameterizedTest
   @CsvSource({"-24, 92", "-77, 8", "-3.9, 3.4", "-0.4, 61.5", "-118, 121"})
   void the_grid_lies_at_the_ticks_of_an_axis_across_zero_too(double min, double max) {
-    gridLiesAtTicks(chart(Axis.across("Difference", min, max, 8)));
+    gridLiesAtTicks(chart(Axis.across("Difference", "kW", min, max, 8)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {60, 90, 130, 200, 300})
+  void the_grid_of_a_low_panel_lies_at_the_ticks_too(double height) {
+    for (double max : new double[] {52, 100, 171, 238}) {
+      Chart chart = chart(Axis.upTo("Power", "kW", max, 6));
+      Frame whole = Frame.of(chart, STYLE);
+      Box box = new Box(whole.box().left(), whole.box().top(), whole.box().width(), height);
+      gridLiesAtTicks(chart, new Frame(box, whole.x(), whole.y()));
+    }
   }
 
   private static void gridLiesAtTicks(Chart chart) {
-    Frame frame = Frame.of(chart, STYLE);
+    gridLiesAtTicks(chart, Frame.of(chart, STYLE));
+  }
+
+  private static void gridLiesAtTicks(Chart chart, Frame frame) {
     BufferedImage image = painted(chart, frame);
     TreeSet<Integer> expected = new TreeSet<>();
-    for (double tick : frame.y().ticks()) {
+    for (double tick : frame.up(STYLE).keySet()) {
       int row = (int) Math.round(frame.py(tick));
-      if (tick > chart.y().min() && row > frame.box().top() + 1) {
+      if (tick > chart.y().min()) {
         expected.add(row);
       }
     }
@@ -54,7 +71,7 @@ final class GridAndLineTest {
         found.add(y + 1);
       }
     }
-    assertThat(found).hasSameSizeAs(expected);
+    assertThat(found).as(expected + " in " + frame).hasSameSizeAs(expected);
     for (int row : found) {
       assertThat(expected.subSet(row - 1, true, row + 1, true)).isNotEmpty();
     }
@@ -62,13 +79,13 @@ final class GridAndLineTest {
 
   @Test
   void the_scale_of_the_library_is_the_scale_of_the_frame() {
-    scaleIsThatOfTheFrame(chart(Axis.upTo("Power", 208.6, 6)));
-    scaleIsThatOfTheFrame(chart(Axis.across("Difference", -50, 40, 8)));
+    scaleIsThatOfTheFrame(chart(Axis.upTo("Power", "kW", 208.6, 6)));
+    scaleIsThatOfTheFrame(chart(Axis.across("Difference", "kW", -50, 40, 8)));
   }
 
   private static void scaleIsThatOfTheFrame(Chart chart) {
     Frame frame = Frame.of(chart, STYLE);
-    XYChart xy = GridAndLine.prepare(chart, frame, STYLE);
+    XYChart xy = SolidLines.prepare(chart, frame, STYLE);
     Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
     xy.paint(g, (int) frame.box().width(), (int) frame.box().height());
     for (double share : new double[] {0, 0.17, 0.5, 1}) {
@@ -87,7 +104,8 @@ final class GridAndLineTest {
     Graphics2D g = image.createGraphics();
     g.setColor(Color.WHITE);
     g.fillRect(0, 0, STYLE.width(), STYLE.height());
-    GridAndLine.paint(g, chart, frame, STYLE);
+    new Rim(frame, STYLE).paintGrid(new Brush(g, STYLE.ground()));
+    SolidLines.paint(g, chart, frame, STYLE);
     g.dispose();
     return image;
   }
@@ -97,7 +115,7 @@ final class GridAndLineTest {
     double[] y = {axis.max() / 2, axis.max() / 3};
     return new Chart(
         "grid",
-        new Chart.Title("Grid", ""),
+        new Heading("Grid", "", List.of()),
         Axis.stateOfCharge(10),
         axis,
         new PlotLine(new Curve(x, y, y, y, new boolean[2]), v -> v, v -> v),

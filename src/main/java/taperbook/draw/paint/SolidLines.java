@@ -11,35 +11,28 @@ import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
-import taperbook.draw.chart.Axis;
 import taperbook.draw.chart.Chart;
 import taperbook.draw.chart.Frame;
 import taperbook.draw.chart.PlotLine;
 import taperbook.draw.chart.Thinning;
 import taperbook.draw.style.ChartStyle;
-import taperbook.draw.style.Palette;
 import taperbook.draw.style.Pen;
 import taperbook.draw.style.Typeface;
 
 /**
- * The layer that XChart paints: grid, solid lines, and joins over wide gaps. It draws each piece of
- * a line by itself, so that a dash would begin anew at each reading: dashed lines are not its.
+ * The layer that XChart paints: solid lines, and joins over wide gaps. It draws each piece of a
+ * line by itself, so that a dash would begin anew at each reading: dashed lines are not its.
  *
  * <p>XChart gets exactly the plot to paint, without padding and axis texts, so that its scale is
  * that of the {@link Frame}. It draws text as outlines, which cannot be searched or read aloud, so
  * texts are set by the painter.
  */
-final class GridAndLine {
+final class SolidLines {
   private static final Color CLEAR = new Color(0, 0, 0, 0);
 
-  /**
-   * XChart's tick spacing is a hint that it rounds up to 1, 2 or 5: a little less hits the step.
-   */
-  private static final double HINT = 0.9;
+  private SolidLines() {}
 
-  private GridAndLine() {}
-
-  /** Paints grid and curve into the frame's plot. */
+  /** Paints the lines into the frame's plot. */
   static void paint(Graphics2D g, Chart chart, Frame frame, ChartStyle style) {
     XYChart xy = prepare(chart, frame, style);
     Graphics2D plot = (Graphics2D) g.create();
@@ -55,10 +48,6 @@ final class GridAndLine {
     XYStyler styler = xy.getStyler();
     styler.setXAxisMin(frame.x().min()).setXAxisMax(frame.x().max());
     styler.setYAxisMin(frame.y().min()).setYAxisMax(frame.y().max());
-    styler.setXAxisTickMarkSpacingHint(hint(frame.box().width(), frame.x()));
-    styler.setYAxisTickMarkSpacingHint(hint(frame.box().height(), frame.y()));
-    styler.setPlotGridLinesColor(style.ground().of(Palette.GRID));
-    styler.setPlotGridLinesStroke(style.solid(style.weights().thin()));
     for (int i = 0; i < chart.series().size(); i++) {
       Pen pen = chart.series().get(i).pen();
       Points joined = new Points();
@@ -78,7 +67,7 @@ final class GridAndLine {
     styler.setChartBackgroundColor(CLEAR).setPlotBackgroundColor(CLEAR);
     AxesChartStyler axes = styler;
     axes.setAxisTicksVisible(false).setAxisTitlesVisible(false).setPlotMargin(0);
-    axes.setPlotTicksMarksVisible(false).setPlotGridVerticalLinesVisible(false);
+    axes.setPlotTicksMarksVisible(false).setPlotGridLinesVisible(false);
     // Never seen, but XChart spaces its ticks by the room that their texts would need.
     axes.setAxisTickLabelsFont(Typeface.font(false, 4)).setLocale(Locale.ROOT);
     styler.setDecimalPattern("0.######");
@@ -98,10 +87,6 @@ final class GridAndLine {
         gaps.lift(line.x(run.last() + 1));
       }
     }
-  }
-
-  private static int hint(double pixels, Axis axis) {
-    return (int) (HINT * pixels * axis.step() / axis.length());
   }
 
   private static int pixels(double length) {

@@ -30,8 +30,9 @@ public final class ReportWriter {
    * The files of a report, or every problem met in its article and templates. The files that a
    * report has: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
    * {@code numbers.csv}, {@code datapackage.json} and what it describes, {@code film/script.md},
-   * and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a film also as
-   * {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
+   * and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}, the power over the
+   * state of charge upright and square as well; for a film also as {@code film/NAME-dark.png},
+   * {@code -clear} and {@code -small}.
    */
   public Checked<ReportFiles> write(WriteJob job) {
     QuietLibraries.hush();

@@ -23,7 +23,9 @@ public final class Thumbnail {
   /** The chart with so many labels at most, names of lines among them, which all stay. */
   private static Chart labelled(Chart chart, int most) {
     Chart.Marks marks = chart.marks();
-    Optional<Chart.Hold> hold = marks.hold().map(h -> hold(h, h.label().get(0)));
+    // Two panels are too low for a label above the curve.
+    Optional<Chart.Hold> hold =
+        marks.hold().filter(h -> chart.below().isEmpty()).map(h -> hold(h, h.label().get(0)));
     int left = most - (hold.isPresent() ? 1 : 0);
     left -= (int) chart.series().stream().filter(s -> !s.name().isEmpty()).count();
     Optional<Standings> standings = marks.standings().map(Thumbnail::shorter);

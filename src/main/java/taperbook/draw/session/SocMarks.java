@@ -39,7 +39,7 @@ final class SocMarks {
       Estimate time = said.estimate(id(mark)).orElseThrow();
       List<String> label =
           List.of(Labels.of("mark.percent_after_time", mark, time(mark).orElseThrow()));
-      points.add(new Chart.Point(time.value() / 60, mark, Chart.Guide.ACROSS, label));
+      points.add(new Chart.Point(time.value() / 60, mark, Chart.Guide.DROP, label));
     }
     return points;
   }

@@ -101,11 +101,16 @@ final class TextLayoutTest {
   void no_label_stands_on_a_reading(Map.Entry<String, List<Draft>> drawn) {
     for (Draft draft : drawn.getValue()) {
       for (ChartStyle style : STYLES) {
-        List<Callout.Placed> labels = placed(draft.chart(), style);
-        for (Box reading : readings(draft.chart(), style)) {
-          assertThat(labels)
-              .as("%s %s", drawn.getKey(), draft.chart().id())
-              .noneMatch(label -> label.box().overlaps(reading));
+        Chart shown = Thumbnail.of(draft.chart(), style);
+        for (int i = 0; i < shown.panels().size(); i++) {
+          Chart panel = shown.panels().get(i);
+          Frame frame = Frame.all(shown, style).get(i);
+          List<Callout.Placed> labels = PlacedLabels.place(panel, frame, style).labels();
+          for (Box reading : readings(panel, frame, style)) {
+            assertThat(labels)
+                .as("%s %s", drawn.getKey(), panel.id())
+                .noneMatch(label -> label.box().overlaps(reading));
+          }
         }
       }
     }
@@ -178,8 +183,7 @@ final class TextLayoutTest {
   }
 
   /** What the readings of a chart's lines fill, where each has its marker. */
-  private static List<Box> readings(Chart chart, ChartStyle style) {
-    Frame frame = Frame.of(chart, style);
+  private static List<Box> readings(Chart chart, Frame frame, ChartStyle style) {
     double r = style.weights().dot();
     List<Box> boxes = new ArrayList<>();
     for (Series series : chart.series()) {

@@ -14,7 +14,6 @@ import taperbook.draw.style.TextRun.Face;
  */
 public record Heading(String finding, String quantity, List<String> credit) {
   private static final int MOST_TITLE_LINES = 3;
-  private static final int MOST_CREDIT_LINES = 3;
   private static final double LEADING = 1.25;
   private static final String JOINT = " \u00b7 ";
 
@@ -99,7 +98,7 @@ public record Heading(String finding, String quantity, List<String> credit) {
       }
       if (at < lines.size()) {
         lines.set(at, lines.get(at) + JOINT + part);
-      } else if (at < MOST_CREDIT_LINES && width(part, style) <= room) {
+      } else if (at < (style.isWide() ? 3 : 4) && width(part, style) <= room) {
         lines.add(part);
       }
     }

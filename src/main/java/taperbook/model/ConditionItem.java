@@ -2,15 +2,14 @@ package taperbook.model;
 
 /** The items of {@code conditions.csv}: what was known about a charging session. */
 public enum ConditionItem implements Item {
-  DATE("date", ItemKind.date(), true, "Day of the session, where it was held."),
-  PLACE(
-      "place", ItemKind.text(), false, "Where the station stands, as you want readers to know it."),
+  DATE("date", ItemKind.date(), true, "Day of the session, in local time."),
+  PLACE("place", ItemKind.text(), false, "Where the station is; as you want readers to know it."),
   VEHICLE(
       "vehicle",
       ItemKind.text(),
       true,
-      "The car, as it should be called in the report; write it alike in every file, as equal"
-          + " names are the same car."),
+      "The car, as the report names it; write it alike in every file, as equal names are the"
+          + " same car."),
   MODEL_YEAR("model year", ItemKind.text(), false, "Model year of the car."),
   ODOMETER(
       "odometer",
@@ -21,17 +20,17 @@ public enum ConditionItem implements Item {
       "station rated power",
       ItemKind.amount(Quantity.POWER),
       true,
-      "The most that the station is rated for, as printed on it or in its app."),
+      "The most that it is rated for; as printed on it or in its app."),
   STATION_SHARED(
       "station shared",
       ItemKind.word("yes", "no"),
       false,
-      "Whether another car drew on the same station or cabinet at any time of the session."),
+      "Whether another car drew on the station or its cabinet; at any time of the session."),
   VEHICLE_RATED_PEAK_POWER(
       "vehicle rated peak power",
       ItemKind.amount(Quantity.POWER),
       false,
-      "The highest charging power that the maker states for the car."),
+      "The highest charging power that the maker states."),
   AMBIENT_TEMPERATURE(
       "ambient temperature",
       ItemKind.amount(Quantity.TEMPERATURE),
@@ -41,12 +40,12 @@ public enum ConditionItem implements Item {
       "battery temperature at start",
       ItemKind.amount(Quantity.TEMPERATURE),
       true,
-      "Battery temperature at plugging in, if the car or a logger shows it."),
+      "At plugging in, if the car or a logger shows it."),
   PRECONDITIONED(
       "preconditioned",
       ItemKind.word("yes", "no"),
       true,
-      "Whether the car had warmed or cooled its battery for the session before plugging in."),
+      "Whether the car warmed or cooled its battery before plugging in."),
   PRECONDITIONING_TIME(
       "preconditioning time",
       ItemKind.amount(Quantity.TIME),
@@ -66,7 +65,7 @@ public enum ConditionItem implements Item {
       "state of charge resolution",
       ItemKind.amount(Quantity.SHARE),
       false,
-      "Step of the displayed state of charge: 1 if it shows whole per cents, 0.5 if halves."),
+      "Step of its display, such as 1; 0.5 if it shows halves of a per cent."),
   POWER_RESOLUTION(
       "power resolution",
       ItemKind.amount(Quantity.POWER),
@@ -76,45 +75,44 @@ public enum ConditionItem implements Item {
       "energy resolution",
       ItemKind.amount(Quantity.ENERGY),
       false,
-      "Step of the displayed energy: 0.1 if it shows tenths of a kilowatt-hour."),
+      "Step of the displayed energy: 0.1 if it shows tenths."),
   CLOCK_RESOLUTION(
       "clock resolution",
       ItemKind.amount(Quantity.TIME),
       false,
-      "Step of the clock that the times were read from: 1 if it shows seconds."),
+      "Step of the clock of the readings: 1 if it shows seconds."),
   PRICE_PER_KWH(
       "price per kWh",
       ItemKind.price("/kWh"),
       false,
-      "Price of energy at the station; the unit is the currency with /kWh."),
+      "Price of energy; the unit is the currency with /kWh."),
   PRICE_PER_MINUTE(
       "price per minute",
       ItemKind.price("/min"),
       false,
-      "Price of time at the station; the unit is the currency with /min."),
+      "Price of time; the unit is the currency with /min."),
   SESSION_FEE(
       "session fee",
       ItemKind.price(""),
       false,
       "Price of a session, however long; the unit is the currency."),
-  CURRENCY(
-      "currency", ItemKind.text(), false, "Currency of the prices, three capitals of ISO 4217."),
+  CURRENCY("currency", ItemKind.text(), false, "In three capitals, such as EUR; see ISO 4217."),
   READ_FROM(
       "read from",
       ItemKind.word("film", "log", "by eye"),
       true,
-      "What the readings were taken from: a film of the displays, a log, or displays read by eye."),
+      "What the readings are from; a film of the displays, a log, or displays read by eye."),
   DISPLAY_ROUNDS(
       "display rounds",
       ItemKind.word("nearest", "down", "up", "not known"),
       false,
       "How the state of charge rounds: down if 100 % shows only as charging ends, up if 0 % shows"
-          + " only when empty. If not known, a true charge is stated for all three."),
+          + " only when empty; if not known, a true charge is stated for all three."),
   ROWS_WRITTEN(
       "rows written",
       ItemKind.word("at changes", "at set times", "mixed", "not known"),
       false,
-      "When the rows were written down: as the displayed state of charge changed (best), at times"
+      "When the rows were written down; as the displayed state of charge changed (best), at times"
           + " that do not depend on it, or some of each."),
   POWER_MEASURED_AT(
       "power measured at",
@@ -125,14 +123,13 @@ public enum ConditionItem implements Item {
       "energy counted at",
       ItemKind.word("battery", "inlet", "station"),
       false,
-      "Where the energy added is counted: at the inlet it includes what heating takes, at the"
+      "Where the energy added is counted; at the inlet it includes what heating takes, at the"
           + " station all losses."),
   HEATING_INCLUDED(
       "heating included",
       ItemKind.word("yes", "no"),
       false,
-      "Whether the displayed power and energy include what heating or cooling the battery and the"
-          + " cabin takes."),
+      "Whether displayed power and energy include heating and cooling of battery and cabin."),
   DISPLAY_LAG(
       "display lag",
       ItemKind.amount(Quantity.TIME),
@@ -148,7 +145,7 @@ public enum ConditionItem implements Item {
   FIRST_POWER("first power", ItemKind.moment(), false, "When power first flowed, likewise."),
   UNPLUGGED("unplugged", ItemKind.moment(), false, "When the plug was drawn, likewise."),
   LEFT("left", ItemKind.moment(), false, "When the car drove off, likewise."),
-  REMARKS("remarks", ItemKind.text(), false, "Anything else that a reader should know.");
+  REMARKS("remarks", ItemKind.text(), false, "Anything else readers should know.");
 
   private final String words;
   private final ItemKind kind;

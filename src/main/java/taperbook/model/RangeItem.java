@@ -64,8 +64,8 @@ public enum RangeItem implements Item {
       "wind direction to route",
       ItemKind.amountOrWord(Quantity.ANGLE, "head", "tail", "cross", "variable"),
       false,
-      "Angle between where the wind came from and where the car went, 0 deg for a head wind; or"
-          + " one of the words."),
+      "Angle between wind and course, 0 deg for a head wind, or one of the words head, tail,"
+          + " cross, variable."),
   START_ELEVATION(
       "start elevation",
       ItemKind.amount(Quantity.ELEVATION),
@@ -117,7 +117,7 @@ public enum RangeItem implements Item {
       ItemKind.text(),
       false,
       "The procedure or cycle behind the stated range."),
-  REMARKS("remarks", ItemKind.text(), false, "Anything else that a reader should know.");
+  REMARKS("remarks", ItemKind.text(), false, "Anything else readers should know.");
 
   private final String words;
   private final ItemKind kind;

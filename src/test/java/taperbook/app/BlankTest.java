@@ -159,8 +159,9 @@ final class BlankTest {
     String readings = place.text("sessions/stop/readings.csv");
     assertThat(readings)
         .isEqualTo(
-            "elapsed [min:s],soc [%],power [kW],energy added [kWh],"
-                + "battery temperature [Cel],note\n");
+            "elapsed [min:s],soc [%],power [kW],energy added [kWh],battery temperature ["
+                + (units.equals("mi") ? "degF" : "Cel")
+                + "],note\n");
     Files.writeString(
         place.path("sessions/stop/readings.csv"), readings + "0:00,10,90,0,20,\n5:00,20,80,7,,\n");
     Files.writeString(place.path("sessions/stop/conditions.csv"), filled(conditions));
@@ -271,6 +272,51 @@ final class BlankTest {
     place.replace("reports/mine.md", "\ntitle:\n", "\ntitle: Mine\n");
     assertThat(place.run("check", "mine")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.err()).isEmpty();
+  }
+
+  @Test
+  void files_in_miles_ask_for_what_goes_with_miles() throws IOException {
+    Workplace place = place();
+    place.run("blank", "session", "stop", "--units", "mi");
+    place.run("blank", "range-test", "ring", "--legs", "--units", "mi");
+    assertThat(place.text("sessions/stop/conditions.csv"))
+        .contains("\nambient temperature,,degF,", "\nbattery temperature at start,,degF,");
+    assertThat(place.text("sessions/ring/range-test.csv"))
+        .contains("\ndistance,,mi,", "\naverage speed,,mi/h,", "\nconsumption displayed,,Wh/mi,")
+        .contains("\nambient temperature,,degF,", "\nstart elevation,,ft,", "\ntyre pressure,,psi,")
+        .contains("\npayload,,lb,", "\nvehicle mass,,lb,");
+    assertThat(place.text("sessions/ring/legs.csv")).contains("distance [mi]");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "veldt-quarry-lane, veldt-ring-road, '', mi",
+    "veldt-quarry-lane, finch-ring-road, '', km",
+    "veldt-quarry-lane, '', '', mi",
+    "finch-quarry-lane, veldt-ring-road, '', mi",
+    "veldt-quarry-lane, veldt-ring-road, km, km"
+  })
+  void a_report_has_the_units_of_its_drive_or_else_of_its_session_or_those_asked_for(
+      String session, String drive, String asked, String units) throws IOException {
+    Workplace place = Workplace.withDemo(folder);
+    List<String> arguments = new ArrayList<>(List.of("blank", "report", "mine", session));
+    if (!drive.isEmpty()) {
+      arguments.add(drive);
+    }
+    if (!asked.isEmpty()) {
+      arguments.addAll(List.of("--units", asked));
+    }
+    assertThat(place.run(arguments.toArray(String[]::new))).isEqualTo(ExitStatus.DONE);
+    assertThat(place.text("reports/mine.md")).contains("\nunits: " + units + "\n");
+  }
+
+  @Test
+  void a_report_has_the_units_of_a_drive_that_is_not_filled_in_yet() throws IOException {
+    Workplace place = place();
+    place.run("blank", "session", "stop");
+    place.run("blank", "range-test", "ring", "--units", "mi");
+    place.run("blank", "report", "mine", "stop", "ring");
+    assertThat(place.text("reports/mine.md")).contains("\nunits: mi\n").contains("Adding 100 mi");
   }
 
   @Test

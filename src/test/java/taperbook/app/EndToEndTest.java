@@ -103,7 +103,9 @@ final class EndToEndTest {
     assertThat(place.out())
         .isEqualTo(
             """
-            finch-first-look: 2 figures typed by hand: 1 supported, 1 not traceable
+            finch-first-look: 2 figures typed by hand: 1 supported, 1 not checked
+              Not checked is no error: the text leaves open which number such a figure means. \
+            Compare it yourself; taperbook check finch-first-look lists it with its place.
             checked 6 sessions, 6 range tests, 3 reports: 0 errors, 0 notices
             """);
   }
@@ -140,7 +142,24 @@ final class EndToEndTest {
     String at = "  " + article + ":" + line(place.text(article), "We drove the Finch");
     assertThat(place.out())
         .contains(at + ":53  110 km/h  supported: target speed\n")
-        .contains(at + ":89  1 %  not traceable\n");
+        .contains(at + ":89  1 %  not checked\n")
+        .contains("\n  Not checked is no error: ")
+        .contains(" Compare it yourself.\n");
+  }
+
+  @Test
+  void pages_have_curly_apostrophes_but_for_code_and_data_do_not() throws IOException {
+    Workplace place = Workplace.withMadeDemo(folder);
+    for (String report : List.of("finch-first-look", "veldt-long-plateau", "library")) {
+      String words =
+          place
+              .text("reports/" + report + "/report.html")
+              .replaceAll("(?s)<(code|pre|script|style)\\b.*?</\\1>|<!--.*?-->|<[^>]*+>", " ");
+      assertThat(words).contains("\u2019").doesNotContain("'", "&#39;");
+    }
+    assertThat(place.text("reports/finch-first-look/numbers.json"))
+        .contains("the station's energy")
+        .doesNotContain("\u2019");
   }
 
   @Test

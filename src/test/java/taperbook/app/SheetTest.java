@@ -16,6 +16,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
@@ -81,8 +82,8 @@ final class SheetTest {
           if (item.kind().form() == ItemKind.Form.MOMENT) {
             assertThat(text).containsIgnoringCase(item.words() + " ______");
           } else {
-            assertThat(text)
-                .contains(item.words() + (item.required() ? " * " : " ") + item.explanation());
+            String hint = item.explanation().replaceAll(";.*", ".").replace('\'', '\u2019');
+            assertThat(text).contains(item.words() + (item.required() ? " * " : " ") + hint);
           }
         }
         assertThat(text.indexOf("Safety first")).isBetween(0, 350);
@@ -110,8 +111,66 @@ final class SheetTest {
   @Test
   void units_follow_the_choice() throws IOException {
     try (PDDocument pdf = sheet("range-test", "--units", "mi")) {
-      assertThat(text(pdf)).contains("mi/h", "Wh/mi", "psi").doesNotContain("km");
+      assertThat(text(pdf))
+          .contains("mi/h", "Wh/mi", "psi", "\u00b0F", "F E ft", "F E lb")
+          .doesNotContain("km", "\u00b0C", "F E m ", "F E kg");
     }
+    try (PDDocument pdf = sheet("session", "--units", "mi")) {
+      assertThat(text(pdf)).contains("\u00b0F", "temperature \u00b0F").doesNotContain("\u00b0C");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"session, a4", "range-test, a4", "session, letter", "range-test, letter"})
+  void every_word_to_mark_stands_on_the_line_of_the_first_and_no_letter_is_under_eight_points(
+      String kind, String paper) throws IOException {
+    Item[] items = kind.equals("session") ? ConditionItem.values() : RangeItem.values();
+    try (PDDocument pdf = sheet(kind, "--paper", paper)) {
+      Lines lines = new Lines();
+      lines.getText(pdf);
+      assertThat(lines.smallest).isGreaterThanOrEqualTo(7.95f);
+      for (Item item : items) {
+        List<String> words = new ArrayList<>(item.kind().words());
+        words.remove("not known");
+        if (item.kind().form() == ItemKind.Form.WORD) {
+          assertThat(lines.byHeight.values().stream().map(StringBuilder::toString))
+              .as(item.words())
+              .anyMatch(line -> line.contains(String.join("", words).replace(" ", "")));
+        }
+      }
+    }
+  }
+
+  /** The text of each line without its spaces, and the size of the smallest letter in points. */
+  private static final class Lines extends PDFTextStripper {
+    private final Map<String, StringBuilder> byHeight = new TreeMap<>();
+    private float smallest = Float.MAX_VALUE;
+
+    @Override
+    protected void processTextPosition(TextPosition letter) {
+      smallest = Math.min(smallest, letter.getYScale());
+      byHeight
+          .computeIfAbsent(
+              getCurrentPageNo() + " " + Math.round(letter.getY()), y -> new StringBuilder())
+          .append(letter.getUnicode().replace("\u00a0", "").strip());
+    }
+  }
+
+  /** Two rows at least to write into beside those of the marks and the head. */
+  @Test
+  void the_readings_have_spare_rows() throws IOException {
+    try (PDDocument pdf = sheet("session")) {
+      assertThat(rows(pdf.getDocumentCatalog().getStructureTreeRoot().getKids()))
+          .isGreaterThanOrEqualTo(1 + 18 + 2);
+    }
+  }
+
+  private static long rows(List<Object> kids) {
+    return kids.stream()
+        .filter(PDStructureElement.class::isInstance)
+        .map(PDStructureElement.class::cast)
+        .mapToLong(e -> (e.getStructureType().equals("TR") ? 1 : 0) + rows(e.getKids()))
+        .sum();
   }
 
   /** Marks as the task gives them; eight millimetres is room to write by hand. */

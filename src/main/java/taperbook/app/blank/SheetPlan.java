@@ -43,6 +43,9 @@ public final class SheetPlan {
       List.of("elapsed", "soc", "power", "energy added", "battery temperature", "note");
   private static final int LEGS = 12;
 
+  /** Rows without a mark, for jumps of the power: as many as the page has room for. */
+  private static final int SPARE = 3;
+
   private final StartUnits units;
 
   /** Sheets with these units. */
@@ -65,8 +68,8 @@ public final class SheetPlan {
         SheetTexts.SESSION_DURING,
         new Sheet.Table(
             "Readings",
-            "The marks are suggestions: what counts is the state of charge that you read. Under note:"
-                + " cars that come to or leave the same station, and anything that looks odd.",
+            "What counts is the state of charge that you read, not the mark. Note cars that come"
+                + " or leave, and what looks odd.",
             heads("mark", KnownColumns.readings(), READINGS),
             marks()),
         after("After unplugging", SheetTexts.SESSION_AFTER, SESSION_AFTER));
@@ -111,11 +114,18 @@ public final class SheetPlan {
     boolean amount = form == ItemKind.Form.AMOUNT || form == ItemKind.Form.CORRECTION;
     return new Sheet.Field(
         item.words(),
-        item.explanation(),
+        hint(item),
         form == ItemKind.Form.PRICE ? item.kind().words().get(0) : StartUnits.name(units.of(item)),
         choice ? item.kind().words().stream().filter(SheetPlan::isMarked).toList() : List.of(),
         item.required(),
         amount);
+  }
+
+  /** What comes before the semicolon of an explanation: the rest is about the files. */
+  private static String hint(Item item) {
+    String explanation = item.explanation();
+    int end = explanation.indexOf(';');
+    return end < 0 ? explanation : explanation.substring(0, end) + ".";
   }
 
   /** False for what goes without a mark: what is not known. */
@@ -134,13 +144,17 @@ public final class SheetPlan {
     return heads;
   }
 
-  /** Each five per cent where cars charge fast, and start and end: common practice, no source. */
+  /**
+   * Each five per cent where cars charge fast, start and end, and spare rows: common practice, no
+   * source.
+   */
   private static List<String> marks() {
     List<String> marks = new ArrayList<>();
     marks.add("start");
     IntStream.iterate(10, m -> m <= 80, m -> m + 5).forEach(m -> marks.add(m + " %"));
     marks.add("90 %");
     marks.add("100 %");
+    marks.addAll(Collections.nCopies(SPARE, ""));
     return marks;
   }
 }

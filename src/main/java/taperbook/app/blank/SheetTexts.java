@@ -41,19 +41,19 @@ final class SheetTexts {
 
   static final List<String> SESSION_DURING =
       List.of(
-          "Time counts from plugging in. Read all displays in the same moment: best at each change"
-              + " of the displayed state of charge, then rows written is at changes.",
-          "Leave a cell empty that you did not read. Add a row wherever the power jumps, where its"
-              + " peak begins and where it ends.");
+          "Time counts from plugging in. Read all displays at once: best at each change of the"
+              + " displayed state of charge.",
+          "Leave empty what you did not read. Spare rows: where the power jumps, and where its"
+              + " peak begins and ends.");
 
   static final List<String> SESSION_AFTER =
       List.of(
           "Arrived ______, plugged in ______, first power ______, unplugged ______, left ______,"
               + " on the clock of the readings.",
           "Photograph the last screens of car and station: time, energy, price.",
-          "Note the last reading before you unplug; put the connector back.",
-          "Type it in: taperbook blank session NAME makes the files, taperbook check reads them.",
-          "Keep film, photographs and this sheet with the files.");
+          "Note the last reading, then unplug and put the connector back. Keep film, photographs"
+              + " and this sheet.",
+          "Type it in: taperbook blank session NAME makes the files, taperbook check reads them.");
 
   static final List<String> DRIVE_CAUTIONS =
       List.of(

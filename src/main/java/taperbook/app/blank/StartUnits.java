@@ -47,7 +47,7 @@ public final class StartUnits {
     }
     String usual = units.get(0);
     Optional<Unit> known = Unit.ofSymbol(usual);
-    return known.map(u -> wording.shown(u).symbol()).orElse(usual);
+    return known.map(u -> usual(u).symbol()).orElse(usual);
   }
 
   /** A unit's symbol as people write it by hand, such as {@code °C}. */
@@ -67,6 +67,19 @@ public final class StartUnits {
     if (quantity == Quantity.CONSUMPTION && !miles) {
       return Unit.KILOWATT_HOUR_PER_100_KILOMETRES;
     }
-    return wording.shown(Unit.base(quantity));
+    return usual(Unit.base(quantity));
+  }
+
+  /** The unit that goes with the distances, of those that files may be written in. */
+  private Unit usual(Unit base) {
+    if (!miles) {
+      return base;
+    }
+    return switch (base) {
+      case CELSIUS -> Unit.FAHRENHEIT;
+      case METRE -> Unit.FOOT;
+      case KILOGRAM -> Unit.POUND;
+      default -> wording.shown(base);
+    };
   }
 }

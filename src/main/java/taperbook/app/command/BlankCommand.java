@@ -18,6 +18,7 @@ import taperbook.app.process.Messages;
 import taperbook.app.process.Surroundings;
 import taperbook.app.project.FirstSteps;
 import taperbook.app.project.OwnTemplates;
+import taperbook.app.project.Project;
 import taperbook.app.project.StartFolder;
 import taperbook.app.project.StoppedException;
 import taperbook.app.stamp.MadeDate;
@@ -27,7 +28,6 @@ import taperbook.model.Unit;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.read.FileName;
-import taperbook.read.ProjectFolder;
 import taperbook.write.sheet.SheetWriter;
 
 /** Writes the files that a tester starts from, and recording sheets. Never writes over a file. */
@@ -96,14 +96,19 @@ public final class BlankCommand {
   }
 
   private ExitStatus report(Request request, List<String> names) {
-    ProjectFolder folder = new ProjectFolder(request.folder());
-    known(names.get(1), folder.sessions().names(), "session");
+    Project project = Workshop.in(request.folder(), surroundings.environment()).project();
+    known(names.get(1), project.sessionNames(), "session");
     List<String> rangeTests = names.subList(2, names.size());
-    rangeTests.forEach(name -> known(name, folder.rangeTests().names(), "range-test"));
+    rangeTests.forEach(name -> known(name, project.rangeTestNames(), "range-test"));
     SortedMap<String, String> files = new TreeMap<>();
     files.put(
         "reports/" + names.get(0) + ".md",
-        new ReportStart(units(request)).text(names.get(1), rangeTests));
+        new ReportStart(
+                request.options().containsKey(Option.UNITS)
+                    ? units(request)
+                    : new StartUnits(
+                        project.distanceUnit(names.get(1), rangeTests).orElse(Unit.KILOMETRE)))
+            .text(names.get(1), rangeTests));
     return write(request, names, files);
   }
 

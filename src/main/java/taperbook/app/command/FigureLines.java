@@ -47,6 +47,12 @@ final class FigureLines {
     if (detailed) {
       figures.figures().forEach(f -> lines.add(line(f)));
     }
+    if (figures.count(Verdict.NOT_TRACEABLE) > 0) {
+      lines.add(
+          "  Not checked is no error: the text leaves open which number such a figure means."
+              + " Compare it yourself"
+              + (detailed ? "." : "; taperbook check " + report + " lists it with its place."));
+    }
     return lines;
   }
 
@@ -61,8 +67,10 @@ final class FigureLines {
   }
 
   private static String words(Verdict verdict) {
-    return verdict == Verdict.DELIBERATE
-        ? "contradicted and marked as deliberate"
-        : verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return switch (verdict) {
+      case DELIBERATE -> "contradicted and marked as deliberate";
+      case NOT_TRACEABLE -> "not checked";
+      case SUPPORTED, CONTRADICTED -> verdict.name().toLowerCase(Locale.ROOT);
+    };
   }
 }

@@ -12,7 +12,11 @@ public enum Option {
       "DIR",
       List.of(),
       "the folder that holds sessions/ and reports/ (default: this one)"),
-  UNITS("--units", "UNIT", List.of("km", "mi"), "units of start files and sheets (default: km)"),
+  UNITS(
+      "--units",
+      "UNIT",
+      List.of("km", "mi"),
+      "units of start files and sheets (default: km; for a report, those of its drive)"),
   PAPER("--paper", "SIZE", Paper.words(), "paper of a recording sheet (default: a4)"),
   LEGS("--legs", "", List.of(), "a file for the legs of the drive as well"),
   VERSION("--version", "", List.of(), "name and version"),

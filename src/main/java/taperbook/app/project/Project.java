@@ -10,18 +10,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import taperbook.check.PlanCheck;
 import taperbook.check.RangeTestCheck;
+import taperbook.check.facts.FactSheet;
 import taperbook.check.foreign.ColumnMap;
 import taperbook.check.foreign.ColumnMapProposal;
+import taperbook.model.ConditionItem;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
+import taperbook.model.Item;
 import taperbook.model.Plan;
+import taperbook.model.Quantity;
+import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportPlan;
 import taperbook.model.Session;
+import taperbook.model.Unit;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
+import taperbook.problem.ProblemLog;
 import taperbook.problem.Severity;
 import taperbook.read.CsvTable;
 import taperbook.read.CsvTableReader;
@@ -211,6 +219,27 @@ public final class Project {
 
   private static Checked<RangeTest> rangeTest(String name, List<Checked<CsvTable>> tables) {
     return RangeTestCheck.checkRead(name, tables.get(0), tables.stream().skip(1).findFirst());
+  }
+
+  /**
+   * The unit in which range tests and a session have their distances, filled in or not: that of the
+   * first range test that names one, or else of the session's odometer.
+   */
+  public Optional<Unit> distanceUnit(String session, List<String> rangeTests) {
+    return Stream.concat(
+            rangeTests.stream()
+                .map(name -> unit(name + "/range-test.csv", RangeItem.class, RangeItem.DISTANCE)),
+            Stream.of(
+                unit(session + "/conditions.csv", ConditionItem.class, ConditionItem.ODOMETER)))
+        .flatMap(Optional::stream)
+        .filter(unit -> unit.quantity() == Quantity.DISTANCE)
+        .findFirst();
+  }
+
+  private <I extends Enum<I> & Item> Optional<Unit> unit(String path, Class<I> items, I item) {
+    return table(SESSIONS + path)
+        .value()
+        .flatMap(t -> new FactSheet<>(t, items, new ProblemLog(t.file())).unit(item));
   }
 
   /** Name and hash of each file that is kept, as reports are made from it. */

@@ -20,6 +20,7 @@ import taperbook.model.Facts;
 import taperbook.model.HowKnown;
 import taperbook.model.Item;
 import taperbook.model.RowRef;
+import taperbook.model.Unit;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
 import taperbook.problem.Quoted;
@@ -71,6 +72,17 @@ public final class FactSheet<I extends Enum<I> & Item> {
       items.stream().filter(i -> i.required() && !lines.containsKey(i)).forEach(this::tellMissing);
     }
     return new Facts<>(table.file(), itemClass, facts);
+  }
+
+  /** The unit in the row of an item, filled in or not; none if it is no unit's symbol. */
+  public Optional<Unit> unit(I item) {
+    if (columns.find(ITEM).isEmpty() || columns.find(UNIT).isEmpty()) {
+      return Optional.empty();
+    }
+    return table.rows().stream()
+        .filter(row -> Label.of(cell(row, ITEM)).equals(Label.of(item.words())))
+        .findFirst()
+        .flatMap(row -> Unit.ofSymbol(cell(row, UNIT)));
   }
 
   /** Number of the cell that values stand in; there must be a fact. */

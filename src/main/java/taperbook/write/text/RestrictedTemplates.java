@@ -30,7 +30,7 @@ import taperbook.problem.SourcePlace;
 
 /**
  * Carries out page templates. They see the texts they are given and nothing else: no classes, no
- * files, no methods of Java objects. What they print is escaped for HTML.
+ * files, no methods of Java objects. What they print is escaped for HTML, with curly apostrophes.
  */
 public final class RestrictedTemplates {
   private static final String FOLDER = "templates/";
@@ -116,7 +116,7 @@ public final class RestrictedTemplates {
     } catch (IOException e) {
       throw new UncheckedIOException(name, e);
     }
-    return Checked.of(out.toString(), problems.stream().distinct().toList());
+    return Checked.of(Apostrophes.set(out.toString()), problems.stream().distinct().toList());
   }
 
   /** Keeps a problem and goes on, unless there are so many that the rest would say no more. */

@@ -64,7 +64,7 @@ final class GroundSearch {
             .allMatch(
                 w ->
                     traces.stream()
-                        .allMatch(t -> t.firstValue() <= w.from() && w.to() <= t.lastValue()));
+                        .allMatch(t -> firstShown(t) <= w.from() && w.to() <= t.lastValue()));
     return charge
         && ground.energyKilowattHours().stream()
             .allMatch(
@@ -85,9 +85,17 @@ final class GroundSearch {
     if (traces.size() < sessions.size()) {
       return Optional.empty();
     }
-    double from = traces.stream().mapToDouble(Trace::firstValue).max().orElseThrow();
+    double from = traces.stream().mapToDouble(GroundSearch::firstShown).max().orElseThrow();
     double to = traces.stream().mapToDouble(Trace::lastValue).min().orElseThrow();
     return window((int) Math.ceil(from), (int) Math.floor(to), 1);
+  }
+
+  /**
+   * The first charge that the display begins to show within the session, %: how long it had shown
+   * the one before is not known.
+   */
+  private static double firstShown(Trace soc) {
+    return soc.firstValue() + 2 * soc.halfStep();
   }
 
   private static Optional<SocWindow> window(int from, int to, int least) {

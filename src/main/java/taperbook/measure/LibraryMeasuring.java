@@ -62,7 +62,7 @@ public final class LibraryMeasuring {
    *     used
    */
   public static LibraryRow measure(LibraryPlan plan, Session session, List<RangeTest> rangeTests) {
-    Wording wording = new Wording(plan.style().units());
+    Wording wording = new Wording(plan.style());
     Drives drives = Drives.of(session.vehicle(), rangeTests);
     List<RangeTest> agreeing = drives.agreeing();
     Recording recording =

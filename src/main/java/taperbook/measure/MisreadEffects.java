@@ -47,7 +47,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
    */
   static MisreadEffects of(
       Numbers numbers, Session session, ReportPlan plan, Function<Session, Numbers> measure) {
-    Wording wording = new Wording(plan.style().units());
+    Wording wording = new Wording(plan.style());
     List<Caveat> caveats = new ArrayList<>();
     Numbers marked = numbers;
     int tried = 0;
@@ -70,7 +70,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
   }
 
   private static List<Move> moves(Numbers numbers, Numbers others, ReportPlan plan) {
-    Wording wording = new Wording(plan.style().units());
+    Wording wording = new Wording(plan.style());
     List<String> headline = numbers.headline().stream().map(ReportNumber::id).toList();
     List<Move> moves = new ArrayList<>();
     for (ReportNumber number : numbers.all()) {

@@ -14,6 +14,7 @@ import taperbook.measure.repeats.RunCurve;
 import taperbook.measure.repeats.RunNumbers;
 import taperbook.model.Caveat;
 import taperbook.model.CommonGround;
+import taperbook.model.ConditionItem;
 import taperbook.model.Numbers;
 import taperbook.model.PairResult;
 import taperbook.model.RangeTest;
@@ -25,6 +26,7 @@ import taperbook.model.Runs;
 import taperbook.model.Runs.Spread;
 import taperbook.model.Session;
 import taperbook.model.SessionResult;
+import taperbook.model.Unit;
 import taperbook.words.SessionNames;
 
 /** Measures all that a report asks for. The one entrance to this stage. */
@@ -87,10 +89,11 @@ public final class ReportMeasuring {
   /** As {@link #measure(ReportPlan, Session, List, List)}, with repeats or measured again. */
   public static ReportResult measure(
       ReportPlan asked, Sessions given, List<RangeTest> rangeTests, Again again) {
+    ReportPlan inUnits = temperature(given.main()).map(asked::withTemperature).orElse(asked);
     ReportPlan plan =
         DoorNumbers.overhead(given.main())
-            .map(o -> asked.withMeasuredStop(o.value()))
-            .orElse(asked);
+            .map(o -> inUnits.withMeasuredStop(o.value()))
+            .orElse(inUnits);
     int redraw = again.redraw();
     Session main = given.main();
     List<SessionMeasuring> sessions = new ArrayList<>();
@@ -122,9 +125,37 @@ public final class ReportMeasuring {
         results.get(0).with(sessions.get(0).stops(given.stops(), runShare)).with(ofSeasons),
         results.subList(1, results.size()),
         ground,
-        pairs.join(),
+        withDifferences(pairs.join(), results, ground, plan, runs.spread()),
         runs,
         Likeness.unlike(results.stream().map(SessionResult::session).toList()));
+  }
+
+  /** The unit that the reported session states temperatures in. */
+  private static Optional<Unit> temperature(Session session) {
+    return session
+        .conditions()
+        .known(ConditionItem.AMBIENT_TEMPERATURE)
+        .or(() -> session.conditions().known(ConditionItem.BATTERY_TEMPERATURE_AT_START))
+        .flatMap(f -> Unit.ofSymbol(f.unit()));
+  }
+
+  private static List<PairResult> withDifferences(
+      List<PairResult> pairs,
+      List<SessionResult> results,
+      CommonGround ground,
+      ReportPlan plan,
+      Spread spread) {
+    SessionNames names = SessionNames.of(results.stream().map(SessionResult::session).toList());
+    List<PairResult> all = new ArrayList<>();
+    for (int i = 1; i < results.size(); i++) {
+      all.add(
+          pairs
+              .get(i - 1)
+              .with(
+                  new PairDifferences(results.get(0), results.get(i), names.words(i), spread)
+                      .measure(ground, plan.wishes())));
+    }
+    return all;
   }
 
   private static Runs runs(

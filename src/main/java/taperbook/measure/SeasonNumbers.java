@@ -80,7 +80,7 @@ final class SeasonNumbers {
     this.redraw = redraw;
     this.runShare = runShare;
     this.distance = plan.wishes().distances().stream().limit(1).toList();
-    this.wording = new Wording(plan.style().units());
+    this.wording = new Wording(plan.style());
     this.ledger = new Ledger(main.name(), List.of());
   }
 

@@ -73,7 +73,7 @@ final class SessionMeasuring {
       List<Session> others,
       List<RangeTest> rangeTests,
       int redraw) {
-    Wording wording = new Wording(plan.style().units());
+    Wording wording = new Wording(plan.style());
     this.plan = plan;
     this.drives = Drives.of(session.vehicle(), rangeTests);
     this.reported = Drives.of(main.vehicle(), rangeTests).first();

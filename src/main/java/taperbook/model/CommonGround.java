@@ -1,9 +1,11 @@
 package taperbook.model;
 
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -58,6 +60,28 @@ public record CommonGround(
   /** The windows that there are: the shared one and the warmed one. */
   public List<SocWindow> windows() {
     return Stream.of(shared, warmed).flatMap(Optional::stream).toList();
+  }
+
+  /**
+   * Ids of the numbers that are like for like: over what all sessions went through, from there on,
+   * and over the windows that were asked for.
+   */
+  public Set<String> ids(ReportPlan.Wishes wishes) {
+    Set<String> ids = new LinkedHashSet<>();
+    shared.ifPresent(w -> wishes.distances().forEach(d -> ids.add(timeToAddId(d, w.from()))));
+    shared.ifPresent(w -> energyKilowattHours.ifPresent(e -> ids.add(timeToAddId(e, w.from()))));
+    shared.ifPresent(w -> window(w, ids));
+    shared.ifPresent(w -> ids.add("average_c_rate_" + w.idPart()));
+    warmed.ifPresent(w -> wishes.distances().forEach(d -> ids.add(timeToAddId(d, w.from()))));
+    warmed.ifPresent(w -> window(w, ids));
+    wishes.windows().forEach(w -> window(w, ids));
+    ids.addAll(List.of("consumption", "driven_range_full", "energy_per_soc"));
+    return ids;
+  }
+
+  private static void window(SocWindow window, Set<String> ids) {
+    ids.add("time_soc_" + window.idPart());
+    ids.add("average_power_" + window.idPart());
   }
 
   /** Id of the number that tells the time to add a distance from a state of charge on, %. */

@@ -244,13 +244,16 @@ public enum Method {
       "x = (x[1] + ... + x[n]) / n, s^2 = sum of (x[i] - x)^2 / (n - 1), half an interval = t * s /"
           + " sqrt(n)",
       List.of(DISPLAY_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
-  /** Range at speeds between those driven. */
+  /**
+   * Range at speeds between those driven; the form of the road load is that of SAE J1263 and J2263,
+   * from memory.
+   */
   RANGE_OVER_SPEED(
       "Range over speed",
       "Consumption, and charge for each kilometre, of drives at three speeds or more as a straight line"
           + " over the square of the speed times the density of the air over that of the first"
           + " drive: rolling and auxiliary load do not depend on speed, drag grows with its square"
-          + " (the form of the road load in SAE J1263 and J2263, from memory). The line is weighed by the"
+          + ". The line is weighed by the"
           + " readings of consumption, charge and speed (D. York and others, American Journal of Physics"
           + " 72 (2004) 367-375). Half the interval is that of the readings or, with Student's t, of the"
           + " scatter about the line, whichever is wider, and the correction of the odometer in"
@@ -578,6 +581,15 @@ public enum Method {
           SESSIONS_INDEPENDENT,
           RUN_FACTOR,
           DISPLAY_CALIBRATION_LEFT_OUT)),
+  /** A number of one session less that of another. */
+  DIFFERENCE(
+      "Difference",
+      "The number of the reported session less that of the other. The interval adds the squares of"
+          + " the sides that face each other (JCGM 100:2008, 5.1.2), and of what runs differ by beyond"
+          + " their readings where that is known. What both numbers rest on, such as one drive, is"
+          + " taken for independent, which widens it.",
+      "d = a - b, -sqrt(l_a^2 + h_b^2 + s^2), +sqrt(h_a^2 + l_b^2 + s^2)",
+      List.of(SESSIONS_INDEPENDENT, RUN_FACTOR)),
   /** Difference of the times for the same share of charge. */
   TIME_GAIN(
       "Time gained",

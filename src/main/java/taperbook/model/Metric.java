@@ -47,6 +47,11 @@ public record Metric(
     this(id, label, unit, method, basis, inputs, Set.of());
   }
 
+  /** Id of the number that leaves out interruptions of charging, by that of the one with them. */
+  public static String withoutInterruptions(String id) {
+    return id + "_without_interruptions";
+  }
+
   /** A number that rests on the session's readings. */
   public static Metric charging(String id, String label, Unit unit, Method method) {
     return new Metric(id, label, unit, method, Basis.READINGS, Input.CHARGING);

@@ -1,5 +1,6 @@
 package taperbook.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,5 +27,17 @@ public record PairResult(
   public PairResult {
     stretches = List.copyOf(stretches);
     crossings = List.copyOf(crossings);
+  }
+
+  /** Id of the difference of a number of two sessions. */
+  public static String differenceId(String id) {
+    return id + "_difference";
+  }
+
+  /** The same result with more numbers. */
+  public PairResult with(Numbers more) {
+    List<ReportNumber> all = new ArrayList<>(numbers.all());
+    all.addAll(more.all());
+    return new PairResult(other, shared, stretches, crossings, difference, new Numbers(all));
   }
 }

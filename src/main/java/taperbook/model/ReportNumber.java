@@ -79,19 +79,39 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
    *     spread between runs; independent of them
    */
   public boolean surelyDiffers(ReportNumber other, double beyond) {
+    return minus(other, beyond)
+        .filter(o -> !o.estimateIfMeasured().orElseThrow().bounds().contains(0))
+        .isPresent();
+  }
+
+  /**
+   * This number less another of the same unit; empty if either was withheld. To either side the
+   * interval reaches as far as the root of the sum of squares of the two sides that face each other
+   * where both are coverage intervals, and as their sum where one of them is bounds.
+   *
+   * @param beyond half the 95 % interval of what the numbers' own intervals leave out, such as the
+   *     spread between runs; independent of them
+   * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1.2, for independent
+   *     quantities</a>
+   */
+  public Optional<Outcome> minus(ReportNumber other, double beyond) {
     Optional<Estimate> mine = estimate();
     Optional<Estimate> theirs = other.estimate();
     if (mine.isEmpty() || theirs.isEmpty()) {
-      return false;
+      return Optional.empty();
     }
-    boolean more = mine.get().value() > theirs.get().value();
-    Estimate upper = more ? mine.get() : theirs.get();
-    Estimate lower = more ? theirs.get() : mine.get();
-    double down = upper.value() - upper.bounds().low();
-    double up = lower.bounds().high() - lower.value();
+    Estimate a = mine.get();
+    Estimate b = theirs.get();
+    double value = a.value() - b.value();
+    double low = reach(a.value() - a.bounds().low(), b.bounds().high() - b.value(), other, beyond);
+    double high = reach(a.bounds().high() - a.value(), b.value() - b.bounds().low(), other, beyond);
+    Estimate difference = new Estimate(value, new Interval(value - low, value + high));
+    return Optional.of(new Outcome.Measured(difference, Math.min(coverage(), other.coverage())));
+  }
+
+  private double reach(double mine, double theirs, ReportNumber other, double beyond) {
     boolean covered = coverage() < 1 && other.coverage() < 1;
-    double own = covered ? Math.hypot(down, up) : down + up;
-    return upper.value() - lower.value() > Math.hypot(own, beyond);
+    return Math.hypot(covered ? Math.hypot(mine, theirs) : mine + theirs, beyond);
   }
 
   private double coverage() {

@@ -33,6 +33,19 @@ public record ReportPlan(
         article);
   }
 
+  /** The plan with temperatures in a unit. */
+  public ReportPlan withTemperature(Unit temperature) {
+    Style own =
+        new Style(
+            style.units(),
+            style.basis(),
+            style.template(),
+            style.film(),
+            style.paper(),
+            temperature);
+    return new ReportPlan(name, heading, subject, wishes, own, article);
+  }
+
   /**
    * What stands at the top.
    *
@@ -187,8 +200,15 @@ public record ReportPlan(
    * @param template name of the template
    * @param film whether charts are also painted for a film: dark, clear and small
    * @param paper what the PDF is laid out for
+   * @param temperature {@link Unit#CELSIUS} or {@link Unit#FAHRENHEIT}
    */
-  public record Style(Unit units, Basis basis, String template, boolean film, Paper paper) {
+  public record Style(
+      Unit units, Basis basis, String template, boolean film, Paper paper, Unit temperature) {
+    /** A style with degrees Celsius. */
+    public Style(Unit units, Basis basis, String template, boolean film, Paper paper) {
+      this(units, basis, template, film, paper, Unit.CELSIUS);
+    }
+
     /** The style of a report on A4 without pictures for a film. */
     public Style(Unit units, Basis basis, String template) {
       this(units, basis, template, false, Paper.A4);

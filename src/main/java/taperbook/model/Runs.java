@@ -3,6 +3,7 @@ package taperbook.model;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What is known of how runs of one session differ: the runs that repeat the reported session, and
@@ -42,6 +43,8 @@ public record Runs(List<SessionResult> repeats, Optional<Curve> mean, Spread spr
    * @param byId the same for single numbers, by id
    */
   public record Spread(Known known, String source, double power, Map<String, Double> byId) {
+    private static final Set<Unit> WITH_POWER = Set.of(Unit.SECOND, Unit.KILOWATT, Unit.PER_HOUR);
+
     /** Nothing is known, and nothing is added to any interval. */
     public static final Spread NOT_MEASURED = new Spread(Known.NOT_MEASURED, "", 0, Map.of());
 
@@ -50,9 +53,12 @@ public record Runs(List<SessionResult> repeats, Optional<Curve> mean, Spread spr
       byId = Map.copyOf(byId);
     }
 
-    /** Half the 95 % interval that a run adds to a number, in its unit; 0 if it is withheld. */
+    /**
+     * Half the 95 % interval that a run adds to a number, in its unit; 0 if it is withheld, and for
+     * what is neither a power nor a time and has no share of its own.
+     */
     public double halfWidth(ReportNumber number) {
-      double share = byId.getOrDefault(number.id(), power);
+      double share = byId.getOrDefault(number.id(), WITH_POWER.contains(number.unit()) ? power : 0);
       return number.estimate().map(e -> Math.abs(e.value()) * share).orElse(0.0);
     }
   }

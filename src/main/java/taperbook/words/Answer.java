@@ -4,13 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.model.Estimate;
-import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.Role;
 import taperbook.model.Session;
 import taperbook.model.SessionResult;
-import taperbook.model.Unit;
+import taperbook.model.SocWindow;
 import taperbook.model.WantedDistance;
 
 /** The answer of a report in a sentence or two, as one speaks it. */
@@ -22,7 +21,7 @@ public final class Answer {
 
   public Answer(ReportResult result) {
     this.result = result;
-    this.wording = new Wording(result.plan().style().units());
+    this.wording = new Wording(result.plan().style());
   }
 
   /**
@@ -85,21 +84,22 @@ public final class Answer {
     if (result.pairs().size() != 1) {
       return Optional.empty();
     }
-    PairResult pair = result.pairs().get(0);
-    Optional<ReportNumber> gain = pair.numbers().find("time_gain_shared");
-    Optional<Estimate> seconds = gain.flatMap(ReportNumber::estimate);
-    if (pair.shared().isEmpty() || seconds.isEmpty() || seconds.get().bounds().contains(0)) {
+    Optional<ReportNumber> difference =
+        result.pairs().get(0).numbers().with(Role.HEADLINE).stream().findFirst();
+    Optional<Estimate> seconds = difference.flatMap(ReportNumber::estimate);
+    Optional<SocWindow> shared = result.common().shared();
+    if (shared.isEmpty() || seconds.isEmpty() || seconds.get().bounds().contains(0)) {
       return Optional.empty();
     }
     List<Session> sessions = result.sessions().stream().map(SessionResult::session).toList();
-    String other = SessionNames.of(sessions).words(1);
-    boolean ahead = seconds.get().value() > 0;
+    String other = SessionNames.of(sessions).inSentence(1);
+    boolean ahead = seconds.get().value() < 0;
     return Optional.of(
         Labels.of(
             ahead ? "answer.quicker" : "answer.slower",
-            wording.value(Estimate.exactly(pair.shared().get().low()), Unit.PERCENT),
-            wording.value(Estimate.exactly(pair.shared().get().high()), Unit.PERCENT),
-            wording.about(gain.get()).replace("\u2212", ""),
+            shared.get().from() + "\u00a0%",
+            shared.get().to() + "\u00a0%",
+            wording.about(difference.get()).replace("\u2212", ""),
             other));
   }
 }

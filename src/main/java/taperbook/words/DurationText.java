@@ -33,11 +33,47 @@ final class DurationText {
   }
 
   static String down(double seconds, int step) {
-    return words((long) Math.floor(seconds / step + 1e-6) * step, step);
+    return words(roundedDown(seconds, step), step);
   }
 
   static String up(double seconds, int step) {
-    return words((long) Math.ceil(seconds / step - 1e-6) * step, step);
+    return words(roundedUp(seconds, step), step);
+  }
+
+  static long roundedDown(double seconds, int step) {
+    return (long) Math.floor(seconds / step + 1e-6) * step;
+  }
+
+  static long roundedUp(double seconds, int step) {
+    return (long) Math.ceil(seconds / step - 1e-6) * step;
+  }
+
+  /**
+   * A time as a clock shows it: {@code 6:29}, {@code 1:05:00}, or {@code 8:21} in whole minutes.
+   */
+  static String clock(long seconds, ClockForm form) {
+    long rest = Math.abs(seconds);
+    String sign = seconds < 0 ? "\u2212" : "";
+    return sign
+        + switch (form) {
+          case MINUTES -> rest / 60 + ":" + two(rest % 60);
+          case HOURS -> rest / 3600 + ":" + two(rest % 3600 / 60) + ":" + two(rest % 60);
+          case WHOLE_MINUTES -> rest / 3600 + ":" + two(rest % 3600 / 60);
+        };
+  }
+
+  private static String two(long number) {
+    return (number < 10 ? "0" : "") + number;
+  }
+
+  /** Which parts of a time a column of clock times shows. */
+  enum ClockForm {
+    /** Minutes and seconds. */
+    MINUTES,
+    /** Hours, minutes and seconds. */
+    HOURS,
+    /** Hours and minutes. */
+    WHOLE_MINUTES
   }
 
   private static String words(long seconds, int step) {

@@ -46,6 +46,7 @@ public final class PairFindings {
       return sentences;
     }
     int crossing = 0;
+    boolean open = false;
     for (int i = 0; i < stretches.size(); i++) {
       boolean crosses = isCrossing(i) && crossing < pair.crossings().size();
       if (stretches.get(i).order() != Order.UNDECIDED) {
@@ -56,14 +57,16 @@ public final class PairFindings {
       } else if (crosses) {
         crossing(crossing++).ifPresent(sentences::add);
       } else {
-        sentences.add(
-            "From " + edges(stretches.get(i)) + " the readings cannot tell the two apart.");
+        open = true;
       }
+    }
+    if (open) {
+      sentences.add("Elsewhere the readings cannot tell the two apart.");
     }
     return sentences;
   }
 
-  /** The mean lead and the time gained over all that both went through, or why there is none. */
+  /** The mean lead over all that both went through, or why there is none. */
   public Optional<String> overall() {
     Optional<ReportNumber> lead = pair.numbers().find("mean_lead_shared");
     Optional<String> withheld = lead.flatMap(ReportNumber::withheld);
@@ -86,10 +89,6 @@ public final class PairFindings {
                                 + edges(shared.low(), shared.high())
                                 + " that both went through, "
                                 + power(kilowatts)
-                                + pair.numbers()
-                                    .estimate("time_gain_shared")
-                                    .map(gain -> ", and " + time(gain))
-                                    .orElse("")
                                 + "."));
   }
 
@@ -188,7 +187,7 @@ public final class PairFindings {
   }
 
   /** A lead is printed no longer than it is sure, and what is undecided no shorter than it is. */
-  private static String edges(Stretch stretch) {
+  public static String edges(Stretch stretch) {
     boolean led = stretch.order() != Order.UNDECIDED;
     String from = led ? up(stretch.from()) : down(stretch.from());
     String to = led ? down(stretch.to()) : up(stretch.to());

@@ -13,15 +13,14 @@ public final class RunWords {
   public static String ofComparison(Spread spread) {
     return switch (spread.known()) {
       case NOT_MEASURED ->
-          "Each session is one run: how far runs of the same car differ was not measured, so that"
-              + " any difference is one of these runs and not surely of the cars.";
+          "One run of each: how far runs of one car differ was not measured, so a difference may be"
+              + " of the runs and not of the cars.";
       case REPEATS ->
-          "Differences allow for the spread between runs, which "
-              + spread.source()
-              + " of A put at "
+          spread.source()
+              + " of the reported car spread by "
               + percent(spread.power())
-              + " of the power of one run (95\u00a0%); the same is assumed of the other sessions,"
-              + " each of which is one run.";
+              + " in power (95\u00a0%): differences allow for that, and for as much of each other"
+              + " session, which was run once.";
       case STATED ->
           "Differences allow for a spread between runs of "
               + percent(spread.power() / NORMAL_95)
@@ -34,7 +33,7 @@ public final class RunWords {
   /** The same in a few words, for the place of each claim. */
   public static String inShort(Spread spread) {
     return switch (spread.known()) {
-      case NOT_MEASURED -> "One run each; how far runs of the same car differ was not measured.";
+      case NOT_MEASURED -> "One run each; how far runs of one car differ was not measured.";
       case REPEATS ->
           "A spread between runs of "
               + percent(spread.power())

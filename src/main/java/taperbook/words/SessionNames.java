@@ -57,6 +57,12 @@ public final class SessionNames {
     return words.get(index);
   }
 
+  /** The words inside a sentence: with an article where they are no name. */
+  public String inSentence(int index) {
+    String called = words(index);
+    return Character.isLowerCase(called.charAt(0)) ? Labels.of("answer.the", called) : called;
+  }
+
   /** Letter and words, such as {@code A second battery revision}. */
   public String label(int index) {
     return letter(index) + " " + words(index);

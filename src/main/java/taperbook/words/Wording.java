@@ -18,6 +18,7 @@ import taperbook.model.MovedNumber;
 import taperbook.model.Outcome;
 import taperbook.model.Quantity;
 import taperbook.model.ReportNumber;
+import taperbook.model.ReportPlan;
 import taperbook.model.Unit;
 
 /**
@@ -32,18 +33,31 @@ public final class Wording {
 
   private static final Map<Unit, String> NAMES = names();
 
+  private static final double FAHRENHEITS_PER_CELSIUS = 1.8;
+
   private final boolean miles;
+  private final boolean fahrenheit;
 
   /**
-   * Words for one report.
+   * Words with degrees Celsius.
    *
    * @param distanceUnit {@link Unit#MILE} or {@link Unit#KILOMETRE}
    */
   public Wording(Unit distanceUnit) {
+    this(distanceUnit, Unit.CELSIUS);
+  }
+
+  /** Words in the units of a report. */
+  public Wording(ReportPlan.Style style) {
+    this(style.units(), style.temperature());
+  }
+
+  private Wording(Unit distanceUnit, Unit temperature) {
     if (distanceUnit.quantity() != Quantity.DISTANCE) {
       throw new IllegalArgumentException("not a unit of distance: " + distanceUnit);
     }
     this.miles = distanceUnit == Unit.MILE;
+    this.fahrenheit = temperature == Unit.FAHRENHEIT;
   }
 
   /** The value of a number with its unit, or a dash if it was withheld. */
@@ -69,7 +83,9 @@ public final class Wording {
       return printed;
     }
     String spoken = Spoken.amount(shownAmount(estimate.value(), unit)) + withSpace(shown(unit));
-    return spoken.equals(printed) ? printed : Labels.of("spoken.about", spoken);
+    // Three digits may be more than the interval allows.
+    boolean finer = spoken.length() > printed.length();
+    return finer || spoken.equals(printed) ? printed : Labels.of("spoken.about", spoken);
   }
 
   /** How far the truth may lie from the printed value; empty if it was withheld. */
@@ -85,7 +101,7 @@ public final class Wording {
   }
 
   /** Least step that a time is printed to, s: a trip is planned in minutes. */
-  private static int step(ReportNumber number) {
+  static int step(ReportNumber number) {
     return number.method() == Method.TRIP_PLAN ? MINUTE_SECONDS : 1;
   }
 
@@ -194,6 +210,13 @@ public final class Wording {
     return joined(bounds, unit, "wording.between", 1);
   }
 
+  /** A difference of temperatures with its unit, such as {@code 8 °C}. */
+  public String degrees(Estimate celsius) {
+    Estimate shown = fahrenheit ? celsius.times(FAHRENHEITS_PER_CELSIUS) : celsius;
+    int places = Rounding.places(shown.bounds(), 0);
+    return Rounding.nearest(shown.value(), places) + withSpace(shown(Unit.CELSIUS));
+  }
+
   /** An amount of a base unit that is known exactly, such as the step of a display. */
   public String exactly(double amount, Unit unit) {
     BigDecimal rounded =
@@ -259,6 +282,9 @@ public final class Wording {
 
   /** The unit that a base unit is shown in: miles and what goes with them, if the report asks. */
   public Unit shown(Unit base) {
+    if (base == Unit.CELSIUS) {
+      return fahrenheit ? Unit.FAHRENHEIT : base;
+    }
     if (!miles) {
       return base;
     }
@@ -333,11 +359,14 @@ public final class Wording {
     }
   }
 
-  private static double convert(double amount, Unit from, Unit to) {
+  static double convert(double amount, Unit from, Unit to) {
     return from == to ? amount : to.fromBase(from.toBase(amount));
   }
 
-  private static int mostPlaces(Unit unit) {
+  static int mostPlaces(Unit unit) {
+    if (unit == Unit.FAHRENHEIT) {
+      return 0;
+    }
     return switch (unit.quantity()) {
       case ENERGY_PER_SHARE -> 4;
       case ENERGY, MONEY, ROAD_PER_TIME, AREA -> 2;

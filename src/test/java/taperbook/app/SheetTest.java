@@ -112,7 +112,7 @@ final class SheetTest {
   void units_follow_the_choice() throws IOException {
     try (PDDocument pdf = sheet("range-test", "--units", "mi")) {
       assertThat(text(pdf))
-          .contains("mi/h", "Wh/mi", "psi", "\u00b0F", "F E ft", "F E lb")
+          .contains("mph", "Wh/mi", "psi", "\u00b0F", "F E ft", "F E lb")
           .doesNotContain("km", "\u00b0C", "F E m ", "F E kg");
     }
     try (PDDocument pdf = sheet("session", "--units", "mi")) {

@@ -18,6 +18,7 @@ import taperbook.model.CommonGround;
 import taperbook.model.ConditionItem;
 import taperbook.model.Estimate;
 import taperbook.model.Numbers;
+import taperbook.model.PairResult;
 import taperbook.model.RangeItem;
 import taperbook.model.RangeTest;
 import taperbook.model.ReportPlan;
@@ -99,8 +100,9 @@ final class CommonGroundTest {
         measure(
             Basis.DRIVEN,
             steady("one", 10, 80, 100).amount(ConditionItem.BATTERY_USABLE_ENERGY, 60, 0.5).build(),
-            steady("other", 15, 78, 50).build());
+            steady("other", 14, 78, 50).build());
     CommonGround ground = result.common();
+    // How long the other has shown 14 % is not known: 15 % is the first that it begins to show.
     assertThat(ground.shared()).contains(new SocWindow(15, 78));
     assertThat(ground.warmed()).isEmpty();
     // The less is added by the second: 63 % of 60 kWh are 37.8 kWh.
@@ -124,10 +126,28 @@ final class CommonGroundTest {
   }
 
   @Test
+  void a_pair_has_the_differences_of_its_numbers_on_common_ground() {
+    ReportResult result =
+        measure(
+            Basis.DRIVEN, steady("one", 10, 80, 100).build(), steady("other", 14, 78, 50).build());
+    Numbers pair = result.pairs().get(0).numbers();
+    // Twice the power takes half the time: 63 % of 60 kWh.
+    double seconds = 0.63 * CAPACITY * 3600 * (1 / 100.0 - 1 / 50.0);
+    Estimate time = pair.estimate(PairResult.differenceId("time_soc_15_78")).orElseThrow();
+    assertThat(time.value()).isCloseTo(seconds, within(-1e-3 * seconds));
+    assertThat(time.bounds().contains(seconds)).isTrue();
+    Estimate power = pair.estimate(PairResult.differenceId("average_power_15_78")).orElseThrow();
+    assertThat(power.bounds().contains(50)).as(power.toString()).isTrue();
+    assertThat(pair.get(PairResult.differenceId("time_soc_15_78")).origin().against())
+        .isEqualTo("other");
+    assertThat(pair.find(PairResult.differenceId("time_soc_10_80"))).isEmpty();
+  }
+
+  @Test
   void time_to_add_goes_by_the_basis_that_the_report_asks_for() {
     ReportResult result =
         measure(
-            Basis.RATED, steady("one", 10, 80, 100).build(), steady("other", 15, 78, 50).build());
+            Basis.RATED, steady("one", 10, 80, 100).build(), steady("other", 14, 78, 50).build());
     String id = CommonGround.timeToAddId(DISTANCE, 15);
     Numbers numbers = result.main().numbers();
     check(numbers, id, CAPACITY / 4 / 100 * 3600);
@@ -142,7 +162,7 @@ final class CommonGroundTest {
         measure(
             Basis.DRIVEN,
             read("climbing", 10, 80, climbing::second, q -> Math.rint(climbing.power(q))).build(),
-            steady("steady", 12, 75, 100).build());
+            steady("steady", 11, 75, 100).build());
     SocWindow warmed = result.common().warmed().orElseThrow();
     assertThat(result.common().shared()).contains(new SocWindow(12, 75));
     assertThat(warmed.from()).isBetween(25, 27);
@@ -164,7 +184,7 @@ final class CommonGroundTest {
         measure(
             Basis.DRIVEN,
             read("climbing", 10, 80, climbing::second, climbing::power).build(),
-            steady("steady", 12, 75, 100).build());
+            steady("steady", 11, 75, 100).build());
     assertThat(result.common().warmed()).isEmpty();
   }
 
@@ -179,7 +199,7 @@ final class CommonGroundTest {
             .frozenSince(day);
     ReportMeasuring.Again again = new ReportMeasuring.Again(Optional.of(published), 0);
     Session main = steady("one", 10, 80, 100).build();
-    ReportResult covered = measure(Basis.DRIVEN, again, main, steady("other", 15, 78, 50).build());
+    ReportResult covered = measure(Basis.DRIVEN, again, main, steady("other", 14, 78, 50).build());
     assertThat(covered.common().windows()).isEqualTo(published.windows());
     assertThat(covered.common().energyKilowattHours()).hasValue(25);
     // 50 % of 60 kWh at 100 kW.
@@ -187,7 +207,7 @@ final class CommonGroundTest {
     assertThat(covered.common().frozen())
         .contains(new CommonGround.Frozen(day, List.of(new SocWindow(15, 78))));
 
-    ReportResult shorter = measure(Basis.DRIVEN, again, main, steady("other", 15, 69, 50).build());
+    ReportResult shorter = measure(Basis.DRIVEN, again, main, steady("other", 14, 69, 50).build());
     assertThat(shorter.common().windows()).containsExactly(new SocWindow(15, 69));
     assertThat(shorter.common().frozen()).isEmpty();
 
@@ -199,7 +219,7 @@ final class CommonGroundTest {
                     Basis.DRIVEN,
                     new ReportMeasuring.Again(Optional.of(more), 0),
                     main,
-                    steady("other", 15, 78, 50).build())
+                    steady("other", 14, 78, 50).build())
                 .common()
                 .shared())
         .contains(new SocWindow(15, 78));

@@ -1,6 +1,7 @@
 package taperbook.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,22 @@ final class ReportNumberTest {
     ReportNumber withheld = number(new Outcome.Withheld("not read"));
     assertThat(withheld.surelyDiffers(number(5, 0, 1))).isFalse();
     assertThat(number(5, 0, 1).surelyDiffers(withheld)).isFalse();
+  }
+
+  @Test
+  void a_difference_reaches_as_far_as_the_sides_that_face_each_other() {
+    ReportNumber upper =
+        number(new Outcome.Measured(new Estimate(110, new Interval(107, 115)), 0.95));
+    ReportNumber lower =
+        number(new Outcome.Measured(new Estimate(100, new Interval(88, 104)), 0.95));
+    // Below, 3 and 4 face each other; above, 5 and 12: the roots are 5 and 13.
+    Interval ends = upper.minus(lower, 0).orElseThrow().estimateIfMeasured().orElseThrow().bounds();
+    assertThat(ends.low()).isCloseTo(10 - 5, within(1e-12));
+    assertThat(ends.high()).isCloseTo(10 + 13, within(1e-12));
+    // With 12 more for the spread between runs the 5 becomes 13.
+    assertThat(
+            upper.minus(lower, 12).orElseThrow().estimateIfMeasured().orElseThrow().bounds().low())
+        .isCloseTo(10 - 13, within(1e-12));
   }
 
   private static ReportNumber number(double value, double half, double coverage) {

@@ -139,10 +139,10 @@ final class ReportHtmlTest {
   @Test
   void comparesAWindowThatEverySessionWentThroughBesideTheHeadlinesOne() {
     Document page = Jsoup.parse(html(InventedReport.jobWhoseFirstWindowIsWithheld()));
-    assertThat(page.select("table.compared tbody th").eachText())
+    assertThat(page.select("table.compared-numbers tbody th").eachText())
         .contains("Time from 10 to 80 %")
         .containsSubsequence("Time from 20 to 80 %", "Average power from 20 to 80 %");
-    Element row = page.select("table.compared tr:contains(Time from 20 to 80)").first();
+    Element row = page.select("table.compared-numbers tr:contains(Time from 20 to 80)").first();
     assertThat(row).isNotNull();
     if (row != null) {
       assertThat(row.select(".value")).hasSize(2);

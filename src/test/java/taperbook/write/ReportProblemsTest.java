@@ -94,17 +94,22 @@ final class ReportProblemsTest {
     String html = html("Before.\n\n${table(\"milestones\")}\n\n${table(\"legs\", \"value\")}\n");
     Document page = Jsoup.parse(html);
     assertThat(page.select(".prose table thead th").eachText())
-        .startsWith("State of charge", "Time", "Energy added", "Power there", "Distance added");
+        .startsWith(
+            "State of charge",
+            "Time (min:s)",
+            "Power there (kW)",
+            "Energy added (kWh)",
+            "Distance added (km)");
     assertThat(page.select(".prose table").select("tbody tr")).hasSizeGreaterThan(2);
-    assertThat(page.select(".prose table").select("tbody td").text()).contains(" to ");
+    assertThat(page.select(".prose table").select("tbody td").text()).contains("\u2013");
   }
 
   @Test
   void aTableShowsTheValueAloneOrTheIntervalAloneIfAsked() {
     String value = html("${table(\"milestones\", \"value\")}\n");
-    assertThat(Jsoup.parse(value).select(".prose table").text()).doesNotContain(" to ");
+    assertThat(Jsoup.parse(value).select(".prose table").text()).doesNotContain("\u2013");
     String range = html("${table(\"milestones\", \"range\")}\n");
-    assertThat(Jsoup.parse(range).select(".prose table").text()).contains(" to ");
+    assertThat(Jsoup.parse(range).select(".prose table").text()).contains("\u2013");
   }
 
   @Test

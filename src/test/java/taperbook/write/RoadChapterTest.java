@@ -116,7 +116,7 @@ final class RoadChapterTest {
   @Test
   void each_topic_has_its_heading_and_its_charts_stand_in_the_chapter() {
     assertThat(page.select(".road h3").eachAttr("id"))
-        .containsExactly("plug-in", "next-leg", "per-minute", "trip", "cost", "standard");
+        .containsExactly("plug-in", "next-leg", "per-minute", "trip", "standard");
     assertThat(page.select(".road figure").eachAttr("id"))
         .containsExactly("figure-plug-in-table", "figure-road-per-minute", "figure-trip-timeline");
     assertThat(page.select(".charts #figure-trip-timeline")).isEmpty();

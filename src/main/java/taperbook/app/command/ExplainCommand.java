@@ -64,7 +64,7 @@ public final class ExplainCommand {
     }
     ReportResult result = measured.value().get();
     ReportNumber number = number(result, session(result, names), names.get(1));
-    Wording wording = new Wording(plan.style().units());
+    Wording wording = new Wording(plan.style());
     InputRows rows = new InputRows(sources.value().get().files());
     Explanation.lines(number, result.cautions(number), wording, rows, messages.width())
         .forEach(messages::result);

@@ -72,7 +72,7 @@ final class LibraryExplanation {
                         "the library " + plan.name() + " has no number of " + row.session(),
                         id,
                         row.numbers().ids()));
-    Wording wording = new Wording(plan.style().units());
+    Wording wording = new Wording(plan.style());
     Explanation.lines(number, number.cautions(), wording, new InputRows(files), messages.width())
         .forEach(messages::result);
     return ExitStatus.DONE;

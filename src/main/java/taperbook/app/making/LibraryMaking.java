@@ -91,7 +91,7 @@ final class LibraryMaking implements Making {
 
   @Override
   public Wording wording() {
-    return new Wording(plan.style().units());
+    return new Wording(plan.style());
   }
 
   @Override

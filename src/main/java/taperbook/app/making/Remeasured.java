@@ -56,7 +56,7 @@ final class Remeasured implements Remeasuring {
     this.plan = plan;
     this.templates = templates;
     this.ground = ground;
-    this.wording = new Wording(plan.style().units());
+    this.wording = new Wording(plan.style());
   }
 
   @Override

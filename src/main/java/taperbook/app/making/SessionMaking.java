@@ -63,7 +63,7 @@ final class SessionMaking implements Making {
 
   @Override
   public Wording wording() {
-    return new Wording(sources.plan().style().units());
+    return new Wording(sources.plan().style());
   }
 
   @Override

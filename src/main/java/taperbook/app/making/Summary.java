@@ -14,7 +14,7 @@ final class Summary {
 
   Summary(ReportResult result) {
     this.result = result;
-    this.wording = new Wording(result.plan().style().units());
+    this.wording = new Wording(result.plan().style());
   }
 
   List<String> lines() {

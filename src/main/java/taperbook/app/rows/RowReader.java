@@ -78,7 +78,7 @@ final class RowReader {
     int count = in.readInt();
     List<Caveat> caveats = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      caveats.add(new Caveat(Caveat.Kind.valueOf(text()), text()));
+      caveats.add(new Caveat(Caveat.Kind.valueOf(text()), text(), text()));
     }
     Metric metric = new Metric(id, label, unit, method, basis, inputs, roles);
     return new ReportNumber(metric, outcome, origin, caveats);

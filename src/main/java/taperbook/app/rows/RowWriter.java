@@ -84,7 +84,8 @@ final class RowWriter {
     out.writeInt(number.caveats().size());
     for (Caveat caveat : number.caveats()) {
       text(caveat.kind().name());
-      text(caveat.sentence());
+      text(caveat.fact());
+      text(caveat.meaning());
     }
   }
 

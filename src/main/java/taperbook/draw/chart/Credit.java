@@ -27,11 +27,12 @@ public final class Credit {
     List<String> parts = new ArrayList<>(List.of(session.vehicle()));
     conditions.text(ConditionItem.DATE).map(Wording::dateOrAsIs).ifPresent(parts::add);
     conditions.text(ConditionItem.PLACE).ifPresent(parts::add);
+    Wording wording = new Wording(result.plan().style());
     List<String> temperatures =
         Stream.of(
-                degrees(conditions.amount(ConditionItem.AMBIENT_TEMPERATURE))
+                degrees(conditions.amount(ConditionItem.AMBIENT_TEMPERATURE), wording)
                     .map(t -> Labels.of("credit.air", t)),
-                degrees(conditions.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START))
+                degrees(conditions.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START), wording)
                     .map(t -> Labels.of("credit.battery", t)))
             .flatMap(Optional::stream)
             .toList();
@@ -65,6 +66,11 @@ public final class Credit {
     return withAuthor(parts, result);
   }
 
+  /** The car and the tester, for what is not of one session. */
+  static List<String> ofCar(ReportResult result) {
+    return withAuthor(new ArrayList<>(List.of(result.main().session().vehicle())), result);
+  }
+
   private static List<String> withAuthor(List<String> parts, ReportResult result) {
     String author = result.plan().heading().author();
     if (!author.isEmpty()) {
@@ -81,7 +87,7 @@ public final class Credit {
         .orElse(name);
   }
 
-  private static Optional<String> degrees(Optional<Estimate> temperature) {
-    return temperature.map(t -> Said.plain(t.value()) + "\u00a0" + Wording.name(Unit.CELSIUS));
+  private static Optional<String> degrees(Optional<Estimate> temperature, Wording wording) {
+    return temperature.map(t -> wording.value(t, Unit.CELSIUS));
   }
 }

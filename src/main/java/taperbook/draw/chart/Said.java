@@ -34,7 +34,7 @@ public final class Said {
   public Said(ReportResult result, Numbers numbers) {
     this.result = result;
     this.numbers = numbers;
-    this.wording = new Wording(result.plan().style().units());
+    this.wording = new Wording(result.plan().style());
   }
 
   public ReportResult result() {
@@ -57,6 +57,11 @@ public final class Said {
   /** The words around a chart of the reported session. */
   public Heading heading(String finding, String quantity) {
     return new Heading(finding, quantity, Credit.of(result));
+  }
+
+  /** The words around a chart of the car, and not of the reported session. */
+  public Heading headingOfCar(String finding, String quantity) {
+    return new Heading(finding, quantity, Credit.ofCar(result));
   }
 
   /** The value as one speaks it, if there is one. */

@@ -9,6 +9,8 @@ import taperbook.draw.chart.Said;
 import taperbook.model.Estimate;
 import taperbook.model.PairResult;
 import taperbook.model.ReportResult;
+import taperbook.model.Role;
+import taperbook.model.SocWindow;
 import taperbook.model.Stretch;
 import taperbook.model.Stretch.Order;
 import taperbook.model.Unit;
@@ -87,25 +89,29 @@ final class PairWords {
         .map(Said::capital);
   }
 
-  /** How much quicker which is, or that the readings cannot tell. */
-  Optional<String> timeFinding(String ownWords, String otherWords) {
-    return pair.shared()
-        .filter(s -> said.estimate("time_gain_shared").isPresent())
+  /**
+   * How much quicker which is over what all sessions went through, or that the readings cannot
+   * tell.
+   */
+  Optional<String> timeFinding(String ownWords, String otherWords, SocWindow shared) {
+    return pair.numbers().with(Role.HEADLINE).stream()
+        .filter(n -> n.estimate().isPresent())
+        .findFirst()
         .map(
-            s ->
-                decided("time_gain_shared")
-                    .map(
-                        gain ->
-                            Labels.of(
-                                "finding.quicker",
-                                gain > 0 ? ownWords : otherWords,
-                                size("time_gain_shared"),
-                                percent(s.low()),
-                                percent(s.high())))
-                    .map(Said::capital)
-                    .orElseGet(
-                        () ->
-                            Labels.of("finding.not_quicker", percent(s.low()), percent(s.high()))));
+            n -> {
+              String from = percent(shared.from());
+              String to = percent(shared.to());
+              Estimate less = n.estimate().orElseThrow();
+              return less.bounds().contains(0)
+                  ? Labels.of("finding.not_quicker", from, to)
+                  : Said.capital(
+                      Labels.of(
+                          "finding.quicker",
+                          less.value() < 0 ? ownWords : otherWords,
+                          said.wording().about(n).replace("\u2212", ""),
+                          from,
+                          to));
+            });
   }
 
   /** The value of a difference whose sign is beyond doubt. */
@@ -127,7 +133,7 @@ final class PairWords {
   Optional<String> leads() {
     List<String> led = new ArrayList<>();
     for (Stretch stretch : pair.stretches()) {
-      stretch.ids().ifPresent(ids -> led.add(span(stretch, ids) + by(ids)));
+      stretch.ids().ifPresent(ids -> led.add(span(stretch) + by(ids)));
     }
     if (pair.stretches().isEmpty()) {
       return Optional.empty();
@@ -181,10 +187,8 @@ final class PairWords {
     return Words.listed(leads);
   }
 
-  private String span(Stretch stretch, Stretch.Ids ids) {
-    String from = said.value(ids.from()).orElseGet(() -> percent(stretch.from()));
-    String to = said.value(ids.to()).orElseGet(() -> percent(stretch.to()));
-    return name(stretch.order()) + " from " + from + " to " + to;
+  private String span(Stretch stretch) {
+    return name(stretch.order()) + " from " + PairFindings.edges(stretch);
   }
 
   private String by(Stretch.Ids ids) {

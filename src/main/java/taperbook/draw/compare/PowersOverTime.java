@@ -57,7 +57,17 @@ final class PowersOverTime {
     return lineup
         .onlyPair()
         .flatMap(
-            p -> p.timeFinding(lineup.members().get(0).words(), lineup.members().get(1).words()))
+            p ->
+                lineup
+                    .result()
+                    .common()
+                    .shared()
+                    .flatMap(
+                        shared ->
+                            p.timeFinding(
+                                lineup.members().get(0).words(),
+                                lineup.members().get(1).words(),
+                                shared)))
         .orElseGet(() -> PowersOverSoc.peaksInShort(entries));
   }
 

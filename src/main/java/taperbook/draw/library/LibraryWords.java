@@ -23,7 +23,7 @@ final class LibraryWords {
   LibraryWords(LibraryResult result) {
     this.result = result;
     this.inDetail = result.inDetail();
-    this.wording = new Wording(result.plan().style().units());
+    this.wording = new Wording(result.plan().style());
   }
 
   LibraryPlan plan() {

@@ -56,7 +56,7 @@ final class RangeOverSpeed {
     Chart chart =
         new Chart(
             RoadFigures.OVER_SPEED,
-            said.heading(finding(), Labels.of("chart.range_over_speed", unit(Unit.KILOMETRE))),
+            said.headingOfCar(finding(), Labels.of("chart.range_over_speed", unit(Unit.KILOMETRE))),
             Axis.upTo(
                 Labels.of("axis.speed"),
                 unit(Unit.KILOMETRE_PER_HOUR),

@@ -10,6 +10,7 @@ import taperbook.draw.chart.Telling;
 import taperbook.draw.picture.Draft;
 import taperbook.model.Curve;
 import taperbook.model.Estimate;
+import taperbook.model.Metric;
 import taperbook.model.SocWindow;
 import taperbook.words.Labels;
 
@@ -85,7 +86,7 @@ public final class PowerOverSoc {
     String edges = window.from() + " % to " + window.to() + " %";
     Optional<String> sentence =
         said.sentence("From " + edges + " it takes", "The time from " + edges, windowId(window));
-    Optional<String> without = said.full(windowId(window) + "_without_interruptions");
+    Optional<String> without = said.full(Metric.withoutInterruptions(windowId(window)));
     return sentence.map(
         s ->
             without

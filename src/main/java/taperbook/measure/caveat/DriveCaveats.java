@@ -50,7 +50,7 @@ public final class DriveCaveats {
       }
       own.stream()
           .filter(c -> !all.contains(c))
-          .map(c -> isFirst ? c : new Caveat(c.kind(), test.name() + ": " + c.sentence()))
+          .map(c -> isFirst ? c : new Caveat(c.kind(), test.name() + ": " + c.fact(), c.meaning()))
           .forEach(all::add);
     }
     return List.copyOf(all);
@@ -65,7 +65,7 @@ public final class DriveCaveats {
         + ") at the same speed, within "
         + wording.exactly(Drives.SAME_SPEED, Unit.KILOMETRE_PER_HOUR)
         + ", and in air within "
-        + wording.exactly(Drives.LIKE_TEMPERATURE, Unit.CELSIUS)
+        + wording.degrees(Estimate.exactly(Drives.LIKE_TEMPERATURE))
         + " of each other."
         + (names.size() == 2
             ? " Two drives tell little of how much drives differ, hence the wide intervals: a third"
@@ -89,7 +89,11 @@ public final class DriveCaveats {
   }
 
   private void add(Kind kind, String sentence) {
-    caveats.add(new Caveat(kind, sentence));
+    add(kind, sentence, "");
+  }
+
+  private void add(Kind kind, String fact, String meaning) {
+    caveats.add(new Caveat(kind, fact, meaning));
   }
 
   private void partOfBattery() {
@@ -106,8 +110,9 @@ public final class DriveCaveats {
               + wording.value(start.get(), Unit.PERCENT)
               + " to "
               + wording.value(end.get(), Unit.PERCENT)
-              + "; the range of a full battery is scaled from that, taking each per cent to drive"
-              + " the same distance.");
+              + ".",
+          "The range of a full battery is scaled from that, taking each per cent to drive the same"
+              + " distance.");
     }
   }
 
@@ -159,7 +164,8 @@ public final class DriveCaveats {
           Kind.DRIVE,
           "A wind of "
               + wording.value(wind.get(), Unit.KILOMETRE_PER_HOUR)
-              + " blew during the range test; it costs energy even out and back.");
+              + " blew during the range test.",
+          "Wind costs energy even out and back.");
     }
   }
 
@@ -167,22 +173,24 @@ public final class DriveCaveats {
     add(
         Kind.DRIVE,
         airDuringTest(air)
-            + wording.value(far, Unit.CELSIUS)
+            + wording.degrees(far)
             + " colder than "
-            + MildWeather.words()
-            + ". The colder it is, the more heating and the denser air take; in mild weather the car"
-            + " would go farther.");
+            + MildWeather.words(wording)
+            + ".",
+        "The colder it is, the more heating and the denser air take; in mild weather the car would"
+            + " go farther.");
   }
 
   private void hot(Estimate air, Estimate far) {
     add(
         Kind.DRIVE,
         airDuringTest(air)
-            + wording.value(far, Unit.CELSIUS)
+            + wording.degrees(far)
             + " hotter than "
-            + MildWeather.words()
-            + ". The hotter it is, the more cooling takes; in mild weather the car would go"
-            + " farther, unless thinner air makes up for it.");
+            + MildWeather.words(wording)
+            + ".",
+        "The hotter it is, the more cooling takes; in mild weather the car would go farther, unless"
+            + " thinner air makes up for it.");
   }
 
   private String airDuringTest(Estimate air) {

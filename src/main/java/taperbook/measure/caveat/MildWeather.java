@@ -2,6 +2,7 @@ package taperbook.measure.caveat;
 
 import java.util.Optional;
 import taperbook.model.Estimate;
+import taperbook.model.Interval;
 import taperbook.model.Unit;
 import taperbook.words.Wording;
 
@@ -30,13 +31,9 @@ final class MildWeather {
   }
 
   /** What counts as mild, in words. */
-  static String words() {
+  static String words(Wording wording) {
     return "mild weather ("
-        + Math.round(LEAST_CELSIUS)
-        + " to "
-        + Math.round(MOST_CELSIUS)
-        + "\u00a0"
-        + Wording.name(Unit.CELSIUS)
-        + " by common practice)";
+        + wording.range(new Interval(LEAST_CELSIUS, MOST_CELSIUS), Unit.CELSIUS)
+        + ")";
   }
 }

@@ -66,7 +66,11 @@ public final class SessionCaveats {
   }
 
   private void add(Kind kind, String sentence) {
-    caveats.add(new Caveat(kind, sentence));
+    add(kind, sentence, "");
+  }
+
+  private void add(Kind kind, String fact, String meaning) {
+    caveats.add(new Caveat(kind, fact, meaning));
   }
 
   private String amount(Estimate estimate, Unit unit) {
@@ -90,11 +94,11 @@ public final class SessionCaveats {
           said
               + how(ConditionItem.BATTERY_TEMPERATURE_AT_START)
               + ", "
-              + amount(below, Unit.CELSIUS)
+              + wording.degrees(below)
               + " below the "
               + wording.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)
-              + " from which on a battery is usually warm enough, by common practice. The cooler it"
-              + " is, the further and longer it charges below its curve.");
+              + " from which on a battery is usually warm enough.",
+          "The cooler it is, the further and longer it charges below its curve.");
     } else if (isEstimated(ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
       add(Kind.BATTERY_TEMPERATURE, said + ", by an estimate.");
     }
@@ -132,10 +136,9 @@ public final class SessionCaveats {
               String start = recording.percent(soc.firstValue(), soc);
               add(
                   Kind.STARTING_SOC,
-                  "The session began at "
-                      + start
-                      + ". A session that begins elsewhere meets another part of the curve: its"
-                      + " minutes and miles differ even on the same car.");
+                  "The session began at " + start + ".",
+                  "A session that begins elsewhere meets another part of the curve: its minutes and"
+                      + " miles differ even on the same car.");
               if (soc.firstSecond() > 0) {
                 add(
                     Kind.STARTING_SOC,
@@ -158,8 +161,9 @@ public final class SessionCaveats {
                     Kind.CLOCK,
                     "The first row shows "
                         + amount(Estimate.around(p.firstValue(), p.halfStep()), Unit.KILOWATT)
-                        + ": power was flowing by then, so times count from that row, and what passed"
-                        + " between plugging in and it is not in them."));
+                        + ".",
+                    "Power was flowing by then, so times count from that row; what passed between"
+                        + " plugging in and it is not in them."));
   }
 
   private void stationShared() {
@@ -197,10 +201,11 @@ public final class SessionCaveats {
                 add(
                     Kind.AMBIENT_TEMPERATURE,
                     said
-                        + amount(far, Unit.CELSIUS)
+                        + wording.degrees(far)
                         + " colder than "
-                        + MildWeather.words()
-                        + ". The colder it is, the more a battery may charge below the curve of mild"
+                        + MildWeather.words(wording)
+                        + ".",
+                    "The colder it is, the more a battery may charge below the curve of mild"
                         + " weather."));
     MildWeather.above(ambient.get())
         .ifPresent(
@@ -208,11 +213,12 @@ public final class SessionCaveats {
                 add(
                     Kind.AMBIENT_TEMPERATURE,
                     said
-                        + amount(far, Unit.CELSIUS)
+                        + wording.degrees(far)
                         + " hotter than "
-                        + MildWeather.words()
-                        + ". The hotter it is, the more cooling takes, and the sooner a battery may"
-                        + " limit its power."));
+                        + MildWeather.words(wording)
+                        + ".",
+                    "The hotter it is, the more cooling takes, and the sooner a battery may limit its"
+                        + " power."));
   }
 
   private void howRead() {

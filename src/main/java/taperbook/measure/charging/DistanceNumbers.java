@@ -251,19 +251,19 @@ public final class DistanceNumbers {
             .estimate("drive_energy_share")
             .map(
                 share ->
-                    " By session and range test "
+                    "By session and range test "
                         + recording.wording().value(share, Unit.PERCENT)
                         + " ("
                         + recording.wording().range(share.bounds(), Unit.PERCENT)
                         + ") of what went into a per cent came out of it"
                         + needed(share.value())
                         + ".")
-            .orElse(" How much is lost is not known here.");
+            .orElse("How much is lost between charging and driving is not known.");
     return new Caveat(
         Caveat.Kind.LOSSES,
-        "A lower limit, without losses: on the energy basis all that is added while charging is taken"
-            + " to come out while driving."
-            + measured);
+        measured,
+        "The energy basis takes all that is added while charging to come out while driving: a lower"
+            + " limit, without losses.");
   }
 
   private String needed(double sharePercent) {

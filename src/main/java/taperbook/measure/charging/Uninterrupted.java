@@ -24,8 +24,6 @@ import taperbook.words.Labels;
  * tells so and with its caveat, and once more without it.
  */
 final class Uninterrupted {
-  private static final String SUFFIX = "_without_interruptions";
-
   /** Less time than this within a window is none, s. */
   private static final double LEAST_SECONDS = 1;
 
@@ -177,7 +175,7 @@ final class Uninterrupted {
 
   private static Metric without(Metric entry) {
     return new Metric(
-        entry.id() + SUFFIX,
+        Metric.withoutInterruptions(entry.id()),
         Labels.of("label.without_interruptions", entry.label()),
         entry.unit(),
         Method.INTERRUPTIONS,

@@ -34,7 +34,7 @@ final class CostNumbers {
           Caveat.Kind.COST,
           "At least: what the station delivered was not recorded, so the cost rests on what the car"
               + " counted. A station bills what it delivers, which is more by the losses while charging:"
-              + " usually by a few per cent, common practice, no source.");
+              + " usually by a few per cent (assumed, not tested).");
 
   private static final Caveat COUNTED_FROM_FIRST_READING =
       new Caveat(

@@ -145,16 +145,14 @@ final class TripNumbers {
             .orElse("");
     return new Caveat(
         Caveat.Kind.PLAN,
+        driven() + beside() + lost,
         "A plan is not a promise: it takes every stop to charge as the session did at that state of"
-            + " charge, with a free station, and the road to be driven as the range test was."
-            + driven()
-            + beside()
-            + lost);
+            + " charge, with a free station, and the road to be driven as the range test was.");
   }
 
   /** How fast, and why so. */
   private String driven() {
-    String speed = " It is driven at " + words(speed().orElseThrow());
+    String speed = "The trip is driven at " + words(speed().orElseThrow());
     if (trip.kilometresPerHour().isPresent()) {
       return speed + ", as the report asks, and takes what the range test took at its own speed.";
     }

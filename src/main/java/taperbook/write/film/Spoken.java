@@ -18,7 +18,7 @@ final class Spoken {
   Spoken(ReportResult result, Numbers numbers) {
     this.numbers = numbers;
     this.socOverTime = result.main().curves().socOverTime();
-    this.wording = new Wording(result.plan().style().units());
+    this.wording = new Wording(result.plan().style());
   }
 
   /** The value in the number's unit, if it was measured. */

@@ -26,7 +26,7 @@ public final class LibraryPage {
   /** The model of one library. */
   public LibraryPage(LibraryResult result) {
     this.result = result;
-    this.wording = new Wording(result.plan().style().units());
+    this.wording = new Wording(result.plan().style());
   }
 
   /**

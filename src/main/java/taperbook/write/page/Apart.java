@@ -11,6 +11,7 @@ import taperbook.model.Caveat;
 import taperbook.model.ConditionItem;
 import taperbook.model.Fact;
 import taperbook.model.SessionResult;
+import taperbook.words.Wording;
 
 /** What sets compared sessions apart beside their curves, and so may explain a difference. */
 final class Apart {
@@ -31,9 +32,11 @@ final class Apart {
           ConditionItem.READ_FROM);
 
   private final List<SessionResult> sessions;
+  private final Wording wording;
 
-  Apart(List<SessionResult> sessions) {
+  Apart(List<SessionResult> sessions, Wording wording) {
     this.sessions = List.copyOf(sessions);
+    this.wording = wording;
   }
 
   /** Conditions that are not stated alike, one row each: {@code item} and {@code cells}. */
@@ -48,9 +51,9 @@ final class Apart {
     return rows;
   }
 
-  private static String cell(SessionResult session, ConditionItem item) {
+  private String cell(SessionResult session, ConditionItem item) {
     Optional<Fact> fact = session.session().conditions().known(item);
-    return fact.map(FactTexts::value).orElse("not known");
+    return fact.map(f -> FactTexts.value(f, wording)).orElse("not known");
   }
 
   /** Caveats that not all sessions share, one row for each kind: {@code kind} and {@code cells}. */

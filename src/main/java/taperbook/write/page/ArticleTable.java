@@ -29,13 +29,23 @@ public record ArticleTable(List<String> head, List<List<Cell>> rows) {
 
     /** The cell of a number as {@link NumberViews} gives it. */
     static Cell of(Object view) {
+      return of(view, "value", "range");
+    }
+
+    /** The cell of a number as {@link NumberTable} gives it: without its unit. */
+    static Cell shown(Object view) {
+      return of(view, "shown", "ends");
+    }
+
+    private static Cell of(Object view, String value, String range) {
       Map<?, ?> number = (Map<?, ?>) view;
-      if (Boolean.TRUE.equals(number.get("present"))
-          && !Boolean.TRUE.equals(number.get("measured"))) {
+      boolean measured = Boolean.TRUE.equals(number.get("measured"));
+      if (Boolean.TRUE.equals(number.get("present")) && !measured) {
         return text("withheld");
       }
-      Object range = number.get("range");
-      return new Cell(String.valueOf(number.get("value")), range == null ? "" : range.toString());
+      Object ends = number.get(range);
+      Object shown = measured ? number.get(value) : number.get("value");
+      return new Cell(String.valueOf(shown), ends == null ? "" : ends.toString());
     }
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import taperbook.model.ReportResult;
 import taperbook.model.Role;
 import taperbook.words.Labels;
@@ -19,21 +20,12 @@ public final class ArticleTables {
 
   /** Every table that a report of a session can have; one that this report lacks is empty. */
   public static Map<String, ArticleTable> of(ReportResult result) {
-    Wording wording = new Wording(result.plan().style().units());
+    Wording wording = new Wording(result.plan().style());
     NumberViews views = new NumberViews(result, wording, new CaveatMarks(result));
     Tables tables = new Tables(result, views, wording);
     CurvePart curve = new CurvePart(result.main(), views);
     ArticleTables all = new ArticleTables();
-    all.add(
-        "milestones",
-        heads(
-            "head.soc",
-            "head.time",
-            "number.energy_added",
-            "head.power_there",
-            "head.distance_added"),
-        List.of("mark", "time", "energy", "power", "distance"),
-        tables.milestones());
+    all.grid("milestones", tables.milestones());
     EventTables events = new EventTables(result, views, wording);
     all.add(
         "events",
@@ -41,21 +33,8 @@ public final class ArticleTables {
         List.of("when", "charge", "what", "row"),
         events.events());
     all.numbers("interruptions", events.interrupted());
-    all.add(
-        "distances",
-        heads(
-            "head.distance",
-            "head.charge_needed",
-            "head.driven_basis",
-            "head.by_energy",
-            "head.rated_basis"),
-        List.of("distance", "soc", "driven", "energy", "rated"),
-        tables.distances());
-    all.add(
-        "stops",
-        heads("head.after", "head.distance_added", "head.soc", "number.energy_added"),
-        List.of("after", "distance", "soc", "energy"),
-        tables.stops());
+    all.grid("distances", tables.distances());
+    all.grid("stops", tables.stops());
     all.add(
         "segments",
         heads("head.stretch", "head.from", "head.until", "head.mean_power", "head.slope"),
@@ -68,7 +47,7 @@ public final class ArticleTables {
         heads("head.quantity", "head.one_way", "head.another_way", "head.verdict"),
         List.of("title", "first", "second", "verdict"),
         tables.checks());
-    all.range(new RangeBasis(result.main(), views).map());
+    all.range(new RangeBasis(result.main(), views, wording).map());
     all.facts("conditions", FactTexts.table(result.main().session().conditions()));
     all.comparison(new Comparison(result, views, wording).map());
     return all.tables;
@@ -95,15 +74,27 @@ public final class ArticleTables {
   private void comparison(Map<String, Object> comparison) {
     List<String> head = new ArrayList<>(heads("head.number"));
     rows(comparison.get("sessions")).forEach(s -> head.add(s.get("letter") + " " + s.get("words")));
-    compared("comparison", head, rows(comparison.get("common")));
-    compared("as recorded", head, rows(comparison.get("recorded")));
+    compared("comparison", head, (Map<?, ?>) comparison.get("common"));
+    compared("as recorded", head, (Map<?, ?>) comparison.get("recorded"));
   }
 
-  private void compared(String name, List<String> head, List<Map<String, Object>> rows) {
+  private void grid(String name, Map<String, Object> table) {
+    List<String> head = new ArrayList<>(List.of(String.valueOf(table.get("first"))));
+    String unit = String.valueOf(table.get("unit"));
+    rows(table.get("heads"))
+        .forEach(h -> head.add(withUnit(h.get("label"), unit.isEmpty() ? h.get("unit") : unit)));
+    compared(name, head, table);
+  }
+
+  private static String withUnit(@Nullable Object label, @Nullable Object unit) {
+    return "".equals(unit) ? "" + label : label + " (" + unit + ")";
+  }
+
+  private void compared(String name, List<String> head, @Nullable Map<?, ?> table) {
     List<List<Cell>> cells = new ArrayList<>();
-    for (Map<String, Object> row : rows) {
-      List<Cell> line = new ArrayList<>(List.of(cell(row.get("label"))));
-      ((List<?>) row.getOrDefault("cells", List.of())).forEach(c -> line.add(Cell.of(c)));
+    for (Map<String, Object> row : rows(table == null ? null : table.get("rows"))) {
+      List<Cell> line = new ArrayList<>(List.of(cell(withUnit(row.get("label"), row.get("unit")))));
+      ((List<?>) row.getOrDefault("cells", List.of())).forEach(c -> line.add(Cell.shown(c)));
       cells.add(line);
     }
     tables.put(name, new ArticleTable(head, cells));
@@ -133,7 +124,7 @@ public final class ArticleTables {
   }
 
   /** A part that a row lacks is a dash, as one side of a check that cannot be made. */
-  private static Cell cell(@org.jspecify.annotations.Nullable Object part) {
+  private static Cell cell(@Nullable Object part) {
     if (part == null) {
       return Cell.text("\u2013");
     }
@@ -141,7 +132,7 @@ public final class ArticleTables {
   }
 
   @SuppressWarnings("unchecked")
-  private static List<Map<String, Object>> rows(@org.jspecify.annotations.Nullable Object list) {
+  private static List<Map<String, Object>> rows(@Nullable Object list) {
     return list == null ? List.of() : (List<Map<String, Object>>) list;
   }
 

@@ -8,29 +8,41 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import taperbook.model.Caveat;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
+import taperbook.words.SessionNames;
 
-/** The caveats of a report, numbered by kind, so that a number can refer to them by marks. */
+/**
+ * The caveats of a report, numbered by kind, so that a number can refer to them by marks. Those of
+ * several sessions that mean the same have one mark.
+ */
 final class CaveatMarks {
-  private final Map<Caveat, Integer> marks = new LinkedHashMap<>();
-  private final Map<Caveat, Set<String>> sessions = new LinkedHashMap<>();
+  private final Map<Object, Integer> marks = new LinkedHashMap<>();
+  private final Map<Caveat, Set<Integer>> sessions = new LinkedHashMap<>();
   private final int sessionCount;
 
   CaveatMarks(ReportResult result) {
     this.sessionCount = result.sessions().size();
-    for (SessionResult session : result.sessions()) {
-      all(session)
-          .forEach(
-              c ->
-                  sessions
-                      .computeIfAbsent(c, x -> new LinkedHashSet<>())
-                      .add(session.session().name()));
+    for (int i = 0; i < sessionCount; i++) {
+      int session = i;
+      all(result.sessions().get(i))
+          .forEach(c -> sessions.computeIfAbsent(c, x -> new LinkedHashSet<>()).add(session));
     }
-    sessions.keySet().stream()
-        .sorted(Comparator.comparing(Caveat::kind))
-        .forEach(c -> marks.put(c, marks.size() + 1));
+    sorted().forEach(c -> marks.putIfAbsent(alike(c), marks.size() + 1));
+  }
+
+  private List<Caveat> sorted() {
+    Comparator<Caveat> byTopic = Comparator.comparing(c -> c.kind().topic());
+    return sessions.keySet().stream().sorted(byTopic.thenComparing(Caveat::kind)).toList();
+  }
+
+  /** What caveats of one mark share. */
+  private static Object alike(Caveat caveat) {
+    return caveat.meaning().isEmpty()
+        ? caveat
+        : new Caveat(caveat.kind(), caveat.meaning(), caveat.meaning());
   }
 
   /** All caveats of a session: its own and those of its numbers. */
@@ -43,7 +55,7 @@ final class CaveatMarks {
   /** Marks for a number, unbroken runs of them together: {@code text} and {@code anchor}. */
   List<Map<String, Object>> of(List<Caveat> caveats) {
     List<Integer> sorted =
-        caveats.stream().distinct().map(c -> marks.getOrDefault(c, 0)).sorted().toList();
+        caveats.stream().map(c -> marks.getOrDefault(alike(c), 0)).distinct().sorted().toList();
     List<Map<String, Object>> runs = new ArrayList<>();
     int start = 0;
     for (int i = 1; i <= sorted.size(); i++) {
@@ -59,27 +71,40 @@ final class CaveatMarks {
     return runs;
   }
 
-  /** The caveats under their kinds, in order. */
-  List<Map<String, Object>> byKind() {
-    Map<Caveat.Kind, List<Map<String, Object>>> byKind = new EnumMap<>(Caveat.Kind.class);
-    marks.forEach(
-        (caveat, mark) ->
-            byKind
-                .computeIfAbsent(caveat.kind(), k -> new ArrayList<>())
-                .add(
-                    Map.of(
-                        "mark", mark.toString(),
-                        "anchor", "caveat-" + mark,
-                        "sentence", caveat.sentence(),
-                        "sessions", sessionsOf(caveat))));
-    List<Map<String, Object>> kinds = new ArrayList<>();
-    byKind.forEach((kind, items) -> kinds.add(Map.of("kind", kind.title(), "items", items)));
-    return kinds;
+  /** The caveats under their topics, in order: {@code topic} and {@code items}. */
+  List<Map<String, Object>> byTopic() {
+    Map<Object, List<Caveat>> alike =
+        sorted().stream()
+            .collect(
+                Collectors.groupingBy(CaveatMarks::alike, LinkedHashMap::new, Collectors.toList()));
+    Map<Caveat.Topic, List<Map<String, Object>>> byTopic = new EnumMap<>(Caveat.Topic.class);
+    alike.forEach(
+        (key, caveats) ->
+            byTopic
+                .computeIfAbsent(caveats.get(0).kind().topic(), k -> new ArrayList<>())
+                .add(item(String.valueOf(marks.get(key)), caveats)));
+    List<Map<String, Object>> topics = new ArrayList<>();
+    byTopic.forEach((topic, items) -> topics.add(Map.of("topic", topic.title(), "items", items)));
+    return topics;
   }
 
-  /** The sessions that a caveat is about, or nothing if it is about all of them. */
-  private String sessionsOf(Caveat caveat) {
-    Set<String> names = sessions.getOrDefault(caveat, Set.of());
-    return names.size() == sessionCount ? "" : String.join(", ", names);
+  private Map<String, Object> item(String mark, List<Caveat> caveats) {
+    String facts = caveats.stream().map(c -> of(c) + c.fact()).collect(Collectors.joining(" "));
+    String meaning = caveats.get(0).meaning();
+    return Map.of(
+        "mark",
+        mark,
+        "anchor",
+        "caveat-" + mark,
+        "sentence",
+        meaning.isEmpty() ? facts : facts + " " + meaning);
+  }
+
+  /** The letters of the sessions that a caveat is about; nothing if it is about all of them. */
+  private String of(Caveat caveat) {
+    Set<Integer> places = sessions.getOrDefault(caveat, Set.of());
+    return places.size() == sessionCount
+        ? ""
+        : places.stream().map(SessionNames::letter).collect(Collectors.joining(", ")) + ": ";
   }
 }

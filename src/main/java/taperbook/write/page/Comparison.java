@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import taperbook.model.CommonGround;
 import taperbook.model.Estimate;
+import taperbook.model.Metric;
 import taperbook.model.PairResult;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportPlan;
@@ -20,6 +21,7 @@ import taperbook.model.SessionResult;
 import taperbook.model.SocWindow;
 import taperbook.model.Unit;
 import taperbook.model.WantedDistance;
+import taperbook.words.DifferenceText;
 import taperbook.words.PairFindings;
 import taperbook.words.RunWords;
 import taperbook.words.SessionNames;
@@ -31,6 +33,7 @@ final class Comparison {
   private final List<SessionResult> sessions;
   private final NumberViews views;
   private final Wording wording;
+  private final NumberTable table;
   private final SessionNames names;
 
   Comparison(ReportResult result, NumberViews views, Wording wording) {
@@ -38,6 +41,7 @@ final class Comparison {
     this.sessions = result.sessions();
     this.views = views;
     this.wording = wording;
+    this.table = new NumberTable(views, wording);
     this.names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
   }
 
@@ -45,12 +49,12 @@ final class Comparison {
     boolean present = !result.compared().isEmpty();
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("present", present);
-    Apart apart = new Apart(sessions);
+    Apart apart = new Apart(sessions, wording);
     map.put("sessions", present ? heads() : List.of());
     map.put("pairs", result.pairs().stream().map(this::pair).toList());
-    map.put("common", present ? common() : List.of());
+    map.put("common", present ? common() : Map.of("rows", List.of()));
     map.put("ground", present ? ground() : List.of());
-    map.put("recorded", present ? recorded() : List.of());
+    map.put("recorded", present ? recorded() : Map.of("rows", List.of()));
     map.put("alike", sameStart());
     map.put("runs", present ? RunWords.ofComparison(result.runs().spread()) : "");
     boolean single = result.runs().spread().known() == Runs.Known.NOT_MEASURED;
@@ -120,63 +124,29 @@ final class Comparison {
     return sentences;
   }
 
-  /** Numbers that are like for like: over what all sessions went through, and from there on. */
-  private List<Map<String, Object>> common() {
-    CommonGround ground = result.common();
-    Set<String> ids = new LinkedHashSet<>();
-    ground.shared().ifPresent(w -> from(w.from(), ids));
-    ground
-        .shared()
-        .ifPresent(
-            w ->
-                ground
-                    .energyKilowattHours()
-                    .ifPresent(e -> ids.add(CommonGround.timeToAddId(e, w.from()))));
-    ground.shared().ifPresent(w -> window(w, ids));
-    ground.shared().ifPresent(w -> ids.add("average_c_rate_" + w.idPart()));
-    ground.warmed().ifPresent(w -> from(w.from(), ids));
-    ground.warmed().ifPresent(w -> window(w, ids));
-    result.plan().wishes().windows().stream()
-        .filter(this::wentThrough)
-        .forEach(w -> window(w, ids));
-    ids.addAll(List.of("consumption", "driven_range_full", "energy_per_soc"));
-    return rows(ids, true);
+  /** Numbers that are like for like, as far as one session at least has them. */
+  private Map<String, Object> common() {
+    return table(result.common().ids(result.plan().wishes()), true);
   }
 
-  private void from(int soc, Set<String> ids) {
-    for (WantedDistance distance : result.plan().wishes().distances()) {
-      ids.add(CommonGround.timeToAddId(distance, soc));
-    }
-  }
-
-  private static void window(SocWindow window, Set<String> ids) {
-    ids.add("time_soc_" + window.idPart());
-    ids.add("average_power_" + window.idPart());
-  }
-
-  private boolean wentThrough(SocWindow window) {
-    return sessions.stream()
-        .allMatch(s -> s.numbers().estimate("time_soc_" + window.idPart()).isPresent());
-  }
-
-  private List<Map<String, Object>> recorded() {
+  private Map<String, Object> recorded() {
     Set<String> ids = new LinkedHashSet<>();
     result.main().numbers().headline().forEach(n -> ids.add(n.id()));
-    result.plan().wishes().windows().stream()
-        .filter(this::wentThrough)
-        .forEach(
-            w -> ids.removeAll(Set.of("time_soc_" + w.idPart(), "average_power_" + w.idPart())));
+    ids.removeAll(result.common().ids(result.plan().wishes()));
     ids.addAll(List.of("peak_c_rate", "energy_added", "session_time"));
-    return rows(ids, sameStart());
+    return table(ids, false);
   }
 
   /**
    * A number that an interruption is in gets a second row, without it; the first then has no best.
+   *
+   * @param common true for numbers on common ground, which are marked and have differences
    */
-  private List<Map<String, Object>> rows(Set<String> ids, boolean likeForLike) {
+  private Map<String, Object> table(Set<String> ids, boolean common) {
+    boolean likeForLike = common || sameStart();
     List<Map<String, Object>> rows = new ArrayList<>();
     for (String id : ids) {
-      String without = id + EventTables.WITHOUT;
+      String without = Metric.withoutInterruptions(id);
       List<Optional<ReportNumber>> as = sessions.stream().map(s -> s.numbers().find(id)).toList();
       List<Optional<ReportNumber>> steady =
           sessions.stream()
@@ -191,7 +161,8 @@ final class Comparison {
           .ifPresent(n -> rows.add(row(n, as, likeForLike && interrupted.isEmpty())));
       interrupted.ifPresent(n -> rows.add(row(n, steady, likeForLike)));
     }
-    return rows;
+    boolean pair = common && result.pairs().size() == 1;
+    return Map.of("rows", rows, "differences", pair);
   }
 
   private static String session(Optional<ReportNumber> number) {
@@ -203,17 +174,27 @@ final class Comparison {
       ReportNumber named, List<Optional<ReportNumber>> numbers, boolean likeForLike) {
     boolean fair = likeForLike && new Unmarked(result).mayMark(numbers);
     OptionalInt best = fair ? Best.of(numbers, result.runs().spread()) : OptionalInt.empty();
-    return Map.of(
-        "label",
-        named.label(),
-        "best",
-        best.orElse(-1),
-        "complete",
-        numbers.stream().allMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()),
-        "cells",
-        numbers.stream()
-            .map(n -> n.map(views::view).orElseGet(() -> NumberViews.absent(named.id())))
-            .toList());
+    Map<String, Object> row = table.row(new NumberTable.Row(named.label(), numbers));
+    row.put("best", best.orElse(-1));
+    row.put(
+        "complete", numbers.stream().allMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()));
+    row.put("difference", difference(named.id()));
+    return row;
+  }
+
+  /** Who is ahead of a pair, and by how much; nothing of more than two sessions. */
+  private Map<String, Object> difference(String id) {
+    Optional<ReportNumber> difference =
+        result.pairs().size() == 1
+            ? result.pairs().get(0).numbers().find(PairResult.differenceId(id))
+            : Optional.empty();
+    return difference
+        .filter(d -> d.estimate().isPresent())
+        .map(d -> new DifferenceText(d, SessionNames.letter(0), SessionNames.letter(1), wording))
+        .map(
+            text ->
+                Map.<String, Object>of("present", true, "shown", text.words(), "ends", text.ends()))
+        .orElse(Map.of("present", false));
   }
 
   /** How the common ground was found, and what cutting to it does to the headline. */

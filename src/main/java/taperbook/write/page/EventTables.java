@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import taperbook.model.Event;
+import taperbook.model.Metric;
 import taperbook.model.Numbers;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
@@ -16,9 +17,6 @@ import taperbook.write.data.RowRuns;
 
 /** What happened in the sessions, and the numbers with and without interruptions. */
 final class EventTables {
-  /** What a number without interruptions adds to the id of the one that includes them. */
-  static final String WITHOUT = "_without_interruptions";
-
   /** More events than these are in the readings alone. */
   private static final int MOST = 40;
 
@@ -79,7 +77,7 @@ final class EventTables {
     }
     for (String id : ids) {
       numbers
-          .find(id + WITHOUT)
+          .find(Metric.withoutInterruptions(id))
           .ifPresent(
               without -> {
                 rows.add(views.view(result.main(), id));

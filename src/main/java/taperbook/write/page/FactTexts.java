@@ -17,6 +17,10 @@ import taperbook.words.Wording;
 
 /** Stated facts as texts: as they were written, since they are the tester's and not computed. */
 public final class FactTexts {
+  /** Base units of the quantities that a report states in one unit throughout. */
+  private static final List<Unit> MIXED =
+      List.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.CELSIUS, Unit.WATT_HOUR_PER_KILOMETRE);
+
   private FactTexts() {}
 
   /** All facts of a file in order; of one that is not known, the value says so. */
@@ -45,7 +49,7 @@ public final class FactTexts {
   }
 
   /** The way of the drive, such as {@code from 92 % to 11 %}, as far as it is known. */
-  static String drive(Facts<RangeItem> facts) {
+  static String drive(Facts<RangeItem> facts, Wording wording) {
     return facts
         .known(RangeItem.DISTANCE)
         .flatMap(
@@ -58,7 +62,7 @@ public final class FactTexts {
                                 .known(RangeItem.END_SOC)
                                 .map(
                                     end ->
-                                        value(distance)
+                                        value(distance, wording)
                                             + " from "
                                             + value(start)
                                             + " to "
@@ -70,6 +74,19 @@ public final class FactTexts {
   /** A known fact with its unit. */
   public static String value(Fact fact) {
     return fact.unit().isEmpty() ? Wording.dateOrAsIs(fact.written()) : fact.written() + unit(fact);
+  }
+
+  /**
+   * A known fact in the units of a report, as written in brackets if that is another unit, such as
+   * {@code 55.4 °F (13 °C)}.
+   */
+  static String value(Fact fact, Wording wording) {
+    Optional<Unit> written = Unit.ofSymbol(fact.unit()).filter(u -> fact.amount().isPresent());
+    Optional<Unit> base =
+        written.flatMap(u -> MIXED.stream().filter(b -> b.quantity() == u.quantity()).findFirst());
+    return base.filter(b -> wording.shown(b) != written.orElseThrow())
+        .map(b -> wording.value(fact.amount().orElseThrow(), b) + " (" + value(fact) + ")")
+        .orElseGet(() -> value(fact));
   }
 
   /** A known fact with its unit and what is written to give or take. */

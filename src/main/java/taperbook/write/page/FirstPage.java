@@ -15,6 +15,7 @@ import taperbook.model.ReportResult;
 import taperbook.model.Role;
 import taperbook.model.SessionResult;
 import taperbook.words.SessionNames;
+import taperbook.words.Wording;
 
 /** What the first page of a report has beside the answer and the chart. */
 final class FirstPage {
@@ -36,10 +37,12 @@ final class FirstPage {
 
   private final ReportResult result;
   private final NumberViews views;
+  private final Wording wording;
 
-  FirstPage(ReportResult result, NumberViews views) {
+  FirstPage(ReportResult result, NumberViews views, Wording wording) {
     this.result = result;
     this.views = views;
+    this.wording = wording;
   }
 
   /** As the head of {@code report.ftlh} describes it. */
@@ -54,7 +57,7 @@ final class FirstPage {
             .map(n -> Headline.cell(views, n))
             .toList());
     map.put("range", views.view(result.main(), "driven_range_full"));
-    map.put("rangeAt", result.main().rangeTest().map(FirstPage::conditions).orElse(""));
+    map.put("rangeAt", result.main().rangeTest().map(this::conditions).orElse(""));
     map.put("mind", mind().orElse(""));
     return map;
   }
@@ -76,13 +79,14 @@ final class FirstPage {
   }
 
   /** Speed and temperature of the drive, as stated. */
-  private static String conditions(RangeTest test) {
+  private String conditions(RangeTest test) {
     Optional<String> speed =
         test.facts()
             .known(RangeItem.TARGET_SPEED)
             .or(() -> test.facts().known(RangeItem.AVERAGE_SPEED))
-            .map(FactTexts::value);
-    Optional<String> air = test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(FactTexts::value);
+            .map(f -> FactTexts.value(f, wording));
+    Optional<String> air =
+        test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(f -> FactTexts.value(f, wording));
     return Stream.of(speed, air)
         .flatMap(Optional::stream)
         .reduce((a, b) -> a + " and " + b)
@@ -98,7 +102,7 @@ final class FirstPage {
         .flatMap(
             i ->
                 first(GRAVEST, sessions.get(i).caveats()).stream()
-                    .map(c -> (i == 0 ? "" : "of " + names.words(i) + ": ") + c.sentence()))
+                    .map(c -> (i == 0 ? "" : "of " + names.inSentence(i) + ": ") + c.sentence()))
         .findFirst()
         .or(() -> first(LESS, result.main().caveats()).map(Caveat::sentence));
   }

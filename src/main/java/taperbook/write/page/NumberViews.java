@@ -98,6 +98,8 @@ final class NumberViews {
             "anchor",
             "label",
             "range",
+            "shown",
+            "ends",
             "between",
             "spread",
             "basis",

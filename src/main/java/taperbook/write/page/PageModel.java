@@ -29,7 +29,7 @@ public final class PageModel {
   /** The model of one report. */
   public PageModel(ReportResult result) {
     this.result = result;
-    this.wording = new Wording(result.plan().style().units());
+    this.wording = new Wording(result.plan().style());
     this.marks = new CaveatMarks(result);
     this.views = new NumberViews(result, wording, marks);
   }
@@ -49,7 +49,7 @@ public final class PageModel {
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("report", report(made, program));
     map.put("headline", headline().stream().map(n -> Headline.cell(views, n)).toList());
-    map.put("first", new FirstPage(result, views).map());
+    map.put("first", new FirstPage(result, views, wording).map());
     map.put("budgets", Budgets.of(headline()));
     map.put("intervals", methods.intervals());
     map.put("milestones", tables.milestones());
@@ -73,19 +73,19 @@ public final class PageModel {
             .map(Caveat::sentence)
             .distinct()
             .toList());
-    map.put("range", new RangeBasis(result.main(), views).map());
+    map.put("range", new RangeBasis(result.main(), views, wording).map());
     map.put("checks", tables.checks());
     map.put("comparison", new Comparison(result, views, wording).map());
     map.put("repeats", new RepeatsPart(result, views, wording).map());
     map.put("corrections", correctionsPart().of(corrections));
-    map.put("road", new RoadPart(result, views).map());
+    map.put("road", new RoadPart(result, views, wording).map());
     map.put("withheld", methods.withheld());
     map.put("definitions", methods.definitions());
     map.put("assumptions", methods.assumptions());
     map.put("displays", methods.displays());
     map.put("conditions", FactTexts.table(result.main().session().conditions()));
-    map.put("caveats", marks.byKind());
-    map.put("day", DayConditions.of(result.main().session()));
+    map.put("caveats", marks.byTopic());
+    map.put("day", DayConditions.of(result.main().session(), wording));
     map.put("began", views.view(result.main(), "start_soc"));
     map.put("numbers", numbers(new FileKeys(inputs)));
     map.put("inputs", FileKeys.list(inputs));

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import taperbook.model.Caveat;
 import taperbook.model.Drives;
 import taperbook.model.Estimate;
@@ -14,22 +15,28 @@ import taperbook.model.RangeTest;
 import taperbook.model.ReportNumber;
 import taperbook.model.SessionResult;
 import taperbook.model.Unit;
+import taperbook.words.Labels;
+import taperbook.words.Wording;
 
 /** The range test behind the distances: its record, what came of it, its legs, what was scaled. */
 final class RangeBasis {
   private final SessionResult session;
   private final NumberViews views;
+  private final Wording wording;
+  private final NumberTable table;
 
-  RangeBasis(SessionResult session, NumberViews views) {
+  RangeBasis(SessionResult session, NumberViews views, Wording wording) {
     this.session = session;
     this.views = views;
+    this.wording = wording;
+    this.table = new NumberTable(views, wording);
   }
 
   Map<String, Object> map() {
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("present", session.rangeTest().isPresent());
     map.put("numbers", numbers());
-    map.put("drives", session.drives().named().size() > 1 ? drives() : List.of());
+    map.put("drives", drives());
     map.put("speeds", speeds());
     session
         .rangeTest()
@@ -57,49 +64,64 @@ final class RangeBasis {
     return numbers;
   }
 
-  private List<Map<String, Object>> drives() {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  private Map<String, Object> drives() {
     Drives drives = session.drives();
     List<RangeTest> averaged = drives.agreeing();
     List<RangeTest> unused = drives.unused().stream().map(Drives.Unused::test).toList();
-    for (RangeTest test : drives.named()) {
+    List<NumberTable.Row> rows = new ArrayList<>();
+    List<String> uses = new ArrayList<>();
+    List<RangeTest> named = drives.named().size() > 1 ? drives.named() : List.of();
+    for (RangeTest test : named) {
       String id = "drive_" + (rows.size() + 1) + "_";
-      Map<String, Object> row = new LinkedHashMap<>();
-      row.put("number", String.valueOf(rows.size() + 1));
-      row.put("name", test.name());
-      row.put("air", fact(test, RangeItem.AMBIENT_TEMPERATURE));
-      row.put("speed", views.view(session, id + "speed"));
-      row.put("consumption", views.view(session, id + "consumption"));
-      row.put("range", views.view(session, id + "range"));
-      row.put(
-          "use",
+      rows.add(
+          new NumberTable.Row(
+              (rows.size() + 1) + ": " + test.name(),
+              numbers(id + "speed", id + "consumption", id + "range")));
+      uses.add(
           averaged.contains(test) ? "averaged" : unused.contains(test) ? "not used" : "over speed");
-      rows.add(row);
     }
-    return rows;
+    Map<String, Object> map =
+        table.byColumn(
+            Labels.of("head.drive"),
+            List.of(
+                Labels.of("head.average_speed"),
+                Labels.of("head.consumption"),
+                Labels.of("head.full_range")),
+            rows);
+    for (int i = 0; i < rows.size(); i++) {
+      Map<String, Object> row = NumberTable.rowOf(map, i);
+      row.put("air", fact(named.get(i), RangeItem.AMBIENT_TEMPERATURE));
+      row.put("use", uses.get(i));
+    }
+    return map;
+  }
+
+  private List<Optional<ReportNumber>> numbers(String... ids) {
+    return Stream.of(ids).map(session.numbers()::find).toList();
   }
 
   private String fact(RangeTest test, RangeItem item) {
-    return test.facts().known(item).map(FactTexts::value).orElse("not known");
+    return test.facts().known(item).map(f -> FactTexts.value(f, wording)).orElse("not known");
   }
 
-  /** Range and consumption at each speed that drives state, as numbers in pairs. */
-  private List<Map<String, Object>> speeds() {
-    List<Map<String, Object>> rows = new ArrayList<>();
-    for (String at : Drives.speedIds(session.numbers())) {
-      rows.add(
-          Map.of(
-              "speed", Drives.speedOf(at) + "\u00a0" + (at.endsWith("mph") ? "mph" : "km/h"),
-              "range", views.view(session, "range" + at),
-              "consumption", views.view(session, "consumption" + at)));
-    }
-    return rows;
+  /** Range and consumption at each speed that drives state. */
+  private Map<String, Object> speeds() {
+    return table.byColumn(
+        Labels.of("head.speed"),
+        List.of(Labels.of("head.full_range"), Labels.of("head.consumption")),
+        Drives.speedIds(session.numbers()).stream()
+            .map(
+                at ->
+                    new NumberTable.Row(
+                        Drives.speedOf(at) + "\u00a0" + (at.endsWith("mph") ? "mph" : "km/h"),
+                        numbers("range" + at, "consumption" + at)))
+            .toList());
   }
 
   private List<String> scaled(RangeTest test) {
     List<String> sentences = new ArrayList<>();
     Optional<ReportNumber> range = session.numbers().find("driven_range_full");
-    String drive = FactTexts.drive(test.facts());
+    String drive = FactTexts.drive(test.facts(), wording);
     if (range.flatMap(ReportNumber::estimate).isPresent() && !drive.isEmpty()) {
       sentences.add("The drive covered " + drive + ".");
     }

@@ -4,61 +4,78 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import taperbook.model.ConditionItem;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
+import taperbook.model.Session;
 import taperbook.model.SessionResult;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** The runs of the reported session: each headline number in all of them, and over them. */
 final class RepeatsPart {
   private final ReportResult result;
-  private final NumberViews views;
-  private final Wording wording;
+  private final NumberTable table;
 
   RepeatsPart(ReportResult result, NumberViews views, Wording wording) {
     this.result = result;
-    this.views = views;
-    this.wording = wording;
+    this.table = new NumberTable(views, wording);
   }
 
-  /** {@code present}, {@code runs} and {@code rows}, as the head of {@code report.ftlh} says. */
+  /** {@code present}, {@code runs} and {@code table}, as the head of {@code report.ftlh} says. */
   Map<String, Object> map() {
-    List<SessionResult> repeats = result.runs().repeats();
+    boolean present = !result.runs().repeats().isEmpty();
     Map<String, Object> map = new LinkedHashMap<>();
-    map.put("present", !repeats.isEmpty());
+    map.put("present", present);
+    map.put("runs", runs().map(s -> called(s.session())).toList());
+    List<Map<String, Object>> rows =
+        present ? result.main().numbers().headline().stream().map(this::row).toList() : List.of();
     map.put(
-        "runs",
-        Stream.concat(Stream.of(result.main()), repeats.stream())
-            .map(s -> FactTexts.subject(s.session()) + " (" + s.session().name() + ")")
-            .toList());
-    List<Map<String, Object>> rows = new ArrayList<>();
-    if (!repeats.isEmpty()) {
-      result.main().numbers().headline().forEach(number -> rows.add(row(number)));
-    }
-    map.put("rows", rows);
+        "table",
+        Map.of(
+            "first",
+            Labels.of("head.number"),
+            "heads",
+            Stream.of("head.mean", "head.run_spread", "head.next_run")
+                .map(key -> NumberTable.head(Labels.of(key), ""))
+                .toList(),
+            "rows",
+            rows));
     return map;
   }
 
+  private Stream<SessionResult> runs() {
+    return Stream.concat(Stream.of(result.main()), result.runs().repeats().stream());
+  }
+
+  private static String called(Session session) {
+    Optional<String> date = session.conditions().text(ConditionItem.DATE).map(Wording::dateOrAsIs);
+    return date.map(d -> d + " (" + session.name() + ")").orElse(session.name());
+  }
+
+  /** The values of the runs as texts, {@code each}; then the numbers over them. */
   private Map<String, Object> row(ReportNumber number) {
-    String each =
-        Stream.concat(Stream.of(result.main()), result.runs().repeats().stream())
-            .map(s -> s.numbers().find(number.id()))
-            .map(n -> n.filter(x -> x.estimate().isPresent()))
-            .map((Optional<ReportNumber> n) -> n.map(wording::value).orElse("\u2013"))
-            .collect(Collectors.joining("; "));
-    return Map.of(
-        "label",
-        number.label(),
+    List<Optional<ReportNumber>> each =
+        runs()
+            .map(s -> s.numbers().find(number.id()).filter(n -> n.estimate().isPresent()))
+            .toList();
+    List<Optional<ReportNumber>> numbers = new ArrayList<>(each);
+    for (String over : List.of("_mean", "_run_spread", "_next_run")) {
+      numbers.add(result.main().numbers().find(number.id() + over));
+    }
+    Map<String, Object> row = table.row(new NumberTable.Row(number.label(), numbers));
+    List<?> cells = (List<?>) Objects.requireNonNull(row.get("cells"));
+    row.put(
         "each",
-        each,
-        "mean",
-        views.view(result.main(), number.id() + "_mean"),
-        "spread",
-        views.view(result.main(), number.id() + "_run_spread"),
-        "next",
-        views.view(result.main(), number.id() + "_next_run"));
+        cells.subList(0, each.size()).stream()
+            .map(c -> (Map<?, ?>) c)
+            .map(c -> String.valueOf(c.get("shown")))
+            .map(v -> v.isEmpty() ? "\u2013" : v)
+            .toList());
+    row.put("cells", cells.subList(each.size(), cells.size()));
+    return row;
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.RoadTopic;
@@ -13,31 +14,31 @@ import taperbook.model.Role;
 import taperbook.model.SessionResult;
 import taperbook.model.WantedDistance;
 import taperbook.words.Labels;
-import taperbook.words.SessionNames;
+import taperbook.words.Wording;
 
 /** The chapter on the road: only what the report asks for. */
 final class RoadPart {
   private final ReportResult result;
   private final SessionResult main;
+  private final Wording wording;
   private final NumberViews views;
+  private final NumberTable table;
   private final RoadWishes road;
 
-  RoadPart(ReportResult result, NumberViews views) {
+  RoadPart(ReportResult result, NumberViews views, Wording wording) {
     this.result = result;
     this.main = result.main();
+    this.wording = wording;
     this.views = views;
+    this.table = new NumberTable(views, wording);
     this.road = result.plan().wishes().road();
   }
 
   Map<String, Object> map() {
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("present", !road.topics().isEmpty());
-    map.put(
-        "sessions",
-        SessionNames.heads(result.sessions().stream().map(SessionResult::session).toList()));
-    map.put("plugIn", road.wants(RoadTopic.PLUG_IN) ? plugIn() : List.of());
-    map.put("plugInDistances", plugInDistances().stream().map(RoadPart::words).toList());
-    map.put("warm", road.wants(RoadTopic.PLUG_IN) ? warm() : List.of());
+    map.put("plugIn", plugIn());
+    map.put("warm", warm());
     map.put("warmNote", warmNote());
     map.put("climb", single("warm_up_time_lost"));
     map.put("nextLegs", road.wants(RoadTopic.NEXT_LEG) ? nextLegs() : List.of());
@@ -45,10 +46,8 @@ final class RoadPart {
     map.put(
         "perMinute",
         road.wants(RoadTopic.PER_MINUTE) ? views.views(main, Role.PER_MINUTE) : List.of());
-    map.put("trip", new TripPart(result, views).map());
-    map.put(
-        "costs",
-        road.wants(RoadTopic.COST) ? SideBySide.rows(result, views, Role.COST) : List.of());
+    map.put("trip", new TripPart(result, views, wording).map());
+    map.put("costs", SideBySide.table(result, table, road.wants(RoadTopic.COST), Role.COST));
     map.put("standard", road.wants(RoadTopic.STANDARD_RANGE) ? standard() : List.of());
     map.put(
         "corrections",
@@ -67,32 +66,35 @@ final class RoadPart {
     return distance.words().replace(' ', '\u00a0');
   }
 
-  private List<Map<String, Object>> plugIn() {
-    return RoadWishes.PLUG_IN_SOC.stream()
-        .map(
-            from ->
-                row(
-                    from,
-                    plugInDistances().stream().map(d -> RoadWishes.plugInId(from, d)).toList()))
-        .toList();
+  private Map<String, Object> plugIn() {
+    return minutes(RoadWishes::plugInId);
   }
 
   /** Rows from which the climb was taken out; only those that have a number. */
-  private List<Map<String, Object>> warm() {
-    List<Map<String, Object>> rows = new ArrayList<>();
-    for (int from : RoadWishes.PLUG_IN_SOC) {
-      List<String> ids =
-          plugInDistances().stream().map(d -> RoadWishes.warmPlugInId(from, d)).toList();
-      if (ids.stream().anyMatch(id -> main.numbers().estimate(id).isPresent())) {
-        rows.add(row(from, ids));
-      }
-    }
-    return rows;
+  private Map<String, Object> warm() {
+    return minutes(RoadWishes::warmPlugInId);
   }
 
-  private Map<String, Object> row(int from, List<String> ids) {
-    return Map.of(
-        "from", from + "\u00a0%", "cells", ids.stream().map(id -> views.view(main, id)).toList());
+  private Map<String, Object> minutes(BiFunction<Integer, WantedDistance, String> id) {
+    List<NumberTable.Row> rows =
+        RoadWishes.PLUG_IN_SOC.stream()
+            .map(
+                from ->
+                    new NumberTable.Row(
+                        from + "\u00a0%",
+                        plugInDistances().stream()
+                            .map(d -> main.numbers().find(id.apply(from, d)))
+                            .toList()))
+            .filter(
+                r ->
+                    r.numbers().stream()
+                        .anyMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()))
+            .toList();
+    boolean wanted = road.wants(RoadTopic.PLUG_IN);
+    return table.byColumn(
+        Labels.of("mark.plug_in_at"),
+        plugInDistances().stream().map(RoadPart::words).toList(),
+        wanted ? rows : List.of());
   }
 
   /** What the warm rows rest on, or why there are none. */

@@ -9,36 +9,45 @@ import java.util.Set;
 import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.Role;
+import taperbook.model.SessionResult;
+import taperbook.words.Labels;
+import taperbook.words.SessionNames;
 
 /** Rows of a table with a column for each session. */
 final class SideBySide {
   private SideBySide() {}
 
   /**
-   * One row for each number of a place that a session has; the label is that of a session that
-   * measured it.
+   * One row for each number of a place and one column for each session, without those of which
+   * nothing was measured.
+   *
+   * @param wanted false for a table without rows
    */
-  static List<Map<String, Object>> rows(ReportResult result, NumberViews views, Role role) {
+  static Map<String, Object> table(
+      ReportResult result, NumberTable table, boolean wanted, Role role) {
     Set<String> ids = new LinkedHashSet<>();
-    result.sessions().forEach(s -> s.numbers().with(role).forEach(n -> ids.add(n.id())));
-    List<Map<String, Object>> rows = new ArrayList<>();
-    for (String id : ids) {
-      List<ReportNumber> found =
-          result.sessions().stream().flatMap(s -> s.numbers().find(id).stream()).toList();
-      Optional<ReportNumber> named =
-          found.stream()
-              .filter(n -> n.estimate().isPresent())
-              .findFirst()
-              .or(() -> found.stream().findFirst());
-      named.ifPresent(
-          number ->
-              rows.add(
-                  Map.of(
-                      "label",
-                      number.label(),
-                      "cells",
-                      result.sessions().stream().map(s -> views.view(s, id)).toList())));
+    if (wanted) {
+      result.sessions().forEach(s -> s.numbers().with(role).forEach(n -> ids.add(n.id())));
     }
-    return rows;
+    List<SessionResult> sessions =
+        result.sessions().stream()
+            .filter(s -> ids.stream().anyMatch(id -> s.numbers().estimate(id).isPresent()))
+            .toList();
+    List<NumberTable.Row> rows = new ArrayList<>();
+    for (String id : ids) {
+      List<Optional<ReportNumber>> found =
+          sessions.stream().map(s -> s.numbers().find(id)).toList();
+      found.stream()
+          .flatMap(Optional::stream)
+          .filter(n -> n.estimate().isPresent())
+          .findFirst()
+          .ifPresent(n -> rows.add(new NumberTable.Row(n.label(), found)));
+    }
+    List<String> heads =
+        SessionNames.heads(result.sessions().stream().map(SessionResult::session).toList());
+    return table.byRow(
+        Labels.of("head.number"),
+        sessions.stream().map(s -> heads.get(result.sessions().indexOf(s))).toList(),
+        rows);
   }
 }

@@ -26,7 +26,7 @@ public final class StatedFacts {
    * vehicle's range test; of a range test its own. One that is not known says so.
    */
   public static Map<String, Map<String, String>> of(ReportResult result) {
-    Wording wording = new Wording(result.plan().style().units());
+    Wording wording = new Wording(result.plan().style());
     Map<String, Map<String, String>> all = new LinkedHashMap<>();
     for (SessionResult session : result.sessions()) {
       Map<String, String> facts = words(session.session().conditions(), wording);

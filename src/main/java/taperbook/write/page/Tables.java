@@ -6,10 +6,12 @@ import java.util.Map;
 import java.util.stream.Stream;
 import taperbook.model.CrossCheck;
 import taperbook.model.Estimate;
+import taperbook.model.Numbers;
+import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 import taperbook.model.StopMinutes;
-import taperbook.model.WantedDistance;
+import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /** The tables of marks, distances and cross-checks. */
@@ -17,68 +19,93 @@ final class Tables {
   private final ReportResult result;
   private final NumberViews views;
   private final Wording wording;
+  private final NumberTable table;
 
   Tables(ReportResult result, NumberViews views, Wording wording) {
     this.result = result;
     this.views = views;
     this.wording = wording;
+    this.table = new NumberTable(views, wording);
   }
 
   /** One row for each state of charge that was reached. */
-  List<Map<String, Object>> milestones() {
-    SessionResult main = result.main();
-    List<Map<String, Object>> rows = new ArrayList<>();
-    for (int mark : result.plan().wishes().socMarks()) {
-      if (main.numbers().estimate("time_to_soc_" + mark).isPresent()) {
-        rows.add(
-            Map.of(
-                "mark", mark + "\u00a0%",
-                "time", views.view(main, "time_to_soc_" + mark),
-                "energy", views.view(main, "energy_to_soc_" + mark),
-                "power", views.view(main, "power_at_soc_" + mark),
-                "distance", views.view(main, "distance_to_soc_" + mark)));
-      }
-    }
-    return rows;
+  Map<String, Object> milestones() {
+    List<NumberTable.Row> rows =
+        result.plan().wishes().socMarks().stream()
+            .filter(m -> main().estimate("time_to_soc_" + m).isPresent())
+            .map(
+                m ->
+                    row(
+                        m + "\u00a0%",
+                        "time_to_soc_" + m,
+                        "power_at_soc_" + m,
+                        "energy_to_soc_" + m,
+                        "distance_to_soc_" + m))
+            .toList();
+    return table.byColumn(
+        Labels.of("head.soc"),
+        List.of(
+            Labels.of("head.time"),
+            Labels.of("head.power_there"),
+            Labels.of("number.energy_added"),
+            Labels.of("head.distance_added")),
+        rows);
   }
 
   /** One row for each distance that the tester asked for. */
-  List<Map<String, Object>> distances() {
-    List<Map<String, Object>> rows = new ArrayList<>();
-    for (WantedDistance distance : result.plan().wishes().distances()) {
-      String id = "time_to_add_" + distance.idPart();
-      rows.add(
-          Map.of(
-              "distance", distance.words().replace(' ', '\u00a0'),
-              "soc", views.view(result.main(), "soc_for_" + distance.idPart()),
-              "driven", views.view(result.main(), id),
-              "energy", views.view(result.main(), id + "_by_energy"),
-              "rated", views.view(result.main(), id + "_rated")));
-    }
-    return rows;
+  Map<String, Object> distances() {
+    List<NumberTable.Row> rows =
+        result.plan().wishes().distances().stream()
+            .map(
+                d ->
+                    row(
+                        d.words().replace(' ', '\u00a0'),
+                        "soc_for_" + d.idPart(),
+                        "time_to_add_" + d.idPart(),
+                        "time_to_add_" + d.idPart() + "_by_energy",
+                        "time_to_add_" + d.idPart() + "_rated"))
+            .toList();
+    return table.byColumn(
+        Labels.of("head.distance"),
+        List.of(
+            Labels.of("head.charge_needed"),
+            Labels.of("head.driven_basis"),
+            Labels.of("head.by_energy"),
+            Labels.of("head.rated_basis")),
+        rows);
   }
 
   /** One row for each length of a stop that the readings reach. */
-  List<Map<String, Object>> stops() {
-    SessionResult main = result.main();
-    List<Map<String, Object>> rows = new ArrayList<>();
-    for (int minutes : StopMinutes.ALL) {
-      boolean reached =
-          Stream.of(
-                  StopMinutes.distanceId(minutes),
-                  StopMinutes.socId(minutes),
-                  StopMinutes.energyId(minutes))
-              .anyMatch(id -> main.numbers().estimate(id).isPresent());
-      if (reached) {
-        rows.add(
-            Map.of(
-                "after", minutes + "\u00a0min",
-                "distance", views.view(main, StopMinutes.distanceId(minutes)),
-                "soc", views.view(main, StopMinutes.socId(minutes)),
-                "energy", views.view(main, StopMinutes.energyId(minutes))));
-      }
-    }
-    return rows;
+  Map<String, Object> stops() {
+    List<NumberTable.Row> rows =
+        StopMinutes.ALL.stream()
+            .map(
+                m ->
+                    row(
+                        m + "\u00a0min",
+                        StopMinutes.distanceId(m),
+                        StopMinutes.socId(m),
+                        StopMinutes.energyId(m)))
+            .filter(
+                r ->
+                    r.numbers().stream()
+                        .anyMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()))
+            .toList();
+    return table.byColumn(
+        Labels.of("head.after"),
+        List.of(
+            Labels.of("head.distance_added"),
+            Labels.of("head.soc"),
+            Labels.of("number.energy_added")),
+        rows);
+  }
+
+  private Numbers main() {
+    return result.main().numbers();
+  }
+
+  private NumberTable.Row row(String label, String... ids) {
+    return new NumberTable.Row(label, Stream.of(ids).map(main()::find).toList());
   }
 
   /** The speed of charging over each window, as far as it was measured. */

@@ -21,11 +21,13 @@ final class TripPart {
   private final ReportResult result;
   private final NumberViews views;
   private final Wording wording;
+  private final NumberTable table;
 
-  TripPart(ReportResult result, NumberViews views) {
+  TripPart(ReportResult result, NumberViews views, Wording wording) {
     this.result = result;
     this.views = views;
-    this.wording = new Wording(result.plan().style().units());
+    this.wording = wording;
+    this.table = new NumberTable(views, wording);
   }
 
   Map<String, Object> map() {
@@ -33,7 +35,7 @@ final class TripPart {
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("present", trip.isPresent());
     map.put("asked", trip.map(this::asked).orElse(""));
-    map.put("totals", trip.isPresent() ? SideBySide.rows(result, views, Role.TRIP) : List.of());
+    map.put("totals", SideBySide.table(result, table, trip.isPresent(), Role.TRIP));
     map.put("reasons", trip.isPresent() ? reasons() : List.of());
     map.put("plans", result.sessions().stream().map(this::plan).filter(p -> !p.isEmpty()).toList());
     return map;

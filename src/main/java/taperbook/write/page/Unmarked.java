@@ -16,6 +16,7 @@ import taperbook.model.ReportNumber;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
 import taperbook.words.SessionNames;
+import taperbook.words.Wording;
 
 /** Compared numbers of which none is called the best, since more than the cars differs. */
 final class Unmarked {
@@ -30,10 +31,12 @@ final class Unmarked {
           RangeItem.CLIMATE_CONTROL,
           RangeItem.ROUTE);
 
+  private final Wording wording;
   private final List<SessionResult> sessions;
   private final List<ConditionItem> unlike;
 
   Unmarked(ReportResult result) {
+    this.wording = new Wording(result.plan().style());
     this.sessions = result.sessions();
     this.unlike = result.unlike();
   }
@@ -61,11 +64,11 @@ final class Unmarked {
     List<String> sentences = new ArrayList<>();
     if (!unlike.isEmpty()) {
       sentences.add(
-          "Nothing is marked best, as the sessions are not alike in "
+          "The sessions are not alike in "
               + unlike.stream()
                   .map(item -> stated(item, s -> Optional.of(s.session().conditions())))
                   .collect(Collectors.joining(", "))
-              + ".");
+              + ", so that no difference is put down to the cars.");
     }
     if (areDrivesApart()) {
       String differ =
@@ -74,8 +77,9 @@ final class Unmarked {
               .filter(words -> !words.isEmpty())
               .collect(Collectors.joining(", "));
       sentences.add(
-          "No number that rests on a drive is marked best: each car was driven in a test of its own"
-              + (differ.isEmpty() ? "." : ", and the tests differ in " + differ + "."));
+          "Each car was driven in a test of its own"
+              + (differ.isEmpty() ? "" : ", and the tests differ in " + differ)
+              + ": differences of numbers that rest on a drive are of these drives.");
     }
     return sentences;
   }
@@ -86,7 +90,7 @@ final class Unmarked {
     List<String> values =
         sessions.stream()
             .map(s -> facts.apply(s).flatMap(f -> f.known(item)))
-            .map(f -> f.map(FactTexts::value).orElse("not known"))
+            .map(f -> f.map(x -> FactTexts.value(x, wording)).orElse("not known"))
             .toList();
     if (values.stream().distinct().count() < 2) {
       return "";

@@ -108,7 +108,6 @@ final class CompareFiguresTest {
     Figure figure = figure(Comparisons.named("two"), "difference-over-soc");
     assertThat(plain(figure.caption()))
         .contains("Over the 14 % to 82 % that both went through, A took 23.1 kW")
-        .contains("and A was quicker by 2 min 19 s (give or take 26 s).")
         .contains("A takes more from 14 % to 54 %, by 35.1 kW (give or take 1.9 kW) on the mean;")
         .contains("B takes more from 78.5 % to 82 %, by 6 kW")
         .contains("elsewhere the readings cannot tell them apart.")
@@ -116,7 +115,7 @@ final class CompareFiguresTest {
     assertThat(plain(figure.textAlternative()))
         .contains("14 %: 74 kW (70 to 78);")
         .contains("82 %: \u221210 kW (\u221214 to \u22126).")
-        .contains("From 54 % to 61.5 % the readings cannot tell the two apart.")
+        .contains("Elsewhere the readings cannot tell the two apart.")
         .contains("and was quicker there by 2 min 20 s");
   }
 
@@ -125,7 +124,7 @@ final class CompareFiguresTest {
     ReportResult turned = InventedComparison.of(4, Comparisons.first(), Comparisons.second());
     assertThat(plain(figure(turned, "difference-over-soc").caption()))
         .contains("B took 23.1 kW")
-        .contains("more than A on average over state of charge, and B was quicker by 2 min 19 s")
+        .contains("more than A on average over state of charge.")
         .contains("B takes more from 14 % to 54 %, by 35.1 kW")
         .doesNotContain("\u2212");
   }

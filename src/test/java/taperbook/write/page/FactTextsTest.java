@@ -6,12 +6,17 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import taperbook.model.Basis;
 import taperbook.model.Estimate;
 import taperbook.model.Fact;
 import taperbook.model.Facts;
 import taperbook.model.HowKnown;
+import taperbook.model.Paper;
 import taperbook.model.RangeItem;
+import taperbook.model.ReportPlan;
 import taperbook.model.RowRef;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
 
 final class FactTextsTest {
   private static final RowRef ROW = new RowRef("sessions/ring/range-test.csv", 3);
@@ -30,6 +35,30 @@ final class FactTextsTest {
             "1.004, give or take 0.002",
             "110\u00a0km/h",
             "55\u00a0\u00b0F, give or take 4\u00a0\u00b0F");
+  }
+
+  @Test
+  void another_unit_than_that_of_the_report_is_told_in_brackets() {
+    Wording miles = new Wording(Unit.MILE);
+    // 100 km/h are 62.14 mph: the international mile is 1.609344 km.
+    Fact speed = around("100", "km/h", 100, 0.5);
+    assertThat(FactTexts.value(speed, miles)).isEqualTo("62.1\u00a0mph (100\u00a0km/h)");
+    assertThat(FactTexts.value(speed, new Wording(Unit.KILOMETRE))).isEqualTo("100\u00a0km/h");
+    // 50 degrees Fahrenheit are 10 degrees Celsius.
+    assertThat(FactTexts.value(around("50", "degF", 10, 0.3), miles))
+        .isEqualTo("10\u00a0\u00b0C (50\u00a0\u00b0F)");
+    assertThat(FactTexts.value(around("10", "Cel", 10, 0.5), fahrenheit()))
+        .isEqualTo("50\u00a0\u00b0F (10\u00a0\u00b0C)");
+    assertThat(fahrenheit().degrees(Estimate.exactly(10))).isEqualTo("18\u00a0\u00b0F");
+  }
+
+  private static Wording fahrenheit() {
+    return new Wording(
+        new ReportPlan.Style(Unit.MILE, Basis.DRIVEN, "report", false, Paper.A4, Unit.FAHRENHEIT));
+  }
+
+  private static Fact around(String value, String unit, double base, double half) {
+    return new Fact(value, unit, Optional.of(Estimate.around(base, half)), HowKnown.MEASURED, ROW);
   }
 
   private static Fact fact(String value, String unit, String giveOrTake) {

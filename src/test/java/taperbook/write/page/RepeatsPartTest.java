@@ -53,11 +53,12 @@ final class RepeatsPartTest {
 
   @SuppressWarnings("unchecked")
   private static List<Map<String, Object>> rows(Map<String, Object> part) {
-    return (List<Map<String, Object>>) Objects.requireNonNull(part.get("rows"));
+    Map<String, Object> table = (Map<String, Object>) Objects.requireNonNull(part.get("table"));
+    return (List<Map<String, Object>>) Objects.requireNonNull(table.get("rows"));
   }
 
-  private static Map<?, ?> view(Map<String, Object> row, String name) {
-    return (Map<?, ?>) Objects.requireNonNull(row.get(name));
+  private static Map<?, ?> cell(Map<String, Object> row, int column) {
+    return (Map<?, ?>) ((List<?>) Objects.requireNonNull(row.get("cells"))).get(column);
   }
 
   @Test
@@ -65,7 +66,7 @@ final class RepeatsPartTest {
     ReportResult result = measured(List.of(run("two", 102), run("three", 98)));
     Map<String, Object> part = part(result);
     assertThat(part.get("present")).isEqualTo(true);
-    assertThat((List<?>) part.get("runs")).hasSize(3).last().asString().endsWith("(three)");
+    assertThat((List<?>) part.get("runs")).hasSize(3).last().isEqualTo("three");
     List<ReportNumber> headline = result.main().numbers().headline();
     assertThat(rows(part).stream().map(r -> r.get("label")))
         .containsExactlyElementsOf(headline.stream().map(ReportNumber::label).toList());
@@ -74,10 +75,11 @@ final class RepeatsPartTest {
             .filter(r -> "Peak power".equals(r.get("label")))
             .findFirst()
             .orElseThrow();
-    assertThat(peak.get("each")).isEqualTo("100\u00a0kW; 102\u00a0kW; 98\u00a0kW");
-    assertThat(view(peak, "mean").get("value")).isEqualTo("100\u00a0kW");
-    assertThat(view(peak, "spread").get("id")).isEqualTo("peak_power_run_spread");
-    assertThat(view(peak, "next").get("measured")).isEqualTo(true);
+    assertThat(peak.get("unit")).isEqualTo("kW");
+    assertThat(peak.get("each")).isEqualTo(List.of("100", "102", "98"));
+    assertThat(cell(peak, 0).get("shown")).isEqualTo("100");
+    assertThat(cell(peak, 1).get("id")).isEqualTo("peak_power_run_spread");
+    assertThat(cell(peak, 2).get("measured")).isEqualTo(true);
   }
 
   @Test

@@ -74,8 +74,9 @@ final class UnmarkedTest {
   private static List<String> marked(Map<String, Object> comparison) {
     List<String> marked = new ArrayList<>();
     for (String table : List.of("common", "recorded")) {
+      Map<?, ?> whole = (Map<?, ?>) Objects.requireNonNull(comparison.get(table));
       for (Map<String, Object> row :
-          (List<Map<String, Object>>) Objects.requireNonNull(comparison.get(table))) {
+          (List<Map<String, Object>>) Objects.requireNonNull(whole.get("rows"))) {
         if (!Integer.valueOf(-1).equals(row.get("best"))) {
           marked.add((String) Objects.requireNonNull(row.get("label")));
         }
@@ -88,6 +89,30 @@ final class UnmarkedTest {
     Wording wording = new Wording(Unit.KILOMETRE);
     NumberViews views = new NumberViews(result, wording, new CaveatMarks(result));
     return new Comparison(result, views, wording).map();
+  }
+
+  @Test
+  void caveats_that_mean_the_same_are_one_with_the_letter_of_each_session() {
+    ReportResult result = measured(8, List.of());
+    List<Map<String, Object>> items =
+        new CaveatMarks(result)
+            .byTopic().stream()
+                .filter(t -> "Battery and start".equals(t.get("topic")))
+                .flatMap(t -> ((List<?>) Objects.requireNonNull(t.get("items"))).stream())
+                .map(UnmarkedTest::item)
+                .toList();
+    assertThat(items)
+        .extracting(i -> String.valueOf(i.get("sentence")).replace('\u00a0', ' '))
+        .anySatisfy(
+            s -> assertThat(s).startsWith("B: The battery was at 8 \u00b0C").doesNotContain("A: "))
+        .filteredOn(s -> s.contains("The session began at 5 %."))
+        .hasSize(1);
+    assertThat(items).extracting(i -> i.get("mark")).doesNotHaveDuplicates();
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> item(Object item) {
+    return (Map<String, Object>) item;
   }
 
   @Test
@@ -104,8 +129,8 @@ final class UnmarkedTest {
     assertThat(comparison.get("unmarked"))
         .isEqualTo(
             List.of(
-                "Nothing is marked best, as the sessions are not alike in battery temperature at"
-                    + " start (A 25.0, B 8.0)."));
+                "The sessions are not alike in battery temperature at start (A 25.0, B 8.0), so"
+                    + " that no difference is put down to the cars."));
   }
 
   @Test
@@ -118,8 +143,9 @@ final class UnmarkedTest {
     assertThat(comparison.get("unmarked"))
         .isEqualTo(
             List.of(
-                "No number that rests on a drive is marked best: each car was driven in a test of"
-                    + " its own, and the tests differ in average speed (A 110.0, B 95.0)."));
+                "Each car was driven in a test of its own, and the tests differ in average speed"
+                    + " (A 110.0, B 95.0): differences of numbers that rest on a drive are of these"
+                    + " drives."));
     Unmarked unmarked = new Unmarked(result);
     assertThat(unmarked.mayMark(List.of(result.find("time_to_add_100_km", "finch")))).isFalse();
     assertThat(unmarked.mayMark(List.of(result.find("time_soc_10_80", "finch")))).isTrue();

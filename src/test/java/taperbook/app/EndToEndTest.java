@@ -7,6 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.app.process.ExitStatus;
@@ -160,6 +163,24 @@ final class EndToEndTest {
     assertThat(place.text("reports/finch-first-look/numbers.json"))
         .contains("the station's energy")
         .doesNotContain("\u2019");
+  }
+
+  @Test
+  void a_table_that_goes_on_repeats_its_head_on_each_page() throws IOException {
+    Workplace place = Workplace.withMadeDemo(folder);
+    try (PDDocument pdf =
+        Loader.loadPDF(place.path("reports/finch-first-look/methods.pdf").toFile())) {
+      PDFTextStripper page = new PDFTextStripper();
+      boolean begun = false;
+      for (int i = 1; i <= pdf.getNumberOfPages(); i++) {
+        page.setStartPage(i);
+        page.setEndPage(i);
+        String text = page.getText(pdf);
+        begun |= text.contains("Where each number comes from");
+        assertThat(!begun || text.contains("Number and its id")).as("page " + i).isTrue();
+      }
+      assertThat(begun).isTrue();
+    }
   }
 
   @Test

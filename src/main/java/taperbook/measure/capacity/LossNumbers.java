@@ -51,12 +51,13 @@ public final class LossNumbers {
           Set.of(Role.ENERGY));
 
   /** Tolerances of a few per cent by class of meter: from memory, not looked up. */
+  /** The tolerance of stations is by class: NIST Handbook 44, section 3.40, from memory. */
   private static final Caveat METER =
       new Caveat(
           Caveat.Kind.METER,
-          "A station's meter may be off by a few per cent, by its class (NIST Handbook 44, section"
-              + " 3.40), and the car's counter by an amount that nobody states. The interval holds"
-              + " the displays' rounding only, and nothing was corrected for either.");
+          "A station's meter may be off by a few per cent (assumed, not tested), and the car's counter"
+              + " by an amount that nobody states. The interval holds the displays' rounding only, and"
+              + " nothing was corrected for either.");
 
   private static final Caveat TWO_DAYS =
       new Caveat(

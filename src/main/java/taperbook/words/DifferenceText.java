@@ -33,7 +33,7 @@ public final class DifferenceText {
   /** Such as {@code A quicker by 6:02}; that the readings cannot tell where zero is in between. */
   public String words() {
     if (signed.bounds().contains(0)) {
-      return Labels.of("difference.open");
+      return Labels.of("mark.undecided");
     }
     boolean more = signed.value() > 0;
     String amount = text.value(size());

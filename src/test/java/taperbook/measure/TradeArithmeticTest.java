@@ -57,8 +57,8 @@ final class TradeArithmeticTest {
     assertThat(result.numbers().get("consumption").metric().basis()).isEqualTo(Basis.DISPLAYED);
     assertThat(value(result, "time_to_add_100_mi_by_energy") / 60).isCloseTo(46.8, within(0.05));
     assertThat(result.numbers().get("time_to_add_100_mi_by_energy").caveats().get(0).sentence())
-        .startsWith("A lower limit, without losses")
-        .endsWith("How much is lost is not known here.");
+        .startsWith("How much is lost between charging and driving is not known.")
+        .endsWith("a lower limit, without losses.");
   }
 
   @Test

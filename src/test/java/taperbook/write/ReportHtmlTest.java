@@ -140,8 +140,8 @@ final class ReportHtmlTest {
   void comparesAWindowThatEverySessionWentThroughBesideTheHeadlinesOne() {
     Document page = Jsoup.parse(html(InventedReport.jobWhoseFirstWindowIsWithheld()));
     assertThat(page.select("table.compared-numbers tbody th").eachText())
-        .contains("Time from 10 to 80 %")
-        .containsSubsequence("Time from 20 to 80 %", "Average power from 20 to 80 %");
+        .contains("Time from 10 to 80 % (min:s)")
+        .containsSubsequence("Time from 20 to 80 % (min:s)", "Average power from 20 to 80 % (kW)");
     Element row = page.select("table.compared-numbers tr:contains(Time from 20 to 80)").first();
     assertThat(row).isNotNull();
     if (row != null) {

@@ -32,7 +32,7 @@ final class MildWeather {
 
   /** What counts as mild, in words. */
   static String words(Wording wording) {
-    return "mild weather ("
+    return "mild weather (taken as "
         + wording.range(new Interval(LEAST_CELSIUS, MOST_CELSIUS), Unit.CELSIUS)
         + ")";
   }

@@ -97,7 +97,7 @@ public final class SessionCaveats {
               + wording.degrees(below)
               + " below the "
               + wording.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)
-              + " from which on a battery is usually warm enough.",
+              + " from which on a battery is taken to be warm enough.",
           "The cooler it is, the further and longer it charges below its curve.");
     } else if (isEstimated(ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
       add(Kind.BATTERY_TEMPERATURE, said + ", by an estimate.");

@@ -107,7 +107,7 @@ final class RangeBasis {
   /** Range and consumption at each speed that drives state. */
   private Map<String, Object> speeds() {
     return table.byColumn(
-        Labels.of("head.speed"),
+        Labels.of("axis.speed"),
         List.of(Labels.of("head.full_range"), Labels.of("head.consumption")),
         Drives.speedIds(session.numbers()).stream()
             .map(

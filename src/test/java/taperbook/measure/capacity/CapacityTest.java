@@ -253,7 +253,7 @@ final class CapacityTest {
     Estimate change = number.estimate().orElseThrow();
     assertThat(change.bounds().contains(-5)).isTrue();
     assertThat(change.bounds().high()).isNegative();
-    assertThat(number.label()).isEqualTo("Implied full energy against First-Visit");
+    assertThat(number.label()).isEqualTo("Full charge against First-Visit");
     assertThat(meaning(number)).contains("may be called ageing").contains("calibration");
     assertThat(number.origin().rows()).hasSize(30);
   }

@@ -266,7 +266,7 @@ final class CaveatsTest {
         .containsExactly(
             "The air was at "
                 + told.replace(" °C", "\u00a0°C")
-                + " than mild weather (15 to 25\u00a0°C by common practice). The colder it is, the"
+                + " than mild weather (taken as 15 to 25\u00a0°C). The colder it is, the"
                 + " more a battery may charge below the curve of mild weather.");
   }
 
@@ -279,8 +279,8 @@ final class CaveatsTest {
     Session hot = wellKnown().amount(ConditionItem.AMBIENT_TEMPERATURE, 33, 0.5).build();
     assertThat(of(hot, Kind.AMBIENT_TEMPERATURE))
         .containsExactly(
-            "The air was at 33\u00a0°C, 8\u00a0°C hotter than mild weather (15 to 25\u00a0°C by"
-                + " common practice). The hotter it is, the more cooling takes, and the sooner a"
+            "The air was at 33\u00a0°C, 8\u00a0°C hotter than mild weather (taken as 15 to 25\u00a0°C)."
+                + " The hotter it is, the more cooling takes, and the sooner a"
                 + " battery may limit its power.");
   }
 
@@ -291,7 +291,7 @@ final class CaveatsTest {
     assertThat(of(session, Kind.BATTERY_TEMPERATURE))
         .containsExactly(
             "The battery was at 22\u00a0°C at plugging in, 3\u00a0°C below the 25\u00a0°C from which"
-                + " on a battery is usually warm enough, by common practice. The cooler it is, the"
+                + " on a battery is taken to be warm enough. The cooler it is, the"
                 + " further and longer it charges below its curve.");
   }
 

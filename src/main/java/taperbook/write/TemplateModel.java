@@ -3,6 +3,7 @@ package taperbook.write;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jsoup.Jsoup;
 import taperbook.draw.FigureSet;
 import taperbook.write.page.PageModel;
 import taperbook.write.text.ArticlePart;
@@ -56,6 +57,7 @@ final class TemplateModel {
     model.put("medium", medium);
     model.put("css", Markup.of(css));
     model.put("answer", Markup.of(answer));
+    model.put("summary", Jsoup.parse(answer).text());
     Map<String, Object> figures = FigureView.all(job.figures(), medium.equals("html"));
     List<String> shown = article.stream().map(ArticlePart::figure).toList();
     model.put("article", Markup.of(article, figures));

@@ -27,9 +27,10 @@ final class ReportHtmlTest {
 
   @Test
   void needsNoOtherFileAndNoScript() {
-    assertThat(PAGE.select("script, link, iframe, object, embed, base, form, img")).isEmpty();
+    assertThat(PAGE.select("script, iframe, object, embed, base, form, img")).isEmpty();
+    assertThat(PAGE.select("link").eachAttr("href")).allMatch(href -> href.startsWith("data:"));
     assertThat(PAGE.select("[src], [srcset], [onclick], [onload]")).isEmpty();
-    assertThat(PAGE.select("[href]:not(a)")).isEmpty();
+    assertThat(PAGE.select("[href]:not(a, link)")).isEmpty();
     assertThat(PAGE.select("meta[http-equiv=Content-Security-Policy]").attr("content"))
         .contains("default-src 'none'")
         .doesNotContain("script");
@@ -127,6 +128,17 @@ final class ReportHtmlTest {
             JOB.inputs().get(0).sha256(),
             "Taperbook 0.1.0",
             "Where each number comes from");
+  }
+
+  @Test
+  void saysInItsHeadWhatItAnswersAndLeadsToItsOtherFiles() {
+    String answer = PAGE.select(".answer").text();
+    assertThat(answer).isNotEmpty();
+    assertThat(PAGE.select("meta[name=description]").attr("content")).isEqualTo(answer);
+    assertThat(PAGE.select("meta[property=og:description]").attr("content")).isEqualTo(answer);
+    assertThat(PAGE.select(".ways a").eachAttr("href"))
+        .containsExactly(
+            "report.pdf", "methods.pdf", "numbers.json", "numbers.csv", "datapackage.json");
   }
 
   @Test

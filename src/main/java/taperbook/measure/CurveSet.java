@@ -28,22 +28,33 @@ final class CurveSet {
     this.range = range;
   }
 
-  /**
-   * The curves.
-   *
-   * @param perMinute whether the distance that a minute buys is wanted
-   */
-  Curves make(boolean perMinute) {
+  /** The curves of any session. */
+  Curves make() {
     return new Curves(
         powerOverSoc(),
         recording.power().map(CurveSet::powerOverTime),
-        recording.envelope().flatMap(e -> recording.soc().map(s -> socOverTime(s, e))),
-        recording
-            .envelope()
-            .flatMap(e -> recording.soc().map(s -> socOverTime(s, e)))
-            .flatMap(this::distanceOverTime),
+        socOverTime(),
+        socOverTime().flatMap(this::distanceOverTime));
+  }
+
+  /**
+   * The curves of the reported session, with those that only its charts show.
+   *
+   * @param perMinute whether the distance that a minute buys is wanted
+   */
+  Curves ofReported(boolean perMinute) {
+    Curves plain = make();
+    return new Curves(
+        plain.powerOverSoc(),
+        plain.powerOverTime(),
+        plain.socOverTime(),
+        plain.distanceOverTime(),
         powerBand(),
         perMinute ? distancePerMinute() : Optional.empty());
+  }
+
+  private Optional<Curve> socOverTime() {
+    return recording.envelope().flatMap(e -> recording.soc().map(s -> socOverTime(s, e)));
   }
 
   private Optional<Curve> distancePerMinute() {

@@ -32,6 +32,7 @@ import taperbook.measure.travel.RoadNumbers;
 import taperbook.model.Caveat;
 import taperbook.model.CommonGround;
 import taperbook.model.CrossCheck;
+import taperbook.model.Curves;
 import taperbook.model.Drives;
 import taperbook.model.Numbers;
 import taperbook.model.RangeTest;
@@ -49,6 +50,7 @@ import taperbook.words.Wording;
  */
 final class SessionMeasuring {
   private final ReportPlan plan;
+  private final boolean isReported;
   private final Drives drives;
   private final Optional<RangeTest> reported;
   private final Recording recording;
@@ -75,6 +77,7 @@ final class SessionMeasuring {
       int redraw) {
     Wording wording = new Wording(plan.style());
     this.plan = plan;
+    this.isReported = session.name().equals(main.name());
     this.drives = Drives.of(session.vehicle(), rangeTests);
     this.reported = Drives.of(main.vehicle(), rangeTests).first();
     List<RangeTest> agreeing = drives.agreeing();
@@ -114,7 +117,7 @@ final class SessionMeasuring {
         drives.first(),
         new Numbers(kept),
         List.of(),
-        new CurveSet(recording, range).make(false),
+        new CurveSet(recording, range).make(),
         caveats);
   }
 
@@ -125,7 +128,7 @@ final class SessionMeasuring {
 
   /** As {@link #numbers()}, with C-rates. */
   Numbers numbersWithRates() {
-    return joined(effects.numbers(), rates(effects.numbers(), CommonGround.NONE));
+    return numbers().and(rates(numbers(), CommonGround.NONE));
   }
 
   /**
@@ -140,7 +143,7 @@ final class SessionMeasuring {
             .make(plan.wishes().distances());
     Ledger common = new Ledger(recording.session().name(), caveats);
     new CommonNumbers(recording, range, common).measure(ground, plan.wishes());
-    Numbers all = joined(joined(effects.numbers(), ofRuns), common.numbers());
+    Numbers all = numbers().and(ofRuns).and(common.numbers());
     List<Caveat> concerned = new ArrayList<>(caveats);
     concerned.addAll(disagreements(checks));
     concerned.addAll(effects.caveats());
@@ -148,11 +151,18 @@ final class SessionMeasuring {
     return new SessionResult(
         recording.session(),
         drives,
-        joined(all, rates(all, ground)),
+        all.and(rates(all, ground)),
         checks,
-        new CurveSet(recording, range).make(plan.wishes().road().wants(RoadTopic.PER_MINUTE)),
+        curves(),
         concerned,
         Events.of(recording.session()));
+  }
+
+  private Curves curves() {
+    CurveSet curves = new CurveSet(recording, range);
+    return isReported
+        ? curves.ofReported(plan.wishes().road().wants(RoadTopic.PER_MINUTE))
+        : curves.make();
   }
 
   /** What the first drive alone came to: its record, legs and energies are of one drive. */
@@ -191,12 +201,6 @@ final class SessionMeasuring {
     List<SocWindow> windows = new ArrayList<>(plan.wishes().windows());
     ground.windows().stream().filter(w -> !windows.contains(w)).forEach(windows::add);
     return CRates.of(recording, numbers, windows, caveats);
-  }
-
-  private static Numbers joined(Numbers first, Numbers second) {
-    List<ReportNumber> all = new ArrayList<>(first.all());
-    all.addAll(second.all());
-    return new Numbers(all);
   }
 
   private List<Caveat> disagreements(List<CrossCheck> checks) {

@@ -252,8 +252,8 @@ public enum Method {
       "Range over speed",
       "Consumption, and charge for each kilometre, of drives at three speeds or more as a straight line"
           + " over the square of the speed times the density of the air over that of the first"
-          + " drive: rolling and auxiliary load do not depend on speed, drag grows with its square"
-          + ". The line is weighed by the"
+          + " drive: rolling and auxiliary load do not depend on speed, drag grows with its square."
+          + " The line is weighed by the"
           + " readings of consumption, charge and speed (D. York and others, American Journal of Physics"
           + " 72 (2004) 367-375). Half the interval is that of the readings or, with Student's t, of the"
           + " scatter about the line, whichever is wider, and the correction of the odometer in"

@@ -33,6 +33,13 @@ public final class Numbers {
     return new ArrayList<>(byId.values());
   }
 
+  /** These numbers and then more. */
+  public Numbers and(Numbers more) {
+    List<ReportNumber> all = all();
+    all.addAll(more.all());
+    return new Numbers(all);
+  }
+
   /** All ids, in order. */
   public Set<String> ids() {
     return Set.copyOf(byId.keySet());

@@ -1,6 +1,5 @@
 package taperbook.model;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,8 +35,6 @@ public record PairResult(
 
   /** The same result with more numbers. */
   public PairResult with(Numbers more) {
-    List<ReportNumber> all = new ArrayList<>(numbers.all());
-    all.addAll(more.all());
-    return new PairResult(other, shared, stretches, crossings, difference, new Numbers(all));
+    return new PairResult(other, shared, stretches, crossings, difference, numbers.and(more));
   }
 }

@@ -1,6 +1,5 @@
 package taperbook.model;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,9 +31,7 @@ public record SessionResult(
 
   /** The same with more numbers. */
   public SessionResult with(Numbers more) {
-    List<ReportNumber> all = new ArrayList<>(numbers.all());
-    all.addAll(more.all());
-    return new SessionResult(session, drives, new Numbers(all), checks, curves, caveats, events);
+    return new SessionResult(session, drives, numbers.and(more), checks, curves, caveats, events);
   }
 
   /** The range test that decides which speed distances rest on, if the report names one. */

@@ -50,8 +50,7 @@ public final class LossNumbers {
           Input.ROAD,
           Set.of(Role.ENERGY));
 
-  /** Tolerances of a few per cent by class of meter: from memory, not looked up. */
-  /** The tolerance of stations is by class: NIST Handbook 44, section 3.40, from memory. */
+  /** Tolerances of a few per cent by class of meter: NIST Handbook 44, 3.40, from memory. */
   private static final Caveat METER =
       new Caveat(
           Caveat.Kind.METER,

@@ -31,6 +31,9 @@ public final class Wording {
 
   private static final int MINUTE_SECONDS = 60;
 
+  /** Decimal places of an amount without a unit at the most. */
+  private static final int MOST_PLACES = 3;
+
   private static final Map<Unit, String> NAMES = names();
 
   private static final double FAHRENHEITS_PER_CELSIUS = 1.8;
@@ -58,6 +61,12 @@ public final class Wording {
     }
     this.miles = distanceUnit == Unit.MILE;
     this.fahrenheit = temperature == Unit.FAHRENHEIT;
+  }
+
+  /** Words with miles where these have kilometres, and the other way round. */
+  public Wording inOtherDistances() {
+    return new Wording(
+        miles ? Unit.KILOMETRE : Unit.MILE, fahrenheit ? Unit.FAHRENHEIT : Unit.CELSIUS);
   }
 
   /** The value of a number with its unit, or a dash if it was withheld. */
@@ -198,6 +207,20 @@ public final class Wording {
    */
   public String reading(double reading, double halfStep, Unit unit) {
     return value(Estimate.around(reading, halfStep), unit);
+  }
+
+  /** An amount without its unit, rounded to what its interval allows. */
+  public static String figures(Estimate estimate) {
+    int places = Rounding.places(estimate.bounds(), MOST_PLACES);
+    boolean whole = places > 0 && Math.abs(estimate.value() - Math.rint(estimate.value())) < 1e-9;
+    return Rounding.nearest(estimate.value(), whole ? 0 : places);
+  }
+
+  /** An interval without its unit, rounded outward. */
+  public static String figures(Interval bounds) {
+    int places = Rounding.places(bounds, MOST_PLACES);
+    return Labels.of(
+        "wording.range", Rounding.down(bounds.low(), places), Rounding.up(bounds.high(), places));
   }
 
   /** An interval with its unit, such as {@code 170.5 to 171.5 kW}, or {@code exact}. */

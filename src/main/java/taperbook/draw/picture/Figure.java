@@ -2,11 +2,13 @@ package taperbook.draw.picture;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import taperbook.draw.chart.Chart;
+import taperbook.draw.chart.Readout;
 
 /**
  * One figure of a report: a chart as SVG for pages and as PNG for film, with its words.
@@ -23,6 +25,7 @@ public final class Figure {
   private final String caption;
   private final String textAlternative;
   private final Painting painting;
+  private final Optional<Chart> chart;
   private @Nullable String svg;
   private final Function<Rendition, byte[]> png;
 
@@ -32,7 +35,9 @@ public final class Figure {
       String caption,
       String textAlternative,
       Painting painting,
+      Optional<Chart> chart,
       Function<Rendition, byte[]> png) {
+    this.chart = chart;
     this.id = id;
     this.title = title;
     this.caption = caption;
@@ -50,6 +55,7 @@ public final class Figure {
         draft.caption(),
         draft.textAlternative(),
         SvgPicture.painting(chart),
+        Optional.of(chart),
         rendition -> PngPicture.write(chart, rendition.style()));
   }
 
@@ -70,6 +76,7 @@ public final class Figure {
         caption,
         textAlternative,
         painting,
+        Optional.empty(),
         rendition -> PngPicture.write(painting, rendition.style()));
   }
 
@@ -122,6 +129,11 @@ public final class Figure {
    */
   public String narrowSvg() {
     return SvgPicture.narrow(id, title, textAlternative, painting);
+  }
+
+  /** What a reading line on the figure can read; empty if it is no chart of lines. */
+  public Optional<Readout> readout() {
+    return chart.map(Readout::of);
   }
 
   /** What the figure is painted by, for other grounds than SVG and PNG. */

@@ -51,7 +51,7 @@ final class SvgPicture {
     Document document =
         GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
-    context.setPrecision(2);
+    context.setPrecision(1);
     // Else Batik would ask for the size of a font of the system, in every picture.
     SVGGeneratorContext.GraphicContextDefaults defaults =
         new SVGGeneratorContext.GraphicContextDefaults();

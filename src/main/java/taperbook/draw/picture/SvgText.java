@@ -54,7 +54,13 @@ final class SvgText {
 
   private static final Set<String> ENDS = Set.of("x1", "y1", "x2", "y2");
 
-  private static final int DECIMALS = 2;
+  private static final int DECIMALS = 1;
+  private static final Pattern CORNER = Pattern.compile("([MLZ])(?:(-?[0-9.]+) (-?[0-9.]+))? ?");
+  private static final Pattern STRAIGHT = Pattern.compile("[MLZ0-9. -]*");
+
+  /** Shorter than the dashes of a join over a gap. */
+  private static final double SHORT = 4;
+
   private static final Pattern RGB = Pattern.compile("rgb\\((\\d+),(\\d+),(\\d+)\\)");
 
   private final StringBuilder out = new StringBuilder();
@@ -108,7 +114,11 @@ final class SvgText {
     while (i < elements.size()) {
       int chained = chain(elements, i);
       if (chained > 1) {
-        polyline(elements.subList(i, i + chained));
+        joined(elements.subList(i, i + chained));
+      } else if (i + 1 < elements.size() && isEdge(elements.get(i + 1), elements.get(i))) {
+        i++;
+        elements.get(i).setAttribute("fill", elements.get(i - 1).getAttribute("fill"));
+        element(elements.get(i));
       } else {
         element(elements.get(i));
       }
@@ -116,12 +126,27 @@ final class SvgText {
     }
   }
 
+  /** True if an element strokes the very shape that the one before it fills. */
+  private static boolean isEdge(Element edge, Element area) {
+    return area.getTagName().equals("path")
+        && edge.getTagName().equals("path")
+        && area.getAttribute("stroke").equals("none")
+        && edge.getAttribute("fill").equals("none")
+        && edge.getAttribute("d").equals(area.getAttribute("d"))
+        && edge.getAttribute("clip-path").equals(area.getAttribute("clip-path"))
+        && !area.hasAttribute("fill-opacity");
+  }
+
   private void element(Element element) {
     if (isUnseen(element)) {
       return;
     }
     out.append('<').append(element.getTagName());
-    attributes(element).forEach(this::attribute);
+    Map<String, String> attributes = attributes(element);
+    if ("none".equals(attributes.get("stroke"))) {
+      attributes.remove("stroke-width");
+    }
+    attributes.forEach(this::attribute);
     if (elements(element).isEmpty()) {
       out.append("/>\n");
     } else {
@@ -138,7 +163,10 @@ final class SvgText {
         || (container && elements(element).isEmpty());
   }
 
-  /** How many solid lines from {@code from} on each begin where the one before ends; at least 1. */
+  /**
+   * How many lines from {@code from} on each begin where the one before ends; at least 1. Of dashed
+   * lines only those count that are shorter than a dash.
+   */
   private static int chain(List<Element> elements, int from) {
     int to = from;
     while (to + 1 < elements.size() && follows(elements.get(to), elements.get(to + 1))) {
@@ -153,8 +181,23 @@ final class SvgText {
         && line.getAttribute("x2").equals(next.getAttribute("x1"))
         && line.getAttribute("y2").equals(next.getAttribute("y1"))
         && look(line).equals(look(next))
-        && !look(line).containsKey("stroke-dasharray")
-        && !((Element) line.getParentNode()).hasAttribute("stroke-dasharray");
+        && (!isDashed(line) || (isShort(line) && isShort(next)));
+  }
+
+  private static boolean isDashed(Element line) {
+    return look(line).containsKey("stroke-dasharray")
+        || ((Element) line.getParentNode()).hasAttribute("stroke-dasharray");
+  }
+
+  /** True for a line that ends within its first dash, so that it would not look dashed. */
+  private static boolean isShort(Element line) {
+    double x = coordinate(line, "x2") - coordinate(line, "x1");
+    double y = coordinate(line, "y2") - coordinate(line, "y1");
+    return Math.hypot(x, y) < SHORT;
+  }
+
+  private static double coordinate(Element line, String name) {
+    return Double.parseDouble(line.getAttribute(name));
   }
 
   /** All that a line is drawn with but its ends. */
@@ -164,17 +207,21 @@ final class SvgText {
     return look;
   }
 
-  private void polyline(List<Element> lines) {
-    StringBuilder points = new StringBuilder();
+  private void joined(List<Element> lines) {
     Element first = lines.get(0);
-    points.append(first.getAttribute("x1")).append(',').append(first.getAttribute("y1"));
+    StringBuilder corners = new StringBuilder();
+    corners
+        .append('M')
+        .append(first.getAttribute("x1"))
+        .append(' ')
+        .append(first.getAttribute("y1"));
     for (Element line : lines) {
-      points.append(' ').append(line.getAttribute("x2"));
-      points.append(',').append(line.getAttribute("y2"));
+      corners.append(" L").append(line.getAttribute("x2"));
+      corners.append(' ').append(line.getAttribute("y2"));
     }
-    out.append("<polyline");
+    out.append("<path");
     look(first).forEach(this::attribute);
-    attribute("points", points.toString());
+    attribute("d", corners.toString());
     out.append("/>\n");
   }
 
@@ -184,8 +231,50 @@ final class SvgText {
       written = id + "-" + value;
     } else if (name.equals("clip-path")) {
       written = value.replace("url(#", "url(#" + id + "-");
+    } else if (name.equals("d")) {
+      written = relative(value);
     }
     out.append(' ').append(name).append("=\"").append(escaped(hexColors(written))).append('"');
+  }
+
+  /**
+   * A path of straight lines with each corner by its distance from the one before: shorter, and
+   * markers of one shape come out alike, so that a page of them packs well. Distances are taken
+   * between rounded corners and do not add up to an error.
+   *
+   * @param path data of a path; one with curves is left as it is
+   */
+  static String relative(String path) {
+    if (!STRAIGHT.matcher(path).matches()) {
+      return path;
+    }
+    StringBuilder out = new StringBuilder();
+    BigDecimal x = BigDecimal.ZERO;
+    BigDecimal y = BigDecimal.ZERO;
+    BigDecimal startX = x;
+    BigDecimal startY = y;
+    char before = ' ';
+    Matcher corner = CORNER.matcher(path);
+    while (corner.find()) {
+      char command = Character.toLowerCase(corner.group(1).charAt(0));
+      if (command == 'z') {
+        out.append('z');
+        x = startX;
+        y = startY;
+      } else {
+        BigDecimal toX = new BigDecimal(corner.group(2));
+        BigDecimal toY = new BigDecimal(corner.group(3));
+        out.append(command == before ? " " : String.valueOf(command));
+        out.append(toX.subtract(x).stripTrailingZeros().toPlainString()).append(' ');
+        out.append(toY.subtract(y).stripTrailingZeros().toPlainString());
+        x = toX;
+        y = toY;
+        startX = command == 'm' ? x : startX;
+        startY = command == 'm' ? y : startY;
+      }
+      before = command;
+    }
+    return out.toString();
   }
 
   private static List<Element> elements(Element parent) {

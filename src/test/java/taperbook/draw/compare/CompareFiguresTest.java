@@ -162,10 +162,15 @@ final class CompareFiguresTest {
   void each_stretch_of_a_dashed_line_is_one_stroke_so_that_its_dash_runs_on() {
     // Four long gaps end the first battery's session: what lies before them is one stretch.
     String svg = figure(Comparisons.named("two"), "compare-over-soc").svg();
-    String dash =
-        "stroke-dasharray=\"10.08,3.84\"[^>]*stroke-width=\"2.4\">\\n<path d=\"M[^Z\"]*\"";
+    String dash = "stroke-dasharray=\"10.1,3.8\"[^>]*stroke-width=\"2.4\">\\n<path d=\"m[^z\"]*\"";
     Matcher strokes = Pattern.compile(dash).matcher(svg);
-    assertThat(strokes.results().map(m -> m.group().split("L", -1).length - 1)).contains(12);
+    assertThat(strokes.results().map(m -> corners(m.group()))).contains(12);
+  }
+
+  /** Corners of a path of straight lines behind its first one. */
+  private static int corners(String path) {
+    String data = path.substring(path.indexOf('l', path.indexOf(" d=")) + 1, path.lastIndexOf('"'));
+    return data.split(" ", -1).length / 2;
   }
 
   @Test

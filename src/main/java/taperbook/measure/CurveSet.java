@@ -9,11 +9,13 @@ import taperbook.measure.curve.GapRule;
 import taperbook.measure.recording.RangeFigures;
 import taperbook.measure.recording.Recording;
 import taperbook.measure.recording.TenPercent;
+import taperbook.measure.travel.StopTimesTable;
 import taperbook.model.Curve;
 import taperbook.model.Curves;
 import taperbook.model.Estimate;
 import taperbook.model.Interval;
 import taperbook.model.Trace;
+import taperbook.model.Unit;
 
 /** The curves of a session, one point for each reading, with bands that hold the truth. */
 final class CurveSet {
@@ -41,8 +43,9 @@ final class CurveSet {
    * The curves of the reported session, with those that only its charts show.
    *
    * @param perMinute whether the distance that a minute buys is wanted
+   * @param units unit of distance of the report
    */
-  Curves ofReported(boolean perMinute) {
+  Curves ofReported(boolean perMinute, Unit units) {
     Curves plain = make();
     return new Curves(
         plain.powerOverSoc(),
@@ -50,7 +53,8 @@ final class CurveSet {
         plain.socOverTime(),
         plain.distanceOverTime(),
         powerBand(),
-        perMinute ? distancePerMinute() : Optional.empty());
+        perMinute ? distancePerMinute() : Optional.empty(),
+        StopTimesTable.of(recording, range, units));
   }
 
   private Optional<Curve> socOverTime() {

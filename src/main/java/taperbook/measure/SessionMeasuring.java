@@ -161,7 +161,7 @@ final class SessionMeasuring {
   private Curves curves() {
     CurveSet curves = new CurveSet(recording, range);
     return isReported
-        ? curves.ofReported(plan.wishes().road().wants(RoadTopic.PER_MINUTE))
+        ? curves.ofReported(plan.wishes().road().wants(RoadTopic.PER_MINUTE), plan.style().units())
         : curves.make();
   }
 

@@ -13,6 +13,8 @@ import java.util.Optional;
  *     holds the true power at each of them in 95 % of cases
  * @param distancePerMinute distance on the driven basis that a minute of charging buys, km/min,
  *     over the middle of a stretch of state of charge, %; only if the report asks for it
+ * @param stopTimes charging times by where one plugs in and how far one wants to go; of the
+ *     reported session only
  */
 public record Curves(
     Optional<Curve> powerOverSoc,
@@ -20,7 +22,8 @@ public record Curves(
     Optional<Curve> socOverTime,
     Optional<Curve> distanceOverTime,
     Optional<Curve> powerBand,
-    Optional<Curve> distancePerMinute) {
+    Optional<Curve> distancePerMinute,
+    Optional<StopTimes> stopTimes) {
   /** The curves without those that are computed from draws. */
   public Curves(
       Optional<Curve> powerOverSoc,
@@ -32,6 +35,7 @@ public record Curves(
         powerOverTime,
         socOverTime,
         distanceOverTime,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }

@@ -27,6 +27,7 @@ import taperbook.model.ReportResult;
 import taperbook.model.RowRef;
 import taperbook.model.SessionResult;
 import taperbook.model.SocWindow;
+import taperbook.model.StopTimes;
 
 /** Writes {@code numbers.json}: every number, every cross-check and the hash of every input. */
 public final class NumbersJson {
@@ -36,6 +37,7 @@ public final class NumbersJson {
   private final Function<ReportNumber, List<String>> cautions;
   private final List<SessionResult> checked;
   private final CommonGround ground;
+  private final Optional<StopTimes> stopTimes;
 
   /** The numbers of one report and the files they came from. */
   public NumbersJson(ReportResult result, List<InputFile> inputs) {
@@ -45,6 +47,7 @@ public final class NumbersJson {
     this.cautions = result::cautions;
     this.checked = result.sessions();
     this.ground = result.common();
+    this.stopTimes = result.main().curves().stopTimes();
   }
 
   /** The numbers of a library and the files they came from. */
@@ -55,6 +58,7 @@ public final class NumbersJson {
     this.cautions = ReportNumber::cautions;
     this.checked = List.of();
     this.ground = CommonGround.NONE;
+    this.stopTimes = Optional.empty();
   }
 
   /** The file as UTF-8. */
@@ -91,6 +95,10 @@ public final class NumbersJson {
       json.writeEndArray();
       if (ground.shared().isPresent()) {
         ground(json);
+      }
+      if (stopTimes.isPresent()) {
+        json.writeFieldName("stop_times");
+        json.writeRawValue(StopTimesJson.of(stopTimes.get()));
       }
       json.writeEndObject();
       json.writeRaw('\n');

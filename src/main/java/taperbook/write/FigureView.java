@@ -7,15 +7,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import taperbook.draw.picture.Figure;
+import taperbook.write.html.ReadoutJson;
 
 /**
  * A chart as a template prints it. What has to be drawn for it is drawn when the template asks: a
  * page for paper shows neither of the two drawings for browsers.
  */
 final class FigureView extends AbstractMap<String, Object> {
+  private static final Pattern WORDS = Pattern.compile("<(title|desc) [^>]*>[^<]*</\\1>\n");
+
   private final Map<String, Supplier<Object>> parts = new LinkedHashMap<>();
   private final Map<String, Object> asked = new LinkedHashMap<>();
 
@@ -29,9 +33,19 @@ final class FigureView extends AbstractMap<String, Object> {
     parts.put("title", figure::title);
     parts.put("caption", figure::caption);
     parts.put("alt", figure::textAlternative);
-    parts.put("svg", () -> Markup.of(figure.svg()));
-    parts.put("narrow", () -> Markup.of(narrow ? figure.narrowSvg() : ""));
+    parts.put("svg", () -> Markup.of(inPage(figure.svg())));
+    parts.put("narrow", () -> Markup.of(narrow ? inPage(figure.narrowSvg()) : ""));
     parts.put("comparing", figure::comparing);
+    parts.put(
+        "readout", () -> Markup.of(narrow ? figure.readout().map(ReadoutJson::of).orElse("") : ""));
+  }
+
+  /** A drawing without its own words: the page has them at the element around it. */
+  private static String inPage(String svg) {
+    return WORDS
+        .matcher(svg)
+        .replaceAll("")
+        .replaceFirst(" role=\"img\" aria-labelledby=\"[^\"]*\"", "");
   }
 
   /**

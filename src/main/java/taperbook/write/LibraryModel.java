@@ -1,9 +1,5 @@
 package taperbook.write;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import taperbook.write.library.LibraryPage;
@@ -26,7 +22,7 @@ final class LibraryModel {
 
   /** For the page in a browser. */
   Map<String, Object> screen() {
-    return model("html", text("screen.css"));
+    return model("html", job.templates().script("screen.css"));
   }
 
   /** For paper. */
@@ -40,8 +36,8 @@ final class LibraryModel {
             .map(medium.equals("pdf"), job.inputs(), job.made(), job.program());
     model.put("medium", medium);
     model.put("css", Markup.of(css));
-    model.put("script", Markup.of(text(SCRIPT)));
-    model.put("scriptHash", sha256(text(SCRIPT)));
+    model.put("script", Markup.of(job.templates().script(SCRIPT)));
+    model.put("scriptHash", Markup.scriptHash(job.templates().script(SCRIPT)));
     model.put("attached", !job.attached().isEmpty());
     model.put("mostAttached", LibraryJob.MOST_ATTACHED_BYTES / 1_000_000 + "\u00a0MB");
     boolean narrow = medium.equals("html") && job.figures().size() <= MOST_DRAWN_TWICE;
@@ -55,24 +51,5 @@ final class LibraryModel {
             .map(f -> figures.getOrDefault(f.id(), Map.of()))
             .toList());
     return model;
-  }
-
-  private String text(String name) {
-    return job.templates().texts().getOrDefault(name, "").replace("\r\n", "\n");
-  }
-
-  /**
-   * The hash by which the page's policy lets its one script run.
-   *
-   * @see <a href="https://www.w3.org/TR/CSP3/#grammardef-hash-source">CSP Level 3, hash-source</a>
-   */
-  private static String sha256(String script) {
-    try {
-      byte[] hash =
-          MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
-      return "sha256-" + Base64.getEncoder().encodeToString(hash);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
   }
 }

@@ -3,13 +3,23 @@ package taperbook.write;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jsoup.Jsoup;
 import taperbook.draw.FigureSet;
+import taperbook.model.StopTimes;
+import taperbook.write.data.StopTimesJson;
 import taperbook.write.page.PageModel;
 import taperbook.write.text.ArticlePart;
 
 /** All that a template may print: the numbers, and beside them article, charts and styles. */
 final class TemplateModel {
+  private static final String SCRIPT = "report.js";
+
+  /** Charge and distance that the stop of a reader begins with, where they were recorded. */
+  private static final int FIRST_SOC = 30;
+
+  private static final int FIRST_STEPS = 12;
+
   private final WriteJob job;
   private final String answer;
   private final List<ArticlePart> article;
@@ -58,6 +68,9 @@ final class TemplateModel {
     model.put("css", Markup.of(css));
     model.put("answer", Markup.of(answer));
     model.put("summary", Jsoup.parse(answer).text());
+    model.put("script", Markup.of(job.templates().script(SCRIPT)));
+    model.put("scriptHash", Markup.scriptHash(job.templates().script(SCRIPT)));
+    model.put("stopTimes", stopTimes());
     Map<String, Object> figures = FigureView.all(job.figures(), medium.equals("html"));
     List<String> shown = article.stream().map(ArticlePart::figure).toList();
     model.put("article", Markup.of(article, figures));
@@ -70,5 +83,25 @@ final class TemplateModel {
     figures.keySet().removeIf(id -> shown.contains(id) || !FigureSet.isOfRoad(id));
     model.put("roadFigures", figures);
     return model;
+  }
+
+  private Map<String, Object> stopTimes() {
+    Optional<StopTimes> times = job.result().main().curves().stopTimes();
+    if (times.isEmpty()) {
+      return Map.of("present", false);
+    }
+    StopTimes known = times.get();
+    int last = known.firstSoc() + known.rows().size() - 1;
+    int soc = Math.max(known.firstSoc(), Math.min(last, FIRST_SOC));
+    int most = known.rows().get(soc - known.firstSoc()).size();
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("present", true);
+    map.put("first", known.firstSoc());
+    map.put("last", last);
+    map.put("soc", soc);
+    map.put("distance", Math.min(most, FIRST_STEPS) * known.step().amount());
+    map.put("unit", known.step().unit().symbol());
+    map.put("json", Markup.of(StopTimesJson.of(known)));
+    return map;
   }
 }

@@ -30,6 +30,7 @@ public final class Templates {
           "parts.ftlh",
           "print.css",
           "report.ftlh",
+          "report.js",
           "road.ftlh",
           "screen.css");
 
@@ -131,6 +132,11 @@ public final class Templates {
   /** File name of a template that is named with or without its ending. */
   static String fileName(String template) {
     return template.endsWith(ENDING) ? template : template + ENDING;
+  }
+
+  /** A text that a browser gets as it is, with the line ends that a browser counts. */
+  String script(String name) {
+    return texts.getOrDefault(name, "").replace("\r\n", "\n");
   }
 
   /** All texts by file name. */

@@ -15,6 +15,18 @@ import java.util.stream.Stream;
 
 /** Chromium without a window, which shows a page and tells what became of it. */
 final class Browser {
+  /** Options for no window, and for no talk with anybody. */
+  static final List<String> QUIET =
+      List.of(
+          "--headless",
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync");
+
   private final Path scratch;
   private final int longestSeconds;
 
@@ -40,16 +52,8 @@ final class Browser {
     List<String> command =
         new ArrayList<>(
             List.of(
-                browser.orElseThrow().toString(),
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--user-data-dir=" + scratch.resolve("browser")));
+                browser.orElseThrow().toString(), "--user-data-dir=" + scratch.resolve("browser")));
+    command.addAll(QUIET);
     command.addAll(List.of(options));
     command.addAll(List.of("--dump-dom", page.toUri().toString()));
     Path out = scratch.resolve("dom.html");
@@ -64,7 +68,8 @@ final class Browser {
     return Files.readString(out);
   }
 
-  private static Optional<Path> program() {
+  /** Chromium on the path. */
+  static Optional<Path> program() {
     String path = String.valueOf(System.getenv("PATH"));
     return Stream.of(path.split(File.pathSeparator, -1))
         .flatMap(p -> Stream.of("chromium", "chromium-browser").map(n -> Path.of(p, n)))

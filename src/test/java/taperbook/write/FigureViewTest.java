@@ -51,7 +51,7 @@ class FigureViewTest {
   void without_narrow_screens_there_is_one_drawing() {
     Map<?, ?> view = view(false);
 
-    assertThat(view.entrySet()).hasSize(7);
+    assertThat(view.entrySet()).hasSize(8);
     assertThat(drawings).hasValue(1);
   }
 

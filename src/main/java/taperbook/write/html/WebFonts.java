@@ -9,6 +9,8 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
@@ -19,15 +21,23 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 final class WebFonts {
   private record Face(String family, String weight, String style, String file) {}
 
+  private static final String SERIF = "Noto Serif";
+
   private static final List<Face> FACES =
       List.of(
           new Face("Noto Sans", "400", "normal", "NotoSans-Regular.ttf"),
           new Face("Noto Sans", "700", "normal", "NotoSans-Bold.ttf"),
-          new Face("Noto Sans", "400", "italic", "NotoSans-Italic.ttf"),
-          new Face("Noto Serif", "700", "normal", "NotoSerif-Bold.ttf"));
+          new Face(SERIF, "700", "normal", "NotoSerif-Bold.ttf"));
 
-  // Whatever the text, these can come up: the signs of numbers and of cut words.
-  private static final String ALWAYS = " 0123456789.,-\u2212\u2013\u2026\u00a0";
+  // Whatever the text, these can come up: the signs of numbers and of cut words, and times.
+  private static final String ALWAYS = " 0123456789.,-\u2212\u2013\u2026\u00a0hmins";
+
+  /** What the style sheet sets in the second family: headings, the answer and large numbers. */
+  private static final Pattern LARGE =
+      Pattern.compile(
+          "<h([1-6])\\b.*?</h\\1>|<div class=\"answer\">.*?</div>"
+              + "|<(p|span) class=\"figure-value\">.*?</\\2>",
+          Pattern.DOTALL);
 
   // The tables for shaping name glyphs by number, and cutting down renumbers glyphs: taken along,
   // they would swap letters for others.
@@ -40,7 +50,13 @@ final class WebFonts {
   /** Rules for all fonts of a page. */
   static String rules(String page) {
     Set<Integer> letters = lettersOf(page + ALWAYS);
-    return FACES.stream().map(face -> rule(face, letters)).collect(Collectors.joining("\n"));
+    Set<Integer> large =
+        lettersOf(
+            LARGE.matcher(page).results().map(MatchResult::group).collect(Collectors.joining())
+                + ALWAYS);
+    return FACES.stream()
+        .map(face -> rule(face, face.family().equals(SERIF) ? large : letters))
+        .collect(Collectors.joining("\n"));
   }
 
   /** A page has a hundred letters a million times: a set of bits takes them in faster. */

@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import taperbook.model.Caveat;
 import taperbook.model.ReportResult;
 import taperbook.model.SessionResult;
@@ -21,6 +23,7 @@ import taperbook.words.SessionNames;
 final class CaveatMarks {
   private final Map<Object, Integer> marks = new LinkedHashMap<>();
   private final Map<Caveat, Set<Integer>> sessions = new LinkedHashMap<>();
+  private final Map<Integer, Map<String, Object>> items = new LinkedHashMap<>();
   private final int sessionCount;
 
   CaveatMarks(ReportResult result) {
@@ -31,6 +34,12 @@ final class CaveatMarks {
           .forEach(c -> sessions.computeIfAbsent(c, x -> new LinkedHashSet<>()).add(session));
     }
     sorted().forEach(c -> marks.putIfAbsent(alike(c), marks.size() + 1));
+    alike()
+        .forEach(
+            (key, caveats) -> {
+              int mark = Objects.requireNonNull(marks.get(key));
+              items.put(mark, item(String.valueOf(mark), caveats));
+            });
   }
 
   private List<Caveat> sorted() {
@@ -71,23 +80,37 @@ final class CaveatMarks {
     return runs;
   }
 
+  /** The caveats of a number one by one, in order of their marks: as {@link #item} has them. */
+  List<Map<String, Object>> sentences(List<Caveat> caveats) {
+    return caveats.stream()
+        .map(c -> marks.getOrDefault(alike(c), 0))
+        .distinct()
+        .sorted()
+        .flatMap(mark -> Stream.ofNullable(items.get(mark)))
+        .toList();
+  }
+
   /** The caveats under their topics, in order: {@code topic} and {@code items}. */
   List<Map<String, Object>> byTopic() {
-    Map<Object, List<Caveat>> alike =
-        sorted().stream()
-            .collect(
-                Collectors.groupingBy(CaveatMarks::alike, LinkedHashMap::new, Collectors.toList()));
     Map<Caveat.Topic, List<Map<String, Object>>> byTopic = new EnumMap<>(Caveat.Topic.class);
-    alike.forEach(
-        (key, caveats) ->
-            byTopic
-                .computeIfAbsent(caveats.get(0).kind().topic(), k -> new ArrayList<>())
-                .add(item(String.valueOf(marks.get(key)), caveats)));
+    alike()
+        .forEach(
+            (key, caveats) ->
+                byTopic
+                    .computeIfAbsent(caveats.get(0).kind().topic(), k -> new ArrayList<>())
+                    .add(Objects.requireNonNull(items.get(marks.get(key)))));
     List<Map<String, Object>> topics = new ArrayList<>();
     byTopic.forEach((topic, items) -> topics.add(Map.of("topic", topic.title(), "items", items)));
     return topics;
   }
 
+  private Map<Object, List<Caveat>> alike() {
+    return sorted().stream()
+        .collect(
+            Collectors.groupingBy(CaveatMarks::alike, LinkedHashMap::new, Collectors.toList()));
+  }
+
+  /** A caveat under its mark: {@code mark}, {@code anchor} and {@code sentence}. */
   private Map<String, Object> item(String mark, List<Caveat> caveats) {
     String facts = caveats.stream().map(c -> of(c) + c.fact()).collect(Collectors.joining(" "));
     String meaning = caveats.get(0).meaning();

@@ -41,16 +41,17 @@ final class NumberTable {
 
   /** A table whose columns have a unit and a precision each. */
   Map<String, Object> byColumn(String first, List<String> heads, List<Row> rows) {
-    List<Optional<ColumnText>> texts =
+    List<Texts> texts =
         IntStream.range(0, heads.size())
-            .mapToObj(i -> text(rows.stream().map(r -> r.numbers().get(i)).toList()))
+            .mapToObj(i -> texts(rows.stream().map(r -> r.numbers().get(i)).toList()))
             .toList();
-    List<String> units = texts.stream().map(t -> t.map(ColumnText::unit).orElse("")).toList();
-    boolean one = heads.size() > 1 && units.stream().distinct().count() == 1;
+    List<String> units = texts.stream().map(Texts::unit).toList();
+    boolean differs = texts.stream().anyMatch(t -> t.other().isPresent());
+    boolean one = heads.size() > 1 && units.stream().distinct().count() == 1 && !differs;
     return table(
         first,
         IntStream.range(0, heads.size())
-            .mapToObj(i -> head(heads.get(i), one ? "" : units.get(i)))
+            .mapToObj(i -> one ? head(heads.get(i), "") : texts.get(i).head(heads.get(i)))
             .toList(),
         one ? units.get(0) : "",
         rows.stream().map(r -> row(r.label(), cells(r.numbers(), texts))).toList());
@@ -67,11 +68,10 @@ final class NumberTable {
 
   /** A row whose cells share a unit and a precision. */
   Map<String, Object> row(Row row) {
-    Optional<ColumnText> text = text(row.numbers());
-    String unit = text.map(ColumnText::unit).orElse("");
+    Texts texts = texts(row.numbers());
     Map<String, Object> made =
-        row(row.label(), cells(row.numbers(), row.numbers().stream().map(n -> text).toList()));
-    made.put("unit", unit);
+        row(row.label(), cells(row.numbers(), row.numbers().stream().map(n -> texts).toList()));
+    made.putAll(texts.head(row.label()));
     return made;
   }
 
@@ -81,32 +81,59 @@ final class NumberTable {
     return ((List<Map<String, Object>>) Objects.requireNonNull(table.get("rows"))).get(index);
   }
 
-  private Optional<ColumnText> text(List<Optional<ReportNumber>> numbers) {
+  private Texts texts(List<Optional<ReportNumber>> numbers) {
     List<ReportNumber> present = numbers.stream().flatMap(Optional::stream).toList();
-    return present.isEmpty() ? Optional.empty() : Optional.of(new ColumnText(present, wording));
+    if (present.isEmpty()) {
+      return new Texts(Optional.empty(), Optional.empty());
+    }
+    Optional<ColumnText> other =
+        views.differs(present.get(0).unit())
+            ? Optional.of(new ColumnText(present, views.other()))
+            : Optional.empty();
+    return new Texts(Optional.of(new ColumnText(present, wording)), other);
   }
 
-  private List<Map<String, Object>> cells(
-      List<Optional<ReportNumber>> numbers, List<Optional<ColumnText>> texts) {
+  private List<Map<String, Object>> cells(List<Optional<ReportNumber>> numbers, List<Texts> texts) {
     List<Map<String, Object>> cells = new ArrayList<>();
     for (int i = 0; i < numbers.size(); i++) {
-      Optional<ColumnText> text = texts.get(i);
-      cells.add(
-          numbers
-              .get(i)
-              .map(n -> cell(n, text.orElseThrow()))
-              .orElseGet(() -> NumberViews.absent("")));
+      Texts text = texts.get(i);
+      cells.add(numbers.get(i).map(n -> cell(n, text)).orElseGet(() -> NumberViews.absent("")));
     }
     return cells;
   }
 
-  private Map<String, Object> cell(ReportNumber number, ColumnText text) {
+  private Map<String, Object> cell(ReportNumber number, Texts texts) {
     Map<String, Object> cell = new LinkedHashMap<>(views.view(number));
-    cell.put("shown", number.estimate().map(text::value).orElse(""));
-    // A count, or a point that was chosen, has no interval to print.
-    cell.put(
-        "ends", number.estimate().filter(e -> e.bounds().width() > 0).map(text::range).orElse(""));
+    cell.putAll(shown(number, texts.own().orElseThrow()));
+    texts.other().ifPresent(other -> cell.put("other", shown(number, other)));
     return cell;
+  }
+
+  /** The texts of a cell; a count, or a point that was chosen, has no interval to print. */
+  private static Map<String, Object> shown(ReportNumber number, ColumnText text) {
+    return Map.of(
+        "shown",
+        number.estimate().map(text::value).orElse(""),
+        "ends",
+        number.estimate().filter(e -> e.bounds().width() > 0).map(text::range).orElse(""));
+  }
+
+  /**
+   * The texts of a column or a row.
+   *
+   * @param own in the report's units; empty if there is no number
+   * @param other in the other unit of distance; empty if that reads the same
+   */
+  private record Texts(Optional<ColumnText> own, Optional<ColumnText> other) {
+    String unit() {
+      return own.map(ColumnText::unit).orElse("");
+    }
+
+    Map<String, Object> head(String label) {
+      Map<String, Object> head = new LinkedHashMap<>(NumberTable.head(label, unit()));
+      other.ifPresent(o -> head.put("other", Map.of("unit", o.unit())));
+      return head;
+    }
   }
 
   private static Map<String, Object> row(String label, List<Map<String, Object>> cells) {

@@ -17,11 +17,13 @@ import taperbook.write.data.RowRuns;
 /** Numbers as a template prints them: every part a text. */
 final class NumberViews {
   private final Wording wording;
+  private final Wording other;
   private final CaveatMarks marks;
   private final String mainSession;
 
   NumberViews(ReportResult result, Wording wording, CaveatMarks marks) {
     this.wording = wording;
+    this.other = wording.inOtherDistances();
     this.marks = marks;
     this.mainSession = result.main().session().name();
   }
@@ -60,9 +62,23 @@ final class NumberViews {
     view.put("rows", RowRuns.words(number.origin().rows()));
     view.put("method", number.method().title());
     view.put("marks", marks.of(number.caveats()));
+    view.put("cautions", marks.sentences(number.caveats()));
+    if (differs(number.unit())) {
+      view.put("other", Map.of("value", other.value(number), "range", other.range(number)));
+    }
     view.put("withheld", number.withheld().orElse(""));
     view.put("coverage", number.outcome().fold(NumberViews::coverage, w -> ""));
     return view;
+  }
+
+  /** Words in the other unit of distance than the report's. */
+  Wording other() {
+    return other;
+  }
+
+  /** True if numbers of a unit read otherwise in the other unit of distance. */
+  boolean differs(Unit unit) {
+    return wording.shown(unit) != other.shown(unit);
   }
 
   /** One side of a check, or a quantity of a leg. */
@@ -112,6 +128,7 @@ final class NumberViews {
     view.put("value", "\u2013");
     view.put("rows", List.of());
     view.put("marks", List.of());
+    view.put("cautions", List.of());
     return view;
   }
 

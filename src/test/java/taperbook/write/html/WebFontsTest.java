@@ -48,9 +48,9 @@ final class WebFontsTest {
   }
 
   @Test
-  void embedsFourFacesWithoutAnAddress() {
+  void embedsThreeFacesWithoutAnAddress() {
     String rules = WebFonts.rules("abc");
-    assertThat(rules.split("@font-face", -1)).hasSize(5);
+    assertThat(rules.split("@font-face", -1)).hasSize(4);
     assertThat(rules).doesNotContain("http");
   }
 }

@@ -40,9 +40,9 @@ import taperbook.words.Labels;
 import taperbook.words.Wording;
 
 /**
- * Measures one session for a library: the few numbers of its row with bounds, and its curve thinned
- * down. What it takes does not depend on the other sessions, so that a library is measured session
- * by session.
+ * Measures one session for a library: the few numbers of its row, by the functions and draws of a
+ * report, so that both print one value and one interval, and its curve thinned down. What it takes
+ * does not depend on the other sessions, so that a library is measured session by session.
  */
 public final class LibraryMeasuring {
   /** What a row has numbers for, in order. */
@@ -66,7 +66,7 @@ public final class LibraryMeasuring {
     Drives drives = Drives.of(session.vehicle(), rangeTests);
     List<RangeTest> agreeing = drives.agreeing();
     Recording recording =
-        Recording.of(session, new Courses(session, agreeing, Courses.FOR_LIBRARY, 0), wording);
+        Recording.of(session, new Courses(session, agreeing, Courses.FOR_REPORT, 0), wording);
     List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
     caveats.addAll(DriveCaveats.of(drives, wording));
     Numbers numbers = numbers(plan, recording, agreeing, caveats);

@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param name name of the report, that of its file without the ending
  * @param heading what stands at the top
- * @param distances distances to know the time for, in order; the first is held against the range;
- *     not empty
+ * @param distances distances to know the time for, in order, not empty; sessions are sorted by the
+ *     first in a chart
  * @param window the window of state of charge that times and averages are of
  * @param style how numbers are shown
  * @param article the tester's own text

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 
 /**
  * All that was measured for a library.
@@ -68,21 +68,33 @@ public record LibraryResult(
   }
 
   /**
-   * All rows or, if there are more than so many, the quickest sessions of each vehicle, as many of
-   * one as of another as far as they go round; in the order of all rows.
+   * All rows or, if there are more than so many, the quickest by the time for the window; in the
+   * order of all rows.
    */
   private List<LibraryRow> selected(int most) {
-    if (rows.size() <= most) {
-      return rows;
-    }
-    Map<String, List<LibraryRow>> quickest = new TreeMap<>();
+    return rows.size() <= most ? rows : quickest(rows, plan.windowTimeId(), most);
+  }
+
+  /**
+   * The quickest sessions of each vehicle, as many of one as of another as far as they go round,
+   * those of the quickest vehicles first; sessions without the time count as slowest.
+   *
+   * @param rows the sessions to choose from
+   * @param id the time to go by
+   * @param most how many at the most
+   * @return the sessions in their order
+   */
+  public static List<LibraryRow> quickest(List<LibraryRow> rows, String id, int most) {
+    Map<String, List<LibraryRow>> quickest = new LinkedHashMap<>();
     rows.stream()
-        .sorted(Comparator.comparingDouble(this::windowSeconds).thenComparing(LibraryRow::session))
+        .sorted(
+            Comparator.comparingDouble((LibraryRow r) -> seconds(r, id))
+                .thenComparing(LibraryRow::session))
         .forEach(
             row ->
                 quickest.computeIfAbsent(row.about().vehicle(), v -> new ArrayList<>()).add(row));
     Set<LibraryRow> selected = Collections.newSetFromMap(new IdentityHashMap<>());
-    for (int rank = 0; selected.size() < most; rank++) {
+    for (int rank = 0; selected.size() < Math.min(most, rows.size()); rank++) {
       for (List<LibraryRow> ofVehicle : quickest.values()) {
         if (rank < ofVehicle.size() && selected.size() < most) {
           selected.add(ofVehicle.get(rank));
@@ -92,10 +104,7 @@ public record LibraryResult(
     return rows.stream().filter(selected::contains).toList();
   }
 
-  private double windowSeconds(LibraryRow row) {
-    return row.numbers()
-        .estimate(plan.windowTimeId())
-        .map(Estimate::value)
-        .orElse(Double.POSITIVE_INFINITY);
+  private static double seconds(LibraryRow row, String id) {
+    return row.numbers().estimate(id).map(Estimate::value).orElse(Double.POSITIVE_INFINITY);
   }
 }

@@ -11,7 +11,7 @@ import java.util.Set;
  *
  * @param session name of the session
  * @param about what it is of
- * @param numbers its numbers, with bounds
+ * @param numbers its numbers, with intervals
  * @param curve power in kW over state of charge in %, at most {@link #MOST_POINTS} points, perhaps
  *     none
  * @param caveats what kinds of caveat the session and its drive carry

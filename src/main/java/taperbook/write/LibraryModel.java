@@ -1,7 +1,9 @@
 package taperbook.write;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.draw.picture.Figure;
 import taperbook.write.library.LibraryPage;
 import taperbook.write.text.ArticlePart;
 
@@ -9,7 +11,13 @@ import taperbook.write.text.ArticlePart;
 final class LibraryModel {
   private static final String SCRIPT = "library.js";
 
-  /** With more charts the page would be too heavy for the very screens that they are narrow for. */
+  /** How the names of charts of curves begin, of which there may be dozens. */
+  private static final String CURVES = "library-curves";
+
+  /**
+   * With more charts of curves the page would be too heavy for the very screens that they are
+   * narrow for.
+   */
   private static final int MOST_DRAWN_TWICE = 6;
 
   private final LibraryJob job;
@@ -40,8 +48,12 @@ final class LibraryModel {
     model.put("scriptHash", Markup.scriptHash(job.templates().script(SCRIPT)));
     model.put("attached", !job.attached().isEmpty());
     model.put("mostAttached", LibraryJob.MOST_ATTACHED_BYTES / 1_000_000 + "\u00a0MB");
-    boolean narrow = medium.equals("html") && job.figures().size() <= MOST_DRAWN_TWICE;
-    Map<String, Object> figures = FigureView.all(job.figures(), narrow);
+    Map<String, Object> figures = new LinkedHashMap<>();
+    boolean few = job.figures().size() <= MOST_DRAWN_TWICE;
+    for (Figure figure : job.figures()) {
+      boolean narrow = medium.equals("html") && (few || !figure.id().startsWith(CURVES));
+      figures.putAll(FigureView.all(List.of(figure), narrow));
+    }
     List<String> shown = article.stream().map(ArticlePart::figure).toList();
     model.put("article", Markup.of(article, figures));
     model.put(

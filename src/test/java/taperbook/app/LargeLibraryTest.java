@@ -31,6 +31,10 @@ final class LargeLibraryTest {
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     String html = place.text("reports/library/report.html");
     assertThat(Jsoup.parse(html).select("table.sortable tbody tr")).hasSize(SESSIONS);
+    // One car in five has no range test, and a session that begins above 30 % no window.
+    assertThat(Jsoup.parse(html).select("#figure-library-time-to-add figcaption").text())
+        .contains("Shown are 8 of 240 sessions, the quickest of each car; the other 232")
+        .contains("60 sessions lack this number.");
     // Curve, table row and words; two megabytes open on a phone: common practice, no source.
     assertThat(html.length()).isLessThan(SESSIONS * 6_000);
     assertThat(place.files("reports/library/figures").keySet())

@@ -26,7 +26,7 @@ import taperbook.app.process.ExitStatus;
 /** Libraries made by whole runs of the program on real files. */
 final class LibraryTest {
   private static final String READINGS = "sessions/visit-0001/readings.csv";
-  private static final int FIRST_NUMBER_COLUMN = 4;
+  private static final int FIRST_NUMBER_COLUMN = 1;
 
   @TempDir private Path folder = Path.of("");
 
@@ -55,12 +55,12 @@ final class LibraryTest {
             "numbers.json",
             "numbers.csv",
             "datapackage.json",
-            "figures/library-average-over-peak.png",
-            "figures/library-average-over-peak.svg",
             "figures/library-curves.png",
             "figures/library-curves.svg",
-            "figures/library-minutes-over-range.png",
-            "figures/library-minutes-over-range.svg");
+            "figures/library-time-to-add.png",
+            "figures/library-time-to-add.svg",
+            "figures/library-window-time.png",
+            "figures/library-window-time.svg");
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).isEqualTo("library  up to date\n");
     assertThat(place.run("check")).as(place.err()).isEqualTo(ExitStatus.DONE);
@@ -108,7 +108,7 @@ final class LibraryTest {
     assertThat(place.err()).contains(READINGS + ":3:1").contains("sixty").contains("bad name");
     assertThat(place.out()).contains("5 sessions").contains("2 left out");
     Document page = page(place);
-    assertThat(page.select("table.sortable tbody th").eachText())
+    assertThat(page.select("table.sortable tbody td.folder").eachText())
         .containsExactlyInAnyOrder(
             "visit-0000", "visit-0002", "visit-0003", "visit-0004", "visit-0005");
     assertThat(page.select("h2#left-out")).hasSize(1);
@@ -185,24 +185,59 @@ final class LibraryTest {
             .toList();
     List<Element> rows = page.select("table.sortable tbody tr");
     assertThat(rows).hasSize(25);
-    int line = 0;
+    // Two distances, the time for the window, peak and how long; then the rest of each session.
+    List<Integer> order = List.of(0, 1, 4, 2, 3, 5, 6, 7, 8, 9, 10);
+    int first = 0;
     for (Element row : rows) {
       assertThat(row.children()).hasSize(17);
-      for (Element cell : row.children().subList(FIRST_NUMBER_COLUMN, 15)) {
-        String written = lines.get(line).replaceFirst("^[a-z0-9_]+,(\"[^\"]*\"|[^,\"]*),", "");
-        assertThat(lines.get(line)).contains("," + row.child(0).text() + ",");
+      assertThat(row.select("th").text()).doesNotContain("visit-");
+      for (int column = 0; column < order.size(); column++) {
+        Element cell = row.child(FIRST_NUMBER_COLUMN + column);
+        String line = lines.get(first + order.get(column));
+        String written = line.replaceFirst("^[a-z0-9_]+,(\"[^\"]*\"|[^,\"]*),", "");
+        assertThat(line).contains("," + row.select("td.folder").text() + ",");
         assertThat(cell.attr("data-sort")).isEqualTo(written.substring(0, written.indexOf(',')));
         assertThat(cell.text().startsWith("withheld")).isEqualTo(cell.attr("data-sort").isEmpty());
-        line++;
       }
+      first += order.size();
     }
-    assertThat(line).isEqualTo(lines.size());
+    assertThat(first).isEqualTo(lines.size());
+    assertThat(page.select("table.sortable thead th").eachText().subList(0, 6))
+        .containsExactly(
+            "Car",
+            "Time to add 100 km (min:s)",
+            "Time to add 150 km (min:s)",
+            "Time, 30 % to 70 % (min:s)",
+            "Peak power (kW)",
+            "Peak held for (min:s)");
     assertThat(page.select("table.sortable a[href^=#reason-]"))
         .isNotEmpty()
         .allSatisfy(a -> assertThat(page.select(a.attr("href"))).hasSize(1));
-    List<String> order =
-        rows.stream().map(r -> r.child(1).text() + r.child(2).attr("data-sort")).toList();
-    assertThat(order).isSortedAccordingTo(Comparator.naturalOrder());
+    List<String> sorted =
+        rows.stream()
+            .map(r -> r.child(0).attr("data-sort") + r.child(12).attr("data-sort"))
+            .toList();
+    assertThat(sorted).isSortedAccordingTo(Comparator.naturalOrder());
+  }
+
+  /** Readers know cars; a folder's name is for commands alone. */
+  @Test
+  void sessions_are_called_by_their_cars() throws IOException {
+    Workplace place = ManySessions.write(folder, 12);
+    place.run("report");
+    Document page = page(place);
+    assertThat(page.select("td.folder").eachText())
+        .hasSize(12)
+        .allMatch(t -> t.matches("visit-.*"));
+    page.select("td.folder, section.sources").remove();
+    assertThat(page.outerHtml()).doesNotContain("visit-0");
+    assertThat(page.select("[role=img]").eachAttr("aria-label"))
+        .anyMatch(alt -> alt.contains("8 sessions") && alt.contains("Northmoor Finch, "));
+    assertThat(page.select("#figure-library-window-time .narrow svg")).hasSize(1);
+    assertThat(page.select("#figure-library-window-time figcaption").text())
+        .contains(
+            "Shown are 8 of 10 sessions, the quickest of each car; the other 2 are in the table.",
+            "2 sessions lack this number.");
   }
 
   @Test

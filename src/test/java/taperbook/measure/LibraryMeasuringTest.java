@@ -106,31 +106,17 @@ final class LibraryMeasuringTest {
   }
 
   @Test
-  void a_row_says_the_same_as_a_report_but_for_the_chance_of_fewer_draws() {
+  void a_row_has_the_values_and_intervals_of_a_report() {
     ReportPlan plan =
         Sessions.plan(List.of(PLAN.window()), PLAN.distances(), Unit.KILOMETRE, Basis.DRIVEN);
-    var whole = ReportMeasuring.alone(plan, even().build(), List.of(DRIVE));
+    var report = ReportMeasuring.alone(plan, even().build(), List.of(DRIVE));
     LibraryRow row = LibraryMeasuring.measure(PLAN, even().build(), List.of(DRIVE));
-    for (ReportNumber number : row.numbers().all()) {
-      whole.find(number.id()).ifPresent(n -> checkAlike(number, n));
+    List<ReportNumber> both =
+        row.numbers().all().stream().filter(n -> report.find(n.id()).isPresent()).toList();
+    assertThat(both).hasSizeGreaterThan(5);
+    for (ReportNumber number : both) {
+      assertThat(number.outcome()).as(number.id()).isEqualTo(report.get(number.id()).outcome());
     }
-  }
-
-  private static void checkAlike(ReportNumber few, ReportNumber many) {
-    assertThat(few.withheld()).isEqualTo(many.withheld());
-    if (few.estimate().isEmpty()) {
-      return;
-    }
-    Estimate one = few.estimate().get();
-    Estimate other = many.estimate().orElseThrow();
-    double half = other.bounds().width() / 2;
-    // Of 120 normal draws the mean is off by 0.05 and a quantile of 2.5 % by 0.12 of the half-width
-    // (standard deviations; the latter is sqrt(p (1 - p) / n) over the density): three of each.
-    assertThat(one.value()).as(few.id()).isCloseTo(other.value(), within(0.15 * half));
-    assertThat(one.bounds().low()).as(few.id()).isCloseTo(other.bounds().low(), within(0.4 * half));
-    assertThat(one.bounds().high())
-        .as(few.id())
-        .isCloseTo(other.bounds().high(), within(0.4 * half));
   }
 
   @Test

@@ -3,22 +3,37 @@ package taperbook.draw.library;
 import java.util.ArrayList;
 import java.util.List;
 import taperbook.draw.picture.Figure;
+import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryResult;
+import taperbook.words.Labels;
 
 /** Draws the figures of a library. */
 public final class LibraryFigures {
   private LibraryFigures() {}
 
   /**
-   * The figures in the order they should be shown: the two that hold sessions against each other,
-   * where the numbers for them are there, and then all curves, twelve on each figure. The same
-   * result gives the same figures, byte for byte.
+   * The figures in the order they should be shown: the sessions by the time to add the first
+   * distance and by the time for the window, where two or more have it, and then all curves, twelve
+   * on each figure. The same result gives the same figures, byte for byte.
    */
   public static List<Figure> draw(LibraryResult result) {
     LibraryWords words = new LibraryWords(result);
     List<Figure> figures = new ArrayList<>();
-    new AverageOverPeak(words).figure().ifPresent(figures::add);
-    new MinutesOverRange(words).figure().ifPresent(figures::add);
+    LibraryPlan plan = words.plan();
+    new SortedTimes(words, plan.firstTimeToAddId())
+        .figure(
+            "library-time-to-add",
+            "finding.least_time",
+            words.distance(),
+            Labels.of("chart.times_to_add", words.distance(), plan.style().basis().words()))
+        .ifPresent(figures::add);
+    new SortedTimes(words, plan.windowTimeId())
+        .figure(
+            "library-window-time",
+            "finding.least_window_time",
+            words.window(),
+            Labels.of("chart.window_times", words.window()))
+        .ifPresent(figures::add);
     figures.addAll(new LibraryCurves(words).figures());
     return figures;
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.draw.style.Heading;
@@ -12,17 +11,20 @@ import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
 import taperbook.words.Labels;
+import taperbook.words.RowNames;
 import taperbook.words.Wording;
 
 /** A library's numbers as its figures say them. */
 final class LibraryWords {
   private final LibraryResult result;
   private final List<LibraryRow> inDetail;
+  private final RowNames names;
   private final Wording wording;
 
   LibraryWords(LibraryResult result) {
     this.result = result;
     this.inDetail = result.inDetail();
+    this.names = RowNames.of(result.rows());
     this.wording = new Wording(result.plan().style());
   }
 
@@ -32,6 +34,10 @@ final class LibraryWords {
 
   List<LibraryRow> rows() {
     return result.rows();
+  }
+
+  boolean isLarge() {
+    return result.isLarge();
   }
 
   /** The sessions whose curves are shown. */
@@ -48,10 +54,6 @@ final class LibraryWords {
             + rows().size()
             + "."
         : "";
-  }
-
-  Wording wording() {
-    return wording;
   }
 
   /** The window, such as {@code 10 % to 80 %}, no amount of which is broken. */
@@ -96,29 +98,14 @@ final class LibraryWords {
         .toList();
   }
 
-  /**
-   * The car, with the day where it has more sessions, and the session's name where that is not
-   * enough.
-   */
+  /** What a session is called, see {@link RowNames#name}. */
   String name(LibraryRow row) {
-    String car = row.about().vehicle();
-    String dated = dated(row);
-    return count(LibraryWords::car, car) == 1
-        ? car
-        : count(LibraryWords::dated, dated) == 1 ? dated : dated + ", " + row.session();
+    return names.name(row);
   }
 
-  private long count(Function<LibraryRow, String> name, String wanted) {
-    return rows().stream().map(name).filter(wanted::equals).count();
-  }
-
-  private static String car(LibraryRow row) {
-    return row.about().vehicle();
-  }
-
-  private static String dated(LibraryRow row) {
-    return row.about().vehicle()
-        + row.about().date().map(date -> ", " + Wording.dateOrAsIs(date)).orElse("");
+  /** What tells a session from others of its car, see {@link RowNames#detail}. */
+  String detail(LibraryRow row) {
+    return names.detail(row);
   }
 
   /** The car up to the first comma of its name. */
@@ -144,19 +131,12 @@ final class LibraryWords {
     return new Heading(finding, quantity, credit);
   }
 
-  /** How many rows lack one of two numbers, as a sentence, if any do. */
-  Optional<String> missing(String one, String other) {
-    long missing =
-        rows().stream()
-            .filter(
-                r -> r.numbers().estimate(one).isEmpty() || r.numbers().estimate(other).isEmpty())
-            .count();
+  /** How many rows lack a number, as a sentence, if any do. */
+  Optional<String> missing(String id) {
+    int missing = (int) rows().stream().filter(r -> r.numbers().estimate(id).isEmpty()).count();
     if (missing == 0) {
       return Optional.empty();
     }
-    return Optional.of(
-        sessions((int) missing)
-            + (missing == 1 ? " is not shown, since it lacks" : " are not shown, since they lack")
-            + " one of the two numbers.");
+    return Optional.of(sessions(missing) + (missing == 1 ? " lacks" : " lack") + " this number.");
   }
 }

@@ -168,7 +168,7 @@ public final class AgeingNumbers {
     Recording other =
         Recording.of(
             session,
-            new Courses(session, List.of(), Courses.FOR_LIBRARY, recording.courses().redraw()),
+            new Courses(session, List.of(), Courses.FEW, recording.courses().redraw()),
             recording.wording());
     Metric entry =
         Metric.charging(

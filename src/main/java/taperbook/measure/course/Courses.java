@@ -31,11 +31,11 @@ import taperbook.model.UncertaintySource;
  * numbers.
  */
 public final class Courses {
-  /** Draws for a report. */
+  /** Draws for what a page prints: a session has the same number in a report and in a library. */
   public static final int FOR_REPORT = 600;
 
-  /** Draws for one session of a library. */
-  public static final int FOR_LIBRARY = 120;
+  /** Draws for a step on the way to a number, whose own draws no page prints. */
+  public static final int FEW = 120;
 
   private static final double COVERAGE = 0.95;
 

@@ -53,18 +53,24 @@ final class Interruptions {
     return all.found;
   }
 
+  /** Power up to which none flows. */
+  private static double idle(Trace power) {
+    return Math.max(power.halfStep(), IDLE_SHARE * power.max());
+  }
+
   private static boolean isIdle(Trace power, int i) {
-    return power.value(i) <= Math.max(power.halfStep(), IDLE_SHARE * power.max());
+    return power.value(i) <= idle(power);
   }
 
   private void byPower(Trace power) {
     int last = power.size() - 1;
+    double idle = idle(power);
     for (int i = 1; i < last; i++) {
-      if (!isIdle(power, i) || isIdle(power, i - 1)) {
+      if (power.value(i) > idle || power.value(i - 1) <= idle) {
         continue;
       }
       int j = i;
-      while (j < last && isIdle(power, j + 1)) {
+      while (j < last && power.value(j + 1) <= idle) {
         j++;
       }
       if (j < last && !goesOn(power, i, j)) {

@@ -7,25 +7,25 @@ import java.util.Map;
 import taperbook.model.Caveat;
 import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
+import taperbook.words.RowNames;
 
 /** The kinds of caveat that a library's sessions carry, numbered, with how many carry each. */
 final class CaveatKinds {
-  private final Map<Caveat.Kind, List<String>> sessions = new EnumMap<>(Caveat.Kind.class);
+  private final Map<Caveat.Kind, List<LibraryRow>> sessions = new EnumMap<>(Caveat.Kind.class);
   private final Map<Caveat.Kind, Integer> marks = new EnumMap<>(Caveat.Kind.class);
 
-  /** Sessions of a large library that are named for each kind. */
-  private static final int MOST_NAMED = 30;
+  /** Sessions that are named for each kind. */
+  private static final int MOST_NAMED = 60;
 
+  private final RowNames names;
   private final int all;
-  private final boolean large;
 
-  CaveatKinds(LibraryResult result) {
+  CaveatKinds(LibraryResult result, RowNames names) {
+    this.names = names;
     this.all = result.rows().size();
-    this.large = result.isLarge();
     for (LibraryRow row : result.rows()) {
       row.caveats()
-          .forEach(
-              kind -> sessions.computeIfAbsent(kind, k -> new ArrayList<>()).add(row.session()));
+          .forEach(kind -> sessions.computeIfAbsent(kind, k -> new ArrayList<>()).add(row));
     }
     sessions.keySet().forEach(kind -> marks.put(kind, marks.size() + 1));
   }
@@ -35,11 +35,11 @@ final class CaveatKinds {
     return row.caveats().stream().map(marks::get).sorted().map(String::valueOf).toList();
   }
 
-  /** Each kind with its mark and the sessions that carry it. */
+  /** Each kind with its mark and the sessions that carry it, car by car. */
   List<Map<String, Object>> list() {
     List<Map<String, Object>> list = new ArrayList<>();
     sessions.forEach(
-        (kind, names) ->
+        (kind, rows) ->
             list.add(
                 Map.of(
                     "mark",
@@ -47,13 +47,13 @@ final class CaveatKinds {
                     "kind",
                     kind.title(),
                     "count",
-                    names.size() == all ? "all " + all : names.size() + " of " + all,
+                    rows.size() == all ? "all " + all : rows.size() + " of " + all,
                     "everywhere",
-                    names.size() == all,
+                    rows.size() == all,
                     "sessions",
-                    large ? names.subList(0, Math.min(MOST_NAMED, names.size())) : names,
+                    names.byCar(rows.subList(0, Math.min(MOST_NAMED, rows.size()))),
                     "more",
-                    large ? Math.max(0, names.size() - MOST_NAMED) : 0)));
+                    Math.max(0, rows.size() - MOST_NAMED))));
     return list;
   }
 }

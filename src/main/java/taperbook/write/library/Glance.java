@@ -12,16 +12,19 @@ import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
 import taperbook.model.ReportNumber;
 import taperbook.words.Labels;
+import taperbook.words.RowNames;
 import taperbook.words.Wording;
 
 /** What stands at the top of a library: how much there is, and the sessions that stand out. */
 final class Glance {
   private final LibraryResult result;
   private final Wording wording;
+  private final RowNames names;
 
-  Glance(LibraryResult result, Wording wording) {
+  Glance(LibraryResult result, Wording wording, RowNames names) {
     this.result = result;
     this.wording = wording;
+    this.names = names;
   }
 
   /** How many sessions of how many vehicles, and of which days. */
@@ -83,6 +86,6 @@ final class Glance {
         "label", label,
         "value", wording.value(number),
         "spread", wording.spread(number).orElse(""),
-        "session", row.session());
+        "session", names.name(row));
   }
 }

@@ -12,6 +12,7 @@ import taperbook.model.LibraryResult;
 import taperbook.model.LibraryRow;
 import taperbook.model.Trip;
 import taperbook.model.Unit;
+import taperbook.words.RowNames;
 import taperbook.words.Wording;
 import taperbook.write.page.Definitions;
 
@@ -40,9 +41,11 @@ public final class LibraryPage {
    */
   public Map<String, Object> map(
       boolean paper, List<InputHash> inputs, LocalDate made, String program) {
-    Glance glance = new Glance(result, wording);
-    CaveatKinds kinds = new CaveatKinds(result);
-    LibraryTable table = new LibraryTable(result, wording, kinds);
+    RowNames names = RowNames.of(result.rows());
+    Glance glance = new Glance(result, wording, names);
+    CaveatKinds kinds = new CaveatKinds(result, names);
+    List<LibraryRow> shown = paper ? result.inDetail() : result.shown();
+    LibraryTable table = new LibraryTable(result, shown, wording, kinds, names);
     Definitions definitions =
         Definitions.of(result.rows().stream().map(LibraryRow::numbers).toList());
     Map<String, Object> map = new LinkedHashMap<>();
@@ -50,7 +53,7 @@ public final class LibraryPage {
     map.put("glance", glance.items());
     map.put("columns", table.columns());
     map.put("parts", table.parts());
-    map.put("rows", table.rows(paper ? result.inDetail() : result.shown()));
+    map.put("rows", table.rows());
     RankingTables ranking = new RankingTables(wording);
     map.put("ranking", ranking.rows(result.byWindow()));
     map.put("days", ranking.rows(result.byDay()));
@@ -63,7 +66,9 @@ public final class LibraryPage {
     map.put("sessions", result.rows().size());
     map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MOST_IN_DETAIL));
     map.put("large", result.isLarge());
-    map.put("vehicles", result.isLarge() ? new VehicleTable(result, wording).rows() : List.of());
+    VehicleTable vehicles = new VehicleTable(result, wording);
+    map.put("vehicleHeads", vehicles.heads(table.columns()));
+    map.put("vehicles", result.isLarge() ? vehicles.rows() : List.of());
     map.put("reasons", table.reasons());
     map.put("otherReasons", table.otherReasons());
     map.put("caveats", kinds.list());

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import taperbook.model.LibraryPlan;
@@ -13,13 +14,15 @@ import taperbook.model.LibraryRow;
 import taperbook.model.ReportNumber;
 import taperbook.model.Role;
 import taperbook.model.WantedDistance;
+import taperbook.words.ColumnText;
 import taperbook.words.Labels;
 import taperbook.words.PlainDigits;
+import taperbook.words.RowNames;
 import taperbook.words.Wording;
 
 /** The table of a library: a row for each session, a column for each number. */
 final class LibraryTable {
-  /** Columns of numbers that fit beside a session's name on a page of paper laid across. */
+  /** Columns of numbers that fit beside a car's name on a page of paper laid across. */
   private static final int MOST_ON_PAPER = 12;
 
   /** Digits that a value is sorted by; more would be the noise of floating point. */
@@ -27,30 +30,63 @@ final class LibraryTable {
 
   private final LibraryResult result;
   private final LibraryPlan plan;
-  private final Wording wording;
+  private final List<LibraryRow> shown;
   private final CaveatKinds kinds;
+  private final RowNames names;
   private final Reasons reasons = new Reasons();
+  private final Map<String, ColumnText> texts = new LinkedHashMap<>();
 
-  LibraryTable(LibraryResult result, Wording wording, CaveatKinds kinds) {
+  /**
+   * The table of some sessions.
+   *
+   * @param shown the sessions that have rows
+   */
+  LibraryTable(
+      LibraryResult result,
+      List<LibraryRow> shown,
+      Wording wording,
+      CaveatKinds kinds,
+      RowNames names) {
     this.result = result;
     this.plan = result.plan();
-    this.wording = wording;
+    this.shown = shown;
     this.kinds = kinds;
+    this.names = names;
+    for (ReportNumber number : numbers(shown.get(0))) {
+      String id = number.id();
+      texts.put(id, new ColumnText(shown.stream().map(r -> r.numbers().get(id)).toList(), wording));
+    }
   }
 
-  /** A head for each number. */
+  /** A head for each number, with the unit of its column. */
   List<Map<String, Object>> columns() {
     Map<String, String> heads = heads();
-    return numbers().stream()
+    return numbers(shown.get(0)).stream()
         .map(
             n ->
-                Map.<String, Object>of("id", n.id(), "head", heads.getOrDefault(n.id(), n.label())))
+                Map.<String, Object>of(
+                    "id",
+                    n.id(),
+                    "label",
+                    heads.getOrDefault(n.id(), n.label()),
+                    "unit",
+                    text(n).unit()))
         .toList();
   }
 
-  /** The numbers of any row: all rows have the same ones. */
-  private List<ReportNumber> numbers() {
-    return result.rows().isEmpty() ? List.of() : result.rows().get(0).numbers().with(Role.COLUMNS);
+  /** The numbers of a row, those that readers look for first: all rows have the same ones. */
+  private List<ReportNumber> numbers(LibraryRow row) {
+    List<String> first = List.of(plan.windowTimeId(), "peak_power", "peak_hold_time");
+    List<ReportNumber> numbers = new ArrayList<>(row.numbers().with(Role.MINUTES));
+    first.forEach(id -> numbers.add(row.numbers().get(id)));
+    row.numbers().with(Role.COLUMNS).stream()
+        .filter(n -> !numbers.contains(n))
+        .forEach(numbers::add);
+    return numbers;
+  }
+
+  private ColumnText text(ReportNumber number) {
+    return Objects.requireNonNull(texts.get(number.id()));
   }
 
   private Map<String, String> heads() {
@@ -71,7 +107,7 @@ final class LibraryTable {
 
   /** The columns in parts that fit on paper, each as first and last index. */
   List<Map<String, Object>> parts() {
-    int all = numbers().size();
+    int all = texts.size();
     int count = (all + MOST_ON_PAPER - 1) / MOST_ON_PAPER;
     List<Map<String, Object>> parts = new ArrayList<>();
     for (int k = 0; k < count; k++) {
@@ -80,13 +116,13 @@ final class LibraryTable {
     return parts;
   }
 
-  /** One row for each of some sessions; fills the reasons with those of all sessions. */
-  List<Map<String, Object>> rows(List<LibraryRow> shown) {
+  /** The rows; fills the reasons with those of all sessions. */
+  List<Map<String, Object>> rows() {
     List<Map<String, Object>> rows = shown.stream().map(this::row).toList();
-    Set<String> names = new HashSet<>();
-    shown.forEach(row -> names.add(row.session()));
+    Set<String> there = new HashSet<>();
+    shown.forEach(row -> there.add(row.session()));
     for (LibraryRow row : result.rows()) {
-      if (!names.contains(row.session())) {
+      if (!there.contains(row.session())) {
         row.numbers().all().forEach(n -> n.withheld().ifPresent(reasons::count));
       }
     }
@@ -110,6 +146,8 @@ final class LibraryTable {
         row.session(),
         "vehicle",
         row.about().vehicle(),
+        "detail",
+        names.detail(row),
         "date",
         date.map(Wording::dateOrAsIs).orElse("not known"),
         "isoDate",
@@ -121,7 +159,7 @@ final class LibraryTable {
         "marks",
         kinds.marks(row),
         "cells",
-        row.numbers().with(Role.COLUMNS).stream().map(this::cell).toList());
+        numbers(row).stream().map(this::cell).toList());
   }
 
   private Map<String, Object> cell(ReportNumber number) {
@@ -129,9 +167,9 @@ final class LibraryTable {
         "measured",
         number.estimate().isPresent(),
         "value",
-        wording.value(number),
+        number.estimate().map(text(number)::value).orElse(""),
         "range",
-        wording.range(number),
+        number.estimate().map(text(number)::range).orElse(""),
         "sort",
         number.estimate().map(e -> PlainDigits.of(e.value(), SORT_DIGITS)).orElse(""),
         "mark",

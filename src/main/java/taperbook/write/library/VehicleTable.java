@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import taperbook.model.LibraryPlan;
 import taperbook.model.LibraryResult;
@@ -43,14 +44,28 @@ final class VehicleTable {
     return largest.stream().map(v -> row(v, byVehicle.getOrDefault(v, List.of()))).toList();
   }
 
-  private Map<String, Object> row(String vehicle, List<LibraryRow> rows) {
+  private List<String> ids() {
     LibraryPlan plan = result.plan();
+    return List.of(plan.firstTimeToAddId(), plan.windowTimeId(), "peak_power");
+  }
+
+  /**
+   * The heads of its numbers.
+   *
+   * @param columns the columns of the table of sessions, each with {@code id} and {@code label}
+   */
+  List<Object> heads(List<Map<String, Object>> columns) {
+    return ids().stream()
+        .flatMap(id -> columns.stream().filter(c -> id.equals(c.get("id"))))
+        .<Object>map(c -> Objects.requireNonNull(c.get("label")))
+        .toList();
+  }
+
+  private Map<String, Object> row(String vehicle, List<LibraryRow> rows) {
     Map<String, Object> row = new LinkedHashMap<>();
     row.put("vehicle", vehicle);
     row.put("sessions", String.valueOf(rows.size()));
-    row.put("peak", spread(rows, "peak_power"));
-    row.put("average", spread(rows, plan.averagePowerId()));
-    row.put("time", spread(rows, plan.firstTimeToAddId()));
+    row.put("spreads", ids().stream().map(id -> spread(rows, id)).toList());
     return row;
   }
 

@@ -1,7 +1,7 @@
 package taperbook.draw.library;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -18,11 +18,15 @@ import taperbook.draw.style.ChartStyle;
 import taperbook.draw.style.Heading;
 import taperbook.draw.style.TextRun;
 import taperbook.model.Curve;
-import taperbook.model.Estimate;
+import taperbook.model.Interval;
 
 /** All texts of a library's figures, in both styles, with few and many sessions. */
 final class SheetLayoutTest {
   private static final List<ChartStyle> STYLES = List.of(ChartStyle.print(), ChartStyle.film());
+
+  /** Lists are drawn for narrow screens too, however many figures there are. */
+  private static final List<ChartStyle> LIST_STYLES =
+      List.of(ChartStyle.print(), ChartStyle.narrow(), ChartStyle.film());
 
   static IntStream seeds() {
     return IntStream.rangeClosed(1, 40);
@@ -31,70 +35,48 @@ final class SheetLayoutTest {
   @ParameterizedTest
   @MethodSource("seeds")
   void no_two_texts_of_small_multiples_overlap_and_all_stay_inside(int seed) {
-    keepsTextsApart(panels(new Random(seed)));
+    STYLES.forEach(style -> keepsTextsApart(panels(new Random(seed)), style));
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void no_two_texts_of_a_scatter_overlap_and_all_stay_inside(int seed) {
-    Random random = new Random(seed);
-    int count = 1 + random.nextInt(seed % 4 == 0 ? 300 : 45);
-    keepsTextsApart(scatter(random, count, seed % 2 == 0));
+  void no_two_texts_of_a_list_overlap_and_all_stay_inside(int seed) {
+    LIST_STYLES.forEach(style -> keepsTextsApart(list(new Random(seed)), style));
   }
 
   @Test
-  void with_up_to_40_dots_all_may_be_labelled_and_with_more_only_those_at_the_edges() {
-    Random random = new Random(5);
-    for (int count : new int[] {40, 41, 300}) {
-      List<Dot> dots = dots(random, count);
-      Plot plot = sheet(dots, true).plot(ChartStyle.print());
-      Graphics2D g = image(ChartStyle.print()).createGraphics();
-      ScatterPainter painter =
-          new ScatterPainter(new PanelBrush(g, ChartStyle.print()), plot, dots);
-      assertThat(painter.labelled())
-          .hasSize(count <= 40 ? 40 : Outermost.of(dots).size())
-          .containsAll(Outermost.of(dots));
+  void a_list_holds_no_more_rows_than_are_legible() {
+    List<DotSheet.Row> rows =
+        IntStream.range(0, 9)
+            .mapToObj(i -> new DotSheet.Row("Car " + i, "", i, new Interval(i, i), i + " min"))
+            .toList();
+    assertThatThrownBy(() -> new DotSheet(rows, "min", heading()))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("9 rows in a list");
+  }
+
+  @Test
+  void of_a_name_that_is_too_long_the_car_is_cut_and_what_tells_it_apart_stays() {
+    String car = "Northmoor Finch, second battery revision, with the towing package";
+    DotSheet sheet =
+        new DotSheet(
+            IntStream.range(0, 8)
+                .mapToObj(
+                    i ->
+                        new DotSheet.Row(
+                            car, "18 April 202" + i, 6, new Interval(5, 7), "6 min 30 s"))
+                .toList(),
+            "min",
+            heading());
+    for (ChartStyle style : LIST_STYLES) {
+      Graphics2D g = image(style).createGraphics();
+      List<String> texts = sheet.paint(g, style).stream().map(TextRun::text).toList();
       g.dispose();
-    }
-  }
-
-  @Test
-  void equal_units_have_equal_lengths_on_both_axes() {
-    for (ChartStyle style : STYLES) {
-      Plot plot = scatter(new Random(3), 20, true).plot(style);
-      assertThat(plot.px(150) - plot.px(50)).isCloseTo(plot.py(50) - plot.py(150), within(1e-9));
-      assertThat(plot.x().from()).isEqualTo(plot.y().from());
-    }
-  }
-
-  @Test
-  void every_dot_lies_in_the_plot() {
-    for (ChartStyle style : STYLES) {
-      for (boolean equal : new boolean[] {true, false}) {
-        ScatterSheet sheet = scatter(new Random(8), 60, equal);
-        Plot plot = sheet.plot(style);
-        assertThat(sheet.dots())
-            .allSatisfy(
-                d -> {
-                  assertThat(plot.px(d.x().value()))
-                      .isBetween(plot.box().left(), plot.box().right());
-                  assertThat(plot.py(d.y().value()))
-                      .isBetween(plot.box().top(), plot.box().bottom());
-                });
+      for (int i = 0; i < 8; i++) {
+        String day = "18 April 202" + i;
+        assertThat(texts).as(style.width() + " wide").anyMatch(t -> t.endsWith(day));
       }
     }
-  }
-
-  @Test
-  void the_corners_of_a_square_are_its_outermost_dots() {
-    List<Dot> dots = new ArrayList<>();
-    for (int x = 0; x <= 4; x++) {
-      for (int y = 0; y <= 4; y++) {
-        dots.add(new Dot(x + "/" + y, Estimate.exactly(x), Estimate.exactly(y)));
-      }
-    }
-    assertThat(Outermost.of(dots).stream().map(Dot::name))
-        .containsExactlyInAnyOrder("0/0", "4/0", "4/4", "0/4");
   }
 
   @Test
@@ -104,22 +86,20 @@ final class SheetLayoutTest {
     assertThat(Scale.over(300, 480, 8).text(350)).isEqualTo("350");
   }
 
-  private static void keepsTextsApart(Painting painting) {
-    for (ChartStyle style : STYLES) {
-      Graphics2D g = image(style).createGraphics();
-      List<TextRun> texts = painting.paint(g, style);
-      g.dispose();
-      Box picture = new Box(0, 0, style.width(), style.height());
-      for (int a = 0; a < texts.size(); a++) {
-        Box box = texts.get(a).box();
-        assertThat(box.isInside(picture)).as(texts.get(a).text()).isTrue();
-        assertThat(texts.get(a).font().size())
-            .isGreaterThanOrEqualTo(style.width() > 1000 ? 40 : 12);
-        for (int b = a + 1; b < texts.size(); b++) {
-          assertThat(box.overlaps(texts.get(b).box()))
-              .as("%s on %s", texts.get(a).text(), texts.get(b).text())
-              .isFalse();
-        }
+  private static void keepsTextsApart(Painting painting, ChartStyle style) {
+    Graphics2D g = image(style).createGraphics();
+    List<TextRun> texts = painting.paint(g, style);
+    g.dispose();
+    Box picture = new Box(0, 0, style.width(), style.height());
+    for (int a = 0; a < texts.size(); a++) {
+      Box box = texts.get(a).box();
+      assertThat(box.isInside(picture)).as(texts.get(a).text()).isTrue();
+      assertThat(texts.get(a).font().size())
+          .isGreaterThanOrEqualTo(style.width() > 1000 ? 40 : style.width() > 400 ? 12 : 11);
+      for (int b = a + 1; b < texts.size(); b++) {
+        assertThat(box.overlaps(texts.get(b).box()))
+            .as("%s on %s", texts.get(a).text(), texts.get(b).text())
+            .isFalse();
       }
     }
   }
@@ -155,29 +135,24 @@ final class SheetLayoutTest {
     return new PanelSheet(panels, columns, rows, power, heading());
   }
 
-  private static ScatterSheet scatter(Random random, int count, boolean equal) {
-    return sheet(dots(random, count), equal);
-  }
-
-  private static ScatterSheet sheet(List<Dot> dots, boolean equal) {
-    return new ScatterSheet(dots, "kW", "kW", equal, "average = peak", heading());
+  private static DotSheet list(Random random) {
+    List<DotSheet.Row> rows = new ArrayList<>();
+    int count = 1 + random.nextInt(DotSheet.MOST);
+    for (int i = 0; i < count; i++) {
+      double value = 5 + 40 * random.nextDouble();
+      double half = 3 * random.nextDouble();
+      rows.add(
+          new DotSheet.Row(
+              "Northmoor Finch, second battery revision".substring(0, 5 + random.nextInt(36)),
+              random.nextBoolean() ? "" : "20 September 2026, Quarry Lane",
+              value,
+              new Interval(value - half, value + half),
+              (int) value + "\u00a0min 30\u00a0s"));
+    }
+    return new DotSheet(rows, "min", heading());
   }
 
   private static Heading heading() {
     return new Heading("Most on average: 140 kW", "Power in kW", List.of("9 sessions", "A tester"));
-  }
-
-  private static List<Dot> dots(Random random, int count) {
-    return IntStream.range(0, count)
-        .mapToObj(
-            i -> {
-              double peak = 50 + 200 * random.nextDouble();
-              double average = peak * (0.4 + 0.5 * random.nextDouble());
-              return new Dot(
-                  "visit-" + i + "-finch",
-                  Estimate.around(peak, 0.5),
-                  Estimate.around(average, 4 * random.nextDouble()));
-            })
-        .toList();
   }
 }

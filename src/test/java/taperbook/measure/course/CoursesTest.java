@@ -243,7 +243,7 @@ final class CoursesTest {
   @ParameterizedTest
   @MethodSource("oddSessions")
   void odd_sessions_give_rising_courses_without_gaps(Session session) {
-    for (Drawn drawn : new Courses(session, Optional.empty(), Courses.FOR_LIBRARY).drawn()) {
+    for (Drawn drawn : new Courses(session, Optional.empty(), Courses.FEW).drawn()) {
       Course course = drawn.course();
       double energy = course.energyAt(course.firstSecond());
       double charge = course.chargeAt(course.firstSecond());

@@ -126,7 +126,7 @@ final class LossesTest {
     /** The checks that differ. */
     List<String> differing() {
       Recording recording =
-          Recording.of(session, Optional.empty(), Courses.FOR_LIBRARY, new Wording(Unit.KILOMETRE));
+          Recording.of(session, Optional.empty(), Courses.FEW, new Wording(Unit.KILOMETRE));
       RangeFigures range =
           RangeFigures.of(Optional.of(test), DisplayRounding.NOT_KNOWN, Basis.DRIVEN);
       return new CrossChecks(
@@ -178,7 +178,7 @@ final class LossesTest {
 
   private static Compared compared(Session session) {
     Recording recording =
-        Recording.of(session, Optional.empty(), Courses.FOR_LIBRARY, new Wording(Unit.KILOMETRE));
+        Recording.of(session, Optional.empty(), Courses.FEW, new Wording(Unit.KILOMETRE));
     RangeFigures none = RangeFigures.of(Optional.empty(), DisplayRounding.NOT_KNOWN, Basis.DRIVEN);
     return (Compared)
         new CrossChecks(

@@ -48,7 +48,7 @@ final class DayNumbersTest {
             .channel(Channel.SOC, 0.05, times, Arrays.stream(times).map(t -> 5 + t / 30).toArray())
             .build();
     Recording recording =
-        Recording.of(session, Optional.of(DRIVE), Courses.FOR_LIBRARY, new Wording(Unit.KILOMETRE));
+        Recording.of(session, Optional.of(DRIVE), Courses.FEW, new Wording(Unit.KILOMETRE));
     RangeFigures range = RangeFigures.of(Optional.of(DRIVE), DisplayRounding.NEAREST, Basis.DRIVEN);
     Ledger ledger = new Ledger("test", List.of());
     DayNumbers.measure(Trip.day(Unit.KILOMETRE), recording, range, ledger);

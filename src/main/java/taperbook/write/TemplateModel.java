@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.jsoup.Jsoup;
 import taperbook.draw.FigureSet;
+import taperbook.write.data.LinkedData;
+import taperbook.write.page.FactTexts;
 import taperbook.write.page.PageModel;
 import taperbook.write.text.ArticlePart;
 
@@ -31,9 +33,24 @@ final class TemplateModel {
         new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());
   }
 
+  /** What all pages print alike. */
+  Map<String, Object> common() {
+    return common;
+  }
+
+  /** The answer at the top as plain text, perhaps empty. */
+  String summary() {
+    return Jsoup.parse(answer).text();
+  }
+
   /** For the page in a browser. */
   Map<String, Object> screen() {
-    return model("html", job.templates().texts().getOrDefault("screen.css", ""));
+    Map<String, Object> model =
+        model("html", job.templates().texts().getOrDefault("screen.css", ""));
+    String subject = FactTexts.subject(job.result().main().session());
+    String description = summary().isEmpty() ? subject : summary();
+    model.put("linked", Markup.of(new LinkedData(job.result(), job.made(), description).text()));
+    return model;
   }
 
   /** For paper. */
@@ -57,7 +74,7 @@ final class TemplateModel {
     model.put("medium", medium);
     model.put("css", Markup.of(css));
     model.put("answer", Markup.of(answer));
-    model.put("summary", Jsoup.parse(answer).text());
+    model.put("summary", summary());
     Map<String, Object> figures = FigureView.all(job.figures(), medium.equals("html"));
     List<String> shown = article.stream().map(ArticlePart::figure).toList();
     model.put("article", Markup.of(article, figures));

@@ -28,10 +28,17 @@ final class FigureView extends AbstractMap<String, Object> {
     parts.put("id", figure::id);
     parts.put("title", figure::title);
     parts.put("caption", figure::caption);
-    parts.put("alt", figure::textAlternative);
+    parts.put("alt", () -> alt(figure));
     parts.put("svg", () -> Markup.of(figure.svg()));
     parts.put("narrow", () -> Markup.of(narrow ? figure.narrowSvg() : ""));
     parts.put("comparing", figure::comparing);
+  }
+
+  /** The finding first: whoever stops listening then has what the chart is there for. */
+  private static String alt(Figure figure) {
+    String finding = figure.title();
+    String end = finding.endsWith(".") ? " " : ". ";
+    return finding + end + figure.textAlternative();
   }
 
   /**

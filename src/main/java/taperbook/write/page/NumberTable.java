@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import taperbook.model.Estimate;
 import taperbook.model.ReportNumber;
 import taperbook.words.ColumnText;
 import taperbook.words.Wording;
@@ -15,7 +16,7 @@ import taperbook.words.Wording;
  * Tables of numbers for a template and for an article: {@code first} and {@code heads} of the
  * columns ({@code label} and {@code unit}), {@code unit} where all columns share one, and {@code
  * rows} of {@code label}, {@code unit} and {@code cells}. A cell is a number with its texts for the
- * table, {@code shown} and {@code ends}, besides.
+ * table, {@code shown}, {@code ends}, {@code low} and {@code high}, besides.
  */
 final class NumberTable {
   private final NumberViews views;
@@ -104,8 +105,10 @@ final class NumberTable {
     Map<String, Object> cell = new LinkedHashMap<>(views.view(number));
     cell.put("shown", number.estimate().map(text::value).orElse(""));
     // A count, or a point that was chosen, has no interval to print.
-    cell.put(
-        "ends", number.estimate().filter(e -> e.bounds().width() > 0).map(text::range).orElse(""));
+    Optional<Estimate> wide = number.estimate().filter(e -> e.bounds().width() > 0);
+    cell.put("ends", wide.map(text::range).orElse(""));
+    cell.put("low", wide.map(text::low).orElse(""));
+    cell.put("high", wide.map(text::high).orElse(""));
     return cell;
   }
 

@@ -7,10 +7,11 @@ mkdir -p "$docs/gallery"
 small() { # picture, name
   convert "$1" -resize 720x -background "${3:-white}" -flatten -strip -colors 96 "$docs/gallery/$2.png"
 }
-for chart in power-over-soc power-over-time power-over-soc-square distance-over-time compare-over-soc \
+for chart in power-over-soc power-over-time distance-over-time compare-over-soc \
   difference-over-soc   plug-in-table road-per-minute trip-timeline; do
   small "reports/finch-first-look/figures/$chart.png" "$chart"
 done
+small reports/finch-first-look/share/square.png power-over-soc-square
 small reports/library/figures/library-curves.png library-curves
 small reports/veldt-long-plateau/film/power-over-soc-dark.png film-dark
 small reports/veldt-long-plateau/film/power-over-soc-clear.png film-clear '#56616b'

@@ -3,6 +3,7 @@ package taperbook.model;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What a report should show: the front matter and the article of {@code reports/NAME.md}.
@@ -198,20 +199,39 @@ public record ReportPlan(
    * @param units {@link Unit#MILE} or {@link Unit#KILOMETRE}: the unit for every distance
    * @param basis {@link Basis#DRIVEN} or {@link Basis#RATED}: what headline distances rest on
    * @param template name of the template
-   * @param film whether charts are also painted for a film: dark, clear and small
+   * @param film what is made for a film
    * @param paper what the PDF is laid out for
    * @param temperature {@link Unit#CELSIUS} or {@link Unit#FAHRENHEIT}
    */
   public record Style(
-      Unit units, Basis basis, String template, boolean film, Paper paper, Unit temperature) {
+      Unit units, Basis basis, String template, Film film, Paper paper, Unit temperature) {
     /** A style with degrees Celsius. */
-    public Style(Unit units, Basis basis, String template, boolean film, Paper paper) {
+    public Style(Unit units, Basis basis, String template, Film film, Paper paper) {
       this(units, basis, template, film, paper, Unit.CELSIUS);
     }
 
     /** The style of a report on A4 without pictures for a film. */
     public Style(Unit units, Basis basis, String template) {
-      this(units, basis, template, false, Paper.A4);
+      this(units, basis, template, Film.NONE, Paper.A4);
+    }
+  }
+
+  /**
+   * What is made for a film of the session.
+   *
+   * @param charts whether charts are also painted for it: dark, clear and small
+   * @param offsetSeconds time of the film at which elapsed time is 0, s, not negative; empty if it
+   *     is not stated
+   */
+  public record Film(boolean charts, OptionalInt offsetSeconds) {
+    /** No charts for a film, whose time is not known. */
+    public static final Film NONE = new Film(false, OptionalInt.empty());
+
+    /** Checks the offset. */
+    public Film {
+      if (offsetSeconds.orElse(0) < 0) {
+        throw new IllegalArgumentException("offset of a film: " + offsetSeconds + " s");
+      }
     }
   }
 

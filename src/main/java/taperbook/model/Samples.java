@@ -7,11 +7,15 @@ import java.util.Arrays;
  * Trace} is made of them, none can be added or changed.
  */
 public final class Samples {
+  /** Decimal places of a reading that was not written so: it was computed. */
+  static final byte NOT_WRITTEN = -1;
+
   private static final int LEAST_ROOM = 16;
 
   private double[] seconds;
   private double[] values;
   private int[] lines;
+  private byte[] places;
   private int size;
   private boolean taken;
 
@@ -25,32 +29,57 @@ public final class Samples {
     this.seconds = new double[begun];
     this.values = new double[begun];
     this.lines = new int[begun];
+    this.places = new byte[begun];
   }
 
   /**
-   * Adds a reading.
+   * Adds a reading that was computed.
    *
    * @param second its time, s
    * @param value the reading in the channel's base unit
    * @param line the line it stands on
    */
   public void add(double second, double value, int line) {
+    add(second, value, line, NOT_WRITTEN);
+  }
+
+  /**
+   * Adds a reading that was written down so.
+   *
+   * @param second its time, s
+   * @param value the reading in the channel's base unit
+   * @param line the line it stands on
+   * @param written its decimal places in the base unit, from 0 to 127
+   */
+  public void addWritten(double second, double value, int line, int written) {
+    if (written < 0 || written > Byte.MAX_VALUE) {
+      throw new IllegalArgumentException(written + " decimal places");
+    }
+    add(second, value, line, (byte) written);
+  }
+
+  private void add(double second, double value, int line, byte written) {
     checkOpen();
     if (size == seconds.length) {
       seconds = Arrays.copyOf(seconds, 2 * size);
       values = Arrays.copyOf(values, 2 * size);
       lines = Arrays.copyOf(lines, 2 * size);
+      places = Arrays.copyOf(places, 2 * size);
     }
     seconds[size] = second;
     values[size] = value;
     lines[size] = line;
+    places[size] = written;
     size++;
   }
 
   /** Puts other values in the place of all there are. */
   public void show(double[] others) {
     checkOpen();
-    System.arraycopy(others, 0, values, 0, size);
+    for (int i = 0; i < size; i++) {
+      places[i] = others[i] == values[i] ? places[i] : NOT_WRITTEN;
+      values[i] = others[i];
+    }
   }
 
   private void checkOpen() {
@@ -75,6 +104,12 @@ public final class Samples {
   int[] takeLines() {
     taken = true;
     return size == lines.length ? lines : lines();
+  }
+
+  /** The decimal places to keep. */
+  byte[] takePlaces() {
+    taken = true;
+    return size == places.length ? places : Arrays.copyOf(places, size);
   }
 
   /** Number of readings. */

@@ -19,6 +19,12 @@ public final class Trace {
   private final double[] seconds;
   private final double[] values;
   private final int[] lines;
+
+  /**
+   * Decimal places as written, in the base unit; {@link Samples#NOT_WRITTEN} of what is computed.
+   */
+  private final byte[] places;
+
   private final double halfStep;
   private final double clockHalfStep;
   private final int column;
@@ -42,7 +48,15 @@ public final class Trace {
       int[] lines,
       double halfStep,
       double clockHalfStep) {
-    this(file, 0, halfStep, clockHalfStep, seconds.clone(), values.clone(), lines.clone());
+    this(
+        file,
+        0,
+        halfStep,
+        clockHalfStep,
+        seconds.clone(),
+        values.clone(),
+        lines.clone(),
+        notWritten(seconds.length));
   }
 
   /**
@@ -61,7 +75,14 @@ public final class Trace {
         clockHalfStep,
         samples.takeSeconds(),
         samples.takeValues(),
-        samples.takeLines());
+        samples.takeLines(),
+        samples.takePlaces());
+  }
+
+  private static byte[] notWritten(int size) {
+    byte[] places = new byte[size];
+    Arrays.fill(places, Samples.NOT_WRITTEN);
+    return places;
   }
 
   /** Takes arrays that nobody else has. */
@@ -72,7 +93,8 @@ public final class Trace {
       double clockHalfStep,
       double[] seconds,
       double[] values,
-      int[] lines) {
+      int[] lines,
+      byte[] places) {
     if (seconds.length == 0 || seconds.length != values.length || seconds.length != lines.length) {
       throw new IllegalArgumentException("a trace needs readings of one length");
     }
@@ -91,13 +113,14 @@ public final class Trace {
     this.seconds = seconds;
     this.values = values;
     this.lines = lines;
+    this.places = places;
     this.halfStep = halfStep;
     this.clockHalfStep = clockHalfStep;
   }
 
   /** The same readings, with the column of their file that they stand in, from 1. */
   public Trace inColumn(int number) {
-    return new Trace(file, number, halfStep, clockHalfStep, seconds, values, lines);
+    return new Trace(file, number, halfStep, clockHalfStep, seconds, values, lines, places);
   }
 
   /** The column of the file that the readings stand in, from 1; 0 if that is not known. */
@@ -108,17 +131,23 @@ public final class Trace {
   /** The readings without those of a row; empty if none is left. */
   public Optional<Trace> withoutRow(RowRef row) {
     int[] kept = IntStream.range(0, size()).filter(i -> !row(i).equals(row)).toArray();
-    return kept.length == 0
-        ? Optional.empty()
-        : Optional.of(
-            new Trace(
-                file,
-                column,
-                halfStep,
-                clockHalfStep,
-                Arrays.stream(kept).mapToDouble(i -> seconds[i]).toArray(),
-                Arrays.stream(kept).mapToDouble(i -> values[i]).toArray(),
-                Arrays.stream(kept).map(i -> lines[i]).toArray()));
+    if (kept.length == 0) {
+      return Optional.empty();
+    }
+    byte[] keptPlaces = new byte[kept.length];
+    for (int i = 0; i < kept.length; i++) {
+      keptPlaces[i] = places[kept[i]];
+    }
+    return Optional.of(
+        new Trace(
+            file,
+            column,
+            halfStep,
+            clockHalfStep,
+            Arrays.stream(kept).mapToDouble(i -> seconds[i]).toArray(),
+            Arrays.stream(kept).mapToDouble(i -> values[i]).toArray(),
+            Arrays.stream(kept).map(i -> lines[i]).toArray(),
+            keptPlaces));
   }
 
   /** Number of readings, at least 1. */
@@ -134,6 +163,11 @@ public final class Trace {
   /** Value of reading {@code i}, in the channel's base unit. */
   public double value(int i) {
     return values[i];
+  }
+
+  /** Decimal places of reading {@code i} as written, in the base unit; empty if it is computed. */
+  public OptionalInt places(int i) {
+    return places[i] == Samples.NOT_WRITTEN ? OptionalInt.empty() : OptionalInt.of(places[i]);
   }
 
   /** The row that reading {@code i} stands in. */

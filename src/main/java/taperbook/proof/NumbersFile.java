@@ -82,7 +82,7 @@ public record NumbersFile(
       numbers.put(read.key(), read);
     }
     Map<String, String> rest = new LinkedHashMap<>();
-    List<String> known = new ArrayList<>(List.of("report", "inputs", "numbers"));
+    List<String> known = new ArrayList<>(List.of("format", "report", "inputs", "numbers"));
     root.forEach(
         (name, value) -> {
           if (!known.contains(String.valueOf(name))) {

@@ -84,13 +84,23 @@ public final class ColumnText {
     if (bounds.width() == 0) {
       return Labels.of("wording.exact");
     }
-    if (unit == Unit.SECOND) {
-      return joined(
-          DurationText.clock(DurationText.roundedDown(bounds.low(), step), form),
-          DurationText.clock(DurationText.roundedUp(bounds.high(), step), form));
-    }
-    Interval ends = converted(bounds);
-    return joined(Rounding.down(ends.low(), places), Rounding.up(ends.high(), places));
+    return joined(low(estimate), high(estimate));
+  }
+
+  /** The lower end of the interval without its unit, rounded down. */
+  public String low(Estimate estimate) {
+    double low = estimate.bounds().low();
+    return unit == Unit.SECOND
+        ? DurationText.clock(DurationText.roundedDown(low, step), form)
+        : Rounding.down(converted(estimate.bounds()).low(), places);
+  }
+
+  /** The upper end of the interval without its unit, rounded up. */
+  public String high(Estimate estimate) {
+    double high = estimate.bounds().high();
+    return unit == Unit.SECOND
+        ? DurationText.clock(DurationText.roundedUp(high, step), form)
+        : Rounding.up(converted(estimate.bounds()).high(), places);
   }
 
   /** A dash beside a sign reads as one of its own. */

@@ -223,6 +223,17 @@ public final class Wording {
         "wording.range", Rounding.down(bounds.low(), places), Rounding.up(bounds.high(), places));
   }
 
+  /**
+   * A reading with its unit, as it was written down, such as {@code 7.0 kWh}.
+   *
+   * @param reading the reading, in the base unit
+   * @param places its decimal places as written, not negative
+   * @param unit the base unit, which is not converted
+   */
+  public static String written(double reading, int places, Unit unit) {
+    return Rounding.nearest(reading, places) + withSpace(unit);
+  }
+
   /** An interval with its unit, such as {@code 170.5 to 171.5 kW}, or {@code exact}. */
   public String range(Interval bounds, Unit unit) {
     return joined(bounds, unit, "wording.range", 1);

@@ -24,6 +24,9 @@ final class Beside {
   /** The figure that is also painted for feeds. */
   private static final String SHARED = "power-over-soc";
 
+  private static final Map<String, Rendition> SHARES =
+      Map.of("share/portrait.png", Rendition.PORTRAIT, "share/square.png", Rendition.SQUARE);
+
   private final Map<String, CompletableFuture<byte[]>> made = new LinkedHashMap<>();
   private final ExecutorService makers =
       Executors.newFixedThreadPool(
@@ -51,9 +54,7 @@ final class Beside {
       beside.make(stem + ".svg", () -> (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
       beside.make(stem + ".png", figure::png);
       if (figure.id().equals(SHARED)) {
-        for (Rendition rendition : List.of(Rendition.PORTRAIT, Rendition.SQUARE)) {
-          beside.make(stem + rendition.ending() + ".png", () -> figure.png(rendition));
-        }
+        SHARES.forEach((path, rendition) -> beside.make(path, () -> figure.png(rendition)));
       }
       if (film) {
         for (Rendition rendition : List.of(Rendition.DARK, Rendition.CLEAR, Rendition.SMALL)) {

@@ -32,7 +32,7 @@ final class FigureView extends AbstractMap<String, Object> {
     parts.put("id", figure::id);
     parts.put("title", figure::title);
     parts.put("caption", figure::caption);
-    parts.put("alt", figure::textAlternative);
+    parts.put("alt", () -> alt(figure));
     parts.put("svg", () -> Markup.of(inPage(figure.svg())));
     parts.put("narrow", () -> Markup.of(narrow ? inPage(figure.narrowSvg()) : ""));
     parts.put("comparing", figure::comparing);
@@ -46,6 +46,13 @@ final class FigureView extends AbstractMap<String, Object> {
         .matcher(svg)
         .replaceAll("")
         .replaceFirst(" role=\"img\" aria-labelledby=\"[^\"]*\"", "");
+  }
+
+  /** The finding first: whoever stops listening then has what the chart is there for. */
+  private static String alt(Figure figure) {
+    String finding = figure.title();
+    String end = finding.endsWith(".") ? " " : ". ";
+    return finding + end + figure.textAlternative();
   }
 
   /**

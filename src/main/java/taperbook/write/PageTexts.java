@@ -1,6 +1,8 @@
 package taperbook.write;
 
 import taperbook.problem.Checked;
+import taperbook.write.share.ShareTable;
+import taperbook.write.share.SummaryText;
 
 /** The texts that the templates of a report give, each made when it is asked for. */
 final class PageTexts {
@@ -27,6 +29,16 @@ final class PageTexts {
   /** The page for paper. */
   Checked<String> print() {
     return templates.page(template, model.print());
+  }
+
+  /** What {@code share/summary.md} says. */
+  byte[] summary() {
+    return new SummaryText(model.common(), model.summary()).bytes();
+  }
+
+  /** The table to be put elsewhere. */
+  ShareTable shareTable() {
+    return new ShareTable(model.common());
   }
 
   /**

@@ -16,11 +16,13 @@ import taperbook.write.data.CorrectionsCsv;
 import taperbook.write.data.DataPackage;
 import taperbook.write.data.NumbersCsv;
 import taperbook.write.data.NumbersJson;
+import taperbook.write.film.Captions;
 import taperbook.write.film.FilmScript;
 import taperbook.write.pdf.PdfAttachment;
 import taperbook.write.pdf.PdfHeading;
 import taperbook.write.pdf.PdfPage;
 import taperbook.write.pdf.QuietLibraries;
+import taperbook.write.share.ShareTable;
 import taperbook.write.text.ArticlePart;
 import taperbook.write.text.ArticleText;
 
@@ -30,9 +32,9 @@ public final class ReportWriter {
    * The files of a report, or every problem met in its article and templates. The files that a
    * report has: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
    * {@code numbers.csv}, {@code datapackage.json} and what it describes, {@code film/script.md},
-   * and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}, the power over the
-   * state of charge upright and square as well; for a film also as {@code film/NAME-dark.png},
-   * {@code -clear} and {@code -small}.
+   * {@code share/} with summary, table, captions and the power over the state of charge upright and
+   * square, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a film
+   * also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
    */
   public Checked<ReportFiles> write(WriteJob job) {
     QuietLibraries.hush();
@@ -68,13 +70,24 @@ public final class ReportWriter {
   }
 
   private static Checked<ReportFiles> files(WriteJob job, PageTexts texts) {
-    boolean film = job.result().plan().style().film();
+    boolean film = job.result().plan().style().film().charts();
     Beside beside = Beside.begin(job.figures(), film, texts::screen);
     ReportFiles files = new ReportFiles();
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
-    tables(job).forEach(files::put);
+    files.put("share/summary.md", texts.summary());
+    ShareTable table = texts.shareTable();
+    if (!table.isEmpty()) {
+      files.put("share/table.html", table.html());
+      files.put("share/table.csv", table.csv());
+    }
+    tables(job, table).forEach(files::put);
     files.put("film/script.md", new FilmScript(job.result(), job.made()).bytes());
+    Captions captions = new Captions(job.result());
+    if (!captions.isEmpty()) {
+      files.put("share/captions.srt", captions.srt());
+      files.put("share/captions.vtt", captions.vtt());
+    }
     Checked<String> print = texts.print();
     Checked<String> methods =
         print.value().isEmpty()
@@ -106,13 +119,16 @@ public final class ReportWriter {
   }
 
   /** All CSV files, and what describes them. */
-  private static Map<String, byte[]> tables(WriteJob job) {
+  private static Map<String, byte[]> tables(WriteJob job, ShareTable table) {
     ReportResult result = job.result();
     byte[] numbers = NumbersCsv.bytes(result);
     DataPackage described =
         new DataPackage(result.plan(), job.made(), job.tables()).numbers(numbers, result.numbers());
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("numbers.csv", numbers);
+    if (!table.isEmpty()) {
+      described.milestones(table.csv(), table.columns(), table.cells());
+    }
     if (!job.corrections().isEmpty()) {
       byte[] corrections = CorrectionsCsv.bytes(job.corrections());
       files.put("corrections.csv", corrections);

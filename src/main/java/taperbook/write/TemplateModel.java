@@ -7,7 +7,9 @@ import java.util.Optional;
 import org.jsoup.Jsoup;
 import taperbook.draw.FigureSet;
 import taperbook.model.StopTimes;
+import taperbook.write.data.LinkedData;
 import taperbook.write.data.StopTimesJson;
+import taperbook.write.page.FactTexts;
 import taperbook.write.page.PageModel;
 import taperbook.write.text.ArticlePart;
 
@@ -41,9 +43,24 @@ final class TemplateModel {
         new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());
   }
 
+  /** What all pages print alike. */
+  Map<String, Object> common() {
+    return common;
+  }
+
+  /** The answer at the top as plain text, perhaps empty. */
+  String summary() {
+    return Jsoup.parse(answer).text();
+  }
+
   /** For the page in a browser. */
   Map<String, Object> screen() {
-    return model("html", job.templates().texts().getOrDefault("screen.css", ""));
+    Map<String, Object> model =
+        model("html", job.templates().texts().getOrDefault("screen.css", ""));
+    String subject = FactTexts.subject(job.result().main().session());
+    String description = summary().isEmpty() ? subject : summary();
+    model.put("linked", Markup.of(new LinkedData(job.result(), job.made(), description).text()));
+    return model;
   }
 
   /** For paper. */
@@ -67,7 +84,7 @@ final class TemplateModel {
     model.put("medium", medium);
     model.put("css", Markup.of(css));
     model.put("answer", Markup.of(answer));
-    model.put("summary", Jsoup.parse(answer).text());
+    model.put("summary", summary());
     model.put("script", Markup.of(job.templates().script(SCRIPT)));
     model.put("scriptHash", Markup.scriptHash(job.templates().script(SCRIPT)));
     model.put("stopTimes", stopTimes());

@@ -39,8 +39,14 @@ final class EndToEndTest {
             "figures/power-over-soc.svg",
             "figures/power-over-soc.png",
             "figures/power-over-time.svg",
-            "figures/power-over-soc-portrait.png",
-            "figures/distance-over-time.svg");
+            "figures/distance-over-time.svg",
+            "share/portrait.png",
+            "share/square.png",
+            "share/captions.srt",
+            "share/captions.vtt",
+            "share/summary.md",
+            "share/table.html",
+            "share/table.csv");
     assertThat(place.text("reports/finch-first-look/report.html"))
         .contains("How the power runs", ">Plateau<", ">Taper<", "What a per cent holds");
 

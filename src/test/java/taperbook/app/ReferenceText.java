@@ -129,6 +129,11 @@ final class ReferenceText {
     lines.add(
         "AA, BB, NN: whole numbers, as the report asks for them; K: counted from 1; DISTANCE: such"
             + " as `100_km`; SESSION: the name of a session.");
+    lines.add("");
+    lines.add(
+        "[`numbers.schema.json`](numbers.schema.json) describes all fields of `numbers.json` as JSON"
+            + " Schema, draft 2020-12. `format` is the version of the format, and rises when a field"
+            + " is renamed or removed, or means something else.");
     table("Methods", "method", "definition", "formula");
     Arrays.stream(Method.values()).forEach(m -> row(m.title(), m.definition(), code(m.formula())));
   }

@@ -67,7 +67,9 @@ final class DataPackageTest {
   void the_package_has_a_name_of_the_allowed_form_and_at_least_one_resource() {
     assertThat(root.get("name")).asString().matches("[-a-z0-9._/]+");
     assertThat(root.get("profile")).isEqualTo("tabular-data-package");
-    assertThat(resources()).hasSize(2);
+    assertThat(resources())
+        .extracting(r -> r.get("path"))
+        .containsExactly("numbers.csv", "data/Finch_Spring/readings.csv", "share/table.csv");
   }
 
   @Test

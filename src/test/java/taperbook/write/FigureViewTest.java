@@ -28,10 +28,24 @@ class FigureViewTest {
     Map<?, ?> view = view(true);
 
     assertThat(view.get("caption")).isEqualTo("It falls.");
-    assertThat(view.get("alt")).isEqualTo("A falling line");
+    assertThat(view.get("alt")).isEqualTo("A curve. A falling line");
     assertThat(view.containsKey("svg")).isTrue();
     assertThat(view.get("nothing of it")).isNull();
     assertThat(drawings).hasValue(0);
+  }
+
+  @Test
+  void a_text_alternative_begins_with_the_finding_and_goes_on_with_what_is_drawn() {
+    assertThat(InventedReport.job().figures())
+        .isNotEmpty()
+        .allSatisfy(
+            f -> {
+              Map<?, ?> shown =
+                  (Map<?, ?>) Objects.requireNonNull(FigureView.all(List.of(f), false).get(f.id()));
+              assertThat(String.valueOf(shown.get("alt")))
+                  .startsWith(f.title() + ". ")
+                  .endsWith(f.textAlternative());
+            });
   }
 
   @Test

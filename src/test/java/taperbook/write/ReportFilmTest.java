@@ -1,19 +1,23 @@
 package taperbook.write;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import taperbook.model.ReportPlan;
 import taperbook.model.ReportResult;
+import taperbook.write.film.FilmScript;
 
 final class ReportFilmTest {
   private static final String SCRIPT =
-      new String(InventedReport.written().bytes("film/script.md"), StandardCharsets.UTF_8);
+      new String(InventedReport.written().bytes("film/script.md"), UTF_8);
+
+  private static final ReportPlan.Film WITH_CHARTS = new ReportPlan.Film(true, OptionalInt.empty());
 
   @Test
   void points_stand_in_the_order_of_time() {
@@ -52,6 +56,18 @@ final class ReportFilmTest {
   }
 
   @Test
+  void the_time_of_the_film_stands_in_brackets_if_it_is_stated() {
+    WriteJob job = filmed(new ReportPlan.Film(false, OptionalInt.of(200)));
+    String script = new String(new FilmScript(job.result(), job.made()).bytes(), UTF_8);
+    // 60 % after 18:50, in a film that began 3:20 earlier.
+    assertThat(script)
+        .contains("That is 3:20 of the film", "## 0:00 (3:20 of the film)\n")
+        .contains("## 18:50 (22:10 of the film)\n\n- On screen: 60 % after 18 min 50 s\n")
+        .doesNotContain("Add the time");
+    assertThat(SCRIPT).contains("Add the time", "## 0:00\n").doesNotContain("of the film");
+  }
+
+  @Test
   void a_withheld_number_gives_no_point() {
     assertThat(SCRIPT).doesNotContain("100 % after").doesNotContain("withheld:");
   }
@@ -66,14 +82,14 @@ final class ReportFilmTest {
     assertThat(InventedReport.written().all().keySet())
         .filteredOn(p -> p.startsWith("film/"))
         .containsExactly("film/script.md");
-    assertThat(new ReportWriter().write(filmed()).value().orElseThrow().all().keySet())
+    assertThat(new ReportWriter().write(filmed(WITH_CHARTS)).value().orElseThrow().all().keySet())
         .contains(
             "film/power-over-soc-dark.png",
             "film/power-over-soc-clear.png",
             "film/power-over-soc-small.png");
   }
 
-  private static WriteJob filmed() {
+  private static WriteJob filmed(ReportPlan.Film film) {
     WriteJob job = InventedReport.job();
     ReportPlan plan = job.result().plan();
     ReportPlan.Style style = plan.style();
@@ -84,7 +100,7 @@ final class ReportFilmTest {
             plan.subject(),
             plan.wishes(),
             new ReportPlan.Style(
-                style.units(), style.basis(), style.template(), true, style.paper()),
+                style.units(), style.basis(), style.template(), film, style.paper()),
             plan.article());
     return new WriteJob(
         new ReportResult(filmed, job.result().main(), job.result().compared()),

@@ -20,7 +20,6 @@ import taperbook.read.RawText;
 final class PlanParts {
   private static final List<String> UNITS = List.of(Unit.MILE.symbol(), Unit.KILOMETRE.symbol());
   private static final List<String> BASES = List.of(Basis.DRIVEN.words(), Basis.RATED.words());
-  private static final List<String> YES_OR_NO = List.of("yes", "no");
 
   private final RawReport raw;
   private final FrontMatter frontMatter;
@@ -79,12 +78,7 @@ final class PlanParts {
     KnownNames templates = new KnownNames("template", knownTemplates, name -> false, log);
     String template =
         frontMatter.value(ReportKey.TEMPLATE).flatMap(templates::find).orElse(usualTemplate);
-    boolean film =
-        frontMatter
-            .value(ReportKey.FILM)
-            .flatMap(v -> choice(v, YES_OR_NO, Suggestion.of(v.text(), YES_OR_NO)))
-            .filter("yes"::equals)
-            .isPresent();
+    ReportPlan.Film film = new FilmReader(log).read(frontMatter.list(ReportKey.FILM));
     Paper paper =
         frontMatter
             .value(ReportKey.PAPER)

@@ -44,7 +44,11 @@ public enum ReportKey {
   BASIS("basis", "what headline distances rest on", "driven"),
   TEMPLATE("template", "the name of a template, such as full for a PDF with all methods", "full"),
   PAPER("paper", "what the PDF is laid out for: a4 or letter", "letter"),
-  FILM("film", "whether charts are also painted for a film: yes or no", "yes");
+  FILM(
+      "film",
+      "whether charts are also painted for a film, yes or no; offset, the time of the film at which"
+          + " elapsed time is 0",
+      "yes, offset 0:03:20");
 
   private final String words;
   private final String meaning;

@@ -25,6 +25,9 @@ import taperbook.read.CsvRow;
 
 /** One channel's column of readings: checks each value and gathers the trace. */
 final class ChannelColumn {
+  /** More decimal places are what is left of binary fractions. */
+  private static final int MOST_DISPLAYED_PLACES = 6;
+
   private static final CsvRow NONE = new CsvRow(0, List.of());
 
   /** A fall of an energy counter; {@code index} is that of the reading after it. */
@@ -100,7 +103,24 @@ final class ChannelColumn {
     previousRow = row;
     places.add(row, numbers.lastPlace(), value == 0);
     if (!Double.isNaN(second)) {
-      readings.add(second, value, row.line());
+      add(second, value, row.line());
+    }
+  }
+
+  /**
+   * Keeps a value. It is not as displayed if columns.csv scales it, if its unit is no power of ten,
+   * or if it has more places than displays do.
+   */
+  private void add(double second, double value, int line) {
+    double one = unit.toBase(1);
+    int decimals = Math.max(0, -numbers.lastPlace());
+    boolean displayed = column.scale().isNone() && decimals <= MOST_DISPLAYED_PLACES;
+    if (displayed && one == 1) {
+      readings.addWritten(second, value, line, decimals);
+    } else if (displayed && one == 1e-3) {
+      readings.addWritten(second, value, line, Math.max(0, 3 - numbers.lastPlace()));
+    } else {
+      readings.add(second, value, line);
     }
   }
 

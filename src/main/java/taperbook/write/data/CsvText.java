@@ -8,22 +8,24 @@ import java.util.List;
  *
  * @see <a href="https://www.rfc-editor.org/rfc/rfc4180#section-2">RFC 4180, section 2</a>
  */
-final class CsvText {
+public final class CsvText {
   private static final String FORMULA_STARTS = "=+-@\t\r";
 
   private final StringBuilder csv = new StringBuilder();
 
   /** A text that no spreadsheet takes for a formula. */
-  static String harmless(String text) {
+  public static String harmless(String text) {
     return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 
-  CsvText row(List<String> cells) {
+  /** Adds a row. */
+  public CsvText row(List<String> cells) {
     csv.append(String.join(",", cells.stream().map(CsvText::quoted).toList())).append("\r\n");
     return this;
   }
 
-  String text() {
+  /** The rows so far, each ended by CR and LF. */
+  public String text() {
     return csv.toString();
   }
 

@@ -28,6 +28,11 @@ import taperbook.model.Plan;
  * @see <a href="https://specs.frictionlessdata.io/table-schema/">Table Schema, version 1</a>
  */
 public final class DataPackage {
+  /** What the data of a report are. */
+  static final String DESCRIPTION =
+      "The numbers of a report on charging sessions of electric cars, each with its interval and"
+          + " the rows it comes from, and the tables that the report was made from.";
+
   private final Plan plan;
   private final LocalDate day;
   private final List<TableResource> resources = new ArrayList<>();
@@ -51,6 +56,12 @@ public final class DataPackage {
   /** Adds {@code numbers.csv} by its hash and length. */
   public DataPackage numbers(InputHash csv, List<Numbers> all) {
     resources.add(0, OwnResources.numbers(csv, all));
+    return this;
+  }
+
+  /** Adds {@code share/table.csv}. */
+  public DataPackage milestones(byte[] csv, List<String> columns, List<List<String>> rows) {
+    resources.add(OwnResources.milestones(csv, columns, rows));
     return this;
   }
 
@@ -100,10 +111,7 @@ public final class DataPackage {
     json.writeStringField("profile", "tabular-data-package");
     json.writeStringField("name", name(plan.name()));
     json.writeStringField("title", plan.heading().title());
-    json.writeStringField(
-        "description",
-        "The numbers of a report on charging sessions of electric cars, each with its interval and"
-            + " the rows it comes from, and the tables that the report was made from.");
+    json.writeStringField("description", DESCRIPTION);
     json.writeStringField(
         "version", day.getYear() + "." + day.getMonthValue() + "." + day.getDayOfMonth());
     json.writeStringField("created", day + "T00:00:00Z");

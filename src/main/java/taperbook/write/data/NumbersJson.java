@@ -31,6 +31,9 @@ import taperbook.model.StopTimes;
 
 /** Writes {@code numbers.json}: every number, every cross-check and the hash of every input. */
 public final class NumbersJson {
+  /** Version of the format, which {@code src/docs/numbers.schema.json} describes. */
+  private static final int FORMAT = 1;
+
   private final String report;
   private final List<InputHash> inputs;
   private final List<Numbers> all;
@@ -77,6 +80,7 @@ public final class NumbersJson {
     try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
       json.setPrettyPrinter(printer());
       json.writeStartObject();
+      json.writeNumberField("format", FORMAT);
       json.writeStringField("report", report);
       inputs(json);
       json.writeArrayFieldStart("numbers");

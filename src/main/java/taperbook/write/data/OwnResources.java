@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import taperbook.model.Correction;
 import taperbook.model.InputFile;
 import taperbook.model.InputHash;
@@ -40,6 +41,25 @@ final class OwnResources {
             Column.text("caveats", "What a reader must know, in sentences"),
             Column.text("withheld", "Why there is no value; empty if there is one")),
         named.size() == numbers.size() ? List.of("id", "session") : List.of());
+  }
+
+  /** {@code share/table.csv}, which is printed as the page prints it. */
+  static TableResource milestones(byte[] csv, List<String> columns, List<List<String>> rows) {
+    return new TableResource(
+        "Time, power, energy and distance at each state of charge, rounded as printed",
+        new InputFile("share/table.csv", csv).withoutContent(),
+        Optional.empty(),
+        "utf-8",
+        ',',
+        IntStream.range(0, columns.size())
+            .mapToObj(
+                i ->
+                    new Column(
+                        columns.get(i),
+                        Column.typeOf(rows.stream().map(row -> row.get(i)).toList()),
+                        columns.get(i)))
+            .toList(),
+        List.of(columns.get(0)));
   }
 
   /** {@code corrections.csv}. */

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import taperbook.model.ConditionItem;
 import taperbook.model.Fact;
 import taperbook.model.ReportPlan;
@@ -12,6 +13,7 @@ import taperbook.model.Session;
 import taperbook.words.Labels;
 import taperbook.words.Wording;
 import taperbook.write.page.FactTexts;
+import taperbook.write.text.PlainMarkdown;
 
 /** Writes {@code film/script.md}: what can be said and shown in a film, with time codes. */
 public final class FilmScript {
@@ -26,6 +28,7 @@ public final class FilmScript {
 
   private final ReportResult result;
   private final LocalDate day;
+  private final OptionalInt offset;
 
   /**
    * The script of one report.
@@ -34,6 +37,7 @@ public final class FilmScript {
    */
   public FilmScript(ReportResult result, LocalDate made) {
     this.result = result;
+    this.offset = result.plan().style().film().offsetSeconds();
     this.day = result.plan().heading().published().orElse(made);
   }
 
@@ -49,15 +53,20 @@ public final class FilmScript {
 
   private void heading(List<String> lines) {
     ReportPlan.Heading heading = result.plan().heading();
-    lines.add("# " + Labels.of("film.script", escaped(heading.title())));
+    lines.add("# " + Labels.of("film.script", PlainMarkdown.of(heading.title())));
     lines.add("");
-    String author = heading.author().isEmpty() ? "" : "By " + escaped(heading.author()) + ", ";
-    lines.add(author + plain(Wording.date(day)) + ".");
+    String author =
+        heading.author().isEmpty() ? "" : "By " + PlainMarkdown.of(heading.author()) + ", ";
+    lines.add(author + Wording.date(day) + ".");
     lines.add("");
     lines.add(
-        "Time codes are those of the session: 0:00 is plugging in. Add the time at which that"
-            + " happens in your film. Every number is the report's; numbers that it withholds are"
-            + " not here.");
+        "Time codes are those of the session: 0:00 is plugging in. "
+            + (offset.isPresent()
+                ? "That is "
+                    + TimeCode.of(offset.getAsInt())
+                    + " of the film, whose times stand in brackets."
+                : "Add the time at which that happens in your film.")
+            + " Every number is the report's; numbers that it withholds are not here.");
     lines.add("");
     lines.add(
         "> **Caution.** Never film, read displays or write while driving. Stop, or let a passenger"
@@ -70,7 +79,7 @@ public final class FilmScript {
     Session session = result.main().session();
     lines.add("## " + Labels.of("film.before"));
     lines.add("");
-    lines.add("- " + escaped(plain(FactTexts.subject(session))));
+    lines.add("- " + PlainMarkdown.of(FactTexts.subject(session)));
     for (ConditionItem item : BEFORE) {
       session.conditions().known(item).ifPresent(fact -> lines.add("- " + fact(item, fact)));
     }
@@ -80,17 +89,22 @@ public final class FilmScript {
   private static String fact(ConditionItem item, Fact fact) {
     return FactTexts.capital(item.words())
         + ": "
-        + escaped(plain(FactTexts.value(fact)))
+        + PlainMarkdown.of(FactTexts.value(fact))
         + " ("
         + fact.howKnown().words()
         + ")";
   }
 
-  private static void point(List<String> lines, TalkingPoint point) {
-    lines.add("## " + TimeCode.of(point.seconds()));
+  private void point(List<String> lines, TalkingPoint point) {
+    String code = TimeCode.of(point.seconds());
+    lines.add(
+        "## "
+            + (offset.isPresent()
+                ? Labels.of("film.code", code, TimeCode.of(offset.getAsInt() + point.seconds()))
+                : code));
     lines.add("");
-    lines.add("- " + Labels.of("film.on_screen", escaped(point.caption())));
-    lines.add("- " + Labels.of("film.say", escaped(point.words())));
+    lines.add("- " + Labels.of("film.on_screen", PlainMarkdown.of(point.caption())));
+    lines.add("- " + Labels.of("film.say", PlainMarkdown.of(point.words())));
     lines.add("- " + Labels.of("film.rests_on", "`" + String.join("`, `", point.ids()) + "`"));
     lines.add("");
   }
@@ -99,19 +113,10 @@ public final class FilmScript {
     if (!result.main().caveats().isEmpty()) {
       lines.add("## " + Labels.of("film.caveats"));
       lines.add("");
-      result.main().caveats().forEach(c -> lines.add("- " + escaped(plain(c.sentence()))));
+      result.main().caveats().forEach(c -> lines.add("- " + PlainMarkdown.of(c.sentence())));
     }
     while (lines.get(lines.size() - 1).isEmpty()) {
       lines.remove(lines.size() - 1);
     }
-  }
-
-  private static String plain(String text) {
-    return text.replace('\u00a0', ' ');
-  }
-
-  /** Keeps Markdown from reading meaning into a text. */
-  private static String escaped(String text) {
-    return text.replaceAll("([\\\\`*_\\[\\]<>#|~])", "\\\\$1").replace("\n", " ");
   }
 }

@@ -58,7 +58,9 @@ final class FirstPage {
             .toList());
     map.put("range", views.view(result.main(), "driven_range_full"));
     map.put("rangeAt", result.main().rangeTest().map(this::conditions).orElse(""));
-    map.put("mind", mind().orElse(""));
+    List<Mind> minds = minds();
+    map.put("mind", minds.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""));
+    map.put("facts", minds.stream().map(m -> m.of() + m.caveat().fact()).toList());
     return map;
   }
 
@@ -93,23 +95,28 @@ final class FirstPage {
         .orElse("");
   }
 
-  /** The gravest caveat of the reported session, else of one that it is compared with, named. */
-  private Optional<String> mind() {
+  /**
+   * The gravest caveats of the reported session, then those of the sessions that it is compared
+   * with, named; then what else a reader must know of the reported one.
+   */
+  private List<Mind> minds() {
     List<SessionResult> sessions = result.sessions();
     SessionNames names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
-    return IntStream.range(0, sessions.size())
-        .boxed()
-        .flatMap(
-            i ->
-                first(GRAVEST, sessions.get(i).caveats()).stream()
-                    .map(c -> (i == 0 ? "" : "of " + names.inSentence(i) + ": ") + c.sentence()))
-        .findFirst()
-        .or(() -> first(LESS, result.main().caveats()).map(Caveat::sentence));
+    Stream<Mind> gravest =
+        IntStream.range(0, sessions.size())
+            .boxed()
+            .flatMap(
+                i ->
+                    of(GRAVEST, sessions.get(i).caveats())
+                        .map(c -> new Mind(i == 0 ? "" : "of " + names.inSentence(i) + ": ", c)));
+    Stream<Mind> less = of(LESS, result.main().caveats()).map(c -> new Mind("", c));
+    return Stream.concat(gravest, less).toList();
   }
 
-  private static Optional<Caveat> first(List<Kind> kinds, List<Caveat> caveats) {
-    return kinds.stream()
-        .flatMap(kind -> caveats.stream().filter(c -> c.kind() == kind))
-        .findFirst();
+  /** A caveat, and the words that name its session, which are empty for the reported one. */
+  private record Mind(String of, Caveat caveat) {}
+
+  private static Stream<Caveat> of(List<Kind> kinds, List<Caveat> caveats) {
+    return kinds.stream().flatMap(kind -> caveats.stream().filter(c -> c.kind() == kind));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import taperbook.model.Estimate;
 import taperbook.model.ReportNumber;
 import taperbook.words.ColumnText;
 import taperbook.words.Wording;
@@ -15,7 +16,7 @@ import taperbook.words.Wording;
  * Tables of numbers for a template and for an article: {@code first} and {@code heads} of the
  * columns ({@code label} and {@code unit}), {@code unit} where all columns share one, and {@code
  * rows} of {@code label}, {@code unit} and {@code cells}. A cell is a number with its texts for the
- * table, {@code shown} and {@code ends}, besides.
+ * table, {@code shown}, {@code ends}, {@code low} and {@code high}, besides.
  */
 final class NumberTable {
   private final NumberViews views;
@@ -111,11 +112,12 @@ final class NumberTable {
 
   /** The texts of a cell; a count, or a point that was chosen, has no interval to print. */
   private static Map<String, Object> shown(ReportNumber number, ColumnText text) {
+    Optional<Estimate> wide = number.estimate().filter(e -> e.bounds().width() > 0);
     return Map.of(
-        "shown",
-        number.estimate().map(text::value).orElse(""),
-        "ends",
-        number.estimate().filter(e -> e.bounds().width() > 0).map(text::range).orElse(""));
+        "shown", number.estimate().map(text::value).orElse(""),
+        "ends", wide.map(text::range).orElse(""),
+        "low", wide.map(text::low).orElse(""),
+        "high", wide.map(text::high).orElse(""));
   }
 
   /**

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -119,9 +120,43 @@ final class ReportCheckTest {
 
   @Test
   void picturesForAFilmAreMadeOnlyIfAskedFor() {
-    assertThat(plan(LEAST).style().film()).isFalse();
-    assertThat(plan(LEAST + "film: no\n").style().film()).isFalse();
-    assertThat(plan(LEAST + "film: yes\n").style().film()).isTrue();
+    assertThat(plan(LEAST).style().film()).isEqualTo(ReportPlan.Film.NONE);
+    assertThat(plan(LEAST + "film: no\n").style().film().charts()).isFalse();
+    assertThat(plan(LEAST + "film: yes\n").style().film().charts()).isTrue();
+  }
+
+  @Test
+  void theTimeOfAFilmIsStatedWithOrWithoutPictures() {
+    assertThat(plan(LEAST + "film: offset 0:03:20\n").style().film())
+        .isEqualTo(new ReportPlan.Film(false, OptionalInt.of(200)));
+    assertThat(plan(LEAST + "film: yes, offset 12:00:01\n").style().film())
+        .isEqualTo(new ReportPlan.Film(true, OptionalInt.of(43_201)));
+    assertThat(plan(LEAST + "film:\n- Offset 0:00:00\n- yes\n").style().film())
+        .isEqualTo(new ReportPlan.Film(true, OptionalInt.of(0)));
+  }
+
+  @Test
+  void allThatIsWrongWithAFilmIsToldAtOnce() {
+    assertThat(problems(LEAST + "film: offset 3:20, on, offset 0:03:60, offset -0:00:10\n"))
+        .containsExactly(
+            "reports/look.md:4:7: found \"offset 3:20\"; expected the time of the film at which"
+                + " elapsed time is 0, as h:mm:ss. To mend: write it in that form, as in offset"
+                + " 0:03:20. [value-not-understood]",
+            "reports/look.md:4:20: found \"on\"; expected yes, no, or offset 0:03:20. To mend:"
+                + " write no. [value-not-understood]",
+            "reports/look.md:4:24: found \"offset 0:03:60\"; expected the time of the film at which"
+                + " elapsed time is 0, as h:mm:ss. To mend: write it in that form, as in offset"
+                + " 0:03:20. [value-not-understood]",
+            "reports/look.md:4:40: found \"offset -0:00:10\"; expected the time of the film at"
+                + " which elapsed time is 0, as h:mm:ss. To mend: write it in that form, as in"
+                + " offset 0:03:20. [value-not-understood]");
+    assertThat(problems(LEAST + "film: yes, no, offset 0:00:01, offset 0:00:02\n"))
+        .containsExactly(
+            "reports/look.md:4:12: found \"no\" beside \"yes\"; expected yes or no once, and one"
+                + " offset. To mend: take one of the two away. [facts-contradict]",
+            "reports/look.md:4:32: found \"offset 0:00:02\" beside \"offset 0:00:01\"; expected yes"
+                + " or no once, and one offset. To mend: take one of the two away."
+                + " [facts-contradict]");
   }
 
   @Test
@@ -169,8 +204,8 @@ final class ReportCheckTest {
             + " write one that exists, or add a session of this name. [name-unknown]",
         "range test: rings|13|\"rings\"; expected a range test that exists: hill, ring. To mend:"
             + " write \"ring\". [name-unknown]",
-        "film: maybe|7|\"maybe\"; expected one of the words yes, no. To mend: write one of these"
-            + " words. [value-not-understood]",
+        "film: maybe|7|\"maybe\"; expected yes, no, or offset 0:03:20. To mend: write one of these."
+            + " [value-not-understood]",
         "template: reprot|11|\"reprot\"; expected a template that exists: report, short. To mend:"
             + " write \"report\". [name-unknown]",
         "compare: one|10|\"one\", the session reported itself; expected other sessions to compare it"

@@ -54,7 +54,8 @@ final class FactTextsTest {
 
   private static Wording fahrenheit() {
     return new Wording(
-        new ReportPlan.Style(Unit.MILE, Basis.DRIVEN, "report", false, Paper.A4, Unit.FAHRENHEIT));
+        new ReportPlan.Style(
+            Unit.MILE, Basis.DRIVEN, "report", ReportPlan.Film.NONE, Paper.A4, Unit.FAHRENHEIT));
   }
 
   private static Fact around(String value, String unit, double base, double half) {

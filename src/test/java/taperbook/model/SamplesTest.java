@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -47,6 +48,27 @@ final class SamplesTest {
       List<RowRef> each = IntStream.rangeClosed(first, last).mapToObj(trace::row).toList();
       assertThat(trace.rows(first, last)).isEqualTo(each);
     }
+  }
+
+  @Test
+  void decimal_places_stay_with_their_reading_and_go_with_a_computed_one() {
+    Samples samples = new Samples(1);
+    for (int i = 0; i < 40; i++) {
+      samples.addWritten(i, i, i + 2, i % 3);
+    }
+    samples.add(40, 40, 42);
+    double[] others = samples.values();
+    others[7] = 70;
+    samples.show(others);
+    Trace trace = new Trace("r.csv", samples, 0.5, 0.25);
+    assertThat(trace.places(38)).hasValue(2);
+    assertThat(trace.places(7)).isEmpty();
+    assertThat(trace.places(40)).isEmpty();
+    Trace without = trace.inColumn(3).withoutRow(new RowRef("r.csv", 2)).orElseThrow();
+    assertThat(without.places(0)).hasValue(1);
+    assertThat(without.places(37)).hasValue(2);
+    assertThatThrownBy(() -> new Samples(1).addWritten(0, 0, 2, -1))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   private static Samples twenty(int room) {

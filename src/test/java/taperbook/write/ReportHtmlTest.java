@@ -19,8 +19,8 @@ import taperbook.model.ReportNumber;
 
 final class ReportHtmlTest {
   /** Scripts that would run: a block of data does not. */
-
   private static final WriteJob JOB = InventedReport.job();
+
   private static final String HTML =
       new String(InventedReport.written().bytes("report.html"), StandardCharsets.UTF_8);
   private static final Document PAGE = Jsoup.parse(HTML);

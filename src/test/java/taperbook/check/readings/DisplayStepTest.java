@@ -8,8 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.check.Given;
+import taperbook.check.foreign.Foreign;
 import taperbook.model.Channel;
 import taperbook.model.Trace;
+import taperbook.model.Unit;
+import taperbook.words.Wording;
 
 /** Steps of displays as they follow from the digits; values are those that Java itself parses. */
 final class DisplayStepTest {
@@ -37,6 +40,46 @@ final class DisplayStepTest {
             .orElseThrow();
     assertThat(power.value(1)).isEqualTo(Double.parseDouble(written));
     assertThat(2 * power.halfStep()).isEqualTo(step, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "kW,93.4,93.4 kW",
+    "kW,120,120 kW",
+    "kW,60.0,60.0 kW",
+    "kW,0,0 kW",
+    "kW,57.599999999999994,57.6 kW",
+    "W,93412,93.412 kW",
+    "W,93412.5,93.4125 kW",
+  })
+  void aReadingKeepsTheDecimalPlacesOfItsCell(String unit, String written, String read) {
+    Trace power =
+        Given.goodSession("elapsed [s],power [" + unit + "]\n0,1\n60," + written + "\n120,1.5\n")
+            .trace(Channel.POWER)
+            .orElseThrow();
+    int places = power.places(1).orElseThrow();
+    assertThat(Wording.written(power.value(1), places, Unit.KILOWATT).replace('\u00a0', ' '))
+        .isEqualTo(read);
+  }
+
+  @Test
+  void whatAScriptComputedWasNotDisplayed() {
+    Trace third =
+        Given.goodSession("elapsed [s],power [kW]\n0,1\n60,0.3333333333333333\n")
+            .trace(Channel.POWER)
+            .orElseThrow();
+    assertThat(third.places(0)).hasValue(0);
+    assertThat(third.places(1)).isEmpty();
+    Trace scaled =
+        Foreign.session(
+                "elapsed,t,s,,,,\nsoc,c,%,0.5,,,\npower,p,W,,,,\n",
+                "t,c,p\n0,20,93000\n60,22,94000\n")
+            .value()
+            .orElseThrow()
+            .trace(Channel.SOC)
+            .orElseThrow();
+    assertThat(scaled.value(1)).isEqualTo(11);
+    assertThat(scaled.places(1)).isEmpty();
   }
 
   @Test

@@ -55,7 +55,7 @@ final class EventsEndToEndTest {
     String html = place.text("reports/stopped/report.html").replace('\u00a0', ' ');
     String plain = html.replace("&nbsp;", " ").replace("&#160;", " ");
     assertThat(plain)
-        .contains("<p class=\"label\">Time from 10 % to 80 %, interruption included</p>")
+        .contains("<span class=\"label\">Time from 10 % to 80 %, interruption included</span>")
         .contains("Time from 10 % to 80 %, without interruptions")
         .contains("Time that charging was interrupted")
         .contains("What happened")

@@ -255,7 +255,8 @@ final class LibraryTest {
         MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
     assertThat(page.select("meta[http-equiv=Content-Security-Policy]").attr("content"))
         .isEqualTo(
-            "default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-"
+            "default-src 'none'; base-uri 'none'; form-action 'none'; style-src 'unsafe-inline';"
+                + " script-src 'sha256-"
                 + Base64.getEncoder().encodeToString(hash)
                 + "'; img-src data:; font-src data:");
     assertThat(page.select("table")).allSatisfy(t -> assertThat(t.select("caption")).hasSize(1));

@@ -38,7 +38,8 @@ final class NumbersSchemaTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   /** Fields that a document may do without. */
-  private static final Set<String> OPTIONAL = Set.of("/common_ground", "/numbers//against");
+  private static final Set<String> OPTIONAL =
+      Set.of("/common_ground", "/numbers//against", "/stop_times");
 
   @TempDir private Path folder = Path.of("");
 
@@ -113,7 +114,12 @@ final class NumbersSchemaTest {
             "/checks/0/agrees null",
             "/checks/0/first null",
             "/common_ground/shared null",
-            "/common_ground/frozen_since \"May\"")) {
+            "/common_ground/frozen_since \"May\"",
+            "/stop_times/unit \"min\"",
+            "/stop_times/seconds []",
+            "/stop_times/seconds [[[1, 2]]]",
+            "/stop_times/seconds [[[1, 2, 3, 4]]]",
+            "/stop_times/seconds [[[1.5, 1, 2]]]")) {
       String[] parts = change.split(" ", 2);
       int cut = parts[0].lastIndexOf('/');
       JsonNode other = whole.deepCopy();

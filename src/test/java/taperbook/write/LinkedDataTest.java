@@ -85,9 +85,9 @@ final class LinkedDataTest {
             Optional.of(new ReportPlan.Article("Word.", "reports/x.md", 3)));
     Document page = page(written(heading));
 
-    assertThat(page.select("script")).hasSize(1);
-    assertThat(page.select("body script")).isEmpty();
-    String raw = page.select("script").get(0).data();
+    assertThat(page.select("script[type=application/ld+json]")).hasSize(1);
+    assertThat(page.select("script:not([type])")).as("the script of the page").hasSize(1);
+    String raw = page.select("script[type=application/ld+json]").get(0).data();
     assertThat(raw).doesNotContain("<").doesNotContain(">").doesNotContain("&");
     JsonNode article = data(page);
     assertThat(article.get("headline").textValue()).isEqualTo(hostile + "title");

@@ -36,7 +36,7 @@ final class NumbersFilesTest {
     Map<?, ?> root = json(JOB.result());
     assertThat(root.keySet())
         .map(Object::toString)
-        .containsExactly("report", "inputs", "numbers", "checks");
+        .containsExactly("format", "report", "inputs", "numbers", "checks");
     assertThat(root.get("report")).isEqualTo("finch-first-look");
     List<ReportNumber> numbers = numbers(JOB.result());
     List<?> entries = (List<?>) list(root, "numbers");
@@ -142,7 +142,8 @@ final class NumbersFilesTest {
   void jsonIsPrintedAlikeEverywhere() {
     String json =
         new String(new NumbersJson(JOB.result(), JOB.inputs()).bytes(), StandardCharsets.UTF_8);
-    assertThat(json).startsWith("{\n  \"report\": \"finch-first-look\",\n  \"inputs\": [\n    {\n");
+    assertThat(json)
+        .startsWith("{\n  \"format\": 1,\n  \"report\": \"finch-first-look\",\n  \"inputs\": [\n");
     assertThat(json).endsWith("}\n").doesNotContain("\r").doesNotContain("E-").doesNotContain("E+");
   }
 

@@ -31,7 +31,7 @@ public final class LibraryWriter {
    */
   public Checked<ReportFiles> write(LibraryJob job) {
     QuietLibraries.hush();
-    return pages(job).then(pages -> Checked.good(files(job, pages)));
+    return pages(job).then(pages -> files(job, pages));
   }
 
   /** Every problem that {@link #write} would meet, without making the files. */
@@ -40,7 +40,7 @@ public final class LibraryWriter {
   }
 
   /** The two texts that the template gives. */
-  private record Pages(String html, String print) {}
+  private record Pages(String template, String html, String print) {}
 
   private static Checked<Pages> pages(LibraryJob job) {
     Set<String> charts = Figure.ids(job.figures());
@@ -58,11 +58,11 @@ public final class LibraryWriter {
     Checked<String> print = job.templates().page(name, model.print());
     problems.addAll(html.problems());
     problems.addAll(print.problems());
-    Pages pages = new Pages(html.value().orElse(""), print.value().orElse(""));
+    Pages pages = new Pages(name, html.value().orElse(""), print.value().orElse(""));
     return Checked.of(pages, problems.stream().distinct().toList());
   }
 
-  private static ReportFiles files(LibraryJob job, Pages pages) {
+  private static Checked<ReportFiles> files(LibraryJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
     Beside beside = Beside.begin(job.figures(), false, () -> Checked.good(pages.html()));
     List<PdfAttachment> attachments = new ArrayList<>();
@@ -72,10 +72,17 @@ public final class LibraryWriter {
       job.attached().forEach(i -> attachments.add(new PdfAttachment(i.path(), i.bytes())));
       attachments.add(new PdfAttachment("numbers.json", numbers(job, files)));
     }
-    files.put(
-        "report.pdf", new PdfPage(job.figures()).bytes(pages.print(), heading(job), attachments));
-    beside.addTo(files);
-    return files;
+    Checked<byte[]> pdf =
+        new PdfPage(job.figures(), pages.template(), job.templates().isBuiltIn())
+            .bytes(pages.print(), heading(job), attachments);
+    pdf.value()
+        .ifPresentOrElse(
+            bytes -> {
+              files.put("report.pdf", bytes);
+              beside.addTo(files);
+            },
+            beside::stop);
+    return pdf.then(bytes -> Checked.good(files));
   }
 
   /** Puts the numbers and the package that describes them; returns {@code numbers.json}. */

@@ -21,6 +21,11 @@ final class PageTexts {
     this.templates = templates;
   }
 
+  /** File name of the report's template. */
+  String template() {
+    return template;
+  }
+
   /** The page for browsers. */
   Checked<String> screen() {
     return templates.page(template, model.screen());

@@ -63,7 +63,11 @@ public final class Rehearsal {
             .map(WholeUnits::kept)
             .orElseThrow();
     PdfHeading heading = new PdfHeading("Rehearsal", "", "", "", LocalDate.EPOCH);
-    byte[] pdf = new PdfPage(List.of(figure)).bytes(html, heading, List.of());
+    byte[] pdf =
+        new PdfPage(List.of(figure), "rehearsal.ftlh", true)
+            .bytes(html, heading, List.of())
+            .value()
+            .orElseThrow();
     return pdf.length + figure.png().length;
   }
 

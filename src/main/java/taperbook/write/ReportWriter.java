@@ -107,15 +107,23 @@ public final class ReportWriter {
    */
   private static Checked<String> pdfs(
       WriteJob job, PageTexts texts, String print, byte[] json, ReportFiles files) {
-    PdfPage page = new PdfPage(job.figures());
-    byte[] report = page.bytes(print, heading(job, ""), attachments(job, json));
-    files.put("report.pdf", report);
-    Checked<String> methods = texts.methods(new InputFile("report.pdf", report).sha256());
-    methods
-        .value()
-        .map(text -> page.bytes(text, heading(job, "Methods: "), List.of()))
-        .ifPresent(bytes -> files.put("methods.pdf", bytes));
-    return methods;
+    boolean builtIn = job.templates().isBuiltIn();
+    Checked<byte[]> report =
+        new PdfPage(job.figures(), texts.template(), builtIn)
+            .bytes(print, heading(job, ""), attachments(job, json));
+    return report.then(
+        pdf -> {
+          files.put("report.pdf", pdf);
+          Checked<String> methods = texts.methods(new InputFile("report.pdf", pdf).sha256());
+          return methods.then(
+              text -> {
+                Checked<byte[]> appendix =
+                    new PdfPage(job.figures(), Templates.METHODS, builtIn)
+                        .bytes(text, heading(job, "Methods: "), List.of());
+                appendix.value().ifPresent(bytes -> files.put("methods.pdf", bytes));
+                return appendix.then(bytes -> Checked.good(text));
+              });
+        });
   }
 
   /** All CSV files, and what describes them. */

@@ -80,6 +80,11 @@ public final class Templates {
     return new Templates(joined);
   }
 
+  /** True if no template or style sheet is the user's. */
+  boolean isBuiltIn() {
+    return texts.equals(builtIn().texts);
+  }
+
   /** The style sheet of a PDF on a paper; sizes other than A4 have theirs behind the common one. */
   String print(Paper paper) {
     String common = texts.getOrDefault("print.css", "");

@@ -1,6 +1,7 @@
 package taperbook.write;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -35,6 +36,9 @@ final class WholeUnits {
   private final String page;
   private final StringBuilder out;
 
+  /** Names of elements that are not closed any more. */
+  private final Set<String> unclosed = new HashSet<>();
+
   private WholeUnits(String page) {
     this.page = page;
     this.out = new StringBuilder(page.length() + page.length() / 16);
@@ -56,8 +60,7 @@ final class WholeUnits {
 
   /** Copies text between tags with its values marked. */
   private void text(int from, int to) {
-    int stroke = page.indexOf('/', from);
-    if (stroke < 0 || stroke >= to) {
+    if (indexOf('/', from, to) < 0) {
       spaced(from, to);
       return;
     }
@@ -75,13 +78,23 @@ final class WholeUnits {
   /** Copies text with a lasting space between each amount and its unit. */
   private void spaced(int from, int to) {
     int copied = from;
-    for (int at = page.indexOf(' ', from); at >= 0 && at < to; at = page.indexOf(' ', at + 1)) {
+    for (int at = indexOf(' ', from, to); at >= 0; at = indexOf(' ', at + 1, to)) {
       if (at > from && isDigit(page.charAt(at - 1)) && beginsSymbol(at + 1, to)) {
         out.append(page, copied, at).append('\u00a0');
         copied = at + 1;
       }
     }
     out.append(page, copied, to);
+  }
+
+  /** As of a string, but never beyond an end: a page may have many tags and few spaces. */
+  private int indexOf(char wanted, int from, int to) {
+    for (int i = from; i < to; i++) {
+      if (page.charAt(i) == wanted) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   private static boolean isDigit(char c) {
@@ -107,12 +120,13 @@ final class WholeUnits {
   /** Where a tag ends, with what is left as it is behind it. */
   private int endOfTag(int tag) {
     for (String name : LEFT) {
-      if (page.startsWith(name, tag + 1)) {
+      if (page.startsWith(name, tag + 1) && !unclosed.contains(name)) {
         String close = "</" + name + ">";
         int end = page.indexOf(close, tag);
         if (end >= 0) {
           return end + close.length();
         }
+        unclosed.add(name);
       }
     }
     char quote = 0;

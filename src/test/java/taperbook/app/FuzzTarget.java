@@ -102,7 +102,8 @@ enum FuzzTarget {
       Optional<List<ArticlePart>> parts = new ArticleText(result, Set.of()).parts().value();
       if (parts.isPresent()) {
         String html = String.join("", parts.get().stream().map(ArticlePart::html).toList());
-        new PdfPage(List.of()).bytes(FuzzProject.page(html), FuzzProject.heading(), List.of());
+        new PdfPage(List.of(), "fuzz.ftlh", false)
+            .bytes(FuzzProject.page(html), FuzzProject.heading(), List.of());
       }
     }
   },

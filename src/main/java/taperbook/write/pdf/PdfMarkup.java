@@ -9,8 +9,22 @@ import org.jsoup.nodes.Element;
 final class PdfMarkup {
   private PdfMarkup() {}
 
+  /** Most elements that may be within each other. */
+  static final int MOST_LEVELS = 400;
+
+  /**
+   * Returns the page as a tree.
+   *
+   * @throws UnfitPage if it is nested too deep to be laid out
+   */
   static org.w3c.dom.Document document(String html) {
     org.jsoup.nodes.Document page = Jsoup.parse(html);
+    page.traverse(
+        (node, depth) -> {
+          if (depth > MOST_LEVELS) {
+            throw new UnfitPage("elements within each other on more than 400 levels");
+          }
+        });
     fonts(page);
     bookmarks(page);
     page.select("a[href]:not([title])").forEach(a -> a.attr("title", a.text()));

@@ -4,8 +4,6 @@ import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import java.awt.color.ColorSpace;
-import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -22,6 +20,10 @@ import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import taperbook.draw.picture.Figure;
 import taperbook.draw.picture.Painting;
+import taperbook.problem.Checked;
+import taperbook.problem.Problem;
+import taperbook.problem.ProblemCode;
+import taperbook.problem.SourcePlace;
 
 /** Lays a page out as PDF/A-3a and PDF/UA-1. */
 public final class PdfPage {
@@ -29,32 +31,68 @@ public final class PdfPage {
   private static final float PDF_VERSION = 1.7f;
 
   private final Map<String, Painting> charts;
+  private final String template;
+  private final boolean builtIn;
 
   /**
    * A page with charts.
    *
    * @param figures charts; a template shows one by {@code <img src="figure:NAME.svg">}
+   * @param template file name of the template that gives its text
+   * @param builtIn true if nothing that lays it out is the user's
    */
-  public PdfPage(List<Figure> figures) {
+  public PdfPage(List<Figure> figures, String template, boolean builtIn) {
     this.charts = figures.stream().collect(Collectors.toMap(Figure::id, Figure::painting));
+    this.template = template;
+    this.builtIn = builtIn;
   }
 
   /**
-   * The PDF.
+   * The PDF, or why the page cannot be laid out.
    *
    * @param html what the template gave
    * @param heading what it says of itself
    * @param attachments the files it carries
    */
-  public byte[] bytes(String html, PdfHeading heading, List<PdfAttachment> attachments) {
+  public Checked<byte[]> bytes(String html, PdfHeading heading, List<PdfAttachment> attachments) {
     QuietLibraries.hush();
+    try {
+      return Checked.good(BoundedLayout.of(() -> laidOut(html, heading, attachments)));
+    } catch (UnfitPage e) {
+      return refused(e.words());
+    } catch (IOException e) {
+      throw new UncheckedIOException(heading.title(), e);
+    } catch (RuntimeException e) {
+      if (builtIn) {
+        throw e;
+      }
+      return refused("a page on which the layout fails: " + e.getMessage());
+    }
+  }
+
+  private Checked<byte[]> refused(String found) {
+    return Checked.refused(
+        List.of(
+            new Problem(
+                ProblemCode.TEMPLATE_BROKEN,
+                SourcePlace.file("templates/" + template),
+                found,
+                "a page of at most "
+                    + BoundedLayout.MOST_PAGES
+                    + " pages, with room for its text between the margins",
+                "correct the template and its style sheet, or take them away to use the built-in"
+                    + " ones")));
+  }
+
+  private byte[] laidOut(String html, PdfHeading heading, List<PdfAttachment> attachments)
+      throws IOException {
     PdfRendererBuilder builder =
         new PdfRendererBuilder()
             .withW3cDocument(PdfMarkup.document(html), "")
             .usePdfVersion(PDF_VERSION)
             .usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A)
             .usePdfUaAccessibility(true)
-            .useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData())
+            .useColorProfile(SrgbProfile.bytes())
             .useProtocolsStreamImplementation(this::figure, FIGURE_SCHEME)
             .useProtocolsStreamImplementation(PdfPage::font, PdfFonts.SCHEME)
             .useExternalResourceAccessControl(
@@ -62,11 +100,12 @@ public final class PdfPage {
                 ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
             .useFastMode();
     try (ChartDrawer drawer = new ChartDrawer(charts);
-        PdfBoxRenderer renderer = builder.useSVGDrawer(drawer).buildPdfRenderer();
-        PDDocument document = renderer.createPDFKeepOpen()) {
-      return new PdfFinish(document, heading).bytes(attachments, hash(html, heading, attachments));
-    } catch (IOException e) {
-      throw new UncheckedIOException(heading.title(), e);
+        PdfBoxRenderer renderer = builder.useSVGDrawer(drawer).buildPdfRenderer()) {
+      renderer.setListener(BoundedLayout.countingPages());
+      try (PDDocument document = renderer.createPDFKeepOpen()) {
+        return new PdfFinish(document, heading)
+            .bytes(attachments, hash(html, heading, attachments));
+      }
     }
   }
 

@@ -39,7 +39,7 @@ public final class SheetWriter {
     PdfHeading heading = new PdfHeading(sheet.title(), "", sheet.purpose(), program, made);
     return new RestrictedTemplates(templates)
         .page(TEMPLATE, model(sheet, paper))
-        .then(html -> Checked.good(new PdfPage(List.of()).bytes(html, heading, List.of())));
+        .then(html -> new PdfPage(List.of(), TEMPLATE, false).bytes(html, heading, List.of()));
   }
 
   private Map<String, Object> model(Sheet sheet, Paper paper) {

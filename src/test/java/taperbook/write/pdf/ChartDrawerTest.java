@@ -46,7 +46,11 @@ final class ChartDrawerTest {
             + body
             + "</body></html>";
     PdfHeading heading = new PdfHeading("x", "y", "z", "a test", LocalDate.EPOCH);
-    return Loader.loadPDF(new PdfPage(List.of(FIGURE)).bytes(html, heading, List.of()));
+    return Loader.loadPDF(
+        new PdfPage(List.of(FIGURE), "test.ftlh", true)
+            .bytes(html, heading, List.of())
+            .value()
+            .orElseThrow());
   }
 
   private static long pixels(BufferedImage image, Color color) {

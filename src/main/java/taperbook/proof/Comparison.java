@@ -8,11 +8,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import taperbook.model.InputFile;
 
-/** Holds a report as it was published against the report recomputed from what it carries. */
+/** Compares the numbers of a report as published with those recomputed from what it carries. */
 public final class Comparison {
-  /** Lines of one page that are told, so that a page set anew does not fill the screen. */
-  private static final int MOST_LINES = 3;
-
   private final CarriedReport carried;
   private final CarriedReport recomputed;
   private final List<Difference> found = new ArrayList<>();
@@ -22,20 +19,11 @@ public final class Comparison {
     this.recomputed = recomputed;
   }
 
-  /** Every difference; none if the report follows from its inputs. */
+  /** Every difference in inputs and numbers; none if the numbers follow from the inputs. */
   public static List<Difference> of(CarriedReport carried, CarriedReport recomputed) {
     Comparison comparison = new Comparison(carried, recomputed);
     comparison.found.addAll(inputs(carried));
     comparison.numbers();
-    comparison.pages();
-    boolean onlyTheRest = comparison.found.isEmpty() && !carried.rest().equals(recomputed.rest());
-    if (onlyTheRest) {
-      comparison.add(
-          Difference.Kind.REST,
-          "outside the pages",
-          "outline, structure, metadata or attachments",
-          "others");
-    }
     return comparison.found;
   }
 
@@ -90,45 +78,6 @@ public final class Comparison {
       String b = other.stated().getOrDefault(field, "nothing");
       if (!a.equals(b)) {
         add(Difference.Kind.NUMBER, key + ", " + field, a, b);
-      }
-    }
-  }
-
-  private void pages() {
-    int most = Math.max(carried.pages().size(), recomputed.pages().size());
-    for (int i = 0; i < most; i++) {
-      String place = "page " + (i + 1);
-      if (i >= carried.pages().size() || i >= recomputed.pages().size()) {
-        add(
-            Difference.Kind.TEXT,
-            place,
-            i < carried.pages().size() ? "a page" : "no such page",
-            i < recomputed.pages().size() ? "a page" : "no such page");
-      } else {
-        page(place, carried.pages().get(i), recomputed.pages().get(i));
-      }
-    }
-  }
-
-  private void page(String place, CarriedReport.Page one, CarriedReport.Page other) {
-    if (one.lines().equals(other.lines())) {
-      if (!one.drawing().equals(other.drawing())) {
-        add(
-            Difference.Kind.DRAWING,
-            place,
-            "lines, tints or letters",
-            "others; the text is the same");
-      }
-      return;
-    }
-    int told = 0;
-    int lines = Math.max(one.lines().size(), other.lines().size());
-    for (int i = 0; i < lines && told < MOST_LINES; i++) {
-      String a = i < one.lines().size() ? one.lines().get(i) : "nothing";
-      String b = i < other.lines().size() ? other.lines().get(i) : "nothing";
-      if (!a.equals(b)) {
-        add(Difference.Kind.TEXT, place + ", line " + (i + 1), a, b);
-        told++;
       }
     }
   }

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.zip.InflaterInputStream;
 import java.util.zip.ZipException;
-import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 
@@ -43,14 +42,6 @@ final class Decoded {
     } catch (ZipException | EOFException e) {
       throw new IOException("a stream of it cannot be unpacked", e);
     }
-  }
-
-  /** True for an entry that tells how a stream is packed and nothing of its content. */
-  static boolean isPacking(COSName key, COSBase owner) {
-    return owner instanceof COSStream
-        && (key.equals(COSName.LENGTH)
-            || key.equals(COSName.FILTER)
-            || key.equals(COSName.DECODE_PARMS));
   }
 
   private byte[] read(InputStream in) throws IOException {

@@ -15,11 +15,9 @@ public record Difference(Kind kind, String place, String carried, String recompu
     INPUT,
     /** A number of {@code numbers.json}. */
     NUMBER,
-    /** Printed text. */
+    /** A line of text on a page. */
     TEXT,
-    /** The drawing of a page whose text is the same. */
-    DRAWING,
-    /** What belongs to no page. */
-    REST
+    /** An object of the PDF. */
+    OBJECT
   }
 }

@@ -10,13 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
-import org.apache.pdfbox.text.PDFTextStripper;
 import taperbook.model.InputFile;
 import taperbook.problem.Checked;
 import taperbook.problem.ProblemCode;
@@ -55,6 +53,24 @@ public final class ReportPdfReader {
     return read(file, pdf, (reader, document) -> reader.numbers(reader.files(document)));
   }
 
+  /**
+   * The text of all pages, line by line, with every space as a plain one.
+   *
+   * @throws IOException if it cannot be read, or is more than is read
+   */
+  public static List<String> text(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PageText text = new PageText(document);
+      List<String> lines = new ArrayList<>();
+      for (int page = 1; page <= Math.min(document.getNumberOfPages(), MOST_PAGES); page++) {
+        lines.addAll(text.lines(page));
+      }
+      return lines;
+    } catch (RuntimeException | StackOverflowError e) {
+      throw new IOException("a damaged PDF", e);
+    }
+  }
+
   /** What one reads of a document. */
   private interface Part<T> {
     Checked<T> of(ReportPdfReader reader, PDDocument document) throws IOException;
@@ -79,7 +95,7 @@ public final class ReportPdfReader {
       return refused("a PDF of " + document.getNumberOfPages() + " pages");
     }
     Map<String, byte[]> files = files(document);
-    return numbers(files).then(n -> whole(document, files, n));
+    return numbers(files).then(n -> Checked.good(whole(document, files, n)));
   }
 
   /** The numbers, which are taken from the files. */
@@ -90,30 +106,11 @@ public final class ReportPdfReader {
         : NumbersFile.read(CarriedReport.NUMBERS, json);
   }
 
-  private Checked<CarriedReport> whole(
+  private static CarriedReport whole(
       PDDocument document, Map<String, byte[]> files, NumbersFile numbers) {
     Map<String, InputFile> inputs = new TreeMap<>();
     files.forEach((path, bytes) -> inputs.put(path, new InputFile(path, bytes)));
-    try {
-      ObjectHash hash = new ObjectHash(decoded);
-      for (int i = 0; i < document.getNumberOfPages(); i++) {
-        hash.name(document.getPage(i).getCOSObject(), "page " + (i + 1));
-      }
-      hash.name(document.getPages().getCOSObject(), "all pages");
-      List<CarriedReport.Page> pages = new ArrayList<>();
-      for (int i = 0; i < document.getNumberOfPages(); i++) {
-        String drawing = hash.of(document.getPage(i).getCOSObject());
-        pages.add(new CarriedReport.Page(lines(document, i + 1), drawing));
-      }
-      COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
-      String rest = hash.of(catalog) + hash.of(document.getDocumentInformation().getCOSObject());
-      return Checked.good(
-          new CarriedReport(inputs, numbers, program(document), made(document), pages, rest));
-    } catch (Decoded.TooMuch e) {
-      return refused("a PDF that unpacks to more than is read");
-    } catch (IOException e) {
-      return refused("a damaged PDF");
-    }
+    return new CarriedReport(inputs, numbers, program(document), made(document));
   }
 
   private Map<String, byte[]> files(PDDocument document) throws IOException {
@@ -133,14 +130,6 @@ public final class ReportPdfReader {
       }
     }
     return files;
-  }
-
-  private static List<String> lines(PDDocument document, int page) throws IOException {
-    PDFTextStripper stripper = new PDFTextStripper();
-    stripper.setStartPage(page);
-    stripper.setEndPage(page);
-    stripper.setLineSeparator("\n");
-    return stripper.getText(document).lines().map(String::strip).filter(l -> !l.isEmpty()).toList();
   }
 
   private static String program(PDDocument document) {

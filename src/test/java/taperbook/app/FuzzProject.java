@@ -158,13 +158,7 @@ final class FuzzProject {
   }
 
   static CarriedReport with(CarriedReport published, NumbersFile numbers) {
-    return new CarriedReport(
-        published.files(),
-        numbers,
-        published.program(),
-        published.made(),
-        published.pages(),
-        published.rest());
+    return new CarriedReport(published.files(), numbers, published.program(), published.made());
   }
 
   /** Read once. */

@@ -1,39 +1,43 @@
 package taperbook.app.command;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.time.ZoneOffset;
-import java.util.Arrays;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
+import taperbook.app.line.Option;
 import taperbook.app.line.Request;
-import taperbook.app.making.Pipeline;
-import taperbook.app.making.Workshop;
+import taperbook.app.making.Making;
+import taperbook.app.making.Remaking;
+import taperbook.app.process.BoundedWork;
 import taperbook.app.process.ExitStatus;
 import taperbook.app.process.Messages;
-import taperbook.app.process.Steps;
 import taperbook.app.project.OwnTemplates;
-import taperbook.app.project.Project;
 import taperbook.app.project.StoppedException;
-import taperbook.app.publish.Earlier;
-import taperbook.app.stamp.MadeDate;
 import taperbook.app.stamp.ProgramStamp;
-import taperbook.model.InputFile;
 import taperbook.problem.Checked;
 import taperbook.proof.CarriedReport;
 import taperbook.proof.Comparison;
 import taperbook.proof.Difference;
+import taperbook.proof.PdfComparison;
+import taperbook.proof.PdfComparison.Layout;
 import taperbook.proof.ReportPdfReader;
-import taperbook.read.CarriedFolder;
 import taperbook.write.pdf.QuietLibraries;
 
-/** Recomputes a report from the inputs that its PDF carries, and holds the two together. */
+/**
+ * Recomputes a report from the inputs that its PDF carries, and compares the two. A file is
+ * verified only if it is the recomputed one, byte for byte or in its canonical form; of any other
+ * the numbers may follow from the inputs, and what its pages show in a reader does not.
+ */
 public final class VerifyCommand {
-  private static final String TEMPLATES = "templates/";
+  private static final int MOST_TOLD = 20;
+  private static final int USUAL_SECONDS = 120;
+  private static final long MOST_BYTES = 1L << 30;
 
   private final Messages messages;
 
@@ -48,65 +52,174 @@ public final class VerifyCommand {
     }
     QuietLibraries.hush();
     String name = request.names().get(0);
-    byte[] pdf = bytes(name);
-    Checked<CarriedReport> carried = ReportPdfReader.read(name, pdf);
-    messages.problems(carried.problems());
-    if (carried.value().isEmpty()) {
+    Optional<String> out = Optional.ofNullable(request.options().get(Option.OUT));
+    int seconds =
+        Optional.ofNullable(request.options().get(Option.LIMIT))
+            .map(Integer::parseInt)
+            .orElse(USUAL_SECONDS);
+    try {
+      return BoundedWork.within(seconds, MOST_BYTES, () -> verify(name, out));
+    } catch (BoundedWork.TooMuch e) {
+      messages.stopped(
+          "not verified: "
+              + e.words()
+              + " did not suffice for '"
+              + name
+              + "'. More"
+              + " time: verify FILE.pdf --limit SECONDS.");
       return ExitStatus.INPUT_REFUSED;
     }
-    return verify(name, pdf, carried.value().get());
   }
 
-  private ExitStatus verify(String name, byte[] pdf, CarriedReport carried) {
-    messages.result(name + "  made by " + carried.program() + " from " + inputs(carried));
-    Checked<byte[]> made = remake(carried);
+  private ExitStatus verify(String name, Optional<String> out) {
+    byte[] pdf = bytes(name);
+    Checked<CarriedReport> read = ReportPdfReader.read(name, pdf);
+    messages.problems(read.problems());
+    if (read.value().isEmpty()) {
+      return ExitStatus.INPUT_REFUSED;
+    }
+    CarriedReport carried = read.value().get();
+    messages.result(name + "  made by " + program(carried) + " from " + inputs(carried));
+    Checked<Making.Made> made = Remaking.of(carried);
     messages.problems(made.problems());
-    Optional<CarriedReport> recomputed =
-        made.value().flatMap(bytes -> ReportPdfReader.read(name, bytes).value());
-    if (recomputed.isEmpty()) {
+    Optional<byte[]> recomputed = made.value().map(m -> m.files().bytes("report.pdf"));
+    Optional<CarriedReport> again =
+        recomputed.flatMap(bytes -> ReportPdfReader.read(name, bytes).value());
+    if (again.isEmpty()) {
       Comparison.inputs(carried).forEach(this::tell);
-      return notVerified(carried, "the report cannot be made again from what the PDF carries");
+      return end(
+          "not verified: the report cannot be made again from what the PDF carries.",
+          ExitStatus.INPUT_REFUSED);
     }
-    List<Difference> differences = Comparison.of(carried, recomputed.get());
-    for (Difference.Kind kind : Difference.Kind.values()) {
-      count(kind, carried, differences);
-      differences.stream().filter(d -> d.kind() == kind).forEach(this::tell);
-    }
-    if (!differences.isEmpty()) {
-      return notVerified(carried, "the report does not follow from the inputs it carries");
-    }
-    boolean same = Arrays.equals(pdf, made.value().orElseThrow());
-    messages.result(
-        "verified: the report follows from the inputs it carries"
-            + (same ? ", byte for byte." : "; the files differ only in how they are packed."));
-    return ExitStatus.DONE;
+    out.ifPresent(file -> write(file, recomputed.get()));
+    return compare(pdf, recomputed.get(), carried, again.get(), made.value().get());
   }
 
-  private ExitStatus notVerified(CarriedReport carried, String why) {
-    String own = ProgramStamp.ofThisProgram().name();
-    messages.result("not verified: " + why + ".");
-    if (!own.equals(carried.program())) {
+  private ExitStatus compare(
+      byte[] pdf, byte[] recomputed, CarriedReport carried, CarriedReport again, Making.Made made) {
+    List<String> foreign = OwnTemplates.foreign(carried.files().values());
+    try {
+      PdfComparison.Found found = PdfComparison.of(pdf, recomputed);
+      if (found.layout() != Layout.OTHER && foreign.isEmpty()) {
+        messages.result(
+            "verified: the report follows from the inputs it carries, "
+                + (found.layout() == Layout.SAME_BYTES
+                    ? "byte for byte."
+                    : "byte for byte but for how its streams are deflated."));
+        return ExitStatus.DONE;
+      }
+      List<Difference> differing = Comparison.of(carried, again);
+      numbers(carried, differing);
+      if (!differing.isEmpty()) {
+        objects(found);
+        return end(
+            "not verified: the numbers do not follow from the inputs it carries.",
+            ExitStatus.INPUT_REFUSED);
+      }
+      headline(pdf, made);
+      objects(found);
+      recomputed(found, foreign);
+      return ExitStatus.INPUT_REFUSED;
+    } catch (IOException e) {
+      return end(
+          "not verified: its pages cannot be compared (" + e.getMessage() + ").",
+          ExitStatus.INPUT_REFUSED);
+    }
+  }
+
+  private void numbers(CarriedReport carried, List<Difference> differing) {
+    for (Difference.Kind kind : List.of(Difference.Kind.INPUT, Difference.Kind.NUMBER)) {
+      boolean inputs = kind == Difference.Kind.INPUT;
+      List<Difference> of = differing.stream().filter(d -> d.kind() == kind).toList();
+      int all = inputs ? carried.numbers().hashes().size() : carried.numbers().numbers().size();
       messages.result(
-          "It was made by "
-              + carried.program()
-              + " and this is "
-              + own
-              + ": verify it with that program to tell a change of program from a change of data.");
+          "  "
+              + Messages.count(all, inputs ? "input" : "number")
+              + (inputs ? " by hash: " : ": ")
+              + differing(of.size()));
+      of.forEach(this::tell);
     }
-    return ExitStatus.INPUT_REFUSED;
   }
 
-  private void count(Difference.Kind kind, CarriedReport carried, List<Difference> differences) {
-    long differing = differences.stream().filter(d -> d.kind() == kind).count();
-    String what =
-        switch (kind) {
-          case INPUT -> Messages.count(carried.numbers().hashes().size(), "input") + " by hash";
-          case NUMBER -> Messages.count(carried.numbers().numbers().size(), "number");
-          case TEXT -> "text of " + Messages.count(carried.pages().size(), "page");
-          case DRAWING -> "drawing of " + Messages.count(carried.pages().size(), "page");
-          case REST -> "outline, structure, metadata and attachments";
-        };
-    messages.result("  " + what + ": " + (differing == 0 ? "the same" : differing + " differing"));
+  private static String differing(int count) {
+    return count == 0 ? "none differs" : count + (count == 1 ? " differs" : " differ");
+  }
+
+  /** Whether the most important numbers are on the pages as text, wherever a layout puts them. */
+  private void headline(byte[] pdf, Making.Made made) throws IOException {
+    if (made.headline().isEmpty()) {
+      return;
+    }
+    String text = String.join(" ", ReportPdfReader.text(pdf));
+    List<Making.Printed> missing =
+        made.headline().stream()
+            .filter(
+                n ->
+                    !text.contains(plain(n.value()))
+                        || n.intervals().stream().noneMatch(i -> text.contains(plain(i))))
+            .toList();
+    messages.result(
+        "  "
+            + Messages.count(made.headline().size(), "headline number")
+            + " as text on the pages: "
+            + (missing.isEmpty() ? "none is missing" : missing.size() + " missing"));
+    missing.forEach(
+        n -> messages.result("    " + n.label() + ", " + n.value() + ", " + n.intervals().get(0)));
+  }
+
+  private static String plain(String text) {
+    return text.replaceAll("[\\s\\u00a0\\u2007\\u202f]+", " ").strip();
+  }
+
+  private void objects(PdfComparison.Found found) {
+    if (found.layout() != Layout.OTHER) {
+      return;
+    }
+    messages.result(
+        "  "
+            + Messages.count(found.compared(), "object")
+            + " of the file: "
+            + differing(found.objects().size())
+            + (found.whole() ? "" : "; the others were not compared"));
+    found.objects().stream().limit(MOST_TOLD).forEach(this::tell);
+    if (found.objects().size() > MOST_TOLD) {
+      messages.result("    and " + (found.objects().size() - MOST_TOLD) + " more");
+    }
+    if (!found.pages().isEmpty()) {
+      messages.result(
+          "  pages that differ: "
+              + found.pages().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+      found.texts().stream().limit(MOST_TOLD).forEach(this::tell);
+    }
+  }
+
+  private void recomputed(PdfComparison.Found found, List<String> foreign) {
+    String verdict = "recomputed, not verified: the numbers follow from the inputs; ";
+    if (!foreign.isEmpty()) {
+      messages.result(
+          verdict
+              + Messages.count(foreign.size(), "file")
+              + " that are not this program's lay the pages out and can print anything: "
+              + String.join(", ", foreign)
+              + ".");
+    }
+    if (found.layout() == Layout.OTHER) {
+      messages.result(
+          (foreign.isEmpty() ? verdict : "Besides, ")
+              + (found.objects().isEmpty()
+                  ? "the file is packed in another way, so that a reader may find other pages"
+                      + " in it than this program does."
+                  : "the pages are laid out otherwise: "
+                      + Messages.count(found.objects().size(), "object")
+                      + (found.objects().size() == 1 ? " differs." : " differ.")));
+    }
+    messages.result(
+        "The pages that follow from the inputs: taperbook verify FILE.pdf --out RECOMPUTED.pdf");
+  }
+
+  private ExitStatus end(String verdict, ExitStatus status) {
+    messages.result(verdict);
+    return status;
   }
 
   private void tell(Difference difference) {
@@ -115,48 +228,44 @@ public final class VerifyCommand {
     messages.result("      recomputed  " + difference.recomputed());
   }
 
-  /** The PDF that the carried files give, made in memory. */
-  private static Checked<byte[]> remake(CarriedReport carried) {
-    Map<String, InputFile> own = new TreeMap<>();
-    Map<String, InputFile> builtIn = new TreeMap<>();
-    for (InputFile file : carried.files().values()) {
-      boolean named = carried.numbers().hashes().containsKey(file.path());
-      (named || !file.path().startsWith(TEMPLATES) ? own : builtIn).put(file.path(), file);
-    }
-    OwnTemplates templates = OwnTemplates.carried(own.values(), builtIn.values());
-    MadeDate madeDate =
-        new MadeDate(
-            Map.of(
-                "SOURCE_DATE_EPOCH",
-                Long.toString(carried.made().atStartOfDay(ZoneOffset.UTC).toEpochSecond())));
-    Project project = new Project(new CarriedFolder(own), templates.names());
-    ProgramStamp program = ProgramStamp.ofThisProgram();
-    Pipeline pipeline = new Pipeline(project, templates, program, madeDate);
-    return new Workshop(
-            project,
-            templates,
-            program,
-            madeDate,
-            pipeline,
-            Path.of(""),
-            r -> Earlier.carried(r, own, carried.numbers()),
-            false)
-        .making(carried.numbers().report())
-        .then(making -> making.make(Steps.UNHEARD))
-        .then(made -> Checked.good(made.files().all().getOrDefault("report.pdf", new byte[0])));
-  }
-
   private static byte[] bytes(String name) {
     try {
       Path path = Path.of(name);
-      if (Files.isRegularFile(path) && Files.size(path) > ReportPdfReader.LARGEST_PDF_BYTES) {
+      if (!Files.exists(path)) {
+        throw new StoppedException("there is no file '" + name + "'");
+      }
+      if (!Files.isRegularFile(path)) {
+        throw new StoppedException("'" + name + "' is not a regular file");
+      }
+      if (Files.size(path) > ReportPdfReader.LARGEST_PDF_BYTES) {
         throw new StoppedException(
-            name + " is larger than " + ReportPdfReader.LARGEST_PDF_BYTES + " bytes");
+            "'" + name + "' is larger than " + ReportPdfReader.LARGEST_PDF_BYTES + " bytes");
       }
       return Files.readAllBytes(path);
     } catch (IOException | InvalidPathException e) {
-      throw new StoppedException("there is no file '" + name + "' that can be read", e);
+      throw new StoppedException("the file '" + name + "' cannot be read", e);
     }
+  }
+
+  private static void write(String name, byte[] pdf) {
+    try {
+      Files.write(
+          Path.of(name),
+          pdf,
+          StandardOpenOption.CREATE_NEW,
+          StandardOpenOption.WRITE,
+          LinkOption.NOFOLLOW_LINKS);
+    } catch (FileAlreadyExistsException e) {
+      throw new StoppedException(
+          "there is a file '" + name + "' already; name another one behind --out", e);
+    } catch (IOException | InvalidPathException e) {
+      throw new StoppedException("the file '" + name + "' cannot be written", e);
+    }
+  }
+
+  private static String program(CarriedReport carried) {
+    String own = ProgramStamp.ofThisProgram().name();
+    return carried.program() + (own.equals(carried.program()) ? "" : " (this is " + own + ")");
   }
 
   private static String inputs(CarriedReport carried) {

@@ -52,7 +52,7 @@ public final class Arguments {
       if (option.takesValue()) {
         boolean joined = argument.length() > option.written().length();
         if (!joined && i + 1 == arguments.size()) {
-          throw new WrongUsage(option.written() + " needs " + needs(option) + " after it");
+          throw new WrongUsage(option.written() + " needs " + option.need() + " after it");
         }
         value = joined ? argument.substring(option.written().length() + 1) : arguments.get(++i);
       }
@@ -61,16 +61,10 @@ public final class Arguments {
   }
 
   private void take(Option option, String value) throws WrongUsage {
-    if (!option.choices().isEmpty() && !option.choices().contains(value)) {
-      throw new WrongUsage(option.written() + " needs " + needs(option) + ", not '" + value + "'");
+    if (!option.accepts(value)) {
+      throw new WrongUsage(option.written() + " needs " + option.need() + ", not '" + value + "'");
     }
     options.put(option, value);
-  }
-
-  private static String needs(Option option) {
-    return option.choices().isEmpty()
-        ? "the name of a folder"
-        : "one of the words " + String.join(", ", option.choices());
   }
 
   private Request request() throws WrongUsage {

@@ -54,15 +54,17 @@ public enum Command {
               "taperbook explain library peak_power veldt-quarry-lane", "of a row of a library"))),
   VERIFY(
       "verify",
-      "not verified, or not a report's PDF",
-      Set.of(),
+      "not verified, only recomputed, or not a report's PDF",
+      EnumSet.of(Option.OUT, Option.LIMIT),
       List.of(
           new Usage(
               "", List.of(Slot.PDF), "recompute a report from what its PDF carries, and compare")),
       List.of(
           new Example(
-              "taperbook verify reports/finch-first-look/report.pdf",
-              "needs nothing but the PDF"))),
+              "taperbook verify reports/finch-first-look/report.pdf", "needs nothing but the PDF"),
+          new Example(
+              "taperbook verify stranger.pdf --out recomputed.pdf",
+              "writes the PDF that follows from the inputs, to look at"))),
   BLANK(
       "blank",
       "nothing was written: a file is there already, or a name cannot be used",

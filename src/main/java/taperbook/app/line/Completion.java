@@ -129,9 +129,7 @@ public final class Completion {
     Map<String, String> byPattern = new LinkedHashMap<>();
     valued()
         .forEach(
-            o ->
-                byPattern.put(
-                    o.written(), o.choices().isEmpty() ? "echo @folders@" : print(o.choices())));
+            o -> byPattern.put(o.written(), o.takesPath() ? "echo @folders@" : print(o.choices())));
     return lines(byPattern);
   }
 
@@ -175,7 +173,7 @@ public final class Completion {
     if (!option.takesValue()) {
       return "";
     }
-    return option.choices().isEmpty()
+    return option.takesPath()
         ? " -x -a '(__fish_complete_directories)'"
         : " -x -a '" + words(option.choices()) + "'";
   }

@@ -19,6 +19,12 @@ public enum Option {
       "units of start files and sheets (default: km; for a report, those of its drive)"),
   PAPER("--paper", "SIZE", Paper.words(), "paper of a recording sheet (default: a4)"),
   LEGS("--legs", "", List.of(), "a file for the legs of the drive as well"),
+  OUT("--out", "FILE", List.of(), "where the recomputed PDF goes; no file is overwritten"),
+  LIMIT(
+      "--limit",
+      "SECONDS",
+      List.of(),
+      "time after which verify stops (default: 120); its memory ends at 1 GiB"),
   VERSION("--version", "", List.of(), "name and version"),
   HELP("--help", "", List.of(), "this text, or that of the command it stands with");
 
@@ -57,6 +63,29 @@ public enum Option {
   /** The values to choose from; empty if any will do. */
   List<String> choices() {
     return choices;
+  }
+
+  /** True if a path goes behind it. */
+  boolean takesPath() {
+    return value.equals("DIR") || value.equals("FILE");
+  }
+
+  /** True if a value may go behind it. */
+  boolean accepts(String given) {
+    if (value.equals("SECONDS")) {
+      return given.matches("[1-9][0-9]{0,4}");
+    }
+    return choices.isEmpty() || choices.contains(given);
+  }
+
+  /** What goes behind it, in words. */
+  String need() {
+    return switch (value) {
+      case "DIR" -> "the name of a folder";
+      case "FILE" -> "the name of a file";
+      case "SECONDS" -> "a whole number of seconds from 1 to 99999";
+      default -> "one of the words " + String.join(", ", choices);
+    };
   }
 
   /** The option with what goes behind it, such as {@code --units km|mi}. */

@@ -86,7 +86,8 @@ final class LibraryMaking implements Making {
                         files,
                         workshop.fingerprint(intake.inputs()),
                         intake.problems(),
-                        summary(job.result()))));
+                        summary(job.result()),
+                        List.of())));
   }
 
   @Override

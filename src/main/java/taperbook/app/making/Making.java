@@ -54,12 +54,33 @@ public interface Making {
    * @param fingerprint hash over all that it was really made from
    * @param told problems that did not keep it from being made, errors among them
    * @param summary what the tester should see without opening it
+   * @param headline the numbers at its head
    */
-  record Made(ReportFiles files, String fingerprint, List<Problem> told, List<String> summary) {
+  record Made(
+      ReportFiles files,
+      String fingerprint,
+      List<Problem> told,
+      List<String> summary,
+      List<Printed> headline) {
     /** Copies the lists. */
     public Made {
       told = List.copyOf(told);
       summary = List.copyOf(summary);
+      headline = List.copyOf(headline);
+    }
+  }
+
+  /**
+   * A number as a report prints it.
+   *
+   * @param label its name
+   * @param value its value with its unit
+   * @param intervals the ways in which its interval may be printed
+   */
+  record Printed(String label, String value, List<String> intervals) {
+    /** Copies the list. */
+    public Printed {
+      intervals = List.copyOf(intervals);
     }
   }
 }

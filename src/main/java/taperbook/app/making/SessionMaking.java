@@ -58,7 +58,8 @@ final class SessionMaking implements Making {
                         made.files(),
                         fingerprint(),
                         List.of(),
-                        new Summary(made.result()).lines())));
+                        new Summary(made.result()).lines(),
+                        new Summary(made.result()).printed())));
   }
 
   @Override

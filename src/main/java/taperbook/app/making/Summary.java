@@ -17,6 +17,14 @@ final class Summary {
     this.wording = new Wording(result.plan().style());
   }
 
+  /** The headline numbers that are measured, as the report prints them. */
+  List<Making.Printed> printed() {
+    return result.main().numbers().headline().stream()
+        .filter(n -> n.withheld().isEmpty())
+        .map(n -> new Making.Printed(n.label(), value(n), intervals(n)))
+        .toList();
+  }
+
   List<String> lines() {
     List<ReportNumber> shown = result.main().numbers().headline();
     int labels = widest(shown.stream().map(ReportNumber::label).toList());
@@ -41,6 +49,13 @@ final class Summary {
 
   private String spread(ReportNumber number) {
     return wording.spread(number).orElseGet(() -> number.withheld().orElseThrow());
+  }
+
+  /** The ways in which a report may print an interval. */
+  private List<String> intervals(ReportNumber number) {
+    List<String> ways = new ArrayList<>(List.of(spread(number), wording.range(number)));
+    wording.between(number).ifPresent(ways::add);
+    return ways;
   }
 
   private String counts() {

@@ -47,6 +47,19 @@ public final class OwnTemplates {
     return new OwnTemplates(own, List.of(), Templates.builtIn().with(texts(others)));
   }
 
+  /**
+   * Paths of the carried templates that this program has not, or has with another text: they are
+   * the author's, or of another version of the program.
+   */
+  public static List<String> foreign(Collection<InputFile> carried) {
+    Map<String, String> builtIn = Templates.builtIn().texts();
+    return carried.stream()
+        .filter(f -> isTemplate(f.path()))
+        .filter(f -> !text(f).equals(builtIn.get(nameOf(f))))
+        .map(InputFile::path)
+        .toList();
+  }
+
   /** Reads the templates of a project folder; there need not be any. */
   public static OwnTemplates of(Path root) {
     return read(root, Templates.builtIn(), OwnTemplates::isTemplate);
@@ -111,8 +124,12 @@ public final class OwnTemplates {
 
   private static Map<String, String> texts(Collection<InputFile> files) {
     Map<String, String> texts = new TreeMap<>();
-    files.forEach(f -> texts.put(nameOf(f), new String(f.bytes(), StandardCharsets.UTF_8)));
+    files.forEach(f -> texts.put(nameOf(f), text(f)));
     return texts;
+  }
+
+  private static String text(InputFile file) {
+    return new String(file.bytes(), StandardCharsets.UTF_8);
   }
 
   /** Names that a report may give as its template. */

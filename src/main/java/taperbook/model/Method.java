@@ -32,6 +32,8 @@ import static taperbook.model.Assumption.TRIP_AS_TESTED;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** How numbers are computed: the definition that the methods section prints. */
@@ -682,6 +684,13 @@ public enum Method {
           ROAD_PER_MINUTE,
           INTERRUPTIONS);
 
+  /**
+   * Methods that give other numbers than they once did, with their version now. All others are at
+   * version 1. A change of how a number is computed goes here, so that {@code verify} can name it
+   * when it meets a report of an earlier program.
+   */
+  private static final Map<Method, Integer> REVISED = Map.of();
+
   private final String title;
   private final String definition;
   private final String formula;
@@ -704,6 +713,16 @@ public enum Method {
       inputs.add(Input.WHOLE_SESSION);
     }
     return inputs;
+  }
+
+  /** Its name in files, such as {@code highest_reading}. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Its version, from 1: a higher one may give other numbers of the same readings. */
+  public int version() {
+    return REVISED.getOrDefault(this, 1);
   }
 
   /** The method as a heading. */

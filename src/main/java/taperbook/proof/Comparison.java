@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import taperbook.model.InputFile;
 
@@ -12,11 +13,16 @@ import taperbook.model.InputFile;
 public final class Comparison {
   private final CarriedReport carried;
   private final CarriedReport recomputed;
+
+  /** Another version may state more of a number; what the carried one lacks is no contradiction. */
+  private final boolean sameProgram;
+
   private final List<Difference> found = new ArrayList<>();
 
   private Comparison(CarriedReport carried, CarriedReport recomputed) {
     this.carried = carried;
     this.recomputed = recomputed;
+    this.sameProgram = carried.program().equals(recomputed.program());
   }
 
   /** Every difference in inputs and numbers; none if the numbers follow from the inputs. */
@@ -61,18 +67,30 @@ public final class Comparison {
         number(key, one, other);
       }
     }
-    if (!carried.numbers().rest().equals(recomputed.numbers().rest())) {
+    Map<String, String> rest = new TreeMap<>(recomputed.numbers().rest());
+    if (!sameProgram) {
+      rest.keySet().retainAll(carried.numbers().rest().keySet());
+    }
+    if (!carried.numbers().rest().equals(rest)) {
       add(Difference.Kind.NUMBER, "cross-checks of numbers.json", "as carried", "others");
     }
   }
 
   private void number(String key, PublishedNumber one, PublishedNumber other) {
+    String method = one.method().orElse("a method that is not named");
+    boolean revised = other.method().isPresent() && !other.method().get().equals(method);
     if (!one.words().equals(other.words())) {
-      add(Difference.Kind.NUMBER, key, one.words(), other.words());
+      add(
+          Difference.Kind.NUMBER,
+          key,
+          one.words() + (revised ? ", by " + method : ""),
+          other.words() + (revised ? ", by " + other.method().get() : ""));
       return;
     }
     Set<String> fields = new TreeSet<>(one.stated().keySet());
-    fields.addAll(other.stated().keySet());
+    if (sameProgram) {
+      fields.addAll(other.stated().keySet());
+    }
     for (String field : fields) {
       String a = one.stated().getOrDefault(field, "nothing");
       String b = other.stated().getOrDefault(field, "nothing");

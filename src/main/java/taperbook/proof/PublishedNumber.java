@@ -76,6 +76,12 @@ public record PublishedNumber(
     return id + " (" + session + (against.isEmpty() ? "" : " against " + against) + ")";
   }
 
+  /** The method and its version; empty if a program wrote it that did not name them. */
+  Optional<String> method() {
+    return Optional.ofNullable(stated.get("method"))
+        .map(name -> name + ", version " + stated.getOrDefault("method_version", "unknown"));
+  }
+
   /** Value and interval as they stand, or why there is none. */
   public String words() {
     Optional<String> withheld =

@@ -329,6 +329,11 @@ enum Forgery {
     return forge.apply(published);
   }
 
+  /** Number of the object that holds {@code numbers.json}. */
+  static long numbersOf(byte[] published) {
+    return Target.of(published).numbers;
+  }
+
   /** Numbers of the objects that are worth changing. */
   private record Target(
       int start,

@@ -137,6 +137,66 @@ final class VerifyTest {
   }
 
   @Test
+  void a_report_of_another_version_names_the_methods_that_differ() throws IOException {
+    PdfObjects objects = PdfObjects.of(published);
+    byte[] older =
+        objects
+            .edit(2, t -> t.replaceAll("Taperbook [^)]*", "Taperbook 0.0.9"))
+            .content(
+                Forgery.numbersOf(published),
+                content ->
+                    new String(content, StandardCharsets.UTF_8)
+                        .replaceFirst("(?s)(\"id\": \"peak_power\".*?\"value\": )123", "$1124")
+                        .replaceFirst("\"method_version\": 1", "\"method_version\": 7")
+                        .getBytes(StandardCharsets.UTF_8))
+            .bytes();
+    assertThat(verify(older)).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.out())
+        .contains("made by Taperbook 0.0.9 (this is Taperbook unreleased) from 3 files")
+        .containsPattern("\\d+ numbers: 1 differs\n    peak_power")
+        .contains("carried     124 kW, 122.5 to 123.5, by highest_reading, version 7")
+        .contains("recomputed  123 kW, 122.5 to 123.5, by highest_reading, version 1");
+  }
+
+  @Test
+  void a_report_that_the_authors_own_style_lays_out_is_recomputed_and_not_verified()
+      throws IOException {
+    byte[] pdf =
+        styled(
+            "print.css",
+            "body { font-family: Sans } .strip, table { display: none }"
+                + " h1::after { content: '423 kW' }");
+    assertThat(verify(pdf)).as(empty.out() + empty.err()).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.out())
+        .containsPattern(
+            "2 headline numbers as text on the pages: 1 missing\n    Peak power, 123 kW")
+        .contains(
+            "recomputed, not verified: the numbers follow from the inputs; 1 file that is not this"
+                + " program's lays the pages out and can print anything: templates/print.css.");
+  }
+
+  @Test
+  void a_template_of_the_author_that_prints_all_numbers_is_told_as_well() throws IOException {
+    byte[] pdf = styled("letter.css", "/* of the author */");
+    assertThat(verify(pdf)).isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(empty.out())
+        .contains("2 headline numbers as text on the pages: none is missing")
+        .contains("can print anything: templates/letter.css.");
+  }
+
+  /** A report with a style sheet of the author's own. */
+  private byte[] styled(String file, String css) throws IOException {
+    Workplace place = Workplace.withDemo(Files.createDirectory(folder.resolve("styled")));
+    Files.createDirectory(place.path("templates"));
+    Files.writeString(place.path("templates/" + file), css);
+    Files.writeString(
+        place.path("reports/styled.md"),
+        "---\ntitle: Styled\nsession: finch-quarry-lane-first\n---\nInvented.\n");
+    assertThat(place.run("report", "styled")).as(place.err()).isEqualTo(ExitStatus.DONE);
+    return Files.readAllBytes(place.path("reports/styled/report.pdf"));
+  }
+
+  @Test
   void a_changed_reading_is_found_by_its_hash_and_by_what_follows_from_it() throws IOException {
     String file = "sessions/finch-quarry-lane-first/readings.csv";
     assertThat(

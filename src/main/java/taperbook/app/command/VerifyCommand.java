@@ -199,7 +199,9 @@ public final class VerifyCommand {
       messages.result(
           verdict
               + Messages.count(foreign.size(), "file")
-              + " that are not this program's lay the pages out and can print anything: "
+              + (foreign.size() == 1
+                  ? " that is not this program's lays the pages out and can print anything: "
+                  : " that are not this program's lay the pages out and can print anything: ")
               + String.join(", ", foreign)
               + ".");
     }

@@ -180,6 +180,8 @@ public final class NumbersJson {
       json.writeNullField("coverage");
     }
     json.writeStringField("basis", number.metric().basis().words());
+    json.writeStringField("method", number.method().id());
+    json.writeNumberField("method_version", number.method().version());
     json.writeStringField("session", number.origin().session());
     if (!number.origin().against().isEmpty()) {
       json.writeStringField("against", number.origin().against());

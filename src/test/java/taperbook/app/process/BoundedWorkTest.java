@@ -54,7 +54,6 @@ final class BoundedWorkTest {
                       List<byte[]> kept = new ArrayList<>();
                       while (!Thread.currentThread().isInterrupted() && kept.size() < 600) {
                         kept.add(new byte[MEBIBYTE]);
-                        Thread.yield();
                       }
                       while (!Thread.currentThread().isInterrupted()) {
                         Thread.onSpinWait();

@@ -16,7 +16,8 @@ public final class FileName {
 
   private FileName() {}
 
-  static boolean isAllowed(String name) {
+  /** True if a name of a file or folder is used. */
+  public static boolean isAllowed(String name) {
     return ALLOWED.matcher(name).matches();
   }
 

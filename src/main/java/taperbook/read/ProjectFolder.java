@@ -96,13 +96,13 @@ public final class ProjectFolder implements InputFolder {
     try {
       Path file = at(path).toRealPath();
       if (!file.startsWith(root.toRealPath())) {
-        unreadable(log, "a link that leads out of the folder", "put the file itself there");
+        leadsOut(log, "");
       } else if (!Files.isRegularFile(file)) {
         unreadable(log, "something that is not a file", "put a file there");
       } else if (Files.size(file) > LARGEST_FILE_BYTES) {
         tooLarge(log, Files.size(file));
       } else {
-        return Checked.good(InputFile.taking(path, Files.readAllBytes(file)));
+        return Checked.good(InputFile.taking(path, PlainFile.bytes(file, LARGEST_FILE_BYTES)));
       }
     } catch (NoSuchFileException | NotDirectoryException e) {
       missing(path, log);
@@ -158,6 +158,10 @@ public final class ProjectFolder implements InputFolder {
 
   /** Names in a folder that do not begin with a full stop, sorted. */
   private List<String> entries(String folder, ProblemLog log) {
+    if (PlainFile.leadsOut(root, at(folder))) {
+      leadsOut(log, folder.equals(log.file()) ? "" : folder + ", ");
+      return List.of();
+    }
     try (Stream<Path> paths = Files.list(at(folder))) {
       return paths
           .map(p -> String.valueOf(p.getFileName()))
@@ -216,6 +220,10 @@ public final class ProjectFolder implements InputFolder {
         log.file().endsWith(".csv")
             ? "keep the rows of one session only"
             : "take out what does not belong there");
+  }
+
+  private static void leadsOut(ProblemLog log, String which) {
+    unreadable(log, which + "a link that leads out of the folder", "put the file itself there");
   }
 
   private static void failed(ProblemLog log, IOException e) {

@@ -70,13 +70,15 @@ public final class ProjectFolder implements InputFolder {
     List<String> names = new ArrayList<>();
     for (String entry : entries(REPORTS, log)) {
       if (entry.endsWith(REPORT_ENDING) && Files.isRegularFile(at(REPORTS + "/" + entry))) {
-        if (FileName.isAllowed(entry)) {
-          names.add(entry.substring(0, entry.length() - REPORT_ENDING.length()));
+        String name = entry.substring(0, entry.length() - REPORT_ENDING.length());
+        if (FileName.isAllowed(entry) && FileName.isAllowed(name)) {
+          names.add(name);
         } else {
-          FileName.refuse(entry, log);
+          FileName.refuse(FileName.isAllowed(entry) ? name : entry, log);
         }
       }
     }
+    FileName.tellTwins(names, log);
     return new Listing(names, log.list());
   }
 
@@ -127,6 +129,7 @@ public final class ProjectFolder implements InputFolder {
         tellStray(folder, log);
       }
     }
+    FileName.tellTwins(names, log);
     return new Listing(names, log.list());
   }
 

@@ -78,7 +78,9 @@ public final class ReportCommand {
     }
     Checked<Making> making = workshop.making(name);
     if (!FileName.isAllowed(name)) {
-      return refused(name, making.problems());
+      // Nothing of such a name may be written, whatever there is to read.
+      return refused(
+          name, making.problems().isEmpty() ? FileName.problems(name) : making.problems());
     }
     // A lock that is there is held by another run, or was left behind by one that was killed.
     boolean clear =

@@ -61,6 +61,12 @@ public final class Arguments {
   }
 
   private void take(Option option, String value) throws WrongUsage {
+    if (options.containsKey(option)) {
+      throw new WrongUsage(option.written() + " is given twice");
+    }
+    if (option.takesValue() && value.isEmpty()) {
+      throw new WrongUsage(option.written() + " needs " + needs(option) + ", not ''");
+    }
     if (!option.choices().isEmpty() && !option.choices().contains(value)) {
       throw new WrongUsage(option.written() + " needs " + needs(option) + ", not '" + value + "'");
     }

@@ -63,8 +63,11 @@ public final class QuickLook {
       String argument = arguments[i];
       if (!argument.startsWith("-")) {
         names.add(argument);
-      } else if (argument.equals(OPTION) && i + 1 < arguments.length) {
+      } else if (argument.equals(OPTION) && folder.isEmpty() && i + 1 < arguments.length) {
         folder = arguments[++i];
+        if (folder.isEmpty()) {
+          return null;
+        }
       } else {
         return null;
       }

@@ -15,11 +15,25 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.FileReader;
+import java.io.FileWriter;
+import java.io.PrintStream;
+import java.io.RandomAccessFile;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import taperbook.app.Main;
+import taperbook.app.looks.Entrance;
+import taperbook.app.looks.QuickLook;
+import taperbook.app.publish.ReportLock;
+import taperbook.app.stamp.ProgramStamp;
 import taperbook.model.InputFile;
 import taperbook.model.LibraryResult;
 import taperbook.model.RangeTest;
 import taperbook.model.Session;
 import taperbook.model.Trace;
+import taperbook.read.PlainFile;
 
 /** The one-way flow read, check, measure, draw, write; who may use which library. */
 @AnalyzeClasses(packages = "taperbook", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -127,6 +141,49 @@ final class ArchitectureTest {
           .orShould()
           .callMethod(System.class, "getenv", String.class)
           .because("a stage is a function of its arguments");
+
+  @ArchTest
+  static final ArchRule only_messages_print =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("taperbook.app.process..")
+          .and()
+          .doNotBelongToAnyOf(Main.class, Entrance.class, QuickLook.class)
+          .should()
+          .callMethodWhere(
+              DescribedPredicate.describe(
+                  "they print", call -> call.getTargetOwner().isAssignableTo(PrintStream.class)))
+          .orShould()
+          .callMethodWhere(
+              DescribedPredicate.describe(
+                  "they print a stack trace",
+                  call -> call.getTarget().getName().equals("printStackTrace")))
+          .because("what comes from elsewhere is made printable there");
+
+  @ArchTest
+  static final ArchRule files_of_a_project_are_opened_in_one_place =
+      noClasses()
+          .that()
+          .doNotBelongToAnyOf(PlainFile.class, ProgramStamp.class, ReportLock.class)
+          .should()
+          .callMethodWhere(
+              DescribedPredicate.describe(
+                  "they open a file",
+                  call ->
+                      call.getTargetOwner().isAssignableTo(Files.class)
+                          && call.getTarget()
+                              .getName()
+                              .matches("(read(All.*|String)|lines|new(In|Out).*|newB.*|write.*)")))
+          .orShould()
+          .dependOnClassesThat()
+          .belongToAnyOf(
+              FileChannel.class,
+              FileInputStream.class,
+              FileOutputStream.class,
+              FileReader.class,
+              FileWriter.class,
+              RandomAccessFile.class)
+          .because("a project may come from anywhere: links, pipes and devices must not be opened");
 
   @ArchTest
   static final ArchRule stages_have_no_cycles =

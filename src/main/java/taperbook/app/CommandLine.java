@@ -1,7 +1,9 @@
 package taperbook.app;
 
 import java.io.PrintStream;
+import java.nio.file.InvalidPathException;
 import java.util.List;
+import java.util.Optional;
 import taperbook.app.command.BlankCommand;
 import taperbook.app.command.CheckCommand;
 import taperbook.app.command.ExplainCommand;
@@ -95,7 +97,19 @@ public final class CommandLine {
               + " MiB there are. What is published is unchanged. Keep the rows of one session in a"
               + " file, or give Java more memory with JAVA_TOOL_OPTIONS=-Xmx8g, then run again.");
       return ExitStatus.INPUT_REFUSED;
-    } catch (RuntimeException | StackOverflowError e) {
+    } catch (InvalidPathException e) {
+      messages.stopped(
+          "the name '"
+              + e.getInput()
+              + "' cannot be used in this locale, which is not UTF-8. Set LC_ALL=C.UTF-8, then run"
+              + " again.");
+      return ExitStatus.INPUT_REFUSED;
+    } catch (RuntimeException | StackOverflowError | LinkageError e) {
+      Optional<String> stopped = TemporaryFolder.reasonOf(e);
+      if (stopped.isPresent()) {
+        messages.stopped(stopped.get());
+        return ExitStatus.INPUT_REFUSED;
+      }
       messages.ourFault(e);
       return ExitStatus.OUR_FAULT;
     }

@@ -8,7 +8,9 @@ public enum ProblemCode {
   FILE_UNREADABLE(Severity.ERROR, "A file cannot be read."),
   FILE_TOO_LARGE(Severity.ERROR, "A file is larger than is read."),
   NAME_NOT_ALLOWED(
-      Severity.ERROR, "A file or folder name has characters that are not used in names."),
+      Severity.ERROR,
+      "A file or folder name has characters that are not used, or is one that not every computer"
+          + " can store."),
   TEXT_NOT_UTF8(
       Severity.ERROR,
       "A file holds bytes that are not text in UTF-8, or in the encoding that is stated."),

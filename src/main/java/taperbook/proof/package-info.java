@@ -1,7 +1,7 @@
 /**
- * What was published, read again: the files that a report's PDF carries, its printed text and its
- * drawing, and the numbers of {@code numbers.json}. In: bytes. Out: what they say, and where two of
- * them differ. Knows {@code model} and {@code problem}; nothing is measured or written here.
+ * What was published, read again: the files that a report's PDF carries and the numbers of {@code
+ * numbers.json}. In: what two versions say. Out: where they differ, and which change of the input
+ * moved which number. Knows {@code model} and {@code problem}; nothing is measured or written here.
  */
 @NullMarked
 package taperbook.proof;

@@ -70,13 +70,15 @@ public final class ProjectFolder implements InputFolder {
     List<String> names = new ArrayList<>();
     for (String entry : entries(REPORTS, log)) {
       if (entry.endsWith(REPORT_ENDING) && Files.isRegularFile(at(REPORTS + "/" + entry))) {
-        if (FileName.isAllowed(entry)) {
-          names.add(entry.substring(0, entry.length() - REPORT_ENDING.length()));
+        String name = entry.substring(0, entry.length() - REPORT_ENDING.length());
+        if (FileName.isAllowed(entry) && FileName.isAllowed(name)) {
+          names.add(name);
         } else {
-          FileName.refuse(entry, log);
+          FileName.refuse(FileName.isAllowed(entry) ? name : entry, log);
         }
       }
     }
+    FileName.tellTwins(names, log);
     return new Listing(names, log.list());
   }
 
@@ -96,13 +98,13 @@ public final class ProjectFolder implements InputFolder {
     try {
       Path file = at(path).toRealPath();
       if (!file.startsWith(root.toRealPath())) {
-        unreadable(log, "a link that leads out of the folder", "put the file itself there");
+        leadsOut(log, "");
       } else if (!Files.isRegularFile(file)) {
         unreadable(log, "something that is not a file", "put a file there");
       } else if (Files.size(file) > LARGEST_FILE_BYTES) {
         tooLarge(log, Files.size(file));
       } else {
-        return Checked.good(InputFile.taking(path, Files.readAllBytes(file)));
+        return Checked.good(InputFile.taking(path, PlainFile.bytes(file, LARGEST_FILE_BYTES)));
       }
     } catch (NoSuchFileException | NotDirectoryException e) {
       missing(path, log);
@@ -127,6 +129,7 @@ public final class ProjectFolder implements InputFolder {
         tellStray(folder, log);
       }
     }
+    FileName.tellTwins(names, log);
     return new Listing(names, log.list());
   }
 
@@ -158,6 +161,10 @@ public final class ProjectFolder implements InputFolder {
 
   /** Names in a folder that do not begin with a full stop, sorted. */
   private List<String> entries(String folder, ProblemLog log) {
+    if (PlainFile.leadsOut(root, at(folder))) {
+      leadsOut(log, folder.equals(log.file()) ? "" : folder + ", ");
+      return List.of();
+    }
     try (Stream<Path> paths = Files.list(at(folder))) {
       return paths
           .map(p -> String.valueOf(p.getFileName()))
@@ -216,6 +223,10 @@ public final class ProjectFolder implements InputFolder {
         log.file().endsWith(".csv")
             ? "keep the rows of one session only"
             : "take out what does not belong there");
+  }
+
+  private static void leadsOut(ProblemLog log, String which) {
+    unreadable(log, which + "a link that leads out of the folder", "put the file itself there");
   }
 
   private static void failed(ProblemLog log, IOException e) {

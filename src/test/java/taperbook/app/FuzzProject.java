@@ -21,7 +21,7 @@ import taperbook.model.ReportResult;
 import taperbook.problem.Checked;
 import taperbook.proof.CarriedReport;
 import taperbook.proof.NumbersFile;
-import taperbook.proof.ReportPdfReader;
+import taperbook.proof.pdf.ReportPdfReader;
 import taperbook.read.CarriedFolder;
 import taperbook.write.ReportFiles;
 import taperbook.write.ReportWriter;

@@ -17,7 +17,7 @@ import taperbook.proof.CarriedReport;
 import taperbook.proof.Comparison;
 import taperbook.proof.Moves;
 import taperbook.proof.NumbersFile;
-import taperbook.proof.ReportPdfReader;
+import taperbook.proof.pdf.ReportPdfReader;
 import taperbook.write.pdf.PdfPage;
 import taperbook.write.text.ArticlePart;
 import taperbook.write.text.ArticleText;

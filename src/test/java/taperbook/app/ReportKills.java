@@ -22,7 +22,8 @@ import taperbook.model.InputFile;
  * run, and kills the process: every second time at an instant spread evenly over the time that a
  * run takes, else soon after it has begun to write, which is a small part of that time. After each
  * kill, what is published must be wholly one of two versions; after the next whole run, it must be
- * the version of the readings as they stand, with nothing left behind.
+ * the version of the readings as they stand, with nothing left behind. A file of the tester's own
+ * beside the report is moved from each version into the next, and is never lost.
  *
  * <p>What the two versions are is not taken on trust: each is made without a kill in a folder of
  * its own, and its PDF must verify.
@@ -31,6 +32,7 @@ final class ReportKills {
   private static final String READINGS = "sessions/stop/readings.csv";
   private static final String FIRST = "7:30,40,130,";
   private static final String MENDED = "7:30,40,131,";
+  private static final String OWN = "own/notes.txt";
   private static final long MOST_SECONDS = 1800;
   private static final long NANOS_OF_WRITING = 100_000_000;
 
@@ -74,6 +76,9 @@ final class ReportKills {
     makeBothVersions();
     Path project = project("killed");
     expectDone(start(project));
+    Path own = project.resolve("reports/look").resolve(OWN);
+    Files.createDirectories(own.resolve(".."));
+    Files.writeString(own, OWN);
     mended = false;
     int done = 0;
     int tooLate = 0;
@@ -94,6 +99,7 @@ final class ReportKills {
         left += entries(project).equals(List.of("look", "look.md")) ? 0 : 1;
       }
       expectDone(start(project));
+      expect(Files.exists(own), "the tester's own file is beside the report");
       expect(version(project) == (mended ? 1 : 0), "the next run makes what was asked for");
       expect(entries(project).equals(List.of("look", "look.md")), "nothing is left behind");
       log.println(
@@ -137,6 +143,16 @@ final class ReportKills {
   private int version(Path project) throws IOException {
     Path published = PublishedFolder.current(project.resolve("reports"), "look");
     SortedMap<String, String> found = hashes(published);
+    found.remove(OWN);
+    if (project.endsWith("killed")) {
+      List<Path> places = List.of(Path.of("look"), Path.of(".look.old-version"));
+      long copies =
+          places.stream()
+              .map(place -> project.resolve("reports").resolve(place).resolve(OWN))
+              .filter(Files::exists)
+              .count();
+      expect(copies == 1, "the tester's own file is there once, not " + copies + " times");
+    }
     int version = versions.indexOf(found);
     if (version < 0) {
       SortedMap<String, String> more = new TreeMap<>(found);

@@ -21,6 +21,7 @@ import taperbook.check.TwinReadings;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
 import taperbook.proof.NumbersFile;
+import taperbook.read.FileName;
 
 /** Makes reports that are out of date. */
 public final class ReportCommand {
@@ -76,6 +77,11 @@ public final class ReportCommand {
       return true;
     }
     Checked<Making> making = workshop.making(name);
+    if (!FileName.isAllowed(name)) {
+      // Nothing of such a name may be written, whatever there is to read.
+      return refused(
+          name, making.problems().isEmpty() ? FileName.problems(name) : making.problems());
+    }
     // A lock that is there is held by another run, or was left behind by one that was killed.
     boolean clear =
         !workshop.published(name).isCutOff() && !ReportLock.isThere(workshop.reports(), name);
@@ -146,6 +152,7 @@ public final class ReportCommand {
         name, "made: reports/" + name + "/, " + value.get().files().count() + " files");
     value.get().summary().forEach(messages::result);
     moved.ifPresent(messages::result);
+    ownLinks(workshop.published(name)).ifPresent(messages::remark);
     messages.result("  open " + workshop.reports().resolve(name).resolve("report.html"));
     enter(looks, name, making, value.get().fingerprint());
     return true;
@@ -165,6 +172,17 @@ public final class ReportCommand {
         .bytes(NUMBERS)
         .flatMap(b -> NumbersFile.read(NUMBERS, b).value())
         .map(b -> new MovedLine(making.wording()).of(b, fresh(made)));
+  }
+
+  /** A remark on links beside the report that lead elsewhere, if there are any. */
+  static Optional<String> ownLinks(PublishedFolder published) {
+    List<String> links = published.linksOut();
+    return links.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Links that lead out of the project were kept beside the report, and nothing of what"
+                + " they lead to was read: "
+                + String.join(", ", links));
   }
 
   private static NumbersFile fresh(Making.Made made) {

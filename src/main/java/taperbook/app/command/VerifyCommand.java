@@ -1,12 +1,11 @@
 package taperbook.app.command;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -24,9 +23,10 @@ import taperbook.problem.Checked;
 import taperbook.proof.CarriedReport;
 import taperbook.proof.Comparison;
 import taperbook.proof.Difference;
-import taperbook.proof.PdfComparison;
-import taperbook.proof.PdfComparison.Layout;
-import taperbook.proof.ReportPdfReader;
+import taperbook.proof.pdf.PdfComparison;
+import taperbook.proof.pdf.PdfComparison.Layout;
+import taperbook.proof.pdf.ReportPdfReader;
+import taperbook.read.PlainFile;
 import taperbook.write.pdf.QuietLibraries;
 
 /**
@@ -36,6 +36,7 @@ import taperbook.write.pdf.QuietLibraries;
  */
 public final class VerifyCommand {
   private static final int MOST_TOLD = 20;
+  private static final int LONGEST_TOLD = 120;
   private static final int USUAL_SECONDS = 120;
   private static final long MOST_BYTES = 1L << 30;
 
@@ -225,9 +226,14 @@ public final class VerifyCommand {
   }
 
   private void tell(Difference difference) {
-    messages.result("    " + difference.place());
-    messages.result("      carried     " + difference.carried());
-    messages.result("      recomputed  " + difference.recomputed());
+    messages.result("    " + shortened(difference.place()));
+    messages.result("      carried     " + shortened(difference.carried()));
+    messages.result("      recomputed  " + shortened(difference.recomputed()));
+  }
+
+  /** So that no foreign text fills a line of the terminal and goes on at the start of the next. */
+  private static String shortened(String text) {
+    return text.length() <= LONGEST_TOLD ? text : text.substring(0, LONGEST_TOLD) + "\u2026";
   }
 
   private static byte[] bytes(String name) {
@@ -243,20 +249,15 @@ public final class VerifyCommand {
         throw new StoppedException(
             "'" + name + "' is larger than " + ReportPdfReader.LARGEST_PDF_BYTES + " bytes");
       }
-      return Files.readAllBytes(path);
+      return PlainFile.bytes(path.toRealPath(), ReportPdfReader.LARGEST_PDF_BYTES);
     } catch (IOException | InvalidPathException e) {
       throw new StoppedException("the file '" + name + "' cannot be read", e);
     }
   }
 
   private static void write(String name, byte[] pdf) {
-    try {
-      Files.write(
-          Path.of(name),
-          pdf,
-          StandardOpenOption.CREATE_NEW,
-          StandardOpenOption.WRITE,
-          LinkOption.NOFOLLOW_LINKS);
+    try (OutputStream out = PlainFile.create(Path.of(name))) {
+      out.write(pdf);
     } catch (FileAlreadyExistsException e) {
       throw new StoppedException(
           "there is a file '" + name + "' already; name another one behind --out", e);
@@ -267,7 +268,8 @@ public final class VerifyCommand {
 
   private static String program(CarriedReport carried) {
     String own = ProgramStamp.ofThisProgram().name();
-    return carried.program() + (own.equals(carried.program()) ? "" : " (this is " + own + ")");
+    return shortened(carried.program())
+        + (own.equals(carried.program()) ? "" : " (this is " + own + ")");
   }
 
   private static String inputs(CarriedReport carried) {

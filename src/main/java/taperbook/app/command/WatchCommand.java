@@ -2,7 +2,9 @@ package taperbook.app.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import taperbook.app.line.Request;
+import taperbook.app.making.Workshop;
 import taperbook.app.process.ExitStatus;
 import taperbook.app.process.Messages;
 import taperbook.app.process.Pulse;
@@ -38,6 +40,13 @@ public final class WatchCommand {
   public ExitStatus run(Request request) {
     if (!Files.isDirectory(request.folder().toAbsolutePath())) {
       throw new StoppedException("there is no folder " + request.folder());
+    }
+    List<String> reports =
+        Workshop.in(request.folder(), surroundings.environment()).project().reportNames();
+    for (String name : request.names()) {
+      if (!reports.contains(name)) {
+        throw ExplainCommand.unknown("there is no report", name, reports);
+      }
     }
     WatchRound round = new WatchRound(messages, surroundings, request);
     messages.remark("Watching sessions/, reports/*.md and templates/. Ctrl-C ends it.");

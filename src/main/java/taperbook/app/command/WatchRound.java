@@ -152,6 +152,7 @@ final class WatchRound {
     refusals.remove(name);
     double seconds = (surroundings.pulse().nanoTime() - begun) / NANOS_PER_SECOND;
     messages.result(name + "  made in " + String.format(Locale.ROOT, "%.1f", seconds) + " s");
+    ReportCommand.ownLinks(workshop.published(name)).ifPresent(messages::remark);
     return true;
   }
 

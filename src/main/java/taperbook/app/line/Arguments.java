@@ -61,7 +61,10 @@ public final class Arguments {
   }
 
   private void take(Option option, String value) throws WrongUsage {
-    if (!option.accepts(value)) {
+    if (options.containsKey(option)) {
+      throw new WrongUsage(option.written() + " is given twice");
+    }
+    if (option.takesValue() && (value.isEmpty() || !option.accepts(value))) {
       throw new WrongUsage(option.written() + " needs " + option.need() + ", not '" + value + "'");
     }
     options.put(option, value);

@@ -1,8 +1,10 @@
 package taperbook.app.looks;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
@@ -10,12 +12,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import taperbook.read.PlainFile;
 
 /**
  * What everything looked like when reports were last found up to date, kept in {@code
  * reports/.looks}. It is a memory and no truth: without it, or with any doubt, files are read.
  */
 public final class LookBook {
+  /** A look and a path for each of two hundred thousand files. */
+  private static final long LARGEST_BYTES = 32L << 20;
+
   private static final String FILE = ".looks";
   private static final String HEAD = "taperbook looks 1";
   private static final String END = "end";
@@ -52,7 +58,7 @@ public final class LookBook {
           }
         }
         return true;
-      } catch (IOException e) {
+      } catch (IOException | InvalidPathException e) {
         return false;
       }
     }
@@ -80,7 +86,7 @@ public final class LookBook {
   /** The book of a folder of reports; none if there is none, or it is broken. */
   static @Nullable LookBook in(Path reports) {
     try {
-      return parsed(Files.readAllLines(reports.resolve(FILE), StandardCharsets.UTF_8));
+      return parsed(PlainFile.lines(reports.resolve(FILE), LARGEST_BYTES));
     } catch (IOException | RuntimeException e) {
       return null;
     }
@@ -118,7 +124,10 @@ public final class LookBook {
         text.append(section.looks.get(i)).append(' ').append(section.paths.get(i)).append('\n');
       }
     }
-    Files.writeString(scratch, text.append(END).append('\n'), StandardCharsets.UTF_8);
+    Files.delete(scratch);
+    try (OutputStream out = PlainFile.create(scratch)) {
+      out.write(text.append(END).append('\n').toString().getBytes(StandardCharsets.UTF_8));
+    }
     Files.move(scratch, reports.resolve(FILE), StandardCopyOption.ATOMIC_MOVE);
   }
 }

@@ -1,12 +1,14 @@
 package taperbook.app.looks;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import taperbook.read.PlainFile;
 
 /**
  * Keeps the book of looks over one run. A report is entered only if everything it was made from was
@@ -32,6 +34,9 @@ public final class LookKeeper implements AutoCloseable {
   /** A run begins; nothing that reports depend on may be read before. */
   public static LookKeeper begin(Path root, Path program, String environment) {
     Path reports = root.resolve("reports");
+    if (PlainFile.leadsOut(root, reports)) {
+      return none(root);
+    }
     LookBook last = LookBook.in(reports);
     try {
       String look = programLook(program);
@@ -39,7 +44,10 @@ public final class LookKeeper implements AutoCloseable {
           last != null && last.environment().equals(environment) && last.program().equals(look);
       clear(reports);
       Path scratch = reports.resolve(SCRATCH + ProcessHandle.current().pid());
-      Files.write(scratch, new byte[] {'\n'});
+      Files.deleteIfExists(scratch);
+      try (OutputStream out = PlainFile.create(scratch)) {
+        out.write('\n');
+      }
       long mark = Look.changedNanoseconds(scratch);
       if (!Look.isSettled(look, mark)) {
         Files.delete(scratch);

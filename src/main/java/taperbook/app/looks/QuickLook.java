@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import taperbook.read.PlainFile;
 
 /**
  * Answers {@code report} where nothing has changed, before the program itself is loaded. It answers
@@ -62,8 +63,11 @@ public final class QuickLook {
       String argument = arguments[i];
       if (!argument.startsWith("-")) {
         names.add(argument);
-      } else if (argument.equals(OPTION) && i + 1 < arguments.length) {
+      } else if (argument.equals(OPTION) && folder.isEmpty() && i + 1 < arguments.length) {
         folder = arguments[++i];
+        if (folder.isEmpty()) {
+          return null;
+        }
       } else {
         return null;
       }
@@ -77,7 +81,7 @@ public final class QuickLook {
 
   private boolean nothingToDo(Path program, String environment, PrintStream out)
       throws IOException {
-    LookBook book = LookBook.in(reports);
+    LookBook book = PlainFile.leadsOut(root, reports) ? null : LookBook.in(reports);
     if (book == null
         || !book.environment().equals(environment)
         || !book.program().equals(LookKeeper.programLook(program))
@@ -87,7 +91,7 @@ public final class QuickLook {
     for (String name : names) {
       LookBook.Section section = book.section(name);
       if (section == null
-          || name.equals(LookBook.FOLDERS)
+          || !isPlain(name)
           || !section.holds(root)
           || Standing.isLocked(reports, name)
           || !Standing.isWhole(reports, name, section.fingerprint)) {
@@ -98,6 +102,17 @@ public final class QuickLook {
       out.println(upToDate(name));
     }
     return !names.isEmpty();
+  }
+
+  /** True for names that may be printed as they are; all names of reports are among them. */
+  private static boolean isPlain(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (c <= ' ' || c >= 0x7f || c == '/' || c == '*') {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Takes the names of all reports, if the folders are as they were. */

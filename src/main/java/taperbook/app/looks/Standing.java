@@ -1,16 +1,20 @@
 package taperbook.app.looks;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import taperbook.read.PlainFile;
 
 /** Whether what was made of a report stands whole in its folder. */
 public final class Standing {
   /** The file of a report's folder that says what it was made from and which files were made. */
   public static final String STAMP = ".made";
+
+  /** A library has a few files and a session's report some dozens; this is ten thousand names. */
+  public static final long LARGEST_STAMP_BYTES = 1 << 20;
 
   private static final String STAMP_HEAD = "taperbook ";
   private static final String OLD = ".old-version";
@@ -41,32 +45,31 @@ public final class Standing {
 
   /** True if a report was made from this fingerprint, is all there, and no run is at work on it. */
   public static boolean isWhole(Path reports, String name, String fingerprint) {
-    if (isThere(old(reports, name)) || isThere(fresh(reports, name))) {
+    if (PlainFile.isThere(old(reports, name)) || PlainFile.isThere(fresh(reports, name))) {
       return false;
     }
     Path folder = reports.resolve(name);
     try {
-      List<String> lines = Files.readAllLines(folder.resolve(STAMP), StandardCharsets.UTF_8);
+      if (!PlainFile.isFolder(folder)) {
+        return false;
+      }
+      List<String> lines = PlainFile.lines(folder.resolve(STAMP), LARGEST_STAMP_BYTES);
       if (lines.isEmpty() || !lines.get(0).equals(stampHead(fingerprint))) {
         return false;
       }
       for (int i = 1; i < lines.size(); i++) {
-        if (!Files.isRegularFile(folder.resolve(lines.get(i)))) {
+        if (!Files.isRegularFile(folder.resolve(lines.get(i)), LinkOption.NOFOLLOW_LINKS)) {
           return false;
         }
       }
       return true;
-    } catch (IOException e) {
+    } catch (IOException | InvalidPathException e) {
       return false;
     }
   }
 
   /** True if a run is at work on a report, or was killed at work. */
   static boolean isLocked(Path reports, String name) {
-    return isThere(lock(reports, name));
-  }
-
-  private static boolean isThere(Path path) {
-    return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+    return PlainFile.isThere(lock(reports, name));
   }
 }

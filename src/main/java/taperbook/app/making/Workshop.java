@@ -18,6 +18,7 @@ import taperbook.app.stamp.ProgramStamp;
 import taperbook.model.InputHash;
 import taperbook.model.LibraryPlan;
 import taperbook.problem.Checked;
+import taperbook.read.PlainFile;
 import taperbook.read.ProjectFolder;
 
 /**
@@ -45,6 +46,9 @@ public record Workshop(
   public static Workshop in(Path folder, Map<String, String> environment) {
     if (!Files.isDirectory(folder.toAbsolutePath())) {
       throw new StoppedException("there is no folder " + folder + ". Is its name right?");
+    }
+    if (PlainFile.leadsOut(folder, folder.resolve("reports"))) {
+      throw StoppedException.leadsOut(folder.resolve("reports"));
     }
     OwnTemplates templates = OwnTemplates.of(folder);
     Project project = new Project(new ProjectFolder(folder), templates.names());

@@ -3,12 +3,16 @@ package taperbook.app.process;
 import java.io.PrintStream;
 import java.util.List;
 import taperbook.app.stamp.ProgramStamp;
+import taperbook.problem.Printable;
 import taperbook.problem.Problem;
 import taperbook.problem.Severity;
 
 /**
  * Says things to the person: results on one stream, progress and problems on the other. On a
  * terminal lines are broken at words; in files and pipes each stays whole.
+ *
+ * <p>Whatever is printed goes through {@link Printable} here, in files and pipes as well, since a
+ * name or a cell may hold codes that a terminal obeys.
  */
 public final class Messages {
   private static final String HANGING = " ".repeat(14);
@@ -51,8 +55,9 @@ public final class Messages {
   }
 
   /** A line of result. It is not broken within an amount, where no-break spaces stand. */
-  public void result(String line) {
+  public void result(String text) {
     progress.clear();
+    String line = Printable.of(text);
     lines(line, Wrapping.hanging(line, terminal.width()), terminal.results())
         .forEach(each -> out.println(each.replace('\u00a0', ' ')));
   }
@@ -68,7 +73,7 @@ public final class Messages {
    */
   public void text(String text) {
     progress.clear();
-    out.print(text);
+    out.print(Printable.ofLines(text));
   }
 
   /** Characters in a line of results. */
@@ -85,7 +90,11 @@ public final class Messages {
   public void outcome(String name, String what) {
     progress.clear();
     boolean refused = what.startsWith("refused");
-    out.println(resultColour.strong(name) + "  " + (refused ? resultColour.bad(what) : what));
+    String shown = Printable.of(what);
+    out.println(
+        resultColour.strong(Printable.of(name))
+            + "  "
+            + (refused ? resultColour.bad(shown) : shown));
   }
 
   /** Every problem, place first. */
@@ -97,7 +106,7 @@ public final class Messages {
       err.println(
           (error ? messageColour.bad(word) : messageColour.doubtful(word))
               + "  "
-              + messageColour.strong(problem.place().toString()));
+              + messageColour.strong(Printable.of(problem.place().toString())));
       said("    found     " + problem.found(), HANGING);
       said("    expected  " + problem.expected(), HANGING);
       said("    to mend   " + problem.remedy(), HANGING);
@@ -112,7 +121,7 @@ public final class Messages {
   }
 
   private void said(String line, String hanging) {
-    lines(line, hanging, terminal.messages()).forEach(err::println);
+    lines(Printable.of(line), hanging, terminal.messages()).forEach(err::println);
   }
 
   /** Sees to it that all that was said is seen. */
@@ -128,11 +137,17 @@ public final class Messages {
   }
 
   /** The program failed. */
+  @SuppressWarnings("ReferenceEquality") // The very fault, and not one like it.
   public void ourFault(Throwable fault) {
     progress.clear();
     err.println("taperbook: a fault of the program, not of your input. Nothing published changed.");
     err.println("Please report it with these lines and, if you can, the folder it happened in:");
     err.println("  " + ProgramStamp.ofThisProgram().name() + ", Java " + Runtime.version());
-    fault.printStackTrace(err);
+    for (Throwable each = fault; each != null; each = each.getCause()) {
+      err.println((each == fault ? "" : "Caused by: ") + Printable.of(each.toString()));
+      for (StackTraceElement element : each.getStackTrace()) {
+        err.println("    at " + Printable.of(element.toString()));
+      }
+    }
   }
 }

@@ -1,6 +1,7 @@
 package taperbook.app.process;
 
 import java.io.PrintStream;
+import taperbook.problem.Printable;
 
 /**
  * A line on a terminal that says how far long work has come. It is painted again by a thread of its
@@ -110,6 +111,7 @@ final class Progress {
             + ", "
             + seconds
             + " s";
+    line = Printable.of(line);
     return line.substring(0, Math.min(line.length(), terminal.width() - 1));
   }
 }

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import taperbook.model.InputFile;
 import taperbook.problem.Checked;
 import taperbook.problem.Problem;
+import taperbook.read.PlainFile;
 import taperbook.read.ProjectFolder;
 import taperbook.read.Utf8Text;
 import taperbook.write.Templates;
@@ -72,6 +73,9 @@ public final class OwnTemplates {
 
   private static OwnTemplates read(Path root, Templates builtIn, Predicate<Path> wanted) {
     Path folder = root.resolve(FOLDER);
+    if (PlainFile.leadsOut(root, folder)) {
+      throw StoppedException.leadsOut(folder);
+    }
     if (!Files.isDirectory(folder)) {
       return new OwnTemplates(List.of(), List.of(), builtIn);
     }

@@ -13,6 +13,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import taperbook.read.PlainFile;
 
 /**
  * Size and time of every file that reports are made from, as they are at one moment. Nothing of
@@ -44,7 +45,7 @@ public record Snapshot(Map<Path, Seen> files) {
       Path folder = root.resolve(FOLDERS.get(i));
       try {
         Files.walkFileTree(
-            folder, EnumSet.of(FileVisitOption.FOLLOW_LINKS), DEPTHS.get(i), new Into(files));
+            folder, EnumSet.of(FileVisitOption.FOLLOW_LINKS), DEPTHS.get(i), new Into(root, files));
       } catch (NoSuchFileException | NotDirectoryException e) {
         // A folder that is not there has no files.
       } catch (IOException e) {
@@ -55,10 +56,20 @@ public record Snapshot(Map<Path, Seen> files) {
   }
 
   private static final class Into extends SimpleFileVisitor<Path> {
+    private final Path root;
     private final Map<Path, Seen> files;
 
-    Into(Map<Path, Seen> files) {
+    Into(Path root, Map<Path, Seen> files) {
+      this.root = root;
       this.files = files;
+    }
+
+    /** What a link leads to outside is no part of the project. */
+    @Override
+    public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+      return PlainFile.leadsOut(root, folder)
+          ? FileVisitResult.SKIP_SUBTREE
+          : FileVisitResult.CONTINUE;
     }
 
     @Override

@@ -1,15 +1,15 @@
 package taperbook.app.project;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import taperbook.read.PlainFile;
 
 /** The project folder as start files are put into it: never over a file that is there. */
 public final class StartFolder {
@@ -29,9 +29,7 @@ public final class StartFolder {
   /** Writes files, all of them or, if one of them is there already, none. */
   public void writeBytes(SortedMap<String, byte[]> files) {
     List<String> there =
-        files.keySet().stream()
-            .filter(p -> Files.exists(root.resolve(p), LinkOption.NOFOLLOW_LINKS))
-            .toList();
+        files.keySet().stream().filter(p -> PlainFile.isThere(root.resolve(p))).toList();
     if (!there.isEmpty()) {
       throw new StoppedException(
           String.join(", ", there)
@@ -45,9 +43,17 @@ public final class StartFolder {
 
   private void writeFresh(String path, byte[] bytes) {
     Path file = root.resolve(path);
+    for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
+      Path folder = root.resolve(path.substring(0, slash));
+      if (PlainFile.leadsOut(root, folder)) {
+        throw StoppedException.leadsOut(folder);
+      }
+    }
     try {
       Files.createDirectories(file.toAbsolutePath().resolveSibling(""));
-      Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+      try (OutputStream out = PlainFile.create(file)) {
+        out.write(bytes);
+      }
     } catch (FileAlreadyExistsException e) {
       throw new StoppedException(path + " is in the way: " + e.getMessage(), e);
     } catch (IOException e) {

@@ -1,5 +1,8 @@
 package taperbook.app.project;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+
 /**
  * Something outside the input stands in the way, such as a folder that cannot be written, or a name
  * that nothing has.
@@ -13,6 +16,23 @@ public final class StoppedException extends RuntimeException {
 
   public StoppedException(String message, Throwable cause) {
     super(message, cause);
+  }
+
+  /** Something else has the name of a file or folder that the program keeps for itself. */
+  public static StoppedException inThePlaceOf(Path path) {
+    return new StoppedException(
+        path
+            + " is "
+            + (Files.isSymbolicLink(path) ? "a link" : "not what belongs there")
+            + ", and was neither followed nor changed. Remove it, then run again.");
+  }
+
+  /** A folder that the program reads or writes is elsewhere. */
+  public static StoppedException leadsOut(Path folder) {
+    return new StoppedException(
+        folder
+            + " is a link that leads out of the project folder, and was not followed. Put the folder"
+            + " itself there, or name with --folder the one that holds it.");
   }
 
   @Override

@@ -1,8 +1,8 @@
 package taperbook.app.publish;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import taperbook.app.looks.Standing;
 import taperbook.app.project.StoppedException;
 import taperbook.check.CorrectionsCheck;
 import taperbook.model.CommonGround;
@@ -25,8 +26,10 @@ import taperbook.model.InputHash;
 import taperbook.problem.Checked;
 import taperbook.proof.CarriedReport;
 import taperbook.proof.NumbersFile;
-import taperbook.proof.ReportPdfReader;
+import taperbook.proof.pdf.ReportPdfReader;
 import taperbook.read.CsvTableReader;
+import taperbook.read.PlainFile;
+import taperbook.read.ProjectFolder;
 
 /**
  * The versions of a report that were published, kept as they were in {@code published/} of its
@@ -53,24 +56,47 @@ public final class Earlier {
     this.carried = carried;
   }
 
-  /** What a report's folder keeps of its earlier versions. */
+  /**
+   * What a report's folder keeps of its earlier versions.
+   *
+   * @throws StoppedException if something of it is a link or cannot be read
+   */
   public static Earlier in(Path reports, String report) {
-    Path folder = PublishedFolder.current(reports, report);
+    Path folder = PublishedFolder.current(reports, report).resolve(FOLDER);
     SortedMap<LocalDate, byte[]> kept = new TreeMap<>();
-    try {
-      if (Files.isDirectory(folder.resolve(FOLDER))) {
-        try (Stream<Path> files = Files.list(folder.resolve(FOLDER))) {
-          for (Path file : files.sorted().toList()) {
-            Optional<LocalDate> day = day(String.valueOf(file.getFileName()));
-            if (day.isPresent()) {
-              kept.put(day.get(), Files.readAllBytes(file));
-            }
-          }
+    if (PlainFile.isThere(folder)) {
+      if (!PlainFile.isFolder(folder)) {
+        throw StoppedException.inThePlaceOf(folder);
+      }
+      for (String name : names(folder)) {
+        Optional<LocalDate> day = day(name);
+        if (day.isPresent()) {
+          kept.put(day.get(), bytes(folder.resolve(name), ReportPdfReader.LARGEST_PDF_BYTES));
         }
       }
-      return new Earlier(report, kept, record(folder, report), Optional.empty());
+    }
+    return new Earlier(report, kept, record(reports, report), Optional.empty());
+  }
+
+  private static List<String> names(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> String.valueOf(file.getFileName())).sorted().toList();
     } catch (IOException e) {
       throw new StoppedException("the folder " + folder + " cannot be read: " + e, e);
+    }
+  }
+
+  private static byte[] bytes(Path file, long most) {
+    try {
+      return PlainFile.bytes(file, most);
+    } catch (IOException e) {
+      String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+      throw new StoppedException(
+          file
+              + " cannot be read"
+              + (reason == null ? "" : ": " + reason)
+              + ". Put the file itself there, or remove it, then run again.",
+          e);
     }
   }
 
@@ -92,13 +118,19 @@ public final class Earlier {
     }
   }
 
-  private static Optional<InputFile> record(Path folder, String report) throws IOException {
-    try {
-      byte[] bytes = Files.readAllBytes(folder.resolve(RECORD));
-      return Optional.of(new InputFile(recordPath(report), bytes));
-    } catch (NoSuchFileException e) {
-      return Optional.empty();
+  /**
+   * The record, which is the tester's own: while a new version takes the place of the old one, it
+   * is moved from the one into the other.
+   */
+  private static Optional<InputFile> record(Path reports, String report) {
+    Path now = reports.resolve(report).resolve(RECORD);
+    for (Path file : List.of(now, Standing.old(reports, report).resolve(RECORD), now)) {
+      if (PlainFile.isThere(file)) {
+        byte[] bytes = bytes(file, ProjectFolder.LARGEST_FILE_BYTES);
+        return Optional.of(new InputFile(recordPath(report), bytes));
+      }
     }
+    return Optional.empty();
   }
 
   /** Where the record of a report stands in the project folder. */

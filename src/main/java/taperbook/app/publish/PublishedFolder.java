@@ -2,27 +2,30 @@ package taperbook.app.publish;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import taperbook.app.looks.Standing;
 import taperbook.app.project.StoppedException;
+import taperbook.read.PlainFile;
+import taperbook.read.ProjectFolder;
 import taperbook.write.ReportFiles;
 import taperbook.write.StreamedFile;
 
@@ -31,7 +34,9 @@ import taperbook.write.StreamedFile;
  * beside it and then takes its place; until then the old one stays as it is. If the process ends
  * between the two renames that this takes, the next run puts the old version back.
  *
- * <p>Files in the folder that are not of our making, such as a tester's own pictures, are kept.
+ * <p>Files in the folder that are not of our making, such as a tester's own pictures, are kept:
+ * they are moved from the old version into the new one, and never opened. A run that is killed
+ * meanwhile leaves both versions, and the next run moves the rest. No link is followed.
  */
 public final class PublishedFolder {
   private static final String STAMP = Standing.STAMP;
@@ -42,12 +47,22 @@ public final class PublishedFolder {
   private final Path fresh;
   private final Path old;
 
+  /**
+   * The folder of a report.
+   *
+   * @throws StoppedException if it, or the version before it, is there and is not a folder
+   */
   public PublishedFolder(Path reports, String name) {
     this.reports = reports;
     this.name = name;
     this.folder = reports.resolve(name);
     this.fresh = Standing.fresh(reports, name);
     this.old = Standing.old(reports, name);
+    for (Path path : List.of(folder, old)) {
+      if (PlainFile.isThere(path) && !PlainFile.isFolder(path)) {
+        throw StoppedException.inThePlaceOf(path);
+      }
+    }
   }
 
   /** True if what is published was made from this fingerprint and is all there. */
@@ -57,15 +72,28 @@ public final class PublishedFolder {
 
   /** True if something was published: whether it is up to date is worth asking then. */
   public boolean isThere() {
-    return Files.isRegularFile(folder.resolve(STAMP));
+    return Files.isRegularFile(folder.resolve(STAMP), LinkOption.NOFOLLOW_LINKS);
   }
 
   /** The bytes of one of the published files, if there is one that can be read. */
   public Optional<byte[]> bytes(String file) {
     try {
-      return Optional.of(Files.readAllBytes(folder.resolve(file)));
+      return Optional.of(PlainFile.bytes(folder.resolve(file), ProjectFolder.LARGEST_FILE_BYTES));
     } catch (IOException e) {
       return Optional.empty();
+    }
+  }
+
+  /** Links in the folder that lead out of the project. */
+  public List<String> linksOut() {
+    Path root = folder.toAbsolutePath().resolveSibling("").resolveSibling("");
+    try {
+      return entries(folder).stream()
+          .filter(path -> Files.isSymbolicLink(folder.resolve(path)))
+          .filter(path -> PlainFile.leadsOut(root, folder.resolve(path)))
+          .toList();
+    } catch (IOException e) {
+      return List.of();
     }
   }
 
@@ -85,21 +113,17 @@ public final class PublishedFolder {
     try {
       Set<String> ours = new TreeSet<>(files.keySet());
       ours.addAll(streamed.keySet());
+      if (PlainFile.isThere(folder)) {
+        checkRoom(own(folder, ours), ours);
+      }
       for (Map.Entry<String, StreamedFile> file : streamed.entrySet()) {
-        Path path = fresh.resolve(file.getKey());
-        Files.createDirectories(parentOf(path));
-        file.getValue().writeTo(new BufferedOutputStream(Files.newOutputStream(path)));
+        file.getValue().writeTo(new BufferedOutputStream(created(file.getKey())));
       }
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
-        Path path = fresh.resolve(file.getKey());
-        Files.createDirectories(parentOf(path));
-        Files.write(path, file.getValue());
+        write(file.getKey(), file.getValue());
       }
-      keepForeignFiles(ours);
-      Files.writeString(
-          fresh.resolve(STAMP),
-          Standing.stampHead(fingerprint) + "\n" + String.join("\n", ours) + "\n",
-          StandardCharsets.UTF_8);
+      String stamp = Standing.stampHead(fingerprint) + "\n" + String.join("\n", ours) + "\n";
+      write(STAMP, stamp.getBytes(StandardCharsets.UTF_8));
       swap();
     } catch (IOException e) {
       takeFreshAway();
@@ -112,21 +136,78 @@ public final class PublishedFolder {
               + " writable, then run again.",
           e);
     }
+    settle();
+  }
+
+  private OutputStream created(String file) throws IOException {
+    Path path = fresh.resolve(file);
+    Files.createDirectories(path.resolveSibling(""));
+    return PlainFile.create(path);
+  }
+
+  private void write(String file, byte[] bytes) throws IOException {
+    try (OutputStream out = created(file)) {
+      out.write(bytes);
+    }
   }
 
   private void swap() throws IOException {
-    if (Files.exists(folder)) {
+    if (PlainFile.isThere(folder)) {
       move(folder, old);
     }
     try {
       move(fresh, folder);
     } catch (IOException e) {
-      if (Files.exists(old)) {
+      if (PlainFile.isThere(old)) {
         move(old, folder);
       }
       throw e;
     }
-    delete(old);
+  }
+
+  /**
+   * Moves what is not of our making from the old version into the new one, and deletes the rest of
+   * the old one, its stamp last: without it, the next run would take all for the tester's own.
+   */
+  private void settle() {
+    if (!PlainFile.isThere(old)) {
+      return;
+    }
+    try {
+      for (String own : own(old, stamp(folder))) {
+        Path place = folder.resolve(own);
+        makeFolders(own);
+        if (PlainFile.isThere(place)) {
+          throw new FileSystemException(own, null, own + " is in both");
+        }
+        move(old.resolve(own), place);
+      }
+      Path stamp = old.resolve(STAMP);
+      delete(old, each -> !each.equals(stamp) && !each.equals(old));
+      delete(old);
+    } catch (IOException e) {
+      throw new StoppedException(
+          "the report is whole in "
+              + folder
+              + ", but what of your own is beside the version before, in "
+              + old
+              + ", cannot be moved there ("
+              + reason(e)
+              + "). Move it yourself or make both folders writable, then run again.",
+          e);
+    }
+  }
+
+  /** Makes the folders on the way to a file of the report's folder, through no link. */
+  private void makeFolders(String file) throws IOException {
+    for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
+      Path each = folder.resolve(file.substring(0, slash));
+      if (!PlainFile.isThere(each)) {
+        Files.createDirectory(each);
+      } else if (!PlainFile.isFolder(each)) {
+        throw new FileSystemException(each.toString(), null, each + " is not a folder");
+      }
+    }
   }
 
   /** A full disk should not stay full of half a report. */
@@ -150,32 +231,29 @@ public final class PublishedFolder {
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to);
+      Files.move(from, to, LinkOption.NOFOLLOW_LINKS);
     }
   }
 
   /** True if a run was cut off here, or another one is at work. */
   public boolean isCutOff() {
-    return Files.exists(old) || Files.exists(fresh);
+    return PlainFile.isThere(old) || PlainFile.isThere(fresh);
   }
 
   /** Where the published version lies, also after a run that was cut off. */
   public static Path current(Path reports, String name) {
-    Path folder = reports.resolve(name);
-    Path old = Standing.old(reports, name);
-    return Files.exists(folder) || !Files.exists(old) ? folder : old;
+    PublishedFolder published = new PublishedFolder(reports, name);
+    return PlainFile.isThere(published.folder) || !PlainFile.isThere(published.old)
+        ? published.folder
+        : published.old;
   }
 
   /** Mends what a run that was cut off left behind. Only under the {@link ReportLock}. */
   public void recover() {
     try {
       delete(fresh);
-      if (Files.exists(old)) {
-        if (Files.exists(folder)) {
-          delete(old);
-        } else {
-          move(old, folder);
-        }
+      if (PlainFile.isThere(old) && !PlainFile.isThere(folder)) {
+        move(old, folder);
       }
     } catch (IOException e) {
       throw new StoppedException(
@@ -184,52 +262,71 @@ public final class PublishedFolder {
               + " ("
               + reason(e)
               + "). What was published is whole: in "
-              + (Files.exists(folder) ? folder : old)
+              + (PlainFile.isThere(folder) ? folder : old)
               + ". Make the folder writable, then run again.",
           e);
     }
+    settle();
   }
 
-  private List<String> stamp() {
+  /** What was made of a version; nothing if it does not say so. */
+  private static Set<String> stamp(Path version) {
     try {
-      return Files.readAllLines(folder.resolve(STAMP), StandardCharsets.UTF_8);
+      return new TreeSet<>(PlainFile.lines(version.resolve(STAMP), Standing.LARGEST_STAMP_BYTES));
     } catch (IOException e) {
-      return List.of();
+      return Set.of();
     }
   }
 
-  private void keepForeignFiles(Set<String> ours) throws IOException {
-    if (!Files.isDirectory(folder)) {
-      return;
+  /** Everything in a version that was not made with it and has no successor among ours. */
+  private static Set<String> own(Path version, Set<String> ours) throws IOException {
+    Set<String> own = entries(version);
+    own.removeAll(stamp(version));
+    own.removeAll(ours);
+    own.remove(STAMP);
+    return own;
+  }
+
+  /** Checks that no file of a tester's own is where a folder of ours must be, or below a file. */
+  private void checkRoom(Set<String> own, Set<String> ours) throws IOException {
+    Set<String> folders = new TreeSet<>();
+    for (String file : ours) {
+      for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
+        folders.add(file.substring(0, slash));
+      }
     }
-    Set<String> made = new TreeSet<>(stamp());
-    List<Path> foreign = new ArrayList<>();
-    try (Stream<Path> all = Files.walk(folder)) {
-      all.filter(Files::isRegularFile)
-          .filter(p -> !ours.contains(relative(p)) && !made.contains(relative(p)))
-          .filter(p -> !relative(p).equals(STAMP))
-          .forEach(foreign::add);
-    }
-    for (Path path : foreign) {
-      Path kept = fresh.resolve(relative(path));
-      Files.createDirectories(parentOf(kept));
-      Files.copy(path, kept, StandardCopyOption.COPY_ATTRIBUTES);
+    for (String file : own) {
+      boolean below = file.startsWith(STAMP + "/");
+      for (String each : ours) {
+        below |= file.startsWith(each + "/");
+      }
+      if (below || folders.contains(file)) {
+        throw new FileSystemException(file, null, folder.resolve(file) + " is in its way");
+      }
     }
   }
 
-  private String relative(Path path) {
-    return folder.relativize(path).toString().replace('\\', '/');
-  }
-
-  private static Path parentOf(Path path) {
-    Path parent = path.getParent();
-    if (parent == null) {
-      throw new IllegalArgumentException("no folder holds " + path);
-    }
-    return parent;
+  /** Everything in a folder that is no folder itself, by its path with {@code /}. */
+  private static Set<String> entries(Path folder) throws IOException {
+    Set<String> found = new TreeSet<>();
+    Files.walkFileTree(
+        folder,
+        new SimpleFileVisitor<>() {
+          @Override
+          public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+            found.add(folder.relativize(file).toString().replace('\\', '/'));
+            return FileVisitResult.CONTINUE;
+          }
+        });
+    return found;
   }
 
   private static void delete(Path folder) throws IOException {
+    delete(folder, each -> true);
+  }
+
+  /** Deletes of a folder what is wanted, links themselves; what is not there is no matter. */
+  private static void delete(Path folder, Predicate<Path> wanted) throws IOException {
     try {
       Files.walkFileTree(
           folder,
@@ -237,8 +334,7 @@ public final class PublishedFolder {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
                 throws IOException {
-              Files.delete(file);
-              return FileVisitResult.CONTINUE;
+              return deleteOne(file);
             }
 
             @Override
@@ -247,7 +343,13 @@ public final class PublishedFolder {
               if (failure != null) {
                 throw failure;
               }
-              Files.delete(each);
+              return deleteOne(each);
+            }
+
+            private FileVisitResult deleteOne(Path each) throws IOException {
+              if (wanted.test(each)) {
+                Files.delete(each);
+              }
               return FileVisitResult.CONTINUE;
             }
           });

@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import taperbook.model.LibraryRow;
+import taperbook.read.PlainFile;
 
 /**
  * Rows of a library that were measured in an earlier run, each under a key that says from which
@@ -77,6 +78,7 @@ public final class RowMemory {
     }
     Path fresh = file.get().resolveSibling(file.get().getFileName() + ".new-rows");
     try {
+      Files.deleteIfExists(fresh);
       write(fresh);
       Files.move(fresh, file.get(), StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException e) {
@@ -90,7 +92,7 @@ public final class RowMemory {
 
   private void write(Path fresh) throws IOException {
     MessageDigest hash = sha256();
-    try (BufferedOutputStream end = new BufferedOutputStream(Files.newOutputStream(fresh))) {
+    try (BufferedOutputStream end = new BufferedOutputStream(PlainFile.create(fresh))) {
       DataOutputStream out = new DataOutputStream(new DigestOutputStream(end, hash));
       RowWriter rows = new RowWriter(out);
       rows.text(HEAD);
@@ -107,8 +109,9 @@ public final class RowMemory {
 
   private static Map<String, LibraryRow> read(Path file, String context) {
     try {
-      return Files.exists(file) && isWhole(file) ? rows(file, context) : Map.of();
-    } catch (IOException | RuntimeException e) {
+      return PlainFile.isThere(file) && isWhole(file) ? rows(file, context) : Map.of();
+    } catch (IOException | RuntimeException | OutOfMemoryError e) {
+      // What cannot be read, or claims to be larger than memory, was not written by this program.
       return Map.of();
     }
   }
@@ -117,7 +120,7 @@ public final class RowMemory {
   private static boolean isWhole(Path file) throws IOException {
     long content = Files.size(file) - HASH_BYTES;
     MessageDigest hash = sha256();
-    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+    try (InputStream in = new BufferedInputStream(PlainFile.open(file))) {
       DigestInputStream hashed = new DigestInputStream(in, hash);
       byte[] part = new byte[1 << 16];
       long left = content;
@@ -134,8 +137,7 @@ public final class RowMemory {
 
   private static Map<String, LibraryRow> rows(Path file, String context) throws IOException {
     Map<String, LibraryRow> rows = new HashMap<>();
-    try (DataInputStream in =
-        new DataInputStream(new BufferedInputStream(Files.newInputStream(file)))) {
+    try (DataInputStream in = new DataInputStream(new BufferedInputStream(PlainFile.open(file)))) {
       RowReader reader = new RowReader(in);
       if (!reader.text().equals(HEAD) || !reader.text().equals(context)) {
         return Map.of();

@@ -67,8 +67,8 @@ final class BoundedLayout extends Thread {
     if (failure instanceof RuntimeException e) {
       throw e;
     }
-    if (failure != null) {
-      throw new IllegalStateException("a page cannot be laid out", failure);
+    if (failure instanceof Error e) {
+      throw e;
     }
     return pdf;
   }
@@ -77,7 +77,7 @@ final class BoundedLayout extends Thread {
   public void run() {
     try {
       pdf = work.pdf();
-    } catch (IOException | RuntimeException | StackOverflowError | OutOfMemoryError e) {
+    } catch (IOException | RuntimeException | Error e) {
       failure = e;
     }
   }

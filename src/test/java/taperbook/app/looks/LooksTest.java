@@ -174,6 +174,61 @@ final class LooksTest {
         .isEqualTo("first  up to date\nsecond  up to date\n");
   }
 
+  @Test
+  void no_link_is_followed_to_the_book_or_to_what_a_run_writes() throws IOException {
+    Path outside = file("outside", "canary");
+    Path scratch = root.resolve("reports/.looks.new-" + ProcessHandle.current().pid());
+    Path book = root.resolve("reports/.looks");
+    for (boolean hard : new boolean[] {true, false}) {
+      for (Path each : List.of(scratch, book)) {
+        Files.deleteIfExists(each);
+        if (hard) {
+          Files.createLink(each, outside);
+        } else {
+          Files.createSymbolicLink(each, outside);
+        }
+      }
+      keep();
+      assertThat(outside).hasContent("canary");
+      assertThat(scratch).doesNotExist();
+      assertThat(Files.isSymbolicLink(book)).isFalse();
+      assertThat(answer("report")).isNotEmpty();
+    }
+    Files.move(book, root.resolve("moved"));
+    Files.createSymbolicLink(book, root.resolve("moved"));
+    assertThat(answer("report")).isEmpty();
+  }
+
+  @Test
+  void reports_elsewhere_are_neither_read_nor_written() throws IOException {
+    keep();
+    Path elsewhere = root.resolveSibling(root.getFileName() + "-elsewhere");
+    Files.move(root.resolve("reports"), elsewhere);
+    Files.createSymbolicLink(root.resolve("reports"), elsewhere);
+    assertThat(answer("report")).isEmpty();
+    Files.delete(elsewhere.resolve(".looks"));
+    keep();
+    assertThat(elsewhere.resolve(".looks")).doesNotExist();
+    Files.delete(root.resolve("reports"));
+    Files.move(elsewhere, root.resolve("reports"));
+  }
+
+  @Test
+  void no_name_with_a_code_for_the_terminal_is_printed() throws IOException {
+    String name = "\u001b[2J";
+    file("reports/" + name + ".md", "text");
+    file("reports/" + name + "/" + Standing.STAMP, Standing.stampHead("9") + "\n");
+    waitForTheClock();
+    try (LookKeeper keeper = LookKeeper.begin(root, program, "")) {
+      keeper.enterFolders(List.of("sessions"));
+      keeper.enter("first", FINGERPRINT, PATHS);
+      keeper.enter(name, "9", List.of());
+    }
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", name)).isEmpty();
+    assertThat(answer("report", "first")).isNotEmpty();
+  }
+
   /** Enters the report as a run would that found it up to date. */
   private void keep() throws IOException {
     waitForTheClock();

@@ -1,4 +1,4 @@
-package taperbook.proof;
+package taperbook.proof.pdf;
 
 import java.io.IOException;
 import java.util.List;

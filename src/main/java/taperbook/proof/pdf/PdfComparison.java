@@ -1,4 +1,4 @@
-package taperbook.proof;
+package taperbook.proof.pdf;
 
 import java.io.IOException;
 import java.util.ArrayDeque;
@@ -22,6 +22,7 @@ import org.apache.pdfbox.cos.COSNull;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import taperbook.proof.Difference;
 
 /**
  * Compares the objects of two PDFs, from the trailer down and page by page, and the text of those

@@ -1,4 +1,4 @@
-package taperbook.proof;
+package taperbook.proof.pdf;
 
 import java.io.IOException;
 import java.time.LocalDate;
@@ -19,6 +19,8 @@ import taperbook.model.InputFile;
 import taperbook.problem.Checked;
 import taperbook.problem.ProblemCode;
 import taperbook.problem.ProblemLog;
+import taperbook.proof.CarriedReport;
+import taperbook.proof.NumbersFile;
 
 /** Reads a report's PDF and unpacks, to memory only, what it carries. */
 public final class ReportPdfReader {

@@ -1,4 +1,4 @@
-package taperbook.proof;
+package taperbook.proof.pdf;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 

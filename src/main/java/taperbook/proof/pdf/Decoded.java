@@ -1,4 +1,4 @@
-package taperbook.proof;
+package taperbook.proof.pdf;
 
 import java.io.ByteArrayOutputStream;
 import java.io.EOFException;

@@ -1,4 +1,4 @@
-package taperbook.proof;
+package taperbook.proof.pdf;
 
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;

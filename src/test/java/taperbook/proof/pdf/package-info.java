@@ -1,0 +1,4 @@
+@NullMarked
+package taperbook.proof.pdf;
+
+import org.jspecify.annotations.NullMarked;

@@ -64,7 +64,8 @@ public final class FileName {
   }
 
   static void refuse(String name, ProblemLog log) {
-    String expected = "letters a to z, digits, hyphens, underscores, and full stops that do not lead";
+    String expected =
+        "letters a to z, digits, hyphens, underscores, and full stops that do not lead";
     if (List.of(name.split("/", -1)).stream().allMatch(ALLOWED.asMatchPredicate())) {
       expected =
           name.endsWith(".")

@@ -93,6 +93,6 @@ final class LineOfUseTest {
     assertThat(process.waitFor()).as(said).isEqualTo(ExitStatus.INPUT_REFUSED.code());
     assertThat(said)
         .contains("the folder for temporary files, " + missing + ", is missing, full or may not")
-        .doesNotContain("fault");
+        .doesNotContain("a fault of the program");
   }
 }

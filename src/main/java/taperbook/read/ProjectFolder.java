@@ -165,7 +165,7 @@ public final class ProjectFolder implements InputFolder {
       leadsOut(log, folder.equals(log.file()) ? "" : folder + ", ");
       return List.of();
     }
-    try (Stream<Path> paths = Files.list(at(folder))) {
+    try (Stream<Path> paths = list(at(folder))) {
       return paths
           .map(p -> String.valueOf(p.getFileName()))
           .filter(n -> !n.startsWith("."))
@@ -181,6 +181,14 @@ public final class ProjectFolder implements InputFolder {
       failed(log, e);
     }
     return List.of();
+  }
+
+  /** Lists a folder; to open a pipe as if it were one would wait for ever. */
+  private static Stream<Path> list(Path folder) throws IOException {
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw new NotDirectoryException(folder.toString());
+    }
+    return Files.list(folder);
   }
 
   private void missing(String path, ProblemLog log) {

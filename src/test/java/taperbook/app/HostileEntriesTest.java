@@ -201,6 +201,20 @@ final class HostileEntriesTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"sessions", "reports", "templates", "sessions/x", "sessions/stop"})
+  void a_pipe_in_the_place_of_a_folder_keeps_nothing_waiting(String name) throws IOException {
+    Path entry = folder.resolve(name);
+    if (Files.exists(entry)) {
+      Files.move(entry, folder.resolve("moved"));
+    }
+    Canary.pipe(entry);
+    for (String command : List.of("report", "check")) {
+      assertThat(new Workplace(folder).run(command))
+          .isIn(ExitStatus.DONE, ExitStatus.INPUT_REFUSED);
+    }
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"link", "pipe", "device", "folder"})
   void what_a_report_keeps_of_earlier_versions_is_read_from_files_only(String kind)
       throws IOException {

@@ -34,7 +34,7 @@ public final class LookKeeper implements AutoCloseable {
   /** A run begins; nothing that reports depend on may be read before. */
   public static LookKeeper begin(Path root, Path program, String environment) {
     Path reports = root.resolve("reports");
-    if (PlainFile.leadsOut(root, reports)) {
+    if (!Files.isDirectory(reports) || PlainFile.leadsOut(root, reports)) {
       return none(root);
     }
     LookBook last = LookBook.in(reports);

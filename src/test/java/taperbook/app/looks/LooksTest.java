@@ -1,6 +1,7 @@
 package taperbook.app.looks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.nio.file.attribute.FileTime;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is known by looks alone, and above all when nothing may be known. */
@@ -211,6 +213,16 @@ final class LooksTest {
     assertThat(elsewhere.resolve(".looks")).doesNotExist();
     Files.delete(root.resolve("reports"));
     Files.move(elsewhere, root.resolve("reports"));
+  }
+
+  @Test
+  @Timeout(60)
+  void a_pipe_in_the_place_of_reports_keeps_nothing_waiting() throws Exception {
+    Files.move(root.resolve("reports"), root.resolve("moved"));
+    Process made = new ProcessBuilder("mkfifo", root.resolve("reports").toString()).start();
+    assumeTrue(made.waitFor() == 0, "a pipe can be made");
+    keep();
+    assertThat(answer("report")).isEmpty();
   }
 
   @Test

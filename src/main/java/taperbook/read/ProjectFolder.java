@@ -165,12 +165,8 @@ public final class ProjectFolder implements InputFolder {
       leadsOut(log, folder.equals(log.file()) ? "" : folder + ", ");
       return List.of();
     }
-    try (Stream<Path> paths = list(at(folder))) {
-      return paths
-          .map(p -> String.valueOf(p.getFileName()))
-          .filter(n -> !n.startsWith("."))
-          .sorted()
-          .toList();
+    try {
+      return list(at(folder));
     } catch (NoSuchFileException | NotDirectoryException e) {
       log.add(
           ProblemCode.FILE_MISSING,
@@ -184,11 +180,17 @@ public final class ProjectFolder implements InputFolder {
   }
 
   /** Lists a folder; to open a pipe as if it were one would wait for ever. */
-  private static Stream<Path> list(Path folder) throws IOException {
+  private static List<String> list(Path folder) throws IOException {
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
       throw new NotDirectoryException(folder.toString());
     }
-    return Files.list(folder);
+    try (Stream<Path> paths = Files.list(folder)) {
+      return paths
+          .map(p -> String.valueOf(p.getFileName()))
+          .filter(n -> !n.startsWith("."))
+          .sorted()
+          .toList();
+    }
   }
 
   private void missing(String path, ProblemLog log) {

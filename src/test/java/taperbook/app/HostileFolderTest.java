@@ -61,8 +61,25 @@ final class HostileFolderTest {
 
   private static final List<String> NAMES =
       List.of(
-          "con", "NUL.x", "com1", "STOP", "Stop", "a b", "x.", "\u001b[2J", "a\nb", "\u202egpj",
-          "e\u0301", "\u00e9", "-x", "--folder", "${x}", "<b>", "%s", "'", "~");
+          "con",
+          "NUL.x",
+          "com1",
+          "STOP",
+          "Stop",
+          "a b",
+          "x.",
+          "\u001b[2J",
+          "a\nb",
+          "\u202egpj",
+          "e\u0301",
+          "\u00e9",
+          "-x",
+          "--folder",
+          "${x}",
+          "<b>",
+          "%s",
+          "'",
+          "~");
 
   @TempDir private Path temporary = Path.of("");
   private Path folder = Path.of("");

@@ -120,7 +120,10 @@ public class StagesBenchmark {
   @Benchmark
   public byte[] pdf() {
     PdfHeading heading = new PdfHeading("Bench", "", "", "Taperbook", job.made());
-    return new PdfPage(figures).bytes(page, heading, List.of());
+    return new PdfPage(figures, "report.ftlh", true)
+        .bytes(page, heading, List.of())
+        .value()
+        .orElseThrow();
   }
 
   /** All files of the report, pictures beside the pages. */

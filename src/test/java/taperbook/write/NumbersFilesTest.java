@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -58,6 +59,8 @@ final class NumbersFilesTest {
             "high",
             "coverage",
             "basis",
+            "method",
+            "method_version",
             "session",
             "rows",
             "budget",
@@ -68,6 +71,9 @@ final class NumbersFilesTest {
     assertThat(entry.get("label")).isEqualTo(number.label());
     assertThat(entry.get("unit")).isEqualTo(number.unit().symbol());
     assertThat(entry.get("basis")).isEqualTo(number.metric().basis().words());
+    assertThat(entry.get("method")).isEqualTo(number.method().name().toLowerCase(Locale.ROOT));
+    assertThat(String.valueOf(entry.get("method_version")))
+        .isEqualTo(String.valueOf(number.method().version()));
     assertThat(entry.get("session")).isEqualTo(number.origin().session());
     assertThat(entry.get("rows"))
         .isEqualTo(number.origin().rows().stream().map(RowRef::toString).toList());

@@ -63,7 +63,7 @@ public enum Command {
           new Example(
               "taperbook verify reports/finch-first-look/report.pdf", "needs nothing but the PDF"),
           new Example(
-              "taperbook verify stranger.pdf --out recomputed.pdf",
+              "taperbook verify reports/finch-first-look/report.pdf --out recomputed.pdf",
               "writes the PDF that follows from the inputs, to look at"))),
   BLANK(
       "blank",

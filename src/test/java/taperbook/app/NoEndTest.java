@@ -123,7 +123,7 @@ final class NoEndTest {
     Path templates = Files.createDirectory(place.path("templates"));
     Files.writeString(
         templates.resolve("slow.ftlh"),
-        "<html><head><title>Slow</title></head><body><#list 1..6000000 as i></#list>"
+        "<html><head><title>Slow</title></head><body><#list 1..25000000 as i></#list>"
             + "<p>Slow.</p></body></html>");
     Files.writeString(
         place.path("reports/slow.md"),

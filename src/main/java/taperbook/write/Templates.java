@@ -46,10 +46,12 @@ public final class Templates {
   private static final Set<String> PARTS = Set.of("parts.ftlh", "pages.ftlh", "road.ftlh", METHODS);
 
   private final SortedMap<String, String> texts;
+  private final SortedMap<String, String> shipped;
   private @Nullable RestrictedTemplates pages;
 
-  private Templates(SortedMap<String, String> texts) {
+  private Templates(SortedMap<String, String> texts, SortedMap<String, String> shipped) {
     this.texts = texts;
+    this.shipped = shipped;
   }
 
   /** The templates of reports that come with the program. */
@@ -65,7 +67,7 @@ public final class Templates {
   private static Templates of(List<String> names) {
     SortedMap<String, String> texts = new TreeMap<>();
     names.forEach(name -> texts.put(name, resource(name)));
-    return new Templates(texts);
+    return new Templates(texts, texts);
   }
 
   /**
@@ -77,12 +79,12 @@ public final class Templates {
   public Templates with(Map<String, String> own) {
     SortedMap<String, String> joined = new TreeMap<>(texts);
     joined.putAll(own);
-    return new Templates(joined);
+    return new Templates(joined, shipped);
   }
 
   /** True if no template or style sheet is the user's. */
   boolean isBuiltIn() {
-    return texts.equals(builtIn().texts);
+    return texts.equals(shipped);
   }
 
   /** The style sheet of a PDF on a paper; sizes other than A4 have theirs behind the common one. */

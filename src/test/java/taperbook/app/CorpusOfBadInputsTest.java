@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -85,14 +84,7 @@ final class CorpusOfBadInputsTest {
   }
 
   private void copyValid() throws IOException {
-    Path valid = CorpusFile.FOLDER.resolve("valid");
-    try (Stream<Path> all = Files.walk(valid)) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        Path copy = folder.resolve(valid.relativize(file).toString());
-        Files.createDirectories(copy.resolve(".."));
-        Files.copy(file, copy);
-      }
-    }
+    Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
   }
 
   /** The problems as they were printed, one a line: place, code, found, expected, to mend. */

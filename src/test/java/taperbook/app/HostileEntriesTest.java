@@ -47,14 +47,7 @@ final class HostileEntriesTest {
   void copy_the_valid_folder_and_put_files_outside() throws IOException {
     folder = temporary.resolve("project");
     outside = Files.createDirectories(temporary.resolve("outside"));
-    Path valid = CorpusFile.FOLDER.resolve("valid");
-    try (Stream<Path> all = Files.walk(valid)) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        Path copy = folder.resolve(valid.relativize(file).toString());
-        Files.createDirectories(copy.resolve(".."));
-        Files.copy(file, copy);
-      }
-    }
+    Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
   }
 
   @ParameterizedTest

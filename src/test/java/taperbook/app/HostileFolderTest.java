@@ -139,14 +139,7 @@ final class HostileFolderTest {
 
   /** Copies the valid folder and spoils it; what was done, for the message of a failure. */
   private static List<String> make(Path folder, Path outside, Random random) throws IOException {
-    Path valid = CorpusFile.FOLDER.resolve("valid");
-    try (Stream<Path> all = Files.walk(valid)) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        Path copy = folder.resolve(valid.relativize(file).toString());
-        Files.createDirectories(copy.resolve(".."));
-        Files.copy(file, copy);
-      }
-    }
+    Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
     // A PDF takes most of a run, and most seeds need none: their article is refused before.
     List<String> done = new ArrayList<>();
     if (random.nextInt(8) > 0) {

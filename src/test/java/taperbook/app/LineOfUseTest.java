@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -24,14 +23,7 @@ final class LineOfUseTest {
 
   @BeforeEach
   void copy_the_valid_folder() throws IOException {
-    Path valid = CorpusFile.FOLDER.resolve("valid");
-    try (Stream<Path> all = Files.walk(valid)) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        Path copy = folder.resolve(valid.relativize(file).toString());
-        Files.createDirectories(copy.resolve(".."));
-        Files.copy(file, copy);
-      }
-    }
+    Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
   }
 
   @Test

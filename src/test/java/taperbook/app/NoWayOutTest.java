@@ -189,13 +189,6 @@ final class NoWayOutTest {
   }
 
   private void copyValid() throws IOException {
-    Path valid = CorpusFile.FOLDER.resolve("valid");
-    try (Stream<Path> all = Files.walk(valid)) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        Path copy = folder.resolve(valid.relativize(file).toString());
-        Files.createDirectories(copy.resolve(".."));
-        Files.copy(file, copy);
-      }
-    }
+    Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
   }
 }

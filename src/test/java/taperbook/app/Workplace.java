@@ -73,7 +73,8 @@ public final class Workplace {
     }
   }
 
-  private static void copy(Path from, Path to) throws IOException {
+  /** Copies all regular files below a folder. */
+  static void copy(Path from, Path to) throws IOException {
     try (Stream<Path> all = Files.walk(from)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         Path copy = to.resolve(from.relativize(file).toString());

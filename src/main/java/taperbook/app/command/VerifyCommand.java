@@ -83,21 +83,16 @@ public final class VerifyCommand {
     messages.result(name + "  made by " + program(carried) + " from " + inputs(carried));
     Checked<Making.Made> made = Remaking.of(carried);
     messages.problems(made.problems());
-    Optional<byte[]> recomputed = made.value().map(m -> m.files().bytes("report.pdf"));
-    Optional<CarriedReport> again =
-        recomputed.flatMap(bytes -> ReportPdfReader.read(name, bytes).value());
-    if (again.isEmpty()) {
-      Comparison.inputs(carried).forEach(this::tell);
-      return end(
-          "not verified: the report cannot be made again from what the PDF carries.",
-          ExitStatus.INPUT_REFUSED);
+    if (made.value().isEmpty()) {
+      return notMadeAgain(carried);
     }
-    out.ifPresent(file -> write(file, recomputed.get()));
-    return compare(pdf, recomputed.get(), carried, again.get(), made.value().get());
+    byte[] recomputed = made.value().get().files().bytes("report.pdf");
+    out.ifPresent(file -> write(file, recomputed));
+    return compare(pdf, recomputed, carried, made.value().get());
   }
 
   private ExitStatus compare(
-      byte[] pdf, byte[] recomputed, CarriedReport carried, CarriedReport again, Making.Made made) {
+      byte[] pdf, byte[] recomputed, CarriedReport carried, Making.Made made) {
     List<String> foreign = OwnTemplates.foreign(carried.files().values());
     try {
       PdfComparison.Found found = PdfComparison.of(pdf, recomputed);
@@ -109,22 +104,23 @@ public final class VerifyCommand {
                     : "byte for byte but for how its streams are deflated."));
         return ExitStatus.DONE;
       }
-      List<Difference> differing = Comparison.of(carried, again);
+      // Read only now: of a verified file it is what was read already.
+      Optional<CarriedReport> again = ReportPdfReader.read("report.pdf", recomputed).value();
+      if (again.isEmpty()) {
+        return notMadeAgain(carried);
+      }
+      List<Difference> differing = Comparison.of(carried, again.get());
       numbers(carried, differing);
       if (!differing.isEmpty()) {
         objects(found);
-        return end(
-            "not verified: the numbers do not follow from the inputs it carries.",
-            ExitStatus.INPUT_REFUSED);
+        return notVerified("the numbers do not follow from the inputs it carries");
       }
       headline(pdf, made);
       objects(found);
       recomputed(found, foreign);
       return ExitStatus.INPUT_REFUSED;
     } catch (IOException e) {
-      return end(
-          "not verified: its pages cannot be compared (" + e.getMessage() + ").",
-          ExitStatus.INPUT_REFUSED);
+      return notVerified("its pages cannot be compared (" + e.getMessage() + ")");
     }
   }
 
@@ -156,8 +152,9 @@ public final class VerifyCommand {
         made.headline().stream()
             .filter(
                 n ->
-                    !text.contains(plain(n.value()))
-                        || n.intervals().stream().noneMatch(i -> text.contains(plain(i))))
+                    !text.contains(ReportPdfReader.plain(n.value()))
+                        || n.intervals().stream()
+                            .noneMatch(i -> text.contains(ReportPdfReader.plain(i))))
             .toList();
     messages.result(
         "  "
@@ -166,10 +163,6 @@ public final class VerifyCommand {
             + (missing.isEmpty() ? "none is missing" : missing.size() + " missing"));
     missing.forEach(
         n -> messages.result("    " + n.label() + ", " + n.value() + ", " + n.intervals().get(0)));
-  }
-
-  private static String plain(String text) {
-    return text.replaceAll("[\\s\\u00a0\\u2007\\u202f]+", " ").strip();
   }
 
   private void objects(PdfComparison.Found found) {
@@ -220,9 +213,14 @@ public final class VerifyCommand {
         "The pages that follow from the inputs: taperbook verify FILE.pdf --out RECOMPUTED.pdf");
   }
 
-  private ExitStatus end(String verdict, ExitStatus status) {
-    messages.result(verdict);
-    return status;
+  private ExitStatus notMadeAgain(CarriedReport carried) {
+    Comparison.inputs(carried).forEach(this::tell);
+    return notVerified("the report cannot be made again from what the PDF carries");
+  }
+
+  private ExitStatus notVerified(String why) {
+    messages.result("not verified: " + why + ".");
+    return ExitStatus.INPUT_REFUSED;
   }
 
   private void tell(Difference difference) {

@@ -52,14 +52,12 @@ final class SessionMaking implements Making {
         .pipeline()
         .make(sources, earlier, steps)
         .then(
-            made ->
-                Checked.good(
-                    new Made(
-                        made.files(),
-                        fingerprint(),
-                        List.of(),
-                        new Summary(made.result()).lines(),
-                        new Summary(made.result()).printed())));
+            made -> {
+              Summary summary = new Summary(made.result());
+              return Checked.good(
+                  new Made(
+                      made.files(), fingerprint(), List.of(), summary.lines(), summary.printed()));
+            });
   }
 
   @Override

@@ -34,7 +34,7 @@ final class PageText extends PDFTextStripper {
     setEndPage(page);
     return getText(source)
         .lines()
-        .map(line -> line.replaceAll("[\\s\\u00a0\\u2007\\u202f]+", " ").strip())
+        .map(ReportPdfReader::plain)
         .filter(line -> !line.isEmpty())
         .toList();
   }

@@ -73,6 +73,11 @@ public final class ReportPdfReader {
     }
   }
 
+  /** A text as the text of pages is read: one plain space for each run of any. */
+  public static String plain(String text) {
+    return text.replaceAll("[\\s\\u00a0\\u2007\\u202f]+", " ").strip();
+  }
+
   /** What one reads of a document. */
   private interface Part<T> {
     Checked<T> of(ReportPdfReader reader, PDDocument document) throws IOException;

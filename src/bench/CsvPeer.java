@@ -1,3 +1,4 @@
+
 import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.io.Reader;

@@ -5,9 +5,11 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.Map.entry;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -23,90 +25,67 @@ import java.io.PrintStream;
 import java.io.RandomAccessFile;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
-import taperbook.app.Main;
-import taperbook.app.looks.Entrance;
-import taperbook.app.looks.QuickLook;
-import taperbook.app.publish.ReportLock;
-import taperbook.app.stamp.ProgramStamp;
-import taperbook.model.InputFile;
-import taperbook.model.LibraryResult;
-import taperbook.model.RangeTest;
-import taperbook.model.Session;
-import taperbook.model.Trace;
-import taperbook.read.PlainFile;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import taperbook.buildinfo.BuildInfo;
+import taperbook.input.folder.RegularFile;
+import taperbook.result.LibraryResult;
+import taperbook.session.InputFile;
+import taperbook.session.RangeTest;
+import taperbook.session.Session;
+import taperbook.session.Trace;
+import taperbook.uptodate.FastMain;
+import taperbook.uptodate.UpToDateCheck;
+import taperbook.workspace.ReportLock;
 
-/** The one-way flow read, check, measure, draw, write; who may use which library. */
+/** The one-way flow of data through the packages, and which of them uses which library. */
 @AnalyzeClasses(packages = "taperbook", importOptions = ImportOption.DoNotIncludeTests.class)
 final class ArchitectureTest {
-  /** The nouns of all stages, and what has not been split yet. */
-  private static final String[] STILL_LARGE = {
-    "taperbook.model", "taperbook.read", "taperbook.claims", "taperbook.write.page"
+  /** Packages that still have more types than a reader can scan. */
+  private static final String[] STILL_LARGE = {"taperbook.output.view"};
+
+  private static final List<String> NOUNS = List.of("quantity", "session", "plan", "result");
+
+  /** The packages that each package and those below it may use, beside their own. */
+  private static final Map<String, List<String>> MAY_USE =
+      Map.ofEntries(
+          entry("quantity", List.of()),
+          entry("diagnostics", List.of()),
+          entry("session", List.of("quantity")),
+          entry("plan", List.of("quantity")),
+          entry("result", List.of("quantity", "session", "plan")),
+          entry("format", NOUNS),
+          entry("input", with(NOUNS, "diagnostics")),
+          entry("metric", with(NOUNS, "format")),
+          entry("prosecheck", with(NOUNS, "format", "diagnostics")),
+          entry("chart", with(NOUNS, "format")),
+          entry("output", with(NOUNS, "format", "diagnostics", "chart")),
+          entry("verify", with(NOUNS, "diagnostics")),
+          entry("cli", List.of("plan", "diagnostics", "buildinfo")),
+          entry("uptodate", List.of("input.folder")),
+          entry("buildinfo", with(NOUNS, "uptodate")));
+
+  private static final String[] PROCESS = {
+    "taperbook",
+    "taperbook.cli..",
+    "taperbook.command..",
+    "taperbook.workspace..",
+    "taperbook.build..",
+    "taperbook.buildinfo..",
+    "taperbook.uptodate.."
   };
 
   @ArchTest
-  static final ArchRule model_knows_nothing_of_ours =
-      only("taperbook.model..", "taperbook.model..").because("it is what all others speak of");
+  static void data_flows_one_way(JavaClasses program) {
+    MAY_USE.forEach((name, allowed) -> only(name, allowed).check(program));
+  }
 
   @ArchTest
-  static final ArchRule problem_knows_nothing_of_ours =
-      only("taperbook.problem..", "taperbook.problem..").because("every stage may use it");
-
-  @ArchTest
-  static final ArchRule words_know_the_model =
-      only("taperbook.words..", "taperbook.words..", "taperbook.model..")
-          .because("a figure becomes text in one place that depends on nothing else");
-
-  @ArchTest
-  static final ArchRule reading_knows_no_later_stage =
-      only("taperbook.read..", "taperbook.read..", "taperbook.model..", "taperbook.problem..")
-          .because("data flows one way");
-
-  @ArchTest
-  static final ArchRule checking_knows_reading_only =
-      only(
-              "taperbook.check..",
-              "taperbook.check..",
-              "taperbook.read..",
-              "taperbook.model..",
-              "taperbook.problem..")
-          .because("data flows one way");
-
-  @ArchTest
-  static final ArchRule measuring_knows_model_and_words_only =
-      only("taperbook.measure..", "taperbook.measure..", "taperbook.model..", "taperbook.words..")
-          .because("a number must not depend on how it was read or is drawn");
-
-  @ArchTest
-  static final ArchRule holding_figures_against_results_knows_no_stage =
-      only(
-              "taperbook.claims..",
-              "taperbook.claims..",
-              "taperbook.model..",
-              "taperbook.words..",
-              "taperbook.problem..")
-          .because("a verdict on a typed figure follows from the article and the results alone");
-
-  @ArchTest
-  static final ArchRule drawing_knows_model_and_words_only =
-      only("taperbook.draw..", "taperbook.draw..", "taperbook.model..", "taperbook.words..")
-          .because("a chart shows numbers and does not make any");
-
-  @ArchTest
-  static final ArchRule writing_knows_no_earlier_stage_but_drawing =
-      only(
-              "taperbook.write..",
-              "taperbook.write..",
-              "taperbook.draw..",
-              "taperbook.model..",
-              "taperbook.words..",
-              "taperbook.problem..")
-          .because("a page shows numbers and charts and does not make any");
-
-  @ArchTest
-  static final ArchRule measuring_is_pure =
+  static final ArchRule metrics_are_pure =
       noClasses()
           .that()
-          .resideInAPackage("taperbook.measure..")
+          .resideInAPackage("taperbook.metric..")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
@@ -128,10 +107,10 @@ final class ArchitectureTest {
           .because("thousands of sessions must fit into memory as rows");
 
   @ArchTest
-  static final ArchRule only_app_touches_the_process =
+  static final ArchRule stages_do_not_touch_the_process =
       noClasses()
           .that()
-          .resideOutsideOfPackage("taperbook.app..")
+          .resideOutsideOfPackages(PROCESS)
           .should()
           .accessField(System.class, "out")
           .orShould()
@@ -143,12 +122,12 @@ final class ArchitectureTest {
           .because("a stage is a function of its arguments");
 
   @ArchTest
-  static final ArchRule only_messages_print =
+  static final ArchRule only_the_command_line_prints =
       noClasses()
           .that()
-          .resideOutsideOfPackage("taperbook.app.process..")
+          .resideOutsideOfPackage("taperbook.cli..")
           .and()
-          .doNotBelongToAnyOf(Main.class, Entrance.class, QuickLook.class)
+          .doNotBelongToAnyOf(Main.class, FastMain.class, UpToDateCheck.class)
           .should()
           .callMethodWhere(
               DescribedPredicate.describe(
@@ -164,7 +143,7 @@ final class ArchitectureTest {
   static final ArchRule files_of_a_project_are_opened_in_one_place =
       noClasses()
           .that()
-          .doNotBelongToAnyOf(PlainFile.class, ProgramStamp.class, ReportLock.class)
+          .doNotBelongToAnyOf(RegularFile.class, BuildInfo.class, ReportLock.class)
           .should()
           .callMethodWhere(
               DescribedPredicate.describe(
@@ -194,64 +173,49 @@ final class ArchitectureTest {
       slices().matching("taperbook.(**)").should().beFreeOfCycles();
 
   @ArchTest
-  static final ArchRule commons_csv_is_for_reading =
-      library("org.apache.commons.csv..", "taperbook.read..");
+  static final ArchRule commons_csv_is_for_csv =
+      library("org.apache.commons.csv..", "taperbook.input.csv..");
 
   @ArchTest
   static final ArchRule packages_stay_small_enough_to_look_through =
       classes()
           .that()
           .resideOutsideOfPackages(STILL_LARGE)
-          .should(standAmongAtMost(20))
+          .should(beAmongAtMost(30))
           .because("a newcomer finds things by name");
 
   @ArchTest
-  static final ArchRule the_command_line_knows_no_stage =
-      only(
-              "taperbook.app.line..",
-              "taperbook.app.line..",
-              "taperbook.app.process..",
-              "taperbook.model..",
-              "taperbook.problem..")
-          .because("what can be asked for does not depend on how it is done");
+  static final ArchRule xchart_is_for_rendering =
+      library("org.knowm.xchart..", "taperbook.chart.render..");
 
   @ArchTest
-  static final ArchRule xchart_is_for_painting =
-      library("org.knowm.xchart..", "taperbook.draw.paint..");
+  static final ArchRule batik_is_for_rendering =
+      library("org.apache.batik..", "taperbook.chart.render..");
 
   @ArchTest
-  static final ArchRule batik_is_for_pictures =
-      library("org.apache.batik..", "taperbook.draw.picture..");
+  static final ArchRule freemarker_is_for_output = library("freemarker..", "taperbook.output..");
 
   @ArchTest
-  static final ArchRule freemarker_is_for_writing = library("freemarker..", "taperbook.write..");
+  static final ArchRule flexmark_is_for_output =
+      library("com.vladsch.flexmark..", "taperbook.output..");
 
   @ArchTest
-  static final ArchRule flexmark_is_for_writing =
-      library("com.vladsch.flexmark..", "taperbook.write..");
+  static final ArchRule pdfbox_is_for_output_and_verify =
+      library("org.apache.pdfbox..", "taperbook.output..", "taperbook.verify..");
 
   @ArchTest
-  static final ArchRule pdfbox_is_for_writing_and_for_proof =
-      library("org.apache.pdfbox..", "taperbook.write..", "taperbook.proof..");
+  static final ArchRule openhtmltopdf_is_for_pdf =
+      library("com.openhtmltopdf..", "taperbook.output.pdf..");
 
-  @ArchTest
-  static final ArchRule proof_reads_what_was_published_and_makes_nothing =
-      only("taperbook.proof..", "taperbook.proof..", "taperbook.model..", "taperbook.problem..")
-          .because("what was published must be read without the stages that made it");
-
-  @ArchTest
-  static final ArchRule openhtmltopdf_is_for_writing =
-      library("com.openhtmltopdf..", "taperbook.write..");
-
-  private static ArchCondition<JavaClass> standAmongAtMost(int types) {
-    return new ArchCondition<>("stand in packages of at most " + types + " types") {
+  private static ArchCondition<JavaClass> beAmongAtMost(int types) {
+    return new ArchCondition<>("be in packages of at most " + types + " types") {
       @Override
       public void check(JavaClass type, ConditionEvents events) {
         long here =
             type.getPackage().getClasses().stream().filter(ArchitectureTest::isType).count();
         events.add(
             new SimpleConditionEvent(
-                type, here <= types, type.getName() + " stands among " + here + " types"));
+                type, here <= types, type.getName() + " is one of " + here + " types"));
       }
     };
   }
@@ -260,14 +224,23 @@ final class ArchitectureTest {
     return type.isTopLevelClass() && !type.getName().endsWith("package-info");
   }
 
-  private static ArchRule only(String stage, String... allowed) {
+  private static ArchRule only(String name, List<String> allowed) {
+    String[] packages =
+        Stream.concat(Stream.of(name), allowed.stream())
+            .map(other -> "taperbook." + other + "..")
+            .toArray(String[]::new);
     return classes()
         .that()
-        .resideInAPackage(stage)
+        .resideInAPackage("taperbook." + name + "..")
         .should()
         .onlyDependOnClassesThat(
-            resideInAnyPackage(allowed)
-                .or(DescribedPredicate.not(resideInAPackage("taperbook.."))));
+            resideInAnyPackage(packages)
+                .or(DescribedPredicate.not(resideInAPackage("taperbook.."))))
+        .because("data flows one way");
+  }
+
+  private static List<String> with(List<String> names, String... more) {
+    return Stream.concat(names.stream(), Stream.of(more)).toList();
   }
 
   private static ArchRule library(String packages, String... users) {

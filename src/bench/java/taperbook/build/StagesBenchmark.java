@@ -1,0 +1,134 @@
+package taperbook.build;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import taperbook.chart.plots.FigureSet;
+import taperbook.chart.render.Figure;
+import taperbook.chart.render.Rendition;
+import taperbook.diagnostics.Problem;
+import taperbook.metric.ReportMetrics;
+import taperbook.output.ReportFiles;
+import taperbook.output.ReportJob;
+import taperbook.output.ReportWriter;
+import taperbook.output.pdf.PdfMetadata;
+import taperbook.output.pdf.PdfPage;
+import taperbook.output.view.HtmlPage;
+import taperbook.plan.ReportPlan;
+import taperbook.result.Numbers;
+import taperbook.result.ReportResult;
+import taperbook.session.RangeTest;
+import taperbook.session.Session;
+import taperbook.workspace.ReportSources;
+
+/** The stages of one report by themselves, on the invented demo, in ms; nothing is published. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(
+    value = 1,
+    jvmArgsAppend = {"-XX:+UseSerialGC", "-Djava.awt.headless=true"})
+public class StagesBenchmark {
+  private static final String REPORT = "finch-first-look";
+
+  private CommandContext workshop;
+  private ReportSources sources;
+  private ReportPlan plan;
+  private Session session;
+  private List<RangeTest> tests;
+  private ReportResult result;
+  private ReportJob job;
+  private List<Figure> figures;
+  private String page;
+
+  /** Carries out each stage once, so that the next has what it starts from. */
+  @Setup
+  public void prepare() throws IOException {
+    workshop = CommandContext.in(Path.of(""), Map.of());
+    plan = (ReportPlan) workshop.project().plan(REPORT).value().orElseThrow();
+    sources = workshop.project().sources(plan).value().orElseThrow();
+    session = workshop.project().session(plan.subject().session()).value().orElseThrow();
+    tests =
+        plan.subject().rangeTests().stream()
+            .map(t -> workshop.project().rangeTest(t).value().orElseThrow())
+            .toList();
+    result = workshop.pipeline().measured(sources).value().orElseThrow();
+    job = workshop.pipeline().job(sources, result, List.of());
+    figures = job.figures();
+    ReportFiles files = new ReportWriter().write(job).value().orElseThrow();
+    page = new String(files.bytes("report.html"), StandardCharsets.UTF_8);
+  }
+
+  /** Every file read and checked. */
+  @Benchmark
+  public Object read_and_check() {
+    return CommandContext.in(Path.of(""), Map.of()).making(REPORT).value().orElseThrow();
+  }
+
+  /** One session measured with bounds. */
+  @Benchmark
+  public Numbers measure_bounds() {
+    return ReportMetrics.alone(plan, session, tests);
+  }
+
+  /** Both sessions measured with simulation and budgets, and held against each other. */
+  @Benchmark
+  public ReportResult measure_and_simulate() {
+    return workshop.pipeline().measured(sources).value().orElseThrow();
+  }
+
+  /** The reported session's figures as SVG. */
+  @Benchmark
+  public List<String> draw_svg() {
+    return FigureSet.draw(result).stream().map(Figure::svg).toList();
+  }
+
+  /** One figure as PNG of 1920 x 1080. */
+  @Benchmark
+  public byte[] paint_png() {
+    return figures.get(0).png(Rendition.FILM);
+  }
+
+  /** The texts of all pages from their templates. */
+  @Benchmark
+  public List<Problem> templates() {
+    return new ReportWriter().problems(job);
+  }
+
+  /** The finished page for browsers. */
+  @Benchmark
+  public byte[] html() {
+    return HtmlPage.bytes(page);
+  }
+
+  /** The page for browsers laid out as PDF, which is about what the report's own PDF takes. */
+  @Benchmark
+  public byte[] pdf() {
+    PdfMetadata heading = new PdfMetadata("Bench", "", "", "Taperbook", job.made());
+    return new PdfPage(figures, "report.ftlh", true)
+        .bytes(page, heading, List.of())
+        .value()
+        .orElseThrow();
+  }
+
+  /** All files of the report, pictures beside the pages. */
+  @Benchmark
+  public ReportFiles write_all() {
+    return new ReportWriter().write(job).value().orElseThrow();
+  }
+}

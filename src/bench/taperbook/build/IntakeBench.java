@@ -1,0 +1,57 @@
+package taperbook.build;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import taperbook.cli.ProgressListener;
+import taperbook.plan.LibraryPlan;
+
+/**
+ * Times reading, checking and measuring of all sessions of a folder for its library, without
+ * drawing and writing.
+ *
+ * <pre>
+ * javac -d /tmp/bench -cp target/taperbook.jar src/bench/taperbook/app/making/IntakeBench.java
+ * java -cp /tmp/bench:target/taperbook.jar taperbook.build.IntakeBench FOLDER [PASSES]
+ * </pre>
+ */
+public final class IntakeBench {
+  private static final double NANOS_PER_SECOND = 1e9;
+
+  private IntakeBench() {}
+
+  public static void main(String[] arguments) {
+    int passes = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 1;
+    for (int i = 0; i < passes; i++) {
+      pass(Path.of(arguments[0]));
+    }
+    // Not after each pass: the heap would be given back, and taken again at the next one's expense.
+    System.gc();
+    long used = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+    System.out.printf(Locale.ROOT, "%d MB stay in use%n", used >> 20);
+  }
+
+  private static void pass(Path folder) {
+    OperatingSystemMXBean system =
+        (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+    CommandContext workshop = CommandContext.in(folder, Map.of());
+    LibraryPlan plan =
+        (LibraryPlan) workshop.project().plan("library").value().orElseThrow();
+    LibraryBuild making =
+        new LibraryBuild(
+            plan, workshop.project().article("library").value().orElseThrow(), workshop);
+    long wall = System.nanoTime();
+    long cpu = system.getProcessCpuTime();
+    int rows = making.intake(false, ProgressListener.UNHEARD).result().rows().size();
+    wall = System.nanoTime() - wall;
+    cpu = system.getProcessCpuTime() - cpu;
+    System.out.printf(
+        Locale.ROOT,
+        "%d sessions: %.2f s wall, %.2f s processor%n",
+        rows,
+        wall / NANOS_PER_SECOND,
+        cpu / NANOS_PER_SECOND);
+  }
+}

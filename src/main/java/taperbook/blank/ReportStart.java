@@ -1,0 +1,72 @@
+package taperbook.blank;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.input.plan.ReportKey;
+import taperbook.quantity.Unit;
+
+/** The file that a tester starts a report from: every key, and an article to go on from. */
+public final class ReportStart {
+  private final StartUnits units;
+
+  /** A report with these units. */
+  public ReportStart(StartUnits units) {
+    this.units = units;
+  }
+
+  /**
+   * The text of the report's file.
+   *
+   * @param session name of the session reported
+   * @param rangeTests names of the range tests it rests on; may be empty
+   */
+  public String text(String session, List<String> rangeTests) {
+    Map<ReportKey, String> written = new EnumMap<>(ReportKey.class);
+    written.put(ReportKey.TITLE, "");
+    written.put(ReportKey.SESSION, session);
+    written.put(ReportKey.UNITS, units.distance().symbol());
+    if (!rangeTests.isEmpty()) {
+      written.put(ReportKey.RANGE_TEST, String.join(", ", rangeTests));
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add("---");
+    lines.add("# Lines that begin with # are not read. Take the # away to use a key.");
+    for (ReportKey key : ReportKey.values()) {
+      lines.add("# " + key.meaning());
+      lines.add(written.containsKey(key) ? line(key, written) : unused(key));
+    }
+    lines.add("---");
+    lines.addAll(article(rangeTests));
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static String line(ReportKey key, Map<ReportKey, String> written) {
+    return (key.words() + ": " + written.getOrDefault(key, "")).strip();
+  }
+
+  private static String unused(ReportKey key) {
+    String example = key.example();
+    return example.startsWith("- ")
+        ? "#" + key.words() + ":\n#  " + example
+        : "#" + key.words() + ": " + example;
+  }
+
+  private List<String> article(List<String> rangeTests) {
+    String distance = units.distance() == Unit.MILE ? "100_mi" : "100_km";
+    List<String> lines = new ArrayList<>();
+    if (!rangeTests.isEmpty()) {
+      lines.add(
+          "Adding 100 "
+              + units.distance().symbol()
+              + " took ${both(\"time_to_add_"
+              + distance
+              + "\")}.");
+    }
+    lines.add("The power reached ${both(\"peak_power\")} and stayed there for");
+    lines.add(
+        "${both(\"peak_hold_time\")}. From 10 % to 80 % it took ${both(\"time_soc_10_80\")}.");
+    return lines;
+  }
+}

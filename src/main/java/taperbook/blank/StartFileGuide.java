@@ -1,0 +1,78 @@
+package taperbook.blank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import taperbook.format.ItemText;
+import taperbook.input.KnownColumn;
+import taperbook.session.Item;
+
+/** The text beside the start files that explains every column and item. It is not read again. */
+final class StartFileGuide {
+  private static final int WIDTH = 88;
+  private static final String INDENT = "    ";
+
+  private StartFileGuide() {}
+
+  static String text(
+      Map<String, List<KnownColumn>> columns, String factFile, List<? extends Item> items) {
+    List<String> lines = new ArrayList<>();
+    lines.addAll(
+        wrapped(
+            "",
+            "About the files in this folder. This text is for you: no command reads it, and you may"
+                + " delete it."));
+    columns.forEach(
+        (file, known) -> {
+          lines.add("");
+          lines.add("Columns of " + file);
+          known.forEach(c -> column(c, lines));
+        });
+    lines.add("");
+    lines.add("Items of " + factFile);
+    lines.addAll(
+        wrapped(
+            "",
+            "An item with a star needs a value, or the word unknown under how known; the others may"
+                + " stay as they are. Do not guess: what is unknown is told to the reader as"
+                + " such."));
+    items.forEach(i -> item(i, lines));
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static void column(KnownColumn column, List<String> lines) {
+    lines.add("");
+    lines.add("  " + column.name());
+    lines.addAll(wrapped(INDENT, column.explanation()));
+    if (!column.units().isEmpty()) {
+      lines.addAll(
+          wrapped(
+              INDENT,
+              "Heads: " + String.join(", ", column.units().stream().map(column::head).toList())));
+    }
+  }
+
+  private static void item(Item item, List<String> lines) {
+    lines.add("");
+    lines.add("  " + item.words() + (item.required() ? " *" : ""));
+    lines.addAll(wrapped(INDENT, item.explanation()));
+    lines.addAll(wrapped(INDENT, "Value: " + ItemText.takes(item)));
+  }
+
+  /** A text in lines of at most {@value #WIDTH} characters. */
+  private static List<String> wrapped(String indent, String text) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder(indent);
+    for (String word : text.split(" ", -1)) {
+      boolean begun = line.length() > indent.length();
+      if (begun && line.length() + 1 + word.length() > WIDTH) {
+        lines.add(line.toString());
+        line = new StringBuilder(indent).append(word);
+      } else {
+        line.append(begun ? " " : "").append(word);
+      }
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+}

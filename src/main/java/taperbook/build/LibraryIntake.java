@@ -1,0 +1,198 @@
+package taperbook.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.input.DuplicateReadings;
+import taperbook.metric.LibraryMetrics;
+import taperbook.metric.VehicleRanking;
+import taperbook.output.LibraryJob;
+import taperbook.plan.LibraryPlan;
+import taperbook.result.Drives;
+import taperbook.result.LeftOut;
+import taperbook.result.LibraryResult;
+import taperbook.result.LibraryRow;
+import taperbook.session.InputFile;
+import taperbook.session.InputHash;
+import taperbook.session.RangeTest;
+import taperbook.session.Session;
+import taperbook.workspace.VisitedSession;
+
+/**
+ * Takes the sessions of a folder into a library, one after the other: each is read, checked and
+ * measured, and only its row, its hashes and its problems are kept. The files themselves are kept
+ * while they are few enough to be attached to the PDF.
+ */
+public final class LibraryIntake {
+  /** Most problems of a folder that the page lists; the command tells them all. */
+  private static final int MOST_REASONS = 3;
+
+  /** Spread between runs from elsewhere: none is known. */
+  private static final double NO_RUN_SPREAD = 0;
+
+  private final LibraryPlan plan;
+  private final List<InputHash> inputs = new ArrayList<>();
+  private final List<InputFile> attached = new ArrayList<>();
+  private final List<LibraryRow> rows = new ArrayList<>();
+  private final List<RangeTest> rangeTests = new ArrayList<>();
+  private final List<LeftOut> leftOut = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+  private RowCache memory = RowCache.none();
+  private long bytes;
+
+  private LibraryIntake(LibraryPlan plan) {
+    this.plan = plan;
+  }
+
+  /** An intake whose first file is the library's own text. */
+  static LibraryIntake with(LibraryPlan plan, InputFile article) {
+    LibraryIntake intake = new LibraryIntake(plan);
+    intake.keep(List.of(article), List.of(article.withoutContent()));
+    return intake;
+  }
+
+  /** An intake for the sake of a row alone. */
+  public static LibraryIntake withoutArticle(LibraryPlan plan) {
+    return new LibraryIntake(plan);
+  }
+
+  /** Notes entries of the folder that cannot even be read, such as names that are not allowed. */
+  void strays(List<Problem> strays) {
+    problems.addAll(strays);
+    for (Problem stray : strays) {
+      inputs.add(strayMark(stray));
+      leftOut.add(new LeftOut(stray.place().toString(), "folder", List.of(stray.sentence()), 0));
+    }
+  }
+
+  /** Stands for such an entry in the fingerprint; not a file. */
+  static InputHash strayMark(Problem stray) {
+    return new InputHash(stray.sentence(), "", 0);
+  }
+
+  /** Takes known rows from a memory from now on, and keeps rows in it. */
+  void remember(RowCache rows) {
+    memory = rows;
+  }
+
+  /** Keeps the rows for the next run. */
+  void keepRows() {
+    memory.write();
+  }
+
+  /** Takes a range test in; all of them come before the first session. */
+  public void rangeTest(String name, VisitedSession<RangeTest> visited) {
+    Checked<RangeTest> test = visited.value();
+    keep(visited.files(), visited.hashes());
+    test.value().ifPresent(rangeTests::add);
+    tell(name, "range test", test);
+  }
+
+  /**
+   * A session that was read and measured.
+   *
+   * @param name name of its folder
+   * @param row its row, or every problem of its files
+   * @param files its files that could be read
+   * @param hashes all its files by name and hash
+   */
+  record Measured(
+      String name, Checked<LibraryRow> row, List<InputFile> files, List<InputHash> hashes) {
+    Measured {
+      files = List.copyOf(files);
+      hashes = List.copyOf(hashes);
+    }
+  }
+
+  /** Checks and measures a session; nothing is taken in yet, so several may be at once. */
+  public Measured measured(String name, VisitedSession<Session> visited) {
+    Checked<LibraryRow> row =
+        memory
+            .find(key(visited.hashes()))
+            .map(Checked::good)
+            .orElseGet(() -> visited.value().then(s -> Checked.good(measured(s))));
+    return new Measured(name, row, visited.files(), visited.hashes());
+  }
+
+  private LibraryRow measured(Session session) {
+    return LibraryMetrics.measure(plan, session, rangeTests);
+  }
+
+  /** Takes a session in, or notes why not. */
+  public void take(Measured session) {
+    keep(session.files(), session.hashes());
+    session.row().value().ifPresent(rows::add);
+    if (session.row().problems().isEmpty()) {
+      session.row().value().ifPresent(row -> memory.keep(key(session.hashes()), row));
+    }
+    tell(session.name(), "session", session.row());
+  }
+
+  /** Names and hashes of a session's files: the row follows from these bytes and the plan. */
+  private static String key(List<InputHash> files) {
+    StringBuilder key = new StringBuilder();
+    files.forEach(f -> key.append(f.path()).append(' ').append(f.sha256()).append('\n'));
+    return key.toString();
+  }
+
+  private void keep(List<InputFile> files, List<InputHash> hashes) {
+    inputs.addAll(hashes);
+    bytes += hashes.stream().mapToLong(InputHash::bytes).sum();
+    if (bytes > LibraryJob.MOST_ATTACHED_BYTES) {
+      attached.clear();
+    } else {
+      attached.addAll(files);
+    }
+  }
+
+  private void tell(String name, String kind, Checked<?> checked) {
+    List<Problem> all = checked.problems();
+    problems.addAll(all);
+    if (checked.isUsable()) {
+      return;
+    }
+    List<String> sentences = all.stream().map(Problem::sentence).limit(MOST_REASONS).toList();
+    leftOut.add(new LeftOut(name, kind, sentences, all.size() - sentences.size()));
+  }
+
+  /** The rows of all that was taken in. */
+  public LibraryResult result() {
+    return new LibraryResult(
+        plan,
+        rows,
+        leftOut,
+        unusedDrives(),
+        VehicleRanking.of(rows, plan.windowTimeId(), NO_RUN_SPREAD),
+        VehicleRanking.of(rows, LibraryPlan.DAY_TIME, NO_RUN_SPREAD));
+  }
+
+  /** Drives that differ from the first of their vehicle in speed or weather. */
+  private List<String> unusedDrives() {
+    return rows.stream()
+        .map(row -> row.about().vehicle())
+        .distinct()
+        .map(vehicle -> Drives.of(vehicle, rangeTests))
+        .flatMap(d -> d.named().stream().filter(t -> !d.agreeing().contains(t)))
+        .map(RangeTest::name)
+        .sorted()
+        .toList();
+  }
+
+  /** Every file by name and hash, in the order it was taken in. */
+  List<InputHash> inputs() {
+    return List.copyOf(inputs);
+  }
+
+  /** The files themselves; none if there are too many bytes of them. */
+  List<InputFile> attached() {
+    return List.copyOf(attached);
+  }
+
+  /** Every problem met. */
+  public List<Problem> problems() {
+    List<Problem> all = new ArrayList<>(problems);
+    all.addAll(DuplicateReadings.check(inputs));
+    return all;
+  }
+}

@@ -1,0 +1,54 @@
+package taperbook.build;
+
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.TreeMap;
+import taperbook.buildinfo.BuildInfo;
+import taperbook.buildinfo.ReportDate;
+import taperbook.cli.ProgressListener;
+import taperbook.diagnostics.Checked;
+import taperbook.input.folder.InMemoryFolder;
+import taperbook.session.InputFile;
+import taperbook.verify.CarriedReport;
+import taperbook.workspace.Project;
+import taperbook.workspace.ProjectTemplates;
+import taperbook.workspace.PublishedVersions;
+
+/** Makes a report again from what its PDF carries, in memory: no folder is read or written. */
+public final class ReportRebuild {
+  private static final String TEMPLATES = ProjectTemplates.FOLDER + "/";
+
+  private ReportRebuild() {}
+
+  /** The report that the carried files give, of the day that the PDF bears. */
+  public static Checked<ReportBuild.Made> of(CarriedReport carried) {
+    Map<String, InputFile> own = new TreeMap<>();
+    Map<String, InputFile> builtIn = new TreeMap<>();
+    for (InputFile file : carried.files().values()) {
+      boolean named = carried.numbers().hashes().containsKey(file.path());
+      (named || !file.path().startsWith(TEMPLATES) ? own : builtIn).put(file.path(), file);
+    }
+    ProjectTemplates templates = ProjectTemplates.carried(own.values(), builtIn.values());
+    ReportDate madeDate =
+        new ReportDate(
+            Map.of(
+                "SOURCE_DATE_EPOCH",
+                Long.toString(carried.made().atStartOfDay(ZoneOffset.UTC).toEpochSecond())));
+    Project project = new Project(new InMemoryFolder(own), templates.names());
+    BuildInfo program = BuildInfo.ofThisProgram();
+    CommandContext workshop =
+        new CommandContext(
+            project,
+            templates,
+            program,
+            madeDate,
+            new Pipeline(project, templates, program, madeDate),
+            Path.of(""),
+            report -> PublishedVersions.carried(report, own, carried.numbers()),
+            false);
+    return workshop
+        .making(carried.numbers().report())
+        .then(making -> making.make(ProgressListener.UNHEARD));
+  }
+}

@@ -1,0 +1,5 @@
+/** The stages in their order: from sources to the files of a report or library. */
+@NullMarked
+package taperbook.build;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,77 @@
+package taperbook.buildinfo;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.result.LibraryResult;
+import taperbook.result.ReportResult;
+import taperbook.session.ConditionItem;
+
+/**
+ * The day that produced files bear, never the day they happen to be made: {@code published} in the
+ * front matter; else the environment's {@code SOURCE_DATE_EPOCH}; else the day of the session.
+ *
+ * @see <a href="https://reproducible-builds.org/specs/source-date-epoch/">SOURCE_DATE_EPOCH</a>
+ */
+public final class ReportDate {
+  private final Map<String, String> environment;
+
+  public ReportDate(Map<String, String> environment) {
+    this.environment = Map.copyOf(environment);
+  }
+
+  public LocalDate of(ReportResult result) {
+    return result
+        .plan()
+        .heading()
+        .published()
+        .or(this::sourceDateEpoch)
+        .or(
+            () ->
+                result.main().session().conditions().text(ConditionItem.DATE).map(LocalDate::parse))
+        .orElse(LocalDate.EPOCH);
+  }
+
+  /** The day that a library bears: in place of a session's day the latest of all. */
+  public LocalDate of(LibraryResult result) {
+    return result
+        .plan()
+        .heading()
+        .published()
+        .or(this::sourceDateEpoch)
+        .or(
+            () ->
+                result.rows().stream()
+                    .flatMap(r -> r.about().date().stream())
+                    .map(LocalDate::parse)
+                    .max(Comparator.naturalOrder()))
+        .orElse(LocalDate.EPOCH);
+  }
+
+  /** The day that a recording sheet bears, which has no session and no publication. */
+  public LocalDate ofSheet() {
+    return sourceDateEpoch().orElse(LocalDate.EPOCH);
+  }
+
+  private Optional<LocalDate> sourceDateEpoch() {
+    String seconds = environment.getOrDefault("SOURCE_DATE_EPOCH", "").strip();
+    if (!seconds.matches("[0-9]{1,11}")) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          LocalDate.ofInstant(Instant.ofEpochSecond(Long.parseLong(seconds)), ZoneOffset.UTC));
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** What of the environment the date may depend on. */
+  public String fingerprint() {
+    return environment.getOrDefault("SOURCE_DATE_EPOCH", "");
+  }
+}

@@ -1,0 +1,129 @@
+package taperbook.chart.library;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import taperbook.chart.render.Figure;
+import taperbook.format.Labels;
+import taperbook.result.LibraryRow;
+
+/** The figures of all curves, twelve sessions on each, all on equal axes. */
+final class LibraryCurves {
+  private static final String ID = "library-curves";
+  private static final String PEAK = "peak_power";
+  private static final int MOST_COLUMNS = 4;
+  private static final int MOST_ROWS = 3;
+  private static final int MOST_PANELS = MOST_COLUMNS * MOST_ROWS;
+
+  /** Room above the highest peak for its label, as a factor on the scale. */
+  private static final double HEADROOM = 1.36;
+
+  private final LibraryFigureText words;
+  private final PanelScale power;
+
+  LibraryCurves(LibraryFigureText words) {
+    this.words = words;
+    double top = 0;
+    for (LibraryRow row : words.inDetail()) {
+      for (int i = 0; i < row.curve().size(); i++) {
+        top = Math.max(top, row.curve().y(i));
+      }
+    }
+    this.power = PanelScale.upTo(top * HEADROOM, 4);
+  }
+
+  List<Figure> figures() {
+    List<Figure> figures = new ArrayList<>();
+    for (int from = 0; from < words.inDetail().size(); from += MOST_PANELS) {
+      int to = Math.min(words.inDetail().size(), from + MOST_PANELS);
+      figures.add(figure(from, to));
+    }
+    return figures;
+  }
+
+  private Figure figure(int from, int to) {
+    int all = words.inDetail().size();
+    List<LibraryRow> rows = words.inDetail().subList(from, to);
+    String which =
+        all <= MOST_PANELS
+            ? LibraryFigureText.sessions(all)
+            : Labels.of("label.sessions_of", from + 1, to, all);
+    String title = finding(rows, which);
+    int columns = Math.min(MOST_COLUMNS, all <= 3 ? all : all == 4 ? 2 : all <= 6 ? 3 : 4);
+    int lines = Math.min(MOST_ROWS, (all + columns - 1) / columns);
+    PanelSheet sheet =
+        new PanelSheet(
+            rows.stream().map(this::panel).toList(),
+            columns,
+            lines,
+            power,
+            words.heading(title, Labels.of("chart.library_curves", which), rows.size()));
+    String id = from == 0 ? ID : ID + "-" + (from / MOST_PANELS + 1);
+    return Figure.of(id, title, caption(rows), told(rows, which), sheet);
+  }
+
+  /** From which peak to which the curves reach. */
+  private String finding(List<LibraryRow> rows, String which) {
+    List<LibraryRow> rising = LibraryFigureText.rising(rows, PEAK);
+    return rising.size() < 2
+        ? Labels.of("chart.library_curves", which)
+        : Labels.of(
+            "finding.peaks_reach",
+            words.value(rising.get(0), PEAK).orElseThrow(),
+            words.value(rising.get(rising.size() - 1), PEAK).orElseThrow());
+  }
+
+  private Panel panel(LibraryRow row) {
+    return new Panel(
+        LibraryFigureText.model(row),
+        LibraryFigureText.about(row),
+        row.curve(),
+        words.value(row, PEAK).orElse(""));
+  }
+
+  private String caption(List<LibraryRow> rows) {
+    List<LibraryRow> rising = LibraryFigureText.rising(rows, PEAK);
+    if (rising.isEmpty()) {
+      return "No power was recorded in these sessions.";
+    }
+    LibraryRow most = rising.get(rising.size() - 1);
+    if (rising.size() == 1) {
+      return "The peak is " + words.named(most, ": ", PEAK) + ".";
+    }
+    return "Peaks reach from "
+        + words.full(rising.get(0), PEAK).orElseThrow()
+        + " in "
+        + words.name(rising.get(0))
+        + " to "
+        + words.full(most, PEAK).orElseThrow()
+        + " in "
+        + words.name(most)
+        + ". All panels have the same axes."
+        + words.more();
+  }
+
+  private String told(List<LibraryRow> rows, String which) {
+    String axes =
+        "Small line charts, "
+            + which
+            + ", all on the same axes. Horizontal axis: state of charge in %, from 0 to 100."
+            + " Vertical axis: charging power in kW, from 0 to "
+            + (int) Math.floor(power.to())
+            + ".";
+    return axes + " " + rows.stream().map(this::told).collect(Collectors.joining(" "));
+  }
+
+  private String told(LibraryRow row) {
+    String peak = words.value(row, PEAK).map(p -> ", peak " + p).orElse(", no power recorded");
+    int last = row.curve().size() - 1;
+    String span =
+        last < 0
+            ? ""
+            : ", from "
+                + Math.round(row.curve().x(0))
+                + " % to "
+                + Math.round(row.curve().x(last))
+                + " %";
+    return words.name(row) + peak + span + ".";
+  }
+}

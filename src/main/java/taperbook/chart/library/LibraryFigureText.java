@@ -1,0 +1,142 @@
+package taperbook.chart.library;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import taperbook.chart.model.Heading;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.format.RowNames;
+import taperbook.plan.LibraryPlan;
+import taperbook.result.LibraryResult;
+import taperbook.result.LibraryRow;
+
+/** A library's numbers as its figures say them. */
+final class LibraryFigureText {
+  private final LibraryResult result;
+  private final List<LibraryRow> inDetail;
+  private final RowNames names;
+  private final NumberFormatter wording;
+
+  LibraryFigureText(LibraryResult result) {
+    this.result = result;
+    this.inDetail = result.inDetail();
+    this.names = RowNames.of(result.rows());
+    this.wording = new NumberFormatter(result.plan().style());
+  }
+
+  LibraryPlan plan() {
+    return result.plan();
+  }
+
+  List<LibraryRow> rows() {
+    return result.rows();
+  }
+
+  boolean isLarge() {
+    return result.isLarge();
+  }
+
+  /** The sessions whose curves are shown. */
+  List<LibraryRow> inDetail() {
+    return inDetail;
+  }
+
+  /** What a figure says of sessions that it does not show, if there are any. */
+  String more() {
+    return result.isLarge()
+        ? " Shown are the quickest sessions of each vehicle, "
+            + inDetail.size()
+            + " of "
+            + rows().size()
+            + "."
+        : "";
+  }
+
+  /** The window, such as {@code 10 % to 80 %}, no amount of which is broken. */
+  String window() {
+    return Labels.of("label.window_unbroken", plan().window().from(), plan().window().to());
+  }
+
+  /** The first distance, such as {@code 100 km}. */
+  String distance() {
+    return plan().distances().get(0).words().replace(' ', '\u00a0');
+  }
+
+  /** How many sessions there are, in words. */
+  static String sessions(int count) {
+    return count == 1 ? Labels.of("label.one_session") : Labels.of("label.sessions", count);
+  }
+
+  /** The value with its unit, if it was measured. */
+  Optional<String> value(LibraryRow row, String id) {
+    return row.numbers().find(id).filter(n -> n.estimate().isPresent()).map(wording::value);
+  }
+
+  /** The value with its interval, if it was measured. */
+  Optional<String> full(LibraryRow row, String id) {
+    return row.numbers()
+        .find(id)
+        .flatMap(n -> wording.spread(n).map(spread -> wording.value(n) + " (" + spread + ")"));
+  }
+
+  /** The session with its value and interval, such as {@code one with 171 kW (...)}. */
+  String named(LibraryRow row, String joiner, String id) {
+    return name(row) + joiner + full(row, id).orElse("\u2013");
+  }
+
+  /** Rows that have a number, the least value first. */
+  static List<LibraryRow> rising(List<LibraryRow> rows, String id) {
+    return rows.stream()
+        .filter(r -> r.numbers().estimate(id).isPresent())
+        .sorted(
+            Comparator.comparingDouble(
+                (LibraryRow r) -> r.numbers().estimate(id).orElseThrow().value()))
+        .toList();
+  }
+
+  /** What a session is called, see {@link RowNames#name}. */
+  String name(LibraryRow row) {
+    return names.name(row);
+  }
+
+  /** What tells a session from others of its car, see {@link RowNames#detail}. */
+  String detail(LibraryRow row) {
+    return names.detail(row);
+  }
+
+  /** The car up to the first comma of its name. */
+  static String model(LibraryRow row) {
+    return row.about().vehicle().split(",", 2)[0];
+  }
+
+  /** The day and the rest of the car's name: the day first, since a long name may be cut. */
+  static String about(LibraryRow row) {
+    String rest = row.about().vehicle().substring(model(row).length()).replaceFirst(", *", "");
+    return Stream.of(row.about().date().map(NumberFormatter::dateOrAsIs), Optional.of(rest))
+        .flatMap(Optional::stream)
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** The words around a figure of so many sessions. */
+  Heading heading(String finding, String quantity, int sessions) {
+    List<String> credit = new ArrayList<>(List.of(sessions(sessions)));
+    if (!plan().heading().author().isEmpty()) {
+      credit.add(plan().heading().author());
+    }
+    return new Heading(finding, quantity, credit);
+  }
+
+  /** How many rows lack a number, as a sentence, if any do. */
+  Optional<String> missing(String id) {
+    int missing = (int) rows().stream().filter(r -> r.numbers().estimate(id).isEmpty()).count();
+    if (missing == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(sessions(missing) + (missing == 1 ? " lacks" : " lack") + " this number.");
+  }
+}

@@ -1,0 +1,97 @@
+package taperbook.chart.model;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+
+/**
+ * An upright rectangle in pixels.
+ *
+ * @param left left edge
+ * @param top top edge
+ * @param width width, not negative
+ * @param height height, not negative
+ */
+public record Box(double left, double top, double width, double height) {
+  /** Right edge. */
+  public double right() {
+    return left + width;
+  }
+
+  /** Bottom edge. */
+  public double bottom() {
+    return top + height;
+  }
+
+  /** This box with a rim on all sides. */
+  public Box grown(double rim) {
+    return new Box(left - rim, top - rim, width + 2 * rim, height + 2 * rim);
+  }
+
+  /** True if the two share some area. */
+  public boolean overlaps(Box other) {
+    return left < other.right()
+        && other.left < right()
+        && top < other.bottom()
+        && other.top < bottom();
+  }
+
+  /** True if this box lies inside the other, edges included. */
+  public boolean isInside(Box other) {
+    return left >= other.left - 1e-6
+        && top >= other.top - 1e-6
+        && right() <= other.right() + 1e-6
+        && bottom() <= other.bottom() + 1e-6;
+  }
+
+  /** This box as a shape. */
+  public Rectangle2D shape() {
+    return new Rectangle2D.Double(left, top, width, height);
+  }
+
+  /** True if the line meets this box. */
+  public boolean meets(Line2D line) {
+    return shape().intersectsLine(line);
+  }
+
+  /** Distance from a point to the nearest point of this box; 0 inside. */
+  public double distanceTo(double x, double y) {
+    return Math.hypot(x - nearestX(x), y - nearestY(y));
+  }
+
+  /** Distance from an upright or level line; 0 if they meet. */
+  public double distanceTo(Line2D line) {
+    double across = Math.max(left - Math.max(line.getX1(), line.getX2()), 0);
+    across = Math.max(across, Math.min(line.getX1(), line.getX2()) - right());
+    double along = Math.max(top - Math.max(line.getY1(), line.getY2()), 0);
+    along = Math.max(along, Math.min(line.getY1(), line.getY2()) - bottom());
+    return Math.hypot(across, along);
+  }
+
+  /** Distance from any line; 0 if they meet. */
+  public double distanceToSlanted(Line2D line) {
+    if (meets(line)) {
+      return 0;
+    }
+    double ends =
+        Math.min(distanceTo(line.getX1(), line.getY1()), distanceTo(line.getX2(), line.getY2()));
+    double tops = Math.min(line.ptSegDist(left, top), line.ptSegDist(right(), top));
+    double feet = Math.min(line.ptSegDist(left, bottom()), line.ptSegDist(right(), bottom()));
+    return Math.min(ends, Math.min(tops, feet));
+  }
+
+  /** This box moved sideways into another, if it is no wider. */
+  public Box shiftedInto(Box region) {
+    double atMost = Math.min(left, region.right() - width);
+    return new Box(Math.max(region.left, atMost), top, width, height);
+  }
+
+  /** The abscissa in this box that is nearest to {@code x}. */
+  public double nearestX(double x) {
+    return Math.max(left, Math.min(right(), x));
+  }
+
+  /** The ordinate in this box that is nearest to {@code y}. */
+  public double nearestY(double y) {
+    return Math.max(top, Math.min(bottom(), y));
+  }
+}

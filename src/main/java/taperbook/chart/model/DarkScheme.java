@@ -1,0 +1,43 @@
+package taperbook.chart.model;
+
+import java.awt.Color;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Style rules that give the SVG charts of a page the colours of a dark ground. */
+public final class DarkScheme {
+  private static final List<Color> COMMON =
+      List.of(
+          Palette.INK,
+          Palette.GREY,
+          Palette.CURVE,
+          Palette.GAP,
+          Palette.ACCENT,
+          Palette.GRID,
+          Palette.BAND);
+
+  private DarkScheme() {}
+
+  /**
+   * A rule for each colour of the palette, as fill and as stroke.
+   *
+   * @param around selector of what the charts stand in
+   */
+  public static String rules(String around) {
+    Set<Color> colors = new LinkedHashSet<>(COMMON);
+    colors.addAll(Palette.SESSIONS);
+    String palette =
+        colors.stream()
+            .map(c -> rule(around, HexColor.of(c), HexColor.of(Background.DARK.of(c))))
+            .collect(Collectors.joining());
+    // The generator of the SVG writes white by its name.
+    return palette + rule(around, "white", HexColor.of(Background.DARK.color()));
+  }
+
+  private static String rule(String around, String from, String to) {
+    return (around + " [fill=\"" + from + "\"]{fill:" + to + "}")
+        + (around + " [stroke=\"" + from + "\"]{stroke:" + to + "}");
+  }
+}

@@ -1,0 +1,53 @@
+package taperbook.chart.model;
+
+import java.util.List;
+import taperbook.format.Labels;
+
+/** How to read a drawing, in a line below it. */
+public final class Note {
+  private Note() {}
+
+  /** The note of a chart. */
+  public static String of(Chart chart) {
+    Pen pen = chart.series().get(0).pen();
+    if (pen.isOneOfSeveral()) {
+      return ofSeveral(chart.series());
+    }
+    return pen.marksReadings() ? ofReadings(chart) : ofDifference(chart);
+  }
+
+  private static String ofDifference(Chart chart) {
+    return chart.hasVisibleBand() ? Labels.of("note.band") : Labels.of("note.difference");
+  }
+
+  private static String ofReadings(Chart chart) {
+    PlotLine line = chart.line();
+    StringBuilder note = new StringBuilder();
+    if (!line.isComputed()) {
+      note.append(line.hasDots() ? Labels.of("note.dots") : Labels.of("note.line", line.size()));
+    }
+    if (line.wideGaps() > 0) {
+      note.append(" " + Labels.of("note.dashes"));
+    }
+    if (chart.hasVisibleBand()) {
+      note.append(" " + Labels.of(line.hasOwnBand() ? "note.band" : "note.bounds"));
+    }
+    if (!chart.marks().flags().isEmpty()) {
+      note.append(" " + Labels.of("note.events"));
+    }
+    return note.toString().strip();
+  }
+
+  private static String ofSeveral(List<Series> series) {
+    List<String> dense =
+        series.stream().filter(s -> !s.line().hasDots()).map(Series::letter).toList();
+    String marked =
+        dense.isEmpty()
+            ? Labels.of("note.marked")
+            : dense.size() == series.size()
+                ? Labels.of("note.marked_some")
+                : Labels.of("note.marked_except", String.join(", ", dense));
+    boolean gaps = series.stream().anyMatch(s -> s.line().wideGaps() > 0);
+    return gaps ? marked + " " + Labels.of("note.thin") : marked;
+  }
+}

@@ -1,0 +1,107 @@
+package taperbook.chart.plots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.TextAlternative;
+import taperbook.chart.plots.Lineup.Entry;
+import taperbook.chart.plots.Lineup.Member;
+import taperbook.chart.render.Draft;
+import taperbook.format.Labels;
+import taperbook.quantity.Estimate;
+import taperbook.session.ConditionItem;
+
+/**
+ * The chart of power for each kWh of usable energy over state of charge: what the cells see, where
+ * batteries differ in size. Common practice calls this the C-rate; by energy, not by charge.
+ */
+final class ChargeRates {
+  private static final String UNIT = "kW/kWh";
+
+  /** Batteries whose usable energies differ by no more than this share look alike in this chart. */
+  private static final double ALIKE = 0.02;
+
+  private ChargeRates() {}
+
+  /** The chart, if every session's usable energy is known and they differ. */
+  static Optional<Draft> draft(Lineup lineup) {
+    List<Double> energies =
+        lineup.members().stream().flatMap(m -> usableKilowattHours(m).stream()).toList();
+    double most = energies.stream().mapToDouble(e -> e).max().orElse(0);
+    double least = energies.stream().mapToDouble(e -> e).min().orElse(0);
+    if (energies.size() < lineup.members().size() || !(most > least * (1 + ALIKE))) {
+      return Optional.empty();
+    }
+    List<Entry> entries = lineup.entries(ChargeRates::line);
+    return entries.size() < 2 ? Optional.empty() : Optional.of(draft(lineup, entries));
+  }
+
+  private static Draft draft(Lineup lineup, List<Entry> entries) {
+    Axis y = Axis.power(Labels.of("axis.charge_rate"), UNIT, Overlay.top(entries)).withRoom();
+    Overlay overlay =
+        Overlay.of(
+            "c-rate-over-soc",
+            lineup.heading(finding(entries), Labels.of("chart.charge_rates")),
+            Axis.stateOfCharge(10),
+            y,
+            entries,
+            CommonSoc.marks(lineup));
+    TextAlternative axes =
+        new TextAlternative(
+            "state of charge in %, from 0 to 100",
+            SessionPhrases.range("power per usable energy in kW/kWh", y));
+    return overlay.told(
+        axes,
+        (line, i) -> FigureText.plain(line.x(i)) + " %: " + hundredths(line.y(i)),
+        List.of(Optional.of(peaks(entries)), lineup.leftOut(entries)));
+  }
+
+  private static String finding(List<Entry> entries) {
+    List<String> peaks = new ArrayList<>();
+    for (Entry entry : entries) {
+      double peak = entry.line().y(entry.line().peak());
+      peaks.add(entry.member().letter() + " " + hundredths(peak));
+    }
+    return Labels.of("finding.peaks", String.join(", ", peaks));
+  }
+
+  private static String peaks(List<Entry> entries) {
+    List<String> peaks = new ArrayList<>();
+    for (Entry entry : entries) {
+      String peak = hundredths(entry.line().y(entry.line().peak()));
+      String energy = FigureText.plain(usableKilowattHours(entry.member()).orElseThrow());
+      peaks.add(peak + " in " + entry.member().named() + " with " + energy + "\u00a0kWh");
+    }
+    return "For each kWh of usable energy, power peaks at " + SessionPhrases.listed(peaks) + ".";
+  }
+
+  private static String hundredths(double rate) {
+    return String.format(Locale.ROOT, "%.2f\u00a0" + UNIT, rate);
+  }
+
+  private static Optional<PlotLine> line(Member member) {
+    double energy = usableKilowattHours(member).orElseThrow();
+    return member
+        .result()
+        .curves()
+        .powerOverSoc()
+        .filter(c -> c.size() > 0)
+        .map(c -> new PlotLine(c, x -> x, power -> power / energy));
+  }
+
+  /** Usable energy as stated, or else as the session implies it. */
+  private static Optional<Double> usableKilowattHours(Member member) {
+    return member
+        .result()
+        .session()
+        .conditions()
+        .amount(ConditionItem.BATTERY_USABLE_ENERGY)
+        .or(() -> member.said().estimate("implied_full_energy"))
+        .map(Estimate::value)
+        .filter(e -> e > 0);
+  }
+}

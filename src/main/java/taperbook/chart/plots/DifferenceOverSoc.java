@@ -1,0 +1,147 @@
+package taperbook.chart.plots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.model.LeadStrip;
+import taperbook.chart.model.Pen;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.Series;
+import taperbook.chart.model.TextAlternative;
+import taperbook.chart.plots.Lineup.Member;
+import taperbook.chart.render.Draft;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.result.Curve;
+import taperbook.result.PairResult;
+import taperbook.result.Stretch;
+
+/** The chart of how far the reported session's power lies above that of another, over charge. */
+final class DifferenceOverSoc {
+  /** Room below the lowest point, as a share of the curve's height. */
+  private static final double FOOTROOM = 0.06;
+
+  private static final double HEADROOM = 0.12;
+
+  private final Lineup lineup;
+  private final Member own;
+  private final Member other;
+  private final PairResult pair;
+  private final PairCaption words;
+  private final String id;
+
+  private DifferenceOverSoc(Lineup lineup, int index) {
+    this.lineup = lineup;
+    this.own = lineup.members().get(0);
+    this.other = lineup.members().get(index + 1);
+    this.pair = lineup.pairs().get(index);
+    this.words = new PairCaption(lineup.result(), pair, own.letter(), other.letter());
+    this.id = index == 0 ? "difference-over-soc" : "difference-over-soc-" + (index + 1);
+  }
+
+  /** The chart of a pair, if the two share a stretch of charge. */
+  static Optional<Draft> draft(Lineup lineup, int index) {
+    DifferenceOverSoc difference = new DifferenceOverSoc(lineup, index);
+    return difference.pair.difference().filter(c -> c.size() > 0).map(difference::draft);
+  }
+
+  private Draft draft(Curve curve) {
+    PlotLine line = PlotLine.signed(curve);
+    Axis y = axis(line);
+    Chart chart =
+        new Chart(
+            id,
+            lineup.heading(
+                words
+                    .leadFinding(own.words(), other.words())
+                    .orElseGet(() -> words.finding(own.words(), other.words())),
+                Labels.of("chart.difference", less()),
+                List.of(own, other)),
+            Axis.stateOfCharge(10),
+            y,
+            List.of(new Series(line, Pen.COMPUTED, "")),
+            Chart.Marks.standings(standings()));
+    String caption =
+        FigureText.sentences(
+            List.of(words.overall(), words.leads(), words.crossings(), words.runs()));
+    String told =
+        new TextAlternative(
+                "state of charge in %, from 0 to 100",
+                SessionPhrases.range("power of " + less() + " in kW", y))
+            .add(own.label() + ", " + other.label() + ".")
+            .line(chart.series().get(0), i -> point(curve, i))
+            .add("A strip below the axis shows who leads where.")
+            .add(words.all())
+            .text();
+    return new Draft(chart, caption, told);
+  }
+
+  private String less() {
+    return Labels.of("label.less", own.letter(), other.letter());
+  }
+
+  private Axis axis(PlotLine line) {
+    double height = Math.max(line.top() - line.bottom(), 1);
+    return Axis.across(
+        Labels.of("axis.difference"),
+        NumberFormatter.name(Unit.KILOWATT),
+        line.bottom() - FOOTROOM * height,
+        line.top() + HEADROOM * height,
+        8);
+  }
+
+  private LeadStrip standings() {
+    List<LeadStrip.Part> parts = pair.stretches().stream().map(this::part).toList();
+    List<LeadStrip.Crossing> crossings = new ArrayList<>();
+    for (String crossing : pair.crossings()) {
+      words.said().estimate(crossing).ifPresent(e -> crossings.add(crossing(crossing, e)));
+    }
+    return new LeadStrip(parts, crossings);
+  }
+
+  private LeadStrip.Part part(Stretch stretch) {
+    return switch (stretch.order()) {
+      case AHEAD -> part(stretch, names(own), LeadStrip.Fill.FULL, Optional.of(own.pen()));
+      case BEHIND -> part(stretch, names(other), LeadStrip.Fill.HATCHED, Optional.of(other.pen()));
+      case UNDECIDED ->
+          part(
+              stretch, List.of(words.name(stretch.order())), LeadStrip.Fill.OPEN, Optional.empty());
+    };
+  }
+
+  private static List<String> names(Member member) {
+    return List.of(
+        Labels.of("mark.leads", member.words()),
+        Labels.of("mark.leads", member.letter()),
+        member.letter());
+  }
+
+  private static LeadStrip.Part part(
+      Stretch stretch, List<String> names, LeadStrip.Fill fill, Optional<Pen> pen) {
+
+    return new LeadStrip.Part(stretch.from(), stretch.to(), names, fill, pen);
+  }
+
+  private LeadStrip.Crossing crossing(String crossing, Estimate soc) {
+    List<String> label = new ArrayList<>();
+    label.add(Labels.of("mark.crossing", words.said().value(crossing).orElseThrow()));
+    words.said().aside(crossing).ifPresent(label::add);
+    return new LeadStrip.Crossing(soc.value(), soc.bounds().low(), soc.bounds().high(), label);
+  }
+
+  private static String point(Curve curve, int i) {
+    return FigureText.plain(curve.x(i))
+        + " %: "
+        + FigureText.plain(curve.y(i))
+        + " kW ("
+        + FigureText.plain(curve.low(i))
+        + " to "
+        + FigureText.plain(curve.high(i))
+        + ")";
+  }
+}

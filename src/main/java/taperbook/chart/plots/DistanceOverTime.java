@@ -1,0 +1,147 @@
+package taperbook.chart.plots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.TextAlternative;
+import taperbook.chart.render.Draft;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.plan.Basis;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.quantity.WantedDistance;
+import taperbook.result.Curve;
+
+/** The chart of distance added over time, with the wanted distances marked. */
+public final class DistanceOverTime {
+  private final Curve curve;
+  private final FigureText said;
+  private final PlotLine line;
+
+  private DistanceOverTime(Curve curve, FigureText said) {
+    this.curve = curve;
+    this.said = said;
+    this.line = new PlotLine(curve, seconds -> seconds / 60, this::shown);
+  }
+
+  public static Draft draft(Curve curve, FigureText said) {
+    return new DistanceOverTime(curve, said).draft();
+  }
+
+  private Draft draft() {
+    List<Chart.Point> points = points();
+    double top = points.stream().mapToDouble(Chart.Point::y).reduce(line.top(), Math::max);
+    Chart chart =
+        new Chart(
+            "distance-over-time",
+            said.heading(finding(), Labels.of("chart.distance_over_time", unit(), basis())),
+            Axis.time(line.lastX()),
+            Axis.upTo(Labels.of("head.distance_added"), unit(), top * 1.08, 6),
+            line,
+            new Chart.Marks(Optional.empty(), Optional.empty(), points));
+    return told(chart);
+  }
+
+  /** Time counts from the first reading of state of charge, which the curve begins with. */
+  private List<Chart.Point> points() {
+    List<Chart.Point> points = new ArrayList<>();
+    for (WantedDistance distance : said.wishes().distances()) {
+      Optional<Estimate> time = said.estimate(id(distance));
+      if (time.isPresent()) {
+        String label =
+            Labels.of(
+                "mark.distance_in_time", distance.words(), said.value(id(distance)).orElseThrow());
+        double minute = (curve.x(0) + time.get().value()) / 60;
+        points.add(
+            new Chart.Point(
+                minute, shown(distance.kilometres()), Chart.Guide.ACROSS, List.of(label)));
+      }
+    }
+    return points;
+  }
+
+  private Draft told(Chart chart) {
+    int last = line.size() - 1;
+    String adds =
+        "On the "
+            + basis()
+            + " basis the session adds "
+            + distance(last)
+            + " in "
+            + said.time(curve.x(last) - curve.x(0));
+    String taken = String.join(", ", timesTaken());
+    List<Optional<String>> parts = new ArrayList<>();
+    parts.add(Optional.of(taken.isEmpty() ? adds + "." : adds + ": " + taken + "."));
+    for (WantedDistance distance : said.wishes().distances()) {
+      parts.add(said.withheld("The time for " + distance.words(), id(distance)));
+    }
+    String caption = FigureText.sentences(parts);
+    String axis =
+        "distance added in "
+            + unit()
+            + ", from 0 to "
+            + FigureText.plain(Math.floor(chart.y().max()));
+    String told =
+        new TextAlternative(PowerOverTime.timeInWords(chart, curve, said), axis)
+            .curve(chart, i -> said.time(curve.x(i)) + ": " + distance(i))
+            .add(caption)
+            .text();
+    return new Draft(chart, caption, told);
+  }
+
+  /** The first and the last distance that was reached, or else all that was added. */
+  private String finding() {
+    List<String> reached = new ArrayList<>();
+    for (WantedDistance distance : said.wishes().distances()) {
+      said.about(id(distance))
+          .ifPresent(
+              time ->
+                  reached.add(
+                      Labels.of("answer.bought", distance.words().replace(' ', '\u00a0'), time)));
+    }
+    int last = line.size() - 1;
+    return switch (reached.size()) {
+      case 0 ->
+          Labels.of("finding.distance", distance(last), said.minutes(curve.x(last) - curve.x(0)));
+      case 1 -> reached.get(0);
+      default -> reached.get(0) + ", " + reached.get(reached.size() - 1);
+    };
+  }
+
+  private List<String> timesTaken() {
+    List<String> taken = new ArrayList<>();
+    for (WantedDistance distance : said.wishes().distances()) {
+      said.full(id(distance)).ifPresent(time -> taken.add(distance.words() + " in " + time));
+    }
+    return taken;
+  }
+
+  private String id(WantedDistance distance) {
+    return said.result().plan().timeToAddId(distance);
+  }
+
+  private boolean isRated() {
+    return said.result().plan().style().basis() == Basis.RATED;
+  }
+
+  private String basis() {
+    return isRated() ? Basis.RATED.words() : Basis.DRIVEN.words();
+  }
+
+  private String unit() {
+    return NumberFormatter.name(said.wording().shown(Unit.KILOMETRE));
+  }
+
+  private double shown(double kilometres) {
+    return said.wording().shownAmount(kilometres, Unit.KILOMETRE);
+  }
+
+  private String distance(int i) {
+    return FigureText.plain(line.y(i)) + "\u00a0" + unit();
+  }
+}

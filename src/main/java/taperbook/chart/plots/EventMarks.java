@@ -1,0 +1,56 @@
+package taperbook.chart.plots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.FigureText;
+import taperbook.format.EventText;
+import taperbook.format.Labels;
+import taperbook.result.Event;
+
+/** The events of a session as a chart over time marks them: by number, with a key below. */
+final class EventMarks {
+  /** More than these are in the table alone. */
+  private static final int MOST = 12;
+
+  private final List<Event> events;
+  private final EventText wording;
+
+  EventMarks(FigureText said) {
+    this.events = said.result().main().events();
+    this.wording = new EventText(said.wording());
+  }
+
+  boolean isEmpty() {
+    return events.isEmpty();
+  }
+
+  /** One flag for each event within the axis, numbered as in the table of events. */
+  List<Chart.Flag> flags(double lastMinute) {
+    List<Chart.Flag> flags = new ArrayList<>();
+    for (int i = 0; i < Math.min(MOST, events.size()); i++) {
+      double minute = events.get(i).start().middle() / 60;
+      if (minute >= 0 && minute <= lastMinute) {
+        flags.add(new Chart.Flag(minute, i + 1));
+      }
+    }
+    return flags;
+  }
+
+  /** The key. */
+  Optional<String> sentence() {
+    if (events.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> parts = new ArrayList<>();
+    for (int i = 0; i < Math.min(MOST, events.size()); i++) {
+      Event event = events.get(i);
+      parts.add(Labels.of("event.key", i + 1, wording.when(event), wording.what(event)));
+    }
+    if (events.size() > MOST) {
+      parts.add(Labels.of("event.more", events.size() - MOST));
+    }
+    return Optional.of(Labels.of("event.list", String.join("; ", parts)));
+  }
+}

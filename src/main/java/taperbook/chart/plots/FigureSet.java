@@ -1,0 +1,56 @@
+package taperbook.chart.plots;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
+import taperbook.result.Curve;
+import taperbook.result.Curves;
+import taperbook.result.ReportResult;
+
+/** Draws the figures of a report. */
+public final class FigureSet {
+  private FigureSet() {}
+
+  /**
+   * The figures of the reported session, in the order they should be shown. A figure whose curve
+   * the session cannot give is left out. The same result gives the same figures, byte for byte.
+   */
+  public static List<Figure> draw(ReportResult result) {
+    return Stream.concat(drafts(result).stream().map(Figure::of), RoadFigures.draw(result).stream())
+        .toList();
+  }
+
+  /** True for the figures that belong into the chapter on the road. */
+  public static boolean isOfRoad(String id) {
+    return RoadFigures.IDS.contains(id);
+  }
+
+  /** The figures before they are painted. */
+  public static List<Draft> drafts(ReportResult result) {
+    FigureText said = new FigureText(result);
+    Curves curves = result.main().curves();
+    Optional<Curve> power = curves.powerOverTime().filter(FigureSet::hasPoints);
+    Optional<Curve> charge = curves.socOverTime().filter(FigureSet::hasPoints);
+    return Stream.of(
+            curves
+                .powerOverSoc()
+                .filter(FigureSet::hasPoints)
+                .map(c -> PowerOverSoc.draft(c, curves.powerBand(), said)),
+            power
+                .map(c -> PowerOverTime.draft(c, charge, said))
+                .or(() -> charge.map(c -> SocOverTime.draft(c, said))),
+            curves
+                .distanceOverTime()
+                .filter(FigureSet::hasPoints)
+                .map(c -> DistanceOverTime.draft(c, said)))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private static boolean hasPoints(Curve curve) {
+    return curve.size() > 0;
+  }
+}

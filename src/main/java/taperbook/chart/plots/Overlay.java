@@ -1,0 +1,55 @@
+package taperbook.chart.plots;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.model.Heading;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.Series;
+import taperbook.chart.model.TextAlternative;
+import taperbook.chart.plots.Lineup.Entry;
+import taperbook.chart.render.Draft;
+
+/**
+ * A chart of one line for each session, and its words.
+ *
+ * @param chart the chart
+ * @param entries the sessions with their lines, in the order of the chart's lines
+ */
+record Overlay(Chart chart, List<Entry> entries) {
+  /** Puts a point of a line into words. */
+  @FunctionalInterface
+  interface Point {
+    String words(PlotLine line, int index);
+  }
+
+  /** The chart of the entries between two axes. */
+  static Overlay of(
+      String id, Heading title, Axis x, Axis y, List<Entry> entries, Chart.Marks marks) {
+    Chart chart = new Chart(id, title, x, y, entries.stream().map(Entry::series).toList(), marks);
+    return new Overlay(chart, entries);
+  }
+
+  /** The highest point of all lines. */
+  static double top(List<Entry> entries) {
+    return entries.stream().mapToDouble(e -> e.line().top()).max().orElse(0);
+  }
+
+  /**
+   * The figure, told line by line.
+   *
+   * @param axes both axes in words
+   * @param point a point of a line in words
+   * @param caption what the chart finds
+   */
+  Draft told(TextAlternative axes, Point point, List<Optional<String>> caption) {
+    for (Series series : chart.series()) {
+      axes.line(series, i -> point.words(series.line(), i));
+    }
+    chart.marks().window().ifPresent(w -> axes.add(CommonSoc.sentence(w)));
+    String finding = FigureText.sentences(caption);
+    return new Draft(chart, finding, axes.add(finding).text());
+  }
+}

@@ -1,0 +1,213 @@
+package taperbook.chart.plots;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import taperbook.chart.model.FigureText;
+import taperbook.format.Labels;
+import taperbook.format.PairText;
+import taperbook.format.RunText;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.quantity.Unit;
+import taperbook.result.PairResult;
+import taperbook.result.ReportResult;
+import taperbook.result.Role;
+import taperbook.result.Stretch;
+import taperbook.result.Stretch.Order;
+
+/** What came of a pair, in sentences. */
+final class PairCaption {
+  /** More leads than these are counted, not told one by one. */
+  private static final int MOST_TOLD = 3;
+
+  private final PairResult pair;
+  private final FigureText said;
+  private final String own;
+  private final String other;
+  private final PairText findings;
+
+  /**
+   * Words on a pair.
+   *
+   * @param own letter of the reported session
+   * @param other letter of the other
+   */
+  PairCaption(ReportResult result, PairResult pair, String own, String other) {
+    this.pair = pair;
+    this.said = new FigureText(result, pair.numbers());
+    this.own = own;
+    this.other = other;
+    this.findings = new PairText(pair, own, other, said.wording());
+  }
+
+  FigureText said() {
+    return said;
+  }
+
+  /**
+   * Which session takes more power where, in the longest stretch that each leads.
+   *
+   * @param ownWords what the reported session is called
+   * @param otherWords what the other is called
+   */
+  String finding(String ownWords, String otherWords) {
+    List<String> led = new ArrayList<>();
+    for (Order order : List.of(Order.AHEAD, Order.BEHIND)) {
+      pair.stretches().stream()
+          .filter(s -> s.order() == order)
+          .max(Comparator.comparingDouble(s -> s.to() - s.from()))
+          .ifPresent(
+              s ->
+                  led.add(
+                      Labels.of(
+                          led.isEmpty() ? "finding.takes_more" : "finding.other_more",
+                          order == Order.AHEAD ? ownWords : otherWords,
+                          percent(inward(s, s.from(), Math::ceil)),
+                          percent(inward(s, s.to(), Math::floor)))));
+    }
+    return led.isEmpty()
+        ? Labels.of("finding.cannot_tell")
+        : FigureText.capital(String.join(", ", led));
+  }
+
+  /** An edge, rounded so that the stretch grows no longer: to the whole unless that is coarse. */
+  private static double inward(Stretch stretch, double edge, DoubleUnaryOperator rounding) {
+    double step = stretch.to() - stretch.from() < 5 ? 0.1 : 1;
+    double steps = edge / step;
+    boolean even = Math.abs(steps - Math.rint(steps)) < 1e-6;
+    return step * (even ? Math.rint(steps) : rounding.applyAsDouble(steps));
+  }
+
+  /** How much more power which takes on average, if the readings can tell. */
+  Optional<String> leadFinding(String ownWords, String otherWords) {
+    return decided("mean_lead_shared")
+        .map(
+            lead ->
+                Labels.of(
+                    "finding.lead", lead > 0 ? ownWords : otherWords, size("mean_lead_shared")))
+        .map(FigureText::capital);
+  }
+
+  /**
+   * How much quicker which is over what all sessions went through, or that the readings cannot
+   * tell.
+   */
+  Optional<String> timeFinding(String ownWords, String otherWords, SocWindow shared) {
+    return pair.numbers().with(Role.HEADLINE).stream()
+        .filter(n -> n.estimate().isPresent())
+        .findFirst()
+        .map(
+            n -> {
+              String from = percent(shared.from());
+              String to = percent(shared.to());
+              Estimate less = n.estimate().orElseThrow();
+              return less.bounds().contains(0)
+                  ? Labels.of("finding.not_quicker", from, to)
+                  : FigureText.capital(
+                      Labels.of(
+                          "finding.quicker",
+                          less.value() < 0 ? ownWords : otherWords,
+                          said.wording().about(n).replace("\u2212", ""),
+                          from,
+                          to));
+            });
+  }
+
+  /** The value of a difference whose sign is beyond doubt. */
+  private Optional<Double> decided(String id) {
+    return said.estimate(id).filter(e -> !e.bounds().contains(0)).map(Estimate::value);
+  }
+
+  /** A difference as one speaks it, whichever its sign. */
+  private String size(String id) {
+    return said.about(id).orElseThrow().replace("\u2212", "");
+  }
+
+  /** The mean lead and the time gained, as far as the readings can tell. */
+  Optional<String> overall() {
+    return findings.overall();
+  }
+
+  /** Where which of the two leads in short: stretch by stretch only if there are few. */
+  Optional<String> leads() {
+    List<String> led = new ArrayList<>();
+    for (Stretch stretch : pair.stretches()) {
+      stretch.ids().ifPresent(ids -> led.add(span(stretch) + by(ids)));
+    }
+    if (pair.stretches().isEmpty()) {
+      return Optional.empty();
+    }
+    boolean doubt = led.size() < pair.stretches().size();
+    if (led.isEmpty()) {
+      return Optional.of("The readings cannot tell them apart anywhere.");
+    }
+    String leads = led.size() <= MOST_TOLD ? String.join("; ", led) : counted();
+    return Optional.of(leads + (doubt ? "; elsewhere the readings cannot tell them apart." : "."));
+  }
+
+  /** What is known of how runs differ. */
+  Optional<String> runs() {
+    return Optional.of(RunText.inShort(said.result().runs().spread()));
+  }
+
+  /** All that came of it, stretch by stretch. */
+  String all() {
+    return String.join(" ", findings.sentences());
+  }
+
+  /** Where the curves cross. */
+  Optional<String> crossings() {
+    List<String> places = new ArrayList<>();
+    for (String id : pair.crossings()) {
+      said.full(id).ifPresent(places::add);
+    }
+    return places.isEmpty()
+        ? Optional.empty()
+        : Optional.of("The curves cross at " + SessionPhrases.listed(places) + ".");
+  }
+
+  /** What a stretch is called in the plot. */
+  String name(Order order) {
+    return switch (order) {
+      case AHEAD -> Labels.of("mark.leads", own);
+      case BEHIND -> Labels.of("mark.leads", other);
+      case UNDECIDED -> Labels.of("mark.undecided");
+    };
+  }
+
+  private String counted() {
+    List<String> leads = new ArrayList<>();
+    for (Order order : List.of(Order.AHEAD, Order.BEHIND)) {
+      long count = pair.stretches().stream().filter(s -> s.order() == order).count();
+      if (count > 0) {
+        leads.add(name(order) + " in " + count + (count == 1 ? " stretch" : " stretches"));
+      }
+    }
+    return SessionPhrases.listed(leads);
+  }
+
+  private String span(Stretch stretch) {
+    return name(stretch.order()) + " from " + PairText.edges(stretch);
+  }
+
+  private String by(Stretch.Ids ids) {
+    return magnitude(ids.lead(), Unit.KILOWATT).map(b -> ", by " + b + " on the mean").orElse("");
+  }
+
+  private Optional<String> magnitude(String id, Unit unit) {
+    return said.estimate(id).map(e -> amount(e, unit));
+  }
+
+  /** The size of a difference with its spread, whichever its sign. */
+  private String amount(Estimate difference, Unit unit) {
+    Estimate size = difference.value() < 0 ? difference.times(-1) : difference;
+    return said.wording().value(size, unit) + " (" + said.wording().spread(size, unit) + ")";
+  }
+
+  private static String percent(double soc) {
+    return FigureText.plain(soc) + "\u00a0%";
+  }
+}

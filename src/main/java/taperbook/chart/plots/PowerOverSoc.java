@@ -1,0 +1,107 @@
+package taperbook.chart.plots;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.TextAlternative;
+import taperbook.chart.render.Draft;
+import taperbook.format.Labels;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.result.Curve;
+import taperbook.result.Metric;
+
+/** The chart of power over state of charge: how the battery takes power as it fills. */
+public final class PowerOverSoc {
+  private PowerOverSoc() {}
+
+  /**
+   * The figure.
+   *
+   * @param curve power as read
+   * @param band what it truly was, if there are draws of it
+   */
+  public static Draft draft(Curve curve, Optional<Curve> band, FigureText said) {
+    PlotLine read = new PlotLine(curve, x -> x, y -> y);
+    PlotLine line = band.map(b -> read.within(PlotLine.computed(b, x -> x, y -> y))).orElse(read);
+    PeakText peak = new PeakText(said);
+    SocMarks marks = new SocMarks(said);
+    String at = "at " + said.value("peak_reached_soc").orElseGet(() -> soc(line, line.peak()));
+    Chart chart =
+        new Chart(
+            "power-over-soc",
+            said.heading(peak.finding(line), Labels.of("chart.power_over_soc")),
+            Axis.stateOfCharge(10),
+            Axis.power(line.top()).withRoom(),
+            line,
+            new Chart.Marks(
+                Optional.of(peak.mark(line, stretch(said), at)),
+                window(said),
+                marks.overSoc(line)));
+    return told(chart, peak, marks, at, said);
+  }
+
+  private static Draft told(
+      Chart chart, PeakText peak, SocMarks marks, String at, FigureText said) {
+    PlotLine line = chart.line();
+    Optional<String> peaks =
+        Optional.of("Power peaks at " + peak.power(line) + ", first read " + at + " of charge.");
+    String caption =
+        FigureText.sentences(List.of(peaks, peak.holdSentence(), windowSentence(said)));
+    String axis =
+        "charging power in kW, from 0 to " + FigureText.plain(Math.floor(chart.y().max()));
+    String told =
+        new TextAlternative("state of charge in %, from 0 to 100", axis)
+            .curve(chart, i -> soc(line, i) + ": " + FigureText.plain(line.y(i)) + " kW")
+            .add(caption)
+            .add(marks.sentences())
+            .text();
+    return new Draft(chart, caption, told);
+  }
+
+  private static Optional<double[]> stretch(FigureText said) {
+    Optional<Estimate> from = said.estimate("peak_hold_soc_from");
+    Optional<Estimate> to = said.estimate("peak_hold_soc_to");
+    return from.isPresent() && to.isPresent()
+        ? Optional.of(new double[] {from.get().value(), to.get().value()})
+        : Optional.empty();
+  }
+
+  private static Optional<Chart.Window> window(FigureText said) {
+    SocWindow window = said.window();
+    return said.value(windowId(window))
+        .map(
+            time ->
+                new Chart.Window(
+                    window.from(),
+                    window.to(),
+                    List.of(
+                        Labels.of("mark.window", window.from(), window.to(), time),
+                        said.aside(windowId(window)).orElseThrow())));
+  }
+
+  /** What the headline's window took, or why that is not known. */
+  static Optional<String> windowSentence(FigureText said) {
+    SocWindow window = said.window();
+    String edges = window.from() + " % to " + window.to() + " %";
+    Optional<String> sentence =
+        said.sentence("From " + edges + " it takes", "The time from " + edges, windowId(window));
+    Optional<String> without = said.full(Metric.withoutInterruptions(windowId(window)));
+    return sentence.map(
+        s ->
+            without
+                .map(w -> s + " That includes an interruption; without it, it takes " + w + ".")
+                .orElse(s));
+  }
+
+  private static String windowId(SocWindow window) {
+    return "time_soc_" + window.idPart();
+  }
+
+  private static String soc(PlotLine line, int i) {
+    return FigureText.plain(line.x(i)) + " %";
+  }
+}

@@ -1,0 +1,127 @@
+package taperbook.chart.plots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.TextAlternative;
+import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.result.Curve;
+import taperbook.result.Drives;
+import taperbook.result.ReportResult;
+import taperbook.session.RangeTest;
+
+/** The chart of the range of a full battery over speed, with the drives that it comes from. */
+final class RangeOverSpeed {
+  private static final double HEADROOM = 1.15;
+
+  private final FigureText said;
+  private final List<String> ids;
+  private final PlotLine line;
+
+  private RangeOverSpeed(List<String> ids, FigureText said) {
+    this.said = said;
+    this.ids = ids;
+    List<Estimate> ranges =
+        ids.stream().flatMap(id -> said.estimate("range" + id).stream()).toList();
+    Curve curve =
+        new Curve(
+            ids.stream().mapToDouble(Drives::speedOf).toArray(),
+            ranges.stream().mapToDouble(Estimate::value).toArray(),
+            ranges.stream().mapToDouble(r -> r.bounds().low()).toArray(),
+            ranges.stream().mapToDouble(r -> r.bounds().high()).toArray(),
+            new boolean[ids.size()]);
+    this.line = PlotLine.computed(curve, v -> v, this::shownRange);
+  }
+
+  /** The figure; empty unless drives state the range at two speeds or more. */
+  static Optional<Figure> figure(ReportResult result) {
+    List<String> ids = Drives.speedIds(result.main().numbers());
+    return ids.size() < 2
+        ? Optional.empty()
+        : Optional.of(Figure.of(new RangeOverSpeed(ids, new FigureText(result)).draft()));
+  }
+
+  private Draft draft() {
+    List<Chart.Point> drives = drives();
+    double fastest = drives.stream().mapToDouble(Chart.Point::x).max().orElse(line.lastX());
+    Chart chart =
+        new Chart(
+            RoadFigures.OVER_SPEED,
+            said.headingOfCar(finding(), Labels.of("chart.range_over_speed", unit(Unit.KILOMETRE))),
+            Axis.upTo(
+                Labels.of("axis.speed"),
+                unit(Unit.KILOMETRE_PER_HOUR),
+                Math.max(fastest, line.lastX()) * 1.05,
+                8),
+            Axis.upTo(Labels.of("head.full_range"), unit(Unit.KILOMETRE), line.top() * HEADROOM, 6),
+            line,
+            new Chart.Marks(Optional.empty(), Optional.empty(), drives));
+    String caption =
+        "By the road load through all drives, within the speeds that were driven; numbered: the"
+            + " drives.";
+    List<String> points = new ArrayList<>();
+    for (int i = 0; i < line.size(); i++) {
+      points.add(
+          FigureText.plain(line.x(i))
+              + " "
+              + unit(Unit.KILOMETRE_PER_HOUR)
+              + ": "
+              + said.full("range" + ids.get(i)).orElse(""));
+    }
+    String told =
+        new TextAlternative(
+                "speed in " + unit(Unit.KILOMETRE_PER_HOUR),
+                "range of a full battery in " + unit(Unit.KILOMETRE))
+            .add("The line passes " + String.join("; ", points) + ".")
+            .add(caption)
+            .text();
+    return new Draft(chart, caption, told);
+  }
+
+  /** The range at the lowest and at the highest speed. */
+  private String finding() {
+    List<String> parts = new ArrayList<>();
+    for (int i : new int[] {0, line.size() - 1}) {
+      String speed = FigureText.plain(line.x(i)) + "\u00a0" + unit(Unit.KILOMETRE_PER_HOUR);
+      said.about("range" + ids.get(i))
+          .ifPresent(range -> parts.add(Labels.of("finding.range_at", range, speed)));
+    }
+    return FigureText.capital(String.join(", ", parts));
+  }
+
+  private List<Chart.Point> drives() {
+    List<Chart.Point> points = new ArrayList<>();
+    Drives drives = said.result().main().drives();
+    List<RangeTest> used = drives.inLikeWeather();
+    for (int k = 1; k <= drives.named().size(); k++) {
+      Optional<Estimate> speed = said.estimate("drive_" + k + "_speed");
+      Optional<Estimate> range = said.estimate("drive_" + k + "_range");
+      if (used.contains(drives.named().get(k - 1)) && speed.isPresent() && range.isPresent()) {
+        points.add(
+            new Chart.Point(
+                said.wording().shownAmount(speed.get().value(), Unit.KILOMETRE_PER_HOUR),
+                shownRange(range.get().value()),
+                Chart.Guide.DROP,
+                List.of(String.valueOf(k))));
+      }
+    }
+    return points;
+  }
+
+  private double shownRange(double kilometres) {
+    return said.wording().shownAmount(kilometres, Unit.KILOMETRE);
+  }
+
+  private String unit(Unit base) {
+    return NumberFormatter.name(said.wording().shown(base));
+  }
+}

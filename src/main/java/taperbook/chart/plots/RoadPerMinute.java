@@ -1,0 +1,149 @@
+package taperbook.chart.plots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.TextAlternative;
+import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.result.Curve;
+import taperbook.result.ReportResult;
+
+/** The chart of how much distance a minute of charging buys, over state of charge. */
+final class RoadPerMinute {
+  private static final double HEADROOM = 1.42;
+
+  private final FigureText said;
+  private final PlotLine line;
+
+  private RoadPerMinute(Curve curve, FigureText said) {
+    this.said = said;
+    this.line =
+        PlotLine.computed(
+            curve,
+            percent -> percent,
+            rate -> said.wording().shownAmount(rate, Unit.KILOMETRE_PER_MINUTE));
+  }
+
+  /** The figure; empty if it is not asked for or the session cannot give it. */
+  static Optional<Figure> figure(ReportResult result) {
+    FigureText said = new FigureText(result);
+    return result
+        .main()
+        .curves()
+        .distancePerMinute()
+        .map(curve -> Figure.of(new RoadPerMinute(curve, said).draft()));
+  }
+
+  private Draft draft() {
+    Chart chart =
+        new Chart(
+            RoadFigures.PER_MINUTE,
+            said.heading(finding(), Labels.of("chart.road_per_minute", unit())),
+            Axis.stateOfCharge(10),
+            Axis.upTo(Labels.of("axis.road_per_minute"), unit(), line.top() * HEADROOM, 6),
+            line,
+            new Chart.Marks(best(), Optional.empty(), half()));
+    String caption =
+        FigureText.sentences(
+            List.of(
+                stretch(),
+                said.sentence(
+                    "A minute buys half of that for good from",
+                    "Where a minute buys half of the most",
+                    "road_per_minute_half_soc")));
+    String told =
+        new TextAlternative(
+                "state of charge in the middle of a stretch of 10 %, from 0 to 100",
+                "distance for each minute in "
+                    + unit()
+                    + ", from 0 to "
+                    + FigureText.plain(Math.floor(chart.y().max())))
+            .add(points())
+            .add(caption)
+            .text();
+    return new Draft(chart, caption, told);
+  }
+
+  private String unit() {
+    return NumberFormatter.name(said.wording().shown(Unit.KILOMETRE_PER_MINUTE));
+  }
+
+  private Optional<Chart.Hold> best() {
+    Optional<Estimate> from = said.estimate("road_per_minute_best_soc_from");
+    Optional<Estimate> to = said.estimate("road_per_minute_best_soc_to");
+    Optional<Estimate> rate = said.estimate("road_per_minute_best");
+    if (from.isEmpty() || to.isEmpty() || rate.isEmpty()) {
+      return Optional.empty();
+    }
+    double y = said.wording().shownAmount(rate.get().value(), Unit.KILOMETRE_PER_MINUTE);
+    return Optional.of(
+        new Chart.Hold(
+            from.get().value(),
+            to.get().value(),
+            y,
+            List.of(
+                said.value("road_per_minute_best").orElseThrow(),
+                Labels.of(
+                    "mark.soc_span",
+                    FigureText.plain(from.get().value()),
+                    FigureText.plain(to.get().value())))));
+  }
+
+  private List<Chart.Point> half() {
+    Optional<Estimate> at = said.estimate("road_per_minute_half_soc");
+    if (at.isEmpty()) {
+      return List.of();
+    }
+    double x = at.get().value();
+    double y = line.yAt(x).orElse(0);
+    return List.of(
+        new Chart.Point(
+            x,
+            y,
+            Chart.Guide.DROP,
+            List.of(
+                Labels.of(
+                    "mark.half_from", said.value("road_per_minute_half_soc").orElseThrow()))));
+  }
+
+  private String finding() {
+    Optional<String> from = said.value("road_per_minute_best_soc_from");
+    Optional<String> to = said.value("road_per_minute_best_soc_to");
+    return said.about("road_per_minute_best")
+        .filter(best -> from.isPresent() && to.isPresent())
+        .map(best -> Labels.of("finding.minute_buys", best, from.orElseThrow(), to.orElseThrow()))
+        .orElseGet(() -> Labels.of("axis.road_per_minute"));
+  }
+
+  private Optional<String> stretch() {
+    return said.full("road_per_minute_best")
+        .map(
+            most ->
+                "A minute buys most, "
+                    + most
+                    + ", from "
+                    + said.value("road_per_minute_best_soc_from").orElseThrow()
+                    + " to "
+                    + said.value("road_per_minute_best_soc_to").orElseThrow()
+                    + " of charge.")
+        .or(() -> said.withheld("Where a minute buys most of the road", "road_per_minute_best"));
+  }
+
+  private String points() {
+    List<String> points = new ArrayList<>();
+    int step = Math.max(1, line.size() / 8);
+    for (int i = 0; i < line.size(); i += step) {
+      points.add(FigureText.plain(line.x(i)) + " %: " + FigureText.plain(line.y(i)) + " " + unit());
+    }
+    return "The line passes " + String.join("; ", points) + ".";
+  }
+}

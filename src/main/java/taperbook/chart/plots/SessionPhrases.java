@@ -1,0 +1,43 @@
+package taperbook.chart.plots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.plots.Lineup.Member;
+
+/** Phrases on several sessions. */
+final class SessionPhrases {
+  private SessionPhrases() {}
+
+  /** Words in a row: {@code a}, {@code a and b}, {@code a, b and c}. */
+  static String listed(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+  }
+
+  /** An axis in words, with its range. */
+  static String range(String what, Axis axis) {
+    return what + ", from " + whole(axis.min()) + " to " + whole(axis.max());
+  }
+
+  /** An amount, towards zero to a tenth, and to the whole if it is ten or more. */
+  private static String whole(double amount) {
+    double step = Math.abs(amount) < 10 ? 0.1 : 1;
+    double cut = Math.signum(amount) * Math.floor(Math.abs(amount) / step + 1e-9) * step;
+    return FigureText.plain(cut);
+  }
+
+  /** A number of each session with its spread, or why it has none; empty if nobody has one. */
+  static Optional<String> each(List<Member> members, String id) {
+    boolean known = members.stream().anyMatch(m -> m.said().value(id).isPresent());
+    List<String> parts = new ArrayList<>();
+    for (Member member : members) {
+      member.said().outcome(id).ifPresent(o -> parts.add(member.letter() + " " + o));
+    }
+    return known ? Optional.of(String.join("; ", parts)) : Optional.empty();
+  }
+}

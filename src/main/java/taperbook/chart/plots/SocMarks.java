@@ -1,0 +1,69 @@
+package taperbook.chart.plots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.FigureText;
+import taperbook.chart.model.PlotLine;
+import taperbook.format.Labels;
+import taperbook.quantity.Estimate;
+
+/** The states of charge that the tester wants marked, as the charts mark them. */
+final class SocMarks {
+  private final FigureText said;
+
+  SocMarks(FigureText said) {
+    this.said = said;
+  }
+
+  /** Marks on a curve over state of charge, each with the time it took to come there. */
+  List<Chart.Point> overSoc(PlotLine line) {
+    List<Chart.Point> points = new ArrayList<>();
+    for (int mark : reached()) {
+      OptionalDouble y = line.yAt(mark);
+      if (y.isPresent()) {
+        List<String> label =
+            List.of(Labels.of("mark.percent_after", mark), time(mark).orElseThrow());
+        points.add(new Chart.Point(mark, y.getAsDouble(), Chart.Guide.DROP, label));
+      }
+    }
+    return points;
+  }
+
+  /** Marks on the state of charge over time in minutes, each with its time. */
+  List<Chart.Point> ofSoc() {
+    List<Chart.Point> points = new ArrayList<>();
+    for (int mark : reached()) {
+      Estimate time = said.estimate(id(mark)).orElseThrow();
+      List<String> label =
+          List.of(Labels.of("mark.percent_after_time", mark, time(mark).orElseThrow()));
+      points.add(new Chart.Point(time.value() / 60, mark, Chart.Guide.DROP, label));
+    }
+    return points;
+  }
+
+  /** All marks in a sentence each: when they were reached, or why that is not known. */
+  String sentences() {
+    List<String> sentences = new ArrayList<>();
+    for (int mark : said.wishes().socMarks()) {
+      said.sentence(mark + " % is reached after", "The time to " + mark + " %", id(mark))
+          .ifPresent(sentences::add);
+    }
+    return String.join(" ", sentences);
+  }
+
+  /** The marks whose times are known, in the order wished. */
+  List<Integer> reached() {
+    return said.wishes().socMarks().stream().filter(m -> time(m).isPresent()).toList();
+  }
+
+  static String id(int mark) {
+    return "time_to_soc_" + mark;
+  }
+
+  private Optional<String> time(int mark) {
+    return said.value(id(mark));
+  }
+}

@@ -1,0 +1,92 @@
+package taperbook.chart.render;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.chart.model.Box;
+import taperbook.chart.model.Brush;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.Palette;
+import taperbook.chart.model.PlotArea;
+import taperbook.chart.model.TextRun;
+import taperbook.chart.model.TextRun.Anchor;
+import taperbook.chart.model.TextRun.Face;
+import taperbook.chart.model.Thumbnail;
+
+/** Paints a chart in a style: all shapes at once, while texts are handed back to be set. */
+public final class ChartPainter {
+  private ChartPainter() {}
+
+  /** Paints the shapes of a chart and returns its texts. */
+  public static List<TextRun> paint(Graphics2D g, Chart whole, ChartStyle style) {
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    Chart chart = Thumbnail.of(whole, style);
+    List<TextRun> texts = new ArrayList<>(chart.heading(style).texts(style));
+    List<PlotArea> frames = PlotArea.all(chart, style);
+    for (int i = 0; i < frames.size(); i++) {
+      boolean lowest = i == frames.size() - 1;
+      texts.addAll(panel(g, chart.panels().get(i), frames.get(i), lowest, style));
+    }
+    return texts;
+  }
+
+  private static List<TextRun> panel(
+      Graphics2D g, Chart chart, PlotArea frame, boolean lowest, ChartStyle style) {
+    PlacedLabels.Placement placement = PlacedLabels.place(chart, frame, style);
+    Brush brush = new Brush(g, style.ground());
+    MarkLayer marks = new MarkLayer(brush, chart, frame, style);
+    LineLayer lines = new LineLayer(brush, frame, style);
+    AxisLayer rim = new AxisLayer(frame, style);
+    marks.paintBelow();
+    rim.paintGrid(brush);
+    SolidLines.paint(g, chart, frame, style);
+    lines.dashes(chart);
+    rim.paintLines(brush);
+    FlagLayer flags = new FlagLayer(chart, frame, style);
+    flags.paint(brush);
+    marks.paintAbove(placement);
+    lines.readings(chart);
+    List<TextRun> texts =
+        new ArrayList<>(
+            style.isSmall() ? new ThumbnailAxisLayer(frame, style).texts() : rim.texts(lowest));
+    LeadLayer strip = new LeadLayer(brush, frame, style);
+    chart.marks().standings().ifPresent(s -> texts.addAll(strip.paint(s)));
+    placement.labels().forEach(lines::key);
+    placement.labels().forEach(label -> texts.addAll(runs(label, style)));
+    texts.addAll(flags.texts());
+    return texts;
+  }
+
+  /** The lines of a label, aligned on the side that faces the label's point. */
+  public static List<TextRun> runs(Callout.Placed label, ChartStyle style) {
+    Box box = label.box();
+    double key = label.callout().keyWidth(style);
+    Anchor anchor = key > 0 ? Anchor.START : facing(box, label.spot().x());
+    double at =
+        switch (anchor) {
+          case START -> box.left() + key;
+          case END -> box.right();
+          case MIDDLE -> box.left() + box.width() / 2;
+        };
+    List<TextRun> runs = new ArrayList<>();
+    List<String> lines = label.callout().lines();
+    for (int i = 0; i < lines.size(); i++) {
+      double baseline = box.top() + (i + 0.78) * style.leading();
+      Face face =
+          new Face(
+              style.type().label(),
+              label.callout().isBold(i),
+              i == 0 ? label.callout().color() : Palette.INK);
+      runs.add(new TextRun(lines.get(i), at, baseline, anchor, face));
+    }
+    return runs;
+  }
+
+  /** The side of a box that faces an abscissa. */
+  private static Anchor facing(Box box, double x) {
+    return box.left() > x ? Anchor.START : box.right() < x ? Anchor.END : Anchor.MIDDLE;
+  }
+}

@@ -1,0 +1,91 @@
+package taperbook.chart.render;
+
+import java.awt.image.BufferedImage;
+
+/**
+ * The dark outline below everything that is nearly opaque in a picture without a ground, so that
+ * light lines and texts can be read on any picture behind them. Tints and grid lines get none.
+ */
+final class Halo {
+  private static final int RADIUS_PIXELS = 3;
+  private static final int SOFT_PIXELS = 2;
+  private static final int FAINTEST_WITH_HALO = 208;
+  private static final int DARK = 0x0a0f12;
+  private static final int MOST_ALPHA = 220;
+
+  private Halo() {}
+
+  /** The picture with its outline below it, as a picture of the same size. */
+  static BufferedImage below(BufferedImage picture) {
+    int w = picture.getWidth();
+    int h = picture.getHeight();
+    int[] argb = picture.getRGB(0, 0, w, h, null, 0, w);
+    int[] alpha = new int[argb.length];
+    for (int i = 0; i < argb.length; i++) {
+      int a = argb[i] >>> 24;
+      alpha[i] = a >= FAINTEST_WITH_HALO ? a : 0;
+    }
+    int[] wide = grown(grown(alpha, w, h, 1), w, h, w);
+    int[] soft = softened(softened(wide, w, h, 1), w, h, w);
+    for (int i = 0; i < argb.length; i++) {
+      argb[i] = over(argb[i], soft[i] * MOST_ALPHA / 255);
+    }
+    BufferedImage both = new BufferedImage(w, h, BufferedImage.TYPE_INT_ARGB);
+    both.setRGB(0, 0, w, h, argb, 0, w);
+    return both;
+  }
+
+  /** The greatest neighbour along one direction. */
+  private static int[] grown(int[] from, int w, int h, int step) {
+    int[] to = new int[from.length];
+    for (int i = 0; i < from.length; i++) {
+      int at = step == 1 ? i % w : i / w;
+      int end = step == 1 ? w : h;
+      int most = 0;
+      for (int k = Math.max(-RADIUS_PIXELS, -at); k <= Math.min(RADIUS_PIXELS, end - 1 - at); k++) {
+        most = Math.max(most, from[i + k * step]);
+      }
+      to[i] = most;
+    }
+    return to;
+  }
+
+  /** The mean of the neighbours along one direction; beyond the edge there is nothing. */
+  private static int[] softened(int[] from, int w, int h, int step) {
+    int[] to = new int[from.length];
+    for (int i = 0; i < from.length; i++) {
+      int at = step == 1 ? i % w : i / w;
+      int end = step == 1 ? w : h;
+      int sum = 0;
+      for (int k = Math.max(-SOFT_PIXELS, -at); k <= Math.min(SOFT_PIXELS, end - 1 - at); k++) {
+        sum += from[i + k * step];
+      }
+      to[i] = sum / (2 * SOFT_PIXELS + 1);
+    }
+    return to;
+  }
+
+  /**
+   * A pixel over the dark outline.
+   *
+   * @param argb the pixel, not premultiplied
+   * @param below opacity of the outline, 0 to 255
+   * @see <a href="https://www.w3.org/TR/compositing-1/#porterduffcompositingoperators_srcover">
+   *     Compositing and Blending Level 1, source over</a>
+   */
+  static int over(int argb, int below) {
+    int above = argb >>> 24;
+    int rest = below * (255 - above) / 255;
+    int alpha = above + rest;
+    if (alpha == 0) {
+      return 0;
+    }
+    int result = alpha << 24;
+    for (int shift = 16; shift >= 0; shift -= 8) {
+      int top = (argb >> shift) & 0xff;
+      int bottom = (DARK >> shift) & 0xff;
+      result |= ((top * above + bottom * rest + alpha / 2) / alpha) << shift;
+    }
+    return result;
+  }
+}

@@ -1,0 +1,144 @@
+package taperbook.chart.render;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.DoubleStream;
+import taperbook.chart.model.Box;
+import taperbook.chart.model.Brush;
+import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.LeadStrip;
+import taperbook.chart.model.Palette;
+import taperbook.chart.model.Pen;
+import taperbook.chart.model.PlotArea;
+import taperbook.chart.model.TextRun;
+import taperbook.chart.model.TextRun.Anchor;
+import taperbook.chart.model.TextRun.Face;
+import taperbook.chart.model.Typeface;
+
+/** What shows who is ahead where: a strip below the axis with its names, and crossings on zero. */
+final class LeadLayer {
+  /** Forms of a name: in words, by its letter, the letter alone. */
+  private static final int FORMS = 3;
+
+  private final Brush brush;
+  private final PlotArea frame;
+  private final ChartStyle style;
+
+  LeadLayer(Brush brush, PlotArea frame, ChartStyle style) {
+    this.brush = brush;
+    this.frame = frame;
+    this.style = style;
+  }
+
+  /** A piece of the strip. */
+  private Box piece(LeadStrip.Part part) {
+    double size = style.type().tick();
+    double left = frame.px(part.from());
+    double top = frame.box().bottom() + 1.85 * size;
+    return new Box(left, top, frame.px(part.to()) - left, 0.5 * size);
+  }
+
+  /** What labels must keep off. */
+  static void keepOff(LeadStrip standings, PlotArea frame, ChartStyle style, Obstacles around) {
+    around.keepOffLightly(
+        new Line2D.Double(frame.box().left(), frame.py(0), frame.box().right(), frame.py(0)));
+    for (LeadStrip.Crossing crossing : standings.crossings()) {
+      double r = style.weights().markDot() + style.weights().mark();
+      double left = frame.px(crossing.low());
+      around.block(new Box(left, frame.py(0) - r, frame.px(crossing.high()) - left, 2 * r));
+    }
+  }
+
+  /** Paints strip and crossings and returns the names below the strip. */
+  List<TextRun> paint(LeadStrip standings) {
+    standings.parts().forEach(this::part);
+    standings.crossings().forEach(this::crossing);
+    return names(standings);
+  }
+
+  /** Each name once, below its widest piece, in the longest forms that there is room for. */
+  private List<TextRun> names(LeadStrip standings) {
+    List<TextRun> texts = new ArrayList<>();
+    for (int form = 0; form < FORMS; form++) {
+      texts.clear();
+      Set<String> named = new HashSet<>();
+      for (LeadStrip.Part part : standings.widestFirst()) {
+        String name = part.names().get(Math.min(form, part.names().size() - 1));
+        if (named.add(name)) {
+          name(name, part, texts).ifPresent(texts::add);
+        }
+      }
+      if (texts.size() == named.size()) {
+        break;
+      }
+    }
+    return texts;
+  }
+
+  /** The name below its piece, in the middle or at one of its ends; nothing if others are there. */
+  private Optional<TextRun> name(String name, LeadStrip.Part part, List<TextRun> others) {
+    Color color = part.pen().map(Pen::color).orElse(Palette.GREY);
+    Face face = new Face(style.type().tick(), false, color);
+    double half = Typeface.width(name, false, face.size()) * style.type().slack() / 2;
+    Box piece = piece(part);
+    double baseline = piece.bottom() + 1.15 * face.size();
+    double least = style.edges().across() + half;
+    double most = style.width() - least;
+    return DoubleStream.of(
+            piece.left() + piece.width() / 2, piece.left() + half, piece.right() - half)
+        .map(x -> Math.max(least, Math.min(x, most)))
+        .mapToObj(x -> new TextRun(name, x, baseline, Anchor.MIDDLE, face))
+        .filter(t -> least <= most && others.stream().noneMatch(o -> touch(t, o)))
+        .findFirst();
+  }
+
+  private static boolean touch(TextRun one, TextRun other) {
+    return one.box().grown(one.font().size() / 2).overlaps(other.box());
+  }
+
+  private void part(LeadStrip.Part part) {
+    Box piece = piece(part);
+    Color color = part.pen().map(Pen::color).orElse(Palette.GREY);
+    brush.fill(piece.shape(), part.fill() == LeadStrip.Fill.FULL ? color : Palette.PAPER);
+    if (part.fill() == LeadStrip.Fill.HATCHED) {
+      hatch(piece, color);
+    }
+    brush.stroke(piece.shape(), style.solid(style.weights().mark()), color);
+  }
+
+  /** Lines that rise to the right at half a right angle, cut at the ends of the piece. */
+  private void hatch(Box piece, Color color) {
+    BasicStroke stroke = style.solid(1.4 * style.weights().mark());
+    double step = 4 * style.weights().mark();
+    for (double foot = piece.left() - piece.height() + step; foot < piece.right(); foot += step) {
+      double from = Math.max(foot, piece.left());
+      double to = Math.min(foot + piece.height(), piece.right());
+      double bottom = piece.bottom() - (from - foot);
+      brush.stroke(new Line2D.Double(from, bottom, to, bottom - (to - from)), stroke, color);
+    }
+  }
+
+  /** A ring on zero, with a whisker over the abscissae that the readings allow. */
+  private void crossing(LeadStrip.Crossing crossing) {
+    double y = frame.py(0);
+    double low = frame.px(crossing.low());
+    double high = frame.px(crossing.high());
+    double tip = style.gap() / 2;
+    BasicStroke line = style.solid(1.6 * style.weights().mark());
+    brush.stroke(new Line2D.Double(low, y, high, y), line, Palette.ACCENT);
+    for (double x : new double[] {low, high}) {
+      brush.stroke(new Line2D.Double(x, y - tip, x, y + tip), line, Palette.ACCENT);
+    }
+    double r = style.weights().markDot();
+    Ellipse2D ring = new Ellipse2D.Double(frame.px(crossing.x()) - r, y - r, 2 * r, 2 * r);
+    brush.fill(ring, Palette.PAPER);
+    brush.stroke(ring, line, Palette.ACCENT);
+  }
+}

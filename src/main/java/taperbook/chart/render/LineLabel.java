@@ -1,0 +1,108 @@
+package taperbook.chart.render;
+
+import static taperbook.chart.render.Callout.Side.ABOVE;
+import static taperbook.chart.render.Callout.Side.ABOVE_LEFT;
+import static taperbook.chart.render.Callout.Side.ABOVE_RIGHT;
+import static taperbook.chart.render.Callout.Side.BELOW;
+import static taperbook.chart.render.Callout.Side.BELOW_LEFT;
+import static taperbook.chart.render.Callout.Side.BELOW_RIGHT;
+import static taperbook.chart.render.Callout.Side.LEFT;
+import static taperbook.chart.render.Callout.Side.RIGHT;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.chart.model.Palette;
+import taperbook.chart.model.PlotArea;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.Series;
+import taperbook.chart.render.Callout.Spot;
+
+/**
+ * The label of one of several lines: at its end, or along it where there is room, with a piece of
+ * the line before its words.
+ */
+public final class LineLabel {
+  private static final List<Callout.Side> SIDES =
+      List.of(RIGHT, ABOVE_RIGHT, BELOW_RIGHT, ABOVE, BELOW, ABOVE_LEFT, BELOW_LEFT, LEFT);
+
+  /** Longest lines of text to try, in characters: in one line, in two or three, in more. */
+  private static final int[] LENGTHS = {34, 20, 13};
+
+  /** Places along a line where its label may stand. */
+  private static final int SPOTS = 24;
+
+  /** What it costs to break a label into more lines, and to leave it but its letter. */
+  private static final double FORM_COST = 7;
+
+  private static final double LETTER_COST = 36;
+
+  private LineLabel() {}
+
+  /** Forms of the labels of all lines, those first that have the least room. */
+  public static List<List<Callout>> hardestFirst(
+      List<Series> series, PlotArea frame, LabelPlacer placer) {
+    Map<List<Callout>, Double> difficulties = new LinkedHashMap<>();
+    for (Series one : series) {
+      List<Callout> forms = forms(one, frame);
+      difficulties.put(forms, placer.difficulty(forms));
+    }
+    return difficulties.entrySet().stream()
+        .sorted(Map.Entry.<List<Callout>, Double>comparingByValue().reversed())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  /** Forms of the label, best first, its letter alone last; none if the title names the line. */
+  static List<Callout> forms(Series series, PlotArea frame) {
+    if (series.name().isEmpty()) {
+      return List.of();
+    }
+    Set<List<String>> texts = new LinkedHashSet<>();
+    for (int length : LENGTHS) {
+      texts.add(wrapped(series.name(), length));
+    }
+    List<Spot> spots = spots(series.line(), frame);
+    List<Callout> forms = new ArrayList<>();
+    for (List<String> text : texts) {
+      forms.add(form(series, text, spots, FORM_COST * forms.size()));
+    }
+    forms.add(form(series, List.of(series.letter()), spots, LETTER_COST));
+    return forms;
+  }
+
+  private static Callout form(Series series, List<String> text, List<Spot> spots, double handicap) {
+    return new Callout(spots, text, Palette.INK, Optional.of(series.pen()), SIDES, true, handicap);
+  }
+
+  /** The line's end, and then places all along it. */
+  private static List<Spot> spots(PlotLine line, PlotArea frame) {
+    List<Spot> spots = new ArrayList<>();
+    int last = line.size() - 1;
+    spots.add(new Spot(frame.px(line.x(last)), frame.py(line.y(last)), 0));
+    for (int k = SPOTS - 1; k >= 0; k--) {
+      double x = line.x(0) + (line.lastX() - line.x(0)) * k / SPOTS;
+      line.yAt(x).ifPresent(y -> spots.add(new Spot(frame.px(x), frame.py(y), 0)));
+    }
+    return spots;
+  }
+
+  /** Words in lines of at most so many characters, where words allow that. */
+  public static List<String> wrapped(String text, int length) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ", -1)) {
+      if (line.length() > 1 && line.length() + 1 + word.length() > length) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.isEmpty() ? "" : " ").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+}

@@ -1,0 +1,89 @@
+package taperbook.chart.render;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.util.List;
+import taperbook.chart.model.Box;
+import taperbook.chart.model.Brush;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.LineThinning;
+import taperbook.chart.model.Marker;
+import taperbook.chart.model.Palette;
+import taperbook.chart.model.Pen;
+import taperbook.chart.model.PlotArea;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.Series;
+
+/** What is painted of lines beside their solid strokes: dashes, readings, and keys of labels. */
+final class LineLayer {
+  private final Brush brush;
+  private final PlotArea frame;
+  private final ChartStyle style;
+
+  LineLayer(Brush brush, PlotArea frame, ChartStyle style) {
+    this.brush = brush;
+    this.frame = frame;
+    this.style = style;
+  }
+
+  /** The lines that are dashed, each stretch without a wide gap in one stroke. */
+  void dashes(Chart chart) {
+    for (Series series : chart.series()) {
+      if (series.pen().isDashed()) {
+        series.line().runs().forEach(run -> dashes(series, run));
+      }
+    }
+  }
+
+  /** Markers at readings. */
+  void readings(Chart chart) {
+    for (Series series : chart.series()) {
+      PlotLine line = series.line();
+      for (int i : series.marked(chart.markersApart())) {
+        marker(series.pen(), frame.px(line.x(i)), frame.py(line.y(i)));
+      }
+    }
+  }
+
+  /** A piece of the line before its label. */
+  void key(Callout.Placed label) {
+    label.callout().key().ifPresent(pen -> key(pen, label));
+  }
+
+  private void key(Pen pen, Callout.Placed label) {
+    Box box = label.box();
+    double y = box.top() + style.leading() / 2;
+    double length = label.callout().keyWidth(style) - style.gap();
+    Line2D piece = new Line2D.Double(box.left(), y, box.left() + length, y);
+    brush.stroke(piece, pen.line(style), pen.color());
+    marker(pen, box.left() + length / 2, y);
+  }
+
+  private void dashes(Series series, PlotLine.Run run) {
+    PlotLine line = series.line();
+    if (run.first() == run.last()) {
+      return;
+    }
+    List<Integer> kept = LineThinning.keep(line, run, frame, 0.3 * style.weights().curve());
+    Path2D path = new Path2D.Double();
+    path.moveTo(frame.px(line.x(run.first())), frame.py(line.y(run.first())));
+    kept.subList(1, kept.size())
+        .forEach(i -> path.lineTo(frame.px(line.x(i)), frame.py(line.y(i))));
+    brush.stroke(path, series.pen().line(style), series.pen().color());
+  }
+
+  private void marker(Pen pen, double x, double y) {
+    Marker marker = pen.marker();
+    Shape shape = marker.at(x, y, style.weights().dot());
+    Color inside = marker.isFilled() ? pen.color() : Palette.PAPER;
+    brush.fill(shape, inside);
+    if (!marker.isFilled()) {
+      BasicStroke edge = style.solid(0.6 * style.weights().curve());
+      brush.stroke(shape, edge, pen.color());
+    }
+  }
+}

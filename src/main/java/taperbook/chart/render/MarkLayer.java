@@ -1,0 +1,155 @@
+package taperbook.chart.render;
+
+import java.awt.BasicStroke;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import taperbook.chart.model.Box;
+import taperbook.chart.model.Brush;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.Palette;
+import taperbook.chart.model.PlotArea;
+import taperbook.chart.model.PlotLine;
+
+/** What is painted below and above grid and lines: tints, marks, guides, labels' ground. */
+final class MarkLayer {
+  /** Where the span of a window stands, as a share of the plot's height from its foot. */
+  private static final double SPAN_AT = 0.05;
+
+  private final Brush brush;
+  private final Chart chart;
+  private final PlotArea frame;
+  private final ChartStyle style;
+
+  MarkLayer(Brush brush, Chart chart, PlotArea frame, ChartStyle style) {
+    this.brush = brush;
+    this.chart = chart;
+    this.frame = frame;
+    this.style = style;
+  }
+
+  /** The guide of a mark. */
+  static Line2D guide(Chart.Point point, PlotArea frame) {
+    double x = frame.px(point.x());
+    double y = frame.py(point.y());
+    return point.guide() == Chart.Guide.DROP
+        ? new Line2D.Double(x, frame.box().bottom(), x, y)
+        : new Line2D.Double(frame.box().left(), y, x, y);
+  }
+
+  /** The span of a window: its line along the foot of the plot, as a flat box. */
+  static Box span(Chart.Window window, PlotArea frame) {
+    double left = frame.px(window.from());
+    double y = frame.box().bottom() - SPAN_AT * frame.box().height();
+    return new Box(left, y, frame.px(window.to()) - left, 0);
+  }
+
+  /** Upright lines at both ends of a window. */
+  static List<Line2D> edges(Chart.Window window, PlotArea frame) {
+    List<Line2D> edges = new ArrayList<>();
+    for (double end : new double[] {window.from(), window.to()}) {
+      double x = frame.px(end);
+      edges.add(new Line2D.Double(x, frame.box().bottom(), x, frame.box().top()));
+    }
+    return edges;
+  }
+
+  /** What the bracket of a hold fills, a little above the curve. */
+  static Box bracket(Chart.Hold hold, PlotArea frame, ChartStyle style) {
+    double left = frame.px(hold.from());
+    double top = frame.py(hold.y()) - 1.6 * style.gap() - style.weights().dot();
+    return new Box(left, top, frame.px(hold.to()) - left, 0.7 * style.gap());
+  }
+
+  /** The tint of the band. */
+  void paintBelow() {
+    if (chart.hasVisibleBand()) {
+      chart.line().band().bandRuns().forEach(this::tintBand);
+    }
+  }
+
+  /** Guides, labels' ground, and marks. */
+  void paintAbove(PlacedLabels.Placement placement) {
+    for (Chart.Point point : chart.marks().points()) {
+      boolean drop = point.guide() == Chart.Guide.DROP;
+      BasicStroke stroke = drop ? style.solid(style.weights().thin()) : style.dotted();
+      brush.stroke(guide(point, frame), stroke, Palette.GREY);
+    }
+    chart.marks().window().ifPresent(this::window);
+    labelGround(placement);
+    chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::bracket);
+    chart.marks().points().forEach(p -> ring(p.x(), p.y()));
+    chart.marks().hold().filter(h -> !h.isStretch()).ifPresent(h -> ring(h.from(), h.y()));
+  }
+
+  /** Lines that lead from labels to their points, and paper below the labels. */
+  private void labelGround(PlacedLabels.Placement placement) {
+    for (Line2D leader : placement.leaders()) {
+      brush.stroke(leader, style.solid(style.weights().thin()), Palette.GREY);
+    }
+    for (Callout.Placed label : placement.labels()) {
+      brush.fill(label.box().grown(style.gap() / 4).shape(), Palette.PAPER);
+    }
+  }
+
+  private void bracket(Chart.Hold hold) {
+    Box box = bracket(hold, frame, style);
+    Path2D bracket = new Path2D.Double();
+    bracket.moveTo(box.left(), box.bottom());
+    bracket.lineTo(box.left(), box.top());
+    bracket.lineTo(box.right(), box.top());
+    bracket.lineTo(box.right(), box.bottom());
+    brush.stroke(bracket, style.solid(1.4 * style.weights().mark()), Palette.ACCENT);
+  }
+
+  private void tintBand(PlotLine.Run run) {
+    PlotLine line = chart.line().band();
+    List<Integer> kept = line.bandPoints(run, frame, 0.3 * style.weights().curve());
+    if (kept.size() < 2) {
+      return;
+    }
+    Path2D band = new Path2D.Double();
+    band.moveTo(frame.px(line.x(kept.get(0))), clampedY(line.high(kept.get(0))));
+    kept.forEach(i -> band.lineTo(frame.px(line.x(i)), clampedY(line.high(i))));
+    List<Integer> back = new ArrayList<>(kept);
+    Collections.reverse(back);
+    back.forEach(i -> band.lineTo(frame.px(line.x(i)), clampedY(line.low(i))));
+    band.closePath();
+    brush.fill(band, Palette.BAND);
+  }
+
+  /** A band may reach beyond the axis; it is cut there. */
+  private double clampedY(double value) {
+    return frame.py(Math.max(frame.y().min(), Math.min(value, frame.y().max())));
+  }
+
+  /** The span of a window, and where several lines have it in common its edges. */
+  private void window(Chart.Window window) {
+    if (chart.series().size() > 1) {
+      edges(window, frame).forEach(edge -> brush.stroke(edge, style.dotted(), Palette.GREY));
+    }
+    Box span = span(window, frame);
+    double tip = style.gap() / 2;
+    BasicStroke line = style.solid(style.weights().mark());
+    brush.stroke(
+        new Line2D.Double(span.left(), span.top(), span.right(), span.top()), line, Palette.INK);
+    for (double x : new double[] {span.left(), span.right()}) {
+      brush.stroke(new Line2D.Double(x, span.top() - tip, x, span.top() + tip), line, Palette.INK);
+    }
+  }
+
+  /** A mark is a ring, so that it differs from a reading by more than colour. */
+  private void ring(double x, double y) {
+    Ellipse2D circle = circle(frame.px(x), frame.py(y), style.weights().markDot());
+    brush.fill(circle, Palette.PAPER);
+    brush.stroke(circle, style.solid(1.6 * style.weights().mark()), Palette.ACCENT);
+  }
+
+  private static Ellipse2D circle(double x, double y, double radius) {
+    return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
+  }
+}

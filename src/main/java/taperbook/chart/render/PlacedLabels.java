@@ -1,0 +1,171 @@
+package taperbook.chart.render;
+
+import static taperbook.chart.render.Callout.Side.ABOVE;
+import static taperbook.chart.render.Callout.Side.ABOVE_LEFT;
+import static taperbook.chart.render.Callout.Side.ABOVE_RIGHT;
+import static taperbook.chart.render.Callout.Side.BELOW;
+import static taperbook.chart.render.Callout.Side.BELOW_LEFT;
+import static taperbook.chart.render.Callout.Side.BELOW_RIGHT;
+import static taperbook.chart.render.Callout.Side.LEFT;
+import static taperbook.chart.render.Callout.Side.RIGHT;
+
+import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.chart.model.Box;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.LineThinning;
+import taperbook.chart.model.Palette;
+import taperbook.chart.model.PlotArea;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.Series;
+import taperbook.chart.render.Callout.Spot;
+
+/** The labels of a chart in their places. */
+final class PlacedLabels {
+  /** Power falls to the right, so above right of its curve there is room. */
+  private static final List<Callout.Side> OFF_FALLING =
+      List.of(ABOVE_RIGHT, RIGHT, ABOVE, BELOW_LEFT, BELOW, LEFT, BELOW_RIGHT);
+
+  /** Charge rises to the right, so below right of its curve there is room. */
+  private static final List<Callout.Side> OFF_RISING =
+      List.of(BELOW_RIGHT, RIGHT, BELOW, ABOVE_LEFT, LEFT, ABOVE);
+
+  /** What it costs to leave a label but its first line. */
+  private static final double FIRST_LINE_COST = 8;
+
+  private final LabelPlacer placer;
+  private final Obstacles around;
+  private final List<Callout.Placed> placed = new ArrayList<>();
+  private final List<Line2D> leaders = new ArrayList<>();
+  private final Chart chart;
+  private final PlotArea frame;
+  private final ChartStyle style;
+
+  private PlacedLabels(Chart chart, PlotArea frame, ChartStyle style) {
+    this.chart = chart;
+    this.frame = frame;
+    this.style = style;
+    this.placer = new LabelPlacer(region(frame, style), style);
+    this.around = placer.obstacles();
+  }
+
+  /** What labels may fill: the plot, and the margin on its right. */
+  static Box region(PlotArea frame, ChartStyle style) {
+    Box plot = frame.box();
+    double inset = style.gap() / 2;
+    double left = plot.left() + inset;
+    double right = style.width() - style.edges().across();
+    return new Box(left, plot.top(), right - left, plot.height() - inset);
+  }
+
+  /** Places all labels of a chart. */
+  static Placement place(Chart chart, PlotArea frame, ChartStyle style) {
+    return new PlacedLabels(chart, frame, style).place();
+  }
+
+  /**
+   * PlacedLabels in their places.
+   *
+   * @param labels the labels
+   * @param leaders the lines that lead from a label to what it is about
+   */
+  record Placement(List<Callout.Placed> labels, List<Line2D> leaders) {
+    /** Copies the lists. */
+    Placement {
+      labels = List.copyOf(labels);
+      leaders = List.copyOf(leaders);
+    }
+  }
+
+  private Placement place() {
+    obstacles();
+    List<List<Callout>> wanted = new ArrayList<>();
+    new LeadLabels(chart, frame).callouts().forEach(c -> wanted.add(List.of(c)));
+    chart.marks().hold().ifPresent(h -> wanted.add(holdLabels(h)));
+    chart.marks().window().ifPresent(w -> wanted.add(List.of(windowLabel(w))));
+    chart.marks().points().forEach(p -> wanted.add(List.of(pointLabel(p))));
+    wanted.forEach(this::place);
+    LineLabel.hardestFirst(chart.series(), frame, placer).forEach(this::place);
+    return new Placement(placed, leaders);
+  }
+
+  private void place(List<Callout> forms) {
+    Optional<Callout.Placed> found = placer.place(forms);
+    found.ifPresent(placed::add);
+    found.flatMap(placer::leader).ifPresent(leaders::add);
+  }
+
+  private void obstacles() {
+    chart.series().forEach(this::keepOffCurve);
+    for (Chart.Point point : chart.marks().points()) {
+      double x = frame.px(point.x());
+      double y = frame.py(point.y());
+      double r = style.weights().markDot() + style.weights().mark();
+      around.block(new Box(x - r, y - r, 2 * r, 2 * r));
+      around.keepOffLightly(MarkLayer.guide(point, frame));
+    }
+    chart
+        .marks()
+        .hold()
+        .filter(Chart.Hold::isStretch)
+        .ifPresent(h -> around.block(MarkLayer.bracket(h, frame, style)));
+    chart
+        .marks()
+        .window()
+        .ifPresent(w -> around.block(MarkLayer.span(w, frame).grown(style.gap() / 3)));
+    if (chart.series().size() > 1) {
+      chart
+          .marks()
+          .window()
+          .ifPresent(w -> MarkLayer.edges(w, frame).forEach(around::keepOffLightly));
+    }
+    chart.marks().standings().ifPresent(s -> LeadLayer.keepOff(s, frame, style, around));
+    new FlagLayer(chart, frame, style).keepOff(around);
+  }
+
+  private void keepOffCurve(Series series) {
+    PlotLine line = series.line();
+    PlotLine.Run whole = new PlotLine.Run(0, line.size() - 1);
+    List<Integer> kept = LineThinning.keep(line, whole, frame, style.weights().curve());
+    for (int k = 0; k + 1 < kept.size(); k++) {
+      around.keepOff(piece(line, kept.get(k), kept.get(k + 1)), series.pen());
+    }
+  }
+
+  private Line2D piece(PlotLine line, int from, int to) {
+    return new Line2D.Double(
+        frame.px(line.x(from)), frame.py(line.y(from)), frame.px(line.x(to)), frame.py(line.y(to)));
+  }
+
+  /** All lines of the label, or where they have no room the first alone. */
+  private List<Callout> holdLabels(Chart.Hold hold) {
+    double x = frame.px((hold.from() + hold.to()) / 2);
+    double y = hold.isStretch() ? MarkLayer.bracket(hold, frame, style).top() : frame.py(hold.y());
+    List<Callout.Side> sides = List.of(ABOVE, ABOVE_RIGHT, ABOVE_LEFT, RIGHT, BELOW, LEFT);
+    List<Spot> spots = List.of(new Spot(x, y, 0));
+    List<String> first = hold.label().subList(0, 1);
+    return List.of(
+        new Callout(spots, hold.label(), Palette.ACCENT, Optional.empty(), sides, true, 0),
+        new Callout(spots, first, Palette.ACCENT, Optional.empty(), sides, true, FIRST_LINE_COST));
+  }
+
+  private Callout windowLabel(Chart.Window window) {
+    Box span = MarkLayer.span(window, frame);
+    double x = (span.left() + span.right()) / 2;
+    Spot spot = new Spot(x, span.top(), span.width() / 2);
+    return new Callout(spot, window.label(), Palette.INK, List.of(ABOVE), true);
+  }
+
+  private Callout pointLabel(Chart.Point point) {
+    boolean drop = point.guide() == Chart.Guide.DROP;
+    return new Callout(
+        new Spot(frame.px(point.x()), frame.py(point.y()), 0),
+        point.label(),
+        Palette.INK,
+        drop ? OFF_FALLING : OFF_RISING,
+        !drop);
+  }
+}

@@ -1,0 +1,118 @@
+package taperbook.chart.render;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.AxesChartStyler;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.LineThinning;
+import taperbook.chart.model.Pen;
+import taperbook.chart.model.PlotArea;
+import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.Typeface;
+
+/**
+ * The layer that XChart paints: solid lines, and joins over wide gaps. It draws each piece of a
+ * line by itself, so that a dash would begin anew at each reading: dashed lines are not its.
+ *
+ * <p>XChart gets exactly the plot to paint, without padding and axis texts, so that its scale is
+ * that of the {@link PlotArea}. It draws text as outlines, which cannot be searched or read aloud,
+ * so texts are set by the painter.
+ */
+final class SolidLines {
+  private static final Color CLEAR = new Color(0, 0, 0, 0);
+
+  private SolidLines() {}
+
+  /** Paints the lines into the frame's plot. */
+  static void paint(Graphics2D g, Chart chart, PlotArea frame, ChartStyle style) {
+    XYChart xy = prepare(chart, frame, style);
+    Graphics2D plot = (Graphics2D) g.create();
+    plot.translate(frame.box().left(), frame.box().top());
+    xy.paint(plot, pixels(frame.box().width()), pixels(frame.box().height()));
+    plot.dispose();
+  }
+
+  /** The chart as XChart has it, ready to be painted at the size of the frame's plot. */
+  static XYChart prepare(Chart chart, PlotArea frame, ChartStyle style) {
+    XYChart xy = new XYChart(pixels(frame.box().width()), pixels(frame.box().height()));
+    bare(xy.getStyler());
+    XYStyler styler = xy.getStyler();
+    styler.setXAxisMin(frame.x().min()).setXAxisMax(frame.x().max());
+    styler.setYAxisMin(frame.y().min()).setYAxisMax(frame.y().max());
+    for (int i = 0; i < chart.series().size(); i++) {
+      Pen pen = chart.series().get(i).pen();
+      Points joined = new Points();
+      Points gaps = new Points();
+      collect(chart.series().get(i).line(), frame, style, joined, gaps);
+      if (!pen.isDashed()) {
+        joined.addTo(xy, "line " + i, pen.line(style), style.ground().of(pen.color()));
+      }
+      gaps.addTo(xy, "gaps " + i, pen.gap(style), style.ground().of(pen.gapColor()));
+    }
+    return xy;
+  }
+
+  private static void bare(XYStyler styler) {
+    styler.setLegendVisible(false).setChartTitleVisible(false).setChartPadding(0);
+    styler.setPlotContentSize(1.0).setPlotBorderVisible(false);
+    styler.setChartBackgroundColor(CLEAR).setPlotBackgroundColor(CLEAR);
+    AxesChartStyler axes = styler;
+    axes.setAxisTicksVisible(false).setAxisTitlesVisible(false).setPlotMargin(0);
+    axes.setPlotTicksMarksVisible(false).setPlotGridLinesVisible(false);
+    // Never seen, but XChart spaces its ticks by the room that their texts would need.
+    axes.setAxisTickLabelsFont(Typeface.font(false, 4)).setLocale(Locale.ROOT);
+    styler.setDecimalPattern("0.######");
+  }
+
+  private static void collect(
+      PlotLine line, PlotArea frame, ChartStyle style, Points joined, Points gaps) {
+    double tolerance = 0.3 * style.weights().curve();
+    for (PlotLine.Run run : line.runs()) {
+      for (int i : LineThinning.keep(line, run, frame, tolerance)) {
+        joined.add(line.x(i), line.y(i));
+      }
+      joined.lift(line.x(run.last()));
+      if (run.last() + 1 < line.size()) {
+        gaps.add(line.x(run.last()), line.y(run.last()));
+        gaps.add(line.x(run.last() + 1), line.y(run.last() + 1));
+        gaps.lift(line.x(run.last() + 1));
+      }
+    }
+  }
+
+  private static int pixels(double length) {
+    return (int) Math.round(length);
+  }
+
+  /** Points of a series, with lifts of the pen. */
+  private static final class Points {
+    private final List<Double> xs = new ArrayList<>();
+    private final List<Double> ys = new ArrayList<>();
+
+    private void add(double x, double y) {
+      xs.add(x);
+      ys.add(y);
+    }
+
+    private void lift(double x) {
+      add(x, Double.NaN);
+    }
+
+    private void addTo(XYChart chart, String name, BasicStroke stroke, Color color) {
+      if (xs.isEmpty()) {
+        return;
+      }
+      XYSeries series = chart.addSeries(name, xs, ys);
+      series.setMarker(SeriesMarkers.NONE).setLineStyle(stroke).setLineColor(color);
+    }
+  }
+}

@@ -1,0 +1,117 @@
+package taperbook.cli;
+
+import java.io.PrintStream;
+import taperbook.diagnostics.Printable;
+
+/**
+ * A line on a terminal that says how far long work has come. It is painted again by a thread of its
+ * own, so that the seconds go on; work of less than half a second shows nothing.
+ */
+final class ProgressLine {
+  private static final String CLEAR_LINE = "\r\u001b[2K";
+  private static final int BAR_WIDTH = 16;
+  private static final long QUIET_NANOS = 500_000_000;
+  private static final long REPAINT_MILLIS = 250;
+  private static final long NANOS_PER_SECOND = 1_000_000_000;
+
+  private final PrintStream err;
+  private final Terminal terminal;
+  private final WatchClock pulse;
+  private long begunNanos;
+  private boolean atWork;
+  private String shown = "";
+  private int done;
+  private int all;
+  private String name = "";
+  private double share;
+  private String step = "";
+
+  ProgressLine(PrintStream err, Terminal terminal, WatchClock pulse) {
+    this.err = err;
+    this.terminal = terminal;
+    this.pulse = pulse;
+  }
+
+  /** The work on one of several things begins. */
+  synchronized void begin(int doneBefore, int ofAll, String itsName) {
+    done = doneBefore;
+    all = ofAll;
+    name = itsName;
+    step(0, "reading");
+    if (!atWork && terminal.messages()) {
+      atWork = true;
+      begunNanos = pulse.nanoTime();
+      Thread painter = new Thread(this::paintOn, "progress");
+      painter.setDaemon(true);
+      painter.start();
+    }
+  }
+
+  /** A step of it begins. */
+  synchronized void step(double shareDone, String what) {
+    share = shareDone;
+    step = what;
+  }
+
+  /** Makes room for a message. */
+  synchronized void clear() {
+    if (!shown.isEmpty()) {
+      err.print(CLEAR_LINE);
+      err.flush();
+      shown = "";
+    }
+  }
+
+  /** The work is over. */
+  synchronized void end() {
+    clear();
+    atWork = false;
+    notifyAll();
+  }
+
+  private synchronized void paintOn() {
+    try {
+      while (atWork) {
+        long nanos = pulse.nanoTime() - begunNanos;
+        if (nanos >= QUIET_NANOS) {
+          show(line(nanos / NANOS_PER_SECOND));
+        }
+        wait(REPAINT_MILLIS);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** Paints the line if it is another than the one that is seen, so that it does not flicker. */
+  private void show(String line) {
+    if (!line.equals(shown)) {
+      err.print(CLEAR_LINE + line);
+      err.flush();
+      shown = line;
+    }
+  }
+
+  /**
+   * The line as it stands, one character short of the terminal's width.
+   *
+   * @param seconds since the work began, s
+   */
+  synchronized String line(long seconds) {
+    int filled = (int) (BAR_WIDTH * (done + share) / Math.max(1, all));
+    String line =
+        "["
+            + "=".repeat(filled)
+            + " ".repeat(BAR_WIDTH - filled)
+            + "] "
+            + (all > 1 ? (done + 1) + " of " + all + "  " : "")
+            + name
+            + ": "
+            + step
+            + ", "
+            + seconds
+            + " s";
+    line = Printable.of(line);
+    return line.substring(0, Math.min(line.length(), terminal.width() - 1));
+  }
+}

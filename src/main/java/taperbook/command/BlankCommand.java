@@ -1,0 +1,149 @@
+package taperbook.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import taperbook.blank.ReportStart;
+import taperbook.blank.SheetKind;
+import taperbook.blank.SheetPlan;
+import taperbook.blank.StartFiles;
+import taperbook.blank.StartUnits;
+import taperbook.build.CommandContext;
+import taperbook.buildinfo.BuildInfo;
+import taperbook.buildinfo.ReportDate;
+import taperbook.cli.Command;
+import taperbook.cli.ExitStatus;
+import taperbook.cli.Messages;
+import taperbook.cli.Option;
+import taperbook.cli.ProcessContext;
+import taperbook.cli.Request;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.input.folder.FileName;
+import taperbook.output.pdf.SheetWriter;
+import taperbook.plan.Paper;
+import taperbook.quantity.Unit;
+import taperbook.workspace.FirstSteps;
+import taperbook.workspace.Project;
+import taperbook.workspace.ProjectTemplates;
+import taperbook.workspace.StartFolder;
+import taperbook.workspace.StoppedException;
+
+/** Writes the files that a tester starts from, and recording sheets. Never writes over a file. */
+public final class BlankCommand {
+  private final Messages messages;
+  private final ProcessContext surroundings;
+
+  public BlankCommand(Messages messages, ProcessContext surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+  }
+
+  public ExitStatus run(Request request) {
+    List<String> names = request.names();
+    String what = names.isEmpty() ? "" : names.get(0);
+    List<String> rest = names.subList(Math.min(1, names.size()), names.size());
+    StartFiles files = new StartFiles(units(request));
+    return switch (what) {
+      case "session" ->
+          rest.size() == 1 ? write(request, rest, files.session(rest.get(0))) : usage(what);
+      case "range-test" ->
+          rest.size() == 1
+              ? write(
+                  request,
+                  rest,
+                  files.rangeTest(rest.get(0), request.options().containsKey(Option.LEGS)))
+              : usage(what);
+      case "report" -> rest.size() >= 2 ? report(request, rest) : usage(what);
+      case "sheet" -> rest.size() <= 1 ? sheet(request, rest) : usage(what);
+      default -> usage("");
+    };
+  }
+
+  private static StartUnits units(Request request) {
+    String symbol = request.options().getOrDefault(Option.UNITS, Unit.KILOMETRE.symbol());
+    return new StartUnits(Unit.ofSymbol(symbol).orElseThrow());
+  }
+
+  private ExitStatus usage(String what) {
+    messages.stopped("blank needs to know what to begin, and its name.");
+    for (Command.Usage usage : Command.BLANK.usages()) {
+      if (usage.arguments().startsWith(what)) {
+        messages.remark("usage: taperbook blank " + usage.arguments() + "  " + usage.meaning());
+      }
+    }
+    messages.remark("taperbook help blank shows examples.");
+    return ExitStatus.WRONG_USAGE;
+  }
+
+  private ExitStatus write(Request request, List<String> names, SortedMap<String, String> files) {
+    List<Problem> refused = new ArrayList<>();
+    names.forEach(name -> refused.addAll(FileName.problems(name)));
+    if (!refused.isEmpty()) {
+      messages.problems(refused);
+      return ExitStatus.INPUT_REFUSED;
+    }
+    new StartFolder(request.folder()).write(files);
+    files.keySet().forEach(path -> messages.result(path + "  written"));
+    List<String> next =
+        FirstSteps.of(CommandContext.in(request.folder(), surroundings.environment()).project());
+    next.forEach(messages::remark);
+    if (next.isEmpty()) {
+      messages.remark("Fill it in; taperbook check says what is still missing.");
+    }
+    return ExitStatus.DONE;
+  }
+
+  private ExitStatus report(Request request, List<String> names) {
+    Project project = CommandContext.in(request.folder(), surroundings.environment()).project();
+    known(names.get(1), project.sessionNames(), "session");
+    List<String> rangeTests = names.subList(2, names.size());
+    rangeTests.forEach(name -> known(name, project.rangeTestNames(), "range-test"));
+    SortedMap<String, String> files = new TreeMap<>();
+    files.put(
+        "reports/" + names.get(0) + ".md",
+        new ReportStart(
+                request.options().containsKey(Option.UNITS)
+                    ? units(request)
+                    : new StartUnits(
+                        project.distanceUnit(names.get(1), rangeTests).orElse(Unit.KILOMETRE)))
+            .text(names.get(1), rangeTests));
+    return write(request, names, files);
+  }
+
+  private static void known(String name, List<String> names, String what) {
+    if (!names.contains(name)) {
+      StoppedException unknown =
+          ExplainCommand.unknown("there is no " + what.replace('-', ' '), name, names);
+      throw new StoppedException(
+          unknown.getMessage() + " taperbook blank " + what + " NAME begins one.", unknown);
+    }
+  }
+
+  private ExitStatus sheet(Request request, List<String> rest) {
+    SheetKind kind =
+        SheetKind.ofWord(rest.isEmpty() ? SheetKind.SESSION.word() : rest.get(0)).orElse(null);
+    if (kind == null) {
+      return usage("sheet");
+    }
+    String size = request.options().getOrDefault(Option.PAPER, Paper.A4.word());
+    Paper paper = Paper.ofWord(size).orElseThrow();
+    SheetWriter writer =
+        new SheetWriter(
+            ProjectTemplates.ofSheet(request.folder()).withBuiltIn().texts(),
+            BuildInfo.ofThisProgram().name(),
+            new ReportDate(surroundings.environment()).ofSheet());
+    Checked<byte[]> pdf = writer.pdf(new SheetPlan(units(request)).sheet(kind), paper);
+    messages.problems(pdf.problems());
+    if (pdf.value().isEmpty()) {
+      return ExitStatus.INPUT_REFUSED;
+    }
+    String path = "recording-sheet-" + kind.word() + "-" + paper.word() + ".pdf";
+    SortedMap<String, byte[]> file = new TreeMap<>();
+    file.put(path, pdf.value().get());
+    new StartFolder(request.folder()).writeBytes(file);
+    messages.result(path + "  written");
+    return ExitStatus.DONE;
+  }
+}

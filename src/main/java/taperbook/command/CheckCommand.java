@@ -1,0 +1,101 @@
+package taperbook.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import taperbook.build.CommandContext;
+import taperbook.build.ReportBuild;
+import taperbook.cli.ExitStatus;
+import taperbook.cli.Messages;
+import taperbook.cli.ProcessContext;
+import taperbook.cli.Request;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.Severity;
+import taperbook.input.DuplicateReadings;
+import taperbook.input.mapping.ColumnMapProposal;
+import taperbook.session.InputHash;
+import taperbook.session.Session;
+import taperbook.workspace.FirstSteps;
+import taperbook.workspace.Project;
+import taperbook.workspace.VisitedSession;
+
+/** Reads everything, says every problem, and writes nothing. */
+public final class CheckCommand {
+  private final Messages messages;
+  private final ProcessContext surroundings;
+
+  public CheckCommand(Messages messages, ProcessContext surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+  }
+
+  public ExitStatus run(Request request) {
+    CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
+    Project project = workshop.project();
+    if (!project.isBegun()) {
+      FirstSteps.of(project).forEach(messages::remark);
+      return ExitStatus.INPUT_REFUSED;
+    }
+    Set<Problem> all = new LinkedHashSet<>();
+    if (request.names().isEmpty()) {
+      all.addAll(project.folderProblems());
+      List<InputHash> files = new ArrayList<>();
+      for (String name : project.sessionNames()) {
+        VisitedSession<Session> session = project.visitSession(name);
+        all.addAll(session.value().problems());
+        files.addAll(session.hashes());
+      }
+      all.addAll(DuplicateReadings.check(files));
+      project
+          .rangeTestNames()
+          .forEach(name -> all.addAll(project.visitRangeTest(name).value().problems()));
+    }
+    List<String> names = workshop.asked(request);
+    List<String> typed = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      messages.progress(i, names.size(), names.get(i));
+      Checked<ReportBuild> making = workshop.making(names.get(i));
+      all.addAll(making.problems());
+      if (making.value().isPresent()) {
+        ReportBuild.Findings findings = making.value().get().findings();
+        all.addAll(findings.problems());
+        FigureLines lines = new FigureLines(names.get(i), !request.names().isEmpty());
+        findings.figures().ifPresent(f -> typed.addAll(lines.of(f)));
+      }
+    }
+    project.proposals(all).forEach(this::propose);
+    messages.problems(List.copyOf(all));
+    typed.forEach(messages::result);
+    FirstSteps.of(project).forEach(messages::remark);
+    long errors = all.stream().filter(p -> p.severity() == Severity.ERROR).count();
+    long notices = all.size() - errors;
+    messages.result(
+        "checked "
+            + Messages.count(project.sessionNames().size(), "session")
+            + ", "
+            + Messages.count(project.rangeTestNames().size(), "range test")
+            + ", "
+            + Messages.count(names.size(), "report")
+            + ": "
+            + Messages.count(errors, "error")
+            + ", "
+            + Messages.count(notices, "notice"));
+    return errors == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
+  }
+
+  private void propose(ColumnMapProposal proposal) {
+    messages.remark(
+        "a guess, to check row by row: with the lines below saved as "
+            + proposal.path()
+            + ", the file is read without being changed, and the session is left with "
+            + (proposal.errors() == 0 ? "no error" : Messages.count(proposal.errors(), "error"))
+            + ":");
+    proposal.lines().forEach(messages::remark);
+    if (!proposal.leftOut().isEmpty()) {
+      messages.remark("these lines leave out:");
+      proposal.leftOut().forEach(each -> messages.remark("  " + each));
+    }
+  }
+}

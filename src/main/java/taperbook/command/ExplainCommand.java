@@ -1,0 +1,111 @@
+package taperbook.command;
+
+import java.util.Collection;
+import java.util.List;
+import taperbook.build.CommandContext;
+import taperbook.cli.ExitStatus;
+import taperbook.cli.Messages;
+import taperbook.cli.ProcessContext;
+import taperbook.cli.Request;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.NearestNames;
+import taperbook.format.NumberFormatter;
+import taperbook.plan.Plan;
+import taperbook.plan.ReportPlan;
+import taperbook.result.ReportNumber;
+import taperbook.result.ReportResult;
+import taperbook.workspace.InputRows;
+import taperbook.workspace.ReportSources;
+import taperbook.workspace.StoppedException;
+
+/** Says how a number of a report came about, and writes nothing. */
+public final class ExplainCommand {
+  private final Messages messages;
+  private final ProcessContext surroundings;
+
+  public ExplainCommand(Messages messages, ProcessContext surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+  }
+
+  public ExitStatus run(Request request) {
+    List<String> names = request.names();
+    if (names.size() < 2 || names.size() > 3) {
+      messages.stopped("explain needs the name of a report and the id of a number.");
+      messages.remark("usage: taperbook explain NAME ID [SESSION]");
+      return ExitStatus.WRONG_USAGE;
+    }
+    CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
+    String report = names.get(0);
+    List<String> reports = workshop.project().reportNames();
+    if (!reports.contains(report)) {
+      throw unknown("there is no report", report, reports);
+    }
+    Checked<Plan> plan = workshop.project().plan(report);
+    if (plan.value().isEmpty()) {
+      messages.problems(plan.problems());
+      return ExitStatus.INPUT_REFUSED;
+    }
+    return plan.value()
+        .get()
+        .fold(
+            session -> ofReport(workshop, session, names),
+            library -> new LibraryExplanation(messages, workshop).run(library, names));
+  }
+
+  private ExitStatus ofReport(CommandContext workshop, ReportPlan plan, List<String> names) {
+    Checked<ReportSources> sources = workshop.project().sources(plan);
+    Checked<ReportResult> measured =
+        sources.then(
+            s -> workshop.pipeline().measured(s, workshop.earlier().apply(s.plan().name())));
+    messages.problems(measured.problems());
+    if (measured.value().isEmpty() || sources.value().isEmpty()) {
+      return ExitStatus.INPUT_REFUSED;
+    }
+    ReportResult result = measured.value().get();
+    ReportNumber number = number(result, session(result, names), names.get(1));
+    NumberFormatter wording = new NumberFormatter(plan.style());
+    InputRows rows = new InputRows(sources.value().get().files());
+    Explanation.lines(number, result.cautions(number), wording, rows, messages.width())
+        .forEach(messages::result);
+    return ExitStatus.DONE;
+  }
+
+  private static String session(ReportResult result, List<String> names) {
+    List<String> known = result.sessions().stream().map(s -> s.session().name()).toList();
+    String name = names.size() == 2 ? known.get(0) : names.get(2);
+    if (!known.contains(name)) {
+      throw unknown("the report " + names.get(0) + " has no session", name, known);
+    }
+    return name;
+  }
+
+  private static ReportNumber number(ReportResult result, String session, String id) {
+    return result
+        .find(id, session)
+        .orElseThrow(
+            () ->
+                unknown(
+                    "the report " + result.plan().name() + " has no number of " + session,
+                    id,
+                    result.ids(session)));
+  }
+
+  static StoppedException unknown(String what, String name, Collection<String> known) {
+    List<String> near = NearestNames.names(name, known);
+    return new StoppedException(
+        what
+            + " called '"
+            + name.replaceAll("\\p{Cntrl}", " ")
+            + "'."
+            + (near.isEmpty()
+                ? " There " + all(known)
+                : " Perhaps " + String.join(" or ", near) + "?"));
+  }
+
+  private static String all(Collection<String> known) {
+    return known.isEmpty()
+        ? "is none."
+        : "are: " + String.join(", ", known.stream().sorted().toList()) + ".";
+  }
+}

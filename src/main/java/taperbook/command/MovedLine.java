@@ -1,0 +1,47 @@
+package taperbook.command;
+
+import java.util.List;
+import taperbook.cli.Messages;
+import taperbook.format.NumberFormatter;
+import taperbook.result.MovedNumber;
+import taperbook.verify.NumberMoves;
+import taperbook.verify.NumbersFile;
+
+/** A line on the numbers that a mended reading moved; it names the first of them. */
+final class MovedLine {
+  private final NumberFormatter wording;
+
+  MovedLine(NumberFormatter wording) {
+    this.wording = wording;
+  }
+
+  /** The line for two versions of a report. */
+  String of(NumbersFile before, NumbersFile after) {
+    List<MovedNumber> seen =
+        NumberMoves.between(before, after).stream()
+            .filter(m -> !wording.isPrintedAlike(m))
+            .toList();
+    if (seen.isEmpty()) {
+      return NumberMoves.stated(before, after).isEmpty()
+          ? "  no number moved since the last version"
+          : "  no number moved since the last version by more than other random draws move it";
+    }
+    return "  "
+        + seen.size()
+        + " of "
+        + Messages.count(after.numbers().size(), "number")
+        + " moved since the last version"
+        + told(seen);
+  }
+
+  private String told(List<MovedNumber> seen) {
+    MovedNumber told = seen.get(0);
+    return ": "
+        + told.label()
+        + " from "
+        + wording.value(told, told.before())
+        + " to "
+        + wording.value(told, told.after())
+        + (seen.size() > 1 ? ", and others" : "");
+  }
+}

@@ -1,0 +1,196 @@
+package taperbook.command;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.build.CommandContext;
+import taperbook.build.ReportBuild;
+import taperbook.buildinfo.BuildInfo;
+import taperbook.buildinfo.ReportDate;
+import taperbook.cli.ExitStatus;
+import taperbook.cli.Messages;
+import taperbook.cli.ProcessContext;
+import taperbook.cli.Request;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.input.DuplicateReadings;
+import taperbook.input.folder.FileName;
+import taperbook.uptodate.StatCacheUpdate;
+import taperbook.uptodate.UpToDateCheck;
+import taperbook.verify.NumbersFile;
+import taperbook.workspace.FirstSteps;
+import taperbook.workspace.PublishedFolder;
+import taperbook.workspace.ReportLock;
+
+/** Makes reports that are out of date. */
+public final class ReportCommand {
+  private static final String NUMBERS = "numbers.json";
+
+  private final Messages messages;
+  private final ProcessContext surroundings;
+  private final Set<Problem> told = new LinkedHashSet<>();
+
+  public ReportCommand(Messages messages, ProcessContext surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+  }
+
+  public ExitStatus run(Request request) {
+    try (StatCacheUpdate looks =
+        BuildInfo.looks(request.folder(), new ReportDate(surroundings.environment()))) {
+      return run(request, looks);
+    }
+  }
+
+  private ExitStatus run(Request request, StatCacheUpdate looks) {
+    CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
+    if (request.names().isEmpty()) {
+      tell(workshop.project().folderProblems());
+    }
+    List<String> names = workshop.asked(request);
+    if (names.isEmpty()) {
+      FirstSteps.of(workshop.project()).forEach(messages::remark);
+      return ExitStatus.INPUT_REFUSED;
+    }
+    if (request.names().isEmpty() && workshop.project().folderProblems().isEmpty()) {
+      looks.enterFolders(workshop.project().sessionFolders());
+    }
+    int refused = 0;
+    for (int i = 0; i < names.size(); i++) {
+      messages.progress(i, names.size(), names.get(i));
+      refused += make(workshop, names.get(i), looks) ? 0 : 1;
+    }
+    tell(DuplicateReadings.check(workshop.project().kept()));
+    if (refused > 0) {
+      messages.remark(
+          refused == 1
+              ? "One report was refused; what was published of it before is unchanged."
+              : refused + " reports were refused; what was published of them is unchanged.");
+    }
+    return refused == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
+  }
+
+  private boolean make(CommandContext workshop, String name, StatCacheUpdate looks) {
+    if (looks.isUpToDate(name)) {
+      messages.result(UpToDateCheck.upToDate(name));
+      return true;
+    }
+    Checked<ReportBuild> making = workshop.making(name);
+    if (!FileName.isAllowed(name)) {
+      // Nothing of such a name may be written, whatever there is to read.
+      return refused(
+          name, making.problems().isEmpty() ? FileName.problems(name) : making.problems());
+    }
+    // A lock that is there is held by another run, or was left behind by one that was killed.
+    boolean clear =
+        !workshop.published(name).isCutOff() && !ReportLock.isThere(workshop.reports(), name);
+    if (clear && isUpToDate(workshop, name, making, looks)) {
+      return true;
+    }
+    if (clear && making.value().isEmpty()) {
+      return refused(name, making.problems());
+    }
+    try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
+      workshop.published(name).recover();
+      if (clear && !lock.waited()) {
+        return publish(workshop, name, making, looks);
+      }
+      // What was read before may be older than what is published now.
+      Checked<ReportBuild> again = workshop.making(name);
+      return isUpToDate(workshop, name, again, looks) || publish(workshop, name, again, looks);
+    }
+  }
+
+  private boolean isUpToDate(
+      CommandContext workshop, String name, Checked<ReportBuild> making, StatCacheUpdate looks) {
+    PublishedFolder published = workshop.published(name);
+    if (making.value().isEmpty() || published.isCutOff() || !published.isThere()) {
+      return false;
+    }
+    String fingerprint = making.value().get().fingerprint();
+    if (!published.isMadeFrom(fingerprint)) {
+      return false;
+    }
+    tell(making.problems());
+    messages.result(UpToDateCheck.upToDate(name));
+    enter(looks, name, making, fingerprint);
+    return true;
+  }
+
+  private static void enter(
+      StatCacheUpdate looks, String name, Checked<ReportBuild> making, String fingerprint) {
+    List<String> paths = making.value().map(ReportBuild::paths).orElse(List.of());
+    if (making.problems().isEmpty() && !paths.isEmpty()) {
+      looks.enter(name, fingerprint, paths);
+    }
+  }
+
+  private boolean refused(String name, List<Problem> problems) {
+    tell(problems);
+    messages.outcome(name, "refused");
+    return false;
+  }
+
+  private boolean publish(
+      CommandContext workshop, String name, Checked<ReportBuild> making, StatCacheUpdate looks) {
+    if (making.value().isEmpty()) {
+      return refused(name, making.problems());
+    }
+    tell(making.problems());
+    Checked<ReportBuild.Made> made = making.value().get().make(messages.steps());
+    tell(made.problems());
+    Optional<ReportBuild.Made> value = made.value();
+    if (value.isEmpty()) {
+      return refused(name, List.of());
+    }
+    tell(value.get().told());
+    messages.steps().begin(1, "publishing");
+    Optional<String> moved = moved(workshop, name, making.value().get(), value.get());
+    workshop.published(name).replace(value.get().files(), value.get().fingerprint());
+    messages.outcome(
+        name, "made: reports/" + name + "/, " + value.get().files().count() + " files");
+    value.get().summary().forEach(messages::result);
+    moved.ifPresent(messages::result);
+    ownLinks(workshop.published(name)).ifPresent(messages::remark);
+    messages.result("  open " + workshop.reports().resolve(name).resolve("report.html"));
+    enter(looks, name, making, value.get().fingerprint());
+    return true;
+  }
+
+  /**
+   * What moved since the version that is to be replaced, if there is one; not told of numbers that
+   * are too many to be held in memory.
+   */
+  private static Optional<String> moved(
+      CommandContext workshop, String name, ReportBuild making, ReportBuild.Made made) {
+    if (!made.files().all().containsKey(NUMBERS)) {
+      return Optional.empty();
+    }
+    return workshop
+        .published(name)
+        .bytes(NUMBERS)
+        .flatMap(b -> NumbersFile.read(NUMBERS, b).value())
+        .map(b -> new MovedLine(making.wording()).of(b, fresh(made)));
+  }
+
+  /** A remark on links beside the report that lead elsewhere, if there are any. */
+  static Optional<String> ownLinks(PublishedFolder published) {
+    List<String> links = published.linksOut();
+    return links.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Links that lead out of the project were kept beside the report, and nothing of what"
+                + " they lead to was read: "
+                + String.join(", ", links));
+  }
+
+  private static NumbersFile fresh(ReportBuild.Made made) {
+    return NumbersFile.read(NUMBERS, made.files().bytes(NUMBERS)).value().orElseThrow();
+  }
+
+  /** Tells each problem once, however many reports use the file that it is in. */
+  private void tell(List<Problem> problems) {
+    messages.problems(problems.stream().filter(told::add).toList());
+  }
+}

@@ -1,0 +1,88 @@
+package taperbook.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import taperbook.build.CommandContext;
+import taperbook.cli.ExitStatus;
+import taperbook.cli.Messages;
+import taperbook.cli.ProcessContext;
+import taperbook.cli.Request;
+import taperbook.cli.WatchClock;
+import taperbook.workspace.Snapshot;
+import taperbook.workspace.StoppedException;
+
+/**
+ * Makes reports again whenever a file they are made from is saved. It looks at size and time of the
+ * files, which finds every way of saving on every file system, waits until they have been still for
+ * a while, and publishes nothing that was made while a file changed.
+ */
+public final class WatchCommand {
+  private static final long PAUSE_MILLIS = 100;
+  private static final long LONGEST_PAUSE_MILLIS = 2000;
+
+  /** To look takes at most a tenth of the time. */
+  private static final long PAUSES_PER_LOOK = 10;
+
+  private static final int STILL_LOOKS = 3;
+  private static final long NANOS_PER_MILLI = 1_000_000;
+
+  private final Messages messages;
+  private final ProcessContext surroundings;
+  private final WatchClock pulse;
+
+  public WatchCommand(Messages messages, ProcessContext surroundings) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+    this.pulse = surroundings.pulse();
+  }
+
+  public ExitStatus run(Request request) {
+    if (!Files.isDirectory(request.folder().toAbsolutePath())) {
+      throw new StoppedException("there is no folder " + request.folder());
+    }
+    List<String> reports =
+        CommandContext.in(request.folder(), surroundings.environment()).project().reportNames();
+    for (String name : request.names()) {
+      if (!reports.contains(name)) {
+        throw ExplainCommand.unknown("there is no report", name, reports);
+      }
+    }
+    WatchRound round = new WatchRound(messages, surroundings, request);
+    messages.remark("Watching sessions/, reports/*.md and templates/. Ctrl-C ends it.");
+    long pauseMillis = PAUSE_MILLIS;
+    int still = 0;
+    Snapshot last = Snapshot.of(request.folder());
+    boolean due = true;
+    while (pulse.pause(pauseMillis)) {
+      long begun = pulse.nanoTime();
+      Snapshot now = Snapshot.of(request.folder());
+      pauseMillis = pauseAfter(pulse.nanoTime() - begun);
+      still = now.equals(last) ? still + 1 : 0;
+      due |= still == 0;
+      last = now;
+      if (due && still >= STILL_LOOKS) {
+        due = !made(round, request.folder(), now);
+      }
+    }
+    return ExitStatus.DONE;
+  }
+
+  private static long pauseAfter(long lookNanos) {
+    return Math.min(
+        LONGEST_PAUSE_MILLIS,
+        Math.max(PAUSE_MILLIS, PAUSES_PER_LOOK * lookNanos / NANOS_PER_MILLI));
+  }
+
+  /** False if a file changed on the way, so that all is to be looked at again. */
+  private boolean made(WatchRound round, Path folder, Snapshot before) {
+    try {
+      return round.make(() -> Snapshot.of(folder).equals(before));
+    } catch (StoppedException e) {
+      messages.stopped(e.getMessage());
+      return true;
+    } finally {
+      messages.flush();
+    }
+  }
+}

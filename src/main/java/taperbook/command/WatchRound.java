@@ -1,0 +1,180 @@
+package taperbook.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
+import taperbook.build.CommandContext;
+import taperbook.build.ReportBuild;
+import taperbook.cli.Messages;
+import taperbook.cli.ProcessContext;
+import taperbook.cli.Request;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.workspace.FirstSteps;
+import taperbook.workspace.Project;
+import taperbook.workspace.PublishedFolder;
+import taperbook.workspace.ReportLock;
+
+/**
+ * Makes what is out of date, again and again, and says only what is new: a line for each report
+ * that was made or refused, and each problem once while it lasts.
+ */
+final class WatchRound {
+  private static final double NANOS_PER_SECOND = 1e9;
+
+  private final Messages messages;
+  private final ProcessContext surroundings;
+  private final Request request;
+  private final Map<String, Refusal> refusals = new LinkedHashMap<>();
+  private final Map<String, List<Problem>> lasting = new LinkedHashMap<>();
+  private List<String> stepsTold = List.of();
+
+  WatchRound(Messages messages, ProcessContext surroundings, Request request) {
+    this.messages = messages;
+    this.surroundings = surroundings;
+    this.request = request;
+  }
+
+  /** A report that was refused, with the hash of what it was to be made from, if there is one. */
+  private record Refusal(Optional<String> fingerprint) {}
+
+  /**
+   * Goes through all reports once.
+   *
+   * @param still tells whether the input is still what it was when the round began
+   * @return false if it was not, or another run published, and so the round was broken off
+   */
+  boolean make(BooleanSupplier still) {
+    CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
+    List<String> names = workshop.asked(request);
+    Map<String, List<Problem>> before = new LinkedHashMap<>(lasting);
+    lasting.keySet().retainAll(names);
+    refusals.keySet().retainAll(names);
+    if (request.names().isEmpty()) {
+      lasting.put("", workshop.project().folderProblems());
+    }
+    tellNew("", before);
+    tellFirstSteps(workshop.project());
+    for (String name : names) {
+      if (!one(workshop, name, before, still)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Says once how to go on while there is no report. */
+  private void tellFirstSteps(Project project) {
+    List<String> steps = FirstSteps.of(project);
+    if (!steps.equals(stepsTold)) {
+      steps.forEach(messages::remark);
+      stepsTold = steps;
+    }
+  }
+
+  private boolean one(
+      CommandContext workshop,
+      String name,
+      Map<String, List<Problem>> before,
+      BooleanSupplier still) {
+    long begun = surroundings.pulse().nanoTime();
+    Checked<ReportBuild> making = workshop.making(name);
+    Optional<String> fingerprint = making.value().map(ReportBuild::fingerprint);
+    PublishedFolder published = workshop.published(name);
+    if (fingerprint.isPresent() && isAsBefore(name, fingerprint.get())) {
+      return true;
+    }
+    if (fingerprint.isPresent() && published.isMadeFrom(fingerprint.get())) {
+      return upToDate(name, still);
+    }
+    messages.progress(0, 1, name);
+    Checked<ReportBuild.Made> made = making.then(m -> m.make(messages.steps()));
+    messages.endProgress();
+    if (!still.getAsBoolean()) {
+      return false;
+    }
+    List<Problem> problems = new ArrayList<>(made.problems());
+    made.value().ifPresent(m -> problems.addAll(m.told()));
+    lasting.put(name, problems);
+    boolean news = tellNew(name, before);
+    if (made.value().isEmpty()) {
+      refuse(name, fingerprint, news);
+      return true;
+    }
+    return publish(workshop, made.value().get(), name, begun);
+  }
+
+  /** True if the report was refused and would be refused again for the same reasons. */
+  private boolean isAsBefore(String name, String fingerprint) {
+    Refusal refusal = refusals.get(name);
+    return refusal != null && refusal.fingerprint().filter(fingerprint::equals).isPresent();
+  }
+
+  private boolean upToDate(String name, BooleanSupplier still) {
+    if (!still.getAsBoolean()) {
+      return false;
+    }
+    if (refusals.remove(name) != null) {
+      lasting.remove(name);
+      messages.result(name + "  mended; what is published is up to date");
+    }
+    return true;
+  }
+
+  private void refuse(String name, Optional<String> fingerprint, boolean news) {
+    boolean first = refusals.put(name, new Refusal(fingerprint)) == null;
+    if (first || news) {
+      messages.result(name + "  refused; what was published of it is unchanged");
+    }
+  }
+
+  /** False if another run published meanwhile, so that this version may rest on an older one. */
+  private boolean publish(CommandContext workshop, ReportBuild.Made made, String name, long begun) {
+    AtomicBoolean waited = new AtomicBoolean();
+    surroundings
+        .pulse()
+        .whole(
+            () -> {
+              try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
+                waited.set(lock.waited());
+                if (!lock.waited()) {
+                  workshop.published(name).replace(made.files(), made.fingerprint());
+                }
+              }
+            });
+    if (waited.get()) {
+      return false;
+    }
+    refusals.remove(name);
+    double seconds = (surroundings.pulse().nanoTime() - begun) / NANOS_PER_SECOND;
+    messages.result(name + "  made in " + String.format(Locale.ROOT, "%.1f", seconds) + " s");
+    ReportCommand.ownLinks(workshop.published(name)).ifPresent(messages::remark);
+    return true;
+  }
+
+  /** Tells the problems of a report that no report had before; true if there are any. */
+  private boolean tellNew(String name, Map<String, List<Problem>> before) {
+    Set<Problem> known = new LinkedHashSet<>();
+    before.values().forEach(known::addAll);
+    lasting.forEach(
+        (other, problems) -> {
+          if (!other.equals(name)) {
+            known.addAll(problems);
+          }
+        });
+    List<Problem> fresh =
+        lasting.getOrDefault(name, List.of()).stream()
+            .filter(p -> !known.contains(p))
+            .distinct()
+            .toList();
+    messages.problems(fresh);
+    return !fresh.isEmpty();
+  }
+}

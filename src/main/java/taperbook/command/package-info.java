@@ -1,0 +1,5 @@
+/** What each command does. */
+@NullMarked
+package taperbook.command;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,8 @@
+/**
+ * Problems of the input as data: location, what was found, what is expected, and how to fix it.
+ * Depends on nothing of ours.
+ */
+@NullMarked
+package taperbook.diagnostics;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,105 @@
+package taperbook.format;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.quantity.WantedDistance;
+import taperbook.result.ReportNumber;
+import taperbook.result.ReportResult;
+import taperbook.result.Role;
+import taperbook.result.SessionResult;
+import taperbook.session.Session;
+
+/** The answer of a report in a sentence or two, as one speaks it. */
+public final class AnswerText {
+  private static final int MOST_DISTANCES = 2;
+
+  private final ReportResult result;
+  private final NumberFormatter wording;
+
+  public AnswerText(ReportResult result) {
+    this.result = result;
+    this.wording = new NumberFormatter(result.plan().style());
+  }
+
+  /**
+   * Returns what minutes buy, the peak and how long it lasted, and which of two sessions was
+   * quicker; empty if nothing of it was measured.
+   */
+  public String text() {
+    List<String> parts = new ArrayList<>();
+    String bought = String.join(", ", bought());
+    (bought.isEmpty() ? window() : Optional.of(bought)).ifPresent(parts::add);
+    peak().ifPresent(parts::add);
+    List<String> sentences = new ArrayList<>();
+    if (!parts.isEmpty()) {
+      sentences.add(String.join("; ", parts) + ".");
+    }
+    quicker().ifPresent(sentences::add);
+    return String.join(" ", sentences);
+  }
+
+  /** The shortest and the longest distance that was reached. */
+  private List<String> bought() {
+    List<WantedDistance> distances = result.plan().wishes().distances();
+    List<String> all = new ArrayList<>();
+    for (WantedDistance distance : distances) {
+      measured(result.plan().timeToAddId(distance))
+          .ifPresent(
+              n ->
+                  all.add(
+                      Labels.of(
+                          "answer.bought",
+                          distance.words().replace(' ', '\u00a0'),
+                          wording.about(n))));
+    }
+    return all.size() > MOST_DISTANCES ? List.of(all.get(0), all.get(all.size() - 1)) : all;
+  }
+
+  private Optional<String> window() {
+    return result.main().numbers().with(Role.HEADLINE).stream()
+        .filter(n -> n.id().startsWith("time_soc_") && n.estimate().isPresent())
+        .findFirst()
+        .map(n -> Labels.of("answer.window", n.label(), wording.about(n)));
+  }
+
+  private Optional<String> peak() {
+    Optional<ReportNumber> power = measured("peak_power");
+    Optional<ReportNumber> hold =
+        measured("peak_hold_time").filter(n -> n.estimate().orElseThrow().value() > 0);
+    return power.map(
+        p ->
+            hold.map(h -> Labels.of("answer.held", wording.about(p), wording.about(h)))
+                .orElseGet(() -> Labels.of("answer.peak", wording.about(p))));
+  }
+
+  private Optional<ReportNumber> measured(String id) {
+    return result.main().numbers().find(id).filter(n -> n.estimate().isPresent());
+  }
+
+  /** Only of one other session, and only beyond doubt. */
+  private Optional<String> quicker() {
+    if (result.pairs().size() != 1) {
+      return Optional.empty();
+    }
+    Optional<ReportNumber> difference =
+        result.pairs().get(0).numbers().with(Role.HEADLINE).stream().findFirst();
+    Optional<Estimate> seconds = difference.flatMap(ReportNumber::estimate);
+    Optional<SocWindow> shared = result.common().shared();
+    if (shared.isEmpty() || seconds.isEmpty() || seconds.get().bounds().contains(0)) {
+      return Optional.empty();
+    }
+    List<Session> sessions = result.sessions().stream().map(SessionResult::session).toList();
+    String other = SessionNames.of(sessions).inSentence(1);
+    boolean ahead = seconds.get().value() < 0;
+    return Optional.of(
+        Labels.of(
+            ahead ? "answer.quicker" : "answer.slower",
+            shared.get().from() + "\u00a0%",
+            shared.get().to() + "\u00a0%",
+            wording.about(difference.get()).replace("\u2212", ""),
+            other));
+  }
+}

@@ -1,0 +1,49 @@
+package taperbook.format;
+
+import taperbook.quantity.Interval;
+import taperbook.quantity.Unit;
+import taperbook.result.Event;
+import taperbook.session.Channel;
+
+/** Events of a session in words. */
+public final class EventText {
+  private final NumberFormatter wording;
+
+  public EventText(NumberFormatter wording) {
+    this.wording = wording;
+  }
+
+  /** When it was: a moment, or when it began and ended. */
+  public String when(Event event) {
+    String start = moment(event.start());
+    return event.kind() == Event.Kind.NOTE
+        ? start
+        : Labels.of("event.span", start, moment(event.end()));
+  }
+
+  private String moment(Interval second) {
+    return second.width() > 0
+        ? wording.between(second, Unit.SECOND)
+        : wording.reading(second.low(), 0, Unit.SECOND);
+  }
+
+  /** What happened, with the tester's words. */
+  public String what(Event event) {
+    String kind =
+        switch (event.kind()) {
+          case INTERRUPTION -> Labels.of("event.interruption");
+          case NOT_READ ->
+              Labels.of("event.not_read", event.channel().map(Channel::columnName).orElse(""));
+          case NOTE -> "";
+        };
+    if (kind.isEmpty() || event.note().isEmpty()) {
+      return kind + event.note();
+    }
+    return Labels.of("event.with_note", kind, event.note());
+  }
+
+  /** The charge that was displayed then, or a dash. */
+  public String charge(Event event) {
+    return event.charge().map(c -> wording.value(c, Unit.PERCENT)).orElse("\u2013");
+  }
+}

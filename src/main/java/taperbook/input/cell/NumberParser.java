@@ -1,0 +1,217 @@
+package taperbook.input.cell;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.diagnostics.Quoted;
+import taperbook.input.csv.CsvRow;
+
+/**
+ * Reads the numbers of one file: plain decimal digits, a point or, where no comma parts the cells,
+ * a comma as the decimal mark, the same one throughout the file.
+ */
+public final class NumberParser {
+  private static final Pattern NUMBER =
+      Pattern.compile("([+-]?)([0-9]{0,40})(?:([.,])([0-9]{0,40}))?(?:[eE]([+-]?[0-9]{1,3}))?");
+
+  /** Plain decimals with more places are read the long way, which rounds off what is noise. */
+  private static final int MOST_PLAIN_PLACES = 9;
+
+  private static final Pattern WITH_TEXT =
+      Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[\\p{L}%\\u00b0/]+");
+  private static final Set<String> NOTHING =
+      Set.of(
+          "-", "--", "\u2013", "\u2014", "?", "n/a", "na", "nan", "none", "null", "#n/a", "x",
+          "unknown", "nil", "missing");
+
+  private final boolean commaAllowed;
+  private final ProblemCode code;
+  private final ProblemLog log;
+  private final String ifNothing;
+  private final String unitPlace;
+  private Optional<Grouping> grouping = Optional.empty();
+  private double value;
+  private int lastPlace;
+  private boolean ambiguous;
+  private String mark = "";
+  private int markLine;
+
+  private NumberParser(
+      boolean commaAllowed, ProblemCode code, ProblemLog log, String ifNothing, String unitPlace) {
+    this.commaAllowed = commaAllowed;
+    this.code = code;
+    this.log = log;
+    this.ifNothing = ifNothing;
+    this.unitPlace = unitPlace;
+  }
+
+  /** For the cells of readings. */
+  public static NumberParser forCells(boolean commaAllowed, ProblemLog log) {
+    return new NumberParser(
+        commaAllowed, ProblemCode.CELL_NOT_A_NUMBER, log, "leave the cell empty", "column head");
+  }
+
+  /** For the cells of readings in which one decimal mark is stated. */
+  public static NumberParser forCells(char decimalMark, ProblemLog log) {
+    NumberParser reader = forCells(decimalMark == ',', log);
+    reader.mark = Character.toString(decimalMark);
+    return reader;
+  }
+
+  /** This reader, which from now on takes digits that are grouped by a stated mark. */
+  public NumberParser grouping(Grouping stated) {
+    grouping = Optional.of(stated);
+    return this;
+  }
+
+  /** For the values of facts. */
+  public static NumberParser forFacts(boolean commaAllowed, ProblemLog log) {
+    return new NumberParser(
+        commaAllowed,
+        ProblemCode.VALUE_NOT_UNDERSTOOD,
+        log,
+        "leave the value empty and write unknown under how known",
+        "unit column");
+  }
+
+  /** For what is written to give or take beside the values of facts. */
+  public static NumberParser forGiveOrTake(boolean commaAllowed, ProblemLog log) {
+    return new NumberParser(
+        commaAllowed, ProblemCode.VALUE_NOT_UNDERSTOOD, log, "leave the cell empty", "unit column");
+  }
+
+  boolean commaAllowed() {
+    return commaAllowed;
+  }
+
+  /**
+   * Reads the number in a cell of a row that is not blank, without making anything for each of
+   * thousands: {@link #value} and {@link #lastPlace} then tell it.
+   *
+   * @param expected what should stand there, such as {@code a number from 0 to 100 %}
+   * @return false after a problem
+   */
+  public boolean read(CsvRow row, Column column, String expected) {
+    int index = column.index();
+    double plain = row.number(index);
+    int places = Double.isNaN(plain) ? 0 : row.decimals(index);
+    if (!Double.isNaN(plain)
+        && places <= MOST_PLAIN_PLACES
+        && (places != Grouping.DIGITS || grouping.isEmpty())
+        && pointAgrees(places, row.line())) {
+      value = plain;
+      lastPlace = -places;
+      ambiguous = places == Grouping.DIGITS && Math.abs(plain) >= 1 && Math.abs(plain) < 1000;
+      return true;
+    }
+    Optional<CellNumber> number = read(row.cell(index), row.line(), column.number(), expected);
+    number.ifPresent(this::keep);
+    return number.isPresent();
+  }
+
+  /** Value of the number that was last read from a row. */
+  public double value() {
+    return value;
+  }
+
+  /** Power of ten of its last digit, see {@link CellNumber}. */
+  public int lastPlace() {
+    return lastPlace;
+  }
+
+  /** True if the mark of the number last read may be a decimal mark or group thousands. */
+  public boolean isAmbiguous() {
+    return ambiguous && !isMarkStated();
+  }
+
+  private boolean isMarkStated() {
+    return !mark.isEmpty() && markLine == 0;
+  }
+
+  private void keep(CellNumber number) {
+    value = number.value();
+    lastPlace = number.lastPlace();
+  }
+
+  /**
+   * The number in a cell that is not empty; a problem and none if there is no number.
+   *
+   * @param expected what should stand there, such as {@code a number from 0 to 100 %}
+   */
+  public Optional<CellNumber> read(String cell, int line, int column, String expected) {
+    String minus = cell.replace('\u2212', '-');
+    String text = grouping.map(g -> g.without(minus)).orElse(minus);
+    var match = NUMBER.matcher(text);
+    boolean number =
+        match.matches()
+            && (match.end(2) > match.start(2) || isDigits(match.group(4)))
+            && Double.isFinite(Double.parseDouble(text.replace(',', '.')));
+    String usedMark = number && match.group(3) != null ? match.group(3) : "";
+    if (!number || (usedMark.equals(",") && !commaAllowed)) {
+      log.add(code, line, column, Quoted.of(cell), expected, remedy(text));
+      return Optional.empty();
+    }
+    if (!agrees(usedMark, line)) {
+      log.add(
+          code,
+          line,
+          column,
+          Quoted.of(cell),
+          "the decimal mark "
+              + Quoted.of(mark)
+              + (markLine == 0 ? " that columns.csv states" : " as on line " + markLine),
+          markLine == 0
+              ? statedRemedy(text)
+              : "write all numbers of the file with one decimal mark and without grouping digits");
+      return Optional.empty();
+    }
+    ambiguous = Grouping.isAlike(text);
+    return Optional.of(CellNumber.parse(text.replace(',', '.')));
+  }
+
+  private static String statedRemedy(String text) {
+    return Grouping.isAlike(text)
+        ? "state \"thousands mark\" in columns.csv if the mark groups thousands, or correct the"
+            + " number"
+        : "state the other decimal mark in columns.csv, or correct the number";
+  }
+
+  private static boolean isDigits(String text) {
+    return text != null && !text.isEmpty();
+  }
+
+  /** True if the point of a number with decimals, or none, agrees with the numbers before. */
+  private boolean pointAgrees(int decimals, int line) {
+    return decimals == 0 || agrees(".", line);
+  }
+
+  private boolean agrees(String usedMark, int line) {
+    if (mark.isEmpty() && !usedMark.isEmpty()) {
+      mark = usedMark;
+      markLine = line;
+    }
+    return usedMark.isEmpty() || usedMark.equals(mark);
+  }
+
+  private String remedy(String text) {
+    if (NOTHING.contains(text.toLowerCase(Locale.ROOT))) {
+      return ifNothing;
+    }
+    if (Grouping.isAlike(text)) {
+      return Grouping.REMEDY;
+    }
+    if (!commaAllowed && text.contains(",") && NUMBER.matcher(text).matches()) {
+      return "write a decimal point, or part the cells of the file with semicolons";
+    }
+    if (Grouping.isGrouped(text)) {
+      return "write the digits without grouping, as in 1234.5";
+    }
+    if (WITH_TEXT.matcher(text).matches()) {
+      return "write the number alone; the unit stands in the " + unitPlace;
+    }
+    return "write a plain number, as in 57.6, or " + ifNothing;
+  }
+}

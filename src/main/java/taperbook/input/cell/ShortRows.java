@@ -1,0 +1,35 @@
+package taperbook.input.cell;
+
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.input.csv.CsvRow;
+import taperbook.input.csv.CsvTable;
+
+/** Tells rows that end before their last column: a cell or a delimiter in the middle may lack. */
+public final class ShortRows {
+  private ShortRows() {}
+
+  /** Tells each row with fewer cells than the header. */
+  public static void tell(CsvTable table, ProblemLog log) {
+    tell(table, table.header().size(), log);
+  }
+
+  /**
+   * Tells each row with fewer cells than are needed.
+   *
+   * @param needed number of the last column that each row must reach
+   */
+  public static void tell(CsvTable table, int needed, ProblemLog log) {
+    for (CsvRow row : table.rows()) {
+      if (row.size() < needed) {
+        log.add(
+            ProblemCode.ROW_TOO_SHORT,
+            row.line(),
+            0,
+            row.size() + (row.size() == 1 ? " cell" : " cells"),
+            needed + " cells, as the header has; the last ones are taken for empty",
+            "leave it, if they are empty; else add the cell or the delimiter that is missing");
+      }
+    }
+  }
+}

@@ -1,0 +1,156 @@
+package taperbook.input.csv;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.diagnostics.Quoted;
+import taperbook.session.InputFile;
+
+/**
+ * Reads a CSV file by the rules of RFC 4180, in strict UTF-8 unless another encoding is stated. A
+ * byte order mark, any line ending, commas, semicolons or tabs, blank lines and blank cells at the
+ * end of a row are all taken.
+ *
+ * @see <a href="https://www.rfc-editor.org/rfc/rfc4180">RFC 4180</a>
+ */
+public final class CsvParser {
+  /** The most lines that are read; a file this long is no recording of one session. */
+  static final int MOST_LINES = 10_000_000;
+
+  private CsvParser() {}
+
+  /** The table, or every place where the file is no table. */
+  public static Checked<CsvTable> read(InputFile file) {
+    return read(file, CsvLayout.PLAIN);
+  }
+
+  private static Checked<CsvTable> tooLong(String path, long lines, int mostLines) {
+    ProblemLog log = new ProblemLog(path);
+    log.add(
+        ProblemCode.FILE_TOO_LARGE,
+        lines + " lines",
+        "at most " + mostLines + " lines",
+        "keep the rows of one session only");
+    return Checked.refused(log.list());
+  }
+
+  /** The table of a file that is laid out in a stated way. */
+  public static Checked<CsvTable> read(InputFile file, CsvLayout layout) {
+    return read(file, layout, MOST_LINES);
+  }
+
+  static Checked<CsvTable> read(InputFile file, CsvLayout layout, int mostLines) {
+    return layout
+        .encoding()
+        .decode(file)
+        .then(
+            text -> {
+              long lines = lineFeeds(text);
+              return lines > mostLines
+                  ? tooLong(file.path(), lines, mostLines)
+                  : parse(file.path(), layout.withoutLeadingLines(text), layout);
+            });
+  }
+
+  private static long lineFeeds(String text) {
+    long count = 0;
+    for (int at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) {
+      count++;
+    }
+    return count;
+  }
+
+  private static Checked<CsvTable> parse(String path, String text, CsvLayout layout) {
+    char delimiter = layout.delimiter().orElseGet(() -> DelimiterDetector.of(text));
+    ProblemLog log = new ProblemLog(path);
+    boolean quoted = text.indexOf('"') >= 0;
+    if (quoted) {
+      QuoteCheck.check(text, delimiter, log);
+    }
+    if (log.hasErrors()) {
+      return Checked.refused(log.list());
+    }
+    List<CsvRow> rows =
+        quoted ? rows(path, text, delimiter) : new UnquotedRows(text, delimiter).list();
+    int firstReading = 1 + layout.rowsOfUnits();
+    if (rows.size() <= firstReading) {
+      return empty(rows, log);
+    }
+    CsvRow header = rows.get(0).withoutTrailingBlanks();
+    List<CsvRow> body = rows.subList(firstReading, rows.size());
+    for (CsvRow row : body) {
+      if (row.size() > header.size()) {
+        checkLength(header, row, delimiter, log);
+      }
+    }
+    return log.hasErrors()
+        ? Checked.refused(log.list())
+        : Checked.good(new CsvTable(path, delimiter, header, body));
+  }
+
+  private static List<CsvRow> rows(String path, String text, char delimiter) {
+    CSVFormat format =
+        CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(true).get();
+    LineCounter lines = new LineCounter(text);
+    List<CsvRow> rows = new ArrayList<>();
+    try (CSVParser parser = format.parse(new StringReader(text))) {
+      for (CSVRecord parsed : parser) {
+        int line = lines.lineOfTextAt((int) parsed.getCharacterPosition());
+        CsvRow row = new CsvRow(line, parsed.toList());
+        if (!row.isBlank()) {
+          rows.add(row);
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(path, e);
+    }
+    return rows;
+  }
+
+  private static Checked<CsvTable> empty(List<CsvRow> rows, ProblemLog log) {
+    if (rows.isEmpty()) {
+      log.add(
+          ProblemCode.CSV_EMPTY,
+          "an empty file",
+          "a row of column heads and at least one row below it",
+          "write the column heads and the rows, or take the file away");
+    } else {
+      log.add(
+          ProblemCode.CSV_EMPTY,
+          rows.get(0).line(),
+          0,
+          "column heads without a row below them",
+          "at least one row",
+          "write the rows, or take the file away");
+    }
+    return Checked.refused(log.list());
+  }
+
+  private static void checkLength(CsvRow header, CsvRow row, char delimiter, ProblemLog log) {
+    int heads = header.size();
+    for (int i = heads; i < row.size(); i++) {
+      if (!row.isBlankAt(i)) {
+        log.add(
+            ProblemCode.ROW_TOO_LONG,
+            row.line(),
+            i + 1,
+            Quoted.of(row.cell(i)) + " in cell " + (i + 1),
+            "at most " + heads + " cells, as many as the header has",
+            delimiter == ','
+                ? "put a cell that contains a comma between double quotes, write numbers with a"
+                    + " decimal point, or add the missing column head"
+                : "put a cell that contains the delimiter between double quotes, or add the missing"
+                    + " column head");
+        return;
+      }
+    }
+  }
+}

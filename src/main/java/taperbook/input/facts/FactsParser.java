@@ -1,0 +1,230 @@
+package taperbook.input.facts;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.diagnostics.Quoted;
+import taperbook.input.cell.Column;
+import taperbook.input.cell.ColumnSpec;
+import taperbook.input.cell.Columns;
+import taperbook.input.cell.NormalizedName;
+import taperbook.input.cell.ShortRows;
+import taperbook.input.cell.Suggestion;
+import taperbook.input.csv.CsvRow;
+import taperbook.input.csv.CsvTable;
+import taperbook.quantity.Unit;
+import taperbook.session.Fact;
+import taperbook.session.Facts;
+import taperbook.session.HowKnown;
+import taperbook.session.Item;
+import taperbook.session.RowRef;
+
+/**
+ * A file of facts, one a row: {@code conditions.csv} or {@code range-test.csv}.
+ *
+ * @param <I> the items that it can have
+ */
+public final class FactsParser<I extends Enum<I> & Item> {
+  public static final String ITEM = "item";
+  public static final String VALUE = "value";
+  public static final String UNIT = "unit";
+  public static final String HOW_KNOWN = "how known";
+  public static final String GIVE_OR_TAKE = "give or take";
+  public static final List<String> COLUMN_NAMES =
+      List.of(ITEM, VALUE, UNIT, HOW_KNOWN, GIVE_OR_TAKE);
+  private static final List<String> REQUIRED = COLUMN_NAMES.subList(0, 4);
+
+  private final CsvTable table;
+  private final Class<I> itemClass;
+  private final List<I> items;
+  private final ProblemLog log;
+  private final Columns columns;
+  private final FactValueParser values;
+  private final HowKnownParser howKnown;
+  private final Map<I, Integer> lines = new HashMap<>();
+  private final Map<I, Fact> facts;
+
+  public FactsParser(CsvTable table, Class<I> itemClass, ProblemLog log) {
+    this.table = table;
+    this.itemClass = itemClass;
+    this.items = List.copyOf(EnumSet.allOf(itemClass));
+    this.log = log;
+    this.columns = Columns.of(table, COLUMN_NAMES.stream().map(ColumnSpec::plain).toList(), log);
+    this.values = new FactValueParser(table.takesDecimalComma(), log);
+    this.howKnown = new HowKnownParser(log);
+    this.facts = new EnumMap<>(itemClass);
+  }
+
+  /** The facts that are understood; problems for all else. */
+  public Facts<I> check() {
+    REQUIRED.forEach(columns::require);
+    if (REQUIRED.stream().allMatch(n -> columns.find(n).isPresent())) {
+      ShortRows.tell(table, REQUIRED.stream().mapToInt(this::number).max().orElseThrow(), log);
+      table.rows().forEach(this::read);
+      items.stream().filter(i -> i.required() && !lines.containsKey(i)).forEach(this::tellMissing);
+    }
+    return new Facts<>(table.file(), itemClass, facts);
+  }
+
+  /** The unit in the row of an item, filled in or not; none if it is no unit's symbol. */
+  public Optional<Unit> unit(I item) {
+    if (columns.find(ITEM).isEmpty() || columns.find(UNIT).isEmpty()) {
+      return Optional.empty();
+    }
+    return table.rows().stream()
+        .filter(row -> NormalizedName.of(cell(row, ITEM)).equals(NormalizedName.of(item.words())))
+        .findFirst()
+        .flatMap(row -> Unit.ofSymbol(cell(row, UNIT)));
+  }
+
+  /** Number of the cell that values stand in; there must be a fact. */
+  public int valueNumber() {
+    return number(VALUE);
+  }
+
+  /** Number of the cell that units stand in; there must be a fact. */
+  int unitNumber() {
+    return number(UNIT);
+  }
+
+  private void read(CsvRow row) {
+    String name = NormalizedName.of(cell(row, ITEM));
+    Optional<I> item =
+        items.stream().filter(i -> NormalizedName.of(i.words()).equals(name)).findFirst();
+    if (item.isEmpty()) {
+      tellUnknown(row, name);
+      return;
+    }
+    int firstLine = lines.getOrDefault(item.get(), 0);
+    if (firstLine > 0) {
+      log.add(
+          ProblemCode.ITEM_TWICE,
+          row.line(),
+          number(ITEM),
+          Quoted.of(cell(row, ITEM)) + " as on line " + firstLine,
+          "each item once",
+          "take one of the two rows away");
+      return;
+    }
+    lines.put(item.get(), row.line());
+    fact(factRow(row, item.get())).ifPresent(f -> facts.put(item.get(), f));
+  }
+
+  private Optional<Fact> fact(FactRow row) {
+    if (HowKnownParser.isEmptyOrUnknown(row.value()) && !row.giveOrTake().isEmpty()) {
+      row.problemOfGiveOrTake(
+          log,
+          ProblemCode.KNOWN_CONTRADICTION,
+          "an empty cell, as there is no value,",
+          "write the value, or empty the cell");
+    }
+    if (row.value().isEmpty() && row.howKnown().isEmpty()) {
+      if (row.item().required()) {
+        tellUnfilled(row);
+      }
+      return Optional.empty();
+    }
+    Optional<HowKnown> how = howKnown.read(row);
+    if (how.isPresent() && how.get() == HowKnown.UNKNOWN) {
+      return Optional.of(new Fact("", row.unit(), Optional.empty(), HowKnown.UNKNOWN, rowRef(row)));
+    }
+    if (HowKnownParser.isEmptyOrUnknown(row.value())) {
+      return Optional.empty();
+    }
+    Optional<FactValue> value = values.read(row);
+    return how.flatMap(
+        h ->
+            value.map(
+                v ->
+                    new Fact(
+                        v.written(), row.unit(), v.amount(), row.giveOrTake(), h, rowRef(row))));
+  }
+
+  private FactRow factRow(CsvRow row, I item) {
+    return new FactRow(
+        item,
+        row.line(),
+        cell(row, VALUE),
+        cell(row, UNIT),
+        NormalizedName.of(cell(row, HOW_KNOWN)),
+        columns.find(GIVE_OR_TAKE).map(c -> row.cell(c.index())).orElse(""),
+        new FactRow.CellNumbers(
+            number(VALUE),
+            number(UNIT),
+            number(HOW_KNOWN),
+            columns.find(GIVE_OR_TAKE).map(Column::number).orElse(0)));
+  }
+
+  private void tellUnknown(CsvRow row, String name) {
+    List<String> names = items.stream().map(Item::words).toList();
+    Set<String> used =
+        table.rows().stream()
+            .map(r -> NormalizedName.of(cell(r, ITEM)))
+            .collect(Collectors.toSet());
+    String unused =
+        names.stream()
+            .filter(n -> !used.contains(NormalizedName.of(n)))
+            .collect(Collectors.joining(", "));
+    log.add(
+        ProblemCode.ITEM_UNKNOWN,
+        row.line(),
+        number(ITEM),
+        name.isEmpty() ? "a row without an item" : Quoted.of(cell(row, ITEM)),
+        "an item of this file",
+        Suggestion.of(name, names)
+            .map(n -> "write " + Quoted.of(n))
+            .orElse(
+                "take the row away, or write one of the items not yet used: "
+                    + (unused.isEmpty() ? "none is left" : unused)));
+  }
+
+  private void tellMissing(I item) {
+    log.add(
+        ProblemCode.ITEM_MISSING,
+        "no row for " + item.words(),
+        "a row for each item that is required, even if it is not known",
+        "add the row " + Quoted.of(exampleRow(item)) + " or the value instead of unknown");
+  }
+
+  private void tellUnfilled(FactRow row) {
+    log.add(
+        ProblemCode.ITEM_MISSING,
+        row.line(),
+        row.numbers().value(),
+        "no value and no word how it is known",
+        "a value for " + row.item().words() + ", or the word unknown under how known",
+        "write the value and how it is known, or unknown");
+  }
+
+  /** The row that states that an item is unknown, in this file's own order of columns. */
+  private String exampleRow(I item) {
+    int cells = REQUIRED.stream().mapToInt(this::number).max().orElseThrow();
+    String[] row = new String[cells];
+    Arrays.fill(row, "");
+    row[number(ITEM) - 1] = item.words();
+    row[number(UNIT) - 1] =
+        item.kind().quantity().map(q -> ColumnSpec.of("", q).units().get(0)).orElse("");
+    row[number(HOW_KNOWN) - 1] = HowKnown.UNKNOWN.words();
+    return String.join(Character.toString(table.delimiter()), row);
+  }
+
+  private RowRef rowRef(FactRow row) {
+    return new RowRef(table.file(), row.line());
+  }
+
+  private String cell(CsvRow row, String column) {
+    return row.cell(number(column) - 1);
+  }
+
+  private int number(String column) {
+    return columns.find(column).orElseThrow().number();
+  }
+}

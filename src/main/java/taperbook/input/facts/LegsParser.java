@@ -1,0 +1,161 @@
+package taperbook.input.facts;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.diagnostics.Quoted;
+import taperbook.input.cell.CellNumber;
+import taperbook.input.cell.Column;
+import taperbook.input.cell.ColumnSpec;
+import taperbook.input.cell.Columns;
+import taperbook.input.cell.ElapsedParser;
+import taperbook.input.cell.GroupedDigits;
+import taperbook.input.cell.NumberParser;
+import taperbook.input.cell.QuantityRange;
+import taperbook.input.cell.ShortRows;
+import taperbook.input.csv.CsvRow;
+import taperbook.input.csv.CsvTable;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Quantity;
+import taperbook.quantity.Unit;
+import taperbook.session.Leg;
+import taperbook.session.RowRef;
+
+/** Checks {@code legs.csv}: a range test's drive, leg by leg. */
+public final class LegsParser {
+  public static final String LEG = "leg";
+  public static final String DISTANCE = "distance";
+  public static final String DURATION = "duration";
+  public static final String ENERGY_USED = "energy used";
+  public static final String START_SOC = "start soc";
+  public static final String END_SOC = "end soc";
+  public static final String NOTE = "note";
+  public static final List<ColumnSpec> SPECS =
+      List.of(
+          ColumnSpec.plain(LEG),
+          ColumnSpec.of(DISTANCE, Quantity.DISTANCE),
+          ColumnSpec.elapsed(DURATION),
+          ColumnSpec.of(ENERGY_USED, Quantity.ENERGY),
+          ColumnSpec.of(START_SOC, Quantity.SHARE),
+          ColumnSpec.of(END_SOC, Quantity.SHARE),
+          ColumnSpec.plain(NOTE));
+
+  private final CsvTable table;
+  private final ProblemLog log;
+  private final Columns columns;
+  private final NumberParser numbers;
+  private final Map<String, GroupedDigits> grouped = new LinkedHashMap<>();
+
+  private LegsParser(CsvTable table, ProblemLog log) {
+    this.table = table;
+    this.log = log;
+    this.columns = Columns.of(table, SPECS, log);
+    this.numbers = NumberParser.forCells(table.takesDecimalComma(), log);
+  }
+
+  public static List<Leg> check(CsvTable table, ProblemLog log) {
+    LegsParser check = new LegsParser(table, log);
+    check.columns.require(LEG);
+    check.columns.require(DISTANCE);
+    ShortRows.tell(table, log);
+    List<Leg> legs = new ArrayList<>();
+    table.rows().forEach(row -> check.leg(row).ifPresent(legs::add));
+    check.grouped.values().forEach(digits -> digits.finish(log));
+    return legs;
+  }
+
+  private Optional<Leg> leg(CsvRow row) {
+    Optional<Estimate> distance = amount(row, DISTANCE, QuantityRange.above(0, 3000));
+    if (columns.find(DISTANCE).isPresent() && isBlank(row, DISTANCE)) {
+      tellEmpty(row, DISTANCE, "the distance of the leg");
+    }
+    Optional<Estimate> energy = amount(row, ENERGY_USED, QuantityRange.from(-100, 1000));
+    Optional<Leg.Span> soc = span(row);
+    Optional<Estimate> duration = duration(row);
+    String name = columns.find(LEG).map(c -> row.cell(c.index())).orElse("");
+    String shown = name.isEmpty() ? "line " + row.line() : name;
+    RowRef ref = new RowRef(table.file(), row.line());
+    String note = columns.find(NOTE).map(c -> row.cell(c.index())).orElse("");
+    return distance.map(d -> new Leg(shown, d, duration, energy, soc, note, ref));
+  }
+
+  private Optional<Leg.Span> span(CsvRow row) {
+    QuantityRange range = QuantityRange.from(0, 100);
+    Optional<Estimate> start = amount(row, START_SOC, range);
+    Optional<Estimate> end = amount(row, END_SOC, range);
+    if (isBlank(row, START_SOC) && !isBlank(row, END_SOC)) {
+      tellEmpty(row, START_SOC, "the state of charge at the start, as that at the end is there");
+    } else if (isBlank(row, END_SOC) && !isBlank(row, START_SOC)) {
+      tellEmpty(row, END_SOC, "the state of charge at the end, as that at the start is there");
+    }
+    return start.flatMap(s -> end.map(e -> new Leg.Span(s, e)));
+  }
+
+  private Optional<Estimate> amount(CsvRow row, String name, QuantityRange range) {
+    Optional<Column> column = columns.find(name);
+    if (column.isEmpty() || isBlank(row, name)) {
+      return Optional.empty();
+    }
+    Unit unit = Unit.ofSymbol(column.get().unit()).orElseThrow();
+    String cell = row.cell(column.get().index());
+    String expected = "a number " + range.words(unit);
+    return numbers
+        .read(cell, row.line(), column.get().number(), expected)
+        .filter(
+            n -> {
+              boolean inRange = range.contains(unit.toBase(n.value()));
+              if (!inRange) {
+                log.add(
+                    ProblemCode.CELL_OUT_OF_RANGE,
+                    row.line(),
+                    column.get().number(),
+                    Quoted.of(cell),
+                    expected,
+                    "correct the value, or the unit in the column head");
+              }
+              return inRange;
+            })
+        .map(n -> taken(n, row, column.get(), range))
+        .map(n -> n.toBase(unit));
+  }
+
+  /** The number, noted for what its mark may mean. */
+  private CellNumber taken(CellNumber number, CsvRow row, Column column, QuantityRange range) {
+    GroupedDigits digits = grouped.computeIfAbsent(column.name(), n -> new GroupedDigits(column));
+    if (numbers.isAmbiguous()) {
+      Unit unit = Unit.ofSymbol(column.unit()).orElseThrow();
+      digits.alike(row, range.contains(unit.toBase(1000 * number.value())));
+    } else if (number.lastPlace() < 0) {
+      digits.other(number.lastPlace());
+    }
+    return number;
+  }
+
+  private Optional<Estimate> duration(CsvRow row) {
+    Optional<Column> column = columns.find(DURATION);
+    if (column.isEmpty() || isBlank(row, DURATION)) {
+      return Optional.empty();
+    }
+    return new ElapsedParser(column.get().unit(), numbers, log)
+        .read(row.cell(column.get().index()), row.line(), column.get().number())
+        .map(t -> Estimate.around(t.seconds(), t.stepSeconds() / 2));
+  }
+
+  private boolean isBlank(CsvRow row, String name) {
+    return columns.find(name).map(c -> row.cell(c.index()).isEmpty()).orElse(true);
+  }
+
+  private void tellEmpty(CsvRow row, String name, String expected) {
+    log.add(
+        ProblemCode.CELL_NOT_A_NUMBER,
+        row.line(),
+        columns.find(name).map(Column::number).orElse(0),
+        "an empty cell",
+        expected,
+        "write the number, or take the row away");
+  }
+}

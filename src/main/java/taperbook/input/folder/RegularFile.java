@@ -1,0 +1,98 @@
+package taperbook.input.folder;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The only way to the content of files in a project folder, which may come from anywhere: only
+ * regular files are opened, since a pipe would block and a device never ends; no link is followed;
+ * at most so many bytes are read; and what is written is created new, so that nothing that exists
+ * is ever written into.
+ */
+public final class RegularFile {
+  private RegularFile() {}
+
+  /**
+   * Returns the content of a file.
+   *
+   * @param most largest number of bytes that is read, below 2³¹ - 1
+   * @throws IOException if it is no regular file, cannot be read, or is larger
+   */
+  public static byte[] bytes(Path file, long most) throws IOException {
+    try (InputStream in = open(file)) {
+      byte[] bytes = new byte[(int) Math.min(most, Files.size(file))];
+      int read = in.readNBytes(bytes, 0, bytes.length);
+      // It may have grown since, and some file systems give no size.
+      byte[] more = in.readNBytes((int) (most - read) + 1);
+      if (read + (long) more.length > most) {
+        throw new FileSystemException(
+            file.toString(), null, "it is larger than " + most + " bytes");
+      }
+      byte[] all =
+          more.length > 0 || read < bytes.length ? Arrays.copyOf(bytes, read + more.length) : bytes;
+      System.arraycopy(more, 0, all, read, more.length);
+      return all;
+    }
+  }
+
+  /** Returns the lines of a file in UTF-8; bytes that are not UTF-8 become U+FFFD. */
+  public static List<String> lines(Path file, long most) throws IOException {
+    return new String(bytes(file, most), StandardCharsets.UTF_8).lines().toList();
+  }
+
+  /** Opens a regular file. */
+  public static InputStream open(Path file) throws IOException {
+    BasicFileAttributes seen =
+        Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+    if (!seen.isRegularFile()) {
+      throw new FileSystemException(
+          file.toString(), null, seen.isSymbolicLink() ? "it is a link" : "it is not a file");
+    }
+    return Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** Creates a file. Whatever has its name already, a link to nowhere too, makes this fail. */
+  public static OutputStream create(Path file) throws IOException {
+    return Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+  }
+
+  /** True if there is something of this name, a link to nowhere too. */
+  public static boolean isThere(Path path) {
+    return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** True if this is a folder itself, and no link to one. */
+  public static boolean isFolder(Path path) {
+    return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** True if a path that exists is outside of a folder once all links are followed. */
+  public static boolean leadsOut(Path root, Path path) {
+    try {
+      return isThere(path) && !path.toRealPath().startsWith(root.toRealPath());
+    } catch (IOException e) {
+      return leadsOutUnseen(root, path);
+    }
+  }
+
+  /** Where a link to nowhere, or in a circle, would lead. */
+  private static boolean leadsOutUnseen(Path root, Path path) {
+    try {
+      Path real = root.toRealPath();
+      Path parent = path.toAbsolutePath().resolveSibling("").toRealPath();
+      return !parent.resolve(Files.readSymbolicLink(path)).normalize().startsWith(real);
+    } catch (IOException | UnsupportedOperationException e) {
+      return true;
+    }
+  }
+}

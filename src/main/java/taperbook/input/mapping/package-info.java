@@ -1,0 +1,8 @@
+/**
+ * {@code columns.csv}, which maps the columns of a logger's file to channels, and the detection
+ * that proposes one.
+ */
+@NullMarked
+package taperbook.input.mapping;
+
+import org.jspecify.annotations.NullMarked;

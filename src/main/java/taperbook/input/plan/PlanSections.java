@@ -1,0 +1,109 @@
+package taperbook.input.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.diagnostics.Quoted;
+import taperbook.input.cell.Suggestion;
+import taperbook.input.cell.UnitSpelling;
+import taperbook.input.folder.FrontMatterValue;
+import taperbook.input.folder.ReportFile;
+import taperbook.plan.Basis;
+import taperbook.plan.Paper;
+import taperbook.plan.ReportPlan;
+import taperbook.quantity.Unit;
+
+/** The parts of a front matter that all kinds of report have: heading, style and article. */
+final class PlanSections {
+  private static final List<String> UNITS = List.of(Unit.MILE.symbol(), Unit.KILOMETRE.symbol());
+  private static final List<String> BASES = List.of(Basis.DRIVEN.words(), Basis.RATED.words());
+
+  private final ReportFile raw;
+  private final FrontMatter frontMatter;
+  private final ProblemLog log;
+
+  PlanSections(ReportFile raw, FrontMatter frontMatter, ProblemLog log) {
+    this.raw = raw;
+    this.frontMatter = frontMatter;
+    this.log = log;
+  }
+
+  /** What stands at the top, of a kind of report that keeps no history. */
+  ReportPlan.Heading heading() {
+    return heading(ReportPlan.History.DRAFT);
+  }
+
+  /** What stands at the top, with the history as the front matter states it. */
+  ReportPlan.Heading headingWithHistory() {
+    return heading(new HistoryParser(frontMatter, log).read());
+  }
+
+  private ReportPlan.Heading heading(ReportPlan.History history) {
+    String title = frontMatter.required(ReportKey.TITLE).map(FrontMatterValue::text).orElse("");
+    String author = frontMatter.value(ReportKey.AUTHOR).map(FrontMatterValue::text).orElse("");
+    Optional<LocalDate> published = frontMatter.value(ReportKey.PUBLISHED).flatMap(this::day);
+    Optional<ReportPlan.Article> answer =
+        frontMatter
+            .value(ReportKey.ANSWER)
+            .map(a -> new ReportPlan.Article(a.text(), raw.file(), a.line()));
+    return new ReportPlan.Heading(title, author, published, history, answer);
+  }
+
+  private Optional<LocalDate> day(FrontMatterValue written) {
+    return DateParser.read(written, log);
+  }
+
+  /**
+   * How numbers are shown.
+   *
+   * @param knownTemplates names of the templates that a report of this kind can have
+   * @param usualTemplate the template where none is named
+   */
+  ReportPlan.Style style(Set<String> knownTemplates, String usualTemplate) {
+    Unit units =
+        frontMatter
+            .value(ReportKey.UNITS)
+            .flatMap(v -> choice(v, UNITS, UnitSpelling.suggest(v.text(), UNITS)))
+            .flatMap(Unit::ofSymbol)
+            .orElse(Unit.KILOMETRE);
+    Basis basis =
+        frontMatter
+            .value(ReportKey.BASIS)
+            .flatMap(v -> choice(v, BASES, Suggestion.of(v.text(), BASES)))
+            .flatMap(Basis::ofWords)
+            .orElse(Basis.DRIVEN);
+    KnownNames templates = new KnownNames("template", knownTemplates, name -> false, log);
+    String template =
+        frontMatter.value(ReportKey.TEMPLATE).flatMap(templates::find).orElse(usualTemplate);
+    ReportPlan.Film film = new FilmParser(log).read(frontMatter.list(ReportKey.FILM));
+    Paper paper =
+        frontMatter
+            .value(ReportKey.PAPER)
+            .flatMap(v -> choice(v, Paper.words(), Suggestion.of(v.text(), Paper.words())))
+            .flatMap(Paper::ofWord)
+            .orElse(Paper.A4);
+    return new ReportPlan.Style(units, basis, template, film, paper);
+  }
+
+  private Optional<String> choice(
+      FrontMatterValue written, List<String> words, Optional<String> meant) {
+    if (words.contains(written.text())) {
+      return Optional.of(written.text());
+    }
+    log.add(
+        ProblemCode.VALUE_NOT_UNDERSTOOD,
+        written.line(),
+        written.column(),
+        Quoted.of(written.text()),
+        "one of the words " + String.join(", ", words),
+        meant.map(w -> "write " + w).orElse("write one of these words"));
+    return Optional.empty();
+  }
+
+  ReportPlan.Article article() {
+    return new ReportPlan.Article(raw.body(), raw.file(), raw.bodyFirstLine());
+  }
+}

@@ -1,0 +1,144 @@
+package taperbook.input.plan;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.diagnostics.Quoted;
+import taperbook.input.folder.FrontMatterValue;
+import taperbook.input.folder.ReportFile;
+import taperbook.plan.ReportPlan;
+
+/** Checks the front matter of a report and makes the plan of the report. */
+public final class ReportPlanParser {
+  private static final String USUAL_TEMPLATE = "report";
+
+  /** Sessions beside the reported one that the pages can tell apart: six letters and styles. */
+  private static final int MOST_COMPARED = 5;
+
+  private final ProblemLog log;
+  private final FrontMatter frontMatter;
+  private final PlanSections parts;
+
+  private ReportPlanParser(ReportFile raw) {
+    this.log = new ProblemLog(raw.file());
+    this.frontMatter = new FrontMatter(raw, log);
+    this.parts = new PlanSections(raw, frontMatter, log);
+  }
+
+  /**
+   * The plan of the report, or every problem of its front matter.
+   *
+   * @param reportName name of the report, that of its file without the ending
+   * @param raw the file, split
+   * @param knownSessions names of the sessions there are
+   * @param knownRangeTests names of the range tests there are
+   * @param knownTemplates names of the templates there are
+   * @param begun true for the name of a folder of a session or range test that is there
+   */
+  public static Checked<ReportPlan> check(
+      String reportName,
+      ReportFile raw,
+      Set<String> knownSessions,
+      Set<String> knownRangeTests,
+      Set<String> knownTemplates,
+      Predicate<String> begun) {
+    ReportPlanParser check = new ReportPlanParser(raw);
+    ReportPlan.Heading heading = check.parts.headingWithHistory();
+    ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests, begun);
+    ReportPlan.Style style = check.parts.style(knownTemplates, USUAL_TEMPLATE);
+    ReportPlan.Wishes wishes = new RequestParser(check.frontMatter, check.log).read(style.units());
+    return Checked.of(
+        new ReportPlan(reportName, heading, subject, wishes, style, check.parts.article()),
+        check.log.list());
+  }
+
+  private ReportPlan.Subject subject(
+      Set<String> knownSessions, Set<String> knownRangeTests, Predicate<String> begun) {
+    KnownNames sessions = new KnownNames("session", knownSessions, begun, log);
+    KnownNames rangeTests = new KnownNames("range test", knownRangeTests, begun, log);
+    Set<String> all = new TreeSet<>(knownSessions);
+    all.addAll(knownRangeTests);
+    KnownNames either = new KnownNames("session or range test", all, begun, log);
+    String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
+    List<FrontMatterValue> drives = frontMatter.list(ReportKey.RANGE_TEST);
+    tellTwice(drives);
+    List<FrontMatterValue> compare = frontMatter.list(ReportKey.COMPARE);
+    compare.stream().filter(c -> c.text().equals(session)).forEach(this::tellSelf);
+    tellTooMany(compare);
+    return new ReportPlan.Subject(
+        session,
+        compare.stream().flatMap(c -> sessions.find(c).stream()).distinct().toList(),
+        drives.stream().flatMap(r -> rangeTests.find(r).stream()).distinct().toList(),
+        new RepeatParser(frontMatter, log).names(session, compare, sessions),
+        new RepeatParser(frontMatter, log).spread(),
+        stops(session, sessions),
+        new SeasonParser(frontMatter, log).read(sessions, rangeTests, either));
+  }
+
+  private List<String> stops(String session, KnownNames sessions) {
+    List<FrontMatterValue> written = frontMatter.list(ReportKey.STOPS);
+    tellTwice(written);
+    List<String> stops =
+        written.stream().flatMap(s -> sessions.find(s).stream()).distinct().toList();
+    boolean allKnown = stops.size() == written.size();
+    if (allKnown && !written.isEmpty() && (stops.size() < 2 || !stops.contains(session))) {
+      FrontMatterValue first = written.get(0);
+      log.add(
+          ProblemCode.VALUE_OUT_OF_RANGE,
+          first.line(),
+          first.column(),
+          stops.size() < 2 ? "one stop" : "stops without " + Quoted.of(session),
+          "two sessions or more of one day, the reported one among them",
+          "name all stops of the day in their order");
+    }
+    return stops;
+  }
+
+  private void tellTooMany(List<FrontMatterValue> compare) {
+    List<String> names = compare.stream().map(FrontMatterValue::text).distinct().toList();
+    if (names.size() <= MOST_COMPARED) {
+      return;
+    }
+    String first = names.get(MOST_COMPARED);
+    FrontMatterValue beyond =
+        compare.stream().filter(c -> c.text().equals(first)).findFirst().orElseThrow();
+    log.add(
+        ProblemCode.VALUE_OUT_OF_RANGE,
+        beyond.line(),
+        beyond.column(),
+        names.size() + " sessions to compare",
+        "at most " + MOST_COMPARED + ", as charts and tables cannot tell more apart",
+        "take sessions away from here on, or write a second report");
+  }
+
+  /** A run counts once: named twice it would be taken for a repeat of itself. */
+  private void tellTwice(List<FrontMatterValue> names) {
+    Set<String> seen = new HashSet<>();
+    names.stream()
+        .filter(name -> !seen.add(name.text()))
+        .forEach(
+            name ->
+                log.add(
+                    ProblemCode.FACTS_CONTRADICT,
+                    name.line(),
+                    name.column(),
+                    Quoted.of(name.text()) + ", named twice",
+                    "each one once",
+                    "take one of the two away"));
+  }
+
+  private void tellSelf(FrontMatterValue written) {
+    log.add(
+        ProblemCode.FACTS_CONTRADICT,
+        written.line(),
+        written.column(),
+        Quoted.of(written.text()) + ", the session reported itself",
+        "other sessions to compare it with",
+        "take it away");
+  }
+}

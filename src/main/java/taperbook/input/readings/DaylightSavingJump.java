@@ -1,0 +1,48 @@
+package taperbook.input.readings;
+
+/**
+ * Recognises a local clock that was set forth or back by an hour, as where daylight saving begins
+ * or ends.
+ */
+final class DaylightSavingJump {
+  private static final double HOUR_SECONDS = 3600;
+
+  /** Longest time between two readings beside a jump, s; a choice of this program. */
+  private static final double LONGEST_GAP_SECONDS = 600;
+
+  private static final int FEWEST_TIMES = 4;
+
+  private DaylightSavingJump() {}
+
+  /** True if a fall of time is that of an hour, less what passed between two readings. */
+  static boolean back(double beforeSecond, double afterSecond) {
+    double passed = afterSecond + HOUR_SECONDS - beforeSecond;
+    return passed >= 0 && passed <= LONGEST_GAP_SECONDS;
+  }
+
+  /**
+   * The index of the time that lies an hour, and a gap as others have it, after the one before; -1
+   * if there is none.
+   */
+  static int forth(double[] seconds) {
+    int widest = widest(seconds, -1);
+    if (seconds.length < FEWEST_TIMES) {
+      return -1;
+    }
+    double gap = seconds[widest] - seconds[widest - 1];
+    int second = widest(seconds, widest);
+    double otherGap = seconds[second] - seconds[second - 1];
+    double passed = gap - HOUR_SECONDS;
+    return passed >= 0 && passed <= otherGap && otherGap <= LONGEST_GAP_SECONDS ? widest : -1;
+  }
+
+  private static int widest(double[] seconds, int except) {
+    int widest = except == 1 ? 2 : 1;
+    for (int i = 1; i < seconds.length; i++) {
+      if (i != except && seconds[i] - seconds[i - 1] > seconds[widest] - seconds[widest - 1]) {
+        widest = i;
+      }
+    }
+    return widest;
+  }
+}

@@ -1,0 +1,118 @@
+package taperbook.input.readings;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.session.Caveat;
+import taperbook.session.RowRef;
+import taperbook.session.Samples;
+
+/** Tells where a recording stops for much longer than it uses to, and where its clock jumps. */
+final class RecordingGaps {
+  private final Samples times;
+  private final int column;
+  private final boolean localClock;
+  private final Set<Integer> toldLines = new TreeSet<>();
+  private final List<Caveat> caveats = new ArrayList<>();
+  private int dropouts;
+  private double longestSeconds;
+
+  RecordingGaps(Samples times, int column, boolean localClock) {
+    this.times = times;
+    this.column = column;
+    this.localClock = localClock;
+  }
+
+  /** Tells the gaps of all rows, then those in which a channel alone has no readings. */
+  List<Caveat> tell(String file, List<ChannelColumn> channels, ProblemLog log) {
+    jump(file, log);
+    SamplingInterval rhythm = new SamplingInterval(times);
+    tell(rhythm, column, "no row", log);
+    for (ChannelColumn channel : channels) {
+      // A display that is written down when it changes has no rhythm of its own.
+      // One that is written in all rows has their gaps, which are told.
+      int size = channel.readings().size();
+      if (size >= 0.9 * times.size() && size < times.size()) {
+        String what = "no reading of " + channel.channel().columnName();
+        tell(new SamplingInterval(channel.readings()), channel.columnNumber(), what, log);
+      }
+    }
+    caveat(file, rhythm).ifPresent(caveats::add);
+    return caveats;
+  }
+
+  private void jump(String file, ProblemLog log) {
+    int at = localClock ? DaylightSavingJump.forth(times.seconds()) : -1;
+    if (at < 0) {
+      return;
+    }
+    int line = times.line(at);
+    toldLines.add(line);
+    log.add(
+        ProblemCode.CLOCK_JUMPS,
+        line,
+        column,
+        "a time " + amount(times.second(at) - times.second(at - 1)) + " s after the one above",
+        "no jump; clocks go forth an hour where daylight saving begins",
+        "state the time zone in columns.csv, or write times with their offset from UTC");
+    caveats.add(
+        new Caveat(
+            Caveat.Kind.CLOCK,
+            "The clock jumps by an hour at "
+                + new RowRef(file, line)
+                + ", as where daylight saving begins. If it does, all times across it are an hour"
+                + " too long."));
+  }
+
+  private void tell(SamplingInterval rhythm, int number, String what, ProblemLog log) {
+    for (int index : rhythm.dropouts()) {
+      if (toldLines.add(rhythm.line(index))) {
+        dropouts++;
+        longestSeconds = Math.max(longestSeconds, rhythm.gap(index));
+        log.add(
+            ProblemCode.DROPOUT,
+            rhythm.line(index),
+            number,
+            what + " for " + amount(rhythm.gap(index)) + " s before this one",
+            "one each " + amount(rhythm.usualSeconds().orElseThrow()) + " s, as elsewhere",
+            "leave it, if the recording stopped there");
+      }
+    }
+  }
+
+  private Optional<Caveat> caveat(String file, SamplingInterval rhythm) {
+    if (dropouts == 0) {
+      return Optional.empty();
+    }
+    int first = toldLines.iterator().next();
+    return Optional.of(
+        new Caveat(
+            Caveat.Kind.GAPS,
+            "The recording stops "
+                + (dropouts == 1 ? "once" : dropouts + " times, at the longest")
+                + " for "
+                + amount(longestSeconds)
+                + " s"
+                + (rhythm.usualSeconds().isPresent()
+                    ? ", where it usually has a row each "
+                        + amount(rhythm.usualSeconds().getAsDouble())
+                        + " s"
+                    : "")
+                + "; first at "
+                + new RowRef(file, first)
+                + "."));
+  }
+
+  private static String amount(double seconds) {
+    return BigDecimal.valueOf(seconds)
+        .setScale(3, RoundingMode.HALF_EVEN)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}

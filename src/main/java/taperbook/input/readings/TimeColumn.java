@@ -1,0 +1,161 @@
+package taperbook.input.readings;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.diagnostics.Quoted;
+import taperbook.input.cell.ClockParser;
+import taperbook.input.cell.ClockTime;
+import taperbook.input.cell.Column;
+import taperbook.input.cell.ColumnSpec;
+import taperbook.input.cell.Columns;
+import taperbook.input.cell.ElapsedParser;
+import taperbook.input.cell.NumberParser;
+import taperbook.input.cell.TimeParser;
+import taperbook.input.cell.TimeReading;
+import taperbook.input.csv.CsvRow;
+import taperbook.input.csv.CsvTable;
+import taperbook.quantity.Interval;
+import taperbook.session.Samples;
+
+/** The time column of readings: checks that time does not go back and keeps its finest step. */
+public final class TimeColumn {
+  public static final String ELAPSED = "elapsed";
+  public static final String CLOCK = "clock";
+
+  /** Finer digits of a time are noise of arithmetic. */
+  private static final double FINEST_SECONDS = 1e-6;
+
+  private final Column column;
+  private final TimeParser reader;
+  private final ProblemLog log;
+  private int written;
+  private double stepSeconds = Double.POSITIVE_INFINITY;
+  private double firstSecond = Double.NaN;
+  private double previousSecond = Double.NaN;
+  private CsvRow previousRow;
+  private final Samples times;
+
+  private TimeColumn(CsvTable table, Column column, TimeParser reader, ProblemLog log) {
+    this.previousRow = table.header();
+    this.times = new Samples(table.rows().size());
+    this.column = column;
+    this.reader = reader;
+    this.log = log;
+  }
+
+  public static ColumnSpec clockSpec() {
+    return new ColumnSpec(CLOCK, List.of(ColumnSpec.CLOCK_UNIT));
+  }
+
+  /** The one time column of a file; a problem and none if there is none or more than one. */
+  static Optional<TimeColumn> of(
+      CsvTable table, Columns columns, NumberParser numbers, ProblemLog log) {
+    if (!columns.names(ELAPSED) && !columns.names(CLOCK)) {
+      columns.missing(
+          "a column for the time, as in " + Quoted.of("elapsed [min:s]"),
+          "add a column of elapsed times, or of clock times headed "
+              + Quoted.of(clockSpec().head()));
+    } else if (columns.names(ELAPSED) && columns.names(CLOCK)) {
+      log.add(
+          ProblemCode.COLUMN_TWICE,
+          table.header().line(),
+          0,
+          "both an elapsed and a clock column",
+          "one column for the time",
+          "take one of them away, or give it another name");
+    }
+    Optional<TimeColumn> elapsed =
+        columns
+            .find(ELAPSED)
+            .map(
+                c ->
+                    new TimeColumn(
+                        table, c, new ElapsedParser(c.unit(), c.scale(), numbers, log), log));
+    return elapsed.or(
+        () ->
+            columns
+                .find(CLOCK)
+                .map(c -> new TimeColumn(table, c, new ClockParser(c.clock(), log), log)));
+  }
+
+  /** As {@link TimeParser#counted}. */
+  Optional<TimeReading> counted(ClockTime clock, boolean late) {
+    return reader.counted(clock, late);
+  }
+
+  boolean isBlankIn(CsvRow row) {
+    return column.isBlankIn(row);
+  }
+
+  /** The time of a row, s; NaN after a problem, if it has none that is understood. */
+  double read(CsvRow row) {
+    if (isBlankIn(row)) {
+      log.add(
+          ProblemCode.TIME_MISSING,
+          row.line(),
+          column.number(),
+          "readings without a time",
+          "a time in each row that has a reading or a note",
+          "write the time, or take the row away");
+      return Double.NaN;
+    }
+    written++;
+    Optional<TimeReading> time = reader.read(row, column);
+    if (time.isEmpty()) {
+      return Double.NaN;
+    }
+    follow(time.get(), row);
+    return time.get().seconds();
+  }
+
+  /** Number of rows that had a time written in them, understood or not. */
+  int written() {
+    return written;
+  }
+
+  /** The finest place written, s; infinite if no time was read. */
+  double stepSeconds() {
+    return stepSeconds;
+  }
+
+  /** First and last time; there must have been one. */
+  Interval recorded() {
+    return new Interval(firstSecond, previousSecond);
+  }
+
+  private void follow(TimeReading time, CsvRow row) {
+    if (time.seconds() < previousSecond) {
+      tellBack(time.seconds(), row);
+    }
+    if (Double.isNaN(firstSecond)) {
+      firstSecond = time.seconds();
+    }
+    stepSeconds = Math.min(stepSeconds, Math.max(FINEST_SECONDS, time.stepSeconds()));
+    previousSecond = time.seconds();
+    times.add(previousSecond, previousSecond, row.line());
+    previousRow = row;
+  }
+
+  private void tellBack(double second, CsvRow row) {
+    boolean summerTimeEnds = reader.isLocal() && DaylightSavingJump.back(previousSecond, second);
+    log.add(
+        ProblemCode.TIME_GOES_BACK,
+        row.line(),
+        column.number(),
+        column.foundAfter(row, previousRow),
+        summerTimeEnds
+            ? "a time that is not before the one above; clocks go back an hour where daylight"
+                + " saving ends"
+            : "a time that is not before the one above",
+        summerTimeEnds
+            ? "state the time zone in columns.csv, or write times with their offset from UTC"
+            : "correct the time, or put the rows in order");
+  }
+
+  /** Where the recording as a whole stops for long or jumps; only after a check without errors. */
+  RecordingGaps gaps() {
+    return new RecordingGaps(times, column.number(), reader.isLocal());
+  }
+}

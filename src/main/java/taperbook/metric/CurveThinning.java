@@ -1,0 +1,144 @@
+package taperbook.metric;
+
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.PriorityQueue;
+import taperbook.result.Curve;
+
+/**
+ * Thins a curve to a number of points that shows its shape: both ends, then again and again the
+ * point that lies farthest from what is kept, as seen on a square with both axes in full.
+ *
+ * @see <a href="https://doi.org/10.3138/FM57-6770-U75U-7727">Douglas, Peucker, Cartographica 10
+ *     (1973) 112-122, here with a number of points in place of a tolerance</a>
+ */
+final class CurveThinning {
+  private static final double LITTLE_LESS = 1 - 1e-12;
+
+  /** More than rounding can take from a square of a distance on the square of both axes. */
+  private static final double ROUNDING = 1e-12;
+
+  private final Curve curve;
+  private final double[] xs;
+  private final double[] ys;
+  private final BitSet kept = new BitSet();
+  private final PriorityQueue<Span> open =
+      new PriorityQueue<>(
+          Comparator.comparingDouble((Span s) -> -s.off()).thenComparingInt(Span::first));
+
+  /**
+   * A stretch between two points that are kept.
+   *
+   * @param off distance of the farthest point between them from the straight join
+   */
+  private record Span(int first, int farthest, int last, double off) {}
+
+  private CurveThinning(Curve curve) {
+    this.curve = curve;
+    double widest = 0;
+    double greatest = 0;
+    for (int i = 0; i < curve.size(); i++) {
+      widest = Math.max(widest, Math.abs(curve.x(i)));
+      greatest = Math.max(greatest, Math.abs(curve.y(i)));
+    }
+    this.xs = new double[curve.size()];
+    this.ys = new double[curve.size()];
+    for (int i = 0; i < curve.size(); i++) {
+      xs[i] = curve.x(i) / (widest > 0 ? widest : 1);
+      ys[i] = curve.y(i) / (greatest > 0 ? greatest : 1);
+    }
+  }
+
+  /** The curve itself if it has no more points than that, else as many of them. */
+  static Curve of(Curve curve, int most) {
+    return curve.size() <= most ? curve : new CurveThinning(curve).thinned(most);
+  }
+
+  private Curve thinned(int most) {
+    int last = curve.size() - 1;
+    kept.set(0);
+    kept.set(last);
+    kept.set(peak());
+    split(0, peak());
+    split(peak(), last);
+    while (kept.cardinality() < most && !open.isEmpty()) {
+      Span span = open.remove();
+      kept.set(span.farthest());
+      split(span.first(), span.farthest());
+      split(span.farthest(), span.last());
+    }
+    return taken();
+  }
+
+  private int peak() {
+    int peak = 0;
+    for (int i = 1; i < curve.size(); i++) {
+      peak = curve.y(i) > curve.y(peak) ? i : peak;
+    }
+    return peak;
+  }
+
+  private void split(int first, int last) {
+    double alongX = xs[last] - xs[first];
+    double alongY = ys[last] - ys[first];
+    double lengthSquared = alongX * alongX + alongY * alongY;
+    int farthest = first;
+    double most = 0;
+    double surelyNear = -1;
+    for (int i = first + 1; i < last; i++) {
+      double x = xs[i] - xs[first];
+      double y = ys[i] - ys[first];
+      double along = x * alongX + y * alongY;
+      double across = x * alongY - y * alongX;
+      if (along > 0 && along < lengthSquared && across * across < surelyNear) {
+        continue; // Its foot lies between the ends, and a farther point is known.
+      }
+      double squared = offSquared(i, first, alongX, alongY, lengthSquared);
+      // The root is not taken of the many that are surely less.
+      if (squared > most * most * LITTLE_LESS && Math.sqrt(squared) > most) {
+        most = Math.sqrt(squared);
+        farthest = i;
+        surelyNear = (most * most - ROUNDING) * lengthSquared;
+      }
+    }
+    if (farthest > first) {
+      open.add(new Span(first, farthest, last, most));
+    }
+  }
+
+  /** Square of the distance of a point from a straight stretch. */
+  private double offSquared(int i, int from, double alongX, double alongY, double lengthSquared) {
+    double x = xs[i] - xs[from];
+    double y = ys[i] - ys[from];
+    double along = x * alongX + y * alongY;
+    double projectedSquared = 0;
+    if (along > 0) {
+      x = alongX - x;
+      y = alongY - y;
+      along = x * alongX + y * alongY;
+      projectedSquared = along > 0 ? along * along / lengthSquared : 0;
+    }
+    return Math.max(0, x * x + y * y - projectedSquared);
+  }
+
+  private Curve taken() {
+    int[] indices = kept.stream().toArray();
+    int n = indices.length;
+    double[] x = new double[n];
+    double[] y = new double[n];
+    double[] low = new double[n];
+    double[] high = new double[n];
+    boolean[] wide = new boolean[n];
+    for (int k = 0; k < n; k++) {
+      int i = indices[k];
+      x[k] = curve.x(i);
+      y[k] = curve.y(i);
+      low[k] = curve.low(i);
+      high[k] = curve.high(i);
+      for (int j = i; k + 1 < n && j < indices[k + 1]; j++) {
+        wide[k] |= curve.wideGapAfter(j);
+      }
+    }
+    return new Curve(x, y, low, high, wide);
+  }
+}

@@ -1,0 +1,94 @@
+package taperbook.metric;
+
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.format.Labels;
+import taperbook.metric.comparison.StopComparison;
+import taperbook.metric.course.Courses;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.metric.recording.Recording;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+import taperbook.quantity.Unit;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.result.Numbers;
+import taperbook.result.Role;
+import taperbook.session.Caveat;
+import taperbook.session.Session;
+
+/**
+ * The later stops of a day against the first, at equal charge: where the car throttles, it shows.
+ */
+final class LaterStopMetrics {
+  private static final double COVERAGE = 0.95;
+
+  private final Recording recording;
+  private final List<Session> stops;
+  private final double runShare;
+  private final MetricCollector ledger;
+
+  /**
+   * The stops of a day.
+   *
+   * @param recording the reported session, which is one of them
+   * @param stops the sessions of the day in their order; perhaps none
+   * @param caveats what concerns the reported session
+   * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
+   */
+  LaterStopMetrics(
+      Recording recording, List<Session> stops, List<Caveat> caveats, double runShare) {
+    this.recording = recording;
+    this.stops = stops;
+    this.runShare = runShare;
+    this.ledger = new MetricCollector(recording.session().name(), caveats);
+  }
+
+  Numbers measure() {
+    List<Courses> courses = new ArrayList<>();
+    stops.forEach(s -> courses.add(courses(s)));
+    for (int k = 2; k <= courses.size(); k++) {
+      measure(k, StopComparison.of(courses.get(k - 1), courses.get(0), runShare));
+    }
+    return ledger.numbers();
+  }
+
+  private Courses courses(Session stop) {
+    return stop.name().equals(recording.session().name())
+        ? recording.courses()
+        : new Courses(stop, List.of(), Courses.FOR_REPORT, recording.courses().redraw());
+  }
+
+  private void measure(int k, StopComparison stop) {
+    Caveat order =
+        new Caveat(
+            Caveat.Kind.STARTING_SOC,
+            "Stop "
+                + k
+                + " is "
+                + stops.get(k - 1).name()
+                + ", compared with "
+                + stops.get(0).name()
+                + " in the order of the report; stations may differ as well as the car.");
+    ledger.enter(
+        percent("stop_" + k + "_power_ratio", Labels.of("number.stop_power_ratio", k)),
+        stop.ratio(),
+        stop.rows(),
+        List.of(order));
+    for (int j = 1; j <= stop.below().size(); j++) {
+      Interval below = stop.below().get(j - 1);
+      String id = "stop_" + k + "_below_" + j + "_soc_";
+      // The edges are where a band meets zero: how far a stretch is known, and as such exact.
+      edge(percent(id + "from", Labels.of("number.stop_below_from", k, j)), below.low(), stop);
+      edge(percent(id + "to", Labels.of("number.stop_below_to", k, j)), below.high(), stop);
+    }
+  }
+
+  private void edge(Metric entry, double percent, StopComparison stop) {
+    ledger.covered(entry, Estimate.exactly(percent), COVERAGE, stop.rows());
+  }
+
+  private static Metric percent(String id, String label) {
+    return Metric.charging(id, label, Unit.PERCENT, Method.STOP_RATIO).in(Role.STOPS);
+  }
+}

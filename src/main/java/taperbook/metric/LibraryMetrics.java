@@ -1,0 +1,190 @@
+package taperbook.metric;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.metric.course.Courses;
+import taperbook.metric.quality.DriveCaveats;
+import taperbook.metric.quality.SessionCaveats;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.metric.recording.RangeFigures;
+import taperbook.metric.recording.Recording;
+import taperbook.metric.road.DayMetrics;
+import taperbook.metric.session.DistanceMetrics;
+import taperbook.metric.session.PeakMetrics;
+import taperbook.metric.session.SessionTotals;
+import taperbook.metric.session.WindowMetrics;
+import taperbook.plan.Basis;
+import taperbook.plan.LibraryPlan;
+import taperbook.plan.Trip;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.result.Curve;
+import taperbook.result.Drives;
+import taperbook.result.LibraryRow;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.result.Numbers;
+import taperbook.result.Outcome;
+import taperbook.result.ReportNumber;
+import taperbook.result.Role;
+import taperbook.session.Caveat;
+import taperbook.session.ConditionItem;
+import taperbook.session.Facts;
+import taperbook.session.Input;
+import taperbook.session.RangeTest;
+import taperbook.session.Session;
+
+/**
+ * Measures one session for a library: the few numbers of its row, by the functions and draws of a
+ * report, so that both print one value and one interval, and its curve thinned down. What it takes
+ * does not depend on the other sessions, so that a library is measured session by session.
+ */
+public final class LibraryMetrics {
+  /** What a row has numbers for, in order. */
+  private static final List<Role> WANTED =
+      List.of(Role.MINUTES, Role.HEADLINE, Role.LIBRARY, Role.DAY);
+
+  private static final String NO_TEST = "there is no range test of this vehicle in the folder";
+
+  private LibraryMetrics() {}
+
+  /**
+   * The row of a session.
+   *
+   * @param plan what the library asks for
+   * @param session the session
+   * @param rangeTests the range tests there are, by name; those of the session's own vehicle are
+   *     used
+   */
+  public static LibraryRow measure(LibraryPlan plan, Session session, List<RangeTest> rangeTests) {
+    NumberFormatter wording = new NumberFormatter(plan.style());
+    Drives drives = Drives.of(session.vehicle(), rangeTests);
+    List<RangeTest> agreeing = drives.agreeing();
+    Recording recording =
+        Recording.of(session, new Courses(session, agreeing, Courses.FOR_REPORT, 0), wording);
+    List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
+    caveats.addAll(DriveCaveats.of(drives, wording));
+    Numbers numbers = numbers(plan, recording, agreeing, caveats);
+    return new LibraryRow(
+        session.name(),
+        about(recording),
+        numbers,
+        curve(recording, agreeing),
+        kinds(caveats, numbers));
+  }
+
+  private static LibraryRow.About about(Recording recording) {
+    Session session = recording.session();
+    return new LibraryRow.About(
+        session.vehicle(),
+        session.conditions().text(ConditionItem.DATE),
+        session.conditions().text(ConditionItem.PLACE),
+        session.conditions().text(ConditionItem.PRECONDITIONED),
+        conditions(recording));
+  }
+
+  /** What sessions must have alike to be ranked: the limits are common practice, no source. */
+  private static String conditions(Recording recording) {
+    Facts<ConditionItem> facts = recording.session().conditions();
+    String station =
+        facts
+            .amount(ConditionItem.STATION_RATED_POWER)
+            .map(e -> "station of " + recording.wording().exactly(e.value(), Unit.KILOWATT))
+            .orElse("station rating not known");
+    String battery =
+        switch (facts.text(ConditionItem.PRECONDITIONED).orElse("")) {
+          case "yes" -> "preconditioned";
+          case "no" -> "not preconditioned";
+          default -> "preconditioning not known";
+        };
+    String temperature =
+        facts
+            .amount(ConditionItem.BATTERY_TEMPERATURE_AT_START)
+            .map(e -> "battery at " + tens(recording, e.value()))
+            .or(
+                () ->
+                    facts
+                        .amount(ConditionItem.AMBIENT_TEMPERATURE)
+                        .map(e -> "air at " + tens(recording, e.value())))
+            .orElse("temperature not known");
+    return station + ", " + battery + ", " + temperature;
+  }
+
+  /** The ten degrees that a temperature lies in. */
+  private static String tens(Recording recording, double celsius) {
+    double low = 10 * Math.floor(celsius / 10);
+    return recording.wording().exactly(low, Unit.CELSIUS)
+        + " to "
+        + recording.wording().exactly(low + 10, Unit.CELSIUS);
+  }
+
+  private static Numbers numbers(
+      LibraryPlan plan, Recording recording, List<RangeTest> drives, List<Caveat> caveats) {
+    MetricCollector ledger =
+        new MetricCollector(
+            recording.session().name(),
+            caveats,
+            metric -> WANTED.stream().anyMatch(metric.roles()::contains));
+    new PeakMetrics(recording, ledger).measure();
+    new SessionTotals(recording, ledger).measure();
+    new WindowMetrics(recording, ledger).measure(List.of(plan.window()), plan.window());
+    RangeFigures range =
+        RangeFigures.of(drives, recording.session().displayRounding(), plan.style().basis());
+    new DistanceMetrics(recording, range, ledger).measure(plan.distances());
+    batteryTemperature(recording, ledger);
+    if (!drives.isEmpty()) {
+      DayMetrics.measure(Trip.day(plan.style().units()), recording, range, ledger);
+    }
+    Numbers all = ledger.numbers();
+    return new Numbers(all.with(WANTED).stream().map(n -> told(n, drives)).toList());
+  }
+
+  /** A library names no range tests, it takes those of the folder. */
+  private static ReportNumber told(ReportNumber number, List<RangeTest> drives) {
+    if (!drives.isEmpty() || !number.withheld().equals(Optional.of(RangeFigures.NO_TEST))) {
+      return number;
+    }
+    return new ReportNumber(
+        number.metric(), new Outcome.Withheld(NO_TEST), number.origin(), number.caveats());
+  }
+
+  private static void batteryTemperature(Recording recording, MetricCollector ledger) {
+    Metric entry =
+        new Metric(
+            LibraryPlan.BATTERY_TEMPERATURE,
+            Labels.of("number.battery_temperature_at_start"),
+            Unit.CELSIUS,
+            Method.STATED_FACT,
+            Basis.READINGS,
+            Set.of(Input.READINGS),
+            Set.of(Role.LIBRARY));
+    var facts = recording.session().conditions();
+    Optional<Estimate> stated = facts.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START);
+    if (stated.isPresent()) {
+      ledger.measured(entry, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
+    } else {
+      ledger.withheld(entry, "the battery's temperature at plugging in is not known");
+    }
+  }
+
+  private static Curve curve(Recording recording, List<RangeTest> drives) {
+    RangeFigures range =
+        RangeFigures.of(drives, recording.session().displayRounding(), Basis.DRIVEN);
+    return new CurveBuilder(recording, range)
+        .powerOverSoc()
+        .map(c -> CurveThinning.of(c, LibraryRow.MOST_POINTS))
+        .orElse(Curve.EMPTY);
+  }
+
+  private static Set<Caveat.Kind> kinds(List<Caveat> caveats, Numbers numbers) {
+    Set<Caveat.Kind> kinds = EnumSet.noneOf(Caveat.Kind.class);
+    caveats.forEach(c -> kinds.add(c.kind()));
+    numbers.all().forEach(n -> n.caveats().forEach(c -> kinds.add(c.kind())));
+    return kinds;
+  }
+}

@@ -1,0 +1,139 @@
+package taperbook.metric;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import taperbook.format.MisreadText;
+import taperbook.format.NumberFormatter;
+import taperbook.plan.ReportPlan;
+import taperbook.quantity.Estimate;
+import taperbook.result.Numbers;
+import taperbook.result.ReportNumber;
+import taperbook.session.Caveat;
+import taperbook.session.Review.Misread;
+import taperbook.session.Session;
+
+/**
+ * How far readings that do not fit the others move the numbers of a session: these are measured
+ * once more as if such a reading had not been written down.
+ *
+ * @param numbers the numbers, each with a caveat for every such reading that moves it
+ * @param caveats one for every such reading, with the numbers that it moves most
+ */
+record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
+  /** Measuring again takes time: so many of the worst readings are tried. */
+  private static final int MOST_TRIED = 3;
+
+  /** A caveat names at most so many numbers. */
+  private static final int MOST_NAMED = 6;
+
+  /** A number moves if its value changes by more than this share of half its interval. */
+  private static final double LEAST_MOVE = 0.25;
+
+  /** A number with every reading, and without one; how far it moves in halves of its interval. */
+  private record Move(ReportNumber number, Optional<Estimate> without, double halves) {}
+
+  /**
+   * The effects of all such readings of a session.
+   *
+   * @param numbers the numbers with every reading
+   * @param session their session
+   * @param plan what the report asks for
+   * @param measure measures another session in the same way
+   */
+  static MisreadEffects of(
+      Numbers numbers, Session session, ReportPlan plan, Function<Session, Numbers> measure) {
+    NumberFormatter wording = new NumberFormatter(plan.style());
+    List<Caveat> caveats = new ArrayList<>();
+    Numbers marked = numbers;
+    int tried = 0;
+    for (Misread misread : session.review().misreads()) {
+      Session without = session.without(misread);
+      List<Move> moves =
+          tried++ < MOST_TRIED && !without.traces().isEmpty()
+              ? moves(numbers, measure.apply(without), plan)
+              : List.of();
+      Caveat caveat =
+          new Caveat(
+              Caveat.Kind.DOUBTFUL_READING, misfit(misread, wording) + effect(moves, wording));
+      caveats.add(caveat);
+      Set<String> moved = moves.stream().map(m -> m.number().id()).collect(Collectors.toSet());
+      marked =
+          new Numbers(
+              marked.all().stream().map(n -> moved.contains(n.id()) ? n.with(caveat) : n).toList());
+    }
+    return new MisreadEffects(marked, caveats);
+  }
+
+  private static List<Move> moves(Numbers numbers, Numbers others, ReportPlan plan) {
+    NumberFormatter wording = new NumberFormatter(plan.style());
+    List<String> headline = numbers.headline().stream().map(ReportNumber::id).toList();
+    List<Move> moves = new ArrayList<>();
+    for (ReportNumber number : numbers.all()) {
+      Optional<Estimate> own = number.estimate();
+      Optional<Estimate> other = others.estimate(number.id());
+      if (own.isPresent()) {
+        double half = own.get().bounds().width() / 2;
+        double off =
+            other.map(o -> Math.abs(o.value() - own.get().value())).orElse(Double.MAX_VALUE);
+        boolean seen =
+            other
+                .map(o -> !wording.value(o, number.unit()).equals(wording.value(number)))
+                .orElse(true);
+        if (off > LEAST_MOVE * half && seen) {
+          moves.add(new Move(number, other, half > 0 ? off / half : 1));
+        }
+      }
+    }
+    moves.sort(
+        Comparator.comparingInt((Move m) -> place(m, headline))
+            .thenComparing(Comparator.comparingDouble(Move::halves).reversed()));
+    return moves;
+  }
+
+  /** Numbers at the top of a report come first. */
+  private static int place(Move move, List<String> headline) {
+    int place = headline.indexOf(move.number().id());
+    return place < 0 ? headline.size() : place;
+  }
+
+  private static String misfit(Misread misread, NumberFormatter wording) {
+    String reading = MisreadText.reading(misread, wording);
+    return Character.toUpperCase(reading.charAt(0))
+        + reading.substring(1)
+        + " does not fit the other readings: "
+        + MisreadText.fitting(misread, wording)
+        + " would. It was kept as it was read.";
+  }
+
+  private static String effect(List<Move> moves, NumberFormatter wording) {
+    if (moves.isEmpty()) {
+      return "";
+    }
+    String named =
+        moves.stream()
+            .limit(MOST_NAMED)
+            .map(m -> "\u201c" + m.number().label() + "\u201d " + without(m, wording))
+            .collect(Collectors.joining(", "));
+    int rest = moves.size() - MOST_NAMED;
+    return " Without it "
+        + named
+        + (rest > 0 ? ", and " + rest + " more numbers would move" : "")
+        + ".";
+  }
+
+  private static String without(Move move, NumberFormatter wording) {
+    return move.without()
+        .map(
+            e ->
+                "would be "
+                    + wording.value(e, move.number().unit())
+                    + " instead of "
+                    + wording.value(move.number()))
+        .orElse("could not be measured");
+  }
+}

@@ -1,0 +1,96 @@
+package taperbook.metric;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import taperbook.format.Labels;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.plan.ReportPlan;
+import taperbook.result.CommonGround;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.result.Numbers;
+import taperbook.result.Outcome;
+import taperbook.result.PairResult;
+import taperbook.result.ReportNumber;
+import taperbook.result.Role;
+import taperbook.result.Runs.Spread;
+import taperbook.result.SessionResult;
+import taperbook.session.Caveat;
+import taperbook.session.RowRef;
+
+/** The numbers of a session less those of another, on what all sessions have in common. */
+final class PairMetrics {
+  private final SessionResult one;
+  private final SessionResult other;
+  private final String otherName;
+  private final Spread runs;
+
+  /**
+   * Differences of a pair.
+   *
+   * @param one the reported session
+   * @param other the session it is compared with
+   * @param otherName what the other is called in labels
+   * @param runs how far one run differs from another
+   */
+  PairMetrics(SessionResult one, SessionResult other, String otherName, Spread runs) {
+    this.one = one;
+    this.other = other;
+    this.otherName = otherName;
+    this.runs = runs;
+  }
+
+  /** A difference for each number that both have, and for those without interruptions. */
+  Numbers measure(CommonGround ground, ReportPlan.Wishes wishes) {
+    MetricCollector ledger =
+        new MetricCollector(one.session().name(), other.session().name(), List.of());
+    String headline = ground.shared().map(w -> "time_soc_" + w.idPart()).orElse("");
+    for (String id : ground.ids(wishes)) {
+      Optional<Role> role = id.equals(headline) ? Optional.of(Role.HEADLINE) : Optional.empty();
+      enter(id, one.numbers().find(id), other.numbers().find(id), role, ledger);
+      String without = Metric.withoutInterruptions(id);
+      Optional<ReportNumber> steady = one.numbers().find(without);
+      Optional<ReportNumber> otherSteady = other.numbers().find(without);
+      if (steady.isPresent() || otherSteady.isPresent()) {
+        enter(
+            without,
+            steady.or(() -> one.numbers().find(id)),
+            otherSteady.or(() -> other.numbers().find(id)),
+            Optional.empty(),
+            ledger);
+      }
+    }
+    return ledger.numbers();
+  }
+
+  private void enter(
+      String id,
+      Optional<ReportNumber> mine,
+      Optional<ReportNumber> theirs,
+      Optional<Role> role,
+      MetricCollector ledger) {
+    if (mine.isEmpty() || theirs.isEmpty()) {
+      return;
+    }
+    ReportNumber a = mine.get();
+    ReportNumber b = theirs.get();
+    Optional<Outcome> difference = a.minus(b, Math.hypot(runs.halfWidth(a), runs.halfWidth(b)));
+    Metric metric =
+        new Metric(
+            PairResult.differenceId(id),
+            Labels.of("number.difference", a.label(), otherName),
+            a.unit(),
+            Method.DIFFERENCE,
+            a.metric().basis(),
+            a.metric().inputs(),
+            role.map(Set::of).orElse(Set.of()));
+    Set<RowRef> rows = new LinkedHashSet<>(a.origin().rows());
+    rows.addAll(b.origin().rows());
+    List<Caveat> caveats =
+        Stream.concat(a.caveats().stream(), b.caveats().stream()).distinct().toList();
+    difference.ifPresent(d -> ledger.enter(metric, d, List.copyOf(rows), caveats));
+  }
+}

@@ -1,0 +1,280 @@
+package taperbook.metric;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.metric.comparison.ConditionSimilarity;
+import taperbook.metric.comparison.RunMetrics;
+import taperbook.metric.course.Courses;
+import taperbook.metric.fit.SampleMean;
+import taperbook.metric.fit.Student;
+import taperbook.metric.recording.Derived;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.metric.recording.RangeFigures;
+import taperbook.metric.recording.Recording;
+import taperbook.metric.session.DistanceMetrics;
+import taperbook.metric.session.WindowMetrics;
+import taperbook.plan.Basis;
+import taperbook.plan.ReportPlan;
+import taperbook.plan.ReportPlan.Season;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.quantity.Unit;
+import taperbook.quantity.WantedDistance;
+import taperbook.result.Drives;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.result.Numbers;
+import taperbook.result.ReportNumber;
+import taperbook.result.Role;
+import taperbook.session.Caveat;
+import taperbook.session.ConditionItem;
+import taperbook.session.Input;
+import taperbook.session.RangeItem;
+import taperbook.session.RangeTest;
+import taperbook.session.RowRef;
+import taperbook.session.Session;
+
+/**
+ * Ratios of cold to warm runs of the reported car:
+ *
+ * <pre>
+ *   r = c / w    (u(r) / r)^2 = (u(c) / c)^2 + (u(w) / w)^2
+ * </pre>
+ *
+ * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1.6, for independent
+ *     inputs</a>
+ */
+final class SeasonMetrics {
+  private static final double COVERAGE = 0.95;
+
+  /** An interval that reaches farther, as a share of the ratio, is not symmetric any more. */
+  private static final double MOST_OPEN = 0.5;
+
+  private static final String STARTS =
+      "the sessions did not begin at like states of charge, on which the time depends";
+
+  private final ReportPlan plan;
+  private final Session main;
+  private final List<RangeTest> tests;
+  private final int redraw;
+  private final double runShare;
+  private final List<WantedDistance> distance;
+  private final NumberFormatter wording;
+  private final MetricCollector ledger;
+
+  /**
+   * Seasons of a report.
+   *
+   * @param main the reported session
+   * @param runShare half the 95 % interval of a run's power beyond its readings, as a share; 0 if
+   *     that is not known
+   */
+  SeasonMetrics(
+      ReportPlan plan, Session main, List<RangeTest> rangeTests, int redraw, double runShare) {
+    this.plan = plan;
+    this.main = main;
+    this.tests = Drives.of(main.vehicle(), rangeTests).agreeing();
+    this.redraw = redraw;
+    this.runShare = runShare;
+    this.distance = plan.wishes().distances().stream().limit(1).toList();
+    this.wording = new NumberFormatter(plan.style());
+    this.ledger = new MetricCollector(main.name(), List.of());
+  }
+
+  private record Run(String name, String degrees, Numbers numbers) {}
+
+  private record Pair(Run warm, Run cold, List<String> unlike, boolean areStartsAlike) {
+    Caveat caveat() {
+      String differ =
+          unlike.isEmpty() ? "." : "; they differ in " + String.join(", ", unlike) + ".";
+      return new Caveat(
+          Caveat.Kind.SEASON,
+          cold.name
+              + " at "
+              + cold.degrees
+              + " over "
+              + warm.name
+              + " at "
+              + warm.degrees
+              + differ);
+    }
+  }
+
+  /** A ratio with half its 95 % interval. */
+  record Ratio(double value, double half95, List<RowRef> rows) {}
+
+  Numbers measure(Season<Session, RangeTest> season) {
+    List<Pair> sessions = new ArrayList<>();
+    for (int k = 0; k < season.sessions().size(); k += 2) {
+      Session warm = season.sessions().get(k);
+      Session cold = season.sessions().get(k + 1);
+      boolean alike = !ConditionSimilarity.startsApart(List.of(warm, cold));
+      sessions.add(
+          new Pair(
+              run(warm), run(cold), ConditionSimilarity.unlikeBesideSeason(warm, cold), alike));
+    }
+    List<Pair> drives = new ArrayList<>();
+    for (int k = 0; k < season.drives().size(); k += 2) {
+      RangeTest warm = season.drives().get(k);
+      RangeTest cold = season.drives().get(k + 1);
+      drives.add(
+          new Pair(run(warm), run(cold), ConditionSimilarity.unlikeBesideSeason(warm, cold), true));
+    }
+    String window = plan.wishes().windows().get(0).idPart();
+    String rated = plan.style().basis() == Basis.RATED ? "_rated" : "";
+    enter("time_soc_" + window, sessions, runShare, false);
+    enter("average_power_" + window, sessions, runShare, false);
+    distance.forEach(d -> enter("time_to_add_" + d.idPart() + rated, sessions, runShare, true));
+    enter("consumption", drives, 0, false);
+    enter("driven_range_full", drives, 0, false);
+    return ledger.numbers();
+  }
+
+  private Run run(Session session) {
+    Optional<Estimate> air = session.conditions().amount(ConditionItem.AMBIENT_TEMPERATURE);
+    return new Run(session.name(), degrees(air), numbers(session));
+  }
+
+  private Run run(RangeTest test) {
+    Optional<Estimate> air = test.facts().amount(RangeItem.AMBIENT_TEMPERATURE);
+    return new Run(test.name(), degrees(air), numbers(test));
+  }
+
+  private String degrees(Optional<Estimate> air) {
+    return wording.exactly(air.orElseThrow().value(), Unit.CELSIUS);
+  }
+
+  private Numbers numbers(Session session) {
+    Courses courses = new Courses(session, tests, Courses.FOR_REPORT, redraw);
+    Recording recording = Recording.of(session, courses, wording);
+    RangeFigures range = RangeFigures.of(tests, session.displayRounding(), plan.style().basis());
+    MetricCollector own = new MetricCollector(session.name(), List.of());
+    SocWindow window = plan.wishes().windows().get(0);
+    new WindowMetrics(recording, own).measure(List.of(window), window);
+    new DistanceMetrics(recording, range, own).measure(distance);
+    return own.numbers();
+  }
+
+  /** Numbers of a drive with bounds: of few readings that were rounded, 95 % tell too little. */
+  private Numbers numbers(RangeTest test) {
+    RangeFigures figures =
+        RangeFigures.of(Optional.of(test), main.displayRounding(), plan.style().basis());
+    MetricCollector own = new MetricCollector(main.name(), List.of());
+    put(own, "consumption", Unit.WATT_HOUR_PER_KILOMETRE, figures.consumption());
+    put(own, "driven_range_full", Unit.KILOMETRE, figures.fullRange());
+    return own.numbers();
+  }
+
+  private static void put(MetricCollector own, String id, Unit unit, Derived figure) {
+    String label = Labels.of("number." + id);
+    Metric entry = new Metric(id, label, unit, figure.method(), figure.basis(), Input.DRIVE);
+    figure
+        .estimate()
+        .ifPresentOrElse(
+            e -> own.measured(entry, e, figure.rows()),
+            () -> own.withheld(entry, figure.withheld().orElse("")));
+  }
+
+  /**
+   * Enters one ratio of each pair, and their mean if there are several.
+   *
+   * @param beyond half the 95 % interval of a run beyond its readings, as a share
+   * @param isDistance true of the time for a distance: it depends on the start, and both runs of a
+   *     pair share the drive, which cancels
+   */
+  private void enter(String id, List<Pair> pairs, double beyond, boolean isDistance) {
+    List<Ratio> ratios = new ArrayList<>();
+    boolean single = pairs.size() == 1;
+    for (int k = 1; k <= pairs.size(); k++) {
+      Pair pair = pairs.get(k - 1);
+      ReportNumber warm = pair.warm.numbers.get(id);
+      ReportNumber cold = pair.cold.numbers.get(id);
+      String degrees = pair.cold.degrees + " over " + pair.warm.degrees;
+      Metric entry =
+          entry(
+              warm,
+              "season_" + (single ? "" : k + "_") + id + "_ratio",
+              Labels.of("number.season_ratio", warm.label(), degrees),
+              Method.SEASON_RATIO);
+      Optional<String> why = warm.withheld().or(cold::withheld);
+      if (why.isPresent() || (isDistance && !pair.areStartsAlike)) {
+        ledger.withheld(entry, why.orElse(STARTS));
+        continue;
+      }
+      List<Caveat> own = new ArrayList<>(List.of(pair.caveat()));
+      if (single && beyond == 0) {
+        own.add(
+            caveat(
+                "How much runs differ by themselves was not measured and is not in the intervals."));
+      }
+      ratios.add(ratio(warm, cold, beyond, isDistance));
+      enter(entry, ratios.get(ratios.size() - 1), own);
+    }
+    if (pairs.size() > 1) {
+      mean(id, pairs, ratios);
+    }
+  }
+
+  /**
+   * The ratio of two numbers.
+   *
+   * @param beyond half the 95 % interval of a run beyond its readings, as a share
+   * @param isDriveShared true if what comes of the drive is the same in both
+   */
+  static Ratio ratio(ReportNumber warm, ReportNumber cold, double beyond, boolean isDriveShared) {
+    double variance = 0;
+    List<RowRef> rows = new ArrayList<>();
+    for (ReportNumber number : List.of(warm, cold)) {
+      double relative = RunMetrics.standardUncertainty(number) / value(number);
+      double shared = isDriveShared ? RunMetrics.driveShare(number) : 0;
+      variance += (1 - shared) * relative * relative + Math.pow(beyond / Student.NORMAL_95, 2);
+      rows.addAll(number.origin().rows());
+    }
+    double value = value(cold) / value(warm);
+    return new Ratio(value, Student.NORMAL_95 * Math.sqrt(variance) * value, rows);
+  }
+
+  private static double value(ReportNumber number) {
+    return number.estimate().orElseThrow().value();
+  }
+
+  private void mean(String id, List<Pair> pairs, List<Ratio> ratios) {
+    ReportNumber of = pairs.get(0).warm.numbers.get(id);
+    int n = ratios.size();
+    String label = Labels.of("number.season_mean", of.label(), n);
+    Metric entry = entry(of, "season_" + id + "_ratio", label, Method.SEASON_MEAN);
+    if (n < 2) {
+      ledger.withheld(entry, "fewer than two pairs have this ratio");
+      return;
+    }
+    SampleMean mean = SampleMean.of(ratios.stream().map(Ratio::value).toList());
+    double readings = Math.sqrt(ratios.stream().mapToDouble(r -> r.half95 * r.half95).sum()) / n;
+    List<RowRef> rows = ratios.stream().flatMap(r -> r.rows.stream()).toList();
+    List<Caveat> own = new ArrayList<>(pairs.stream().map(Pair::caveat).toList());
+    if (n == 2) {
+      own.add(caveat("Two pairs tell little of how pairs differ: Student's factor is 12.7."));
+    }
+    enter(entry, new Ratio(mean.value(), Math.max(mean.half95(), readings), rows), own);
+  }
+
+  private void enter(Metric entry, Ratio ratio, List<Caveat> own) {
+    if (ratio.half95 > MOST_OPEN * ratio.value) {
+      ledger.withheld(entry, "its interval would reach beyond half of it to either side");
+    } else {
+      Estimate estimate = Estimate.around(ratio.value, ratio.half95);
+      ledger.covered(entry, estimate, COVERAGE, ratio.rows, own);
+    }
+  }
+
+  private static Metric entry(ReportNumber of, String id, String label, Method method) {
+    Metric metric = of.metric();
+    return new Metric(id, label, Unit.ONE, method, metric.basis(), metric.inputs()).in(Role.SEASON);
+  }
+
+  private static Caveat caveat(String sentence) {
+    return new Caveat(Caveat.Kind.SEASON, sentence);
+  }
+}

@@ -1,0 +1,185 @@
+package taperbook.metric;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import taperbook.metric.course.RandomNumbers;
+import taperbook.metric.fit.Student;
+import taperbook.quantity.Estimate;
+import taperbook.result.LibraryRow;
+import taperbook.result.Ranking;
+
+/**
+ * Ranks vehicles by a number of their sessions, among sessions with conditions alike, as intervals
+ * of ranks that hold all true ranks at once in 95 % of cases.
+ *
+ * <pre>
+ *   mean      x = sum of x[i] / n
+ *   variance  u^2 = mean of u[i]^2 + r^2 x^2 / n, as what sessions of a car rest on may be shared
+ *   ranks     from 1 + number surely less, to n - number surely greater;
+ *             surely if |x - y| &gt; z sqrt(ux^2 + uy^2),  z = normal quantile at 1 - 0.05 / 2 / pairs
+ * </pre>
+ *
+ * with {@code r} the relative spread between runs: stated, or else that of all vehicles with two
+ * sessions or more under conditions alike, pooled as ISO 5725-2 does, and times t / z for its
+ * degrees of freedom. Where no comparison of a pair is wrong, no interval of ranks is: a region for
+ * all ranks after M. Klein, T. Wright, J. Wieczorek, "A joint confidence region for an overall
+ * ranking of populations", Journal of the Royal Statistical Society C 69 (2020) 589-606, with
+ * Bonferroni's bound for all pairs; both cited from memory.
+ */
+public final class VehicleRanking {
+  private static final double MISSED = 0.05;
+
+  private VehicleRanking() {}
+
+  /** A mean and its standard uncertainty. */
+  record Mean(double value, double uncertainty) {}
+
+  /**
+   * How runs of a car differ.
+   *
+   * @param relative standard deviation as a share
+   * @param degrees degrees of freedom; 0 if it is stated, or not known and none
+   */
+  record Spread(double relative, int degrees) {
+    /** Times what few degrees of freedom ask for: the series of Student's t in z. */
+    double widened(double z) {
+      double f = Math.max(1, degrees);
+      double z2 = z * z;
+      double first = (z2 + 1) / 4;
+      double second = ((5 * z2 + 16) * z2 + 3) / 96;
+      double third = (((3 * z2 + 19) * z2 + 17) * z2 - 15) / 384;
+      return degrees == 0 ? relative : relative * (1 + (first + (second + third / f) / f) / f);
+    }
+  }
+
+  /** Ranks that a mean can have. */
+  record Ranks(int from, int to) {}
+
+  /**
+   * The rankings of all groups of conditions with two vehicles or more.
+   *
+   * @param rows the sessions
+   * @param id the number to rank by, less is better
+   * @param relativeRunSpread standard deviation between runs of a car, as a share, if it is known
+   *     from elsewhere; 0 if not
+   */
+  public static List<Ranking> of(List<LibraryRow> rows, String id, double relativeRunSpread) {
+    Map<String, Map<String, List<LibraryRow>>> groups = new TreeMap<>();
+    for (LibraryRow row : rows) {
+      if (row.numbers().estimate(id).isPresent()) {
+        groups
+            .computeIfAbsent(row.about().conditions(), c -> new TreeMap<>())
+            .computeIfAbsent(row.about().vehicle(), v -> new ArrayList<>())
+            .add(row);
+      }
+    }
+    Spread spread = relativeRunSpread > 0 ? new Spread(relativeRunSpread, 0) : pooled(groups, id);
+    List<Ranking> rankings = new ArrayList<>();
+    groups.forEach(
+        (conditions, vehicles) -> {
+          if (vehicles.size() > 1) {
+            rankings.add(ranking(conditions, vehicles, id, spread));
+          }
+        });
+    return rankings;
+  }
+
+  private static Spread pooled(Map<String, Map<String, List<LibraryRow>>> groups, String id) {
+    return pooled(
+        groups.values().stream()
+            .flatMap(vehicles -> vehicles.values().stream())
+            .map(rows -> rows.stream().map(r -> estimate(r, id)).toList())
+            .toList());
+  }
+
+  /** The spread of runs about their mean, of all cars together. */
+  static Spread pooled(List<List<Estimate>> cars) {
+    double squares = 0;
+    int degrees = 0;
+    for (List<Estimate> runs : cars) {
+      double mean = value(runs);
+      squares += runs.stream().mapToDouble(e -> square(e.value() / mean - 1)).sum();
+      degrees += runs.size() - 1;
+    }
+    return new Spread(degrees == 0 ? 0 : Math.sqrt(squares / degrees), degrees);
+  }
+
+  private static double value(List<Estimate> runs) {
+    return runs.stream().mapToDouble(Estimate::value).average().orElseThrow();
+  }
+
+  private static Ranking ranking(
+      String conditions, Map<String, List<LibraryRow>> vehicles, String id, Spread spread) {
+    double widened = spread.widened(factor(vehicles.size()));
+    List<Mean> means =
+        vehicles.values().stream()
+            .map(rows -> mean(rows.stream().map(r -> estimate(r, id)).toList(), widened))
+            .toList();
+    List<Ranks> ranks = ranks(means);
+    List<Ranking.Place> places = new ArrayList<>();
+    for (Map.Entry<String, List<LibraryRow>> vehicle : vehicles.entrySet()) {
+      int k = places.size();
+      List<LibraryRow> rising =
+          vehicle.getValue().stream()
+              .sorted(
+                  Comparator.comparingDouble((LibraryRow r) -> estimate(r, id).value())
+                      .thenComparing(LibraryRow::session))
+              .toList();
+      places.add(
+          new Ranking.Place(
+              vehicle.getKey(),
+              rising.size(),
+              rising.get((rising.size() - 1) / 2),
+              Estimate.around(means.get(k).value(), Student.NORMAL_95 * means.get(k).uncertainty()),
+              ranks.get(k).from(),
+              ranks.get(k).to()));
+    }
+    places.sort(Comparator.comparingDouble(p -> p.mean().value()));
+    return new Ranking(conditions, spread.relative(), spread.degrees(), places);
+  }
+
+  private static Estimate estimate(LibraryRow row, String id) {
+    return row.numbers().estimate(id).orElseThrow();
+  }
+
+  static Mean mean(List<Estimate> runs, double relativeRunSpread) {
+    double value = value(runs);
+    double read =
+        runs.stream()
+            .mapToDouble(e -> square(e.bounds().width() / 2 / Student.NORMAL_95))
+            .average()
+            .orElseThrow();
+    return new Mean(value, Math.sqrt(read + square(relativeRunSpread * value) / runs.size()));
+  }
+
+  /** How many standard uncertainties set a pair of so many vehicles surely apart. */
+  static double factor(int vehicles) {
+    double pairs = vehicles * (vehicles - 1) / 2.0;
+    return vehicles < 2 ? 0 : RandomNumbers.quantile(1 - MISSED / 2 / pairs);
+  }
+
+  /** The ranks of all means at once, by comparisons of all pairs. */
+  static List<Ranks> ranks(List<Mean> means) {
+    int n = means.size();
+    double z = factor(n);
+    List<Ranks> ranks = new ArrayList<>();
+    for (Mean one : means) {
+      int less = 0;
+      int greater = 0;
+      for (Mean other : means) {
+        double sure = z * Math.hypot(one.uncertainty(), other.uncertainty());
+        less += one.value() - other.value() > sure ? 1 : 0;
+        greater += other.value() - one.value() > sure ? 1 : 0;
+      }
+      ranks.add(new Ranks(1 + less, n - greater));
+    }
+    return ranks;
+  }
+
+  private static double square(double x) {
+    return x * x;
+  }
+}

@@ -1,0 +1,164 @@
+package taperbook.metric.comparison;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.metric.course.Courses;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+import taperbook.result.Curve;
+import taperbook.result.Metric;
+import taperbook.result.PairResult;
+import taperbook.result.Stretch;
+import taperbook.session.Caveat;
+import taperbook.session.RowRef;
+
+/**
+ * Holds the power curve of a session against that of another. The one entrance to this package.
+ *
+ * <p>Every interval comes from the same drawn pairs of sessions. They are meant to hold in 95 % of
+ * cases: the stretches and crossings all together, each other number by itself.
+ */
+public final class CurveComparison {
+  private static final double COVERAGE = 0.95;
+
+  private static final double COVERAGE_OF_BOUNDS = 1;
+
+  /** Less than this in common is nothing to compare, %. */
+  private static final double LEAST_PERCENT = 1;
+
+  private final Courses courses;
+  private final Courses others;
+  private final PairMetricNames words;
+  private final MetricCollector ledger;
+  private final double runShare;
+
+  private CurveComparison(
+      Courses courses, Courses others, String name, List<Caveat> caveats, double runShare) {
+    this.courses = courses;
+    this.others = others;
+    this.runShare = runShare;
+    this.words = new PairMetricNames(name);
+    this.ledger = new MetricCollector(courses.session().name(), others.session().name(), caveats);
+  }
+
+  /**
+   * Compares two sessions.
+   *
+   * @param courses courses of the reported session
+   * @param others courses of the session it is compared with
+   * @param name what the other is called in labels, a few words
+   * @param caveats what concerns the charging of either
+   */
+  public static PairResult of(Courses courses, Courses others, String name, List<Caveat> caveats) {
+    return of(courses, others, name, caveats, 0);
+  }
+
+  /**
+   * As {@link #of(Courses, Courses, String, List)}, for runs whose power differs by more than their
+   * readings.
+   *
+   * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
+   */
+  public static PairResult of(
+      Courses courses, Courses others, String name, List<Caveat> caveats, double runShare) {
+    return new CurveComparison(courses, others, name, caveats, runShare).result();
+  }
+
+  private PairResult result() {
+    Optional<Side> one = Side.of(courses);
+    Optional<Side> two = Side.of(others);
+    if (one.isEmpty() || two.isEmpty()) {
+      return nothing(Side.whyNot((one.isEmpty() ? courses : others).session()));
+    }
+    Estimate from = later(one.get().start(), two.get().start());
+    Estimate to = earlier(one.get().end(), two.get().end());
+    if (to.value() - from.value() < LEAST_PERCENT) {
+      return nothing("the two sessions share less than 1 % of state of charge");
+    }
+    Interval window = new Interval(from.value(), to.value());
+    Pair pair = new Pair(one.get(), two.get(), window, runShare);
+    shared(pair, from, to);
+    List<LeadStretches.Span> spans = LeadStretches.of(pair.band());
+    return new PairResult(
+        others.session().name(),
+        Optional.of(window),
+        stretches(pair, spans),
+        crossings(pair, spans),
+        Optional.of(DifferenceCurve.of(pair)),
+        ledger.numbers());
+  }
+
+  private PairResult nothing(String why) {
+    for (Metric heading : words.ofWindow()) {
+      ledger.withheld(heading, why);
+    }
+    Optional<Curve> none = Optional.empty();
+    return new PairResult(
+        others.session().name(), Optional.empty(), List.of(), List.of(), none, ledger.numbers());
+  }
+
+  private static Estimate later(Estimate a, Estimate b) {
+    Interval bounds =
+        new Interval(
+            Math.max(a.bounds().low(), b.bounds().low()),
+            Math.max(a.bounds().high(), b.bounds().high()));
+    return new Estimate(Math.max(a.value(), b.value()), bounds);
+  }
+
+  private static Estimate earlier(Estimate a, Estimate b) {
+    return later(a.times(-1), b.times(-1)).times(-1);
+  }
+
+  private void shared(Pair pair, Estimate from, Estimate to) {
+    double low = from.value();
+    double high = to.value();
+    ledger.covered(words.sharedFrom(), from, COVERAGE_OF_BOUNDS, pair.rows(low, low));
+    ledger.covered(words.sharedTo(), to, COVERAGE_OF_BOUNDS, pair.rows(high, high));
+    List<RowRef> rows = pair.rows(low, high);
+    ledger.covered(words.meanLead(), pair.meanLead(low, high), COVERAGE, rows);
+    ledger.covered(words.timeGain(), pair.timeGain(low, high), COVERAGE, rows);
+  }
+
+  private List<Stretch> stretches(Pair pair, List<LeadStretches.Span> spans) {
+    List<Stretch> stretches = new ArrayList<>();
+    int led = 0;
+    for (LeadStretches.Span span : spans) {
+      Optional<Stretch.Ids> ids = Optional.empty();
+      if (span.isLed()) {
+        led++;
+        ids = Optional.of(lead(pair, span, led));
+      }
+      stretches.add(new Stretch(span.order(), span.from(), span.to(), ids));
+    }
+    return stretches;
+  }
+
+  private Stretch.Ids lead(Pair pair, LeadStretches.Span span, int k) {
+    String id = "lead_" + k + "_";
+    Stretch.Ids ids =
+        new Stretch.Ids(id + "soc_from", id + "soc_to", id + "power", id + "time_gain");
+    double from = span.from();
+    double to = span.to();
+    List<RowRef> rows = pair.rows(from, to);
+    List<Metric> headings = words.lead(ids, k, span.order());
+    // The edges are where a band meets zero: how far a lead is known, and as such exact.
+    ledger.covered(headings.get(0), Estimate.exactly(from), COVERAGE, rows);
+    ledger.covered(headings.get(1), Estimate.exactly(to), COVERAGE, rows);
+    ledger.covered(headings.get(2), pair.meanLead(from, to), COVERAGE, rows);
+    ledger.covered(headings.get(3), pair.timeGain(from, to), COVERAGE, rows);
+    return ids;
+  }
+
+  private List<String> crossings(Pair pair, List<LeadStretches.Span> spans) {
+    List<String> ids = new ArrayList<>();
+    for (Estimate crossing : CurveCrossing.all(pair.band(), spans)) {
+      Metric heading = words.crossing(ids.size() + 1);
+      Interval where = crossing.bounds();
+      ledger.covered(heading, crossing, COVERAGE, pair.rows(where.low(), where.high()));
+      ids.add(heading.id());
+    }
+    return ids;
+  }
+}

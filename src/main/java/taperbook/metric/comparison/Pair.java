@@ -1,0 +1,60 @@
+package taperbook.metric.comparison;
+
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+import taperbook.session.RowRef;
+
+/** Two power curves over the states of charge that both went through. */
+final class Pair {
+  private final Side one;
+  private final Side other;
+  private final SampledPair drawn;
+  private final Band band;
+
+  /**
+   * Compares two sides.
+   *
+   * @param window states of charge that both went through, %
+   * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
+   */
+  Pair(Side one, Side other, Interval window, double runShare) {
+    this.one = one;
+    this.other = other;
+    double[] grid = Grid.of(window, one.curve(), other.curve());
+    this.drawn = new SampledPair(one.courses(), other.courses(), grid, runShare);
+    this.band = new Band(grid, drawn);
+  }
+
+  Band band() {
+    return band;
+  }
+
+  /** Mean over state of charge of the one's power less the other's, kW. */
+  Estimate meanLead(double from, double to) {
+    return drawn.meanLead(from, to);
+  }
+
+  /** Mean over state of charge of the one's power over that of the other's, %. */
+  Estimate meanRatio(double from, double to) {
+    return drawn.meanRatio(from, to);
+  }
+
+  /** Time that the other takes for a stretch less that of the one, s. */
+  Estimate timeGain(double from, double to) {
+    return drawn.timeGain(from, to);
+  }
+
+  /** Rows of both sessions that a stretch comes from. */
+  List<RowRef> rows(double from, double to) {
+    List<RowRef> rows = new ArrayList<>(one.rows(from, to));
+    rows.addAll(other.rows(from, to));
+    return rows;
+  }
+
+  /** True if in either session a wide gap between readings lies at a state of charge. */
+  boolean isInWideGap(double percent) {
+    return one.isInWideGap(percent) || other.isInWideGap(percent);
+  }
+}

@@ -1,0 +1,185 @@
+package taperbook.metric.comparison;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.format.Labels;
+import taperbook.metric.fit.Student;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.plan.ReportPlan;
+import taperbook.result.Contribution;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.result.Numbers;
+import taperbook.result.Outcome;
+import taperbook.result.ReportNumber;
+import taperbook.result.Runs.Known;
+import taperbook.result.Runs.Spread;
+import taperbook.result.UncertaintySource;
+import taperbook.session.Caveat;
+import taperbook.session.RowRef;
+
+/** Enters mean, spread and next run of each headline number over the runs of a session. */
+public final class RunMetrics {
+  private static final Set<UncertaintySource> OF_THE_DRIVE =
+      Set.of(
+          UncertaintySource.RANGE_DISTANCE,
+          UncertaintySource.RANGE_SOC,
+          UncertaintySource.RANGE_ENERGY,
+          UncertaintySource.SPEED);
+
+  private final List<Numbers> runs;
+  private final List<Caveat> caveats;
+  private final MetricCollector ledger;
+  private final Map<String, Double> shares = new LinkedHashMap<>();
+
+  /**
+   * Numbers over runs.
+   *
+   * @param runs the numbers of each run, the reported session first; two or more
+   * @param differences what the runs are not alike in, in words
+   */
+  public RunMetrics(List<Numbers> runs, List<String> differences, MetricCollector ledger) {
+    this.runs = List.copyOf(runs);
+    this.caveats = caveats(runs.size(), differences);
+    this.ledger = ledger;
+  }
+
+  private static List<Caveat> caveats(int count, List<String> differences) {
+    List<Caveat> caveats = new ArrayList<>();
+    if (count == 2) {
+      caveats.add(
+          new Caveat(
+              Caveat.Kind.REPEATS,
+              "Two runs say little of how runs differ: the interval of their mean reaches 12.7"
+                  + " standard uncertainties to either side. A third run makes it a third as wide."));
+    }
+    if (!differences.isEmpty()) {
+      caveats.add(
+          new Caveat(
+              Caveat.Kind.REPEATS,
+              "The runs are not alike in "
+                  + String.join(", ", differences)
+                  + ", so that their spread holds more than what differs from run to run."));
+    }
+    return caveats;
+  }
+
+  /**
+   * Enters the numbers.
+   *
+   * @param ids the headline numbers
+   * @param powerId the one whose spread counts for every power and charging time
+   */
+  public Spread enter(List<String> ids, String powerId) {
+    for (String id : ids) {
+      runs.get(0).find(id).ifPresent(this::enter);
+    }
+    double most = shares.values().stream().mapToDouble(s -> s).max().orElse(0);
+    String source = runs.size() + " runs";
+    return new Spread(Known.REPEATS, source, shares.getOrDefault(powerId, most), shares);
+  }
+
+  private void enter(ReportNumber number) {
+    List<ReportNumber> measured =
+        runs.stream()
+            .flatMap(n -> n.find(number.id()).stream())
+            .filter(n -> n.estimate().isPresent())
+            .toList();
+    int n = measured.size();
+    List<Metric> entries =
+        List.of(
+            entry(
+                number, "_mean", Labels.of("number.run_mean", number.label(), n), Method.RUN_MEAN),
+            entry(
+                number,
+                "_run_spread",
+                Labels.of("number.run_spread", number.label(), n),
+                Method.RUN_SPREAD),
+            entry(
+                number,
+                "_run_to_run",
+                Labels.of("number.run_to_run", number.label(), n),
+                Method.RUN_TO_RUN),
+            entry(
+                number,
+                "_next_run",
+                Labels.of("number.next_run", number.label()),
+                Method.NEXT_RUN));
+    if (n < 2) {
+      entries.forEach(e -> ledger.withheld(e, "fewer than two of the runs have this number"));
+      return;
+    }
+    RunStatistics statistics = statistics(measured);
+    List<RowRef> rows = measured.stream().flatMap(m -> m.origin().rows().stream()).toList();
+    List<Caveat> own = new ArrayList<>(caveats);
+    if (n < runs.size()) {
+      String count = "Only " + n + " of the " + runs.size() + " runs have this number.";
+      own.add(new Caveat(Caveat.Kind.REPEATS, count));
+    }
+    ledger.covered(entries.get(0), statistics.meanOfAll(), 0.95, rows, own);
+    ledger.covered(entries.get(1), statistics.spread(), 0.95, rows, own);
+    ledger.covered(entries.get(2), statistics.beyondReadings(), 0.95, rows, own);
+    ledger.covered(entries.get(3), statistics.nextRun(), 0.95, rows, own);
+    if (statistics.mean() > 0) {
+      shares.put(number.id(), statistics.halfBeyondReadings() / statistics.mean());
+    }
+  }
+
+  private static Metric entry(ReportNumber number, String ending, String label, Method method) {
+    Metric of = number.metric();
+    return new Metric(number.id() + ending, label, number.unit(), method, of.basis(), of.inputs());
+  }
+
+  private static RunStatistics statistics(List<ReportNumber> measured) {
+    List<Double> values = new ArrayList<>();
+    List<Double> readings = new ArrayList<>();
+    double common = 0;
+    double halfStep = 0;
+    for (ReportNumber number : measured) {
+      values.add(number.estimate().orElseThrow().value());
+      double variance = Math.pow(standardUncertainty(number), 2);
+      double drive = driveShare(number);
+      readings.add(Math.sqrt((1 - drive) * variance));
+      if (coverage(number) == 1) {
+        halfStep = Math.max(halfStep, number.estimate().orElseThrow().bounds().width() / 2);
+      }
+      common += drive * variance / measured.size();
+    }
+    return new RunStatistics(values, readings, Math.sqrt(common), halfStep);
+  }
+
+  /**
+   * Standard uncertainty from an interval: of a normal distribution where it covers 95 %, of a
+   * rectangular one where it is bounds (JCGM 100:2008, 4.3.4 and 4.3.7).
+   */
+  public static double standardUncertainty(ReportNumber number) {
+    double half = number.estimate().orElseThrow().bounds().width() / 2;
+    return half / (coverage(number) < 1 ? Student.NORMAL_95 : Math.sqrt(3));
+  }
+
+  private static double coverage(ReportNumber number) {
+    return number.outcome().fold(Outcome.Measured::coverage, w -> 1.0);
+  }
+
+  /** The part of a number's variance that comes of the drive, which all runs share. */
+  public static double driveShare(ReportNumber number) {
+    List<Contribution> budget =
+        number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of());
+    double share =
+        budget.stream()
+            .filter(c -> OF_THE_DRIVE.contains(c.source()))
+            .mapToDouble(Contribution::share)
+            .sum();
+    return Math.min(1, share);
+  }
+
+  /** A spread that the tester states, from elsewhere. */
+  public static Optional<Spread> stated(Optional<ReportPlan.RunSpread> stated) {
+    return stated.map(
+        s -> new Spread(Known.STATED, s.source(), Student.NORMAL_95 * s.share(), Map.of()));
+  }
+}

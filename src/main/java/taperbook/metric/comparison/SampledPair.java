@@ -1,0 +1,194 @@
+package taperbook.metric.comparison;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import taperbook.metric.course.Course;
+import taperbook.metric.course.Courses;
+import taperbook.metric.course.Draw;
+import taperbook.metric.course.RandomNumbers;
+import taperbook.metric.fit.Student;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+
+/**
+ * Two sessions drawn together many times: for each trial the difference of their power and of their
+ * time at each state of charge of a grid.
+ *
+ * <p>The draws of a session depend on its readings alone. Each draw of the one meets several of the
+ * other, none of them its own twin, so that two sessions with the same readings are still drawn
+ * independently. Which meet which does not depend on which session comes first, and sums are taken
+ * from both ends of the sorted values: thus swapping the two changes the sign of everything, and
+ * nothing else.
+ *
+ * <p>Where runs differ by more than their readings, each draw of a session has a factor of power of
+ * its own, log-normal with a median of 1.
+ */
+final class SampledPair {
+  /** One in so many trials lies below the interval of a number, and one above. */
+  private static final int ONE_IN = 40;
+
+  /**
+   * How far apart the draws are that meet, in hundredths of their number; with each its opposite.
+   */
+  private static final int[] APART = {50, 21, 79, 37, 63};
+
+  private static final long RUN_SEED = 0x72756e73;
+
+  private final double[] grid;
+  private final Side one;
+  private final Side other;
+  private final double[][] kilowatts;
+  private final double[][] seconds;
+
+  /**
+   * Draws a pair.
+   *
+   * @param one courses of the one
+   * @param other courses of the other
+   * @param grid states of charge that both went through, rising, %
+   * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
+   */
+  SampledPair(Courses one, Courses other, double[] grid, double runShare) {
+    this.grid = grid.clone();
+    Side a = new Side(one, grid, runShare);
+    Side b = new Side(other, grid, runShare);
+    this.one = a;
+    this.other = b;
+    int n = Math.min(a.count(), b.count());
+    this.kilowatts = new double[n * APART.length][];
+    this.seconds = new double[n * APART.length][];
+    int trial = 0;
+    for (int apart : APART) {
+      int by = by(apart, n);
+      for (int k = 0; k < n; k++) {
+        int own = k;
+        int partner = partner(k, by, n);
+        kilowatts[trial] = filled(i -> a.kilowatts[own][i] - b.kilowatts[partner][i]);
+        seconds[trial] = filled(i -> b.seconds[partner][i] - a.seconds[own][i]);
+        trial++;
+      }
+    }
+  }
+
+  private static int by(int apart, int count) {
+    return apart > 50 ? count - count * (100 - apart) / 100 : count * apart / 100;
+  }
+
+  private static int partner(int draw, int by, int count) {
+    return (draw + by) % count;
+  }
+
+  /** As {@link #meanLead}, for the mean power of the first over that of the other, %. */
+  Estimate meanRatio(double from, double to) {
+    int n = trials() / APART.length;
+    return interval(
+        k ->
+            100
+                * integral(one.kilowatts[k % n], from, to)
+                / integral(other.kilowatts[partner(k % n, by(APART[k / n], n), n)], from, to));
+  }
+
+  /** Power and time of each draw of one session at each point of the grid. */
+  private static final class Side {
+    private final double[][] kilowatts;
+    private final double[][] seconds;
+
+    Side(Courses courses, double[] grid, double runShare) {
+      List<Draw> drawn = courses.drawn();
+      double offset = courses.displayOffset();
+      this.kilowatts = new double[drawn.size()][grid.length];
+      this.seconds = new double[drawn.size()][grid.length];
+      double scale = StrictMath.log1p(runShare) / Student.NORMAL_95;
+      // The same for all sessions: draws that meet have different numbers, so different factors.
+      RandomNumbers random = new RandomNumbers(RUN_SEED + courses.redraw());
+      for (int k = 0; k < drawn.size(); k++) {
+        Course course = drawn.get(k).course();
+        double factor = StrictMath.exp(scale * random.normal());
+        for (int i = 0; i < grid.length; i++) {
+          double second = course.timeOfCharge(grid[i] + offset);
+          seconds[k][i] = second / factor;
+          kilowatts[k][i] = factor * course.powerAt(second);
+        }
+      }
+    }
+
+    int count() {
+      return seconds.length;
+    }
+  }
+
+  private double[] filled(IntToDoubleFunction value) {
+    double[] values = new double[grid.length];
+    Arrays.setAll(values, value);
+    return values;
+  }
+
+  int trials() {
+    return kilowatts.length;
+  }
+
+  /** Power of the first less that of the other at a point of the grid, for each trial, kW. */
+  double[] kilowatts(int point) {
+    double[] values = new double[trials()];
+    Arrays.setAll(values, k -> kilowatts[k][point]);
+    return values;
+  }
+
+  /**
+   * Mean over state of charge of the difference of power, kW: the mean of the trials, with the
+   * interval that leaves equal shares of them on both sides (JCGM 101:2008, 5.3.3).
+   */
+  Estimate meanLead(double from, double to) {
+    return interval(k -> integral(kilowatts[k], from, to) / (to - from));
+  }
+
+  /** As {@link #meanLead}, for the time of the other less that of the first over a stretch, s. */
+  Estimate timeGain(double from, double to) {
+    return interval(k -> at(seconds[k], to) - at(seconds[k], from));
+  }
+
+  private Estimate interval(IntToDoubleFunction ofTrial) {
+    double[] values = new double[trials()];
+    Arrays.setAll(values, ofTrial);
+    Arrays.sort(values);
+    int tail = values.length / ONE_IN;
+    Interval interval = new Interval(values[tail], values[values.length - 1 - tail]);
+    return new Estimate(mean(values), interval.hull(mean(values)));
+  }
+
+  /** Mean of sorted values, summed from both ends, so that opposite values have opposite means. */
+  static double mean(double[] sorted) {
+    double sum = 0;
+    int n = sorted.length;
+    for (int i = 0; i < n / 2; i++) {
+      sum += sorted[i] + sorted[n - 1 - i];
+    }
+    return (n % 2 == 0 ? sum : sum + sorted[n / 2]) / n;
+  }
+
+  private double integral(double[] values, double from, double to) {
+    int i = above(from);
+    double sum = 0;
+    double lastPercent = from;
+    double last = at(values, from);
+    for (; i < grid.length && grid[i] < to; i++) {
+      sum += (values[i] + last) / 2 * (grid[i] - lastPercent);
+      lastPercent = grid[i];
+      last = values[i];
+    }
+    return sum + (at(values, to) + last) / 2 * (to - lastPercent);
+  }
+
+  private double at(double[] values, double percent) {
+    int i = Math.min(grid.length - 1, above(percent));
+    double share = (percent - grid[i - 1]) / (grid[i] - grid[i - 1]);
+    return values[i - 1] + share * (values[i] - values[i - 1]);
+  }
+
+  /** Index of the first point of the grid above a state of charge that is not below the grid. */
+  private int above(double percent) {
+    int found = Arrays.binarySearch(grid, percent);
+    return found >= 0 ? found + 1 : -found - 1;
+  }
+}

@@ -1,0 +1,92 @@
+package taperbook.metric.comparison;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.metric.bounds.GapRule;
+import taperbook.metric.bounds.MonotoneBounds;
+import taperbook.metric.course.Courses;
+import taperbook.quantity.Estimate;
+import taperbook.session.Channel;
+import taperbook.session.RowRef;
+import taperbook.session.Session;
+import taperbook.session.Trace;
+
+/**
+ * One of two sessions that are held against each other.
+ *
+ * @param courses the courses of the session
+ * @param soc its state of charge
+ * @param power its power
+ * @param curve the one over the other
+ */
+record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
+  /** A session as a side; empty if it has no power curve, see {@link #whyNot}. */
+  static Optional<Side> of(Courses courses) {
+    Session session = courses.session();
+    Optional<Trace> soc = session.trace(Channel.SOC);
+    Optional<Trace> power = session.trace(Channel.POWER).filter(p -> p.size() > 1);
+    return soc.flatMap(
+        q ->
+            power
+                .filter(p -> SocTimeCurve.exists(q, p))
+                .map(p -> new Side(courses, q, p, new SocTimeCurve(q, p))));
+  }
+
+  /** Why {@link #of} gives nothing, as a sentence without its full stop. */
+  static String whyNot(Session session) {
+    if (session.trace(Channel.SOC).isEmpty()) {
+      return "no state of charge was recorded in " + session.name();
+    }
+    return session.trace(Channel.POWER).isEmpty()
+        ? "no power was recorded in " + session.name()
+        : "power and state of charge were not read over the same time in " + session.name();
+  }
+
+  /** Where its curve begins, %. */
+  Estimate start() {
+    double value = curve.from();
+    return power.firstSecond() <= soc.firstSecond()
+        ? Estimate.around(value, soc.halfStep())
+        : at(value, power.firstSecond());
+  }
+
+  /** Where its curve ends, %. */
+  Estimate end() {
+    double value = curve.to();
+    return power.lastSecond() >= soc.lastSecond()
+        ? Estimate.around(value, soc.halfStep())
+        : at(value, power.lastSecond());
+  }
+
+  private Estimate at(double value, double second) {
+    return new Estimate(value, new MonotoneBounds(soc).at(second).hull(value));
+  }
+
+  /** Rows of both channels that a stretch of its curve comes from. */
+  List<RowRef> rows(double fromPercent, double toPercent) {
+    double from = curve.second(fromPercent);
+    double to = curve.second(toPercent);
+    List<RowRef> rows = new ArrayList<>();
+    for (Trace trace : List.of(soc, power)) {
+      int i = Math.max(0, trace.indexAtOrBefore(from));
+      rows.add(trace.row(i));
+      while (i + 1 < trace.size() && trace.second(i) < to) {
+        i++;
+        rows.add(trace.row(i));
+      }
+    }
+    return rows;
+  }
+
+  /** True if a wide gap between readings lies at a state of charge. */
+  boolean isInWideGap(double percent) {
+    double second = curve.second(percent);
+    return isWide(power, second) || isWide(soc, second);
+  }
+
+  private static boolean isWide(Trace trace, double second) {
+    int i = trace.indexAtOrBefore(second);
+    return i >= 0 && GapRule.isWide(trace, i);
+  }
+}

@@ -1,0 +1,100 @@
+package taperbook.metric.course;
+
+import taperbook.session.Channel;
+
+/** Makes courses of drawn unknowns. */
+final class CourseBuilder {
+  private final CourseModel model;
+  private final CourseData data;
+  private final double[] nodes;
+  private final int n;
+  private final RandomNumbers random;
+
+  CourseBuilder(CourseModel model, RandomNumbers random) {
+    this.model = model;
+    this.data = model.data();
+    this.nodes = data.nodes();
+    this.n = model.cells();
+    this.random = random;
+  }
+
+  /**
+   * A course.
+   *
+   * @param x the drawn unknowns
+   * @param centre the centre of their distribution given the scales
+   */
+  Course course(double[] x, double[] centre) {
+    double[] energy = new double[n + 1];
+    double[] charge = new double[n + 1];
+    for (int i = 0; i <= n; i++) {
+      double e = i == 0 ? 0 : x[i - 1];
+      double q = model.charge(x, e);
+      energy[i] = i == 0 ? e : Math.max(e, energy[i - 1]);
+      charge[i] = i == 0 ? q : Math.max(q, charge[i - 1]);
+    }
+    return new Course(times(), energy, charge, calm(x, centre), 1 + x[n + CourseModel.POWER_RATIO]);
+  }
+
+  /**
+   * Times of the nodes since plugging in. A hand-written row has a rounding error of its own; a
+   * logger's rows come at even times, so that all of them may be off the moment of plugging in by
+   * the same part of the clock's step.
+   */
+  private double[] times() {
+    double half = data.clockHalfStep();
+    if (!data.isDense() || half == 0) {
+      return nodes;
+    }
+    double late = (2 * random.uniform() - 1) * half;
+    double[] times = nodes.clone();
+    for (int i = 1; i <= n; i++) {
+      times[i] += late;
+    }
+    return times;
+  }
+
+  /**
+   * Power of each cell without the noise that the walk has between readings, where nobody saw it:
+   * the centre of the distribution given the scales, and on it what the draw is off at each reading
+   * of power, joined by straight lines. In proportion as the power display counts, which may be
+   * elsewhere than the counter: it is compared with readings of power.
+   */
+  private double[] calm(double[] x, double[] centre) {
+    double[] calm = calmByCounter(x, centre);
+    for (int cell = 0; cell < n; cell++) {
+      calm[cell] *= 1 + x[n + CourseModel.POWER_RATIO];
+    }
+    return calm;
+  }
+
+  private double[] calmByCounter(double[] x, double[] centre) {
+    double[] calm = new double[n];
+    int reading = 0;
+    double lastOff = 0;
+    double lastSecond = Double.NEGATIVE_INFINITY;
+    int cell = 0;
+    for (ReadingForm form : model.forms()) {
+      if (form.observation.channel() != Channel.POWER) {
+        continue;
+      }
+      double off = form.bandedOf(x, n) - form.bandedOf(centre, n);
+      double second = form.observation.second();
+      while (cell < n && (nodes[cell] + nodes[cell + 1]) / 2 <= second) {
+        double middle = (nodes[cell] + nodes[cell + 1]) / 2;
+        double share = reading == 0 ? 1 : (middle - lastSecond) / (second - lastSecond);
+        calm[cell] =
+            model.powerOf(centre, cell) + (reading == 0 ? off : lastOff + share * (off - lastOff));
+        cell++;
+      }
+      reading++;
+      lastOff = off;
+      lastSecond = second;
+    }
+    while (cell < n) {
+      calm[cell] = model.powerOf(reading == 0 ? x : centre, cell) + lastOff;
+      cell++;
+    }
+    return calm;
+  }
+}

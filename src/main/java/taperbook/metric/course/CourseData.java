@@ -1,0 +1,351 @@
+package taperbook.metric.course;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.Optional;
+import taperbook.session.Channel;
+import taperbook.session.DisplayRounding;
+import taperbook.session.RowsWritten;
+import taperbook.session.Session;
+import taperbook.session.Trace;
+
+/**
+ * The readings of a session as observations of one course, and the nodes in time that the course is
+ * estimated on.
+ *
+ * <p>Charge is counted in the display's own terms: a display that shows {@code v} in steps of
+ * {@code a} has a charge from {@code v} to {@code v + a}, whichever way it rounds.
+ */
+final class CourseData {
+  /** Cells that a session is cut into, beside those that its rows make. */
+  private static final int CELLS = 160;
+
+  /** The same of a logger's session, whose rows tell more. */
+  private static final int CELLS_OF_LOG = 480;
+
+  /** The same of a session whose readings are held against each other. */
+  private static final int CELLS_OF_CHECK = 80;
+
+  /** While a station raises its power, cells are no wider than this then, s. */
+  private static final double CELL_AT_START = 6;
+
+  private static final double START_UP = 100;
+
+  /** More rows than this are a logger's. */
+  private static final int MANY = 200;
+
+  /** A change that two rows enclose within this share of a step is sharper than either row. */
+  private static final double SHARP = 0.5;
+
+  /** Someone who watches for a change notes it this much late, s: common practice, no source. */
+  static final double EYE_DELAY = 0.1;
+
+  /** Variance of the moment at which an eye notes a change, s²: common practice, no source. */
+  static final double EYE_VARIANCE = 0.01;
+
+  /** What a display without steps may be off, kW or kWh. */
+  private static final double EXACT = 1e-4;
+
+  private final Session session;
+  private final List<Observation> observations = new ArrayList<>();
+  private final double[] nodes;
+  private final boolean counterFromZero;
+  private final boolean dense;
+
+  /** The readings as a course is drawn from them. */
+  CourseData(Session session) {
+    this(session, rows(session), false);
+  }
+
+  private CourseData(Session session, NavigableSet<Double> rows, boolean plain) {
+    this.session = session;
+    Optional<Trace> counter = counter();
+    this.counterFromZero =
+        counter.filter(t -> t.firstSecond() > 0 || t.firstValue() == 0).isPresent();
+    this.dense = !plain && rows.size() > MANY;
+    this.nodes = plain ? nodesBesideRows(rows) : dense ? evenNodes(rows) : nodesAtRows(rows);
+    session.trace(Channel.SOC).ifPresent(plain ? this::plainCharge : this::charge);
+    session.trace(Channel.POWER).ifPresent(this::power);
+    counter.ifPresent(this::energy);
+  }
+
+  /** Every reading by itself, anywhere in its step, so that each can be held against the others. */
+  static CourseData ofSingleReadings(Session session) {
+    return new CourseData(session, rows(session), true);
+  }
+
+  /** True if the readings that a course rests on are a second or more apart. */
+  static boolean spansTime(Session session) {
+    NavigableSet<Double> rows = rows(session);
+    return !rows.isEmpty() && rows.last() - rows.first() >= 1;
+  }
+
+  private Optional<Trace> counter() {
+    return counter(session);
+  }
+
+  private static Optional<Trace> counter(Session session) {
+    return session.trace(Channel.ENERGY_ADDED).filter(t -> t.size() > 1);
+  }
+
+  /** True of a logger's session: no hand wrote down so many rows. */
+  boolean isDense() {
+    return dense;
+  }
+
+  double[] nodes() {
+    return nodes;
+  }
+
+  List<Observation> observations() {
+    return observations;
+  }
+
+  boolean has(Channel channel) {
+    return observations.stream().anyMatch(o -> o.channel() == channel);
+  }
+
+  double step(Channel channel) {
+    return session.trace(channel).map(t -> 2 * t.halfStep()).orElse(1.0);
+  }
+
+  RowsWritten rowsWritten() {
+    return session.rowsWritten();
+  }
+
+  /** Times of all rows, and of plugging in if the counter was first read later. */
+  private static NavigableSet<Double> rows(Session session) {
+    NavigableSet<Double> rows = session.rowSeconds();
+    if (counter(session).filter(t -> t.firstSecond() > 0).isPresent()) {
+      rows.add(0.0);
+    }
+    return rows;
+  }
+
+  private static double[] evenNodes(NavigableSet<Double> rows) {
+    double first = rows.first();
+    double most = (rows.last() - first) / CELLS_OF_LOG;
+    double[] nodes = new double[CELLS_OF_LOG + 1];
+    Arrays.setAll(nodes, i -> first + i * most);
+    return nodes;
+  }
+
+  private static double[] nodesAtRows(NavigableSet<Double> rows) {
+    double first = rows.first();
+    double last = rows.last();
+    double most = (last - first) / CELLS;
+    List<Double> all = new ArrayList<>(List.of(first));
+    for (double row : rows) {
+      divide(all, row, most, 1);
+    }
+    if (all.size() < 4) {
+      all.clear();
+      for (int i = 0; i < 4; i++) {
+        all.add(first + (last - first) * i / 3);
+      }
+    }
+    return all.stream().mapToDouble(x -> x).toArray();
+  }
+
+  /** At least two cells between rows, so that no two rows want different powers of one. */
+  private static double[] nodesBesideRows(NavigableSet<Double> rows) {
+    double first = rows.first();
+    double most = (rows.last() - first) / CELLS_OF_CHECK;
+    List<Double> all = new ArrayList<>(List.of(first));
+    for (double row : rows) {
+      boolean early = all.get(all.size() - 1) < first + START_UP;
+      divide(all, row, early ? Math.min(CELL_AT_START, most) : most, 2);
+    }
+    return all.stream().mapToDouble(x -> x).toArray();
+  }
+
+  /** Adds nodes up to a time, at most so far apart, in at least so many parts. */
+  private static void divide(List<Double> nodes, double to, double most, int least) {
+    double from = nodes.get(nodes.size() - 1);
+    if (to - from < 0.5) {
+      return;
+    }
+    int parts = Math.max(least, (int) Math.ceil((to - from) / most - 1e-9));
+    for (int i = 1; i <= parts; i++) {
+      nodes.add(from + (to - from) * i / parts);
+    }
+  }
+
+  private static double clockVariance(Trace trace) {
+    return trace.clockHalfStep() * trace.clockHalfStep() / 3;
+  }
+
+  private void charge(Trace soc) {
+    double step = 2 * soc.halfStep();
+    double within = step * step / 12;
+    double clock = clockVariance(soc);
+    int n = soc.size();
+    boolean[] sharpAfter = new boolean[n];
+    if (session.rowsWritten() != RowsWritten.AT_CHANGES) {
+      for (int i = 0; i + 1 < n; i++) {
+        sharpAfter[i] = isSharp(soc, i);
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      boolean first = i == 0;
+      boolean last = i == n - 1;
+      boolean changed = !first && soc.value(i) > soc.value(i - 1);
+      if (sharpAfter[i]) {
+        double gap = soc.second(i + 1) - soc.second(i);
+        observations.add(
+            new Observation(
+                Channel.SOC,
+                i + 1,
+                soc.second(i) + gap / 2,
+                soc.value(i + 1),
+                0,
+                gap * gap / 12 + clock,
+                Observation.Form.AT_CHANGE));
+      }
+      boolean nearChange = sharpAfter[i] || (!first && sharpAfter[i - 1]);
+      boolean inside =
+          !first && !last && soc.value(i - 1) == soc.value(i) && soc.value(i + 1) == soc.value(i);
+      if (nearChange || (n > MANY && inside)) {
+        continue;
+      }
+      // A display without steps shows the truth itself.
+      Observation.Form form = step > 0 ? form(changed, last) : Observation.Form.AT_CHANGE;
+      double value = form == Observation.Form.WITHIN_STEP ? soc.value(i) + step / 2 : soc.value(i);
+      observations.add(new Observation(Channel.SOC, i, soc.second(i), value, within, clock, form));
+    }
+  }
+
+  private void plainCharge(Trace soc) {
+    double step = 2 * soc.halfStep();
+    for (int i = 0; i < soc.size(); i++) {
+      observations.add(
+          new Observation(
+              Channel.SOC,
+              i,
+              soc.second(i),
+              soc.value(i) + step / 2,
+              step * step / 12,
+              clockVariance(soc),
+              Observation.Form.WITHIN_STEP));
+    }
+  }
+
+  private Observation.Form form(boolean changed, boolean last) {
+    RowsWritten written = session.rowsWritten();
+    if (!changed || written == RowsWritten.AT_SET_TIMES) {
+      return Observation.Form.WITHIN_STEP;
+    }
+    // The last row ends a session, at a change or not.
+    return written == RowsWritten.AT_CHANGES && !last
+        ? Observation.Form.AT_CHANGE
+        : Observation.Form.EITHER;
+  }
+
+  /** True if the display changed by one step between a row and the next, soon after each other. */
+  private static boolean isSharp(Trace soc, int i) {
+    double step = 2 * soc.halfStep();
+    double rise = soc.value(i + 1) - soc.value(i);
+    if (rise <= 0 || rise > 1.5 * step) {
+      return false;
+    }
+    double gap = soc.second(i + 1) - soc.second(i);
+    int from = i;
+    while (from > 0 && soc.value(i) - soc.value(from) < 2 * step) {
+      from--;
+    }
+    int to = i + 1;
+    while (to + 1 < soc.size() && soc.value(to) - soc.value(i + 1) < 2 * step) {
+      to++;
+    }
+    double rate = (soc.value(to) - soc.value(from)) / (soc.second(to) - soc.second(from));
+    return gap * rate <= SHARP * step;
+  }
+
+  private void power(Trace power) {
+    double step = 2 * power.halfStep();
+    double variance = step * step / 12;
+    double clock = clockVariance(power);
+    if (power.size() <= MANY) {
+      for (int i = 0; i < power.size(); i++) {
+        observations.add(
+            new Observation(
+                Channel.POWER,
+                i,
+                power.second(i),
+                power.value(i),
+                variance,
+                clock,
+                Observation.Form.WITHIN_STEP));
+      }
+      return;
+    }
+    int i = 0;
+    for (int cell = 0; cell + 1 < nodes.length; cell++) {
+      double sum = 0;
+      double times = 0;
+      int count = 0;
+      while (i < power.size() && (power.second(i) < nodes[cell + 1] || cell + 2 == nodes.length)) {
+        sum += power.value(i);
+        times += power.second(i);
+        count++;
+        i++;
+      }
+      if (count > 0) {
+        observations.add(
+            new Observation(
+                Channel.POWER,
+                i - 1,
+                times / count,
+                sum / count,
+                variance / Math.min(count, 4),
+                clock / count,
+                Observation.Form.WITHIN_STEP));
+      }
+    }
+  }
+
+  private void energy(Trace counter) {
+    double step = 2 * counter.halfStep();
+    double variance = step * step / 12;
+    double clock = clockVariance(counter);
+    double zero = counterFromZero ? 0 : counter.firstValue();
+    double lastSecond = Double.NEGATIVE_INFINITY;
+    double spacing = counter.size() > MANY ? nodes[1] - nodes[0] : 0;
+    for (int i = 0; i < counter.size(); i++) {
+      boolean skipped = counter.second(i) - lastSecond < spacing && i + 1 < counter.size();
+      if (skipped) {
+        continue;
+      }
+      lastSecond = counter.second(i);
+      observations.add(
+          new Observation(
+              Channel.ENERGY_ADDED,
+              i,
+              counter.second(i),
+              counter.value(i) - zero,
+              variance,
+              clock,
+              Observation.Form.WITHIN_STEP));
+    }
+  }
+
+  /** Standard uncertainty of an offset that all readings of the energy counter share, kWh. */
+  double counterOffset() {
+    double step = step(Channel.ENERGY_ADDED);
+    double offset = counterFromZero ? step / 4 : Math.hypot(step / 4, step / Math.sqrt(12));
+    return Math.max(EXACT, offset);
+  }
+
+  /** Half the step of the clock, s. */
+  double clockHalfStep() {
+    return session.traces().values().stream().mapToDouble(Trace::clockHalfStep).max().orElse(0);
+  }
+
+  /** Standard uncertainty of an offset that all readings of power share, kW. */
+  double powerOffset() {
+    boolean nearest = session.displayRounding() == DisplayRounding.NEAREST;
+    return Math.max(EXACT, step(Channel.POWER) * (nearest ? 0.1 : 0.2));
+  }
+}

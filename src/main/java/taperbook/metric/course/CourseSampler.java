@@ -1,0 +1,134 @@
+package taperbook.metric.course;
+
+import java.util.ArrayList;
+import java.util.List;
+import taperbook.session.Channel;
+import taperbook.session.Session;
+
+/**
+ * Draws courses of a session from their distribution given all readings together, by Gibbs
+ * sampling.
+ *
+ * <p>Given the scales of the steps of power ({@link PowerPrior}) and where in its step each
+ * displayed charge was ({@link ReadingHabit}), all unknowns of the {@link CourseModel} are jointly
+ * normal and drawn at once ({@link ArrowSystem}); then the scales and places given them.
+ */
+final class CourseSampler {
+  private static final int SETTLING = 120;
+
+  /** Rounds from one drawn pair to the next, so that neighbouring pairs hang together less. */
+  private static final int ROUNDS = 2;
+
+  private final CourseModel model;
+  private final List<ReadingForm> forms;
+  private final int n;
+  private final RandomNumbers random;
+  private final PowerPrior walk;
+  private final ReadingHabit habit;
+  private final CourseBuilder builder;
+  private final ArrowSystem whole;
+  private final ArrowSystem system;
+  private final double[] centre;
+  private final double[] state;
+  private double[][] predicted = new double[0][];
+
+  CourseSampler(Session session, long seed) {
+    this.model = new CourseModel(new CourseData(session));
+    this.forms = model.forms();
+    this.n = model.cells();
+    this.random = new RandomNumbers(seed);
+    this.walk = new PowerPrior(model, random);
+    this.habit = new ReadingHabit(model, random);
+    this.builder = new CourseBuilder(model, random);
+    this.whole = new ArrowSystem(n, CourseModel.BORDER);
+    this.system = new ArrowSystem(n, CourseModel.BORDER);
+    this.centre = new double[n + CourseModel.BORDER];
+    this.state = new double[n + CourseModel.BORDER];
+    settle();
+  }
+
+  private void settle() {
+    model.setReference(model.reference());
+    for (int round = 0; round < 3; round++) {
+      // The mean over the second half: one draw's centre would shift all that is linearised at it.
+      double[] mean = new double[centre.length];
+      int sweeps = SETTLING / 3;
+      for (int i = 0; i < sweeps; i++) {
+        sweep(round == 0 && i <= 20);
+        if (round == 0 && i == 20) {
+          habit.choose(centre);
+        }
+        for (int j = 0; 2 * i >= sweeps && j < mean.length; j++) {
+          mean[j] += 2 * centre[j] / sweeps;
+        }
+      }
+      model.setReference(mean);
+    }
+  }
+
+  /** Draws everything once. */
+  private void sweep(boolean rough) {
+    whole.copy(model.fixed());
+    walk.addTo(whole);
+    habit.addTo(whole, rough);
+    system.copy(whole);
+    system.factor();
+    // A logger's rows leave no doubt where a step is.
+    if (!rough && !model.data().isDense()) {
+      walk.moveSteps(whole, system);
+    }
+    system.solve(centre);
+    for (int i = 0; i < state.length; i++) {
+      state[i] = random.normal();
+    }
+    system.backward(state);
+    for (int i = 0; i < state.length; i++) {
+      state[i] += centre[i];
+    }
+    walk.drawScales(state);
+    if (!rough) {
+      habit.draw(state);
+    }
+  }
+
+  /**
+   * Draws courses in pairs that lie opposite each other about the centre of their distribution.
+   *
+   * @param pairs number of pairs
+   * @param kept of so many pairs it is kept what each reading would show, see {@link #influences()}
+   */
+  List<Course> draw(int pairs, int kept) {
+    List<Course> courses = new ArrayList<>(2 * pairs);
+    double[] mirrored = new double[state.length];
+    predicted = new double[forms.size()][kept];
+    for (int k = 0; k < pairs; k++) {
+      for (int round = 0; round < ROUNDS; round++) {
+        sweep(false);
+      }
+      for (int i = 0; i < state.length; i++) {
+        mirrored[i] = 2 * centre[i] - state[i];
+      }
+      courses.add(builder.course(state, centre));
+      courses.add(builder.course(mirrored, centre));
+      if (k < kept) {
+        for (int i = 0; i < forms.size(); i++) {
+          predicted[i][k] = forms.get(i).of(state, n);
+        }
+      }
+      for (ReadingForm form : forms) {
+        form.edges += form.part < 0 ? 1.0 / pairs : 0;
+      }
+    }
+    return courses;
+  }
+
+  /** What each reading would show in the draws that were kept. */
+  List<Influence> influences() {
+    double step = model.data().step(Channel.SOC);
+    List<Influence> influences = new ArrayList<>();
+    for (int i = 0; i < forms.size(); i++) {
+      influences.add(Influence.of(forms.get(i), predicted[i], step));
+    }
+    return influences;
+  }
+}

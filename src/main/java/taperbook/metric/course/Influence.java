@@ -1,0 +1,74 @@
+package taperbook.metric.course;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import taperbook.result.UncertaintySource;
+
+/** An input of the draws by its values in some of them, from which budgets are made. */
+final class Influence {
+  private final double[] values;
+  private final double variance;
+  private final Map<UncertaintySource, Double> shares;
+
+  /**
+   * An input.
+   *
+   * @param values its value in some draws; for a reading what it would show but for its own error
+   * @param variance variance of the input, or of the reading's error, before anything else was read
+   * @param shares how that variance is divided between sources
+   */
+  Influence(double[] values, double variance, Map<UncertaintySource, Double> shares) {
+    double mean = Arrays.stream(values).average().orElse(0);
+    this.values = Arrays.stream(values).map(v -> v - mean).toArray();
+    this.variance = variance;
+    this.shares = shares;
+  }
+
+  /**
+   * A reading.
+   *
+   * @param form the reading
+   * @param predictions what it would show but for its own error, in some of the draws
+   * @param step step of the display of the charge, %
+   */
+  static Influence of(ReadingForm form, double[] predictions, double step) {
+    Observation o = form.observation;
+    UncertaintySource display =
+        switch (o.channel()) {
+          case POWER -> UncertaintySource.POWER_DISPLAY;
+          case ENERGY_ADDED -> UncertaintySource.ENERGY_DISPLAY;
+          default -> UncertaintySource.SOC_DISPLAY;
+        };
+    Map<UncertaintySource, Double> parts = new EnumMap<>(UncertaintySource.class);
+    double clock = form.variance - (form.isOpen() ? form.partVariance : o.displayVariance());
+    double shown = o.displayVariance();
+    if (form.isOpen()) {
+      parts.put(UncertaintySource.READING_HABIT, form.edges * (1 - form.edges) * step * step / 4);
+      shown *= 1 - form.edges;
+    }
+    parts.put(display, shown);
+    parts.put(UncertaintySource.CLOCK, clock);
+    double sum = parts.values().stream().mapToDouble(v -> v).sum();
+    parts.replaceAll((source, part) -> part / sum);
+    return new Influence(predictions, sum, parts);
+  }
+
+  /** Value in draw {@code k} less the mean. */
+  double value(int k) {
+    return values[k];
+  }
+
+  /** Number of draws. */
+  int size() {
+    return values.length;
+  }
+
+  double variance() {
+    return variance;
+  }
+
+  Map<UncertaintySource, Double> shares() {
+    return shares;
+  }
+}

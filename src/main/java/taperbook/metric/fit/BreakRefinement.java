@@ -1,0 +1,200 @@
+package taperbook.metric.fit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Moves breakpoints between the abscissae to where the sum of squares is least, by iterative
+ * linearisation: with the present breakpoints the model is linear in
+ *
+ * <pre>
+ *   1, q, max(0, q - psi[j]), -(q > psi[j])
+ * </pre>
+ *
+ * and each breakpoint moves by the coefficient of its last column divided by its change of slope.
+ * Steps that do not lower the sum of squares are halved. As the sum of squares has a kink wherever
+ * a breakpoint passes a reading, each breakpoint is then also tried in the gaps beside its own.
+ * Steps stay where they are.
+ *
+ * @see <a href="https://doi.org/10.1002/sim.1545">V. M. R. Muggeo, Estimating regression models
+ *     with unknown break-points, Statistics in Medicine 22 (2003) 3055-3071</a>
+ */
+final class BreakRefinement {
+  private static final int MOST_STEPS = 60;
+  private static final int MOST_HALVINGS = 6;
+  private static final int MOST_ROUNDS = 12;
+
+  /** Breakpoints that move by less than this share of the span have arrived. */
+  private static final double ARRIVED = 1e-10;
+
+  /** A lower sum of squares counts as such if it is lower by this share, */
+  private static final double LEAST_GAIN = 1e-9;
+
+  /** or this share of the sum of the squared powers, for points that lie on a line. */
+  private static final double LEAST_SHARE = 1e-20;
+
+  private final double negligible;
+  private final double[] soc;
+  private final double[] power;
+  private final UnresolvedBreaks rule;
+  private final boolean[] held;
+
+  private BreakRefinement(double[] soc, double[] power, List<Break> breaks) {
+    this.soc = soc;
+    this.power = power;
+    this.negligible = LEAST_SHARE * Arrays.stream(power).map(p -> p * p).sum();
+    this.rule = new UnresolvedBreaks(soc);
+    this.held = rule.of(breaks);
+  }
+
+  /**
+   * Refines a line.
+   *
+   * @param soc abscissae, %, never falling
+   * @param power ordinates, kW
+   * @param start the line to begin with
+   * @return the line with the least sum of squares that was found
+   */
+  static PiecewiseLine of(double[] soc, double[] power, PiecewiseLine start) {
+    return new BreakRefinement(soc, power, start.breaks()).refine(start);
+  }
+
+  /** Refines a line without trying other gaps: quicker, and near the least sum of squares. */
+  static PiecewiseLine nearby(double[] soc, double[] power, PiecewiseLine start) {
+    return new BreakRefinement(soc, power, start.breaks()).descend(start);
+  }
+
+  private PiecewiseLine refine(PiecewiseLine start) {
+    PiecewiseLine best = descend(start);
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      PiecewiseLine better = besideIts(best);
+      if (!lower(better, best)) {
+        return best;
+      }
+      best = better;
+    }
+    return best;
+  }
+
+  /** True if a line is better than another by more than the errors of its computation. */
+  private boolean lower(PiecewiseLine one, PiecewiseLine other) {
+    double sum = other.residualSumOfSquares();
+    return one.residualSumOfSquares() < sum - LEAST_GAIN * sum - negligible;
+  }
+
+  private PiecewiseLine besideIts(PiecewiseLine line) {
+    PiecewiseLine best = line;
+    for (int j = 0; j < held.length; j++) {
+      for (double place : held[j] ? new double[0] : gapsBeside(line.at(j))) {
+        List<Break> moved = new ArrayList<>(best.breaks());
+        moved.set(j, new Break(place, false));
+        Optional<PiecewiseLine> tried = allowed(moved).map(this::descend);
+        if (tried.isPresent() && lower(tried.get(), best)) {
+          best = tried.get();
+        }
+      }
+    }
+    return best;
+  }
+
+  /** The middles of the gap below and of the gap above. */
+  private double[] gapsBeside(double place) {
+    double left = rule.below(place);
+    double right = rule.above(place);
+    return new double[] {(rule.below(left) + left) / 2, (right + rule.above(right)) / 2};
+  }
+
+  private PiecewiseLine descend(PiecewiseLine start) {
+    PiecewiseLine line = start;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      Optional<PiecewiseLine> next = downhill(line);
+      if (next.isEmpty()) {
+        return line;
+      }
+      boolean arrived = distance(line, next.get()) < ARRIVED * (rule.highest() - rule.lowest());
+      line = next.get();
+      if (arrived) {
+        return line;
+      }
+    }
+    return line;
+  }
+
+  private static double distance(PiecewiseLine one, PiecewiseLine other) {
+    double most = 0;
+    for (int j = 0; j + 1 < one.segments(); j++) {
+      most = Math.max(most, Math.abs(one.at(j) - other.at(j)));
+    }
+    return most;
+  }
+
+  private Optional<PiecewiseLine> downhill(PiecewiseLine line) {
+    for (double[] move : moves(line)) {
+      double share = 1;
+      for (int h = 0; h < MOST_HALVINGS; h++, share /= 2) {
+        List<Break> moved = new ArrayList<>(line.breaks());
+        for (int j = 0; j < move.length; j++) {
+          moved.set(j, new Break(line.at(j) + share * move[j], line.isStep(j)));
+        }
+        Optional<PiecewiseLine> tried = allowed(moved);
+        if (tried.isPresent() && lower(tried.get(), line)) {
+          return tried;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The moves that the derivatives to the right and to the left of the breakpoints ask for. */
+  private List<double[]> moves(PiecewiseLine line) {
+    List<double[]> moves = new ArrayList<>();
+    for (boolean right : new boolean[] {true, false}) {
+      List<double[]> columns = PiecewiseLine.columns(soc, line.breaks());
+      int first = columns.size();
+      for (int j = 0; j < held.length; j++) {
+        if (!held[j]) {
+          columns.add(jump(line.at(j), right));
+        }
+      }
+      LeastSquares.solve(columns, power).ifPresent(fit -> moves.add(move(fit, first)));
+    }
+    return moves;
+  }
+
+  private double[] jump(double at, boolean right) {
+    double[] column = new double[soc.length];
+    for (int i = 0; i < soc.length; i++) {
+      column[i] = soc[i] > at || (!right && soc[i] == at) ? -1 : 0;
+    }
+    return column;
+  }
+
+  private double[] move(LeastSquares fit, int first) {
+    double[] move = new double[held.length];
+    int column = first;
+    for (int j = 0; j < held.length; j++) {
+      if (!held[j]) {
+        double ratio = fit.coefficient(column) / fit.coefficient(2 + j);
+        move[j] = Double.isFinite(ratio) ? ratio : 0;
+        column++;
+      }
+    }
+    return move;
+  }
+
+  /** The line through breakpoints if they stay in order and none comes to be held. */
+  private Optional<PiecewiseLine> allowed(List<Break> breaks) {
+    double before = rule.lowest();
+    boolean[] now = rule.of(breaks);
+    for (int j = 0; j < now.length; j++) {
+      double at = breaks.get(j).soc();
+      if (!(at > before && at < rule.highest()) || (now[j] && !held[j])) {
+        return Optional.empty();
+      }
+      before = at;
+    }
+    return PiecewiseLine.through(soc, power, breaks);
+  }
+}

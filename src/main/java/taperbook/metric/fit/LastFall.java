@@ -1,0 +1,68 @@
+package taperbook.metric.fit;
+
+import java.util.List;
+import java.util.Optional;
+import taperbook.quantity.Interval;
+import taperbook.session.RowRef;
+import taperbook.session.Trace;
+
+/**
+ * The last time that the power falls below a level and stays below it to the end of the readings.
+ *
+ * <p>With a power display of half step h, the true level is the share of a peak within h, and each
+ * reading is within h. The truth is surely at or above the level at the last reading that is so
+ * whatever rounding did, and surely below it from the first reading after which all are.
+ *
+ * @param second the time by the piecewise-linear reading, s since plugging in
+ * @param times earliest and latest time that the readings allow, s
+ * @param rows the readings at the two times and those that the level was crossed between
+ */
+public record LastFall(double second, Interval times, List<RowRef> rows) {
+  /** Copies the rows. */
+  public LastFall {
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * The last fall below a share of the peak.
+   *
+   * @param power power readings, kW
+   * @param share share of the highest reading, above 0 and below 1
+   * @return the fall; empty if the readings do not end surely below the level
+   */
+  public static Optional<LastFall> below(Trace power, double share) {
+    double h = power.halfStep();
+    double level = share * power.max();
+    int above = lastAtLeast(power, level);
+    int perhapsAbove = lastAtLeast(power, share * (power.max() - h) - h);
+    int last = power.size() - 1;
+    if (power.max() <= 0 || above == last || perhapsAbove == last) {
+      return Optional.empty();
+    }
+    int surelyAbove = Math.max(0, lastAtLeast(power, share * (power.max() + h) + h));
+    double c = power.clockHalfStep();
+    Interval times =
+        new Interval(power.second(surelyAbove) - c, power.second(perhapsAbove + 1) + c);
+    List<RowRef> rows =
+        List.of(surelyAbove, above, above + 1, perhapsAbove + 1).stream()
+            .distinct()
+            .map(power::row)
+            .toList();
+    return Optional.of(new LastFall(crossing(power, above, level), times, rows));
+  }
+
+  /** Index of the last reading at or above a level, or -1. */
+  private static int lastAtLeast(Trace power, double level) {
+    int i = power.size() - 1;
+    while (i >= 0 && power.value(i) < level) {
+      i--;
+    }
+    return i;
+  }
+
+  private static double crossing(Trace power, int above, double level) {
+    double fall = power.value(above) - power.value(above + 1);
+    double share = (power.value(above) - level) / fall;
+    return power.second(above) + share * (power.second(above + 1) - power.second(above));
+  }
+}

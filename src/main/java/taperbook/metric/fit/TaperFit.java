@@ -1,0 +1,130 @@
+package taperbook.metric.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+import taperbook.session.RowRef;
+import taperbook.session.Trace;
+
+/**
+ * A line of straight segments fitted to power over state of charge by least squares, with as many
+ * segments and steps between them as the readings support. The breakpoints are found by dynamic
+ * programming over the readings, then moved between them by iterative linearisation; a step is
+ * known to the gap between the two readings beside it.
+ *
+ * @param segments the segments from the lowest state of charge on, at least one
+ * @param steps where the power jumps from one segment to the next, in the same order
+ * @param counts fewest and most segments that the readings do not rule out at odds of 20 to 1
+ * @param residualSumOfSquares what is left of the points, kW^2
+ * @param points number of points that it was fitted to, one for each step of state of charge
+ * @see <a href="https://doi.org/10.1002/sim.1545">V. M. R. Muggeo, Estimating regression models
+ *     with unknown break-points, Statistics in Medicine 22 (2003) 3055-3071</a>
+ */
+public record TaperFit(
+    List<Segment> segments,
+    List<Step> steps,
+    Interval counts,
+    double residualSumOfSquares,
+    int points) {
+  /** Points that even one segment needs, for AICc to exist. */
+  public static final int FEWEST_POINTS = 5;
+
+  /** Span of state of charge that a fit needs, %: below it a slope for each per cent is moot. */
+  public static final double LEAST_SPAN_PERCENT = 1;
+
+  /** Copies the lists. */
+  public TaperFit {
+    steps = List.copyOf(steps);
+    segments = List.copyOf(segments);
+  }
+
+  /**
+   * Fits a line to a session.
+   *
+   * @param soc state of charge, %
+   * @param power power, kW
+   * @return the fit, or empty if power was read at fewer than {@link #FEWEST_POINTS} different
+   *     states of charge, or over less than {@link #LEAST_SPAN_PERCENT}
+   */
+  public static Optional<TaperFit> of(Trace soc, Trace power) {
+    TaperPoints points = TaperPoints.of(soc, power);
+    return points.size() < FEWEST_POINTS
+            || points.lastSoc() - points.firstSoc() < LEAST_SPAN_PERCENT
+        ? Optional.empty()
+        : Optional.of(of(points, power.max()));
+  }
+
+  static TaperFit of(TaperPoints points, double peakKilowatts) {
+    SegmentCount count = new SegmentCount(points);
+    PiecewiseLine line = count.chosen();
+    FitUncertainty uncertainty = new FitUncertainty(points, line);
+    List<SegmentKind> kinds = Classification.of(line, points, peakKilowatts);
+    List<Segment> segments = new ArrayList<>();
+    for (int k = 0; k < line.segments(); k++) {
+      segments.add(segment(points, line, uncertainty, kinds.get(k), k));
+    }
+    List<Step> steps = new ArrayList<>();
+    for (int j = 0; j + 1 < line.segments(); j++) {
+      if (line.isStep(j)) {
+        Interval height = uncertainty.ofHeight(j, points.gap(line.at(j)));
+        steps.add(
+            new Step(
+                j,
+                joint(points, line, uncertainty, j),
+                new Estimate(line.height(j), height),
+                points.rowsBeside(line.at(j))));
+      }
+    }
+    return new TaperFit(
+        segments, steps, count.notRuledOut(), line.residualSumOfSquares(), points.size());
+  }
+
+  private static Segment segment(
+      TaperPoints points, PiecewiseLine line, FitUncertainty uncertainty, SegmentKind kind, int k) {
+    boolean first = k == 0;
+    boolean last = k == line.segments() - 1;
+    Estimate from =
+        first
+            ? Estimate.around(points.firstSoc(), points.halfSoc())
+            : joint(points, line, uncertainty, k - 1);
+    Estimate to =
+        last
+            ? Estimate.around(points.lastSoc(), points.halfSoc())
+            : joint(points, line, uncertainty, k);
+    double mean = (line.power(k, from.value()) + line.power(k, to.value())) / 2;
+    return new Segment(
+        kind,
+        from,
+        to,
+        Estimate.around(line.slope(k), 2 * uncertainty.ofSlope(k)),
+        uncertainty.isSlopeSeen(k),
+        Estimate.around(mean, 2 * uncertainty.ofMeanPower(k, from.value(), to.value())),
+        rows(points, line, k));
+  }
+
+  /** A breakpoint, known no better than the display of state of charge. */
+  private static Estimate joint(
+      TaperPoints points, PiecewiseLine line, FitUncertainty uncertainty, int j) {
+    double at = line.at(j);
+    if (line.isStep(j)) {
+      Interval gap = points.gap(at);
+      return new Estimate((gap.low() + gap.high()) / 2, gap);
+    }
+    Interval fitted = uncertainty.ofBreak(j).hull(Interval.around(at, points.halfSoc()));
+    double low = Math.max(fitted.low(), Math.min(at, points.firstSoc() - points.halfSoc()));
+    double high = Math.min(fitted.high(), Math.max(at, points.lastSoc() + points.halfSoc()));
+    return new Estimate(at, new Interval(low, high));
+  }
+
+  /** The readings of a segment; those beside a step belong to one of its sides only. */
+  private static List<RowRef> rows(TaperPoints points, PiecewiseLine line, int k) {
+    double half = points.halfSoc();
+    double from = k == 0 ? points.firstSoc() - half : line.at(k - 1);
+    double to = k == line.segments() - 1 ? points.lastSoc() + half : line.at(k);
+    return points.rows(
+        k > 0 && !line.isStep(k - 1) ? from - half : from,
+        k < line.segments() - 1 && !line.isStep(k) ? to + half : to);
+  }
+}

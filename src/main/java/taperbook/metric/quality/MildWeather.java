@@ -1,0 +1,39 @@
+package taperbook.metric.quality;
+
+import java.util.Optional;
+import taperbook.format.NumberFormatter;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+import taperbook.quantity.Unit;
+
+/**
+ * How far the air was from mild weather. What is said begins at nothing and grows with each degree;
+ * which weather counts as mild is common practice, no source.
+ */
+final class MildWeather {
+  private static final double LEAST_CELSIUS = 15;
+  private static final double MOST_CELSIUS = 25;
+
+  private MildWeather() {}
+
+  /** Degrees below mild weather, if they round to one or more. */
+  static Optional<Estimate> below(Estimate air) {
+    return degrees(Estimate.exactly(LEAST_CELSIUS).minus(air));
+  }
+
+  /** Degrees above mild weather, if they round to one or more. */
+  static Optional<Estimate> above(Estimate air) {
+    return degrees(air.minus(Estimate.exactly(MOST_CELSIUS)));
+  }
+
+  private static Optional<Estimate> degrees(Estimate far) {
+    return Math.rint(far.value()) >= 1 ? Optional.of(far) : Optional.empty();
+  }
+
+  /** What counts as mild, in words. */
+  static String words(NumberFormatter wording) {
+    return "mild weather (taken as "
+        + wording.range(new Interval(LEAST_CELSIUS, MOST_CELSIUS), Unit.CELSIUS)
+        + ")";
+  }
+}

@@ -1,0 +1,150 @@
+package taperbook.metric.quality;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.format.NumberFormatter;
+import taperbook.metric.recording.Recording;
+import taperbook.metric.session.Plateau;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.session.Caveat;
+import taperbook.session.ConditionItem;
+import taperbook.session.Facts;
+import taperbook.session.Trace;
+
+/**
+ * What set the power of a session: the station's rating, a limit of the current, or neither as far
+ * as the readings can tell.
+ */
+final class PlateauCaveats {
+  /** This close to a rating a power may follow from it: a choice of this report. */
+  private static final double CLOSE_SHARE = 0.03;
+
+  private final Recording recording;
+  private final Optional<Estimate> station;
+  private final Optional<Estimate> car;
+  private final Optional<Plateau> plateau;
+  private final NumberFormatter wording;
+
+  private PlateauCaveats(Recording recording) {
+    Facts<ConditionItem> facts = recording.session().conditions();
+    this.recording = recording;
+    this.station = facts.amount(ConditionItem.STATION_RATED_POWER);
+    this.car = facts.amount(ConditionItem.VEHICLE_RATED_PEAK_POWER);
+    this.plateau = Plateau.of(recording);
+    this.wording = recording.wording();
+  }
+
+  static List<Caveat> of(Recording recording) {
+    PlateauCaveats all = new PlateauCaveats(recording);
+    List<String> sentences = new ArrayList<>();
+    if (all.station.isEmpty()) {
+      sentences.add(
+          "The station's rated power is not known, so the station may have set the limit.");
+    } else {
+      all.byRating(all.station.get()).ifPresent(sentences::add);
+    }
+    all.byCurrent().ifPresent(sentences::add);
+    return sentences.stream().map(s -> new Caveat(Caveat.Kind.STATION_LIMIT, s)).toList();
+  }
+
+  private String kilowatts(Estimate power) {
+    return wording.value(power, Unit.KILOWATT);
+  }
+
+  private Optional<String> byRating(Estimate rating) {
+    Optional<Plateau> atRating = plateau.filter(p -> isAtRating(p, rating));
+    if (atRating.isPresent()) {
+      return Optional.of(held(atRating.get()) + whoSetIt(atRating.get(), rating));
+    }
+    boolean carIsRatedHigher = car.filter(c -> c.value() > rating.value()).isPresent();
+    if (carIsRatedHigher) {
+      return Optional.of(
+          "The station is rated at "
+              + kilowatts(rating)
+              + ", below the "
+              + kilowatts(car.orElseThrow())
+              + " that the maker states for the car"
+              + besideReadings(rating));
+    }
+    return recording.power().flatMap(power -> nearRating(power, rating));
+  }
+
+  /** Close: within the step of the power or 3 % of the rating, on either side. */
+  private static boolean isAtRating(Plateau plateau, Estimate rating) {
+    Plateau.Level level = plateau.power();
+    return Math.abs(level.estimate().value() - rating.value()) <= close(level.halfStep(), rating);
+  }
+
+  private static double close(double halfStep, Estimate rating) {
+    return Math.max(2 * halfStep, CLOSE_SHARE * rating.value());
+  }
+
+  private String held(Plateau found) {
+    return "The power was held at "
+        + kilowatts(found.power().estimate())
+        + " for "
+        + wording.value(found.duration(), Unit.SECOND);
+  }
+
+  private String whoSetIt(Plateau found, Estimate rating) {
+    String said = ", at the station's rating of " + kilowatts(rating);
+    if (car.isEmpty()) {
+      return said
+          + ": the station may have set the plateau. The peak power that the maker states for the"
+          + " car is not known.";
+    }
+    String rated = kilowatts(car.get());
+    double margin = close(found.power().halfStep(), rating);
+    if (car.get().value() > rating.value() + margin) {
+      return said
+          + ", while the maker states "
+          + rated
+          + " for the car: the station set the plateau, not the car.";
+    }
+    return said
+        + ", and the maker states "
+        + rated
+        + " for the car: whether the station or the car set the plateau cannot be told.";
+  }
+
+  private String besideReadings(Estimate rating) {
+    Optional<Trace> lower =
+        recording.power().filter(p -> p.max() < rating.value() - close(p.halfStep(), rating));
+    if (lower.isEmpty()) {
+      return ": the station may have set the limit.";
+    }
+    return ", but the highest power read, "
+        + kilowatts(Estimate.around(lower.get().max(), lower.get().halfStep()))
+        + ", stays below that rating: something else set the limit first.";
+  }
+
+  private Optional<String> nearRating(Trace power, Estimate rating) {
+    double margin = close(power.halfStep(), rating);
+    if (power.max() > rating.value() + margin) {
+      return Optional.of(
+          "The highest power read lies above the station's rating of "
+              + kilowatts(rating)
+              + ": one of the two is not right.");
+    }
+    return power.max() >= rating.value() - margin
+        ? Optional.of(
+            "The highest power read comes close to the station's rating of "
+                + kilowatts(rating)
+                + ": the station may have set the limit.")
+        : Optional.empty();
+  }
+
+  private Optional<String> byCurrent() {
+    return plateau.flatMap(
+        p ->
+            p.heldCurrent()
+                .map(
+                    current ->
+                        "The plateau follows a current limit of "
+                            + wording.value(current.estimate(), Unit.AMPERE)
+                            + ": the current stays flat while the voltage rises. Whether the"
+                            + " station, its cable or the car sets that limit cannot be told."));
+  }
+}

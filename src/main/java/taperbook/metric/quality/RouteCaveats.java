@@ -1,0 +1,131 @@
+package taperbook.metric.quality;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import taperbook.format.NumberFormatter;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.session.Caveat;
+import taperbook.session.Caveat.Kind;
+import taperbook.session.Leg;
+import taperbook.session.RangeItem;
+import taperbook.session.RangeTest;
+
+/** Where elevations and legs of a range test say other than the route that is stated. */
+final class RouteCaveats {
+  /** Heights of one place may be off by so much, m: common practice, no source. */
+  private static final double SAME_HEIGHT_METRES = 10;
+
+  /** The ways out and back may differ by this share: common practice, no source. */
+  private static final double SAME_WAY_SHARE = 0.05;
+
+  private final RangeTest test;
+  private final NumberFormatter wording;
+  private final List<Caveat> caveats = new ArrayList<>();
+
+  private RouteCaveats(RangeTest test, NumberFormatter wording) {
+    this.test = test;
+    this.wording = wording;
+  }
+
+  static List<Caveat> of(RangeTest test, NumberFormatter wording) {
+    RouteCaveats all = new RouteCaveats(test, wording);
+    String route = test.facts().text(RangeItem.ROUTE).orElse("");
+    switch (route) {
+      case "loop" -> all.ends("loop");
+      case "out and back" -> {
+        all.ends(route);
+        all.unequalWays();
+      }
+      case "one way" -> all.wayBack();
+      default -> {
+        // What is not stated cannot be contradicted.
+      }
+    }
+    all.chargedBetween();
+    return all.caveats;
+  }
+
+  private void add(String sentence) {
+    caveats.add(new Caveat(Kind.DRIVE, sentence));
+  }
+
+  /** A route that comes back to its start ends at the same height. */
+  private void ends(String route) {
+    Optional<Estimate> start = test.facts().amount(RangeItem.START_ELEVATION);
+    Optional<Estimate> end = test.facts().amount(RangeItem.END_ELEVATION);
+    if (start.isEmpty() || end.isEmpty()) {
+      return;
+    }
+    Estimate rise = end.get().minus(start.get());
+    boolean above = rise.value() > 0;
+    Estimate apart = above ? rise : rise.times(-1);
+    if (apart.bounds().low() > SAME_HEIGHT_METRES) {
+      add(
+          "The route is stated as "
+              + route
+              + ", but it ended "
+              + wording.value(apart, Unit.METRE)
+              + (above ? " above" : " below")
+              + " its start: one of the two is wrong, or the drive did not come back to where it"
+              + " began.");
+    }
+  }
+
+  private void unequalWays() {
+    Optional<Estimate> out = distance("out");
+    Optional<Estimate> back = distance("back");
+    if (out.isEmpty() || back.isEmpty()) {
+      return;
+    }
+    double shorter = Math.min(out.get().bounds().high(), back.get().bounds().high());
+    double longer = Math.max(out.get().bounds().low(), back.get().bounds().low());
+    if (longer > (1 + SAME_WAY_SHARE) * shorter) {
+      add(
+          "The route is stated as out and back, but the legs out add up to "
+              + wording.value(out.get(), Unit.KILOMETRE)
+              + " and the legs back to "
+              + wording.value(back.get(), Unit.KILOMETRE)
+              + ": it was not the same way.");
+    }
+  }
+
+  private void wayBack() {
+    if (distance("out").isPresent() && distance("back").isPresent()) {
+      add("The route is stated as one way, but it has legs called out and legs called back.");
+    }
+  }
+
+  /** Distance of the legs whose name begins with a word, if there are any. */
+  private Optional<Estimate> distance(String word) {
+    return test.legs().stream()
+        .filter(l -> l.name().strip().toLowerCase(Locale.ROOT).matches(word + "\\b.*"))
+        .map(Leg::distance)
+        .reduce((sum, next) -> sum.minus(next.times(-1)));
+  }
+
+  /** A leg that begins with more charge than the one before ended with. */
+  private void chargedBetween() {
+    for (int i = 1; i < test.legs().size(); i++) {
+      Leg before = test.legs().get(i - 1);
+      Leg leg = test.legs().get(i);
+      if (before.soc().isEmpty() || leg.soc().isEmpty()) {
+        continue;
+      }
+      Estimate end = before.soc().get().end();
+      Estimate start = leg.soc().get().start();
+      if (start.bounds().low() > end.bounds().high()) {
+        add(
+            "Leg "
+                + leg.name()
+                + " began at "
+                + wording.value(start, Unit.PERCENT)
+                + ", and the leg before it ended at "
+                + wording.value(end, Unit.PERCENT)
+                + ": the car was charged in between, or one of the two is wrong.");
+      }
+    }
+  }
+}

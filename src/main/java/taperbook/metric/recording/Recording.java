@@ -1,0 +1,286 @@
+package taperbook.metric.recording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.metric.bounds.Crossing;
+import taperbook.metric.bounds.EnergyCounter;
+import taperbook.metric.bounds.EnergyOverTime;
+import taperbook.metric.bounds.MonotoneBounds;
+import taperbook.metric.bounds.PowerIntegral;
+import taperbook.metric.course.Courses;
+import taperbook.metric.course.Draw;
+import taperbook.metric.trip.ChargeTimes;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+import taperbook.quantity.Unit;
+import taperbook.result.Event;
+import taperbook.result.Outcome;
+import taperbook.session.Channel;
+import taperbook.session.RangeTest;
+import taperbook.session.RowRef;
+import taperbook.session.Session;
+import taperbook.session.Trace;
+
+/**
+ * A session made ready for measuring: its channels, the courses that they allow together, and the
+ * words to state why something cannot be measured.
+ *
+ * @param session the session
+ * @param soc state of charge, if recorded
+ * @param envelope bounds of the true state of charge, if recorded
+ * @param power power, if recorded
+ * @param counter energy by the counter, if recorded
+ * @param integral energy by integrating power, if recorded twice or more
+ * @param courses the courses that all readings and the drive allow
+ * @param wording words in the units of the report
+ */
+public record Recording(
+    Session session,
+    Optional<Trace> soc,
+    Optional<MonotoneBounds> envelope,
+    Optional<Trace> power,
+    Optional<EnergyCounter> counter,
+    Optional<PowerIntegral> integral,
+    Courses courses,
+    NumberFormatter wording) {
+
+  public static final String NO_SOC = "no state of charge was recorded";
+  public static final String SOC_NOT_READ_THEN = "the state of charge was not read at that time";
+  public static final String NO_POWER = "no power was recorded";
+  public static final String NO_ENERGY = "neither energy nor power was recorded";
+  public static final String NO_GAIN =
+      "the state of charge gained is not more than its display can tell";
+
+  /** Why times and averages are withheld where {@link #hasFewRows()}. */
+  public static final String FEW_ROWS =
+      "fewer than 4 rows were read, and what the power did between them is not known";
+
+  private static final int FEWEST_ROWS = 4;
+
+  /** Finer steps of a charge are not looked at one by one, %. */
+  private static final double CLOCK_STEP = 0.5;
+
+  /**
+   * A session made ready.
+   *
+   * @param session the session
+   * @param test the drive that distances rest on, if there is one
+   * @param draws number of courses to draw
+   * @param wording words in the units of the report
+   */
+  public static Recording of(
+      Session session, Optional<RangeTest> test, int draws, NumberFormatter wording) {
+    return of(session, new Courses(session, test, draws), wording);
+  }
+
+  /** A session made ready, with courses of it. */
+  public static Recording of(Session session, Courses courses, NumberFormatter wording) {
+    Optional<Trace> soc = session.trace(Channel.SOC);
+    Optional<Trace> power = session.trace(Channel.POWER);
+    return new Recording(
+        session,
+        soc,
+        soc.map(MonotoneBounds::new),
+        power,
+        session.trace(Channel.ENERGY_ADDED).filter(t -> t.size() > 1).map(EnergyCounter::new),
+        power.filter(t -> t.size() > 1).map(PowerIntegral::new),
+        courses,
+        wording);
+  }
+
+  /** The energy channel that covers a stretch of time; the counter wins over integrated power. */
+  public Optional<EnergyOverTime> energyOver(double from, double to) {
+    if (counter.filter(c -> c.covers(from, to)).isPresent()) {
+      return counter.map(c -> c);
+    }
+    return integral.filter(p -> p.covers(from, to)).map(p -> p);
+  }
+
+  /** The energy channel of the whole session; the counter wins over integrated power. */
+  public Optional<EnergyOverTime> energy() {
+    return counter.<EnergyOverTime>map(c -> c).or(() -> integral.map(p -> p));
+  }
+
+  /**
+   * The readings of power without those of interruptions and of the climb after each, for what asks
+   * how the battery takes power and not when.
+   */
+  public Optional<Trace> steadyPower() {
+    List<Event> interruptions = EventFinder.interruptions(session);
+    return interruptions.isEmpty() ? power : power.map(p -> SteadyPower.of(p, interruptions));
+  }
+
+  /**
+   * True if so few rows were read that what the power did between them is not known: a course
+   * through them would be a guess. Totals are not affected.
+   */
+  public boolean hasFewRows() {
+    return courses.rowCount() < FEWEST_ROWS;
+  }
+
+  /**
+   * The rows between which the display first showed a charge; empty if it did not, or if there are
+   * too few to tell when.
+   */
+  public Optional<List<RowRef>> rowsAround(double percent) {
+    return rises() && !hasFewRows()
+        ? soc.flatMap(q -> Crossing.first(q, percent)).map(Crossing::rows)
+        : Optional.empty();
+  }
+
+  /** The rows around two charges; empty if the display did not show both. */
+  public Optional<List<RowRef>> rowsBetween(double fromPercent, double toPercent) {
+    Optional<List<RowRef>> from = rowsAround(fromPercent);
+    Optional<List<RowRef>> to = rowsAround(toPercent);
+    if (from.isEmpty() || to.isEmpty()) {
+      return Optional.empty();
+    }
+    List<RowRef> rows = new ArrayList<>(from.get());
+    rows.addAll(to.get());
+    return Optional.of(rows);
+  }
+
+  /** When the display first showed each of its steps, on the mean of the courses. */
+  public Optional<ChargeTimes> clock() {
+    if (!rises() || hasFewRows()) {
+      return Optional.empty();
+    }
+    Trace readings = soc.orElseThrow();
+    double step = Math.max(2 * readings.halfStep(), CLOCK_STEP);
+    double first = readings.firstValue();
+    int marks = (int) Math.floor((readings.lastValue() - first) / step + 1e-9);
+    double[] percents = new double[marks + 1];
+    for (int i = 0; i <= marks; i++) {
+      percents[i] = first + i * step;
+    }
+    double[] seconds = new double[marks + 1];
+    for (Draw drawn : courses.drawn()) {
+      for (int i = 0; i <= marks; i++) {
+        seconds[i] += drawn.course().timeOfCharge(percents[i]) / courses.drawn().size();
+      }
+    }
+    return ChargeTimes.of(percents, seconds);
+  }
+
+  /** Why {@link #rowsAround} gives nothing. */
+  public String whyNotReached(double percent) {
+    if (soc.isEmpty()) {
+      return NO_SOC;
+    }
+    if (Crossing.first(soc.get(), percent).isEmpty()) {
+      return whyNotReached(soc.get(), percent);
+    }
+    return rises() ? FEW_ROWS : NO_GAIN;
+  }
+
+  /** True if the display showed more at the end than at the start. */
+  public boolean rises() {
+    return soc.filter(q -> q.lastValue() > q.firstValue()).isPresent();
+  }
+
+  /** As {@link Courses#measure}. */
+  public Outcome measure(ToDoubleFunction<Draw> quantity) {
+    return courses.measure(quantity);
+  }
+
+  /** The rows of power within a stretch of time, and those next to it. */
+  public List<RowRef> powerRows(double from, double to) {
+    return integral.map(p -> p.rows(p.clamp(from), p.clamp(Math.max(from, to)))).orElse(List.of());
+  }
+
+  /** The rows of energy that a stretch of time comes from. */
+  public List<RowRef> energyRows(double from, double to) {
+    List<RowRef> rows = new ArrayList<>();
+    energyOver(from, to)
+        .or(this::energy)
+        .ifPresent(e -> rows.addAll(e.rows(e.clamp(from), e.clamp(Math.max(from, to)))));
+    return rows;
+  }
+
+  /**
+   * When the display first showed a charge, s: after the last row that shows less, and not after
+   * the first that shows as much, which rows say for certain of a figure that the display has.
+   */
+  public ToDoubleFunction<Draw> firstShown(double percent) {
+    Optional<Interval> between = soc.flatMap(q -> shownBetween(q, percent));
+    if (between.isEmpty()) {
+      return d -> d.course().timeOfCharge(percent);
+    }
+    double earliest = between.get().low();
+    double latest = between.get().high();
+    return d -> Math.min(latest, Math.max(earliest, d.course().timeOfCharge(percent)));
+  }
+
+  /** The times between which rows place the moment; empty for a figure between two steps. */
+  private static Optional<Interval> shownBetween(Trace readings, double percent) {
+    double step = 2 * readings.halfStep();
+    double steps = step > 0 ? (percent - readings.firstValue()) / step : 0.5;
+    if (Math.abs(steps - Math.rint(steps)) > 1e-6) {
+      return Optional.empty();
+    }
+    for (int i = 1; i < readings.size(); i++) {
+      if (readings.value(i) >= percent) {
+        double clock = readings.clockHalfStep();
+        return readings.value(i - 1) < percent
+            ? Optional.of(new Interval(readings.second(i - 1) - clock, readings.second(i) + clock))
+            : Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** When the display first showed a charge, on the mean of the courses, s. */
+  public double secondOf(double percent) {
+    return courses.estimate(firstShown(percent)).map(Estimate::value).orElse(0.0);
+  }
+
+  /** True if the state of charge was read before and after a time. */
+  public boolean chargeReadAround(Interval times) {
+    return soc.filter(q -> q.firstSecond() <= times.high() && times.low() <= q.lastSecond())
+        .isPresent();
+  }
+
+  /** Why no energy is known over a stretch for which {@link #energyOver} gives nothing. */
+  public String whyNoEnergy() {
+    return counter.isEmpty() && integral.isEmpty()
+        ? NO_ENERGY
+        : "neither energy nor power was read over the whole of that time";
+  }
+
+  /** Why the session has no clock over its state of charge. */
+  public String whyNoClock() {
+    if (soc.isEmpty()) {
+      return NO_SOC;
+    }
+    return rises() ? FEW_ROWS : NO_GAIN;
+  }
+
+  /** Why a state of charge was not reached within the readings. */
+  public String whyNotReached(Trace readings, double percent) {
+    return readings.firstValue() > percent
+        ? "the session began at " + percent(readings.firstValue(), readings)
+        : "the session ended at " + percent(readings.lastValue(), readings);
+  }
+
+  /** Why a distance is not reached: the same for all, so that they can be listed together. */
+  public String beyondTheEnd(Trace readings) {
+    return "the distance is reached only beyond the "
+        + percent(readings.lastValue(), readings)
+        + " that the session ended at";
+  }
+
+  /** What time counts from, in words: plugging in, or the first row if power flows in it. */
+  public String zero() {
+    return session.countsFromPluggingIn()
+        ? Labels.of("label.plugging_in")
+        : Labels.of("label.first_row");
+  }
+
+  public String percent(double value, Trace readings) {
+    return wording.reading(value, readings.halfStep(), Unit.PERCENT);
+  }
+}

@@ -1,0 +1,78 @@
+package taperbook.metric.recording;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import taperbook.metric.course.Draw;
+import taperbook.metric.trip.ChargeTimes;
+import taperbook.quantity.Estimate;
+import taperbook.result.Curve;
+import taperbook.session.RowRef;
+
+/** The stretches of a session that are 10 % wide, one for each per cent to begin at. */
+public final class TenPercent {
+  /** Wide enough that the rounding of whole per cents does not decide, narrow enough to tell. */
+  public static final double WIDTH = 10;
+
+  private final Recording recording;
+  private final double[] starts;
+
+  public TenPercent(Recording recording, ChargeTimes clock) {
+    this.recording = recording;
+    TreeSet<Double> wanted = new TreeSet<>();
+    for (double from = clock.low(); from + WIDTH <= clock.high(); from++) {
+      wanted.add(from);
+    }
+    if (clock.high() - WIDTH >= clock.low()) {
+      wanted.add(clock.high() - WIDTH);
+    }
+    this.starts = wanted.stream().mapToDouble(from -> from).toArray();
+  }
+
+  /** Time of the stretch that begins at a charge, s. */
+  public static double seconds(Draw drawn, double from) {
+    return drawn.seconds(from, from + WIDTH);
+  }
+
+  /** Distance that a minute of the stretch from a charge buys, km/min. */
+  public static ToDoubleFunction<Draw> kilometresPerMinute(double from) {
+    return d -> d.drive().fullRange() * WIDTH / 100 * 60 / seconds(d, from);
+  }
+
+  /** Middle of each stretch, rising, %. */
+  public double[] middles() {
+    return DoubleStream.of(starts).map(from -> from + WIDTH / 2).toArray();
+  }
+
+  /** Time of each stretch in a draw, s. */
+  public double[] seconds(Draw drawn) {
+    return DoubleStream.of(starts).map(from -> seconds(drawn, from)).toArray();
+  }
+
+  /** Rows of the stretch whose middle is nearest to a state of charge. */
+  public List<RowRef> rowsAt(double percent) {
+    double nearest = starts[0];
+    for (double from : starts) {
+      double here = Math.abs(from + WIDTH / 2 - percent);
+      nearest = here < Math.abs(nearest + WIDTH / 2 - percent) ? from : nearest;
+    }
+    return recording.rowsBetween(nearest, nearest + WIDTH).orElse(List.of());
+  }
+
+  /** Distance for each minute, km/min, over the middle of each stretch, %. */
+  public Curve curve() {
+    int n = starts.length;
+    double[] y = new double[n];
+    double[] low = new double[n];
+    double[] high = new double[n];
+    for (int i = 0; i < n; i++) {
+      Optional<Estimate> rate = recording.courses().estimate(kilometresPerMinute(starts[i]));
+      y[i] = rate.map(Estimate::value).orElse(0.0);
+      low[i] = rate.map(e -> e.bounds().low()).orElse(0.0);
+      high[i] = rate.map(e -> e.bounds().high()).orElse(0.0);
+    }
+    return new Curve(middles(), y, low, high, new boolean[n]);
+  }
+}

@@ -1,0 +1,134 @@
+package taperbook.metric.road;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import taperbook.format.Labels;
+import taperbook.metric.course.DriveFigures;
+import taperbook.metric.fit.SampleMean;
+import taperbook.metric.recording.DriveSpeed;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.metric.recording.RangeFigures;
+import taperbook.metric.recording.Recording;
+import taperbook.plan.Basis;
+import taperbook.plan.ReportPlan;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.result.Drives;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.session.DisplayRounding;
+import taperbook.session.RangeItem;
+import taperbook.session.RangeTest;
+import taperbook.session.RowRef;
+
+/** Several drives of the reported car: each by itself, what they differ by, range over speed. */
+public final class DriveMetrics {
+  private final Drives drives;
+  private final DisplayRounding rounding;
+  private final String session;
+  private final MetricCollector ledger;
+
+  public DriveMetrics(Recording recording, Drives drives, MetricCollector ledger) {
+    this.drives = drives;
+    this.rounding = recording.session().displayRounding();
+    this.session = recording.session().name();
+    this.ledger = ledger;
+  }
+
+  /** Enters the numbers; none of a session compared, or of a single drive. */
+  public void measure(ReportPlan plan) {
+    if (!session.equals(plan.subject().session()) || drives.named().size() < 2) {
+      return;
+    }
+    for (int k = 1; k <= drives.named().size(); k++) {
+      each(k, drives.named().get(k - 1));
+    }
+    spread("consumption", Unit.WATT_HOUR_PER_KILOMETRE, DriveFigures::consumption);
+    spread("driven_range_full", Unit.KILOMETRE, DriveFigures::fullRange);
+    if (drives.speeds() > 1) {
+      new SpeedMetrics(drives, rounding, ledger).measure(plan.style().units());
+    }
+  }
+
+  private void each(int k, RangeTest test) {
+    RangeFigures figures = RangeFigures.of(Optional.of(test), rounding, Basis.DRIVEN);
+    String id = "drive_" + k + "_";
+    put(
+        entry(
+            id + "speed",
+            Labels.of("number.drive_speed", k, test.name()),
+            Unit.KILOMETRE_PER_HOUR,
+            Method.STATED_FACT),
+        DriveSpeed.of(test.facts()),
+        "the average speed is not known",
+        DriveSpeed.rows(test.facts()));
+    put(
+        entry(
+            id + "consumption",
+            Labels.of("number.drive_consumption", k, test.name()),
+            Unit.WATT_HOUR_PER_KILOMETRE,
+            figures.consumption().method()),
+        figures.consumption().estimate(),
+        figures.consumption().withheld().orElse(""),
+        figures.consumption().rows());
+    put(
+        entry(
+            id + "range",
+            Labels.of("number.drive_range", k, test.name()),
+            Unit.KILOMETRE,
+            Method.DRIVEN_RANGE),
+        figures.fullRange().estimate(),
+        figures.fullRange().withheld().orElse(""),
+        figures.fullRange().rows());
+  }
+
+  private void put(Metric entry, Optional<Estimate> estimate, String reason, List<RowRef> rows) {
+    estimate.ifPresentOrElse(
+        e -> ledger.measured(entry, e, rows), () -> ledger.withheld(entry, reason));
+  }
+
+  /** The standard deviation between the drives that are averaged; none of a single one. */
+  private void spread(String of, Unit unit, Function<DriveFigures, Optional<Estimate>> quantity) {
+    List<RangeTest> agreeing = drives.agreeing();
+    List<Double> values =
+        agreeing.stream()
+            .map(t -> quantity.apply(DriveFigures.of(t, rounding)))
+            .flatMap(Optional::stream)
+            .map(Estimate::value)
+            .toList();
+    if (values.size() > 1) {
+      String label = Labels.of("number.drive_spread", Labels.of("number." + of), values.size());
+      ledger.measured(
+          entry(of + "_drive_spread", label, unit, Method.DRIVES_MEAN),
+          Estimate.exactly(SampleMean.of(values).deviation()),
+          rows(agreeing));
+    }
+  }
+
+  static Metric entry(String id, String label, Unit unit, Method method) {
+    Basis basis = unit == Unit.KILOMETRE ? Basis.DRIVEN : Basis.ENERGY;
+    return new Metric(id, label, unit, method, basis, Set.of());
+  }
+
+  static List<RowRef> rows(List<RangeTest> tests) {
+    List<RowRef> rows = new ArrayList<>();
+    for (RangeTest test : tests) {
+      rows.addAll(
+          RangeFigures.rows(
+              test.facts(),
+              RangeItem.DISTANCE,
+              RangeItem.ODOMETER_CORRECTION,
+              RangeItem.START_SOC,
+              RangeItem.END_SOC,
+              RangeItem.ENERGY_USED,
+              RangeItem.AVERAGE_SPEED,
+              RangeItem.AMBIENT_TEMPERATURE,
+              RangeItem.AIR_PRESSURE,
+              RangeItem.START_ELEVATION));
+    }
+    return rows;
+  }
+}

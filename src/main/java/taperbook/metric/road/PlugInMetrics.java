@@ -1,0 +1,166 @@
+package taperbook.metric.road;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.format.Labels;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.metric.recording.RangeFigures;
+import taperbook.metric.recording.Recording;
+import taperbook.metric.session.DistanceMetrics;
+import taperbook.plan.Basis;
+import taperbook.plan.RoadWishes;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.quantity.WantedDistance;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.result.Outcome;
+import taperbook.session.Caveat;
+import taperbook.session.Input;
+import taperbook.session.RowRef;
+import taperbook.session.Trace;
+
+/** How many minutes buy a distance from several states of charge on. */
+final class PlugInMetrics {
+  private static final Metric LOST =
+      new Metric(
+          "warm_up_time_lost",
+          Labels.of("number.warm_up_time_lost"),
+          Unit.SECOND,
+          Method.PLUG_IN_WARM,
+          Basis.READINGS,
+          Input.CHARGING);
+
+  private final Recording recording;
+  private final RangeFigures range;
+  private final MetricCollector ledger;
+
+  PlugInMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+    this.recording = recording;
+    this.range = range;
+    this.ledger = ledger;
+  }
+
+  void measure(List<WantedDistance> distances) {
+    for (int from : RoadWishes.PLUG_IN_SOC) {
+      distances.forEach(distance -> asRecorded(from, distance));
+    }
+    Optional<WarmStart> warm = warmStart(recording, ledger);
+    if (warm.isEmpty()) {
+      return;
+    }
+    lost(warm.get());
+    if (!warm.get().isFaster()) {
+      return;
+    }
+    double first = recording.soc().orElseThrow().firstValue();
+    for (int from : RoadWishes.PLUG_IN_SOC) {
+      if (first <= from && from < warm.get().climbEnd()) {
+        distances.forEach(distance -> warm(warm.get(), from, distance));
+      }
+    }
+  }
+
+  /** The session without its climb; empty if no climb was seen to end. */
+  static Optional<WarmStart> warmStart(Recording recording, MetricCollector ledger) {
+    return recording
+        .soc()
+        .flatMap(soc -> ledger.numbers().estimate("warm_up_end_soc"))
+        .map(end -> new WarmStart(recording, end));
+  }
+
+  private void lost(WarmStart warm) {
+    if (warm.hasPace()) {
+      ledger.enter(LOST, warm.lost(), warm.rows(), List.of(inference(warm)));
+    } else {
+      ledger.withheld(LOST, noPace(warm));
+    }
+  }
+
+  private static String noPace(WarmStart warm) {
+    return "the session has no "
+        + Math.round(warm.width())
+        + " % after the climb that would show the pace of a warm battery";
+  }
+
+  private Caveat inference(WarmStart warm) {
+    Estimate end = ledger.numbers().estimate("warm_up_end_soc").orElseThrow();
+    return new Caveat(
+        Caveat.Kind.INFERENCE,
+        "An inference and not a measurement: the climb below "
+            + recording.wording().value(end, Unit.PERCENT)
+            + " is taken out, and the pace of the "
+            + Math.round(warm.width())
+            + "\u00a0% right after it is carried on downwards. No session was seen that began warm.");
+  }
+
+  private Optional<Estimate> share(Metric entry, WantedDistance distance) {
+    Optional<Estimate> share = DistanceMetrics.share(distance, range.fullRange());
+    if (share.isEmpty()) {
+      ledger.withheld(entry, range.fullRange().withheld().orElseThrow());
+    }
+    return share;
+  }
+
+  private void asRecorded(int from, WantedDistance distance) {
+    Metric entry =
+        entry(
+            RoadWishes.plugInId(from, distance),
+            Labels.of("number.time_to_add_from", distance.words(), from),
+            Method.PLUG_IN);
+    Optional<Estimate> share = share(entry, distance);
+    if (share.isEmpty()) {
+      return;
+    }
+    Optional<List<RowRef>> rows = recording.rowsBetween(from, from + share.get().value());
+    if (rows.isEmpty()) {
+      ledger.withheld(entry, whyNot(from, share.get()));
+      return;
+    }
+    double km = distance.kilometres();
+    enter(
+        entry, recording.measure(d -> d.seconds(from, from + d.share(km))), rows.get(), List.of());
+  }
+
+  private void warm(WarmStart warm, int from, WantedDistance distance) {
+    Metric entry =
+        entry(
+            RoadWishes.warmPlugInId(from, distance),
+            Labels.of("number.plug_in_warm", distance.words(), from),
+            Method.PLUG_IN_WARM);
+    Optional<Estimate> share = share(entry, distance);
+    if (share.isEmpty()) {
+      return;
+    }
+    Trace soc = recording.soc().orElseThrow();
+    if (from + share.get().value() > soc.lastValue()) {
+      ledger.withheld(entry, whyNot(from, share.get()));
+      return;
+    }
+    double km = distance.kilometres();
+    Outcome seconds = recording.measure(d -> warm.seconds(d, from, d.share(km)));
+    enter(entry, seconds, warm.rows(), List.of(inference(warm)));
+  }
+
+  private static Metric entry(String id, String label, Method method) {
+    return new Metric(id, label, Unit.SECOND, method, Basis.DRIVEN, Input.ROAD);
+  }
+
+  private void enter(Metric entry, Outcome seconds, List<RowRef> stretch, List<Caveat> own) {
+    List<RowRef> rows = new ArrayList<>(stretch);
+    rows.addAll(range.fullRange().rows());
+    ledger.enter(entry, seconds, rows, own);
+  }
+
+  private String whyNot(int from, Estimate share) {
+    if (recording.soc().isEmpty()) {
+      return Recording.NO_SOC;
+    }
+    Trace soc = recording.soc().get();
+    if (soc.firstValue() > from || from + share.value() <= soc.lastValue()) {
+      return recording.whyNotReached(from);
+    }
+    return recording.beyondTheEnd(soc);
+  }
+}

@@ -1,0 +1,81 @@
+package taperbook.metric.road;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.session.ConditionItem;
+import taperbook.session.Fact;
+import taperbook.session.Facts;
+import taperbook.session.RowRef;
+
+/** The prices that a session was paid by. A price is taken as said, not as a rounded reading. */
+final class Prices {
+  private static final List<ConditionItem> ITEMS =
+      List.of(
+          ConditionItem.PRICE_PER_KWH, ConditionItem.PRICE_PER_MINUTE, ConditionItem.SESSION_FEE);
+
+  private static final int LENGTH_OF_CODE = 3;
+
+  private final Facts<ConditionItem> facts;
+
+  Prices(Facts<ConditionItem> facts) {
+    this.facts = facts;
+  }
+
+  /** Why no cost can be told, if none can. */
+  Optional<String> whyNone() {
+    Set<String> currencies = currencies();
+    if (currencies.isEmpty()) {
+      return Optional.of("no price is stated");
+    }
+    return currencies.size() > 1
+        ? Optional.of("the prices are in " + String.join(" and ", currencies))
+        : Optional.empty();
+  }
+
+  /** The currency by its code of ISO 4217; empty text if there is no price. */
+  String currency() {
+    return currencies().stream().findFirst().orElse("");
+  }
+
+  private Set<String> currencies() {
+    Set<String> codes = new LinkedHashSet<>();
+    for (ConditionItem item : ITEMS) {
+      facts
+          .known(item)
+          .map(Fact::unit)
+          .filter(u -> u.length() >= LENGTH_OF_CODE)
+          .ifPresent(u -> codes.add(u.substring(0, LENGTH_OF_CODE)));
+    }
+    return codes;
+  }
+
+  boolean areByEnergy() {
+    return facts.amount(ConditionItem.PRICE_PER_KWH).isPresent();
+  }
+
+  double perKilowattHour() {
+    return price(ConditionItem.PRICE_PER_KWH);
+  }
+
+  double perMinute() {
+    return price(ConditionItem.PRICE_PER_MINUTE);
+  }
+
+  double fee() {
+    return price(ConditionItem.SESSION_FEE);
+  }
+
+  /** A price, or nothing to pay where none is stated. */
+  private double price(ConditionItem item) {
+    return facts.amount(item).map(e -> e.value()).orElse(0.0);
+  }
+
+  List<RowRef> rows() {
+    List<RowRef> rows = new ArrayList<>();
+    ITEMS.forEach(item -> rows.addAll(facts.rows(item)));
+    return rows;
+  }
+}

@@ -1,0 +1,78 @@
+package taperbook.metric.road;
+
+import java.util.Optional;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.metric.recording.RangeFigures;
+import taperbook.metric.recording.Recording;
+import taperbook.plan.ReportPlan;
+import taperbook.plan.RoadTopic;
+import taperbook.plan.RoadWishes;
+import taperbook.quantity.Unit;
+import taperbook.session.RangeTest;
+
+/** The numbers of the road that a report asks for; none unless it does. */
+public final class RoadMetrics {
+  private final Recording recording;
+  private final Optional<RangeTest> test;
+  private final Optional<RangeTest> reported;
+  private final RangeFigures range;
+  private final RangeFigures ofFirst;
+  private final MetricCollector ledger;
+
+  /**
+   * Numbers of the road.
+   *
+   * @param test the first range test of this car
+   * @param ofFirst figures of that drive alone, which its weather corrects
+   * @param reported the range test of the reported car
+   */
+  public RoadMetrics(
+      Recording recording,
+      Optional<RangeTest> test,
+      Optional<RangeTest> reported,
+      RangeFigures range,
+      RangeFigures ofFirst,
+      MetricCollector ledger) {
+    this.recording = recording;
+    this.test = test;
+    this.reported = reported;
+    this.range = range;
+    this.ofFirst = ofFirst;
+    this.ledger = ledger;
+  }
+
+  /**
+   * Enters the numbers: all for the reported session; for one that it is held against only the trip
+   * and the cost, which are told side by side.
+   */
+  public void measure(ReportPlan plan) {
+    Unit units = plan.style().units();
+    RoadWishes road = plan.wishes().road();
+    if (recording.session().name().equals(plan.subject().session())) {
+      ofTheReported(plan.wishes(), units);
+    }
+    road.trip()
+        .ifPresent(
+            trip -> new TripMetrics(trip, recording, test, reported, range, ledger).measure());
+    if (road.wants(RoadTopic.COST)) {
+      new CostMetrics(recording, range, ledger).measure(units);
+    }
+  }
+
+  private void ofTheReported(ReportPlan.Wishes wishes, Unit units) {
+    RoadWishes road = wishes.road();
+    if (road.wants(RoadTopic.PLUG_IN)) {
+      new PlugInMetrics(recording, range, ledger).measure(RoadWishes.plugInDistances(units));
+    }
+    if (road.wants(RoadTopic.NEXT_LEG)) {
+      new NextLegMetrics(recording, range, ledger).measure(wishes.distances(), road.reserveSoc());
+    }
+    if (road.wants(RoadTopic.PER_MINUTE)) {
+      new PerMinuteMetrics(recording, range, ledger).measure();
+    }
+    if (road.wants(RoadTopic.STANDARD_RANGE)) {
+      new StandardRangeMetrics(test, ofFirst, ledger).measure();
+      new TwoWayMetrics(test, ledger).measure();
+    }
+  }
+}

@@ -1,0 +1,183 @@
+package taperbook.metric.road;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import taperbook.format.Labels;
+import taperbook.metric.course.DriveFigures;
+import taperbook.metric.fit.LinePoint;
+import taperbook.metric.fit.YorkLine;
+import taperbook.metric.recording.DriveSpeed;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.result.Drives;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.session.Caveat;
+import taperbook.session.DisplayRounding;
+import taperbook.session.RangeTest;
+
+/**
+ * Consumption and range at speeds between those that were driven, by the road load:
+ *
+ * <pre>
+ *   c = a + b x    x = d / d[1] v^2
+ * </pre>
+ *
+ * with the speed <i>v</i> and the density of the air <i>d</i>, over that of the first drive.
+ *
+ * @see <a href="https://www.sae.org/standards/content/j2263_202005/">SAE J1263 and J2263 on the
+ *     form of the road load, from memory</a>
+ */
+final class SpeedMetrics {
+  private static final double COVERAGE = 0.95;
+
+  private static final int KILOMETRES_PER_HOUR = 10;
+  private static final int MILES_PER_HOUR = 5;
+
+  /** Room for floating point. */
+  private static final double NOISE = 1e-9;
+
+  private static final String SCATTER = "the drives scatter too much to bound it";
+
+  private static final String TWO_SPEEDS =
+      "drives at two speeds determine the line and cannot tell how well it fits: a third speed is"
+          + " needed";
+
+  private final List<RangeTest> tests;
+  private final DisplayRounding rounding;
+  private final MetricCollector ledger;
+  private final List<Estimate> air;
+
+  SpeedMetrics(Drives drives, DisplayRounding rounding, MetricCollector ledger) {
+    this.tests =
+        drives.inLikeWeather().stream().filter(t -> DriveSpeed.of(t.facts()).isPresent()).toList();
+    this.rounding = rounding;
+    this.ledger = ledger;
+    List<DriveConditions> all = tests.stream().map(t -> new DriveConditions(t.facts())).toList();
+    List<Estimate> each = all.stream().map(DriveConditions::density).toList();
+    this.air = all.stream().allMatch(a -> a.missing().isEmpty()) ? each : List.of();
+  }
+
+  void measure(Unit units) {
+    Unit unit = units == Unit.MILE ? Unit.MILE_PER_HOUR : Unit.KILOMETRE_PER_HOUR;
+    String symbol = units == Unit.MILE ? "mph" : unit.symbol();
+    int step = units == Unit.MILE ? MILES_PER_HOUR : KILOMETRES_PER_HOUR;
+    List<Double> speeds =
+        tests.stream().map(t -> unit.fromBase(speed(t).value())).sorted().toList();
+    int first = (int) Math.ceil(speeds.get(0) / step - NOISE);
+    int last = (int) Math.floor(speeds.get(speeds.size() - 1) / step + NOISE);
+    Line charge = new Line(DriveFigures::chargePerKilometre);
+    Line consumption = new Line(DriveFigures::consumption);
+    for (int k = first; k <= last; k++) {
+      String words = k * step + " " + symbol;
+      String id = Drives.speedId(k * step, unit);
+      double v = unit.toBase(k * step);
+      enter(
+          entry("range" + id, Labels.of("number.range_at", words), Unit.KILOMETRE),
+          charge,
+          charge.at(v).filter(y -> y.bounds().low() > 0).map(Estimate.exactly(100)::over));
+      enter(
+          entry(
+              "consumption" + id,
+              Labels.of("number.consumption_at", words),
+              Unit.WATT_HOUR_PER_KILOMETRE),
+          consumption,
+          consumption.at(v));
+    }
+  }
+
+  private static Metric entry(String id, String label, Unit unit) {
+    return DriveMetrics.entry(id, label, unit, Method.RANGE_OVER_SPEED);
+  }
+
+  private void enter(Metric entry, Line line, Optional<Estimate> estimate) {
+    if (estimate.isEmpty()) {
+      ledger.withheld(entry, line.isTwo() ? TWO_SPEEDS : SCATTER);
+      return;
+    }
+    List<Caveat> own = new ArrayList<>(List.of(line.caveat()));
+    own.addAll(ledger.caveats(Caveat.Kind.DRIVE));
+    ledger.covered(entry, estimate.get(), COVERAGE, DriveMetrics.rows(line.drives), own);
+  }
+
+  private static Estimate speed(RangeTest test) {
+    return DriveSpeed.of(test.facts()).orElseThrow();
+  }
+
+  /** A figure of all drives that have it, over the square of the speed in the air of the first. */
+  private final class Line {
+    private final List<RangeTest> drives;
+    private final Optional<YorkLine> line;
+    private final double correction;
+    private final boolean isSpeedCorrected;
+
+    Line(Function<DriveFigures, Optional<Estimate>> quantity) {
+      List<RangeTest> known = new ArrayList<>();
+      List<LinePoint> points = new ArrayList<>();
+      for (int i = 0; i < tests.size(); i++) {
+        DriveFigures figures = DriveFigures.of(tests.get(i), rounding);
+        Optional<Estimate> y = quantity.apply(figures);
+        if (y.isPresent()) {
+          known.add(tests.get(i));
+          points.add(point(i, figures, y.get()));
+        }
+      }
+      this.drives = List.copyOf(known);
+      this.line = isTwo() ? Optional.empty() : Optional.of(YorkLine.through(points));
+      this.correction = known.stream().mapToDouble(Line::correction).max().orElse(0);
+      this.isSpeedCorrected = known.stream().anyMatch(t -> DriveSpeed.isOfTheCar(t.facts()));
+    }
+
+    /** True if the speeds only determine the line. */
+    boolean isTwo() {
+      return new Drives(drives).speeds() < Drives.LEAST_SPEEDS;
+    }
+
+    private LinePoint point(int i, DriveFigures figures, Estimate y) {
+      Estimate v = figures.speed(DriveSpeed.isOfTheCar(figures.facts())).orElseThrow();
+      Estimate density = air.isEmpty() ? Estimate.exactly(1) : air.get(i).over(air.get(0));
+      double x = density.value() * v.value() * v.value();
+      double relative =
+          Math.hypot(v.bounds().width() / v.value(), half(air.isEmpty() ? density : air.get(i)));
+      return LinePoint.rounded(x, y.value(), x * relative, y.bounds().width() / 2);
+    }
+
+    /** Half the bounds as a share of the value. */
+    private static double half(Estimate estimate) {
+      return estimate.bounds().width() / 2 / estimate.value();
+    }
+
+    private static double correction(RangeTest test) {
+      return DriveSpeed.correction(test.facts()).map(Line::half).orElse(0.0);
+    }
+
+    /** The line at a speed, km/h; empty if the speeds only determine it. */
+    Optional<Estimate> at(double v) {
+      return line.map(
+          l -> {
+            double x = v * v;
+            double y = l.at(x);
+            // An odometer that is off moves the distance, and the speed that the car displays.
+            double byOdometer = correction * (y + (isSpeedCorrected ? 2 * l.slope() * x : 0));
+            return Estimate.around(y, Math.hypot(l.half95At(x), byOdometer));
+          });
+    }
+
+    Caveat caveat() {
+      return new Caveat(
+          Caveat.Kind.RANGE_TEST,
+          "A line through "
+              + drives.size()
+              + " drives ("
+              + drives.stream().map(RangeTest::name).collect(Collectors.joining(", "))
+              + "), each with its average speed"
+              + (air.isEmpty()
+                  ? "; the density of the air is not known of all of them and is taken to be the same."
+                  : ", for the air of the first."));
+    }
+  }
+}

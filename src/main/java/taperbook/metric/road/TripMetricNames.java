@@ -1,0 +1,61 @@
+package taperbook.metric.road;
+
+import java.util.List;
+import taperbook.format.Labels;
+import taperbook.plan.Basis;
+import taperbook.plan.RoadWishes;
+import taperbook.quantity.Unit;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.result.Role;
+import taperbook.session.Input;
+
+/** What the numbers of a trip are called. */
+final class TripMetricNames {
+  static final Metric TIME = total("trip_time", Labels.of("number.trip_time"), Unit.SECOND);
+  static final Metric DRIVING =
+      total("trip_driving_time", Labels.of("number.trip_driving_time"), Unit.SECOND);
+  static final Metric CHARGING =
+      total("trip_charging_time", Labels.of("number.trip_charging_time"), Unit.SECOND);
+  static final Metric STOPS = total("trip_stops", Labels.of("number.trip_stops"), Unit.ONE);
+  static final Metric ARRIVAL =
+      total("trip_arrival_soc", Labels.of("number.trip_arrival_soc"), Unit.PERCENT);
+  static final Metric OTHER_STOPS =
+      total("trip_next_best_stops", Labels.of("number.trip_next_best_stops"), Unit.ONE);
+  static final Metric OTHER_TIME =
+      total(
+          "trip_next_best_extra_time", Labels.of("number.trip_next_best_extra_time"), Unit.SECOND);
+
+  /** What every trip has, whatever its stops. */
+  static final List<Metric> OF_THE_WHOLE =
+      List.of(TIME, DRIVING, CHARGING, STOPS, ARRIVAL, OTHER_STOPS, OTHER_TIME);
+
+  private TripMetricNames() {}
+
+  /** Where a stop is. */
+  static Metric kilometre(int number) {
+    return entry(
+        RoadWishes.stopId(number, "distance"),
+        Labels.of("number.stop_distance", number),
+        Unit.KILOMETRE);
+  }
+
+  /** How long a stop charges. */
+  static Metric charging(int number) {
+    return entry(
+        RoadWishes.stopId(number, "time"), Labels.of("number.stop_time", number), Unit.SECOND);
+  }
+
+  /** A state of charge of a stop. */
+  static Metric stop(int number, String idEnd, String labelKey) {
+    return entry(RoadWishes.stopId(number, idEnd), Labels.of(labelKey, number), Unit.PERCENT);
+  }
+
+  private static Metric entry(String id, String label, Unit unit) {
+    return new Metric(id, label, unit, Method.TRIP_PLAN, Basis.DRIVEN, Input.ROAD);
+  }
+
+  private static Metric total(String id, String label, Unit unit) {
+    return entry(id, label, unit).in(Role.TRIP);
+  }
+}

@@ -1,0 +1,48 @@
+package taperbook.metric.road;
+
+import taperbook.metric.course.Draw;
+import taperbook.metric.trip.TripPlan;
+import taperbook.metric.trip.TripTask;
+
+/** Times and states of charge of a plan that is held fixed, in a draw. */
+final class TripTimes {
+  private final TripTask task;
+  private final TripPlan plan;
+
+  TripTimes(TripTask task, TripPlan plan) {
+    this.task = task;
+    this.plan = plan;
+  }
+
+  /** Charging time of all stops, s. */
+  double charging(Draw drawn) {
+    double sum = 0;
+    for (int k = 0; k < plan.stops().size(); k++) {
+      sum += chargingAt(drawn, k);
+    }
+    return sum;
+  }
+
+  /** Charging time of a stop, s. */
+  double chargingAt(Draw drawn, int k) {
+    return drawn.seconds(arrivalAt(drawn, k), plan.stops().get(k).unplugPercent());
+  }
+
+  /** State of charge on arrival at a stop, %. */
+  double arrivalAt(Draw drawn, int k) {
+    return left(drawn, k - 1, plan.stops().get(k).kilometre());
+  }
+
+  /** State of charge at the end, %. */
+  double arrival(Draw drawn) {
+    return left(drawn, plan.stops().size() - 1, task.distanceKilometres());
+  }
+
+  /** What is left of the charge that a stop, or the start, was left with. */
+  private double left(Draw drawn, int stop, double kilometre) {
+    boolean start = stop < 0;
+    double unplug = start ? task.startPercent() : plan.stops().get(stop).unplugPercent();
+    double driven = kilometre - (start ? 0 : plan.stops().get(stop).kilometre());
+    return unplug - drawn.share(driven);
+  }
+}

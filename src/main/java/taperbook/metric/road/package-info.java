@@ -1,0 +1,5 @@
+/** Metrics that need a range test, a speed or a price: distances, trips, costs. */
+@NullMarked
+package taperbook.metric.road;
+
+import org.jspecify.annotations.NullMarked;

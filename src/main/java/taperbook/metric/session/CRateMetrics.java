@@ -1,0 +1,117 @@
+package taperbook.metric.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import taperbook.format.Labels;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.metric.recording.Recording;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.quantity.Unit;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.result.Numbers;
+import taperbook.result.Outcome;
+import taperbook.result.ReportNumber;
+import taperbook.session.Caveat;
+import taperbook.session.ConditionItem;
+import taperbook.session.Facts;
+import taperbook.session.RowRef;
+
+/**
+ * Power over the usable energy of the battery, 1/h: the energy that the tester states, or the
+ * implied energy of a full charge where none is stated.
+ *
+ * <p>Made from numbers that have their intervals already: the quotient is taken at their worst. For
+ * normal errors that holds at least as often as either, however the two hang together.
+ */
+public final class CRateMetrics {
+  private final Numbers numbers;
+  private final MetricCollector ledger;
+  private final Optional<Energy> energy;
+
+  /**
+   * Usable energy of the battery.
+   *
+   * @param words what it is called in a label
+   * @param estimate the energy, kWh
+   * @param coverage coverage of its interval
+   * @param rows rows that it comes from
+   */
+  private record Energy(String words, Estimate estimate, double coverage, List<RowRef> rows) {}
+
+  private CRateMetrics(Recording recording, Numbers numbers, List<Caveat> caveats) {
+    this.numbers = numbers;
+    this.ledger = new MetricCollector(recording.session().name(), caveats);
+    this.energy =
+        stated(recording.session().conditions())
+            .or(this::implied)
+            .filter(e -> e.estimate().bounds().low() > 0);
+  }
+
+  /**
+   * The C-rates of a session.
+   *
+   * @param recording the session
+   * @param numbers its numbers
+   * @param windows windows of which the average power is among them
+   * @param caveats what concerns the session
+   */
+  public static Numbers of(
+      Recording recording, Numbers numbers, List<SocWindow> windows, List<Caveat> caveats) {
+    CRateMetrics rates = new CRateMetrics(recording, numbers, caveats);
+    rates.rate("peak_c_rate", over -> Labels.of("number.peak_c_rate", over), "peak_power");
+    for (SocWindow window : windows) {
+      rates.rate(
+          "average_c_rate_" + window.idPart(),
+          over -> Labels.of("number.average_c_rate", window.from(), window.to(), over),
+          "average_power_" + window.idPart());
+    }
+    return rates.ledger.numbers();
+  }
+
+  private static Optional<Energy> stated(Facts<ConditionItem> facts) {
+    ConditionItem item = ConditionItem.BATTERY_USABLE_ENERGY;
+    return facts
+        .amount(item)
+        .map(e -> new Energy(Labels.of("label.usable_energy_stated"), e, 1, facts.rows(item)));
+  }
+
+  private Optional<Energy> implied() {
+    return numbers
+        .find("implied_full_energy")
+        .flatMap(
+            n ->
+                n.outcome()
+                    .fold(
+                        m ->
+                            Optional.of(
+                                new Energy(
+                                    Labels.of("label.usable_energy_implied"),
+                                    m.estimate(),
+                                    m.coverage(),
+                                    n.origin().rows())),
+                        w -> Optional.empty()));
+  }
+
+  private void rate(String id, UnaryOperator<String> label, String powerId) {
+    String over = energy.map(Energy::words).orElse(Labels.of("label.usable_energy"));
+    Metric entry = Metric.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
+    ReportNumber of = numbers.get(powerId);
+    if (energy.isEmpty()) {
+      ledger.withheld(entry, "the usable energy is not stated, and no full charge is implied");
+    } else if (of.outcome() instanceof Outcome.Measured measured) {
+      List<RowRef> rows = new ArrayList<>(of.origin().rows());
+      rows.addAll(energy.get().rows());
+      ledger.covered(
+          entry,
+          measured.estimate().over(energy.get().estimate()),
+          Math.min(measured.coverage(), energy.get().coverage()),
+          rows);
+    } else {
+      ledger.withheld(entry, of.withheld().orElseThrow());
+    }
+  }
+}

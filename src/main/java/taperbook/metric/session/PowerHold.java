@@ -1,0 +1,123 @@
+package taperbook.metric.session;
+
+import java.util.List;
+import taperbook.metric.bounds.NearPeak;
+import taperbook.metric.course.Draw;
+import taperbook.session.RowRef;
+import taperbook.session.Trace;
+
+/**
+ * The longest unbroken time at which the power stays within the larger of the display's step and 2
+ * % of the highest reading.
+ */
+final class PowerHold {
+  /** More readings than this are a logger's. */
+  private static final int LOGGED = 200;
+
+  /**
+   * Share of draws in which an end lies anywhere in its gap. Where the power bends between two rows
+   * is not in the rows: with the courses alone, 88 % of holds of known length lay inside.
+   */
+  private static final double ANYWHERE = 0.25;
+
+  private final Trace power;
+  private final double threshold;
+  private int firstInside;
+  private int lastInside;
+
+  PowerHold(Trace power) {
+    this.power = power;
+    this.threshold = power.max() - NearPeak.tolerance(power);
+    findReadings();
+  }
+
+  /** When it begins in a draw, s. */
+  double start(Draw drawn) {
+    return ends(drawn)[0];
+  }
+
+  /** When it ends in a draw, s. */
+  double end(Draw drawn) {
+    return ends(drawn)[1];
+  }
+
+  /** How long it lasts in a draw, s. */
+  double seconds(Draw drawn) {
+    double[] ends = ends(drawn);
+    return ends[1] - ends[0];
+  }
+
+  private double[] ends(Draw drawn) {
+    if (drawn.place() < ANYWHERE) {
+      return anywhere(drawn.place() / ANYWHERE);
+    }
+    return power.size() > LOGGED
+        ? amongReadings(threshold + (2 * drawn.place() - 1) * power.halfStep())
+        : drawn.course().longestAbove(threshold);
+  }
+
+  /** Both ends anywhere between a reading inside and the next one outside. */
+  private double[] anywhere(double place) {
+    double other = place * 97 - Math.floor(place * 97);
+    double from = power.second(firstInside);
+    double to = power.second(lastInside);
+    double before = firstInside == 0 ? from : power.second(firstInside - 1);
+    double after = lastInside + 1 == power.size() ? to : power.second(lastInside + 1);
+    return new double[] {from - place * (from - before), to + other * (after - to)};
+  }
+
+  /** The longest time at or above a power on straight lines between the readings. */
+  private double[] amongReadings(double least) {
+    double[] ends = {power.firstSecond(), power.firstSecond()};
+    int last = power.size() - 1;
+    int first = 0;
+    for (int i = 0; i <= last + 1; i++) {
+      if (i <= last && power.value(i) >= least) {
+        continue;
+      }
+      if (first < i) {
+        double from = first == 0 ? power.second(0) : passing(first - 1, least);
+        double to = i > last ? power.second(last) : passing(i - 1, least);
+        if (to - from > ends[1] - ends[0]) {
+          ends[0] = from;
+          ends[1] = to;
+        }
+      }
+      first = i + 1;
+    }
+    return ends;
+  }
+
+  private double passing(int i, double least) {
+    double share = (least - power.value(i)) / (power.value(i + 1) - power.value(i));
+    return power.second(i) + share * (power.second(i + 1) - power.second(i));
+  }
+
+  /**
+   * Finds the longest run of readings at or above the threshold; of equally long ones the first.
+   */
+  private void findReadings() {
+    firstInside = power.indexOfMax();
+    lastInside = firstInside;
+    int first = 0;
+    for (int i = 0; i <= power.size(); i++) {
+      if (i < power.size() && power.value(i) >= threshold) {
+        continue;
+      }
+      boolean longer =
+          first < i
+              && power.second(i - 1) - power.second(first)
+                  > power.second(lastInside) - power.second(firstInside);
+      if (longer) {
+        firstInside = first;
+        lastInside = i - 1;
+      }
+      first = i + 1;
+    }
+  }
+
+  /** The longest run of readings at or above the threshold. */
+  List<RowRef> rows() {
+    return power.rows(firstInside, lastInside);
+  }
+}

@@ -1,0 +1,192 @@
+package taperbook.metric.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import taperbook.format.Labels;
+import taperbook.metric.bounds.EnergyOverTime;
+import taperbook.metric.course.Draw;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.metric.recording.RangeFigures;
+import taperbook.metric.recording.Recording;
+import taperbook.plan.Basis;
+import taperbook.plan.StopMinutes;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.quantity.Unit;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.session.Input;
+import taperbook.session.RowRef;
+import taperbook.session.Trace;
+
+/**
+ * What a stop of so many minutes buys: distance, charge and energy, and how fast distance is
+ * charged over a window. On each draw the distance is the inverse of the time to add it.
+ */
+public final class StopMetrics {
+  private final Recording recording;
+  private final RangeFigures range;
+  private final MetricCollector ledger;
+  private final UninterruptedMetrics uninterrupted;
+
+  public StopMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+    this.recording = recording;
+    this.range = range;
+    this.ledger = ledger;
+    this.uninterrupted = new UninterruptedMetrics(recording, ledger);
+  }
+
+  public void measure(List<SocWindow> windows) {
+    for (int minutes : StopMinutes.ALL) {
+      distance(minutes);
+      charge(minutes);
+      energy(minutes);
+    }
+    windows.forEach(this::speed);
+  }
+
+  private void distance(int minutes) {
+    Metric entry =
+        new Metric(
+            StopMinutes.distanceId(minutes),
+            Labels.of("number.distance_after", minutes),
+            Unit.KILOMETRE,
+            Method.DISTANCE_AFTER,
+            range.chosenBasis(),
+            Input.ROAD);
+    Optional<String> why = range.chosenRange().withheld().or(() -> whyNoCharge(minutes));
+    if (why.isPresent()) {
+      ledger.withheld(entry, why.get());
+      return;
+    }
+    Trace soc = recording.soc().orElseThrow();
+    double start = soc.firstSecond();
+    List<RowRef> rows = chargeRows(soc, minutes);
+    rows.addAll(range.chosenRange().rows());
+    uninterrupted.after(
+        entry,
+        start,
+        60.0 * minutes,
+        soc.lastSecond(),
+        (d, second) -> kilometres(d, range.chosenBasis(), start, second),
+        rows);
+  }
+
+  private void charge(int minutes) {
+    Metric entry =
+        Metric.charging(
+            StopMinutes.socId(minutes),
+            Labels.of("number.soc_after", minutes),
+            Unit.PERCENT,
+            Method.SOC_AFTER);
+    Optional<String> why = whyNoCharge(minutes);
+    if (why.isPresent()) {
+      ledger.withheld(entry, why.get());
+      return;
+    }
+    Trace soc = recording.soc().orElseThrow();
+    uninterrupted.after(
+        entry,
+        soc.firstSecond(),
+        60.0 * minutes,
+        soc.lastSecond(),
+        Draw::trueChargeAt,
+        chargeRows(soc, minutes));
+  }
+
+  private void energy(int minutes) {
+    Metric entry =
+        Metric.charging(
+            StopMinutes.energyId(minutes),
+            Labels.of("number.energy_after", minutes),
+            Unit.KILOWATT_HOUR,
+            Method.ENERGY_COUNTER);
+    Optional<EnergyOverTime> source = recording.energy();
+    if (source.isEmpty() || recording.hasFewRows()) {
+      ledger.withheld(entry, source.isEmpty() ? recording.whyNoEnergy() : Recording.FEW_ROWS);
+      return;
+    }
+    double start = source.get().span().low();
+    double last = source.get().span().high();
+    Optional<String> why = whyPastTheEnd(start, last, minutes);
+    if (why.isPresent()) {
+      ledger.withheld(entry, why.get());
+      return;
+    }
+    uninterrupted.after(
+        entry.with(source.get().method()),
+        start,
+        60.0 * minutes,
+        last,
+        (d, second) -> d.course().energyAt(second) - d.course().energyAt(start),
+        recording.energyRows(start, start + 60.0 * minutes));
+  }
+
+  /** Distance on the chosen basis that the charge gained between two times is, km. */
+  static double kilometres(Draw drawn, Basis basis, double from, double to) {
+    double full = basis == Basis.RATED ? drawn.drive().ratedRange() : drawn.drive().fullRange();
+    return (drawn.course().chargeAt(to) - drawn.course().chargeAt(from)) / 100 * full;
+  }
+
+  private Optional<String> whyNoCharge(int minutes) {
+    if (recording.clock().isEmpty()) {
+      return Optional.of(recording.whyNoClock());
+    }
+    Trace soc = recording.soc().orElseThrow();
+    return whyPastTheEnd(soc.firstSecond(), soc.lastSecond(), minutes);
+  }
+
+  private Optional<String> whyPastTheEnd(double start, double last, int minutes) {
+    return last - start < 60.0 * minutes
+        ? Optional.of(
+            "the readings end after "
+                + recording.wording().value(Estimate.exactly(last - start), Unit.SECOND))
+        : Optional.empty();
+  }
+
+  /** The first row, and those beside the end of so many minutes. */
+  private static List<RowRef> chargeRows(Trace soc, int minutes) {
+    int before = soc.indexAtOrBefore(soc.firstSecond() + 60.0 * minutes);
+    List<RowRef> rows = new ArrayList<>(List.of(soc.row(0)));
+    rows.addAll(soc.rows(before, Math.min(before + 1, soc.size() - 1)));
+    return rows;
+  }
+
+  private void speed(SocWindow window) {
+    Metric entry =
+        new Metric(
+            "charging_speed_" + window.idPart(),
+            Labels.of("number.charging_speed", window.from(), window.to()),
+            Unit.KILOMETRE_PER_HOUR,
+            Method.CHARGING_SPEED,
+            range.chosenBasis(),
+            Input.ROAD);
+    Optional<List<RowRef>> edges = recording.rowsBetween(window.from(), window.to());
+    if (range.chosenRange().withheld().isPresent() || edges.isEmpty()) {
+      ledger.withheld(
+          entry,
+          range
+              .chosenRange()
+              .withheld()
+              .orElseGet(
+                  () ->
+                      recording.whyNotReached(
+                          recording.rowsAround(window.from()).isEmpty()
+                              ? window.from()
+                              : window.to())));
+      return;
+    }
+    List<RowRef> rows = new ArrayList<>(edges.get());
+    rows.addAll(range.chosenRange().rows());
+    ToDoubleFunction<Draw> from = WindowMetrics.start(recording, window);
+    ToDoubleFunction<Draw> to = recording.firstShown(window.to());
+    uninterrupted.average(
+        entry,
+        d -> kilometres(d, range.chosenBasis(), from.applyAsDouble(d), to.applyAsDouble(d)),
+        from,
+        to,
+        rows);
+  }
+}

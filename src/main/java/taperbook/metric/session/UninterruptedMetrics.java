@@ -1,0 +1,233 @@
+package taperbook.metric.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import taperbook.format.Labels;
+import taperbook.metric.bounds.LinearPower;
+import taperbook.metric.course.Draw;
+import taperbook.metric.recording.EventFinder;
+import taperbook.metric.recording.MetricCollector;
+import taperbook.metric.recording.Recording;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+import taperbook.quantity.Unit;
+import taperbook.result.Event;
+import taperbook.result.Method;
+import taperbook.result.Metric;
+import taperbook.session.Caveat;
+import taperbook.session.RowRef;
+
+/**
+ * Enters times and averages that an interruption may lie in: as they passed, under a label that
+ * tells so and with its caveat, and once more without it.
+ */
+final class UninterruptedMetrics {
+  /** Less time than this within a window is none, s. */
+  private static final double LEAST_SECONDS = 1;
+
+  private final Recording recording;
+  private final MetricCollector ledger;
+  private final List<Event> interruptions;
+
+  UninterruptedMetrics(Recording recording, MetricCollector ledger) {
+    this.recording = recording;
+    this.ledger = ledger;
+    this.interruptions = EventFinder.interruptions(recording.session());
+  }
+
+  /** Enters how long charging was interrupted in all, if it was. */
+  void sum() {
+    if (interruptions.isEmpty()) {
+      return;
+    }
+    Metric entry =
+        Metric.charging(
+            "interruption_time",
+            Labels.of("number.interruption_time"),
+            Unit.SECOND,
+            Method.INTERRUPTIONS);
+    double whole = recording.session().recorded().high();
+    ledger.enter(entry, recording.measure(d -> idle(d, 0, whole)), rows());
+  }
+
+  /** Enters a time between two moments. */
+  void time(
+      Metric entry,
+      ToDoubleFunction<Draw> start,
+      ToDoubleFunction<Draw> end,
+      List<RowRef> rows,
+      List<Caveat> own) {
+    time(entry, start, end, rows, own, true);
+  }
+
+  /**
+   * Enters a time between two moments.
+   *
+   * @param both whether it is wanted without interruptions as well
+   */
+  void time(
+      Metric entry,
+      ToDoubleFunction<Draw> start,
+      ToDoubleFunction<Draw> end,
+      List<RowRef> rows,
+      List<Caveat> own,
+      boolean both) {
+    ToDoubleFunction<Draw> seconds = d -> end.applyAsDouble(d) - start.applyAsDouble(d);
+    if (!isConcerned(start, end)) {
+      ledger.enter(entry, recording.measure(seconds), rows, own);
+      return;
+    }
+    ledger.enter(included(entry), recording.measure(seconds), rows, withCaveats(own));
+    if (both) {
+      ledger.enter(
+          without(entry),
+          recording.measure(d -> seconds.applyAsDouble(d) - idle(d, start, end)),
+          joined(rows),
+          own);
+    }
+  }
+
+  /** Enters an energy over the time between two moments, kW. */
+  void average(
+      Metric entry,
+      ToDoubleFunction<Draw> energy,
+      ToDoubleFunction<Draw> start,
+      ToDoubleFunction<Draw> end,
+      List<RowRef> rows) {
+    ToDoubleFunction<Draw> seconds = d -> end.applyAsDouble(d) - start.applyAsDouble(d);
+    ToDoubleFunction<Draw> wattSeconds =
+        d -> energy.applyAsDouble(d) * LinearPower.SECONDS_PER_HOUR;
+    ToDoubleFunction<Draw> average = d -> wattSeconds.applyAsDouble(d) / seconds.applyAsDouble(d);
+    if (!isConcerned(start, end)) {
+      ledger.enter(entry, recording.measure(average), rows);
+      return;
+    }
+    ledger.enter(included(entry), recording.measure(average), rows, withCaveats(List.of()));
+    ledger.enter(
+        without(entry),
+        recording.measure(
+            d -> wattSeconds.applyAsDouble(d) / (seconds.applyAsDouble(d) - idle(d, start, end))),
+        joined(rows));
+  }
+
+  /** A quantity of a draw at a time. */
+  @FunctionalInterface
+  interface AtTime {
+    double of(Draw drawn, double second);
+  }
+
+  /**
+   * Enters a quantity after so much time from a start on, and once more after so much time of
+   * charging if the readings go on that long.
+   *
+   * @param start when the time begins, s
+   * @param seconds how long it is, s
+   * @param last when the readings end, s
+   */
+  void after(
+      Metric entry, double start, double seconds, double last, AtTime quantity, List<RowRef> rows) {
+    double end = start + seconds;
+    boolean concerned = isConcerned(d -> start, d -> end);
+    ledger.enter(
+        concerned ? included(entry) : entry,
+        recording.measure(d -> quantity.of(d, end)),
+        rows,
+        concerned ? withCaveats(List.of()) : List.of());
+    ToDoubleFunction<Draw> later = d -> end(d, start, seconds);
+    if (concerned
+        && recording.courses().estimate(later).filter(e -> e.value() <= last).isPresent()) {
+      ledger.enter(
+          without(entry),
+          recording.measure(d -> quantity.of(d, later.applyAsDouble(d))),
+          joined(rows));
+    }
+  }
+
+  /** The entry of a number over a stretch of time, which tells an interruption in it. */
+  Metric included(Metric entry, double from, double to) {
+    return isConcerned(d -> from, d -> to) ? included(entry) : entry;
+  }
+
+  /** The caveats of a number over a stretch of time. */
+  List<Caveat> caveats(double from, double to) {
+    return isConcerned(d -> from, d -> to) ? withCaveats(List.of()) : List.of();
+  }
+
+  private boolean isConcerned(ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end) {
+    if (interruptions.isEmpty()) {
+      return false;
+    }
+    Optional<Estimate> within = recording.courses().estimate(d -> idle(d, start, end));
+    return within.filter(e -> e.value() >= LEAST_SECONDS).isPresent();
+  }
+
+  private List<Caveat> withCaveats(List<Caveat> own) {
+    List<Caveat> all = new ArrayList<>(ledger.caveats(Caveat.Kind.INTERRUPTION));
+    all.addAll(own);
+    return all;
+  }
+
+  private static Metric included(Metric entry) {
+    return entry.labelled(Labels.of("label.with_interruptions", entry.label()));
+  }
+
+  private static Metric without(Metric entry) {
+    return new Metric(
+        Metric.withoutInterruptions(entry.id()),
+        Labels.of("label.without_interruptions", entry.label()),
+        entry.unit(),
+        Method.INTERRUPTIONS,
+        entry.basis(),
+        entry.inputs());
+  }
+
+  private List<RowRef> joined(List<RowRef> rows) {
+    List<RowRef> all = new ArrayList<>(rows);
+    all.addAll(rows());
+    return all;
+  }
+
+  private List<RowRef> rows() {
+    return interruptions.stream().flatMap(e -> e.rows().stream()).toList();
+  }
+
+  private double idle(Draw drawn, ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end) {
+    return idle(drawn, start.applyAsDouble(drawn), end.applyAsDouble(drawn));
+  }
+
+  /** How much of the time between two moments stood still in a draw, s. */
+  private double idle(Draw drawn, double from, double to) {
+    double sum = 0;
+    for (int k = 0; k < interruptions.size(); k++) {
+      sum += Math.max(0, Math.min(to, ends(drawn, k)) - Math.max(from, begins(drawn, k)));
+    }
+    return sum;
+  }
+
+  /** When so much time without interruptions has passed since a start in a draw, s. */
+  private double end(Draw drawn, double start, double seconds) {
+    double end = start + seconds;
+    for (int k = 0; k < interruptions.size() && begins(drawn, k) < end; k++) {
+      end += Math.max(0, ends(drawn, k) - Math.max(start, begins(drawn, k)));
+    }
+    return end;
+  }
+
+  private double begins(Draw drawn, int k) {
+    Interval start = interruptions.get(k).start();
+    return start.low() + place(drawn, 2 * k) * start.width();
+  }
+
+  private double ends(Draw drawn, int k) {
+    Interval end = interruptions.get(k).end();
+    return end.low() + place(drawn, 2 * k + 1) * end.width();
+  }
+
+  /** Another place for each end, from the one that the draw has. */
+  private static double place(Draw drawn, int end) {
+    double spread = drawn.place() * (61 + 36 * end);
+    return spread - Math.floor(spread);
+  }
+}

@@ -1,0 +1,5 @@
+/** Metrics of a charging session and of its battery. */
+@NullMarked
+package taperbook.metric.session;
+
+import org.jspecify.annotations.NullMarked;

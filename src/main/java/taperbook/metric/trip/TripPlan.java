@@ -1,0 +1,33 @@
+package taperbook.metric.trip;
+
+import java.util.List;
+
+/**
+ * The stops of a trip.
+ *
+ * @param stops where to stop and at which state of charge to unplug, in order; perhaps none
+ * @param arrivalPercent state of charge at the end, %
+ * @param stopSeconds time of all stops: charging, and what a stop takes beside it, s
+ */
+public record TripPlan(List<Stop> stops, double arrivalPercent, double stopSeconds) {
+  /** Copies the stops. */
+  public TripPlan {
+    stops = List.copyOf(stops);
+  }
+
+  /**
+   * One stop.
+   *
+   * @param station number of the station, from 1
+   * @param kilometre its distance from the start, km
+   * @param arrivalPercent state of charge on arrival, %
+   * @param unplugPercent state of charge to unplug at, %
+   * @param chargingSeconds time between the two, s
+   */
+  public record Stop(
+      int station,
+      double kilometre,
+      double arrivalPercent,
+      double unplugPercent,
+      double chargingSeconds) {}
+}

@@ -1,0 +1,145 @@
+package taperbook.metric.trip;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds the plan of least time for a trip, exactly, by dynamic programming (R. Bellman, Dynamic
+ * Programming, 1957: any first part of a best plan is a best plan for that part).
+ *
+ * <pre>
+ *   C(j, v) = min over i &lt; j and u of  C(i, u) + overhead + t(v) - t(u - share(i, j))
+ * </pre>
+ *
+ * with {@code C(j, v)} the least time of stops up to leaving station {@code j} at {@code v} %, and
+ * the clock {@code t} of the session. The plan unplugs at one of the {@link UnplugLevels}; of all
+ * such plans none is faster by more than a tie, and of those that are tied none has fewer stops. No
+ * stop begins or ends at a state of charge that the session did not go through.
+ */
+public final class TripSearch {
+  /** Plans that are apart by less are tied: times are printed in whole minutes, s. */
+  private static final double TIE_SECONDS = 30;
+
+  private final ChargeTimes clock;
+  private final TripTask task;
+  private final UnplugLevels levels;
+  private final List<List<Departure>> byStops = new ArrayList<>();
+
+  /** A search for the plan of a car with this charging curve. */
+  public TripSearch(ChargeTimes clock, TripTask task) {
+    this.clock = clock;
+    this.task = task;
+    this.levels = new UnplugLevels(clock, task);
+    byStops.add(List.of(Departure.atStart(task.startPercent())));
+  }
+
+  /**
+   * The plan with the fewest stops of those that are tied with the fastest of all; empty if there
+   * is none.
+   */
+  public Optional<TripPlan> best() {
+    return fastest().map(this::tiedWithFewestStops);
+  }
+
+  private TripPlan tiedWithFewestStops(TripPlan fastest) {
+    for (int stops = 0; stops < fastest.stops().size(); stops++) {
+      Optional<TripPlan> fewer = best(stops);
+      if (fewer.isPresent() && fewer.get().stopSeconds() <= fastest.stopSeconds() + TIE_SECONDS) {
+        return fewer.get();
+      }
+    }
+    return fastest;
+  }
+
+  private Optional<TripPlan> fastest() {
+    List<Departure> all = new ArrayList<>(byStops.get(0));
+    for (int station = 1; station <= task.stations(); station++) {
+      all.addAll(departures(station, all));
+    }
+    return finished(all);
+  }
+
+  /** The fastest plan with so many stops; empty if there is none. */
+  public Optional<TripPlan> best(int stops) {
+    while (byStops.size() <= stops) {
+      List<Departure> before = byStops.get(byStops.size() - 1);
+      List<Departure> next = new ArrayList<>();
+      for (int station = 1; station <= task.stations(); station++) {
+        next.addAll(departures(station, before));
+      }
+      byStops.add(next);
+    }
+    return finished(byStops.get(stops));
+  }
+
+  /** A way of arriving: with how much, and the time so far less the clock on arrival. */
+  private record Arrival(double percent, double seconds, Departure from) {}
+
+  /** The best way of leaving a station at each level, given all ways of leaving others. */
+  private List<Departure> departures(int station, List<Departure> earlier) {
+    List<Arrival> arrivals = new ArrayList<>();
+    for (Departure from : earlier) {
+      double percent = from.unplugPercent() - task.share(from.station(), station);
+      boolean possible =
+          from.station() < station
+              && percent >= levels.floorPercent() - UnplugLevels.SLACK_PERCENT
+              && percent <= clock.high() + UnplugLevels.SLACK_PERCENT;
+      if (possible) {
+        double seconds = from.seconds() + task.secondsPerStop() - clock.secondAt(percent);
+        arrivals.add(new Arrival(percent, seconds, from));
+      }
+    }
+    arrivals.sort(Comparator.comparingDouble(Arrival::percent));
+    List<Departure> departures = new ArrayList<>();
+    Arrival best = null;
+    int next = 0;
+    for (double level : levels.at(station)) {
+      double most = level + UnplugLevels.SLACK_PERCENT;
+      while (next < arrivals.size() && arrivals.get(next).percent() <= most) {
+        best = faster(best, arrivals.get(next));
+        next++;
+      }
+      if (best != null) {
+        double seconds = best.seconds() + clock.secondAt(level);
+        departures.add(new Departure(station, level, best.percent(), seconds, best.from()));
+      }
+    }
+    return departures;
+  }
+
+  private static Arrival faster(@Nullable Arrival one, Arrival other) {
+    return one == null || other.seconds() < one.seconds() ? other : one;
+  }
+
+  private Optional<TripPlan> finished(List<Departure> departures) {
+    Departure best = null;
+    for (Departure last : departures) {
+      double arrival = last.unplugPercent() - task.shareToEnd(last.station());
+      boolean reaches = arrival >= task.reservePercent() - UnplugLevels.SLACK_PERCENT;
+      if (reaches && (best == null || last.seconds() < best.seconds())) {
+        best = last;
+      }
+    }
+    return Optional.ofNullable(best).map(this::plan);
+  }
+
+  private TripPlan plan(Departure last) {
+    List<TripPlan.Stop> stops = new ArrayList<>();
+    for (Departure at = last; at != null && at.station() > 0; at = at.before()) {
+      stops.add(
+          new TripPlan.Stop(
+              at.station(),
+              task.kilometre(at.station()),
+              at.arrivalPercent(),
+              at.unplugPercent(),
+              clock.seconds(at.arrivalPercent(), at.unplugPercent())));
+    }
+    Collections.reverse(stops);
+    double arrival = last.unplugPercent() - task.shareToEnd(last.station());
+    return new TripPlan(stops, arrival, last.seconds());
+  }
+}

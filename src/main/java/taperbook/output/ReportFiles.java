@@ -1,0 +1,62 @@
+package taperbook.output;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The files of one report by their path in its folder, such as {@code figures/power-over-soc.svg}.
+ */
+public final class ReportFiles {
+  private final SortedMap<String, byte[]> files = new TreeMap<>();
+
+  private final SortedMap<String, StreamedFile> streamed = new TreeMap<>();
+
+  ReportFiles() {}
+
+  void put(String path, StreamedFile file) {
+    streamed.put(path, file);
+  }
+
+  void put(String path, byte[] bytes) {
+    files.put(path, bytes);
+  }
+
+  /** These files with others beside them. */
+  public ReportFiles with(Map<String, byte[]> others) {
+    ReportFiles all = new ReportFiles();
+    all.files.putAll(files);
+    all.streamed.putAll(streamed);
+    all.files.putAll(others);
+    return all;
+  }
+
+  /** How many files there are. */
+  public int count() {
+    return files.size() + streamed.size();
+  }
+
+  /** The files that are written without being held in memory. */
+  public SortedMap<String, StreamedFile> streamed() {
+    return Collections.unmodifiableSortedMap(streamed);
+  }
+
+  /** The files that are held in memory, in the order of their paths. */
+  public SortedMap<String, byte[]> all() {
+    return Collections.unmodifiableSortedMap(files);
+  }
+
+  /**
+   * A copy of a file's bytes.
+   *
+   * @throws IllegalArgumentException if there is no such file
+   */
+  public byte[] bytes(String path) {
+    byte[] bytes = files.get(path);
+    if (bytes == null) {
+      throw new IllegalArgumentException("no file is called " + path);
+    }
+    return bytes.clone();
+  }
+}

@@ -1,0 +1,175 @@
+package taperbook.output;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import taperbook.chart.render.Figure;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.output.article.ArticlePart;
+import taperbook.output.article.ArticleText;
+import taperbook.output.data.CorrectionsCsv;
+import taperbook.output.data.DataPackage;
+import taperbook.output.data.NumbersCsv;
+import taperbook.output.data.NumbersJson;
+import taperbook.output.pdf.LibraryLogging;
+import taperbook.output.pdf.PdfAttachment;
+import taperbook.output.pdf.PdfMetadata;
+import taperbook.output.pdf.PdfPage;
+import taperbook.output.share.Captions;
+import taperbook.output.share.FilmScript;
+import taperbook.output.share.ShareTable;
+import taperbook.plan.ReportPlan;
+import taperbook.result.ReportResult;
+import taperbook.session.InputFile;
+
+/** Writes all files of one report. */
+public final class ReportWriter {
+  /**
+   * The files of a report, or every problem met in its article and templates. The files that a
+   * report has: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
+   * {@code numbers.csv}, {@code datapackage.json} and what it describes, {@code film/script.md},
+   * {@code share/} with summary, table, captions and the power over the state of charge upright and
+   * square, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a film
+   * also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
+   */
+  public Checked<ReportFiles> write(ReportJob job) {
+    LibraryLogging.hush();
+    return texts(job).then(texts -> files(job, texts));
+  }
+
+  /** Every problem that {@link #write} would meet, without making the files. */
+  public List<Problem> problems(ReportJob job) {
+    Checked<TemplateTexts> texts = texts(job);
+    List<Problem> problems = new ArrayList<>(texts.problems());
+    if (texts.value().isPresent()) {
+      TemplateTexts pages = texts.value().get();
+      problems.addAll(pages.screen().problems());
+      problems.addAll(pages.print().problems());
+      problems.addAll(pages.methods("").problems());
+    }
+    return problems.stream().distinct().toList();
+  }
+
+  private static Checked<TemplateTexts> texts(ReportJob job) {
+    Set<String> charts = Figure.ids(job.figures());
+    Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());
+    Checked<List<ArticlePart>> article = new ArticleText(job.result(), charts).parts();
+    Checked<String> answer = ArticleText.answer(job.result());
+    List<Problem> problems = new ArrayList<>(template.problems());
+    problems.addAll(answer.problems());
+    problems.addAll(article.problems());
+    if (template.value().isEmpty() || answer.value().isEmpty() || article.value().isEmpty()) {
+      return Checked.refused(problems);
+    }
+    TemplateModel model = new TemplateModel(job, answer.value().get(), article.value().get());
+    return Checked.of(new TemplateTexts(job.templates(), template.value().get(), model), problems);
+  }
+
+  private static Checked<ReportFiles> files(ReportJob job, TemplateTexts texts) {
+    boolean film = job.result().plan().style().film().charts();
+    ConcurrentFiles beside = ConcurrentFiles.begin(job.figures(), film, texts::screen);
+    ReportFiles files = new ReportFiles();
+    byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
+    files.put("numbers.json", json);
+    files.put("share/summary.md", texts.summary());
+    ShareTable table = texts.shareTable();
+    if (!table.isEmpty()) {
+      files.put("share/table.html", table.html());
+      files.put("share/table.csv", table.csv());
+    }
+    tables(job, table).forEach(files::put);
+    files.put("film/script.md", new FilmScript(job.result(), job.made()).bytes());
+    Captions captions = new Captions(job.result());
+    if (!captions.isEmpty()) {
+      files.put("share/captions.srt", captions.srt());
+      files.put("share/captions.vtt", captions.vtt());
+    }
+    Checked<String> print = texts.print();
+    Checked<String> methods =
+        print.value().isEmpty()
+            ? texts.methods("")
+            : pdfs(job, texts, print.value().get(), json, files);
+    List<Problem> problems = new ArrayList<>(beside.problems());
+    problems.addAll(print.problems());
+    problems.addAll(methods.problems());
+    Checked<ReportFiles> all = Checked.of(files, problems.stream().distinct().toList());
+    all.value().ifPresentOrElse(beside::addTo, beside::stop);
+    return all;
+  }
+
+  /**
+   * Lays out the report's PDF, and the methods appendix that names it by its hash and so comes
+   * after it.
+   */
+  private static Checked<String> pdfs(
+      ReportJob job, TemplateTexts texts, String print, byte[] json, ReportFiles files) {
+    boolean builtIn = job.templates().isBuiltIn();
+    Checked<byte[]> report =
+        new PdfPage(job.figures(), texts.template(), builtIn)
+            .bytes(print, heading(job, ""), attachments(job, json));
+    return report.then(
+        pdf -> {
+          files.put("report.pdf", pdf);
+          Checked<String> methods = texts.methods(new InputFile("report.pdf", pdf).sha256());
+          return methods.then(
+              text -> {
+                Checked<byte[]> appendix =
+                    new PdfPage(job.figures(), Templates.METHODS, builtIn)
+                        .bytes(text, heading(job, "Methods: "), List.of());
+                appendix.value().ifPresent(bytes -> files.put("methods.pdf", bytes));
+                return appendix.then(bytes -> Checked.good(text));
+              });
+        });
+  }
+
+  /** All CSV files, and what describes them. */
+  private static Map<String, byte[]> tables(ReportJob job, ShareTable table) {
+    ReportResult result = job.result();
+    byte[] numbers = NumbersCsv.bytes(result);
+    DataPackage described =
+        new DataPackage(result.plan(), job.made(), job.tables()).numbers(numbers, result.numbers());
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("numbers.csv", numbers);
+    if (!table.isEmpty()) {
+      described.milestones(table.csv(), table.columns(), table.cells());
+    }
+    if (!job.corrections().isEmpty()) {
+      byte[] corrections = CorrectionsCsv.bytes(job.corrections());
+      files.put("corrections.csv", corrections);
+      described.corrections(corrections);
+    }
+    files.putAll(described.files());
+    return files;
+  }
+
+  /**
+   * The inputs, the templates that are built in, so that a later program finds them, the numbers.
+   */
+  private static List<PdfAttachment> attachments(ReportJob job, byte[] json) {
+    Map<String, PdfAttachment> attachments = new LinkedHashMap<>();
+    job.inputs().forEach(i -> attachments.put(i.path(), new PdfAttachment(i.path(), i.bytes())));
+    job.templates()
+        .texts()
+        .forEach(
+            (name, text) ->
+                attachments.computeIfAbsent(
+                    "templates/" + name,
+                    path -> new PdfAttachment(path, text.getBytes(StandardCharsets.UTF_8))));
+    attachments.put("numbers.json", new PdfAttachment("numbers.json", json));
+    return List.copyOf(attachments.values());
+  }
+
+  private static PdfMetadata heading(ReportJob job, String before) {
+    ReportPlan.Heading heading = job.result().plan().heading();
+    return new PdfMetadata(
+        before + heading.title(),
+        heading.author(),
+        job.result().main().session().vehicle(),
+        job.program(),
+        job.made());
+  }
+}

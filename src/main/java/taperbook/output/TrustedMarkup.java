@@ -1,0 +1,56 @@
+package taperbook.output;
+
+import freemarker.core.HTMLOutputFormat;
+import freemarker.template.TemplateModelException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import taperbook.output.article.ArticlePart;
+
+/** Markup of our own, which a template prints as it is. */
+final class TrustedMarkup {
+  private TrustedMarkup() {}
+
+  static Object of(String html) {
+    try {
+      return HTMLOutputFormat.INSTANCE.fromMarkup(html);
+    } catch (TemplateModelException e) {
+      throw new IllegalStateException("markup is taken as it is", e);
+    }
+  }
+
+  /**
+   * The hash by which a page's policy lets its one script run.
+   *
+   * @see <a href="https://www.w3.org/TR/CSP3/#grammardef-hash-source">CSP Level 3, hash-source</a>
+   */
+  static String scriptHash(String script) {
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+      return "sha256-" + Base64.getEncoder().encodeToString(hash);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java runtime has SHA-256", e);
+    }
+  }
+
+  /**
+   * The parts of an article: text, or the chart that is shown there.
+   *
+   * @param figures the charts by name
+   */
+  static List<Object> of(List<ArticlePart> article, Map<String, Object> figures) {
+    List<Object> parts = new ArrayList<>();
+    for (ArticlePart part : article) {
+      parts.add(
+          part.figure().isEmpty()
+              ? Map.of("html", of(part.html()))
+              : Map.of("figure", figures.getOrDefault(part.figure(), Map.of())));
+    }
+    return parts;
+  }
+}

@@ -1,0 +1,209 @@
+package taperbook.output.article;
+
+import freemarker.template.SimpleScalar;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateScalarModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import taperbook.diagnostics.NearestNames;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.Quoted;
+import taperbook.diagnostics.SourceLocation;
+import taperbook.format.NumberFormatter;
+import taperbook.plan.ReportPlan;
+import taperbook.result.Numbers;
+import taperbook.result.ReportNumber;
+
+/**
+ * What an article can call: {@code number}, {@code about}, {@code range}, {@code spread}, {@code
+ * both}, {@code table}, {@code fact}, {@code date} and {@code figure}. A name that does not exist
+ * becomes a problem at its place, and the article goes on.
+ */
+final class ArticleFunctions {
+  private final ArticleSource source;
+  private final NumberFormatter wording;
+  private final Set<String> figures;
+  private final List<Problem> problems = new ArrayList<>();
+
+  ArticleFunctions(ArticleSource source, Set<String> figures) {
+    this.source = source;
+    this.wording = new NumberFormatter(source.units());
+    this.figures = figures;
+  }
+
+  /** Every name that was not found, in the order of the article. */
+  List<Problem> problems() {
+    return problems;
+  }
+
+  Map<String, Object> model() {
+    return Map.of(
+        ArticleFunction.NUMBER.word(), onNumber(wording::value),
+        ArticleFunction.ABOUT.word(), onNumber(wording::about),
+        ArticleFunction.RANGE.word(), onNumber(wording::range),
+        ArticleFunction.SPREAD.word(), onNumber(this::spread),
+        ArticleFunction.BOTH.word(), onNumber(wording::outcome),
+        ArticleFunction.TABLE.word(), onStated(StatedFunctions::table),
+        ArticleFunction.FACT.word(), onStated(StatedFunctions::fact),
+        ArticleFunction.DATE.word(), onStated(StatedFunctions::date),
+        ArticleFunction.FIGURE.word(),
+            (TemplateMethodModelEx) arguments -> figure(texts(arguments, 1).get(0)));
+  }
+
+  private TemplateMethodModelEx onNumber(Function<ReportNumber, String> words) {
+    return arguments -> {
+      List<String> texts = texts(arguments, 2);
+      Optional<Numbers> session = texts.size() < 2 ? main() : session(texts.get(1));
+      return session
+          .flatMap(s -> number(s, texts.get(0)))
+          .map(n -> n.withheld().map(r -> withheld(n, r)).orElseGet(() -> words.apply(n)))
+          .map(ArticleFunctions::escaped)
+          .orElse("");
+    };
+  }
+
+  /** A sentence around a number that was withheld needs other words: a notice at its place. */
+  private String withheld(ReportNumber number, String reason) {
+    problems.add(
+        new Problem(
+            ProblemCode.NUMBER_WITHHELD,
+            here(),
+            Quoted.of(number.id()),
+            "a number that the readings support; of this one, " + reason,
+            "write the sentence without it"));
+    return "withheld (" + reason + ")";
+  }
+
+  private String spread(ReportNumber number) {
+    return wording.spread(number).orElse("");
+  }
+
+  /** What one of the functions of {@link StatedFunctions} gives for one or two texts. */
+  private TemplateMethodModelEx onStated(Stated function) {
+    return arguments -> {
+      List<String> texts = texts(arguments, 2);
+      String second = texts.size() < 2 ? "" : texts.get(1);
+      return function.apply(new StatedFunctions(source, this::unknown), texts.get(0), second);
+    };
+  }
+
+  /** One of the functions of {@link StatedFunctions}. */
+  @FunctionalInterface
+  private interface Stated {
+    String apply(StatedFunctions functions, String name, String second);
+  }
+
+  private void unknown(String name, String expected, List<String> known) {
+    problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, expected, known));
+  }
+
+  private static List<String> texts(List<?> arguments, int most) throws TemplateModelException {
+    List<String> texts = new ArrayList<>();
+    for (Object argument : arguments) {
+      if (argument instanceof TemplateScalarModel scalar) {
+        texts.add(scalar.getAsString());
+      }
+    }
+    if (texts.isEmpty() || texts.size() != arguments.size() || texts.size() > most) {
+      throw new TemplateModelException(
+          most == 1
+              ? "one name in quotes is expected in the brackets"
+              : "a name in quotes, and perhaps a session in quotes, is expected in the brackets");
+    }
+    return texts;
+  }
+
+  /** The numbers of the session reported; a library has none that goes without saying. */
+  private Optional<Numbers> main() throws TemplateModelException {
+    Optional<Numbers> main = source.numbersOf(source.mainSession());
+    if (main.isEmpty()) {
+      throw new TemplateModelException(
+          "in a library the session is expected in quotes behind the id");
+    }
+    return main;
+  }
+
+  private Optional<Numbers> session(String name) {
+    Optional<Numbers> found = source.numbersOf(name);
+    if (found.isEmpty()) {
+      List<String> known = List.copyOf(source.sessions().keySet());
+      problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, "a session of this report", known));
+    }
+    return found;
+  }
+
+  private Optional<ReportNumber> number(Numbers session, String id) {
+    Optional<ReportNumber> found = session.find(id);
+    if (found.isEmpty()) {
+      List<String> known = session.all().stream().map(ReportNumber::id).toList();
+      problems.add(
+          unknown(ProblemCode.NUMBER_UNKNOWN, id, "the id of a number of this report", known));
+    }
+    return found;
+  }
+
+  private SimpleScalar figure(String id) {
+    if (figures.contains(id)) {
+      return new SimpleScalar("\n\n" + ArticleText.token(id) + "\n\n");
+    }
+    if (source.charts().contains(id)) {
+      return new SimpleScalar("(No chart: the report lacks the data for it.)");
+    }
+    Set<String> known = new TreeSet<>(source.charts());
+    known.addAll(figures);
+    unknown(id, "the name of a chart", List.copyOf(known));
+    return new SimpleScalar("");
+  }
+
+  private Problem unknown(ProblemCode code, String name, String expected, List<String> known) {
+    List<String> near = NearestNames.names(name, known);
+    return new Problem(
+        code,
+        here(),
+        Quoted.of(name),
+        expected,
+        near.isEmpty() ? remedy(code, known) : "write " + String.join(" or ", near));
+  }
+
+  private static String remedy(ProblemCode code, List<String> known) {
+    if (known.isEmpty()) {
+      return "take the call away";
+    }
+    return code == ProblemCode.NUMBER_UNKNOWN
+        ? "take an id from numbers.json, or one of " + String.join(", ", first(known))
+        : "write one of " + String.join(", ", known);
+  }
+
+  private static List<String> first(List<String> known) {
+    return known.subList(0, Math.min(5, known.size()));
+  }
+
+  /** Where the call stands: an exception knows, even one that is never thrown. */
+  private SourceLocation here() {
+    TemplateModelException probe = new TemplateModelException("place");
+    return place(source.article(), probe.getLineNumber(), probe.getColumnNumber());
+  }
+
+  static SourceLocation place(
+      ReportPlan.Article article,
+      @org.jspecify.annotations.Nullable Integer line,
+      @org.jspecify.annotations.Nullable Integer column) {
+    if (line == null || line < 1) {
+      return SourceLocation.file(article.file());
+    }
+    return new SourceLocation(
+        article.file(), line + article.firstLine() - 1, column == null || column < 1 ? 0 : column);
+  }
+
+  /** Keeps Markdown from reading meaning into a printed number or reason. */
+  static String escaped(String text) {
+    return text.replaceAll("([\\\\`*_\\[\\]<>#|&~])", "\\\\$1").replace("\n", " ");
+  }
+}

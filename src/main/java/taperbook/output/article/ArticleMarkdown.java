@@ -1,0 +1,201 @@
+package taperbook.output.article;
+
+import com.vladsch.flexmark.ast.Heading;
+import com.vladsch.flexmark.ast.Image;
+import com.vladsch.flexmark.ast.ImageRef;
+import com.vladsch.flexmark.ast.Text;
+import com.vladsch.flexmark.ext.tables.TablesExtension;
+import com.vladsch.flexmark.html.HtmlRenderer;
+import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.util.ast.Document;
+import com.vladsch.flexmark.util.ast.Node;
+import com.vladsch.flexmark.util.data.MutableDataSet;
+import com.vladsch.flexmark.util.sequence.BasedSequence;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document.OutputSettings;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.TextNode;
+import org.jsoup.safety.Safelist;
+
+/**
+ * Markdown to safe HTML. Raw HTML is printed as text but for comments, which are left out; pictures
+ * become their text, and headings begin below the page's own, without a gap between levels.
+ */
+final class ArticleMarkdown {
+  /** Most levels of quotations, lists and emphasis within each other that are read. */
+  static final int MOST_LEVELS = 60;
+
+  private static final Set<String> VERBATIM = Set.of("code", "pre");
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile(
+          "(?<=[0-9]) (?=(?:%|kWh|kW|Wh|km|mi|min|h|s|V|A|\u00b0C|\u00b0F)(?![\\p{L}0-9]))");
+
+  private static final int PAGE_LEVEL = 2;
+  private static final int DEEPEST_LEVEL = 6;
+
+  private ArticleMarkdown() {}
+
+  private static MutableDataSet options() {
+    return new MutableDataSet()
+        .set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
+        .set(HtmlRenderer.ESCAPE_HTML, true)
+        .set(HtmlRenderer.SUPPRESS_HTML_COMMENT_BLOCKS, true)
+        .set(HtmlRenderer.SUPPRESS_INLINE_HTML_COMMENTS, true);
+  }
+
+  /** Thrown at more levels than are read. */
+  static final class TooDeep extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    TooDeep() {
+      super("more than " + MOST_LEVELS + " levels");
+    }
+  }
+
+  /** The text as a tree, which is not so deep that to walk it could fill the stack. */
+  private static Document document(String markdown, MutableDataSet options) {
+    Document document = Parser.builder(options).build().parse(markdown);
+    int depth = 0;
+    Node node = document;
+    while (node != null) {
+      if (node.getFirstChild() != null) {
+        node = node.getFirstChild();
+        depth++;
+      } else {
+        while (node != null && node != document && node.getNext() == null) {
+          node = node.getParent();
+          depth--;
+        }
+        node = node == null || node == document ? null : node.getNext();
+      }
+      if (depth > MOST_LEVELS) {
+        throw new TooDeep();
+      }
+    }
+    return document;
+  }
+
+  /** A picture as it is written, with its line from 0. */
+  record Picture(String written, int line) {}
+
+  /** The pictures that are left out. */
+  static List<Picture> pictures(String markdown) {
+    Document document = document(markdown, options());
+    List<Picture> pictures = new ArrayList<>();
+    for (Node node : document.getDescendants()) {
+      if (node instanceof Image || node instanceof ImageRef) {
+        int line = document.getLineNumber(node.getStartOffset());
+        pictures.add(new Picture(node.getChars().toString(), line));
+      }
+    }
+    return pictures;
+  }
+
+  static List<ArticlePart> parts(String markdown, Set<String> figures) {
+    MutableDataSet options = options();
+    Document document = document(markdown, options);
+    lowerHeadings(document);
+    dropPictures(document);
+    Element body = safe(HtmlRenderer.builder(options).build().render(document));
+    List<ArticlePart> parts = new ArrayList<>();
+    StringBuilder html = new StringBuilder();
+    for (org.jsoup.nodes.Node child : body.childNodes()) {
+      String figure = figure(child, figures);
+      if (figure.isEmpty()) {
+        html.append(child.outerHtml());
+      } else {
+        text(parts, html, figures);
+        parts.add(new ArticlePart("", figure));
+      }
+    }
+    text(parts, html, figures);
+    return parts;
+  }
+
+  private static void text(List<ArticlePart> parts, StringBuilder html, Set<String> figures) {
+    String text = html.toString().strip();
+    for (String figure : figures) {
+      // A chart called for inside a list or a quotation: name it, since it cannot stand there.
+      text = text.replace(ArticleText.token(figure), "(see the chart " + figure + ")");
+    }
+    if (!text.isEmpty()) {
+      parts.add(new ArticlePart(text, ""));
+    }
+    html.setLength(0);
+  }
+
+  private static String figure(org.jsoup.nodes.Node node, Set<String> figures) {
+    if (!(node instanceof Element element) || !element.normalName().equals("p")) {
+      return "";
+    }
+    String text = element.text().strip();
+    return figures.stream().filter(f -> text.equals(ArticleText.token(f))).findFirst().orElse("");
+  }
+
+  private static void lowerHeadings(Document document) {
+    List<Heading> headings = new ArrayList<>();
+    TreeSet<Integer> levels = new TreeSet<>();
+    for (Node node : document.getDescendants()) {
+      if (node instanceof Heading heading) {
+        headings.add(heading);
+        levels.add(heading.getLevel());
+      }
+    }
+    int above = PAGE_LEVEL;
+    for (Heading heading : headings) {
+      int wanted = PAGE_LEVEL + levels.headSet(heading.getLevel(), true).size();
+      above = Math.min(Math.min(wanted, DEEPEST_LEVEL), above + 1);
+      heading.setLevel(above);
+    }
+  }
+
+  private static void dropPictures(Document document) {
+    List<Node> pictures = new ArrayList<>();
+    for (Node node : document.getDescendants()) {
+      if (node instanceof Image || node instanceof ImageRef) {
+        pictures.add(node);
+      }
+    }
+    for (Node picture : pictures) {
+      BasedSequence text =
+          picture instanceof Image image ? image.getText() : ((ImageRef) picture).getText();
+      picture.insertBefore(new Text(text));
+      picture.unlink();
+    }
+  }
+
+  /** A second fence behind the renderer's escaping: only elements of text, links to the web. */
+  private static Element safe(String html) {
+    Safelist safelist =
+        Safelist.relaxed()
+            .removeTags("img")
+            .addTags("hr", "del")
+            .addAttributes("td", "align")
+            .addAttributes("th", "align");
+    String clean =
+        Jsoup.clean(html, "", safelist, new OutputSettings().prettyPrint(false).charset("UTF-8"));
+    org.jsoup.nodes.Document body = Jsoup.parseBodyFragment(clean);
+    body.outputSettings().prettyPrint(false);
+    for (Element cell : body.select("[align]")) {
+      cell.addClass("align-" + cell.attr("align"));
+      cell.removeAttr("align");
+    }
+    body.select("thead th").attr("scope", "col");
+    body.body().getAllElements().forEach(ArticleMarkdown::holdUnits);
+    return body.body();
+  }
+
+  /** Keeps an amount that was typed and its unit in one line. */
+  private static void holdUnits(Element element) {
+    if (!VERBATIM.contains(element.normalName())) {
+      for (TextNode text : element.textNodes()) {
+        text.text(BEFORE_UNIT.matcher(text.getWholeText()).replaceAll("\u00a0"));
+      }
+    }
+  }
+}

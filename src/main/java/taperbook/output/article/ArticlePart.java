@@ -1,0 +1,16 @@
+package taperbook.output.article;
+
+/**
+ * A part of an article: some text, or the place of a chart.
+ *
+ * @param html text as safe HTML, empty for a chart
+ * @param figure name of the chart, empty for text
+ */
+public record ArticlePart(String html, String figure) {
+  /** Checks that the part is one or the other. */
+  public ArticlePart {
+    if (html.isEmpty() == figure.isEmpty()) {
+      throw new IllegalArgumentException("a part is either text or a chart");
+    }
+  }
+}

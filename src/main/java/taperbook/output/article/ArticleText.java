@@ -1,0 +1,186 @@
+package taperbook.output.article;
+
+import freemarker.core.ParseException;
+import freemarker.core.PlainTextOutputFormat;
+import freemarker.core._CoreAPI;
+import freemarker.template.Configuration;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.Quoted;
+import taperbook.diagnostics.SourceLocation;
+import taperbook.format.AnswerText;
+import taperbook.plan.ReportPlan;
+import taperbook.result.ReportResult;
+
+/** The tester's article: its numbers filled in, then its Markdown made into safe HTML. */
+public final class ArticleText {
+  private final ArticleSource source;
+  private final Set<String> figures;
+
+  /**
+   * The article of a report.
+   *
+   * @param figures names of the charts that the report has
+   */
+  public ArticleText(ReportResult result, Set<String> figures) {
+    this(ArticleSource.of(result), figures);
+  }
+
+  /**
+   * An article.
+   *
+   * @param source its text, and the numbers that it can print
+   * @param figures names of the charts that the report has
+   */
+  public ArticleText(ArticleSource source, Set<String> figures) {
+    this.source = source;
+    this.figures = Set.copyOf(figures);
+  }
+
+  /**
+   * The answer at the top of a report in HTML, composed or in the tester's words, or every problem
+   * met in it.
+   */
+  public static Checked<String> answer(ReportResult result) {
+    ReportPlan.Article text =
+        result
+            .plan()
+            .heading()
+            .answer()
+            .orElseGet(
+                () ->
+                    new ReportPlan.Article(
+                        ArticleFunctions.escaped(new AnswerText(result).text()), "", 1));
+    return new ArticleText(ArticleSource.of(result).with(text), Set.of())
+        .parts()
+        .then(
+            parts ->
+                Checked.good(parts.stream().map(ArticlePart::html).collect(Collectors.joining())));
+  }
+
+  /** The parts of the article in order, or every problem met in it. */
+  public Checked<List<ArticlePart>> parts() {
+    return filled().then(this::converted);
+  }
+
+  private Checked<List<ArticlePart>> converted(String markdown) {
+    List<ArticlePart> parts = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    try {
+      Optional<String> failed =
+          BoundedRun.run(
+              () -> {
+                parts.addAll(ArticleMarkdown.parts(markdown, figures));
+                problems.addAll(pictures(markdown));
+              });
+      return failed.isPresent() ? tooDeep() : Checked.of(parts, problems);
+    } catch (ArticleMarkdown.TooDeep e) {
+      return tooDeep();
+    } catch (IOException | TemplateException e) {
+      throw new IllegalStateException("Markdown is neither read nor carried out", e);
+    }
+  }
+
+  private Checked<List<ArticlePart>> tooDeep() {
+    return Checked.refused(
+        List.of(
+            new Problem(
+                ProblemCode.TEMPLATE_BROKEN,
+                SourceLocation.file(source.article().file()),
+                "rows of signs such as > - * [ that nest too deep or are too many to be taken in",
+                "at most "
+                    + ArticleMarkdown.MOST_LEVELS
+                    + " levels of quotations, lists and emphasis within each other",
+                "take out those rows of signs")));
+  }
+
+  /** What stands in the Markdown where a chart is to be. */
+  static String token(String figure) {
+    return "\u2063chart:" + figure + "\u2063";
+  }
+
+  private List<Problem> pictures(String markdown) {
+    ReportPlan.Article article = source.article();
+    return ArticleMarkdown.pictures(markdown).stream()
+        .map(
+            p ->
+                new Problem(
+                    ProblemCode.PICTURE_LEFT_OUT,
+                    SourceLocation.line(article.file(), article.firstLine() + p.line()),
+                    Quoted.of(p.written()),
+                    "text and charts; of a picture, the words in its brackets are printed",
+                    "call a chart with ${figure(\"name\")}, or put the picture beside the report"))
+        .toList();
+  }
+
+  private Checked<String> filled() {
+    ReportPlan.Article article = source.article();
+    Configuration configuration = RestrictedTemplates.restricted();
+    configuration.setOutputFormat(PlainTextOutputFormat.INSTANCE);
+    ArticleFunctions functions = new ArticleFunctions(source, figures);
+    BoundedText out = new BoundedText();
+    try {
+      Optional<Template> parsed = parsed(configuration);
+      if (parsed.isEmpty()) {
+        return Checked.refused(
+            List.of(broken(SourceLocation.file(article.file()), BoundedRun.TOO_DEEP)));
+      }
+      Template template = parsed.get();
+      var environment = template.createProcessingEnvironment(functions.model(), out);
+      environment.setTemplateExceptionHandler(
+          (failure, where, writer) ->
+              RestrictedTemplates.keep(functions.problems(), problem(article, failure), failure));
+      _CoreAPI.addThreadInterruptedChecks(template);
+      Optional<String> endless = BoundedRun.run(environment::process);
+      if (endless.isPresent()) {
+        return Checked.refused(List.of(broken(SourceLocation.file(article.file()), endless.get())));
+      }
+    } catch (ParseException e) {
+      SourceLocation place =
+          ArticleFunctions.place(article, e.getLineNumber(), e.getColumnNumber());
+      return Checked.refused(List.of(broken(place, e.getEditorMessage())));
+    } catch (TemplateException e) {
+      functions.problems().add(problem(article, e));
+    } catch (BoundedText.TooLong e) {
+      functions.problems().add(broken(SourceLocation.file(article.file()), e.words()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(article.file(), e);
+    }
+    List<Problem> problems = new ArrayList<>(functions.problems());
+    return Checked.of(out.toString(), problems.stream().distinct().toList());
+  }
+
+  private Optional<Template> parsed(Configuration configuration)
+      throws IOException, TemplateException {
+    ReportPlan.Article article = source.article();
+    return BoundedRun.parsed(
+        () -> new Template(article.file(), new StringReader(article.markdown()), configuration));
+  }
+
+  private static Problem problem(ReportPlan.Article article, TemplateException failure) {
+    return broken(
+        ArticleFunctions.place(article, failure.getLineNumber(), failure.getColumnNumber()),
+        failure.getMessageWithoutStackTop());
+  }
+
+  private static Problem broken(SourceLocation place, String message) {
+    return new Problem(
+        ProblemCode.TEMPLATE_BROKEN,
+        place,
+        "an instruction that cannot be carried out: " + RestrictedTemplates.shortened(message),
+        "text, or a call such as ${number(\"id\")}, with number, range, spread, both, table, fact,"
+            + " date or figure",
+        "correct the instruction; a plain ${ is written ${r\"${\"}");
+  }
+}

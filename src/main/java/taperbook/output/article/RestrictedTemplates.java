@@ -1,0 +1,205 @@
+package taperbook.output.article;
+
+import freemarker.cache.NullCacheStorage;
+import freemarker.cache.StringTemplateLoader;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
+import freemarker.core._CoreAPI;
+import freemarker.template.Configuration;
+import freemarker.template.SimpleObjectWrapper;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TimeZone;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.SourceLocation;
+
+/**
+ * Carries out page templates. They see the texts they are given and nothing else: no classes, no
+ * files, no methods of Java objects. What they print is escaped for HTML, with curly apostrophes.
+ */
+public final class RestrictedTemplates {
+  private static final String FOLDER = "templates/";
+  private static final int MOST_OF_A_MESSAGE = 200;
+  private static final int MOST_PROBLEMS = 1000;
+  private static final Pattern BLAMED = Pattern.compile("==> ([^\n]*?) +\\[in ");
+  private final Configuration configuration;
+
+  /**
+   * Templates that can name each other.
+   *
+   * @param texts text by file name
+   */
+  public RestrictedTemplates(Map<String, String> texts) {
+    StringTemplateLoader loader = new StringTemplateLoader();
+    texts.forEach(loader::putTemplate);
+    this.configuration = restricted();
+    configuration.setTemplateLoader(loader);
+    configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+  }
+
+  /** A configuration that opens nothing but the data a template is given. */
+  static Configuration restricted() {
+    Configuration configuration = new CountedConfiguration();
+    configuration.setObjectWrapper(new SimpleObjectWrapper(Configuration.VERSION_2_3_34));
+    configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+    configuration.setAPIBuiltinEnabled(false);
+    configuration.setLocalizedLookup(false);
+    configuration.setLocale(Locale.ROOT);
+    configuration.setTimeZone(TimeZone.getTimeZone("UTC"));
+    configuration.setNumberFormat("computer");
+    configuration.setDefaultEncoding(StandardCharsets.UTF_8.name());
+    configuration.setInterpolationSyntax(Configuration.DOLLAR_INTERPOLATION_SYNTAX);
+    configuration.setTabSize(1);
+    // FreeMarker's cache would tell of a broken template the first time only.
+    configuration.setCacheStorage(NullCacheStorage.INSTANCE);
+    configuration.setLogTemplateExceptions(false);
+    configuration.setWrapUncheckedExceptions(true);
+    configuration.setTemplateExceptionHandler(TemplateExceptionHandler.IGNORE_HANDLER);
+    return configuration;
+  }
+
+  /** Parses a template ahead of its page, which will tell what is wrong with it. */
+  public void prepare(String name) {
+    try {
+      BoundedRun.parsed(() -> configuration.getTemplate(name));
+    } catch (TemplateException | IOException e) {
+      // Not kept, so that the page meets it again.
+    }
+  }
+
+  /**
+   * The text that a template gives, or every problem met in it.
+   *
+   * @param name file name of the template
+   * @param model what it may print
+   */
+  public Checked<String> page(String name, Map<String, Object> model) {
+    List<Problem> problems = new ArrayList<>();
+    BoundedText out = new BoundedText();
+    try {
+      Optional<Template> template = BoundedRun.parsed(() -> configuration.getTemplate(name));
+      if (template.isEmpty()) {
+        return Checked.refused(
+            List.of(broken(SourceLocation.file(FOLDER + name), BoundedRun.TOO_DEEP)));
+      }
+      var environment = template.get().createProcessingEnvironment(model, out);
+      environment.setTemplateExceptionHandler(
+          (failure, where, writer) -> keep(problems, problem(failure, name), failure));
+      Optional<String> endless = BoundedRun.run(environment::process);
+      if (endless.isPresent()) {
+        return Checked.refused(List.of(broken(SourceLocation.file(FOLDER + name), endless.get())));
+      }
+    } catch (ParseException e) {
+      problems.add(
+          broken(
+              place(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber()),
+              e.getEditorMessage()));
+    } catch (TemplateException e) {
+      problems.add(problem(e, name));
+    } catch (BoundedText.TooLong e) {
+      problems.add(broken(SourceLocation.file(FOLDER + name), e.words()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(name, e);
+    }
+    return Checked.of(Apostrophes.set(out.toString()), problems.stream().distinct().toList());
+  }
+
+  /** Keeps a problem and goes on, unless there are so many that the rest would say no more. */
+  static void keep(List<Problem> problems, Problem problem, TemplateException failure)
+      throws TemplateException {
+    if (problems.size() >= MOST_PROBLEMS) {
+      throw failure;
+    }
+    problems.add(problem);
+  }
+
+  /**
+   * Templates whose steps are counted by {@link BoundedRun}, those they include as well. Those that
+   * could be parsed are kept, as several pages include the same ones.
+   */
+  private static final class CountedConfiguration extends Configuration {
+    private final Map<String, Template> kept = new ConcurrentHashMap<>();
+
+    CountedConfiguration() {
+      super(VERSION_2_3_34);
+    }
+
+    @Override
+    public Template getTemplate(
+        String name,
+        Locale locale,
+        Object condition,
+        String encoding,
+        boolean parsed,
+        boolean ignoreMissing)
+        throws IOException {
+      Template known = parsed ? kept.get(name) : null;
+      if (known != null) {
+        return known;
+      }
+      Template template =
+          super.getTemplate(name, locale, condition, encoding, parsed, ignoreMissing);
+      if (template != null) {
+        _CoreAPI.addThreadInterruptedChecks(template);
+        if (parsed) {
+          kept.put(name, template);
+        }
+      }
+      return template;
+    }
+  }
+
+  private static Problem problem(TemplateException failure, String name) {
+    String source = failure.getTemplateSourceName();
+    Integer line = failure.getLineNumber();
+    Integer column = failure.getColumnNumber();
+    return broken(
+        place(source == null ? name : source, line == null ? 0 : line, column == null ? 0 : column),
+        failure.getMessageWithoutStackTop());
+  }
+
+  private static SourceLocation place(String name, int line, int column) {
+    String file = FOLDER + name;
+    return line < 1
+        ? SourceLocation.file(file)
+        : new SourceLocation(file, line, Math.max(column, 0));
+  }
+
+  private static Problem broken(SourceLocation place, String message) {
+    return new Problem(
+        ProblemCode.TEMPLATE_BROKEN,
+        place,
+        "an instruction that cannot be carried out: " + shortened(message),
+        "a template in FreeMarker's language that prints what the head of report.ftlh describes",
+        "correct the template there, or take it away to use the built-in one");
+  }
+
+  /** The first sentence of a message, on one line, and what it is about. */
+  static String shortened(String message) {
+    String text = message.strip();
+    String line = text.lines().findFirst().orElse("no message").strip();
+    Matcher blamed = BLAMED.matcher(text);
+    if (blamed.find()) {
+      line = line.replaceFirst("[:,]?( ==> .*)?$", "") + ": " + blamed.group(1).strip();
+    }
+    line = line.replaceFirst(":( \u2026)?$", "").replaceAll(" +", " ");
+    return line.length() <= MOST_OF_A_MESSAGE
+        ? line
+        : line.substring(0, MOST_OF_A_MESSAGE - 1) + "\u2026";
+  }
+}

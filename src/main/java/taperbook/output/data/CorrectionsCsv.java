@@ -1,0 +1,60 @@
+package taperbook.output.data;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.quantity.Estimate;
+import taperbook.result.Correction;
+import taperbook.result.MovedNumber;
+
+/** Writes {@code corrections.csv}: what moved after publication, one row for each number. */
+public final class CorrectionsCsv {
+  private CorrectionsCsv() {}
+
+  /** The file as UTF-8; a correction that moved nothing has a row without a number. */
+  public static byte[] bytes(List<Correction> corrections) {
+    CsvWriter csv = new CsvWriter().row(Correction.COLUMNS);
+    for (Correction correction : corrections) {
+      if (correction.moved().isEmpty()) {
+        List<String> cells = new ArrayList<>(beginning(correction));
+        while (cells.size() < Correction.COLUMNS.size()) {
+          cells.add("");
+        }
+        csv.row(cells);
+      }
+      correction.moved().forEach(moved -> csv.row(cells(correction, moved)));
+    }
+    return csv.text().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static List<String> beginning(Correction correction) {
+    return List.of(
+        correction.day().toString(),
+        correction.since().toString(),
+        CsvWriter.harmless(correction.reason()));
+  }
+
+  private static List<String> cells(Correction correction, MovedNumber moved) {
+    List<String> cells = new ArrayList<>(beginning(correction));
+    List.of(moved.id(), moved.session(), moved.against(), moved.label())
+        .forEach(text -> cells.add(CsvWriter.harmless(text)));
+    cells.add(moved.unit().symbol());
+    cells.addAll(amounts(moved.before()));
+    cells.addAll(amounts(moved.after()));
+    cells.add(moved.beyond() ? "yes" : "no");
+    cells.add(CsvWriter.harmless(String.join("; ", moved.causes())));
+    return cells;
+  }
+
+  private static List<String> amounts(Optional<Estimate> estimate) {
+    return estimate
+        .map(
+            e ->
+                List.of(
+                    Digits.plain(e.value()),
+                    Digits.plain(e.bounds().low()),
+                    Digits.plain(e.bounds().high())))
+        .orElse(List.of("", "", ""));
+  }
+}

@@ -1,0 +1,184 @@
+package taperbook.output.data;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import taperbook.plan.Plan;
+import taperbook.result.Numbers;
+import taperbook.session.InputFile;
+import taperbook.session.InputHash;
+import taperbook.session.InputTable;
+
+/**
+ * Writes {@code datapackage.json}, which tells a reader's program what the tables beside it hold.
+ * The licence is left out: it is the tester's to give.
+ *
+ * @see <a href="https://specs.frictionlessdata.io/data-package/">Data Package, version 1</a>
+ * @see <a href="https://specs.frictionlessdata.io/tabular-data-resource/">Tabular Data Resource</a>
+ * @see <a href="https://specs.frictionlessdata.io/table-schema/">Table Schema, version 1</a>
+ */
+public final class DataPackage {
+  /** What the data of a report are. */
+  static final String DESCRIPTION =
+      "The numbers of a report on charging sessions of electric cars, each with its interval and"
+          + " the rows it comes from, and the tables that the report was made from.";
+
+  private final Plan plan;
+  private final LocalDate day;
+  private final List<TableResource> resources = new ArrayList<>();
+
+  /**
+   * A package with the tester's tables, of which no more than one is held at a time.
+   *
+   * @param made the day that it bears where the report states none
+   */
+  public DataPackage(Plan plan, LocalDate made, Iterable<InputTable> tables) {
+    this.plan = plan;
+    this.day = plan.heading().published().orElse(made);
+    tables.forEach(t -> resources.add(InputResources.of(t)));
+  }
+
+  /** Adds {@code numbers.csv}. */
+  public DataPackage numbers(byte[] csv, List<Numbers> all) {
+    return numbers(new InputFile("numbers.csv", csv).withoutContent(), all);
+  }
+
+  /** Adds {@code numbers.csv} by its hash and length. */
+  public DataPackage numbers(InputHash csv, List<Numbers> all) {
+    resources.add(0, GeneratedResources.numbers(csv, all));
+    return this;
+  }
+
+  /** Adds {@code share/table.csv}. */
+  public DataPackage milestones(byte[] csv, List<String> columns, List<List<String>> rows) {
+    resources.add(GeneratedResources.milestones(csv, columns, rows));
+    return this;
+  }
+
+  /** Adds {@code corrections.csv}, behind {@code numbers.csv}. */
+  public DataPackage corrections(byte[] csv) {
+    resources.add(Math.min(1, resources.size()), GeneratedResources.corrections(csv));
+    return this;
+  }
+
+  /** The package's own file and the tester's tables, by path. */
+  public Map<String, byte[]> files() {
+    Map<String, byte[]> files = new TreeMap<>();
+    resources.stream()
+        .flatMap(r -> r.content().stream())
+        .forEach(file -> files.put(file.path(), file.bytes()));
+    files.put("datapackage.json", bytes());
+    return files;
+  }
+
+  /** Any text as a name: lower-case letters, digits, dots, hyphens and underscores. */
+  static String name(String text) {
+    String name = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9._]+", "-");
+    return name.isEmpty() ? "report" : name;
+  }
+
+  private byte[] bytes() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
+      json.setPrettyPrinter(NumbersJson.printer());
+      json.writeStartObject();
+      heading(json);
+      json.writeArrayFieldStart("resources");
+      Set<String> taken = new HashSet<>();
+      for (TableResource resource : resources) {
+        resource(json, resource, free(resource.name(), taken));
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+      json.writeRaw('\n');
+    } catch (IOException e) {
+      throw new UncheckedIOException("datapackage.json", e);
+    }
+    return out.toByteArray();
+  }
+
+  private void heading(JsonGenerator json) throws IOException {
+    json.writeStringField("profile", "tabular-data-package");
+    json.writeStringField("name", name(plan.name()));
+    json.writeStringField("title", plan.heading().title());
+    json.writeStringField("description", DESCRIPTION);
+    json.writeStringField(
+        "version", day.getYear() + "." + day.getMonthValue() + "." + day.getDayOfMonth());
+    json.writeStringField("created", day + "T00:00:00Z");
+    if (!plan.heading().author().isEmpty()) {
+      json.writeArrayFieldStart("contributors");
+      json.writeStartObject();
+      json.writeStringField("title", plan.heading().author());
+      json.writeStringField("role", "author");
+      json.writeEndObject();
+      json.writeEndArray();
+    }
+  }
+
+  private static void resource(JsonGenerator json, TableResource resource, String name)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("name", name);
+    json.writeStringField("title", resource.title());
+    json.writeStringField("path", resource.file().path());
+    json.writeStringField("profile", "tabular-data-resource");
+    json.writeStringField("format", "csv");
+    json.writeStringField("mediatype", "text/csv");
+    json.writeStringField("encoding", resource.encoding());
+    json.writeNumberField("bytes", resource.file().bytes());
+    json.writeStringField("hash", "sha256:" + resource.file().sha256());
+    json.writeObjectFieldStart("dialect");
+    json.writeStringField("delimiter", String.valueOf(resource.delimiter()));
+    json.writeStringField("quoteChar", "\"");
+    json.writeBooleanField("doubleQuote", true);
+    json.writeBooleanField("header", true);
+    json.writeEndObject();
+    schema(json, resource);
+    json.writeEndObject();
+  }
+
+  private static void schema(JsonGenerator json, TableResource resource) throws IOException {
+    json.writeObjectFieldStart("schema");
+    json.writeArrayFieldStart("fields");
+    for (ColumnSchema column : resource.columns()) {
+      json.writeStartObject();
+      json.writeStringField("name", column.name());
+      json.writeStringField("type", column.type().word());
+      if (column.type() == ColumnSchema.Type.COMMA_NUMBER) {
+        json.writeStringField("decimalChar", ",");
+      }
+      json.writeStringField("description", column.description());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("missingValues");
+    json.writeString("");
+    json.writeEndArray();
+    if (!resource.key().isEmpty()) {
+      json.writeArrayFieldStart("primaryKey");
+      for (String head : resource.key()) {
+        json.writeString(head);
+      }
+      json.writeEndArray();
+    }
+    json.writeEndObject();
+  }
+
+  private static String free(String name, Set<String> taken) {
+    String free = name;
+    for (int i = 2; !taken.add(free); i++) {
+      free = name + "-" + i;
+    }
+    return free;
+  }
+}

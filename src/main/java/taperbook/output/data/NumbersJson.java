@@ -1,0 +1,273 @@
+package taperbook.output.data;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.result.CommonGround;
+import taperbook.result.Contribution;
+import taperbook.result.CrossCheck;
+import taperbook.result.LibraryResult;
+import taperbook.result.LibraryRow;
+import taperbook.result.Numbers;
+import taperbook.result.Outcome;
+import taperbook.result.ReportNumber;
+import taperbook.result.ReportResult;
+import taperbook.result.SessionResult;
+import taperbook.result.StopTimes;
+import taperbook.session.InputFile;
+import taperbook.session.InputHash;
+import taperbook.session.RowRef;
+
+/** Writes {@code numbers.json}: every number, every cross-check and the hash of every input. */
+public final class NumbersJson {
+  /** Version of the format, which {@code src/docs/numbers.schema.json} describes. */
+  private static final int FORMAT = 1;
+
+  private final String report;
+  private final List<InputHash> inputs;
+  private final List<Numbers> all;
+  private final Function<ReportNumber, List<String>> cautions;
+  private final List<SessionResult> checked;
+  private final CommonGround ground;
+  private final Optional<StopTimes> stopTimes;
+
+  /** The numbers of one report and the files they came from. */
+  public NumbersJson(ReportResult result, List<InputFile> inputs) {
+    this.report = result.plan().name();
+    this.inputs = inputs.stream().map(InputFile::withoutContent).toList();
+    this.all = result.numbers();
+    this.cautions = result::cautions;
+    this.checked = result.sessions();
+    this.ground = result.common();
+    this.stopTimes = result.main().curves().stopTimes();
+  }
+
+  /** The numbers of a library and the files they came from. */
+  public NumbersJson(LibraryResult result, List<InputHash> inputs) {
+    this.report = result.plan().name();
+    this.inputs = List.copyOf(inputs);
+    this.all = result.rows().stream().map(LibraryRow::numbers).toList();
+    this.cautions = ReportNumber::cautions;
+    this.checked = List.of();
+    this.ground = CommonGround.NONE;
+    this.stopTimes = Optional.empty();
+  }
+
+  /** The file as UTF-8. */
+  public byte[] bytes() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      writeTo(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException("numbers.json", e);
+    }
+    return out.toByteArray();
+  }
+
+  /** Writes the file as UTF-8, number by number, and closes the stream. */
+  public void writeTo(OutputStream out) throws IOException {
+    try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
+      json.setPrettyPrinter(printer());
+      json.writeStartObject();
+      json.writeNumberField("format", FORMAT);
+      json.writeStringField("report", report);
+      inputs(json);
+      json.writeArrayFieldStart("numbers");
+      for (Numbers numbers : all) {
+        for (ReportNumber number : numbers.all()) {
+          number(json, number);
+        }
+      }
+      json.writeEndArray();
+      json.writeArrayFieldStart("checks");
+      for (SessionResult session : checked) {
+        for (CrossCheck check : session.checks()) {
+          check(json, session.session().name(), check);
+        }
+      }
+      json.writeEndArray();
+      if (ground.shared().isPresent()) {
+        ground(json);
+      }
+      if (stopTimes.isPresent()) {
+        json.writeFieldName("stop_times");
+        json.writeRawValue(StopTimesJson.of(stopTimes.get()));
+      }
+      json.writeEndObject();
+      json.writeRaw('\n');
+    }
+  }
+
+  /** The layout of all JSON files: two spaces, one line for each field. */
+  static DefaultPrettyPrinter printer() {
+    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter(
+            Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                .withObjectEmptySeparator("")
+                .withArrayEmptySeparator(""));
+    printer.indentObjectsWith(indenter);
+    printer.indentArraysWith(indenter);
+    return printer;
+  }
+
+  private void ground(JsonGenerator json) throws IOException {
+    json.writeObjectFieldStart("common_ground");
+    window(json, "shared", ground.shared());
+    window(json, "warmed", ground.warmed());
+    if (ground.energyKilowattHours().isPresent()) {
+      json.writeNumberField("energy_kwh", ground.energyKilowattHours().getAsInt());
+    } else {
+      json.writeNullField("energy_kwh");
+    }
+    if (ground.frozen().isPresent()) {
+      json.writeStringField("frozen_since", ground.frozen().get().since().toString());
+    } else {
+      json.writeNullField("frozen_since");
+    }
+    json.writeEndObject();
+  }
+
+  private static void window(JsonGenerator json, String name, Optional<SocWindow> window)
+      throws IOException {
+    if (window.isEmpty()) {
+      json.writeNullField(name);
+      return;
+    }
+    json.writeObjectFieldStart(name);
+    json.writeNumberField("from", window.get().from());
+    json.writeNumberField("to", window.get().to());
+    json.writeEndObject();
+  }
+
+  private void inputs(JsonGenerator json) throws IOException {
+    json.writeArrayFieldStart("inputs");
+    for (InputHash input : inputs) {
+      json.writeStartObject();
+      json.writeStringField("file", input.path());
+      json.writeStringField("sha256", input.sha256());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void number(JsonGenerator json, ReportNumber number) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("id", number.id());
+    json.writeStringField("label", number.label());
+    if (number.outcome() instanceof Outcome.Measured measured) {
+      amount(json, "value", measured.estimate().value());
+      json.writeStringField("unit", number.unit().symbol());
+      bounds(json, measured.estimate());
+      amount(json, "coverage", measured.coverage());
+    } else {
+      json.writeNullField("value");
+      json.writeStringField("unit", number.unit().symbol());
+      json.writeNullField("low");
+      json.writeNullField("high");
+      json.writeNullField("coverage");
+    }
+    json.writeStringField("basis", number.metric().basis().words());
+    json.writeStringField("method", number.method().id());
+    json.writeNumberField("method_version", number.method().version());
+    json.writeStringField("session", number.origin().session());
+    if (!number.origin().against().isEmpty()) {
+      json.writeStringField("against", number.origin().against());
+    }
+    rows(json, number.origin().rows());
+    budget(json, number.outcome().fold(Outcome.Measured::budget, w -> List.of()));
+    strings(json, "caveats", cautions.apply(number));
+    reason(json, number.withheld().orElse(""));
+    json.writeEndObject();
+  }
+
+  private static void budget(JsonGenerator json, List<Contribution> budget) throws IOException {
+    json.writeArrayFieldStart("budget");
+    for (Contribution part : budget) {
+      json.writeStartObject();
+      json.writeStringField("source", part.source().words());
+      amount(json, "standard_uncertainty", part.standardUncertainty());
+      amount(json, "share", part.share());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private static void check(JsonGenerator json, String session, CrossCheck check)
+      throws IOException {
+    json.writeStartObject();
+    json.writeStringField("id", check.id());
+    json.writeStringField("title", check.title());
+    json.writeStringField("unit", check.unit().symbol());
+    json.writeStringField("session", session);
+    if (check.outcome() instanceof CrossCheck.Compared compared) {
+      side(json, "first", compared.first());
+      side(json, "second", compared.second());
+      json.writeBooleanField("agrees", compared.agrees());
+      amount(json, "difference", compared.difference().value());
+      bounds(json, compared.difference());
+      amount(json, "losses_allowed", 100 * compared.mostLost());
+      reason(json, "");
+    } else {
+      for (String field :
+          List.of("first", "second", "agrees", "difference", "low", "high", "losses_allowed")) {
+        json.writeNullField(field);
+      }
+      reason(json, check.outcome().fold(c -> "", CrossCheck.NotPossible::reason));
+    }
+    json.writeEndObject();
+  }
+
+  private static void side(JsonGenerator json, String field, CrossCheck.Side side)
+      throws IOException {
+    json.writeObjectFieldStart(field);
+    json.writeStringField("label", side.label());
+    amount(json, "value", side.estimate().value());
+    bounds(json, side.estimate());
+    rows(json, side.rows());
+    json.writeEndObject();
+  }
+
+  private static void bounds(JsonGenerator json, Estimate estimate) throws IOException {
+    amount(json, "low", estimate.bounds().low());
+    amount(json, "high", estimate.bounds().high());
+  }
+
+  private static void amount(JsonGenerator json, String field, double value) throws IOException {
+    json.writeFieldName(field);
+    json.writeNumber(Digits.plain(value));
+  }
+
+  private static void rows(JsonGenerator json, List<RowRef> rows) throws IOException {
+    strings(json, "rows", RowRuns.listed(rows));
+  }
+
+  private static void strings(JsonGenerator json, String field, List<String> texts)
+      throws IOException {
+    json.writeArrayFieldStart(field);
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
+  }
+
+  private static void reason(JsonGenerator json, String reason) throws IOException {
+    if (reason.isEmpty()) {
+      json.writeNullField("withheld");
+    } else {
+      json.writeStringField("withheld", reason);
+    }
+  }
+}

@@ -1,0 +1,5 @@
+/** Results as data files: JSON, CSV, JSON-LD, data package. */
+@NullMarked
+package taperbook.output.data;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,59 @@
+package taperbook.output.library;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.format.RowNames;
+import taperbook.result.LibraryResult;
+import taperbook.result.LibraryRow;
+import taperbook.session.Caveat;
+
+/** The kinds of caveat that a library's sessions carry, numbered, with how many carry each. */
+final class CaveatKinds {
+  private final Map<Caveat.Kind, List<LibraryRow>> sessions = new EnumMap<>(Caveat.Kind.class);
+  private final Map<Caveat.Kind, Integer> marks = new EnumMap<>(Caveat.Kind.class);
+
+  /** Sessions that are named for each kind. */
+  private static final int MOST_NAMED = 60;
+
+  private final RowNames names;
+  private final int all;
+
+  CaveatKinds(LibraryResult result, RowNames names) {
+    this.names = names;
+    this.all = result.rows().size();
+    for (LibraryRow row : result.rows()) {
+      row.caveats()
+          .forEach(kind -> sessions.computeIfAbsent(kind, k -> new ArrayList<>()).add(row));
+    }
+    sessions.keySet().forEach(kind -> marks.put(kind, marks.size() + 1));
+  }
+
+  /** The marks of a row's caveats, rising. */
+  List<String> marks(LibraryRow row) {
+    return row.caveats().stream().map(marks::get).sorted().map(String::valueOf).toList();
+  }
+
+  /** Each kind with its mark and the sessions that carry it, car by car. */
+  List<Map<String, Object>> list() {
+    List<Map<String, Object>> list = new ArrayList<>();
+    sessions.forEach(
+        (kind, rows) ->
+            list.add(
+                Map.of(
+                    "mark",
+                    String.valueOf(marks.get(kind)),
+                    "kind",
+                    kind.title(),
+                    "count",
+                    rows.size() == all ? "all " + all : rows.size() + " of " + all,
+                    "everywhere",
+                    rows.size() == all,
+                    "sessions",
+                    names.byCar(rows.subList(0, Math.min(MOST_NAMED, rows.size()))),
+                    "more",
+                    Math.max(0, rows.size() - MOST_NAMED))));
+    return list;
+  }
+}

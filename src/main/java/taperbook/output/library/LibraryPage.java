@@ -1,0 +1,138 @@
+package taperbook.output.library;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.format.NumberFormatter;
+import taperbook.format.RowNames;
+import taperbook.output.view.Definitions;
+import taperbook.plan.LibraryPlan;
+import taperbook.plan.Trip;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.result.LeftOut;
+import taperbook.result.LibraryResult;
+import taperbook.result.LibraryRow;
+import taperbook.session.InputHash;
+
+/** Everything of a library that a template may print, charts, article and styles excepted. */
+public final class LibraryPage {
+  /** Most folders left out, and most files of a large library, that are listed. */
+  private static final int MOST_LISTED = 200;
+
+  private final LibraryResult result;
+  private final NumberFormatter wording;
+
+  /** The model of one library. */
+  public LibraryPage(LibraryResult result) {
+    this.result = result;
+    this.wording = new NumberFormatter(result.plan().style());
+  }
+
+  /**
+   * Plain maps, lists, texts, whole numbers and truth values; the head of {@code library.ftlh}
+   * describes them.
+   *
+   * @param paper whether it is for paper, where a large library shows less
+   * @param inputs the files that the library was made from
+   * @param made the day that it bears as its date
+   * @param program name and version of the program
+   */
+  public Map<String, Object> map(
+      boolean paper, List<InputHash> inputs, LocalDate made, String program) {
+    RowNames names = RowNames.of(result.rows());
+    LibrarySummary glance = new LibrarySummary(result, wording, names);
+    CaveatKinds kinds = new CaveatKinds(result, names);
+    List<LibraryRow> shown = paper ? result.inDetail() : result.shown();
+    LibraryTable table = new LibraryTable(result, shown, wording, kinds, names);
+    Definitions definitions =
+        Definitions.of(result.rows().stream().map(LibraryRow::numbers).toList());
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("report", report(glance, made, program));
+    map.put("glance", glance.items());
+    map.put("columns", table.columns());
+    map.put("parts", table.parts());
+    map.put("rows", table.rows());
+    RankingTables ranking = new RankingTables(wording);
+    map.put("ranking", ranking.rows(result.byWindow()));
+    map.put("days", ranking.rows(result.byDay()));
+    map.put("repeatability", ranking.repeatability(result.byWindow()));
+    map.put("dayRepeatability", ranking.repeatability(result.byDay()));
+    map.put("day", day());
+    map.put(
+        "window",
+        result.plan().window().from() + "\u00a0% to " + result.plan().window().to() + "\u00a0%");
+    map.put("sessions", result.rows().size());
+    map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MOST_IN_DETAIL));
+    map.put("large", result.isLarge());
+    VehicleTable vehicles = new VehicleTable(result, wording);
+    map.put("vehicleHeads", vehicles.heads(table.columns()));
+    map.put("vehicles", result.isLarge() ? vehicles.rows() : List.of());
+    map.put("reasons", table.reasons());
+    map.put("otherReasons", table.otherReasons());
+    map.put("caveats", kinds.list());
+    map.put(
+        "leftOut", result.leftOut().stream().limit(MOST_LISTED).map(LibraryPage::leftOut).toList());
+    map.put("allLeftOut", result.leftOut().size());
+    map.put("unusedDrives", result.unusedDrives());
+    map.put("definitions", definitions.methods());
+    map.put("assumptions", definitions.assumptions());
+    map.put("inputs", listed(inputs).stream().map(LibraryPage::input).toList());
+    map.put("allInputs", inputs.size());
+    return map;
+  }
+
+  /** The day's drive that all cars are ranked by. */
+  private String day() {
+    Trip day = Trip.day(result.plan().style().units());
+    return day.distance().words().replace(' ', '\u00a0')
+        + " at "
+        + wording.exactly(day.kilometresPerHour().orElseThrow(), Unit.KILOMETRE_PER_HOUR)
+        + ", a station every "
+        + day.spacing().words().replace(' ', '\u00a0')
+        + ", "
+        + wording.value(Estimate.exactly(day.secondsPerStop()), Unit.SECOND)
+        + " for each stop beside charging, from "
+        + day.startSoc()
+        + "\u00a0% and never below "
+        + day.reserveSoc()
+        + "\u00a0%";
+  }
+
+  /** A large library lists no files of sessions; they all stand in {@code numbers.json}. */
+  private List<InputHash> listed(List<InputHash> inputs) {
+    return result.isLarge()
+        ? inputs.stream()
+            .filter(i -> !i.path().matches("sessions/[^/]+/(readings|conditions|columns)\\.csv"))
+            .limit(MOST_LISTED)
+            .toList()
+        : inputs;
+  }
+
+  private Map<String, Object> report(LibrarySummary glance, LocalDate made, String program) {
+    LibraryPlan plan = result.plan();
+    Map<String, Object> report = new LinkedHashMap<>();
+    report.put("name", plan.name());
+    report.put("title", plan.heading().title());
+    report.put("author", plan.heading().author());
+    report.put("date", NumberFormatter.date(plan.heading().published().orElse(made)));
+    report.put("isoDate", plan.heading().published().orElse(made).toString());
+    report.put("subject", glance.subject());
+    report.put("basis", plan.style().basis().words());
+    report.put("program", program);
+    return report;
+  }
+
+  private static Map<String, Object> leftOut(LeftOut left) {
+    return Map.of(
+        "name", left.name(),
+        "kind", left.kind(),
+        "reasons", left.reasons(),
+        "more", left.more());
+  }
+
+  private static Map<String, Object> input(InputHash input) {
+    return Map.of("file", input.path(), "sha256", input.sha256());
+  }
+}

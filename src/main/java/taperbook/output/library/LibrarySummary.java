@@ -1,0 +1,91 @@
+package taperbook.output.library;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.format.RowNames;
+import taperbook.plan.LibraryPlan;
+import taperbook.result.LibraryResult;
+import taperbook.result.LibraryRow;
+import taperbook.result.ReportNumber;
+
+/** What stands at the top of a library: how much there is, and the sessions that stand out. */
+final class LibrarySummary {
+  private final LibraryResult result;
+  private final NumberFormatter wording;
+  private final RowNames names;
+
+  LibrarySummary(LibraryResult result, NumberFormatter wording, RowNames names) {
+    this.result = result;
+    this.wording = wording;
+    this.names = names;
+  }
+
+  /** How many sessions of how many vehicles, and of which days. */
+  String subject() {
+    int sessions = result.rows().size();
+    long vehicles = result.rows().stream().map(r -> r.about().vehicle()).distinct().count();
+    String count =
+        (sessions == 1 ? "1 session" : sessions + " sessions")
+            + " of "
+            + (vehicles == 1 ? "1 vehicle" : vehicles + " vehicles");
+    List<LocalDate> days = days();
+    if (days.isEmpty()) {
+      return count;
+    }
+    String first = NumberFormatter.date(days.get(0));
+    String last = NumberFormatter.date(days.get(days.size() - 1));
+    return count + ", " + (first.equals(last) ? first : first + " to " + last);
+  }
+
+  private List<LocalDate> days() {
+    List<LocalDate> days = new ArrayList<>();
+    for (LibraryRow row : result.rows()) {
+      row.about().date().flatMap(LibrarySummary::day).ifPresent(days::add);
+    }
+    days.sort(Comparator.naturalOrder());
+    return days;
+  }
+
+  private static Optional<LocalDate> day(String written) {
+    try {
+      return Optional.of(LocalDate.parse(written));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The numbers that stand out, each with its session. */
+  List<Map<String, Object>> items() {
+    LibraryPlan plan = result.plan();
+    String window = plan.window().from() + "\u00a0% to " + plan.window().to() + "\u00a0%";
+    List<Map<String, Object>> items = new ArrayList<>();
+    best(Labels.of("glance.window_time", window), plan.windowTimeId(), 1).ifPresent(items::add);
+    best(Labels.of("glance.peak"), "peak_power", -1).ifPresent(items::add);
+    best(Labels.of("glance.average", window), plan.averagePowerId(), -1).ifPresent(items::add);
+    return items;
+  }
+
+  private Optional<Map<String, Object>> best(String label, String id, int sign) {
+    Comparator<LibraryRow> order =
+        Comparator.comparingDouble(r -> sign * r.numbers().estimate(id).orElseThrow().value());
+    return result.rows().stream()
+        .filter(r -> r.numbers().estimate(id).isPresent())
+        .min(order)
+        .map(row -> item(label, row, row.numbers().get(id)));
+  }
+
+  private Map<String, Object> item(String label, LibraryRow row, ReportNumber number) {
+    return Map.of(
+        "label", label,
+        "value", wording.value(number),
+        "spread", wording.spread(number).orElse(""),
+        "session", names.name(row));
+  }
+}

@@ -1,0 +1,179 @@
+package taperbook.output.library;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import taperbook.format.ColumnFormat;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.format.PlainDigits;
+import taperbook.format.RowNames;
+import taperbook.plan.LibraryPlan;
+import taperbook.quantity.WantedDistance;
+import taperbook.result.LibraryResult;
+import taperbook.result.LibraryRow;
+import taperbook.result.ReportNumber;
+import taperbook.result.Role;
+
+/** The table of a library: a row for each session, a column for each number. */
+final class LibraryTable {
+  /** Columns of numbers that fit beside a car's name on a page of paper laid across. */
+  private static final int MOST_ON_PAPER = 12;
+
+  /** Digits that a value is sorted by; more would be the noise of floating point. */
+  private static final int SORT_DIGITS = 10;
+
+  private final LibraryResult result;
+  private final LibraryPlan plan;
+  private final List<LibraryRow> shown;
+  private final CaveatKinds kinds;
+  private final RowNames names;
+  private final WithheldReasons reasons = new WithheldReasons();
+  private final Map<String, ColumnFormat> texts = new LinkedHashMap<>();
+
+  /**
+   * The table of some sessions.
+   *
+   * @param shown the sessions that have rows
+   */
+  LibraryTable(
+      LibraryResult result,
+      List<LibraryRow> shown,
+      NumberFormatter wording,
+      CaveatKinds kinds,
+      RowNames names) {
+    this.result = result;
+    this.plan = result.plan();
+    this.shown = shown;
+    this.kinds = kinds;
+    this.names = names;
+    for (ReportNumber number : numbers(shown.get(0))) {
+      String id = number.id();
+      texts.put(
+          id, new ColumnFormat(shown.stream().map(r -> r.numbers().get(id)).toList(), wording));
+    }
+  }
+
+  /** A head for each number, with the unit of its column. */
+  List<Map<String, Object>> columns() {
+    Map<String, String> heads = heads();
+    return numbers(shown.get(0)).stream()
+        .map(
+            n ->
+                Map.<String, Object>of(
+                    "id",
+                    n.id(),
+                    "label",
+                    heads.getOrDefault(n.id(), n.label()),
+                    "unit",
+                    text(n).unit()))
+        .toList();
+  }
+
+  /** The numbers of a row, those that readers look for first: all rows have the same ones. */
+  private List<ReportNumber> numbers(LibraryRow row) {
+    List<String> first = List.of(plan.windowTimeId(), "peak_power", "peak_hold_time");
+    List<ReportNumber> numbers = new ArrayList<>(row.numbers().with(Role.MINUTES));
+    first.forEach(id -> numbers.add(row.numbers().get(id)));
+    row.numbers().with(Role.COLUMNS).stream()
+        .filter(n -> !numbers.contains(n))
+        .forEach(numbers::add);
+    return numbers;
+  }
+
+  private ColumnFormat text(ReportNumber number) {
+    return Objects.requireNonNull(texts.get(number.id()));
+  }
+
+  private Map<String, String> heads() {
+    int from = plan.window().from();
+    int to = plan.window().to();
+    Map<String, String> heads = new LinkedHashMap<>();
+    heads.put("start_soc", Labels.of("column.start_soc"));
+    heads.put("end_soc", Labels.of("column.end_soc"));
+    heads.put("peak_hold_time", Labels.of("column.peak_hold_time"));
+    heads.put(plan.windowTimeId(), Labels.of("column.window_time", from, to));
+    heads.put("driven_range_full", Labels.of("column.driven_range"));
+    for (WantedDistance distance : plan.distances()) {
+      heads.put(plan.timeToAddId(distance), Labels.of("column.time_to_add", distance.words()));
+    }
+    heads.put(LibraryPlan.BATTERY_TEMPERATURE, Labels.of("column.battery_temperature"));
+    return heads;
+  }
+
+  /** The columns in parts that fit on paper, each as first and last index. */
+  List<Map<String, Object>> parts() {
+    int all = texts.size();
+    int count = (all + MOST_ON_PAPER - 1) / MOST_ON_PAPER;
+    List<Map<String, Object>> parts = new ArrayList<>();
+    for (int k = 0; k < count; k++) {
+      parts.add(Map.of("first", k * all / count, "last", (k + 1) * all / count - 1));
+    }
+    return parts;
+  }
+
+  /** The rows; fills the reasons with those of all sessions. */
+  List<Map<String, Object>> rows() {
+    List<Map<String, Object>> rows = shown.stream().map(this::row).toList();
+    Set<String> there = new HashSet<>();
+    shown.forEach(row -> there.add(row.session()));
+    for (LibraryRow row : result.rows()) {
+      if (!there.contains(row.session())) {
+        row.numbers().all().forEach(n -> n.withheld().ifPresent(reasons::count));
+      }
+    }
+    return rows;
+  }
+
+  /** How many numbers of sessions not shown are withheld for reasons not listed. */
+  int otherReasons() {
+    return reasons.others();
+  }
+
+  /** Why numbers are withheld, once the rows were asked for. */
+  List<Map<String, Object>> reasons() {
+    return reasons.list();
+  }
+
+  private Map<String, Object> row(LibraryRow row) {
+    Optional<String> date = row.about().date();
+    return Map.of(
+        "session",
+        row.session(),
+        "vehicle",
+        row.about().vehicle(),
+        "detail",
+        names.detail(row),
+        "date",
+        date.map(NumberFormatter::dateOrAsIs).orElse("not known"),
+        "isoDate",
+        date.orElse(""),
+        "place",
+        row.about().place().orElse(""),
+        "preconditioned",
+        row.about().preconditioned().orElse(""),
+        "marks",
+        kinds.marks(row),
+        "cells",
+        numbers(row).stream().map(this::cell).toList());
+  }
+
+  private Map<String, Object> cell(ReportNumber number) {
+    return Map.of(
+        "measured",
+        number.estimate().isPresent(),
+        "value",
+        number.estimate().map(text(number)::value).orElse(""),
+        "range",
+        number.estimate().map(text(number)::range).orElse(""),
+        "sort",
+        number.estimate().map(e -> PlainDigits.of(e.value(), SORT_DIGITS)).orElse(""),
+        "mark",
+        number.withheld().map(reasons::mark).orElse(""));
+  }
+}

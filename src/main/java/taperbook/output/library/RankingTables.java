@@ -1,0 +1,74 @@
+package taperbook.output.library;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.format.NumberFormatter;
+import taperbook.plan.LibraryPlan;
+import taperbook.quantity.Unit;
+import taperbook.result.Ranking;
+
+/** Ranks of vehicles as intervals, a row for each vehicle of each group of conditions. */
+final class RankingTables {
+  /** More rows than these are left out, the groups with the fewest vehicles first. */
+  private static final int MOST = 60;
+
+  private final NumberFormatter wording;
+
+  RankingTables(NumberFormatter wording) {
+    this.wording = wording;
+  }
+
+  List<Map<String, Object>> rows(List<Ranking> rankings) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    List<Ranking> largest =
+        rankings.stream()
+            .sorted((a, b) -> Integer.compare(b.places().size(), a.places().size()))
+            .toList();
+    for (Ranking ranking : largest) {
+      for (Ranking.Place place : ranking.places()) {
+        if (rows.size() < MOST) {
+          rows.add(row(ranking, place));
+        }
+      }
+    }
+    return rows;
+  }
+
+  /** How runs of one vehicle differ, and whether the ranks know it. */
+  String repeatability(List<Ranking> rankings) {
+    return rankings.stream()
+        .filter(r -> r.runDegrees() > 0)
+        .findFirst()
+        .map(
+            r ->
+                "Times of one vehicle\u2019s sessions differ by "
+                    + wording.exactly(Math.round(1000 * r.relativeRunSpread()) / 10.0, Unit.PERCENT)
+                    + " (standard deviation, "
+                    + r.runDegrees()
+                    + " degrees of freedom), which all ranks take in.")
+        .orElse(
+            "No vehicle has two sessions under conditions alike: repeatability was not measured and"
+                + " is not in the ranks.");
+  }
+
+  private Map<String, Object> row(Ranking ranking, Ranking.Place place) {
+    Map<String, Object> row = new LinkedHashMap<>();
+    boolean first = place.equals(ranking.places().get(0));
+    String ranks =
+        place.from() == place.to()
+            ? "" + place.from()
+            : place.from() + "\u00a0to\u00a0" + place.to();
+    row.put("conditions", first ? ranking.conditions() : "");
+    row.put("vehicle", place.vehicle());
+    row.put("sessions", "" + place.sessions());
+    row.put("rank", ranks + "\u00a0of\u00a0" + ranking.places().size());
+    row.put("value", wording.value(place.mean(), Unit.SECOND));
+    row.put("range", wording.range(place.mean().bounds(), Unit.SECOND));
+    for (String id : LibraryPlan.DAY_IDS.subList(1, LibraryPlan.DAY_IDS.size())) {
+      row.put(id, place.middle().numbers().find(id).map(wording::value).orElse("\u2013"));
+    }
+    return row;
+  }
+}

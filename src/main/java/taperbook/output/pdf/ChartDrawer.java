@@ -1,0 +1,145 @@
+package taperbook.output.pdf;
+
+import com.openhtmltopdf.css.sheet.FontFaceRule;
+import com.openhtmltopdf.css.style.CssContext;
+import com.openhtmltopdf.extend.OutputDevice;
+import com.openhtmltopdf.extend.SVGDrawer;
+import com.openhtmltopdf.extend.UserAgentCallback;
+import com.openhtmltopdf.layout.SharedContext;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.render.Box;
+import com.openhtmltopdf.render.RenderingContext;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import java.awt.Rectangle;
+import java.io.File;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import taperbook.chart.model.ChartStyle;
+import taperbook.chart.render.Painting;
+
+/**
+ * Draws charts into a PDF the way they are painted elsewhere, without a detour by SVG, and sets
+ * their texts as text. Other SVG, which only a template of one's own can hold, is left to Batik.
+ */
+final class ChartDrawer implements SVGDrawer {
+  private static final String CHART = "data-chart";
+
+  private final Map<String, Painting> charts;
+  private final List<FontFaceRule> fontRules = new ArrayList<>();
+  private @Nullable SharedContext shared;
+  private @Nullable UserAgentCallback agent;
+  private @Nullable BatikSVGDrawer others;
+
+  /**
+   * A drawer.
+   *
+   * @param charts charts by name
+   */
+  ChartDrawer(Map<String, Painting> charts) {
+    this.charts = Map.copyOf(charts);
+  }
+
+  /** The document that stands for a chart until it is drawn. */
+  static String standIn(String name) {
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" " + CHART + "=\"" + name + "\"/>";
+  }
+
+  @Override
+  public SVGImage buildSVGImage(
+      Element svg, Box box, CssContext css, double width, double height, double dotsPerPixel) {
+    Painting painting = charts.get(svg.getAttribute(CHART));
+    return painting == null
+        ? others().buildSVGImage(svg, box, css, width, height, dotsPerPixel)
+        : new Chart(painting, box, width, height, dotsPerPixel);
+  }
+
+  @Override
+  public void importFontFaceRules(List<FontFaceRule> rules, SharedContext context) {
+    fontRules.addAll(rules);
+    shared = context;
+  }
+
+  @Override
+  public void withUserAgent(UserAgentCallback callback) {
+    agent = callback;
+  }
+
+  @Override
+  public void addFontFile(File file, String family, Integer weight, FontStyle style) {
+    throw new UnsupportedOperationException("fonts come by style rules");
+  }
+
+  @Override
+  public void close() {
+    if (others != null) {
+      others.close();
+    }
+  }
+
+  /** Batik, loaded only if it is needed. */
+  private BatikSVGDrawer others() {
+    BatikSVGDrawer drawer = others;
+    if (drawer == null) {
+      drawer = new BatikSVGDrawer();
+      drawer.importFontFaceRules(fontRules, shared);
+      drawer.withUserAgent(agent);
+      others = drawer;
+    }
+    return drawer;
+  }
+
+  /**
+   * One chart in its box.
+   *
+   * @param width width that the style rules ask for, dots; negative if they leave it open
+   * @param height as {@code width}
+   */
+  private record Chart(Painting painting, Box box, double width, double height, double dotsPerPixel)
+      implements SVGImage {
+    private static final ChartStyle STYLE = ChartStyle.print();
+
+    /** A chart that is printed narrower than 132 mm is painted for a column, in px of CSS. */
+    private static final double NARROWEST = 132 / 25.4 * 96;
+
+    @Override
+    public int getIntrinsicWidth() {
+      if (width >= 0) {
+        return (int) width;
+      }
+      double own = STYLE.width() * dotsPerPixel;
+      return (int) (height >= 0 ? height * STYLE.width() / STYLE.height() : own);
+    }
+
+    @Override
+    public int getIntrinsicHeight() {
+      if (height >= 0) {
+        return (int) height;
+      }
+      double own = STYLE.height() * dotsPerPixel;
+      return (int) (width >= 0 ? width * STYLE.height() / STYLE.width() : own);
+    }
+
+    @Override
+    public void drawSVG(OutputDevice device, RenderingContext context, double x, double y) {
+      Rectangle area = box.getContentAreaEdge(box.getAbsX(), box.getAbsY(), context);
+      double wide = area.width / dotsPerPixel;
+      double high = area.height / dotsPerPixel;
+      device.drawWithGraphics(
+          (float) x,
+          (float) y,
+          (float) wide,
+          (float) high,
+          g -> {
+            // What the device hands over: only on this can texts be set with fonts of the PDF.
+            ((PdfBoxGraphics2D) g).setFontTextDrawer(new ChartTexts(context));
+            ChartStyle style = wide < NARROWEST ? ChartStyle.column() : STYLE;
+            g.scale(wide / style.width(), high / style.height());
+            painting.whole(g, style);
+          });
+    }
+  }
+}

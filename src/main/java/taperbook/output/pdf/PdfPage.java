@@ -1,0 +1,163 @@
+package taperbook.output.pdf;
+
+import com.openhtmltopdf.extend.FSStream;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import taperbook.chart.render.Figure;
+import taperbook.chart.render.Painting;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.SourceLocation;
+
+/** Lays a page out as PDF/A-3a and PDF/UA-1. */
+public final class PdfPage {
+  private static final String FIGURE_SCHEME = "figure";
+  private static final float PDF_VERSION = 1.7f;
+
+  private final Map<String, Painting> charts;
+  private final String template;
+  private final boolean builtIn;
+
+  /**
+   * A page with charts.
+   *
+   * @param figures charts; a template shows one by {@code <img src="figure:NAME.svg">}
+   * @param template file name of the template that gives its text
+   * @param builtIn true if nothing that lays it out is the user's
+   */
+  public PdfPage(List<Figure> figures, String template, boolean builtIn) {
+    this.charts = figures.stream().collect(Collectors.toMap(Figure::id, Figure::painting));
+    this.template = template;
+    this.builtIn = builtIn;
+  }
+
+  /**
+   * The PDF, or why the page cannot be laid out.
+   *
+   * @param html what the template gave
+   * @param heading what it says of itself
+   * @param attachments the files it carries
+   */
+  public Checked<byte[]> bytes(String html, PdfMetadata heading, List<PdfAttachment> attachments) {
+    LibraryLogging.hush();
+    try {
+      return Checked.good(BoundedLayout.of(() -> laidOut(html, heading, attachments)));
+    } catch (LayoutException e) {
+      return refused(e.words());
+    } catch (IOException e) {
+      throw new UncheckedIOException(heading.title(), e);
+    } catch (RuntimeException e) {
+      if (builtIn) {
+        throw e;
+      }
+      return refused("a page on which the layout fails: " + e.getMessage());
+    }
+  }
+
+  private Checked<byte[]> refused(String found) {
+    return Checked.refused(
+        List.of(
+            new Problem(
+                ProblemCode.TEMPLATE_BROKEN,
+                SourceLocation.file("templates/" + template),
+                found,
+                "a page of at most "
+                    + BoundedLayout.MOST_PAGES
+                    + " pages, with room for its text between the margins",
+                "correct the template and its style sheet, or take them away to use the built-in"
+                    + " ones")));
+  }
+
+  private byte[] laidOut(String html, PdfMetadata heading, List<PdfAttachment> attachments)
+      throws IOException {
+    PdfRendererBuilder builder =
+        new PdfRendererBuilder()
+            .withW3cDocument(PdfMarkup.document(html), "")
+            .usePdfVersion(PDF_VERSION)
+            .usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A)
+            .usePdfUaAccessibility(true)
+            .useColorProfile(SrgbProfile.bytes())
+            .useProtocolsStreamImplementation(this::figure, FIGURE_SCHEME)
+            .useProtocolsStreamImplementation(PdfPage::font, PdfFonts.SCHEME)
+            .useExternalResourceAccessControl(
+                (address, type) -> isOurs(address),
+                ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
+            .useFastMode();
+    try (ChartDrawer drawer = new ChartDrawer(charts);
+        PdfBoxRenderer renderer = builder.useSVGDrawer(drawer).buildPdfRenderer()) {
+      renderer.setListener(BoundedLayout.countingPages());
+      try (PDDocument document = renderer.createPDFKeepOpen()) {
+        return new PdfFinish(document, heading)
+            .bytes(attachments, hash(html, heading, attachments));
+      }
+    }
+  }
+
+  /** A template may show charts and what it holds itself; no file and no address of the web. */
+  private static boolean isOurs(String address) {
+    return List.of(FIGURE_SCHEME, PdfFonts.SCHEME, "data").stream()
+        .anyMatch(scheme -> address.startsWith(scheme + ":"));
+  }
+
+  private FSStream figure(String address) {
+    String name = address.substring(FIGURE_SCHEME.length() + 1).replaceFirst("\\.svg$", "");
+    if (!charts.containsKey(name)) {
+      throw new IllegalArgumentException("no chart has the address " + address);
+    }
+    return new TextStream(ChartDrawer.standIn(name));
+  }
+
+  private static FSStream font(String address) {
+    return new FSStream() {
+      @Override
+      public InputStream getStream() {
+        return PdfFonts.open(address);
+      }
+
+      @Override
+      public Reader getReader() {
+        return new InputStreamReader(getStream(), StandardCharsets.ISO_8859_1);
+      }
+    };
+  }
+
+  private record TextStream(String text) implements FSStream {
+    @Override
+    public InputStream getStream() {
+      return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Override
+    public Reader getReader() {
+      return new StringReader(text);
+    }
+  }
+
+  private static byte[] hash(String html, PdfMetadata heading, List<PdfAttachment> attachments) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      digest.update(html.getBytes(StandardCharsets.UTF_8));
+      digest.update(heading.words().getBytes(StandardCharsets.UTF_8));
+      attachments.forEach(a -> digest.update(a.bytes()));
+      return digest.digest();
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java runtime has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,155 @@
+package taperbook.output.share;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import taperbook.format.NumberFormatter;
+import taperbook.quantity.Unit;
+import taperbook.result.ReportResult;
+import taperbook.session.Channel;
+import taperbook.session.Session;
+import taperbook.session.Trace;
+
+/**
+ * Captions for a film of a session: what its displays showed, reading by reading, as written down.
+ * Nothing in them is computed; a reading that the program or {@code columns.csv} changed is left
+ * out.
+ *
+ * @see <a href="https://www.w3.org/TR/webvtt1/">WebVTT: The Web Video Text Tracks Format</a>
+ */
+public final class Captions {
+  /** A caption that nothing replaces is gone after this, ms; common practice, no source. */
+  private static final long MOST_MILLIS = 5_000;
+
+  /** Nobody reads a caption that is shorter than this, ms; common practice, no source. */
+  private static final long LEAST_MILLIS = 1_000;
+
+  private static final List<Channel> SHOWN =
+      List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);
+
+  /**
+   * A caption.
+   *
+   * @param from film time at which it comes, ms
+   * @param to film time at which it goes, ms, above {@code from}
+   */
+  record Caption(long from, long to, String text) {}
+
+  private final List<Caption> captions;
+  private final OptionalInt offset;
+
+  /** The captions of the session reported. */
+  public Captions(ReportResult result) {
+    this(result.main().session(), result.plan().style().film().offsetSeconds());
+  }
+
+  /**
+   * The captions of a session.
+   *
+   * @param offset time of the film at which elapsed time is 0, s; without it captions begin as if
+   *     the film did then
+   */
+  Captions(Session session, OptionalInt offset) {
+    this.offset = offset;
+    this.captions = captions(session, 1000L * offset.orElse(0));
+  }
+
+  /** In order of film time; none overlaps the next. */
+  List<Caption> all() {
+    return captions;
+  }
+
+  /** True if no display was read. */
+  public boolean isEmpty() {
+    return captions.isEmpty();
+  }
+
+  /** SubRip text as UTF-8. */
+  public byte[] srt() {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < captions.size(); i++) {
+      text.append(i + 1).append("\r\n");
+      text.append(times(captions.get(i), ',')).append("\r\n");
+      text.append(captions.get(i).text()).append("\r\n\r\n");
+    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** WebVTT as UTF-8. */
+  public byte[] vtt() {
+    StringBuilder text = new StringBuilder("WEBVTT\n\nNOTE\n");
+    text.append("What the displays showed, as written down: elapsed time, state of charge, power,")
+        .append(" energy added.\n");
+    if (offset.isPresent()) {
+      text.append("Elapsed time 0:00 is ")
+          .append(TimeCode.of(offset.getAsInt()))
+          .append(" of the film.\n");
+    } else {
+      text.append("The report states no offset of the film, so these times are elapsed times.\n");
+    }
+    for (Caption caption : captions) {
+      text.append('\n').append(times(caption, '.')).append('\n');
+      text.append(caption.text()).append('\n');
+    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static List<Caption> captions(Session session, long offsetMillis) {
+    List<Caption> all = new ArrayList<>();
+    for (double second : session.rowSeconds()) {
+      Optional<String> text = text(session, second);
+      long from = offsetMillis + Math.round(1000 * second);
+      int last = all.size() - 1;
+      boolean legible = all.isEmpty() || from - all.get(last).from() >= LEAST_MILLIS;
+      if (text.isEmpty() || from < 0 || !legible) {
+        continue;
+      }
+      if (!all.isEmpty() && all.get(last).to() > from) {
+        all.set(last, new Caption(all.get(last).from(), from, all.get(last).text()));
+      }
+      all.add(new Caption(from, from + MOST_MILLIS, text.get()));
+    }
+    return List.copyOf(all);
+  }
+
+  /** Elapsed time, of which a clock shows whole seconds, and what was read then. */
+  private static Optional<String> text(Session session, double second) {
+    List<String> readings =
+        SHOWN.stream()
+            .flatMap(
+                channel -> session.trace(channel).stream().flatMap(t -> at(channel, t, second)))
+            .toList();
+    return readings.isEmpty()
+        ? Optional.empty()
+        : Optional.of(TimeCode.of(Math.floor(second)) + " · " + String.join(" · ", readings));
+  }
+
+  private static Stream<String> at(Channel channel, Trace trace, double second) {
+    int i = trace.indexAtOrBefore(second);
+    if (i < 0 || trace.second(i) != second || trace.places(i).isEmpty()) {
+      return Stream.empty();
+    }
+    Unit unit = Unit.base(channel.quantity());
+    return Stream.of(NumberFormatter.written(trace.value(i), trace.places(i).getAsInt(), unit));
+  }
+
+  private static String times(Caption caption, char mark) {
+    return time(caption.from(), mark) + " --> " + time(caption.to(), mark);
+  }
+
+  private static String time(long millis, char mark) {
+    long seconds = millis / 1000;
+    return String.format(
+        Locale.ROOT,
+        "%02d:%02d:%02d%c%03d",
+        seconds / 3600,
+        seconds / 60 % 60,
+        seconds % 60,
+        mark,
+        millis % 1000);
+  }
+}

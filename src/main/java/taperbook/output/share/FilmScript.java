@@ -1,0 +1,122 @@
+package taperbook.output.share;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.output.article.PlainMarkdown;
+import taperbook.output.view.FactTexts;
+import taperbook.plan.ReportPlan;
+import taperbook.result.ReportResult;
+import taperbook.session.ConditionItem;
+import taperbook.session.Fact;
+import taperbook.session.Session;
+
+/** Writes {@code film/script.md}: what can be said and shown in a film, with time codes. */
+public final class FilmScript {
+  private static final List<ConditionItem> BEFORE =
+      List.of(
+          ConditionItem.STATION_RATED_POWER,
+          ConditionItem.STATION_SHARED,
+          ConditionItem.AMBIENT_TEMPERATURE,
+          ConditionItem.BATTERY_TEMPERATURE_AT_START,
+          ConditionItem.PRECONDITIONED,
+          ConditionItem.PRECONDITIONING_TIME);
+
+  private final ReportResult result;
+  private final LocalDate day;
+  private final OptionalInt offset;
+
+  /**
+   * The script of one report.
+   *
+   * @param made the day that it bears where the report states none
+   */
+  public FilmScript(ReportResult result, LocalDate made) {
+    this.result = result;
+    this.offset = result.plan().style().film().offsetSeconds();
+    this.day = result.plan().heading().published().orElse(made);
+  }
+
+  /** The file as UTF-8. */
+  public byte[] bytes() {
+    List<String> lines = new ArrayList<>();
+    heading(lines);
+    before(lines);
+    TalkingPoints.of(result).forEach(point -> point(lines, point));
+    caveats(lines);
+    return (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
+  }
+
+  private void heading(List<String> lines) {
+    ReportPlan.Heading heading = result.plan().heading();
+    lines.add("# " + Labels.of("film.script", PlainMarkdown.of(heading.title())));
+    lines.add("");
+    String author =
+        heading.author().isEmpty() ? "" : "By " + PlainMarkdown.of(heading.author()) + ", ";
+    lines.add(author + NumberFormatter.date(day) + ".");
+    lines.add("");
+    lines.add(
+        "Time codes are those of the session: 0:00 is plugging in. "
+            + (offset.isPresent()
+                ? "That is "
+                    + TimeCode.of(offset.getAsInt())
+                    + " of the film, whose times stand in brackets."
+                : "Add the time at which that happens in your film.")
+            + " Every number is the report's; numbers that it withholds are not here.");
+    lines.add("");
+    lines.add(
+        "> **Caution.** Never film, read displays or write while driving. Stop, or let a passenger"
+            + " do it. At the station keep clear of traffic and cables.");
+    lines.add("");
+  }
+
+  /** What was known before the clock began. */
+  private void before(List<String> lines) {
+    Session session = result.main().session();
+    lines.add("## " + Labels.of("film.before"));
+    lines.add("");
+    lines.add("- " + PlainMarkdown.of(FactTexts.subject(session)));
+    for (ConditionItem item : BEFORE) {
+      session.conditions().known(item).ifPresent(fact -> lines.add("- " + fact(item, fact)));
+    }
+    lines.add("");
+  }
+
+  private static String fact(ConditionItem item, Fact fact) {
+    return FactTexts.capital(item.words())
+        + ": "
+        + PlainMarkdown.of(FactTexts.value(fact))
+        + " ("
+        + fact.howKnown().words()
+        + ")";
+  }
+
+  private void point(List<String> lines, TalkingPoint point) {
+    String code = TimeCode.of(point.seconds());
+    lines.add(
+        "## "
+            + (offset.isPresent()
+                ? Labels.of("film.code", code, TimeCode.of(offset.getAsInt() + point.seconds()))
+                : code));
+    lines.add("");
+    lines.add("- " + Labels.of("film.on_screen", PlainMarkdown.of(point.caption())));
+    lines.add("- " + Labels.of("film.say", PlainMarkdown.of(point.words())));
+    lines.add("- " + Labels.of("film.rests_on", "`" + String.join("`, `", point.ids()) + "`"));
+    lines.add("");
+  }
+
+  private void caveats(List<String> lines) {
+    if (!result.main().caveats().isEmpty()) {
+      lines.add("## " + Labels.of("film.caveats"));
+      lines.add("");
+      result.main().caveats().forEach(c -> lines.add("- " + PlainMarkdown.of(c.sentence())));
+    }
+    while (lines.get(lines.size() - 1).isEmpty()) {
+      lines.remove(lines.size() - 1);
+    }
+  }
+}

@@ -1,0 +1,132 @@
+package taperbook.output.share;
+
+import static taperbook.output.share.PageView.text;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import taperbook.format.Labels;
+import taperbook.output.article.PlainMarkdown;
+
+/**
+ * Writes {@code share/summary.md}: the answer, the gravest caveats, the numbers of the first page
+ * as far as there is room, and which report they are from.
+ */
+public final class SummaryText {
+  /** What a summary may have, signs that stand alone counted as words. */
+  static final int MOST_WORDS = 120;
+
+  /** Shares of it that nothing else may take. */
+  private static final int MOST_OF_ANSWER = 55;
+
+  private static final int MOST_OF_CAVEAT = 30;
+  private static final int MOST_OF_TITLE = 18;
+  private static final int MOST_OF_AUTHOR = 6;
+
+  private final Map<String, Object> page;
+  private final String answer;
+
+  /**
+   * The summary of a report.
+   *
+   * @param page the model of its page
+   * @param answer the answer at its top as plain text, perhaps empty
+   */
+  public SummaryText(Map<String, Object> page, String answer) {
+    this.page = page;
+    this.answer = answer;
+  }
+
+  /** The file as UTF-8. */
+  public byte[] bytes() {
+    return (composed() + "\n").getBytes(StandardCharsets.UTF_8);
+  }
+
+  private String composed() {
+    String first = PlainMarkdown.of(sentences(answer, MOST_OF_ANSWER));
+    String last = PlainMarkdown.of(report());
+    int room = MOST_WORDS - words(first) - words(last);
+    Map<String, Object> firstPage = PageView.part(page, "first");
+    List<String> caveats = new ArrayList<>();
+    List<String> numbers = new ArrayList<>();
+    List<String> facts = PageView.texts(firstPage, "facts");
+    if (!facts.isEmpty()) {
+      String gravest =
+          Labels.of("share.mind", PlainMarkdown.of(sentences(facts.get(0), MOST_OF_CAVEAT - 1)));
+      room -= words(gravest);
+      caveats.add(gravest);
+    }
+    for (Map<String, Object> number : PageView.parts(firstPage, "numbers")) {
+      String line = PageView.is(number, "measured") ? PlainMarkdown.of(number(number)) : "";
+      if (!line.isEmpty() && words(line) < room) {
+        numbers.add("- " + line);
+        room -= words(line) + 1;
+      }
+    }
+    for (String fact : facts.subList(Math.min(1, facts.size()), facts.size())) {
+      if (words(fact) <= room) {
+        caveats.add(PlainMarkdown.of(fact));
+        room -= words(fact);
+      }
+    }
+    List<String> parts =
+        List.of(first, String.join("\n", numbers), String.join(" ", caveats), last);
+    return String.join("\n\n", parts.stream().filter(p -> !p.isEmpty()).toList());
+  }
+
+  /** A number with its basis, as distances are on one of several, and its interval. */
+  private static String number(Map<String, Object> number) {
+    String basis = text(number, "basis");
+    String label = text(number, "label");
+    boolean named = !basis.endsWith(" basis") || label.contains(basis.replace(" basis", ""));
+    return Labels.of(
+        "share.number",
+        named ? label : label + ", " + basis,
+        text(number, "value"),
+        text(number, "spread"));
+  }
+
+  private String report() {
+    Map<String, Object> report = PageView.part(page, "report");
+    String title = cut(text(report, "title"), MOST_OF_TITLE);
+    String author = cut(text(report, "author"), MOST_OF_AUTHOR);
+    List<Map<String, Object>> corrections = PageView.parts(page, "corrections");
+    String date =
+        corrections.isEmpty()
+            ? text(report, "date")
+            : Labels.of("share.corrected", text(report, "date"), text(corrections.get(0), "date"));
+    return author.isEmpty()
+        ? Labels.of("share.report", title, date)
+        : Labels.of("share.report_by", title, author, date);
+  }
+
+  static int words(String text) {
+    return text.isBlank() ? 0 : split(text).size();
+  }
+
+  private static List<String> split(String text) {
+    return Arrays.asList(text.strip().split("[\\s\\u00a0]+", -1));
+  }
+
+  /**
+   * As many whole sentences as there is room for; of a first one that is too long, its beginning.
+   */
+  private static String sentences(String text, int most) {
+    if (words(text) <= most) {
+      return text;
+    }
+    List<String> kept = split(text).subList(0, most);
+    for (int i = kept.size(); i > 0; i--) {
+      if (kept.get(i - 1).endsWith(".")) {
+        return String.join(" ", kept.subList(0, i));
+      }
+    }
+    return cut(text, most);
+  }
+
+  private static String cut(String text, int most) {
+    return words(text) <= most ? text : String.join(" ", split(text).subList(0, most)) + "\u2026";
+  }
+}

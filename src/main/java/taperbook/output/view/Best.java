@@ -1,0 +1,65 @@
+package taperbook.output.view;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import taperbook.quantity.Unit;
+import taperbook.result.ReportNumber;
+import taperbook.result.Runs.Spread;
+
+/** Which of several sessions' numbers is the best beyond doubt. */
+final class Best {
+  private Best() {}
+
+  /**
+   * The place of the best number, if it surely differs from each other one.
+   *
+   * @param numbers the number of each session, empty where it has none
+   * @param runs how far one run differs from another
+   */
+  static OptionalInt of(List<Optional<ReportNumber>> numbers, Spread runs) {
+    List<Integer> measured =
+        IntStream.range(0, numbers.size())
+            .filter(i -> numbers.get(i).flatMap(ReportNumber::estimate).isPresent())
+            .boxed()
+            .toList();
+    if (measured.size() < 2 || measured.size() < numbers.size()) {
+      return OptionalInt.empty();
+    }
+    int sign = sign(numbers.get(measured.get(0)).orElseThrow());
+    if (sign == 0) {
+      return OptionalInt.empty();
+    }
+    int best = measured.get(0);
+    for (int i : measured) {
+      best = sign * value(numbers, i) > sign * value(numbers, best) ? i : best;
+    }
+    for (int i : measured) {
+      if (i != best && !differ(numbers.get(best).orElseThrow(), numbers.get(i).get(), runs)) {
+        return OptionalInt.empty();
+      }
+    }
+    return OptionalInt.of(best);
+  }
+
+  private static boolean differ(ReportNumber one, ReportNumber other, Spread runs) {
+    return one.surelyDiffers(other, Math.hypot(runs.halfWidth(one), runs.halfWidth(other)));
+  }
+
+  private static double value(List<Optional<ReportNumber>> numbers, int i) {
+    return numbers.get(i).flatMap(ReportNumber::estimate).orElseThrow().value();
+  }
+
+  /** 1 if more is better, -1 if less is, 0 if neither can be said. */
+  private static int sign(ReportNumber number) {
+    if (number.unit() == Unit.SECOND) {
+      return number.id().equals("peak_hold_time") ? 1 : -1;
+    }
+    return switch (number.unit()) {
+      case WATT_HOUR_PER_KILOMETRE -> -1;
+      case KILOWATT, KILOMETRE, PER_HOUR -> 1;
+      default -> 0;
+    };
+  }
+}

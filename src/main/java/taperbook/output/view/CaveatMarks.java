@@ -1,0 +1,133 @@
+package taperbook.output.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import taperbook.format.SessionNames;
+import taperbook.result.ReportResult;
+import taperbook.result.SessionResult;
+import taperbook.session.Caveat;
+
+/**
+ * The caveats of a report, numbered by kind, so that a number can refer to them by marks. Those of
+ * several sessions that mean the same have one mark.
+ */
+final class CaveatMarks {
+  private final Map<Object, Integer> marks = new LinkedHashMap<>();
+  private final Map<Caveat, Set<Integer>> sessions = new LinkedHashMap<>();
+  private final Map<Integer, Map<String, Object>> items = new LinkedHashMap<>();
+  private final int sessionCount;
+
+  CaveatMarks(ReportResult result) {
+    this.sessionCount = result.sessions().size();
+    for (int i = 0; i < sessionCount; i++) {
+      int session = i;
+      all(result.sessions().get(i))
+          .forEach(c -> sessions.computeIfAbsent(c, x -> new LinkedHashSet<>()).add(session));
+    }
+    sorted().forEach(c -> marks.putIfAbsent(alike(c), marks.size() + 1));
+    alike()
+        .forEach(
+            (key, caveats) -> {
+              int mark = Objects.requireNonNull(marks.get(key));
+              items.put(mark, item(String.valueOf(mark), caveats));
+            });
+  }
+
+  private List<Caveat> sorted() {
+    Comparator<Caveat> byTopic = Comparator.comparing(c -> c.kind().topic());
+    return sessions.keySet().stream().sorted(byTopic.thenComparing(Caveat::kind)).toList();
+  }
+
+  /** What caveats of one mark share. */
+  private static Object alike(Caveat caveat) {
+    return caveat.meaning().isEmpty()
+        ? caveat
+        : new Caveat(caveat.kind(), caveat.meaning(), caveat.meaning());
+  }
+
+  /** All caveats of a session: its own and those of its numbers. */
+  static Set<Caveat> all(SessionResult session) {
+    Set<Caveat> all = new LinkedHashSet<>(session.caveats());
+    session.numbers().all().forEach(n -> all.addAll(n.caveats()));
+    return all;
+  }
+
+  /** Marks for a number, unbroken runs of them together: {@code text} and {@code anchor}. */
+  List<Map<String, Object>> of(List<Caveat> caveats) {
+    List<Integer> sorted =
+        caveats.stream().map(c -> marks.getOrDefault(alike(c), 0)).distinct().sorted().toList();
+    List<Map<String, Object>> runs = new ArrayList<>();
+    int start = 0;
+    for (int i = 1; i <= sorted.size(); i++) {
+      if (i == sorted.size() || sorted.get(i) != sorted.get(i - 1) + 1) {
+        int first = sorted.get(start);
+        int last = sorted.get(i - 1);
+        String joiner = last == first + 1 ? ", " : "\u2013";
+        String text = first == last ? "" + first : first + joiner + last;
+        runs.add(Map.of("text", text, "anchor", "caveat-" + first));
+        start = i;
+      }
+    }
+    return runs;
+  }
+
+  /** The caveats of a number one by one, in order of their marks: as {@link #item} has them. */
+  List<Map<String, Object>> sentences(List<Caveat> caveats) {
+    return caveats.stream()
+        .map(c -> marks.getOrDefault(alike(c), 0))
+        .distinct()
+        .sorted()
+        .flatMap(mark -> Stream.ofNullable(items.get(mark)))
+        .toList();
+  }
+
+  /** The caveats under their topics, in order: {@code topic} and {@code items}. */
+  List<Map<String, Object>> byTopic() {
+    Map<Caveat.Topic, List<Map<String, Object>>> byTopic = new EnumMap<>(Caveat.Topic.class);
+    alike()
+        .forEach(
+            (key, caveats) ->
+                byTopic
+                    .computeIfAbsent(caveats.get(0).kind().topic(), k -> new ArrayList<>())
+                    .add(Objects.requireNonNull(items.get(marks.get(key)))));
+    List<Map<String, Object>> topics = new ArrayList<>();
+    byTopic.forEach((topic, items) -> topics.add(Map.of("topic", topic.title(), "items", items)));
+    return topics;
+  }
+
+  private Map<Object, List<Caveat>> alike() {
+    return sorted().stream()
+        .collect(
+            Collectors.groupingBy(CaveatMarks::alike, LinkedHashMap::new, Collectors.toList()));
+  }
+
+  /** A caveat under its mark: {@code mark}, {@code anchor} and {@code sentence}. */
+  private Map<String, Object> item(String mark, List<Caveat> caveats) {
+    String facts = caveats.stream().map(c -> of(c) + c.fact()).collect(Collectors.joining(" "));
+    String meaning = caveats.get(0).meaning();
+    return Map.of(
+        "mark",
+        mark,
+        "anchor",
+        "caveat-" + mark,
+        "sentence",
+        meaning.isEmpty() ? facts : facts + " " + meaning);
+  }
+
+  /** The letters of the sessions that a caveat is about; nothing if it is about all of them. */
+  private String of(Caveat caveat) {
+    Set<Integer> places = sessions.getOrDefault(caveat, Set.of());
+    return places.size() == sessionCount
+        ? ""
+        : places.stream().map(SessionNames::letter).collect(Collectors.joining(", ")) + ": ";
+  }
+}

@@ -1,0 +1,104 @@
+package taperbook.output.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import taperbook.format.NumberFormatter;
+import taperbook.format.SessionNames;
+import taperbook.plan.Basis;
+import taperbook.result.ReportNumber;
+import taperbook.result.ReportResult;
+import taperbook.result.SessionResult;
+import taperbook.session.ConditionItem;
+import taperbook.session.Facts;
+import taperbook.session.Item;
+import taperbook.session.RangeItem;
+import taperbook.session.RangeTest;
+
+/** Compared numbers of which none is called the best, since more than the cars differs. */
+final class ComparisonCaution {
+  private static final Set<Basis> OF_A_DRIVE = Set.of(Basis.DRIVEN, Basis.ENERGY, Basis.DISPLAYED);
+
+  /** Conditions that bear on what a drive takes. */
+  private static final List<RangeItem> OF_DRIVES =
+      List.of(
+          RangeItem.AVERAGE_SPEED,
+          RangeItem.AMBIENT_TEMPERATURE,
+          RangeItem.WIND_SPEED,
+          RangeItem.CLIMATE_CONTROL,
+          RangeItem.ROUTE);
+
+  private final NumberFormatter wording;
+  private final List<SessionResult> sessions;
+  private final List<ConditionItem> unlike;
+
+  ComparisonCaution(ReportResult result) {
+    this.wording = new NumberFormatter(result.plan().style());
+    this.sessions = result.sessions();
+    this.unlike = result.unlike();
+  }
+
+  /** True if one of the numbers of a row may be called the best. */
+  boolean mayMark(List<Optional<ReportNumber>> row) {
+    boolean driven =
+        row.stream()
+            .flatMap(Optional::stream)
+            .anyMatch(n -> OF_A_DRIVE.contains(n.metric().basis()));
+    return unlike.isEmpty() && !(driven && areDrivesApart());
+  }
+
+  private boolean areDrivesApart() {
+    return sessions.stream()
+            .flatMap(s -> s.rangeTest().stream())
+            .map(RangeTest::name)
+            .distinct()
+            .count()
+        > 1;
+  }
+
+  /** What is not marked and why, with the conditions that differ. */
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    if (!unlike.isEmpty()) {
+      sentences.add(
+          "The sessions are not alike in "
+              + unlike.stream()
+                  .map(item -> stated(item, s -> Optional.of(s.session().conditions())))
+                  .collect(Collectors.joining(", "))
+              + ", so that no difference is put down to the cars.");
+    }
+    if (areDrivesApart()) {
+      String differ =
+          OF_DRIVES.stream()
+              .map(item -> stated(item, s -> s.rangeTest().map(RangeTest::facts)))
+              .filter(words -> !words.isEmpty())
+              .collect(Collectors.joining(", "));
+      sentences.add(
+          "Each car was driven in a test of its own"
+              + (differ.isEmpty() ? "" : ", and the tests differ in " + differ)
+              + ": differences of numbers that rest on a drive are of these drives.");
+    }
+    return sentences;
+  }
+
+  /** An item with what is stated of each session, in brackets; empty if that is alike. */
+  private <I extends Enum<I> & Item> String stated(
+      I item, Function<SessionResult, Optional<Facts<I>>> facts) {
+    List<String> values =
+        sessions.stream()
+            .map(s -> facts.apply(s).flatMap(f -> f.known(item)))
+            .map(f -> f.map(x -> FactTexts.value(x, wording)).orElse("not known"))
+            .toList();
+    if (values.stream().distinct().count() < 2) {
+      return "";
+    }
+    List<String> cells = new ArrayList<>();
+    for (int i = 0; i < values.size(); i++) {
+      cells.add(SessionNames.letter(i) + " " + values.get(i));
+    }
+    return item.words() + " (" + String.join(", ", cells) + ")";
+  }
+}

@@ -1,0 +1,287 @@
+package taperbook.output.view;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import taperbook.format.DifferenceFormat;
+import taperbook.format.NumberFormatter;
+import taperbook.format.PairText;
+import taperbook.format.RunText;
+import taperbook.format.SessionNames;
+import taperbook.plan.ReportPlan;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.quantity.Unit;
+import taperbook.quantity.WantedDistance;
+import taperbook.result.CommonGround;
+import taperbook.result.Metric;
+import taperbook.result.PairResult;
+import taperbook.result.ReportNumber;
+import taperbook.result.ReportResult;
+import taperbook.result.Runs;
+import taperbook.result.SessionResult;
+
+/** Sessions held against each other: curve by curve, on common ground, as recorded. */
+final class ComparisonPart {
+  private final ReportResult result;
+  private final List<SessionResult> sessions;
+  private final NumberViews views;
+  private final NumberFormatter wording;
+  private final NumberTable table;
+  private final SessionNames names;
+
+  ComparisonPart(ReportResult result, NumberViews views, NumberFormatter wording) {
+    this.result = result;
+    this.sessions = result.sessions();
+    this.views = views;
+    this.wording = wording;
+    this.table = new NumberTable(views, wording);
+    this.names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
+  }
+
+  Map<String, Object> map() {
+    boolean present = !result.compared().isEmpty();
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("present", present);
+    ConditionDifferences apart = new ConditionDifferences(sessions, wording);
+    map.put("sessions", present ? heads() : List.of());
+    map.put("pairs", result.pairs().stream().map(this::pair).toList());
+    map.put("common", present ? common() : Map.of("rows", List.of()));
+    map.put("ground", present ? ground() : List.of());
+    map.put("recorded", present ? recorded() : Map.of("rows", List.of()));
+    map.put("alike", sameStart());
+    map.put("runs", present ? RunText.ofComparison(result.runs().spread()) : "");
+    boolean single = result.runs().spread().known() == Runs.Known.NOT_MEASURED;
+    map.put("mark", single ? "best run" : "best");
+    map.put("inShort", present ? RunText.inShort(result.runs().spread()) : "");
+    map.put("unmarked", present ? new ComparisonCaution(result).sentences() : List.of());
+    map.put("conditions", present ? apart.conditions() : List.of());
+    map.put("caveats", present ? apart.caveats() : List.of());
+    return map;
+  }
+
+  private List<Map<String, Object>> heads() {
+    List<Map<String, Object>> heads = new ArrayList<>();
+    for (int i = 0; i < sessions.size(); i++) {
+      SessionResult session = sessions.get(i);
+      heads.add(
+          Map.of(
+              "letter",
+              SessionNames.letter(i),
+              "words",
+              names.words(i),
+              "name",
+              session.session().name(),
+              "subject",
+              FactTexts.subject(session.session()),
+              "start",
+              views.view(session, "start_soc"),
+              "end",
+              views.view(session, "end_soc")));
+    }
+    return heads;
+  }
+
+  private Map<String, Object> pair(PairResult pair) {
+    String other = names.letterOf(pair.other());
+    String one = SessionNames.letter(0);
+    return Map.of(
+        "one",
+        one,
+        "other",
+        other,
+        "sentences",
+        sentences(pair, one, other),
+        "numbers",
+        pair.numbers().all().stream().map(views::view).toList());
+  }
+
+  /** What was found, and which of the two stood still for a while. */
+  private List<String> sentences(PairResult pair, String one, String other) {
+    List<String> sentences = new ArrayList<>(new PairText(pair, one, other, wording).sentences());
+    pair.shared().ifPresent(s -> sentences.add(RunText.inShort(result.runs().spread())));
+    for (int i = 0; i < sessions.size(); i++) {
+      String letter = SessionNames.letter(i);
+      Optional<ReportNumber> stood = sessions.get(i).numbers().find("interruption_time");
+      if (letter.equals(one) || letter.equals(other)) {
+        stood.ifPresent(
+            n ->
+                sentences.add(
+                    "Times here include the "
+                        + wording.value(n)
+                        + " for which the charging of "
+                        + letter
+                        + " was interrupted."));
+      }
+    }
+    return sentences;
+  }
+
+  /** Numbers that are like for like, as far as one session at least has them. */
+  private Map<String, Object> common() {
+    return table(result.common().ids(result.plan().wishes()), true);
+  }
+
+  private Map<String, Object> recorded() {
+    Set<String> ids = new LinkedHashSet<>();
+    result.main().numbers().headline().forEach(n -> ids.add(n.id()));
+    ids.removeAll(result.common().ids(result.plan().wishes()));
+    ids.addAll(List.of("peak_c_rate", "energy_added", "session_time"));
+    return table(ids, false);
+  }
+
+  /**
+   * A number that an interruption is in gets a second row, without it; the first then has no best.
+   *
+   * @param common true for numbers on common ground, which are marked and have differences
+   */
+  private Map<String, Object> table(Set<String> ids, boolean common) {
+    boolean likeForLike = common || sameStart();
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (String id : ids) {
+      String without = Metric.withoutInterruptions(id);
+      List<Optional<ReportNumber>> as = sessions.stream().map(s -> s.numbers().find(id)).toList();
+      List<Optional<ReportNumber>> steady =
+          sessions.stream()
+              .map(s -> s.numbers().find(without).or(() -> s.numbers().find(id)))
+              .toList();
+      Optional<ReportNumber> interrupted =
+          steady.stream().flatMap(Optional::stream).filter(n -> n.id().equals(without)).findFirst();
+      as.stream()
+          .flatMap(Optional::stream)
+          .filter(n -> interrupted.isEmpty() || n.origin().session().equals(session(interrupted)))
+          .findFirst()
+          .ifPresent(n -> rows.add(row(n, as, likeForLike && interrupted.isEmpty())));
+      interrupted.ifPresent(n -> rows.add(row(n, steady, likeForLike)));
+    }
+    boolean pair = common && result.pairs().size() == 1;
+    return Map.of("rows", rows, "differences", pair);
+  }
+
+  private static String session(Optional<ReportNumber> number) {
+    return number.map(n -> n.origin().session()).orElse("");
+  }
+
+  /** A row under the label of one of its numbers. */
+  private Map<String, Object> row(
+      ReportNumber named, List<Optional<ReportNumber>> numbers, boolean likeForLike) {
+    boolean fair = likeForLike && new ComparisonCaution(result).mayMark(numbers);
+    OptionalInt best = fair ? Best.of(numbers, result.runs().spread()) : OptionalInt.empty();
+    Map<String, Object> row = table.row(new NumberTable.Row(named.label(), numbers));
+    row.put("best", best.orElse(-1));
+    row.put(
+        "complete", numbers.stream().allMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()));
+    row.put("difference", difference(named.id()));
+    return row;
+  }
+
+  /** Who is ahead of a pair, and by how much; nothing of more than two sessions. */
+  private Map<String, Object> difference(String id) {
+    Optional<ReportNumber> difference =
+        result.pairs().size() == 1
+            ? result.pairs().get(0).numbers().find(PairResult.differenceId(id))
+            : Optional.empty();
+    return difference
+        .filter(d -> d.estimate().isPresent())
+        .map(d -> new DifferenceFormat(d, SessionNames.letter(0), SessionNames.letter(1), wording))
+        .map(
+            text ->
+                Map.<String, Object>of("present", true, "shown", text.words(), "ends", text.ends()))
+        .orElse(Map.of("present", false));
+  }
+
+  /** How the common ground was found, and what cutting to it does to the headline. */
+  private List<String> ground() {
+    List<String> sentences = new ArrayList<>();
+    CommonGround ground = result.common();
+    if (ground.shared().isEmpty()) {
+      sentences.add(
+          "No window of state of charge was gone through by all sessions, so nothing of the"
+              + " charging itself can be compared like for like.");
+      return sentences;
+    }
+    SocWindow shared = ground.shared().get();
+    sentences.add(
+        "All sessions went through "
+            + edges(shared)
+            + ". Unequal starts are made up for in no other way than by cutting to it.");
+    ground
+        .warmed()
+        .ifPresent(
+            w ->
+                sentences.add(
+                    "From "
+                        + w.from()
+                        + "\u00a0% on all of them have left the climb that a session begins with."));
+    ground.frozen().ifPresent(f -> sentences.add(frozen(ground, f)));
+    for (int i = 0; i < sessions.size(); i++) {
+      effect(i, shared.from()).ifPresent(sentences::add);
+    }
+    return sentences;
+  }
+
+  /** That windows are as they were published, and what they would be otherwise. */
+  private static String frozen(CommonGround ground, CommonGround.Frozen frozen) {
+    String sentence =
+        "These windows are those of the version of "
+            + NumberFormatter.date(frozen.since())
+            + ", so that a mended reading does not move them";
+    return frozen.anew().equals(ground.windows())
+        ? sentence + "."
+        : sentence
+            + "; found anew they would be "
+            + frozen.anew().stream().map(ComparisonPart::edges).collect(Collectors.joining(" and "))
+            + ".";
+  }
+
+  /** What the cut does to a session's time for the first distance. */
+  private Optional<String> effect(int index, int from) {
+    List<WantedDistance> distances = result.plan().wishes().distances();
+    SessionResult session = sessions.get(index);
+    Optional<Estimate> start = session.numbers().estimate("start_soc");
+    if (distances.isEmpty() || start.isEmpty() || start.get().value() >= from) {
+      return Optional.empty();
+    }
+    ReportPlan plan = result.plan();
+    Optional<ReportNumber> plugged = session.numbers().find(plan.timeToAddId(distances.get(0)));
+    Optional<ReportNumber> cut =
+        session.numbers().find(CommonGround.timeToAddId(distances.get(0), from));
+    if (plugged.flatMap(ReportNumber::estimate).isEmpty()
+        || cut.flatMap(ReportNumber::estimate).isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        distances.get(0).words().replace(' ', '\u00a0')
+            + " took "
+            + SessionNames.letter(index)
+            + " "
+            + wording.value(plugged.get())
+            + " from plugging in at "
+            + wording.value(start.get(), Unit.PERCENT)
+            + ", and "
+            + wording.value(cut.get())
+            + " from "
+            + from
+            + "\u00a0% on.");
+  }
+
+  private static String edges(SocWindow window) {
+    return window.from() + "\u00a0% to " + window.to() + "\u00a0%";
+  }
+
+  /** True if all sessions may have begun at the same state of charge. */
+  private boolean sameStart() {
+    List<Optional<Estimate>> starts =
+        sessions.stream().map(s -> s.numbers().estimate("start_soc")).toList();
+    return starts.stream().allMatch(Optional::isPresent)
+        && starts.stream()
+            .flatMap(Optional::stream)
+            .allMatch(s -> s.bounds().overlaps(starts.get(0).orElseThrow().bounds()));
+  }
+}

@@ -1,0 +1,80 @@
+package taperbook.output.view;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import taperbook.format.NumberFormatter;
+import taperbook.result.SessionResult;
+import taperbook.session.Caveat;
+import taperbook.session.ConditionItem;
+import taperbook.session.Fact;
+
+/** What sets compared sessions apart beside their curves, and so may explain a difference. */
+final class ConditionDifferences {
+  /** Conditions that bear on how a car charges. */
+  private static final List<ConditionItem> BEARING =
+      List.of(
+          ConditionItem.BATTERY_TEMPERATURE_AT_START,
+          ConditionItem.PRECONDITIONED,
+          ConditionItem.PRECONDITIONING_TIME,
+          ConditionItem.AMBIENT_TEMPERATURE,
+          ConditionItem.STATION_RATED_POWER,
+          ConditionItem.STATION_SHARED,
+          ConditionItem.ODOMETER,
+          ConditionItem.SOFTWARE_VERSION,
+          ConditionItem.MODEL_YEAR,
+          ConditionItem.BATTERY_USABLE_ENERGY,
+          ConditionItem.VEHICLE_RATED_PEAK_POWER,
+          ConditionItem.READ_FROM);
+
+  private final List<SessionResult> sessions;
+  private final NumberFormatter wording;
+
+  ConditionDifferences(List<SessionResult> sessions, NumberFormatter wording) {
+    this.sessions = List.copyOf(sessions);
+    this.wording = wording;
+  }
+
+  /** Conditions that are not stated alike, one row each: {@code item} and {@code cells}. */
+  List<Map<String, Object>> conditions() {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (ConditionItem item : BEARING) {
+      List<String> cells = sessions.stream().map(s -> cell(s, item)).toList();
+      if (cells.stream().distinct().count() > 1) {
+        rows.add(Map.of("item", FactTexts.capital(item.words()), "cells", cells));
+      }
+    }
+    return rows;
+  }
+
+  private String cell(SessionResult session, ConditionItem item) {
+    Optional<Fact> fact = session.session().conditions().known(item);
+    return fact.map(f -> FactTexts.value(f, wording)).orElse("not known");
+  }
+
+  /** Caveats that not all sessions share, one row for each kind: {@code kind} and {@code cells}. */
+  List<Map<String, Object>> caveats() {
+    List<Set<Caveat>> sets = sessions.stream().map(CaveatMarks::all).toList();
+    Set<Caveat> common = new LinkedHashSet<>(sets.get(0));
+    sets.forEach(common::retainAll);
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (Caveat.Kind kind : Caveat.Kind.values()) {
+      List<String> cells = sets.stream().map(set -> own(set, common, kind)).toList();
+      if (cells.stream().anyMatch(c -> !c.isEmpty())) {
+        rows.add(Map.of("kind", kind.title(), "cells", cells));
+      }
+    }
+    return rows;
+  }
+
+  private static String own(Set<Caveat> all, Set<Caveat> common, Caveat.Kind kind) {
+    return all.stream()
+        .filter(c -> c.kind() == kind && !common.contains(c))
+        .map(Caveat::sentence)
+        .collect(Collectors.joining(" "));
+  }
+}

@@ -1,0 +1,89 @@
+package taperbook.output.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import taperbook.format.EventText;
+import taperbook.format.NumberFormatter;
+import taperbook.format.SessionNames;
+import taperbook.output.data.RowRuns;
+import taperbook.plan.ReportPlan;
+import taperbook.quantity.SocWindow;
+import taperbook.result.Event;
+import taperbook.result.Metric;
+import taperbook.result.Numbers;
+import taperbook.result.ReportResult;
+import taperbook.result.SessionResult;
+
+/** What happened in the sessions, and the numbers with and without interruptions. */
+final class EventTables {
+  /** More events than these are in the readings alone. */
+  private static final int MOST = 40;
+
+  private final ReportResult result;
+  private final NumberViews views;
+  private final EventText wording;
+
+  EventTables(ReportResult result, NumberViews views, NumberFormatter wording) {
+    this.result = result;
+    this.views = views;
+    this.wording = new EventText(wording);
+  }
+
+  /** The events of the reported session, numbered as in its chart. */
+  List<Map<String, Object>> events() {
+    return events(result.main(), "");
+  }
+
+  /** The events of the sessions that it is compared with, each with its letter. */
+  List<Map<String, Object>> ofOthers() {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (int i = 1; i < result.sessions().size(); i++) {
+      rows.addAll(events(result.sessions().get(i), SessionNames.letter(i)));
+    }
+    return rows;
+  }
+
+  private List<Map<String, Object>> events(SessionResult session, String letter) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (Event event : session.events().subList(0, Math.min(MOST, session.events().size()))) {
+      rows.add(
+          Map.of(
+              "number", "" + (rows.size() + 1),
+              "letter", letter,
+              "when", wording.when(event),
+              "charge", wording.charge(event),
+              "what", wording.what(event),
+              "row", String.join(", ", RowRuns.lines(event.rows()).values())));
+    }
+    return rows;
+  }
+
+  /**
+   * How long charging stood still, and each number asked for that includes an interruption,
+   * followed by the same without it.
+   */
+  List<Map<String, Object>> interrupted() {
+    Numbers numbers = result.main().numbers();
+    List<Map<String, Object>> rows = new ArrayList<>();
+    numbers.find("interruption_time").ifPresent(n -> rows.add(views.view(n)));
+    ReportPlan plan = result.plan();
+    List<String> ids = new ArrayList<>();
+    plan.wishes().distances().forEach(d -> ids.add(plan.timeToAddId(d)));
+    plan.wishes().socMarks().forEach(mark -> ids.add("time_to_soc_" + mark));
+    for (SocWindow window : plan.wishes().windows()) {
+      ids.add("time_soc_" + window.idPart());
+      ids.add("average_power_" + window.idPart());
+    }
+    for (String id : ids) {
+      numbers
+          .find(Metric.withoutInterruptions(id))
+          .ifPresent(
+              without -> {
+                rows.add(views.view(result.main(), id));
+                rows.add(views.view(without));
+              });
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,111 @@
+package taperbook.output.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import taperbook.format.NumberFormatter;
+import taperbook.quantity.Unit;
+import taperbook.session.ConditionItem;
+import taperbook.session.Fact;
+import taperbook.session.Facts;
+import taperbook.session.Item;
+import taperbook.session.RangeItem;
+import taperbook.session.Session;
+
+/** Stated facts as texts: as they were written, since they are the tester's and not computed. */
+public final class FactTexts {
+  /** Base units of the quantities that a report states in one unit throughout. */
+  private static final List<Unit> MIXED =
+      List.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.CELSIUS, Unit.WATT_HOUR_PER_KILOMETRE);
+
+  private FactTexts() {}
+
+  /** All facts of a file in order; of one that is not known, the value says so. */
+  static <I extends Enum<I> & Item> List<Map<String, Object>> table(Facts<I> facts) {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    facts
+        .all()
+        .forEach(
+            (item, fact) ->
+                rows.add(
+                    Map.of(
+                        "item", capital(item.words()),
+                        "value", fact.isKnown() ? withSpread(fact) : "not known",
+                        "known", fact.isKnown() ? fact.howKnown().words() : "")));
+    return rows;
+  }
+
+  /** What a report is about: vehicle, place and day. */
+  public static String subject(Session session) {
+    return Stream.of(
+            session.conditions().text(ConditionItem.VEHICLE),
+            session.conditions().text(ConditionItem.PLACE),
+            session.conditions().text(ConditionItem.DATE).map(NumberFormatter::dateOrAsIs))
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** The way of the drive, such as {@code from 92 % to 11 %}, as far as it is known. */
+  static String drive(Facts<RangeItem> facts, NumberFormatter wording) {
+    return facts
+        .known(RangeItem.DISTANCE)
+        .flatMap(
+            distance ->
+                facts
+                    .known(RangeItem.START_SOC)
+                    .flatMap(
+                        start ->
+                            facts
+                                .known(RangeItem.END_SOC)
+                                .map(
+                                    end ->
+                                        value(distance, wording)
+                                            + " from "
+                                            + value(start)
+                                            + " to "
+                                            + value(end)
+                                            + " of displayed charge")))
+        .orElse("");
+  }
+
+  /** A known fact with its unit. */
+  public static String value(Fact fact) {
+    return fact.unit().isEmpty()
+        ? NumberFormatter.dateOrAsIs(fact.written())
+        : fact.written() + unit(fact);
+  }
+
+  /**
+   * A known fact in the units of a report, as written in brackets if that is another unit, such as
+   * {@code 55.4 °F (13 °C)}.
+   */
+  static String value(Fact fact, NumberFormatter wording) {
+    Optional<Unit> written = Unit.ofSymbol(fact.unit()).filter(u -> fact.amount().isPresent());
+    Optional<Unit> base =
+        written.flatMap(u -> MIXED.stream().filter(b -> b.quantity() == u.quantity()).findFirst());
+    return base.filter(b -> wording.shown(b) != written.orElseThrow())
+        .map(b -> wording.value(fact.amount().orElseThrow(), b) + " (" + value(fact) + ")")
+        .orElseGet(() -> value(fact));
+  }
+
+  /** A known fact with its unit and what is written to give or take. */
+  private static String withSpread(Fact fact) {
+    return fact.giveOrTake().isEmpty()
+        ? value(fact)
+        : value(fact) + ", give or take " + fact.giveOrTake() + unit(fact);
+  }
+
+  private static String unit(Fact fact) {
+    String unit = Unit.ofSymbol(fact.unit()).map(NumberFormatter::name).orElse(fact.unit());
+    return unit.isEmpty() ? "" : "\u00a0" + unit;
+  }
+
+  /** An item with a capital first letter. */
+  public static String capital(String words) {
+    // Only the first letter, and that of no locale: items are plain ASCII.
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1).replace(" soc", " SOC");
+  }
+}

@@ -1,0 +1,122 @@
+package taperbook.output.view;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import taperbook.format.NumberFormatter;
+import taperbook.format.SessionNames;
+import taperbook.result.ReportNumber;
+import taperbook.result.ReportResult;
+import taperbook.result.Role;
+import taperbook.result.SessionResult;
+import taperbook.session.Caveat;
+import taperbook.session.Caveat.Kind;
+import taperbook.session.RangeItem;
+import taperbook.session.RangeTest;
+
+/** What the first page of a report has beside the answer and the chart. */
+final class FirstPage {
+  /** Numbers beside each other at the top. */
+  private static final int MOST_NUMBERS = 3;
+
+  /** Caveats that may change the answer of any session, the gravest first. */
+  private static final List<Kind> GRAVEST =
+      List.of(
+          Kind.DOUBTFUL_READING,
+          Kind.INTERRUPTION,
+          Kind.PRECONDITIONING,
+          Kind.BATTERY_TEMPERATURE,
+          Kind.STATION_LIMIT);
+
+  /** Caveats of the reported session where none of these is there. */
+  private static final List<Kind> LESS =
+      List.of(Kind.STATION_SHARED, Kind.STARTING_SOC, Kind.RANGE_TEST, Kind.READINGS);
+
+  private final ReportResult result;
+  private final NumberViews views;
+  private final NumberFormatter wording;
+
+  FirstPage(ReportResult result, NumberViews views, NumberFormatter wording) {
+    this.result = result;
+    this.views = views;
+    this.wording = wording;
+  }
+
+  /** As the head of {@code report.ftlh} describes it. */
+  Map<String, Object> map() {
+    Map<String, Object> map = new LinkedHashMap<>();
+    List<ReportNumber> first = numbers();
+    map.put("numbers", first.stream().map(n -> HeadlineFormat.cell(views, n)).toList());
+    map.put(
+        "rest",
+        result.main().numbers().headline().stream()
+            .filter(n -> !first.contains(n))
+            .map(n -> HeadlineFormat.cell(views, n))
+            .toList());
+    map.put("range", views.view(result.main(), "driven_range_full"));
+    map.put("rangeAt", result.main().rangeTest().map(this::conditions).orElse(""));
+    List<Mind> minds = minds();
+    map.put("mind", minds.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""));
+    map.put("facts", minds.stream().map(m -> m.of() + m.caveat().fact()).toList());
+    return map;
+  }
+
+  /** Two distances that minutes buy, and the window; without distances other headline numbers. */
+  private List<ReportNumber> numbers() {
+    List<ReportNumber> minutes = result.main().numbers().with(Role.MINUTES);
+    List<ReportNumber> rest = result.main().numbers().with(Role.HEADLINE);
+    Stream<ReportNumber> first =
+        minutes.size() < MOST_NUMBERS
+            ? minutes.stream()
+            : Stream.of(minutes.get(0), minutes.get(minutes.size() - 1));
+    Stream<ReportNumber> window = rest.stream().filter(n -> n.id().startsWith("time_soc_"));
+    return Stream.of(first, window, rest.stream())
+        .flatMap(s -> s)
+        .distinct()
+        .limit(MOST_NUMBERS)
+        .toList();
+  }
+
+  /** Speed and temperature of the drive, as stated. */
+  private String conditions(RangeTest test) {
+    Optional<String> speed =
+        test.facts()
+            .known(RangeItem.TARGET_SPEED)
+            .or(() -> test.facts().known(RangeItem.AVERAGE_SPEED))
+            .map(f -> FactTexts.value(f, wording));
+    Optional<String> air =
+        test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(f -> FactTexts.value(f, wording));
+    return Stream.of(speed, air)
+        .flatMap(Optional::stream)
+        .reduce((a, b) -> a + " and " + b)
+        .orElse("");
+  }
+
+  /**
+   * The gravest caveats of the reported session, then those of the sessions that it is compared
+   * with, named; then what else a reader must know of the reported one.
+   */
+  private List<Mind> minds() {
+    List<SessionResult> sessions = result.sessions();
+    SessionNames names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
+    Stream<Mind> gravest =
+        IntStream.range(0, sessions.size())
+            .boxed()
+            .flatMap(
+                i ->
+                    of(GRAVEST, sessions.get(i).caveats())
+                        .map(c -> new Mind(i == 0 ? "" : "of " + names.inSentence(i) + ": ", c)));
+    Stream<Mind> less = of(LESS, result.main().caveats()).map(c -> new Mind("", c));
+    return Stream.concat(gravest, less).toList();
+  }
+
+  /** A caveat, and the words that name its session, which are empty for the reported one. */
+  private record Mind(String of, Caveat caveat) {}
+
+  private static Stream<Caveat> of(List<Kind> kinds, List<Caveat> caveats) {
+    return kinds.stream().flatMap(kind -> caveats.stream().filter(c -> c.kind() == kind));
+  }
+}

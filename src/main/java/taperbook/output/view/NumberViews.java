@@ -1,0 +1,151 @@
+package taperbook.output.view;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.format.NumberFormatter;
+import taperbook.output.data.RowRuns;
+import taperbook.plan.Basis;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Unit;
+import taperbook.result.Outcome;
+import taperbook.result.ReportNumber;
+import taperbook.result.ReportResult;
+import taperbook.result.Role;
+import taperbook.result.SessionResult;
+
+/** Numbers as a template prints them: every part a text. */
+final class NumberViews {
+  private final NumberFormatter wording;
+  private final NumberFormatter other;
+  private final CaveatMarks marks;
+  private final String mainSession;
+
+  NumberViews(ReportResult result, NumberFormatter wording, CaveatMarks marks) {
+    this.wording = wording;
+    this.other = wording.inOtherDistances();
+    this.marks = marks;
+    this.mainSession = result.main().session().name();
+  }
+
+  /** The number of a session, or a place held free if it has none of that id. */
+  Map<String, Object> view(SessionResult session, String id) {
+    return session.numbers().find(id).map(this::view).orElseGet(() -> absent(id));
+  }
+
+  /** The numbers of a session that are shown in a place. */
+  List<Map<String, Object>> views(SessionResult session, Role role) {
+    return session.numbers().with(role).stream().map(this::view).toList();
+  }
+
+  /** As {@link #views}, without those that were withheld. */
+  List<Map<String, Object>> measured(SessionResult session, Role role) {
+    return session.numbers().with(role).stream()
+        .filter(n -> n.estimate().isPresent())
+        .map(this::view)
+        .toList();
+  }
+
+  Map<String, Object> view(ReportNumber number) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("id", number.id());
+    view.put("anchor", anchor(number));
+    view.put("label", number.label());
+    view.put("present", true);
+    view.put("measured", number.estimate().isPresent());
+    view.put("value", wording.value(number));
+    view.put("range", wording.range(number));
+    view.put("between", wording.between(number).orElse(""));
+    view.put("spread", wording.spread(number).orElse(""));
+    view.put("basis", basis(number.metric().basis()));
+    view.put("session", number.origin().session());
+    view.put("rows", RowRuns.words(number.origin().rows()));
+    view.put("method", number.method().title());
+    view.put("marks", marks.of(number.caveats()));
+    view.put("cautions", marks.sentences(number.caveats()));
+    if (differs(number.unit())) {
+      view.put("other", Map.of("value", other.value(number), "range", other.range(number)));
+    }
+    view.put("withheld", number.withheld().orElse(""));
+    view.put("coverage", number.outcome().fold(NumberViews::coverage, w -> ""));
+    return view;
+  }
+
+  /** Words in the other unit of distance than the report's. */
+  NumberFormatter other() {
+    return other;
+  }
+
+  /** True if numbers of a unit read otherwise in the other unit of distance. */
+  boolean differs(Unit unit) {
+    return wording.shown(unit) != other.shown(unit);
+  }
+
+  /** One side of a check, or a quantity of a leg. */
+  Map<String, Object> view(String label, Estimate estimate, Unit unit) {
+    return Map.of(
+        "label",
+        label,
+        "value",
+        wording.value(estimate, unit),
+        "range",
+        wording.range(estimate.bounds(), unit),
+        "between",
+        wording.between(estimate.bounds(), unit));
+  }
+
+  private String anchor(ReportNumber number) {
+    String session = number.origin().session();
+    String against = number.origin().against();
+    return "number-"
+        + (session.equals(mainSession) ? "" : session + "-")
+        + (against.isEmpty() ? "" : "against-" + against + "-")
+        + number.id();
+  }
+
+  /** A place held free. */
+  static Map<String, Object> absent(String id) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("id", id);
+    view.put("present", false);
+    view.put("measured", false);
+    for (String part :
+        List.of(
+            "anchor",
+            "label",
+            "range",
+            "shown",
+            "ends",
+            "between",
+            "spread",
+            "basis",
+            "session",
+            "method",
+            "withheld",
+            "coverage")) {
+      view.put(part, "");
+    }
+    view.put("value", "\u2013");
+    view.put("rows", List.of());
+    view.put("marks", List.of());
+    view.put("cautions", List.of());
+    return view;
+  }
+
+  private static String basis(Basis basis) {
+    return switch (basis) {
+      case READINGS -> "from the readings";
+      case DISPLAYED -> "as displayed";
+      case DRIVEN, ENERGY, RATED -> basis.words() + " basis";
+    };
+  }
+
+  private static String coverage(Outcome.Measured measured) {
+    return measured.coverage() == 1 ? "bounds" : share(measured.coverage()) + " coverage";
+  }
+
+  /** A share in per cent. */
+  static String share(double share) {
+    return Math.round(share * 100) + "\u00a0%";
+  }
+}

@@ -1,0 +1,154 @@
+package taperbook.output.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.format.Labels;
+import taperbook.format.NumberFormatter;
+import taperbook.plan.ReportPlan;
+import taperbook.result.Correction;
+import taperbook.result.Numbers;
+import taperbook.result.PairResult;
+import taperbook.result.ReportNumber;
+import taperbook.result.ReportResult;
+import taperbook.result.Role;
+import taperbook.result.SessionResult;
+import taperbook.session.Caveat;
+import taperbook.session.ConditionItem;
+import taperbook.session.InputFile;
+
+/** Everything of a report that a template may print, charts, article and styles excepted. */
+public final class PageModel {
+  private final ReportResult result;
+  private final NumberFormatter wording;
+  private final NumberViews views;
+  private final CaveatMarks marks;
+
+  /** The model of one report. */
+  public PageModel(ReportResult result) {
+    this.result = result;
+    this.wording = new NumberFormatter(result.plan().style());
+    this.marks = new CaveatMarks(result);
+    this.views = new NumberViews(result, wording, marks);
+  }
+
+  /**
+   * Plain maps, lists, texts and truth values; the head of {@code report.ftlh} describes them.
+   *
+   * @param inputs the files that the report was made from
+   * @param corrections what was put right since it was published
+   * @param made the day that it bears as its date
+   * @param program name and version of the program
+   */
+  public Map<String, Object> map(
+      List<InputFile> inputs, List<Correction> corrections, LocalDate made, String program) {
+    Tables tables = new Tables(result, views, wording);
+    MethodsPart methods = new MethodsPart(result, wording);
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("report", report(made, program));
+    map.put("headline", headline().stream().map(n -> HeadlineFormat.cell(views, n)).toList());
+    map.put("first", new FirstPage(result, views, wording).map());
+    map.put("budgets", Budgets.of(headline()));
+    map.put("intervals", methods.intervals());
+    map.put("milestones", tables.milestones());
+    EventTables events = new EventTables(result, views, wording);
+    map.put("events", events.events());
+    map.put("interrupted", events.interrupted());
+    map.put("othersEvents", events.ofOthers());
+    map.put("distances", tables.distances());
+    map.put("stops", tables.stops());
+    map.put("speeds", tables.speeds());
+    map.put("door", tables.door());
+    map.put("segments", new CurvePart(result.main(), views).segments());
+    map.put("curve", views.measured(result.main(), Role.CURVE));
+    map.put("energy", views.measured(result.main(), Role.ENERGY));
+    map.put("laterStops", views.views(result.main(), Role.STOPS));
+    map.put("season", views.views(result.main(), Role.SEASON));
+    map.put(
+        "seasonNotes",
+        result.main().numbers().with(Role.SEASON).stream()
+            .flatMap(n -> n.caveats().stream())
+            .map(Caveat::sentence)
+            .distinct()
+            .toList());
+    map.put("range", new RangeBasis(result.main(), views, wording).map());
+    map.put("checks", tables.checks());
+    map.put("comparison", new ComparisonPart(result, views, wording).map());
+    map.put("repeats", new RepeatsPart(result, views, wording).map());
+    map.put("corrections", correctionsPart().of(corrections));
+    map.put("road", new RoadPart(result, views, wording).map());
+    map.put("withheld", methods.withheld());
+    map.put("definitions", methods.definitions());
+    map.put("assumptions", methods.assumptions());
+    map.put("displays", methods.displays());
+    map.put("conditions", FactTexts.table(result.main().session().conditions()));
+    map.put("caveats", marks.byTopic());
+    map.put("day", SessionConditions.of(result.main().session(), wording));
+    map.put("began", views.view(result.main(), "start_soc"));
+    map.put("numbers", numbers(new FileKeys(inputs)));
+    map.put("inputs", FileKeys.list(inputs));
+    return map;
+  }
+
+  private Map<String, Object> report(LocalDate made, String program) {
+    ReportPlan plan = result.plan();
+    Map<String, Object> report = new LinkedHashMap<>();
+    report.put("name", plan.name());
+    report.put("title", plan.heading().title());
+    report.put("author", plan.heading().author());
+    report.put("date", NumberFormatter.date(plan.heading().published().orElse(made)));
+    report.put("isoDate", plan.heading().published().orElse(made).toString());
+    report.put("subject", FactTexts.subject(result.main().session()));
+    report.put("session", result.main().session().name());
+    report.put("basis", plan.style().basis().words());
+    report.put("program", program);
+    report.put("vehicle", stated(ConditionItem.VEHICLE));
+    report.put("place", stated(ConditionItem.PLACE));
+    report.put("sessionDate", stated(ConditionItem.DATE));
+    report.put(
+        "zero",
+        result.main().session().countsFromPluggingIn()
+            ? Labels.of("label.plugging_in")
+            : Labels.of("label.first_row"));
+    return report;
+  }
+
+  private CorrectionsPart correctionsPart() {
+    return new CorrectionsPart(
+        result.main().session().name(),
+        headline().stream().map(ReportNumber::id).toList(),
+        wording);
+  }
+
+  private String stated(ConditionItem item) {
+    return result.main().session().conditions().known(item).map(FactTexts::value).orElse("\u2013");
+  }
+
+  private List<ReportNumber> headline() {
+    return result.main().numbers().headline();
+  }
+
+  private List<Map<String, Object>> numbers(FileKeys keys) {
+    List<Map<String, Object>> all = new ArrayList<>();
+    for (SessionResult session : result.sessions()) {
+      all.add(numbers(session.session().name(), session.numbers(), keys));
+    }
+    for (PairResult pair : result.pairs()) {
+      String name = result.main().session().name() + " against " + pair.other();
+      all.add(numbers(name, pair.numbers(), keys));
+    }
+    return all;
+  }
+
+  private Map<String, Object> numbers(String session, Numbers numbers, FileKeys keys) {
+    return Map.of(
+        "session",
+        session,
+        "numbers",
+        numbers.all().stream().map(views::view).toList(),
+        "groups",
+        NumberGroups.of(numbers.all(), views, keys));
+  }
+}

@@ -1,0 +1,144 @@
+package taperbook.prosecheck;
+
+import java.util.Arrays;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import taperbook.result.ReportResult;
+import taperbook.session.ConditionItem;
+
+/**
+ * Signs that a sentence does not state what was measured in the reported session: it speaks of
+ * another car or day, of what the maker says, of what might be, of people in general, or of what
+ * did not happen. The lists err on the side of doubt.
+ */
+final class Doubts {
+  private static final Pattern OTHER =
+      words(
+          "last (?:year|month|week|time|winter|summer|spring|autumn|one)|\\w+ (?:year|month|week)s?"
+              + " ago|previous\\w*|predecessor|former\\w*|earlier|older|old|other|others|rival\\w*"
+              + "|sister|competitor\\w*|sibling|neighbour\\w*|next to us|beside us|elsewhere"
+              + "|another (?:car|station|session|day|test|battery|charger|stall|site|driver)"
+              + "|(?:first|second|third|new|newer|next|two|three|four) (?:batter|car|session|stop"
+              + "|test|run|visit|revision|charge|attempt|try|one|station|version)\\w*|the second"
+              + "|yesterday|day before|spring|autumn|at home|over (?:two|three|four|five|several)|ever|mine|yours|his|hers|theirs|winter|summer|frost|snow"
+              + "|compared|than|against|both|successor|facelift|(?:cold|warm|hot|frozen) (?:battery|pack|car|day|morning|night)"
+              + "|(?:the|that) same|(?:drive|trip|journey|way|road) (?:home|back|there|out)"
+              + "|trailer|towing|roof box|fully loaded");
+  private static final Pattern MAKER =
+      words(
+          "brochure\\w*|catalogue\\w*|leaflet|claim(?:s|ed)?|maker\\w*|manufacturer\\w*|promis\\w*"
+              + "|advertis\\w*|official\\w*|on paper|data ?sheet|spec|specs|specification\\w*"
+              + "|nominal\\w*|according to|stated|states?(?! of charge)|quoted|rated|rating|marketing|allegedly"
+              + "|certified|homologat\\w*|press release|WLTP|EPA");
+  private static final Pattern MIGHT_BE =
+      words(
+          "would|could|might|should|if|expect\\w*|hop(?:e|ed|ing)|imagin\\w*|suppos\\w*|unless"
+              + "|perhaps|probably|in theory|theoretical\\w*|ought|wish\\w*|assum\\w*|predict\\w*"
+              + "|estimat\\w*|guess\\w*|will|can|next time|tomorrow|ideal\\w*"
+              + "|were (?:it|the|we)|had (?:it|we|the)");
+  private static final Pattern MAY = Pattern.compile("\\bmay\\b");
+  private static final Pattern GENERAL =
+      words(
+          "most (?!(?:it|we|that|the|of)\\b)\\w+|many|every|everyone|everybody|nobody|no one|people"
+              + "|drivers|owners?|readers?|viewers?|usually|typically|often|always|generally"
+              + "|normally|sometimes|rule of thumb|(?:an?|any|all) (?:electric )?(?:car|battery)s?"
+              + "|they|is said|are said|cars|stations|chargers|batteries");
+  private static final Pattern NEGATION =
+      Pattern.compile(
+          "(?i)n['\u2019]t\\b|\\b(?:not|never|no|nor|neither|without|fail\\w*|nowhere|hardly|barely"
+              + "|nothing|cannot|none|instead of|far from)\\b(?! (?:less|more|fewer) than| quite)");
+  private static final Pattern SAID_OF_RATED =
+      Pattern.compile(
+          "(?i)(?:on|by|of|with) (?:the |its )?rated range|(?:station|stall|charger)\\b[^.]{0,20}\\brated");
+  private static final Pattern OURS = Pattern.compile("^\\s*(?:We|I|Our|My)\\b");
+  private static final Pattern NAME =
+      Pattern.compile("(?<![\\w'\u2019-])(?!Celsius|Fahrenheit)[A-Z][a-z][\\w'\u2019-]+");
+
+  private final Set<String> ownNames;
+  private final Set<String> otherNames;
+
+  Doubts(ReportResult result) {
+    this.ownNames =
+        Stream.concat(
+                names(result.main().session().vehicle()),
+                result.main().session().conditions().text(ConditionItem.PLACE).stream()
+                    .flatMap(Doubts::names))
+            .collect(Collectors.toSet());
+    this.otherNames =
+        result.compared().stream()
+            .flatMap(s -> names(s.session().vehicle()))
+            .filter(n -> !ownNames.contains(n))
+            .collect(Collectors.toSet());
+  }
+
+  private static Pattern words(String alternatives) {
+    return Pattern.compile("(?i)(?<![\\w-])(?:" + alternatives + ")(?![\\w])");
+  }
+
+  private static Stream<String> names(String text) {
+    return Arrays.stream(text.split("[^\\w'-]+", -1)).filter(n -> n.matches("[A-Z]\\w+"));
+  }
+
+  /** True if the text speaks of another car or day, and what follows it may as well. */
+  boolean isElsewhere(String text) {
+    return OTHER.matcher(withoutHedges(text)).find() || hasName(text);
+  }
+
+  /** True if the text tells what the maker or somebody else says, and what follows it may too. */
+  static boolean isHearsay(String text) {
+    return MAKER.matcher(SAID_OF_RATED.matcher(text).replaceAll(" ")).find();
+  }
+
+  /** True if the text begins with what the tester did or has. */
+  static boolean isOurs(String text) {
+    return OURS.matcher(text).find();
+  }
+
+  /** True if the text names the car of the reported session. */
+  boolean namesOwn(String text) {
+    return NAME.matcher(text).results().anyMatch(m -> isOwn(m.group()));
+  }
+
+  /** True if the sentence as a whole does not state what was. */
+  boolean isNoStatement(String text) {
+    boolean onRated = SAID_OF_RATED.matcher(text).find();
+    return text.strip().endsWith("?")
+        || (!onRated && MIGHT_BE.matcher(text).find())
+        || MAY.matcher(text).find()
+        || GENERAL.matcher(text).find();
+  }
+
+  /** True if what stands left of an amount takes it back. */
+  static boolean isNegated(String left) {
+    return NEGATION.matcher(left).find();
+  }
+
+  private static String withoutHedges(String text) {
+    return text.replaceAll("(?i)\\b(?:more|less|fewer) than\\b", " ");
+  }
+
+  /** True if a name stands in the text that is not the reported car's or its station's. */
+  private boolean hasName(String text) {
+    Matcher name = NAME.matcher(text);
+    while (name.find()) {
+      boolean opens =
+          text.substring(0, name.start()).strip().isEmpty()
+              || text.substring(0, name.start()).matches("(?s).*[:(\"\u201c]\\s*");
+      if (otherNames.contains(bare(name.group())) || (!opens && !isOwn(name.group()))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isOwn(String name) {
+    return ownNames.contains(bare(name));
+  }
+
+  private static String bare(String name) {
+    return name.replaceAll("['\u2019]s?$", "");
+  }
+}

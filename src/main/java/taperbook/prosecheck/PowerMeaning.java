@@ -1,0 +1,80 @@
+package taperbook.prosecheck;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+import taperbook.quantity.Quantity;
+import taperbook.session.ConditionItem;
+
+/** Which power is meant: the peak, an average, the power at a mark, the station's. */
+final class PowerMeaning {
+  private static final Pattern THIS_ONE = Pattern.compile("(?i)\\b(?:this|that|our)\\s*$");
+
+  private final Statement s;
+  private final Targets targets;
+
+  private PowerMeaning(Statement s) {
+    this.s = s;
+    this.targets = s.targets();
+  }
+
+  static Optional<Meaning> of(Statement s) {
+    PowerMeaning power = new PowerMeaning(s);
+    if (s.precedes(Cues.STATION_BEHIND) || s.says(Cues.STATION_RATED)) {
+      return power.station();
+    }
+    if (s.says(Cues.AVERAGE)) {
+      return s.window().flatMap(power::average);
+    }
+    return s.markedByPosition() && !s.saysNearby(Cues.PEAK_WORD) ? power.atMark() : power.peak();
+  }
+
+  /** A station with an article of its own may be any; one that is named or pointed at is this. */
+  private Optional<Meaning> station() {
+    Optional<Target> rated = targets.condition(ConditionItem.STATION_RATED_POWER);
+    boolean pointedAt = s.says(Cues.STATION_RATED) || s.namesPlace() || s.follows(THIS_ONE);
+    return pointedAt ? Meaning.surely(rated) : Meaning.perhaps(rated);
+  }
+
+  private Optional<Meaning> average(Amount window) {
+    String part = (int) window.low() + "_" + (int) window.high();
+    Optional<Target> overTime = targets.number("average_power_" + part);
+    Optional<Target> overSoc = targets.number("soc_average_power_" + part);
+    if (s.says(Cues.PEAK_WORD)) {
+      return Optional.empty();
+    }
+    return s.says(Cues.OVER_SOC) || s.says(Cues.SOC_AVERAGE_PAST)
+        ? Meaning.surely(overSoc)
+        : Meaning.surely(overTime, overSoc);
+  }
+
+  private Optional<Meaning> atMark() {
+    if (s.says(Cues.HOLD) || !s.says(Cues.CHANGED_AT_MARK)) {
+      return Optional.empty();
+    }
+    return s.mark()
+        .flatMap(
+            m -> Meaning.surely(targets.number("power_at_soc_" + m.wholePercent().orElseThrow())));
+  }
+
+  private Optional<Meaning> peak() {
+    Optional<Target> peak = targets.number("peak_power");
+    if (s.window().isPresent() && !s.says(Cues.PEAK_WORD)) {
+      return Optional.empty();
+    }
+    if (s.says(Cues.NOT_THE_PEAK)
+        || s.follows(Cues.FALLING)
+        || (s.has(Quantity.SHARE) && !s.saysNearby(Cues.PEAK_WORD))) {
+      return Optional.empty();
+    }
+    if (s.saysNearby(Cues.PEAK)) {
+      boolean doubtful = s.says(Cues.AT_A_STATION) || s.own().hedge() == Hedge.LESS;
+      return doubtful ? Meaning.perhaps(peak) : Meaning.surely(peak);
+    }
+    if (s.follows(Cues.ROSE_TO)) {
+      return s.isAlone() ? Meaning.surely(peak) : Meaning.perhaps(peak);
+    }
+    // "held 100 kW for 20 minutes" may be true of a lower power as well.
+    boolean plain = s.own().hedge() == Hedge.NONE;
+    return plain && s.follows(Cues.HELD_BEFORE) ? Meaning.perhaps(peak) : Optional.empty();
+  }
+}

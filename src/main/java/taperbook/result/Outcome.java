@@ -1,0 +1,64 @@
+package taperbook.result;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import taperbook.quantity.Estimate;
+
+/** What came of measuring: a value with its interval, or a reason why there is none. */
+public sealed interface Outcome {
+  /**
+   * A measured value.
+   *
+   * @param estimate the value and its interval, in the number's unit
+   * @param coverage the share of cases in which the interval is meant to hold the truth: 1 for
+   *     bounds that hold whenever the stated assumptions do
+   * @param budget what contributes to the interval, the largest first; empty for bounds
+   */
+  record Measured(Estimate estimate, double coverage, List<Contribution> budget)
+      implements Outcome {
+    /** A value with bounds and without a budget. */
+    public Measured(Estimate estimate, double coverage) {
+      this(estimate, coverage, List.of());
+    }
+
+    /** Checks that the coverage is a share above zero. */
+    public Measured {
+      budget = List.copyOf(budget);
+      if (!(coverage > 0 && coverage <= 1)) {
+        throw new IllegalArgumentException("no such coverage: " + coverage);
+      }
+    }
+  }
+
+  /**
+   * No value.
+   *
+   * @param reason why, as a sentence without its full stop
+   */
+  record Withheld(String reason) implements Outcome {
+    /** Checks that there is a reason. */
+    public Withheld {
+      if (reason.isBlank()) {
+        throw new IllegalArgumentException("a number is withheld for a reason");
+      }
+    }
+  }
+
+  /** The value with its interval, if there is one. */
+  default Optional<Estimate> estimateIfMeasured() {
+    return fold(m -> Optional.of(m.estimate()), w -> Optional.empty());
+  }
+
+  /** The reason why there is no value, if there is none. */
+  default Optional<String> reasonIfWithheld() {
+    return fold(m -> Optional.empty(), w -> Optional.of(w.reason()));
+  }
+
+  /** Does one thing with a value and another without. */
+  default <R> R fold(
+      Function<? super Measured, ? extends R> measured,
+      Function<? super Withheld, ? extends R> withheld) {
+    return this instanceof Measured m ? measured.apply(m) : withheld.apply((Withheld) this);
+  }
+}

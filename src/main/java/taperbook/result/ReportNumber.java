@@ -1,0 +1,125 @@
+package taperbook.result;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+import taperbook.quantity.Unit;
+import taperbook.session.Caveat;
+import taperbook.session.Origin;
+
+/**
+ * One number of a report, the only form in which a number reaches a reader.
+ *
+ * @param metric its definition
+ * @param outcome value and interval, or the reason why there is none
+ * @param origin session and rows
+ * @param caveats what a reader must know
+ */
+public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<Caveat> caveats) {
+  /** Copies the caveats. */
+  public ReportNumber {
+    caveats = List.copyOf(caveats);
+  }
+
+  /** Returns the id of the number. */
+  public String id() {
+    return metric.id();
+  }
+
+  /** Returns the number in words. */
+  public String label() {
+    return metric.label();
+  }
+
+  /** Returns the unit of the outcome, a base unit. */
+  public Unit unit() {
+    return metric.unit();
+  }
+
+  /** Returns how it was computed. */
+  public Method method() {
+    return metric.method();
+  }
+
+  /** The value with its interval, if there is one. */
+  public Optional<Estimate> estimate() {
+    return outcome.estimateIfMeasured();
+  }
+
+  /** The same number with one more caveat. */
+  public ReportNumber with(Caveat caveat) {
+    List<Caveat> all = new ArrayList<>(caveats);
+    all.add(caveat);
+    return new ReportNumber(metric, outcome, origin, all);
+  }
+
+  /** What a reader must know, in sentences. */
+  public List<String> cautions() {
+    return caveats.stream().map(Caveat::sentence).toList();
+  }
+
+  /** The reason why there is no value, if there is none. */
+  public Optional<String> withheld() {
+    return outcome.reasonIfWithheld();
+  }
+
+  /**
+   * True if this number and another, both measured, differ by more than the uncertainty of their
+   * difference: the root of the sum of squares of the two sides that face each other where both are
+   * coverage intervals, their sum where one of them is bounds.
+   *
+   * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1.2, for independent
+   *     quantities</a>
+   */
+  public boolean surelyDiffers(ReportNumber other) {
+    return surelyDiffers(other, 0);
+  }
+
+  /**
+   * As {@link #surelyDiffers(ReportNumber)}, where the difference has a further part.
+   *
+   * @param beyond half the 95 % interval of what the numbers' own intervals leave out, such as the
+   *     spread between runs; independent of them
+   */
+  public boolean surelyDiffers(ReportNumber other, double beyond) {
+    return minus(other, beyond)
+        .filter(o -> !o.estimateIfMeasured().orElseThrow().bounds().contains(0))
+        .isPresent();
+  }
+
+  /**
+   * This number less another of the same unit; empty if either was withheld. To either side the
+   * interval reaches as far as the root of the sum of squares of the two sides that face each other
+   * where both are coverage intervals, and as their sum where one of them is bounds.
+   *
+   * @param beyond half the 95 % interval of what the numbers' own intervals leave out, such as the
+   *     spread between runs; independent of them
+   * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1.2, for independent
+   *     quantities</a>
+   */
+  public Optional<Outcome> minus(ReportNumber other, double beyond) {
+    Optional<Estimate> mine = estimate();
+    Optional<Estimate> theirs = other.estimate();
+    if (mine.isEmpty() || theirs.isEmpty()) {
+      return Optional.empty();
+    }
+    Estimate a = mine.get();
+    Estimate b = theirs.get();
+    double value = a.value() - b.value();
+    double low = reach(a.value() - a.bounds().low(), b.bounds().high() - b.value(), other, beyond);
+    double high = reach(a.bounds().high() - a.value(), b.value() - b.bounds().low(), other, beyond);
+    Estimate difference = new Estimate(value, new Interval(value - low, value + high));
+    return Optional.of(new Outcome.Measured(difference, Math.min(coverage(), other.coverage())));
+  }
+
+  private double reach(double mine, double theirs, ReportNumber other, double beyond) {
+    boolean covered = coverage() < 1 && other.coverage() < 1;
+    return Math.hypot(covered ? Math.hypot(mine, theirs) : mine + theirs, beyond);
+  }
+
+  private double coverage() {
+    return outcome.fold(Outcome.Measured::coverage, w -> 1.0);
+  }
+}

@@ -1,0 +1,136 @@
+package taperbook.result;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import taperbook.plan.ReportPlan;
+import taperbook.session.Caveat;
+import taperbook.session.ConditionItem;
+import taperbook.session.Origin;
+
+/**
+ * All that was measured for one report.
+ *
+ * @param plan what the report should show
+ * @param main the session reported
+ * @param compared the sessions it is held against, in order
+ * @param common what all of them went through
+ * @param pairs the reported session's curve against each compared one's, in the same order
+ * @param runs repeats of the reported session, and how far runs differ
+ * @param unlike conditions in which the sessions are known to differ, so that nothing of their
+ *     charging is called the best
+ */
+public record ReportResult(
+    ReportPlan plan,
+    SessionResult main,
+    List<SessionResult> compared,
+    CommonGround common,
+    List<PairResult> pairs,
+    Runs runs,
+    List<ConditionItem> unlike) {
+  /** Copies the lists. */
+  public ReportResult {
+    compared = List.copyOf(compared);
+    pairs = List.copyOf(pairs);
+    unlike = List.copyOf(unlike);
+  }
+
+  /** The result of a report on single runs under like conditions. */
+  public ReportResult(
+      ReportPlan plan,
+      SessionResult main,
+      List<SessionResult> compared,
+      CommonGround common,
+      List<PairResult> pairs) {
+    this(plan, main, compared, common, pairs, Runs.SINGLE, List.of());
+  }
+
+  /** The result of a report whose sessions were not held against each other. */
+  public ReportResult(ReportPlan plan, SessionResult main, List<SessionResult> compared) {
+    this(plan, main, compared, CommonGround.NONE, List.of());
+  }
+
+  /** The reported session and then the compared ones. */
+  public List<SessionResult> sessions() {
+    List<SessionResult> all = new ArrayList<>();
+    all.add(main);
+    all.addAll(compared);
+    return all;
+  }
+
+  /** All numbers of the report: those of each session, of each pair, and of each repeat. */
+  public List<Numbers> numbers() {
+    return Stream.of(
+            sessions().stream().map(SessionResult::numbers),
+            pairs.stream().map(PairResult::numbers),
+            runs.repeats().stream().map(SessionResult::numbers))
+        .flatMap(s -> s)
+        .toList();
+  }
+
+  /**
+   * A number of the report.
+   *
+   * @param id its id
+   * @param session name of the session; for a number of a pair, that of the session compared, or
+   *     that of the reported one if there is only one pair
+   */
+  public Optional<ReportNumber> find(String id, String session) {
+    return own(session)
+        .flatMap(numbers -> numbers.find(id))
+        .or(() -> ofPair(session).flatMap(numbers -> numbers.find(id)));
+  }
+
+  /** Every id that {@link #find} knows for a session, in order. */
+  public Set<String> ids(String session) {
+    return Stream.of(own(session), ofPair(session))
+        .flatMap(Optional::stream)
+        .flatMap(numbers -> numbers.all().stream())
+        .map(ReportNumber::id)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /**
+   * What a reader must know of a number, in sentences; of a number of a pair, each with the session
+   * that it is about.
+   */
+  public List<String> cautions(ReportNumber number) {
+    return number.caveats().stream().map(c -> about(number, c) + c.sentence()).toList();
+  }
+
+  private String about(ReportNumber number, Caveat caveat) {
+    if (number.origin().against().isEmpty()) {
+      return "";
+    }
+    List<String> names =
+        sessions().stream()
+            .filter(s -> s.caveats().contains(caveat))
+            .map(s -> s.session().name())
+            .filter(n -> isOf(number.origin(), n))
+            .toList();
+    return names.isEmpty() ? "" : String.join(", ", names) + ": ";
+  }
+
+  private static boolean isOf(Origin origin, String session) {
+    return origin.session().equals(session) || origin.against().equals(session);
+  }
+
+  private Optional<Numbers> own(String session) {
+    return Stream.concat(sessions().stream(), runs.repeats().stream())
+        .filter(s -> s.session().name().equals(session))
+        .findFirst()
+        .map(SessionResult::numbers);
+  }
+
+  private Optional<Numbers> ofPair(String session) {
+    boolean only = pairs.size() == 1 && main.session().name().equals(session);
+    return pairs.stream()
+        .filter(p -> only || p.other().equals(session))
+        .findFirst()
+        .map(PairResult::numbers);
+  }
+}

@@ -1,0 +1,76 @@
+package taperbook.session;
+
+import java.nio.charset.Charset;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/**
+ * An input file as it was read: the report names it with its hash and carries its bytes.
+ *
+ * <p>A final class and not a record because it keeps bytes, which it copies.
+ */
+public final class InputFile {
+  private final String path;
+  private final byte[] bytes;
+  private final String sha256;
+
+  /**
+   * Copies the bytes.
+   *
+   * @param path path relative to the project folder, with {@code /}
+   * @param bytes the content
+   */
+  public InputFile(String path, byte[] bytes) {
+    this(bytes.clone(), path);
+  }
+
+  private InputFile(byte[] own, String path) {
+    this.path = path;
+    this.bytes = own;
+    this.sha256 = hash(own);
+  }
+
+  /**
+   * An input file of bytes that nobody else has, so that they need not be copied.
+   *
+   * @param path path relative to the project folder, with {@code /}
+   * @param bytes the content, which must not be changed any more
+   */
+  public static InputFile taking(String path, byte[] bytes) {
+    return new InputFile(bytes, path);
+  }
+
+  /** Path relative to the project folder, with {@code /}. */
+  public String path() {
+    return path;
+  }
+
+  /** A copy of the content. */
+  public byte[] bytes() {
+    return bytes.clone();
+  }
+
+  /** The content as text; what is none in that encoding becomes U+FFFD. */
+  public String decoded(Charset charset) {
+    return new String(bytes, charset);
+  }
+
+  /** SHA-256 of the content, 64 lower-case hexadecimal digits (FIPS 180-4). */
+  public String sha256() {
+    return sha256;
+  }
+
+  /** The file's name, hash and length, without its content. */
+  public InputHash withoutContent() {
+    return new InputHash(path, sha256, bytes.length);
+  }
+
+  private static String hash(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java runtime has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,149 @@
+package taperbook.session;
+
+import java.util.Arrays;
+
+/**
+ * Readings of one channel while they are gathered: when, how much, and on which line. Once a {@link
+ * Trace} is made of them, none can be added or changed.
+ */
+public final class Samples {
+  /** Decimal places of a reading that was not written so: it was computed. */
+  static final byte NOT_WRITTEN = -1;
+
+  private static final int LEAST_ROOM = 16;
+
+  private double[] seconds;
+  private double[] values;
+  private int[] lines;
+  private byte[] places;
+  private int size;
+  private boolean taken;
+
+  /**
+   * No readings yet.
+   *
+   * @param room how many are awaited; it grows if there are more
+   */
+  public Samples(int room) {
+    int begun = Math.max(LEAST_ROOM, room);
+    this.seconds = new double[begun];
+    this.values = new double[begun];
+    this.lines = new int[begun];
+    this.places = new byte[begun];
+  }
+
+  /**
+   * Adds a reading that was computed.
+   *
+   * @param second its time, s
+   * @param value the reading in the channel's base unit
+   * @param line the line it stands on
+   */
+  public void add(double second, double value, int line) {
+    add(second, value, line, NOT_WRITTEN);
+  }
+
+  /**
+   * Adds a reading that was written down so.
+   *
+   * @param second its time, s
+   * @param value the reading in the channel's base unit
+   * @param line the line it stands on
+   * @param written its decimal places in the base unit, from 0 to 127
+   */
+  public void addWritten(double second, double value, int line, int written) {
+    if (written < 0 || written > Byte.MAX_VALUE) {
+      throw new IllegalArgumentException(written + " decimal places");
+    }
+    add(second, value, line, (byte) written);
+  }
+
+  private void add(double second, double value, int line, byte written) {
+    checkOpen();
+    if (size == seconds.length) {
+      seconds = Arrays.copyOf(seconds, 2 * size);
+      values = Arrays.copyOf(values, 2 * size);
+      lines = Arrays.copyOf(lines, 2 * size);
+      places = Arrays.copyOf(places, 2 * size);
+    }
+    seconds[size] = second;
+    values[size] = value;
+    lines[size] = line;
+    places[size] = written;
+    size++;
+  }
+
+  /** Puts other values in the place of all there are. */
+  public void show(double[] others) {
+    checkOpen();
+    for (int i = 0; i < size; i++) {
+      places[i] = others[i] == values[i] ? places[i] : NOT_WRITTEN;
+      values[i] = others[i];
+    }
+  }
+
+  private void checkOpen() {
+    if (taken) {
+      throw new IllegalStateException("a trace was made of these readings");
+    }
+  }
+
+  /** The times to keep, s: not a copy if no room is left over, as nothing changes any more. */
+  double[] takeSeconds() {
+    taken = true;
+    return size == seconds.length ? seconds : seconds();
+  }
+
+  /** The values to keep. */
+  double[] takeValues() {
+    taken = true;
+    return size == values.length ? values : values();
+  }
+
+  /** The lines to keep. */
+  int[] takeLines() {
+    taken = true;
+    return size == lines.length ? lines : lines();
+  }
+
+  /** The decimal places to keep. */
+  byte[] takePlaces() {
+    taken = true;
+    return size == places.length ? places : Arrays.copyOf(places, size);
+  }
+
+  /** Number of readings. */
+  public int size() {
+    return size;
+  }
+
+  /** True if there is no reading. */
+  public boolean isEmpty() {
+    return size == 0;
+  }
+
+  /** The time of a reading, s. */
+  public double second(int index) {
+    return seconds[index];
+  }
+
+  /** The line that a reading stands on. */
+  public int line(int index) {
+    return lines[index];
+  }
+
+  /** Times, s. */
+  public double[] seconds() {
+    return Arrays.copyOf(seconds, size);
+  }
+
+  /** Readings in the channel's base unit. */
+  public double[] values() {
+    return Arrays.copyOf(values, size);
+  }
+
+  /** The lines they stand on. */
+  public int[] lines() {
+    return Arrays.copyOf(lines, size);
+  }
+}

@@ -1,0 +1,141 @@
+package taperbook.session;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+
+/**
+ * One recorded charging session. Time counts from the zero of the elapsed column, or from the first
+ * row of a clock column: from plugging in if {@link #countsFromPluggingIn()}.
+ *
+ * @param name name of its folder
+ * @param conditions what was known about it
+ * @param traces the readings by channel; never empty
+ * @param notes what the tester wrote beside readings, in order
+ * @param recorded first and last time in the file, s since plugging in
+ * @param caveats what was inferred of the recording itself, such as a counter that began anew
+ * @param review what came of holding the readings against each other
+ */
+public record Session(
+    String name,
+    Facts<ConditionItem> conditions,
+    Map<Channel, Trace> traces,
+    List<Note> notes,
+    Interval recorded,
+    List<Caveat> caveats,
+    Review review) {
+  /** A car at rest on the cable takes no more than this; common practice, no source. */
+  public static final double MOST_AT_REST_KILOWATTS = 2;
+
+  /**
+   * A note that the tester wrote beside a reading.
+   *
+   * @param second time since plugging in, s
+   * @param text the note, not blank
+   * @param row where it stands
+   */
+  public record Note(double second, String text, RowRef row) {
+    private static final Pattern PAUSE = Pattern.compile("(?i)pause\\b.*", Pattern.DOTALL);
+
+    /** True of a note that begins with the word {@code pause}: nothing was charged in its row. */
+    public boolean isPause() {
+      return PAUSE.matcher(text.strip()).matches();
+    }
+  }
+
+  /** Copies the collections. */
+  public Session {
+    if (traces.isEmpty()) {
+      throw new IllegalArgumentException("a session needs at least one channel");
+    }
+    traces = Collections.unmodifiableMap(new EnumMap<>(traces));
+    notes = List.copyOf(notes);
+    caveats = List.copyOf(caveats);
+  }
+
+  /** A session of whose recording nothing had to be inferred. */
+  public Session(
+      String name,
+      Facts<ConditionItem> conditions,
+      Map<Channel, Trace> traces,
+      List<Note> notes,
+      Interval recorded) {
+    this(name, conditions, traces, notes, recorded, List.of(), Review.NONE);
+  }
+
+  /** The same session with what came of holding its readings against each other. */
+  public Session with(Review other) {
+    return new Session(name, conditions, traces, notes, recorded, caveats, other);
+  }
+
+  /** The session as if a reading had not been written down; of a time, its whole row. */
+  public Session without(Review.Misread misread) {
+    Map<Channel, Trace> others = new EnumMap<>(traces);
+    traces.forEach(
+        (channel, trace) -> {
+          if (misread.channel().isEmpty() || misread.channel().get() == channel) {
+            trace
+                .withoutRow(misread.row())
+                .ifPresentOrElse(t -> others.put(channel, t), () -> others.remove(channel));
+          }
+        });
+    return new Session(name, conditions, others, notes, recorded, caveats, Review.NONE);
+  }
+
+  /** The readings of a channel, if it was recorded. */
+  public Optional<Trace> trace(Channel channel) {
+    return Optional.ofNullable(traces.get(channel));
+  }
+
+  /** Times at which charge, power or energy was read, s since plugging in. */
+  public NavigableSet<Double> rowSeconds() {
+    NavigableSet<Double> seconds = new TreeSet<>();
+    Stream.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)
+        .flatMap(c -> trace(c).stream())
+        .flatMapToDouble(t -> Arrays.stream(t.seconds()))
+        .forEach(seconds::add);
+    return seconds;
+  }
+
+  /** How the display of the state of charge rounds, as far as it is declared. */
+  public DisplayRounding displayRounding() {
+    return conditions
+        .text(ConditionItem.DISPLAY_ROUNDS)
+        .map(DisplayRounding::ofWords)
+        .orElse(DisplayRounding.NOT_KNOWN);
+  }
+
+  /** When the rows were written down; a log's rows are written at set times. */
+  public RowsWritten rowsWritten() {
+    boolean log = conditions.text(ConditionItem.READ_FROM).filter("log"::equals).isPresent();
+    return conditions
+        .text(ConditionItem.ROWS_WRITTEN)
+        .map(RowsWritten::ofWords)
+        .orElse(log ? RowsWritten.AT_SET_TIMES : RowsWritten.NOT_KNOWN);
+  }
+
+  /** True if time counts from plugging in: not if that is stated otherwise or power flows then. */
+  public boolean countsFromPluggingIn() {
+    Optional<Estimate> plugged = conditions.amount(ConditionItem.PLUGGED_IN);
+    return plugged.isPresent()
+        ? plugged.get().bounds().contains(0)
+        : trace(Channel.POWER)
+            .filter(
+                p -> p.firstSecond() <= recorded.low() && p.firstValue() > MOST_AT_REST_KILOWATTS)
+            .isEmpty();
+  }
+
+  /** The car, as the conditions call it. */
+  public String vehicle() {
+    return conditions.text(ConditionItem.VEHICLE).orElse("unnamed vehicle");
+  }
+}

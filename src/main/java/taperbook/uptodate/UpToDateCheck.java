@@ -1,0 +1,139 @@
+package taperbook.uptodate;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import taperbook.input.folder.RegularFile;
+
+/**
+ * Answers {@code report} where nothing has changed, before the program itself is loaded. It answers
+ * only what the whole program would answer with the same words; whatever is in doubt it leaves to
+ * that.
+ */
+public final class UpToDateCheck {
+  private static final String COMMAND = "report";
+  private static final String OPTION = "--folder";
+  private static final String ENDING = ".md";
+
+  private final Path root;
+  private final Path reports;
+  private final List<String> names;
+
+  private UpToDateCheck(Path root, List<String> names) {
+    this.root = root;
+    this.reports = root.resolve("reports");
+    this.names = names;
+  }
+
+  /**
+   * True if there was nothing to do; then it was said.
+   *
+   * @param program the jar that this program stands in; nothing is known of another kind of program
+   * @param environment what of the environment reports depend on
+   */
+  public static boolean nothingToDo(
+      String[] arguments, Path program, String environment, PrintStream out) {
+    try {
+      UpToDateCheck look = understood(arguments);
+      return look != null && look.nothingToDo(program, environment, out);
+    } catch (IOException | RuntimeException e) {
+      return false;
+    }
+  }
+
+  /** The line that says so of a report. */
+  public static String upToDate(String name) {
+    return name.concat("  up to date");
+  }
+
+  private static @Nullable UpToDateCheck understood(String[] arguments) {
+    if (arguments.length == 0 || !arguments[0].equals(COMMAND)) {
+      return null;
+    }
+    String folder = "";
+    List<String> names = new ArrayList<>();
+    for (int i = 1; i < arguments.length; i++) {
+      String argument = arguments[i];
+      if (!argument.startsWith("-")) {
+        names.add(argument);
+      } else if (argument.equals(OPTION) && folder.isEmpty() && i + 1 < arguments.length) {
+        folder = arguments[++i];
+        if (folder.isEmpty()) {
+          return null;
+        }
+      } else {
+        return null;
+      }
+    }
+    try {
+      return new UpToDateCheck(Path.of(folder), names);
+    } catch (InvalidPathException e) {
+      return null;
+    }
+  }
+
+  private boolean nothingToDo(Path program, String environment, PrintStream out)
+      throws IOException {
+    StatCache book = RegularFile.leadsOut(root, reports) ? null : StatCache.in(reports);
+    if (book == null
+        || !book.environment().equals(environment)
+        || !book.program().equals(StatCacheUpdate.programLook(program))
+        || (names.isEmpty() && !foldersHold(book))) {
+      return false;
+    }
+    for (String name : names) {
+      StatCache.Section section = book.section(name);
+      if (section == null
+          || !isPlain(name)
+          || !section.holds(root)
+          || OutputStatus.isLocked(reports, name)
+          || !OutputStatus.isWhole(reports, name, section.fingerprint)) {
+        return false;
+      }
+    }
+    for (String name : names) {
+      out.println(upToDate(name));
+    }
+    return !names.isEmpty();
+  }
+
+  /** True for names that may be printed as they are; all names of reports are among them. */
+  private static boolean isPlain(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (c <= ' ' || c >= 0x7f || c == '/' || c == '*') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Takes the names of all reports, if the folders are as they were. */
+  private boolean foldersHold(StatCache book) throws IOException {
+    StatCache.Section folders = book.section(StatCache.FOLDERS);
+    if (folders == null || !folders.holds(root)) {
+      return false;
+    }
+    List<String> files = new ArrayList<>();
+    try (DirectoryStream<Path> entries = Files.newDirectoryStream(reports)) {
+      for (Path entry : entries) {
+        String name = String.valueOf(entry.getFileName());
+        if (name.endsWith(ENDING) && !name.startsWith(".")) {
+          files.add(name);
+        }
+      }
+    }
+    Collections.sort(files);
+    for (String file : files) {
+      names.add(file.substring(0, file.length() - ENDING.length()));
+    }
+    return true;
+  }
+}

@@ -1,0 +1,5 @@
+/** Whether reports are up to date, decided by file status before the program itself is loaded. */
+@NullMarked
+package taperbook.uptodate;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,75 @@
+package taperbook.verify;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import taperbook.result.MovedNumber;
+
+/**
+ * Finds what moved a number: the change without which it would not be where it is now.
+ *
+ * <p>Each change is undone by itself, and the numbers are measured again. A change counts if its
+ * undoing takes the number back by at least a share of its way; the one that takes it back the
+ * furthest always counts.
+ */
+public final class ChangeCauses {
+  /** What a change has to take back of a move to be named beside another. */
+  private static final double SHARE = 0.3;
+
+  private final Resampling before;
+  private final Resampling after;
+  private final Map<String, Resampling> undone = new LinkedHashMap<>();
+  private final List<String> unknown = new ArrayList<>();
+
+  public ChangeCauses(Resampling before, Resampling after) {
+    this.before = before;
+    this.after = after;
+  }
+
+  /** Enters what comes of undoing a change. */
+  public void enter(String words, Resampling without) {
+    undone.put(words, without);
+  }
+
+  /** Enters a change that cannot be undone by itself. */
+  public void enter(String words) {
+    unknown.add(words);
+  }
+
+  /** The numbers with their causes. */
+  public List<MovedNumber> name(List<MovedNumber> moved) {
+    return moved.stream().map(m -> m.because(of(m))).toList();
+  }
+
+  private List<String> of(MovedNumber moved) {
+    if (undone.size() + unknown.size() <= 1) {
+      return all();
+    }
+    String key = PublishedNumber.key(moved.id(), moved.session(), moved.against());
+    ResampledNumber now = after.number(key);
+    Map<String, ResampledNumber> back = new LinkedHashMap<>();
+    undone.forEach((words, without) -> back.put(words, without.number(key)));
+    double most = back.values().stream().mapToDouble(now::distance).max().orElse(0);
+    double way = now.distance(before.number(key));
+    if (!(most >= SHARE * way)) {
+      // None does it by itself: they do it together, or one that cannot be undone.
+      return unknown.isEmpty() ? all() : unknown;
+    }
+    List<String> causes = new ArrayList<>();
+    back.forEach(
+        (words, without) -> {
+          double distance = now.distance(without);
+          if (distance >= most || (now.isApart(without, 0, 0) && distance >= SHARE * way)) {
+            causes.add(words);
+          }
+        });
+    return causes;
+  }
+
+  private List<String> all() {
+    List<String> all = new ArrayList<>(undone.keySet());
+    all.addAll(unknown);
+    return all;
+  }
+}

@@ -1,0 +1,166 @@
+package taperbook.verify;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import taperbook.session.InputFile;
+
+/**
+ * The changes from one set of input files to another, cell by cell; row by row if those are too
+ * many to be undone one at a time, and file by file if those are too many as well.
+ */
+public final class InputChanges {
+  private static final String ITEM = "item";
+
+  private final Map<String, InputFile> before;
+  private final Map<String, InputFile> after;
+  private final List<RowChange> rows;
+
+  private InputChanges(Map<String, InputFile> before, Map<String, InputFile> after) {
+    this.before = before;
+    this.after = after;
+    this.rows = RowChanges.between(before, after);
+  }
+
+  /**
+   * The changes of tables.
+   *
+   * @param before the files of the published version, by path
+   * @param after the files now, by path
+   * @param most more changes than these are told by row, or else by file
+   */
+  public static List<InputChange> between(
+      Map<String, InputFile> before, Map<String, InputFile> after, int most) {
+    InputChanges changes = new InputChanges(before, after);
+    boolean asText = changes.changedFiles().stream().allMatch(changes::isText);
+    if (asText && changes.rows.size() <= most) {
+      List<InputChange> cells =
+          changes.rows.stream().flatMap(r -> changes.cells(r).stream()).toList();
+      return cells.size() <= most ? cells : changes.rows.stream().map(changes::row).toList();
+    }
+    return changes.changedFiles().stream().map(changes::file).toList();
+  }
+
+  private List<String> changedFiles() {
+    TreeSet<String> paths = new TreeSet<>(before.keySet());
+    paths.addAll(after.keySet());
+    return paths.stream().filter(p -> p.endsWith(".csv") && isChanged(p)).toList();
+  }
+
+  private boolean isChanged(String path) {
+    InputFile one = before.get(path);
+    InputFile other = after.get(path);
+    return one == null || other == null || !one.sha256().equals(other.sha256());
+  }
+
+  /** True if the lines of a file are all that there is to it, before and now. */
+  private boolean isText(String path) {
+    return isText(before.get(path)) && isText(after.get(path));
+  }
+
+  private static boolean isText(@Nullable InputFile file) {
+    return file != null
+        && Arrays.equals(
+            file.decoded(StandardCharsets.UTF_8).getBytes(StandardCharsets.UTF_8), file.bytes());
+  }
+
+  private InputChange file(String path) {
+    long changed = rows.stream().filter(r -> r.file().equals(path)).count();
+    Map<String, InputFile> undone = new TreeMap<>(after);
+    InputFile old = before.get(path);
+    if (old == null) {
+      undone.remove(path);
+    } else {
+      undone.put(path, old);
+    }
+    String what =
+        old == null
+            ? "a new file"
+            : after.containsKey(path) ? changed + " changed rows" : "taken away";
+    return new InputChange(path + ": " + what, undone);
+  }
+
+  private InputChange row(RowChange row) {
+    return new InputChange(row.words(), with(row, row.before()));
+  }
+
+  /** The cells of a row that differ; the whole row if it is new, gone or has other cells. */
+  private List<InputChange> cells(RowChange row) {
+    String head = lines(row.file()).get(0);
+    char delimiter = CellSplit.delimiter(head);
+    List<String> names = CellSplit.cells(head, delimiter);
+    List<String> old = CellSplit.cells(row.before(), delimiter);
+    List<String> now = CellSplit.cells(row.after(), delimiter);
+    if (row.lineBefore() <= 1 || row.lineAfter() <= 1 || old.size() != now.size()) {
+      return List.of(row(row));
+    }
+    List<InputChange> changes = new ArrayList<>();
+    for (int i = 0; i < old.size(); i++) {
+      if (!old.get(i).equals(now.get(i))) {
+        List<String> mended = new ArrayList<>(now);
+        mended.set(i, old.get(i));
+        String item = names.get(0).equals(ITEM) && i > 0 ? ", " + now.get(0) : "";
+        String column = names.size() == now.size() ? names.get(i) : "column " + (i + 1);
+        changes.add(
+            new InputChange(
+                row.file()
+                    + ":"
+                    + row.lineAfter()
+                    + item
+                    + ", "
+                    + column
+                    + ": "
+                    + RowChange.became(old.get(i), now.get(i)),
+                with(row, String.join(String.valueOf(delimiter), mended))));
+      }
+    }
+    return changes;
+  }
+
+  private List<String> lines(String path) {
+    InputFile file = after.get(path);
+    return file == null ? List.of() : file.decoded(StandardCharsets.UTF_8).lines().toList();
+  }
+
+  /** The files now, with a changed row as it is given. */
+  private Map<String, InputFile> with(RowChange row, String text) {
+    List<String> lines = new ArrayList<>(lines(row.file()));
+    if (row.lineAfter() == 0) {
+      lines.add(placeOf(row), text);
+    } else if (row.lineBefore() == 0) {
+      lines.remove(row.lineAfter() - 1);
+    } else {
+      lines.set(row.lineAfter() - 1, text);
+    }
+    byte[] bytes = (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8);
+    Map<String, InputFile> undone = new TreeMap<>(after);
+    undone.put(row.file(), new InputFile(row.file(), bytes));
+    return undone;
+  }
+
+  /**
+   * Where a row that was taken away would be among the lines now: before the first line that stayed
+   * of those that came after it.
+   */
+  private int placeOf(RowChange gone) {
+    List<RowChange> own = rows.stream().filter(r -> r.file().equals(gone.file())).toList();
+    long changedBefore =
+        own.stream().filter(r -> 0 < r.lineBefore() && r.lineBefore() < gone.lineBefore()).count();
+    long stayed = gone.lineBefore() - 1 - changedBefore;
+    List<String> lines = lines(gone.file());
+    long seen = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      int line = i + 1;
+      boolean same = own.stream().noneMatch(r -> r.lineAfter() == line);
+      if (same && seen++ == stayed) {
+        return i;
+      }
+    }
+    return lines.size();
+  }
+}

@@ -1,0 +1,106 @@
+package taperbook.verify;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import taperbook.session.InputFile;
+
+/** Compares the numbers of a report as published with those recomputed from what it carries. */
+public final class NumbersComparison {
+  private final CarriedReport carried;
+  private final CarriedReport recomputed;
+
+  /** Another version may state more of a number; what the carried one lacks is no contradiction. */
+  private final boolean sameProgram;
+
+  private final List<Difference> found = new ArrayList<>();
+
+  private NumbersComparison(CarriedReport carried, CarriedReport recomputed) {
+    this.carried = carried;
+    this.recomputed = recomputed;
+    this.sameProgram = carried.program().equals(recomputed.program());
+  }
+
+  /** Every difference in inputs and numbers; none if the numbers follow from the inputs. */
+  public static List<Difference> of(CarriedReport carried, CarriedReport recomputed) {
+    NumbersComparison comparison = new NumbersComparison(carried, recomputed);
+    comparison.found.addAll(inputs(carried));
+    comparison.numbers();
+    return comparison.found;
+  }
+
+  /** Inputs that are not what {@code numbers.json} says they were. */
+  public static List<Difference> inputs(CarriedReport carried) {
+    List<Difference> found = new ArrayList<>();
+    for (Map.Entry<String, String> entry : carried.numbers().hashes().entrySet()) {
+      InputFile file = carried.files().get(entry.getKey());
+      String is = file == null ? "not carried" : file.sha256();
+      if (!is.equals(entry.getValue())) {
+        found.add(
+            new Difference(
+                Difference.Kind.INPUT,
+                entry.getKey(),
+                "SHA-256 in numbers.json " + entry.getValue(),
+                is.equals("not carried") ? is : "of the file carried " + is));
+      }
+    }
+    return found;
+  }
+
+  private void numbers() {
+    Set<String> keys = new LinkedHashSet<>(carried.numbers().numbers().keySet());
+    keys.addAll(recomputed.numbers().numbers().keySet());
+    for (String key : keys) {
+      PublishedNumber one = carried.numbers().numbers().get(key);
+      PublishedNumber other = recomputed.numbers().numbers().get(key);
+      if (one == null || other == null) {
+        add(
+            Difference.Kind.NUMBER,
+            key,
+            one == null ? "no such number" : one.words(),
+            other == null ? "no such number" : other.words());
+      } else if (!one.stated().equals(other.stated())) {
+        number(key, one, other);
+      }
+    }
+    Map<String, String> rest = new TreeMap<>(recomputed.numbers().rest());
+    if (!sameProgram) {
+      rest.keySet().retainAll(carried.numbers().rest().keySet());
+    }
+    if (!carried.numbers().rest().equals(rest)) {
+      add(Difference.Kind.NUMBER, "cross-checks of numbers.json", "as carried", "others");
+    }
+  }
+
+  private void number(String key, PublishedNumber one, PublishedNumber other) {
+    String method = one.method().orElse("a method that is not named");
+    boolean revised = other.method().isPresent() && !other.method().get().equals(method);
+    if (!one.words().equals(other.words())) {
+      add(
+          Difference.Kind.NUMBER,
+          key,
+          one.words() + (revised ? ", by " + method : ""),
+          other.words() + (revised ? ", by " + other.method().get() : ""));
+      return;
+    }
+    Set<String> fields = new TreeSet<>(one.stated().keySet());
+    if (sameProgram) {
+      fields.addAll(other.stated().keySet());
+    }
+    for (String field : fields) {
+      String a = one.stated().getOrDefault(field, "nothing");
+      String b = other.stated().getOrDefault(field, "nothing");
+      if (!a.equals(b)) {
+        add(Difference.Kind.NUMBER, key + ", " + field, a, b);
+      }
+    }
+  }
+
+  private void add(Difference.Kind kind, String place, String one, String other) {
+    found.add(new Difference(kind, place, one, other));
+  }
+}

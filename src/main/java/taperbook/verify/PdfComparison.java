@@ -1,0 +1,292 @@
+package taperbook.verify;
+
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNull;
+import org.apache.pdfbox.cos.COSObject;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * Compares the objects of two PDFs, from the trailer down and page by page, and the text of those
+ * pages that differ. It tells a reader where to look and is no proof: that is {@link CanonicalPdf}.
+ *
+ * <p>Walks with a list of its own, since a file from anywhere may be nested without end.
+ */
+public final class PdfComparison {
+  /** Most objects that are compared. */
+  static final int MOST_OBJECTS = 2_000_000;
+
+  /** Most lines of one page that are told, so that a page set anew does not fill the screen. */
+  private static final int MOST_LINES = 3;
+
+  /** Entries of a trailer that tell where objects are. */
+  private static final Set<String> PACKING =
+      Set.of("Size", "Prev", "W", "Index", "Length", "Filter", "Type", "XRefStm", "DecodeParms");
+
+  private final PDDocument carried;
+  private final PDDocument recomputed;
+  private final BoundedDecoder decoded = new BoundedDecoder();
+  private final IdentityHashMap<COSBase, Integer> carriedPages = new IdentityHashMap<>();
+  private final IdentityHashMap<COSBase, Integer> recomputedPages = new IdentityHashMap<>();
+  private final Map<Pair, Difference> objects = new LinkedHashMap<>();
+  private final Map<Pair, Boolean> streams = new LinkedHashMap<>();
+  private final Set<Pair> compared = new HashSet<>();
+  private final SortedSet<Integer> pages = new TreeSet<>();
+  private final List<Difference> texts = new ArrayList<>();
+  private boolean whole = true;
+
+  private PdfComparison(PDDocument carried, PDDocument recomputed) {
+    this.carried = carried;
+    this.recomputed = recomputed;
+  }
+
+  /**
+   * What was found.
+   *
+   * @param layout how far the files are the same
+   * @param objects the objects that differ
+   * @param pages numbers of the pages, from 1, that are drawn with one of them
+   * @param texts the first lines that differ on these pages
+   * @param compared number of objects that were compared
+   * @param whole false if there are more objects than are compared
+   */
+  public record Found(
+      Layout layout,
+      List<Difference> objects,
+      SortedSet<Integer> pages,
+      List<Difference> texts,
+      int compared,
+      boolean whole) {
+    /** Copies the lists. */
+    public Found {
+      objects = List.copyOf(objects);
+      texts = List.copyOf(texts);
+    }
+  }
+
+  /** How far two files are the same. */
+  public enum Layout {
+    /** Byte for byte. */
+    SAME_BYTES,
+    /** In their canonical form: only their streams are deflated otherwise. */
+    SAME_FORM,
+    /** Not at all, or only as one reader sees them. */
+    OTHER
+  }
+
+  /**
+   * Compares a file from anywhere with the one that follows from what it carries.
+   *
+   * @throws IOException if it cannot be read
+   */
+  public static Found of(byte[] carried, byte[] recomputed) throws IOException {
+    if (CanonicalPdf.isSame(carried, recomputed)) {
+      Layout layout = Arrays.equals(carried, recomputed) ? Layout.SAME_BYTES : Layout.SAME_FORM;
+      return new Found(layout, List.of(), new TreeSet<>(), List.of(), 0, true);
+    }
+    try (PDDocument one = Loader.loadPDF(carried);
+        PDDocument other = Loader.loadPDF(recomputed)) {
+      return new PdfComparison(one, other).found();
+    } catch (RuntimeException | StackOverflowError e) {
+      // A PDF from anywhere can be broken in any way; the library then fails in any way.
+      throw new IOException("a damaged PDF", e);
+    }
+  }
+
+  private Found found() throws IOException {
+    name(carried, carriedPages);
+    name(recomputed, recomputedPages);
+    int both = Math.min(carriedPages.size(), recomputedPages.size());
+    for (int page = 1; page <= both; page++) {
+      COSBase one = carried.getPage(page - 1).getCOSObject();
+      COSBase other = recomputed.getPage(page - 1).getCOSObject();
+      if (walk(new Step(one, other, "page " + page, new Pair(one, other)), true)) {
+        pages.add(page);
+      }
+    }
+    COSBase one = carried.getDocument().getTrailer();
+    COSBase other = recomputed.getDocument().getTrailer();
+    walk(new Step(one, other, "trailer", new Pair(one, other)), false);
+    texts(carriedPages.size(), recomputedPages.size());
+    return new Found(
+        Layout.OTHER, List.copyOf(objects.values()), pages, texts, compared.size(), whole);
+  }
+
+  private static void name(PDDocument document, IdentityHashMap<COSBase, Integer> pages)
+      throws IOException {
+    int count = document.getNumberOfPages();
+    if (count > ReportPdfReader.MOST_PAGES) {
+      throw new IOException("a PDF of " + count + " pages");
+    }
+    for (int i = 0; i < count; i++) {
+      pages.put(document.getPage(i).getCOSObject(), i + 1);
+    }
+  }
+
+  /** Two things that are at the same place; equal if they are the very same two. */
+  private record Pair(COSBase one, COSBase other) {
+    @Override
+    public boolean equals(Object o) {
+      return o instanceof Pair pair && pair.one == one && pair.other == other;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * System.identityHashCode(one) + System.identityHashCode(other);
+    }
+  }
+
+  /** Two things to compare, their place in words, and the object that they are part of. */
+  private record Step(COSBase one, COSBase other, String place, Pair within) {
+    Step to(COSBase nextOne, COSBase nextOther, String name) {
+      COSBase a = resolved(nextOne);
+      COSBase b = resolved(nextOther);
+      boolean own = nextOne instanceof COSObject || nextOther instanceof COSObject;
+      return new Step(a, b, place + ", " + name, own ? new Pair(a, b) : within);
+    }
+  }
+
+  /** True if anything differs below. */
+  private boolean walk(Step top, boolean ofPage) throws IOException {
+    boolean differs = false;
+    Set<Pair> met = new HashSet<>();
+    Deque<Step> steps = new ArrayDeque<>(List.of(top));
+    boolean atTop = true;
+    while (!steps.isEmpty()) {
+      Step step = steps.pop();
+      if (compared.size() >= MOST_OBJECTS || Thread.currentThread().isInterrupted()) {
+        whole = false;
+        return differs;
+      }
+      boolean inside = atTop || !isPage(step);
+      if (!inside || !(step.one() instanceof COSDictionary || step.one() instanceof COSArray)) {
+        differs |= !isSame(step, inside);
+      } else if (met.add(new Pair(step.one(), step.other()))) {
+        compared.add(step.within());
+        differs |= !isSameInside(step, steps, atTop && ofPage);
+      }
+      atTop = false;
+    }
+    return differs;
+  }
+
+  private boolean isPage(Step step) {
+    return carriedPages.containsKey(step.one()) || recomputedPages.containsKey(step.other());
+  }
+
+  private boolean isSame(Step step, boolean inside) {
+    boolean same =
+        inside
+            ? PdfObjectText.of(step.one()).equals(PdfObjectText.of(step.other()))
+            : carriedPages
+                .getOrDefault(step.one(), 0)
+                .equals(recomputedPages.getOrDefault(step.other(), 0));
+    return same || differ(step, PdfObjectText.of(step.one()), PdfObjectText.of(step.other()));
+  }
+
+  private boolean isSameInside(Step step, Deque<Step> steps, boolean ofPage) throws IOException {
+    if (step.one() instanceof COSArray one && step.other() instanceof COSArray other) {
+      if (one.size() != other.size()) {
+        return differ(step, PdfObjectText.of(one), PdfObjectText.of(other));
+      }
+      for (int i = one.size() - 1; i >= 0; i--) {
+        steps.push(step.to(orNull(one.get(i)), orNull(other.get(i)), String.valueOf(i + 1)));
+      }
+      return true;
+    }
+    boolean kinds = step.one() instanceof COSStream == step.other() instanceof COSStream;
+    if (!kinds
+        || !(step.one() instanceof COSDictionary one)
+        || !(step.other() instanceof COSDictionary other)) {
+      return differ(step, PdfObjectText.of(step.one()), PdfObjectText.of(step.other()));
+    }
+    SortedSet<String> keys = new TreeSet<>();
+    one.keySet().forEach(k -> keys.add(k.getName()));
+    other.keySet().forEach(k -> keys.add(k.getName()));
+    for (String key : keys) {
+      COSName name = COSName.getPDFName(key);
+      // The tree of pages is compared from the trailer down, and a length by its content.
+      boolean elsewhere =
+          (ofPage && name.equals(COSName.PARENT))
+              || (one instanceof COSStream && name.equals(COSName.LENGTH))
+              || (step.place().equals("trailer") && PACKING.contains(key));
+      if (!elsewhere) {
+        steps.push(step.to(orNull(one.getItem(name)), orNull(other.getItem(name)), key));
+      }
+    }
+    return !(one instanceof COSStream a && other instanceof COSStream b)
+        || streams.computeIfAbsent(new Pair(a, b), pair -> false)
+        || isSameStream(step, a, b);
+  }
+
+  private boolean isSameStream(Step step, COSStream one, COSStream other) throws IOException {
+    byte[] carriedBytes = decoded.bytes(one);
+    byte[] recomputedBytes = decoded.bytes(other);
+    boolean same = Arrays.equals(carriedBytes, recomputedBytes);
+    streams.put(new Pair(one, other), same);
+    return same || differ(step, PdfObjectText.of(carriedBytes), PdfObjectText.of(recomputedBytes));
+  }
+
+  /** Enters a difference, once for each object, and returns false. */
+  private boolean differ(Step step, String one, String other) {
+    objects.putIfAbsent(
+        step.within(), new Difference(Difference.Kind.OBJECT, step.place(), one, other));
+    return false;
+  }
+
+  private void texts(int carriedCount, int recomputedCount) throws IOException {
+    PageText one = new PageText(carried);
+    PageText other = new PageText(recomputed);
+    for (int page = 1; page <= Math.max(carriedCount, recomputedCount); page++) {
+      if (page > carriedCount || page > recomputedCount) {
+        pages.add(page);
+        texts.add(
+            new Difference(
+                Difference.Kind.TEXT,
+                "page " + page,
+                page > carriedCount ? "no such page" : "a page",
+                page > recomputedCount ? "no such page" : "a page"));
+      } else if (pages.contains(page)) {
+        lines(page, one.lines(page), other.lines(page));
+      }
+    }
+  }
+
+  private void lines(int page, List<String> one, List<String> other) {
+    int told = 0;
+    for (int i = 0; i < Math.max(one.size(), other.size()) && told < MOST_LINES; i++) {
+      String a = i < one.size() ? one.get(i) : "nothing";
+      String b = i < other.size() ? other.get(i) : "nothing";
+      if (!a.equals(b)) {
+        String place = "page " + page + ", line " + (i + 1);
+        texts.add(new Difference(Difference.Kind.TEXT, place, a, b));
+        told++;
+      }
+    }
+  }
+
+  private static COSBase orNull(COSBase value) {
+    return value == null ? COSNull.NULL : value;
+  }
+
+  private static COSBase resolved(COSBase reference) {
+    return reference instanceof COSObject object ? orNull(object.getObject()) : reference;
+  }
+}

@@ -1,0 +1,101 @@
+package taperbook.verify;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+
+/**
+ * One number as {@code numbers.json} states it.
+ *
+ * @param id its id
+ * @param session the session it is about
+ * @param against the session that one is held against; empty if there is none
+ * @param label the number in words
+ * @param unit symbol of its unit
+ * @param value its value; empty if it is withheld
+ * @param low lower end of its interval
+ * @param high upper end of its interval
+ * @param rows the rows that it was computed from
+ * @param stated all that is stated of it, as text by field
+ */
+public record PublishedNumber(
+    String id,
+    String session,
+    String against,
+    String label,
+    String unit,
+    OptionalDouble value,
+    OptionalDouble low,
+    OptionalDouble high,
+    List<String> rows,
+    Map<String, String> stated) {
+  /** Copies the collections. */
+  public PublishedNumber {
+    rows = List.copyOf(rows);
+    stated = new TreeMap<>(stated);
+  }
+
+  static PublishedNumber of(Map<?, ?> json) {
+    Map<String, String> stated = new LinkedHashMap<>();
+    json.forEach((name, value) -> stated.put(String.valueOf(name), String.valueOf(value)));
+    return new PublishedNumber(
+        JsonTree.text(json, "id").orElse(""),
+        JsonTree.text(json, "session").orElse(""),
+        JsonTree.text(json, "against").orElse(""),
+        JsonTree.text(json, "label").orElse(""),
+        JsonTree.text(json, "unit").orElse(""),
+        JsonTree.amount(json, "value"),
+        JsonTree.amount(json, "low"),
+        JsonTree.amount(json, "high"),
+        JsonTree.texts(json, "rows"),
+        stated);
+  }
+
+  /** Value and interval; empty if it is withheld. */
+  Optional<Estimate> estimate() {
+    if (value.isEmpty() || low.isEmpty() || high.isEmpty()) {
+      return Optional.empty();
+    }
+    double least = Math.min(low.getAsDouble(), value.getAsDouble());
+    double most = Math.max(high.getAsDouble(), value.getAsDouble());
+    return Optional.of(new Estimate(value.getAsDouble(), new Interval(least, most)));
+  }
+
+  /** What tells it from all others of its report. */
+  public String key() {
+    return key(id, session, against);
+  }
+
+  /** What tells a number from all others of its report. */
+  public static String key(String id, String session, String against) {
+    return id + " (" + session + (against.isEmpty() ? "" : " against " + against) + ")";
+  }
+
+  /** The method and its version; empty if a program wrote it that did not name them. */
+  Optional<String> method() {
+    return Optional.ofNullable(stated.get("method"))
+        .map(name -> name + ", version " + stated.getOrDefault("method_version", "unknown"));
+  }
+
+  /** Value and interval as they stand, or why there is none. */
+  public String words() {
+    Optional<String> withheld =
+        Optional.ofNullable(stated.get("withheld")).filter(w -> !w.equals("null"));
+    return withheld
+        .map(reason -> "withheld: " + reason)
+        .orElseGet(
+            () ->
+                stated.getOrDefault("value", "")
+                    + " "
+                    + unit
+                    + ", "
+                    + stated.getOrDefault("low", "")
+                    + " to "
+                    + stated.getOrDefault("high", ""));
+  }
+}

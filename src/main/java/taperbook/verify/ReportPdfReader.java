@@ -1,0 +1,159 @@
+package taperbook.verify;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Calendar;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.session.InputFile;
+
+/** Reads a report's PDF and unpacks, to memory only, what it carries. */
+public final class ReportPdfReader {
+  /** The largest PDF that is read, in bytes. */
+  public static final long LARGEST_PDF_BYTES = 128L * 1024 * 1024;
+
+  /** Most files that a PDF may carry. */
+  public static final int MOST_FILES = 2000;
+
+  /** Most pages that a PDF may have. */
+  public static final int MOST_PAGES = 5000;
+
+  private final ProblemLog log;
+  private final BoundedDecoder decoded = new BoundedDecoder();
+
+  private ReportPdfReader(String file) {
+    this.log = new ProblemLog(file);
+  }
+
+  /**
+   * What a report's PDF says and carries, or why it is none.
+   *
+   * @param file the file as the user named it
+   * @param pdf its bytes
+   */
+  public static Checked<CarriedReport> read(String file, byte[] pdf) {
+    return read(file, pdf, ReportPdfReader::read);
+  }
+
+  /** What the {@code numbers.json} that a report's PDF carries says; its pages are not read. */
+  public static Checked<NumbersFile> numbers(String file, byte[] pdf) {
+    return read(file, pdf, (reader, document) -> reader.numbers(reader.files(document)));
+  }
+
+  /**
+   * The text of all pages, line by line, with every space as a plain one.
+   *
+   * @throws IOException if it cannot be read, or is more than is read
+   */
+  public static List<String> text(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PageText text = new PageText(document);
+      List<String> lines = new ArrayList<>();
+      for (int page = 1; page <= Math.min(document.getNumberOfPages(), MOST_PAGES); page++) {
+        lines.addAll(text.lines(page));
+      }
+      return lines;
+    } catch (RuntimeException | StackOverflowError e) {
+      throw new IOException("a damaged PDF", e);
+    }
+  }
+
+  /** A text as the text of pages is read: one plain space for each run of any. */
+  public static String plain(String text) {
+    return text.replaceAll("[\\s\\u00a0\\u2007\\u202f]+", " ").strip();
+  }
+
+  /** What one reads of a document. */
+  private interface Part<T> {
+    Checked<T> of(ReportPdfReader reader, PDDocument document) throws IOException;
+  }
+
+  private static <T> Checked<T> read(String file, byte[] pdf, Part<T> part) {
+    ReportPdfReader reader = new ReportPdfReader(file);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return part.of(reader, document);
+    } catch (InvalidPasswordException e) {
+      return reader.refused("a PDF that is locked with a password");
+    } catch (BoundedDecoder.TooMuch e) {
+      return reader.refused("a PDF that unpacks to more than is read");
+    } catch (IOException | RuntimeException e) {
+      // A PDF from elsewhere can be broken in any way; the library then fails in any way.
+      return reader.refused("no PDF, or a damaged one");
+    }
+  }
+
+  private Checked<CarriedReport> read(PDDocument document) throws IOException {
+    if (document.getNumberOfPages() > MOST_PAGES) {
+      return refused("a PDF of " + document.getNumberOfPages() + " pages");
+    }
+    Map<String, byte[]> files = files(document);
+    return numbers(files).then(n -> Checked.good(whole(document, files, n)));
+  }
+
+  /** The numbers, which are taken from the files. */
+  private Checked<NumbersFile> numbers(Map<String, byte[]> files) {
+    byte[] json = files.remove(CarriedReport.NUMBERS);
+    return json == null
+        ? refused("a PDF that carries no " + CarriedReport.NUMBERS)
+        : NumbersFile.read(CarriedReport.NUMBERS, json);
+  }
+
+  private static CarriedReport whole(
+      PDDocument document, Map<String, byte[]> files, NumbersFile numbers) {
+    Map<String, InputFile> inputs = new TreeMap<>();
+    files.forEach((path, bytes) -> inputs.put(path, new InputFile(path, bytes)));
+    return new CarriedReport(inputs, numbers, program(document), made(document));
+  }
+
+  private Map<String, byte[]> files(PDDocument document) throws IOException {
+    Map<String, byte[]> files = new TreeMap<>();
+    PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
+    if (names == null || names.getEmbeddedFiles() == null) {
+      return files;
+    }
+    Map<String, PDComplexFileSpecification> all = names.getEmbeddedFiles().getNames();
+    if (all == null) {
+      return files;
+    }
+    for (Map.Entry<String, PDComplexFileSpecification> entry : all.entrySet()) {
+      PDEmbeddedFile file = entry.getValue().getEmbeddedFile();
+      if (file != null && files.size() < MOST_FILES) {
+        files.put(entry.getKey(), decoded.bytes(file.getCOSObject()));
+      }
+    }
+    return files;
+  }
+
+  private static String program(PDDocument document) {
+    return Optional.ofNullable(document.getDocumentInformation().getProducer()).orElse("");
+  }
+
+  private static LocalDate made(PDDocument document) {
+    Calendar created = document.getDocumentInformation().getCreationDate();
+    return created == null
+        ? LocalDate.EPOCH
+        : LocalDate.ofInstant(created.toInstant(), ZoneOffset.UTC);
+  }
+
+  private <T> Checked<T> refused(String found) {
+    log.add(
+        ProblemCode.PUBLISHED_NOT_UNDERSTOOD,
+        found,
+        "a report.pdf that Taperbook made, which carries its inputs and numbers.json",
+        "take the PDF as it was published");
+    return Checked.refused(log.list());
+  }
+}

@@ -1,0 +1,326 @@
+package taperbook.workspace;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.ProblemLog;
+import taperbook.diagnostics.Severity;
+import taperbook.input.PlanParser;
+import taperbook.input.RangeTestParser;
+import taperbook.input.csv.CsvParser;
+import taperbook.input.csv.CsvTable;
+import taperbook.input.facts.FactsParser;
+import taperbook.input.folder.InputFolder;
+import taperbook.input.folder.Listing;
+import taperbook.input.folder.ReportFileParser;
+import taperbook.input.mapping.ColumnMap;
+import taperbook.input.mapping.ColumnMapProposal;
+import taperbook.plan.Plan;
+import taperbook.plan.ReportPlan;
+import taperbook.quantity.Quantity;
+import taperbook.quantity.Unit;
+import taperbook.session.ConditionItem;
+import taperbook.session.InputFile;
+import taperbook.session.InputHash;
+import taperbook.session.Item;
+import taperbook.session.RangeItem;
+import taperbook.session.RangeTest;
+import taperbook.session.Session;
+
+/**
+ * The project folder as the commands use it: what there is, and the meaning of each part. Each file
+ * is read once, so that all that is made of it rests on the same bytes.
+ */
+public final class Project {
+  public static final String SESSIONS = "sessions/";
+
+  private static final String SESSIONS_FOLDER = "sessions";
+  private static final String REPORTS_FOLDER = "reports";
+
+  private final InputFolder folder;
+  private final Set<String> templateNames;
+  private final Listing sessions;
+  private final Listing rangeTests;
+  private final Listing reports;
+  private final Map<String, Checked<InputFile>> files = new HashMap<>();
+  private final Map<String, Checked<Session>> sessionsRead = new HashMap<>();
+  private final Map<String, Checked<RangeTest>> rangeTestsRead = new HashMap<>();
+
+  public Project(InputFolder folder, Set<String> templateNames) {
+    this.folder = folder;
+    this.templateNames = Set.copyOf(templateNames);
+    this.sessions = folder.sessions();
+    this.rangeTests = folder.rangeTests();
+    this.reports = folder.reports();
+  }
+
+  public List<String> sessionNames() {
+    return sessions.names();
+  }
+
+  public List<String> rangeTestNames() {
+    return rangeTests.names();
+  }
+
+  public List<String> reportNames() {
+    return reports.names();
+  }
+
+  /**
+   * Problems of the folders themselves, such as names that are not allowed. Before there is a
+   * report, a folder that is missing is none: it was not begun yet.
+   */
+  public List<Problem> folderProblems() {
+    boolean early = reportNames().isEmpty();
+    Set<Problem> all = new LinkedHashSet<>();
+    if (!early || folder.has(SESSIONS_FOLDER)) {
+      all.addAll(strayProblems());
+    }
+    if (!early || folder.has(REPORTS_FOLDER)) {
+      all.addAll(reports.problems());
+    }
+    return List.copyOf(all);
+  }
+
+  /** True if there is a folder of this name for a session or range test, and neither in it. */
+  private boolean isBegun(String name) {
+    return folder.has(SESSIONS + name)
+        && !sessionNames().contains(name)
+        && !rangeTestNames().contains(name);
+  }
+
+  /** True if there is a folder for sessions or for reports. */
+  public boolean isBegun() {
+    return folder.has(SESSIONS_FOLDER) || folder.has(REPORTS_FOLDER);
+  }
+
+  /** Problems of entries in {@code sessions/} that are neither a session nor a range test. */
+  public List<Problem> strayProblems() {
+    Set<Problem> all = new LinkedHashSet<>(sessions.problems());
+    all.addAll(rangeTests.problems());
+    return List.copyOf(all);
+  }
+
+  /** The folder of all sessions and range tests, and each folder in it. */
+  public List<String> sessionFolders() {
+    return folder.sessionFolders();
+  }
+
+  /** The file of a report's own text. */
+  public Checked<InputFile> article(String report) {
+    return file(articlePath(report));
+  }
+
+  private static String articlePath(String report) {
+    return "reports/" + report + ".md";
+  }
+
+  /** What a report asks for. */
+  public Checked<Plan> plan(String report) {
+    return article(report)
+        .then(ReportFileParser::read)
+        .then(
+            raw ->
+                PlanParser.check(
+                    report,
+                    raw,
+                    Set.copyOf(sessionNames()),
+                    Set.copyOf(rangeTestNames()),
+                    templateNames,
+                    this::isBegun));
+  }
+
+  /** The bytes of every file that a session's report is made from. */
+  public Checked<ReportSources> sources(ReportPlan plan) {
+    return filesOf(plan.subject(), articlePath(plan.name()))
+        .then(f -> Checked.good(new ReportSources(plan, f)));
+  }
+
+  private Checked<List<InputFile>> filesOf(ReportPlan.Subject subject, String reportPath) {
+    Set<String> paths = new LinkedHashSet<>();
+    paths.add(reportPath);
+    paths.addAll(sessionPaths(subject.session()));
+    subject.compare().forEach(name -> paths.addAll(sessionPaths(name)));
+    subject.repeats().forEach(name -> paths.addAll(sessionPaths(name)));
+    subject.stops().forEach(name -> paths.addAll(sessionPaths(name)));
+    subject.rangeTests().forEach(name -> paths.addAll(rangeTestPaths(name)));
+    subject.season().sessions().forEach(name -> paths.addAll(sessionPaths(name)));
+    subject.season().drives().forEach(name -> paths.addAll(rangeTestPaths(name)));
+    return all(List.copyOf(paths), this::file);
+  }
+
+  private SessionFiles sessionFiles(String name) {
+    return new SessionFiles(name, folder::has, this::passing);
+  }
+
+  private List<String> sessionPaths(String name) {
+    return sessionFiles(name).paths();
+  }
+
+  private List<String> rangeTestPaths(String name) {
+    List<String> paths = new ArrayList<>(List.of(SESSIONS + name + "/range-test.csv"));
+    String legs = SESSIONS + name + "/legs.csv";
+    if (folder.has(legs)) {
+      paths.add(legs);
+    }
+    return paths;
+  }
+
+  /** The session of this name, or every problem of its files. */
+  public Checked<Session> session(String name) {
+    return sessionsRead.computeIfAbsent(name, n -> sessionFiles(n).session(this::file));
+  }
+
+  /**
+   * A guess at the {@code columns.csv} of each session whose readings have a foreign layout and no
+   * map yet.
+   *
+   * @param problems the problems of sessions
+   */
+  public List<ColumnMapProposal> proposals(Collection<Problem> problems) {
+    Set<String> wanted = ColumnMapProposal.wantedFor(problems);
+    return sessionNames().stream()
+        .filter(name -> wanted.contains(SESSIONS + name + "/" + ColumnMap.USUAL_READINGS))
+        .filter(name -> !folder.has(SESSIONS + name + "/" + ColumnMap.FILE_NAME))
+        .flatMap(name -> proposal(name).stream())
+        .toList();
+  }
+
+  private Optional<ColumnMapProposal> proposal(String name) {
+    return passing(SESSIONS + name + "/" + ColumnMap.USUAL_READINGS)
+        .value()
+        .flatMap(ColumnMapProposal::of)
+        .map(proposal -> proposal.withErrors(errors(name, proposal)));
+  }
+
+  /** How many errors the session would have with the proposal saved. */
+  private long errors(String name, ColumnMapProposal proposal) {
+    Function<String, Checked<InputFile>> read =
+        path -> path.equals(proposal.path()) ? Checked.good(proposal.file()) : passing(path);
+    return new SessionFiles(name, p -> p.equals(proposal.path()) || folder.has(p), read)
+        .session(read).problems().stream().filter(p -> p.severity() == Severity.ERROR).count();
+  }
+
+  /** The range test of this name, or every problem of its files. */
+  public Checked<RangeTest> rangeTest(String name) {
+    return rangeTestsRead.computeIfAbsent(
+        name, n -> rangeTest(n, rangeTestPaths(n).stream().map(this::table).toList()));
+  }
+
+  private static Checked<RangeTest> rangeTest(String name, List<Checked<CsvTable>> tables) {
+    return RangeTestParser.checkRead(name, tables.get(0), tables.stream().skip(1).findFirst());
+  }
+
+  /**
+   * The unit in which range tests and a session have their distances, filled in or not: that of the
+   * first range test that names one, or else of the session's odometer.
+   */
+  public Optional<Unit> distanceUnit(String session, List<String> rangeTests) {
+    return Stream.concat(
+            rangeTests.stream()
+                .map(name -> unit(name + "/range-test.csv", RangeItem.class, RangeItem.DISTANCE)),
+            Stream.of(
+                unit(session + "/conditions.csv", ConditionItem.class, ConditionItem.ODOMETER)))
+        .flatMap(Optional::stream)
+        .filter(unit -> unit.quantity() == Quantity.DISTANCE)
+        .findFirst();
+  }
+
+  private <I extends Enum<I> & Item> Optional<Unit> unit(String path, Class<I> items, I item) {
+    return table(SESSIONS + path)
+        .value()
+        .flatMap(t -> new FactsParser<>(t, items, new ProblemLog(t.file())).unit(item));
+  }
+
+  /** Name and hash of each file that is kept, as reports are made from it. */
+  public List<InputHash> kept() {
+    return files.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .flatMap(entry -> entry.getValue().value().stream())
+        .map(InputFile::withoutContent)
+        .toList();
+  }
+
+  /** The session of this name, read without being kept. */
+  public VisitedSession<Session> visitSession(String name) {
+    SessionFiles files = sessionFiles(name);
+    Map<String, Checked<InputFile>> read = new LinkedHashMap<>();
+    files.paths().forEach(path -> read.put(path, passing(path)));
+    List<InputHash> hashes = new ArrayList<>();
+    read.forEach((path, file) -> hashes.add(VisitedSession.hash(path, file.value())));
+    return new VisitedSession<>(
+        () -> files.session(path -> Optional.ofNullable(read.get(path)).orElseThrow()),
+        read.values().stream().flatMap(file -> file.value().stream()).toList(),
+        hashes);
+  }
+
+  /** The range test of this name, read without being kept. */
+  public VisitedSession<RangeTest> visitRangeTest(String name) {
+    return visit(rangeTestPaths(name), tables -> rangeTest(name, tables));
+  }
+
+  /** Name and hash of each file of a session, read without being kept. */
+  public List<InputHash> sessionHashes(String name) {
+    return hashes(sessionPaths(name));
+  }
+
+  /** Name and hash of each file of a range test, read without being kept. */
+  public List<InputHash> rangeTestHashes(String name) {
+    return hashes(rangeTestPaths(name));
+  }
+
+  private List<InputHash> hashes(List<String> paths) {
+    return paths.stream().map(path -> VisitedSession.hash(path, passing(path).value())).toList();
+  }
+
+  private <T> VisitedSession<T> visit(
+      List<String> paths, Function<List<Checked<CsvTable>>, Checked<T>> check) {
+    List<InputFile> files = new ArrayList<>();
+    List<InputHash> hashes = new ArrayList<>();
+    List<Checked<InputFile>> read = new ArrayList<>();
+    for (String path : paths) {
+      Checked<InputFile> file = passing(path);
+      file.value().ifPresent(files::add);
+      hashes.add(VisitedSession.hash(path, file.value()));
+      read.add(file);
+    }
+    return new VisitedSession<>(
+        () -> check.apply(read.stream().map(f -> f.then(CsvParser::read)).toList()), files, hashes);
+  }
+
+  /** A file that is not kept, unless it already was for something else. */
+  private Checked<InputFile> passing(String path) {
+    Checked<InputFile> kept = files.get(path);
+    return kept == null ? folder.read(path) : kept;
+  }
+
+  private Checked<CsvTable> table(String path) {
+    return file(path).then(CsvParser::read);
+  }
+
+  private Checked<InputFile> file(String path) {
+    return files.computeIfAbsent(path, folder::read);
+  }
+
+  /** All values, or the problems of all that were refused. */
+  public static <A, B> Checked<List<B>> all(List<A> items, Function<A, Checked<B>> each) {
+    List<B> values = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (A item : items) {
+      Checked<B> checked = each.apply(item);
+      checked.value().ifPresent(values::add);
+      problems.addAll(checked.problems());
+    }
+    return Checked.of(values, problems);
+  }
+}

@@ -1,0 +1,360 @@
+package taperbook.workspace;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import taperbook.input.folder.DiskFolder;
+import taperbook.input.folder.RegularFile;
+import taperbook.output.ReportFiles;
+import taperbook.output.StreamedFile;
+import taperbook.uptodate.OutputStatus;
+
+/**
+ * The folder {@code reports/NAME/} that a report is published in. A new version is written whole
+ * beside it and then takes its place; until then the old one stays as it is. If the process ends
+ * between the two renames that this takes, the next run puts the old version back.
+ *
+ * <p>Files in the folder that are not of our making, such as a tester's own pictures, are kept:
+ * they are moved from the old version into the new one, and never opened. A run that is killed
+ * meanwhile leaves both versions, and the next run moves the rest. No link is followed.
+ */
+public final class PublishedFolder {
+  private static final String STAMP = OutputStatus.STAMP;
+
+  private final Path reports;
+  private final String name;
+  private final Path folder;
+  private final Path fresh;
+  private final Path old;
+
+  /**
+   * The folder of a report.
+   *
+   * @throws StoppedException if it, or the version before it, is there and is not a folder
+   */
+  public PublishedFolder(Path reports, String name) {
+    this.reports = reports;
+    this.name = name;
+    this.folder = reports.resolve(name);
+    this.fresh = OutputStatus.fresh(reports, name);
+    this.old = OutputStatus.old(reports, name);
+    for (Path path : List.of(folder, old)) {
+      if (RegularFile.isThere(path) && !RegularFile.isFolder(path)) {
+        throw StoppedException.inThePlaceOf(path);
+      }
+    }
+  }
+
+  /** True if what is published was made from this fingerprint and is all there. */
+  public boolean isMadeFrom(String fingerprint) {
+    return OutputStatus.isWhole(reports, name, fingerprint);
+  }
+
+  /** True if something was published: whether it is up to date is worth asking then. */
+  public boolean isThere() {
+    return Files.isRegularFile(folder.resolve(STAMP), LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** The bytes of one of the published files, if there is one that can be read. */
+  public Optional<byte[]> bytes(String file) {
+    try {
+      return Optional.of(RegularFile.bytes(folder.resolve(file), DiskFolder.LARGEST_FILE_BYTES));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Links in the folder that lead out of the project. */
+  public List<String> linksOut() {
+    Path root = folder.toAbsolutePath().resolveSibling("").resolveSibling("");
+    try {
+      return entries(folder).stream()
+          .filter(path -> Files.isSymbolicLink(folder.resolve(path)))
+          .filter(path -> RegularFile.leadsOut(root, folder.resolve(path)))
+          .toList();
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
+  /** Puts a new version in the place of the old one. */
+  public void replace(ReportFiles files, String fingerprint) {
+    replace(files.all(), files.streamed(), fingerprint);
+  }
+
+  /** Puts files that are all in memory in the place of the old version. */
+  public void replace(Map<String, byte[]> files, String fingerprint) {
+    replace(files, Map.of(), fingerprint);
+  }
+
+  private void replace(
+      Map<String, byte[]> files, Map<String, StreamedFile> streamed, String fingerprint) {
+    recover();
+    try {
+      Set<String> ours = new TreeSet<>(files.keySet());
+      ours.addAll(streamed.keySet());
+      if (RegularFile.isThere(folder)) {
+        checkRoom(own(folder, ours), ours);
+      }
+      for (Map.Entry<String, StreamedFile> file : streamed.entrySet()) {
+        file.getValue().writeTo(new BufferedOutputStream(created(file.getKey())));
+      }
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        write(file.getKey(), file.getValue());
+      }
+      String stamp = OutputStatus.stampHead(fingerprint) + "\n" + String.join("\n", ours) + "\n";
+      write(STAMP, stamp.getBytes(StandardCharsets.UTF_8));
+      swap();
+    } catch (IOException e) {
+      takeFreshAway();
+      throw new StoppedException(
+          "the report cannot be written to "
+              + folder
+              + " ("
+              + reason(e)
+              + "). What was published there before is unchanged. Make room or make the folder"
+              + " writable, then run again.",
+          e);
+    }
+    settle();
+  }
+
+  private OutputStream created(String file) throws IOException {
+    Path path = fresh.resolve(file);
+    Files.createDirectories(path.resolveSibling(""));
+    return RegularFile.create(path);
+  }
+
+  private void write(String file, byte[] bytes) throws IOException {
+    try (OutputStream out = created(file)) {
+      out.write(bytes);
+    }
+  }
+
+  private void swap() throws IOException {
+    if (RegularFile.isThere(folder)) {
+      move(folder, old);
+    }
+    try {
+      move(fresh, folder);
+    } catch (IOException e) {
+      if (RegularFile.isThere(old)) {
+        move(old, folder);
+      }
+      throw e;
+    }
+  }
+
+  /**
+   * Moves what is not of our making from the old version into the new one, and deletes the rest of
+   * the old one, its stamp last: without it, the next run would take all for the tester's own.
+   */
+  private void settle() {
+    if (!RegularFile.isThere(old)) {
+      return;
+    }
+    try {
+      for (String own : own(old, stamp(folder))) {
+        Path place = folder.resolve(own);
+        makeFolders(own);
+        if (RegularFile.isThere(place)) {
+          throw new FileSystemException(own, null, own + " is in both");
+        }
+        move(old.resolve(own), place);
+      }
+      Path stamp = old.resolve(STAMP);
+      delete(old, each -> !each.equals(stamp) && !each.equals(old));
+      delete(old);
+    } catch (IOException e) {
+      throw new StoppedException(
+          "the report is whole in "
+              + folder
+              + ", but what of your own is beside the version before, in "
+              + old
+              + ", cannot be moved there ("
+              + reason(e)
+              + "). Move it yourself or make both folders writable, then run again.",
+          e);
+    }
+  }
+
+  /** Makes the folders on the way to a file of the report's folder, through no link. */
+  private void makeFolders(String file) throws IOException {
+    for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
+      Path each = folder.resolve(file.substring(0, slash));
+      if (!RegularFile.isThere(each)) {
+        Files.createDirectory(each);
+      } else if (!RegularFile.isFolder(each)) {
+        throw new FileSystemException(each.toString(), null, each + " is not a folder");
+      }
+    }
+  }
+
+  /** A full disk should not stay full of half a report. */
+  private void takeFreshAway() {
+    try {
+      delete(fresh);
+    } catch (IOException e) {
+      // The next run tries again; what matters now is why nothing could be written.
+    }
+  }
+
+  private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "it may not be written";
+    }
+    String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+    return reason == null ? e.toString() : reason;
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, LinkOption.NOFOLLOW_LINKS);
+    }
+  }
+
+  /** True if a run was cut off here, or another one is at work. */
+  public boolean isCutOff() {
+    return RegularFile.isThere(old) || RegularFile.isThere(fresh);
+  }
+
+  /** Where the published version lies, also after a run that was cut off. */
+  public static Path current(Path reports, String name) {
+    PublishedFolder published = new PublishedFolder(reports, name);
+    return RegularFile.isThere(published.folder) || !RegularFile.isThere(published.old)
+        ? published.folder
+        : published.old;
+  }
+
+  /** Mends what a run that was cut off left behind. Only under the {@link ReportLock}. */
+  public void recover() {
+    try {
+      delete(fresh);
+      if (RegularFile.isThere(old) && !RegularFile.isThere(folder)) {
+        move(old, folder);
+      }
+    } catch (IOException e) {
+      throw new StoppedException(
+          "what a run that was cut off left behind cannot be cleared from the folder "
+              + folder.resolveSibling("")
+              + " ("
+              + reason(e)
+              + "). What was published is whole: in "
+              + (RegularFile.isThere(folder) ? folder : old)
+              + ". Make the folder writable, then run again.",
+          e);
+    }
+    settle();
+  }
+
+  /** What was made of a version; nothing if it does not say so. */
+  private static Set<String> stamp(Path version) {
+    try {
+      return new TreeSet<>(
+          RegularFile.lines(version.resolve(STAMP), OutputStatus.LARGEST_STAMP_BYTES));
+    } catch (IOException e) {
+      return Set.of();
+    }
+  }
+
+  /** Everything in a version that was not made with it and has no successor among ours. */
+  private static Set<String> own(Path version, Set<String> ours) throws IOException {
+    Set<String> own = entries(version);
+    own.removeAll(stamp(version));
+    own.removeAll(ours);
+    own.remove(STAMP);
+    return own;
+  }
+
+  /** Checks that no file of a tester's own is where a folder of ours must be, or below a file. */
+  private void checkRoom(Set<String> own, Set<String> ours) throws IOException {
+    Set<String> folders = new TreeSet<>();
+    for (String file : ours) {
+      for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
+        folders.add(file.substring(0, slash));
+      }
+    }
+    for (String file : own) {
+      boolean below = file.startsWith(STAMP + "/");
+      for (String each : ours) {
+        below |= file.startsWith(each + "/");
+      }
+      if (below || folders.contains(file)) {
+        throw new FileSystemException(file, null, folder.resolve(file) + " is in its way");
+      }
+    }
+  }
+
+  /** Everything in a folder that is no folder itself, by its path with {@code /}. */
+  private static Set<String> entries(Path folder) throws IOException {
+    Set<String> found = new TreeSet<>();
+    Files.walkFileTree(
+        folder,
+        new SimpleFileVisitor<>() {
+          @Override
+          public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+            found.add(folder.relativize(file).toString().replace('\\', '/'));
+            return FileVisitResult.CONTINUE;
+          }
+        });
+    return found;
+  }
+
+  private static void delete(Path folder) throws IOException {
+    delete(folder, each -> true);
+  }
+
+  /** Deletes of a folder what is wanted, links themselves; what is not there is no matter. */
+  private static void delete(Path folder, Predicate<Path> wanted) throws IOException {
+    try {
+      Files.walkFileTree(
+          folder,
+          new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
+                throws IOException {
+              return deleteOne(file);
+            }
+
+            @Override
+            public FileVisitResult postVisitDirectory(Path each, @Nullable IOException failure)
+                throws IOException {
+              if (failure != null) {
+                throw failure;
+              }
+              return deleteOne(each);
+            }
+
+            private FileVisitResult deleteOne(Path each) throws IOException {
+              if (wanted.test(each)) {
+                Files.delete(each);
+              }
+              return FileVisitResult.CONTINUE;
+            }
+          });
+    } catch (NoSuchFileException e) {
+      // Nothing was there: nothing to do.
+    }
+  }
+}

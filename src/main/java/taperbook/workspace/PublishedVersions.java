@@ -1,0 +1,227 @@
+package taperbook.workspace;
+
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import taperbook.diagnostics.Checked;
+import taperbook.input.CorrectionsParser;
+import taperbook.input.csv.CsvParser;
+import taperbook.input.folder.DiskFolder;
+import taperbook.input.folder.RegularFile;
+import taperbook.result.CommonGround;
+import taperbook.result.Correction;
+import taperbook.session.InputFile;
+import taperbook.session.InputHash;
+import taperbook.uptodate.OutputStatus;
+import taperbook.verify.CarriedReport;
+import taperbook.verify.NumbersFile;
+import taperbook.verify.ReportPdfReader;
+
+/**
+ * The versions of a report that were published, kept as they were in {@code published/} of its
+ * folder, and the record of what was put right since. Nothing ever changes a version that is kept.
+ */
+public final class PublishedVersions {
+  private static final String RECORD = "corrections.csv";
+  private static final String FOLDER = "published/";
+  private static final Pattern KEPT = Pattern.compile("report-(\\d{4}-\\d{2}-\\d{2})\\.pdf");
+
+  private final String report;
+  private final SortedMap<LocalDate, byte[]> kept;
+  private final Optional<InputFile> record;
+  private final Optional<NumbersFile> carried;
+
+  private PublishedVersions(
+      String report,
+      SortedMap<LocalDate, byte[]> kept,
+      Optional<InputFile> record,
+      Optional<NumbersFile> carried) {
+    this.report = report;
+    this.kept = kept;
+    this.record = record;
+    this.carried = carried;
+  }
+
+  /**
+   * What a report's folder keeps of its earlier versions.
+   *
+   * @throws StoppedException if something of it is a link or cannot be read
+   */
+  public static PublishedVersions in(Path reports, String report) {
+    Path folder = PublishedFolder.current(reports, report).resolve(FOLDER);
+    SortedMap<LocalDate, byte[]> kept = new TreeMap<>();
+    if (RegularFile.isThere(folder)) {
+      if (!RegularFile.isFolder(folder)) {
+        throw StoppedException.inThePlaceOf(folder);
+      }
+      for (String name : names(folder)) {
+        Optional<LocalDate> day = day(name);
+        if (day.isPresent()) {
+          kept.put(day.get(), bytes(folder.resolve(name), ReportPdfReader.LARGEST_PDF_BYTES));
+        }
+      }
+    }
+    return new PublishedVersions(report, kept, record(reports, report), Optional.empty());
+  }
+
+  private static List<String> names(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> String.valueOf(file.getFileName())).sorted().toList();
+    } catch (IOException e) {
+      throw new StoppedException("the folder " + folder + " cannot be read: " + e, e);
+    }
+  }
+
+  private static byte[] bytes(Path file, long most) {
+    try {
+      return RegularFile.bytes(file, most);
+    } catch (IOException e) {
+      String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+      throw new StoppedException(
+          file
+              + " cannot be read"
+              + (reason == null ? "" : ": " + reason)
+              + ". Put the file itself there, or remove it, then run again.",
+          e);
+    }
+  }
+
+  /**
+   * What a PDF carries: its record and the windows that it took over are taken as they are, and
+   * there is nothing to hold them against.
+   */
+  public static PublishedVersions carried(
+      String report, Map<String, InputFile> files, NumbersFile numbers) {
+    Optional<InputFile> record = Optional.ofNullable(files.get(recordPath(report)));
+    return new PublishedVersions(report, new TreeMap<>(), record, Optional.of(numbers));
+  }
+
+  private static Optional<LocalDate> day(String fileName) {
+    Matcher name = KEPT.matcher(fileName);
+    try {
+      return name.matches() ? Optional.of(LocalDate.parse(name.group(1))) : Optional.empty();
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * The record, which is the tester's own: while a new version takes the place of the old one, it
+   * is moved from the one into the other.
+   */
+  private static Optional<InputFile> record(Path reports, String report) {
+    Path now = reports.resolve(report).resolve(RECORD);
+    for (Path file : List.of(now, OutputStatus.old(reports, report).resolve(RECORD), now)) {
+      if (RegularFile.isThere(file)) {
+        byte[] bytes = bytes(file, DiskFolder.LARGEST_FILE_BYTES);
+        return Optional.of(new InputFile(recordPath(report), bytes));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Where the record of a report stands in the project folder. */
+  public static String recordPath(String report) {
+    return "reports/" + report + "/" + RECORD;
+  }
+
+  /** Where the record stands in the report's folder. */
+  static String recordFile() {
+    return RECORD;
+  }
+
+  /** Where the version of a day stands in the report's folder. */
+  public static String keptFile(LocalDate day) {
+    return FOLDER + "report-" + day + ".pdf";
+  }
+
+  /** True if this is of a PDF, with nothing beside it. */
+  boolean isCarried() {
+    return carried.isPresent();
+  }
+
+  /** The versions by their path in the report's folder. */
+  public Map<String, byte[]> files() {
+    Map<String, byte[]> files = new TreeMap<>();
+    kept.forEach((day, pdf) -> files.put(keptFile(day), pdf));
+    return files;
+  }
+
+  /** Where they are kept in the project folder, and each of them. */
+  public List<String> paths() {
+    String folder = "reports/" + report + "/";
+    List<String> paths = new ArrayList<>(List.of(folder + "published"));
+    kept.keySet().forEach(day -> paths.add(folder + keptFile(day)));
+    return paths;
+  }
+
+  /** What a new version of a day depends on: the versions before it. */
+  public List<InputHash> hashesBefore(LocalDate day) {
+    return kept.headMap(day).entrySet().stream()
+        .map(e -> new InputFile(keptFile(e.getKey()), e.getValue()).withoutContent())
+        .toList();
+  }
+
+  /** The version of a day, if one was published. */
+  Optional<Checked<CarriedReport>> of(LocalDate day) {
+    return Optional.ofNullable(kept.get(day)).map(pdf -> ReportPdfReader.read(path(day), pdf));
+  }
+
+  private String path(LocalDate day) {
+    return "reports/" + report + "/" + keptFile(day);
+  }
+
+  /**
+   * The common ground that a version takes over from the one published before it, so that windows
+   * do not slide when a reading is mended.
+   *
+   * @param day day of the version that is made
+   * @param sessions the sessions it is about; of others nothing is taken over
+   */
+  public Optional<CommonGround> ground(LocalDate day, Set<String> sessions) {
+    if (carried.isPresent()) {
+      return carried.flatMap(NumbersFile::ground).filter(g -> g.frozen().isPresent());
+    }
+    SortedMap<LocalDate, byte[]> upToDay = kept.headMap(day.plusDays(1));
+    if (upToDay.isEmpty()) {
+      return Optional.empty();
+    }
+    LocalDate found = upToDay.lastKey();
+    return Optional.ofNullable(kept.get(found))
+        .flatMap(pdf -> ReportPdfReader.numbers(path(found), pdf).value())
+        .filter(n -> n.sessions().equals(sessions))
+        .flatMap(NumbersFile::ground)
+        .map(g -> found.equals(day) ? g : g.frozenSince(found));
+  }
+
+  /** Day of the newest version that is older than a day. */
+  Optional<LocalDate> dayBefore(LocalDate day) {
+    SortedMap<LocalDate, byte[]> older = kept.headMap(day);
+    return older.isEmpty() ? Optional.empty() : Optional.of(older.lastKey());
+  }
+
+  /** Day of the newest version. */
+  Optional<LocalDate> newest() {
+    return kept.isEmpty() ? Optional.empty() : Optional.of(kept.lastKey());
+  }
+
+  /** The corrections that were recorded. */
+  Checked<List<Correction>> recorded() {
+    return record
+        .map(file -> CsvParser.read(file).then(CorrectionsParser::check))
+        .orElseGet(() -> Checked.good(List.of()));
+  }
+}

@@ -1,0 +1,168 @@
+package taperbook.workspace;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.SourceLocation;
+import taperbook.plan.ReportPlan;
+import taperbook.result.Correction;
+import taperbook.result.MovedNumber;
+import taperbook.session.InputFile;
+import taperbook.verify.CarriedReport;
+import taperbook.verify.NumberMoves;
+import taperbook.verify.NumbersFile;
+
+/**
+ * Holds a report against the versions of it that were published: a version that is published does
+ * not change unsaid, and what changed after it is told with its day, its reason and its cause.
+ */
+public final class Revision {
+  private static final int MOST_NAMED = 3;
+
+  private final ReportPlan plan;
+  private final PublishedVersions earlier;
+  private final MetricRerun remeasuring;
+
+  /**
+   * Of a report.
+   *
+   * @param plan what it asks for
+   * @param earlier the versions that were published
+   * @param remeasuring measures files again, to tell what moved the numbers
+   */
+  public Revision(ReportPlan plan, PublishedVersions earlier, MetricRerun remeasuring) {
+    this.plan = plan;
+    this.earlier = earlier;
+    this.remeasuring = remeasuring;
+  }
+
+  /**
+   * What came of it.
+   *
+   * @param corrections all corrections up to this version, in order
+   * @param freeze the day to keep this version under, if it is published for the first time
+   */
+  public record Outcome(List<Correction> corrections, Optional<LocalDate> freeze) {}
+
+  /**
+   * What came of it where no earlier version was published, or where only a record is carried:
+   * nothing is held against the numbers then.
+   */
+  public Optional<Checked<Outcome>> withoutNumbers() {
+    Optional<LocalDate> day = plan.heading().versionDay();
+    if (earlier.isCarried() || day.isEmpty()) {
+      return Optional.of(
+          earlier.recorded().then(all -> Checked.good(new Outcome(all, Optional.empty()))));
+    }
+    return earlier.newest().isPresent()
+        ? Optional.empty()
+        : Optional.of(Checked.good(new Outcome(List.of(), toFreeze(day.get()))));
+  }
+
+  private Optional<LocalDate> toFreeze(LocalDate day) {
+    return Optional.of(day).filter(d -> plan.heading().history().published());
+  }
+
+  /**
+   * The corrections of this version, or why it may not be made, where an earlier one was published.
+   *
+   * @param numbers its numbers
+   * @param inputs the files it is made from
+   * @param program name and version of the program
+   */
+  public Checked<Outcome> of(NumbersFile numbers, List<InputFile> inputs, String program) {
+    LocalDate day = plan.heading().versionDay().orElseThrow();
+    Map<String, InputFile> byPath = new TreeMap<>();
+    inputs.forEach(i -> byPath.put(i.path(), i));
+    Checked<List<Correction>> corrections = corrections(day, numbers, byPath, program);
+    Optional<Checked<CarriedReport>> same = earlier.of(day);
+    if (same.isPresent()) {
+      return corrections.then(
+          all ->
+              same.get()
+                  .then(
+                      published ->
+                          unchanged(
+                              day,
+                              NumberMoves.stated(published.numbers(), numbers),
+                              new Outcome(all, Optional.empty()))));
+    }
+    return corrections.then(all -> unsaid(all, toFreeze(day), numbers));
+  }
+
+  /** The recorded corrections, and the one of this version's day. */
+  private Checked<List<Correction>> corrections(
+      LocalDate day, NumbersFile numbers, Map<String, InputFile> inputs, String program) {
+    List<ReportPlan.Reason> reasons = plan.heading().history().corrections();
+    Optional<LocalDate> since = earlier.dayBefore(day);
+    if (reasons.isEmpty() || since.isEmpty()) {
+      return Checked.good(List.of());
+    }
+    ReportPlan.Reason last = reasons.get(reasons.size() - 1);
+    return earlier
+        .recorded()
+        .then(
+            recorded ->
+                earlier
+                    .of(since.get())
+                    .orElseThrow()
+                    .then(
+                        base -> {
+                          List<Correction> all = new ArrayList<>();
+                          recorded.stream().filter(c -> c.day().isBefore(day)).forEach(all::add);
+                          List<MovedNumber> moved =
+                              new Attribution(base, inputs, program, remeasuring).of(numbers);
+                          all.add(new Correction(day, since.get(), last.words(), moved));
+                          return Checked.good(all);
+                        }));
+  }
+
+  /** A published version may be made again, but not with other numbers. */
+  private Checked<Outcome> unchanged(LocalDate day, List<MovedNumber> moved, Outcome outcome) {
+    if (moved.isEmpty()) {
+      return Checked.good(outcome);
+    }
+    boolean published = plan.heading().history().published();
+    ProblemCode code = published ? ProblemCode.NUMBERS_MOVED : ProblemCode.NUMBERS_MOVED_IN_DRAFT;
+    return Checked.of(outcome, List.of(problem(code, day, moved)));
+  }
+
+  /** Without a correction, a version of another day than the published one has changed unsaid. */
+  private Checked<Outcome> unsaid(
+      List<Correction> corrections, Optional<LocalDate> freeze, NumbersFile numbers) {
+    Optional<LocalDate> newest = earlier.newest();
+    Outcome outcome = new Outcome(corrections, freeze);
+    if (newest.isEmpty() || !corrections.isEmpty()) {
+      return Checked.good(outcome);
+    }
+    return earlier
+        .of(newest.get())
+        .orElseThrow()
+        .then(
+            published ->
+                unchanged(newest.get(), NumberMoves.stated(published.numbers(), numbers), outcome));
+  }
+
+  private Problem problem(ProblemCode code, LocalDate day, List<MovedNumber> moved) {
+    List<String> named =
+        moved.stream().limit(MOST_NAMED).map(m -> m.id() + " of " + m.session()).toList();
+    return new Problem(
+        code,
+        SourceLocation.file(plan.article().file()),
+        (moved.size() == 1 ? "1 number" : moved.size() + " numbers")
+            + " moved since the version published on "
+            + day
+            + ": "
+            + String.join(", ", named)
+            + (moved.size() > named.size() ? ", ..." : ""),
+        "the numbers as published, or a correction with a day of its own and the reason",
+        "below the key corrections write the day, a colon and what was wrong, as in"
+            + " - 2026-05-02: the power at 6:38 was misread");
+  }
+}

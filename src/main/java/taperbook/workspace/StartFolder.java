@@ -1,0 +1,64 @@
+package taperbook.workspace;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import taperbook.input.folder.RegularFile;
+
+/** The project folder as start files are put into it: never over a file that is there. */
+public final class StartFolder {
+  private final Path root;
+
+  public StartFolder(Path root) {
+    this.root = root;
+  }
+
+  /** Writes texts, all of them or, if one of the files is there already, none. */
+  public void write(SortedMap<String, String> texts) {
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    texts.forEach((path, text) -> files.put(path, text.getBytes(StandardCharsets.UTF_8)));
+    writeBytes(files);
+  }
+
+  /** Writes files, all of them or, if one of them is there already, none. */
+  public void writeBytes(SortedMap<String, byte[]> files) {
+    List<String> there =
+        files.keySet().stream().filter(p -> RegularFile.isThere(root.resolve(p))).toList();
+    if (!there.isEmpty()) {
+      throw new StoppedException(
+          String.join(", ", there)
+              + (there.size() == 1 ? " is" : " are")
+              + " there already, and nothing is written over. Choose another name, or move "
+              + (there.size() == 1 ? "it" : "them")
+              + " away.");
+    }
+    files.forEach(this::writeFresh);
+  }
+
+  private void writeFresh(String path, byte[] bytes) {
+    Path file = root.resolve(path);
+    for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
+      Path folder = root.resolve(path.substring(0, slash));
+      if (RegularFile.leadsOut(root, folder)) {
+        throw StoppedException.leadsOut(folder);
+      }
+    }
+    try {
+      Files.createDirectories(file.toAbsolutePath().resolveSibling(""));
+      try (OutputStream out = RegularFile.create(file)) {
+        out.write(bytes);
+      }
+    } catch (FileAlreadyExistsException e) {
+      throw new StoppedException(path + " is in the way: " + e.getMessage(), e);
+    } catch (IOException e) {
+      throw new StoppedException(
+          path + " cannot be written (" + e + "). Make room or make the folder writable.", e);
+    }
+  }
+}

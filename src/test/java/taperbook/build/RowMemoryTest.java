@@ -1,0 +1,114 @@
+package taperbook.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import taperbook.cli.ExitStatus;
+import taperbook.endtoend.ManySessions;
+import taperbook.endtoend.Workplace;
+import taperbook.plan.LibraryPlan;
+import taperbook.result.LibraryResult;
+import taperbook.session.InputHash;
+import taperbook.workspace.Project;
+import taperbook.workspace.VisitedSession;
+
+/** A library made with rows that are known and without. */
+final class RowMemoryTest {
+  private static final String ROWS = "reports/.library.rows";
+  private static final String READINGS = "sessions/visit-0001/readings.csv";
+
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void a_library_is_the_same_with_known_rows_without_and_with_broken_ones() throws IOException {
+    Workplace place = ManySessions.write(folder, 6);
+    assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
+    byte[] rows = Files.readAllBytes(place.path(ROWS));
+    place.replace(READINGS, "\n60,", "\n61,");
+    SortedMap<String, String> known = made(place);
+    Files.delete(place.path(ROWS));
+    assertThat(made(place).equals(known)).isTrue();
+    for (int at : List.of(0, 40, rows.length / 2, rows.length - 1)) {
+      byte[] broken = rows.clone();
+      broken[at] ^= 0x20;
+      Files.write(place.path(ROWS), broken);
+      assertThat(made(place).equals(known)).as("broken at " + at).isTrue();
+    }
+    Files.write(place.path(ROWS), new byte[0]);
+    assertThat(made(place).equals(known)).isTrue();
+  }
+
+  private static SortedMap<String, String> made(Workplace place) throws IOException {
+    Files.deleteIfExists(place.path("reports/library/report.html"));
+    assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
+    assertThat(place.out()).contains("made: reports/library/");
+    return place.files("reports/library");
+  }
+
+  @Test
+  void only_what_changed_is_measured_again_and_every_row_is_the_one_measured() throws IOException {
+    Workplace place = ManySessions.write(folder, 8);
+    LibraryResult fresh = result(8);
+    assertThat(result(0)).usingRecursiveComparison().isEqualTo(fresh);
+    place.replace(READINGS, "\n60,", "\n61,");
+    LibraryResult mended = result(1);
+    assertThat(mended.rows().get(0).numbers().all()).isNotEmpty();
+    assertThat(result(0)).usingRecursiveComparison().isEqualTo(mended);
+    // Another plan and another drive are another context.
+    place.replace("reports/library.md", "30-70", "30-60");
+    result(8);
+    place.replace("sessions/drive-0/range-test.csv", "end soc,5", "end soc,6");
+    result(8);
+    Files.delete(folder.resolve(READINGS));
+    result(0);
+  }
+
+  @Test
+  void a_session_with_something_to_tell_is_read_each_time() throws IOException {
+    Workplace place = ManySessions.write(folder, 3);
+    place.replace(READINGS, "soc [%],", "soc [%],odd thing,");
+    Files.writeString(
+        place.path(READINGS), place.text(READINGS).replaceAll("(?m)^([0-9]+,[0-9]+),", "$1,,"));
+    result(3);
+    result(1);
+  }
+
+  /** The rows, of which so many must have been measured and not remembered. */
+  private LibraryResult result(int expectedMeasured) {
+    CommandContext workshop = CommandContext.in(folder, Map.of());
+    Project project = workshop.project();
+    LibraryPlan plan = (LibraryPlan) project.plan("library").value().orElseThrow();
+    LibraryIntake intake = LibraryIntake.withoutArticle(plan);
+    project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
+    List<InputHash> tests = new ArrayList<>(intake.inputs());
+    intake.remember(workshop.memory(plan, tests));
+    AtomicInteger measured = new AtomicInteger();
+    OrderedExecutor.each(
+        project.sessionNames(),
+        name -> {
+          var visited = project.visitSession(name);
+          return intake.measured(
+              name,
+              new VisitedSession<>(
+                  () -> {
+                    measured.incrementAndGet();
+                    return visited.value();
+                  },
+                  visited.files(),
+                  visited.hashes()));
+        },
+        intake::take);
+    intake.keepRows();
+    assertThat(measured.get()).isEqualTo(expectedMeasured);
+    return intake.result();
+  }
+}

@@ -1,0 +1,33 @@
+package taperbook.chart.plots;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import taperbook.result.Curve;
+
+final class PeakTextTest {
+  /** Up by 1 kW each second to 100 kW at 100 s, level to 300 s, down by 0.5 kW each second. */
+  private static final Curve TRAPEZOID =
+      curve(new double[] {0, 100, 300, 500}, new double[] {0, 100, 100, 0});
+
+  @Test
+  void the_stretch_of_the_levels_own_length_is_the_level() {
+    assertThat(PeakText.stretchStart(TRAPEZOID, 200)).isEqualTo(100);
+  }
+
+  @Test
+  void a_longer_stretch_ends_at_equal_powers_on_both_slopes() {
+    // 206 s within 2 kW of the peak: 2 s on the rise at 1 kW/s, 4 s on the fall at 0.5 kW/s.
+    assertThat(PeakText.stretchStart(TRAPEZOID, 206)).isCloseTo(98, within(1.0));
+  }
+
+  @Test
+  void a_stretch_as_long_as_the_curve_begins_with_it() {
+    assertThat(PeakText.stretchStart(TRAPEZOID, 500)).isZero();
+  }
+
+  private static Curve curve(double[] x, double[] y) {
+    return new Curve(x, y, y, y, new boolean[x.length]);
+  }
+}

@@ -1,0 +1,114 @@
+package taperbook.chart.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import taperbook.chart.model.Box;
+import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.Pen;
+
+final class LabelPlacerTest {
+  private static final ChartStyle STYLE = ChartStyle.print();
+  private static final Box REGION = new Box(50, 40, 640, 300);
+
+  static IntStream seeds() {
+    return IntStream.rangeClosed(1, 200);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void labels_never_overlap_and_never_leave_the_region(int seed) {
+    Random random = new Random(seed);
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.obstacles().keepOff(new Line2D.Double(50, 340, 690, 40), Pen.SINGLE);
+    List<Box> blocked = List.of(new Box(300, 200, 40, 20));
+    blocked.forEach(placer.obstacles()::block);
+    List<Box> placed = new ArrayList<>(blocked);
+    for (int i = 0; i < 12; i++) {
+      placer.place(callout(random)).ifPresent(p -> placed.add(p.box()));
+    }
+    assertThat(placed).hasSizeGreaterThan(6).allMatch(box -> box.isInside(REGION));
+    for (int a = 0; a < placed.size(); a++) {
+      for (int b = a + 1; b < placed.size(); b++) {
+        assertThat(placed.get(a).overlaps(placed.get(b))).isFalse();
+      }
+    }
+  }
+
+  @Test
+  void a_label_keeps_off_the_curve_where_it_can() {
+    Line2D curve = new Line2D.Double(50, 190, 690, 190);
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.obstacles().keepOff(curve, Pen.SINGLE);
+    Callout callout = at(300, 190, List.of(Callout.Side.RIGHT, Callout.Side.ABOVE), false);
+    assertThat(placer.place(callout).orElseThrow().box().meets(curve)).isFalse();
+  }
+
+  @Test
+  void a_label_that_may_be_left_out_is_left_out_where_there_is_no_room() {
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.obstacles().block(new Box(150, 60, 400, 250));
+    assertThat(placer.place(at(350, 185, List.of(Callout.Side.values()), false))).isEmpty();
+  }
+
+  @Test
+  void a_label_that_is_required_goes_farther_away_and_gets_a_leader() {
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.obstacles().block(new Box(150, 60, 400, 250));
+    Optional<Callout.Placed> placed =
+        placer.place(at(350, 185, List.of(Callout.Side.values()), true));
+    assertThat(placed.flatMap(placer::leader)).isPresent();
+  }
+
+  @Test
+  void a_line_s_label_stands_where_it_cannot_be_taken_for_another_line_s() {
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    Line2D own = new Line2D.Double(50, 190, 690, 190);
+    Line2D other = new Line2D.Double(50, 156, 690, 156);
+    placer.obstacles().keepOff(own, Pen.FIRST);
+    placer.obstacles().keepOff(other, Pen.SECOND);
+    Box box = placer.place(named(300, 190, "A one", 0)).orElseThrow().box();
+    assertThat(box.distanceToSlanted(own)).isLessThan(box.distanceToSlanted(other));
+    assertThat(box.top()).isGreaterThan(190);
+  }
+
+  @Test
+  void a_shorter_form_of_a_label_is_taken_where_the_longer_one_has_no_room() {
+    LabelPlacer placer = new LabelPlacer(REGION, STYLE);
+    placer.obstacles().block(new Box(50, 40, 560, 300));
+    List<Callout> forms =
+        List.of(named(650, 190, "A second battery revision", 0), named(650, 190, "A", 36));
+    assertThat(placer.place(forms).orElseThrow().callout().lines()).containsExactly("A");
+  }
+
+  private static Callout named(double x, double y, String text, double handicap) {
+    List<Callout.Spot> spots = List.of(new Callout.Spot(x, y, 0));
+    List<Callout.Side> sides = List.of(Callout.Side.ABOVE, Callout.Side.BELOW);
+    return new Callout(
+        spots, List.of(text), Color.BLACK, Optional.of(Pen.FIRST), sides, true, handicap);
+  }
+
+  private static Callout callout(Random random) {
+    double x = 50 + 640 * random.nextDouble();
+    double y = 40 + 300 * random.nextDouble();
+    return at(x, y, List.of(Callout.Side.values()), random.nextBoolean());
+  }
+
+  private static Callout at(double x, double y, List<Callout.Side> sides, boolean required) {
+    return new Callout(
+        new Callout.Spot(x, y, 0),
+        List.of("80 % after", "24 min 40 s"),
+        Color.BLACK,
+        sides,
+        required);
+  }
+}

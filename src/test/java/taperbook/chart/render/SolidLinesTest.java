@@ -1,0 +1,124 @@
+package taperbook.chart.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.knowm.xchart.XYChart;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.Box;
+import taperbook.chart.model.Brush;
+import taperbook.chart.model.Chart;
+import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.Heading;
+import taperbook.chart.model.PlotArea;
+import taperbook.chart.model.PlotLine;
+import taperbook.result.Curve;
+
+final class SolidLinesTest {
+  private static final ChartStyle STYLE = ChartStyle.film();
+
+  @ParameterizedTest
+  @ValueSource(doubles = {7.3, 52, 97, 118.4, 171, 208.6, 260, 349})
+  void the_grid_lies_at_the_ticks_of_the_axis_and_nowhere_else(double max) {
+    gridLiesAtTicks(chart(Axis.upTo("Power", "kW", max, 6)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-24, 92", "-77, 8", "-3.9, 3.4", "-0.4, 61.5", "-118, 121"})
+  void the_grid_lies_at_the_ticks_of_an_axis_across_zero_too(double min, double max) {
+    gridLiesAtTicks(chart(Axis.across("Difference", "kW", min, max, 8)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {60, 90, 130, 200, 300})
+  void the_grid_of_a_low_panel_lies_at_the_ticks_too(double height) {
+    for (double max : new double[] {52, 100, 171, 238}) {
+      Chart chart = chart(Axis.upTo("Power", "kW", max, 6));
+      PlotArea whole = PlotArea.of(chart, STYLE);
+      Box box = new Box(whole.box().left(), whole.box().top(), whole.box().width(), height);
+      gridLiesAtTicks(chart, new PlotArea(box, whole.x(), whole.y()));
+    }
+  }
+
+  private static void gridLiesAtTicks(Chart chart) {
+    gridLiesAtTicks(chart, PlotArea.of(chart, STYLE));
+  }
+
+  private static void gridLiesAtTicks(Chart chart, PlotArea frame) {
+    BufferedImage image = painted(chart, frame);
+    TreeSet<Integer> expected = new TreeSet<>();
+    for (double tick : frame.up(STYLE).keySet()) {
+      int row = (int) Math.round(frame.py(tick));
+      if (tick > chart.y().min()) {
+        expected.add(row);
+      }
+    }
+    int column = (int) frame.box().right() - 3;
+    TreeSet<Integer> found = new TreeSet<>();
+    for (int y = 0; y < image.getHeight(); y++) {
+      // A line of two pixels covers the row above its middle in full or nearly so.
+      if (image.getRGB(column, y) != Color.WHITE.getRGB() && image.getRGB(column, y - 1) == -1) {
+        found.add(y + 1);
+      }
+    }
+    assertThat(found).as(expected + " in " + frame).hasSameSizeAs(expected);
+    for (int row : found) {
+      assertThat(expected.subSet(row - 1, true, row + 1, true)).isNotEmpty();
+    }
+  }
+
+  @Test
+  void the_scale_of_the_library_is_the_scale_of_the_frame() {
+    scaleIsThatOfTheFrame(chart(Axis.upTo("Power", "kW", 208.6, 6)));
+    scaleIsThatOfTheFrame(chart(Axis.across("Difference", "kW", -50, 40, 8)));
+  }
+
+  private static void scaleIsThatOfTheFrame(Chart chart) {
+    PlotArea frame = PlotArea.of(chart, STYLE);
+    XYChart xy = SolidLines.prepare(chart, frame, STYLE);
+    Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
+    xy.paint(g, (int) frame.box().width(), (int) frame.box().height());
+    for (double share : new double[] {0, 0.17, 0.5, 1}) {
+      double x = frame.x().max() * share;
+      double y = frame.y().min() + frame.y().length() * share;
+      assertThat(frame.box().left() + xy.getScreenXFromChart(x))
+          .isCloseTo(frame.px(x), within(0.51));
+      assertThat(frame.box().top() + xy.getScreenYFromChart(y))
+          .isCloseTo(frame.py(y), within(0.51));
+    }
+  }
+
+  private static BufferedImage painted(Chart chart, PlotArea frame) {
+    BufferedImage image =
+        new BufferedImage(STYLE.width(), STYLE.height(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, STYLE.width(), STYLE.height());
+    new AxisLayer(frame, STYLE).paintGrid(new Brush(g, STYLE.ground()));
+    SolidLines.paint(g, chart, frame, STYLE);
+    g.dispose();
+    return image;
+  }
+
+  private static Chart chart(Axis axis) {
+    double[] x = {10, 40};
+    double[] y = {axis.max() / 2, axis.max() / 3};
+    return new Chart(
+        "grid",
+        new Heading("Grid", "", List.of()),
+        Axis.stateOfCharge(10),
+        axis,
+        new PlotLine(new Curve(x, y, y, y, new boolean[2]), v -> v, v -> v),
+        new Chart.Marks(Optional.empty(), Optional.empty(), List.of()));
+  }
+}

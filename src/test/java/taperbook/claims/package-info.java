@@ -1,4 +1,0 @@
-@NullMarked
-package taperbook.claims;
-
-import org.jspecify.annotations.NullMarked;

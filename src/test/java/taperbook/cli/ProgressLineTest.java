@@ -1,0 +1,85 @@
+package taperbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+
+/** The line that says how far long work has come. */
+final class ProgressLineTest {
+  private static final Terminal NARROW = new Terminal(true, true, 40);
+
+  private final CountDownLatch painted = new CountDownLatch(2);
+  private final ByteArrayOutputStream bytes =
+      new ByteArrayOutputStream() {
+        @Override
+        public void flush() {
+          painted.countDown();
+        }
+      };
+  private final PrintStream err = new PrintStream(bytes, false, StandardCharsets.UTF_8);
+
+  /** A stopwatch that goes on by some time at each look. */
+  private static WatchClock going(long nanosPerLook) {
+    return new WatchClock() {
+      private long nanos;
+
+      @Override
+      public boolean pause(long millis) {
+        return false;
+      }
+
+      @Override
+      public synchronized long nanoTime() {
+        nanos += nanosPerLook;
+        return nanos;
+      }
+
+      @Override
+      public void whole(Runnable work) {
+        work.run();
+      }
+    };
+  }
+
+  @Test
+  void the_line_has_bar_place_name_step_and_seconds_and_fits() {
+    ProgressLine progress = new ProgressLine(err, new Terminal(true, true, 100), going(0));
+    progress.begin(1, 4, "finch-first-look");
+    progress.step(0.5, "measuring");
+    assertThat(progress.line(7))
+        .isEqualTo("[======          ] 2 of 4  finch-first-look: measuring, 7 s");
+    progress.end();
+    ProgressLine narrow = new ProgressLine(err, NARROW, going(0));
+    narrow.begin(0, 1, "a-report-with-a-long-name");
+    assertThat(narrow.line(1)).isEqualTo("[                ] a-report-with-a-long");
+    narrow.end();
+  }
+
+  @Test
+  void long_work_is_shown_and_cleared_at_the_end() throws InterruptedException {
+    ProgressLine progress = new ProgressLine(err, NARROW, going(1_000_000_000));
+    progress.begin(0, 1, "it");
+    assertThat(painted.await(20, TimeUnit.SECONDS)).isTrue();
+    progress.end();
+    String said = bytes.toString(StandardCharsets.UTF_8);
+    assertThat(said).contains("it: reading, 1 s").endsWith("\r\u001b[2K");
+  }
+
+  @Test
+  void short_work_and_work_in_a_pipe_say_nothing() throws InterruptedException {
+    ProgressLine brief = new ProgressLine(err, NARROW, going(1000));
+    brief.begin(0, 1, "it");
+    assertThat(painted.await(400, TimeUnit.MILLISECONDS)).isFalse();
+    brief.end();
+    ProgressLine piped = new ProgressLine(err, Terminal.NONE, going(1_000_000_000));
+    piped.begin(0, 1, "it");
+    assertThat(painted.await(400, TimeUnit.MILLISECONDS)).isFalse();
+    piped.end();
+    assertThat(bytes.toByteArray()).isEmpty();
+  }
+}

@@ -1,4 +1,0 @@
-@NullMarked
-package taperbook.draw.library;
-
-import org.jspecify.annotations.NullMarked;

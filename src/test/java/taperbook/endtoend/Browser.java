@@ -1,0 +1,79 @@
+package taperbook.endtoend;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** Chromium without a window, which shows a page and tells what became of it. */
+final class Browser {
+  /** Options for no window, and for no talk with anybody. */
+  static final List<String> QUIET =
+      List.of(
+          "--headless",
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync");
+
+  private final Path scratch;
+  private final int longestSeconds;
+
+  /**
+   * A browser.
+   *
+   * @param scratch folder for what it writes
+   * @param longestSeconds how long it may take
+   */
+  Browser(Path scratch, int longestSeconds) {
+    this.scratch = scratch;
+    this.longestSeconds = longestSeconds;
+  }
+
+  /**
+   * The page's document after its scripts have run; the test is skipped where there is no browser.
+   *
+   * @param options further options of Chromium
+   */
+  String shown(Path page, String... options) throws IOException, InterruptedException {
+    Optional<Path> browser = program();
+    assumeTrue(browser.isPresent(), "no Chromium on the path");
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                browser.orElseThrow().toString(), "--user-data-dir=" + scratch.resolve("browser")));
+    command.addAll(QUIET);
+    command.addAll(List.of(options));
+    command.addAll(List.of("--dump-dom", page.toUri().toString()));
+    Path out = scratch.resolve("dom.html");
+    Process process =
+        new ProcessBuilder(command)
+            .redirectOutput(out.toFile())
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    boolean ended = process.waitFor(longestSeconds, TimeUnit.SECONDS);
+    process.destroyForcibly();
+    assertThat(ended).as("the browser ends by itself").isTrue();
+    return Files.readString(out);
+  }
+
+  /** Chromium on the path. */
+  static Optional<Path> program() {
+    String path = String.valueOf(System.getenv("PATH"));
+    return Stream.of(path.split(File.pathSeparator, -1))
+        .flatMap(p -> Stream.of("chromium", "chromium-browser").map(n -> Path.of(p, n)))
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+}

@@ -1,0 +1,194 @@
+package taperbook.endtoend;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import taperbook.cli.ExitStatus;
+
+/**
+ * Whatever a template or an article asks for, making the report and reading it opens no connection
+ * and no file outside the folder. A listener on this machine stands for the web.
+ */
+final class NoWayOutTest {
+  private static final String SECRET = "Quarrysecret";
+
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void nothing_outside_is_asked_for_or_printed() throws Exception {
+    Path secret = Files.writeString(Files.createTempFile("outside", ".txt"), SECRET);
+    AtomicInteger asked = new AtomicInteger();
+    AtomicInteger sent = new AtomicInteger();
+    try (ServerSocket web = listener(asked, sent)) {
+      copyValid();
+      String url = "http://127.0.0.1:" + web.getLocalPort() + "/x";
+      spoil(url, secret, "report.ftlh");
+      Workplace place = new Workplace(folder);
+      assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
+      assertThat(asked).as("connections while the report is made").hasValue(0);
+      Path look = folder.resolve("reports/look");
+      try (PDDocument pdf = Loader.loadPDF(look.resolve("report.pdf").toFile())) {
+        assertThat(new PDFTextStripper().getText(pdf)).contains("peaked").doesNotContain(SECRET);
+      }
+      String html = Files.readString(look.resolve("report.html"));
+      assertThat(html).contains("default-src 'none'").doesNotContain(SECRET);
+      open(look.resolve("report.html"));
+      // The browser may open a connection ahead of the policy; it must not ask for anything.
+      assertThat(sent).as("requests while the page is read").hasValue(0);
+    } finally {
+      Files.delete(secret);
+    }
+  }
+
+  @Test
+  void the_page_of_a_library_asks_for_nothing_either() throws Exception {
+    Path secret = Files.writeString(Files.createTempFile("outside", ".txt"), SECRET);
+    AtomicInteger asked = new AtomicInteger();
+    AtomicInteger sent = new AtomicInteger();
+    try (ServerSocket web = listener(asked, sent)) {
+      copyValid();
+      Path article = folder.resolve("reports/look.md");
+      Files.writeString(
+          article, "---\nkind: library\ntitle: All\nunits: km\n---\nOne car peaked here.\n");
+      spoil("http://127.0.0.1:" + web.getLocalPort() + "/x", secret, "library.ftlh");
+      Workplace place = new Workplace(folder);
+      assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
+      assertThat(asked).as("connections while the library is made").hasValue(0);
+      String html = Files.readString(folder.resolve("reports/look/report.html"));
+      assertThat(html).contains("default-src 'none'", "script-src 'sha256-", "/x.png");
+      assertThat(html).doesNotContain(SECRET);
+      open(folder.resolve("reports/look/report.html"));
+      assertThat(sent).as("requests while the page is read").hasValue(0);
+    } finally {
+      Files.delete(secret);
+    }
+  }
+
+  @Test
+  void the_listener_hears_a_connection() throws Exception {
+    AtomicInteger asked = new AtomicInteger();
+    AtomicInteger sent = new AtomicInteger();
+    try (ServerSocket web = listener(asked, sent);
+        Socket client = new Socket(web.getInetAddress(), web.getLocalPort())) {
+      client.getOutputStream().write('G');
+      assertThat(client.getInputStream().read()).isEqualTo(-1);
+      assertThat(asked).hasValue(1);
+      assertThat(sent).hasValue(1);
+    }
+  }
+
+  @Test
+  void charts_hold_no_script_and_no_way_out() throws Exception {
+    Workplace place = Workplace.withMadeDemo(folder);
+    try (Stream<Path> all = Files.walk(place.path("reports"))) {
+      List<Path> charts = all.filter(p -> p.toString().endsWith(".svg")).toList();
+      assertThat(charts).hasSizeGreaterThan(10);
+      for (Path chart : charts) {
+        String svg = Files.readString(chart);
+        assertThat(svg)
+            .as(chart.toString())
+            .doesNotContainPattern("(?i)<(script|foreignObject|image|use|a|iframe)[ >]")
+            .doesNotContainPattern("(?i)(href|src)=\"(?!#)")
+            .doesNotContainPattern("(?i) on[a-z]+=\"")
+            .doesNotContainPattern("(?i)url\\((?!#|data:|'data:|\"data:|&quot;data:)")
+            .doesNotContain("<!ENTITY");
+      }
+    }
+  }
+
+  @Test
+  void no_cell_of_a_made_table_is_a_formula() throws Exception {
+    Workplace place = Workplace.withMadeDemo(folder);
+    try (Stream<Path> all = Files.walk(place.path("reports"))) {
+      List<Path> tables = all.filter(p -> p.toString().endsWith(".csv")).toList();
+      assertThat(tables).isNotEmpty();
+      for (Path table : tables) {
+        // A minus sign may lead a number; all else that leads a formula may not.
+        assertThat(Files.readString(table))
+            .as(table.toString())
+            .doesNotContainPattern("(?m)(^|,)\"?[=+@\t]")
+            .doesNotContainPattern("(?m)(^|,)\"?-(?![0-9.])");
+      }
+    }
+  }
+
+  /** Every way that HTML, CSS, SVG and XML have of asking for something else. */
+  private void spoil(String url, Path secret, String templateName) throws IOException {
+    String file = secret.toUri().toString();
+    StringBuilder ways = new StringBuilder();
+    for (String to : List.of(url, file)) {
+      ways.append("<img src=\"" + to + ".png\" alt=\"x\"/>")
+          .append("<iframe src=\"" + to + "\"></iframe>")
+          .append("<object data=\"" + to + "\"></object><embed src=\"" + to + "\"/>")
+          .append("<link rel=\"stylesheet\" href=\"" + to + ".css\"/>")
+          .append("<style>@import url('" + to + "'); p { background: url('" + to + "') }")
+          .append("@font-face { font-family: x; src: url('" + to + "') } p { font-family: x }")
+          .append("</style><p style=\"background: url('" + to + "')\">way</p>")
+          .append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"9\" height=\"9\"")
+          .append(" xmlns:xlink=\"http://www.w3.org/1999/xlink\">")
+          .append("<image width=\"9\" height=\"9\" xlink:href=\"" + to + "\"/>")
+          .append("<use xlink:href=\"" + to + "#a\"/></svg>")
+          .append("<script src=\"" + to + "\"></script>");
+    }
+    String template = Files.readString(Path.of("templates", templateName));
+    int end = template.indexOf("</body>");
+    assertThat(end).isPositive();
+    Files.createDirectories(folder.resolve("templates"));
+    Files.writeString(
+        folder.resolve("templates").resolve(templateName),
+        template.substring(0, end) + ways + template.substring(end));
+    String article =
+        "\n\n<!DOCTYPE r [<!ENTITY e SYSTEM \""
+            + file
+            + "\">]>\n\n&e;\n\n![p]("
+            + url
+            + ")\n\n"
+            + ways;
+    Path look = folder.resolve("reports/look.md");
+    Files.writeString(look, Files.readString(look) + article);
+  }
+
+  private static ServerSocket listener(AtomicInteger asked, AtomicInteger sent) throws IOException {
+    ServerSocket web = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
+    Thread ear =
+        new Thread(
+            () -> {
+              while (!web.isClosed()) {
+                try (Socket heard = web.accept()) {
+                  asked.incrementAndGet();
+                  if (heard.getInputStream().read() >= 0) {
+                    sent.incrementAndGet();
+                  }
+                  heard.shutdownOutput();
+                } catch (IOException e) {
+                  return;
+                }
+              }
+            });
+    ear.setDaemon(true);
+    ear.start();
+    return web;
+  }
+
+  private void open(Path page) throws Exception {
+    String dom = new Browser(folder, 60).shown(page);
+    assertThat(dom).contains("peaked").doesNotContain(SECRET);
+  }
+
+  private void copyValid() throws IOException {
+    Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
+  }
+}

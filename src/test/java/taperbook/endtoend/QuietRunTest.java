@@ -1,0 +1,59 @@
+package taperbook.endtoend;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A run as a user starts it, in a process of its own and with a home that has nothing in it. */
+final class QuietRunTest {
+  @TempDir private Path folder = Path.of("");
+  @TempDir private Path home = Path.of("");
+
+  @Test
+  void says_nothing_but_its_own_and_writes_nothing_but_the_report() throws Exception {
+    Workplace.withDemo(folder);
+    Path err = home.resolveSibling(home.getFileName() + ".err");
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Djava.awt.headless=true",
+                "-Duser.home=" + home,
+                "-cp",
+                classPath(),
+                "taperbook.Main",
+                "report",
+                "finch-first-look",
+                "--folder",
+                folder.toString())
+            .redirectError(err.toFile())
+            .start();
+    String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).isZero();
+    assertThat(out).contains("finch-first-look  made");
+    assertThat(Files.readString(err)).isEmpty();
+    Files.delete(err);
+    assertThat(files(home)).isEmpty();
+  }
+
+  /** The program's own class path, without what a library for tests brings along to log with. */
+  private static String classPath() {
+    return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator, -1))
+        .filter(entry -> !entry.contains("slf4j"))
+        .collect(Collectors.joining(File.pathSeparator));
+  }
+
+  private static List<Path> files(Path folder) throws IOException {
+    try (Stream<Path> all = Files.walk(folder)) {
+      return all.filter(Files::isRegularFile).toList();
+    }
+  }
+}

@@ -1,0 +1,210 @@
+package taperbook.endtoend;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import taperbook.cli.ExitStatus;
+
+/** Remaking on save, on real files and in scripted time. */
+final class WatchTest {
+  private static final String READINGS = "sessions/stop/readings.csv";
+  private static final String CONDITIONS = "sessions/stop/conditions.csv";
+  private static final String ROWS =
+      """
+      elapsed [min:s],soc [%],power [kW],energy added [kWh]
+      0:00,10,100,0.0
+      5:00,25,110,8.9
+      10:00,40,100,17.7
+      20:00,62,70,31.9
+      30:00,78,50,41.9
+      36:00,85,40,46.4
+      """;
+  private static final String MORE = "40:00,88,32,48.8\n";
+  private static final String FACTS =
+      """
+      item,value,unit,how known
+      date,2026-03-14,,
+      vehicle,Northmoor Finch,,
+      odometer,,km,unknown
+      station rated power,,kW,unknown
+      ambient temperature,,Cel,unknown
+      battery temperature at start,,Cel,unknown
+      preconditioned,,,unknown
+      read from,film,,
+      """;
+
+  @TempDir private Path folder = Path.of("");
+  private Workplace place = new Workplace(folder);
+
+  @BeforeEach
+  void writeOneSession() throws IOException {
+    place = new Workplace(folder);
+    write(READINGS, ROWS);
+    write(CONDITIONS, FACTS);
+    write("reports/all.md", "---\nkind: library\ntitle: All stops\n---\n");
+  }
+
+  private void write(String path, String text) throws IOException {
+    Files.createDirectories(place.path(path).resolveSibling(""));
+    Files.writeString(place.path(path), text);
+  }
+
+  private void watch(ScriptedPulse script) {
+    assertThat(place.run(script, "watch")).as(place.err()).isEqualTo(ExitStatus.DONE);
+  }
+
+  private static String watching() {
+    return "Watching sessions/, reports/*.md and templates/. Ctrl-C ends it."
+        + System.lineSeparator();
+  }
+
+  private long count(String what) {
+    return place.out().lines().filter(line -> line.contains(what)).count();
+  }
+
+  @Test
+  void the_start_makes_what_is_out_of_date_and_then_nothing_happens_without_a_change() {
+    watch(new ScriptedPulse().still().still().still());
+    assertThat(place.out()).matches("all  made in [0-9]+\\.[0-9] s\\R");
+    assertThat(place.err()).isEqualTo(watching());
+    assertThat(place.path("reports/all/report.pdf")).exists();
+
+    watch(new ScriptedPulse().still().still());
+    assertThat(place.out()).isEmpty();
+  }
+
+  @Test
+  void two_quick_saves_make_one_remake_with_the_later_content() {
+    watch(
+        new ScriptedPulse()
+            .still()
+            .then(() -> write(READINGS, ROWS.replace("20:00,62,70", "20:00,62,72")))
+            .then(() -> write(READINGS, ROWS.replace("20:00,62,70", "20:00,62,123")))
+            .still());
+    assertThat(count("all  made")).isEqualTo(2);
+    assertThat(place.text("reports/all/numbers.json")).contains("123");
+  }
+
+  @Test
+  void a_file_that_is_half_written_is_not_read() {
+    watch(
+        new ScriptedPulse()
+            .still()
+            .then(() -> write(READINGS, ROWS.substring(0, 90)))
+            .then(() -> {})
+            .then(() -> write(READINGS, ROWS + MORE))
+            .still());
+    assertThat(place.err()).isEqualTo(watching());
+    assertThat(count("all  made")).isEqualTo(2);
+  }
+
+  @Test
+  void what_is_saved_while_a_report_is_made_throws_that_version_away() {
+    watch(
+        new ScriptedPulse()
+            .still()
+            .then(() -> write(READINGS, ROWS.replace("5:00,25,110", "5:00,25,oops")))
+            .thenWhileMaking(() -> write(READINGS, ROWS.replace("5:00,25,110", "5:00,25,137")))
+            .still()
+            .still());
+    assertThat(place.err()).isEqualTo(watching());
+    assertThat(count("all  made")).isEqualTo(2);
+    assertThat(place.text("reports/all/numbers.json")).contains("137");
+  }
+
+  @Test
+  void the_same_content_saved_again_or_moved_into_place_makes_nothing() {
+    watch(
+        new ScriptedPulse()
+            .still()
+            .then(() -> write(READINGS, ROWS))
+            .still()
+            .then(() -> write("sessions/stop/.readings.csv.part", ROWS))
+            .then(
+                () ->
+                    Files.move(
+                        place.path("sessions/stop/.readings.csv.part"),
+                        place.path(READINGS),
+                        StandardCopyOption.REPLACE_EXISTING))
+            .still());
+    assertThat(count("all  made")).isEqualTo(1);
+    assertThat(place.err()).isEqualTo(watching());
+  }
+
+  @Test
+  void a_problem_is_told_once_while_it_lasts_and_the_mended_report_is_made() throws IOException {
+    write("reports/one.md", "---\nsession: stop\n---\n");
+    Files.delete(place.path("reports/all.md"));
+    String mended = "---\nkind: library\ntitle: One\n---\n";
+    watch(
+        new ScriptedPulse()
+            .still()
+            .then(() -> write(READINGS, ROWS + MORE))
+            .still()
+            .then(() -> write("reports/one.md", mended))
+            .still());
+    assertThat(place.err()).containsOnlyOnce("[key-missing]").contains("reports/one.md");
+    assertThat(count("one  refused")).isEqualTo(1);
+    assertThat(count("one  made")).isEqualTo(1);
+  }
+
+  @Test
+  void a_report_mended_back_to_what_is_published_is_said_to_be_up_to_date() {
+    String good = "---\nkind: library\ntitle: All stops\n---\n";
+    watch(
+        new ScriptedPulse()
+            .still()
+            .then(() -> write("reports/all.md", good.replace("title", "titel")))
+            .still()
+            .then(() -> write("reports/all.md", good))
+            .still());
+    assertThat(place.out())
+        .containsSubsequence("all  made", "all  refused", "all  mended; what is published");
+    assertThat(count("all  made")).isEqualTo(1);
+  }
+
+  @Test
+  void a_new_session_is_taken_up_and_a_deleted_file_is_told() {
+    watch(
+        new ScriptedPulse()
+            .still()
+            .then(() -> Files.createDirectories(place.path("sessions/second")))
+            .then(() -> write("sessions/second/readings.csv", ROWS + MORE))
+            .then(() -> write("sessions/second/conditions.csv", FACTS))
+            .still()
+            .then(() -> Files.delete(place.path(CONDITIONS)))
+            .still());
+    assertThat(count("all  made")).isEqualTo(3);
+    assertThat(place.text("reports/all/report.html")).contains("second");
+    assertThat(place.err()).containsOnlyOnce("[file-missing]").contains(CONDITIONS);
+  }
+
+  @Test
+  void a_problem_that_a_page_was_made_with_is_not_told_again_while_it_lasts() {
+    watch(
+        new ScriptedPulse()
+            .still()
+            .then(() -> write("sessions/second/readings.csv", ROWS))
+            .still()
+            .then(() -> write("templates/mine.md", "not used"))
+            .still()
+            .then(() -> write(READINGS, ROWS + MORE))
+            .still());
+    assertThat(count("all  made")).isEqualTo(3);
+    assertThat(place.err()).containsOnlyOnce("[file-missing]");
+  }
+
+  @Test
+  void a_folder_that_is_not_there_is_refused() {
+    Workplace nowhere = new Workplace(folder.resolve("nowhere"));
+    assertThat(nowhere.run(new ScriptedPulse().still(), "watch"))
+        .isEqualTo(ExitStatus.INPUT_REFUSED);
+    assertThat(nowhere.err()).contains("there is no folder");
+  }
+}

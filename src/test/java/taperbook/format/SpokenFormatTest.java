@@ -1,0 +1,71 @@
+package taperbook.format;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Amounts as one speaks them; expected words by hand. */
+final class SpokenFormatTest {
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0 seconds",
+    "31, 30 seconds",
+    "48, 50 seconds",
+    "60, 1 minute",
+    "88, 1\u00bd minutes",
+    "107, 1\u00be minutes",
+    "257, 4\u00bc minutes",
+    "389, 6\u00bd minutes",
+    "584, 9\u00bd minutes",
+    "598, 10 minutes",
+    "908, 15 minutes",
+    "3569, 59 minutes",
+    "3571, 1 hour",
+    "4800, 1 hour 20 minutes",
+    "7200, 2 hours",
+    "-88, \u22121\u00bd minutes",
+  })
+  void times_are_spoken_in_the_steps_that_one_speaks_in(double seconds, String words) {
+    assertThat(SpokenFormat.time(seconds)).isEqualTo(words);
+  }
+
+  @Test
+  void no_spoken_time_is_off_by_more_than_a_twelfth() {
+    for (double seconds = 50; seconds < 20000; seconds += 7) {
+      String words = SpokenFormat.time(seconds);
+      assertThat(Math.abs(parsed(words) / seconds - 1))
+          .as(seconds + ": " + words)
+          .isLessThan(1 / 12.0);
+    }
+  }
+
+  /** Reads a spoken time back, s. */
+  private static double parsed(String words) {
+    String[] parts = words.split(" ", -1);
+    double sum = 0;
+    for (int i = 0; i + 1 < parts.length; i += 2) {
+      String digits = parts[i].replaceAll("[\u00bc\u00bd\u00be]", "");
+      double amount = digits.isEmpty() ? 0 : Double.parseDouble(digits);
+      amount += parts[i].endsWith("\u00bc") ? 0.25 : 0;
+      amount += parts[i].endsWith("\u00bd") ? 0.5 : 0;
+      amount += parts[i].endsWith("\u00be") ? 0.75 : 0;
+      sum += amount * (parts[i + 1].startsWith("h") ? 3600 : parts[i + 1].startsWith("m") ? 60 : 1);
+    }
+    return sum;
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "168.2, 168",
+    "17.24, 17",
+    "9.876, 9.88",
+    "345.4, 345",
+    "1234, 1230",
+    "-3.5, \u22123.5"
+  })
+  void other_amounts_have_three_digits_at_most(double amount, String words) {
+    assertThat(SpokenFormat.amount(amount)).isEqualTo(words);
+  }
+}

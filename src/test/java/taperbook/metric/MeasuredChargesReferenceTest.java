@@ -1,0 +1,158 @@
+package taperbook.metric;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import taperbook.diagnostics.Checked;
+import taperbook.input.SessionParser;
+import taperbook.input.csv.CsvParser;
+import taperbook.input.mapping.ColumnMapParser;
+import taperbook.quantity.Estimate;
+import taperbook.result.Numbers;
+import taperbook.session.InputFile;
+import taperbook.session.Session;
+
+/** Measured charges of three cells against NumPy; see {@code reference/nasa-cccv/SOURCE.md}. */
+final class MeasuredChargesReferenceTest {
+  private static final Map<String, Map<String, Double>> REFERENCE = new HashMap<>();
+  private static final Map<String, Numbers> NUMBERS = new HashMap<>();
+
+  @BeforeAll
+  static void measure() {
+    List<String[]> lines =
+        new String(file("reference.csv").bytes(), StandardCharsets.UTF_8)
+            .lines()
+            .map(line -> line.split(",", -1))
+            .toList();
+    for (String[] cells : lines.subList(1, lines.size())) {
+      Map<String, Double> quantities = new HashMap<>();
+      for (int i = 1; i < cells.length; i++) {
+        quantities.put(lines.get(0)[i], Double.parseDouble(cells[i]));
+      }
+      REFERENCE.put(cells[0], quantities);
+      NUMBERS.put(cells[0], Sessions.measure(session(cells[0])).main().numbers());
+    }
+  }
+
+  private static InputFile file(String name) {
+    try (InputStream in =
+        MeasuredChargesReferenceTest.class.getResourceAsStream("/reference/nasa-cccv/" + name)) {
+      return new InputFile(name, in.readAllBytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException(name, e);
+    }
+  }
+
+  /** A charge as the program reads it. */
+  private static Session session(String name) {
+    Checked<Session> session =
+        CsvParser.read(file("columns.csv"))
+            .then(ColumnMapParser::check)
+            .then(
+                map ->
+                    SessionParser.check(
+                        name,
+                        map,
+                        CsvParser.read(file(name + ".csv"), map.layout()),
+                        CsvParser.read(file("conditions.csv"))));
+    assertThat(session.problems()).isEmpty();
+    return session.value().orElseThrow();
+  }
+
+  private static Stream<String> charges() {
+    return REFERENCE.keySet().stream().sorted();
+  }
+
+  /**
+   * The interval holds the reference, within what that itself leaves open, and the value is near.
+   */
+  private static void assertHolds(String id, String quantity, double open, double tolerance) {
+    assertThat(charges())
+        .hasSize(3)
+        .allSatisfy(
+            charge -> {
+              double expected =
+                  requireNonNull(REFERENCE.get(charge)).getOrDefault(quantity, Double.NaN);
+              Estimate measured = requireNonNull(NUMBERS.get(charge)).estimate(id).orElseThrow();
+              assertThat(
+                      measured
+                          .bounds()
+                          .hull(measured.bounds().low() - open)
+                          .hull(measured.bounds().high() + open)
+                          .contains(expected))
+                  .as("%s of %s: %s has %s in its interval", id, charge, measured, expected)
+                  .isTrue();
+              assertThat(measured.value()).isCloseTo(expected, within(tolerance));
+            });
+  }
+
+  /**
+   * The reference is the row that shows a charge first, and the display had changed since the row
+   * before: up to 45 s earlier, which is left open, and twice that for a stretch.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "time_to_soc_10, t_at_10_s, 45",
+    "time_to_soc_20, t_at_20_s, 45",
+    "time_to_soc_30, t_at_30_s, 45",
+    "time_to_soc_40, t_at_40_s, 45",
+    "time_to_soc_50, t_at_50_s, 45",
+    "time_to_soc_60, t_at_60_s, 45",
+    "time_to_soc_70, t_at_70_s, 45",
+    "time_to_soc_80, t_at_80_s, 45",
+    "time_to_soc_90, t_at_90_s, 45",
+    "time_soc_10_80, t10_80_s, 90",
+  })
+  void times_are_those_of_numpy(String id, String quantity, double seconds) {
+    assertHolds(id, quantity, seconds, seconds);
+  }
+
+  /**
+   * Half a per cent at either end of the window is 0.8 kWh, or 1.4 % of it; powers change by less
+   * than that there: as much is left open as a row of 45 s at either end moves it. The integral of
+   * power, which the reference of the energy is, may lie half a step of the counter from it.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "energy_soc_10_80, e10_80_kwh, 0.8, 0.8",
+    "average_power_10_80, avg10_80_kw, 0.3, 0.8",
+    "soc_average_power_10_80, socavg10_80_kw, 0.3, 0.8",
+    "energy_added, energy_kwh, 0.05, 0.1",
+    "peak_power, peak_kw, 0, 0.05",
+  })
+  void energies_and_powers_are_those_of_numpy(
+      String id, String quantity, double open, double tolerance) {
+    assertHolds(id, quantity, open, tolerance);
+  }
+
+  /** The charges go from 0 to 100 %, so that the energy of a full charge is the energy charged. */
+  @ParameterizedTest
+  @CsvSource({"implied_full_energy, 0.8", "implied_full_energy_fitted, 0.3"})
+  void the_energy_of_a_full_charge_is_the_energy_that_was_charged(String id, double tolerance) {
+    assertHolds(id, "energy_kwh", 0, tolerance);
+  }
+
+  /** At constant current and then at constant voltage the power is continuous. */
+  @Test
+  void no_step_of_power_is_found() {
+    assertThat(charges())
+        .hasSize(3)
+        .noneMatch(
+            charge ->
+                requireNonNull(NUMBERS.get(charge)).ids().stream()
+                    .anyMatch(i -> i.startsWith("taper_step")));
+  }
+}

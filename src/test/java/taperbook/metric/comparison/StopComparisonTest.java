@@ -1,0 +1,74 @@
+package taperbook.metric.comparison;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import taperbook.metric.Sessions;
+import taperbook.metric.course.Courses;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
+import taperbook.session.Channel;
+import taperbook.session.ConditionItem;
+import taperbook.session.Session;
+
+/** A later stop against the first, in closed form: 60 kWh, 100 kW, and 80 kW from 40 % on. */
+final class StopComparisonTest {
+  private static final int ROWS = 61;
+
+  private static Session stop(String name, double later, double shift) {
+    double[] seconds = new double[ROWS];
+    double[] soc = new double[ROWS];
+    double[] power = new double[ROWS];
+    for (int i = 0; i < ROWS; i++) {
+      soc[i] = 10 + shift + i;
+      power[i] = soc[i] <= 40 ? 100 : later;
+      // 0.6 kWh for each per cent.
+      seconds[i] = i == 0 ? 0 : seconds[i - 1] + 0.6 * 3600 / power[i];
+    }
+    return Sessions.session()
+        .named(name)
+        .text(ConditionItem.DISPLAY_ROUNDS, "nearest")
+        .text(ConditionItem.ROWS_WRITTEN, "at set times")
+        .channel(Channel.SOC, 0.05, seconds, soc)
+        .channel(Channel.POWER, 0.5, seconds, power)
+        .build();
+  }
+
+  private static Courses courses(Session session) {
+    return new Courses(session, List.of(), Courses.FOR_REPORT, 0);
+  }
+
+  @Test
+  void a_stop_that_throttles_has_less_power_at_equal_charge() {
+    StopComparison stop =
+        StopComparison.of(courses(stop("two", 80, 0)), courses(stop("one", 100, 0)), 0);
+    Estimate ratio = stop.ratio().estimateIfMeasured().orElseThrow();
+    // 30 per cents at 100 kW and 30 at 80 kW over 60 at 100 kW.
+    assertThat(ratio.value()).isCloseTo(90, within(0.5));
+    assertThat(ratio.bounds().contains(90)).isTrue();
+    assertThat(ratio.bounds().width()).isLessThan(1.5);
+    assertThat(stop.below()).hasSize(1);
+    Interval below = stop.below().get(0);
+    assertThat(below.low()).isCloseTo(40.5, within(1.0));
+    assertThat(below.high()).isCloseTo(70, within(0.5));
+    assertThat(stop.rows()).isNotEmpty();
+  }
+
+  @Test
+  void a_stop_like_the_first_lies_below_nowhere() {
+    StopComparison stop =
+        StopComparison.of(courses(stop("two", 100, 5)), courses(stop("one", 100, 0)), 0);
+    assertThat(stop.ratio().estimateIfMeasured().orElseThrow().bounds().contains(100)).isTrue();
+    assertThat(stop.below()).isEmpty();
+  }
+
+  @Test
+  void stops_without_charge_in_common_are_not_compared() {
+    StopComparison stop =
+        StopComparison.of(courses(stop("two", 100, 0)), courses(stop("one", 100, 60)), 0);
+    assertThat(stop.ratio().reasonIfWithheld().orElseThrow())
+        .isEqualTo("the two stops share less than 1 % of state of charge");
+  }
+}

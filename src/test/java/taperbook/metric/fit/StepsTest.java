@@ -1,0 +1,54 @@
+package taperbook.metric.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import taperbook.session.Trace;
+
+/** One reading for each step of a display, and where within the step it stood. */
+final class StepsTest {
+  private static Trace trace(double halfStep, double... values) {
+    int n = values.length;
+    return new Trace(
+        "sessions/steps/readings.csv",
+        IntStream.range(0, n).mapToDouble(i -> i).toArray(),
+        values,
+        IntStream.range(0, n).map(i -> i + 2).toArray(),
+        halfStep,
+        0.5);
+  }
+
+  @Test
+  void the_middle_row_or_both_middle_rows_stand_for_a_displayed_value() {
+    List<SocStep> steps = SocStep.of(trace(0.5, 10, 11, 11, 11, 12, 12), i -> true);
+    assertThat(steps).containsExactly(new SocStep(0, 0), new SocStep(2, 2), new SocStep(4, 5));
+    assertThat(steps.get(2).mean(i -> i)).isEqualTo(4.5);
+    assertThat(steps.get(2).indices()).containsExactly(4, 5);
+    assertThat(steps.get(1).indices()).containsExactly(2);
+  }
+
+  @Test
+  void a_display_that_falls_back_still_gives_one_reading_for_each_value() {
+    assertThat(SocStep.of(trace(0.5, 10, 11, 10, 11, 12), i -> i != 4)).hasSize(2);
+  }
+
+  @Test
+  void between_two_changes_the_truth_rises_through_the_step() {
+    Trace energy = trace(0.5, 4, 5, 5, 5, 5, 6, 6);
+    // Changes at 0.5 s and 4.5 s: a quarter of the step for each second.
+    assertThat(WithinStep.value(energy, 1)).isCloseTo(4.5 + 0.125, within(1e-12));
+    assertThat(WithinStep.value(energy, 4)).isCloseTo(5.5 - 0.125, within(1e-12));
+  }
+
+  @Test
+  void where_the_changes_are_not_seen_the_reading_stands() {
+    // At the ends, with few rows on a step, and after a jump by more than a step.
+    assertThat(WithinStep.value(trace(0.5, 4, 4, 4, 5), 1)).isEqualTo(4);
+    assertThat(WithinStep.value(trace(0.5, 4, 5, 5, 5), 2)).isEqualTo(5);
+    assertThat(WithinStep.value(trace(0.5, 4, 5, 5, 6), 1)).isEqualTo(5);
+    assertThat(WithinStep.value(trace(0.5, 4, 9, 9, 9, 10), 2)).isEqualTo(9);
+  }
+}

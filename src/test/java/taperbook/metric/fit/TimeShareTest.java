@@ -1,0 +1,78 @@
+package taperbook.metric.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import taperbook.quantity.Estimate;
+import taperbook.session.Trace;
+
+final class TimeShareTest {
+  private static Trace power(double halfStep, double clockHalfStep) {
+    return new Trace(
+        "readings.csv",
+        new double[] {0, 100, 200, 300, 400},
+        new double[] {80, 120, 120, 80, 40},
+        new int[] {2, 3, 4, 5, 6},
+        halfStep,
+        clockHalfStep);
+  }
+
+  @Test
+  void the_straight_way_between_readings_is_cut_at_the_level() {
+    Estimate share = new TimeShare(power(0, 0), 400).atLeast(100);
+    // 50 s of the first gap, all of the second, 50 s of the third: 200 s of 400 s.
+    assertThat(share.value()).isCloseTo(50, within(1e-9));
+    // Surely only the second gap; perhaps the first three.
+    assertThat(share.bounds().low()).isCloseTo(25, within(1e-9));
+    assertThat(share.bounds().high()).isCloseTo(75, within(1e-9));
+  }
+
+  @Test
+  void rounding_leaves_open_a_reading_at_the_level() {
+    Estimate share = new TimeShare(power(0.5, 0), 400).atLeast(120);
+    assertThat(share.value()).isCloseTo(25, within(1e-9));
+    assertThat(share.bounds().low()).isZero();
+    assertThat(share.bounds().high()).isCloseTo(75, within(1e-9));
+  }
+
+  @Test
+  void a_level_never_reached_has_no_share() {
+    Estimate share = new TimeShare(power(0.5, 1), 400).atLeast(150);
+    assertThat(share.value()).isZero();
+    assertThat(share.bounds().width()).isZero();
+  }
+
+  @Test
+  void time_without_readings_may_have_been_above() {
+    Estimate share = new TimeShare(power(0, 0), 500).atLeast(100);
+    assertThat(share.value()).isCloseTo(50, within(1e-9));
+    assertThat(share.bounds().low()).isCloseTo(20, within(1e-9));
+    assertThat(share.bounds().high()).isCloseTo(80, within(1e-9));
+  }
+
+  @Test
+  void the_clock_moves_each_passage_and_both_ends() {
+    Estimate share = new TimeShare(power(0, 1), 400).atLeast(100);
+    // At the least 100 s less 1 s at each end; the rest 100 s and 200 s, more by 1 s at each end.
+    assertThat(share.bounds().low()).isCloseTo(100 * 98 / 402.0, within(1e-9));
+    // At the most the first 300 s and 2 s; the rest 100 s less 2 s.
+    assertThat(share.bounds().high()).isCloseTo(100 * 302 / 400.0, within(1e-9));
+  }
+
+  @Test
+  void a_session_wholly_above_the_level_is_so_whatever_the_clock_did() {
+    Estimate share = new TimeShare(power(0.5, 1), 400).atLeast(30);
+    assertThat(share.value()).isEqualTo(100);
+    assertThat(share.bounds().low()).isEqualTo(100);
+    assertThat(share.bounds().high()).isEqualTo(100);
+  }
+
+  @Test
+  void a_session_shorter_than_its_readings_is_refused() {
+    assertThatThrownBy(() -> new TimeShare(power(0, 0), 399))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("400.0 s of power in 399.0 s");
+  }
+}

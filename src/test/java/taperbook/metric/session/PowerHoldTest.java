@@ -1,0 +1,129 @@
+package taperbook.metric.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import taperbook.metric.Sessions;
+import taperbook.metric.course.Courses;
+import taperbook.quantity.Estimate;
+import taperbook.session.Channel;
+import taperbook.session.ConditionItem;
+import taperbook.session.Session;
+import taperbook.session.Trace;
+
+/** How long the power stays near its peak. */
+final class PowerHoldTest {
+  /** Power every ten seconds, a charge that follows it. */
+  private static Session session(double halfStep, double... power) {
+    double[] seconds = IntStream.range(0, power.length).mapToDouble(i -> 10 * i).toArray();
+    double[] soc = new double[power.length];
+    double energy = 0;
+    for (int i = 0; i < power.length; i++) {
+      soc[i] = Math.rint(20 + energy);
+      energy += power[i] * 10 / 3600;
+    }
+    return Sessions.session()
+        .channel(Channel.SOC, 0.5, seconds, soc)
+        .channel(Channel.POWER, halfStep, seconds, power)
+        .build();
+  }
+
+  private static PowerHold hold(Session session) {
+    return new PowerHold(session.trace(Channel.POWER).orElseThrow());
+  }
+
+  private static Estimate seconds(Session session) {
+    return new Courses(session, Optional.empty(), Courses.FOR_REPORT)
+        .estimate(hold(session)::seconds)
+        .orElseThrow();
+  }
+
+  /** So many readings of one power after so many of another. */
+  private static double[] steps(double... powerAndCount) {
+    return IntStream.range(0, powerAndCount.length / 2)
+        .boxed()
+        .flatMapToDouble(
+            i -> {
+              double[] same = new double[(int) powerAndCount[2 * i + 1]];
+              Arrays.fill(same, powerAndCount[2 * i]);
+              return Arrays.stream(same);
+            })
+        .toArray();
+  }
+
+  @Test
+  void two_per_cent_of_the_peak_counts_where_the_display_is_finer() {
+    // Within 2 % of 150 are 150 and 148: twelve readings, the steps at most 10 s to either side.
+    Session session = session(0.5, steps(100, 4, 150, 6, 148, 6, 130, 4));
+    assertThat(hold(session).rows()).hasSize(12);
+    assertThat(seconds(session).bounds().low()).isGreaterThanOrEqualTo(105);
+    assertThat(seconds(session).bounds().high()).isLessThanOrEqualTo(135);
+  }
+
+  @Test
+  void one_display_step_counts_where_it_is_coarser_than_two_per_cent() {
+    Session session = session(5, steps(120, 4, 140, 6, 150, 6, 120, 4));
+    assertThat(hold(session).rows()).hasSize(12);
+  }
+
+  @Test
+  void a_dip_breaks_the_hold_and_the_longer_part_counts() {
+    Session session = session(0.5, steps(150, 4, 120, 3, 150, 9, 90, 4));
+    assertThat(hold(session).rows()).hasSize(9);
+    assertThat(seconds(session).bounds().high()).isLessThanOrEqualTo(105);
+    assertThat(seconds(session).bounds().low()).isGreaterThanOrEqualTo(75);
+  }
+
+  /** 150 kW for 15 minutes, then 4 kW less each minute: 147 kW, 2 % less, 45 s into the fall. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.01, 0.03, 0.06, 0.1})
+  void losses_between_power_and_counter_do_not_shorten_the_hold(double loss) {
+    double[] seconds = IntStream.rangeClosed(0, 30).mapToDouble(i -> 60 * i).toArray();
+    double[] power = Arrays.stream(seconds).map(t -> 150 - Math.max(0, t - 900) / 15).toArray();
+    double[] energy =
+        Arrays.stream(seconds)
+            .map(t -> (150 * t - Math.pow(Math.max(0, t - 900), 2) / 30) / 3600 * (1 - loss))
+            .toArray();
+    Session session =
+        Sessions.session()
+            .text(ConditionItem.DISPLAY_ROUNDS, "down")
+            .text(ConditionItem.ROWS_WRITTEN, "at set times")
+            .channel(
+                Channel.SOC,
+                0.5,
+                seconds,
+                Arrays.stream(energy).map(e -> Math.floor(10 + e / 0.9)).toArray())
+            .channel(Channel.POWER, 0.5, seconds, power)
+            .channel(
+                Channel.ENERGY_ADDED,
+                0.05,
+                seconds,
+                Arrays.stream(energy).map(e -> Math.rint(10 * e) / 10).toArray())
+            .build();
+    Estimate hold = seconds(session);
+    assertThat(hold.bounds().contains(945)).as(hold.toString()).isTrue();
+    // Half a kilowatt is 7.5 s of the fall.
+    assertThat(hold.value()).isCloseTo(945, within(10.0));
+    assertThat(hold.bounds().width()).isLessThan(60);
+  }
+
+  @Test
+  void a_session_at_one_power_holds_it_throughout() {
+    Session session = session(0.5, steps(50, 20));
+    assertThat(seconds(session).value()).isEqualTo(190);
+    assertThat(hold(session).rows()).hasSize(20);
+  }
+
+  @Test
+  void of_two_holds_of_the_same_length_the_rows_of_the_first_are_named() {
+    Session session = session(0.5, steps(150, 5, 120, 3, 150, 5));
+    Trace power = session.trace(Channel.POWER).orElseThrow();
+    assertThat(hold(session).rows()).isEqualTo(power.rows(0, 4));
+  }
+}

@@ -1,0 +1,61 @@
+package taperbook.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.Test;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.output.article.ArticleText;
+import taperbook.plan.ReportPlan;
+import taperbook.result.ReportResult;
+
+/** The answer at the top of a report, composed or in the tester's words. */
+final class AnswerTest {
+  private static final ReportResult RESULT = InventedReport.result("Text.", "Title");
+
+  private static ReportResult with(String answer) {
+    ReportPlan plan = RESULT.plan();
+    ReportPlan.Heading heading =
+        new ReportPlan.Heading(
+            "Title",
+            "A. Tester",
+            Optional.empty(),
+            ReportPlan.History.DRAFT,
+            Optional.of(new ReportPlan.Article(answer, "reports/look.md", 5)));
+    return new ReportResult(
+        new ReportPlan(
+            plan.name(), heading, plan.subject(), plan.wishes(), plan.style(), plan.article()),
+        RESULT.main(),
+        RESULT.compared());
+  }
+
+  private static String words(Checked<String> answer) {
+    return Jsoup.parse(answer.value().orElseThrow()).text().replace('\u00a0', ' ');
+  }
+
+  /** 830 s, 2010 s and 405 s, spoken. */
+  @Test
+  void is_composed_of_what_minutes_buy_and_of_the_peak() {
+    assertThat(words(ArticleText.answer(RESULT)))
+        .isEqualTo(
+            "150 km in about 14 minutes, 300 km in about 34 minutes; 128 kW within 2 % for about 7"
+                + " minutes.");
+  }
+
+  @Test
+  void is_the_testers_where_the_front_matter_has_one() {
+    assertThat(words(ArticleText.answer(with("It took **${number(\"peak_power\")}**."))))
+        .isEqualTo("It took 128 kW.");
+  }
+
+  @Test
+  void an_unknown_id_in_it_is_a_problem_at_its_line() {
+    List<Problem> problems = ArticleText.answer(with("${number(\"peak_powr\")}")).problems();
+    assertThat(problems).extracting(Problem::code).containsExactly(ProblemCode.NUMBER_UNKNOWN);
+    assertThat(problems.get(0).place()).hasToString("reports/look.md:5:1");
+  }
+}

@@ -1,0 +1,259 @@
+package taperbook.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.plan.ReportPlan;
+import taperbook.result.ReportResult;
+
+final class ReportProblemsTest {
+  @Test
+  void suggestsWhatAMistypedNumberWasMeantToBe() {
+    List<Problem> problems =
+        problems("First line.\n\nThen ${number(\"time_to_ad_150_km\")} and more.\n");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).code()).isEqualTo(ProblemCode.NUMBER_UNKNOWN);
+    // The article begins on line 12 of its file; the third line of it is line 14.
+    assertThat(problems.get(0).place()).hasToString("reports/finch-first-look.md:14:6");
+    assertThat(problems.get(0).found()).isEqualTo("\"time_to_ad_150_km\"");
+    assertThat(problems.get(0).remedy()).startsWith("write time_to_add_150_km");
+  }
+
+  @Test
+  void tellsOfAllUnknownNamesAtOnce() {
+    List<Problem> problems =
+        problems(
+            """
+            ${number("peak_powr")} ${both("peak_power", "finch-sprig")}
+            ${figure("power-over-sock")}
+            ${nothing}
+            """);
+    assertThat(problems)
+        .extracting(p -> p.code() + " " + p.place().line() + ":" + p.place().column())
+        .containsExactly(
+            "NUMBER_UNKNOWN 12:1",
+            "NAME_UNKNOWN 12:24",
+            "NAME_UNKNOWN 13:1",
+            "TEMPLATE_BROKEN 14:3");
+    assertThat(problems).extracting(Problem::remedy).contains("write finch-spring");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "${\"freemarker.template.utility.Execute\"?new()(\"id\")}",
+        "<#assign x = \"freemarker.template.utility.ObjectConstructor\"?new()>${x(\"java.io.File\")}",
+        "${\"freemarker.template.utility.JythonRuntime\"?new()}",
+        "${number.class.protectionDomain}",
+        "${number?api.class}",
+        "<#include \"/etc/passwd\">",
+        "<#import \"report.ftlh\" as r>",
+        "<#list 1..2000000000 as i>xxxxxxxxxxxxxxxxxxxx</#list>"
+      })
+  void refusesAnArticleThatReachesForMore(String article) {
+    List<Problem> problems = problems(article);
+    assertThat(problems).isNotEmpty();
+    assertThat(problems).extracting(Problem::code).containsOnly(ProblemCode.TEMPLATE_BROKEN);
+  }
+
+  @Test
+  void aNumberOfAPairIsQuotedByTheSessionComparedOrByItsIdAlone() {
+    String article =
+        "A ${number(\"mean_lead_shared\", \"finch-spring\")}, B ${number(\"mean_lead_shared\")}.\n";
+    byte[] page =
+        new ReportWriter()
+            .write(InventedReport.jobWithPair(article))
+            .value()
+            .orElseThrow()
+            .bytes("report.html");
+    String text = Jsoup.parse(new String(page, StandardCharsets.UTF_8)).select("main p").text();
+    assertThat(text.replace('\u00a0', ' ')).contains("A 12.5 kW, B 12.5 kW.");
+  }
+
+  @Test
+  void aMistypedNumberOfAPairHasItsNearestName() {
+    Checked<ReportFiles> written =
+        new ReportWriter().write(InventedReport.jobWithPair("${number(\"mean_leed_shared\")}"));
+    assertThat(written.problems())
+        .extracting(Problem::remedy)
+        .containsExactly("write mean_lead_shared");
+  }
+
+  @Test
+  void printsATableWithItsNumbersAndTheirIntervals() {
+    String html = html("Before.\n\n${table(\"milestones\")}\n\n${table(\"legs\", \"value\")}\n");
+    Document page = Jsoup.parse(html);
+    assertThat(page.select(".prose table thead th").eachText())
+        .startsWith(
+            "State of charge",
+            "Time (min:s)",
+            "Power there (kW)",
+            "Energy added (kWh)",
+            "Distance added (km)");
+    assertThat(page.select(".prose table").select("tbody tr")).hasSizeGreaterThan(2);
+    assertThat(page.select(".prose table").select("tbody td").text()).contains("\u2013");
+  }
+
+  @Test
+  void aTableShowsTheValueAloneOrTheIntervalAloneIfAsked() {
+    String value = html("${table(\"milestones\", \"value\")}\n");
+    assertThat(Jsoup.parse(value).select(".prose table").text()).doesNotContain("\u2013");
+    String range = html("${table(\"milestones\", \"range\")}\n");
+    assertThat(Jsoup.parse(range).select(".prose table").text()).contains("\u2013");
+  }
+
+  @Test
+  void printsDatesAndStatedFacts() {
+    String html =
+        html(
+            "On ${date(\"session\")}, told on ${date(\"published\")}, with"
+                + " ${fact(\"vehicle\")}; it moved ${spread(\"peak_power\")}.\n");
+    assertThat(Jsoup.parse(html).select(".prose").text().replace('\u00a0', ' '))
+        .contains("On 3 May 2026, told on 10 May 2026, with Northmoor Finch")
+        .containsPattern("it moved (give or take|between) ");
+  }
+
+  @Test
+  void suggestsWhatAMistypedTableFactOrDateWasMeantToBe() {
+    List<Problem> problems =
+        problems(
+            "${table(\"milestnes\")} ${fact(\"vehicel\")} ${date(\"sesion\")}"
+                + " ${table(\"legs\", \"rang\")} ${date(\"session\", \"finch-sprig\")}\n");
+    assertThat(problems).extracting(Problem::code).containsOnly(ProblemCode.NAME_UNKNOWN);
+    assertThat(problems)
+        .extracting(Problem::remedy)
+        .containsExactly(
+            "write milestones",
+            "write vehicle",
+            "write session",
+            "write range",
+            "write finch-spring");
+    assertThat(problems.get(1).place()).hasToString("reports/finch-first-look.md:12:23");
+  }
+
+  @Test
+  void aTableOfNoRowsSaysSo() {
+    assertThat(html("${table(\"segments\")}\n")).contains("(No table: the report has no rows");
+  }
+
+  @Test
+  void refusesAnArticleThatCannotBeParsed() {
+    List<Problem> problems = problems("One.\n\nTwo ${number(\"peak_power\"} three.\n");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).code()).isEqualTo(ProblemCode.TEMPLATE_BROKEN);
+    assertThat(problems.get(0).place().line()).isEqualTo(14);
+  }
+
+  @Test
+  void tellsTheLineOfABrokenTemplate() {
+    List<Problem> problems =
+        write("Text.", "<html>\n<p>${report.title}</p>\n<p>${report.titel}</p>\n</html>");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).code()).isEqualTo(ProblemCode.TEMPLATE_BROKEN);
+    assertThat(problems.get(0).place()).hasToString("templates/report.ftlh:3:6");
+    assertThat(problems.get(0).found()).contains("report.titel").hasSizeLessThan(260);
+  }
+
+  @Test
+  void tellsTheLineOfATemplateThatCannotBeParsed() {
+    List<Problem> problems = write("Text.", "<html>\n<#if report.title>\n</html>");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).place().file()).isEqualTo("templates/report.ftlh");
+    assertThat(problems.get(0).place().line()).isBetween(2, 3);
+  }
+
+  @Test
+  void refusesATemplateThatDoesNotExist() {
+    ReportJob job = InventedReport.job();
+    ReportPlan plan = job.result().plan();
+    ReportPlan other =
+        new ReportPlan(
+            plan.name(),
+            plan.heading(),
+            plan.subject(),
+            plan.wishes(),
+            new ReportPlan.Style(plan.style().units(), plan.style().basis(), "shorter"),
+            plan.article());
+    ReportJob wrong =
+        new ReportJob(
+            new ReportResult(other, job.result().main(), job.result().compared()),
+            job.figures(),
+            job.templates(),
+            job.inputs(),
+            job.made(),
+            job.program());
+    List<Problem> problems = new ReportWriter().write(wrong).problems();
+    assertThat(problems).extracting(Problem::code).startsWith(ProblemCode.NAME_UNKNOWN);
+    assertThat(problems.get(0).remedy()).contains("full, library, report, or write");
+  }
+
+  @Test
+  void a_withheld_number_in_a_sentence_is_named_with_its_place_and_reason() {
+    List<Problem> problems = problems("It took\n${number(\"time_to_soc_100\")} in all.\n");
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).place()).hasToString("reports/finch-first-look.md:13:1");
+    assertThat(problems.get(0).found()).isEqualTo("\"time_to_soc_100\"");
+    assertThat(problems.get(0).expected())
+        .isEqualTo("a number that the readings support; of this one, the readings end at 90 %");
+    assertThat(problems.get(0).remedy()).isEqualTo("write the sentence without it");
+    assertThat(problems.get(0).code()).isEqualTo(ProblemCode.NUMBER_WITHHELD);
+  }
+
+  @Test
+  void printsRawHtmlOfAnArticleAsText() {
+    String html = html("Before <script>alert(1)</script> <img src=x onerror=alert(2)> after.\n");
+    assertThat(html).doesNotContain("<script>alert").doesNotContain("<img");
+    assertThat(html).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
+  }
+
+  @Test
+  void takesNoLinkThatRunsAScript() {
+    String html = html("[here](javascript:alert(1)) and [there](https://example.org/a)\n");
+    assertThat(html).doesNotContain("javascript:").contains("href=\"https://example.org/a\"");
+  }
+
+  @Test
+  void printsAPictureAsItsText() {
+    assertThat(html("See ![the plug](plug.png) here.\n")).contains("See the plug here.");
+  }
+
+  @Test
+  void printsTheReasonInPlaceOfAWithheldNumber() {
+    assertThat(html("It took ${number(\"time_to_soc_100\")}.\n"))
+        .contains("It took withheld (the readings end at 90&nbsp;%).");
+  }
+
+  private static List<Problem> problems(String article) {
+    return new ReportWriter().write(InventedReport.job(article, InventedReport.TITLE)).problems();
+  }
+
+  private static List<Problem> write(String article, String template) {
+    ReportJob job = InventedReport.job(article, InventedReport.TITLE);
+    return new ReportWriter()
+        .write(
+            new ReportJob(
+                job.result(),
+                job.figures(),
+                job.templates().with(Map.of("report.ftlh", template)),
+                job.inputs(),
+                job.made(),
+                job.program()))
+        .problems();
+  }
+
+  private static String html(String article) {
+    ReportJob job = InventedReport.job(article, InventedReport.TITLE);
+    ReportFiles files = new ReportWriter().write(job).value().orElseThrow();
+    return new String(files.bytes("report.html"), StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,49 @@
+package taperbook.output.pdf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_ColorSpace;
+import java.awt.color.ICC_Profile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The profile against the colour management of the Java runtime. */
+final class SrgbProfileTest {
+  private final ICC_ColorSpace ours =
+      new ICC_ColorSpace(ICC_Profile.getInstance(SrgbProfile.bytes()));
+
+  @Test
+  void is_a_display_profile_of_version_4() {
+    ICC_Profile profile = ICC_Profile.getInstance(SrgbProfile.bytes());
+    assertThat(profile.getMajorVersion()).isEqualTo(4);
+    assertThat(profile.getProfileClass()).isEqualTo(ICC_Profile.CLASS_DISPLAY);
+    assertThat(profile.getColorSpaceType()).isEqualTo(ColorSpace.TYPE_RGB);
+    assertThat(profile.getNumComponents()).isEqualTo(3);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0, 0",
+    "1, 1, 1",
+    "1, 0, 0",
+    "0, 1, 0",
+    "0, 0, 1",
+    "0.5, 0.5, 0.5",
+    "0.03, 0.2, 0.9",
+    "0.11, 0.47, 0.71",
+    "0.9, 0.6, 0.02"
+  })
+  void gives_the_colours_that_the_runtimes_own_profile_gives(float r, float g, float b) {
+    ColorSpace known = ColorSpace.getInstance(ColorSpace.CS_sRGB);
+    float[] colour = {r, g, b};
+    float[] expected = known.toCIEXYZ(colour);
+    float[] found = ours.toCIEXYZ(colour);
+    for (int i = 0; i < 3; i++) {
+      // Two steps of a profile's 16-bit numbers, doubled by the conversion of both.
+      assertThat(found[i]).isCloseTo(expected[i], within(0.0015f));
+    }
+  }
+}

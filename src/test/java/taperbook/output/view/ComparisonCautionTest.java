@@ -1,0 +1,154 @@
+package taperbook.output.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import taperbook.format.NumberFormatter;
+import taperbook.metric.ReportMetrics;
+import taperbook.metric.Sessions;
+import taperbook.plan.Basis;
+import taperbook.plan.ReportPlan;
+import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.quantity.Unit;
+import taperbook.quantity.WantedDistance;
+import taperbook.result.ReportResult;
+import taperbook.session.Channel;
+import taperbook.session.ConditionItem;
+import taperbook.session.HowKnown;
+import taperbook.session.RangeItem;
+import taperbook.session.RangeTest;
+import taperbook.session.Session;
+
+/** What a page marks as the best of a row, on cars that surely differ: 100 kW against 60 kW. */
+final class ComparisonCautionTest {
+  private static final ReportPlan PLAN =
+      Sessions.plan(
+          List.of(new SocWindow(10, 80)),
+          List.of(new WantedDistance(100, Unit.KILOMETRE)),
+          Unit.KILOMETRE,
+          Basis.DRIVEN);
+
+  private static Session session(String vehicle, double kilowatts, double batteryDegrees) {
+    int rows = (int) (40 * 3600 / kilowatts / 30) + 1;
+    double[] seconds = new double[rows];
+    double[] soc = new double[rows];
+    double[] power = new double[rows];
+    for (int i = 0; i < rows; i++) {
+      seconds[i] = 30.0 * i;
+      soc[i] = Math.rint(5 + seconds[i] * kilowatts / 36 / 50);
+      power[i] = kilowatts;
+    }
+    return Sessions.session()
+        .named(vehicle.toLowerCase(Locale.ROOT))
+        .text(ConditionItem.VEHICLE, vehicle)
+        .amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, batteryDegrees, 0.5)
+        .channel(Channel.SOC, 0.5, seconds, soc)
+        .channel(Channel.POWER, 0.5, seconds, power)
+        .build();
+  }
+
+  private static RangeTest drive(String vehicle, double speed) {
+    Map<RangeItem, Estimate> facts = new EnumMap<>(RangeItem.class);
+    facts.put(RangeItem.DISTANCE, Estimate.around(300, 0.5));
+    facts.put(RangeItem.START_SOC, Estimate.around(95, 0.5));
+    facts.put(RangeItem.END_SOC, Estimate.around(15, 0.5));
+    facts.put(RangeItem.AVERAGE_SPEED, Estimate.around(speed, 0.5));
+    return Sessions.rangeTest(vehicle + "-drive", vehicle, facts, HowKnown.DISPLAYED);
+  }
+
+  private static ReportResult measured(double otherDegrees, List<RangeTest> drives) {
+    return ReportMetrics.measure(
+        PLAN, session("Finch", 100, 25), List.of(session("Carrier", 60, otherDegrees)), drives);
+  }
+
+  /** Labels of rows in which a cell is marked. */
+  @SuppressWarnings("unchecked")
+  private static List<String> marked(Map<String, Object> comparison) {
+    List<String> marked = new ArrayList<>();
+    for (String table : List.of("common", "recorded")) {
+      Map<?, ?> whole = (Map<?, ?>) Objects.requireNonNull(comparison.get(table));
+      for (Map<String, Object> row :
+          (List<Map<String, Object>>) Objects.requireNonNull(whole.get("rows"))) {
+        if (!Integer.valueOf(-1).equals(row.get("best"))) {
+          marked.add((String) Objects.requireNonNull(row.get("label")));
+        }
+      }
+    }
+    return marked;
+  }
+
+  private static Map<String, Object> comparison(ReportResult result) {
+    NumberFormatter wording = new NumberFormatter(Unit.KILOMETRE);
+    NumberViews views = new NumberViews(result, wording, new CaveatMarks(result));
+    return new ComparisonPart(result, views, wording).map();
+  }
+
+  @Test
+  void caveats_that_mean_the_same_are_one_with_the_letter_of_each_session() {
+    ReportResult result = measured(8, List.of());
+    List<Map<String, Object>> items =
+        new CaveatMarks(result)
+            .byTopic().stream()
+                .filter(t -> "Battery and start".equals(t.get("topic")))
+                .flatMap(t -> ((List<?>) Objects.requireNonNull(t.get("items"))).stream())
+                .map(ComparisonCautionTest::item)
+                .toList();
+    assertThat(items)
+        .extracting(i -> String.valueOf(i.get("sentence")).replace('\u00a0', ' '))
+        .anySatisfy(
+            s -> assertThat(s).startsWith("B: The battery was at 8 \u00b0C").doesNotContain("A: "))
+        .filteredOn(s -> s.contains("The session began at 5 %."))
+        .hasSize(1);
+    assertThat(items).extracting(i -> i.get("mark")).doesNotHaveDuplicates();
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> item(Object item) {
+    return (Map<String, Object>) item;
+  }
+
+  @Test
+  void alike_sessions_without_drives_have_their_best_marked() {
+    Map<String, Object> comparison = comparison(measured(25, List.of()));
+    assertThat(marked(comparison)).contains("Time from 10 % to 80 %");
+    assertThat(comparison.get("unmarked")).isEqualTo(List.of());
+  }
+
+  @Test
+  void nothing_is_marked_in_unlike_conditions_and_the_conditions_are_named() {
+    Map<String, Object> comparison = comparison(measured(8, List.of()));
+    assertThat(marked(comparison)).isEmpty();
+    assertThat(comparison.get("unmarked"))
+        .isEqualTo(
+            List.of(
+                "The sessions are not alike in battery temperature at start (A 25.0, B 8.0), so"
+                    + " that no difference is put down to the cars."));
+  }
+
+  @Test
+  void nothing_that_rests_on_a_drive_is_marked_across_drives_and_what_differs_is_named() {
+    ReportResult result = measured(25, List.of(drive("Finch", 110), drive("Carrier", 95)));
+    Map<String, Object> comparison = comparison(result);
+    assertThat(marked(comparison))
+        .contains("Time from 10 % to 80 %")
+        .noneMatch(label -> label.contains("km"));
+    assertThat(comparison.get("unmarked"))
+        .isEqualTo(
+            List.of(
+                "Each car was driven in a test of its own, and the tests differ in average speed"
+                    + " (A 110.0, B 95.0): differences of numbers that rest on a drive are of these"
+                    + " drives."));
+    ComparisonCaution unmarked = new ComparisonCaution(result);
+    assertThat(unmarked.mayMark(List.of(result.find("time_to_add_100_km", "finch")))).isFalse();
+    assertThat(unmarked.mayMark(List.of(result.find("time_soc_10_80", "finch")))).isTrue();
+    assertThat(unmarked.mayMark(List.of(Optional.empty()))).isTrue();
+  }
+}

@@ -1,4 +1,0 @@
-@NullMarked
-package taperbook.proof;
-
-import org.jspecify.annotations.NullMarked;

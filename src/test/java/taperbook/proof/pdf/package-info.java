@@ -1,4 +1,0 @@
-@NullMarked
-package taperbook.proof.pdf;
-
-import org.jspecify.annotations.NullMarked;

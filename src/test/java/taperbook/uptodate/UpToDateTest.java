@@ -1,0 +1,290 @@
+package taperbook.uptodate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is known by looks alone, and above all when nothing may be known. */
+final class UpToDateTest {
+  private static final String SESSION = "sessions/visit";
+  private static final String READINGS = SESSION + "/readings.csv";
+  private static final String ARTICLE = "reports/first.md";
+  private static final List<String> PATHS = List.of(ARTICLE, SESSION, READINGS, "templates");
+  private static final String FINGERPRINT = "a1b2";
+
+  @TempDir private Path root = Path.of("");
+  private Path program = Path.of("");
+
+  @BeforeEach
+  void write_a_project_with_one_report_that_is_made() throws IOException {
+    program = file("program.jar", "jar");
+    file(READINGS, "elapsed [s]\n1\n");
+    file(ARTICLE, "text");
+    file("reports/first/report.html", "page");
+    file(
+        "reports/first/" + OutputStatus.STAMP,
+        OutputStatus.stampHead(FINGERPRINT) + "\nreport.html\n");
+  }
+
+  @Test
+  void a_report_that_looks_the_same_is_up_to_date() throws IOException {
+    keep();
+    assertThat(answer("report")).isEqualTo("first  up to date\n");
+    assertThat(answer("report", "first", "first"))
+        .isEqualTo("first  up to date\nfirst  up to date\n");
+  }
+
+  @Test
+  void what_a_killed_run_began_is_cleared_and_that_of_a_running_one_is_left() throws IOException {
+    // No system numbers a process so high: Linux ends at 4,194,304, as proc(5) says.
+    file("reports/.looks.new-999999999", "");
+    long parent = ProcessHandle.current().parent().map(ProcessHandle::pid).orElse(1L);
+    file("reports/.looks.new-" + parent, "");
+    keep();
+    assertThat(root.resolve("reports/.looks.new-999999999")).doesNotExist();
+    assertThat(root.resolve("reports/.looks.new-" + parent)).exists();
+  }
+
+  @Test
+  void nothing_is_known_without_a_book_or_with_a_broken_one() throws IOException {
+    assertThat(answer("report")).isEmpty();
+    keep();
+    Path book = root.resolve("reports/.looks");
+    String whole = Files.readString(book);
+    for (int end = 0; end < whole.length() - 1; end += 7) {
+      Files.writeString(book, whole.substring(0, end));
+      assertThat(answer("report")).as("cut off at " + end).isEmpty();
+    }
+  }
+
+  @Test
+  void an_edit_of_the_same_size_is_seen_although_its_time_is_set_back() throws IOException {
+    keep();
+    Path readings = root.resolve(READINGS);
+    FileTime before = Files.getLastModifiedTime(readings);
+    Files.writeString(readings, "elapsed [s]\n2\n");
+    Files.setLastModifiedTime(readings, before);
+    assertThat(Files.getLastModifiedTime(readings)).isEqualTo(before);
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "first")).isEmpty();
+  }
+
+  /** A change that a clock's tick cannot tell from the reading must not be trusted. */
+  @Test
+  void what_changed_after_the_run_began_is_not_entered() throws IOException {
+    waitForTheClock();
+    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
+      keeper.enterFolders(List.of("sessions", SESSION));
+      file(READINGS, "elapsed [s]\n3\n");
+      keeper.enter("first", FINGERPRINT, PATHS);
+    }
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "first")).isEmpty();
+    keep();
+    assertThat(answer("report")).isNotEmpty();
+  }
+
+  @Test
+  void the_same_tick_as_the_mark_is_too_late_and_the_one_before_is_not() {
+    assertThat(FileStat.isSettled("f1.2.3.1000.1000", 1001)).isTrue();
+    assertThat(FileStat.isSettled("f1.2.3.1000.1000", 1000)).isFalse();
+    assertThat(FileStat.isSettled("f1.2.3.1000.999", 1000)).isFalse();
+    assertThat(FileStat.isSettled("f1.2.3.999.1000", 1000)).isFalse();
+    assertThat(FileStat.isSettled(FileStat.ABSENT, 0)).isTrue();
+  }
+
+  @Test
+  void a_new_session_a_new_report_and_a_new_template_are_seen() throws IOException {
+    keep();
+    file("sessions/other/readings.csv", "");
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "first")).isNotEmpty();
+    keep();
+    file("reports/second.md", "");
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "second")).isEmpty();
+    Files.delete(root.resolve("reports/second.md"));
+    assertThat(answer("report")).isNotEmpty();
+    file("templates/report.ftlh", "");
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", "first")).isEmpty();
+  }
+
+  @Test
+  void a_missing_product_another_fingerprint_and_a_run_at_work_are_seen() throws IOException {
+    keep();
+    Files.delete(root.resolve("reports/first/report.html"));
+    assertThat(answer("report")).isEmpty();
+    file("reports/first/report.html", "page");
+    assertThat(answer("report")).isNotEmpty();
+    file("reports/first/" + OutputStatus.STAMP, OutputStatus.stampHead("c3d4") + "\nreport.html\n");
+    assertThat(answer("report")).isEmpty();
+    file(
+        "reports/first/" + OutputStatus.STAMP,
+        OutputStatus.stampHead(FINGERPRINT) + "\nreport.html\n");
+    assertThat(answer("report")).isNotEmpty();
+    Files.createDirectories(OutputStatus.fresh(root.resolve("reports"), "first"));
+    assertThat(answer("report")).isEmpty();
+  }
+
+  @Test
+  void another_program_and_another_date_to_be_made_on_are_seen() throws IOException {
+    keep();
+    assertThat(said(program, "1700000000", "report")).isEmpty();
+    assertThat(said(file("other.jar", "jar"), "", "report")).isEmpty();
+    assertThat(said(root, "", "report")).isEmpty();
+    Files.writeString(program, "JAR");
+    assertThat(answer("report")).isEmpty();
+  }
+
+  @Test
+  void other_commands_and_options_are_left_to_the_program() throws IOException {
+    keep();
+    for (String word : List.of("check", "--help", "--version", "-h")) {
+      assertThat(answer(word)).isEmpty();
+      assertThat(answer("report", word)).isEmpty();
+    }
+    assertThat(answer("report", "*")).isEmpty();
+    assertThat(said(program, "", new String[0])).isEmpty();
+  }
+
+  @Test
+  void one_mended_report_leaves_the_others_known() throws IOException {
+    file("reports/second.md", "text");
+    file("reports/second/" + OutputStatus.STAMP, OutputStatus.stampHead("9") + "\n");
+    waitForTheClock();
+    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
+      keeper.enter("first", FINGERPRINT, PATHS);
+      keeper.enter("second", "9", List.of("reports/second.md"));
+    }
+    file(ARTICLE, "more text");
+    waitForTheClock();
+    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
+      assertThat(keeper.isUpToDate("first")).isFalse();
+      assertThat(keeper.isUpToDate("second")).isTrue();
+      keeper.enter("first", FINGERPRINT, PATHS);
+    }
+    assertThat(answer("report", "first", "second"))
+        .isEqualTo("first  up to date\nsecond  up to date\n");
+  }
+
+  @Test
+  void no_link_is_followed_to_the_book_or_to_what_a_run_writes() throws IOException {
+    Path outside = file("outside", "canary");
+    Path scratch = root.resolve("reports/.looks.new-" + ProcessHandle.current().pid());
+    Path book = root.resolve("reports/.looks");
+    for (boolean hard : new boolean[] {true, false}) {
+      for (Path each : List.of(scratch, book)) {
+        Files.deleteIfExists(each);
+        if (hard) {
+          Files.createLink(each, outside);
+        } else {
+          Files.createSymbolicLink(each, outside);
+        }
+      }
+      keep();
+      assertThat(outside).hasContent("canary");
+      assertThat(scratch).doesNotExist();
+      assertThat(Files.isSymbolicLink(book)).isFalse();
+      assertThat(answer("report")).isNotEmpty();
+    }
+    Files.move(book, root.resolve("moved"));
+    Files.createSymbolicLink(book, root.resolve("moved"));
+    assertThat(answer("report")).isEmpty();
+  }
+
+  @Test
+  void reports_elsewhere_are_neither_read_nor_written() throws IOException {
+    keep();
+    Path elsewhere = root.resolveSibling(root.getFileName() + "-elsewhere");
+    Files.move(root.resolve("reports"), elsewhere);
+    Files.createSymbolicLink(root.resolve("reports"), elsewhere);
+    assertThat(answer("report")).isEmpty();
+    Files.delete(elsewhere.resolve(".looks"));
+    keep();
+    assertThat(elsewhere.resolve(".looks")).doesNotExist();
+    Files.delete(root.resolve("reports"));
+    Files.move(elsewhere, root.resolve("reports"));
+  }
+
+  @Test
+  @Timeout(60)
+  void a_pipe_in_the_place_of_reports_keeps_nothing_waiting() throws Exception {
+    Files.move(root.resolve("reports"), root.resolve("moved"));
+    Process made = new ProcessBuilder("mkfifo", root.resolve("reports").toString()).start();
+    assumeTrue(made.waitFor() == 0, "a pipe can be made");
+    keep();
+    assertThat(answer("report")).isEmpty();
+  }
+
+  @Test
+  void no_name_with_a_code_for_the_terminal_is_printed() throws IOException {
+    String name = "\u001b[2J";
+    file("reports/" + name + ".md", "text");
+    file("reports/" + name + "/" + OutputStatus.STAMP, OutputStatus.stampHead("9") + "\n");
+    waitForTheClock();
+    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
+      keeper.enterFolders(List.of("sessions"));
+      keeper.enter("first", FINGERPRINT, PATHS);
+      keeper.enter(name, "9", List.of());
+    }
+    assertThat(answer("report")).isEmpty();
+    assertThat(answer("report", name)).isEmpty();
+    assertThat(answer("report", "first")).isNotEmpty();
+  }
+
+  /** Enters the report as a run would that found it up to date. */
+  private void keep() throws IOException {
+    waitForTheClock();
+    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
+      keeper.enterFolders(List.of("sessions", SESSION));
+      keeper.enter("first", FINGERPRINT, PATHS);
+    }
+  }
+
+  /** Until the clock of the file system has moved on from what was written last. */
+  private void waitForTheClock() throws IOException {
+    Path first = file("tick", "");
+    long then = FileStat.changedNanoseconds(first);
+    while (FileStat.changedNanoseconds(file("tick", "")) <= then) {
+      Thread.onSpinWait();
+    }
+  }
+
+  private String answer(String... arguments) {
+    return said(program, "", arguments);
+  }
+
+  private String said(Path asProgram, String environment, String... arguments) {
+    String[] all = new String[arguments.length == 0 ? 0 : arguments.length + 2];
+    System.arraycopy(arguments, 0, all, 0, arguments.length);
+    if (all.length > 0) {
+      all[all.length - 2] = "--folder";
+      all[all.length - 1] = root.toString();
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintStream text = new PrintStream(out, true, StandardCharsets.UTF_8);
+    boolean known = UpToDateCheck.nothingToDo(all, asProgram, environment, text);
+    String said = out.toString(StandardCharsets.UTF_8);
+    assertThat(said.isEmpty()).isEqualTo(!known);
+    return said;
+  }
+
+  private Path file(String path, String text) throws IOException {
+    Path file = root.resolve(path);
+    Files.createDirectories(file.resolve("..").normalize());
+    return Files.writeString(file, text);
+  }
+}

@@ -17,9 +17,7 @@ import taperbook.result.Role;
 import taperbook.session.Caveat;
 import taperbook.session.Session;
 
-/**
- * The later stops of a day against the first, at equal charge: where the car throttles, it shows.
- */
+/** Compares the later stops of a day with the first at equal charge, which shows throttling. */
 final class LaterStopMetrics {
   private static final double COVERAGE = 0.95;
 
@@ -29,11 +27,11 @@ final class LaterStopMetrics {
   private final MetricCollector ledger;
 
   /**
-   * The stops of a day.
+   * Creates the metrics of the stops of a day.
    *
-   * @param recording the reported session, which is one of them
-   * @param stops the sessions of the day in their order; perhaps none
-   * @param caveats what concerns the reported session
+   * @param recording the reported session, which is one of the stops
+   * @param stops the sessions of the day in their order; may be empty
+   * @param caveats caveats of the reported session
    * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
    */
   LaterStopMetrics(
@@ -78,7 +76,7 @@ final class LaterStopMetrics {
     for (int j = 1; j <= stop.below().size(); j++) {
       Interval below = stop.below().get(j - 1);
       String id = "stop_" + k + "_below_" + j + "_soc_";
-      // The edges are where a band meets zero: how far a stretch is known, and as such exact.
+      // Edges are where a band crosses zero: they limit what is known and are therefore exact.
       edge(percent(id + "from", Labels.of("number.stop_below_from", k, j)), below.low(), stop);
       edge(percent(id + "to", Labels.of("number.stop_below_to", k, j)), below.high(), stop);
     }

@@ -40,12 +40,12 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * Measures one session for a library: the few numbers of its row, by the functions and draws of a
- * report, so that both print one value and one interval, and its curve thinned down. What it takes
- * does not depend on the other sessions, so that a library is measured session by session.
+ * Measures one session for a library: the numbers of its row and its thinned curve. Uses the same
+ * functions and draws as a report, so that both print the same value and interval. The result does
+ * not depend on other sessions, so a library is measured session by session.
  */
 public final class LibraryMetrics {
-  /** What a row has numbers for, in order. */
+  /** The roles of the numbers in a row, in order. */
   private static final List<Role> WANTED =
       List.of(Role.MINUTES, Role.HEADLINE, Role.LIBRARY, Role.DAY);
 
@@ -54,11 +54,11 @@ public final class LibraryMetrics {
   private LibraryMetrics() {}
 
   /**
-   * The row of a session.
+   * Measures the row of a session.
    *
-   * @param plan what the library asks for
+   * @param plan the library's plan
    * @param session the session
-   * @param rangeTests the range tests there are, by name; those of the session's own vehicle are
+   * @param rangeTests the available range tests, by name; only those of the session's vehicle are
    *     used
    */
   public static LibraryRow measure(LibraryPlan plan, Session session, List<RangeTest> rangeTests) {
@@ -88,7 +88,10 @@ public final class LibraryMetrics {
         conditions(recording));
   }
 
-  /** What sessions must have alike to be ranked: the limits are common practice, no source. */
+  /**
+   * Returns the conditions that sessions must share to be ranked. Limits are common practice without
+   * a source.
+   */
   private static String conditions(Recording recording) {
     Facts<ConditionItem> facts = recording.session().conditions();
     String station =
@@ -115,7 +118,7 @@ public final class LibraryMetrics {
     return station + ", " + battery + ", " + temperature;
   }
 
-  /** The ten degrees that a temperature lies in. */
+  /** Returns the ten-degree interval that contains a temperature. */
   private static String tens(Recording recording, double celsius) {
     double low = 10 * Math.floor(celsius / 10);
     return recording.wording().exactly(low, Unit.CELSIUS)
@@ -144,7 +147,7 @@ public final class LibraryMetrics {
     return new Numbers(all.with(WANTED).stream().map(n -> told(n, drives)).toList());
   }
 
-  /** A library names no range tests, it takes those of the folder. */
+  /** Adapts a message: a library does not name range tests but uses those of its folder. */
   private static ReportNumber told(ReportNumber number, List<RangeTest> drives) {
     if (!drives.isEmpty() || !number.withheld().equals(Optional.of(RangeFigures.NO_TEST))) {
       return number;

@@ -18,31 +18,31 @@ import taperbook.session.Review.Misread;
 import taperbook.session.Session;
 
 /**
- * How far readings that do not fit the others move the numbers of a session: these are measured
- * once more as if such a reading had not been written down.
+ * The effect of readings that do not fit the others on the numbers of a session, found by measuring
+ * again without each such reading.
  *
- * @param numbers the numbers, each with a caveat for every such reading that moves it
- * @param caveats one for every such reading, with the numbers that it moves most
+ * @param numbers the numbers, each with a caveat for every such reading that changes it
+ * @param caveats one for every such reading, with the numbers that it changes most
  */
 record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
-  /** Measuring again takes time: so many of the worst readings are tried. */
+  /** Number of worst readings to try; each costs one measurement. */
   private static final int MOST_TRIED = 3;
 
-  /** A caveat names at most so many numbers. */
+  /** Maximum number of numbers that a caveat names. */
   private static final int MOST_NAMED = 6;
 
-  /** A number moves if its value changes by more than this share of half its interval. */
+  /** A number is affected if its value changes by more than this share of half its interval. */
   private static final double LEAST_MOVE = 0.25;
 
-  /** A number with every reading, and without one; how far it moves in halves of its interval. */
+  /** A number with and without a reading, and its change in halves of its interval. */
   private record Move(ReportNumber number, Optional<Estimate> without, double halves) {}
 
   /**
-   * The effects of all such readings of a session.
+   * Measures the effects of all such readings of a session.
    *
    * @param numbers the numbers with every reading
    * @param session their session
-   * @param plan what the report asks for
+   * @param plan the report plan
    * @param measure measures another session in the same way
    */
   static MisreadEffects of(
@@ -95,7 +95,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
     return moves;
   }
 
-  /** Numbers at the top of a report come first. */
+  /** Sort key: headline numbers come first. */
   private static int place(Move move, List<String> headline) {
     int place = headline.indexOf(move.number().id());
     return place < 0 ? headline.size() : place;

@@ -21,7 +21,7 @@ import taperbook.result.SessionResult;
 import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
-/** The numbers of a session less those of another, on what all sessions have in common. */
+/** The differences between the numbers of two sessions on their common ground. */
 final class PairMetrics {
   private final SessionResult one;
   private final SessionResult other;
@@ -29,12 +29,12 @@ final class PairMetrics {
   private final Spread runs;
 
   /**
-   * Differences of a pair.
+   * Creates the metrics of a pair.
    *
    * @param one the reported session
    * @param other the session it is compared with
-   * @param otherName what the other is called in labels
-   * @param runs how far one run differs from another
+   * @param otherName name of the other session in labels
+   * @param runs spread between runs
    */
   PairMetrics(SessionResult one, SessionResult other, String otherName, Spread runs) {
     this.one = one;
@@ -43,7 +43,9 @@ final class PairMetrics {
     this.runs = runs;
   }
 
-  /** A difference for each number that both have, and for those without interruptions. */
+  /**
+   * Returns a difference for each number that both sessions have, with and without interruptions.
+   */
   Numbers measure(CommonGround ground, ReportPlan.Wishes wishes) {
     MetricCollector ledger =
         new MetricCollector(one.session().name(), other.session().name(), List.of());

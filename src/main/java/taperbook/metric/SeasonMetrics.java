@@ -38,7 +38,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 
 /**
- * Ratios of cold to warm runs of the reported car:
+ * Computes ratios of cold to warm runs of the reported car:
  *
  * <pre>
  *   r = c / w    (u(r) / r)^2 = (u(c) / c)^2 + (u(w) / w)^2
@@ -50,7 +50,9 @@ import taperbook.session.Session;
 final class SeasonMetrics {
   private static final double COVERAGE = 0.95;
 
-  /** An interval that reaches farther, as a share of the ratio, is not symmetric any more. */
+  /**
+   * Largest half-width, as a share of the ratio, at which an interval still counts as symmetric.
+   */
   private static final double MOST_OPEN = 0.5;
 
   private static final String STARTS =
@@ -66,11 +68,11 @@ final class SeasonMetrics {
   private final MetricCollector ledger;
 
   /**
-   * Seasons of a report.
+   * Creates the season metrics of a report.
    *
    * @param main the reported session
    * @param runShare half the 95 % interval of a run's power beyond its readings, as a share; 0 if
-   *     that is not known
+   *     unknown
    */
   SeasonMetrics(
       ReportPlan plan, Session main, List<RangeTest> rangeTests, int redraw, double runShare) {
@@ -158,7 +160,9 @@ final class SeasonMetrics {
     return own.numbers();
   }
 
-  /** Numbers of a drive with bounds: of few readings that were rounded, 95 % tell too little. */
+  /**
+   * Returns numbers of a drive with bounds: for a few rounded readings, a 95 % interval is too narrow.
+   */
   private Numbers numbers(RangeTest test) {
     RangeFigures figures =
         RangeFigures.of(Optional.of(test), main.displayRounding(), plan.style().basis());
@@ -179,11 +183,11 @@ final class SeasonMetrics {
   }
 
   /**
-   * Enters one ratio of each pair, and their mean if there are several.
+   * Adds one ratio for each pair, and their mean if there are several pairs.
    *
    * @param beyond half the 95 % interval of a run beyond its readings, as a share
-   * @param isDistance true of the time for a distance: it depends on the start, and both runs of a
-   *     pair share the drive, which cancels
+   * @param isDistance true for the time to add a distance: it depends on the start charge, and the drive, which both
+   *     runs of a pair share, cancels
    */
   private void enter(String id, List<Pair> pairs, double beyond, boolean isDistance) {
     List<Ratio> ratios = new ArrayList<>();
@@ -219,10 +223,10 @@ final class SeasonMetrics {
   }
 
   /**
-   * The ratio of two numbers.
+   * Returns the ratio of two numbers.
    *
    * @param beyond half the 95 % interval of a run beyond its readings, as a share
-   * @param isDriveShared true if what comes of the drive is the same in both
+   * @param isDriveShared true if the contribution of the drive is the same in both
    */
   static Ratio ratio(ReportNumber warm, ReportNumber cold, double beyond, boolean isDriveShared) {
     double variance = 0;

@@ -45,8 +45,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * Measures one session of a report in two steps: first by itself, from which it follows what all
- * sessions have in common, and then on that common ground.
+ * Measures one session of a report in two steps: first by itself, which yields its part of the
+ * common ground of all sessions, and then on that common ground.
  */
 final class SessionMetrics {
   private final ReportPlan plan;
@@ -59,14 +59,14 @@ final class SessionMetrics {
   private final MisreadEffects effects;
 
   /**
-   * Measures a session by itself.
+   * Creates the metrics of a session.
    *
-   * @param plan what the report asks for
+   * @param plan the report plan
    * @param session the session
    * @param main the reported session, whose car sets the speed of a trip
-   * @param others sessions that it is held against for ageing
+   * @param others sessions to compare with for ageing
    * @param rangeTests the range tests to choose from; those of the session's vehicle count
-   * @param redraw which other draws to take; 0 are those of a report
+   * @param redraw index of an alternative set of draws; 0 is that of a report
    */
   SessionMetrics(
       ReportPlan plan,
@@ -99,17 +99,17 @@ final class SessionMetrics {
     return recording;
   }
 
-  /** The numbers, without those on common ground and without C-rates. */
+  /** Returns the numbers, without those on common ground and without C-rates. */
   Numbers numbers() {
     return effects.numbers();
   }
 
-  /** An empty ledger for more numbers of the session. */
+  /** Returns an empty collector for further numbers of the session. */
   MetricCollector ledger() {
     return new MetricCollector(recording.session().name(), caveats);
   }
 
-  /** The session as a repeat of another: some of its numbers and its curves. */
+  /** Returns the session as a repeat of another: a subset of its numbers and curves. */
   SessionResult asRepeat(List<String> ids) {
     List<ReportNumber> kept = ids.stream().flatMap(i -> numbers().find(i).stream()).toList();
     return new SessionResult(
@@ -121,23 +121,23 @@ final class SessionMetrics {
         caveats);
   }
 
-  /** What concerns numbers of this session, by what they are computed from. */
+  /** Returns the caveats of the numbers of this session, by input. */
   List<Caveat> caveats() {
     return caveats;
   }
 
-  /** As {@link #numbers()}, with C-rates. */
+  /** Returns {@link #numbers()} with C-rates added. */
   Numbers numbersWithRates() {
     return numbers().and(rates(numbers(), CommonGround.NONE));
   }
 
   /**
-   * All that is measured of the session, on common ground as well.
+   * Returns the full result of the session, including numbers on common ground.
    *
    * @param ofRuns numbers over its repeats
    */
   SessionResult result(CommonGround ground, Numbers ofRuns) {
-    // Checks are judged by what rounding allows at the most, so by bounds and not by coverage.
+    // Cross-checks use worst-case rounding bounds, not 95 % intervals.
     List<CrossCheck> checks =
         new CrossChecks(recording, drives.first(), ofFirst(), effects.numbers())
             .make(plan.wishes().distances());
@@ -165,7 +165,9 @@ final class SessionMetrics {
         : curves.make();
   }
 
-  /** What the first drive alone came to: its record, legs and energies are of one drive. */
+  /**
+   * Returns the figures of the first drive only: its record, legs and energies belong to one drive.
+   */
   private RangeFigures ofFirst() {
     return RangeFigures.of(
         drives.first(), recording.session().displayRounding(), range.chosenBasis());
@@ -192,7 +194,7 @@ final class SessionMetrics {
     return ledger.numbers();
   }
 
-  /** The stops of the session's day against the first of them. */
+  /** Compares the stops of the session's day with the first of them. */
   Numbers stops(List<Session> stops, double runShare) {
     return new LaterStopMetrics(recording, stops, caveats, runShare).measure();
   }

@@ -9,9 +9,9 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * Energy by the car's own counter. It counts from plugging in: where the first reading comes later,
- * a reading of zero at plugging in is taken for granted; where the first reading stands at plugging
- * in and is not zero, the counter was not reset and only differences are used.
+ * Energy by the car's own counter, which counts from plugging in. If the first reading is later, a
+ * zero reading at plugging in is assumed. If the first reading is at plugging in and is not zero,
+ * the counter was not reset and only differences are used.
  */
 public final class EnergyCounter implements EnergyOverTime {
   private final Trace trace;
@@ -19,7 +19,7 @@ public final class EnergyCounter implements EnergyOverTime {
   private final double[] values;
   private final MonotoneBounds envelope;
 
-  /** Energy by the readings of a counter, kWh. */
+  /** Creates the energy from counter readings, kWh. */
   public EnergyCounter(Trace trace) {
     this.trace = trace;
     boolean anchored = trace.firstSecond() > 0;
@@ -30,7 +30,7 @@ public final class EnergyCounter implements EnergyOverTime {
         new MonotoneBounds(seconds, values.clone(), trace.halfStep(), trace.clockHalfStep());
   }
 
-  /** Numbers with some zeros before them. */
+  /** Returns the numbers preceded by zeros. */
   private static double[] behind(int zeros, double[] numbers) {
     double[] all = zeros == 0 ? numbers : new double[zeros + numbers.length];
     System.arraycopy(numbers, 0, all, zeros, numbers.length);

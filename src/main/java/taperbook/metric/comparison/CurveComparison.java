@@ -15,17 +15,17 @@ import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
 /**
- * Holds the power curve of a session against that of another. The one entrance to this package.
+ * Compares the power curves of two sessions. The entry point of this package.
  *
- * <p>Every interval comes from the same drawn pairs of sessions. They are meant to hold in 95 % of
- * cases: the stretches and crossings all together, each other number by itself.
+ * <p>Every interval comes from the same drawn pairs of sessions. The coverage is 95 %: jointly for all stretches and crossings, individually for each other
+ * number.
  */
 public final class CurveComparison {
   private static final double COVERAGE = 0.95;
 
   private static final double COVERAGE_OF_BOUNDS = 1;
 
-  /** Less than this in common is nothing to compare, %. */
+  /** Smallest common window to compare, %. */
   private static final double LEAST_PERCENT = 1;
 
   private final Courses courses;
@@ -48,16 +48,16 @@ public final class CurveComparison {
    *
    * @param courses courses of the reported session
    * @param others courses of the session it is compared with
-   * @param name what the other is called in labels, a few words
-   * @param caveats what concerns the charging of either
+   * @param name short name of the other session in labels
+   * @param caveats caveats of either session's charging
    */
   public static PairResult of(Courses courses, Courses others, String name, List<Caveat> caveats) {
     return of(courses, others, name, caveats, 0);
   }
 
   /**
-   * As {@link #of(Courses, Courses, String, List)}, for runs whose power differs by more than their
-   * readings.
+   * Compares as {@link #of(Courses, Courses, String, List)}, for runs whose power varies by more than
+   * the uncertainty of their readings.
    *
    * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
    */
@@ -143,7 +143,7 @@ public final class CurveComparison {
     double to = span.to();
     List<RowRef> rows = pair.rows(from, to);
     List<Metric> headings = words.lead(ids, k, span.order());
-    // The edges are where a band meets zero: how far a lead is known, and as such exact.
+    // Edges are where a band crosses zero: they limit what is known and are therefore exact.
     ledger.covered(headings.get(0), Estimate.exactly(from), COVERAGE, rows);
     ledger.covered(headings.get(1), Estimate.exactly(to), COVERAGE, rows);
     ledger.covered(headings.get(2), pair.meanLead(from, to), COVERAGE, rows);

@@ -22,7 +22,7 @@ import taperbook.result.UncertaintySource;
 import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
-/** Enters mean, spread and next run of each headline number over the runs of a session. */
+/** Adds mean, spread and next-run prediction of each headline number over the runs of a session. */
 public final class RunMetrics {
   private static final Set<UncertaintySource> OF_THE_DRIVE =
       Set.of(
@@ -37,10 +37,10 @@ public final class RunMetrics {
   private final Map<String, Double> shares = new LinkedHashMap<>();
 
   /**
-   * Numbers over runs.
+   * Creates the metrics over runs.
    *
    * @param runs the numbers of each run, the reported session first; two or more
-   * @param differences what the runs are not alike in, in words
+   * @param differences descriptions of how the runs differ
    */
   public RunMetrics(List<Numbers> runs, List<String> differences, MetricCollector ledger) {
     this.runs = List.copyOf(runs);
@@ -69,10 +69,10 @@ public final class RunMetrics {
   }
 
   /**
-   * Enters the numbers.
+   * Adds the numbers.
    *
    * @param ids the headline numbers
-   * @param powerId the one whose spread counts for every power and charging time
+   * @param powerId the number whose spread applies to every power and charging time
    */
   public Spread enter(List<String> ids, String powerId) {
     for (String id : ids) {
@@ -153,8 +153,8 @@ public final class RunMetrics {
   }
 
   /**
-   * Standard uncertainty from an interval: of a normal distribution where it covers 95 %, of a
-   * rectangular one where it is bounds (JCGM 100:2008, 4.3.4 and 4.3.7).
+   * Returns the standard uncertainty of an interval: of a normal distribution if it covers 95 %, of a
+   * rectangular one if it is bounds (JCGM 100:2008, 4.3.4 and 4.3.7).
    */
   public static double standardUncertainty(ReportNumber number) {
     double half = number.estimate().orElseThrow().bounds().width() / 2;
@@ -165,7 +165,7 @@ public final class RunMetrics {
     return number.outcome().fold(Outcome.Measured::coverage, w -> 1.0);
   }
 
-  /** The part of a number's variance that comes of the drive, which all runs share. */
+  /** Returns the share of a number's variance that is due to the drive, which all runs share. */
   public static double driveShare(ReportNumber number) {
     List<Contribution> budget =
         number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of());
@@ -177,7 +177,7 @@ public final class RunMetrics {
     return Math.min(1, share);
   }
 
-  /** A spread that the tester states, from elsewhere. */
+  /** Returns the spread that the tester states from other sources. */
   public static Optional<Spread> stated(Optional<ReportPlan.RunSpread> stated) {
     return stated.map(
         s -> new Spread(Known.STATED, s.source(), Student.NORMAL_95 * s.share(), Map.of()));

@@ -14,17 +14,16 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
 /**
- * What a reader must know of a range test, derived from its record. The thresholds are common
- * practice, no source.
+ * Caveats of a range test, derived from its record. Thresholds are common practice without a source.
  */
 public final class DriveCaveats {
-  /** A wind of this speed is worth a word. */
+  /** Wind speed from which a caveat is added. */
   private static final double WIND_KILOMETRES_PER_HOUR = 10;
 
-  /** A difference in height between start and end that is worth a word. */
+  /** Difference in height between start and end from which a caveat is added. */
   private static final double CLIMB_METRES = 50;
 
-  /** An average over the speed that was aimed at from which on one of the two is doubted. */
+  /** Ratio of average to target speed from which one of the two is doubted. */
   private static final double FAR_ABOVE_TARGET = 1.05;
 
   private final Facts<RangeItem> facts;
@@ -37,8 +36,8 @@ public final class DriveCaveats {
   }
 
   /**
-   * What a reader must know of the drives that distances rest on: all of the first, and of each
-   * other one what differs.
+   * Returns the caveats of the drives that distances use: all of the first drive, and the differing
+   * ones of each other drive.
    */
   public static List<Caveat> of(Drives drives, NumberFormatter wording) {
     List<Caveat> all = new ArrayList<>();

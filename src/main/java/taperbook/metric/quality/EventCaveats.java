@@ -13,7 +13,7 @@ import taperbook.session.Caveat;
 import taperbook.session.Caveat.Kind;
 import taperbook.session.Channel;
 
-/** What a reader must know of the events of a session: interruptions and displays not read. */
+/** Caveats of the events of a session: interruptions and displays not read. */
 final class EventCaveats {
   private final NumberFormatter wording;
   private final boolean powerRead;
@@ -65,12 +65,12 @@ final class EventCaveats {
     return channel == Channel.SOC ? "state of charge" : channel.columnName();
   }
 
-  /** The tester's words as a part of a sentence; nothing if there are none. */
+  /** Returns the tester's note as part of a sentence; empty if there is none. */
   static String noted(String note) {
     return note.isEmpty() ? "" : ", where the tester noted \u201c" + note + "\u201d";
   }
 
-  /** What the tester wrote within a gap, as the end of a sentence; nothing if that is nothing. */
+  /** Returns the tester's note within a gap as the end of a sentence; empty if there is none. */
   static String inGap(String note) {
     return note.isEmpty() ? "" : " beyond what the tester noted: \u201c" + note + "\u201d";
   }

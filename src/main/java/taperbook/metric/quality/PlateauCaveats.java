@@ -14,11 +14,11 @@ import taperbook.session.Facts;
 import taperbook.session.Trace;
 
 /**
- * What set the power of a session: the station's rating, a limit of the current, or neither as far
- * as the readings can tell.
+ * States what limited the power of a session: the station's rating, a current limit, or neither as far
+ * as the readings show.
  */
 final class PlateauCaveats {
-  /** This close to a rating a power may follow from it: a choice of this report. */
+  /** Tolerance within which a power is attributed to a rating: defined by this report. */
   private static final double CLOSE_SHARE = 0.03;
 
   private final Recording recording;
@@ -71,7 +71,7 @@ final class PlateauCaveats {
     return recording.power().flatMap(power -> nearRating(power, rating));
   }
 
-  /** Close: within the step of the power or 3 % of the rating, on either side. */
+  /** Returns true if within the step of the power or 3 % of the rating, on either side. */
   private static boolean isAtRating(Plateau plateau, Estimate rating) {
     Plateau.Level level = plateau.power();
     return Math.abs(level.estimate().value() - rating.value()) <= close(level.halfStep(), rating);

@@ -13,12 +13,12 @@ import taperbook.session.Leg;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
-/** Where elevations and legs of a range test say other than the route that is stated. */
+/** Caveats where elevations and legs of a range test contradict the stated route. */
 final class RouteCaveats {
-  /** Heights of one place may be off by so much, m: common practice, no source. */
+  /** Tolerance of heights of the same place, m: common practice without a source. */
   private static final double SAME_HEIGHT_METRES = 10;
 
-  /** The ways out and back may differ by this share: common practice, no source. */
+  /** Tolerance of the distances out and back, as a share: common practice without a source. */
   private static final double SAME_WAY_SHARE = 0.05;
 
   private final RangeTest test;
@@ -41,7 +41,7 @@ final class RouteCaveats {
       }
       case "one way" -> all.wayBack();
       default -> {
-        // What is not stated cannot be contradicted.
+        // An unstated route cannot be contradicted.
       }
     }
     all.chargedBetween();
@@ -52,7 +52,7 @@ final class RouteCaveats {
     caveats.add(new Caveat(Kind.DRIVE, sentence));
   }
 
-  /** A route that comes back to its start ends at the same height. */
+  /** Checks that a route that returns to its start ends at the same height. */
   private void ends(String route) {
     Optional<Estimate> start = test.facts().amount(RangeItem.START_ELEVATION);
     Optional<Estimate> end = test.facts().amount(RangeItem.END_ELEVATION);
@@ -98,7 +98,7 @@ final class RouteCaveats {
     }
   }
 
-  /** Distance of the legs whose name begins with a word, if there are any. */
+  /** Returns the distance of the legs whose name begins with a word, if there are any. */
   private Optional<Estimate> distance(String word) {
     return test.legs().stream()
         .filter(l -> l.name().strip().toLowerCase(Locale.ROOT).matches(word + "\\b.*"))
@@ -106,7 +106,7 @@ final class RouteCaveats {
         .reduce((sum, next) -> sum.minus(next.times(-1)));
   }
 
-  /** A leg that begins with more charge than the one before ended with. */
+  /** Checks for a leg that starts with more charge than the previous leg ended with. */
   private void chargedBetween() {
     for (int i = 1; i < test.legs().size(); i++) {
       Leg before = test.legs().get(i - 1);

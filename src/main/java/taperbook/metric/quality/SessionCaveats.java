@@ -22,14 +22,14 @@ import taperbook.session.RowsWritten;
 import taperbook.session.Trace;
 
 /**
- * What a reader must know of a charging session, derived from its conditions and readings. What is
- * not known is a caveat by itself. The thresholds are common practice, no source.
+ * Caveats of a charging session, derived from its conditions and readings. Missing conditions are
+ * caveats too. Thresholds are common practice without a source.
  */
 public final class SessionCaveats {
-  /** From this on a battery is usually warm enough to follow its curve. */
+  /** Temperature from which a battery is usually warm enough to follow its curve. */
   private static final double WARM_BATTERY_CELSIUS = 25;
 
-  /** Preconditioning for less than this may not have warmed the battery through. */
+  /** Duration below which preconditioning may not have warmed the whole battery. */
   private static final double SHORT_PRECONDITIONING_SECONDS = 15 * 60;
 
   private final Recording recording;
@@ -150,7 +150,9 @@ public final class SessionCaveats {
             });
   }
 
-  /** Elapsed time is often begun when power already flows. */
+  /**
+   * Adds a caveat if power already flows in the first row, as elapsed time is often started late.
+   */
   private void powerAtStart() {
     recording
         .power()
@@ -234,7 +236,7 @@ public final class SessionCaveats {
               "The readings were taken by hand from a film of the displays: rounded as displayed,"
                   + " and only as often as someone wrote them down.");
       default -> {
-        // A log adds no doubt of its own.
+        // A log adds no reading uncertainty of its own.
       }
     }
     if (recording.soc().isPresent()
@@ -266,7 +268,7 @@ public final class SessionCaveats {
     }
   }
 
-  /** What a common lag of the displays moves, and what it leaves alone. */
+  /** Describes which numbers a common lag of the displays affects. */
   private String late(Estimate lag) {
     return "The displays follow by "
         + amount(lag, Unit.SECOND)
@@ -275,7 +277,7 @@ public final class SessionCaveats {
         + " two displayed values, amounts and averages do not change.";
   }
 
-  /** Where power and energy were measured, as far as that sets them apart from the battery's. */
+  /** Adds caveats where power and energy were measured away from the battery. */
   private void places() {
     boolean powerAtStation = isAt(ConditionItem.POWER_MEASURED_AT, "station");
     boolean energyAtStation = isAt(ConditionItem.ENERGY_COUNTED_AT, "station");

@@ -24,7 +24,7 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** What the session cost, and what it comes to for each kWh and for a distance. */
+/** Computes the cost of the session in total, per kWh and per distance. */
 final class CostMetrics {
   private static final int HUNDRED = 100;
   private static final int SECONDS_PER_MINUTE = 60;
@@ -81,7 +81,7 @@ final class CostMetrics {
     perWay(perWay, cost, way);
   }
 
-  /** The currency stands in the label, as no unit can hold every one. */
+  /** The label contains the currency, as no unit covers every currency. */
   private Metric entry(String id, String label, Basis basis, Set<Input> inputs) {
     String currency = prices.currency();
     String priced = currency.isEmpty() ? label : Labels.of("label.in_currency", label, currency);
@@ -95,7 +95,7 @@ final class CostMetrics {
         : Optional.empty();
   }
 
-  /** True if the energy was counted behind the losses that a station bills as well. */
+  /** Returns true if the energy was counted after the losses that a station also bills. */
   private boolean isAtLeast() {
     return prices.areByEnergy() && station().isEmpty() && !isCountedAtStation();
   }
@@ -123,7 +123,7 @@ final class CostMetrics {
   }
 
   private Estimate energyOver(EnergyOverTime energy) {
-    // A station's meter may stand anywhere at plugging in; the car's counter begins at zero.
+    // A station's meter may show any value at plugging in; the car's counter starts at zero.
     double from = station().isPresent() ? stationTrace().firstSecond() : energy.span().low();
     return energy.between(from, energy.span().high());
   }
@@ -170,7 +170,7 @@ final class CostMetrics {
       return;
     }
     if (prices.areByEnergy() && station().isEmpty()) {
-      // Else it would be the station's own price again, with the losses left out.
+      // Otherwise it would repeat the station's own price, without the losses.
       ledger.withheld(entry, "what the station delivered was not recorded, nor so the losses");
       return;
     }

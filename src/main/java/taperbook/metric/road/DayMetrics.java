@@ -24,7 +24,7 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** A day's drive of one length for every car, and how it moves with what was assumed. */
+/** Computes a day's drive of one length for every car, and its sensitivity to the assumptions. */
 public final class DayMetrics {
   private static final Metric TIME =
       entry(LibraryPlan.DAY_TIME, Labels.of("number.day_time"), Unit.SECOND);
@@ -45,7 +45,7 @@ public final class DayMetrics {
         id, label, unit, Method.TRIP_PLAN, Basis.DRIVEN, Input.ROAD, Set.of(Role.DAY));
   }
 
-  /** Enters the numbers of a car's day. */
+  /** Adds the numbers of a car's day. */
   public static void measure(
       Trip day, Recording recording, RangeFigures range, MetricCollector ledger) {
     Optional<Estimate> full = range.fullRange().estimate();
@@ -90,7 +90,9 @@ public final class DayMetrics {
         kilometresPerPercent);
   }
 
-  /** How much longer the best plan takes if one thing is otherwise, on the mean of the courses. */
+  /**
+   * Adds how much longer the best plan takes if one assumption changes, on the mean of the courses.
+   */
   private static void moved(
       MetricCollector ledger,
       Metric entry,

@@ -24,7 +24,9 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
-/** Several drives of the reported car: each by itself, what they differ by, range over speed. */
+/**
+ * Metrics of several drives of the reported car: each drive, their spread, and range over speed.
+ */
 public final class DriveMetrics {
   private final Drives drives;
   private final DisplayRounding rounding;
@@ -38,7 +40,7 @@ public final class DriveMetrics {
     this.ledger = ledger;
   }
 
-  /** Enters the numbers; none of a session compared, or of a single drive. */
+  /** Adds the numbers; none for a compared session or a single drive. */
   public void measure(ReportPlan plan) {
     if (!session.equals(plan.subject().session()) || drives.named().size() < 2) {
       return;
@@ -90,7 +92,7 @@ public final class DriveMetrics {
         e -> ledger.measured(entry, e, rows), () -> ledger.withheld(entry, reason));
   }
 
-  /** The standard deviation between the drives that are averaged; none of a single one. */
+  /** Adds the standard deviation between the averaged drives; none for a single drive. */
   private void spread(String of, Unit unit, Function<DriveFigures, Optional<Estimate>> quantity) {
     List<RangeTest> agreeing = drives.agreeing();
     List<Double> values =

@@ -20,9 +20,12 @@ import taperbook.result.Metric;
 import taperbook.session.Input;
 import taperbook.session.RowRef;
 
-/** Where to unplug before a leg to the next station, so that the charge for it takes least time. */
+/**
+ * Finds the state of charge to unplug at before a leg to the next station with the least charging
+ * time.
+ */
 final class NextLegMetrics {
-  /** How much slower is still as good: a minute. */
+  /** Delay that still counts as optimal: a minute. */
   private static final double FLAT_SECONDS = 60;
 
   private final Recording recording;
@@ -64,7 +67,7 @@ final class NextLegMetrics {
     enter(leg, best.get(), rows.get(), best.get().endsWithin(clock.get(), reserve, FLAT_SECONDS));
   }
 
-  /** Unplugged at a fixed point; where one arrives is known as well as the share. */
+  /** Adds the numbers for a fixed unplug point; the arrival charge is as uncertain as the share. */
   private void enter(WantedDistance leg, FastestStretch best, List<RowRef> stretch, Interval flat) {
     List<RowRef> rows = new ArrayList<>(stretch);
     rows.addAll(range.fullRange().rows());

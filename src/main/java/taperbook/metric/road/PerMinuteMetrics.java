@@ -22,7 +22,9 @@ import taperbook.result.Role;
 import taperbook.session.Input;
 import taperbook.session.RowRef;
 
-/** How much road a minute of charging buys: where most, and where only half as much. */
+/**
+ * Computes the distance added per minute of charging: where it is highest, and where it is half.
+ */
 final class PerMinuteMetrics {
   private static final Metric BEST =
       entry(

@@ -21,7 +21,7 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** How many minutes buy a distance from several states of charge on. */
+/** Computes the minutes to add a distance from several starting states of charge. */
 final class PlugInMetrics {
   private static final Metric LOST =
       new Metric(
@@ -62,7 +62,7 @@ final class PlugInMetrics {
     }
   }
 
-  /** The session without its climb; empty if no climb was seen to end. */
+  /** Returns the session without its climb; empty if no end of a climb was found. */
   static Optional<WarmStart> warmStart(Recording recording, MetricCollector ledger) {
     return recording
         .soc()

@@ -10,7 +10,7 @@ import taperbook.plan.RoadWishes;
 import taperbook.quantity.Unit;
 import taperbook.session.RangeTest;
 
-/** The numbers of the road that a report asks for; none unless it does. */
+/** Computes the road numbers that a report requests; none unless requested. */
 public final class RoadMetrics {
   private final Recording recording;
   private final Optional<RangeTest> test;
@@ -20,10 +20,10 @@ public final class RoadMetrics {
   private final MetricCollector ledger;
 
   /**
-   * Numbers of the road.
+   * Creates the road metrics of a session.
    *
    * @param test the first range test of this car
-   * @param ofFirst figures of that drive alone, which its weather corrects
+   * @param ofFirst figures of that drive alone, which are corrected for its weather
    * @param reported the range test of the reported car
    */
   public RoadMetrics(
@@ -42,8 +42,8 @@ public final class RoadMetrics {
   }
 
   /**
-   * Enters the numbers: all for the reported session; for one that it is held against only the trip
-   * and the cost, which are told side by side.
+   * Adds the numbers: all for the reported session; only trip and cost, which are shown side by side,
+   * for a compared session.
    */
   public void measure(ReportPlan plan) {
     Unit units = plan.style().units();

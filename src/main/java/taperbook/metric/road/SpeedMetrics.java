@@ -21,13 +21,13 @@ import taperbook.session.DisplayRounding;
 import taperbook.session.RangeTest;
 
 /**
- * Consumption and range at speeds between those that were driven, by the road load:
+ * Consumption and range at speeds between the driven ones, from the road load:
  *
  * <pre>
  *   c = a + b x    x = d / d[1] v^2
  * </pre>
  *
- * with the speed <i>v</i> and the density of the air <i>d</i>, over that of the first drive.
+ * with the speed <i>v</i> and the air density <i>d</i>, relative to that of the first drive.
  *
  * @see <a href="https://www.sae.org/standards/content/j2263_202005/">SAE J1263 and J2263 on the
  *     form of the road load, from memory</a>
@@ -38,7 +38,7 @@ final class SpeedMetrics {
   private static final int KILOMETRES_PER_HOUR = 10;
   private static final int MILES_PER_HOUR = 5;
 
-  /** Room for floating point. */
+  /** Tolerance for floating-point error. */
   private static final double NOISE = 1e-9;
 
   private static final String SCATTER = "the drives scatter too much to bound it";
@@ -108,7 +108,9 @@ final class SpeedMetrics {
     return DriveSpeed.of(test.facts()).orElseThrow();
   }
 
-  /** A figure of all drives that have it, over the square of the speed in the air of the first. */
+  /**
+   * A figure of all drives that have it, over the square of the speed in the air of the first drive.
+   */
   private final class Line {
     private final List<RangeTest> drives;
     private final Optional<YorkLine> line;
@@ -132,7 +134,7 @@ final class SpeedMetrics {
       this.isSpeedCorrected = known.stream().anyMatch(t -> DriveSpeed.isOfTheCar(t.facts()));
     }
 
-    /** True if the speeds only determine the line. */
+    /** Returns true if there are just enough speeds to determine the line. */
     boolean isTwo() {
       return new Drives(drives).speeds() < Drives.LEAST_SPEEDS;
     }
@@ -146,7 +148,7 @@ final class SpeedMetrics {
       return LinePoint.rounded(x, y.value(), x * relative, y.bounds().width() / 2);
     }
 
-    /** Half the bounds as a share of the value. */
+    /** Returns half the bounds as a share of the value. */
     private static double half(Estimate estimate) {
       return estimate.bounds().width() / 2 / estimate.value();
     }
@@ -155,13 +157,13 @@ final class SpeedMetrics {
       return DriveSpeed.correction(test.facts()).map(Line::half).orElse(0.0);
     }
 
-    /** The line at a speed, km/h; empty if the speeds only determine it. */
+    /** Returns the line at a speed, km/h; empty if there are just enough speeds to determine it. */
     Optional<Estimate> at(double v) {
       return line.map(
           l -> {
             double x = v * v;
             double y = l.at(x);
-            // An odometer that is off moves the distance, and the speed that the car displays.
+            // An odometer error affects both the distance and the displayed speed.
             double byOdometer = correction * (y + (isSpeedCorrected ? 2 * l.slope() * x : 0));
             return Estimate.around(y, Math.hypot(l.half95At(x), byOdometer));
           });

@@ -22,7 +22,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
-/** What the range test would have shown in standard air, still, on a level road. */
+/** Estimates the range test's result in still standard air on a level road. */
 final class StandardRangeMetrics {
   private static final Metric DENSITY =
       entry("air_density", Labels.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE)
@@ -44,7 +44,7 @@ final class StandardRangeMetrics {
   private static final List<Metric> ALL =
       List.of(DENSITY, AIR, WIND, CLIMB, EXPLAINED, CONSUMPTION, RANGE);
 
-  /** From the battery to the wheels; common practice, no source. */
+  /** Efficiency from the battery to the wheels; common practice, no source. */
   private static final Estimate EFFICIENCY = new Estimate(0.88, new Interval(0.80, 0.93));
 
   private static final Caveat MODEL =
@@ -107,16 +107,16 @@ final class StandardRangeMetrics {
   }
 
   /**
-   * The parts of a consumption, all at the battery, Wh/km.
+   * The components of a consumption, all at the battery, Wh/km.
    *
-   * @param air by which the air's density raised it
-   * @param wind by which the wind raised it
-   * @param climb by which the climb raised it
-   * @param load all that the road load explains
+   * @param air increase by the air density
+   * @param wind increase by the wind
+   * @param climb increase by the climb
+   * @param load total explained by the road load
    */
   private record Parts(
       Estimate density, Estimate air, Estimate wind, Estimate climb, Estimate load) {
-    /** All by which the day differed from standard conditions. */
+    /** Returns the total difference from standard conditions. */
     Estimate excess() {
       return plus(plus(air, wind), climb);
     }
@@ -131,7 +131,7 @@ final class StandardRangeMetrics {
     Estimate excessWind = windFactor.minus(Estimate.exactly(1));
     Estimate height =
         RoadLoad.climb(drive.mass(), drive.climb(), range.distance().estimate().orElseThrow());
-    // What a fall gives back passes the drive the other way round.
+    // Energy recovered from a descent passes the drivetrain in reverse.
     Estimate climb = height.value() < 0 ? height.times(EFFICIENCY) : height.over(EFFICIENCY);
     Estimate rolling = RoadLoad.rolling(drive.rollingCoefficient(), drive.mass()).over(EFFICIENCY);
     Estimate wind = still.times(density).times(excessWind);

@@ -26,11 +26,11 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * The fastest plan for a trip: its stops, its time, and how flat the optimum is. All cars of a
- * report drive at one speed, so that their times differ by what they consume and how they charge.
+ * Computes the fastest plan for a trip: its stops, its time, and how flat the optimum is. All cars of
+ * a report drive at the same speed, so that times differ only by consumption and charging.
  */
 final class TripMetrics {
-  /** How much slower is still as good: a minute. */
+  /** Delay that still counts as optimal: a minute. */
   private static final double FLAT_SECONDS = 60;
 
   private static final int SECONDS_PER_HOUR = 3600;
@@ -43,10 +43,10 @@ final class TripMetrics {
   private final Trip trip;
 
   /**
-   * Numbers of a trip.
+   * Creates the metrics of a trip.
    *
    * @param test the range test of this car
-   * @param reported the range test of the reported car, whose speed holds for all unless the trip
+   * @param reported the range test of the reported car, whose speed applies to all unless the trip
    *     states one
    */
   TripMetrics(
@@ -121,7 +121,7 @@ final class TripMetrics {
     ledger.measured(entry, estimate, rows(), List.of(caveat()));
   }
 
-  /** A plan weighs the whole session, and with it every reading of the state of charge. */
+  /** A plan depends on the whole session, so on every state-of-charge reading. */
   private List<RowRef> rows() {
     Trace soc = recording.soc().orElseThrow();
     List<RowRef> rows = new ArrayList<>(range.fullRange().rows());
@@ -150,7 +150,7 @@ final class TripMetrics {
             + " charge, with a free station, and the road to be driven as the range test was.");
   }
 
-  /** How fast, and why so. */
+  /** Describes the speed and its source. */
   private String driven() {
     String speed = "The trip is driven at " + words(speed().orElseThrow());
     if (trip.kilometresPerHour().isPresent()) {

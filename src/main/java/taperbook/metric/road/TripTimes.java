@@ -4,7 +4,7 @@ import taperbook.metric.course.Draw;
 import taperbook.metric.trip.TripPlan;
 import taperbook.metric.trip.TripTask;
 
-/** Times and states of charge of a plan that is held fixed, in a draw. */
+/** Times and states of charge of a fixed plan in a draw. */
 final class TripTimes {
   private final TripTask task;
   private final TripPlan plan;
@@ -14,7 +14,7 @@ final class TripTimes {
     this.plan = plan;
   }
 
-  /** Charging time of all stops, s. */
+  /** Returns the charging time of all stops, s. */
   double charging(Draw drawn) {
     double sum = 0;
     for (int k = 0; k < plan.stops().size(); k++) {
@@ -23,22 +23,22 @@ final class TripTimes {
     return sum;
   }
 
-  /** Charging time of a stop, s. */
+  /** Returns the charging time of a stop, s. */
   double chargingAt(Draw drawn, int k) {
     return drawn.seconds(arrivalAt(drawn, k), plan.stops().get(k).unplugPercent());
   }
 
-  /** State of charge on arrival at a stop, %. */
+  /** Returns the state of charge on arrival at a stop, %. */
   double arrivalAt(Draw drawn, int k) {
     return left(drawn, k - 1, plan.stops().get(k).kilometre());
   }
 
-  /** State of charge at the end, %. */
+  /** Returns the state of charge at the end, %. */
   double arrival(Draw drawn) {
     return left(drawn, plan.stops().size() - 1, task.distanceKilometres());
   }
 
-  /** What is left of the charge that a stop, or the start, was left with. */
+  /** Returns the charge left from the departure charge of a stop, or of the start. */
   private double left(Draw drawn, int stop, double kilometre) {
     boolean start = stop < 0;
     double unplug = start ? task.startPercent() : plan.stops().get(stop).unplugPercent();

@@ -19,7 +19,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
-/** Consumption of the legs out and of the legs back, and the mean of both directions. */
+/** Computes the consumption of the outward and return legs, and the mean of both directions. */
 final class TwoWayMetrics {
   private static final Metric OUT =
       entry("two_way_out_consumption", Labels.of("number.two_way_out_consumption"));
@@ -74,7 +74,7 @@ final class TwoWayMetrics {
     List.of(OUT, BACK, MEAN).forEach(entry -> ledger.withheld(entry, reason));
   }
 
-  /** Legs whose name begins with a word. */
+  /** Returns the legs whose name begins with a word. */
   private List<Leg> legs(String word) {
     return test.map(RangeTest::legs).orElse(List.of()).stream()
         .filter(leg -> leg.name().strip().toLowerCase(Locale.ROOT).matches(word + "\\b.*"))
@@ -87,7 +87,7 @@ final class TwoWayMetrics {
     return rows;
   }
 
-  /** Energy over corrected distance, Wh/km; empty if a leg lacks either. */
+  /** Returns energy over corrected distance, Wh/km; empty if a leg lacks either. */
   private Optional<Estimate> consumption(List<Leg> legs) {
     Estimate distance = Estimate.exactly(0);
     Estimate energy = Estimate.exactly(0);

@@ -29,8 +29,8 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 
 /**
- * The change of the implied full energy against other sessions of the same vehicle, and from three
- * sessions on its slope over the odometer.
+ * Computes the change of the implied full energy against other sessions of the same vehicle, and with
+ * three or more sessions its slope over the odometer.
  */
 public final class AgeingMetrics {
   private static final String OTHER_CAUSES =
@@ -38,12 +38,12 @@ public final class AgeingMetrics {
           + " states of charge read move it too.";
 
   /**
-   * Batteries, or where those are not known airs, that differ by more are not compared, °C. Common
-   * practice, no source.
+   * Largest comparable difference of battery temperature, or of air temperature if that is unknown,
+   * °C. Common practice, no source.
    */
   private static final double LIKE_TEMPERATURE = 5;
 
-  /** Two sessions determine a slope and cannot tell how well it fits. */
+  /** Two sessions determine a slope but not its fit. */
   private static final int LEAST_SESSIONS = 3;
 
   private static final double SLOPE_DISTANCE = 10_000;
@@ -59,7 +59,7 @@ public final class AgeingMetrics {
     this.ledger = ledger;
   }
 
-  /** Measures the change against each other session of the vehicle; others are passed over. */
+  /** Measures the change against each other session of the vehicle and skips other vehicles. */
   public void measure(List<Session> others) {
     Optional<String> vehicle = vehicle(recording.session());
     List<Aged> aged = new ArrayList<>(List.of(new Aged(recording.session(), line)));
@@ -73,7 +73,7 @@ public final class AgeingMetrics {
     }
   }
 
-  /** A session with the energy of its per cents. */
+  /** A session with its fitted energy per per cent. */
   private record Aged(Session session, Optional<EnergyFit> fit) {
     Optional<Estimate> amount(ConditionItem item) {
       return session.conditions().amount(item);
@@ -81,8 +81,7 @@ public final class AgeingMetrics {
   }
 
   /**
-   * The slope of a line through full energies over the odometer, weighed by their intervals, for
-   * each 10,000 km or mi.
+   * Fits the slope of full energies over the odometer, weighted by their intervals, per 10,000 km or mi.
    */
   private void slope(List<Aged> aged) {
     Unit unit = recording.wording().shown(Unit.KILOMETRE);
@@ -192,7 +191,7 @@ public final class AgeingMetrics {
     return before;
   }
 
-  /** The session's name as part of an id; of two names that come out alike the second is marked. */
+  /** Returns the session's name as part of an id; marks the second of two equal ones. */
   private String id(String session) {
     String part = session.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "_");
     String id = "full_energy_change_" + part;
@@ -225,7 +224,7 @@ public final class AgeingMetrics {
         + OTHER_CAUSES;
   }
 
-  /** True if both days are known and this session's is the later one; ISO dates sort as text. */
+  /** Returns true if both days are known and this session's is later; ISO dates sort as text. */
   private boolean isLaterThan(Session other) {
     Optional<String> here = recording.session().conditions().text(ConditionItem.DATE);
     Optional<String> there = other.conditions().text(ConditionItem.DATE);

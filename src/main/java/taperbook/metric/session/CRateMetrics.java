@@ -21,11 +21,11 @@ import taperbook.session.Facts;
 import taperbook.session.RowRef;
 
 /**
- * Power over the usable energy of the battery, 1/h: the energy that the tester states, or the
- * implied energy of a full charge where none is stated.
+ * Computes power over the usable energy of the battery, 1/h: the stated energy, or else the implied
+ * energy of a full charge.
  *
- * <p>Made from numbers that have their intervals already: the quotient is taken at their worst. For
- * normal errors that holds at least as often as either, however the two hang together.
+ * <p>Combines the intervals of both numbers in the worst case. For normal errors the coverage is at
+ * least that of either, whatever their correlation.
  */
 public final class CRateMetrics {
   private final Numbers numbers;
@@ -35,10 +35,10 @@ public final class CRateMetrics {
   /**
    * Usable energy of the battery.
    *
-   * @param words what it is called in a label
+   * @param words its name in a label
    * @param estimate the energy, kWh
    * @param coverage coverage of its interval
-   * @param rows rows that it comes from
+   * @param rows rows that it is computed from
    */
   private record Energy(String words, Estimate estimate, double coverage, List<RowRef> rows) {}
 
@@ -52,12 +52,12 @@ public final class CRateMetrics {
   }
 
   /**
-   * The C-rates of a session.
+   * Computes the C-rates of a session.
    *
    * @param recording the session
    * @param numbers its numbers
-   * @param windows windows of which the average power is among them
-   * @param caveats what concerns the session
+   * @param windows windows whose average power is among the numbers
+   * @param caveats caveats of the session
    */
   public static Numbers of(
       Recording recording, Numbers numbers, List<SocWindow> windows, List<Caveat> caveats) {

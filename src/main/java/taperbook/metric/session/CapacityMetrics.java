@@ -16,7 +16,7 @@ import taperbook.result.Role;
 import taperbook.session.Caveat;
 import taperbook.session.Channel;
 
-/** The energy that a per cent takes, by a curve through all readings of a session. */
+/** Computes the energy per per cent from a curve through all readings of a session. */
 public final class CapacityMetrics {
   private static final Metric PER_SHARE =
       Metric.charging(
@@ -55,7 +55,7 @@ public final class CapacityMetrics {
     this.ledger = ledger;
   }
 
-  /** The line of a session, if its readings give one. */
+  /** Returns the fitted line of a session, if its readings determine one. */
   public static Optional<EnergyFit> fit(Recording recording) {
     return recording
         .soc()
@@ -65,7 +65,7 @@ public final class CapacityMetrics {
                     soc, recording.session().trace(Channel.ENERGY_ADDED), recording.integral()));
   }
 
-  /** Why {@link #fit} gives nothing. */
+  /** Explains why {@link #fit} is empty. */
   static String whyNoFit(Recording recording) {
     if (recording.soc().isEmpty()) {
       return Recording.NO_SOC;

@@ -24,7 +24,7 @@ import taperbook.session.Caveat;
 import taperbook.session.Input;
 import taperbook.session.RowRef;
 
-/** The numbers of a session on the ground that all sessions of a report have in common. */
+/** Computes the numbers of a session on the common ground of all sessions of a report. */
 public final class CommonGroundMetrics {
   private final Recording recording;
   private final RangeFigures range;
@@ -82,7 +82,9 @@ public final class CommonGroundMetrics {
     uninterrupted.time(entry, d -> start(d, from), reached, rows, pastTheEnd(time, from));
   }
 
-  /** When the display first showed a charge, or the start of a session that began at it, s. */
+  /**
+   * Returns when the display first showed a charge, or the start of a session that began at it, s.
+   */
   private static double start(Draw drawn, int percent) {
     return Math.max(drawn.course().firstSecond(), drawn.course().timeOfCharge(percent));
   }

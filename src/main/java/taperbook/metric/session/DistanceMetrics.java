@@ -25,7 +25,7 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** How many minutes buy how many miles, on the driven, the energy and the rated basis. */
+/** Computes the minutes to add distances, on the driven, the energy and the rated basis. */
 public final class DistanceMetrics {
   private static final Caveat PAST_THE_END =
       new Caveat(
@@ -105,7 +105,7 @@ public final class DistanceMetrics {
     }
   }
 
-  /** The share of a range that a distance is, %. */
+  /** Returns the share of a range that a distance takes, %. */
   public static Optional<Estimate> share(WantedDistance distance, Derived fullRange) {
     return fullRange
         .estimate()
@@ -233,17 +233,17 @@ public final class DistanceMetrics {
     uninterrupted.time(entry, d -> start, reached, rows, own, isChosen(entry));
   }
 
-  /** What minutes buy is shown at the top on the basis that the report asks for. */
+  /** Marks a metric as a headline if it uses the report's basis. */
   private Metric atTop(Metric metric) {
     return isChosen(metric) ? metric.in(Role.MINUTES) : metric;
   }
 
-  /** True of the basis that the report asks for: only there the time without interruptions too. */
+  /** Returns true for the report's basis; only that one also has a time without interruptions. */
   private boolean isChosen(Metric entry) {
     return entry.basis() == range.chosenBasis();
   }
 
-  /** With the measured ratio where both energies of a per cent are known. */
+  /** Returns the caveat, with the measured ratio if both energies per per cent are known. */
   private Caveat withoutLosses() {
     String measured =
         ledger
@@ -274,7 +274,7 @@ public final class DistanceMetrics {
         : "";
   }
 
-  /** What a reader must know of a time whose interval reaches past the last reading. */
+  /** Returns the caveats of a time whose interval extends past the last reading. */
   static List<Caveat> pastTheEnd(Outcome time, double lastSecond) {
     boolean past =
         time.estimateIfMeasured().filter(e -> e.bounds().high() > lastSecond + 0.5).isPresent();

@@ -10,7 +10,7 @@ import taperbook.result.Metric;
 import taperbook.result.Role;
 import taperbook.session.Channel;
 
-/** The current that a plateau follows, if it follows one. */
+/** Computes the current that limits a plateau, if one does. */
 public final class LimitMetrics {
   private static final Metric CURRENT =
       Metric.charging(

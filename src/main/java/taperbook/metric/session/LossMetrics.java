@@ -24,7 +24,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** What is lost between the station and the battery, and between charging and driving. */
+/** Computes the losses between station and battery, and between charging and driving. */
 public final class LossMetrics {
   private static final Metric LOSS =
       Metric.charging(
@@ -96,7 +96,7 @@ public final class LossMetrics {
               : "the energy added to the battery was not recorded, or only once");
       return;
     }
-    // From readings to readings only: a station's meter may stand anywhere at plugging in.
+    // Differences of readings only: a station's meter may show any value at plugging in.
     double from = Math.max(battery.get().firstSecond(), station.get().firstSecond());
     double to = Math.min(battery.get().lastSecond(), station.get().lastSecond());
     if (from >= to) {

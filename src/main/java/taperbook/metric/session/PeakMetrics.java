@@ -16,7 +16,7 @@ import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** How high the power went, where, and how long it was held. */
+/** Computes the peak power, where it occurred, and how long it lasted. */
 public final class PeakMetrics {
   private static final Metric POWER =
       Metric.charging(
@@ -114,7 +114,7 @@ public final class PeakMetrics {
     charge(HOLD_TO, read, hold::end, rows);
   }
 
-  /** The state of charge at a moment. */
+  /** Adds the state of charge at a moment. */
   private void charge(
       Metric entry, Interval times, ToDoubleFunction<Draw> second, List<RowRef> rows) {
     if (recording.chargeReadAround(times)) {

@@ -22,7 +22,7 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** Start, end, length and energy of a session, and the energy that a per cent takes. */
+/** Computes start, end, duration and energy of a session, and the energy per per cent. */
 public final class SessionTotals {
   private final Recording recording;
   private final MetricCollector ledger;
@@ -55,7 +55,7 @@ public final class SessionTotals {
     ledger.measured(end, shown(soc.lastValue(), soc), List.of(soc.row(soc.size() - 1)));
   }
 
-  /** A displayed charge, with all true charges at which a display that rounds so shows it. */
+  /** Returns a displayed charge with all true charges that the display's rounding allows. */
   private Estimate shown(double value, Trace soc) {
     double step = 2 * soc.halfStep();
     return switch (recording.session().displayRounding()) {
@@ -166,7 +166,7 @@ public final class SessionTotals {
     ledger.enter(full, recording.measure(d -> 100 * perPercent(d, soc)), rows);
   }
 
-  /** Energy added over charge gained, kWh per %. */
+  /** Returns energy added over charge gained, kWh per %. */
   private static double perPercent(Draw drawn, Trace soc) {
     double from = soc.firstSecond();
     double to = soc.lastSecond();

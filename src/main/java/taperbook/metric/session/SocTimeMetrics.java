@@ -18,7 +18,7 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** The minutes to each mark of state of charge, with the energy, power and distance there. */
+/** Computes the minutes to each state-of-charge mark, with the energy, power and distance there. */
 public final class SocTimeMetrics {
   private final Recording recording;
   private final RangeFigures range;
@@ -54,7 +54,7 @@ public final class SocTimeMetrics {
     distance(mark, rows.get());
   }
 
-  /** When the display first shows a mark; what it showed from the start was shown at zero. */
+  /** Returns when the display first shows a mark; zero for one that it showed from the start. */
   private ToDoubleFunction<Draw> second(int mark) {
     ToDoubleFunction<Draw> shown = recording.firstShown(mark);
     return d -> Math.max(Math.min(0, d.course().firstSecond()), shown.applyAsDouble(d));

@@ -22,8 +22,8 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * What a stop of so many minutes buys: distance, charge and energy, and how fast distance is
- * charged over a window. On each draw the distance is the inverse of the time to add it.
+ * Computes the distance, charge and energy added by a stop of given minutes, and the rate of adding
+ * distance over a window. On each draw the distance is the inverse of the time to add it.
  */
 public final class StopMetrics {
   private final Recording recording;
@@ -124,7 +124,7 @@ public final class StopMetrics {
         recording.energyRows(start, start + 60.0 * minutes));
   }
 
-  /** Distance on the chosen basis that the charge gained between two times is, km. */
+  /** Returns the distance on the chosen basis of the charge gained between two times, km. */
   static double kilometres(Draw drawn, Basis basis, double from, double to) {
     double full = basis == Basis.RATED ? drawn.drive().ratedRange() : drawn.drive().fullRange();
     return (drawn.course().chargeAt(to) - drawn.course().chargeAt(from)) / 100 * full;
@@ -146,7 +146,7 @@ public final class StopMetrics {
         : Optional.empty();
   }
 
-  /** The first row, and those beside the end of so many minutes. */
+  /** Returns the first row and those around the end of the given minutes. */
   private static List<RowRef> chargeRows(Trace soc, int minutes) {
     int before = soc.indexAtOrBefore(soc.firstSecond() + 60.0 * minutes);
     List<RowRef> rows = new ArrayList<>(List.of(soc.row(0)));

@@ -21,9 +21,9 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** A stop from arriving to leaving, as far as its times are stated; nothing if none is. */
+/** Computes the phases of a stop from arrival to departure, if their times are stated. */
 public final class StopPhaseMetrics {
-  /** When something happened, and the rows that tell it. */
+  /** The time of an event, and the rows that state it. */
   private record Moment(Estimate second, List<RowRef> rows) {}
 
   private final Session session;
@@ -32,7 +32,7 @@ public final class StopPhaseMetrics {
     this.session = session;
   }
 
-  /** Enters the times of a session's stop. */
+  /** Adds the times of a session's stop. */
   public static void measure(Session session, MetricCollector ledger) {
     StopPhaseMetrics door = new StopPhaseMetrics(session);
     Optional<Moment> arrived = door.stated(ConditionItem.ARRIVED);
@@ -70,7 +70,9 @@ public final class StopPhaseMetrics {
         whole.isEmpty() ? noDoor : NO_POWER);
   }
 
-  /** What the stop took beside charging, s; empty if arriving or leaving is not stated. */
+  /**
+   * Returns the time of the stop other than charging, s; empty if arrival or departure is not stated.
+   */
   public static Optional<Estimate> overhead(Session session) {
     return new StopPhaseMetrics(session).beside().map(Moment::second);
   }
@@ -100,7 +102,7 @@ public final class StopPhaseMetrics {
         .flatMap(a -> stated(ConditionItem.LEFT).map(l -> between(a, l)));
   }
 
-  /** Door to door less charging: before power, and after it. */
+  /** Returns door-to-door time minus charging: before power and after it. */
   private Optional<Moment> beside() {
     return doorToDoor()
         .flatMap(
@@ -116,7 +118,7 @@ public final class StopPhaseMetrics {
     return new Moment(new Estimate(Math.max(0, raw.value()), raw.bounds().atLeast(0)), rows);
   }
 
-  /** First power as stated, or the first row that shows some. */
+  /** Returns the stated time of first power, or that of the first row that shows power. */
   private Optional<Moment> firstPower() {
     return stated(ConditionItem.FIRST_POWER).or(this::firstRowWithPower);
   }
@@ -148,7 +150,7 @@ public final class StopPhaseMetrics {
         List.of(power.row(i)));
   }
 
-  /** End of charging: unplugging, unless power had stopped before. */
+  /** Returns the end of charging: unplugging, unless power stopped before. */
   private Optional<Moment> end() {
     Optional<Moment> unplugged = stated(ConditionItem.UNPLUGGED);
     Optional<Trace> power = session.trace(Channel.POWER);

@@ -24,9 +24,9 @@ import taperbook.result.Role;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** How the power runs over state of charge and how fast it tapers. */
+/** Computes the shape of power over state of charge and how fast it tapers. */
 public final class TaperMetrics {
-  /** Why the end of a warm-up climb is withheld where there was none. */
+  /** The reason why the end of a warm-up climb is withheld if there is none. */
   public static final String NO_CLIMB = "no warm-up climb was seen";
 
   /** Coverage of two standard uncertainties to each side, JCGM 100:2008, 6.3.3. */
@@ -186,7 +186,7 @@ public final class TaperMetrics {
     ledger.covered(PLATEAU_TO, run.get(run.size() - 1).to(), COVERAGE, rows(run));
   }
 
-  /** Runs of segments of one kind without a step between them. */
+  /** Groups consecutive segments of one kind without a step between them. */
   private static List<List<Segment>> runs(TaperFit fit, SegmentKind kind) {
     List<List<Segment>> runs = new ArrayList<>();
     boolean joins = false;
@@ -287,12 +287,12 @@ public final class TaperMetrics {
     }
     Estimate peak = Estimate.around(power.max(), power.halfStep());
     Estimate ratio = peak.times(hours).over(energy);
-    // No average is above its peak.
+    // An average cannot exceed its peak.
     Estimate bounded = new Estimate(ratio.value(), ratio.bounds().atLeast(1).hull(ratio.value()));
     ledger.measured(RATIO, bounded, integral.get().rows(from, to));
   }
 
-  /** The readings of power over time, or a reason entered why there are none. */
+  /** Returns the power readings over time; if there are none, adds the reason. */
   private Optional<PowerIntegral> overTime(Metric entry) {
     Optional<Trace> power = recording.power();
     if (power.isEmpty()) {

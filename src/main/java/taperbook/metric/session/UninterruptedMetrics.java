@@ -20,11 +20,11 @@ import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
 /**
- * Enters times and averages that an interruption may lie in: as they passed, under a label that
- * tells so and with its caveat, and once more without it.
+ * Adds times and averages that may contain an interruption: as elapsed, with a label and caveat that
+ * state it, and again without the interruption.
  */
 final class UninterruptedMetrics {
-  /** Less time than this within a window is none, s. */
+  /** Interruptions shorter than this within a window are ignored, s. */
   private static final double LEAST_SECONDS = 1;
 
   private final Recording recording;
@@ -37,7 +37,7 @@ final class UninterruptedMetrics {
     this.interruptions = EventFinder.interruptions(recording.session());
   }
 
-  /** Enters how long charging was interrupted in all, if it was. */
+  /** Adds the total duration of interruptions, if there were any. */
   void sum() {
     if (interruptions.isEmpty()) {
       return;
@@ -52,7 +52,7 @@ final class UninterruptedMetrics {
     ledger.enter(entry, recording.measure(d -> idle(d, 0, whole)), rows());
   }
 
-  /** Enters a time between two moments. */
+  /** Adds a time between two moments. */
   void time(
       Metric entry,
       ToDoubleFunction<Draw> start,
@@ -63,9 +63,9 @@ final class UninterruptedMetrics {
   }
 
   /**
-   * Enters a time between two moments.
+   * Adds a time between two moments.
    *
-   * @param both whether it is wanted without interruptions as well
+   * @param both whether to add it without interruptions as well
    */
   void time(
       Metric entry,
@@ -89,7 +89,7 @@ final class UninterruptedMetrics {
     }
   }
 
-  /** Enters an energy over the time between two moments, kW. */
+  /** Adds an energy over the time between two moments, kW. */
   void average(
       Metric entry,
       ToDoubleFunction<Draw> energy,
@@ -119,12 +119,12 @@ final class UninterruptedMetrics {
   }
 
   /**
-   * Enters a quantity after so much time from a start on, and once more after so much time of
-   * charging if the readings go on that long.
+   * Adds a quantity after a time from a start, and again after that time of charging if the readings
+   * cover it.
    *
-   * @param start when the time begins, s
-   * @param seconds how long it is, s
-   * @param last when the readings end, s
+   * @param start start of the time, s
+   * @param seconds its length, s
+   * @param last end of the readings, s
    */
   void after(
       Metric entry, double start, double seconds, double last, AtTime quantity, List<RowRef> rows) {
@@ -145,12 +145,14 @@ final class UninterruptedMetrics {
     }
   }
 
-  /** The entry of a number over a stretch of time, which tells an interruption in it. */
+  /**
+   * Returns the metric of a number over a stretch of time, labelled if it includes an interruption.
+   */
   Metric included(Metric entry, double from, double to) {
     return isConcerned(d -> from, d -> to) ? included(entry) : entry;
   }
 
-  /** The caveats of a number over a stretch of time. */
+  /** Returns the caveats of a number over a stretch of time. */
   List<Caveat> caveats(double from, double to) {
     return isConcerned(d -> from, d -> to) ? withCaveats(List.of()) : List.of();
   }
@@ -197,7 +199,7 @@ final class UninterruptedMetrics {
     return idle(drawn, start.applyAsDouble(drawn), end.applyAsDouble(drawn));
   }
 
-  /** How much of the time between two moments stood still in a draw, s. */
+  /** Returns the interrupted time between two moments in a draw, s. */
   private double idle(Draw drawn, double from, double to) {
     double sum = 0;
     for (int k = 0; k < interruptions.size(); k++) {
@@ -206,7 +208,7 @@ final class UninterruptedMetrics {
     return sum;
   }
 
-  /** When so much time without interruptions has passed since a start in a draw, s. */
+  /** Returns when a time without interruptions has passed since a start in a draw, s. */
   private double end(Draw drawn, double start, double seconds) {
     double end = start + seconds;
     for (int k = 0; k < interruptions.size() && begins(drawn, k) < end; k++) {
@@ -225,7 +227,7 @@ final class UninterruptedMetrics {
     return end.low() + place(drawn, 2 * k + 1) * end.width();
   }
 
-  /** Another place for each end, from the one that the draw has. */
+  /** Returns an independent place for each end, derived from that of the draw. */
   private static double place(Draw drawn, int end) {
     double spread = drawn.place() * (61 + 36 * end);
     return spread - Math.floor(spread);

@@ -16,7 +16,7 @@ import taperbook.result.Metric;
 import taperbook.result.Role;
 import taperbook.session.RowRef;
 
-/** Time, energy and both averages of power for each window of state of charge. */
+/** Computes time, energy and both averages of power for each window of state of charge. */
 public final class WindowMetrics {
   private final Recording recording;
   private final MetricCollector ledger;
@@ -29,9 +29,9 @@ public final class WindowMetrics {
   }
 
   /**
-   * Enters the numbers of some windows.
+   * Adds the numbers of some windows.
    *
-   * @param headline the window whose numbers are shown at the top
+   * @param headline the window whose numbers are headline numbers
    */
   public void measure(List<SocWindow> windows, SocWindow headline) {
     windows.forEach(w -> measure(w, w.equals(headline)));
@@ -63,7 +63,7 @@ public final class WindowMetrics {
     }
   }
 
-  /** A window that begins with the session begins when it does. */
+  /** Returns the start; a window that begins with the session starts at the session's start. */
   static ToDoubleFunction<Draw> start(Recording recording, SocWindow window) {
     ToDoubleFunction<Draw> shown = recording.firstShown(window.from());
     return d -> Math.max(d.course().firstSecond(), shown.applyAsDouble(d));

@@ -29,11 +29,9 @@ import taperbook.session.InputFile;
 /** Writes all files of one report. */
 public final class ReportWriter {
   /**
-   * The files of a report, or every problem met in its article and templates. The files that a
-   * report has: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
-   * {@code numbers.csv}, {@code datapackage.json} and what it describes, {@code film/script.md},
-   * {@code share/} with summary, table, captions and the power over the state of charge upright and
-   * square, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a film
+   * Returns the files of a report, or every problem in its article and templates. The files are: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
+   * {@code numbers.csv}, {@code datapackage.json} and the files it describes, {@code film/script.md},
+   * {@code share/} with summary, table, captions and the power over state of charge in portrait and square format, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a film
    * also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
    */
   public Checked<ReportFiles> write(ReportJob job) {
@@ -41,7 +39,7 @@ public final class ReportWriter {
     return texts(job).then(texts -> files(job, texts));
   }
 
-  /** Every problem that {@link #write} would meet, without making the files. */
+  /** Returns every problem that {@link #write} would find, without creating the files. */
   public List<Problem> problems(ReportJob job) {
     Checked<TemplateTexts> texts = texts(job);
     List<Problem> problems = new ArrayList<>(texts.problems());
@@ -101,10 +99,7 @@ public final class ReportWriter {
     return all;
   }
 
-  /**
-   * Lays out the report's PDF, and the methods appendix that names it by its hash and so comes
-   * after it.
-   */
+  /** Lays out the report's PDF, then the methods appendix, which contains the PDF's hash. */
   private static Checked<String> pdfs(
       ReportJob job, TemplateTexts texts, String print, byte[] json, ReportFiles files) {
     boolean builtIn = job.templates().isBuiltIn();
@@ -126,7 +121,7 @@ public final class ReportWriter {
         });
   }
 
-  /** All CSV files, and what describes them. */
+  /** Returns all CSV files and their description. */
   private static Map<String, byte[]> tables(ReportJob job, ShareTable table) {
     ReportResult result = job.result();
     byte[] numbers = NumbersCsv.bytes(result);
@@ -147,7 +142,7 @@ public final class ReportWriter {
   }
 
   /**
-   * The inputs, the templates that are built in, so that a later program finds them, the numbers.
+   * Returns the inputs, the built-in templates (so that a later version can find them) and the numbers.
    */
   private static List<PdfAttachment> attachments(ReportJob job, byte[] json) {
     Map<String, PdfAttachment> attachments = new LinkedHashMap<>();

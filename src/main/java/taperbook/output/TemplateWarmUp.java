@@ -16,9 +16,9 @@ import taperbook.output.pdf.PdfMetadata;
 import taperbook.output.pdf.PdfPage;
 
 /**
- * What can be done for a report on a second processor while it is measured: its templates are
- * parsed, and a small page that nobody sees is drawn and laid out, for which Java loads and
- * compiles what the report will need. Nothing of that page reaches the report.
+ * Warms up on a second processor while a report is measured: parses its templates, and draws and lays
+ * out a small page, so that Java loads and compiles the code that the report needs. The page itself
+ * is discarded.
  */
 public final class TemplateWarmUp {
   private static final AtomicBoolean HELD = new AtomicBoolean();
@@ -29,10 +29,10 @@ public final class TemplateWarmUp {
   }
 
   /**
-   * Begins; at most once in a process, and only where there is a processor to spare.
+   * Starts the warm-up; at most once per process, and only with a spare processor.
    *
    * @param templates the templates of the report
-   * @param template the one that it names
+   * @param template the report's template
    */
   public static TemplateWarmUp begin(Templates templates, String template) {
     boolean useful = Runtime.getRuntime().availableProcessors() > 1 && !HELD.getAndSet(true);
@@ -42,7 +42,7 @@ public final class TemplateWarmUp {
             : CompletableFuture.completedFuture(0));
   }
 
-  /** Waits for the end, so that no library is begun from two sides at once. */
+  /** Waits for the end, so that no library is initialised from two threads. */
   public void end() {
     held.join();
   }

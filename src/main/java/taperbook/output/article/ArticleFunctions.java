@@ -22,9 +22,8 @@ import taperbook.result.Numbers;
 import taperbook.result.ReportNumber;
 
 /**
- * What an article can call: {@code number}, {@code about}, {@code range}, {@code spread}, {@code
- * both}, {@code table}, {@code fact}, {@code date} and {@code figure}. A name that does not exist
- * becomes a problem at its place, and the article goes on.
+ * The functions of an article: {@code number}, {@code about}, {@code range}, {@code spread}, {@code
+ * both}, {@code table}, {@code fact}, {@code date} and {@code figure}. An unknown name adds a problem at its location, and processing continues.
  */
 final class ArticleFunctions {
   private final ArticleSource source;
@@ -38,7 +37,7 @@ final class ArticleFunctions {
     this.figures = figures;
   }
 
-  /** Every name that was not found, in the order of the article. */
+  /** Returns every name that was not found, in the order of the article. */
   List<Problem> problems() {
     return problems;
   }
@@ -69,7 +68,7 @@ final class ArticleFunctions {
     };
   }
 
-  /** A sentence around a number that was withheld needs other words: a notice at its place. */
+  /** Adds a notice for a withheld number, as the sentence around it needs rewording. */
   private String withheld(ReportNumber number, String reason) {
     problems.add(
         new Problem(
@@ -85,7 +84,7 @@ final class ArticleFunctions {
     return wording.spread(number).orElse("");
   }
 
-  /** What one of the functions of {@link StatedFunctions} gives for one or two texts. */
+  /** Returns the result of a function of {@link StatedFunctions} for one or two texts. */
   private TemplateMethodModelEx onStated(Stated function) {
     return arguments -> {
       List<String> texts = texts(arguments, 2);
@@ -120,7 +119,7 @@ final class ArticleFunctions {
     return texts;
   }
 
-  /** The numbers of the session reported; a library has none that goes without saying. */
+  /** Returns the numbers of the reported session; a library has no default session. */
   private Optional<Numbers> main() throws TemplateModelException {
     Optional<Numbers> main = source.numbersOf(source.mainSession());
     if (main.isEmpty()) {
@@ -185,7 +184,7 @@ final class ArticleFunctions {
     return known.subList(0, Math.min(5, known.size()));
   }
 
-  /** Where the call stands: an exception knows, even one that is never thrown. */
+  /** Returns the location of the call, which FreeMarker provides through an exception. */
   private SourceLocation here() {
     TemplateModelException probe = new TemplateModelException("place");
     return place(source.article(), probe.getLineNumber(), probe.getColumnNumber());
@@ -202,7 +201,7 @@ final class ArticleFunctions {
         article.file(), line + article.firstLine() - 1, column == null || column < 1 ? 0 : column);
   }
 
-  /** Keeps Markdown from reading meaning into a printed number or reason. */
+  /** Escapes Markdown characters in a printed number or reason. */
   static String escaped(String text) {
     return text.replaceAll("([\\\\`*_\\[\\]<>#|&~])", "\\\\$1").replace("\n", " ");
   }

@@ -21,18 +21,18 @@ final class StatedFunctions {
     this.unknown = unknown;
   }
 
-  /** Is told of each name that does not exist. */
+  /** Receives each name that does not exist. */
   @FunctionalInterface
   interface Unknown {
     void tell(String name, String expected, List<String> known);
   }
 
   /**
-   * A table in Markdown.
+   * Returns a table in Markdown.
    *
-   * @param name what it is called
-   * @param shown which part of each number: {@code value}, {@code range}, or {@code both}, which is
-   *     also meant by an empty text
+   * @param name its name
+   * @param shown which part of each number: {@code value}, {@code range}, or {@code both}; empty means
+   *     {@code both}
    */
   String table(String name, String shown) {
     List<String> choices = List.of(VALUE, RANGE, BOTH);
@@ -73,10 +73,10 @@ final class StatedFunctions {
   }
 
   /**
-   * What the tester stated.
+   * Returns a stated fact.
    *
    * @param item an item of conditions or of a range test
-   * @param of session or range test; empty for the session reported
+   * @param of session or range test; empty for the reported session
    */
   String fact(String item, String of) {
     Map<String, Map<String, String>> facts = source.stated().facts();
@@ -95,10 +95,10 @@ final class StatedFunctions {
   }
 
   /**
-   * A date in words.
+   * Returns a formatted date.
    *
    * @param what {@code published}, {@code session} or {@code drive}
-   * @param of the session whose date or range test is meant; empty for the one reported
+   * @param of the session of the date or range test; empty for the reported one
    */
   String date(String what, String of) {
     return switch (what) {

@@ -8,11 +8,11 @@ import taperbook.quantity.Estimate;
 import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
 
-/** Writes {@code corrections.csv}: what moved after publication, one row for each number. */
+/** Writes {@code corrections.csv}: the changes after publication, one row per number. */
 public final class CorrectionsCsv {
   private CorrectionsCsv() {}
 
-  /** The file as UTF-8; a correction that moved nothing has a row without a number. */
+  /** Returns the file as UTF-8; a correction that changed no number has a row without one. */
   public static byte[] bytes(List<Correction> corrections) {
     CsvWriter csv = new CsvWriter().row(Correction.COLUMNS);
     for (Correction correction : corrections) {

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 import taperbook.session.InputFile;
 import taperbook.session.InputTable;
 
-/** The tester's own tables as they are published: byte for byte, under {@code data/}. */
+/** The tester's tables as published: unchanged, under {@code data/}. */
 final class InputResources {
   private static final Pattern HEAD = Pattern.compile("([^\\[]*?) *\\[(.*)\\]");
 
@@ -48,12 +48,12 @@ final class InputResources {
           Map.entry("how known", "How the tester came by the value"),
           Map.entry("note", "Remark of the tester's"));
 
-  /** Heads of the columns that may tell rows apart, if they do. */
+  /** Headings of the columns that may serve as key, if their values are unique. */
   private static final List<String> KEYS = List.of("elapsed", "clock", "item", "leg");
 
   private InputResources() {}
 
-  /** A table of {@code sessions/NAME/} as it is published. */
+  /** Describes a table of {@code sessions/NAME/} as published. */
   static TableResource of(InputTable table) {
     String path = table.file().path();
     String[] parts = path.split("/", -1);

@@ -16,7 +16,7 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 
-/** Writes {@code numbers.csv}: one row for each number. */
+/** Writes {@code numbers.csv}: one row per number. */
 public final class NumbersCsv {
   private static final List<String> HEAD =
       List.of(
@@ -36,12 +36,12 @@ public final class NumbersCsv {
 
   private NumbersCsv() {}
 
-  /** The file as UTF-8. */
+  /** Returns the file as UTF-8. */
   public static byte[] bytes(ReportResult result) {
     return bytes(result.numbers(), result::cautions);
   }
 
-  /** The file of a library as UTF-8. */
+  /** Returns the file of a library as UTF-8. */
   public static byte[] bytes(LibraryResult result) {
     return bytes(result.rows().stream().map(LibraryRow::numbers).toList(), ReportNumber::cautions);
   }

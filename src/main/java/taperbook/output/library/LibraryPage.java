@@ -16,27 +16,27 @@ import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 import taperbook.session.InputHash;
 
-/** Everything of a library that a template may print, charts, article and styles excepted. */
+/** The template model of a library without charts, article and styles. */
 public final class LibraryPage {
-  /** Most folders left out, and most files of a large library, that are listed. */
+  /** Maximum number of listed excluded folders, and of listed files of a large library. */
   private static final int MOST_LISTED = 200;
 
   private final LibraryResult result;
   private final NumberFormatter wording;
 
-  /** The model of one library. */
+  /** Creates the model of one library. */
   public LibraryPage(LibraryResult result) {
     this.result = result;
     this.wording = new NumberFormatter(result.plan().style());
   }
 
   /**
-   * Plain maps, lists, texts, whole numbers and truth values; the head of {@code library.ftlh}
+   * Returns plain maps, lists, strings, integers and booleans; the head of {@code library.ftlh}
    * describes them.
    *
-   * @param paper whether it is for paper, where a large library shows less
-   * @param inputs the files that the library was made from
-   * @param made the day that it bears as its date
+   * @param paper whether it is for the PDF, where a large library shows less
+   * @param inputs the input files of the library
+   * @param made date of the library
    * @param program name and version of the program
    */
   public Map<String, Object> map(
@@ -83,7 +83,7 @@ public final class LibraryPage {
     return map;
   }
 
-  /** The day's drive that all cars are ranked by. */
+  /** Describes the day's drive by which all cars are ranked. */
   private String day() {
     Trip day = Trip.day(result.plan().style().units());
     return day.distance().words().replace(' ', '\u00a0')
@@ -100,7 +100,9 @@ public final class LibraryPage {
         + "\u00a0%";
   }
 
-  /** A large library lists no files of sessions; they all stand in {@code numbers.json}. */
+  /**
+   * Returns the files to list: a large library omits session files, which {@code numbers.json} has.
+   */
   private List<InputHash> listed(List<InputHash> inputs) {
     return result.isLarge()
         ? inputs.stream()

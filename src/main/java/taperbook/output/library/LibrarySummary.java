@@ -15,7 +15,7 @@ import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 import taperbook.result.ReportNumber;
 
-/** What stands at the top of a library: how much there is, and the sessions that stand out. */
+/** The summary at the top of a library: its size and its notable sessions. */
 final class LibrarySummary {
   private final LibraryResult result;
   private final NumberFormatter wording;
@@ -27,7 +27,7 @@ final class LibrarySummary {
     this.names = names;
   }
 
-  /** How many sessions of how many vehicles, and of which days. */
+  /** Describes the number of sessions and vehicles, and the dates. */
   String subject() {
     int sessions = result.rows().size();
     long vehicles = result.rows().stream().map(r -> r.about().vehicle()).distinct().count();
@@ -61,7 +61,7 @@ final class LibrarySummary {
     }
   }
 
-  /** The numbers that stand out, each with its session. */
+  /** Returns the notable numbers, each with its session. */
   List<Map<String, Object>> items() {
     LibraryPlan plan = result.plan();
     String window = plan.window().from() + "\u00a0% to " + plan.window().to() + "\u00a0%";

@@ -9,9 +9,9 @@ import taperbook.plan.LibraryPlan;
 import taperbook.quantity.Unit;
 import taperbook.result.Ranking;
 
-/** Ranks of vehicles as intervals, a row for each vehicle of each group of conditions. */
+/** Ranks of vehicles as intervals, one row per vehicle of each group of conditions. */
 final class RankingTables {
-  /** More rows than these are left out, the groups with the fewest vehicles first. */
+  /** Maximum number of rows; the groups with the fewest vehicles are omitted first. */
   private static final int MOST = 60;
 
   private final NumberFormatter wording;
@@ -36,7 +36,7 @@ final class RankingTables {
     return rows;
   }
 
-  /** How runs of one vehicle differ, and whether the ranks know it. */
+  /** Describes the spread between runs of one vehicle, and whether the ranks include it. */
   String repeatability(List<Ranking> rankings) {
     return rankings.stream()
         .filter(r -> r.runDegrees() > 0)

@@ -24,7 +24,7 @@ import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 
-/** Finishes a laid-out PDF: what it says of itself, the files it carries, and its lasting name. */
+/** Finishes a laid-out PDF: metadata, attachments, and the stable identifier. */
 final class PdfFinish {
   private final PDDocument document;
   private final PdfMetadata heading;
@@ -35,9 +35,9 @@ final class PdfFinish {
   }
 
   /**
-   * The finished document.
+   * Returns the finished document.
    *
-   * @param contentHash hash of all that went into it; fixes the identifier in its trailer
+   * @param contentHash hash of all inputs; determines the identifier in its trailer
    */
   byte[] bytes(List<PdfAttachment> attachments, byte[] contentHash) throws IOException {
     inform();

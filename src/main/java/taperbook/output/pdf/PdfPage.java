@@ -35,11 +35,11 @@ public final class PdfPage {
   private final boolean builtIn;
 
   /**
-   * A page with charts.
+   * Creates a page with charts.
    *
    * @param figures charts; a template shows one by {@code <img src="figure:NAME.svg">}
-   * @param template file name of the template that gives its text
-   * @param builtIn true if nothing that lays it out is the user's
+   * @param template file name of its template
+   * @param builtIn true if no template or style sheet is the user's
    */
   public PdfPage(List<Figure> figures, String template, boolean builtIn) {
     this.charts = figures.stream().collect(Collectors.toMap(Figure::id, Figure::painting));
@@ -48,11 +48,11 @@ public final class PdfPage {
   }
 
   /**
-   * The PDF, or why the page cannot be laid out.
+   * Returns the PDF, or the reason why the page cannot be laid out.
    *
-   * @param html what the template gave
-   * @param heading what it says of itself
-   * @param attachments the files it carries
+   * @param html the template's output
+   * @param heading its metadata
+   * @param attachments the attached files
    */
   public Checked<byte[]> bytes(String html, PdfMetadata heading, List<PdfAttachment> attachments) {
     LibraryLogging.hush();
@@ -109,7 +109,7 @@ public final class PdfPage {
     }
   }
 
-  /** A template may show charts and what it holds itself; no file and no address of the web. */
+  /** Returns true for charts and embedded data; templates cannot access files or web addresses. */
   private static boolean isOurs(String address) {
     return List.of(FIGURE_SCHEME, PdfFonts.SCHEME, "data").stream()
         .anyMatch(scheme -> address.startsWith(scheme + ":"));

@@ -20,11 +20,11 @@ public final class SheetWriter {
   private final LocalDate made;
 
   /**
-   * A writer.
+   * Creates a writer.
    *
    * @param templates texts of the sheet's template and style by file name
    * @param program name and version of this program
-   * @param made the day that the PDF bears
+   * @param made date of the PDF
    */
   public SheetWriter(Map<String, String> templates, String program, LocalDate made) {
     this.templates = Map.copyOf(templates);
@@ -32,7 +32,7 @@ public final class SheetWriter {
     this.made = made;
   }
 
-  /** The sheet as a PDF, or every problem met in its template. */
+  /** Returns the sheet as a PDF, or every problem in its template. */
   public Checked<byte[]> pdf(RecordingSheet sheet, Paper paper) {
     PdfMetadata heading = new PdfMetadata(sheet.title(), "", sheet.purpose(), program, made);
     return new RestrictedTemplates(templates)

@@ -13,9 +13,11 @@ import taperbook.session.Caveat;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 
-/** What sets compared sessions apart beside their curves, and so may explain a difference. */
+/**
+ * The differences between compared sessions other than their curves, which may explain a difference.
+ */
 final class ConditionDifferences {
-  /** Conditions that bear on how a car charges. */
+  /** Conditions that affect how a car charges. */
   private static final List<ConditionItem> BEARING =
       List.of(
           ConditionItem.BATTERY_TEMPERATURE_AT_START,
@@ -39,7 +41,7 @@ final class ConditionDifferences {
     this.wording = wording;
   }
 
-  /** Conditions that are not stated alike, one row each: {@code item} and {@code cells}. */
+  /** Returns conditions with different values, one row each: {@code item} and {@code cells}. */
   List<Map<String, Object>> conditions() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (ConditionItem item : BEARING) {
@@ -56,7 +58,9 @@ final class ConditionDifferences {
     return fact.map(f -> FactTexts.value(f, wording)).orElse("not known");
   }
 
-  /** Caveats that not all sessions share, one row for each kind: {@code kind} and {@code cells}. */
+  /**
+   * Returns caveats that not all sessions share, one row per kind: {@code kind} and {@code cells}.
+   */
   List<Map<String, Object>> caveats() {
     List<Set<Caveat>> sets = sessions.stream().map(CaveatMarks::all).toList();
     Set<Caveat> common = new LinkedHashSet<>(sets.get(0));

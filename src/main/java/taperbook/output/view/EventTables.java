@@ -15,9 +15,9 @@ import taperbook.result.Numbers;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
 
-/** What happened in the sessions, and the numbers with and without interruptions. */
+/** The events of the sessions, and the numbers with and without interruptions. */
 final class EventTables {
-  /** More events than these are in the readings alone. */
+  /** Maximum number of events; further ones are in the readings only. */
   private static final int MOST = 40;
 
   private final ReportResult result;
@@ -30,12 +30,12 @@ final class EventTables {
     this.wording = new EventText(wording);
   }
 
-  /** The events of the reported session, numbered as in its chart. */
+  /** Returns the events of the reported session, numbered as in its chart. */
   List<Map<String, Object>> events() {
     return events(result.main(), "");
   }
 
-  /** The events of the sessions that it is compared with, each with its letter. */
+  /** Returns the events of the compared sessions, each with its letter. */
   List<Map<String, Object>> ofOthers() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (int i = 1; i < result.sessions().size(); i++) {
@@ -60,8 +60,8 @@ final class EventTables {
   }
 
   /**
-   * How long charging stood still, and each number asked for that includes an interruption,
-   * followed by the same without it.
+   * Returns the total interruption, and each requested number that includes an interruption followed by
+   * the same without it.
    */
   List<Map<String, Object>> interrupted() {
     Numbers numbers = result.main().numbers();

@@ -17,12 +17,12 @@ import taperbook.session.Caveat.Kind;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
-/** What the first page of a report has beside the answer and the chart. */
+/** The contents of a report's first page other than the answer and the chart. */
 final class FirstPage {
-  /** Numbers beside each other at the top. */
+  /** Maximum number of numbers side by side at the top. */
   private static final int MOST_NUMBERS = 3;
 
-  /** Caveats that may change the answer of any session, the gravest first. */
+  /** Caveats that may change the answer of any session, most severe first. */
   private static final List<Kind> GRAVEST =
       List.of(
           Kind.DOUBTFUL_READING,
@@ -31,7 +31,7 @@ final class FirstPage {
           Kind.BATTERY_TEMPERATURE,
           Kind.STATION_LIMIT);
 
-  /** Caveats of the reported session where none of these is there. */
+  /** Caveats of the reported session to use if none of these is present. */
   private static final List<Kind> LESS =
       List.of(Kind.STATION_SHARED, Kind.STARTING_SOC, Kind.RANGE_TEST, Kind.READINGS);
 
@@ -45,7 +45,7 @@ final class FirstPage {
     this.wording = wording;
   }
 
-  /** As the head of {@code report.ftlh} describes it. */
+  /** Returns the model, as described at the top of {@code report.ftlh}. */
   Map<String, Object> map() {
     Map<String, Object> map = new LinkedHashMap<>();
     List<ReportNumber> first = numbers();
@@ -64,7 +64,7 @@ final class FirstPage {
     return map;
   }
 
-  /** Two distances that minutes buy, and the window; without distances other headline numbers. */
+  /** Returns two distances and the window; without distances other headline numbers. */
   private List<ReportNumber> numbers() {
     List<ReportNumber> minutes = result.main().numbers().with(Role.MINUTES);
     List<ReportNumber> rest = result.main().numbers().with(Role.HEADLINE);
@@ -80,7 +80,7 @@ final class FirstPage {
         .toList();
   }
 
-  /** Speed and temperature of the drive, as stated. */
+  /** Describes speed and temperature of the drive, as stated. */
   private String conditions(RangeTest test) {
     Optional<String> speed =
         test.facts()
@@ -96,8 +96,8 @@ final class FirstPage {
   }
 
   /**
-   * The gravest caveats of the reported session, then those of the sessions that it is compared
-   * with, named; then what else a reader must know of the reported one.
+   * Returns the most severe caveats of the reported session, then those of compared sessions with their
+   * names, then other caveats of the reported session.
    */
   private List<Mind> minds() {
     List<SessionResult> sessions = result.sessions();
@@ -113,7 +113,7 @@ final class FirstPage {
     return Stream.concat(gravest, less).toList();
   }
 
-  /** A caveat, and the words that name its session, which are empty for the reported one. */
+  /** A caveat with the name of its session, which is empty for the reported one. */
   private record Mind(String of, Caveat caveat) {}
 
   private static Stream<Caveat> of(List<Kind> kinds, List<Caveat> caveats) {

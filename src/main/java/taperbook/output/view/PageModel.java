@@ -19,14 +19,14 @@ import taperbook.session.Caveat;
 import taperbook.session.ConditionItem;
 import taperbook.session.InputFile;
 
-/** Everything of a report that a template may print, charts, article and styles excepted. */
+/** The template model of a report without charts, article and styles. */
 public final class PageModel {
   private final ReportResult result;
   private final NumberFormatter wording;
   private final NumberViews views;
   private final CaveatMarks marks;
 
-  /** The model of one report. */
+  /** Creates the model of one report. */
   public PageModel(ReportResult result) {
     this.result = result;
     this.wording = new NumberFormatter(result.plan().style());
@@ -35,11 +35,11 @@ public final class PageModel {
   }
 
   /**
-   * Plain maps, lists, texts and truth values; the head of {@code report.ftlh} describes them.
+   * Returns plain maps, lists, strings and booleans; the head of {@code report.ftlh} describes them.
    *
-   * @param inputs the files that the report was made from
-   * @param corrections what was put right since it was published
-   * @param made the day that it bears as its date
+   * @param inputs the input files of the report
+   * @param corrections corrections since publication
+   * @param made date of the report
    * @param program name and version of the program
    */
   public Map<String, Object> map(

@@ -18,7 +18,7 @@ import taperbook.session.Leg;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
-/** The range test behind the distances: its record, what came of it, its legs, what was scaled. */
+/** The range test behind the distances: its record, results, legs, and scaling. */
 final class RangeBasis {
   private final SessionResult session;
   private final NumberViews views;
@@ -104,7 +104,7 @@ final class RangeBasis {
     return test.facts().known(item).map(f -> FactTexts.value(f, wording)).orElse("not known");
   }
 
-  /** Range and consumption at each speed that drives state. */
+  /** Returns range and consumption at each speed of the drives. */
   private Map<String, Object> speeds() {
     return table.byColumn(
         Labels.of("axis.speed"),

@@ -16,7 +16,7 @@ import taperbook.result.ReportResult;
 import taperbook.result.Role;
 import taperbook.result.SessionResult;
 
-/** The chapter on the road: only what the report asks for. */
+/** The chapter on road metrics, as far as the report requests them. */
 final class RoadPart {
   private final ReportResult result;
   private final SessionResult main;
@@ -70,7 +70,7 @@ final class RoadPart {
     return minutes(RoadWishes::plugInId);
   }
 
-  /** Rows from which the climb was taken out; only those that have a number. */
+  /** Returns the rows without the warm-up climb, if they have a number. */
   private Map<String, Object> warm() {
     return minutes(RoadWishes::warmPlugInId);
   }
@@ -97,7 +97,7 @@ final class RoadPart {
         wanted ? rows : List.of());
   }
 
-  /** What the warm rows rest on, or why there are none. */
+  /** Describes the basis of the warm rows, or why there are none. */
   private String warmNote() {
     Optional<ReportNumber> climb = main.numbers().find("warm_up_time_lost");
     if (climb.isPresent() && climb.get().estimate().isPresent()) {
@@ -128,7 +128,7 @@ final class RoadPart {
     return rows;
   }
 
-  /** Measured beside corrected. */
+  /** Returns measured and corrected values side by side. */
   private List<Map<String, Object>> standard() {
     return List.of(
         pair(Labels.of("head.full_range"), "driven_range_full", "standard_range"),

@@ -13,17 +13,17 @@ import taperbook.session.Facts;
 import taperbook.session.Item;
 import taperbook.session.RangeTest;
 
-/** What the tester stated, by session or range test and by item, in the report's units. */
+/** The stated facts by session or range test and by item, in the report's units. */
 public final class StatedFacts {
-  /** Base units of the quantities that are shown in miles or kilometres as the report asks. */
+  /** Base units of the quantities that follow the report's unit of distance. */
   private static final Set<Unit> FOLLOWING =
       Set.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.WATT_HOUR_PER_KILOMETRE);
 
   private StatedFacts() {}
 
   /**
-   * All facts: of a session its conditions and, where these have no such item, those of its
-   * vehicle's range test; of a range test its own. One that is not known says so.
+   * Returns all facts: for a session its conditions and, for items these lack, those of its vehicle's
+   * range test; for a range test its own. Unknown facts are marked as such.
    */
   public static Map<String, Map<String, String>> of(ReportResult result) {
     NumberFormatter wording = new NumberFormatter(result.plan().style());
@@ -45,7 +45,7 @@ public final class StatedFacts {
     return words;
   }
 
-  /** As stated, or in the report's own unit where that is another. */
+  /** Returns a fact as stated, or in the report's unit if that differs. */
   static String words(Fact fact, NumberFormatter wording) {
     if (!fact.isKnown()) {
       return "not known";

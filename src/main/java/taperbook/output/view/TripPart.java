@@ -16,7 +16,7 @@ import taperbook.result.ReportResult;
 import taperbook.result.Role;
 import taperbook.result.SessionResult;
 
-/** The trip: what was asked, the totals of all cars, and the stops of each. */
+/** The trip: the request, the totals of all cars, and the stops of each. */
 final class TripPart {
   private final ReportResult result;
   private final NumberViews views;
@@ -64,7 +64,7 @@ final class TripPart {
             + wording.exactly(trip.kilometresPerHour().getAsDouble(), Unit.KILOMETRE_PER_HOUR);
   }
 
-  /** Why a session has no plan. */
+  /** Returns the reasons why sessions have no plan. */
   private List<String> reasons() {
     List<String> reasons = new ArrayList<>();
     for (SessionResult session : result.sessions()) {

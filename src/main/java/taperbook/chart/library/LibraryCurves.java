@@ -7,7 +7,7 @@ import taperbook.chart.render.Figure;
 import taperbook.format.Labels;
 import taperbook.result.LibraryRow;
 
-/** The figures of all curves, twelve sessions on each, all on equal axes. */
+/** The figures of all curves, twelve sessions on each, all with the same axes. */
 final class LibraryCurves {
   private static final String ID = "library-curves";
   private static final String PEAK = "peak_power";
@@ -15,7 +15,7 @@ final class LibraryCurves {
   private static final int MOST_ROWS = 3;
   private static final int MOST_PANELS = MOST_COLUMNS * MOST_ROWS;
 
-  /** Room above the highest peak for its label, as a factor on the scale. */
+  /** Headroom above the highest peak for its label, as a factor on the scale. */
   private static final double HEADROOM = 1.36;
 
   private final LibraryFigureText words;
@@ -62,7 +62,7 @@ final class LibraryCurves {
     return Figure.of(id, title, caption(rows), told(rows, which), sheet);
   }
 
-  /** From which peak to which the curves reach. */
+  /** Describes the range of the peaks. */
   private String finding(List<LibraryRow> rows, String which) {
     List<LibraryRow> rising = LibraryFigureText.rising(rows, PEAK);
     return rising.size() < 2

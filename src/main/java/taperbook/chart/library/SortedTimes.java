@@ -13,7 +13,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 
-/** The figure of one time of all sessions, the quickest first. */
+/** Creates the figure of one time of all sessions, fastest first. */
 final class SortedTimes {
   private static final double MINUTES_PER_SECOND = 1.0 / 60;
 
@@ -21,7 +21,7 @@ final class SortedTimes {
   private final String id;
 
   /**
-   * Of one number.
+   * Creates the figure of one number.
    *
    * @param id the number, a time
    */
@@ -31,12 +31,12 @@ final class SortedTimes {
   }
 
   /**
-   * The figure, if two sessions or more have the number.
+   * Returns the figure, if two or more sessions have the number.
    *
    * @param figure name of the figure
    * @param finding key of the title's pattern
-   * @param of what the time is for, in words
-   * @param quantity what is shown, in words
+   * @param of description of the time
+   * @param quantity description of the quantity
    */
   Optional<Figure> figure(String figure, String finding, String of, String quantity) {
     List<LibraryRow> all = LibraryFigureText.rising(words.rows(), id);

@@ -10,15 +10,15 @@ import java.awt.Shape;
 /**
  * Fills and strokes shapes.
  *
- * @param g what is painted on
- * @param ground what the picture lies on
+ * @param g the target
+ * @param ground the background of the picture
  */
 public record Brush(Graphics2D g, Background ground) {
   public void fill(Shape shape, Color color) {
     g.setColor(ground.of(color));
     Composite before = g.getComposite();
     if (ground == Background.CLEAR) {
-      // What is filled takes the place of what was there, also where it lets the film through.
+      // Fills replace what was painted before, even where they are translucent.
       g.setComposite(AlphaComposite.Src);
     }
     g.fill(shape);

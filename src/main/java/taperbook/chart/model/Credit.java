@@ -14,12 +14,12 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Facts;
 import taperbook.session.Session;
 
-/** Of what, where, when and by whom a chart is, so that it can stand alone. */
+/** The subject, place, date and author of a chart, so that it can be used on its own. */
 public final class Credit {
   private Credit() {}
 
   /**
-   * The car, day, place, temperatures, runs and tester of the reported session, as far as known.
+   * Returns car, day, place, temperatures, runs and tester of the reported session, as far as known.
    */
   static List<String> of(ReportResult result) {
     Session session = result.main().session();
@@ -45,9 +45,9 @@ public final class Credit {
   }
 
   /**
-   * Sessions of a report by their names, with day and place.
+   * Returns sessions of a report by their names, with day and place.
    *
-   * @param names what the chart calls them
+   * @param names their names in the chart
    * @param sessions as many sessions
    */
   public static List<String> of(ReportResult result, List<String> names, List<Session> sessions) {
@@ -66,7 +66,7 @@ public final class Credit {
     return withAuthor(parts, result);
   }
 
-  /** The car and the tester, for what is not of one session. */
+  /** Returns the car and the tester, for charts that do not belong to one session. */
   static List<String> ofCar(ReportResult result) {
     return withAuthor(new ArrayList<>(List.of(result.main().session().vehicle())), result);
   }

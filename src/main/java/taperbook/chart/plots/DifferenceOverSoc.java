@@ -21,9 +21,9 @@ import taperbook.result.Curve;
 import taperbook.result.PairResult;
 import taperbook.result.Stretch;
 
-/** The chart of how far the reported session's power lies above that of another, over charge. */
+/** The chart of the difference in power between the reported session and another, over charge. */
 final class DifferenceOverSoc {
-  /** Room below the lowest point, as a share of the curve's height. */
+  /** Margin below the lowest point, as a share of the curve's height. */
   private static final double FOOTROOM = 0.06;
 
   private static final double HEADROOM = 0.12;
@@ -44,7 +44,7 @@ final class DifferenceOverSoc {
     this.id = index == 0 ? "difference-over-soc" : "difference-over-soc-" + (index + 1);
   }
 
-  /** The chart of a pair, if the two share a stretch of charge. */
+  /** Returns the chart of a pair, if the two share a stretch of charge. */
   static Optional<Draft> draft(Lineup lineup, int index) {
     DifferenceOverSoc difference = new DifferenceOverSoc(lineup, index);
     return difference.pair.difference().filter(c -> c.size() > 0).map(difference::draft);

@@ -17,7 +17,7 @@ import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 import taperbook.result.Curve;
 
-/** The chart of distance added over time, with the wanted distances marked. */
+/** The chart of distance added over time, with the requested distances marked. */
 public final class DistanceOverTime {
   private final Curve curve;
   private final FigureText said;
@@ -47,7 +47,9 @@ public final class DistanceOverTime {
     return told(chart);
   }
 
-  /** Time counts from the first reading of state of charge, which the curve begins with. */
+  /**
+   * Returns the marks. Time counts from the first state-of-charge reading, where the curve starts.
+   */
   private List<Chart.Point> points() {
     List<Chart.Point> points = new ArrayList<>();
     for (WantedDistance distance : said.wishes().distances()) {
@@ -94,7 +96,7 @@ public final class DistanceOverTime {
     return new Draft(chart, caption, told);
   }
 
-  /** The first and the last distance that was reached, or else all that was added. */
+  /** Describes the first and the last distance reached, or else the total distance added. */
   private String finding() {
     List<String> reached = new ArrayList<>();
     for (WantedDistance distance : said.wishes().distances()) {

@@ -9,9 +9,9 @@ import taperbook.format.EventText;
 import taperbook.format.Labels;
 import taperbook.result.Event;
 
-/** The events of a session as a chart over time marks them: by number, with a key below. */
+/** The events of a session as marks of a time chart: numbered, with a key below. */
 final class EventMarks {
-  /** More than these are in the table alone. */
+  /** Maximum number of marked events; the table lists all. */
   private static final int MOST = 12;
 
   private final List<Event> events;
@@ -26,7 +26,7 @@ final class EventMarks {
     return events.isEmpty();
   }
 
-  /** One flag for each event within the axis, numbered as in the table of events. */
+  /** Returns one flag per event within the axis, numbered as in the table of events. */
   List<Chart.Flag> flags(double lastMinute) {
     List<Chart.Flag> flags = new ArrayList<>();
     for (int i = 0; i < Math.min(MOST, events.size()); i++) {
@@ -38,7 +38,7 @@ final class EventMarks {
     return flags;
   }
 
-  /** The key. */
+  /** Returns the key. */
   Optional<String> sentence() {
     if (events.isEmpty()) {
       return Optional.empty();

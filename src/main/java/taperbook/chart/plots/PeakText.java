@@ -11,11 +11,11 @@ import taperbook.quantity.Unit;
 import taperbook.result.Curve;
 import taperbook.session.Channel;
 
-/** How the two power charts speak of the peak and of how long it was held. */
+/** Describes the peak and its duration for the two power charts. */
 final class PeakText {
   private static final String WITHIN = "(within 2 % or one display step)";
 
-  /** A power below this share of the peak has fallen. */
+  /** Share of the peak below which the power counts as fallen. */
   private static final double FALLEN = 0.8;
 
   private final FigureText said;
@@ -24,12 +24,12 @@ final class PeakText {
     this.said = said;
   }
 
-  /** True if a hold of some length was measured. */
+  /** Returns true if a hold with a duration was measured. */
   boolean isHeld() {
     return said.estimate("peak_hold_time").filter(e -> e.value() > 0).isPresent();
   }
 
-  /** The peak as measured, or as read from the curve. */
+  /** Returns the peak as measured, or as read from the curve. */
   String power(PlotLine line) {
     return said.value("peak_power")
         .orElseGet(
@@ -39,7 +39,7 @@ final class PeakText {
                     + NumberFormatter.name(Unit.KILOWATT));
   }
 
-  /** The mark of a hold between two abscissae, or of the peak alone where there was none. */
+  /** Returns the mark of a hold between two abscissae, or of the peak alone if there is none. */
   Chart.Hold mark(PlotLine line, Optional<double[]> stretch, String where) {
     double y = line.y(line.peak());
     double x = line.x(line.peak());
@@ -54,7 +54,7 @@ final class PeakText {
     return new Chart.Hold(from, to, y, label, power(line));
   }
 
-  /** The hold or the peak as one speaks it, and how far the power falls after it. */
+  /** Describes the hold or the peak, and how far the power falls after it. */
   String finding(PlotLine line) {
     Optional<String> power = said.about("peak_power");
     Optional<String> time = said.about("peak_hold_time");
@@ -69,7 +69,7 @@ final class PeakText {
     return FigureText.capital(falls ? Labels.of("finding.then", peak, end) : peak);
   }
 
-  /** The peak alone. */
+  /** Describes the peak alone. */
   String overTime(PlotLine line) {
     return FigureText.capital(Labels.of("mark.peak", power(line)));
   }
@@ -78,7 +78,7 @@ final class PeakText {
     return FigureText.plain(soc) + "\u00a0%";
   }
 
-  /** True if a step of the power display is more than the 2 % within which a power is held. */
+  /** Returns true if a step of the power display is larger than the 2 % that define a hold. */
   private boolean isByStep() {
     return said.result()
         .main()
@@ -88,7 +88,7 @@ final class PeakText {
         .isPresent();
   }
 
-  /** What a caption or text alternative says of the hold. */
+  /** Describes the hold for a caption or text alternative. */
   Optional<String> holdSentence() {
     Optional<String> from = said.value("peak_hold_soc_from");
     Optional<String> to = said.value("peak_hold_soc_to");
@@ -101,8 +101,8 @@ final class PeakText {
   }
 
   /**
-   * The stretch of the stated length in which the lowest power is the highest: where the hold lies
-   * on a power curve over time.
+   * Returns the start of the stretch of a given length with the highest minimum power, which locates the
+   * hold on a power curve over time.
    *
    * @param power power over time in s
    * @param length length of the stretch in s, above zero
@@ -122,7 +122,7 @@ final class PeakText {
     return best;
   }
 
-  /** The lowest power of the piecewise-linear curve between two times. */
+  /** Returns the lowest power of the piecewise-linear curve between two times. */
   private static double lowest(Curve power, double from, double to) {
     double lowest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < power.size(); i++) {

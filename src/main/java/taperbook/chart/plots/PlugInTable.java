@@ -28,13 +28,13 @@ import taperbook.quantity.WantedDistance;
 import taperbook.result.ReportResult;
 
 /**
- * The minutes by where one plugs in and how far one wants to go: each with its interval, over a
- * thin track as long as the minutes.
+ * The charging minutes by starting charge and distance: each with its interval, above a thin bar of
+ * proportional length.
  */
 final class PlugInTable implements Painting {
   private static final int SECONDS_PER_MINUTE = 60;
 
-  /** Share of a column that tracks and words may fill. */
+  /** Share of a column that bars and texts may fill. */
   private static final double FILLED = 0.93;
 
   private final FigureText said;
@@ -53,7 +53,7 @@ final class PlugInTable implements Painting {
     this.longest = most;
   }
 
-  /** The figure; empty if it is not asked for or no cell has a number. */
+  /** Returns the figure; empty if it is not requested or no cell has a number. */
   static Optional<Figure> figure(ReportResult result) {
     PlugInTable table = new PlugInTable(result);
     boolean wanted = result.plan().wishes().road().wants(RoadTopic.PLUG_IN);
@@ -87,7 +87,9 @@ final class PlugInTable implements Painting {
     return words.toString().strip();
   }
 
-  /** The shortest distance but one, from the lowest and the highest charge that give it. */
+  /**
+   * Describes the second-shortest distance, from the lowest and the highest charge that provide it.
+   */
   private String finding() {
     for (WantedDistance distance : List.of(distances.get(1), distances.get(0))) {
       List<Integer> known =

@@ -14,15 +14,15 @@ import taperbook.quantity.SocWindow;
 import taperbook.result.Curve;
 import taperbook.result.Metric;
 
-/** The chart of power over state of charge: how the battery takes power as it fills. */
+/** The chart of power over state of charge. */
 public final class PowerOverSoc {
   private PowerOverSoc() {}
 
   /**
-   * The figure.
+   * Creates the figure.
    *
    * @param curve power as read
-   * @param band what it truly was, if there are draws of it
+   * @param band the band of the true power, if there are draws of it
    */
   public static Draft draft(Curve curve, Optional<Curve> band, FigureText said) {
     PlotLine read = new PlotLine(curve, x -> x, y -> y);
@@ -83,7 +83,7 @@ public final class PowerOverSoc {
                         said.aside(windowId(window)).orElseThrow())));
   }
 
-  /** What the headline's window took, or why that is not known. */
+  /** Describes the time of the headline window, or why it is unknown. */
   static Optional<String> windowSentence(FigureText said) {
     SocWindow window = said.window();
     String edges = window.from() + " % to " + window.to() + " %";

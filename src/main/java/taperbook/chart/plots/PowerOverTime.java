@@ -11,12 +11,12 @@ import taperbook.chart.render.Draft;
 import taperbook.format.Labels;
 import taperbook.result.Curve;
 
-/** The chart of power over time: what a driver at the station sees. */
+/** The chart of power over time. */
 public final class PowerOverTime {
   private PowerOverTime() {}
 
   /**
-   * The figure.
+   * Creates the figure.
    *
    * @param curve power
    * @param charge state of charge, drawn below it
@@ -46,7 +46,7 @@ public final class PowerOverTime {
     return told(both, curve, charge, after, said);
   }
 
-  /** The time axis in words. */
+  /** Describes the time axis. */
   static String timeInWords(Chart chart, Curve curve, FigureText said) {
     return "time since plugging in, from 0 to "
         + said.time(chart.x().max() * 60)
@@ -87,7 +87,7 @@ public final class PowerOverTime {
     return SocOverTime.draft(charge, said).textAlternative();
   }
 
-  /** What the session adds in how long, or else how the power runs. */
+  /** Describes what the session adds in which time, or else the course of the power. */
   private static String finding(PlotLine line, FigureText said) {
     Optional<String> energy = said.about("energy_added");
     Optional<String> time = said.about("session_time");

@@ -71,7 +71,7 @@ final class PowersOverTime {
         .orElseGet(() -> PowersOverSoc.peaksInShort(entries));
   }
 
-  /** What each session added in how long. */
+  /** Describes what each session added in which time. */
   private static Optional<String> added(List<Entry> entries) {
     List<String> parts = new ArrayList<>();
     for (Entry entry : entries) {
@@ -91,7 +91,7 @@ final class PowersOverTime {
     return from.isPresent() && to.isPresent() ? " from " + from.get() + " to " + to.get() : "";
   }
 
-  /** How long each takes for the same energy from the same state of charge on. */
+  /** Describes the time of each session for the same energy from the same state of charge. */
   private static Optional<String> sameEnergy(Lineup lineup) {
     CommonGround common = lineup.result().common();
     if (common.shared().isEmpty() || common.energyKilowattHours().isEmpty()) {

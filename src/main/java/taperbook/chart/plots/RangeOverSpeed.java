@@ -19,7 +19,7 @@ import taperbook.result.Drives;
 import taperbook.result.ReportResult;
 import taperbook.session.RangeTest;
 
-/** The chart of the range of a full battery over speed, with the drives that it comes from. */
+/** The chart of full-battery range over speed, with the underlying drives. */
 final class RangeOverSpeed {
   private static final double HEADROOM = 1.15;
 
@@ -42,7 +42,7 @@ final class RangeOverSpeed {
     this.line = PlotLine.computed(curve, v -> v, this::shownRange);
   }
 
-  /** The figure; empty unless drives state the range at two speeds or more. */
+  /** Returns the figure; empty unless drives provide the range at two or more speeds. */
   static Optional<Figure> figure(ReportResult result) {
     List<String> ids = Drives.speedIds(result.main().numbers());
     return ids.size() < 2
@@ -87,7 +87,7 @@ final class RangeOverSpeed {
     return new Draft(chart, caption, told);
   }
 
-  /** The range at the lowest and at the highest speed. */
+  /** Describes the range at the lowest and at the highest speed. */
   private String finding() {
     List<String> parts = new ArrayList<>();
     for (int i : new int[] {0, line.size() - 1}) {

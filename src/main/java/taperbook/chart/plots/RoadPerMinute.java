@@ -17,7 +17,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.Curve;
 import taperbook.result.ReportResult;
 
-/** The chart of how much distance a minute of charging buys, over state of charge. */
+/** The chart of distance added per minute of charging, over state of charge. */
 final class RoadPerMinute {
   private static final double HEADROOM = 1.42;
 
@@ -33,7 +33,7 @@ final class RoadPerMinute {
             rate -> said.wording().shownAmount(rate, Unit.KILOMETRE_PER_MINUTE));
   }
 
-  /** The figure; empty if it is not asked for or the session cannot give it. */
+  /** Returns the figure; empty if it is not requested or the session cannot provide it. */
   static Optional<Figure> figure(ReportResult result) {
     FigureText said = new FigureText(result);
     return result

@@ -21,12 +21,12 @@ import taperbook.session.ConditionItem;
 
 /** The chart of the power of all runs of a session over charge, with their mean and its band. */
 final class RunsOverSoc {
-  /** The first pen looks like that of the mean. */
+  /** The first pen is reserved for the mean. */
   private static final int MOST = SessionNames.MOST - 1;
 
   private RunsOverSoc() {}
 
-  /** The chart, if the session has repeats that share a stretch of charge. */
+  /** Returns the chart, if the session has repeats that share a stretch of charge. */
   static Optional<Draft> draft(ReportResult result) {
     return result.runs().mean().map(mean -> draft(result, mean));
   }

@@ -10,7 +10,7 @@ import taperbook.chart.model.PlotLine;
 import taperbook.format.Labels;
 import taperbook.quantity.Estimate;
 
-/** The states of charge that the tester wants marked, as the charts mark them. */
+/** The marks at the states of charge that the tester requests. */
 final class SocMarks {
   private final FigureText said;
 
@@ -18,7 +18,7 @@ final class SocMarks {
     this.said = said;
   }
 
-  /** Marks on a curve over state of charge, each with the time it took to come there. */
+  /** Returns marks on a curve over state of charge, each with its time. */
   List<Chart.Point> overSoc(PlotLine line) {
     List<Chart.Point> points = new ArrayList<>();
     for (int mark : reached()) {
@@ -32,7 +32,7 @@ final class SocMarks {
     return points;
   }
 
-  /** Marks on the state of charge over time in minutes, each with its time. */
+  /** Returns marks on the state of charge over time in minutes, each with its time. */
   List<Chart.Point> ofSoc() {
     List<Chart.Point> points = new ArrayList<>();
     for (int mark : reached()) {
@@ -44,7 +44,7 @@ final class SocMarks {
     return points;
   }
 
-  /** All marks in a sentence each: when they were reached, or why that is not known. */
+  /** Describes each mark in a sentence: when it was reached, or why that is unknown. */
   String sentences() {
     List<String> sentences = new ArrayList<>();
     for (int mark : said.wishes().socMarks()) {
@@ -54,7 +54,7 @@ final class SocMarks {
     return String.join(" ", sentences);
   }
 
-  /** The marks whose times are known, in the order wished. */
+  /** Returns the marks whose times are known, in the requested order. */
   List<Integer> reached() {
     return said.wishes().socMarks().stream().filter(m -> time(m).isPresent()).toList();
   }

@@ -12,19 +12,19 @@ import taperbook.chart.render.Draft;
 import taperbook.format.Labels;
 import taperbook.result.Curve;
 
-/** The chart of state of charge over time, with the wanted states marked. */
+/** The chart of state of charge over time, with the requested states marked. */
 public final class SocOverTime {
   private static final int MOST_MARKS = 3;
 
   private SocOverTime() {}
 
-  /** The figure of a session without power. */
+  /** Creates the figure of a session without power. */
   public static Draft draft(Curve curve, FigureText said) {
     Chart chart = chart(curve, Axis.time(curve.x(curve.size() - 1) / 60), said);
     return told(chart, curve, new SocMarks(said), said);
   }
 
-  /** The chart on a time axis. */
+  /** Creates the chart on a time axis. */
   static Chart chart(Curve curve, Axis time, FigureText said) {
     PlotLine line = new PlotLine(curve, seconds -> seconds / 60, y -> y);
     return new Chart(

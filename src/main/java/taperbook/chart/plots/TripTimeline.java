@@ -26,7 +26,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
 
-/** The charge of each car on its way over the trip: falling as it drives, rising at stops. */
+/** The charge of each car over the time of the trip: falling while driving, rising at stops. */
 final class TripTimeline implements Painting {
   private static final int MOST_LANES = 4;
   private static final int SECONDS_PER_HOUR = 3600;
@@ -42,7 +42,7 @@ final class TripTimeline implements Painting {
     this.lanes = List.copyOf(lanes);
   }
 
-  /** The figure; empty if no trip is asked for or none can be planned. */
+  /** Returns the figure; empty if no trip is requested or none can be planned. */
   static Optional<Figure> figure(ReportResult result) {
     Optional<Trip> trip = result.plan().wishes().road().trip();
     if (trip.isEmpty()) {
@@ -68,7 +68,7 @@ final class TripTimeline implements Painting {
     return Labels.of("chart.trip", trip.distance().words(), trip.spacing().words());
   }
 
-  /** How long each car takes, with how many stops. */
+  /** Describes the time and number of stops of each car. */
   private String finding() {
     List<String> parts = new ArrayList<>();
     for (TripLane lane : lanes) {
@@ -184,7 +184,7 @@ final class TripTimeline implements Painting {
     return lane.numbers().estimate("trip_arrival_soc").map(Estimate::value).orElse(0.0);
   }
 
-  /** From a time and a charge to another. */
+  /** Returns the line between two times and charges. */
   private static Line2D part(
       Box track, double from, double low, double to, double high, double pixelsPerSecond) {
     return new Line2D.Double(
@@ -198,7 +198,9 @@ final class TripTimeline implements Painting {
     return track.bottom() - track.height() * soc / 100;
   }
 
-  /** Above each rise what it comes to and takes, below it where it begins, where there is room. */
+  /**
+   * Adds the target charge and duration above each rise, and the arrival charge below it, if they fit.
+   */
   private void labels(
       ChartStyle style, TripLane lane, Box track, double pixelsPerSecond, List<TextRun> texts) {
     double size = style.type().tick();

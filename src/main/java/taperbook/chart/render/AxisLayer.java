@@ -13,7 +13,7 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 
-/** What stands around a plot: foot line and ticks, with the unit at the last one. */
+/** The axes of a plot: baseline and tick labels, the last one with the unit. */
 final class AxisLayer {
   private final PlotArea frame;
   private final ChartStyle style;
@@ -23,7 +23,7 @@ final class AxisLayer {
     this.style = style;
   }
 
-  /** Paints a line across the plot at each tick; XChart misses ticks where a plot is low. */
+  /** Paints a line across the plot at each tick; XChart omits ticks in low plots. */
   void paintGrid(Brush brush) {
     BasicStroke thin = style.solid(style.weights().thin());
     for (double tick : frame.up(style).keySet()) {
@@ -33,7 +33,7 @@ final class AxisLayer {
     }
   }
 
-  /** Paints the foot line with its ticks. */
+  /** Paints the baseline with its ticks. */
   void paintLines(Brush brush) {
     Box plot = frame.box();
     BasicStroke thin = style.solid(style.weights().thin());
@@ -53,9 +53,9 @@ final class AxisLayer {
   }
 
   /**
-   * The figures at the ticks.
+   * Returns the tick labels.
    *
-   * @param lowest whether no other plot stands below on the same horizontal axis
+   * @param lowest whether this is the lowest plot on its horizontal axis
    */
   List<TextRun> texts(boolean lowest) {
     List<TextRun> texts = new ArrayList<>();

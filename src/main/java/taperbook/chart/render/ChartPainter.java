@@ -15,7 +15,7 @@ import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.model.Thumbnail;
 
-/** Paints a chart in a style: all shapes at once, while texts are handed back to be set. */
+/** Paints a chart in a style: paints all shapes and returns the texts. */
 public final class ChartPainter {
   private ChartPainter() {}
 
@@ -60,7 +60,7 @@ public final class ChartPainter {
     return texts;
   }
 
-  /** The lines of a label, aligned on the side that faces the label's point. */
+  /** Returns the lines of a label, aligned on the side that faces its point. */
   public static List<TextRun> runs(Callout.Placed label, ChartStyle style) {
     Box box = label.box();
     double key = label.callout().keyWidth(style);
@@ -85,7 +85,7 @@ public final class ChartPainter {
     return runs;
   }
 
-  /** The side of a box that faces an abscissa. */
+  /** Returns the side of a box that faces an abscissa. */
   private static Anchor facing(Box box, double x) {
     return box.left() > x ? Anchor.START : box.right() < x ? Anchor.END : Anchor.MIDDLE;
   }

@@ -15,7 +15,7 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.Typeface;
 
 /**
- * Numbers along the top of a plot, each with a dotted line down to the curve. Numbers that would
+ * Paints numbers along the top of a plot, each with a dotted line down to the curve. Numbers that would
  * overlap share a flag.
  */
 final class FlagLayer {
@@ -24,7 +24,7 @@ final class FlagLayer {
   private final ChartStyle style;
   private final List<Flag> flags;
 
-  /** Numbers from the first to the last, and where their lines stand. */
+  /** A range of numbers and the positions of their lines. */
   private record Flag(int first, int last, List<Double> minutes, Box box) {
     String text() {
       return first == last ? "" + first : first + (last == first + 1 ? ", " : "\u2013") + last;
@@ -61,7 +61,7 @@ final class FlagLayer {
     return one.box().grown(style.gap() / 4).overlaps(other.box());
   }
 
-  /** A flag over the middle of its lines, within the plot. */
+  /** Returns a flag centred over its lines, within the plot. */
   private Flag flag(int first, int last, List<Double> minutes) {
     double height = 1.35 * size();
     Flag unplaced = new Flag(first, last, minutes, new Box(0, 0, 0, 0));
@@ -78,7 +78,7 @@ final class FlagLayer {
     return 0.85 * style.type().label();
   }
 
-  /** Keeps labels off the flags and, where there is a choice, off their lines. */
+  /** Keeps labels off the flags and, if possible, off their lines. */
   void keepOff(Obstacles around) {
     for (Flag flag : flags) {
       around.block(flag.box().grown(style.weights().mark()));
@@ -101,7 +101,7 @@ final class FlagLayer {
     }
   }
 
-  /** From the flag down to the curve. */
+  /** Returns the line from the flag down to the curve. */
   private Line2D line(double minute, Box flag) {
     OptionalDouble y = chart.line().yAt(minute);
     double x = frame.px(minute);

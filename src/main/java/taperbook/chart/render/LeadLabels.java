@@ -9,7 +9,7 @@ import taperbook.chart.model.PlotArea;
 import taperbook.chart.render.Callout.Side;
 import taperbook.chart.render.Callout.Spot;
 
-/** The labels of where the order of two sessions changes. */
+/** The labels of the points where the order of two sessions changes. */
 final class LeadLabels {
   private static final List<Side> RIGHT_OF_CROSSING =
       List.of(

@@ -22,9 +22,11 @@ import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.model.Typeface;
 
-/** What shows who is ahead where: a strip below the axis with its names, and crossings on zero. */
+/**
+ * Shows which session is ahead: a strip below the axis with names, and crossings on the zero line.
+ */
 final class LeadLayer {
-  /** Forms of a name: in words, by its letter, the letter alone. */
+  /** Forms of a name: full name, with its letter, the letter alone. */
   private static final int FORMS = 3;
 
   private final Brush brush;
@@ -37,7 +39,7 @@ final class LeadLayer {
     this.style = style;
   }
 
-  /** A piece of the strip. */
+  /** Returns the box of a part of the strip. */
   private Box piece(LeadStrip.Part part) {
     double size = style.type().tick();
     double left = frame.px(part.from());
@@ -45,7 +47,7 @@ final class LeadLayer {
     return new Box(left, top, frame.px(part.to()) - left, 0.5 * size);
   }
 
-  /** What labels must keep off. */
+  /** Registers the obstacles of labels. */
   static void keepOff(LeadStrip standings, PlotArea frame, ChartStyle style, Obstacles around) {
     around.keepOffLightly(
         new Line2D.Double(frame.box().left(), frame.py(0), frame.box().right(), frame.py(0)));
@@ -63,7 +65,7 @@ final class LeadLayer {
     return names(standings);
   }
 
-  /** Each name once, below its widest piece, in the longest forms that there is room for. */
+  /** Returns each name once, below its widest part, in the longest forms that fit. */
   private List<TextRun> names(LeadStrip standings) {
     List<TextRun> texts = new ArrayList<>();
     for (int form = 0; form < FORMS; form++) {
@@ -82,7 +84,9 @@ final class LeadLayer {
     return texts;
   }
 
-  /** The name below its piece, in the middle or at one of its ends; nothing if others are there. */
+  /**
+   * Returns the name below its part, centred or at one of its ends; empty if others are in the way.
+   */
   private Optional<TextRun> name(String name, LeadStrip.Part part, List<TextRun> others) {
     Color color = part.pen().map(Pen::color).orElse(Palette.GREY);
     Face face = new Face(style.type().tick(), false, color);
@@ -113,7 +117,7 @@ final class LeadLayer {
     brush.stroke(piece.shape(), style.solid(style.weights().mark()), color);
   }
 
-  /** Lines that rise to the right at half a right angle, cut at the ends of the piece. */
+  /** Paints diagonal lines rising to the right, clipped at the ends of the part. */
   private void hatch(Box piece, Color color) {
     BasicStroke stroke = style.solid(1.4 * style.weights().mark());
     double step = 4 * style.weights().mark();
@@ -125,7 +129,7 @@ final class LeadLayer {
     }
   }
 
-  /** A ring on zero, with a whisker over the abscissae that the readings allow. */
+  /** Paints a ring on zero, with a whisker over the possible abscissae. */
   private void crossing(LeadStrip.Crossing crossing) {
     double y = frame.py(0);
     double low = frame.px(crossing.low());

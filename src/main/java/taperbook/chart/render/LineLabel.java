@@ -23,27 +23,27 @@ import taperbook.chart.model.Series;
 import taperbook.chart.render.Callout.Spot;
 
 /**
- * The label of one of several lines: at its end, or along it where there is room, with a piece of
- * the line before its words.
+ * The label of one of several lines: at its end, or along it where there is room, with a sample of the
+ * line before its text.
  */
 public final class LineLabel {
   private static final List<Callout.Side> SIDES =
       List.of(RIGHT, ABOVE_RIGHT, BELOW_RIGHT, ABOVE, BELOW, ABOVE_LEFT, BELOW_LEFT, LEFT);
 
-  /** Longest lines of text to try, in characters: in one line, in two or three, in more. */
+  /** Maximum line lengths to try, in characters: for one line, for two or three, for more. */
   private static final int[] LENGTHS = {34, 20, 13};
 
-  /** Places along a line where its label may stand. */
+  /** Number of candidate places along a line. */
   private static final int SPOTS = 24;
 
-  /** What it costs to break a label into more lines, and to leave it but its letter. */
+  /** Cost of breaking a label into more lines, and of reducing it to its letter. */
   private static final double FORM_COST = 7;
 
   private static final double LETTER_COST = 36;
 
   private LineLabel() {}
 
-  /** Forms of the labels of all lines, those first that have the least room. */
+  /** Returns the forms of the labels of all lines, those with the least room first. */
   public static List<List<Callout>> hardestFirst(
       List<Series> series, PlotArea frame, LabelPlacer placer) {
     Map<List<Callout>, Double> difficulties = new LinkedHashMap<>();
@@ -57,7 +57,9 @@ public final class LineLabel {
         .toList();
   }
 
-  /** Forms of the label, best first, its letter alone last; none if the title names the line. */
+  /**
+   * Returns the forms of the label, best first, its letter alone last; none if the title names the line.
+   */
   static List<Callout> forms(Series series, PlotArea frame) {
     if (series.name().isEmpty()) {
       return List.of();
@@ -79,7 +81,7 @@ public final class LineLabel {
     return new Callout(spots, text, Palette.INK, Optional.of(series.pen()), SIDES, true, handicap);
   }
 
-  /** The line's end, and then places all along it. */
+  /** Returns the line's end, then places all along it. */
   private static List<Spot> spots(PlotLine line, PlotArea frame) {
     List<Spot> spots = new ArrayList<>();
     int last = line.size() - 1;
@@ -91,7 +93,7 @@ public final class LineLabel {
     return spots;
   }
 
-  /** Words in lines of at most so many characters, where words allow that. */
+  /** Breaks words into lines of a maximum number of characters, as far as words allow. */
   public static List<String> wrapped(String text, int length) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();

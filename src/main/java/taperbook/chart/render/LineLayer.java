@@ -18,7 +18,7 @@ import taperbook.chart.model.PlotArea;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 
-/** What is painted of lines beside their solid strokes: dashes, readings, and keys of labels. */
+/** Paints the parts of lines other than solid strokes: dashes, readings, and samples of labels. */
 final class LineLayer {
   private final Brush brush;
   private final PlotArea frame;
@@ -30,7 +30,7 @@ final class LineLayer {
     this.style = style;
   }
 
-  /** The lines that are dashed, each stretch without a wide gap in one stroke. */
+  /** Paints dashed lines, each stretch without a wide gap in one stroke. */
   void dashes(Chart chart) {
     for (Series series : chart.series()) {
       if (series.pen().isDashed()) {
@@ -39,7 +39,7 @@ final class LineLayer {
     }
   }
 
-  /** Markers at readings. */
+  /** Paints markers at readings. */
   void readings(Chart chart) {
     for (Series series : chart.series()) {
       PlotLine line = series.line();
@@ -49,7 +49,7 @@ final class LineLayer {
     }
   }
 
-  /** A piece of the line before its label. */
+  /** Paints the sample of the line before its label. */
   void key(Callout.Placed label) {
     label.callout().key().ifPresent(pen -> key(pen, label));
   }

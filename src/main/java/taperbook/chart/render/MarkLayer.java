@@ -15,9 +15,9 @@ import taperbook.chart.model.Palette;
 import taperbook.chart.model.PlotArea;
 import taperbook.chart.model.PlotLine;
 
-/** What is painted below and above grid and lines: tints, marks, guides, labels' ground. */
+/** Paints what is below and above grid and lines: tints, marks, guides, and label backgrounds. */
 final class MarkLayer {
-  /** Where the span of a window stands, as a share of the plot's height from its foot. */
+  /** Position of the span of a window, as a share of the plot's height from its bottom. */
   private static final double SPAN_AT = 0.05;
 
   private final Brush brush;
@@ -32,7 +32,7 @@ final class MarkLayer {
     this.style = style;
   }
 
-  /** The guide of a mark. */
+  /** Returns the guide of a mark. */
   static Line2D guide(Chart.Point point, PlotArea frame) {
     double x = frame.px(point.x());
     double y = frame.py(point.y());
@@ -41,14 +41,14 @@ final class MarkLayer {
         : new Line2D.Double(frame.box().left(), y, x, y);
   }
 
-  /** The span of a window: its line along the foot of the plot, as a flat box. */
+  /** Returns the span of a window: its line along the bottom of the plot, as a flat box. */
   static Box span(Chart.Window window, PlotArea frame) {
     double left = frame.px(window.from());
     double y = frame.box().bottom() - SPAN_AT * frame.box().height();
     return new Box(left, y, frame.px(window.to()) - left, 0);
   }
 
-  /** Upright lines at both ends of a window. */
+  /** Returns vertical lines at both ends of a window. */
   static List<Line2D> edges(Chart.Window window, PlotArea frame) {
     List<Line2D> edges = new ArrayList<>();
     for (double end : new double[] {window.from(), window.to()}) {
@@ -58,21 +58,21 @@ final class MarkLayer {
     return edges;
   }
 
-  /** What the bracket of a hold fills, a little above the curve. */
+  /** Returns the area of a hold's bracket, slightly above the curve. */
   static Box bracket(Chart.Hold hold, PlotArea frame, ChartStyle style) {
     double left = frame.px(hold.from());
     double top = frame.py(hold.y()) - 1.6 * style.gap() - style.weights().dot();
     return new Box(left, top, frame.px(hold.to()) - left, 0.7 * style.gap());
   }
 
-  /** The tint of the band. */
+  /** Paints the tint of the band. */
   void paintBelow() {
     if (chart.hasVisibleBand()) {
       chart.line().band().bandRuns().forEach(this::tintBand);
     }
   }
 
-  /** Guides, labels' ground, and marks. */
+  /** Paints guides, label backgrounds, and marks. */
   void paintAbove(PlacedLabels.Placement placement) {
     for (Chart.Point point : chart.marks().points()) {
       boolean drop = point.guide() == Chart.Guide.DROP;
@@ -86,7 +86,7 @@ final class MarkLayer {
     chart.marks().hold().filter(h -> !h.isStretch()).ifPresent(h -> ring(h.from(), h.y()));
   }
 
-  /** Lines that lead from labels to their points, and paper below the labels. */
+  /** Paints leaders and the background of labels. */
   private void labelGround(PlacedLabels.Placement placement) {
     for (Line2D leader : placement.leaders()) {
       brush.stroke(leader, style.solid(style.weights().thin()), Palette.GREY);
@@ -122,12 +122,12 @@ final class MarkLayer {
     brush.fill(band, Palette.BAND);
   }
 
-  /** A band may reach beyond the axis; it is cut there. */
+  /** Clips a band that extends beyond the axis. */
   private double clampedY(double value) {
     return frame.py(Math.max(frame.y().min(), Math.min(value, frame.y().max())));
   }
 
-  /** The span of a window, and where several lines have it in common its edges. */
+  /** Paints the span of a window and, if several lines share it, its edges. */
   private void window(Chart.Window window) {
     if (chart.series().size() > 1) {
       edges(window, frame).forEach(edge -> brush.stroke(edge, style.dotted(), Palette.GREY));
@@ -142,7 +142,7 @@ final class MarkLayer {
     }
   }
 
-  /** A mark is a ring, so that it differs from a reading by more than colour. */
+  /** Paints a mark as a ring, so that it differs from a reading by more than colour. */
   private void ring(double x, double y) {
     Ellipse2D circle = circle(frame.px(x), frame.py(y), style.weights().markDot());
     brush.fill(circle, Palette.PAPER);

@@ -23,17 +23,17 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.chart.render.Callout.Spot;
 
-/** The labels of a chart in their places. */
+/** The placed labels of a chart. */
 final class PlacedLabels {
-  /** Power falls to the right, so above right of its curve there is room. */
+  /** Power falls to the right, so there is room above right of its curve. */
   private static final List<Callout.Side> OFF_FALLING =
       List.of(ABOVE_RIGHT, RIGHT, ABOVE, BELOW_LEFT, BELOW, LEFT, BELOW_RIGHT);
 
-  /** Charge rises to the right, so below right of its curve there is room. */
+  /** Charge rises to the right, so there is room below right of its curve. */
   private static final List<Callout.Side> OFF_RISING =
       List.of(BELOW_RIGHT, RIGHT, BELOW, ABOVE_LEFT, LEFT, ABOVE);
 
-  /** What it costs to leave a label but its first line. */
+  /** Cost of reducing a label to its first line. */
   private static final double FIRST_LINE_COST = 8;
 
   private final LabelPlacer placer;
@@ -52,7 +52,7 @@ final class PlacedLabels {
     this.around = placer.obstacles();
   }
 
-  /** What labels may fill: the plot, and the margin on its right. */
+  /** Returns the area for labels: the plot, and the margin on its right. */
   static Box region(PlotArea frame, ChartStyle style) {
     Box plot = frame.box();
     double inset = style.gap() / 2;
@@ -67,13 +67,12 @@ final class PlacedLabels {
   }
 
   /**
-   * PlacedLabels in their places.
+   * The result of placing labels.
    *
    * @param labels the labels
-   * @param leaders the lines that lead from a label to what it is about
+   * @param leaders the leaders from labels to their points
    */
   record Placement(List<Callout.Placed> labels, List<Line2D> leaders) {
-    /** Copies the lists. */
     Placement {
       labels = List.copyOf(labels);
       leaders = List.copyOf(leaders);
@@ -140,7 +139,7 @@ final class PlacedLabels {
         frame.px(line.x(from)), frame.py(line.y(from)), frame.px(line.x(to)), frame.py(line.y(to)));
   }
 
-  /** All lines of the label, or where they have no room the first alone. */
+  /** Returns two forms: all lines of the label, and only the first if there is no room. */
   private List<Callout> holdLabels(Chart.Hold hold) {
     double x = frame.px((hold.from() + hold.to()) / 2);
     double y = hold.isStretch() ? MarkLayer.bracket(hold, frame, style).top() : frame.py(hold.y());

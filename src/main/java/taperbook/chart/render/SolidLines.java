@@ -20,12 +20,12 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Typeface;
 
 /**
- * The layer that XChart paints: solid lines, and joins over wide gaps. It draws each piece of a
- * line by itself, so that a dash would begin anew at each reading: dashed lines are not its.
+ * The layer that XChart paints: solid lines, and lines over wide gaps. XChart draws each segment
+ * separately, which restarts dashes at each reading, so dashed lines are painted elsewhere.
  *
- * <p>XChart gets exactly the plot to paint, without padding and axis texts, so that its scale is
- * that of the {@link PlotArea}. It draws text as outlines, which cannot be searched or read aloud,
- * so texts are set by the painter.
+ * <p>XChart paints exactly the plot, without padding and axis texts, so that its scale is that of
+ * the {@link PlotArea}. It draws text as outlines, which cannot be searched or read aloud, so the
+ * painter sets the texts.
  */
 final class SolidLines {
   private static final Color CLEAR = new Color(0, 0, 0, 0);
@@ -41,7 +41,7 @@ final class SolidLines {
     plot.dispose();
   }
 
-  /** The chart as XChart has it, ready to be painted at the size of the frame's plot. */
+  /** Creates the XChart chart, ready to be painted at the size of the plot. */
   static XYChart prepare(Chart chart, PlotArea frame, ChartStyle style) {
     XYChart xy = new XYChart(pixels(frame.box().width()), pixels(frame.box().height()));
     bare(xy.getStyler());
@@ -68,7 +68,7 @@ final class SolidLines {
     AxesChartStyler axes = styler;
     axes.setAxisTicksVisible(false).setAxisTitlesVisible(false).setPlotMargin(0);
     axes.setPlotTicksMarksVisible(false).setPlotGridLinesVisible(false);
-    // Never seen, but XChart spaces its ticks by the room that their texts would need.
+    // Invisible, but XChart determines tick spacing from the size of tick labels.
     axes.setAxisTickLabelsFont(Typeface.font(false, 4)).setLocale(Locale.ROOT);
     styler.setDecimalPattern("0.######");
   }
@@ -93,7 +93,7 @@ final class SolidLines {
     return (int) Math.round(length);
   }
 
-  /** Points of a series, with lifts of the pen. */
+  /** Points of a series, with breaks. */
   private static final class Points {
     private final List<Double> xs = new ArrayList<>();
     private final List<Double> ys = new ArrayList<>();

@@ -16,8 +16,8 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.TextRun.Face;
 
 /**
- * What stands around the plot of a thumbnail: the vertical axis by name with the farthest of its
- * ticks, and the ends of the horizontal one.
+ * The axes of a thumbnail: the vertical axis by name with its outermost tick, and the ends of the
+ * horizontal one.
  */
 final class ThumbnailAxisLayer {
   private final PlotArea frame;
@@ -54,7 +54,7 @@ final class ThumbnailAxisLayer {
     return texts;
   }
 
-  /** Zero, and the tick that lies farthest from it. */
+  /** Returns zero, and the tick farthest from it. */
   private static List<Map.Entry<Double, String>> ends(Map<Double, String> figures) {
     Comparator<Map.Entry<Double, String>> nearness =
         Comparator.comparingDouble(f -> Math.abs(f.getKey()));

@@ -1,5 +1,5 @@
 /**
- * Charts to SVG, PNG and PDF graphics: layers, label placement, encoding. The only package that
+ * Renders charts as SVG, PNG and PDF graphics: layers, label placement, encoding. The only package that
  * uses XChart and Batik.
  */
 @NullMarked

@@ -91,8 +91,8 @@ final class CommonGroundFinder {
   }
 
   /**
-   * Returns the first charge that the display starts to show within the session, %. The time at which
-   * the previous step appeared is not known.
+   * Returns the first charge that the display starts to show within the session, %. The time at
+   * which the previous step appeared is not known.
    */
   private static double firstShown(Trace soc) {
     return soc.firstValue() + 2 * soc.halfStep();
@@ -122,7 +122,8 @@ final class CommonGroundFinder {
   }
 
   /**
-   * Returns the largest round energy that every session certainly added above the lower window edge.
+   * Returns the largest round energy that every session certainly added above the lower window
+   * edge.
    */
   private OptionalInt energy(SocWindow shared) {
     List<Double> least =

@@ -77,7 +77,8 @@ final class CurveBuilder {
 
   /**
    * Returns the power at each displayed state of charge, from all draws. A displayed figure covers
-   * the charge from that figure to one step above, as in the course model; its middle represents it.
+   * the charge from that figure to one step above, as in the course model; its middle represents
+   * it.
    */
   private Optional<Curve> powerBand() {
     if (recording.power().isEmpty() || !recording.rises() || recording.hasFewRows()) {
@@ -121,7 +122,8 @@ final class CurveBuilder {
   }
 
   /**
-   * Builds a curve with one point per power reading from index {@code from} to {@code to}, exclusive.
+   * Builds a curve with one point per power reading from index {@code from} to {@code to},
+   * exclusive.
    */
   private static Curve curve(Trace power, int from, int to, IntToDoubleFunction abscissa) {
     int n = to - from;

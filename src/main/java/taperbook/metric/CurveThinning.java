@@ -50,7 +50,8 @@ final class CurveThinning {
   }
 
   /**
-   * Returns the curve itself if it has no more than {@code most} points, else a curve of {@code most}.
+   * Returns the curve itself if it has no more than {@code most} points, else a curve of {@code
+   * most}.
    */
   static Curve of(Curve curve, int most) {
     return curve.size() <= most ? curve : new CurveThinning(curve).thinned(most);

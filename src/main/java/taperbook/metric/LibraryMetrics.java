@@ -89,8 +89,8 @@ public final class LibraryMetrics {
   }
 
   /**
-   * Returns the conditions that sessions must share to be ranked. Limits are common practice without
-   * a source.
+   * Returns the conditions that sessions must share to be ranked. Limits are common practice
+   * without a source.
    */
   private static String conditions(Recording recording) {
     Facts<ConditionItem> facts = recording.session().conditions();

@@ -161,7 +161,8 @@ final class SeasonMetrics {
   }
 
   /**
-   * Returns numbers of a drive with bounds: for a few rounded readings, a 95 % interval is too narrow.
+   * Returns numbers of a drive with bounds: for a few rounded readings, a 95 % interval is too
+   * narrow.
    */
   private Numbers numbers(RangeTest test) {
     RangeFigures figures =
@@ -186,8 +187,8 @@ final class SeasonMetrics {
    * Adds one ratio for each pair, and their mean if there are several pairs.
    *
    * @param beyond half the 95 % interval of a run beyond its readings, as a share
-   * @param isDistance true for the time to add a distance: it depends on the start charge, and the drive, which both
-   *     runs of a pair share, cancels
+   * @param isDistance true for the time to add a distance: it depends on the start charge, and the
+   *     drive, which both runs of a pair share, cancels
    */
   private void enter(String id, List<Pair> pairs, double beyond, boolean isDistance) {
     List<Ratio> ratios = new ArrayList<>();

@@ -23,9 +23,9 @@ import taperbook.result.Ranking;
  * </pre>
  *
  * with {@code r} the relative spread between runs: stated, or else that of all vehicles with two
- * sessions or more under similar conditions, pooled as in ISO 5725-2 and multiplied by t / z for its degrees
- * of freedom. Where no comparison of a pair is wrong, no interval of ranks is: a region for
- * all ranks after M. Klein, T. Wright, J. Wieczorek, "A joint confidence region for an overall
+ * sessions or more under similar conditions, pooled as in ISO 5725-2 and multiplied by t / z for
+ * its degrees of freedom. Where no comparison of a pair is wrong, no interval of ranks is: a region
+ * for all ranks after M. Klein, T. Wright, J. Wieczorek, "A joint confidence region for an overall
  * ranking of populations", Journal of the Royal Statistical Society C 69 (2020) 589-606, with
  * Bonferroni's bound for all pairs; both cited from memory.
  */
@@ -155,7 +155,8 @@ public final class VehicleRanking {
   }
 
   /**
-   * Returns the number of standard uncertainties at which a pair of vehicles is certainly separated.
+   * Returns the number of standard uncertainties at which a pair of vehicles is certainly
+   * separated.
    */
   static double factor(int vehicles) {
     double pairs = vehicles * (vehicles - 1) / 2.0;

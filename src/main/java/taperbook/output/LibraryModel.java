@@ -15,8 +15,8 @@ final class LibraryModel {
   private static final String CURVES = "library-curves";
 
   /**
-   * Maximum number of curve charts with narrow versions; more would make the page too large for small
-   * screens.
+   * Maximum number of curve charts with narrow versions; more would make the page too large for
+   * small screens.
    */
   private static final int MOST_DRAWN_TWICE = 6;
 

@@ -26,8 +26,8 @@ import taperbook.session.InputHash;
 /** Writes all files of one library. */
 public final class LibraryWriter {
   /**
-   * Returns the files of a library, or every problem in its article and templates. The files are those
-   * of a report except {@code methods.pdf}: {@code report.pdf} includes the methods.
+   * Returns the files of a library, or every problem in its article and templates. The files are
+   * those of a report except {@code methods.pdf}: {@code report.pdf} includes the methods.
    */
   public Checked<ReportFiles> write(LibraryJob job) {
     LibraryLogging.hush();

@@ -11,9 +11,9 @@ import taperbook.format.NumberFormatter;
 import taperbook.quantity.Unit;
 
 /**
- * Keeps a value and its unit on one line: replaces a plain space between them with a non-breaking one.
- * If the unit contains a slash, at which browsers and the PDF library would also break, {@code 171 Wh/km} becomes {@code <span
- * class="unit">…</span>}.
+ * Keeps a value and its unit on one line: replaces a plain space between them with a non-breaking
+ * one. If the unit contains a slash, at which browsers and the PDF library would also break, {@code
+ * 171 Wh/km} becomes {@code <span class="unit">…</span>}.
  */
 final class NonBreakingUnits {
   private static final Pattern VALUE =

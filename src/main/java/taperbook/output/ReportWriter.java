@@ -29,10 +29,12 @@ import taperbook.session.InputFile;
 /** Writes all files of one report. */
 public final class ReportWriter {
   /**
-   * Returns the files of a report, or every problem in its article and templates. The files are: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
-   * {@code numbers.csv}, {@code datapackage.json} and the files it describes, {@code film/script.md},
-   * {@code share/} with summary, table, captions and the power over state of charge in portrait and square format, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a film
-   * also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
+   * Returns the files of a report, or every problem in its article and templates. The files are:
+   * {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json}, {@code
+   * numbers.csv}, {@code datapackage.json} and the files it describes, {@code film/script.md},
+   * {@code share/} with summary, table, captions and the power over state of charge in portrait and
+   * square format, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a
+   * film also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
    */
   public Checked<ReportFiles> write(ReportJob job) {
     LibraryLogging.hush();
@@ -142,7 +144,8 @@ public final class ReportWriter {
   }
 
   /**
-   * Returns the inputs, the built-in templates (so that a later version can find them) and the numbers.
+   * Returns the inputs, the built-in templates (so that a later version can find them) and the
+   * numbers.
    */
   private static List<PdfAttachment> attachments(ReportJob job, byte[] json) {
     Map<String, PdfAttachment> attachments = new LinkedHashMap<>();

@@ -16,9 +16,9 @@ import taperbook.output.pdf.PdfMetadata;
 import taperbook.output.pdf.PdfPage;
 
 /**
- * Warms up on a second processor while a report is measured: parses its templates, and draws and lays
- * out a small page, so that Java loads and compiles the code that the report needs. The page itself
- * is discarded.
+ * Warms up on a second processor while a report is measured: parses its templates, and draws and
+ * lays out a small page, so that Java loads and compiles the code that the report needs. The page
+ * itself is discarded.
  */
 public final class TemplateWarmUp {
   private static final AtomicBoolean HELD = new AtomicBoolean();

@@ -43,7 +43,8 @@ public final class Templates {
   private static final String ENDING = ".ftlh";
 
   /**
-   * Files that other templates use, or that every report has: not usable as a template on their own.
+   * Files that other templates use, or that every report has: not usable as a template on their
+   * own.
    */
   private static final Set<String> PARTS = Set.of("parts.ftlh", "pages.ftlh", "road.ftlh", METHODS);
 
@@ -89,7 +90,8 @@ public final class Templates {
   }
 
   /**
-   * Returns the style sheet of a PDF on a paper; for sizes other than A4, theirs follows the common one.
+   * Returns the style sheet of a PDF on a paper; for sizes other than A4, theirs follows the common
+   * one.
    */
   String print(Paper paper) {
     String common = texts.getOrDefault("print.css", "");

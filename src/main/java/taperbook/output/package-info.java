@@ -1,6 +1,6 @@
 /**
- * The last stage: writes the files of a report or library from results and charts. Contains the entry
- * points.
+ * The last stage: writes the files of a report or library from results and charts. Contains the
+ * entry points.
  */
 @NullMarked
 package taperbook.output;

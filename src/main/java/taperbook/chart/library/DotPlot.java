@@ -17,8 +17,8 @@ import taperbook.format.Labels;
 import taperbook.quantity.Interval;
 
 /**
- * A list of sessions, each with a dot at its value, a line over its interval, and the formatted value. The name is beside the dot, or above it in a narrow
- * picture.
+ * A list of sessions, each with a dot at its value, a line over its interval, and the formatted
+ * value. The name is beside the dot, or above it in a narrow picture.
  *
  * @param rows the sessions in their order, at most {@link #MOST}
  * @param unit unit of the axis

@@ -114,7 +114,8 @@ final class LibraryFigureText {
   }
 
   /**
-   * Returns the day and the rest of the car's name, in this order because a long name may be truncated.
+   * Returns the day and the rest of the car's name, in this order because a long name may be
+   * truncated.
    */
   static String about(LibraryRow row) {
     String rest = row.about().vehicle().substring(model(row).length()).replaceFirst(", *", "");

@@ -12,9 +12,9 @@ public final class LibraryFigures {
   private LibraryFigures() {}
 
   /**
-   * Returns the figures in display order: the sessions by the time to add the first distance and by the
-   * time for the window, if two or more have it, and then all curves, twelve on each figure. The same
-   * result gives the same figures, byte for byte.
+   * Returns the figures in display order: the sessions by the time to add the first distance and by
+   * the time for the window, if two or more have it, and then all curves, twelve on each figure.
+   * The same result gives the same figures, byte for byte.
    */
   public static List<Figure> draw(LibraryResult result) {
     LibraryFigureText words = new LibraryFigureText(result);

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The background of a picture, with its mapping of the {@link Palette}. On dark, text has a contrast of
- * 4.5:1 and lines 3:1, and session colours remain distinct.
+ * The background of a picture, with its mapping of the {@link Palette}. On dark, text has a
+ * contrast of 4.5:1 and lines 3:1, and session colours remain distinct.
  *
  * @see <a href="https://www.w3.org/TR/WCAG22/#contrast-minimum">WCAG 2.2, 1.4.3 and 1.4.11</a>
  */

@@ -69,7 +69,8 @@ public record Chart(
    * The marks in the plot.
    *
    * @param hold the stretch near the peak, or only the peak
-   * @param window a stretch of the horizontal axis with its duration, or for several lines their common stretch
+   * @param window a stretch of the horizontal axis with its duration, or for several lines their
+   *     common stretch
    * @param points marks on the curve
    * @param standings stretches in which either of two sessions is ahead
    * @param flags numbers along the top that a key explains, from left to right

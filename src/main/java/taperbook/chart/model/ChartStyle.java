@@ -56,8 +56,8 @@ public record ChartStyle(
   public record Weights(double curve, double thin, double mark, double dot, double markDot) {}
 
   /**
-   * Style of the page: 720 x 405, printed at least 150 mm wide, so that a pixel is at least 0.59 pt and
-   * the smallest text 8 pt.
+   * Style of the page: 720 x 405, printed at least 150 mm wide, so that a pixel is at least 0.59 pt
+   * and the smallest text 8 pt.
    */
   public static ChartStyle print() {
     return new ChartStyle(
@@ -109,7 +109,8 @@ public record ChartStyle(
   }
 
   /**
-   * Style of a phone: 1080 wide with the given height, margins of a twentieth, no text below 36 pixels.
+   * Style of a phone: 1080 wide with the given height, margins of a twentieth, no text below 36
+   * pixels.
    */
   public static ChartStyle tall(int height) {
     return new ChartStyle(

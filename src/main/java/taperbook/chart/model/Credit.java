@@ -19,7 +19,8 @@ public final class Credit {
   private Credit() {}
 
   /**
-   * Returns car, day, place, temperatures, runs and tester of the reported session, as far as known.
+   * Returns car, day, place, temperatures, runs and tester of the reported session, as far as
+   * known.
    */
   static List<String> of(ReportResult result) {
     Session session = result.main().session();

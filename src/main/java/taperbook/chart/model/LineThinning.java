@@ -8,8 +8,8 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * Removes invisible points of a long line: no removed point is farther from the drawn line than a share
- * of its width.
+ * Removes invisible points of a long line: no removed point is farther from the drawn line than a
+ * share of its width.
  *
  * @see <a href="https://doi.org/10.3138/FM57-6770-U75U-7727">Douglas and Peucker 1973</a>
  */
@@ -43,7 +43,8 @@ public final class LineThinning {
   }
 
   /**
-   * Returns the point farthest from the straight line, or the first one if none exceeds the tolerance.
+   * Returns the point farthest from the straight line, or the first one if none exceeds the
+   * tolerance.
    */
   private static int farthest(PlotLine line, PlotLine.Run part, PlotArea frame, double tolerance) {
     double fromX = frame.px(line.x(part.first()));

@@ -4,8 +4,8 @@ import java.awt.Color;
 import java.util.List;
 
 /**
- * The colours of all charts. Text has a contrast of 4.5:1 and lines 3:1 against white. Tints alone carry no meaning: each is
- * combined with an edge, a dot or text.
+ * The colours of all charts. Text has a contrast of 4.5:1 and lines 3:1 against white. Tints alone
+ * carry no meaning: each is combined with an edge, a dot or text.
  *
  * @see <a href="https://www.w3.org/TR/WCAG22/#contrast-minimum">WCAG 2.2, 1.4.3 and 1.4.11</a>
  */
@@ -35,8 +35,8 @@ public final class Palette {
   public static final Color BAND = new Color(0xd3e6e9);
 
   /**
-   * Sessions that share a chart, in order, the reported one first. Distinct with colour vision deficiency
-   * and in greyscale.
+   * Sessions that share a chart, in order, the reported one first. Distinct with colour vision
+   * deficiency and in greyscale.
    */
   public static final List<Color> SESSIONS =
       List.of(

@@ -5,7 +5,8 @@ import java.awt.Color;
 import java.util.List;
 
 /**
- * How a line of a chart is drawn. Pens of sessions that share a chart differ primarily in dash and marker, and also in colour.
+ * How a line of a chart is drawn. Pens of sessions that share a chart differ primarily in dash and
+ * marker, and also in colour.
  */
 public enum Pen {
   /** The only curve of a chart: a dot for each reading, and a visible band. */

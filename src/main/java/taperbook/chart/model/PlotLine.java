@@ -47,8 +47,8 @@ public final class PlotLine {
   }
 
   /**
-   * Creates a computed curve of either sign. Its band also holds between readings, so it is drawn over
-   * wide gaps.
+   * Creates a computed curve of either sign. Its band also holds between readings, so it is drawn
+   * over wide gaps.
    */
   public static PlotLine signed(Curve curve) {
     return new PlotLine(curve, x -> x, y -> y, Double.NEGATIVE_INFINITY, true, Optional.empty());
@@ -136,7 +136,8 @@ public final class PlotLine {
   }
 
   /**
-   * Returns the indices of points with a minimum distance on the axis, including both ends; all for 0.
+   * Returns the indices of points with a minimum distance on the axis, including both ends; all for
+   * 0.
    *
    * @param apart minimum distance, not negative
    */
@@ -208,7 +209,8 @@ public final class PlotLine {
   }
 
   /**
-   * Returns the stretches of the line between wide gaps, as first and last index; some have one point.
+   * Returns the stretches of the line between wide gaps, as first and last index; some have one
+   * point.
    */
   public List<Run> runs() {
     List<Run> runs = new ArrayList<>();

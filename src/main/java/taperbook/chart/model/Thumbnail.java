@@ -20,7 +20,8 @@ public final class Thumbnail {
   }
 
   /**
-   * Returns the chart with a maximum number of labels, including names of lines, which are all kept.
+   * Returns the chart with a maximum number of labels, including names of lines, which are all
+   * kept.
    */
   private static Chart labelled(Chart chart, int most) {
     Chart.Marks marks = chart.marks();

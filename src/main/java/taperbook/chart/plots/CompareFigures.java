@@ -11,10 +11,10 @@ public final class CompareFigures {
   private CompareFigures() {}
 
   /**
-   * Returns the figures in display order: the runs of the reported session; power over state of charge and
-   * over time, the differences, and power per kWh of the battery. Empty if nothing is repeated or
-   * compared; omits figures whose curves are missing. The same result gives the same figures, byte for
-   * byte.
+   * Returns the figures in display order: the runs of the reported session; power over state of
+   * charge and over time, the differences, and power per kWh of the battery. Empty if nothing is
+   * repeated or compared; omits figures whose curves are missing. The same result gives the same
+   * figures, byte for byte.
    */
   public static List<Figure> draw(ReportResult result) {
     return drafts(result).stream().map(Figure::of).toList();

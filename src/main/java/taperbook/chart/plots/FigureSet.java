@@ -15,8 +15,8 @@ public final class FigureSet {
   private FigureSet() {}
 
   /**
-   * Returns the figures of the reported session in display order. Omits figures whose curves are missing.
-   * The same result gives the same figures, byte for byte.
+   * Returns the figures of the reported session in display order. Omits figures whose curves are
+   * missing. The same result gives the same figures, byte for byte.
    */
   public static List<Figure> draw(ReportResult result) {
     return Stream.concat(drafts(result).stream().map(Figure::of), RoadFigures.draw(result).stream())

@@ -94,7 +94,8 @@ final class PairCaption {
   }
 
   /**
-   * Describes the difference in time over the common window, or that the readings do not resolve it.
+   * Describes the difference in time over the common window, or that the readings do not resolve
+   * it.
    */
   Optional<String> timeFinding(String ownWords, String otherWords, SocWindow shared) {
     return pair.numbers().with(Role.HEADLINE).stream()

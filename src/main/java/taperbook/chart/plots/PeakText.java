@@ -101,8 +101,8 @@ final class PeakText {
   }
 
   /**
-   * Returns the start of the stretch of a given length with the highest minimum power, which locates the
-   * hold on a power curve over time.
+   * Returns the start of the stretch of a given length with the highest minimum power, which
+   * locates the hold on a power curve over time.
    *
    * @param power power over time in s
    * @param length length of the stretch in s, above zero

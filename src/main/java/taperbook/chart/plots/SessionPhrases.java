@@ -32,8 +32,8 @@ final class SessionPhrases {
   }
 
   /**
-   * Returns a number of each session with its uncertainty, or the reason for none; empty if no session has
-   * one.
+   * Returns a number of each session with its uncertainty, or the reason for none; empty if no
+   * session has one.
    */
   static Optional<String> each(List<Member> members, String id) {
     boolean known = members.stream().anyMatch(m -> m.said().value(id).isPresent());

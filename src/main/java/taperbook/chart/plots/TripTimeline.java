@@ -199,7 +199,8 @@ final class TripTimeline implements Painting {
   }
 
   /**
-   * Adds the target charge and duration above each rise, and the arrival charge below it, if they fit.
+   * Adds the target charge and duration above each rise, and the arrival charge below it, if they
+   * fit.
    */
   private void labels(
       ChartStyle style, TripLane lane, Box track, double pixelsPerSecond, List<TextRun> texts) {

@@ -111,8 +111,8 @@ public final class Figure {
   }
 
   /**
-   * Returns the chart as SVG, 720 x 405 units, standalone or for embedding in a page: no XML declaration,
-   * no script, every id begins with {@link #id()}; includes title and description.
+   * Returns the chart as SVG, 720 x 405 units, standalone or for embedding in a page: no XML
+   * declaration, no script, every id begins with {@link #id()}; includes title and description.
    */
   public synchronized String svg() {
     String painted = svg;
@@ -124,8 +124,8 @@ public final class Figure {
   }
 
   /**
-   * Returns the chart as SVG, 360 x 440 units, for a narrow screen; its ids begin with {@link #id()} and
-   * {@code -narrow}.
+   * Returns the chart as SVG, 360 x 440 units, for a narrow screen; its ids begin with {@link
+   * #id()} and {@code -narrow}.
    */
   public String narrowSvg() {
     return SvgPicture.narrow(id, title, textAlternative, painting);

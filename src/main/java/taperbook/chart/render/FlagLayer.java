@@ -15,8 +15,8 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.Typeface;
 
 /**
- * Paints numbers along the top of a plot, each with a dotted line down to the curve. Numbers that would
- * overlap share a flag.
+ * Paints numbers along the top of a plot, each with a dotted line down to the curve. Numbers that
+ * would overlap share a flag.
  */
 final class FlagLayer {
   private final Chart chart;

@@ -3,8 +3,8 @@ package taperbook.chart.render;
 import java.awt.image.BufferedImage;
 
 /**
- * Adds a dark outline below nearly opaque shapes in a transparent picture, so that light lines and texts
- * are legible on any background. Tints and grid lines have no outline.
+ * Adds a dark outline below nearly opaque shapes in a transparent picture, so that light lines and
+ * texts are legible on any background. Tints and grid lines have no outline.
  */
 final class Halo {
   private static final int RADIUS_PIXELS = 3;

@@ -8,9 +8,9 @@ import taperbook.chart.model.ChartStyle;
 import taperbook.chart.render.Callout.Spot;
 
 /**
- * Places labels one after the other: inside the region, never on another label or a blocked box, off the
- * curves if possible, and as near to their point as possible. Earlier labels have priority, so the
- * important ones come first.
+ * Places labels one after the other: inside the region, never on another label or a blocked box,
+ * off the curves if possible, and as near to their point as possible. Earlier labels have priority,
+ * so the important ones come first.
  */
 public final class LabelPlacer {
   private static final double[] DISTANCES = {1, 1.6, 2.4, 3.8, 6};
@@ -44,8 +44,8 @@ public final class LabelPlacer {
   }
 
   /**
-   * Places one of several forms of a label: the cheapest, including its handicap. Omits all if there is no
-   * room for any.
+   * Places one of several forms of a label: the cheapest, including its handicap. Omits all if
+   * there is no room for any.
    */
   public Optional<Callout.Placed> place(List<Callout> forms) {
     Choice best = best(forms);

@@ -23,8 +23,8 @@ import taperbook.chart.model.Series;
 import taperbook.chart.render.Callout.Spot;
 
 /**
- * The label of one of several lines: at its end, or along it where there is room, with a sample of the
- * line before its text.
+ * The label of one of several lines: at its end, or along it where there is room, with a sample of
+ * the line before its text.
  */
 public final class LineLabel {
   private static final List<Callout.Side> SIDES =
@@ -58,7 +58,8 @@ public final class LineLabel {
   }
 
   /**
-   * Returns the forms of the label, best first, its letter alone last; none if the title names the line.
+   * Returns the forms of the label, best first, its letter alone last; none if the title names the
+   * line.
    */
   static List<Callout> forms(Series series, PlotArea frame) {
     if (series.name().isEmpty()) {

@@ -52,8 +52,8 @@ public final class Obstacles {
   }
 
   /**
-   * Returns the cost of a place: 0 if it is perfect, infinite if it is impossible or at least as expensive
-   * as the limit.
+   * Returns the cost of a place: 0 if it is perfect, infinite if it is impossible or at least as
+   * expensive as the limit.
    */
   double cost(Callout.Placed placed, Optional<Line2D> leader, double ofInterest) {
     Box box = placed.box();
@@ -97,7 +97,8 @@ public final class Obstacles {
   }
 
   /**
-   * Returns the cost of confusing a label with that of another line, or of crossing a line by its leader.
+   * Returns the cost of confusing a label with that of another line, or of crossing a line by its
+   * leader.
    */
   private double mixUpCost(Pen pen, Box box, Optional<Line2D> leader) {
     if (leader.isPresent()) {

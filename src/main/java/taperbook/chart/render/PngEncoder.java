@@ -10,8 +10,8 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
 /**
- * Encodes a picture as PNG with 8 bits a channel. Uses the filter Up for a row equal to the one above, else None: for charts this is smaller and faster
- * than trying all filters on each row.
+ * Encodes a picture as PNG with 8 bits a channel. Uses the filter Up for a row equal to the one
+ * above, else None: for charts this is smaller and faster than trying all filters on each row.
  *
  * @see <a href="https://www.w3.org/TR/png-3/">Portable Network Graphics, third edition: 5.3 for the
  *     chunks, 9.2 for the filter types None and Up</a>

@@ -18,8 +18,8 @@ import taperbook.chart.model.HexColor;
 import taperbook.chart.model.TextRun;
 
 /**
- * Writes compact SVG: only the necessary parts of Batik's output, in a fixed order, with connected lines
- * merged, and texts as text.
+ * Writes compact SVG: only the necessary parts of Batik's output, in a fixed order, with connected
+ * lines merged, and texts as text.
  */
 final class SvgCompactor {
   /** Attributes that shapes need; others have default values or concern text. */
@@ -164,8 +164,8 @@ final class SvgCompactor {
   }
 
   /**
-   * Returns the number of lines from {@code from} that each start at the end of the previous one; at least
-   * 1. Dashed lines count only if they are shorter than a dash.
+   * Returns the number of lines from {@code from} that each start at the end of the previous one;
+   * at least 1. Dashed lines count only if they are shorter than a dash.
    */
   private static int chain(List<Element> elements, int from) {
     int to = from;
@@ -238,8 +238,9 @@ final class SvgCompactor {
   }
 
   /**
-   * Converts a path of straight lines to relative coordinates: shorter, and equal markers have equal
-   * paths, which compress well. Distances are between rounded corners, so errors do not accumulate.
+   * Converts a path of straight lines to relative coordinates: shorter, and equal markers have
+   * equal paths, which compress well. Distances are between rounded corners, so errors do not
+   * accumulate.
    *
    * @param path data of a path; one with curves is returned unchanged
    */

@@ -13,8 +13,8 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.Typeface;
 
 /**
- * Writes a chart as SVG at print size: shapes by Batik, texts as text. Usable standalone and embedded in
- * a page with others: no declaration, no script, ids begin with the figure's id.
+ * Writes a chart as SVG at print size: shapes by Batik, texts as text. Usable standalone and
+ * embedded in a page with others: no declaration, no script, ids begin with the figure's id.
  */
 final class SvgPicture {
   private static final String SVG = "http://www.w3.org/2000/svg";

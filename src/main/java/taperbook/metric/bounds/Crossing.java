@@ -27,7 +27,8 @@ public record Crossing(double second, List<RowRef> rows) {
    *
    * @param trace readings over time
    * @param value the value to reach, in the trace's unit
-   * @return the crossing; empty if the first reading is already above the value or no reading reaches it
+   * @return the crossing; empty if the first reading is already above the value or no reading
+   *     reaches it
    */
   public static Optional<Crossing> first(Trace trace, double value) {
     if (trace.firstValue() > value) {

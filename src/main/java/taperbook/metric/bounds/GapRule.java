@@ -3,8 +3,8 @@ package taperbook.metric.bounds;
 import taperbook.session.Trace;
 
 /**
- * Decides which intervals between neighbouring readings are wide gaps: longer than a minute and than
- * 6 % of the recorded time. Thresholds are defined by this report.
+ * Decides which intervals between neighbouring readings are wide gaps: longer than a minute and
+ * than 6 % of the recorded time. Thresholds are defined by this report.
  */
 public final class GapRule {
   private static final double LEAST_SECONDS = 60;

@@ -8,7 +8,8 @@ public final class LinearPower {
   private LinearPower() {}
 
   /**
-   * Returns the time until an energy is added: the root of P t + (dP/dt) t^2 / 2 = E, in the stable form that also holds for zero slope.
+   * Returns the time until an energy is added: the root of P t + (dP/dt) t^2 / 2 = E, in the stable
+   * form that also holds for zero slope.
    *
    * @param start power at the start, kW
    * @param slope change of the power, kW/s

@@ -12,16 +12,16 @@ import taperbook.session.Trace;
  * and half a clock step <i>c</i>, the true value lies
  *
  * <ul>
- *   <li>at a reading within <i>q<sub>i</sub></i> ± <i>h</i>, not below any earlier lower bound and not
- *       above any later upper bound;
+ *   <li>at a reading within <i>q<sub>i</sub></i> ± <i>h</i>, not below any earlier lower bound and
+ *       not above any later upper bound;
  *   <li>in a gap on or between lines through the bounds of both ends whose slopes are the slowest
  *       and fastest rate that rounding allows in this gap and its two neighbours.
  * </ul>
  *
- * <p>With readings every few per cent the second rule locates a crossing within a fraction of a gap.
- * With dense readings rounding hides the rate and only the first rule applies. The second rule fails
- * if the rate in a gap leaves the range of its neighbours without affecting any reading; the report
- * states this assumption.
+ * <p>With readings every few per cent the second rule locates a crossing within a fraction of a
+ * gap. With dense readings rounding hides the rate and only the first rule applies. The second rule
+ * fails if the rate in a gap leaves the range of its neighbours without affecting any reading; the
+ * report states this assumption.
  */
 public final class MonotoneBounds {
 

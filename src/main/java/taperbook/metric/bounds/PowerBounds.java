@@ -4,8 +4,8 @@ import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
 /**
- * Bounds of the true power. Assumes that the power between two readings lies between them and that a
- * display rounds to the nearest step.
+ * Bounds of the true power. Assumes that the power between two readings lies between them and that
+ * a display rounds to the nearest step.
  */
 public final class PowerBounds {
   private final Trace power;

@@ -3,7 +3,8 @@ package taperbook.metric.comparison;
 import java.util.Arrays;
 
 /**
- * The difference of two power curves on a grid of states of charge, with a simultaneous band: it contains the whole true difference curve in 95 % of cases.
+ * The difference of two power curves on a grid of states of charge, with a simultaneous band: it
+ * contains the whole true difference curve in 95 % of cases.
  *
  * <p>At each point the band runs from the d-th smallest to the d-th largest of the drawn
  * differences, with the greatest d that leaves 95 % of the trials inside the band at every point.
@@ -53,8 +54,8 @@ final class Band {
   }
 
   /**
-   * Reduces the depth of each trial to its depth at one point: the number of trials on its outer side,
-   * including itself. Counts beyond the outer twentieth are not needed.
+   * Reduces the depth of each trial to its depth at one point: the number of trials on its outer
+   * side, including itself. Counts beyond the outer twentieth are not needed.
    */
   private static void deepen(int[] depths, double[] unsorted, double[] sorted) {
     int n = sorted.length;

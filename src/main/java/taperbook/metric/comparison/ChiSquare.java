@@ -1,8 +1,9 @@
 package taperbook.metric.comparison;
 
 /**
- * Quantiles of the chi-square distribution with integer degrees of freedom, by bisection of its distribution function: the regularised incomplete gamma function P(f / 2, x / 2), by
- * its power series.
+ * Quantiles of the chi-square distribution with integer degrees of freedom, by bisection of its
+ * distribution function: the regularised incomplete gamma function P(f / 2, x / 2), by its power
+ * series.
  *
  * @see <a href="https://dlmf.nist.gov/8.11#E4">NIST Digital Library of Mathematical Functions,
  *     8.11.4; from memory</a>

@@ -17,8 +17,8 @@ import taperbook.session.RowRef;
 /**
  * Compares the power curves of two sessions. The entry point of this package.
  *
- * <p>Every interval comes from the same drawn pairs of sessions. The coverage is 95 %: jointly for all stretches and crossings, individually for each other
- * number.
+ * <p>Every interval comes from the same drawn pairs of sessions. The coverage is 95 %: jointly for
+ * all stretches and crossings, individually for each other number.
  */
 public final class CurveComparison {
   private static final double COVERAGE = 0.95;
@@ -56,8 +56,8 @@ public final class CurveComparison {
   }
 
   /**
-   * Compares as {@link #of(Courses, Courses, String, List)}, for runs whose power varies by more than
-   * the uncertainty of their readings.
+   * Compares as {@link #of(Courses, Courses, String, List)}, for runs whose power varies by more
+   * than the uncertainty of their readings.
    *
    * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
    */

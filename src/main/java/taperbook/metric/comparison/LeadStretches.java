@@ -5,9 +5,9 @@ import java.util.List;
 import taperbook.result.Stretch.Order;
 
 /**
- * Divides a window of state of charge by the band of the difference: the first session is ahead where
- * the whole band is above zero, behind where it is below, else undecided. Edges are where the band,
- * linear between grid points, crosses zero.
+ * Divides a window of state of charge by the band of the difference: the first session is ahead
+ * where the whole band is above zero, behind where it is below, else undecided. Edges are where the
+ * band, linear between grid points, crosses zero.
  *
  * <p>A lead over less than 1 %, or less than a fifth of a narrow window, counts as undecided: the
  * readings do not resolve it.

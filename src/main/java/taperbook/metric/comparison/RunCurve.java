@@ -21,8 +21,9 @@ public final class RunCurve {
   private RunCurve() {}
 
   /**
-   * Returns the mean curve, kW over %, with the 95 % interval of the mean at each point by Student's
-   * distribution. Two runs have no interval: 12.7 standard uncertainties would fill the chart.
+   * Returns the mean curve, kW over %, with the 95 % interval of the mean at each point by
+   * Student's distribution. Two runs have no interval: 12.7 standard uncertainties would fill the
+   * chart.
    *
    * @param runs the courses of each run; two or more
    */

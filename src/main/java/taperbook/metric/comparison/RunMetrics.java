@@ -153,8 +153,8 @@ public final class RunMetrics {
   }
 
   /**
-   * Returns the standard uncertainty of an interval: of a normal distribution if it covers 95 %, of a
-   * rectangular one if it is bounds (JCGM 100:2008, 4.3.4 and 4.3.7).
+   * Returns the standard uncertainty of an interval: of a normal distribution if it covers 95 %, of
+   * a rectangular one if it is bounds (JCGM 100:2008, 4.3.4 and 4.3.7).
    */
   public static double standardUncertainty(ReportNumber number) {
     double half = number.estimate().orElseThrow().bounds().width() / 2;

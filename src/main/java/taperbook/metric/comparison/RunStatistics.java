@@ -10,9 +10,9 @@ import taperbook.quantity.Interval;
  * Statistics of one quantity over runs, for independent normal values of equal variance.
  *
  * <p>Mean and next run use only the spread s between the runs (JCGM 100:2008, 4.2 and G.3), which
- * includes the reading errors and needs no model of them. Contributions that all runs share, such as
- * the drive, do not appear in s and are added in quadrature. No interval is narrower than the step of
- * the display.
+ * includes the reading errors and needs no model of them. Contributions that all runs share, such
+ * as the drive, do not appear in s and are added in quadrature. No interval is narrower than the
+ * step of the display.
  *
  * @param values the value of each run; two or more
  * @param readings standard uncertainty of each run by its readings alone
@@ -79,8 +79,8 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
   }
 
   /**
-   * Returns the part of the spread that the readings do not explain: the root of s^2 - mean u^2, or 0 (ISO 5725-2,
-   * the variance between groups of known variance within; from memory).
+   * Returns the part of the spread that the readings do not explain: the root of s^2 - mean u^2, or
+   * 0 (ISO 5725-2, the variance between groups of known variance within; from memory).
    */
   Estimate beyondReadings() {
     return new Estimate(
@@ -92,8 +92,8 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
   }
 
   /**
-   * Returns half the 95 % interval of one run beyond its readings: Student's factor times the spread,
-   * minus the part that the readings explain. Does not use 1.96 times {@link
+   * Returns half the 95 % interval of one run beyond its readings: Student's factor times the
+   * spread, minus the part that the readings explain. Does not use 1.96 times {@link
    * #beyondReadings()}, which is often 0 by chance for few runs and would separate equal cars.
    */
   double halfBeyondReadings() {

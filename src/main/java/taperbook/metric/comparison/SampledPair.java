@@ -17,8 +17,8 @@ import taperbook.quantity.Interval;
  *
  * <p>The draws of a session depend only on its readings. Each draw of one session is paired with
  * several of the other, never with the draw of the same index, so that two sessions with the same
- * readings are still independent. The pairing is symmetric and sums run from both ends of the sorted
- * values, so that swapping the sessions changes only the sign.
+ * readings are still independent. The pairing is symmetric and sums run from both ends of the
+ * sorted values, so that swapping the sessions changes only the sign.
  *
  * <p>If runs differ by more than their readings, each draw of a session has its own power factor,
  * log-normal with a median of 1.
@@ -133,8 +133,8 @@ final class SampledPair {
   }
 
   /**
-   * Returns the mean over state of charge of the difference of power, kW: the mean of the trials, with
-   * the equal-tailed interval (JCGM 101:2008, 5.3.3).
+   * Returns the mean over state of charge of the difference of power, kW: the mean of the trials,
+   * with the equal-tailed interval (JCGM 101:2008, 5.3.3).
    */
   Estimate meanLead(double from, double to) {
     return interval(k -> integral(kilowatts[k], from, to) / (to - from));

@@ -6,9 +6,9 @@ import java.util.stream.IntStream;
 import taperbook.session.Trace;
 
 /**
- * Time over state of charge by linear interpolation of the readings, at the first time each state of
- * charge is reached. Defines where a comparison evaluates and which rows it names. Covers the time
- * over which both state of charge and power were recorded.
+ * Time over state of charge by linear interpolation of the readings, at the first time each state
+ * of charge is reached. Defines where a comparison evaluates and which rows it names. Covers the
+ * time over which both state of charge and power were recorded.
  */
 final class SocTimeCurve {
   private final double[] percents;

@@ -3,15 +3,16 @@ package taperbook.metric.course;
 import java.util.Arrays;
 
 /**
- * A symmetric positive definite system whose matrix has two subdiagonals and a border of a few full rows, solved by Cholesky factorisation in linear time:
+ * A symmetric positive definite system whose matrix has two subdiagonals and a border of a few full
+ * rows, solved by Cholesky factorisation in linear time:
  *
  * <pre>
  *   [ A  B' ] [ x ]   [ b ]
  *   [ B  G  ] [ y ] = [ c ]      A pentadiagonal, n x n; G full, m x m
  * </pre>
  *
- * <p>The factor also transforms independent standard normal numbers into draws of the normal distribution
- * with this precision matrix (Rue and Held, Gaussian Markov Random Fields, 2005,
+ * <p>The factor also transforms independent standard normal numbers into draws of the normal
+ * distribution with this precision matrix (Rue and Held, Gaussian Markov Random Fields, 2005,
  * algorithm 2.4).
  */
 final class ArrowSystem {
@@ -149,8 +150,8 @@ final class ArrowSystem {
   }
 
   /**
-   * Returns the log density of the observations of a factored system, up to terms that do not depend on
-   * the weights of the differences.
+   * Returns the log density of the observations of a factored system, up to terms that do not
+   * depend on the weights of the differences.
    */
   double logEvidence() {
     double squares = 0;
@@ -237,8 +238,8 @@ final class ArrowSystem {
   }
 
   /**
-   * Solves the upper triangular system in place. Transforms independent standard normal numbers into a
-   * zero-mean draw with the precision matrix of this system.
+   * Solves the upper triangular system in place. Transforms independent standard normal numbers
+   * into a zero-mean draw with the precision matrix of this system.
    *
    * @param values n + m numbers, replaced by the solution
    */

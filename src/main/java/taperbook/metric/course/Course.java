@@ -1,11 +1,11 @@
 package taperbook.metric.course;
 
 /**
- * One course of a charging session that is consistent with its readings: energy and charge at nodes in
- * time, both non-decreasing, with constant power between nodes.
+ * One course of a charging session that is consistent with its readings: energy and charge at nodes
+ * in time, both non-decreasing, with constant power between nodes.
  *
- * <p>Charge is in display terms: a display first shows a figure when the charge reaches it, whatever the
- * rounding of the display.
+ * <p>Charge is in display terms: a display first shows a figure when the charge reaches it,
+ * whatever the rounding of the display.
  */
 public final class Course {
   /** The course of readings that span no time; contains no information. */
@@ -28,7 +28,8 @@ public final class Course {
    * @param seconds times of the nodes, ascending, s; not copied
    * @param energy energy since the first node, non-decreasing, kWh; not copied
    * @param charge charge, non-decreasing, %; not copied
-   * @param calmPower power of each cell without noise between readings, as measured at the power display, kW; not copied
+   * @param calmPower power of each cell without noise between readings, as measured at the power
+   *     display, kW; not copied
    */
   Course(double[] seconds, double[] energy, double[] charge, double[] calmPower) {
     this(seconds, energy, charge, calmPower, 1);
@@ -78,15 +79,16 @@ public final class Course {
   }
 
   /**
-   * Returns when an energy since the first node is reached, s; extrapolates at the power at the ends.
+   * Returns when an energy since the first node is reached, s; extrapolates at the power at the
+   * ends.
    */
   public double timeOfEnergy(double kilowattHours) {
     return timeOf(energy, kilowattHours);
   }
 
   /**
-   * Returns the power at a time as measured at the power display, kW: linear between the middles of the
-   * cells, constant outside.
+   * Returns the power at a time as measured at the power display, kW: linear between the middles of
+   * the cells, constant outside.
    */
   public double powerAt(double second) {
     return displayRatio * countedPowerAt(second);
@@ -116,8 +118,8 @@ public final class Course {
   }
 
   /**
-   * Returns the mean of power over charge between two charges, kW: the integral of squared power over
-   * the energy, as charge is proportional to energy within a cell.
+   * Returns the mean of power over charge between two charges, kW: the integral of squared power
+   * over the energy, as charge is proportional to energy within a cell.
    */
   public double meanPowerOverCharge(double fromPercent, double toPercent) {
     double from = timeOfCharge(fromPercent);

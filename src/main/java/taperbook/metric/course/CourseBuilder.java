@@ -37,8 +37,9 @@ final class CourseBuilder {
   }
 
   /**
-   * Returns the times of the nodes since plugging in. A hand-written row has its own rounding error; a
-   * logger's rows are evenly spaced, so all of them may share one offset within the clock's step.
+   * Returns the times of the nodes since plugging in. A hand-written row has its own rounding
+   * error; a logger's rows are evenly spaced, so all of them may share one offset within the
+   * clock's step.
    */
   private double[] times() {
     double half = data.clockHalfStep();
@@ -54,10 +55,10 @@ final class CourseBuilder {
   }
 
   /**
-   * Returns the power of each cell without the random walk's noise between readings, where it is not
-   * observed: the centre of the distribution given the scales, plus the draw's deviation at each power
-   * reading, linearly interpolated. As measured at the power display, which may be elsewhere than the
-   * counter: the result is compared with power readings.
+   * Returns the power of each cell without the random walk's noise between readings, where it is
+   * not observed: the centre of the distribution given the scales, plus the draw's deviation at
+   * each power reading, linearly interpolated. As measured at the power display, which may be
+   * elsewhere than the counter: the result is compared with power readings.
    */
   private double[] calm(double[] x, double[] centre) {
     double[] calm = calmByCounter(x, centre);

@@ -14,8 +14,8 @@ import taperbook.session.Trace;
 /**
  * The readings of a session as observations of one course, and the time nodes of the course.
  *
- * <p>Charge is in display terms: a display that shows {@code v} in steps of {@code a} has a charge from
- * {@code v} to {@code v + a}, whatever its rounding.
+ * <p>Charge is in display terms: a display that shows {@code v} in steps of {@code a} has a charge
+ * from {@code v} to {@code v + a}, whatever its rounding.
  */
 final class CourseData {
   /** Number of cells of a session, in addition to those that its rows create. */

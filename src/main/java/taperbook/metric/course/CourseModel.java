@@ -4,10 +4,10 @@ import java.util.List;
 import taperbook.session.Channel;
 
 /**
- * The linear model of a session. The unknowns are the energy at each node but the first, where it is zero, and a few global
- * parameters: charge at the start, charge per kWh with two terms for its slow change, and offsets of
- * the counter and the power display. Every
- * reading is a linear form of them, linearised about a reference course.
+ * The linear model of a session. The unknowns are the energy at each node but the first, where it
+ * is zero, and a few global parameters: charge at the start, charge per kWh with two terms for its
+ * slow change, and offsets of the counter and the power display. Every reading is a linear form of
+ * them, linearised about a reference course.
  */
 final class CourseModel {
   /** Border unknowns. */

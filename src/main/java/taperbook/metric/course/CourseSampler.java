@@ -8,7 +8,8 @@ import taperbook.session.Session;
 /**
  * Draws courses of a session from their joint distribution given all readings, by Gibbs sampling.
  *
- * <p>Given the scales of the steps of power ({@link PowerPrior}) and the place of each displayed charge in its step ({@link ReadingHabit}), all unknowns of the {@link CourseModel} are jointly
+ * <p>Given the scales of the steps of power ({@link PowerPrior}) and the place of each displayed
+ * charge in its step ({@link ReadingHabit}), all unknowns of the {@link CourseModel} are jointly
  * normal and drawn at once ({@link ArrowSystem}); then the scales and places given them.
  */
 final class CourseSampler {

@@ -22,8 +22,8 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Courses of power, energy and charge that are consistent with the readings of a session and the record
- * of a drive, drawn from their joint distribution. A number is a function of one draw; its
+ * Courses of power, energy and charge that are consistent with the readings of a session and the
+ * record of a drive, drawn from their joint distribution. A number is a function of one draw; its
  * value is the mean over all draws, its interval excludes 2.5 % of them on each side (JCGM
  * 101:2008, 7.6 and 5.3.3), and its budget comes from the same draws.
  *
@@ -102,8 +102,8 @@ public final class Courses {
   }
 
   /**
-   * Returns the offset of the charge at which the display first shows a figure from the charge at which a
-   * chart plots it, %: as declared, or that of rounding to nearest.
+   * Returns the offset of the charge at which the display first shows a figure from the charge at
+   * which a chart plots it, %: as declared, or that of rounding to nearest.
    */
   public double displayOffset() {
     double step = session.trace(Channel.SOC).map(t -> 2 * t.halfStep()).orElse(1.0);
@@ -208,7 +208,8 @@ public final class Courses {
   }
 
   /**
-   * Returns a seed that depends only on the readings, so that a session has the same draws everywhere.
+   * Returns a seed that depends only on the readings, so that a session has the same draws
+   * everywhere.
    */
   private long seed() {
     long seed = 17;
@@ -268,8 +269,8 @@ public final class Courses {
   /**
    * Computes the budget of a number from the covariance of its draws with every reading: for linear
    * functions of normal unknowns, the squared covariance with a reading's prediction, over that
-   * reading's variance, is exactly the contribution of its error. The remainder is due to the course
-   * between readings.
+   * reading's variance, is exactly the contribution of its error. The remainder is due to the
+   * course between readings.
    */
   private List<Contribution> budget(double[] values) {
     List<Influence> influences = sample().influences();

@@ -5,8 +5,8 @@ package taperbook.metric.course;
  *
  * @param course power, energy and charge of the session
  * @param drive the range test
- * @param displayOffset offset of the charge at which a display first shows a figure above the true charge,
- *     %: half a step for a display that rounds to nearest, zero for one that truncates
+ * @param displayOffset offset of the charge at which a display first shows a figure above the true
+ *     charge, %: half a step for a display that rounds to nearest, zero for one that truncates
  * @param place place within a stretch of an event whose time is otherwise unknown, from 0 to 1
  */
 public record Draw(Course course, Drive drive, double displayOffset, double place) {
@@ -16,8 +16,8 @@ public record Draw(Course course, Drive drive, double displayOffset, double plac
   }
 
   /**
-   * Returns the time between the display first showing two charges, s; never negative. Extrapolates past
-   * the ends of the session at its mean rate there.
+   * Returns the time between the display first showing two charges, s; never negative. Extrapolates
+   * past the ends of the session at its mean rate there.
    */
   public double seconds(double fromPercent, double toPercent) {
     return Math.max(0, course.timeOfCharge(toPercent) - course.timeOfCharge(fromPercent));

@@ -14,8 +14,8 @@ public record Drive(double fullRange, double consumption, double ratedRange, dou
   static final Drive NONE = new Drive(Double.NaN, Double.NaN, Double.NaN, 0.5);
 
   /**
-   * Returns a speed within bounds, km/h. It need not be this drive's: all cars of a report drive a trip
-   * at the same speed.
+   * Returns a speed within bounds, km/h. It need not be this drive's: all cars of a report drive a
+   * trip at the same speed.
    */
   public double speedWithin(Interval bounds) {
     return bounds.low() + speedShare * bounds.width();

@@ -9,8 +9,8 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
 /**
- * The figures of one drive, with bounds of its independent errors only: the odometer correction counts
- * as exact, as its error is common to all drives.
+ * The figures of one drive, with bounds of its independent errors only: the odometer correction
+ * counts as exact, as its error is common to all drives.
  *
  * @param facts its record
  * @param ends charge at its start and end, if known

@@ -21,8 +21,8 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
 /**
- * Draws range tests whose figures lie within the recorded last digits and whose states of charge are
- * consistent with the display, see {@link DriveEnds}.
+ * Draws range tests whose figures lie within the recorded last digits and whose states of charge
+ * are consistent with the display, see {@link DriveEnds}.
  *
  * <p>For several drives, draws their mean. Common errors, the odometer correction and the display
  * rounding, are drawn once for all. Independent errors come from the figures or, if wider, from the

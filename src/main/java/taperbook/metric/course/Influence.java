@@ -15,7 +15,8 @@ final class Influence {
    * Creates an input.
    *
    * @param values its value in some draws; for a reading its prediction without its own error
-   * @param variance variance of the input, or of the reading's error, before conditioning on other readings
+   * @param variance variance of the input, or of the reading's error, before conditioning on other
+   *     readings
    * @param shares division of that variance between sources
    */
   Influence(double[] values, double variance, Map<UncertaintySource, Double> shares) {

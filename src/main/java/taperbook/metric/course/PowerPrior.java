@@ -5,8 +5,9 @@ import taperbook.session.Channel;
 
 /**
  * The prior of the power: a random walk from cell to cell whose steps follow Student's
- * distribution, represented as normal steps with individual variances, so that constant power stays flat and steps
- * stay sharp. The common scale and the ratio of power display to counter are drawn too.
+ * distribution, represented as normal steps with individual variances, so that constant power stays
+ * flat and steps stay sharp. The common scale and the ratio of power display to counter are drawn
+ * too.
  */
 final class PowerPrior {
   private static final double RATIO_FREEDOM = 2;
@@ -74,8 +75,8 @@ final class PowerPrior {
   }
 
   /**
-   * Proposes moves of large power steps, by Metropolis's rule on the evidence with all normal unknowns
-   * integrated out. Without this, a step stays in the cell where it was first drawn.
+   * Proposes moves of large power steps, by Metropolis's rule on the evidence with all normal
+   * unknowns integrated out. Without this, a step stays in the cell where it was first drawn.
    */
   void moveSteps(ArrowSystem whole, ArrowSystem system) {
     double now = system.logEvidence();

@@ -4,9 +4,9 @@ package taperbook.metric.course;
  * Generates uniform, normal, gamma and beta random numbers from a seed, identical on every machine.
  *
  * <p>Uniform numbers are those of {@link java.util.SplittableRandom} (Steele, Lea, Flood, OOPSLA
- * 2014). Normal numbers invert the distribution function by linear interpolation of a table computed with
- * Wichura's algorithm AS 241; gamma numbers use the method of Marsaglia and Tsang (ACM TOMS 26
- * (2000) 363).
+ * 2014). Normal numbers invert the distribution function by linear interpolation of a table
+ * computed with Wichura's algorithm AS 241; gamma numbers use the method of Marsaglia and Tsang
+ * (ACM TOMS 26 (2000) 363).
  */
 public final class RandomNumbers {
   private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;

@@ -19,8 +19,9 @@ import taperbook.session.Session;
  * </pre>
  *
  * <p>with Huber's loss h, which limits the effect of a wrong reading on the course, and the total
- * variation of the power, which is the same for steps and tapers and higher only for reversals. Both
- * are convex; iteratively reweighted least squares finds the minimum on the {@link CourseModel}.
+ * variation of the power, which is the same for steps and tapers and higher only for reversals.
+ * Both are convex; iteratively reweighted least squares finds the minimum on the {@link
+ * CourseModel}.
  *
  * @see <a href="https://doi.org/10.1214/aoms/1177703732">P. J. Huber, Annals of Mathematical
  *     Statistics 35 (1964) 73-101</a>
@@ -32,7 +33,8 @@ public final class ReadingFit {
   private static final double HUBER = 3;
 
   /**
-   * Change of power with unit cost, as a share of the highest power; calibrated on correct sessions.
+   * Change of power with unit cost, as a share of the highest power; calibrated on correct
+   * sessions.
    */
   private static final double SCALE = 0.007;
 
@@ -45,7 +47,8 @@ public final class ReadingFit {
   private static final double SHARPNESS = 0.02;
 
   /**
-   * Maximum ratio of the second reading to its neighbours, as it is often the top between ramp and taper.
+   * Maximum ratio of the second reading to its neighbours, as it is often the top between ramp and
+   * taper.
    */
   private static final double FIRST_TOP = 1.4;
 
@@ -169,8 +172,8 @@ public final class ReadingFit {
   }
 
   /**
-   * Returns the readings that fit worst, worst first: by the gain of excluding one while the weights of
-   * all others are kept.
+   * Returns the readings that fit worst, worst first: by the gain of excluding one while the
+   * weights of all others are kept.
    *
    * @param most maximum number of readings
    */
@@ -334,8 +337,8 @@ public final class ReadingFit {
   }
 
   /**
-   * Returns the gain of excluding a power reading that does not indicate an error: a rise at the start,
-   * a fall at the end, and an extremum that the adjacent slopes lead to.
+   * Returns the gain of excluding a power reading that does not indicate an error: a rise at the
+   * start, a fall at the end, and an extremum that the adjacent slopes lead to.
    */
   public double spared(int i) {
     if (channel(i) != Channel.POWER) {

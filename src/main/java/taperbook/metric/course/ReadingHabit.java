@@ -11,7 +11,8 @@ import taperbook.session.RowsWritten;
  */
 final class ReadingHabit {
   /**
-   * A rectangular distribution over a step of the display, as a mixture of this many equal normal ones, each with this standard deviation as a share of the step.
+   * A rectangular distribution over a step of the display, as a mixture of this many equal normal
+   * ones, each with this standard deviation as a share of the step.
    */
   private static final int PARTS = 4;
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Moves breakpoints between the abscissae to minimise the sum of squares, by iterative linearisation: with the current breakpoints the model
- * is linear in
+ * Moves breakpoints between the abscissae to minimise the sum of squares, by iterative
+ * linearisation: with the current breakpoints the model is linear in
  *
  * <pre>
  *   1, q, max(0, q - psi[j]), -(q > psi[j])

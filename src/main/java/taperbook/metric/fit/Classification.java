@@ -5,9 +5,9 @@ import java.util.List;
 
 /**
  * Classifies segments by rules of this report: a plateau changes by less than 0.3 % of the peak per
- * per cent, or by less than one step of the display from end to end; a step falls by at least 3 % of
- * the peak per per cent over at most 5 %; a rise is a warm-up climb if it begins with the session or
- * follows another warm-up climb.
+ * per cent, or by less than one step of the display from end to end; a step falls by at least 3 %
+ * of the peak per per cent over at most 5 %; a rise is a warm-up climb if it begins with the
+ * session or follows another warm-up climb.
  */
 final class Classification {
   private static final double PLATEAU_SHARE = 0.003;

@@ -3,7 +3,8 @@ package taperbook.metric.fit;
 import java.util.Optional;
 
 /**
- * The least sum of squares up to a place as a quadratic of the line's height there, with the earlier breakpoints that attain it.
+ * The least sum of squares up to a place as a quadratic of the line's height there, with the
+ * earlier breakpoints that attain it.
  *
  * @param square coefficient of the height's square, above 0
  * @param linear coefficient of the height
@@ -28,8 +29,8 @@ record CostPiece(
   }
 
   /**
-   * Returns the cost after one more segment. With u the height at its start and v at its end, its sum of
-   * squares is quadratic in both; u is eliminated at its optimum for each v.
+   * Returns the cost after one more segment. With u the height at its start and v at its end, its
+   * sum of squares is quadratic in both; u is eliminated at its optimum for each v.
    */
   CostPiece extended(SegmentSums sums, int endPlace) {
     double p = square + sums.startStart();

@@ -6,18 +6,20 @@ import java.util.List;
 /**
  * The curvature of energy over state of charge, and the resulting correction of its mean slope from
  * the first point to the last. A per cent takes more energy at a high state of charge, where the
- * voltage is higher, and least at low charge, so that the slope of a straight line differs from energy charged over charge gained. The distances r from the line are fitted by polynomials
- * p[k] of degree k that are orthogonal to the line and to each other under the weights W, each
- * scaled to a greatest value of 1:
+ * voltage is higher, and least at low charge, so that the slope of a straight line differs from
+ * energy charged over charge gained. The distances r from the line are fitted by polynomials p[k]
+ * of degree k that are orthogonal to the line and to each other under the weights W, each scaled to
+ * a greatest value of 1:
  *
  * <pre>
  *   c[k] = sum W p[k] r / g[k],  u(c[k])^2 = 1 / g[k],   g[k] = sum W p[k]^2 + 1 / t[k]^2
  *   correction of the slope = sum c[k] (p[k](last) - p[k](first)) / (x[last] - x[first])
  * </pre>
  *
- * <p>t[k] is the prior standard deviation of a coefficient: it widens the interval with few readings and
- * is negligible with many. It is 4 % of the total energy over k squared, a rule of this report; over nine measured charges of three cells, of which three are test data
- * ({@code nasa-cccv}), the coefficients are at most 0.95, 0.32, 0.12 and 0.12 % for k = 2 to 5.
+ * <p>t[k] is the prior standard deviation of a coefficient: it widens the interval with few
+ * readings and is negligible with many. It is 4 % of the total energy over k squared, a rule of
+ * this report; over nine measured charges of three cells, of which three are test data ({@code
+ * nasa-cccv}), the coefficients are at most 0.95, 0.32, 0.12 and 0.12 % for k = 2 to 5.
  *
  * @param correction correction to add to the slope of the line
  * @param standard standard uncertainty of the correction

@@ -20,8 +20,8 @@ import taperbook.session.Trace;
  * Scatter}, the relative uncertainty <i>r</i> of the scale of integrated power, and <i>k</i> =
  * 1.96, or Student's t if the scatter widened the interval.
  *
- * <p>A display that rounds down, or a tester who always waits for the display to change, shifts all readings by the same part of a
- * step, which affects the intercept but not the slope.
+ * <p>A display that rounds down, or a tester who always waits for the display to change, shifts all
+ * readings by the same part of a step, which affects the intercept but not the slope.
  *
  * @param perPercent energy per per cent with its 95 % interval, kWh/%, all above zero
  * @param residual root mean square of the distances of the energies from the curve, kWh

@@ -6,9 +6,10 @@ import java.util.Optional;
 import taperbook.quantity.Interval;
 
 /**
- * Standard uncertainties of a fitted line, from its linearisation at the fitted breakpoints. Each point's variance is the residual variance of
- * the fit, but at least that of the rounding of both displays: s^2/12 of the power's step s, and of the state of charge's step times the
- * slope there. So even points without scatter have an uncertainty.
+ * Standard uncertainties of a fitted line, from its linearisation at the fitted breakpoints. Each
+ * point's variance is the residual variance of the fit, but at least that of the rounding of both
+ * displays: s^2/12 of the power's step s, and of the state of charge's step times the slope there.
+ * So even points without scatter have an uncertainty.
  *
  * @see <a href="https://doi.org/10.1002/sim.1545">V. M. R. Muggeo, Statistics in Medicine 22 (2003)
  *     3055-3071, for the linearisation</a>
@@ -88,15 +89,16 @@ final class FitUncertainty {
   }
 
   /**
-   * Returns true if segment {@code k} ends at the first or last reading, or contains enough readings.
+   * Returns true if segment {@code k} ends at the first or last reading, or contains enough
+   * readings.
    */
   boolean isSlopeSeen(int k) {
     return k == 0 || k == line.segments() - 1 || rule.hasItsOwn(line.breaks(), k);
   }
 
   /**
-   * Returns the interval of breakpoint {@code j}, %: two standard uncertainties to each side, or the
-   * adjacent readings for an unresolved one.
+   * Returns the interval of breakpoint {@code j}, %: two standard uncertainties to each side, or
+   * the adjacent readings for an unresolved one.
    */
   Interval ofBreak(int j) {
     double at = line.at(j);
@@ -113,9 +115,9 @@ final class FitUncertainty {
   }
 
   /**
-   * Returns the interval of the height of step {@code j}, kW: two standard uncertainties to each side of
-   * the distance between the adjacent segments, wherever the step lies in its gap. The readings of a
-   * plateau share one rounding error, which averaging does not reduce.
+   * Returns the interval of the height of step {@code j}, kW: two standard uncertainties to each
+   * side of the distance between the adjacent segments, wherever the step lies in its gap. The
+   * readings of a plateau share one rounding error, which averaging does not reduce.
    */
   Interval ofHeight(int j, Interval gap) {
     Interval hull = Interval.exactly(line.height(j));
@@ -140,9 +142,9 @@ final class FitUncertainty {
   }
 
   /**
-   * Returns the standard uncertainty of the mean power of segment {@code k} at two states of charge, kW.
-   * The two are exact, so that the uncertainty of breakpoints enters once, through the line. At least
-   * the rounding of one reading, which the readings of a plateau share.
+   * Returns the standard uncertainty of the mean power of segment {@code k} at two states of
+   * charge, kW. The two are exact, so that the uncertainty of breakpoints enters once, through the
+   * line. At least the rounding of one reading, which the readings of a plateau share.
    */
   double ofMeanPower(int k, double from, double to) {
     double[] gradient = gradient();

@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Finds the best breakpoints for each number of parameters, with knots at the abscissae of the points
- * and steps between them. Uses dynamic programming over places. The segments of a continuous line
- * are not independent, so the cost up to a place is a function of the line's height there (the lower
- * envelope of quadratics). After a step the line begins at any height, at the least cost up to the
- * previous place. The search needs no starting values and finds the global minimum, up to the
- * resolution of the heights at which pieces of the envelope are compared.
+ * Finds the best breakpoints for each number of parameters, with knots at the abscissae of the
+ * points and steps between them. Uses dynamic programming over places. The segments of a continuous
+ * line are not independent, so the cost up to a place is a function of the line's height there (the
+ * lower envelope of quadratics). After a step the line begins at any height, at the least cost up
+ * to the previous place. The search needs no starting values and finds the global minimum, up to
+ * the resolution of the heights at which pieces of the envelope are compared.
  *
  * @see <a href="https://doi.org/10.1080/10618600.2018.1512868">P. Fearnhead, R. Maidstone, A.
  *     Letchford, Detecting changes in slope with an L0 penalty, Journal of Computational and
@@ -82,8 +82,8 @@ final class KnotSearch {
   }
 
   /**
-   * Returns the best breakpoints: on the first call with the parameters of a straight line only, on each
-   * further call with one more.
+   * Returns the best breakpoints: on the first call with the parameters of a straight line only, on
+   * each further call with one more.
    *
    * @return the breakpoints, %; empty if the places do not allow a line with that many parameters
    */

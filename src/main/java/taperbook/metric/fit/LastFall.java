@@ -9,9 +9,9 @@ import taperbook.session.Trace;
 /**
  * The last time that the power falls below a level and stays below it to the end of the readings.
  *
- * <p>With a power display of half step h, the peak, and so the level, and each reading are known within
- * h. The true power is certainly at or above the level at the last reading that is so under any
- * rounding, and certainly below it from the first reading after which all are.
+ * <p>With a power display of half step h, the peak, and so the level, and each reading are known
+ * within h. The true power is certainly at or above the level at the last reading that is so under
+ * any rounding, and certainly below it from the first reading after which all are.
  *
  * @param second the time by the piecewise-linear reading, s since plugging in
  * @param times earliest and latest time that the readings allow, s

@@ -106,8 +106,8 @@ final class LeastSquares {
   }
 
   /**
-   * Returns the variance of a linear combination g of the coefficients if the values have independent errors of
-   * the given variances v: g' (X'X)^-1 X' diag(v) X (X'X)^-1 g, with X = Q R.
+   * Returns the variance of a linear combination g of the coefficients if the values have
+   * independent errors of the given variances v: g' (X'X)^-1 X' diag(v) X (X'X)^-1 g, with X = Q R.
    */
   double variance(double[] gradient, double[] variances) {
     double[] z = forward(gradient);

@@ -7,7 +7,8 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A line of straight segments, fitted by least squares for given breakpoints, some of which are steps where the power jumps by h:
+ * A line of straight segments, fitted by least squares for given breakpoints, some of which are
+ * steps where the power jumps by h:
  *
  * <pre>
  *   P(q) = a + b q + sum over j of ( c[j] max(0, q - psi[j]) + h[j] [q > psi[j]] )

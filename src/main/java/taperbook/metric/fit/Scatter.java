@@ -9,8 +9,8 @@ package taperbook.metric.fit;
  *   w^2 = max(1, S / f * n / n')                        f: degrees of freedom of the curve
  * </pre>
  *
- * <p>Rounding errors of a regular log are autocorrelated: a steady rise sampled at a steady rate beats
- * against the display's steps. The formula uses the effective number of independent points.
+ * <p>Rounding errors of a regular log are autocorrelated: a steady rise sampled at a steady rate
+ * beats against the display's steps. The formula uses the effective number of independent points.
  *
  * @param consistency chi-square per degree of freedom, S / f
  * @param widening w, the factor on the standard uncertainty, at least 1
@@ -46,7 +46,8 @@ record Scatter(double consistency, double widening, int degreesOfFreedom, double
   }
 
   /**
-   * Returns half a 95 % interval in standard uncertainties: Student's factor if the scatter widened it.
+   * Returns half a 95 % interval in standard uncertainties: Student's factor if the scatter widened
+   * it.
    */
   double factor95() {
     return widening > 1 ? Student.factor95(degreesOfFreedom) : Student.NORMAL_95;

@@ -11,8 +11,8 @@ import taperbook.session.RowRef;
  * @param from state of charge at its start, %
  * @param to state of charge at its end, %
  * @param slope change of power, kW per per cent
- * @param slopeSeen false if it contains too few readings to determine its slope, which is then that of
- *     the straight line between its ends
+ * @param slopeSeen false if it contains too few readings to determine its slope, which is then that
+ *     of the straight line between its ends
  * @param power mean power over its states of charge, kW
  * @param rows the readings that lie in it
  */

@@ -8,8 +8,8 @@ import taperbook.quantity.Interval;
 
 /**
  * Selects the number of segments and steps that the points support. For each number of parameters p
- * (two per knot: place and slope; three per step: also its height), with n points and S the residual
- * sum of squares of the best line,
+ * (two per knot: place and slope; three per step: also its height), with n points and S the
+ * residual sum of squares of the best line,
  *
  * <pre>
  *   C(p) = n ln(max(S, S0) / n) + max(p ln n, 2 p n / (n - p - 1))

@@ -10,10 +10,11 @@ import java.util.stream.IntStream;
 import taperbook.session.Trace;
 
 /**
- * One reading for each displayed state of charge. A logger repeats a displayed value many times with the same rounding error, so its rows are not
- * independent. The middle row of each value is used, where the true value is closest to the
- * displayed one, or the mean of the two middle rows. Using the earlier of two would shift steps with
- * an even number of rows and bias the slope. A hand-recorded reading is used as is.
+ * One reading for each displayed state of charge. A logger repeats a displayed value many times
+ * with the same rounding error, so its rows are not independent. The middle row of each value is
+ * used, where the true value is closest to the displayed one, or the mean of the two middle rows.
+ * Using the earlier of two would shift steps with an even number of rows and bias the slope. A
+ * hand-recorded reading is used as is.
  *
  * @param lower index of the middle reading, or the earlier of the two
  * @param upper index of the middle reading, or the later of the two

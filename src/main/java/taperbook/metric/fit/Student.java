@@ -1,9 +1,9 @@
 package taperbook.metric.fit;
 
 /**
- * Student's distribution, used instead of the normal one for a standard uncertainty from scatter with
- * few degrees of freedom (JCGM 100:2008, G.3 and table G.2). With integer degrees of freedom f and
- * <i>tan a = t / sqrt f</i> the probability between -t and t is
+ * Student's distribution, used instead of the normal one for a standard uncertainty from scatter
+ * with few degrees of freedom (JCGM 100:2008, G.3 and table G.2). With integer degrees of freedom f
+ * and <i>tan a = t / sqrt f</i> the probability between -t and t is
  *
  * <pre>
  *   f odd:   2/pi (a + sin a (cos a + 2/3 cos^3 a + ... + 2*4...(f-3) / 3*5...(f-2) cos^(f-2) a))

@@ -10,8 +10,9 @@ import taperbook.session.Trace;
 
 /**
  * A line of straight segments fitted to power over state of charge by least squares, with as many
- * segments and steps between them as the readings support. Dynamic programming over the readings finds the breakpoints, then iterative linearisation moves them
- * between readings; a step is known within the gap between its adjacent readings.
+ * segments and steps between them as the readings support. Dynamic programming over the readings
+ * finds the breakpoints, then iterative linearisation moves them between readings; a step is known
+ * within the gap between its adjacent readings.
  *
  * @param segments the segments from the lowest state of charge on, at least one
  * @param steps where the power jumps from one segment to the next, in the same order

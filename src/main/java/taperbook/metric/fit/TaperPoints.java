@@ -10,11 +10,13 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * Power over state of charge, one point for each recorded step of state of charge, in ascending order.
+ * Power over state of charge, one point for each recorded step of state of charge, in ascending
+ * order.
  *
  * <p>Readings within one step of the display (and within 1/120 of the span, for a finer display)
- * become one point at their means, or two if the power jumps between two of them. All points have the same weight, however many readings they have: repeats of an unchanged display
- * share one rounding error, which averaging does not reduce.
+ * become one point at their means, or two if the power jumps between two of them. All points have
+ * the same weight, however many readings they have: repeats of an unchanged display share one
+ * rounding error, which averaging does not reduce.
  *
  * <p>A final class and not a record because it keeps arrays.
  */
@@ -65,7 +67,8 @@ final class TaperPoints {
   }
 
   /**
-   * Returns the points of two traces: power readings from the first to the last reading of the other.
+   * Returns the points of two traces: power readings from the first to the last reading of the
+   * other.
    */
   static TaperPoints of(Trace soc, Trace power) {
     List<Reading> readings =
@@ -112,9 +115,9 @@ final class TaperPoints {
   }
 
   /**
-   * Splits the readings of a step at a jump of power. If the state-of-charge display has not changed,
-   * those before the jump are placed a quarter of its step lower and those after it higher, both
-   * within its rounding.
+   * Splits the readings of a step at a jump of power. If the state-of-charge display has not
+   * changed, those before the jump are placed a quarter of its step lower and those after it
+   * higher, both within its rounding.
    */
   private static List<List<Reading>> split(List<Reading> step, double halfSoc, Trace power) {
     int at = 0;

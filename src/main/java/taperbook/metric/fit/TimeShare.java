@@ -7,10 +7,11 @@ import taperbook.session.Trace;
 /**
  * The share of a session's time at or above a power.
  *
- * <p>Bounds assume that the power between two readings lies between them and that each reading is within
- * half a step. The lower bound includes the gaps with both readings certainly at or above the level;
- * the upper bound includes those with one that may be, and the time without power readings. Each
- * possible crossing time, and the first and last time, is known within half a clock step.
+ * <p>Bounds assume that the power between two readings lies between them and that each reading is
+ * within half a step. The lower bound includes the gaps with both readings certainly at or above
+ * the level; the upper bound includes those with one that may be, and the time without power
+ * readings. Each possible crossing time, and the first and last time, is known within half a clock
+ * step.
  */
 public final class TimeShare {
   private final Trace power;

@@ -5,15 +5,16 @@ import taperbook.session.Trace;
 /**
  * Estimates a rising quantity within a display step from the times at which the display changed.
  *
- * <p>Between two changes by one step the true value rises from half a step below the displayed value to
- * half a step above it:
+ * <p>Between two changes by one step the true value rises from half a step below the displayed
+ * value to half a step above it:
  *
  * <pre>
  *   e(t) = v - h + 2 h (t - t_a) / (t_b - t_a)
  * </pre>
  *
- * with the changes at <i>t<sub>a</sub></i> and <i>t<sub>b</sub></i>, each halfway between the adjacent rows. Otherwise a logger's coarse counter, read at every per cent,
- * beats against the state of charge, and its rounding errors are autocorrelated.
+ * with the changes at <i>t<sub>a</sub></i> and <i>t<sub>b</sub></i>, each halfway between the
+ * adjacent rows. Otherwise a logger's coarse counter, read at every per cent, beats against the
+ * state of charge, and its rounding errors are autocorrelated.
  */
 final class WithinStep {
   /** Minimum rows per step to determine when the display changed. */

@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 
 /**
- * The best straight line through points with independent errors in both coordinates. Uses variances <i>s</i> instead of weights, so that exact coordinates are not a special case:
+ * The best straight line through points with independent errors in both coordinates. Uses variances
+ * <i>s</i> instead of weights, so that exact coordinates are not a special case:
  *
  * <pre>
  *   W    = 1 / (s_y + b^2 s_x)
@@ -70,8 +71,8 @@ public record YorkLine(
   }
 
   /**
-   * Returns chi-square per degree of freedom: near 1 if the stated variances explain the scatter; 0 for
-   * no degrees of freedom.
+   * Returns chi-square per degree of freedom: near 1 if the stated variances explain the scatter; 0
+   * for no degrees of freedom.
    */
   public double reducedChiSquare() {
     return degreesOfFreedom() == 0 ? 0 : chiSquare / degreesOfFreedom();
@@ -90,8 +91,8 @@ public record YorkLine(
   }
 
   /**
-   * Returns half a 95 % interval of the ordinate: by the stated variances, or by the scatter of the points
-   * about the line with Student's factor, whichever is wider.
+   * Returns half a 95 % interval of the ordinate: by the stated variances, or by the scatter of the
+   * points about the line with Student's factor, whichever is wider.
    */
   public double half95At(double x) {
     return errorAt(x) * factor95();

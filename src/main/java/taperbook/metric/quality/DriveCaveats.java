@@ -14,7 +14,8 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
 /**
- * Caveats of a range test, derived from its record. Thresholds are common practice without a source.
+ * Caveats of a range test, derived from its record. Thresholds are common practice without a
+ * source.
  */
 public final class DriveCaveats {
   /** Wind speed from which a caveat is added. */

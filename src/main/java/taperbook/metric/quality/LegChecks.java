@@ -42,9 +42,9 @@ final class LegChecks {
   }
 
   /**
-   * Compares the stated speed within a whole step, because displays of speed also round down. Legs use
-   * the odometer's distance, as a car's own average does; an average measured otherwise may use the
-   * corrected distance.
+   * Compares the stated speed within a whole step, because displays of speed also round down. Legs
+   * use the odometer's distance, as a car's own average does; an average measured otherwise may use
+   * the corrected distance.
    */
   private CheckOutcome speed() {
     Facts<RangeItem> facts = drive.facts();

@@ -7,8 +7,8 @@ import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
 /**
- * Detects single readings of a log that are far off both neighbours on the same side. A deviation of
- * more than one reading is treated as real.
+ * Detects single readings of a log that are far off both neighbours on the same side. A deviation
+ * of more than one reading is treated as real.
  */
 final class LoggedSpikes {
   /** Readings on either side that determine the scatter of a log. */

@@ -7,8 +7,8 @@ import taperbook.session.Facts;
 /** Energy losses between two places of measurement. */
 final class Losses {
   /**
-   * Largest loss into or out of a battery, as a share of the input: charge and discharge losses, and
-   * heating or cooling of the battery. Common practice without a source.
+   * Largest loss into or out of a battery, as a share of the input: charge and discharge losses,
+   * and heating or cooling of the battery. Common practice without a source.
    */
   private static final double MOST = 0.12;
 

@@ -17,8 +17,8 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Finds readings that cannot be right or do not fit the others: compares each with one course of the
- * session and reports the cell, or the time of a row, without which the course fits best.
+ * Finds readings that cannot be right or do not fit the others: compares each with one course of
+ * the session and reports the cell, or the time of a row, without which the course fits best.
  */
 public final class MisreadDetector {
   /** Minimum gain in fit of a reported reading; calibrated on correct sessions. */

@@ -14,8 +14,8 @@ import taperbook.session.Facts;
 import taperbook.session.Trace;
 
 /**
- * States what limited the power of a session: the station's rating, a current limit, or neither as far
- * as the readings show.
+ * States what limited the power of a session: the station's rating, a current limit, or neither as
+ * far as the readings show.
  */
 final class PlateauCaveats {
   /** Tolerance within which a power is attributed to a rating: defined by this report. */

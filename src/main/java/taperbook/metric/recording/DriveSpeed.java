@@ -9,7 +9,8 @@ import taperbook.session.RangeItem;
 import taperbook.session.RowRef;
 
 /**
- * The average speed of a drive. A car computes it from its own odometer, so a correction of the distance also applies to the speed:
+ * The average speed of a drive. A car computes it from its own odometer, so a correction of the
+ * distance also applies to the speed:
  *
  * <pre>
  *   speed = average speed * correction   if the car displayed it, else average speed

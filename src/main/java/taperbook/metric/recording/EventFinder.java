@@ -46,8 +46,8 @@ public final class EventFinder {
   }
 
   /**
-   * Returns the times at which a display that is read in most rows was skipped while others were read,
-   * and the tester added a note.
+   * Returns the times at which a display that is read in most rows was skipped while others were
+   * read, and the tester added a note.
    */
   public static List<Event> notRead(Session session) {
     if (session.notes().isEmpty()) {

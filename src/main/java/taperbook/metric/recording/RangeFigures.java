@@ -71,8 +71,8 @@ public record RangeFigures(
   }
 
   /**
-   * Computes the mean figures of consistent drives. Uses the first drive where a figure of the others
-   * is unknown, and for the rated range.
+   * Computes the mean figures of consistent drives. Uses the first drive where a figure of the
+   * others is unknown, and for the rated range.
    *
    * @param drives drives of one car under like conditions; may be empty
    */

@@ -111,8 +111,8 @@ public record Recording(
   }
 
   /**
-   * Returns the power readings without those of interruptions and of the climb after each, for metrics
-   * of how the battery accepts power rather than when.
+   * Returns the power readings without those of interruptions and of the climb after each, for
+   * metrics of how the battery accepts power rather than when.
    */
   public Optional<Trace> steadyPower() {
     List<Event> interruptions = EventFinder.interruptions(session);
@@ -120,15 +120,16 @@ public record Recording(
   }
 
   /**
-   * Returns true if there are too few rows to estimate the power between them. Totals are not affected.
+   * Returns true if there are too few rows to estimate the power between them. Totals are not
+   * affected.
    */
   public boolean hasFewRows() {
     return courses.rowCount() < FEWEST_ROWS;
   }
 
   /**
-   * Returns the rows between which the display first showed a charge; empty if it did not, or if there
-   * are too few rows.
+   * Returns the rows between which the display first showed a charge; empty if it did not, or if
+   * there are too few rows.
    */
   public Optional<List<RowRef>> rowsAround(double percent) {
     return rises() && !hasFewRows()
@@ -220,7 +221,8 @@ public record Recording(
   }
 
   /**
-   * Returns the times between which the rows place the moment; empty for a figure between two steps.
+   * Returns the times between which the rows place the moment; empty for a figure between two
+   * steps.
    */
   private static Optional<Interval> shownBetween(Trace readings, double percent) {
     double step = 2 * readings.halfStep();

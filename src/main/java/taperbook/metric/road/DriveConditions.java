@@ -19,7 +19,8 @@ import taperbook.session.RangeItem;
  */
 final class DriveConditions {
   /**
-   * Weather changes the pressure by about this much in either direction; common practice, no source.
+   * Weather changes the pressure by about this much in either direction; common practice, no
+   * source.
    */
   private static final double WEATHER_HECTOPASCALS = 25;
 

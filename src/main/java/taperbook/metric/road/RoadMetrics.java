@@ -42,8 +42,8 @@ public final class RoadMetrics {
   }
 
   /**
-   * Adds the numbers: all for the reported session; only trip and cost, which are shown side by side,
-   * for a compared session.
+   * Adds the numbers: all for the reported session; only trip and cost, which are shown side by
+   * side, for a compared session.
    */
   public void measure(ReportPlan plan) {
     Unit units = plan.style().units();

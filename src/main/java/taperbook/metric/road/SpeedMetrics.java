@@ -109,7 +109,8 @@ final class SpeedMetrics {
   }
 
   /**
-   * A figure of all drives that have it, over the square of the speed in the air of the first drive.
+   * A figure of all drives that have it, over the square of the speed in the air of the first
+   * drive.
    */
   private final class Line {
     private final List<RangeTest> drives;

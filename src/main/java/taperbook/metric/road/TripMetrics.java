@@ -26,8 +26,8 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * Computes the fastest plan for a trip: its stops, its time, and how flat the optimum is. All cars of
- * a report drive at the same speed, so that times differ only by consumption and charging.
+ * Computes the fastest plan for a trip: its stops, its time, and how flat the optimum is. All cars
+ * of a report drive at the same speed, so that times differ only by consumption and charging.
  */
 final class TripMetrics {
   /** Delay that still counts as optimal: a minute. */

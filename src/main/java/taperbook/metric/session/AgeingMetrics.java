@@ -29,8 +29,8 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 
 /**
- * Computes the change of the implied full energy against other sessions of the same vehicle, and with
- * three or more sessions its slope over the odometer.
+ * Computes the change of the implied full energy against other sessions of the same vehicle, and
+ * with three or more sessions its slope over the odometer.
  */
 public final class AgeingMetrics {
   private static final String OTHER_CAUSES =
@@ -81,7 +81,8 @@ public final class AgeingMetrics {
   }
 
   /**
-   * Fits the slope of full energies over the odometer, weighted by their intervals, per 10,000 km or mi.
+   * Fits the slope of full energies over the odometer, weighted by their intervals, per 10,000 km
+   * or mi.
    */
   private void slope(List<Aged> aged) {
     Unit unit = recording.wording().shown(Unit.KILOMETRE);

@@ -116,11 +116,11 @@ public record Plateau(Recording recording, double from, double to) {
   }
 
   /**
-   * Returns the limiting current, A: flat within its step or 1 %, while the voltage rises so far that a
-   * constant power would have changed the current by twice its variation.
+   * Returns the limiting current, A: flat within its step or 1 %, while the voltage rises so far
+   * that a constant power would have changed the current by twice its variation.
    *
-   * @return the current; empty if it is not flat, or if the voltage rises too little to distinguish constant
-   *     current from constant power
+   * @return the current; empty if it is not flat, or if the voltage rises too little to distinguish
+   *     constant current from constant power
    */
   public Optional<Level> heldCurrent() {
     Optional<Level> current = level(Channel.CURRENT).filter(c -> c.rows().size() >= LEAST_READINGS);

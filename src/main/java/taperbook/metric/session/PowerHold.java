@@ -7,8 +7,8 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * The longest uninterrupted time during which the power stays within the larger of the display's step and 2
- * % of the highest reading.
+ * The longest uninterrupted time during which the power stays within the larger of the display's
+ * step and 2 % of the highest reading.
  */
 final class PowerHold {
   /** Sessions with more readings are treated as logged. */

@@ -71,7 +71,8 @@ public final class StopPhaseMetrics {
   }
 
   /**
-   * Returns the time of the stop other than charging, s; empty if arrival or departure is not stated.
+   * Returns the time of the stop other than charging, s; empty if arrival or departure is not
+   * stated.
    */
   public static Optional<Estimate> overhead(Session session) {
     return new StopPhaseMetrics(session).beside().map(Moment::second);

@@ -20,8 +20,8 @@ import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
 /**
- * Adds times and averages that may contain an interruption: as elapsed, with a label and caveat that
- * state it, and again without the interruption.
+ * Adds times and averages that may contain an interruption: as elapsed, with a label and caveat
+ * that state it, and again without the interruption.
  */
 final class UninterruptedMetrics {
   /** Interruptions shorter than this within a window are ignored, s. */
@@ -119,8 +119,8 @@ final class UninterruptedMetrics {
   }
 
   /**
-   * Adds a quantity after a time from a start, and again after that time of charging if the readings
-   * cover it.
+   * Adds a quantity after a time from a start, and again after that time of charging if the
+   * readings cover it.
    *
    * @param start start of the time, s
    * @param seconds its length, s

@@ -1,8 +1,8 @@
 package taperbook.metric.trip;
 
 /**
- * The standard atmosphere of ISO 2533:1975: 15 °C and 1013.25 hPa at sea level, dry.
- * Constants from memory; a test checks the resulting densities.
+ * The standard atmosphere of ISO 2533:1975: 15 °C and 1013.25 hPa at sea level, dry. Constants from
+ * memory; a test checks the resulting densities.
  */
 public final class Air {
   /** Temperature of the standard atmosphere at sea level, °C. */

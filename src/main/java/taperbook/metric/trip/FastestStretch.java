@@ -7,8 +7,8 @@ import taperbook.quantity.Interval;
 /**
  * The fastest stretch of a session of a given width in per cent.
  *
- * <p>The time of a stretch is piecewise linear in its start, with corners where its start or its end
- * meets a reading. The minimum is at a corner, so trying all of them is exact.
+ * <p>The time of a stretch is piecewise linear in its start, with corners where its start or its
+ * end meets a reading. The minimum is at a corner, so trying all of them is exact.
  *
  * @param fromPercent where it begins, %
  * @param toPercent where it ends, %

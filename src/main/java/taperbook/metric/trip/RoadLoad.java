@@ -3,8 +3,8 @@ package taperbook.metric.trip;
 import taperbook.quantity.Estimate;
 
 /**
- * Energy of a steady drive at the wheel per distance, Wh/km. A force of 1 N over 1 km is
- * 1000 J or 1/3.6 Wh.
+ * Energy of a steady drive at the wheel per distance, Wh/km. A force of 1 N over 1 km is 1000 J or
+ * 1/3.6 Wh.
  *
  * <pre>
  *   drag    = rho / 2 * A * v^2 / 3.6         [kg/m3, m2, m/s]

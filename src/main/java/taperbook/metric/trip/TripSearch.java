@@ -8,16 +8,17 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the exact fastest plan of a trip by dynamic programming (R. Bellman, Dynamic
- * Programming, 1957: any first part of a best plan is a best plan for that part).
+ * Finds the exact fastest plan of a trip by dynamic programming (R. Bellman, Dynamic Programming,
+ * 1957: any first part of a best plan is a best plan for that part).
  *
  * <pre>
  *   C(j, v) = min over i &lt; j and u of  C(i, u) + overhead + t(v) - t(u - share(i, j))
  * </pre>
  *
  * with {@code C(j, v)} the least time of stops up to leaving station {@code j} at {@code v} %, and
- * the clock {@code t} of the session. The plan unplugs at one of the {@link UnplugLevels}; no such plan is faster by more than a tie, and no tied plan has fewer stops. Stops use only states
- * of charge that the session covers.
+ * the clock {@code t} of the session. The plan unplugs at one of the {@link UnplugLevels}; no such
+ * plan is faster by more than a tie, and no tied plan has fewer stops. Stops use only states of
+ * charge that the session covers.
  */
 public final class TripSearch {
   /** Plans that differ by less are tied: times are printed in whole minutes, s. */
@@ -37,7 +38,8 @@ public final class TripSearch {
   }
 
   /**
-   * Returns the plan with the fewest stops among those tied with the fastest; empty if there is none.
+   * Returns the plan with the fewest stops among those tied with the fastest; empty if there is
+   * none.
    */
   public Optional<TripPlan> best() {
     return fastest().map(this::tiedWithFewestStops);

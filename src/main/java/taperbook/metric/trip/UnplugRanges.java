@@ -6,8 +6,9 @@ import java.util.List;
 import taperbook.quantity.Interval;
 
 /**
- * Determines how flat the optimum of a plan is: for each stop, the states of charge to unplug at that
- * keep the plan within a time of the best, with the same stations and the other stops re-optimised.
+ * Determines how flat the optimum of a plan is: for each stop, the states of charge to unplug at
+ * that keep the plan within a time of the best, with the same stations and the other stops
+ * re-optimised.
  */
 public final class UnplugRanges {
   private final ChargeTimes clock;

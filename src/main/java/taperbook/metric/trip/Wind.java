@@ -7,8 +7,9 @@ package taperbook.metric.trip;
  *   factor = mean of |V| (v + w cos a) / v^2,   |V|^2 = v^2 + 2 v w cos a + w^2
  * </pre>
  *
- * with the speed {@code v}, the wind {@code w} and the angle {@code a} between the directions of driving and of the wind's origin. The factor is the component along the
- * road of a drag that is quadratic in air speed, with the same drag area from all sides.
+ * with the speed {@code v}, the wind {@code w} and the angle {@code a} between the directions of
+ * driving and of the wind's origin. The factor is the component along the road of a drag that is
+ * quadratic in air speed, with the same drag area from all sides.
  */
 public final class Wind {
   private static final int DIRECTIONS = 360;

@@ -4,8 +4,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Replaces the apostrophes of a page: {@code the car’s} for {@code the car's}. Leaves code, scripts,
- * styles, comments, attributes and straight quotes around words unchanged.
+ * Replaces the apostrophes of a page: {@code the car’s} for {@code the car's}. Leaves code,
+ * scripts, styles, comments, attributes and straight quotes around words unchanged.
  */
 final class Apostrophes {
   private static final Pattern MARKUP =

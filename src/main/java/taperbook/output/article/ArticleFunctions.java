@@ -23,7 +23,8 @@ import taperbook.result.ReportNumber;
 
 /**
  * The functions of an article: {@code number}, {@code about}, {@code range}, {@code spread}, {@code
- * both}, {@code table}, {@code fact}, {@code date} and {@code figure}. An unknown name adds a problem at its location, and processing continues.
+ * both}, {@code table}, {@code fact}, {@code date} and {@code figure}. An unknown name adds a
+ * problem at its location, and processing continues.
  */
 final class ArticleFunctions {
   private final ArticleSource source;

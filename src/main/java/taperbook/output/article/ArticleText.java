@@ -49,8 +49,8 @@ public final class ArticleText {
   }
 
   /**
-   * Returns the answer at the top of a report in HTML, generated or as written by the tester, or every
-   * problem in it.
+   * Returns the answer at the top of a report in HTML, generated or as written by the tester, or
+   * every problem in it.
    */
   public static Checked<String> answer(ReportResult result) {
     ReportPlan.Article text =

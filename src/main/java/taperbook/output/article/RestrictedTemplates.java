@@ -29,8 +29,8 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
 
 /**
- * Executes page templates in a sandbox. They access only the given texts: no classes, files or methods
- * of Java objects. Escapes their output for HTML and sets curly apostrophes.
+ * Executes page templates in a sandbox. They access only the given texts: no classes, files or
+ * methods of Java objects. Escapes their output for HTML and sets curly apostrophes.
  */
 public final class RestrictedTemplates {
   private static final String FOLDER = "templates/";
@@ -129,8 +129,8 @@ public final class RestrictedTemplates {
   }
 
   /**
-   * Configuration whose templates, including included ones, count their steps with {@link BoundedRun}.
-   * Caches successfully parsed templates, as several pages include the same ones.
+   * Configuration whose templates, including included ones, count their steps with {@link
+   * BoundedRun}. Caches successfully parsed templates, as several pages include the same ones.
    */
   private static final class CountedConfiguration extends Configuration {
     private final Map<String, Template> kept = new ConcurrentHashMap<>();

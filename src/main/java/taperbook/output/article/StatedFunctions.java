@@ -31,8 +31,8 @@ final class StatedFunctions {
    * Returns a table in Markdown.
    *
    * @param name its name
-   * @param shown which part of each number: {@code value}, {@code range}, or {@code both}; empty means
-   *     {@code both}
+   * @param shown which part of each number: {@code value}, {@code range}, or {@code both}; empty
+   *     means {@code both}
    */
   String table(String name, String shown) {
     List<String> choices = List.of(VALUE, RANGE, BOTH);

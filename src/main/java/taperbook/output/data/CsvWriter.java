@@ -3,8 +3,8 @@ package taperbook.output.data;
 import java.util.List;
 
 /**
- * Writes CSV rows according to RFC 4180. Prefixes text that a spreadsheet would execute as a formula
- * with an apostrophe.
+ * Writes CSV rows according to RFC 4180. Prefixes text that a spreadsheet would execute as a
+ * formula with an apostrophe.
  *
  * @see <a href="https://www.rfc-editor.org/rfc/rfc4180#section-2">RFC 4180, section 2</a>
  */

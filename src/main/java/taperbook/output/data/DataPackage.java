@@ -20,8 +20,8 @@ import taperbook.session.InputHash;
 import taperbook.session.InputTable;
 
 /**
- * Writes {@code datapackage.json}, which describes the tables next to it for programs. Omits the licence, as only the tester can grant
- * one.
+ * Writes {@code datapackage.json}, which describes the tables next to it for programs. Omits the
+ * licence, as only the tester can grant one.
  *
  * @see <a href="https://specs.frictionlessdata.io/data-package/">Data Package, version 1</a>
  * @see <a href="https://specs.frictionlessdata.io/tabular-data-resource/">Tabular Data Resource</a>

@@ -15,8 +15,8 @@ import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 
 /**
- * Describes a report and its results for programs that read its page: JSON-LD with schema.org terms. The
- * numbers are those of {@code numbers.json}.
+ * Describes a report and its results for programs that read its page: JSON-LD with schema.org
+ * terms. The numbers are those of {@code numbers.json}.
  *
  * @see <a href="https://www.w3.org/TR/json-ld11/#embedding-json-ld-in-html-documents">JSON-LD 1.1,
  *     section 7</a>
@@ -53,8 +53,8 @@ public final class LinkedData {
   }
 
   /**
-   * Returns the data as the content of a script element. Escapes {@code <}, {@code >} and {@code &}, so
-   * that no text can end the element or begin a comment.
+   * Returns the data as the content of a script element. Escapes {@code <}, {@code >} and {@code
+   * &}, so that no text can end the element or begin a comment.
    */
   public String text() {
     StringWriter out = new StringWriter();

@@ -15,8 +15,8 @@ public final class RowRuns {
   private RowRuns() {}
 
   /**
-   * Returns rows for data files: {@code file:line} each, or for more than 100 rows consecutive runs as {@code
-   * file:first-last}.
+   * Returns rows for data files: {@code file:line} each, or for more than 100 rows consecutive runs
+   * as {@code file:first-last}.
    */
   public static List<String> listed(List<RowRef> rows) {
     if (rows.size() <= MOST_LISTED) {

@@ -8,10 +8,10 @@ import taperbook.quantity.Estimate;
 import taperbook.result.StopTimes;
 
 /**
- * Charging times by starting charge and distance, as JSON. {@code numbers.json} and the page contain
- * the same text, so that they cannot differ. For each charge from {@code first_soc} one line, with
- * for each multiple of {@code distance_step} the value and the ends of its interval in whole
- * seconds; the ends are rounded outward.
+ * Charging times by starting charge and distance, as JSON. {@code numbers.json} and the page
+ * contain the same text, so that they cannot differ. For each charge from {@code first_soc} one
+ * line, with for each multiple of {@code distance_step} the value and the ends of its interval in
+ * whole seconds; the ends are rounded outward.
  */
 public final class StopTimesJson {
   private StopTimesJson() {}

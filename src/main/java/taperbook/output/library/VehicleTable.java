@@ -13,8 +13,8 @@ import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 
 /**
- * A large library by vehicle: the number of sessions of each, and minimum, median and maximum of the
- * most important numbers. The median is the number of a session, the lower of two.
+ * A large library by vehicle: the number of sessions of each, and minimum, median and maximum of
+ * the most important numbers. The median is the number of a session, the lower of two.
  */
 final class VehicleTable {
   /** Maximum number of listed vehicles, those with the most sessions. */

@@ -22,8 +22,8 @@ import taperbook.chart.model.ChartStyle;
 import taperbook.chart.render.Painting;
 
 /**
- * Draws charts into a PDF directly rather than through SVG, with text as text. Other SVG, which only a
- * user template can contain, is drawn by Batik.
+ * Draws charts into a PDF directly rather than through SVG, with text as text. Other SVG, which
+ * only a user template can contain, is drawn by Batik.
  */
 final class ChartDrawer implements SVGDrawer {
   private static final String CHART = "data-chart";

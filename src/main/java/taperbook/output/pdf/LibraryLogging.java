@@ -7,8 +7,8 @@ import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /**
- * Silences the loggers of the layout libraries, whose messages are irrelevant to users, and prevents
- * access to system fonts.
+ * Silences the loggers of the layout libraries, whose messages are irrelevant to users, and
+ * prevents access to system fonts.
  */
 public final class LibraryLogging {
   /** Strong references: a logger that is garbage-collected loses its level. */

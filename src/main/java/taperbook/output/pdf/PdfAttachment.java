@@ -31,8 +31,8 @@ public final class PdfAttachment {
   }
 
   /**
-   * Returns the relationship of the file to the document: {@code Source} for the source of its text,
-   * {@code Data} for the data of its numbers.
+   * Returns the relationship of the file to the document: {@code Source} for the source of its
+   * text, {@code Data} for the data of its numbers.
    *
    * @see <a href="https://www.iso.org/standard/57229.html">ISO 19005-3:2012, annex E</a>
    */

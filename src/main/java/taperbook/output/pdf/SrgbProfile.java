@@ -6,8 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The colour space sRGB as an ICC profile of version 4.2, which defines the colours of a PDF/A. Java's own profile differs between Java versions, and a report
- * must be byte-identical on all of them.
+ * The colour space sRGB as an ICC profile of version 4.2, which defines the colours of a PDF/A.
+ * Java's own profile differs between Java versions, and a report must be byte-identical on all of
+ * them.
  *
  * @see "IEC 61966-2-1:1999, clauses 4 and 5 (primaries, white D65, transfer function), adapted to
  *     D50 by the Bradford matrix of ICC.1:2004-10, annex E; tag layout as in its clauses 7 to 10"

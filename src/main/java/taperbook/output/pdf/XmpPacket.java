@@ -3,7 +3,8 @@ package taperbook.output.pdf;
 import java.nio.charset.StandardCharsets;
 
 /**
- * The metadata of a PDF as an XMP packet that declares PDF/A-3a and PDF/UA-1. Not written by a library, so that the same document has the same bytes.
+ * The metadata of a PDF as an XMP packet that declares PDF/A-3a and PDF/UA-1. Not written by a
+ * library, so that the same document has the same bytes.
  *
  * @see <a href="https://www.iso.org/standard/57229.html">ISO 19005-3:2012, 6.6</a>
  */

@@ -12,8 +12,8 @@ import taperbook.format.Labels;
 import taperbook.output.data.CsvWriter;
 
 /**
- * The table by state of charge to embed elsewhere: {@code share/table.html}, a fragment without styles,
- * and {@code share/table.csv}. Both have the cells of the page.
+ * The table by state of charge to embed elsewhere: {@code share/table.html}, a fragment without
+ * styles, and {@code share/table.csv}. Both have the cells of the page.
  */
 public final class ShareTable {
   private static final String PERCENT = "\u00a0%";

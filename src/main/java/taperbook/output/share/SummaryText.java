@@ -11,8 +11,8 @@ import taperbook.format.Labels;
 import taperbook.output.article.PlainMarkdown;
 
 /**
- * Writes {@code share/summary.md}: the answer, the most severe caveats, the numbers of the first page as
- * far as they fit, and a reference to the report.
+ * Writes {@code share/summary.md}: the answer, the most severe caveats, the numbers of the first
+ * page as far as they fit, and a reference to the report.
  */
 public final class SummaryText {
   /** Maximum number of words, counting standalone symbols. */

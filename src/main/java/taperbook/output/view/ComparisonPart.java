@@ -137,8 +137,8 @@ final class ComparisonPart {
   }
 
   /**
-   * Returns a table. A number that includes an interruption gets a second row without it, and the first
-   * then has no best.
+   * Returns a table. A number that includes an interruption gets a second row without it, and the
+   * first then has no best.
    *
    * @param common true for numbers on common ground, which have marks and differences
    */

@@ -14,7 +14,8 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 
 /**
- * The differences between compared sessions other than their curves, which may explain a difference.
+ * The differences between compared sessions other than their curves, which may explain a
+ * difference.
  */
 final class ConditionDifferences {
   /** Conditions that affect how a car charges. */

@@ -13,12 +13,13 @@ import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
 
 /**
- * The corrections since a report was published, latest first. They fit on one page: the most important
- * numbers of the latest correction, and a summary of earlier ones.
+ * The corrections since a report was published, latest first. They fit on one page: the most
+ * important numbers of the latest correction, and a summary of earlier ones.
  */
 final class CorrectionsPart {
   /**
-   * Maximum number of two-line numbers that leaves room for reason, changes and earlier corrections.
+   * Maximum number of two-line numbers that leaves room for reason, changes and earlier
+   * corrections.
    */
   private static final int MOST_NUMBERS = 14;
 

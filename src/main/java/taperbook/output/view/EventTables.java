@@ -60,8 +60,8 @@ final class EventTables {
   }
 
   /**
-   * Returns the total interruption, and each requested number that includes an interruption followed by
-   * the same without it.
+   * Returns the total interruption, and each requested number that includes an interruption
+   * followed by the same without it.
    */
   List<Map<String, Object>> interrupted() {
     Numbers numbers = result.main().numbers();

@@ -81,8 +81,8 @@ public final class FactTexts {
   }
 
   /**
-   * Returns a known fact in the units of a report, with the original in brackets if its unit differs, such
-   * as {@code 55.4 °F (13 °C)}.
+   * Returns a known fact in the units of a report, with the original in brackets if its unit
+   * differs, such as {@code 55.4 °F (13 °C)}.
    */
   static String value(Fact fact, NumberFormatter wording) {
     Optional<Unit> written = Unit.ofSymbol(fact.unit()).filter(u -> fact.amount().isPresent());

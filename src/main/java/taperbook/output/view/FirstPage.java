@@ -96,8 +96,8 @@ final class FirstPage {
   }
 
   /**
-   * Returns the most severe caveats of the reported session, then those of compared sessions with their
-   * names, then other caveats of the reported session.
+   * Returns the most severe caveats of the reported session, then those of compared sessions with
+   * their names, then other caveats of the reported session.
    */
   private List<Mind> minds() {
     List<SessionResult> sessions = result.sessions();

@@ -11,9 +11,9 @@ final class NumberGroups {
   private NumberGroups() {}
 
   /**
-   * Returns groups in the order of their first numbers: {@code method}, {@code basis} and {@code numbers},
-   * each number with its rows as additional {@code places}. Omits withheld numbers, which have no
-   * rows; the report lists them with their reasons.
+   * Returns groups in the order of their first numbers: {@code method}, {@code basis} and {@code
+   * numbers}, each number with its rows as additional {@code places}. Omits withheld numbers, which
+   * have no rows; the report lists them with their reasons.
    */
   static List<Map<String, Object>> of(List<ReportNumber> all, NumberViews views, FileKeys keys) {
     Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();

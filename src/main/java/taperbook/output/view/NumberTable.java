@@ -14,9 +14,9 @@ import taperbook.result.ReportNumber;
 
 /**
  * Tables of numbers for a template and for an article: {@code first} and {@code heads} of the
- * columns ({@code label} and {@code unit}), {@code unit} if all columns share one, and {@code
- * rows} of {@code label}, {@code unit} and {@code cells}. A cell is a number with its additional texts for the table, {@code shown}, {@code ends},
- * {@code low} and {@code high}.
+ * columns ({@code label} and {@code unit}), {@code unit} if all columns share one, and {@code rows}
+ * of {@code label}, {@code unit} and {@code cells}. A cell is a number with its additional texts
+ * for the table, {@code shown}, {@code ends}, {@code low} and {@code high}.
  */
 final class NumberTable {
   private final NumberViews views;

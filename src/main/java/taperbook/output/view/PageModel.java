@@ -35,7 +35,8 @@ public final class PageModel {
   }
 
   /**
-   * Returns plain maps, lists, strings and booleans; the head of {@code report.ftlh} describes them.
+   * Returns plain maps, lists, strings and booleans; the head of {@code report.ftlh} describes
+   * them.
    *
    * @param inputs the input files of the report
    * @param corrections corrections since publication

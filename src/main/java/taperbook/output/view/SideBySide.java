@@ -18,7 +18,8 @@ final class SideBySide {
   private SideBySide() {}
 
   /**
-   * Returns one row per number with a role and one column per session, without rows that have no value.
+   * Returns one row per number with a role and one column per session, without rows that have no
+   * value.
    *
    * @param wanted false for a table without rows
    */

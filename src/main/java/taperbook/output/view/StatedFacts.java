@@ -22,8 +22,8 @@ public final class StatedFacts {
   private StatedFacts() {}
 
   /**
-   * Returns all facts: for a session its conditions and, for items these lack, those of its vehicle's
-   * range test; for a range test its own. Unknown facts are marked as such.
+   * Returns all facts: for a session its conditions and, for items these lack, those of its
+   * vehicle's range test; for a range test its own. Unknown facts are marked as such.
    */
   public static Map<String, Map<String, String>> of(ReportResult result) {
     NumberFormatter wording = new NumberFormatter(result.plan().style());

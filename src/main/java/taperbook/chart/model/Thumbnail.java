@@ -43,7 +43,7 @@ public final class Thumbnail {
         chart.below().map(panel -> labelled(panel, below)));
   }
 
-  /** Returns a number of the marks, including the last one, as far apart as possible. */
+  /** Returns at most this many of the marks, evenly spread and including the last one. */
   public static List<Chart.Point> spread(List<Chart.Point> points, int most) {
     int count = Math.max(0, Math.min(most, points.size()));
     List<Chart.Point> kept = new ArrayList<>();

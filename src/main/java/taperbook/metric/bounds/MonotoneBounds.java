@@ -70,7 +70,7 @@ public final class MonotoneBounds {
       high = Math.min(high, highs[i] + halfStep);
       highs[i] = high;
     }
-    // A display that falls by more than a step contradicts the rule: widen both readings.
+    // A display that falls by more than a step contradicts the rule: swap the bounds to cover both.
     for (int i = 0; i < n; i++) {
       if (lows[i] > highs[i]) {
         double swap = lows[i];

@@ -22,7 +22,7 @@ final class PhysicalLimits {
   PhysicalLimits(Session session) {
     Optional<Double> station = rated(session, ConditionItem.STATION_RATED_POWER);
     Optional<Double> car = rated(session, ConditionItem.VEHICLE_RATED_PEAK_POWER);
-    // A station alone limits its output; a car's rating alone does not.
+    // A car's rating without a station's sets no limit.
     this.mostPower = station.map(s -> BEYOND_RATINGS * car.map(c -> Math.max(c, s)).orElse(s));
     this.soc = session.trace(Channel.SOC);
   }

@@ -32,7 +32,7 @@ final class WebFonts {
   // Characters that are always included: number symbols, ellipsis, and times.
   private static final String ALWAYS = " 0123456789.,-\u2212\u2013\u2026\u00a0hmins";
 
-  /** Style selectors of the second font family: headings, the answer and large numbers. */
+  /** Elements in the second font family: headings, the answer and large numbers. */
   private static final Pattern LARGE =
       Pattern.compile(
           "<h([1-6])\\b.*?</h\\1>|<div class=\"answer\">.*?</div>"

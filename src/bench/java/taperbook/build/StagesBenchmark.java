@@ -83,7 +83,7 @@ public class StagesBenchmark {
   /** One session measured with bounds. */
   @Benchmark
   public Numbers measure_bounds() {
-    return ReportMetrics.alone(plan, session, tests);
+    return ReportMetrics.measureSession(plan, session, tests);
   }
 
   /** Both sessions measured with simulation and budgets, and held against each other. */
@@ -119,7 +119,7 @@ public class StagesBenchmark {
   /** The page for browsers laid out as PDF, which is about what the report's own PDF takes. */
   @Benchmark
   public byte[] pdf() {
-    PdfMetadata heading = new PdfMetadata("Bench", "", "", "Taperbook", job.made());
+    PdfMetadata heading = new PdfMetadata("Bench", "", "", "Taperbook", job.date());
     return new PdfPage(figures, "report.ftlh", true)
         .bytes(page, heading, List.of())
         .value()

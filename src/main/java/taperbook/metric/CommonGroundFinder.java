@@ -35,19 +35,19 @@ final class CommonGroundFinder {
       return CommonGround.NONE;
     }
     CommonGroundFinder search = new CommonGroundFinder(sessions);
-    CommonGround anew = search.anew();
-    return published.filter(search::covers).map(p -> kept(p, anew)).orElse(anew);
+    CommonGround current = search.find();
+    return published.filter(search::covers).map(p -> kept(p, current)).orElse(current);
   }
 
-  private static CommonGround kept(CommonGround published, CommonGround anew) {
+  private static CommonGround kept(CommonGround published, CommonGround current) {
     return new CommonGround(
         published.shared(),
         published.warmed(),
         published.energyKilowattHours(),
-        published.frozen().map(f -> new CommonGround.Frozen(f.since(), anew.windows())));
+        published.frozen().map(f -> new CommonGround.Frozen(f.since(), current.windows())));
   }
 
-  private CommonGround anew() {
+  private CommonGround find() {
     Optional<SocWindow> shared = shared();
     return new CommonGround(
         shared, shared.flatMap(this::warmed), shared.map(this::energy).orElse(OptionalInt.empty()));

@@ -58,7 +58,7 @@ final class CurveBuilder {
   }
 
   private Optional<Curve> socOverTime() {
-    return recording.envelope().flatMap(e -> recording.soc().map(s -> socOverTime(s, e)));
+    return recording.socBounds().flatMap(e -> recording.soc().map(s -> socOverTime(s, e)));
   }
 
   private Optional<Curve> distancePerMinute() {
@@ -143,7 +143,7 @@ final class CurveBuilder {
     return Curve.taking(x, y, low, high, wide);
   }
 
-  private static Curve socOverTime(Trace soc, MonotoneBounds envelope) {
+  private static Curve socOverTime(Trace soc, MonotoneBounds socBounds) {
     int n = soc.size();
     double[] x = new double[n];
     double[] y = new double[n];
@@ -153,7 +153,7 @@ final class CurveBuilder {
     for (int i = 0; i < n; i++) {
       x[i] = soc.second(i);
       y[i] = soc.value(i);
-      Interval bounds = envelope.at(x[i]).hull(y[i]);
+      Interval bounds = socBounds.at(x[i]).hull(y[i]);
       low[i] = bounds.low();
       high[i] = bounds.high();
       wide[i] = GapRule.isWide(soc, i);

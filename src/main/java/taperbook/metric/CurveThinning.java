@@ -87,21 +87,21 @@ final class CurveThinning {
     double lengthSquared = alongX * alongX + alongY * alongY;
     int farthest = first;
     double most = 0;
-    double surelyNear = -1;
+    double certainlyNear = -1;
     for (int i = first + 1; i < last; i++) {
       double x = xs[i] - xs[first];
       double y = ys[i] - ys[first];
       double along = x * alongX + y * alongY;
       double across = x * alongY - y * alongX;
-      if (along > 0 && along < lengthSquared && across * across < surelyNear) {
-        continue; // Its foot lies between the ends, and a farther point is known.
+      if (along > 0 && along < lengthSquared && across * across < certainlyNear) {
+        continue; // The projection is between the ends, and a farther point is known.
       }
       double squared = offSquared(i, first, alongX, alongY, lengthSquared);
       // Skip the root for distances that are certainly smaller.
       if (squared > most * most * LITTLE_LESS && Math.sqrt(squared) > most) {
         most = Math.sqrt(squared);
         farthest = i;
-        surelyNear = (most * most - ROUNDING) * lengthSquared;
+        certainlyNear = (most * most - ROUNDING) * lengthSquared;
       }
     }
     if (farthest > first) {

@@ -24,7 +24,7 @@ final class LaterStopMetrics {
   private final Recording recording;
   private final List<Session> stops;
   private final double runShare;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
   /**
    * Creates the metrics of the stops of a day.
@@ -39,7 +39,7 @@ final class LaterStopMetrics {
     this.recording = recording;
     this.stops = stops;
     this.runShare = runShare;
-    this.ledger = new MetricCollector(recording.session().name(), caveats);
+    this.collector = new MetricCollector(recording.session().name(), caveats);
   }
 
   Numbers measure() {
@@ -48,7 +48,7 @@ final class LaterStopMetrics {
     for (int k = 2; k <= courses.size(); k++) {
       measure(k, StopComparison.of(courses.get(k - 1), courses.get(0), runShare));
     }
-    return ledger.numbers();
+    return collector.numbers();
   }
 
   private Courses courses(Session stop) {
@@ -68,7 +68,7 @@ final class LaterStopMetrics {
                 + ", compared with "
                 + stops.get(0).name()
                 + " in the order of the report; stations may differ as well as the car.");
-    ledger.enter(
+    collector.add(
         percent("stop_" + k + "_power_ratio", Labels.of("number.stop_power_ratio", k)),
         stop.ratio(),
         stop.rows(),
@@ -82,8 +82,8 @@ final class LaterStopMetrics {
     }
   }
 
-  private void edge(Metric entry, double percent, StopComparison stop) {
-    ledger.covered(entry, Estimate.exactly(percent), COVERAGE, stop.rows());
+  private void edge(Metric metric, double percent, StopComparison stop) {
+    collector.covered(metric, Estimate.exactly(percent), COVERAGE, stop.rows());
   }
 
   private static Metric percent(String id, String label) {

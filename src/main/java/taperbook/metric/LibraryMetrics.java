@@ -62,13 +62,13 @@ public final class LibraryMetrics {
    *     used
    */
   public static LibraryRow measure(LibraryPlan plan, Session session, List<RangeTest> rangeTests) {
-    NumberFormatter wording = new NumberFormatter(plan.style());
+    NumberFormatter formatter = new NumberFormatter(plan.style());
     Drives drives = Drives.of(session.vehicle(), rangeTests);
     List<RangeTest> agreeing = drives.agreeing();
     Recording recording =
-        Recording.of(session, new Courses(session, agreeing, Courses.FOR_REPORT, 0), wording);
+        Recording.of(session, new Courses(session, agreeing, Courses.FOR_REPORT, 0), formatter);
     List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
-    caveats.addAll(DriveCaveats.of(drives, wording));
+    caveats.addAll(DriveCaveats.of(drives, formatter));
     Numbers numbers = numbers(plan, recording, agreeing, caveats);
     return new LibraryRow(
         session.name(),
@@ -97,7 +97,7 @@ public final class LibraryMetrics {
     String station =
         facts
             .amount(ConditionItem.STATION_RATED_POWER)
-            .map(e -> "station of " + recording.wording().exactly(e.value(), Unit.KILOWATT))
+            .map(e -> "station of " + recording.formatter().exactly(e.value(), Unit.KILOWATT))
             .orElse("station rating not known");
     String battery =
         switch (facts.text(ConditionItem.PRECONDITIONED).orElse("")) {
@@ -121,34 +121,34 @@ public final class LibraryMetrics {
   /** Returns the ten-degree interval that contains a temperature. */
   private static String tens(Recording recording, double celsius) {
     double low = 10 * Math.floor(celsius / 10);
-    return recording.wording().exactly(low, Unit.CELSIUS)
+    return recording.formatter().exactly(low, Unit.CELSIUS)
         + " to "
-        + recording.wording().exactly(low + 10, Unit.CELSIUS);
+        + recording.formatter().exactly(low + 10, Unit.CELSIUS);
   }
 
   private static Numbers numbers(
       LibraryPlan plan, Recording recording, List<RangeTest> drives, List<Caveat> caveats) {
-    MetricCollector ledger =
+    MetricCollector collector =
         new MetricCollector(
             recording.session().name(),
             caveats,
             metric -> WANTED.stream().anyMatch(metric.roles()::contains));
-    new PeakMetrics(recording, ledger).measure();
-    new SessionTotals(recording, ledger).measure();
-    new WindowMetrics(recording, ledger).measure(List.of(plan.window()), plan.window());
+    new PeakMetrics(recording, collector).measure();
+    new SessionTotals(recording, collector).measure();
+    new WindowMetrics(recording, collector).measure(List.of(plan.window()), plan.window());
     RangeFigures range =
         RangeFigures.of(drives, recording.session().displayRounding(), plan.style().basis());
-    new DistanceMetrics(recording, range, ledger).measure(plan.distances());
-    batteryTemperature(recording, ledger);
+    new DistanceMetrics(recording, range, collector).measure(plan.distances());
+    batteryTemperature(recording, collector);
     if (!drives.isEmpty()) {
-      DayMetrics.measure(Trip.day(plan.style().units()), recording, range, ledger);
+      DayMetrics.measure(Trip.day(plan.style().units()), recording, range, collector);
     }
-    Numbers all = ledger.numbers();
-    return new Numbers(all.with(WANTED).stream().map(n -> told(n, drives)).toList());
+    Numbers all = collector.numbers();
+    return new Numbers(all.with(WANTED).stream().map(n -> adapted(n, drives)).toList());
   }
 
   /** Adapts a message: a library does not name range tests but uses those of its folder. */
-  private static ReportNumber told(ReportNumber number, List<RangeTest> drives) {
+  private static ReportNumber adapted(ReportNumber number, List<RangeTest> drives) {
     if (!drives.isEmpty() || !number.withheld().equals(Optional.of(RangeFigures.NO_TEST))) {
       return number;
     }
@@ -156,7 +156,7 @@ public final class LibraryMetrics {
         number.metric(), new Outcome.Withheld(NO_TEST), number.origin(), number.caveats());
   }
 
-  private static void batteryTemperature(Recording recording, MetricCollector ledger) {
+  private static void batteryTemperature(Recording recording, MetricCollector collector) {
     Metric entry =
         new Metric(
             LibraryPlan.BATTERY_TEMPERATURE,
@@ -169,9 +169,10 @@ public final class LibraryMetrics {
     var facts = recording.session().conditions();
     Optional<Estimate> stated = facts.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START);
     if (stated.isPresent()) {
-      ledger.measured(entry, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
+      collector.measured(
+          entry, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
     } else {
-      ledger.withheld(entry, "the battery's temperature at plugging in is not known");
+      collector.withheld(entry, "the battery's temperature at plugging in is not known");
     }
   }
 

@@ -47,33 +47,33 @@ final class PairMetrics {
    * Returns a difference for each number that both sessions have, with and without interruptions.
    */
   Numbers measure(CommonGround ground, ReportPlan.Wishes wishes) {
-    MetricCollector ledger =
+    MetricCollector collector =
         new MetricCollector(one.session().name(), other.session().name(), List.of());
     String headline = ground.shared().map(w -> "time_soc_" + w.idPart()).orElse("");
     for (String id : ground.ids(wishes)) {
       Optional<Role> role = id.equals(headline) ? Optional.of(Role.HEADLINE) : Optional.empty();
-      enter(id, one.numbers().find(id), other.numbers().find(id), role, ledger);
+      add(id, one.numbers().find(id), other.numbers().find(id), role, collector);
       String without = Metric.withoutInterruptions(id);
       Optional<ReportNumber> steady = one.numbers().find(without);
       Optional<ReportNumber> otherSteady = other.numbers().find(without);
       if (steady.isPresent() || otherSteady.isPresent()) {
-        enter(
+        add(
             without,
             steady.or(() -> one.numbers().find(id)),
             otherSteady.or(() -> other.numbers().find(id)),
             Optional.empty(),
-            ledger);
+            collector);
       }
     }
-    return ledger.numbers();
+    return collector.numbers();
   }
 
-  private void enter(
+  private void add(
       String id,
       Optional<ReportNumber> mine,
       Optional<ReportNumber> theirs,
       Optional<Role> role,
-      MetricCollector ledger) {
+      MetricCollector collector) {
     if (mine.isEmpty() || theirs.isEmpty()) {
       return;
     }
@@ -93,6 +93,6 @@ final class PairMetrics {
     rows.addAll(b.origin().rows());
     List<Caveat> caveats =
         Stream.concat(a.caveats().stream(), b.caveats().stream()).distinct().toList();
-    difference.ifPresent(d -> ledger.enter(metric, d, List.copyOf(rows), caveats));
+    difference.ifPresent(d -> collector.add(metric, d, List.copyOf(rows), caveats));
   }
 }

@@ -109,7 +109,7 @@ public final class ReportMetrics {
             .map(s -> new SessionMetrics(plan, s, main, List.of(), rangeTests, redraw))
             .toList();
     CommonGround ground = CommonGroundFinder.of(sessions, again.ground());
-    MetricCollector ofRuns = sessions.get(0).ledger();
+    MetricCollector ofRuns = sessions.get(0).collector();
     Runs runs = runs(plan, sessions.get(0), repeats, ofRuns);
     // Each pair has its own seeds, so parallel execution gives the same result as sequential.
     CompletableFuture<List<PairResult>> pairs =
@@ -161,7 +161,10 @@ public final class ReportMetrics {
   }
 
   private static Runs runs(
-      ReportPlan plan, SessionMetrics main, List<SessionMetrics> repeats, MetricCollector ledger) {
+      ReportPlan plan,
+      SessionMetrics main,
+      List<SessionMetrics> repeats,
+      MetricCollector collector) {
     if (repeats.isEmpty()) {
       Spread stated = RunMetrics.stated(plan.subject().runSpread()).orElse(Spread.NOT_MEASURED);
       return new Runs(List.of(), Optional.empty(), stated);
@@ -173,8 +176,8 @@ public final class ReportMetrics {
             all.stream().map(s -> s.recording().session()).toList());
     List<String> ids = main.numbers().headline().stream().map(ReportNumber::id).toList();
     Spread spread =
-        new RunMetrics(all.stream().map(SessionMetrics::numbers).toList(), differences, ledger)
-            .enter(ids, "average_power_" + plan.wishes().windows().get(0).idPart());
+        new RunMetrics(all.stream().map(SessionMetrics::numbers).toList(), differences, collector)
+            .add(ids, "average_power_" + plan.wishes().windows().get(0).idPart());
     return new Runs(
         repeats.stream().map(s -> s.asRepeat(ids)).toList(),
         RunCurve.of(all.stream().map(s -> s.recording().courses()).toList()),
@@ -188,7 +191,8 @@ public final class ReportMetrics {
    * @param session the session
    * @param rangeTests the range tests to choose from, by vehicle
    */
-  public static Numbers alone(ReportPlan plan, Session session, List<RangeTest> rangeTests) {
+  public static Numbers measureSession(
+      ReportPlan plan, Session session, List<RangeTest> rangeTests) {
     return new SessionMetrics(plan, session, session, List.of(), rangeTests, 0).numbersWithRates();
   }
 

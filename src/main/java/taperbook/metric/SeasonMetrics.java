@@ -64,8 +64,8 @@ final class SeasonMetrics {
   private final int redraw;
   private final double runShare;
   private final List<WantedDistance> distance;
-  private final NumberFormatter wording;
-  private final MetricCollector ledger;
+  private final NumberFormatter formatter;
+  private final MetricCollector collector;
 
   /**
    * Creates the season metrics of a report.
@@ -82,8 +82,8 @@ final class SeasonMetrics {
     this.redraw = redraw;
     this.runShare = runShare;
     this.distance = plan.wishes().distances().stream().limit(1).toList();
-    this.wording = new NumberFormatter(plan.style());
-    this.ledger = new MetricCollector(main.name(), List.of());
+    this.formatter = new NumberFormatter(plan.style());
+    this.collector = new MetricCollector(main.name(), List.of());
   }
 
   private record Run(String name, String degrees, Numbers numbers) {}
@@ -127,12 +127,12 @@ final class SeasonMetrics {
     }
     String window = plan.wishes().windows().get(0).idPart();
     String rated = plan.style().basis() == Basis.RATED ? "_rated" : "";
-    enter("time_soc_" + window, sessions, runShare, false);
-    enter("average_power_" + window, sessions, runShare, false);
-    distance.forEach(d -> enter("time_to_add_" + d.idPart() + rated, sessions, runShare, true));
-    enter("consumption", drives, 0, false);
-    enter("driven_range_full", drives, 0, false);
-    return ledger.numbers();
+    add("time_soc_" + window, sessions, runShare, false);
+    add("average_power_" + window, sessions, runShare, false);
+    distance.forEach(d -> add("time_to_add_" + d.idPart() + rated, sessions, runShare, true));
+    add("consumption", drives, 0, false);
+    add("driven_range_full", drives, 0, false);
+    return collector.numbers();
   }
 
   private Run run(Session session) {
@@ -146,12 +146,12 @@ final class SeasonMetrics {
   }
 
   private String degrees(Optional<Estimate> air) {
-    return wording.exactly(air.orElseThrow().value(), Unit.CELSIUS);
+    return formatter.exactly(air.orElseThrow().value(), Unit.CELSIUS);
   }
 
   private Numbers numbers(Session session) {
     Courses courses = new Courses(session, tests, Courses.FOR_REPORT, redraw);
-    Recording recording = Recording.of(session, courses, wording);
+    Recording recording = Recording.of(session, courses, formatter);
     RangeFigures range = RangeFigures.of(tests, session.displayRounding(), plan.style().basis());
     MetricCollector own = new MetricCollector(session.name(), List.of());
     SocWindow window = plan.wishes().windows().get(0);
@@ -190,7 +190,7 @@ final class SeasonMetrics {
    * @param isDistance true for the time to add a distance: it depends on the start charge, and the
    *     drive, which both runs of a pair share, cancels
    */
-  private void enter(String id, List<Pair> pairs, double beyond, boolean isDistance) {
+  private void add(String id, List<Pair> pairs, double beyond, boolean isDistance) {
     List<Ratio> ratios = new ArrayList<>();
     boolean single = pairs.size() == 1;
     for (int k = 1; k <= pairs.size(); k++) {
@@ -199,14 +199,14 @@ final class SeasonMetrics {
       ReportNumber cold = pair.cold.numbers.get(id);
       String degrees = pair.cold.degrees + " over " + pair.warm.degrees;
       Metric entry =
-          entry(
+          metric(
               warm,
               "season_" + (single ? "" : k + "_") + id + "_ratio",
               Labels.of("number.season_ratio", warm.label(), degrees),
               Method.SEASON_RATIO);
-      Optional<String> why = warm.withheld().or(cold::withheld);
-      if (why.isPresent() || (isDistance && !pair.areStartsAlike)) {
-        ledger.withheld(entry, why.orElse(STARTS));
+      Optional<String> reason = warm.withheld().or(cold::withheld);
+      if (reason.isPresent() || (isDistance && !pair.areStartsAlike)) {
+        collector.withheld(entry, reason.orElse(STARTS));
         continue;
       }
       List<Caveat> own = new ArrayList<>(List.of(pair.caveat()));
@@ -216,7 +216,7 @@ final class SeasonMetrics {
                 "How much runs differ by themselves was not measured and is not in the intervals."));
       }
       ratios.add(ratio(warm, cold, beyond, isDistance));
-      enter(entry, ratios.get(ratios.size() - 1), own);
+      add(entry, ratios.get(ratios.size() - 1), own);
     }
     if (pairs.size() > 1) {
       mean(id, pairs, ratios);
@@ -250,9 +250,9 @@ final class SeasonMetrics {
     ReportNumber of = pairs.get(0).warm.numbers.get(id);
     int n = ratios.size();
     String label = Labels.of("number.season_mean", of.label(), n);
-    Metric entry = entry(of, "season_" + id + "_ratio", label, Method.SEASON_MEAN);
+    Metric entry = metric(of, "season_" + id + "_ratio", label, Method.SEASON_MEAN);
     if (n < 2) {
-      ledger.withheld(entry, "fewer than two pairs have this ratio");
+      collector.withheld(entry, "fewer than two pairs have this ratio");
       return;
     }
     SampleMean mean = SampleMean.of(ratios.stream().map(Ratio::value).toList());
@@ -262,19 +262,19 @@ final class SeasonMetrics {
     if (n == 2) {
       own.add(caveat("Two pairs tell little of how pairs differ: Student's factor is 12.7."));
     }
-    enter(entry, new Ratio(mean.value(), Math.max(mean.half95(), readings), rows), own);
+    add(entry, new Ratio(mean.value(), Math.max(mean.half95(), readings), rows), own);
   }
 
-  private void enter(Metric entry, Ratio ratio, List<Caveat> own) {
+  private void add(Metric entry, Ratio ratio, List<Caveat> own) {
     if (ratio.half95 > MOST_OPEN * ratio.value) {
-      ledger.withheld(entry, "its interval would reach beyond half of it to either side");
+      collector.withheld(entry, "its interval would reach beyond half of it to either side");
     } else {
       Estimate estimate = Estimate.around(ratio.value, ratio.half95);
-      ledger.covered(entry, estimate, COVERAGE, ratio.rows, own);
+      collector.covered(entry, estimate, COVERAGE, ratio.rows, own);
     }
   }
 
-  private static Metric entry(ReportNumber of, String id, String label, Method method) {
+  private static Metric metric(ReportNumber of, String id, String label, Method method) {
     Metric metric = of.metric();
     return new Metric(id, label, Unit.ONE, method, metric.basis(), metric.inputs()).in(Role.SEASON);
   }

@@ -75,17 +75,18 @@ final class SessionMetrics {
       List<Session> others,
       List<RangeTest> rangeTests,
       int redraw) {
-    NumberFormatter wording = new NumberFormatter(plan.style());
+    NumberFormatter formatter = new NumberFormatter(plan.style());
     this.plan = plan;
     this.isReported = session.name().equals(main.name());
     this.drives = Drives.of(session.vehicle(), rangeTests);
     this.reported = Drives.of(main.vehicle(), rangeTests).first();
     List<RangeTest> agreeing = drives.agreeing();
     this.recording =
-        Recording.of(session, new Courses(session, agreeing, Courses.FOR_REPORT, redraw), wording);
+        Recording.of(
+            session, new Courses(session, agreeing, Courses.FOR_REPORT, redraw), formatter);
     this.range = RangeFigures.of(agreeing, session.displayRounding(), plan.style().basis());
     List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
-    all.addAll(DriveCaveats.of(drives, wording));
+    all.addAll(DriveCaveats.of(drives, formatter));
     this.caveats = List.copyOf(all);
     this.effects =
         MisreadEffects.of(
@@ -105,7 +106,7 @@ final class SessionMetrics {
   }
 
   /** Returns an empty collector for further numbers of the session. */
-  MetricCollector ledger() {
+  MetricCollector collector() {
     return new MetricCollector(recording.session().name(), caveats);
   }
 
@@ -174,24 +175,24 @@ final class SessionMetrics {
   }
 
   private Numbers numbers(List<Session> others) {
-    MetricCollector ledger = new MetricCollector(recording.session().name(), caveats);
-    new PeakMetrics(recording, ledger).measure();
-    new SessionTotals(recording, ledger).measure();
-    new TaperMetrics(recording, ledger).measure();
+    MetricCollector collector = new MetricCollector(recording.session().name(), caveats);
+    new PeakMetrics(recording, collector).measure();
+    new SessionTotals(recording, collector).measure();
+    new TaperMetrics(recording, collector).measure();
     Optional<EnergyFit> line = CapacityMetrics.fit(recording);
-    new CapacityMetrics(recording, line, ledger).measure();
-    new AgeingMetrics(recording, line, ledger).measure(others);
-    new LossMetrics(recording, drives.first(), line, ledger).measure();
-    new LimitMetrics(recording, ledger).measure();
-    new WindowMetrics(recording, ledger)
+    new CapacityMetrics(recording, line, collector).measure();
+    new AgeingMetrics(recording, line, collector).measure(others);
+    new LossMetrics(recording, drives.first(), line, collector).measure();
+    new LimitMetrics(recording, collector).measure();
+    new WindowMetrics(recording, collector)
         .measure(plan.wishes().windows(), plan.wishes().windows().get(0));
-    new SocTimeMetrics(recording, range, ledger).measure(plan.wishes().socMarks());
-    new DistanceMetrics(recording, range, ledger).measure(plan.wishes().distances());
-    new StopMetrics(recording, range, ledger).measure(plan.wishes().windows());
-    StopPhaseMetrics.measure(recording.session(), ledger);
-    new DriveMetrics(recording, drives, ledger).measure(plan);
-    new RoadMetrics(recording, drives.first(), reported, range, ofFirst(), ledger).measure(plan);
-    return ledger.numbers();
+    new SocTimeMetrics(recording, range, collector).measure(plan.wishes().socMarks());
+    new DistanceMetrics(recording, range, collector).measure(plan.wishes().distances());
+    new StopMetrics(recording, range, collector).measure(plan.wishes().windows());
+    StopPhaseMetrics.measure(recording.session(), collector);
+    new DriveMetrics(recording, drives, collector).measure(plan);
+    new RoadMetrics(recording, drives.first(), reported, range, ofFirst(), collector).measure(plan);
+    return collector.numbers();
   }
 
   /** Compares the stops of the session's day with the first of them. */
@@ -214,7 +215,7 @@ final class SessionMetrics {
                 Caveat.Kind.CROSS_CHECK,
                 check.title()
                     + ": the two differ by "
-                    + recording.wording().value(compared.difference(), check.unit())
+                    + recording.formatter().value(compared.difference(), check.unit())
                     + ", more than the displays' "
                     + NumberFormatter.allowed(compared)
                     + "."));

@@ -172,9 +172,9 @@ public final class VehicleRanking {
       int less = 0;
       int greater = 0;
       for (Mean other : means) {
-        double sure = z * Math.hypot(one.uncertainty(), other.uncertainty());
-        less += one.value() - other.value() > sure ? 1 : 0;
-        greater += other.value() - one.value() > sure ? 1 : 0;
+        double threshold = z * Math.hypot(one.uncertainty(), other.uncertainty());
+        less += one.value() - other.value() > threshold ? 1 : 0;
+        greater += other.value() - one.value() > threshold ? 1 : 0;
       }
       ranks.add(new Ranks(1 + less, n - greater));
     }

@@ -47,23 +47,23 @@ final class ConcurrentFiles {
    * @param html supplies the template's output for browsers
    */
   static ConcurrentFiles begin(List<Figure> figures, boolean film, Supplier<Checked<String>> html) {
-    ConcurrentFiles beside = new ConcurrentFiles(html);
+    ConcurrentFiles concurrent = new ConcurrentFiles(html);
     for (Figure figure : figures) {
       String stem = "figures/" + figure.id();
-      beside.make(stem + ".svg", () -> (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
-      beside.make(stem + ".png", figure::png);
+      concurrent.make(stem + ".svg", () -> (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
+      concurrent.make(stem + ".png", figure::png);
       if (figure.id().equals(SHARED)) {
-        SHARES.forEach((path, rendition) -> beside.make(path, () -> figure.png(rendition)));
+        SHARES.forEach((path, rendition) -> concurrent.make(path, () -> figure.png(rendition)));
       }
       if (film) {
         for (Rendition rendition : List.of(Rendition.DARK, Rendition.CLEAR, Rendition.SMALL)) {
           String path = "film/" + figure.id() + rendition.ending() + ".png";
-          beside.make(path, () -> figure.png(rendition));
+          concurrent.make(path, () -> figure.png(rendition));
         }
       }
     }
-    beside.makers.shutdown();
-    return beside;
+    concurrent.makers.shutdown();
+    return concurrent;
   }
 
   private static Thread maker(Runnable work) {

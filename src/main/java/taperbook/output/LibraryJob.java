@@ -17,7 +17,7 @@ import taperbook.session.InputTable;
  * @param inputs every input file of the library, including user templates
  * @param attached the same files with their content, to be attached to the PDF; empty if too large
  * @param tables the attached tables of sessions and range tests, loaded one at a time
- * @param made date of the files
+ * @param date date of the files
  * @param program name and version of the program
  */
 public record LibraryJob(
@@ -27,7 +27,7 @@ public record LibraryJob(
     List<InputHash> inputs,
     List<InputFile> attached,
     Iterable<InputTable> tables,
-    LocalDate made,
+    LocalDate date,
     String program) {
   /** Maximum number of bytes of input to attach to the PDF of a library. */
   public static final long MOST_ATTACHED_BYTES = 20_000_000;

@@ -41,7 +41,7 @@ final class LibraryModel {
   private Map<String, Object> model(String medium, String css) {
     Map<String, Object> model =
         new LibraryPage(job.result())
-            .map(medium.equals("pdf"), job.inputs(), job.made(), job.program());
+            .map(medium.equals("pdf"), job.inputs(), job.date(), job.program());
     model.put("medium", medium);
     model.put("css", TrustedMarkup.of(css));
     model.put("script", TrustedMarkup.of(job.templates().script(SCRIPT)));

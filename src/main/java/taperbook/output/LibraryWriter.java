@@ -30,7 +30,7 @@ public final class LibraryWriter {
    * those of a report except {@code methods.pdf}: {@code report.pdf} includes the methods.
    */
   public Checked<ReportFiles> write(LibraryJob job) {
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     return pages(job).then(pages -> files(job, pages));
   }
 
@@ -64,7 +64,7 @@ public final class LibraryWriter {
 
   private static Checked<ReportFiles> files(LibraryJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
-    ConcurrentFiles beside =
+    ConcurrentFiles concurrent =
         ConcurrentFiles.begin(job.figures(), false, () -> Checked.good(pages.html()));
     List<PdfAttachment> attachments = new ArrayList<>();
     if (job.result().isLarge()) {
@@ -80,9 +80,9 @@ public final class LibraryWriter {
         .ifPresentOrElse(
             bytes -> {
               files.put("report.pdf", bytes);
-              beside.addTo(files);
+              concurrent.addTo(files);
             },
-            beside::stop);
+            concurrent::stop);
     return pdf.then(bytes -> Checked.good(files));
   }
 
@@ -110,7 +110,7 @@ public final class LibraryWriter {
   }
 
   private static DataPackage dataPackage(LibraryJob job) {
-    return new DataPackage(job.result().plan(), job.made(), job.tables());
+    return new DataPackage(job.result().plan(), job.date(), job.tables());
   }
 
   private static List<Numbers> all(LibraryJob job) {
@@ -125,6 +125,6 @@ public final class LibraryWriter {
         heading.author(),
         sessions == 1 ? "1 session" : sessions + " sessions",
         job.program(),
-        job.made());
+        job.date());
   }
 }

@@ -17,7 +17,7 @@ import taperbook.session.InputTable;
  * @param inputs every input file of the report, including user templates
  * @param tables the tables of sessions and range tests among them, loaded one at a time
  * @param corrections the corrections since publication, in order
- * @param made date of the files
+ * @param date date of the files
  * @param program name and version of the program
  */
 public record ReportJob(
@@ -27,7 +27,7 @@ public record ReportJob(
     List<InputFile> inputs,
     Iterable<InputTable> tables,
     List<Correction> corrections,
-    LocalDate made,
+    LocalDate date,
     String program) {
   public ReportJob {
     figures = List.copyOf(figures);
@@ -41,8 +41,8 @@ public record ReportJob(
       List<Figure> figures,
       Templates templates,
       List<InputFile> inputs,
-      LocalDate made,
+      LocalDate date,
       String program) {
-    this(result, figures, templates, inputs, List.of(), List.of(), made, program);
+    this(result, figures, templates, inputs, List.of(), List.of(), date, program);
   }
 }

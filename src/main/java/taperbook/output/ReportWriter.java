@@ -37,7 +37,7 @@ public final class ReportWriter {
    * film also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
    */
   public Checked<ReportFiles> write(ReportJob job) {
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     return texts(job).then(texts -> files(job, texts));
   }
 
@@ -71,7 +71,7 @@ public final class ReportWriter {
 
   private static Checked<ReportFiles> files(ReportJob job, TemplateTexts texts) {
     boolean film = job.result().plan().style().film().charts();
-    ConcurrentFiles beside = ConcurrentFiles.begin(job.figures(), film, texts::screen);
+    ConcurrentFiles concurrent = ConcurrentFiles.begin(job.figures(), film, texts::screen);
     ReportFiles files = new ReportFiles();
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
@@ -82,7 +82,7 @@ public final class ReportWriter {
       files.put("share/table.csv", table.csv());
     }
     tables(job, table).forEach(files::put);
-    files.put("film/script.md", new FilmScript(job.result(), job.made()).bytes());
+    files.put("film/script.md", new FilmScript(job.result(), job.date()).bytes());
     Captions captions = new Captions(job.result());
     if (!captions.isEmpty()) {
       files.put("share/captions.srt", captions.srt());
@@ -93,11 +93,11 @@ public final class ReportWriter {
         print.value().isEmpty()
             ? texts.methods("")
             : pdfs(job, texts, print.value().get(), json, files);
-    List<Problem> problems = new ArrayList<>(beside.problems());
+    List<Problem> problems = new ArrayList<>(concurrent.problems());
     problems.addAll(print.problems());
     problems.addAll(methods.problems());
     Checked<ReportFiles> all = Checked.of(files, problems.stream().distinct().toList());
-    all.value().ifPresentOrElse(beside::addTo, beside::stop);
+    all.value().ifPresentOrElse(concurrent::addTo, concurrent::stop);
     return all;
   }
 
@@ -128,7 +128,7 @@ public final class ReportWriter {
     ReportResult result = job.result();
     byte[] numbers = NumbersCsv.bytes(result);
     DataPackage described =
-        new DataPackage(result.plan(), job.made(), job.tables()).numbers(numbers, result.numbers());
+        new DataPackage(result.plan(), job.date(), job.tables()).numbers(numbers, result.numbers());
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("numbers.csv", numbers);
     if (!table.isEmpty()) {
@@ -168,6 +168,6 @@ public final class ReportWriter {
         heading.author(),
         job.result().main().session().vehicle(),
         job.program(),
-        job.made());
+        job.date());
   }
 }

@@ -40,7 +40,7 @@ final class TemplateModel {
     this.answer = answer;
     this.article = article;
     this.common =
-        new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());
+        new PageModel(job.result()).map(job.inputs(), job.corrections(), job.date(), job.program());
   }
 
   /** Returns the parts of the model that all pages share. */
@@ -60,7 +60,7 @@ final class TemplateModel {
     String subject = FactTexts.subject(job.result().main().session());
     String description = summary().isEmpty() ? subject : summary();
     model.put(
-        "linked", TrustedMarkup.of(new LinkedData(job.result(), job.made(), description).text()));
+        "linked", TrustedMarkup.of(new LinkedData(job.result(), job.date(), description).text()));
     return model;
   }
 

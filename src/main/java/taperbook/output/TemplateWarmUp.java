@@ -22,10 +22,10 @@ import taperbook.output.pdf.PdfPage;
  */
 public final class TemplateWarmUp {
   private static final AtomicBoolean HELD = new AtomicBoolean();
-  private final CompletableFuture<Integer> held;
+  private final CompletableFuture<Integer> result;
 
-  private TemplateWarmUp(CompletableFuture<Integer> held) {
-    this.held = held;
+  private TemplateWarmUp(CompletableFuture<Integer> result) {
+    this.result = result;
   }
 
   /**
@@ -38,16 +38,16 @@ public final class TemplateWarmUp {
     boolean useful = Runtime.getRuntime().availableProcessors() > 1 && !HELD.getAndSet(true);
     return new TemplateWarmUp(
         useful
-            ? CompletableFuture.supplyAsync(() -> held(templates, template))
+            ? CompletableFuture.supplyAsync(() -> warmUp(templates, template))
             : CompletableFuture.completedFuture(0));
   }
 
   /** Waits for the end, so that no library is initialised from two threads. */
   public void end() {
-    held.join();
+    result.join();
   }
 
-  private static int held(Templates templates, String template) {
+  private static int warmUp(Templates templates, String template) {
     int bytes = pageBytes();
     templates.prepare(template);
     return bytes;

@@ -59,7 +59,7 @@ final class EqualCarsTest {
   private static Numbers read(TrueSession truth, RowsWritten written, Random random) {
     Displays.Way way = new Displays.Way(DisplayRounding.NEAREST, written, 1, false);
     Session session = Displays.byHand(truth, way, 16 + random.nextInt(16), random);
-    return ReportMetrics.alone(PLAN, session, List.of(DRIVE));
+    return ReportMetrics.measureSession(PLAN, session, List.of(DRIVE));
   }
 
   @Test

@@ -19,13 +19,13 @@ final class LibraryFigureText {
   private final LibraryResult result;
   private final List<LibraryRow> inDetail;
   private final RowNames names;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
   LibraryFigureText(LibraryResult result) {
     this.result = result;
     this.inDetail = result.inDetail();
     this.names = RowNames.of(result.rows());
-    this.wording = new NumberFormatter(result.plan().style());
+    this.formatter = new NumberFormatter(result.plan().style());
   }
 
   LibraryPlan plan() {
@@ -73,14 +73,14 @@ final class LibraryFigureText {
 
   /** Returns the value with its unit, if it was measured. */
   Optional<String> value(LibraryRow row, String id) {
-    return row.numbers().find(id).filter(n -> n.estimate().isPresent()).map(wording::value);
+    return row.numbers().find(id).filter(n -> n.estimate().isPresent()).map(formatter::value);
   }
 
   /** Returns the value with its interval, if it was measured. */
   Optional<String> full(LibraryRow row, String id) {
     return row.numbers()
         .find(id)
-        .flatMap(n -> wording.spread(n).map(spread -> wording.value(n) + " (" + spread + ")"));
+        .flatMap(n -> formatter.spread(n).map(spread -> formatter.value(n) + " (" + spread + ")"));
   }
 
   /** Returns the session with its value and interval, such as {@code one with 171 kW (...)}. */

@@ -17,24 +17,24 @@ public final class LibraryFigures {
    * The same result gives the same figures, byte for byte.
    */
   public static List<Figure> draw(LibraryResult result) {
-    LibraryFigureText words = new LibraryFigureText(result);
+    LibraryFigureText texts = new LibraryFigureText(result);
     List<Figure> figures = new ArrayList<>();
-    LibraryPlan plan = words.plan();
-    new SortedTimes(words, plan.firstTimeToAddId())
+    LibraryPlan plan = texts.plan();
+    new SortedTimes(texts, plan.firstTimeToAddId())
         .figure(
             "library-time-to-add",
             "finding.least_time",
-            words.distance(),
-            Labels.of("chart.times_to_add", words.distance(), plan.style().basis().words()))
+            texts.distance(),
+            Labels.of("chart.times_to_add", texts.distance(), plan.style().basis().words()))
         .ifPresent(figures::add);
-    new SortedTimes(words, plan.windowTimeId())
+    new SortedTimes(texts, plan.windowTimeId())
         .figure(
             "library-window-time",
             "finding.least_window_time",
-            words.window(),
-            Labels.of("chart.window_times", words.window()))
+            texts.window(),
+            Labels.of("chart.window_times", texts.window()))
         .ifPresent(figures::add);
-    figures.addAll(new LibraryCurves(words).figures());
+    figures.addAll(new LibraryCurves(texts).figures());
     return figures;
   }
 }

@@ -39,7 +39,7 @@ final class SmallType {
         new ChartStyle.Type(type.tick(), size(), type.title(), type.slack()),
         style.weights(),
         style.words(),
-        style.ground());
+        style.background());
   }
 
   /** Truncates a text with an ellipsis if it is too wide. */

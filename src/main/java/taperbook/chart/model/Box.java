@@ -23,8 +23,8 @@ public record Box(double left, double top, double width, double height) {
   }
 
   /** Returns this box with a margin on all sides. */
-  public Box grown(double rim) {
-    return new Box(left - rim, top - rim, width + 2 * rim, height + 2 * rim);
+  public Box grown(double margin) {
+    return new Box(left - margin, top - margin, width + 2 * margin, height + 2 * margin);
   }
 
   /** Returns true if the two share some area. */

@@ -11,13 +11,13 @@ import java.awt.Shape;
  * Fills and strokes shapes.
  *
  * @param g the target
- * @param ground the background of the picture
+ * @param background the background of the picture
  */
-public record Brush(Graphics2D g, Background ground) {
+public record Brush(Graphics2D g, Background background) {
   public void fill(Shape shape, Color color) {
-    g.setColor(ground.of(color));
+    g.setColor(background.of(color));
     Composite before = g.getComposite();
-    if (ground == Background.CLEAR) {
+    if (background == Background.CLEAR) {
       // Fills replace what was painted before, even where they are translucent.
       g.setComposite(AlphaComposite.Src);
     }
@@ -26,7 +26,7 @@ public record Brush(Graphics2D g, Background ground) {
   }
 
   public void stroke(Shape shape, BasicStroke stroke, Color color) {
-    g.setColor(ground.of(color));
+    g.setColor(background.of(color));
     g.setStroke(stroke);
     g.draw(shape);
   }

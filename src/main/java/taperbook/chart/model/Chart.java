@@ -72,14 +72,14 @@ public record Chart(
    * @param window a stretch of the horizontal axis with its duration, or for several lines their
    *     common stretch
    * @param points marks on the curve
-   * @param standings stretches in which either of two sessions is ahead
+   * @param leads stretches in which either of two sessions is ahead
    * @param flags numbers along the top that a key explains, from left to right
    */
   public record Marks(
       Optional<Hold> hold,
       Optional<Window> window,
       List<Point> points,
-      Optional<LeadStrip> standings,
+      Optional<LeadStrip> leads,
       List<Flag> flags) {
     public Marks {
       points = List.copyOf(points);
@@ -91,8 +91,8 @@ public record Chart(
         Optional<Hold> hold,
         Optional<Window> window,
         List<Point> points,
-        Optional<LeadStrip> standings) {
-      this(hold, window, points, standings, List.of());
+        Optional<LeadStrip> leads) {
+      this(hold, window, points, leads, List.of());
     }
 
     /** Creates the marks of a single curve. */
@@ -106,8 +106,8 @@ public record Chart(
     }
 
     /** Creates the marks of which session is ahead. */
-    public static Marks standings(LeadStrip standings) {
-      return new Marks(Optional.empty(), Optional.empty(), List.of(), Optional.of(standings));
+    public static Marks leads(LeadStrip leads) {
+      return new Marks(Optional.empty(), Optional.empty(), List.of(), Optional.of(leads));
     }
   }
 

@@ -11,7 +11,7 @@ import java.awt.BasicStroke;
  * @param type sizes of text
  * @param weights widths of lines and sizes of dots
  * @param words amount of text inside the picture
- * @param ground background of the picture
+ * @param background background of the picture
  */
 public record ChartStyle(
     int width,
@@ -20,7 +20,7 @@ public record ChartStyle(
     Type type,
     Weights weights,
     Words words,
-    Background ground) {
+    Background background) {
   /** The amount of a figure's text inside the picture. */
   public enum Words {
     /** All text. */

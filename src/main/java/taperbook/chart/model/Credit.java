@@ -28,12 +28,12 @@ public final class Credit {
     List<String> parts = new ArrayList<>(List.of(session.vehicle()));
     conditions.text(ConditionItem.DATE).map(NumberFormatter::dateOrAsIs).ifPresent(parts::add);
     conditions.text(ConditionItem.PLACE).ifPresent(parts::add);
-    NumberFormatter wording = new NumberFormatter(result.plan().style());
+    NumberFormatter formatter = new NumberFormatter(result.plan().style());
     List<String> temperatures =
         Stream.of(
-                degrees(conditions.amount(ConditionItem.AMBIENT_TEMPERATURE), wording)
+                degrees(conditions.amount(ConditionItem.AMBIENT_TEMPERATURE), formatter)
                     .map(t -> Labels.of("credit.air", t)),
-                degrees(conditions.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START), wording)
+                degrees(conditions.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START), formatter)
                     .map(t -> Labels.of("credit.battery", t)))
             .flatMap(Optional::stream)
             .toList();
@@ -88,7 +88,8 @@ public final class Credit {
         .orElse(name);
   }
 
-  private static Optional<String> degrees(Optional<Estimate> temperature, NumberFormatter wording) {
-    return temperature.map(t -> wording.value(t, Unit.CELSIUS));
+  private static Optional<String> degrees(
+      Optional<Estimate> temperature, NumberFormatter formatter) {
+    return temperature.map(t -> formatter.value(t, Unit.CELSIUS));
   }
 }

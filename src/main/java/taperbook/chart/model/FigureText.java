@@ -19,7 +19,7 @@ import taperbook.result.ReportResult;
 public final class FigureText {
   private final ReportResult result;
   private final Numbers numbers;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
   public FigureText(ReportResult result) {
     this(result, result.main().numbers());
@@ -33,15 +33,15 @@ public final class FigureText {
   public FigureText(ReportResult result, Numbers numbers) {
     this.result = result;
     this.numbers = numbers;
-    this.wording = new NumberFormatter(result.plan().style());
+    this.formatter = new NumberFormatter(result.plan().style());
   }
 
   public ReportResult result() {
     return result;
   }
 
-  public NumberFormatter wording() {
-    return wording;
+  public NumberFormatter formatter() {
+    return formatter;
   }
 
   public ReportPlan.Wishes wishes() {
@@ -65,7 +65,7 @@ public final class FigureText {
 
   /** Returns the rounded value for running text, if there is one. */
   public Optional<String> about(String id) {
-    return measured(id).map(wording::about);
+    return measured(id).map(formatter::about);
   }
 
   public Optional<Estimate> estimate(String id) {
@@ -74,7 +74,7 @@ public final class FigureText {
 
   /** Returns the value with its unit, if there is one. */
   public Optional<String> value(String id) {
-    return measured(id).map(wording::value);
+    return measured(id).map(formatter::value);
   }
 
   /** Returns the uncertainty of the value, if there is one, in the short form of a label. */
@@ -83,13 +83,13 @@ public final class FigureText {
   }
 
   private String aside(Estimate estimate, Unit unit) {
-    return wording.isTwoSided(estimate, unit)
-        ? wording.range(estimate.bounds(), unit)
-        : wording.spread(estimate, unit);
+    return formatter.isTwoSided(estimate, unit)
+        ? formatter.range(estimate.bounds(), unit)
+        : formatter.spread(estimate, unit);
   }
 
   private Optional<String> spread(String id) {
-    return numbers.find(id).flatMap(wording::spread);
+    return numbers.find(id).flatMap(formatter::spread);
   }
 
   /** Returns the value with its uncertainty in brackets, if there is one. */
@@ -123,7 +123,7 @@ public final class FigureText {
 
   /** Formats a time in seconds. */
   public String time(double seconds) {
-    return wording.value(Estimate.exactly(Math.rint(seconds)), Unit.SECOND);
+    return formatter.value(Estimate.exactly(Math.rint(seconds)), Unit.SECOND);
   }
 
   /** Formats an amount with at most one decimal. */

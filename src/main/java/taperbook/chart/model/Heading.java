@@ -39,9 +39,9 @@ public record Heading(String finding, String quantity, List<String> credit) {
     double y = style.edges().down();
     y = add(texts, titleLines(style), title(style), y, style);
     add(texts, lines(quantity, style, below(style)), below(style), y, style);
-    List<String> foot = creditLines(style);
-    y = style.height() - style.edges().down() - foot.size() * LEADING * style.type().tick();
-    add(texts, foot, credit(style), y, style);
+    List<String> footer = creditLines(style);
+    y = style.height() - style.edges().down() - footer.size() * LEADING * style.type().tick();
+    add(texts, footer, credit(style), y, style);
     return texts;
   }
 
@@ -50,14 +50,14 @@ public record Heading(String finding, String quantity, List<String> credit) {
     double across = style.edges().across();
     double down = style.edges().down();
     double top = down + LEADING * style.type().title();
-    double foot = 0;
+    double footer = 0;
     if (!style.isSmall()) {
       int below = lines(quantity, style, below(style)).size();
       top += (titleLines(style).size() - 1) * LEADING * style.type().title();
       top += (below * LEADING + 0.3) * style.type().label();
-      foot = (creditLines(style).size() * LEADING + 0.3) * style.type().tick();
+      footer = (creditLines(style).size() * LEADING + 0.3) * style.type().tick();
     }
-    double height = style.height() - down - foot - top;
+    double height = style.height() - down - footer - top;
     return new Box(across, top, style.width() - 2 * across, height);
   }
 

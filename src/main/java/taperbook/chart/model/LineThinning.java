@@ -22,7 +22,7 @@ public final class LineThinning {
    * @param tolerance maximum distance of a removed point from the line, in pixels
    */
   public static List<Integer> keep(
-      PlotLine line, PlotLine.Run run, PlotArea frame, double tolerance) {
+      PlotLine line, PlotLine.Run run, PlotArea area, double tolerance) {
     BitSet kept = new BitSet();
     kept.set(run.first());
     kept.set(run.last());
@@ -30,7 +30,7 @@ public final class LineThinning {
     open.push(run);
     while (!open.isEmpty()) {
       PlotLine.Run part = open.pop();
-      int farthest = farthest(line, part, frame, tolerance);
+      int farthest = farthest(line, part, area, tolerance);
       if (farthest > part.first()) {
         kept.set(farthest);
         open.push(new PlotLine.Run(part.first(), farthest));
@@ -46,16 +46,16 @@ public final class LineThinning {
    * Returns the point farthest from the straight line, or the first one if none exceeds the
    * tolerance.
    */
-  private static int farthest(PlotLine line, PlotLine.Run part, PlotArea frame, double tolerance) {
-    double fromX = frame.px(line.x(part.first()));
-    double fromY = frame.py(line.y(part.first()));
-    double toX = frame.px(line.x(part.last()));
-    double toY = frame.py(line.y(part.last()));
+  private static int farthest(PlotLine line, PlotLine.Run part, PlotArea area, double tolerance) {
+    double fromX = area.px(line.x(part.first()));
+    double fromY = area.py(line.y(part.first()));
+    double toX = area.px(line.x(part.last()));
+    double toY = area.py(line.y(part.last()));
     int best = part.first();
     double most = tolerance;
     for (int i = part.first() + 1; i < part.last(); i++) {
       double distance =
-          Line2D.ptSegDist(fromX, fromY, toX, toY, frame.px(line.x(i)), frame.py(line.y(i)));
+          Line2D.ptSegDist(fromX, fromY, toX, toY, area.px(line.x(i)), area.py(line.y(i)));
       if (distance > most) {
         most = distance;
         best = i;

@@ -31,7 +31,7 @@ public record PlotArea(Box box, Axis x, Axis y) {
     double left = room.left() + figures * slack + 0.5 * size;
     double right = room.right() - widest(chart.x(), 1, size) * slack / 2;
     double top = room.top() + 0.5 * size;
-    double strip = chart.marks().standings().isPresent() ? LeadStrip.strip(style) : 0;
+    double strip = chart.marks().leads().isPresent() ? LeadStrip.strip(style) : 0;
     double height = room.bottom() - 1.6 * size - strip - top;
     Box plot = whole(new Box(left, top, right - left, height));
     if (chart.below().isEmpty()) {

@@ -202,10 +202,10 @@ public final class PlotLine {
   }
 
   /** Returns the indices of the points of a stretch that the edges of the band need. */
-  public List<Integer> bandPoints(Run run, PlotArea frame, double tolerance) {
+  public List<Integer> bandPoints(Run run, PlotArea area, double tolerance) {
     return computed
         ? IntStream.rangeClosed(run.first(), run.last()).boxed().toList()
-        : LineThinning.keep(this, run, frame, tolerance);
+        : LineThinning.keep(this, run, area, tolerance);
   }
 
   /**

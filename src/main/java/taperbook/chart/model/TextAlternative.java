@@ -94,11 +94,11 @@ public final class TextAlternative {
 
   private static String gaps(Series series) {
     int gaps = series.line().wideGaps();
-    String look = series.pen().isOneOfSeveral() ? "thin" : "dashed";
+    String appearance = series.pen().isOneOfSeveral() ? "thin" : "dashed";
     return switch (gaps) {
       case 0 -> "";
-      case 1 -> "1 join spans a long gap between readings and is drawn " + look + ".";
-      default -> gaps + " joins span long gaps between readings and are drawn " + look + ".";
+      case 1 -> "1 join spans a long gap between readings and is drawn " + appearance + ".";
+      default -> gaps + " joins span long gaps between readings and are drawn " + appearance + ".";
     };
   }
 

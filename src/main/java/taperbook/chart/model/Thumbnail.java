@@ -30,7 +30,7 @@ public final class Thumbnail {
         marks.hold().filter(h -> chart.below().isEmpty()).map(h -> hold(h, h.label().get(0)));
     int left = most - (hold.isPresent() ? 1 : 0);
     left -= (int) chart.series().stream().filter(s -> !s.name().isEmpty()).count();
-    Optional<LeadStrip> standings = marks.standings().map(Thumbnail::shorter);
+    Optional<LeadStrip> leads = marks.leads().map(Thumbnail::shorter);
     List<Chart.Point> points = spread(marks.points(), left);
     int below = left - points.size();
     return new Chart(
@@ -39,7 +39,7 @@ public final class Thumbnail {
         chart.x(),
         chart.y(),
         chart.series(),
-        new Chart.Marks(hold, Optional.empty(), points, standings),
+        new Chart.Marks(hold, Optional.empty(), points, leads),
         chart.below().map(panel -> labelled(panel, below)));
   }
 
@@ -67,7 +67,7 @@ public final class Thumbnail {
             hold,
             Optional.empty(),
             hold.isPresent() ? List.of() : spread(marks.points(), 1),
-            marks.standings().map(Thumbnail::shorter)));
+            marks.leads().map(Thumbnail::shorter)));
   }
 
   /** Returns the peak or stretch with another label. */
@@ -79,10 +79,10 @@ public final class Thumbnail {
     return new Series(series.line(), series.pen(), series.name().isEmpty() ? "" : series.letter());
   }
 
-  private static LeadStrip shorter(LeadStrip standings) {
+  private static LeadStrip shorter(LeadStrip leads) {
     return new LeadStrip(
-        standings.parts(),
-        standings.crossings().stream()
+        leads.parts(),
+        leads.crossings().stream()
             .limit(1)
             .map(c -> new LeadStrip.Crossing(c.x(), c.low(), c.high(), List.of(c.label().get(0))))
             .toList());

@@ -56,7 +56,7 @@ final class ChargeRates {
         new TextAlternative(
             "state of charge in %, from 0 to 100",
             SessionPhrases.range("power per usable energy in kW/kWh", y));
-    return overlay.told(
+    return overlay.draft(
         axes,
         (line, i) -> FigureText.plain(line.x(i)) + " %: " + hundredths(line.y(i)),
         List.of(Optional.of(peaks(entries)), lineup.leftOut(entries)));
@@ -102,7 +102,7 @@ final class ChargeRates {
         .session()
         .conditions()
         .amount(ConditionItem.BATTERY_USABLE_ENERGY)
-        .or(() -> member.said().estimate("implied_full_energy"))
+        .or(() -> member.texts().estimate("implied_full_energy"))
         .map(Estimate::value)
         .filter(e -> e > 0);
   }

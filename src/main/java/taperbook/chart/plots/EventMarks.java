@@ -15,11 +15,11 @@ final class EventMarks {
   private static final int MOST = 12;
 
   private final List<Event> events;
-  private final EventText wording;
+  private final EventText eventText;
 
-  EventMarks(FigureText said) {
-    this.events = said.result().main().events();
-    this.wording = new EventText(said.wording());
+  EventMarks(FigureText texts) {
+    this.events = texts.result().main().events();
+    this.eventText = new EventText(texts.formatter());
   }
 
   boolean isEmpty() {
@@ -46,7 +46,7 @@ final class EventMarks {
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < Math.min(MOST, events.size()); i++) {
       Event event = events.get(i);
-      parts.add(Labels.of("event.key", i + 1, wording.when(event), wording.what(event)));
+      parts.add(Labels.of("event.key", i + 1, eventText.when(event), eventText.what(event)));
     }
     if (events.size() > MOST) {
       parts.add(Labels.of("event.more", events.size() - MOST));

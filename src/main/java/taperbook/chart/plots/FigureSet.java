@@ -30,7 +30,7 @@ public final class FigureSet {
 
   /** Returns the figures before painting. */
   public static List<Draft> drafts(ReportResult result) {
-    FigureText said = new FigureText(result);
+    FigureText texts = new FigureText(result);
     Curves curves = result.main().curves();
     Optional<Curve> power = curves.powerOverTime().filter(FigureSet::hasPoints);
     Optional<Curve> charge = curves.socOverTime().filter(FigureSet::hasPoints);
@@ -38,14 +38,14 @@ public final class FigureSet {
             curves
                 .powerOverSoc()
                 .filter(FigureSet::hasPoints)
-                .map(c -> PowerOverSoc.draft(c, curves.powerBand(), said)),
+                .map(c -> PowerOverSoc.draft(c, curves.powerBand(), texts)),
             power
-                .map(c -> PowerOverTime.draft(c, charge, said))
-                .or(() -> charge.map(c -> SocOverTime.draft(c, said))),
+                .map(c -> PowerOverTime.draft(c, charge, texts))
+                .or(() -> charge.map(c -> SocOverTime.draft(c, texts))),
             curves
                 .distanceOverTime()
                 .filter(FigureSet::hasPoints)
-                .map(c -> DistanceOverTime.draft(c, said)))
+                .map(c -> DistanceOverTime.draft(c, texts)))
         .flatMap(Optional::stream)
         .toList();
   }

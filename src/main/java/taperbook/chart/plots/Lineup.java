@@ -34,9 +34,9 @@ record Lineup(ReportResult result, List<Member> members) {
    * @param letter its letter
    * @param label its letter and distinguishing name
    * @param pen how its line is drawn
-   * @param said its formatted numbers
+   * @param texts its formatted numbers
    */
-  record Member(SessionResult result, String letter, String label, Pen pen, FigureText said) {
+  record Member(SessionResult result, String letter, String label, Pen pen, FigureText texts) {
     /** Returns its letter and name, such as {@code B (first battery revision)}. */
     String named() {
       return letter + " (" + words() + ")";
@@ -59,9 +59,9 @@ record Lineup(ReportResult result, List<Member> members) {
     List<Member> members = new ArrayList<>();
     for (int i = 0; i < Math.min(sessions.size(), SessionNames.MOST); i++) {
       SessionResult session = sessions.get(i);
-      FigureText said = new FigureText(result, session.numbers());
+      FigureText texts = new FigureText(result, session.numbers());
       String letter = SessionNames.letter(i);
-      members.add(new Member(session, letter, names.label(i), Pen.ofSession(i), said));
+      members.add(new Member(session, letter, names.label(i), Pen.ofSession(i), texts));
     }
     return new Lineup(result, members);
   }

@@ -44,7 +44,7 @@ record Overlay(Chart chart, List<Entry> entries) {
    * @param point formats a point of a line
    * @param caption the findings of the chart
    */
-  Draft told(TextAlternative axes, Point point, List<Optional<String>> caption) {
+  Draft draft(TextAlternative axes, Point point, List<Optional<String>> caption) {
     for (Series series : chart.series()) {
       axes.line(series, i -> point.words(series.line(), i));
     }

@@ -24,7 +24,7 @@ final class PairCaption {
   private static final int MOST_TOLD = 3;
 
   private final PairResult pair;
-  private final FigureText said;
+  private final FigureText texts;
   private final String own;
   private final String other;
   private final PairText findings;
@@ -37,14 +37,14 @@ final class PairCaption {
    */
   PairCaption(ReportResult result, PairResult pair, String own, String other) {
     this.pair = pair;
-    this.said = new FigureText(result, pair.numbers());
+    this.texts = new FigureText(result, pair.numbers());
     this.own = own;
     this.other = other;
-    this.findings = new PairText(pair, own, other, said.wording());
+    this.findings = new PairText(pair, own, other, texts.formatter());
   }
 
-  FigureText said() {
-    return said;
+  FigureText texts() {
+    return texts;
   }
 
   /**
@@ -112,7 +112,7 @@ final class PairCaption {
                       Labels.of(
                           "finding.quicker",
                           less.value() < 0 ? ownWords : otherWords,
-                          said.wording().about(n).replace("\u2212", ""),
+                          texts.formatter().about(n).replace("\u2212", ""),
                           from,
                           to));
             });
@@ -120,12 +120,12 @@ final class PairCaption {
 
   /** Returns the value of a difference whose sign is certain. */
   private Optional<Double> decided(String id) {
-    return said.estimate(id).filter(e -> !e.bounds().contains(0)).map(Estimate::value);
+    return texts.estimate(id).filter(e -> !e.bounds().contains(0)).map(Estimate::value);
   }
 
   /** Formats the magnitude of a difference for running text. */
   private String size(String id) {
-    return said.about(id).orElseThrow().replace("\u2212", "");
+    return texts.about(id).orElseThrow().replace("\u2212", "");
   }
 
   /** Describes the mean lead and the time gained, as far as the readings resolve them. */
@@ -152,7 +152,7 @@ final class PairCaption {
 
   /** Describes the spread between runs, if it is known. */
   Optional<String> runs() {
-    return Optional.of(RunText.inShort(said.result().runs().spread()));
+    return Optional.of(RunText.inShort(texts.result().runs().spread()));
   }
 
   /** Describes all findings, stretch by stretch. */
@@ -164,7 +164,7 @@ final class PairCaption {
   Optional<String> crossings() {
     List<String> places = new ArrayList<>();
     for (String id : pair.crossings()) {
-      said.full(id).ifPresent(places::add);
+      texts.full(id).ifPresent(places::add);
     }
     return places.isEmpty()
         ? Optional.empty()
@@ -200,13 +200,13 @@ final class PairCaption {
   }
 
   private Optional<String> magnitude(String id, Unit unit) {
-    return said.estimate(id).map(e -> amount(e, unit));
+    return texts.estimate(id).map(e -> amount(e, unit));
   }
 
   /** Formats the magnitude of a difference with its uncertainty. */
   private String amount(Estimate difference, Unit unit) {
     Estimate size = difference.value() < 0 ? difference.times(-1) : difference;
-    return said.wording().value(size, unit) + " (" + said.wording().spread(size, unit) + ")";
+    return texts.formatter().value(size, unit) + " (" + texts.formatter().spread(size, unit) + ")";
   }
 
   private static String percent(double soc) {

@@ -18,20 +18,21 @@ final class PeakText {
   /** Share of the peak below which the power counts as fallen. */
   private static final double FALLEN = 0.8;
 
-  private final FigureText said;
+  private final FigureText texts;
 
-  PeakText(FigureText said) {
-    this.said = said;
+  PeakText(FigureText texts) {
+    this.texts = texts;
   }
 
   /** Returns true if a hold with a duration was measured. */
   boolean isHeld() {
-    return said.estimate("peak_hold_time").filter(e -> e.value() > 0).isPresent();
+    return texts.estimate("peak_hold_time").filter(e -> e.value() > 0).isPresent();
   }
 
   /** Returns the peak as measured, or as read from the curve. */
   String power(PlotLine line) {
-    return said.value("peak_power")
+    return texts
+        .value("peak_power")
         .orElseGet(
             () ->
                 FigureText.plain(line.y(line.peak()))
@@ -46,9 +47,9 @@ final class PeakText {
     if (!isHeld()) {
       return new Chart.Hold(x, x, y, List.of(Labels.of("mark.peak", power(line)), where));
     }
-    String time = said.value("peak_hold_time").orElseThrow();
+    String time = texts.value("peak_hold_time").orElseThrow();
     String within = Labels.of(isByStep() ? "mark.held_by_step" : "mark.held", power(line), time);
-    List<String> label = List.of(within, said.aside("peak_hold_time").orElseThrow());
+    List<String> label = List.of(within, texts.aside("peak_hold_time").orElseThrow());
     double from = stretch.map(s -> s[0]).orElse(x);
     double to = stretch.map(s -> s[1]).orElse(x);
     return new Chart.Hold(from, to, y, label, power(line));
@@ -56,9 +57,9 @@ final class PeakText {
 
   /** Describes the hold or the peak, and how far the power falls after it. */
   String finding(PlotLine line) {
-    Optional<String> power = said.about("peak_power");
-    Optional<String> time = said.about("peak_hold_time");
-    String at = said.value("peak_reached_soc").orElseGet(() -> percent(line.x(line.peak())));
+    Optional<String> power = texts.about("peak_power");
+    Optional<String> time = texts.about("peak_hold_time");
+    String at = texts.value("peak_reached_soc").orElseGet(() -> percent(line.x(line.peak())));
     String peak =
         isHeld() && power.isPresent() && time.isPresent()
             ? Labels.of(isByStep() ? "finding.by_step" : "answer.held", power.get(), time.get())
@@ -80,7 +81,8 @@ final class PeakText {
 
   /** Returns true if a step of the power display is larger than the 2 % that define a hold. */
   private boolean isByStep() {
-    return said.result()
+    return texts
+        .result()
         .main()
         .session()
         .trace(Channel.POWER)
@@ -90,13 +92,13 @@ final class PeakText {
 
   /** Describes the hold for a caption or text alternative. */
   Optional<String> holdSentence() {
-    Optional<String> from = said.value("peak_hold_soc_from");
-    Optional<String> to = said.value("peak_hold_soc_to");
+    Optional<String> from = texts.value("peak_hold_soc_from");
+    Optional<String> to = texts.value("peak_hold_soc_to");
     String where =
         from.isPresent() && to.isPresent()
             ? "from " + from.get() + " to " + to.get() + " of charge, "
             : "";
-    return said.sentence(
+    return texts.sentence(
         "It is held " + WITHIN + " " + where + "for", "The time at peak", "peak_hold_time");
   }
 

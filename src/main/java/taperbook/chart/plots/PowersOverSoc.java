@@ -42,7 +42,7 @@ final class PowersOverSoc {
     TextAlternative axes =
         new TextAlternative(
             "state of charge in %, from 0 to 100", SessionPhrases.range("charging power in kW", y));
-    return overlay.told(
+    return overlay.draft(
         axes,
         (line, i) -> FigureText.plain(line.x(i)) + " %: " + FigureText.plain(line.y(i)) + " kW",
         List.of(
@@ -76,7 +76,7 @@ final class PowersOverSoc {
     PlotLine line = entry.line();
     String read =
         FigureText.plain(line.y(line.peak())) + "\u00a0" + NumberFormatter.name(Unit.KILOWATT);
-    return entry.member().said().value("peak_power").orElse(read);
+    return entry.member().texts().value("peak_power").orElse(read);
   }
 
   /** Describes the time of each session for the common window. */

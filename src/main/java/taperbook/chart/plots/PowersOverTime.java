@@ -46,10 +46,10 @@ final class PowersOverTime {
         new TextAlternative(
             SessionPhrases.range("time since plugging in, in minutes", x),
             SessionPhrases.range("charging power in kW", y));
-    FigureText said = entries.get(0).member().said();
-    return overlay.told(
+    FigureText texts = entries.get(0).member().texts();
+    return overlay.draft(
         axes,
-        (line, i) -> said.time(line.x(i) * 60) + ": " + FigureText.plain(line.y(i)) + " kW",
+        (line, i) -> texts.time(line.x(i) * 60) + ": " + FigureText.plain(line.y(i)) + " kW",
         List.of(added(entries), sameEnergy(lineup), lineup.leftOut(entries)));
   }
 
@@ -76,8 +76,8 @@ final class PowersOverTime {
     List<String> parts = new ArrayList<>();
     for (Entry entry : entries) {
       Member member = entry.member();
-      Optional<String> energy = member.said().value("energy_added");
-      Optional<String> time = member.said().value("session_time");
+      Optional<String> energy = member.texts().value("energy_added");
+      Optional<String> time = member.texts().value("session_time");
       if (energy.isPresent() && time.isPresent()) {
         parts.add(member.named() + " adds " + energy.get() + charges(member) + " in " + time.get());
       }
@@ -86,8 +86,8 @@ final class PowersOverTime {
   }
 
   private static String charges(Member member) {
-    Optional<String> from = member.said().value("start_soc");
-    Optional<String> to = member.said().value("end_soc");
+    Optional<String> from = member.texts().value("start_soc");
+    Optional<String> to = member.texts().value("end_soc");
     return from.isPresent() && to.isPresent() ? " from " + from.get() + " to " + to.get() : "";
   }
 

@@ -58,11 +58,11 @@ final class RunsOverSoc {
             series,
             Chart.Marks.common(Optional.empty()));
     String caption = caption(runs.size());
-    TextAlternative told =
+    TextAlternative description =
         new TextAlternative(
             "state of charge in %, from 0 to 100", SessionPhrases.range("charging power in kW", y));
     for (Series line : series) {
-      told.line(
+      description.line(
           line,
           i ->
               FigureText.plain(line.line().x(i))
@@ -70,7 +70,7 @@ final class RunsOverSoc {
                   + FigureText.plain(line.line().y(i))
                   + " kW");
     }
-    return new Draft(chart, caption, told.add(caption).text());
+    return new Draft(chart, caption, description.add(caption).text());
   }
 
   private static String caption(int runs) {

@@ -36,10 +36,10 @@ final class SessionPhrases {
    * session has one.
    */
   static Optional<String> each(List<Member> members, String id) {
-    boolean known = members.stream().anyMatch(m -> m.said().value(id).isPresent());
+    boolean known = members.stream().anyMatch(m -> m.texts().value(id).isPresent());
     List<String> parts = new ArrayList<>();
     for (Member member : members) {
-      member.said().outcome(id).ifPresent(o -> parts.add(member.letter() + " " + o));
+      member.texts().outcome(id).ifPresent(o -> parts.add(member.letter() + " " + o));
     }
     return known ? Optional.of(String.join("; ", parts)) : Optional.empty();
   }

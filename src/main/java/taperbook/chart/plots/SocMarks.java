@@ -12,10 +12,10 @@ import taperbook.quantity.Estimate;
 
 /** The marks at the states of charge that the tester requests. */
 final class SocMarks {
-  private final FigureText said;
+  private final FigureText texts;
 
-  SocMarks(FigureText said) {
-    this.said = said;
+  SocMarks(FigureText texts) {
+    this.texts = texts;
   }
 
   /** Returns marks on a curve over state of charge, each with its time. */
@@ -36,7 +36,7 @@ final class SocMarks {
   List<Chart.Point> ofSoc() {
     List<Chart.Point> points = new ArrayList<>();
     for (int mark : reached()) {
-      Estimate time = said.estimate(id(mark)).orElseThrow();
+      Estimate time = texts.estimate(id(mark)).orElseThrow();
       List<String> label =
           List.of(Labels.of("mark.percent_after_time", mark, time(mark).orElseThrow()));
       points.add(new Chart.Point(time.value() / 60, mark, Chart.Guide.DROP, label));
@@ -47,8 +47,9 @@ final class SocMarks {
   /** Describes each mark in a sentence: when it was reached, or why that is unknown. */
   String sentences() {
     List<String> sentences = new ArrayList<>();
-    for (int mark : said.wishes().socMarks()) {
-      said.sentence(mark + " % is reached after", "The time to " + mark + " %", id(mark))
+    for (int mark : texts.wishes().socMarks()) {
+      texts
+          .sentence(mark + " % is reached after", "The time to " + mark + " %", id(mark))
           .ifPresent(sentences::add);
     }
     return String.join(" ", sentences);
@@ -56,7 +57,7 @@ final class SocMarks {
 
   /** Returns the marks whose times are known, in the requested order. */
   List<Integer> reached() {
-    return said.wishes().socMarks().stream().filter(m -> time(m).isPresent()).toList();
+    return texts.wishes().socMarks().stream().filter(m -> time(m).isPresent()).toList();
   }
 
   static String id(int mark) {
@@ -64,6 +65,6 @@ final class SocMarks {
   }
 
   private Optional<String> time(int mark) {
-    return said.value(id(mark));
+    return texts.value(id(mark));
   }
 }

@@ -34,26 +34,28 @@ public final class ChartPainter {
   }
 
   private static List<TextRun> panel(
-      Graphics2D g, Chart chart, PlotArea frame, boolean lowest, ChartStyle style) {
-    PlacedLabels.Placement placement = PlacedLabels.place(chart, frame, style);
-    Brush brush = new Brush(g, style.ground());
-    MarkLayer marks = new MarkLayer(brush, chart, frame, style);
-    LineLayer lines = new LineLayer(brush, frame, style);
-    AxisLayer rim = new AxisLayer(frame, style);
+      Graphics2D g, Chart chart, PlotArea area, boolean lowest, ChartStyle style) {
+    PlacedLabels.Placement placement = PlacedLabels.place(chart, area, style);
+    Brush brush = new Brush(g, style.background());
+    MarkLayer marks = new MarkLayer(brush, chart, area, style);
+    LineLayer lines = new LineLayer(brush, area, style);
+    AxisLayer axisLayer = new AxisLayer(area, style);
     marks.paintBelow();
-    rim.paintGrid(brush);
-    SolidLines.paint(g, chart, frame, style);
+    axisLayer.paintGrid(brush);
+    SolidLines.paint(g, chart, area, style);
     lines.dashes(chart);
-    rim.paintLines(brush);
-    FlagLayer flags = new FlagLayer(chart, frame, style);
+    axisLayer.paintLines(brush);
+    FlagLayer flags = new FlagLayer(chart, area, style);
     flags.paint(brush);
     marks.paintAbove(placement);
     lines.readings(chart);
     List<TextRun> texts =
         new ArrayList<>(
-            style.isSmall() ? new ThumbnailAxisLayer(frame, style).texts() : rim.texts(lowest));
-    LeadLayer strip = new LeadLayer(brush, frame, style);
-    chart.marks().standings().ifPresent(s -> texts.addAll(strip.paint(s)));
+            style.isSmall()
+                ? new ThumbnailAxisLayer(area, style).texts()
+                : axisLayer.texts(lowest));
+    LeadLayer strip = new LeadLayer(brush, area, style);
+    chart.marks().leads().ifPresent(s -> texts.addAll(strip.paint(s)));
     placement.labels().forEach(lines::key);
     placement.labels().forEach(label -> texts.addAll(runs(label, style)));
     texts.addAll(flags.texts());

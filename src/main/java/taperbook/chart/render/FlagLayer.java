@@ -20,7 +20,7 @@ import taperbook.chart.model.Typeface;
  */
 final class FlagLayer {
   private final Chart chart;
-  private final PlotArea frame;
+  private final PlotArea area;
   private final ChartStyle style;
   private final List<Flag> flags;
 
@@ -31,9 +31,9 @@ final class FlagLayer {
     }
   }
 
-  FlagLayer(Chart chart, PlotArea frame, ChartStyle style) {
+  FlagLayer(Chart chart, PlotArea area, ChartStyle style) {
     this.chart = chart;
-    this.frame = frame;
+    this.area = area;
     this.style = style;
     this.flags = placed();
   }
@@ -67,10 +67,10 @@ final class FlagLayer {
     Flag unplaced = new Flag(first, last, minutes, new Box(0, 0, 0, 0));
     double text = Typeface.width(unplaced.text(), true, size()) * style.type().slack();
     double width = Math.max(height, text + 0.7 * size());
-    double middle = frame.px((minutes.get(0) + minutes.get(minutes.size() - 1)) / 2);
-    double most = frame.box().right() - width;
-    double left = Math.max(frame.box().left(), Math.min(most, middle - width / 2));
-    Box box = new Box(left, frame.box().top() + style.weights().mark(), width, height);
+    double middle = area.px((minutes.get(0) + minutes.get(minutes.size() - 1)) / 2);
+    double most = area.box().right() - width;
+    double left = Math.max(area.box().left(), Math.min(most, middle - width / 2));
+    Box box = new Box(left, area.box().top() + style.weights().mark(), width, height);
     return new Flag(first, last, minutes, box);
   }
 
@@ -79,10 +79,10 @@ final class FlagLayer {
   }
 
   /** Keeps labels off the flags and, if possible, off their lines. */
-  void keepOff(Obstacles around) {
+  void avoid(Obstacles around) {
     for (Flag flag : flags) {
       around.block(flag.box().grown(style.weights().mark()));
-      flag.minutes().forEach(x -> around.keepOffLightly(line(x, flag.box())));
+      flag.minutes().forEach(x -> around.avoidIfCheap(line(x, flag.box())));
     }
   }
 
@@ -104,9 +104,9 @@ final class FlagLayer {
   /** Returns the line from the flag down to the curve. */
   private Line2D line(double minute, Box flag) {
     OptionalDouble y = chart.line().yAt(minute);
-    double x = frame.px(minute);
-    double foot = y.isPresent() ? frame.py(y.getAsDouble()) : frame.box().bottom();
-    return new Line2D.Double(x, flag.bottom(), x, Math.max(flag.bottom(), foot));
+    double x = area.px(minute);
+    double end = y.isPresent() ? area.py(y.getAsDouble()) : area.box().bottom();
+    return new Line2D.Double(x, flag.bottom(), x, Math.max(flag.bottom(), end));
   }
 
   List<TextRun> texts() {

@@ -52,7 +52,7 @@ public final class LabelPlacer {
     best.placed.ifPresent(
         placed -> {
           obstacles.block(placed.box());
-          leader(placed).ifPresent(obstacles::keepOffLightly);
+          leader(placed).ifPresent(obstacles::avoidIfCheap);
         });
     return best.placed;
   }

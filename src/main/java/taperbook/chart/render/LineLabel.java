@@ -45,10 +45,10 @@ public final class LineLabel {
 
   /** Returns the forms of the labels of all lines, those with the least room first. */
   public static List<List<Callout>> hardestFirst(
-      List<Series> series, PlotArea frame, LabelPlacer placer) {
+      List<Series> series, PlotArea area, LabelPlacer placer) {
     Map<List<Callout>, Double> difficulties = new LinkedHashMap<>();
     for (Series one : series) {
-      List<Callout> forms = forms(one, frame);
+      List<Callout> forms = forms(one, area);
       difficulties.put(forms, placer.difficulty(forms));
     }
     return difficulties.entrySet().stream()
@@ -61,7 +61,7 @@ public final class LineLabel {
    * Returns the forms of the label, best first, its letter alone last; none if the title names the
    * line.
    */
-  static List<Callout> forms(Series series, PlotArea frame) {
+  static List<Callout> forms(Series series, PlotArea area) {
     if (series.name().isEmpty()) {
       return List.of();
     }
@@ -69,7 +69,7 @@ public final class LineLabel {
     for (int length : LENGTHS) {
       texts.add(wrapped(series.name(), length));
     }
-    List<Spot> spots = spots(series.line(), frame);
+    List<Spot> spots = spots(series.line(), area);
     List<Callout> forms = new ArrayList<>();
     for (List<String> text : texts) {
       forms.add(form(series, text, spots, FORM_COST * forms.size()));
@@ -83,13 +83,13 @@ public final class LineLabel {
   }
 
   /** Returns the line's end, then places all along it. */
-  private static List<Spot> spots(PlotLine line, PlotArea frame) {
+  private static List<Spot> spots(PlotLine line, PlotArea area) {
     List<Spot> spots = new ArrayList<>();
     int last = line.size() - 1;
-    spots.add(new Spot(frame.px(line.x(last)), frame.py(line.y(last)), 0));
+    spots.add(new Spot(area.px(line.x(last)), area.py(line.y(last)), 0));
     for (int k = SPOTS - 1; k >= 0; k--) {
       double x = line.x(0) + (line.lastX() - line.x(0)) * k / SPOTS;
-      line.yAt(x).ifPresent(y -> spots.add(new Spot(frame.px(x), frame.py(y), 0)));
+      line.yAt(x).ifPresent(y -> spots.add(new Spot(area.px(x), area.py(y), 0)));
     }
     return spots;
   }

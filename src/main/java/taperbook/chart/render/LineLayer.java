@@ -21,12 +21,12 @@ import taperbook.chart.model.Series;
 /** Paints the parts of lines other than solid strokes: dashes, readings, and samples of labels. */
 final class LineLayer {
   private final Brush brush;
-  private final PlotArea frame;
+  private final PlotArea area;
   private final ChartStyle style;
 
-  LineLayer(Brush brush, PlotArea frame, ChartStyle style) {
+  LineLayer(Brush brush, PlotArea area, ChartStyle style) {
     this.brush = brush;
-    this.frame = frame;
+    this.area = area;
     this.style = style;
   }
 
@@ -44,7 +44,7 @@ final class LineLayer {
     for (Series series : chart.series()) {
       PlotLine line = series.line();
       for (int i : series.marked(chart.markersApart())) {
-        marker(series.pen(), frame.px(line.x(i)), frame.py(line.y(i)));
+        marker(series.pen(), area.px(line.x(i)), area.py(line.y(i)));
       }
     }
   }
@@ -68,11 +68,10 @@ final class LineLayer {
     if (run.first() == run.last()) {
       return;
     }
-    List<Integer> kept = LineThinning.keep(line, run, frame, 0.3 * style.weights().curve());
+    List<Integer> kept = LineThinning.keep(line, run, area, 0.3 * style.weights().curve());
     Path2D path = new Path2D.Double();
-    path.moveTo(frame.px(line.x(run.first())), frame.py(line.y(run.first())));
-    kept.subList(1, kept.size())
-        .forEach(i -> path.lineTo(frame.px(line.x(i)), frame.py(line.y(i))));
+    path.moveTo(area.px(line.x(run.first())), area.py(line.y(run.first())));
+    kept.subList(1, kept.size()).forEach(i -> path.lineTo(area.px(line.x(i)), area.py(line.y(i))));
     brush.stroke(path, series.pen().line(style), series.pen().color());
   }
 

@@ -37,12 +37,12 @@ public final class Obstacles {
   private record Piece(Line2D line, Pen pen) {}
 
   /** Adds a segment of a curve, which labels avoid if possible. */
-  public void keepOff(Line2D piece, Pen pen) {
+  public void avoid(Line2D piece, Pen pen) {
     curves.add(new Piece(piece, pen));
   }
 
   /** Adds a thin line, which labels avoid at low cost. */
-  public void keepOffLightly(Line2D line) {
+  public void avoidIfCheap(Line2D line) {
     light.add(line);
   }
 

@@ -21,7 +21,7 @@ public interface Painting {
   default void whole(Graphics2D g, ChartStyle style) {
     for (TextRun text : paint(g, style)) {
       g.setFont(Typeface.font(text.font().bold(), text.font().size()));
-      g.setColor(style.ground().of(text.font().color()));
+      g.setColor(style.background().of(text.font().color()));
       g.drawString(text.text(), (float) text.left(), (float) text.baseline());
     }
   }

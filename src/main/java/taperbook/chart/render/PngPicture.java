@@ -18,12 +18,12 @@ final class PngPicture {
 
   /** Writes any picture, as {@link #write(Chart, ChartStyle)}. */
   static byte[] write(Painting painting, ChartStyle style) {
-    boolean clear = style.ground() == Background.CLEAR;
+    boolean clear = style.background() == Background.CLEAR;
     int kind = clear ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
     BufferedImage image = new BufferedImage(style.width(), style.height(), kind);
     Graphics2D g = image.createGraphics();
     if (!clear) {
-      g.setColor(style.ground().color());
+      g.setColor(style.background().color());
       g.fillRect(0, 0, style.width(), style.height());
     }
     g.setRenderingHint(

@@ -33,30 +33,30 @@ final class SolidLines {
   private SolidLines() {}
 
   /** Paints the lines into the frame's plot. */
-  static void paint(Graphics2D g, Chart chart, PlotArea frame, ChartStyle style) {
-    XYChart xy = prepare(chart, frame, style);
+  static void paint(Graphics2D g, Chart chart, PlotArea area, ChartStyle style) {
+    XYChart xy = prepare(chart, area, style);
     Graphics2D plot = (Graphics2D) g.create();
-    plot.translate(frame.box().left(), frame.box().top());
-    xy.paint(plot, pixels(frame.box().width()), pixels(frame.box().height()));
+    plot.translate(area.box().left(), area.box().top());
+    xy.paint(plot, pixels(area.box().width()), pixels(area.box().height()));
     plot.dispose();
   }
 
   /** Creates the XChart chart, ready to be painted at the size of the plot. */
-  static XYChart prepare(Chart chart, PlotArea frame, ChartStyle style) {
-    XYChart xy = new XYChart(pixels(frame.box().width()), pixels(frame.box().height()));
+  static XYChart prepare(Chart chart, PlotArea area, ChartStyle style) {
+    XYChart xy = new XYChart(pixels(area.box().width()), pixels(area.box().height()));
     bare(xy.getStyler());
     XYStyler styler = xy.getStyler();
-    styler.setXAxisMin(frame.x().min()).setXAxisMax(frame.x().max());
-    styler.setYAxisMin(frame.y().min()).setYAxisMax(frame.y().max());
+    styler.setXAxisMin(area.x().min()).setXAxisMax(area.x().max());
+    styler.setYAxisMin(area.y().min()).setYAxisMax(area.y().max());
     for (int i = 0; i < chart.series().size(); i++) {
       Pen pen = chart.series().get(i).pen();
       Points joined = new Points();
       Points gaps = new Points();
-      collect(chart.series().get(i).line(), frame, style, joined, gaps);
+      collect(chart.series().get(i).line(), area, style, joined, gaps);
       if (!pen.isDashed()) {
-        joined.addTo(xy, "line " + i, pen.line(style), style.ground().of(pen.color()));
+        joined.addTo(xy, "line " + i, pen.line(style), style.background().of(pen.color()));
       }
-      gaps.addTo(xy, "gaps " + i, pen.gap(style), style.ground().of(pen.gapColor()));
+      gaps.addTo(xy, "gaps " + i, pen.gap(style), style.background().of(pen.gapColor()));
     }
     return xy;
   }
@@ -74,10 +74,10 @@ final class SolidLines {
   }
 
   private static void collect(
-      PlotLine line, PlotArea frame, ChartStyle style, Points joined, Points gaps) {
+      PlotLine line, PlotArea area, ChartStyle style, Points joined, Points gaps) {
     double tolerance = 0.3 * style.weights().curve();
     for (PlotLine.Run run : line.runs()) {
-      for (int i : LineThinning.keep(line, run, frame, tolerance)) {
+      for (int i : LineThinning.keep(line, run, area, tolerance)) {
         joined.add(line.x(i), line.y(i));
       }
       joined.lift(line.x(run.last()));

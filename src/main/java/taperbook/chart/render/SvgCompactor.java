@@ -180,12 +180,12 @@ final class SvgCompactor {
         && next.getTagName().equals("line")
         && line.getAttribute("x2").equals(next.getAttribute("x1"))
         && line.getAttribute("y2").equals(next.getAttribute("y1"))
-        && look(line).equals(look(next))
+        && drawingAttributes(line).equals(drawingAttributes(next))
         && (!isDashed(line) || (isShort(line) && isShort(next)));
   }
 
   private static boolean isDashed(Element line) {
-    return look(line).containsKey("stroke-dasharray")
+    return drawingAttributes(line).containsKey("stroke-dasharray")
         || ((Element) line.getParentNode()).hasAttribute("stroke-dasharray");
   }
 
@@ -201,10 +201,10 @@ final class SvgCompactor {
   }
 
   /** Returns all drawing attributes of a line except its ends. */
-  private static Map<String, String> look(Element line) {
-    Map<String, String> look = attributes(line);
-    look.keySet().removeAll(ENDS);
-    return look;
+  private static Map<String, String> drawingAttributes(Element line) {
+    Map<String, String> drawing = attributes(line);
+    drawing.keySet().removeAll(ENDS);
+    return drawing;
   }
 
   private void joined(List<Element> lines) {
@@ -220,7 +220,7 @@ final class SvgCompactor {
       corners.append(' ').append(line.getAttribute("y2"));
     }
     out.append("<path");
-    look(first).forEach(this::attribute);
+    drawingAttributes(first).forEach(this::attribute);
     attribute("d", corners.toString());
     out.append("/>\n");
   }

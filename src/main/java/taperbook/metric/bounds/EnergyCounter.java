@@ -17,7 +17,7 @@ public final class EnergyCounter implements EnergyOverTime {
   private final Trace trace;
   private final double[] seconds;
   private final double[] values;
-  private final MonotoneBounds envelope;
+  private final MonotoneBounds monotoneBounds;
 
   /** Creates the energy from counter readings, kWh. */
   public EnergyCounter(Trace trace) {
@@ -26,7 +26,7 @@ public final class EnergyCounter implements EnergyOverTime {
     int extra = anchored ? 1 : 0;
     this.seconds = behind(extra, trace.seconds());
     this.values = behind(extra, trace.values());
-    this.envelope =
+    this.monotoneBounds =
         new MonotoneBounds(seconds, values.clone(), trace.halfStep(), trace.clockHalfStep());
   }
 
@@ -45,7 +45,7 @@ public final class EnergyCounter implements EnergyOverTime {
   @Override
   public Estimate between(double from, double to) {
     double value = at(to) - at(from);
-    Interval bounds = envelope.at(to).minus(envelope.at(from)).atLeast(0);
+    Interval bounds = monotoneBounds.at(to).minus(monotoneBounds.at(from)).atLeast(0);
     return new Estimate(value, bounds.hull(value));
   }
 

@@ -42,7 +42,7 @@ final class Band {
       drawn[i] = unsorted.clone();
       Arrays.sort(drawn[i]);
       values[i] = SampledPair.mean(drawn[i]);
-      deepen(depths, unsorted, drawn[i]);
+      reduceDepths(depths, unsorted, drawn[i]);
     }
     Arrays.sort(depths);
     int outside = depths.length - (int) Math.ceil(COVERAGE * depths.length);
@@ -57,7 +57,7 @@ final class Band {
    * Reduces the depth of each trial to its depth at one point: the number of trials on its outer
    * side, including itself. Counts beyond the outer twentieth are not needed.
    */
-  private static void deepen(int[] depths, double[] unsorted, double[] sorted) {
+  private static void reduceDepths(int[] depths, double[] unsorted, double[] sorted) {
     int n = sorted.length;
     if (sorted[n - 1] - sorted[0] < NOISE) {
       return;

@@ -65,15 +65,15 @@ public final class RunCurve {
   /** Returns the mean power of a run's courses at each state of charge, kW. */
   private static double[] powers(Courses run, double[] grid) {
     double[] sums = new double[grid.length];
-    List<Draw> drawn = run.drawn();
-    for (Draw draw : drawn) {
+    List<Draw> draws = run.draws();
+    for (Draw draw : draws) {
       Course course = draw.course();
       for (int i = 0; i < grid.length; i++) {
         sums[i] += course.powerAt(course.timeOfCharge(grid[i] + run.displayOffset()));
       }
     }
     for (int i = 0; i < grid.length; i++) {
-      sums[i] /= drawn.size();
+      sums[i] /= draws.size();
     }
     return sums;
   }

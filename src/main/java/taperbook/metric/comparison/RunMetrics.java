@@ -33,7 +33,7 @@ public final class RunMetrics {
 
   private final List<Numbers> runs;
   private final List<Caveat> caveats;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final Map<String, Double> shares = new LinkedHashMap<>();
 
   /**
@@ -42,10 +42,10 @@ public final class RunMetrics {
    * @param runs the numbers of each run, the reported session first; two or more
    * @param differences descriptions of how the runs differ
    */
-  public RunMetrics(List<Numbers> runs, List<String> differences, MetricCollector ledger) {
+  public RunMetrics(List<Numbers> runs, List<String> differences, MetricCollector collector) {
     this.runs = List.copyOf(runs);
     this.caveats = caveats(runs.size(), differences);
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   private static List<Caveat> caveats(int count, List<String> differences) {
@@ -74,16 +74,16 @@ public final class RunMetrics {
    * @param ids the headline numbers
    * @param powerId the number whose spread applies to every power and charging time
    */
-  public Spread enter(List<String> ids, String powerId) {
+  public Spread add(List<String> ids, String powerId) {
     for (String id : ids) {
-      runs.get(0).find(id).ifPresent(this::enter);
+      runs.get(0).find(id).ifPresent(this::add);
     }
     double most = shares.values().stream().mapToDouble(s -> s).max().orElse(0);
     String source = runs.size() + " runs";
     return new Spread(Known.REPEATS, source, shares.getOrDefault(powerId, most), shares);
   }
 
-  private void enter(ReportNumber number) {
+  private void add(ReportNumber number) {
     List<ReportNumber> measured =
         runs.stream()
             .flatMap(n -> n.find(number.id()).stream())
@@ -92,25 +92,25 @@ public final class RunMetrics {
     int n = measured.size();
     List<Metric> entries =
         List.of(
-            entry(
+            metric(
                 number, "_mean", Labels.of("number.run_mean", number.label(), n), Method.RUN_MEAN),
-            entry(
+            metric(
                 number,
                 "_run_spread",
                 Labels.of("number.run_spread", number.label(), n),
                 Method.RUN_SPREAD),
-            entry(
+            metric(
                 number,
                 "_run_to_run",
                 Labels.of("number.run_to_run", number.label(), n),
                 Method.RUN_TO_RUN),
-            entry(
+            metric(
                 number,
                 "_next_run",
                 Labels.of("number.next_run", number.label()),
                 Method.NEXT_RUN));
     if (n < 2) {
-      entries.forEach(e -> ledger.withheld(e, "fewer than two of the runs have this number"));
+      entries.forEach(e -> collector.withheld(e, "fewer than two of the runs have this number"));
       return;
     }
     RunStatistics statistics = statistics(measured);
@@ -120,16 +120,16 @@ public final class RunMetrics {
       String count = "Only " + n + " of the " + runs.size() + " runs have this number.";
       own.add(new Caveat(Caveat.Kind.REPEATS, count));
     }
-    ledger.covered(entries.get(0), statistics.meanOfAll(), 0.95, rows, own);
-    ledger.covered(entries.get(1), statistics.spread(), 0.95, rows, own);
-    ledger.covered(entries.get(2), statistics.beyondReadings(), 0.95, rows, own);
-    ledger.covered(entries.get(3), statistics.nextRun(), 0.95, rows, own);
+    collector.covered(entries.get(0), statistics.meanOfAll(), 0.95, rows, own);
+    collector.covered(entries.get(1), statistics.spread(), 0.95, rows, own);
+    collector.covered(entries.get(2), statistics.beyondReadings(), 0.95, rows, own);
+    collector.covered(entries.get(3), statistics.nextRun(), 0.95, rows, own);
     if (statistics.mean() > 0) {
       shares.put(number.id(), statistics.halfBeyondReadings() / statistics.mean());
     }
   }
 
-  private static Metric entry(ReportNumber number, String ending, String label, Method method) {
+  private static Metric metric(ReportNumber number, String ending, String label, Method method) {
     Metric of = number.metric();
     return new Metric(number.id() + ending, label, number.unit(), method, of.basis(), of.inputs());
   }

@@ -92,15 +92,15 @@ final class SampledPair {
     private final double[][] seconds;
 
     Side(Courses courses, double[] grid, double runShare) {
-      List<Draw> drawn = courses.drawn();
+      List<Draw> draws = courses.draws();
       double offset = courses.displayOffset();
-      this.kilowatts = new double[drawn.size()][grid.length];
-      this.seconds = new double[drawn.size()][grid.length];
+      this.kilowatts = new double[draws.size()][grid.length];
+      this.seconds = new double[draws.size()][grid.length];
       double scale = StrictMath.log1p(runShare) / Student.NORMAL_95;
       // The same seed for all sessions: paired draws have different indices, so different factors.
       RandomNumbers random = new RandomNumbers(RUN_SEED + courses.redraw());
-      for (int k = 0; k < drawn.size(); k++) {
-        Course course = drawn.get(k).course();
+      for (int k = 0; k < draws.size(); k++) {
+        Course course = draws.get(k).course();
         double factor = StrictMath.exp(scale * random.normal());
         for (int i = 0; i < grid.length; i++) {
           double second = course.timeOfCharge(grid[i] + offset);

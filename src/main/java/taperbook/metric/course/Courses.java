@@ -115,11 +115,11 @@ public final class Courses {
   }
 
   /** The draws, and the inputs of budgets. */
-  private record Sample(List<Draw> drawn, List<Influence> influences) {}
+  private record Sample(List<Draw> draws, List<Influence> influences) {}
 
   /** Returns all draws. */
-  public List<Draw> drawn() {
-    return sample().drawn();
+  public List<Draw> draws() {
+    return sample().draws();
   }
 
   private synchronized Sample sample() {
@@ -140,20 +140,20 @@ public final class Courses {
             : Optional.of(new DriveSampler(drives, session.displayRounding(), count, seed + 1));
     RandomNumbers random = new RandomNumbers(seed + 2);
     double step = session.trace(Channel.SOC).map(t -> 2 * t.halfStep()).orElse(1.0);
-    List<Draw> drawn = new ArrayList<>(count);
+    List<Draw> draws = new ArrayList<>(count);
     double place = 0.5;
     for (int k = 0; k < count; k++) {
-      boolean mirror = k % 2 == 1;
-      place = mirror ? 1 - place : random.uniform();
-      drawn.add(
+      boolean antithetic = k % 2 == 1;
+      place = antithetic ? 1 - place : random.uniform();
+      draws.add(
           new Draw(
               courses.get(k),
-              sampler.map(d -> d.draw(mirror)).orElse(Drive.NONE),
+              sampler.map(d -> d.draw(antithetic)).orElse(Drive.NONE),
               step * offset(session.displayRounding(), random),
               place));
     }
     sampler.ifPresent(d -> addInputs(d, kept, influences));
-    return new Sample(drawn, influences);
+    return new Sample(draws, influences);
   }
 
   private List<Course> drawCourses(long seed, int kept, List<Influence> influences) {
@@ -248,7 +248,7 @@ public final class Courses {
   }
 
   private double[] values(ToDoubleFunction<Draw> quantity) {
-    return drawn().stream().mapToDouble(quantity).toArray();
+    return draws().stream().mapToDouble(quantity).toArray();
   }
 
   private static Optional<Estimate> estimate(double[] values) {

@@ -114,10 +114,10 @@ final class DriveSampler {
   /**
    * Draws a drive.
    *
-   * @param mirror true to draw the antithetic values of the previous draw
+   * @param antithetic true to draw the antithetic values of the previous draw
    */
-  Drive draw(boolean mirror) {
-    mirrored = mirror;
+  Drive draw(boolean antithetic) {
+    mirrored = antithetic;
     List<Figures> drawn = drives.stream().map(One::draw).toList();
     double rated =
         drives.get(0).amount(RangeItem.RATED_RANGE).map(Estimate::value).orElse(Double.NaN);
@@ -125,7 +125,7 @@ final class DriveSampler {
     note(UncertaintySource.SPEED, "speed", speed);
     boolean rises = drives.size() > 1 && share(BETWEEN) < 0.5;
     double level = drives.size() > 1 ? levels[pairs % levels.length] : 0.5;
-    pairs += mirror ? 1 : 0;
+    pairs += antithetic ? 1 : 0;
     double sign = rises ? 1 : -1;
     note(UncertaintySource.BETWEEN_DRIVES, BETWEEN, sign * level);
     // A drive with a higher consumption has a shorter range.

@@ -178,7 +178,7 @@ public final class ReadingFit {
    * @param most maximum number of readings
    */
   public List<Integer> likely(int most) {
-    weigh(leftOut);
+    updateWeights(leftOut);
     system.factor();
     double[] gains = new double[size()];
     for (int i = 0; i < size(); i++) {
@@ -234,7 +234,7 @@ public final class ReadingFit {
    * Returns the values at which an excluded reading would fit, in its unit; at least one step wide.
    */
   public Interval fitting(int i) {
-    weigh(leftOut);
+    updateWeights(leftOut);
     double shown = forms.get(i).observation.value() - misfit(i);
     if (channel(i) == Channel.SOC) {
       shown -= model.data().step(Channel.SOC) / 2;
@@ -248,7 +248,7 @@ public final class ReadingFit {
 
   private double fit(BitSet out, int rounds) {
     for (int r = 0; r < rounds; r++) {
-      weigh(out);
+      updateWeights(out);
       system.factor();
       system.solve(centre);
     }
@@ -256,8 +256,8 @@ public final class ReadingFit {
   }
 
   /** Builds the system with the weights that follow from the course. */
-  private void weigh(BitSet out) {
-    aim();
+  private void updateWeights(BitSet out) {
+    updateForms();
     system.clear();
     model.addPriors(system);
     for (int i = 0; i < size(); i++) {
@@ -283,7 +283,7 @@ public final class ReadingFit {
   }
 
   /** Updates values and forms about the course. */
-  private void aim() {
+  private void updateForms() {
     model.linearise(centre);
     double step = model.data().step(Channel.SOC);
     for (int i = 0; i < size(); i++) {
@@ -294,13 +294,13 @@ public final class ReadingFit {
         values[i] = form.value + step / 2;
         variances[i] = form.variance - form.partVariance + step * step / 12;
       } else if (channel(i) == Channel.POWER) {
-        aimPower(form, values[i]);
+        updatePowerForm(form, values[i]);
       }
     }
   }
 
   /** Lets a power reading match either adjacent cell or any power between them. */
-  private void aimPower(ReadingForm form, double value) {
+  private void updatePowerForm(ReadingForm form, double value) {
     int left = form.first + 1;
     double one = model.powerOf(centre, left);
     double other = model.powerOf(centre, left + 1);
@@ -322,7 +322,7 @@ public final class ReadingFit {
   }
 
   private double cost(BitSet out) {
-    aim();
+    updateForms();
     double sum = model.priorCost(centre);
     for (int i = 0; i < size(); i++) {
       if (!out.get(i)) {
@@ -340,18 +340,18 @@ public final class ReadingFit {
    * Returns the gain of excluding a power reading that does not indicate an error: a rise at the
    * start, a fall at the end, and an extremum that the adjacent slopes lead to.
    */
-  public double spared(int i) {
+  public double excusedGain(int i) {
     if (channel(i) != Channel.POWER) {
       return 0;
     }
     double read = forms.get(i).observation.value();
-    double[] left = beside(i, -1);
-    double[] right = beside(i, 1);
+    double[] left = neighbour(i, -1);
+    double[] right = neighbour(i, 1);
     if (left.length == 0 || right.length == 0) {
       double[] only = left.length == 0 ? right : left;
       return only.length == 0 ? 0 : Math.max(0, only[0] - read) / scale;
     }
-    boolean second = beside(i - 1, -1).length == 0;
+    boolean second = neighbour(i - 1, -1).length == 0;
     double top =
         second
             ? Math.min(read, FIRST_TOP * highest(i))
@@ -371,7 +371,7 @@ public final class ReadingFit {
   }
 
   /** Returns the neighbouring power on a side, and the extrapolation of that and the next one. */
-  private double[] beside(int i, int by) {
+  private double[] neighbour(int i, int by) {
     int one = i + by;
     int two = i + 2 * by;
     if (one < 0 || one >= size() || channel(one) != Channel.POWER) {

@@ -39,14 +39,14 @@ final class BreakRefinement {
   private final double[] soc;
   private final double[] power;
   private final UnresolvedBreaks rule;
-  private final boolean[] held;
+  private final boolean[] unresolved;
 
   private BreakRefinement(double[] soc, double[] power, List<Break> breaks) {
     this.soc = soc;
     this.power = power;
     this.negligible = LEAST_SHARE * Arrays.stream(power).map(p -> p * p).sum();
     this.rule = new UnresolvedBreaks(soc);
-    this.held = rule.of(breaks);
+    this.unresolved = rule.of(breaks);
   }
 
   /**
@@ -69,7 +69,7 @@ final class BreakRefinement {
   private PiecewiseLine refine(PiecewiseLine start) {
     PiecewiseLine best = descend(start);
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      PiecewiseLine better = besideIts(best);
+      PiecewiseLine better = inAdjacentGaps(best);
       if (!lower(better, best)) {
         return best;
       }
@@ -84,10 +84,10 @@ final class BreakRefinement {
     return one.residualSumOfSquares() < sum - LEAST_GAIN * sum - negligible;
   }
 
-  private PiecewiseLine besideIts(PiecewiseLine line) {
+  private PiecewiseLine inAdjacentGaps(PiecewiseLine line) {
     PiecewiseLine best = line;
-    for (int j = 0; j < held.length; j++) {
-      for (double place : held[j] ? new double[0] : gapsBeside(line.at(j))) {
+    for (int j = 0; j < unresolved.length; j++) {
+      for (double place : unresolved[j] ? new double[0] : adjacentGaps(line.at(j))) {
         List<Break> moved = new ArrayList<>(best.breaks());
         moved.set(j, new Break(place, false));
         Optional<PiecewiseLine> tried = allowed(moved).map(this::descend);
@@ -100,7 +100,7 @@ final class BreakRefinement {
   }
 
   /** Returns the middles of the gaps below and above. */
-  private double[] gapsBeside(double place) {
+  private double[] adjacentGaps(double place) {
     double left = rule.below(place);
     double right = rule.above(place);
     return new double[] {(rule.below(left) + left) / 2, (right + rule.above(right)) / 2};
@@ -113,9 +113,9 @@ final class BreakRefinement {
       if (next.isEmpty()) {
         return line;
       }
-      boolean arrived = distance(line, next.get()) < ARRIVED * (rule.highest() - rule.lowest());
+      boolean converged = distance(line, next.get()) < ARRIVED * (rule.highest() - rule.lowest());
       line = next.get();
-      if (arrived) {
+      if (converged) {
         return line;
       }
     }
@@ -153,8 +153,8 @@ final class BreakRefinement {
     for (boolean right : new boolean[] {true, false}) {
       List<double[]> columns = PiecewiseLine.columns(soc, line.breaks());
       int first = columns.size();
-      for (int j = 0; j < held.length; j++) {
-        if (!held[j]) {
+      for (int j = 0; j < unresolved.length; j++) {
+        if (!unresolved[j]) {
           columns.add(jump(line.at(j), right));
         }
       }
@@ -172,10 +172,10 @@ final class BreakRefinement {
   }
 
   private double[] move(LeastSquares fit, int first) {
-    double[] move = new double[held.length];
+    double[] move = new double[unresolved.length];
     int column = first;
-    for (int j = 0; j < held.length; j++) {
-      if (!held[j]) {
+    for (int j = 0; j < unresolved.length; j++) {
+      if (!unresolved[j]) {
         double ratio = fit.coefficient(column) / fit.coefficient(2 + j);
         move[j] = Double.isFinite(ratio) ? ratio : 0;
         column++;
@@ -190,7 +190,7 @@ final class BreakRefinement {
     boolean[] now = rule.of(breaks);
     for (int j = 0; j < now.length; j++) {
       double at = breaks.get(j).soc();
-      if (!(at > before && at < rule.highest()) || (now[j] && !held[j])) {
+      if (!(at > before && at < rule.highest()) || (now[j] && !unresolved[j])) {
         return Optional.empty();
       }
       before = at;

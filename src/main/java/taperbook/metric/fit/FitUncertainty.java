@@ -21,7 +21,7 @@ final class FitUncertainty {
   private static final double WITHOUT_STEPS = 1e-6;
 
   private final PiecewiseLine line;
-  private final boolean[] held;
+  private final boolean[] unresolved;
   private final UnresolvedBreaks rule;
   private final Optional<LeastSquares> tangent;
   private final double[] variances;
@@ -39,17 +39,17 @@ final class FitUncertainty {
       Arrays.fill(atReadings, true);
       full = tangent(soc, points.powers(), line, atReadings);
     }
-    this.held = atReadings;
+    this.unresolved = atReadings;
     this.tangent = full;
     this.variances = variances(points, line);
     this.oneRounding = points.halfPower() / Math.sqrt(3);
   }
 
   private static Optional<LeastSquares> tangent(
-      double[] soc, double[] power, PiecewiseLine line, boolean[] held) {
+      double[] soc, double[] power, PiecewiseLine line, boolean[] unresolved) {
     List<double[]> columns = PiecewiseLine.columns(soc, line.breaks());
-    for (int j = 0; j < held.length; j++) {
-      if (!held[j]) {
+    for (int j = 0; j < unresolved.length; j++) {
+      if (!unresolved[j]) {
         double[] column = new double[soc.length];
         for (int i = 0; i < soc.length; i++) {
           column[i] = soc[i] > line.at(j) ? -line.bend(j) : 0;
@@ -102,12 +102,12 @@ final class FitUncertainty {
    */
   Interval ofBreak(int j) {
     double at = line.at(j);
-    if (held[j]) {
+    if (unresolved[j]) {
       return new Interval(rule.below(at), rule.above(at));
     }
     int column = line.coefficients();
     for (int i = 0; i < j; i++) {
-      column += held[i] ? 0 : 1;
+      column += unresolved[i] ? 0 : 1;
     }
     double[] gradient = gradient();
     gradient[column] = 1;
@@ -157,7 +157,7 @@ final class FitUncertainty {
         if (line.isStep(j)) {
           gradient[line.stepColumn(j)] += 0.5;
         }
-        if (!held[j]) {
+        if (!unresolved[j]) {
           // At its own breakpoint the line has the slope of its left side.
           gradient[column] -= soc > line.at(j) ? line.bend(j) / 2 : 0;
           column++;
@@ -169,7 +169,7 @@ final class FitUncertainty {
 
   private double[] gradient() {
     int free = 0;
-    for (boolean h : held) {
+    for (boolean h : unresolved) {
       free += h ? 0 : 1;
     }
     return new double[line.coefficients() + free];

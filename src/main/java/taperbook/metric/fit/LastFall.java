@@ -33,17 +33,17 @@ public record LastFall(double second, Interval times, List<RowRef> rows) {
     double h = power.halfStep();
     double level = share * power.max();
     int above = lastAtLeast(power, level);
-    int perhapsAbove = lastAtLeast(power, share * (power.max() - h) - h);
+    int lastPossible = lastAtLeast(power, share * (power.max() - h) - h);
     int last = power.size() - 1;
-    if (power.max() <= 0 || above == last || perhapsAbove == last) {
+    if (power.max() <= 0 || above == last || lastPossible == last) {
       return Optional.empty();
     }
-    int surelyAbove = Math.max(0, lastAtLeast(power, share * (power.max() + h) + h));
+    int lastCertain = Math.max(0, lastAtLeast(power, share * (power.max() + h) + h));
     double c = power.clockHalfStep();
     Interval times =
-        new Interval(power.second(surelyAbove) - c, power.second(perhapsAbove + 1) + c);
+        new Interval(power.second(lastCertain) - c, power.second(lastPossible + 1) + c);
     List<RowRef> rows =
-        List.of(surelyAbove, above, above + 1, perhapsAbove + 1).stream()
+        List.of(lastCertain, above, above + 1, lastPossible + 1).stream()
             .distinct()
             .map(power::row)
             .toList();

@@ -154,7 +154,7 @@ final class SegmentCount {
   }
 
   /** Returns the fewest and most segments that the readings do not rule out at odds of 20 to 1. */
-  Interval notRuledOut() {
+  Interval plausibleCounts() {
     double limit = least() + TWENTY_TO_ONE;
     Interval counts = Interval.exactly(chosen().segments());
     for (int i = 0; i < lines.size(); i++) {

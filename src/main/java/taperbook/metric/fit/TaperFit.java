@@ -77,7 +77,7 @@ public record TaperFit(
       }
     }
     return new TaperFit(
-        segments, steps, count.notRuledOut(), line.residualSumOfSquares(), points.size());
+        segments, steps, count.plausibleCounts(), line.residualSumOfSquares(), points.size());
   }
 
   private static Segment segment(

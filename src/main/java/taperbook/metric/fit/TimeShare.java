@@ -45,13 +45,13 @@ public final class TimeShare {
     for (int i = 0; i + 1 < power.size(); i++) {
       seconds += above(i, level);
     }
-    Stretch surely = stretch(level + h, true);
-    Stretch perhaps = stretch(level - h, false);
+    Stretch certain = stretch(level + h, true);
+    Stretch possible = stretch(level - h, false);
     double unread = sessionSeconds - span;
-    double least = Math.max(0, surely.inside - c * surely.edgesInside);
-    double most = perhaps.inside + c * perhaps.edgesInside + unread;
-    double low = share(least, surely.outside + c * surely.edgesOutside + unread);
-    double high = share(most, Math.max(0, perhaps.outside - c * perhaps.edgesOutside));
+    double least = Math.max(0, certain.inside - c * certain.edgesInside);
+    double most = possible.inside + c * possible.edgesInside + unread;
+    double low = share(least, certain.outside + c * certain.edgesOutside + unread);
+    double high = share(most, Math.max(0, possible.outside - c * possible.edgesOutside));
     double value = 100 * seconds / span;
     return new Estimate(value, Interval.between(low, high).hull(value));
   }

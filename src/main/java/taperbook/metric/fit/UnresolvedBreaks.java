@@ -21,17 +21,17 @@ final class UnresolvedBreaks {
 
   /** Returns for each breakpoint whether it is unresolved. */
   boolean[] of(List<Break> breaks) {
-    boolean[] held = new boolean[breaks.size()];
-    for (int k = 0; k <= held.length; k++) {
+    boolean[] unresolved = new boolean[breaks.size()];
+    for (int k = 0; k <= unresolved.length; k++) {
       boolean few = !hasItsOwn(breaks, k);
       if (k > 0) {
-        held[k - 1] |= few;
+        unresolved[k - 1] |= few;
       }
-      if (k < held.length) {
-        held[k] |= few || breaks.get(k).step();
+      if (k < unresolved.length) {
+        unresolved[k] |= few || breaks.get(k).step();
       }
     }
-    return held;
+    return unresolved;
   }
 
   /**

@@ -56,9 +56,9 @@ public record YorkLine(
     double slope = leastSquaresSlope(points);
     for (int round = 0; round < MOST_ROUNDS; round++) {
       double next = new Sums(points, slope).nextSlope();
-      boolean still = Math.abs(next - slope) <= STILL * Math.abs(next);
+      boolean converged = Math.abs(next - slope) <= STILL * Math.abs(next);
       slope = next;
-      if (still) {
+      if (converged) {
         break;
       }
     }

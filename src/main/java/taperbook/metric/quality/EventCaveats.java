@@ -15,11 +15,11 @@ import taperbook.session.Channel;
 
 /** Caveats of the events of a session: interruptions and displays not read. */
 final class EventCaveats {
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final boolean powerRead;
 
   private EventCaveats(Recording recording) {
-    this.wording = recording.wording();
+    this.formatter = recording.formatter();
     this.powerRead = recording.power().isPresent();
   }
 
@@ -35,7 +35,10 @@ final class EventCaveats {
 
   private String interruption(Event event) {
     String at =
-        event.charge().map(c -> " at " + wording.value(c, Unit.PERCENT) + " of charge").orElse("");
+        event
+            .charge()
+            .map(c -> " at " + formatter.value(c, Unit.PERCENT) + " of charge")
+            .orElse("");
     return "Charging was interrupted"
         + at
         + ": it stood still for "
@@ -76,10 +79,10 @@ final class EventCaveats {
   }
 
   private String amount(Interval seconds) {
-    return wording.between(seconds, Unit.SECOND);
+    return formatter.between(seconds, Unit.SECOND);
   }
 
   private String moment(Interval second) {
-    return wording.value(Estimate.exactly(second.low()), Unit.SECOND);
+    return formatter.value(Estimate.exactly(second.low()), Unit.SECOND);
   }
 }

@@ -31,9 +31,9 @@ final class MildWeather {
   }
 
   /** Describes the range of mild weather. */
-  static String words(NumberFormatter wording) {
+  static String words(NumberFormatter formatter) {
     return "mild weather (taken as "
-        + wording.range(new Interval(LEAST_CELSIUS, MOST_CELSIUS), Unit.CELSIUS)
+        + formatter.range(new Interval(LEAST_CELSIUS, MOST_CELSIUS), Unit.CELSIUS)
         + ")";
   }
 }

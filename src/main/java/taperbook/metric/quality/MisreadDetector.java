@@ -54,18 +54,18 @@ public final class MisreadDetector {
   /** Returns the readings that do not fit, worst first, without those that the tester confirmed. */
   public static List<Misread> find(Session session) {
     MisreadDetector search = new MisreadDetector(session);
-    search.byThemselves();
+    search.findImpossiblePowers();
     int rows = session.rowSeconds().size();
     if (rows > MOST_BY_HAND) {
-      search.inLog();
+      search.findLoggedSpikes();
     } else if (rows >= FEWEST_ROWS) {
-      search.againstEachOther(rows);
+      search.findInconsistentReadings(rows);
     }
     return search.found;
   }
 
   /** Finds powers that are impossible whatever the other readings are. */
-  private void byThemselves() {
+  private void findImpossiblePowers() {
     Optional<Trace> power = session.trace(Channel.POWER);
     for (int i = 0; power.isPresent() && i < power.get().size(); i++) {
       Optional<Interval> possible = ratings.possibleUnless(power.get(), i);
@@ -77,7 +77,7 @@ public final class MisreadDetector {
     }
   }
 
-  private void inLog() {
+  private void findLoggedSpikes() {
     for (Channel channel : List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)) {
       session
           .trace(channel)
@@ -100,7 +100,7 @@ public final class MisreadDetector {
         .anyMatch(m -> m.row().equals(row) && m.channel().filter(c -> c == channel).isPresent());
   }
 
-  private void againstEachOther(int rows) {
+  private void findInconsistentReadings(int rows) {
     double scarce = MANY_ROWS / Math.min(MANY_ROWS, rows);
     double least = LEAST_GAIN * scarce * scarce;
     ReadingFit fit = new ReadingFit(session);
@@ -118,7 +118,7 @@ public final class MisreadDetector {
       if (worst.isEmpty() || worst.get().gain() < least) {
         return;
       }
-      blame(fit, worst.get());
+      report(fit, worst.get());
     }
   }
 
@@ -130,7 +130,7 @@ public final class MisreadDetector {
         .filter(i -> !fit.isLeftOut(i))
         .filter(i -> !isConfirmed(trace(fit.channel(i)), fit.channel(i), fit.index(i)))
         .filter(i -> fit.channel(i) != Channel.POWER || !isInterrupted(fit.second(i)))
-        .map(i -> new Blame(i, fit.gainWithout(only(i)) - fit.spared(i)))
+        .map(i -> new Blame(i, fit.gainWithout(only(i)) - fit.excusedGain(i)))
         .max(Comparator.comparingDouble(Blame::gain));
   }
 
@@ -148,7 +148,7 @@ public final class MisreadDetector {
     return one;
   }
 
-  private void blame(ReadingFit fit, Blame worst) {
+  private void report(ReadingFit fit, Blame worst) {
     int i = worst.reading();
     BitSet row = new BitSet();
     for (int k = 0; k < fit.size(); k++) {

@@ -25,7 +25,7 @@ final class PlateauCaveats {
   private final Optional<Estimate> station;
   private final Optional<Estimate> car;
   private final Optional<Plateau> plateau;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
   private PlateauCaveats(Recording recording) {
     Facts<ConditionItem> facts = recording.session().conditions();
@@ -33,7 +33,7 @@ final class PlateauCaveats {
     this.station = facts.amount(ConditionItem.STATION_RATED_POWER);
     this.car = facts.amount(ConditionItem.VEHICLE_RATED_PEAK_POWER);
     this.plateau = Plateau.of(recording);
-    this.wording = recording.wording();
+    this.formatter = recording.formatter();
   }
 
   static List<Caveat> of(Recording recording) {
@@ -50,13 +50,13 @@ final class PlateauCaveats {
   }
 
   private String kilowatts(Estimate power) {
-    return wording.value(power, Unit.KILOWATT);
+    return formatter.value(power, Unit.KILOWATT);
   }
 
   private Optional<String> byRating(Estimate rating) {
     Optional<Plateau> atRating = plateau.filter(p -> isAtRating(p, rating));
     if (atRating.isPresent()) {
-      return Optional.of(held(atRating.get()) + whoSetIt(atRating.get(), rating));
+      return Optional.of(powerHeld(atRating.get()) + limitedBy(atRating.get(), rating));
     }
     boolean carIsRatedHigher = car.filter(c -> c.value() > rating.value()).isPresent();
     if (carIsRatedHigher) {
@@ -66,7 +66,7 @@ final class PlateauCaveats {
               + ", below the "
               + kilowatts(car.orElseThrow())
               + " that the maker states for the car"
-              + besideReadings(rating));
+              + otherReadings(rating));
     }
     return recording.power().flatMap(power -> nearRating(power, rating));
   }
@@ -81,14 +81,14 @@ final class PlateauCaveats {
     return Math.max(2 * halfStep, CLOSE_SHARE * rating.value());
   }
 
-  private String held(Plateau found) {
+  private String powerHeld(Plateau found) {
     return "The power was held at "
         + kilowatts(found.power().estimate())
         + " for "
-        + wording.value(found.duration(), Unit.SECOND);
+        + formatter.value(found.duration(), Unit.SECOND);
   }
 
-  private String whoSetIt(Plateau found, Estimate rating) {
+  private String limitedBy(Plateau found, Estimate rating) {
     String said = ", at the station's rating of " + kilowatts(rating);
     if (car.isEmpty()) {
       return said
@@ -109,7 +109,7 @@ final class PlateauCaveats {
         + " for the car: whether the station or the car set the plateau cannot be told.";
   }
 
-  private String besideReadings(Estimate rating) {
+  private String otherReadings(Estimate rating) {
     Optional<Trace> lower =
         recording.power().filter(p -> p.max() < rating.value() - close(p.halfStep(), rating));
     if (lower.isEmpty()) {
@@ -143,7 +143,7 @@ final class PlateauCaveats {
                 .map(
                     current ->
                         "The plateau follows a current limit of "
-                            + wording.value(current.estimate(), Unit.AMPERE)
+                            + formatter.value(current.estimate(), Unit.AMPERE)
                             + ": the current stays flat while the voltage rises. Whether the"
                             + " station, its cable or the car sets that limit cannot be told."));
   }

@@ -22,22 +22,22 @@ final class RouteCaveats {
   private static final double SAME_WAY_SHARE = 0.05;
 
   private final RangeTest test;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final List<Caveat> caveats = new ArrayList<>();
 
-  private RouteCaveats(RangeTest test, NumberFormatter wording) {
+  private RouteCaveats(RangeTest test, NumberFormatter formatter) {
     this.test = test;
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
-  static List<Caveat> of(RangeTest test, NumberFormatter wording) {
-    RouteCaveats all = new RouteCaveats(test, wording);
+  static List<Caveat> of(RangeTest test, NumberFormatter formatter) {
+    RouteCaveats all = new RouteCaveats(test, formatter);
     String route = test.facts().text(RangeItem.ROUTE).orElse("");
     switch (route) {
       case "loop" -> all.ends("loop");
       case "out and back" -> {
         all.ends(route);
-        all.unequalWays();
+        all.compareDirections();
       }
       case "one way" -> all.wayBack();
       default -> {
@@ -67,14 +67,14 @@ final class RouteCaveats {
           "The route is stated as "
               + route
               + ", but it ended "
-              + wording.value(apart, Unit.METRE)
+              + formatter.value(apart, Unit.METRE)
               + (above ? " above" : " below")
               + " its start: one of the two is wrong, or the drive did not come back to where it"
               + " began.");
     }
   }
 
-  private void unequalWays() {
+  private void compareDirections() {
     Optional<Estimate> out = distance("out");
     Optional<Estimate> back = distance("back");
     if (out.isEmpty() || back.isEmpty()) {
@@ -85,9 +85,9 @@ final class RouteCaveats {
     if (longer > (1 + SAME_WAY_SHARE) * shorter) {
       add(
           "The route is stated as out and back, but the legs out add up to "
-              + wording.value(out.get(), Unit.KILOMETRE)
+              + formatter.value(out.get(), Unit.KILOMETRE)
               + " and the legs back to "
-              + wording.value(back.get(), Unit.KILOMETRE)
+              + formatter.value(back.get(), Unit.KILOMETRE)
               + ": it was not the same way.");
     }
   }
@@ -121,9 +121,9 @@ final class RouteCaveats {
             "Leg "
                 + leg.name()
                 + " began at "
-                + wording.value(start, Unit.PERCENT)
+                + formatter.value(start, Unit.PERCENT)
                 + ", and the leg before it ended at "
-                + wording.value(end, Unit.PERCENT)
+                + formatter.value(end, Unit.PERCENT)
                 + ": the car was charged in between, or one of the two is wrong.");
       }
     }

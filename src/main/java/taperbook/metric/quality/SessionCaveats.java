@@ -34,13 +34,13 @@ public final class SessionCaveats {
 
   private final Recording recording;
   private final Facts<ConditionItem> facts;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final List<Caveat> caveats = new ArrayList<>();
 
   private SessionCaveats(Recording recording) {
     this.recording = recording;
     this.facts = recording.session().conditions();
-    this.wording = recording.wording();
+    this.formatter = recording.formatter();
   }
 
   public static List<Caveat> of(Recording recording) {
@@ -74,7 +74,7 @@ public final class SessionCaveats {
   }
 
   private String amount(Estimate estimate, Unit unit) {
-    return wording.value(estimate, unit);
+    return formatter.value(estimate, unit);
   }
 
   private void batteryTemperature() {
@@ -94,9 +94,9 @@ public final class SessionCaveats {
           said
               + how(ConditionItem.BATTERY_TEMPERATURE_AT_START)
               + ", "
-              + wording.degrees(below)
+              + formatter.degrees(below)
               + " below the "
-              + wording.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)
+              + formatter.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)
               + " from which on a battery is taken to be warm enough.",
           "The cooler it is, the further and longer it charges below its curve.");
     } else if (isEstimated(ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
@@ -203,9 +203,9 @@ public final class SessionCaveats {
                 add(
                     Kind.AMBIENT_TEMPERATURE,
                     said
-                        + wording.degrees(far)
+                        + formatter.degrees(far)
                         + " colder than "
-                        + MildWeather.words(wording)
+                        + MildWeather.words(formatter)
                         + ".",
                     "The colder it is, the more a battery may charge below the curve of mild"
                         + " weather."));
@@ -215,9 +215,9 @@ public final class SessionCaveats {
                 add(
                     Kind.AMBIENT_TEMPERATURE,
                     said
-                        + wording.degrees(far)
+                        + formatter.degrees(far)
                         + " hotter than "
-                        + MildWeather.words(wording)
+                        + MildWeather.words(formatter)
                         + ".",
                     "The hotter it is, the more cooling takes, and the sooner a battery may limit its"
                         + " power."));

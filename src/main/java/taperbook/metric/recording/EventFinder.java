@@ -25,11 +25,11 @@ public final class EventFinder {
   public static List<Event> of(Session session) {
     List<Event> events = new ArrayList<>(interruptions(session));
     events.addAll(notRead(session));
-    List<Event> told = List.copyOf(events);
+    List<Event> found = List.copyOf(events);
     Session.Note before = null;
     for (Session.Note note : session.notes()) {
       boolean again = before != null && before.text().equals(note.text());
-      if (!again && told.stream().noneMatch(e -> isWithin(note, e))) {
+      if (!again && found.stream().noneMatch(e -> isWithin(note, e))) {
         events.add(note(session, note));
       }
       before = note;

@@ -72,7 +72,7 @@ final class Interruptions {
       while (j < last && power.value(j + 1) <= idle) {
         j++;
       }
-      if (j < last && !goesOn(power, i, j)) {
+      if (j < last && !continues(power, i, j)) {
         Interval start = new Interval(power.second(i - 1), power.second(i));
         Interval end = new Interval(power.second(j), power.second(j + 1));
         add(start, end, power.rows(i - 1, j + 1));
@@ -84,7 +84,7 @@ final class Interruptions {
   /**
    * Returns true if charge or energy continue to rise as if power flowed: the zeros are then wrong.
    */
-  private boolean goesOn(Trace power, int i, int j) {
+  private boolean continues(Trace power, int i, int j) {
     boolean rises =
         Stream.of(Channel.SOC, Channel.ENERGY_ADDED)
             .flatMap(c -> session.trace(c).stream())

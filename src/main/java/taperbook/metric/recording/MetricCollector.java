@@ -75,20 +75,20 @@ public final class MetricCollector {
   /** Adds as {@link #covered(Metric, Estimate, double, List)}, with additional caveats. */
   public void covered(
       Metric metric, Estimate estimate, double coverage, List<RowRef> rows, List<Caveat> own) {
-    enter(metric, new Outcome.Measured(estimate, coverage), rows, own);
+    add(metric, new Outcome.Measured(estimate, coverage), rows, own);
   }
 
   public void withheld(Metric metric, String reason) {
-    enter(metric, new Outcome.Withheld(reason), List.of());
+    add(metric, new Outcome.Withheld(reason), List.of());
   }
 
   /** Adds a number measured from the courses, or the reason why it is withheld. */
-  public void enter(Metric metric, Outcome outcome, List<RowRef> rows) {
-    enter(metric, outcome, rows, List.of());
+  public void add(Metric metric, Outcome outcome, List<RowRef> rows) {
+    add(metric, outcome, rows, List.of());
   }
 
-  /** Adds as {@link #enter(Metric, Outcome, List)}, with additional caveats. */
-  public void enter(Metric metric, Outcome outcome, List<RowRef> rows, List<Caveat> own) {
+  /** Adds as {@link #add(Metric, Outcome, List)}, with additional caveats. */
+  public void add(Metric metric, Outcome outcome, List<RowRef> rows, List<Caveat> own) {
     if (!wants(metric)) {
       return;
     }

@@ -192,11 +192,11 @@ public record RangeFigures(
           Basis.DISPLAYED,
           Method.CONSUMPTION_DISPLAYED);
     }
-    String why =
+    String reason =
         used.isEmpty()
             ? "neither the energy used nor a displayed consumption is known"
             : "the distance driven is not known";
-    return Derived.withheld(why, Basis.ENERGY, Method.CONSUMPTION);
+    return Derived.withheld(reason, Basis.ENERGY, Method.CONSUMPTION);
   }
 
   private static Derived ratedRange(Facts<RangeItem> facts) {

@@ -31,22 +31,22 @@ import taperbook.session.Trace;
  *
  * @param session the session
  * @param soc state of charge, if recorded
- * @param envelope bounds of the true state of charge, if recorded
+ * @param socBounds bounds of the true state of charge, if recorded
  * @param power power, if recorded
  * @param counter energy by the counter, if recorded
  * @param integral energy by integrating power, if recorded twice or more
  * @param courses the courses consistent with all readings and the drive
- * @param wording number format in the units of the report
+ * @param formatter number format in the units of the report
  */
 public record Recording(
     Session session,
     Optional<Trace> soc,
-    Optional<MonotoneBounds> envelope,
+    Optional<MonotoneBounds> socBounds,
     Optional<Trace> power,
     Optional<EnergyCounter> counter,
     Optional<PowerIntegral> integral,
     Courses courses,
-    NumberFormatter wording) {
+    NumberFormatter formatter) {
 
   public static final String NO_SOC = "no state of charge was recorded";
   public static final String SOC_NOT_READ_THEN = "the state of charge was not read at that time";
@@ -70,15 +70,15 @@ public record Recording(
    * @param session the session
    * @param test the drive that distances use, if there is one
    * @param draws number of courses to draw
-   * @param wording number format in the units of the report
+   * @param formatter number format in the units of the report
    */
   public static Recording of(
-      Session session, Optional<RangeTest> test, int draws, NumberFormatter wording) {
-    return of(session, new Courses(session, test, draws), wording);
+      Session session, Optional<RangeTest> test, int draws, NumberFormatter formatter) {
+    return of(session, new Courses(session, test, draws), formatter);
   }
 
   /** Prepares a session with existing courses. */
-  public static Recording of(Session session, Courses courses, NumberFormatter wording) {
+  public static Recording of(Session session, Courses courses, NumberFormatter formatter) {
     Optional<Trace> soc = session.trace(Channel.SOC);
     Optional<Trace> power = session.trace(Channel.POWER);
     return new Recording(
@@ -89,7 +89,7 @@ public record Recording(
         session.trace(Channel.ENERGY_ADDED).filter(t -> t.size() > 1).map(EnergyCounter::new),
         power.filter(t -> t.size() > 1).map(PowerIntegral::new),
         courses,
-        wording);
+        formatter);
   }
 
   /**
@@ -163,9 +163,9 @@ public record Recording(
       percents[i] = first + i * step;
     }
     double[] seconds = new double[marks + 1];
-    for (Draw drawn : courses.drawn()) {
+    for (Draw draw : courses.draws()) {
       for (int i = 0; i <= marks; i++) {
-        seconds[i] += drawn.course().timeOfCharge(percents[i]) / courses.drawn().size();
+        seconds[i] += draw.course().timeOfCharge(percents[i]) / courses.draws().size();
       }
     }
     return ChargeTimes.of(percents, seconds);
@@ -289,6 +289,6 @@ public record Recording(
   }
 
   public String percent(double value, Trace readings) {
-    return wording.reading(value, readings.halfStep(), Unit.PERCENT);
+    return formatter.reading(value, readings.halfStep(), Unit.PERCENT);
   }
 }

@@ -32,8 +32,8 @@ public final class TenPercent {
   }
 
   /** Returns the time of the stretch that begins at a charge, s. */
-  public static double seconds(Draw drawn, double from) {
-    return drawn.seconds(from, from + WIDTH);
+  public static double seconds(Draw draw, double from) {
+    return draw.seconds(from, from + WIDTH);
   }
 
   /** Returns the distance added per minute over the stretch from a charge, km/min. */
@@ -47,8 +47,8 @@ public final class TenPercent {
   }
 
   /** Returns the time of each stretch in a draw, s. */
-  public double[] seconds(Draw drawn) {
-    return DoubleStream.of(starts).map(from -> seconds(drawn, from)).toArray();
+  public double[] seconds(Draw draw) {
+    return DoubleStream.of(starts).map(from -> seconds(draw, from)).toArray();
   }
 
   /** Returns the rows of the stretch whose middle is nearest to a state of charge. */

@@ -107,12 +107,12 @@ final class DriveConditions {
       boolean same = start.get().value() == end.get().value();
       return same ? Estimate.exactly(0) : end.get().minus(start.get());
     }
-    return comesBack()
+    return isRoundTrip()
         ? Estimate.exactly(0)
         : known(Optional.empty(), "the height of start and end");
   }
 
-  private boolean comesBack() {
+  private boolean isRoundTrip() {
     return facts.text(RangeItem.ROUTE).filter(r -> !r.equals("one way")).isPresent();
   }
 
@@ -136,7 +136,7 @@ final class DriveConditions {
     if (route.equals("out and back") && angle.isPresent()) {
       return corners(wind, speed(), (w, v) -> Wind.outAndBack(w, v, angle.get()));
     }
-    if (comesBack()) {
+    if (isRoundTrip()) {
       return corners(wind, speed(), around);
     }
     if (angle.isPresent()) {

@@ -31,13 +31,13 @@ public final class DriveMetrics {
   private final Drives drives;
   private final DisplayRounding rounding;
   private final String session;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  public DriveMetrics(Recording recording, Drives drives, MetricCollector ledger) {
+  public DriveMetrics(Recording recording, Drives drives, MetricCollector collector) {
     this.drives = drives;
     this.rounding = recording.session().displayRounding();
     this.session = recording.session().name();
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   /** Adds the numbers; none for a compared session or a single drive. */
@@ -51,7 +51,7 @@ public final class DriveMetrics {
     spread("consumption", Unit.WATT_HOUR_PER_KILOMETRE, DriveFigures::consumption);
     spread("driven_range_full", Unit.KILOMETRE, DriveFigures::fullRange);
     if (drives.speeds() > 1) {
-      new SpeedMetrics(drives, rounding, ledger).measure(plan.style().units());
+      new SpeedMetrics(drives, rounding, collector).measure(plan.style().units());
     }
   }
 
@@ -59,7 +59,7 @@ public final class DriveMetrics {
     RangeFigures figures = RangeFigures.of(Optional.of(test), rounding, Basis.DRIVEN);
     String id = "drive_" + k + "_";
     put(
-        entry(
+        metric(
             id + "speed",
             Labels.of("number.drive_speed", k, test.name()),
             Unit.KILOMETRE_PER_HOUR,
@@ -68,7 +68,7 @@ public final class DriveMetrics {
         "the average speed is not known",
         DriveSpeed.rows(test.facts()));
     put(
-        entry(
+        metric(
             id + "consumption",
             Labels.of("number.drive_consumption", k, test.name()),
             Unit.WATT_HOUR_PER_KILOMETRE,
@@ -77,7 +77,7 @@ public final class DriveMetrics {
         figures.consumption().withheld().orElse(""),
         figures.consumption().rows());
     put(
-        entry(
+        metric(
             id + "range",
             Labels.of("number.drive_range", k, test.name()),
             Unit.KILOMETRE,
@@ -87,9 +87,9 @@ public final class DriveMetrics {
         figures.fullRange().rows());
   }
 
-  private void put(Metric entry, Optional<Estimate> estimate, String reason, List<RowRef> rows) {
+  private void put(Metric metric, Optional<Estimate> estimate, String reason, List<RowRef> rows) {
     estimate.ifPresentOrElse(
-        e -> ledger.measured(entry, e, rows), () -> ledger.withheld(entry, reason));
+        e -> collector.measured(metric, e, rows), () -> collector.withheld(metric, reason));
   }
 
   /** Adds the standard deviation between the averaged drives; none for a single drive. */
@@ -103,14 +103,14 @@ public final class DriveMetrics {
             .toList();
     if (values.size() > 1) {
       String label = Labels.of("number.drive_spread", Labels.of("number." + of), values.size());
-      ledger.measured(
-          entry(of + "_drive_spread", label, unit, Method.DRIVES_MEAN),
+      collector.measured(
+          metric(of + "_drive_spread", label, unit, Method.DRIVES_MEAN),
           Estimate.exactly(SampleMean.of(values).deviation()),
           rows(agreeing));
     }
   }
 
-  static Metric entry(String id, String label, Unit unit, Method method) {
+  static Metric metric(String id, String label, Unit unit, Method method) {
     Basis basis = unit == Unit.KILOMETRE ? Basis.DRIVEN : Basis.ENERGY;
     return new Metric(id, label, unit, method, basis, Set.of());
   }

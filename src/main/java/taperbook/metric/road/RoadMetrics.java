@@ -17,7 +17,7 @@ public final class RoadMetrics {
   private final Optional<RangeTest> reported;
   private final RangeFigures range;
   private final RangeFigures ofFirst;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
   /**
    * Creates the road metrics of a session.
@@ -32,13 +32,13 @@ public final class RoadMetrics {
       Optional<RangeTest> reported,
       RangeFigures range,
       RangeFigures ofFirst,
-      MetricCollector ledger) {
+      MetricCollector collector) {
     this.recording = recording;
     this.test = test;
     this.reported = reported;
     this.range = range;
     this.ofFirst = ofFirst;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   /**
@@ -53,26 +53,27 @@ public final class RoadMetrics {
     }
     road.trip()
         .ifPresent(
-            trip -> new TripMetrics(trip, recording, test, reported, range, ledger).measure());
+            trip -> new TripMetrics(trip, recording, test, reported, range, collector).measure());
     if (road.wants(RoadTopic.COST)) {
-      new CostMetrics(recording, range, ledger).measure(units);
+      new CostMetrics(recording, range, collector).measure(units);
     }
   }
 
   private void ofTheReported(ReportPlan.Wishes wishes, Unit units) {
     RoadWishes road = wishes.road();
     if (road.wants(RoadTopic.PLUG_IN)) {
-      new PlugInMetrics(recording, range, ledger).measure(RoadWishes.plugInDistances(units));
+      new PlugInMetrics(recording, range, collector).measure(RoadWishes.plugInDistances(units));
     }
     if (road.wants(RoadTopic.NEXT_LEG)) {
-      new NextLegMetrics(recording, range, ledger).measure(wishes.distances(), road.reserveSoc());
+      new NextLegMetrics(recording, range, collector)
+          .measure(wishes.distances(), road.reserveSoc());
     }
     if (road.wants(RoadTopic.PER_MINUTE)) {
-      new PerMinuteMetrics(recording, range, ledger).measure();
+      new PerMinuteMetrics(recording, range, collector).measure();
     }
     if (road.wants(RoadTopic.STANDARD_RANGE)) {
-      new StandardRangeMetrics(test, ofFirst, ledger).measure();
-      new TwoWayMetrics(test, ledger).measure();
+      new StandardRangeMetrics(test, ofFirst, collector).measure();
+      new TwoWayMetrics(test, collector).measure();
     }
   }
 }

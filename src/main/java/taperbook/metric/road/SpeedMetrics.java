@@ -49,14 +49,14 @@ final class SpeedMetrics {
 
   private final List<RangeTest> tests;
   private final DisplayRounding rounding;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final List<Estimate> air;
 
-  SpeedMetrics(Drives drives, DisplayRounding rounding, MetricCollector ledger) {
+  SpeedMetrics(Drives drives, DisplayRounding rounding, MetricCollector collector) {
     this.tests =
         drives.inLikeWeather().stream().filter(t -> DriveSpeed.of(t.facts()).isPresent()).toList();
     this.rounding = rounding;
-    this.ledger = ledger;
+    this.collector = collector;
     List<DriveConditions> all = tests.stream().map(t -> new DriveConditions(t.facts())).toList();
     List<Estimate> each = all.stream().map(DriveConditions::density).toList();
     this.air = all.stream().allMatch(a -> a.missing().isEmpty()) ? each : List.of();
@@ -76,12 +76,12 @@ final class SpeedMetrics {
       String words = k * step + " " + symbol;
       String id = Drives.speedId(k * step, unit);
       double v = unit.toBase(k * step);
-      enter(
-          entry("range" + id, Labels.of("number.range_at", words), Unit.KILOMETRE),
+      add(
+          metric("range" + id, Labels.of("number.range_at", words), Unit.KILOMETRE),
           charge,
           charge.at(v).filter(y -> y.bounds().low() > 0).map(Estimate.exactly(100)::over));
-      enter(
-          entry(
+      add(
+          metric(
               "consumption" + id,
               Labels.of("number.consumption_at", words),
               Unit.WATT_HOUR_PER_KILOMETRE),
@@ -90,18 +90,18 @@ final class SpeedMetrics {
     }
   }
 
-  private static Metric entry(String id, String label, Unit unit) {
-    return DriveMetrics.entry(id, label, unit, Method.RANGE_OVER_SPEED);
+  private static Metric metric(String id, String label, Unit unit) {
+    return DriveMetrics.metric(id, label, unit, Method.RANGE_OVER_SPEED);
   }
 
-  private void enter(Metric entry, Line line, Optional<Estimate> estimate) {
+  private void add(Metric metric, Line line, Optional<Estimate> estimate) {
     if (estimate.isEmpty()) {
-      ledger.withheld(entry, line.isTwo() ? TWO_SPEEDS : SCATTER);
+      collector.withheld(metric, line.isExactlyDetermined() ? TWO_SPEEDS : SCATTER);
       return;
     }
     List<Caveat> own = new ArrayList<>(List.of(line.caveat()));
-    own.addAll(ledger.caveats(Caveat.Kind.DRIVE));
-    ledger.covered(entry, estimate.get(), COVERAGE, DriveMetrics.rows(line.drives), own);
+    own.addAll(collector.caveats(Caveat.Kind.DRIVE));
+    collector.covered(metric, estimate.get(), COVERAGE, DriveMetrics.rows(line.drives), own);
   }
 
   private static Estimate speed(RangeTest test) {
@@ -130,13 +130,13 @@ final class SpeedMetrics {
         }
       }
       this.drives = List.copyOf(known);
-      this.line = isTwo() ? Optional.empty() : Optional.of(YorkLine.through(points));
+      this.line = isExactlyDetermined() ? Optional.empty() : Optional.of(YorkLine.through(points));
       this.correction = known.stream().mapToDouble(Line::correction).max().orElse(0);
       this.isSpeedCorrected = known.stream().anyMatch(t -> DriveSpeed.isOfTheCar(t.facts()));
     }
 
     /** Returns true if there are just enough speeds to determine the line. */
-    boolean isTwo() {
+    boolean isExactlyDetermined() {
       return new Drives(drives).speeds() < Drives.LEAST_SPEEDS;
     }
 

@@ -25,7 +25,7 @@ import taperbook.session.RowRef;
 /** Estimates the range test's result in still standard air on a level road. */
 final class StandardRangeMetrics {
   private static final Metric DENSITY =
-      entry("air_density", Labels.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE)
+      metric("air_density", Labels.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE)
           .in(Role.CORRECTION);
   private static final Metric AIR =
       part("correction_air", Labels.of("number.correction_air")).in(Role.CORRECTION);
@@ -34,12 +34,12 @@ final class StandardRangeMetrics {
   private static final Metric CLIMB =
       part("correction_climb", Labels.of("number.correction_climb")).in(Role.CORRECTION);
   private static final Metric EXPLAINED =
-      entry("road_load_share", Labels.of("number.road_load_share"), Unit.PERCENT)
+      metric("road_load_share", Labels.of("number.road_load_share"), Unit.PERCENT)
           .in(Role.CORRECTION);
   private static final Metric CONSUMPTION =
       part("standard_consumption", Labels.of("number.standard_consumption"));
   private static final Metric RANGE =
-      entry("standard_range", Labels.of("number.standard_range"), Unit.KILOMETRE);
+      metric("standard_range", Labels.of("number.standard_range"), Unit.KILOMETRE);
 
   private static final List<Metric> ALL =
       List.of(DENSITY, AIR, WIND, CLIMB, EXPLAINED, CONSUMPTION, RANGE);
@@ -63,20 +63,20 @@ final class StandardRangeMetrics {
 
   private final Optional<RangeTest> test;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  StandardRangeMetrics(Optional<RangeTest> test, RangeFigures range, MetricCollector ledger) {
+  StandardRangeMetrics(Optional<RangeTest> test, RangeFigures range, MetricCollector collector) {
     this.test = test;
     this.range = range;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
-  private static Metric entry(String id, String label, Unit unit) {
+  private static Metric metric(String id, String label, Unit unit) {
     return new Metric(id, label, unit, Method.STANDARD_RANGE, Basis.ENERGY, Input.DRIVE);
   }
 
   private static Metric part(String id, String label) {
-    return entry(id, label, Unit.WATT_HOUR_PER_KILOMETRE);
+    return metric(id, label, Unit.WATT_HOUR_PER_KILOMETRE);
   }
 
   void measure() {
@@ -96,14 +96,14 @@ final class StandardRangeMetrics {
     Parts parts = parts(drive);
     List<String> missing = List.copyOf(new LinkedHashSet<>(drive.missing()));
     if (missing.isEmpty()) {
-      enter(drive, parts);
+      add(drive, parts);
     } else {
       withhold("not known of the range test: " + String.join("; ", missing));
     }
   }
 
   private void withhold(String reason) {
-    ALL.forEach(entry -> ledger.withheld(entry, reason));
+    ALL.forEach(entry -> collector.withheld(entry, reason));
   }
 
   /**
@@ -143,22 +143,22 @@ final class StandardRangeMetrics {
     return one.minus(other.times(-1));
   }
 
-  private void enter(DriveConditions drive, Parts parts) {
+  private void add(DriveConditions drive, Parts parts) {
     Estimate consumption = range.consumption().estimate().orElseThrow();
     Estimate share = parts.excess().over(consumption);
     Estimate left = Estimate.exactly(1).minus(share);
     List<Caveat> own = drive.isByBody() ? List.of(MODEL, BY_BODY) : List.of(MODEL);
     List<RowRef> rows = rows();
-    ledger.measured(DENSITY, parts.density(), rows);
-    ledger.measured(AIR, parts.air(), rows, own);
-    ledger.measured(WIND, parts.wind(), rows, own);
-    ledger.measured(CLIMB, parts.climb(), rows, own);
-    ledger.measured(EXPLAINED, parts.load().over(consumption).times(100), rows, own);
-    ledger.measured(CONSUMPTION, consumption.minus(parts.excess()), rows, own);
+    collector.measured(DENSITY, parts.density(), rows);
+    collector.measured(AIR, parts.air(), rows, own);
+    collector.measured(WIND, parts.wind(), rows, own);
+    collector.measured(CLIMB, parts.climb(), rows, own);
+    collector.measured(EXPLAINED, parts.load().over(consumption).times(100), rows, own);
+    collector.measured(CONSUMPTION, consumption.minus(parts.excess()), rows, own);
     if (left.bounds().low() > 0) {
-      ledger.measured(RANGE, range.fullRange().estimate().orElseThrow().over(left), rows, own);
+      collector.measured(RANGE, range.fullRange().estimate().orElseThrow().over(left), rows, own);
     } else {
-      ledger.withheld(RANGE, "the correction may be as large as the consumption itself");
+      collector.withheld(RANGE, "the correction may be as large as the consumption itself");
     }
   }
 

@@ -34,7 +34,7 @@ final class TripMetricNames {
 
   /** Returns the location of a stop. */
   static Metric kilometre(int number) {
-    return entry(
+    return metric(
         RoadWishes.stopId(number, "distance"),
         Labels.of("number.stop_distance", number),
         Unit.KILOMETRE);
@@ -42,20 +42,20 @@ final class TripMetricNames {
 
   /** Returns the charging time of a stop. */
   static Metric charging(int number) {
-    return entry(
+    return metric(
         RoadWishes.stopId(number, "time"), Labels.of("number.stop_time", number), Unit.SECOND);
   }
 
   /** Returns a state of charge of a stop. */
   static Metric stop(int number, String idEnd, String labelKey) {
-    return entry(RoadWishes.stopId(number, idEnd), Labels.of(labelKey, number), Unit.PERCENT);
+    return metric(RoadWishes.stopId(number, idEnd), Labels.of(labelKey, number), Unit.PERCENT);
   }
 
-  private static Metric entry(String id, String label, Unit unit) {
+  private static Metric metric(String id, String label, Unit unit) {
     return new Metric(id, label, unit, Method.TRIP_PLAN, Basis.DRIVEN, Input.ROAD);
   }
 
   private static Metric total(String id, String label, Unit unit) {
-    return entry(id, label, unit).in(Role.TRIP);
+    return metric(id, label, unit).in(Role.TRIP);
   }
 }

@@ -15,34 +15,34 @@ final class TripTimes {
   }
 
   /** Returns the charging time of all stops, s. */
-  double charging(Draw drawn) {
+  double charging(Draw draw) {
     double sum = 0;
     for (int k = 0; k < plan.stops().size(); k++) {
-      sum += chargingAt(drawn, k);
+      sum += chargingAt(draw, k);
     }
     return sum;
   }
 
   /** Returns the charging time of a stop, s. */
-  double chargingAt(Draw drawn, int k) {
-    return drawn.seconds(arrivalAt(drawn, k), plan.stops().get(k).unplugPercent());
+  double chargingAt(Draw draw, int k) {
+    return draw.seconds(arrivalAt(draw, k), plan.stops().get(k).unplugPercent());
   }
 
   /** Returns the state of charge on arrival at a stop, %. */
-  double arrivalAt(Draw drawn, int k) {
-    return left(drawn, k - 1, plan.stops().get(k).kilometre());
+  double arrivalAt(Draw draw, int k) {
+    return left(draw, k - 1, plan.stops().get(k).kilometre());
   }
 
   /** Returns the state of charge at the end, %. */
-  double arrival(Draw drawn) {
-    return left(drawn, plan.stops().size() - 1, task.distanceKilometres());
+  double arrival(Draw draw) {
+    return left(draw, plan.stops().size() - 1, task.distanceKilometres());
   }
 
   /** Returns the charge left from the departure charge of a stop, or of the start. */
-  private double left(Draw drawn, int stop, double kilometre) {
+  private double left(Draw draw, int stop, double kilometre) {
     boolean start = stop < 0;
     double unplug = start ? task.startPercent() : plan.stops().get(stop).unplugPercent();
     double driven = kilometre - (start ? 0 : plan.stops().get(stop).kilometre());
-    return unplug - drawn.share(driven);
+    return unplug - draw.share(driven);
   }
 }

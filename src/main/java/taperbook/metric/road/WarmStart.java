@@ -63,24 +63,24 @@ final class WarmStart {
     return !recording.hasFewRows() && climbEnd.value() + width() <= lastPercent;
   }
 
-  private double end(Draw drawn) {
-    return climbEnd.bounds().low() + drawn.place() * climbEnd.bounds().width();
+  private double end(Draw draw) {
+    return climbEnd.bounds().low() + draw.place() * climbEnd.bounds().width();
   }
 
   /** Returns the seconds per per cent right after the climb. */
-  private double pace(Draw drawn, double end) {
-    return drawn.seconds(end, end + width(end)) / width(end);
+  private double pace(Draw draw, double end) {
+    return draw.seconds(end, end + width(end)) / width(end);
   }
 
   /** Returns the time from a state of charge below the end of the climb until a gain, s. */
-  double seconds(Draw drawn, double from, double gain) {
-    double end = end(drawn);
+  double seconds(Draw draw, double from, double gain) {
+    double end = end(draw);
     double to = from + gain;
     if (end <= from) {
-      return drawn.seconds(from, to);
+      return draw.seconds(from, to);
     }
-    double pace = pace(drawn, end);
-    return to <= end ? pace * gain : pace * (end - from) + drawn.seconds(end, to);
+    double pace = pace(draw, end);
+    return to <= end ? pace * gain : pace * (end - from) + draw.seconds(end, to);
   }
 
   /** Returns the extra time of the climb compared with a warm battery, s. */
@@ -105,11 +105,11 @@ final class WarmStart {
    * gives no information.
    */
   boolean isFaster() {
-    return surelyLost().isPresent();
+    return certainLoss().isPresent();
   }
 
   /** Returns the certain extra time of the climb, s. */
-  Optional<Estimate> surelyLost() {
+  Optional<Estimate> certainLoss() {
     return hasPace()
         ? lost().estimateIfMeasured().filter(e -> e.bounds().low() > 0)
         : Optional.empty();

@@ -50,13 +50,13 @@ public final class AgeingMetrics {
 
   private final Recording recording;
   private final Optional<EnergyFit> line;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final Set<String> ids = new HashSet<>();
 
-  public AgeingMetrics(Recording recording, Optional<EnergyFit> line, MetricCollector ledger) {
+  public AgeingMetrics(Recording recording, Optional<EnergyFit> line, MetricCollector collector) {
     this.recording = recording;
     this.line = line;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   /** Measures the change against each other session of the vehicle and skips other vehicles. */
@@ -85,17 +85,17 @@ public final class AgeingMetrics {
    * or mi.
    */
   private void slope(List<Aged> aged) {
-    Unit unit = recording.wording().shown(Unit.KILOMETRE);
-    Metric entry =
+    Unit unit = recording.formatter().shown(Unit.KILOMETRE);
+    Metric metric =
         Metric.charging(
                 "full_energy_slope",
                 Labels.of("number.full_energy_slope", NumberFormatter.name(unit)),
                 Unit.KILOWATT_HOUR,
                 Method.FULL_ENERGY_SLOPE)
             .in(Role.ENERGY);
-    Optional<String> why = whyNoSlope(aged);
-    if (why.isPresent()) {
-      ledger.withheld(entry, why.get());
+    Optional<String> reason = whyNoSlope(aged);
+    if (reason.isPresent()) {
+      collector.withheld(metric, reason.get());
       return;
     }
     List<LinePoint> points = new ArrayList<>();
@@ -120,8 +120,8 @@ public final class AgeingMetrics {
             + (estimate.bounds().contains(0)
                 ? " Its slope cannot be told from none. That is not called ageing."
                 : OTHER_CAUSES);
-    ledger.covered(
-        entry,
+    collector.covered(
+        metric,
         estimate,
         EnergyFit.COVERAGE,
         rows,
@@ -169,8 +169,8 @@ public final class AgeingMetrics {
         Recording.of(
             session,
             new Courses(session, List.of(), Courses.FEW, recording.courses().redraw()),
-            recording.wording());
-    Metric entry =
+            recording.formatter());
+    Metric metric =
         Metric.charging(
                 id(session.name()),
                 Labels.of("number.full_energy_change", session.name()),
@@ -180,15 +180,15 @@ public final class AgeingMetrics {
     Optional<EnergyFit> before = CapacityMetrics.fit(other);
     if (line.isEmpty() || before.isEmpty()) {
       Recording without = line.isEmpty() ? recording : other;
-      ledger.withheld(
-          entry, "of " + without.session().name() + ": " + CapacityMetrics.whyNoFit(without));
+      collector.withheld(
+          metric, "of " + without.session().name() + ": " + CapacityMetrics.whyNoFit(without));
       return before;
     }
     Estimate change = EnergyChange.percent(line.get().perPercent(), before.get().perPercent());
     List<RowRef> rows = new ArrayList<>(line.get().rows());
     rows.addAll(before.get().rows());
     Caveat meaning = new Caveat(Caveat.Kind.ODOMETER, meaning(change, session));
-    ledger.covered(entry, change, EnergyFit.COVERAGE, rows, List.of(meaning));
+    collector.covered(metric, change, EnergyFit.COVERAGE, rows, List.of(meaning));
     return before;
   }
 

@@ -29,7 +29,7 @@ import taperbook.session.RowRef;
  */
 public final class CRateMetrics {
   private final Numbers numbers;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final Optional<Energy> energy;
 
   /**
@@ -44,7 +44,7 @@ public final class CRateMetrics {
 
   private CRateMetrics(Recording recording, Numbers numbers, List<Caveat> caveats) {
     this.numbers = numbers;
-    this.ledger = new MetricCollector(recording.session().name(), caveats);
+    this.collector = new MetricCollector(recording.session().name(), caveats);
     this.energy =
         stated(recording.session().conditions())
             .or(this::implied)
@@ -69,7 +69,7 @@ public final class CRateMetrics {
           over -> Labels.of("number.average_c_rate", window.from(), window.to(), over),
           "average_power_" + window.idPart());
     }
-    return rates.ledger.numbers();
+    return rates.collector.numbers();
   }
 
   private static Optional<Energy> stated(Facts<ConditionItem> facts) {
@@ -98,20 +98,20 @@ public final class CRateMetrics {
 
   private void rate(String id, UnaryOperator<String> label, String powerId) {
     String over = energy.map(Energy::words).orElse(Labels.of("label.usable_energy"));
-    Metric entry = Metric.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
+    Metric metric = Metric.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
     ReportNumber of = numbers.get(powerId);
     if (energy.isEmpty()) {
-      ledger.withheld(entry, "the usable energy is not stated, and no full charge is implied");
+      collector.withheld(metric, "the usable energy is not stated, and no full charge is implied");
     } else if (of.outcome() instanceof Outcome.Measured measured) {
       List<RowRef> rows = new ArrayList<>(of.origin().rows());
       rows.addAll(energy.get().rows());
-      ledger.covered(
-          entry,
+      collector.covered(
+          metric,
           measured.estimate().over(energy.get().estimate()),
           Math.min(measured.coverage(), energy.get().coverage()),
           rows);
     } else {
-      ledger.withheld(entry, of.withheld().orElseThrow());
+      collector.withheld(metric, of.withheld().orElseThrow());
     }
   }
 }

@@ -35,14 +35,14 @@ public final class DistanceMetrics {
 
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final UninterruptedMetrics uninterrupted;
 
-  public DistanceMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+  public DistanceMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.ledger = ledger;
-    this.uninterrupted = new UninterruptedMetrics(recording, ledger);
+    this.collector = collector;
+    this.uninterrupted = new UninterruptedMetrics(recording, collector);
   }
 
   public void measure(List<WantedDistance> distances) {
@@ -81,9 +81,9 @@ public final class DistanceMetrics {
 
   private void put(Metric entry, Derived figure, ToDoubleFunction<Draw> quantity) {
     if (figure.estimate().isPresent()) {
-      ledger.enter(entry, recording.measure(quantity), figure.rows());
+      collector.add(entry, recording.measure(quantity), figure.rows());
     } else {
-      ledger.withheld(entry, figure.withheld().orElseThrow());
+      collector.withheld(entry, figure.withheld().orElseThrow());
     }
   }
 
@@ -98,10 +98,10 @@ public final class DistanceMetrics {
             Input.DRIVE);
     Optional<Estimate> share = share(distance, range.fullRange());
     if (share.isPresent()) {
-      ledger.enter(
+      collector.add(
           entry, recording.measure(d -> d.share(distance.kilometres())), range.fullRange().rows());
     } else {
-      ledger.withheld(entry, range.fullRange().withheld().orElseThrow());
+      collector.withheld(entry, range.fullRange().withheld().orElseThrow());
     }
   }
 
@@ -121,7 +121,7 @@ public final class DistanceMetrics {
             Method.TIME_TO_ADD_BY_SHARE,
             Basis.DRIVEN,
             Input.ROAD);
-    byShare(atTop(entry), distance, range.fullRange());
+    byShare(asHeadline(entry), distance, range.fullRange());
   }
 
   private void addRated(WantedDistance distance) {
@@ -133,16 +133,16 @@ public final class DistanceMetrics {
             Method.TIME_TO_ADD_RATED,
             Basis.RATED,
             Input.CHARGING);
-    byShare(atTop(entry), distance, range.ratedRange());
+    byShare(asHeadline(entry), distance, range.ratedRange());
   }
 
   private void byShare(Metric entry, WantedDistance distance, Derived fullRange) {
     if (fullRange.withheld().isPresent()) {
-      ledger.withheld(entry, fullRange.withheld().get());
+      collector.withheld(entry, fullRange.withheld().get());
       return;
     }
     if (recording.soc().isEmpty()) {
-      ledger.withheld(entry, Recording.NO_SOC);
+      collector.withheld(entry, Recording.NO_SOC);
       return;
     }
     Estimate share = share(distance, fullRange).orElseThrow();
@@ -150,7 +150,7 @@ public final class DistanceMetrics {
     double target = soc.firstValue() + share.value();
     Optional<List<RowRef>> reached = recording.rowsAround(target);
     if (reached.isEmpty()) {
-      ledger.withheld(entry, whyNotAdded(soc, share, target));
+      collector.withheld(entry, whyNotAdded(soc, share, target));
       return;
     }
     List<RowRef> rows = new ArrayList<>(reached.get());
@@ -174,7 +174,9 @@ public final class DistanceMetrics {
       return recording.whyNotReached(target);
     }
     return "it needs a charge of "
-        + recording.wording().value(share.minus(Estimate.exactly(-soc.firstValue())), Unit.PERCENT)
+        + recording
+            .formatter()
+            .value(share.minus(Estimate.exactly(-soc.firstValue())), Unit.PERCENT)
         + ", and the session ended at "
         + recording.percent(soc.lastValue(), soc);
   }
@@ -189,12 +191,12 @@ public final class DistanceMetrics {
             Basis.ENERGY,
             Input.ROAD);
     if (range.consumption().withheld().isPresent()) {
-      ledger.withheld(entry, range.consumption().withheld().get());
+      collector.withheld(entry, range.consumption().withheld().get());
       return;
     }
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty() || recording.hasFewRows()) {
-      ledger.withheld(entry, source.isEmpty() ? Recording.NO_ENERGY : Recording.FEW_ROWS);
+      collector.withheld(entry, source.isEmpty() ? Recording.NO_ENERGY : Recording.FEW_ROWS);
       return;
     }
     byEnergy(entry, distance, source.get());
@@ -211,12 +213,12 @@ public final class DistanceMetrics {
             .estimate(d -> d.course().energyAt(end) - d.course().energyAt(start))
             .orElse(Estimate.exactly(0));
     if (need.value() > added.value()) {
-      ledger.withheld(
+      collector.withheld(
           entry,
           "it takes "
-              + recording.wording().value(need, Unit.KILOWATT_HOUR)
+              + recording.formatter().value(need, Unit.KILOWATT_HOUR)
               + " and the session added "
-              + recording.wording().value(added, Unit.KILOWATT_HOUR));
+              + recording.formatter().value(added, Unit.KILOWATT_HOUR));
       return;
     }
     double km = distance.kilometres();
@@ -234,7 +236,7 @@ public final class DistanceMetrics {
   }
 
   /** Marks a metric as a headline if it uses the report's basis. */
-  private Metric atTop(Metric metric) {
+  private Metric asHeadline(Metric metric) {
     return isChosen(metric) ? metric.in(Role.MINUTES) : metric;
   }
 
@@ -246,15 +248,15 @@ public final class DistanceMetrics {
   /** Returns the caveat, with the measured ratio if both energies per per cent are known. */
   private Caveat withoutLosses() {
     String measured =
-        ledger
+        collector
             .numbers()
             .estimate("drive_energy_share")
             .map(
                 share ->
                     "By session and range test "
-                        + recording.wording().value(share, Unit.PERCENT)
+                        + recording.formatter().value(share, Unit.PERCENT)
                         + " ("
-                        + recording.wording().range(share.bounds(), Unit.PERCENT)
+                        + recording.formatter().range(share.bounds(), Unit.PERCENT)
                         + ") of what went into a per cent came out of it"
                         + needed(share.value())
                         + ".")
@@ -269,7 +271,7 @@ public final class DistanceMetrics {
   private String needed(double sharePercent) {
     return sharePercent < 100
         ? ", so that it takes "
-            + recording.wording().exactly(Math.rint(1e4 / sharePercent) / 100, Unit.ONE)
+            + recording.formatter().exactly(Math.rint(1e4 / sharePercent) / 100, Unit.ONE)
             + " times the energy"
         : "";
   }

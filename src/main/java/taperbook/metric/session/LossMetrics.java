@@ -68,17 +68,17 @@ public final class LossMetrics {
   private final Recording recording;
   private final Derived driven;
   private final Optional<EnergyFit> line;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
   public LossMetrics(
       Recording recording,
       Optional<RangeTest> test,
       Optional<EnergyFit> line,
-      MetricCollector ledger) {
+      MetricCollector collector) {
     this.recording = recording;
     this.line = line;
     this.driven = DrivenEnergy.ofFullBattery(test, recording.session().displayRounding());
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   public void measure() {
@@ -132,28 +132,28 @@ public final class LossMetrics {
               "The car counted more energy than the station, which cannot be: one of the two is"
                   + " off, or they did not count the same time."));
     }
-    ledger.measured(LOSS, loss, rows, own);
-    ledger.measured(EFFICIENCY, stored.over(delivered).times(100), rows, own);
+    collector.measured(LOSS, loss, rows, own);
+    collector.measured(EFFICIENCY, stored.over(delivered).times(100), rows, own);
   }
 
   private void withholdCharging(String reason) {
-    ledger.withheld(LOSS, reason);
-    ledger.withheld(EFFICIENCY, reason);
+    collector.withheld(LOSS, reason);
+    collector.withheld(EFFICIENCY, reason);
   }
 
   private void driving() {
     if (driven.withheld().isPresent()) {
-      ledger.withheld(DRIVE_SHARE, driven.withheld().get());
+      collector.withheld(DRIVE_SHARE, driven.withheld().get());
       return;
     }
     if (line.isEmpty()) {
-      ledger.withheld(DRIVE_SHARE, CapacityMetrics.whyNoFit(recording));
+      collector.withheld(DRIVE_SHARE, CapacityMetrics.whyNoFit(recording));
       return;
     }
     Estimate intoFull = line.get().perPercent().times(100);
     List<RowRef> rows = new ArrayList<>(driven.rows());
     rows.addAll(line.get().rows());
-    ledger.covered(
+    collector.covered(
         DRIVE_SHARE,
         driven.estimate().orElseThrow().over(intoFull).times(100),
         EnergyFit.COVERAGE,

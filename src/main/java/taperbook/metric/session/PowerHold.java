@@ -32,28 +32,28 @@ final class PowerHold {
   }
 
   /** Returns its start in a draw, s. */
-  double start(Draw drawn) {
-    return ends(drawn)[0];
+  double start(Draw draw) {
+    return ends(draw)[0];
   }
 
   /** Returns its end in a draw, s. */
-  double end(Draw drawn) {
-    return ends(drawn)[1];
+  double end(Draw draw) {
+    return ends(draw)[1];
   }
 
   /** Returns its duration in a draw, s. */
-  double seconds(Draw drawn) {
-    double[] ends = ends(drawn);
+  double seconds(Draw draw) {
+    double[] ends = ends(draw);
     return ends[1] - ends[0];
   }
 
-  private double[] ends(Draw drawn) {
-    if (drawn.place() < ANYWHERE) {
-      return anywhere(drawn.place() / ANYWHERE);
+  private double[] ends(Draw draw) {
+    if (draw.place() < ANYWHERE) {
+      return anywhere(draw.place() / ANYWHERE);
     }
     return power.size() > LOGGED
-        ? amongReadings(threshold + (2 * drawn.place() - 1) * power.halfStep())
-        : drawn.course().longestAbove(threshold);
+        ? amongReadings(threshold + (2 * draw.place() - 1) * power.halfStep())
+        : draw.course().longestAbove(threshold);
   }
 
   /** Places both ends anywhere between a reading inside and the next one outside. */

@@ -33,7 +33,7 @@ public final class StopPhaseMetrics {
   }
 
   /** Adds the times of a session's stop. */
-  public static void measure(Session session, MetricCollector ledger) {
+  public static void measure(Session session, MetricCollector collector) {
     StopPhaseMetrics door = new StopPhaseMetrics(session);
     Optional<Moment> arrived = door.stated(ConditionItem.ARRIVED);
     Optional<Moment> plugged = door.stated(ConditionItem.PLUGGED_IN);
@@ -50,23 +50,27 @@ public final class StopPhaseMetrics {
       return;
     }
     String noArrival = "the time of arriving is not stated";
-    enter(
-        ledger,
-        entry("arrival_to_power_time", Labels.of("number.arrival_to_power_time")),
+    add(
+        collector,
+        metric("arrival_to_power_time", Labels.of("number.arrival_to_power_time")),
         arrived.flatMap(a -> door.firstPower().map(f -> between(a, f))),
         arrived.isEmpty() ? noArrival : NO_POWER);
-    enter(
-        ledger,
-        entry("plug_in_to_power_time", Labels.of("number.plug_in_to_power_time")),
+    add(
+        collector,
+        metric("plug_in_to_power_time", Labels.of("number.plug_in_to_power_time")),
         plugged.flatMap(p -> door.firstPower().map(f -> between(p, f))),
         plugged.isEmpty() ? "the time of plugging in is not stated" : NO_POWER);
     String noDoor = arrived.isEmpty() ? noArrival : "the time of leaving is not stated";
     Optional<Moment> whole = door.doorToDoor();
-    enter(ledger, entry("stop_door_to_door", Labels.of("number.stop_door_to_door")), whole, noDoor);
-    enter(
-        ledger,
-        entry("stop_overhead", Labels.of("number.stop_overhead")),
-        door.beside(),
+    add(
+        collector,
+        metric("stop_door_to_door", Labels.of("number.stop_door_to_door")),
+        whole,
+        noDoor);
+    add(
+        collector,
+        metric("stop_overhead", Labels.of("number.stop_overhead")),
+        door.overhead(),
         whole.isEmpty() ? noDoor : NO_POWER);
   }
 
@@ -75,20 +79,21 @@ public final class StopPhaseMetrics {
    * stated.
    */
   public static Optional<Estimate> overhead(Session session) {
-    return new StopPhaseMetrics(session).beside().map(Moment::second);
+    return new StopPhaseMetrics(session).overhead().map(Moment::second);
   }
 
   private static final String NO_POWER = "neither readings nor conditions say when power flowed";
 
-  private static Metric entry(String id, String label) {
+  private static Metric metric(String id, String label) {
     return new Metric(
         id, label, Unit.SECOND, Method.DOOR_TO_DOOR, Basis.READINGS, Set.of(Input.READINGS));
   }
 
-  private static void enter(
-      MetricCollector ledger, Metric entry, Optional<Moment> time, String why) {
+  private static void add(
+      MetricCollector collector, Metric metric, Optional<Moment> time, String reason) {
     time.ifPresentOrElse(
-        t -> ledger.measured(entry, t.second(), t.rows()), () -> ledger.withheld(entry, why));
+        t -> collector.measured(metric, t.second(), t.rows()),
+        () -> collector.withheld(metric, reason));
   }
 
   private Optional<Moment> stated(ConditionItem item) {
@@ -104,7 +109,7 @@ public final class StopPhaseMetrics {
   }
 
   /** Returns door-to-door time minus charging: before power and after it. */
-  private Optional<Moment> beside() {
+  private Optional<Moment> overhead() {
     return doorToDoor()
         .flatMap(
             door ->

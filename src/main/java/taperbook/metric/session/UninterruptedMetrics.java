@@ -28,12 +28,12 @@ final class UninterruptedMetrics {
   private static final double LEAST_SECONDS = 1;
 
   private final Recording recording;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final List<Event> interruptions;
 
-  UninterruptedMetrics(Recording recording, MetricCollector ledger) {
+  UninterruptedMetrics(Recording recording, MetricCollector collector) {
     this.recording = recording;
-    this.ledger = ledger;
+    this.collector = collector;
     this.interruptions = EventFinder.interruptions(recording.session());
   }
 
@@ -42,24 +42,24 @@ final class UninterruptedMetrics {
     if (interruptions.isEmpty()) {
       return;
     }
-    Metric entry =
+    Metric metric =
         Metric.charging(
             "interruption_time",
             Labels.of("number.interruption_time"),
             Unit.SECOND,
             Method.INTERRUPTIONS);
     double whole = recording.session().recorded().high();
-    ledger.enter(entry, recording.measure(d -> idle(d, 0, whole)), rows());
+    collector.add(metric, recording.measure(d -> idle(d, 0, whole)), rows());
   }
 
   /** Adds a time between two moments. */
   void time(
-      Metric entry,
+      Metric metric,
       ToDoubleFunction<Draw> start,
       ToDoubleFunction<Draw> end,
       List<RowRef> rows,
       List<Caveat> own) {
-    time(entry, start, end, rows, own, true);
+    time(metric, start, end, rows, own, true);
   }
 
   /**
@@ -68,7 +68,7 @@ final class UninterruptedMetrics {
    * @param both whether to add it without interruptions as well
    */
   void time(
-      Metric entry,
+      Metric metric,
       ToDoubleFunction<Draw> start,
       ToDoubleFunction<Draw> end,
       List<RowRef> rows,
@@ -76,13 +76,13 @@ final class UninterruptedMetrics {
       boolean both) {
     ToDoubleFunction<Draw> seconds = d -> end.applyAsDouble(d) - start.applyAsDouble(d);
     if (!isConcerned(start, end)) {
-      ledger.enter(entry, recording.measure(seconds), rows, own);
+      collector.add(metric, recording.measure(seconds), rows, own);
       return;
     }
-    ledger.enter(included(entry), recording.measure(seconds), rows, withCaveats(own));
+    collector.add(included(metric), recording.measure(seconds), rows, withCaveats(own));
     if (both) {
-      ledger.enter(
-          without(entry),
+      collector.add(
+          without(metric),
           recording.measure(d -> seconds.applyAsDouble(d) - idle(d, start, end)),
           joined(rows),
           own);
@@ -91,7 +91,7 @@ final class UninterruptedMetrics {
 
   /** Adds an energy over the time between two moments, kW. */
   void average(
-      Metric entry,
+      Metric metric,
       ToDoubleFunction<Draw> energy,
       ToDoubleFunction<Draw> start,
       ToDoubleFunction<Draw> end,
@@ -101,12 +101,12 @@ final class UninterruptedMetrics {
         d -> energy.applyAsDouble(d) * LinearPower.SECONDS_PER_HOUR;
     ToDoubleFunction<Draw> average = d -> wattSeconds.applyAsDouble(d) / seconds.applyAsDouble(d);
     if (!isConcerned(start, end)) {
-      ledger.enter(entry, recording.measure(average), rows);
+      collector.add(metric, recording.measure(average), rows);
       return;
     }
-    ledger.enter(included(entry), recording.measure(average), rows, withCaveats(List.of()));
-    ledger.enter(
-        without(entry),
+    collector.add(included(metric), recording.measure(average), rows, withCaveats(List.of()));
+    collector.add(
+        without(metric),
         recording.measure(
             d -> wattSeconds.applyAsDouble(d) / (seconds.applyAsDouble(d) - idle(d, start, end))),
         joined(rows));
@@ -115,7 +115,7 @@ final class UninterruptedMetrics {
   /** A quantity of a draw at a time. */
   @FunctionalInterface
   interface AtTime {
-    double of(Draw drawn, double second);
+    double of(Draw draw, double second);
   }
 
   /**
@@ -127,19 +127,24 @@ final class UninterruptedMetrics {
    * @param last end of the readings, s
    */
   void after(
-      Metric entry, double start, double seconds, double last, AtTime quantity, List<RowRef> rows) {
+      Metric metric,
+      double start,
+      double seconds,
+      double last,
+      AtTime quantity,
+      List<RowRef> rows) {
     double end = start + seconds;
     boolean concerned = isConcerned(d -> start, d -> end);
-    ledger.enter(
-        concerned ? included(entry) : entry,
+    collector.add(
+        concerned ? included(metric) : metric,
         recording.measure(d -> quantity.of(d, end)),
         rows,
         concerned ? withCaveats(List.of()) : List.of());
     ToDoubleFunction<Draw> later = d -> end(d, start, seconds);
     if (concerned
         && recording.courses().estimate(later).filter(e -> e.value() <= last).isPresent()) {
-      ledger.enter(
-          without(entry),
+      collector.add(
+          without(metric),
           recording.measure(d -> quantity.of(d, later.applyAsDouble(d))),
           joined(rows));
     }
@@ -148,8 +153,8 @@ final class UninterruptedMetrics {
   /**
    * Returns the metric of a number over a stretch of time, labelled if it includes an interruption.
    */
-  Metric included(Metric entry, double from, double to) {
-    return isConcerned(d -> from, d -> to) ? included(entry) : entry;
+  Metric included(Metric metric, double from, double to) {
+    return isConcerned(d -> from, d -> to) ? included(metric) : metric;
   }
 
   /** Returns the caveats of a number over a stretch of time. */
@@ -166,23 +171,23 @@ final class UninterruptedMetrics {
   }
 
   private List<Caveat> withCaveats(List<Caveat> own) {
-    List<Caveat> all = new ArrayList<>(ledger.caveats(Caveat.Kind.INTERRUPTION));
+    List<Caveat> all = new ArrayList<>(collector.caveats(Caveat.Kind.INTERRUPTION));
     all.addAll(own);
     return all;
   }
 
-  private static Metric included(Metric entry) {
-    return entry.labelled(Labels.of("label.with_interruptions", entry.label()));
+  private static Metric included(Metric metric) {
+    return metric.labelled(Labels.of("label.with_interruptions", metric.label()));
   }
 
-  private static Metric without(Metric entry) {
+  private static Metric without(Metric metric) {
     return new Metric(
-        Metric.withoutInterruptions(entry.id()),
-        Labels.of("label.without_interruptions", entry.label()),
-        entry.unit(),
+        Metric.withoutInterruptions(metric.id()),
+        Labels.of("label.without_interruptions", metric.label()),
+        metric.unit(),
         Method.INTERRUPTIONS,
-        entry.basis(),
-        entry.inputs());
+        metric.basis(),
+        metric.inputs());
   }
 
   private List<RowRef> joined(List<RowRef> rows) {
@@ -195,41 +200,41 @@ final class UninterruptedMetrics {
     return interruptions.stream().flatMap(e -> e.rows().stream()).toList();
   }
 
-  private double idle(Draw drawn, ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end) {
-    return idle(drawn, start.applyAsDouble(drawn), end.applyAsDouble(drawn));
+  private double idle(Draw draw, ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end) {
+    return idle(draw, start.applyAsDouble(draw), end.applyAsDouble(draw));
   }
 
   /** Returns the interrupted time between two moments in a draw, s. */
-  private double idle(Draw drawn, double from, double to) {
+  private double idle(Draw draw, double from, double to) {
     double sum = 0;
     for (int k = 0; k < interruptions.size(); k++) {
-      sum += Math.max(0, Math.min(to, ends(drawn, k)) - Math.max(from, begins(drawn, k)));
+      sum += Math.max(0, Math.min(to, ends(draw, k)) - Math.max(from, begins(draw, k)));
     }
     return sum;
   }
 
   /** Returns when a time without interruptions has passed since a start in a draw, s. */
-  private double end(Draw drawn, double start, double seconds) {
+  private double end(Draw draw, double start, double seconds) {
     double end = start + seconds;
-    for (int k = 0; k < interruptions.size() && begins(drawn, k) < end; k++) {
-      end += Math.max(0, ends(drawn, k) - Math.max(start, begins(drawn, k)));
+    for (int k = 0; k < interruptions.size() && begins(draw, k) < end; k++) {
+      end += Math.max(0, ends(draw, k) - Math.max(start, begins(draw, k)));
     }
     return end;
   }
 
-  private double begins(Draw drawn, int k) {
+  private double begins(Draw draw, int k) {
     Interval start = interruptions.get(k).start();
-    return start.low() + place(drawn, 2 * k) * start.width();
+    return start.low() + place(draw, 2 * k) * start.width();
   }
 
-  private double ends(Draw drawn, int k) {
+  private double ends(Draw draw, int k) {
     Interval end = interruptions.get(k).end();
-    return end.low() + place(drawn, 2 * k + 1) * end.width();
+    return end.low() + place(draw, 2 * k + 1) * end.width();
   }
 
   /** Returns an independent place for each end, derived from that of the draw. */
-  private static double place(Draw drawn, int end) {
-    double spread = drawn.place() * (61 + 36 * end);
+  private static double place(Draw draw, int end) {
+    double spread = draw.place() * (61 + 36 * end);
     return spread - Math.floor(spread);
   }
 }

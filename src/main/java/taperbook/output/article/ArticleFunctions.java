@@ -28,13 +28,13 @@ import taperbook.result.ReportNumber;
  */
 final class ArticleFunctions {
   private final ArticleSource source;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final Set<String> figures;
   private final List<Problem> problems = new ArrayList<>();
 
   ArticleFunctions(ArticleSource source, Set<String> figures) {
     this.source = source;
-    this.wording = new NumberFormatter(source.units());
+    this.formatter = new NumberFormatter(source.units());
     this.figures = figures;
   }
 
@@ -45,11 +45,11 @@ final class ArticleFunctions {
 
   Map<String, Object> model() {
     return Map.of(
-        ArticleFunction.NUMBER.word(), onNumber(wording::value),
-        ArticleFunction.ABOUT.word(), onNumber(wording::about),
-        ArticleFunction.RANGE.word(), onNumber(wording::range),
+        ArticleFunction.NUMBER.word(), onNumber(formatter::value),
+        ArticleFunction.ABOUT.word(), onNumber(formatter::about),
+        ArticleFunction.RANGE.word(), onNumber(formatter::range),
         ArticleFunction.SPREAD.word(), onNumber(this::spread),
-        ArticleFunction.BOTH.word(), onNumber(wording::outcome),
+        ArticleFunction.BOTH.word(), onNumber(formatter::outcome),
         ArticleFunction.TABLE.word(), onStated(StatedFunctions::table),
         ArticleFunction.FACT.word(), onStated(StatedFunctions::fact),
         ArticleFunction.DATE.word(), onStated(StatedFunctions::date),
@@ -82,7 +82,7 @@ final class ArticleFunctions {
   }
 
   private String spread(ReportNumber number) {
-    return wording.spread(number).orElse("");
+    return formatter.spread(number).orElse("");
   }
 
   /** Returns the result of a function of {@link StatedFunctions} for one or two texts. */
@@ -169,10 +169,10 @@ final class ArticleFunctions {
         here(),
         Quoted.of(name),
         expected,
-        near.isEmpty() ? remedy(code, known) : "write " + String.join(" or ", near));
+        near.isEmpty() ? advice(code, known) : "write " + String.join(" or ", near));
   }
 
-  private static String remedy(ProblemCode code, List<String> known) {
+  private static String advice(ProblemCode code, List<String> known) {
     if (known.isEmpty()) {
       return "take the call away";
     }

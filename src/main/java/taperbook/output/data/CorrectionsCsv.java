@@ -32,18 +32,18 @@ public final class CorrectionsCsv {
     return List.of(
         correction.day().toString(),
         correction.since().toString(),
-        CsvWriter.harmless(correction.reason()));
+        CsvWriter.escapeFormula(correction.reason()));
   }
 
   private static List<String> cells(Correction correction, MovedNumber moved) {
     List<String> cells = new ArrayList<>(beginning(correction));
     List.of(moved.id(), moved.session(), moved.against(), moved.label())
-        .forEach(text -> cells.add(CsvWriter.harmless(text)));
+        .forEach(text -> cells.add(CsvWriter.escapeFormula(text)));
     cells.add(moved.unit().symbol());
     cells.addAll(amounts(moved.before()));
     cells.addAll(amounts(moved.after()));
     cells.add(moved.beyond() ? "yes" : "no");
-    cells.add(CsvWriter.harmless(String.join("; ", moved.causes())));
+    cells.add(CsvWriter.escapeFormula(String.join("; ", moved.causes())));
     return cells;
   }
 

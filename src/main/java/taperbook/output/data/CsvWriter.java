@@ -14,7 +14,7 @@ public final class CsvWriter {
   private final StringBuilder csv = new StringBuilder();
 
   /** Returns text that no spreadsheet treats as a formula. */
-  public static String harmless(String text) {
+  public static String escapeFormula(String text) {
     return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 

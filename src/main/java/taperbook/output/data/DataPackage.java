@@ -40,11 +40,11 @@ public final class DataPackage {
   /**
    * Creates a package with the tester's tables, loading one at a time.
    *
-   * @param made date to use if the report states none
+   * @param date date to use if the report states none
    */
-  public DataPackage(Plan plan, LocalDate made, Iterable<InputTable> tables) {
+  public DataPackage(Plan plan, LocalDate date, Iterable<InputTable> tables) {
     this.plan = plan;
-    this.day = plan.heading().published().orElse(made);
+    this.day = plan.heading().published().orElse(date);
     tables.forEach(t -> resources.add(InputResources.of(t)));
   }
 

@@ -64,7 +64,7 @@ final class InputResources {
     for (int i = 0; i < table.head().size(); i++) {
       ColumnSchema column = column(table, i);
       columns.add(column);
-      if (key.isEmpty() && KEYS.contains(plain(column.name())) && tellsApart(cells(table, i))) {
+      if (key.isEmpty() && KEYS.contains(plain(column.name())) && isUnique(cells(table, i))) {
         key = List.of(column.name());
       }
     }
@@ -109,7 +109,7 @@ final class InputResources {
     return table.rows().stream().map(r -> index < r.size() ? r.get(index) : "").toList();
   }
 
-  private static boolean tellsApart(List<String> cells) {
+  private static boolean isUnique(List<String> cells) {
     Set<String> all = new HashSet<>(cells);
     return all.size() == cells.size() && cells.stream().noneMatch(String::isBlank);
   }

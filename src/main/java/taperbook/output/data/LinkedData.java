@@ -42,13 +42,13 @@ public final class LinkedData {
   /**
    * Creates the data of one report.
    *
-   * @param made date to use if the report states none
+   * @param date date to use if the report states none
    * @param description the report in a sentence or two, as plain text
    */
-  public LinkedData(ReportResult result, LocalDate made, String description) {
+  public LinkedData(ReportResult result, LocalDate date, String description) {
     this.result = result;
     this.heading = result.plan().heading();
-    this.published = heading.published().orElse(made);
+    this.published = heading.published().orElse(date);
     this.description = description;
   }
 

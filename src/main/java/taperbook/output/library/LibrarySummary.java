@@ -18,12 +18,12 @@ import taperbook.result.ReportNumber;
 /** The summary at the top of a library: its size and its notable sessions. */
 final class LibrarySummary {
   private final LibraryResult result;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final RowNames names;
 
-  LibrarySummary(LibraryResult result, NumberFormatter wording, RowNames names) {
+  LibrarySummary(LibraryResult result, NumberFormatter formatter, RowNames names) {
     this.result = result;
-    this.wording = wording;
+    this.formatter = formatter;
     this.names = names;
   }
 
@@ -84,8 +84,8 @@ final class LibrarySummary {
   private Map<String, Object> item(String label, LibraryRow row, ReportNumber number) {
     return Map.of(
         "label", label,
-        "value", wording.value(number),
-        "spread", wording.spread(number).orElse(""),
+        "value", formatter.value(number),
+        "spread", formatter.spread(number).orElse(""),
         "session", names.name(row));
   }
 }

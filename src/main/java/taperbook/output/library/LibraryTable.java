@@ -44,7 +44,7 @@ final class LibraryTable {
   LibraryTable(
       LibraryResult result,
       List<LibraryRow> shown,
-      NumberFormatter wording,
+      NumberFormatter formatter,
       CaveatKinds kinds,
       RowNames names) {
     this.result = result;
@@ -55,7 +55,7 @@ final class LibraryTable {
     for (ReportNumber number : numbers(shown.get(0))) {
       String id = number.id();
       texts.put(
-          id, new ColumnFormat(shown.stream().map(r -> r.numbers().get(id)).toList(), wording));
+          id, new ColumnFormat(shown.stream().map(r -> r.numbers().get(id)).toList(), formatter));
     }
   }
 

@@ -21,11 +21,11 @@ final class VehicleTable {
   private static final int MOST_VEHICLES = 100;
 
   private final LibraryResult result;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  VehicleTable(LibraryResult result, NumberFormatter wording) {
+  VehicleTable(LibraryResult result, NumberFormatter formatter) {
     this.result = result;
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
   /** Returns a row for each vehicle, by name. */
@@ -88,6 +88,6 @@ final class VehicleTable {
   }
 
   private String value(LibraryRow row, String id) {
-    return wording.value(row.numbers().get(id));
+    return formatter.value(row.numbers().get(id));
   }
 }

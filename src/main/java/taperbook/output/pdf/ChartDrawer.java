@@ -44,7 +44,7 @@ final class ChartDrawer implements SVGDrawer {
   }
 
   /** Returns the placeholder document of a chart. */
-  static String standIn(String name) {
+  static String placeholder(String name) {
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" " + CHART + "=\"" + name + "\"/>";
   }
 

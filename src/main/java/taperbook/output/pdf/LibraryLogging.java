@@ -28,7 +28,7 @@ public final class LibraryLogging {
   private LibraryLogging() {}
 
   /** Silences the loggers once, before anything is written. */
-  public static void hush() {
+  public static void silenceLoggers() {
     // Class initialisation does the work; this call triggers it.
   }
 }

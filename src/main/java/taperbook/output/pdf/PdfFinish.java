@@ -40,7 +40,7 @@ final class PdfFinish {
    * @param contentHash hash of all inputs; determines the identifier in its trailer
    */
   byte[] bytes(List<PdfAttachment> attachments, byte[] contentHash) throws IOException {
-    inform();
+    setInformation();
     PDDocumentCatalog catalog = document.getDocumentCatalog();
     PDMetadata metadata = new PDMetadata(document);
     metadata.importXMPMetadata(XmpPacket.bytes(heading));
@@ -59,7 +59,7 @@ final class PdfFinish {
     return out.toByteArray();
   }
 
-  private void inform() {
+  private void setInformation() {
     PDDocumentInformation information = new PDDocumentInformation();
     information.setTitle(heading.title());
     if (!heading.author().isEmpty()) {
@@ -78,7 +78,7 @@ final class PdfFinish {
   private Calendar date() {
     Calendar calendar = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
     calendar.setTimeInMillis(
-        heading.made().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
+        heading.date().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
     return calendar;
   }
 

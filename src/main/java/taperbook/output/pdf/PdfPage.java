@@ -55,7 +55,7 @@ public final class PdfPage {
    * @param attachments the attached files
    */
   public Checked<byte[]> bytes(String html, PdfMetadata heading, List<PdfAttachment> attachments) {
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     try {
       return Checked.good(BoundedLayout.of(() -> laidOut(html, heading, attachments)));
     } catch (LayoutException e) {
@@ -96,7 +96,7 @@ public final class PdfPage {
             .useProtocolsStreamImplementation(this::figure, FIGURE_SCHEME)
             .useProtocolsStreamImplementation(PdfPage::font, PdfFonts.SCHEME)
             .useExternalResourceAccessControl(
-                (address, type) -> isOurs(address),
+                (address, type) -> isAllowed(address),
                 ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
             .useFastMode();
     try (ChartDrawer drawer = new ChartDrawer(charts);
@@ -110,7 +110,7 @@ public final class PdfPage {
   }
 
   /** Returns true for charts and embedded data; templates cannot access files or web addresses. */
-  private static boolean isOurs(String address) {
+  private static boolean isAllowed(String address) {
     return List.of(FIGURE_SCHEME, PdfFonts.SCHEME, "data").stream()
         .anyMatch(scheme -> address.startsWith(scheme + ":"));
   }
@@ -120,7 +120,7 @@ public final class PdfPage {
     if (!charts.containsKey(name)) {
       throw new IllegalArgumentException("no chart has the address " + address);
     }
-    return new TextStream(ChartDrawer.standIn(name));
+    return new TextStream(ChartDrawer.placeholder(name));
   }
 
   private static FSStream font(String address) {

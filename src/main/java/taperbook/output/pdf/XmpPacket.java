@@ -12,7 +12,7 @@ final class XmpPacket {
   private XmpPacket() {}
 
   static byte[] bytes(PdfMetadata heading) {
-    String date = heading.made() + "T00:00:00Z";
+    String date = heading.date() + "T00:00:00Z";
     String packet =
         "<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
             + "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n"

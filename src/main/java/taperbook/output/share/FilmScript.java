@@ -33,12 +33,12 @@ public final class FilmScript {
   /**
    * Creates the script of one report.
    *
-   * @param made date to use if the report states none
+   * @param date date to use if the report states none
    */
-  public FilmScript(ReportResult result, LocalDate made) {
+  public FilmScript(ReportResult result, LocalDate date) {
     this.result = result;
     this.offset = result.plan().style().film().offsetSeconds();
-    this.day = result.plan().heading().published().orElse(made);
+    this.day = result.plan().heading().published().orElse(date);
   }
 
   /** Returns the file as UTF-8. */

@@ -68,7 +68,7 @@ public final class ShareTable {
 
   /** Returns the table as CSV in UTF-8: value and both ends of its interval in separate columns. */
   public byte[] csv() {
-    CsvWriter csv = new CsvWriter().row(columns().stream().map(CsvWriter::harmless).toList());
+    CsvWriter csv = new CsvWriter().row(columns().stream().map(CsvWriter::escapeFormula).toList());
     cells().forEach(csv::row);
     return csv.text().getBytes(StandardCharsets.UTF_8);
   }

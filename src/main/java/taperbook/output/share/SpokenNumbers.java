@@ -12,13 +12,13 @@ import taperbook.result.ReportResult;
 final class SpokenNumbers {
   private final Numbers numbers;
   private final Optional<Curve> socOverTime;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
   /** Creates spoken numbers of a report, with the curve of its session. */
   SpokenNumbers(ReportResult result, Numbers numbers) {
     this.numbers = numbers;
     this.socOverTime = result.main().curves().socOverTime();
-    this.wording = new NumberFormatter(result.plan().style());
+    this.formatter = new NumberFormatter(result.plan().style());
   }
 
   /** Returns the value in the number's unit, if it was measured. */
@@ -31,12 +31,12 @@ final class SpokenNumbers {
 
   /** Returns the value with its unit, if it was measured. */
   Optional<String> value(String id) {
-    return measured(id).map(wording::value);
+    return measured(id).map(formatter::value);
   }
 
   /** Returns the value with its uncertainty, if it was measured. */
   Optional<String> full(String id) {
-    return measured(id).map(wording::outcome);
+    return measured(id).map(formatter::outcome);
   }
 
   /** Returns the time since plugging in, s, at which the displayed charge first reaches a level. */

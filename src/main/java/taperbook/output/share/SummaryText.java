@@ -53,10 +53,10 @@ public final class SummaryText {
     List<String> numbers = new ArrayList<>();
     List<String> facts = PageView.texts(firstPage, "facts");
     if (!facts.isEmpty()) {
-      String gravest =
+      String severest =
           Labels.of("share.mind", PlainMarkdown.of(sentences(facts.get(0), MOST_OF_CAVEAT - 1)));
-      room -= words(gravest);
-      caveats.add(gravest);
+      room -= words(severest);
+      caveats.add(severest);
     }
     for (Map<String, Object> number : PageView.parts(firstPage, "numbers")) {
       String line = PageView.is(number, "measured") ? PlainMarkdown.of(number(number)) : "";

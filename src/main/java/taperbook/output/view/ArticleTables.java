@@ -20,13 +20,13 @@ public final class ArticleTables {
 
   /** Returns every table that a report of a session can have; missing ones are empty. */
   public static Map<String, ArticleTable> of(ReportResult result) {
-    NumberFormatter wording = new NumberFormatter(result.plan().style());
-    NumberViews views = new NumberViews(result, wording, new CaveatMarks(result));
-    Tables tables = new Tables(result, views, wording);
+    NumberFormatter formatter = new NumberFormatter(result.plan().style());
+    NumberViews views = new NumberViews(result, formatter, new CaveatMarks(result));
+    Tables tables = new Tables(result, views, formatter);
     CurvePart curve = new CurvePart(result.main(), views);
     ArticleTables all = new ArticleTables();
     all.grid("milestones", tables.milestones());
-    EventTables events = new EventTables(result, views, wording);
+    EventTables events = new EventTables(result, views, formatter);
     all.add(
         "events",
         heads("head.when", "head.soc", "head.what", "head.row"),
@@ -47,9 +47,9 @@ public final class ArticleTables {
         heads("head.quantity", "head.one_way", "head.another_way", "head.verdict"),
         List.of("title", "first", "second", "verdict"),
         tables.checks());
-    all.range(new RangeBasis(result.main(), views, wording).map());
+    all.range(new RangeBasis(result.main(), views, formatter).map());
     all.facts("conditions", FactTexts.table(result.main().session().conditions()));
-    all.comparison(new ComparisonPart(result, views, wording).map());
+    all.comparison(new ComparisonPart(result, views, formatter).map());
     return all.tables;
   }
 

@@ -31,12 +31,12 @@ final class ComparisonCaution {
           RangeItem.CLIMATE_CONTROL,
           RangeItem.ROUTE);
 
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final List<SessionResult> sessions;
   private final List<ConditionItem> unlike;
 
   ComparisonCaution(ReportResult result) {
-    this.wording = new NumberFormatter(result.plan().style());
+    this.formatter = new NumberFormatter(result.plan().style());
     this.sessions = result.sessions();
     this.unlike = result.unlike();
   }
@@ -90,7 +90,7 @@ final class ComparisonCaution {
     List<String> values =
         sessions.stream()
             .map(s -> facts.apply(s).flatMap(f -> f.known(item)))
-            .map(f -> f.map(x -> FactTexts.value(x, wording)).orElse("not known"))
+            .map(f -> f.map(x -> FactTexts.value(x, formatter)).orElse("not known"))
             .toList();
     if (values.stream().distinct().count() < 2) {
       return "";

@@ -32,16 +32,16 @@ final class ComparisonPart {
   private final ReportResult result;
   private final List<SessionResult> sessions;
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberTable table;
   private final SessionNames names;
 
-  ComparisonPart(ReportResult result, NumberViews views, NumberFormatter wording) {
+  ComparisonPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.sessions = result.sessions();
     this.views = views;
-    this.wording = wording;
-    this.table = new NumberTable(views, wording);
+    this.formatter = formatter;
+    this.table = new NumberTable(views, formatter);
     this.names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
   }
 
@@ -49,7 +49,7 @@ final class ComparisonPart {
     boolean present = !result.compared().isEmpty();
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("present", present);
-    ConditionDifferences apart = new ConditionDifferences(sessions, wording);
+    ConditionDifferences apart = new ConditionDifferences(sessions, formatter);
     map.put("sessions", present ? heads() : List.of());
     map.put("pairs", result.pairs().stream().map(this::pair).toList());
     map.put("common", present ? common() : Map.of("rows", List.of()));
@@ -104,17 +104,17 @@ final class ComparisonPart {
 
   /** Describes the findings and which of the two was interrupted. */
   private List<String> sentences(PairResult pair, String one, String other) {
-    List<String> sentences = new ArrayList<>(new PairText(pair, one, other, wording).sentences());
+    List<String> sentences = new ArrayList<>(new PairText(pair, one, other, formatter).sentences());
     pair.shared().ifPresent(s -> sentences.add(RunText.inShort(result.runs().spread())));
     for (int i = 0; i < sessions.size(); i++) {
       String letter = SessionNames.letter(i);
-      Optional<ReportNumber> stood = sessions.get(i).numbers().find("interruption_time");
+      Optional<ReportNumber> interruption = sessions.get(i).numbers().find("interruption_time");
       if (letter.equals(one) || letter.equals(other)) {
-        stood.ifPresent(
+        interruption.ifPresent(
             n ->
                 sentences.add(
                     "Times here include the "
-                        + wording.value(n)
+                        + formatter.value(n)
                         + " for which the charging of "
                         + letter
                         + " was interrupted."));
@@ -190,7 +190,8 @@ final class ComparisonPart {
             : Optional.empty();
     return difference
         .filter(d -> d.estimate().isPresent())
-        .map(d -> new DifferenceFormat(d, SessionNames.letter(0), SessionNames.letter(1), wording))
+        .map(
+            d -> new DifferenceFormat(d, SessionNames.letter(0), SessionNames.letter(1), formatter))
         .map(
             text ->
                 Map.<String, Object>of("present", true, "shown", text.words(), "ends", text.ends()))
@@ -262,11 +263,11 @@ final class ComparisonPart {
             + " took "
             + SessionNames.letter(index)
             + " "
-            + wording.value(plugged.get())
+            + formatter.value(plugged.get())
             + " from plugging in at "
-            + wording.value(start.get(), Unit.PERCENT)
+            + formatter.value(start.get(), Unit.PERCENT)
             + ", and "
-            + wording.value(cut.get())
+            + formatter.value(cut.get())
             + " from "
             + from
             + "\u00a0% on.");

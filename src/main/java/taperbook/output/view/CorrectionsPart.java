@@ -27,7 +27,7 @@ final class CorrectionsPart {
 
   private final String session;
   private final List<String> headline;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
   /**
    * Creates the corrections of a report.
@@ -35,10 +35,10 @@ final class CorrectionsPart {
    * @param session name of the reported session
    * @param headline ids of its headline numbers, in order
    */
-  CorrectionsPart(String session, List<String> headline, NumberFormatter wording) {
+  CorrectionsPart(String session, List<String> headline, NumberFormatter formatter) {
     this.session = session;
     this.headline = List.copyOf(headline);
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
   /**
@@ -129,7 +129,7 @@ final class CorrectionsPart {
 
   private Map<String, String> amount(MovedNumber number, Optional<Estimate> estimate) {
     return Map.of(
-        "value", wording.value(number, estimate), "range", wording.range(number, estimate));
+        "value", formatter.value(number, estimate), "range", formatter.range(number, estimate));
   }
 
   /** Describes how many numbers are not in the table. */

@@ -22,12 +22,12 @@ final class EventTables {
 
   private final ReportResult result;
   private final NumberViews views;
-  private final EventText wording;
+  private final EventText eventText;
 
-  EventTables(ReportResult result, NumberViews views, NumberFormatter wording) {
+  EventTables(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.views = views;
-    this.wording = new EventText(wording);
+    this.eventText = new EventText(formatter);
   }
 
   /** Returns the events of the reported session, numbered as in its chart. */
@@ -51,9 +51,9 @@ final class EventTables {
           Map.of(
               "number", "" + (rows.size() + 1),
               "letter", letter,
-              "when", wording.when(event),
-              "charge", wording.charge(event),
-              "what", wording.what(event),
+              "when", eventText.when(event),
+              "charge", eventText.charge(event),
+              "what", eventText.what(event),
               "row", String.join(", ", RowRuns.lines(event.rows()).values())));
     }
     return rows;

@@ -51,7 +51,7 @@ public final class FactTexts {
   /**
    * Describes the charge of the drive, such as {@code from 92 % to 11 %}, as far as it is known.
    */
-  static String drive(Facts<RangeItem> facts, NumberFormatter wording) {
+  static String drive(Facts<RangeItem> facts, NumberFormatter formatter) {
     return facts
         .known(RangeItem.DISTANCE)
         .flatMap(
@@ -64,7 +64,7 @@ public final class FactTexts {
                                 .known(RangeItem.END_SOC)
                                 .map(
                                     end ->
-                                        value(distance, wording)
+                                        value(distance, formatter)
                                             + " from "
                                             + value(start)
                                             + " to "
@@ -84,12 +84,12 @@ public final class FactTexts {
    * Returns a known fact in the units of a report, with the original in brackets if its unit
    * differs, such as {@code 55.4 °F (13 °C)}.
    */
-  static String value(Fact fact, NumberFormatter wording) {
+  static String value(Fact fact, NumberFormatter formatter) {
     Optional<Unit> written = Unit.ofSymbol(fact.unit()).filter(u -> fact.amount().isPresent());
     Optional<Unit> base =
         written.flatMap(u -> MIXED.stream().filter(b -> b.quantity() == u.quantity()).findFirst());
-    return base.filter(b -> wording.shown(b) != written.orElseThrow())
-        .map(b -> wording.value(fact.amount().orElseThrow(), b) + " (" + value(fact) + ")")
+    return base.filter(b -> formatter.shown(b) != written.orElseThrow())
+        .map(b -> formatter.value(fact.amount().orElseThrow(), b) + " (" + value(fact) + ")")
         .orElseGet(() -> value(fact));
   }
 

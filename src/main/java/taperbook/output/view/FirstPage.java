@@ -37,12 +37,12 @@ final class FirstPage {
 
   private final ReportResult result;
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  FirstPage(ReportResult result, NumberViews views, NumberFormatter wording) {
+  FirstPage(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.views = views;
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
   /** Returns the model, as described at the top of {@code report.ftlh}. */
@@ -58,9 +58,11 @@ final class FirstPage {
             .toList());
     map.put("range", views.view(result.main(), "driven_range_full"));
     map.put("rangeAt", result.main().rangeTest().map(this::conditions).orElse(""));
-    List<Mind> minds = minds();
-    map.put("mind", minds.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""));
-    map.put("facts", minds.stream().map(m -> m.of() + m.caveat().fact()).toList());
+    List<Mind> mainCaveats = mainCaveats();
+    map.put(
+        "mind",
+        mainCaveats.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""));
+    map.put("facts", mainCaveats.stream().map(m -> m.of() + m.caveat().fact()).toList());
     return map;
   }
 
@@ -86,9 +88,9 @@ final class FirstPage {
         test.facts()
             .known(RangeItem.TARGET_SPEED)
             .or(() -> test.facts().known(RangeItem.AVERAGE_SPEED))
-            .map(f -> FactTexts.value(f, wording));
+            .map(f -> FactTexts.value(f, formatter));
     Optional<String> air =
-        test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(f -> FactTexts.value(f, wording));
+        test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(f -> FactTexts.value(f, formatter));
     return Stream.of(speed, air)
         .flatMap(Optional::stream)
         .reduce((a, b) -> a + " and " + b)
@@ -99,10 +101,10 @@ final class FirstPage {
    * Returns the most severe caveats of the reported session, then those of compared sessions with
    * their names, then other caveats of the reported session.
    */
-  private List<Mind> minds() {
+  private List<Mind> mainCaveats() {
     List<SessionResult> sessions = result.sessions();
     SessionNames names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
-    Stream<Mind> gravest =
+    Stream<Mind> severe =
         IntStream.range(0, sessions.size())
             .boxed()
             .flatMap(
@@ -110,7 +112,7 @@ final class FirstPage {
                     of(GRAVEST, sessions.get(i).caveats())
                         .map(c -> new Mind(i == 0 ? "" : "of " + names.inSentence(i) + ": ", c)));
     Stream<Mind> less = of(LESS, result.main().caveats()).map(c -> new Mind("", c));
-    return Stream.concat(gravest, less).toList();
+    return Stream.concat(severe, less).toList();
   }
 
   /** A caveat with the name of its session, which is empty for the reported one. */

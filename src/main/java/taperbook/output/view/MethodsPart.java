@@ -18,12 +18,12 @@ import taperbook.session.Trace;
  */
 final class MethodsPart {
   private final ReportResult result;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final Definitions definitions;
 
-  MethodsPart(ReportResult result, NumberFormatter wording) {
+  MethodsPart(ReportResult result, NumberFormatter formatter) {
     this.result = result;
-    this.wording = wording;
+    this.formatter = formatter;
     this.definitions =
         Definitions.of(result.sessions().stream().map(SessionResult::numbers).toList());
   }
@@ -79,7 +79,7 @@ final class MethodsPart {
   }
 
   private String step(double amount, Unit unit) {
-    return amount == 0 ? "not limited" : wording.exactly(amount, unit);
+    return amount == 0 ? "not limited" : formatter.exactly(amount, unit);
   }
 
   /** Returns the withheld numbers, grouped by reason. */

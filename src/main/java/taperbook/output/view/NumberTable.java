@@ -20,11 +20,11 @@ import taperbook.result.ReportNumber;
  */
 final class NumberTable {
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  NumberTable(NumberViews views, NumberFormatter wording) {
+  NumberTable(NumberViews views, NumberFormatter formatter) {
     this.views = views;
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
   /**
@@ -90,7 +90,7 @@ final class NumberTable {
         views.differs(present.get(0).unit())
             ? Optional.of(new ColumnFormat(present, views.other()))
             : Optional.empty();
-    return new Texts(Optional.of(new ColumnFormat(present, wording)), other);
+    return new Texts(Optional.of(new ColumnFormat(present, formatter)), other);
   }
 
   private List<Map<String, Object>> cells(List<Optional<ReportNumber>> numbers, List<Texts> texts) {

@@ -16,14 +16,14 @@ import taperbook.result.SessionResult;
 
 /** Formats numbers for templates: every part is a text. */
 final class NumberViews {
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberFormatter other;
   private final CaveatMarks marks;
   private final String mainSession;
 
-  NumberViews(ReportResult result, NumberFormatter wording, CaveatMarks marks) {
-    this.wording = wording;
-    this.other = wording.inOtherDistances();
+  NumberViews(ReportResult result, NumberFormatter formatter, CaveatMarks marks) {
+    this.formatter = formatter;
+    this.other = formatter.inOtherDistances();
     this.marks = marks;
     this.mainSession = result.main().session().name();
   }
@@ -53,10 +53,10 @@ final class NumberViews {
     view.put("label", number.label());
     view.put("present", true);
     view.put("measured", number.estimate().isPresent());
-    view.put("value", wording.value(number));
-    view.put("range", wording.range(number));
-    view.put("between", wording.between(number).orElse(""));
-    view.put("spread", wording.spread(number).orElse(""));
+    view.put("value", formatter.value(number));
+    view.put("range", formatter.range(number));
+    view.put("between", formatter.between(number).orElse(""));
+    view.put("spread", formatter.spread(number).orElse(""));
     view.put("basis", basis(number.metric().basis()));
     view.put("session", number.origin().session());
     view.put("rows", RowRuns.words(number.origin().rows()));
@@ -78,7 +78,7 @@ final class NumberViews {
 
   /** Returns true if numbers of a unit differ in the other unit of distance. */
   boolean differs(Unit unit) {
-    return wording.shown(unit) != other.shown(unit);
+    return formatter.shown(unit) != other.shown(unit);
   }
 
   /** Returns one side of a check, or a quantity of a leg. */
@@ -87,11 +87,11 @@ final class NumberViews {
         "label",
         label,
         "value",
-        wording.value(estimate, unit),
+        formatter.value(estimate, unit),
         "range",
-        wording.range(estimate.bounds(), unit),
+        formatter.range(estimate.bounds(), unit),
         "between",
-        wording.between(estimate.bounds(), unit));
+        formatter.between(estimate.bounds(), unit));
   }
 
   private String anchor(ReportNumber number) {

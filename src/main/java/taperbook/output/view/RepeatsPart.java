@@ -20,9 +20,9 @@ final class RepeatsPart {
   private final ReportResult result;
   private final NumberTable table;
 
-  RepeatsPart(ReportResult result, NumberViews views, NumberFormatter wording) {
+  RepeatsPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
-    this.table = new NumberTable(views, wording);
+    this.table = new NumberTable(views, formatter);
   }
 
   /**

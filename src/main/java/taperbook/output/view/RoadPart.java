@@ -20,17 +20,17 @@ import taperbook.result.SessionResult;
 final class RoadPart {
   private final ReportResult result;
   private final SessionResult main;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberViews views;
   private final NumberTable table;
   private final RoadWishes road;
 
-  RoadPart(ReportResult result, NumberViews views, NumberFormatter wording) {
+  RoadPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.main = result.main();
-    this.wording = wording;
+    this.formatter = formatter;
     this.views = views;
-    this.table = new NumberTable(views, wording);
+    this.table = new NumberTable(views, formatter);
     this.road = result.plan().wishes().road();
   }
 
@@ -46,7 +46,7 @@ final class RoadPart {
     map.put(
         "perMinute",
         road.wants(RoadTopic.PER_MINUTE) ? views.views(main, Role.PER_MINUTE) : List.of());
-    map.put("trip", new TripPart(result, views, wording).map());
+    map.put("trip", new TripPart(result, views, formatter).map());
     map.put("costs", SideBySide.table(result, table, road.wants(RoadTopic.COST), Role.COST));
     map.put("standard", road.wants(RoadTopic.STANDARD_RANGE) ? standard() : List.of());
     map.put(

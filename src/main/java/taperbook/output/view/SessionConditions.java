@@ -48,11 +48,11 @@ final class SessionConditions {
   private SessionConditions() {}
 
   /** Returns each with {@code label}, {@code value}, {@code known} and {@code brief}. */
-  static List<Map<String, Object>> of(Session session, NumberFormatter wording) {
+  static List<Map<String, Object>> of(Session session, NumberFormatter formatter) {
     List<Map<String, Object>> list = new ArrayList<>();
     for (Asked asked : ASKED) {
       Optional<Fact> fact = session.conditions().known(asked.item());
-      String value = fact.map(f -> FactTexts.value(f, wording)).orElse("not known");
+      String value = fact.map(f -> FactTexts.value(f, formatter)).orElse("not known");
       list.add(
           Map.of(
               "label", asked.label(),

@@ -18,14 +18,14 @@ import taperbook.result.SessionResult;
 final class Tables {
   private final ReportResult result;
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberTable table;
 
-  Tables(ReportResult result, NumberViews views, NumberFormatter wording) {
+  Tables(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.views = views;
-    this.wording = wording;
-    this.table = new NumberTable(views, wording);
+    this.formatter = formatter;
+    this.table = new NumberTable(views, formatter);
   }
 
   /** Returns one row per state of charge reached. */
@@ -173,9 +173,9 @@ final class Tables {
     Estimate signed = compared.difference();
     Estimate difference = signed.value() < 0 ? signed.times(-1) : signed;
     return "differ by "
-        + wording.value(difference, check.unit())
+        + formatter.value(difference, check.unit())
         + " ("
-        + wording.range(difference.bounds(), check.unit())
+        + formatter.range(difference.bounds(), check.unit())
         + "), more than "
         + NumberFormatter.allowed(compared);
   }

@@ -157,7 +157,7 @@ public final class LibraryMetrics {
   }
 
   private static void batteryTemperature(Recording recording, MetricCollector collector) {
-    Metric entry =
+    Metric metric =
         new Metric(
             LibraryPlan.BATTERY_TEMPERATURE,
             Labels.of("number.battery_temperature_at_start"),
@@ -170,9 +170,9 @@ public final class LibraryMetrics {
     Optional<Estimate> stated = facts.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START);
     if (stated.isPresent()) {
       collector.measured(
-          entry, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
+          metric, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
     } else {
-      collector.withheld(entry, "the battery's temperature at plugging in is not known");
+      collector.withheld(metric, "the battery's temperature at plugging in is not known");
     }
   }
 

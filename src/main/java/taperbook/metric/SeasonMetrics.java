@@ -175,12 +175,12 @@ final class SeasonMetrics {
 
   private static void put(MetricCollector own, String id, Unit unit, Derived figure) {
     String label = Labels.of("number." + id);
-    Metric entry = new Metric(id, label, unit, figure.method(), figure.basis(), Input.DRIVE);
+    Metric metric = new Metric(id, label, unit, figure.method(), figure.basis(), Input.DRIVE);
     figure
         .estimate()
         .ifPresentOrElse(
-            e -> own.measured(entry, e, figure.rows()),
-            () -> own.withheld(entry, figure.withheld().orElse("")));
+            e -> own.measured(metric, e, figure.rows()),
+            () -> own.withheld(metric, figure.withheld().orElse("")));
   }
 
   /**
@@ -198,7 +198,7 @@ final class SeasonMetrics {
       ReportNumber warm = pair.warm.numbers.get(id);
       ReportNumber cold = pair.cold.numbers.get(id);
       String degrees = pair.cold.degrees + " over " + pair.warm.degrees;
-      Metric entry =
+      Metric metric =
           metric(
               warm,
               "season_" + (single ? "" : k + "_") + id + "_ratio",
@@ -206,7 +206,7 @@ final class SeasonMetrics {
               Method.SEASON_RATIO);
       Optional<String> reason = warm.withheld().or(cold::withheld);
       if (reason.isPresent() || (isDistance && !pair.areStartsAlike)) {
-        collector.withheld(entry, reason.orElse(STARTS));
+        collector.withheld(metric, reason.orElse(STARTS));
         continue;
       }
       List<Caveat> own = new ArrayList<>(List.of(pair.caveat()));
@@ -216,7 +216,7 @@ final class SeasonMetrics {
                 "How much runs differ by themselves was not measured and is not in the intervals."));
       }
       ratios.add(ratio(warm, cold, beyond, isDistance));
-      add(entry, ratios.get(ratios.size() - 1), own);
+      add(metric, ratios.get(ratios.size() - 1), own);
     }
     if (pairs.size() > 1) {
       mean(id, pairs, ratios);
@@ -250,9 +250,9 @@ final class SeasonMetrics {
     ReportNumber of = pairs.get(0).warm.numbers.get(id);
     int n = ratios.size();
     String label = Labels.of("number.season_mean", of.label(), n);
-    Metric entry = metric(of, "season_" + id + "_ratio", label, Method.SEASON_MEAN);
+    Metric metric = metric(of, "season_" + id + "_ratio", label, Method.SEASON_MEAN);
     if (n < 2) {
-      collector.withheld(entry, "fewer than two pairs have this ratio");
+      collector.withheld(metric, "fewer than two pairs have this ratio");
       return;
     }
     SampleMean mean = SampleMean.of(ratios.stream().map(Ratio::value).toList());
@@ -262,15 +262,15 @@ final class SeasonMetrics {
     if (n == 2) {
       own.add(caveat("Two pairs tell little of how pairs differ: Student's factor is 12.7."));
     }
-    add(entry, new Ratio(mean.value(), Math.max(mean.half95(), readings), rows), own);
+    add(metric, new Ratio(mean.value(), Math.max(mean.half95(), readings), rows), own);
   }
 
-  private void add(Metric entry, Ratio ratio, List<Caveat> own) {
+  private void add(Metric metric, Ratio ratio, List<Caveat> own) {
     if (ratio.half95 > MOST_OPEN * ratio.value) {
-      collector.withheld(entry, "its interval would reach beyond half of it to either side");
+      collector.withheld(metric, "its interval would reach beyond half of it to either side");
     } else {
       Estimate estimate = Estimate.around(ratio.value, ratio.half95);
-      collector.covered(entry, estimate, COVERAGE, ratio.rows, own);
+      collector.covered(metric, estimate, COVERAGE, ratio.rows, own);
     }
   }
 

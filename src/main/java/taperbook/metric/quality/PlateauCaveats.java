@@ -89,21 +89,21 @@ final class PlateauCaveats {
   }
 
   private String limitedBy(Plateau found, Estimate rating) {
-    String said = ", at the station's rating of " + kilowatts(rating);
+    String opening = ", at the station's rating of " + kilowatts(rating);
     if (car.isEmpty()) {
-      return said
+      return opening
           + ": the station may have set the plateau. The peak power that the maker states for the"
           + " car is not known.";
     }
     String rated = kilowatts(car.get());
     double margin = close(found.power().halfStep(), rating);
     if (car.get().value() > rating.value() + margin) {
-      return said
+      return opening
           + ", while the maker states "
           + rated
           + " for the car: the station set the plateau, not the car.";
     }
-    return said
+    return opening
         + ", and the maker states "
         + rated
         + " for the car: whether the station or the car set the plateau cannot be told.";

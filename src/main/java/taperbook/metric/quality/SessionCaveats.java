@@ -86,12 +86,12 @@ public final class SessionCaveats {
               + " usual curve until it is warm.");
       return;
     }
-    String said = "The battery was at " + amount(start.get(), Unit.CELSIUS) + " at plugging in";
+    String opening = "The battery was at " + amount(start.get(), Unit.CELSIUS) + " at plugging in";
     Estimate below = Estimate.exactly(WARM_BATTERY_CELSIUS).minus(start.get());
     if (Math.rint(below.value()) >= 1) {
       add(
           Kind.BATTERY_TEMPERATURE,
-          said
+          opening
               + how(ConditionItem.BATTERY_TEMPERATURE_AT_START)
               + ", "
               + formatter.degrees(below)
@@ -100,7 +100,7 @@ public final class SessionCaveats {
               + " from which on a battery is taken to be warm enough.",
           "The cooler it is, the further and longer it charges below its curve.");
     } else if (isEstimated(ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
-      add(Kind.BATTERY_TEMPERATURE, said + ", by an estimate.");
+      add(Kind.BATTERY_TEMPERATURE, opening + ", by an estimate.");
     }
   }
 
@@ -196,13 +196,13 @@ public final class SessionCaveats {
       add(Kind.AMBIENT_TEMPERATURE, "The air temperature during the session is not known.");
       return;
     }
-    String said = "The air was at " + amount(ambient.get(), Unit.CELSIUS) + ", ";
+    String opening = "The air was at " + amount(ambient.get(), Unit.CELSIUS) + ", ";
     MildWeather.below(ambient.get())
         .ifPresent(
             far ->
                 add(
                     Kind.AMBIENT_TEMPERATURE,
-                    said
+                    opening
                         + formatter.degrees(far)
                         + " colder than "
                         + MildWeather.words(formatter)
@@ -214,7 +214,7 @@ public final class SessionCaveats {
             far ->
                 add(
                     Kind.AMBIENT_TEMPERATURE,
-                    said
+                    opening
                         + formatter.degrees(far)
                         + " hotter than "
                         + MildWeather.words(formatter)

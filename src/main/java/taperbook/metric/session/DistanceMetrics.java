@@ -79,16 +79,16 @@ public final class DistanceMetrics {
         d -> d.drive().fullRange());
   }
 
-  private void put(Metric entry, Derived figure, ToDoubleFunction<Draw> quantity) {
+  private void put(Metric metric, Derived figure, ToDoubleFunction<Draw> quantity) {
     if (figure.estimate().isPresent()) {
-      collector.add(entry, recording.measure(quantity), figure.rows());
+      collector.add(metric, recording.measure(quantity), figure.rows());
     } else {
-      collector.withheld(entry, figure.withheld().orElseThrow());
+      collector.withheld(metric, figure.withheld().orElseThrow());
     }
   }
 
   private void shareOf(WantedDistance distance) {
-    Metric entry =
+    Metric metric =
         new Metric(
             "soc_for_" + distance.idPart(),
             Labels.of("number.soc_for", distance.words()),
@@ -99,9 +99,9 @@ public final class DistanceMetrics {
     Optional<Estimate> share = share(distance, range.fullRange());
     if (share.isPresent()) {
       collector.add(
-          entry, recording.measure(d -> d.share(distance.kilometres())), range.fullRange().rows());
+          metric, recording.measure(d -> d.share(distance.kilometres())), range.fullRange().rows());
     } else {
-      collector.withheld(entry, range.fullRange().withheld().orElseThrow());
+      collector.withheld(metric, range.fullRange().withheld().orElseThrow());
     }
   }
 
@@ -113,7 +113,7 @@ public final class DistanceMetrics {
   }
 
   private void addByShare(WantedDistance distance) {
-    Metric entry =
+    Metric metric =
         new Metric(
             "time_to_add_" + distance.idPart(),
             Labels.of("number.time_to_add_driven", distance.words()),
@@ -121,11 +121,11 @@ public final class DistanceMetrics {
             Method.TIME_TO_ADD_BY_SHARE,
             Basis.DRIVEN,
             Input.ROAD);
-    byShare(asHeadline(entry), distance, range.fullRange());
+    byShare(asHeadline(metric), distance, range.fullRange());
   }
 
   private void addRated(WantedDistance distance) {
-    Metric entry =
+    Metric metric =
         new Metric(
             "time_to_add_" + distance.idPart() + "_rated",
             Labels.of("number.time_to_add_rated", distance.words()),
@@ -133,16 +133,16 @@ public final class DistanceMetrics {
             Method.TIME_TO_ADD_RATED,
             Basis.RATED,
             Input.CHARGING);
-    byShare(asHeadline(entry), distance, range.ratedRange());
+    byShare(asHeadline(metric), distance, range.ratedRange());
   }
 
-  private void byShare(Metric entry, WantedDistance distance, Derived fullRange) {
+  private void byShare(Metric metric, WantedDistance distance, Derived fullRange) {
     if (fullRange.withheld().isPresent()) {
-      collector.withheld(entry, fullRange.withheld().get());
+      collector.withheld(metric, fullRange.withheld().get());
       return;
     }
     if (recording.soc().isEmpty()) {
-      collector.withheld(entry, Recording.NO_SOC);
+      collector.withheld(metric, Recording.NO_SOC);
       return;
     }
     Estimate share = share(distance, fullRange).orElseThrow();
@@ -150,7 +150,7 @@ public final class DistanceMetrics {
     double target = soc.firstValue() + share.value();
     Optional<List<RowRef>> reached = recording.rowsAround(target);
     if (reached.isEmpty()) {
-      collector.withheld(entry, whyNotAdded(soc, share, target));
+      collector.withheld(metric, whyNotAdded(soc, share, target));
       return;
     }
     List<RowRef> rows = new ArrayList<>(reached.get());
@@ -166,7 +166,12 @@ public final class DistanceMetrics {
                     d.course().chargeAt(start) + (rated ? d.ratedShare(km) : d.share(km)));
     Outcome time = recording.measure(d -> end.applyAsDouble(d) - start);
     uninterrupted.time(
-        entry, d -> start, end, rows, pastTheEnd(time, soc.lastSecond() - start), isChosen(entry));
+        metric,
+        d -> start,
+        end,
+        rows,
+        pastTheEnd(time, soc.lastSecond() - start),
+        isChosen(metric));
   }
 
   private String whyNotAdded(Trace soc, Estimate share, double target) {
@@ -182,7 +187,7 @@ public final class DistanceMetrics {
   }
 
   private void addByEnergy(WantedDistance distance) {
-    Metric entry =
+    Metric metric =
         new Metric(
             "time_to_add_" + distance.idPart() + "_by_energy",
             Labels.of("number.time_to_add_by_energy", distance.words()),
@@ -191,18 +196,18 @@ public final class DistanceMetrics {
             Basis.ENERGY,
             Input.ROAD);
     if (range.consumption().withheld().isPresent()) {
-      collector.withheld(entry, range.consumption().withheld().get());
+      collector.withheld(metric, range.consumption().withheld().get());
       return;
     }
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty() || recording.hasFewRows()) {
-      collector.withheld(entry, source.isEmpty() ? Recording.NO_ENERGY : Recording.FEW_ROWS);
+      collector.withheld(metric, source.isEmpty() ? Recording.NO_ENERGY : Recording.FEW_ROWS);
       return;
     }
-    byEnergy(entry, distance, source.get());
+    byEnergy(metric, distance, source.get());
   }
 
-  private void byEnergy(Metric entry, WantedDistance distance, EnergyOverTime energy) {
+  private void byEnergy(Metric metric, WantedDistance distance, EnergyOverTime energy) {
     Estimate need =
         range.consumption().estimate().orElseThrow().times(distance.kilometres() / 1000);
     double start = energy.span().low();
@@ -214,7 +219,7 @@ public final class DistanceMetrics {
             .orElse(Estimate.exactly(0));
     if (need.value() > added.value()) {
       collector.withheld(
-          entry,
+          metric,
           "it takes "
               + recording.formatter().value(need, Unit.KILOWATT_HOUR)
               + " and the session added "
@@ -232,7 +237,7 @@ public final class DistanceMetrics {
     rows.addAll(range.consumption().rows());
     List<Caveat> own = new ArrayList<>(List.of(withoutLosses()));
     own.addAll(pastTheEnd(time, end - start));
-    uninterrupted.time(entry, d -> start, reached, rows, own, isChosen(entry));
+    uninterrupted.time(metric, d -> start, reached, rows, own, isChosen(metric));
   }
 
   /** Marks a metric as a headline if it uses the report's basis. */
@@ -241,8 +246,8 @@ public final class DistanceMetrics {
   }
 
   /** Returns true for the report's basis; only that one also has a time without interruptions. */
-  private boolean isChosen(Metric entry) {
-    return entry.basis() == range.chosenBasis();
+  private boolean isChosen(Metric metric) {
+    return metric.basis() == range.chosenBasis();
   }
 
   /** Returns the caveat, with the measured ratio if both energies per per cent are known. */

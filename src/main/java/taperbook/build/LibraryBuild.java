@@ -23,19 +23,21 @@ import taperbook.workspace.InputTables;
 import taperbook.workspace.Project;
 
 /**
- * Makes a library: the stages in their order, session by session up to the row, and then all rows
- * together. A session that is refused does not keep the others from being shown; it is named on the
- * page, and its problems are told.
+ * Builds a library: processes session by session up to its row, and then all rows together. A
+ * session with errors does not prevent the others from being shown; the page names it, and its
+ * problems are reported.
  */
 final class LibraryBuild implements ReportBuild {
-  /** Share of the work that is done when all sessions are read; about so for a hundred. */
+  /**
+   * Share of the work that is done when all sessions are read; approximate, for a hundred sessions.
+   */
   private static final double WRITING = 0.6;
 
   private final LibraryPlan plan;
   private final InputFile article;
   private final CommandContext workshop;
 
-  /** The files, from when they were last read. */
+  /** The files as of the last time they were read. */
   private final List<InputHash> inputs = new ArrayList<>();
 
   LibraryBuild(LibraryPlan plan, InputFile article, CommandContext workshop) {
@@ -107,10 +109,10 @@ final class LibraryBuild implements ReportBuild {
   }
 
   /**
-   * All sessions of the folder, read and measured.
+   * Reads and measures all sessions of the folder.
    *
-   * @param remembering whether rows that are known are taken as they are
-   * @param steps hears of each session
+   * @param remembering whether cached rows are used
+   * @param steps is notified of each session
    */
   LibraryIntake intake(boolean remembering, ProgressListener steps) {
     LibraryIntake intake = LibraryIntake.with(plan, article);

@@ -19,9 +19,9 @@ import taperbook.workspace.MetricRerun;
 import taperbook.workspace.Project;
 import taperbook.workspace.ProjectTemplates;
 
-/** Measures a report again from files in memory. */
+/** Recomputes the numbers of a report from files in memory. */
 final class MetricReruns implements MetricRerun {
-  /** Measures nothing again: moves are told by their size alone, without causes. */
+  /** Recomputes nothing: moves are reported by their size only, without causes. */
   static final MetricRerun NOT =
       new MetricRerun() {
         @Override
@@ -46,11 +46,11 @@ final class MetricReruns implements MetricRerun {
   private final NumberFormatter wording;
 
   /**
-   * Of a report.
+   * Creates a recomputation for a report.
    *
-   * @param plan what it asks for now
-   * @param templates the folder's own templates
-   * @param ground the windows that are taken over from what was published before
+   * @param plan the current plan of the report
+   * @param templates the project's own templates
+   * @param ground the windows that are taken from the published version
    */
   MetricReruns(ReportPlan plan, ProjectTemplates templates, Optional<CommonGround> ground) {
     this.plan = plan;

@@ -27,7 +27,7 @@ import taperbook.session.Input;
 import taperbook.session.Origin;
 import taperbook.session.RowRun;
 
-/** Reads the rows that {@link RowWriter} wrote. Texts that many rows share are kept once. */
+/** Parses the output of {@link RowWriter}. Texts that many rows share are stored once. */
 final class RowParser {
   private final DataInputStream in;
   private final List<String> texts = new ArrayList<>();

@@ -13,7 +13,7 @@ import taperbook.workspace.Project;
 import taperbook.workspace.PublishedVersions;
 import taperbook.workspace.ReportSources;
 
-/** Makes the report of a session. */
+/** Builds the report of a session. */
 final class SessionReportBuild implements ReportBuild {
   private final ReportSources sources;
   private final PublishedVersions earlier;

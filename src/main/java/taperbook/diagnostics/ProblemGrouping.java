@@ -3,17 +3,17 @@ package taperbook.diagnostics;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Problems of one file that differ in line and in what was found alone. */
+/** Problems of one file that differ only in their lines and in the content that was found. */
 final class ProblemGrouping {
-  /** Up to so many are listed one by one. */
+  /** Maximum number of problems that are listed one by one. */
   private static final int FEW = 5;
 
-  /** Of more, so many are. */
+  /** Number of problems listed if there are more. */
   private static final int LISTED = 3;
 
   private static final int MOST_RUNS = 6;
 
-  /** A run of lines, one below the other. */
+  /** A run of consecutive lines. */
   private record Run(int first, int last) {
     @Override
     public String toString() {
@@ -46,7 +46,7 @@ final class ProblemGrouping {
     }
   }
 
-  /** All of them, or the first ones and one that counts the others. */
+  /** Returns all problems, or the first ones and a summary of the others. */
   List<Problem> list() {
     if (count <= FEW) {
       return few;

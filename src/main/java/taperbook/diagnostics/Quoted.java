@@ -1,14 +1,14 @@
 package taperbook.diagnostics;
 
-/** Quotes what stands in an input file, for use inside a {@link Problem}. */
+/** Quotes the content of an input file for use inside a {@link Problem}. */
 public final class Quoted {
   private static final int MOST_CHARACTERS = 60;
 
   private Quoted() {}
 
   /**
-   * The text between double quotes on one line: line ends and other control characters become
-   * spaces, and what exceeds 60 characters is cut and marked with an ellipsis.
+   * Returns the text in double quotes on one line: line ends and other control characters become
+   * spaces, and text beyond 60 characters is replaced by an ellipsis.
    */
   public static String of(String text) {
     StringBuilder shown = new StringBuilder("\"");

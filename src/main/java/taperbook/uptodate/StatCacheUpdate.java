@@ -11,15 +11,15 @@ import org.jspecify.annotations.Nullable;
 import taperbook.input.folder.RegularFile;
 
 /**
- * Keeps the book of looks over one run. A report is entered only if everything it was made from was
- * last changed before the run began, by the clock of the file system itself: as version control
- * systems know it, a file that changes in the same tick in which it is read cannot be told by its
- * look. Nothing goes wrong where no book can be kept; files are read then.
+ * Updates the status cache during one run. A report is entered only if all of its inputs were last
+ * changed before the run began, by the clock of the file system itself: as in version control
+ * systems, the status does not reveal a change in the same clock tick as the read. If the cache
+ * cannot be written, files are read instead.
  *
  * @see <a href="https://git-scm.com/docs/racy-git">racy-git</a>
  */
 public final class StatCacheUpdate implements AutoCloseable {
-  /** Beginning of the name of what a run writes; its process number follows. */
+  /** Name prefix of a run's temporary file; its process number follows. */
   private static final String SCRATCH = ".looks.new-";
 
   private final Path root;
@@ -31,7 +31,7 @@ public final class StatCacheUpdate implements AutoCloseable {
   private final @Nullable StatCache known;
   private boolean changed;
 
-  /** A run begins; nothing that reports depend on may be read before. */
+  /** Starts a run; must be called before anything that reports depend on is read. */
   public static StatCacheUpdate begin(Path root, Path program, String environment) {
     Path reports = root.resolve("reports");
     if (!Files.isDirectory(reports) || RegularFile.leadsOut(root, reports)) {
@@ -60,7 +60,7 @@ public final class StatCacheUpdate implements AutoCloseable {
     }
   }
 
-  /** Takes away what runs that were killed had begun to write. */
+  /** Deletes temporary files of killed runs. */
   private static void clear(Path reports) throws IOException {
     try (DirectoryStream<Path> left = Files.newDirectoryStream(reports, SCRATCH + "*")) {
       for (Path file : left) {
@@ -72,7 +72,7 @@ public final class StatCacheUpdate implements AutoCloseable {
     }
   }
 
-  /** Keeps nothing: every file is read. */
+  /** Returns an update that stores nothing, so that every file is read. */
   static StatCacheUpdate none(Path root) {
     return new StatCacheUpdate(root, new StatCache("", ""), null, 0, null);
   }
@@ -92,7 +92,11 @@ public final class StatCacheUpdate implements AutoCloseable {
     this.known = known;
   }
 
-  /** The look of a program's jar; nothing is known of a program that was not packed. */
+  /**
+   * Returns the status of a program's jar.
+   *
+   * @throws IOException if the program is unpackaged or the status cannot be read
+   */
   static String programLook(Path program) throws IOException {
     if (!Files.isRegularFile(program)) {
       throw new IOException("not packed");
@@ -108,7 +112,7 @@ public final class StatCacheUpdate implements AutoCloseable {
     }
   }
 
-  /** True if a report is up to date for sure, by its looks alone. */
+  /** Returns true if the file status proves that a report is up to date. */
   public boolean isUpToDate(String report) {
     StatCache.Section section = known == null ? null : known.section(report);
     if (section == null
@@ -122,9 +126,9 @@ public final class StatCacheUpdate implements AutoCloseable {
   }
 
   /**
-   * Enters a report that is up to date, and of which nothing had to be told.
+   * Enters a report that is up to date and for which there are no messages.
    *
-   * @param paths everything it is made from, folders that were listed among it
+   * @param paths everything it is built from, including folders that are listed
    */
   public void enter(String report, String fingerprint, List<String> paths) {
     StatCache.Section section = new StatCache.Section(fingerprint);
@@ -140,12 +144,12 @@ public final class StatCacheUpdate implements AutoCloseable {
     fresh.sections().put(report, section);
   }
 
-  /** Enters the folders that a run over all reports lists, if nothing had to be told of them. */
+  /** Enters the folders that a run over all reports lists, if there are no messages about them. */
   public void enterFolders(List<String> paths) {
     enter(StatCache.FOLDERS, "", paths);
   }
 
-  /** Writes the book, if it says something new. */
+  /** Writes the cache if it has changed. */
   @Override
   public void close() {
     if (scratch == null) {
@@ -158,11 +162,11 @@ public final class StatCacheUpdate implements AutoCloseable {
       }
       Files.deleteIfExists(scratch);
     } catch (IOException e) {
-      // The next run reads the files, as this one did.
+      // The next run reads the files, like this one.
     }
   }
 
-  /** Reports that this run was not asked for stay as they are known. */
+  /** Keeps the entries of reports that this run was not asked for. */
   private void keepOthers() {
     if (known != null) {
       for (Map.Entry<String, StatCache.Section> entry : known.sections().entrySet()) {

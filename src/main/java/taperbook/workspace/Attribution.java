@@ -17,15 +17,16 @@ import taperbook.verify.NumbersFile;
 import taperbook.verify.Resampling;
 
 /**
- * Which numbers moved since a version was published, and which change of the input moved each.
+ * Finds the numbers that changed since a version was published, and the input change that caused
+ * each.
  *
- * <p>Both versions are measured again with other draws, since what those alone move has not moved;
- * then each change is undone by itself. What is measured is bounded: at most {@value #MOST_CHANGES}
- * changes, {@value #REDRAWS} more draws of each version and {@value #REDRAWS_UNDONE} of each
- * change.
+ * <p>Both versions are recomputed with other random draws, because a change that the draws alone
+ * cause does not count. Then each input change is undone separately. The number of recomputations
+ * is bounded: at most {@value #MOST_CHANGES} changes, {@value #REDRAWS} additional draws of each
+ * version and {@value #REDRAWS_UNDONE} of each change.
  */
 final class Attribution {
-  /** More changes are told by row, and even more by file. */
+  /** If there are more changes, they are grouped by row, and beyond that by file. */
   private static final int MOST_CHANGES = 8;
 
   private static final int REDRAWS = 4;
@@ -39,12 +40,12 @@ final class Attribution {
   private final MetricRerun remeasuring;
 
   /**
-   * Since a version.
+   * Creates the attribution of changes since a version.
    *
    * @param published the version
-   * @param inputs the files now, by path
-   * @param program name and version of the program now
-   * @param remeasuring measures files again
+   * @param inputs the current files, by path
+   * @param program name and version of the current program
+   * @param remeasuring recomputes the numbers from other files
    */
   Attribution(
       CarriedReport published,
@@ -58,7 +59,7 @@ final class Attribution {
     this.remeasuring = remeasuring;
   }
 
-  /** The numbers that moved with their causes, in the order of the new version. */
+  /** Returns the numbers that moved with their causes, in the order of the new version. */
   List<MovedNumber> of(NumbersFile numbers) {
     List<NumbersFile> oldByThisProgram = remeasuring.redrawn(published.files(), 1, REDRAWS);
     Resampling before = redraws(published.numbers(), sameProgram ? oldByThisProgram : List.of());
@@ -75,7 +76,8 @@ final class Attribution {
     ChangeCauses causes = new ChangeCauses(before, after);
     enterChanges(causes, asked);
     if (!sameProgram) {
-      // Undoing the program is the version as it was published, but for the data that is old now.
+      // Without the program change, the result is the published version, except for data that has
+      // become outdated.
       causes.enter(published.program() + " was replaced by " + program);
     }
     return causes.name(moved);
@@ -108,7 +110,7 @@ final class Attribution {
     }
   }
 
-  /** What the old front matter asked for, of the files as they are now. */
+  /** Returns the requests of the old front matter, applied to the current files. */
   private InputChange frontMatter(String path) {
     Map<String, InputFile> files = new TreeMap<>(published.files());
     files.putAll(inputs);

@@ -38,8 +38,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * The project folder as the commands use it: what there is, and the meaning of each part. Each file
- * is read once, so that all that is made of it rests on the same bytes.
+ * The project folder as the commands use it: its content and the parsed form of each part. Each
+ * file is read only once, so that all results are based on the same bytes.
  */
 public final class Project {
   public static final String SESSIONS = "sessions/";
@@ -77,8 +77,8 @@ public final class Project {
   }
 
   /**
-   * Problems of the folders themselves, such as names that are not allowed. Before there is a
-   * report, a folder that is missing is none: it was not begun yet.
+   * Returns the problems of the folders themselves, such as invalid names. A missing folder is not
+   * a problem before the first report exists, because it has not been created yet.
    */
   public List<Problem> folderProblems() {
     boolean early = reportNames().isEmpty();
@@ -92,31 +92,37 @@ public final class Project {
     return List.copyOf(all);
   }
 
-  /** True if there is a folder of this name for a session or range test, and neither in it. */
+  /**
+   * Returns true if there is a folder of this name for a session or range test that contains
+   * neither.
+   */
   private boolean isBegun(String name) {
     return folder.has(SESSIONS + name)
         && !sessionNames().contains(name)
         && !rangeTestNames().contains(name);
   }
 
-  /** True if there is a folder for sessions or for reports. */
+  /** Returns true if there is a folder for sessions or for reports. */
   public boolean isBegun() {
     return folder.has(SESSIONS_FOLDER) || folder.has(REPORTS_FOLDER);
   }
 
-  /** Problems of entries in {@code sessions/} that are neither a session nor a range test. */
+  /**
+   * Returns the problems of entries in {@code sessions/} that are neither a session nor a range
+   * test.
+   */
   public List<Problem> strayProblems() {
     Set<Problem> all = new LinkedHashSet<>(sessions.problems());
     all.addAll(rangeTests.problems());
     return List.copyOf(all);
   }
 
-  /** The folder of all sessions and range tests, and each folder in it. */
+  /** Returns the folder of all sessions and range tests, and each folder in it. */
   public List<String> sessionFolders() {
     return folder.sessionFolders();
   }
 
-  /** The file of a report's own text. */
+  /** Returns the file with a report's own text. */
   public Checked<InputFile> article(String report) {
     return file(articlePath(report));
   }
@@ -125,7 +131,7 @@ public final class Project {
     return "reports/" + report + ".md";
   }
 
-  /** What a report asks for. */
+  /** Returns the plan of a report. */
   public Checked<Plan> plan(String report) {
     return article(report)
         .then(ReportFileParser::read)
@@ -140,7 +146,7 @@ public final class Project {
                     this::isBegun));
   }
 
-  /** The bytes of every file that a session's report is made from. */
+  /** Returns the content of every file that a session's report is built from. */
   public Checked<ReportSources> sources(ReportPlan plan) {
     return filesOf(plan.subject(), articlePath(plan.name()))
         .then(f -> Checked.good(new ReportSources(plan, f)));
@@ -176,14 +182,14 @@ public final class Project {
     return paths;
   }
 
-  /** The session of this name, or every problem of its files. */
+  /** Returns the session of this name, or all problems of its files. */
   public Checked<Session> session(String name) {
     return sessionsRead.computeIfAbsent(name, n -> sessionFiles(n).session(this::file));
   }
 
   /**
-   * A guess at the {@code columns.csv} of each session whose readings have a foreign layout and no
-   * map yet.
+   * Proposes a {@code columns.csv} for each session whose readings have an unknown layout and no
+   * column map yet.
    *
    * @param problems the problems of sessions
    */
@@ -203,7 +209,7 @@ public final class Project {
         .map(proposal -> proposal.withErrors(errors(name, proposal)));
   }
 
-  /** How many errors the session would have with the proposal saved. */
+  /** Returns the number of errors that the session would have with the proposal saved. */
   private long errors(String name, ColumnMapProposal proposal) {
     Function<String, Checked<InputFile>> read =
         path -> path.equals(proposal.path()) ? Checked.good(proposal.file()) : passing(path);
@@ -211,7 +217,7 @@ public final class Project {
         .session(read).problems().stream().filter(p -> p.severity() == Severity.ERROR).count();
   }
 
-  /** The range test of this name, or every problem of its files. */
+  /** Returns the range test of this name, or all problems of its files. */
   public Checked<RangeTest> rangeTest(String name) {
     return rangeTestsRead.computeIfAbsent(
         name, n -> rangeTest(n, rangeTestPaths(n).stream().map(this::table).toList()));
@@ -222,8 +228,8 @@ public final class Project {
   }
 
   /**
-   * The unit in which range tests and a session have their distances, filled in or not: that of the
-   * first range test that names one, or else of the session's odometer.
+   * Returns the distance unit of range tests and a session, whether or not they have values: that
+   * of the first range test that has one, otherwise that of the session's odometer.
    */
   public Optional<Unit> distanceUnit(String session, List<String> rangeTests) {
     return Stream.concat(
@@ -242,7 +248,7 @@ public final class Project {
         .flatMap(t -> new FactsParser<>(t, items, new ProblemLog(t.file())).unit(item));
   }
 
-  /** Name and hash of each file that is kept, as reports are made from it. */
+  /** Returns path and hash of each cached file; reports are built from these files. */
   public List<InputHash> kept() {
     return files.entrySet().stream()
         .sorted(Map.Entry.comparingByKey())
@@ -251,7 +257,7 @@ public final class Project {
         .toList();
   }
 
-  /** The session of this name, read without being kept. */
+  /** Reads the session of this name without caching it. */
   public VisitedSession<Session> visitSession(String name) {
     SessionFiles files = sessionFiles(name);
     Map<String, Checked<InputFile>> read = new LinkedHashMap<>();
@@ -264,17 +270,17 @@ public final class Project {
         hashes);
   }
 
-  /** The range test of this name, read without being kept. */
+  /** Reads the range test of this name without caching it. */
   public VisitedSession<RangeTest> visitRangeTest(String name) {
     return visit(rangeTestPaths(name), tables -> rangeTest(name, tables));
   }
 
-  /** Name and hash of each file of a session, read without being kept. */
+  /** Returns path and hash of each file of a session without caching the files. */
   public List<InputHash> sessionHashes(String name) {
     return hashes(sessionPaths(name));
   }
 
-  /** Name and hash of each file of a range test, read without being kept. */
+  /** Returns path and hash of each file of a range test without caching the files. */
   public List<InputHash> rangeTestHashes(String name) {
     return hashes(rangeTestPaths(name));
   }
@@ -298,7 +304,7 @@ public final class Project {
         () -> check.apply(read.stream().map(f -> f.then(CsvParser::read)).toList()), files, hashes);
   }
 
-  /** A file that is not kept, unless it already was for something else. */
+  /** Reads a file without caching it, unless it is already cached for another purpose. */
   private Checked<InputFile> passing(String path) {
     Checked<InputFile> kept = files.get(path);
     return kept == null ? folder.read(path) : kept;
@@ -312,7 +318,7 @@ public final class Project {
     return files.computeIfAbsent(path, folder::read);
   }
 
-  /** All values, or the problems of all that were refused. */
+  /** Returns all values, or the problems of all refused items. */
   public static <A, B> Checked<List<B>> all(List<A> items, Function<A, Checked<B>> each) {
     List<B> values = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();

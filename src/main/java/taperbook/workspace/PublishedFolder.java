@@ -29,13 +29,14 @@ import taperbook.output.StreamedFile;
 import taperbook.uptodate.OutputStatus;
 
 /**
- * The folder {@code reports/NAME/} that a report is published in. A new version is written whole
- * beside it and then takes its place; until then the old one stays as it is. If the process ends
- * between the two renames that this takes, the next run puts the old version back.
+ * The folder {@code reports/NAME/} that contains a published report. A new version is written
+ * completely to a sibling folder and then replaces the old one, which remains unchanged until then.
+ * If the process ends between the two renames that this takes, the next run restores the old
+ * version.
  *
- * <p>Files in the folder that are not of our making, such as a tester's own pictures, are kept:
- * they are moved from the old version into the new one, and never opened. A run that is killed
- * meanwhile leaves both versions, and the next run moves the rest. No link is followed.
+ * <p>Files in the folder that the program did not create, such as a tester's own pictures, are
+ * kept: they are moved from the old version to the new one, and never opened. If a run is killed in
+ * between, both versions remain, and the next run moves the rest. Links are not followed.
  */
 public final class PublishedFolder {
   private static final String STAMP = OutputStatus.STAMP;
@@ -47,9 +48,9 @@ public final class PublishedFolder {
   private final Path old;
 
   /**
-   * The folder of a report.
+   * Opens the folder of a report.
    *
-   * @throws StoppedException if it, or the version before it, is there and is not a folder
+   * @throws StoppedException if it, or the previous version, exists and is not a folder
    */
   public PublishedFolder(Path reports, String name) {
     this.reports = reports;
@@ -64,17 +65,17 @@ public final class PublishedFolder {
     }
   }
 
-  /** True if what is published was made from this fingerprint and is all there. */
+  /** Returns true if the published version has this fingerprint and is complete. */
   public boolean isMadeFrom(String fingerprint) {
     return OutputStatus.isWhole(reports, name, fingerprint);
   }
 
-  /** True if something was published: whether it is up to date is worth asking then. */
+  /** Returns true if a version is published, so that an up-to-date check is useful. */
   public boolean isThere() {
     return Files.isRegularFile(folder.resolve(STAMP), LinkOption.NOFOLLOW_LINKS);
   }
 
-  /** The bytes of one of the published files, if there is one that can be read. */
+  /** Returns the bytes of a published file, if it exists and can be read. */
   public Optional<byte[]> bytes(String file) {
     try {
       return Optional.of(RegularFile.bytes(folder.resolve(file), DiskFolder.LARGEST_FILE_BYTES));
@@ -83,7 +84,7 @@ public final class PublishedFolder {
     }
   }
 
-  /** Links in the folder that lead out of the project. */
+  /** Returns the links in the folder whose targets are outside the project. */
   public List<String> linksOut() {
     Path root = folder.toAbsolutePath().resolveSibling("").resolveSibling("");
     try {
@@ -96,12 +97,12 @@ public final class PublishedFolder {
     }
   }
 
-  /** Puts a new version in the place of the old one. */
+  /** Replaces the old version with a new one. */
   public void replace(ReportFiles files, String fingerprint) {
     replace(files.all(), files.streamed(), fingerprint);
   }
 
-  /** Puts files that are all in memory in the place of the old version. */
+  /** Replaces the old version with files that are all in memory. */
   public void replace(Map<String, byte[]> files, String fingerprint) {
     replace(files, Map.of(), fingerprint);
   }
@@ -165,8 +166,9 @@ public final class PublishedFolder {
   }
 
   /**
-   * Moves what is not of our making from the old version into the new one, and deletes the rest of
-   * the old one, its stamp last: without it, the next run would take all for the tester's own.
+   * Moves files that the program did not create from the old version to the new one, and deletes
+   * the rest of the old version, its stamp last: without the stamp, the next run would treat all
+   * files as the tester's own.
    */
   private void settle() {
     if (!RegularFile.isThere(old)) {
@@ -197,7 +199,7 @@ public final class PublishedFolder {
     }
   }
 
-  /** Makes the folders on the way to a file of the report's folder, through no link. */
+  /** Creates the parent folders of a file in the report's folder, without following links. */
   private void makeFolders(String file) throws IOException {
     for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
       Path each = folder.resolve(file.substring(0, slash));
@@ -209,12 +211,12 @@ public final class PublishedFolder {
     }
   }
 
-  /** A full disk should not stay full of half a report. */
+  /** Deletes the unfinished version, so that a full disk does not stay full. */
   private void takeFreshAway() {
     try {
       delete(fresh);
     } catch (IOException e) {
-      // The next run tries again; what matters now is why nothing could be written.
+      // The next run tries again; the reason why nothing could be written is more important now.
     }
   }
 
@@ -234,12 +236,12 @@ public final class PublishedFolder {
     }
   }
 
-  /** True if a run was cut off here, or another one is at work. */
+  /** Returns true if a run was interrupted, or another one is active. */
   public boolean isCutOff() {
     return RegularFile.isThere(old) || RegularFile.isThere(fresh);
   }
 
-  /** Where the published version lies, also after a run that was cut off. */
+  /** Returns the location of the published version, also after an interrupted run. */
   public static Path current(Path reports, String name) {
     PublishedFolder published = new PublishedFolder(reports, name);
     return RegularFile.isThere(published.folder) || !RegularFile.isThere(published.old)
@@ -247,7 +249,7 @@ public final class PublishedFolder {
         : published.old;
   }
 
-  /** Mends what a run that was cut off left behind. Only under the {@link ReportLock}. */
+  /** Cleans up after an interrupted run. Requires the {@link ReportLock}. */
   public void recover() {
     try {
       delete(fresh);
@@ -268,7 +270,9 @@ public final class PublishedFolder {
     settle();
   }
 
-  /** What was made of a version; nothing if it does not say so. */
+  /**
+   * Returns the files that the program created in a version; empty if its stamp does not list them.
+   */
   private static Set<String> stamp(Path version) {
     try {
       return new TreeSet<>(
@@ -278,7 +282,10 @@ public final class PublishedFolder {
     }
   }
 
-  /** Everything in a version that was not made with it and has no successor among ours. */
+  /**
+   * Returns everything in a version that the program did not create and that the new version does
+   * not replace.
+   */
   private static Set<String> own(Path version, Set<String> ours) throws IOException {
     Set<String> own = entries(version);
     own.removeAll(stamp(version));
@@ -287,7 +294,10 @@ public final class PublishedFolder {
     return own;
   }
 
-  /** Checks that no file of a tester's own is where a folder of ours must be, or below a file. */
+  /**
+   * Checks that the path of a tester's own file is neither a folder nor below a file in the new
+   * version.
+   */
   private void checkRoom(Set<String> own, Set<String> ours) throws IOException {
     Set<String> folders = new TreeSet<>();
     for (String file : ours) {
@@ -306,7 +316,7 @@ public final class PublishedFolder {
     }
   }
 
-  /** Everything in a folder that is no folder itself, by its path with {@code /}. */
+  /** Returns the paths of all entries below a folder that are not folders, with {@code /}. */
   private static Set<String> entries(Path folder) throws IOException {
     Set<String> found = new TreeSet<>();
     Files.walkFileTree(
@@ -325,7 +335,10 @@ public final class PublishedFolder {
     delete(folder, each -> true);
   }
 
-  /** Deletes of a folder what is wanted, links themselves; what is not there is no matter. */
+  /**
+   * Deletes the selected entries of a folder, and links rather than their targets; a missing folder
+   * is ignored.
+   */
   private static void delete(Path folder, Predicate<Path> wanted) throws IOException {
     try {
       Files.walkFileTree(
@@ -354,7 +367,7 @@ public final class PublishedFolder {
             }
           });
     } catch (NoSuchFileException e) {
-      // Nothing was there: nothing to do.
+      // Nothing to delete.
     }
   }
 }

@@ -22,7 +22,7 @@ import taperbook.command.VerifyCommand;
 import taperbook.command.WatchCommand;
 import taperbook.workspace.StoppedException;
 
-/** Understands the arguments, runs the command, and turns what goes wrong into an exit status. */
+/** Parses the arguments, runs the command, and converts failures to an exit status. */
 public final class CommandLine {
   private static final long MEBIBYTE = 1L << 20;
 
@@ -31,11 +31,11 @@ public final class CommandLine {
   private final ProcessContext surroundings;
 
   /**
-   * A command line.
+   * Creates a command line.
    *
-   * @param out where results go
-   * @param err where progress and problems go
-   * @param surroundings what the process tells
+   * @param out stream for results
+   * @param err stream for progress and problems
+   * @param surroundings the process environment
    */
   public CommandLine(PrintStream out, PrintStream err, ProcessContext surroundings) {
     this.out = out;
@@ -43,7 +43,7 @@ public final class CommandLine {
     this.surroundings = surroundings;
   }
 
-  /** Runs the command that the arguments ask for. */
+  /** Runs the requested command. */
   public ExitStatus run(List<String> arguments) {
     Messages messages = new Messages(out, err, surroundings);
     if (arguments.isEmpty()) {

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import taperbook.diagnostics.EditDistance;
 
-/** The arguments of the process on their way to a {@link Request}. */
+/** Parses the arguments of the process into a {@link Request}. */
 public final class ArgumentParser {
   private static final int MOST_EDITS = 2;
 
@@ -19,14 +19,14 @@ public final class ArgumentParser {
 
   private ArgumentParser() {}
 
-  /** What was asked for. */
+  /** Parses the arguments. */
   public static Request understand(List<String> arguments) throws WrongUsage {
     ArgumentParser understood = new ArgumentParser();
     understood.read(arguments);
     return understood.request();
   }
 
-  /** The command line was not understood. */
+  /** The command line is invalid. */
   public static final class WrongUsage extends Exception {
     private static final long serialVersionUID = 1;
 
@@ -86,7 +86,7 @@ public final class ArgumentParser {
     return new Request(command, words.subList(1, words.size()), path(folder), others);
   }
 
-  /** The command with a word. */
+  /** Returns the command with a name. */
   public static Command command(String word) throws WrongUsage {
     List<String> known = Arrays.stream(Command.values()).map(Command::word).toList();
     return Command.ofWord(word)

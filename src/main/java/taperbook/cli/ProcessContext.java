@@ -3,10 +3,10 @@ package taperbook.cli;
 import java.util.Map;
 
 /**
- * What the process tells a command.
+ * The process environment of a command.
  *
  * @param environment environment variables
- * @param terminal where what is said is seen
+ * @param terminal the terminal that messages are written to
  * @param pulse time
  */
 public record ProcessContext(Map<String, String> environment, Terminal terminal, WatchClock pulse) {
@@ -15,13 +15,13 @@ public record ProcessContext(Map<String, String> environment, Terminal terminal,
     environment = Map.copyOf(environment);
   }
 
-  /** Those of this process. */
+  /** Returns the context of this process. */
   public static ProcessContext ofProcess() {
     return new ProcessContext(
         System.getenv(), Terminal.ofProcess(System.getenv()), WatchClock.ofProcess());
   }
 
-  /** True if {@code NO_COLOR} leaves colour to the terminal. */
+  /** Returns true unless {@code NO_COLOR} disables colour. */
   boolean colourAllowed() {
     return environment.getOrDefault("NO_COLOR", "").isEmpty();
   }

@@ -30,7 +30,7 @@ import taperbook.workspace.ProjectTemplates;
 import taperbook.workspace.StartFolder;
 import taperbook.workspace.StoppedException;
 
-/** Writes the files that a tester starts from, and recording sheets. Never writes over a file. */
+/** Writes blank input files and recording sheets. Never overwrites a file. */
 public final class BlankCommand {
   private final Messages messages;
   private final ProcessContext surroundings;

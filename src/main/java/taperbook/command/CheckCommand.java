@@ -21,7 +21,7 @@ import taperbook.workspace.FirstSteps;
 import taperbook.workspace.Project;
 import taperbook.workspace.VisitedSession;
 
-/** Reads everything, says every problem, and writes nothing. */
+/** Reads all input, reports all problems, and writes nothing. */
 public final class CheckCommand {
   private final Messages messages;
   private final ProcessContext surroundings;

@@ -18,7 +18,7 @@ import taperbook.workspace.InputRows;
 import taperbook.workspace.ReportSources;
 import taperbook.workspace.StoppedException;
 
-/** Says how a number of a report came about, and writes nothing. */
+/** Explains how a number of a report was computed, and writes nothing. */
 public final class ExplainCommand {
   private final Messages messages;
   private final ProcessContext surroundings;

@@ -17,7 +17,7 @@ import taperbook.workspace.InputRows;
 import taperbook.workspace.Project;
 import taperbook.workspace.VisitedSession;
 
-/** Says how a number of a library came about: that of one session, which has to be named. */
+/** Explains how a number of a library was computed: that of one session, which must be named. */
 final class LibraryExplanation {
   private final Messages messages;
   private final CommandContext workshop;
@@ -28,7 +28,7 @@ final class LibraryExplanation {
   }
 
   /**
-   * Explains.
+   * Writes the explanation.
    *
    * @param names name of the library, id of the number, name of the session
    */

@@ -23,7 +23,7 @@ import taperbook.workspace.FirstSteps;
 import taperbook.workspace.PublishedFolder;
 import taperbook.workspace.ReportLock;
 
-/** Makes reports that are out of date. */
+/** Builds reports that are out of date. */
 public final class ReportCommand {
   private static final String NUMBERS = "numbers.json";
 
@@ -78,11 +78,11 @@ public final class ReportCommand {
     }
     Checked<ReportBuild> making = workshop.making(name);
     if (!FileName.isAllowed(name)) {
-      // Nothing of such a name may be written, whatever there is to read.
+      // Nothing may be written under such a name, whether or not there is input.
       return refused(
           name, making.problems().isEmpty() ? FileName.problems(name) : making.problems());
     }
-    // A lock that is there is held by another run, or was left behind by one that was killed.
+    // An existing lock is held by another run, or was left behind by a killed one.
     boolean clear =
         !workshop.published(name).isCutOff() && !ReportLock.isThere(workshop.reports(), name);
     if (clear && isUpToDate(workshop, name, making, looks)) {
@@ -96,7 +96,7 @@ public final class ReportCommand {
       if (clear && !lock.waited()) {
         return publish(workshop, name, making, looks);
       }
-      // What was read before may be older than what is published now.
+      // Input that was read before waiting may be older than the published version.
       Checked<ReportBuild> again = workshop.making(name);
       return isUpToDate(workshop, name, again, looks) || publish(workshop, name, again, looks);
     }
@@ -159,8 +159,8 @@ public final class ReportCommand {
   }
 
   /**
-   * What moved since the version that is to be replaced, if there is one; not told of numbers that
-   * are too many to be held in memory.
+   * Returns the numbers that moved since the version to be replaced, if there is one; empty if the
+   * numbers are too many to keep in memory.
    */
   private static Optional<String> moved(
       CommandContext workshop, String name, ReportBuild making, ReportBuild.Made made) {
@@ -174,7 +174,9 @@ public final class ReportCommand {
         .map(b -> new MovedLine(making.wording()).of(b, fresh(made)));
   }
 
-  /** A remark on links beside the report that lead elsewhere, if there are any. */
+  /**
+   * Returns a remark on links in the report's folder whose targets are outside the project, if any.
+   */
   static Optional<String> ownLinks(PublishedFolder published) {
     List<String> links = published.linksOut();
     return links.isEmpty()
@@ -189,7 +191,7 @@ public final class ReportCommand {
     return NumbersFile.read(NUMBERS, made.files().bytes(NUMBERS)).value().orElseThrow();
   }
 
-  /** Tells each problem once, however many reports use the file that it is in. */
+  /** Reports each problem once, even if several reports use the same file. */
   private void tell(List<Problem> problems) {
     messages.problems(problems.stream().filter(told::add).toList());
   }

@@ -30,9 +30,9 @@ import taperbook.workspace.ProjectTemplates;
 import taperbook.workspace.StoppedException;
 
 /**
- * Recomputes a report from the inputs that its PDF carries, and compares the two. A file is
- * verified only if it is the recomputed one, byte for byte or in its canonical form; of any other
- * the numbers may follow from the inputs, and what its pages show in a reader does not.
+ * Rebuilds a report from the inputs embedded in its PDF, and compares the two. A file is verified
+ * only if it equals the rebuilt one, byte for byte or in its canonical form. For any other file the
+ * numbers may follow from the inputs, but the pages that a reader displays need not.
  */
 public final class VerifyCommand {
   private static final int MOST_TOLD = 20;
@@ -104,7 +104,7 @@ public final class VerifyCommand {
                     : "byte for byte but for how its streams are deflated."));
         return ExitStatus.DONE;
       }
-      // Read only now: of a verified file it is what was read already.
+      // Read only at this point: for a verified file the result equals the one read before.
       Optional<CarriedReport> again = ReportPdfReader.read("report.pdf", recomputed).value();
       if (again.isEmpty()) {
         return notMadeAgain(carried);
@@ -142,7 +142,7 @@ public final class VerifyCommand {
     return count == 0 ? "none differs" : count + (count == 1 ? " differs" : " differ");
   }
 
-  /** Whether the most important numbers are on the pages as text, wherever a layout puts them. */
+  /** Checks that the most important numbers appear on the pages as text, in any layout. */
   private void headline(byte[] pdf, ReportBuild.Made made) throws IOException {
     if (made.headline().isEmpty()) {
       return;
@@ -229,7 +229,9 @@ public final class VerifyCommand {
     messages.result("      recomputed  " + shortened(difference.recomputed()));
   }
 
-  /** So that no foreign text fills a line of the terminal and goes on at the start of the next. */
+  /**
+   * Shortens external text so that it cannot fill a line of the terminal and continue on the next.
+   */
   private static String shortened(String text) {
     return text.length() <= LONGEST_TOLD ? text : text.substring(0, LONGEST_TOLD) + "\u2026";
   }

@@ -13,15 +13,15 @@ import taperbook.workspace.Snapshot;
 import taperbook.workspace.StoppedException;
 
 /**
- * Makes reports again whenever a file they are made from is saved. It looks at size and time of the
- * files, which finds every way of saving on every file system, waits until they have been still for
- * a while, and publishes nothing that was made while a file changed.
+ * Rebuilds reports whenever one of their source files is saved. It polls the size and time of the
+ * files, which detects every way of saving on every file system, waits until they have not changed
+ * for a while, and publishes nothing that was built while a file changed.
  */
 public final class WatchCommand {
   private static final long PAUSE_MILLIS = 100;
   private static final long LONGEST_PAUSE_MILLIS = 2000;
 
-  /** To look takes at most a tenth of the time. */
+  /** Polling takes at most a tenth of the time. */
   private static final long PAUSES_PER_LOOK = 10;
 
   private static final int STILL_LOOKS = 3;
@@ -74,7 +74,7 @@ public final class WatchCommand {
         Math.max(PAUSE_MILLIS, PAUSES_PER_LOOK * lookNanos / NANOS_PER_MILLI));
   }
 
-  /** False if a file changed on the way, so that all is to be looked at again. */
+  /** Returns false if a file changed in the meantime, so that another poll is needed. */
   private boolean made(WatchRound round, Path folder, Snapshot before) {
     try {
       return round.make(() -> Snapshot.of(folder).equals(before));

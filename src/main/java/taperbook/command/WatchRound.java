@@ -23,8 +23,8 @@ import taperbook.workspace.PublishedFolder;
 import taperbook.workspace.ReportLock;
 
 /**
- * Makes what is out of date, again and again, and says only what is new: a line for each report
- * that was made or refused, and each problem once while it lasts.
+ * Builds outdated reports repeatedly and reports only what is new: a line for each report that was
+ * built or refused, and each problem once while it persists.
  */
 final class WatchRound {
   private static final double NANOS_PER_SECOND = 1e9;
@@ -42,14 +42,15 @@ final class WatchRound {
     this.request = request;
   }
 
-  /** A report that was refused, with the hash of what it was to be made from, if there is one. */
+  /** A refused report, with the fingerprint of its input, if there is one. */
   private record Refusal(Optional<String> fingerprint) {}
 
   /**
-   * Goes through all reports once.
+   * Processes all reports once.
    *
-   * @param still tells whether the input is still what it was when the round began
-   * @return false if it was not, or another run published, and so the round was broken off
+   * @param still returns whether the input is unchanged since the round began
+   * @return false if the input changed, or if another run published a report, so that the round was
+   *     aborted
    */
   boolean make(BooleanSupplier still) {
     CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
@@ -70,7 +71,7 @@ final class WatchRound {
     return true;
   }
 
-  /** Says once how to go on while there is no report. */
+  /** Shows the next steps once while there is no report. */
   private void tellFirstSteps(Project project) {
     List<String> steps = FirstSteps.of(project);
     if (!steps.equals(stepsTold)) {
@@ -111,7 +112,7 @@ final class WatchRound {
     return publish(workshop, made.value().get(), name, begun);
   }
 
-  /** True if the report was refused and would be refused again for the same reasons. */
+  /** Returns true if the report was refused and would be refused again for the same reasons. */
   private boolean isAsBefore(String name, String fingerprint) {
     Refusal refusal = refusals.get(name);
     return refusal != null && refusal.fingerprint().filter(fingerprint::equals).isPresent();
@@ -135,7 +136,10 @@ final class WatchRound {
     }
   }
 
-  /** False if another run published meanwhile, so that this version may rest on an older one. */
+  /**
+   * Returns false if another run published a report in the meantime, so that this version may be
+   * based on an outdated one.
+   */
   private boolean publish(CommandContext workshop, ReportBuild.Made made, String name, long begun) {
     AtomicBoolean waited = new AtomicBoolean();
     surroundings
@@ -159,7 +163,7 @@ final class WatchRound {
     return true;
   }
 
-  /** Tells the problems of a report that no report had before; true if there are any. */
+  /** Reports the problems that no report had before; returns true if there are any. */
   private boolean tellNew(String name, Map<String, List<Problem>> before) {
     Set<Problem> known = new LinkedHashSet<>();
     before.values().forEach(known::addAll);

@@ -12,7 +12,7 @@ import taperbook.result.Role;
 import taperbook.result.SessionResult;
 import taperbook.session.Session;
 
-/** The answer of a report in a sentence or two, as one speaks it. */
+/** Formats the answer of a report as one or two sentences of spoken language. */
 public final class AnswerText {
   private static final int MOST_DISTANCES = 2;
 
@@ -25,8 +25,8 @@ public final class AnswerText {
   }
 
   /**
-   * Returns what minutes buy, the peak and how long it lasted, and which of two sessions was
-   * quicker; empty if nothing of it was measured.
+   * Returns the distance for stops of some minutes, the peak power and its duration, and which of
+   * two sessions was quicker; empty if none of these was measured.
    */
   public String text() {
     List<String> parts = new ArrayList<>();
@@ -41,7 +41,7 @@ public final class AnswerText {
     return String.join(" ", sentences);
   }
 
-  /** The shortest and the longest distance that was reached. */
+  /** Returns the shortest and the longest distance that was reached. */
   private List<String> bought() {
     List<WantedDistance> distances = result.plan().wishes().distances();
     List<String> all = new ArrayList<>();
@@ -79,7 +79,7 @@ public final class AnswerText {
     return result.main().numbers().find(id).filter(n -> n.estimate().isPresent());
   }
 
-  /** Only of one other session, and only beyond doubt. */
+  /** Only for a single compared session, and only if the difference is certain. */
   private Optional<String> quicker() {
     if (result.pairs().size() != 1) {
       return Optional.empty();

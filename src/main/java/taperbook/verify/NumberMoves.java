@@ -10,18 +10,18 @@ import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 import taperbook.result.MovedNumber;
 
-/** Which numbers moved from one version of a report to the next. */
+/** Finds the numbers that moved between two versions of a report. */
 public final class NumberMoves {
-  /** Ends of an interval that moved by less than this share of its width are stated as before. */
+  /** Interval ends that moved by less than this share of the width count as unchanged. */
   private static final double STATED = 0.05;
 
-  /** The least move of a value that draws alone do not give, in halves of its interval. */
+  /** Minimum move of a value that draws alone do not cause, in half-widths of its interval. */
   private static final double VALUE = 0.1;
 
-  /** The same of an end of the interval, which draws know less well. */
+  /** The same for an end of the interval, which is less certain. */
   private static final double END = 0.3;
 
-  /** Without other draws to tell by: what they gave at the most for the demo's numbers. */
+  /** Threshold without other draws: the maximum that draws caused for the demo's numbers. */
   private static final double VALUE_BY_ITSELF = 0.2;
 
   private static final double END_BY_ITSELF = 0.4;
@@ -29,11 +29,11 @@ public final class NumberMoves {
   private NumberMoves() {}
 
   /**
-   * The numbers that moved by more than drawing again moves them, in the order of the new version,
-   * without causes.
+   * Returns the numbers that moved by more than redrawing moves them, in the order of the new
+   * version, without causes.
    *
-   * @param sameQuestions whether both versions were asked for the same numbers on the same windows:
-   *     only then is a number that only one of them has a finding that came or went
+   * @param sameQuestions whether both versions requested the same numbers on the same windows: only
+   *     then does a number that exists in only one of them count as added or removed
    */
   public static List<MovedNumber> between(
       Resampling before, Resampling after, boolean sameQuestions) {
@@ -56,12 +56,12 @@ public final class NumberMoves {
     return moved;
   }
 
-  /** As {@link #between(Redraws, Redraws, boolean)}, of versions that were not drawn again. */
+  /** As {@link #between(Redraws, Redraws, boolean)}, for versions without other draws. */
   public static List<MovedNumber> between(NumbersFile before, NumbersFile after) {
     return between(Resampling.none(before), Resampling.none(after), false);
   }
 
-  /** The numbers that are not as they were stated, however little they moved. */
+  /** Returns the numbers whose stated values changed, by any amount. */
   public static List<MovedNumber> stated(NumbersFile before, NumbersFile after) {
     List<MovedNumber> differing = new ArrayList<>();
     for (String key : keys(before, after)) {

@@ -20,15 +20,15 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.session.InputFile;
 
-/** Reads a report's PDF and unpacks, to memory only, what it carries. */
+/** Reads a report's PDF and extracts its embedded files, to memory only. */
 public final class ReportPdfReader {
-  /** The largest PDF that is read, in bytes. */
+  /** Maximum size of a PDF, bytes. */
   public static final long LARGEST_PDF_BYTES = 128L * 1024 * 1024;
 
-  /** Most files that a PDF may carry. */
+  /** Maximum number of files that a PDF may embed. */
   public static final int MOST_FILES = 2000;
 
-  /** Most pages that a PDF may have. */
+  /** Maximum number of pages of a PDF. */
   public static final int MOST_PAGES = 5000;
 
   private final ProblemLog log;
@@ -39,7 +39,7 @@ public final class ReportPdfReader {
   }
 
   /**
-   * What a report's PDF says and carries, or why it is none.
+   * Reads the content of a report's PDF, or returns why it is invalid.
    *
    * @param file the file as the user named it
    * @param pdf its bytes
@@ -48,15 +48,15 @@ public final class ReportPdfReader {
     return read(file, pdf, ReportPdfReader::read);
   }
 
-  /** What the {@code numbers.json} that a report's PDF carries says; its pages are not read. */
+  /** Reads the {@code numbers.json} embedded in a report's PDF without reading its pages. */
   public static Checked<NumbersFile> numbers(String file, byte[] pdf) {
     return read(file, pdf, (reader, document) -> reader.numbers(reader.files(document)));
   }
 
   /**
-   * The text of all pages, line by line, with every space as a plain one.
+   * Returns the text of all pages, line by line, with every kind of space replaced by a plain one.
    *
-   * @throws IOException if it cannot be read, or is more than is read
+   * @throws IOException if it cannot be read, or exceeds a limit
    */
   public static List<String> text(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -71,12 +71,12 @@ public final class ReportPdfReader {
     }
   }
 
-  /** A text as the text of pages is read: one plain space for each run of any. */
+  /** Normalizes a text like the text of pages: one plain space for each run of spaces. */
   public static String plain(String text) {
     return text.replaceAll("[\\s\\u00a0\\u2007\\u202f]+", " ").strip();
   }
 
-  /** What one reads of a document. */
+  /** Reads one part of a document. */
   private interface Part<T> {
     Checked<T> of(ReportPdfReader reader, PDDocument document) throws IOException;
   }
@@ -90,7 +90,7 @@ public final class ReportPdfReader {
     } catch (BoundedDecoder.TooMuch e) {
       return reader.refused("a PDF that unpacks to more than is read");
     } catch (IOException | RuntimeException e) {
-      // A PDF from elsewhere can be broken in any way; the library then fails in any way.
+      // The library can throw any exception for a damaged PDF.
       return reader.refused("no PDF, or a damaged one");
     }
   }
@@ -103,7 +103,7 @@ public final class ReportPdfReader {
     return numbers(files).then(n -> Checked.good(whole(document, files, n)));
   }
 
-  /** The numbers, which are taken from the files. */
+  /** Removes the numbers from the files and parses them. */
   private Checked<NumbersFile> numbers(Map<String, byte[]> files) {
     byte[] json = files.remove(CarriedReport.NUMBERS);
     return json == null

@@ -9,18 +9,21 @@ import org.jspecify.annotations.Nullable;
 import taperbook.session.InputFile;
 
 /**
- * Which lines of the input files differ between two versions of a report. Lines that stand at the
- * same place of a changed stretch count as changed, the surplus as new or taken away.
+ * Finds the lines of the input files that differ between two versions of a report. Lines at the
+ * same position of a changed range count as changed, the surplus as added or removed.
  */
 final class RowChanges {
-  /** Longer stretches of change are not searched for lines that stayed; all of them count. */
+  /**
+   * Maximum length of a changed range that is searched for unchanged lines; in a longer range all
+   * lines count as changed.
+   */
   private static final int LONGEST_SEARCHED = 2000;
 
   private final List<RowChange> changes = new ArrayList<>();
 
   private RowChanges() {}
 
-  /** The changes from one set of files to another, by file and line. */
+  /** Returns the changes from one set of files to another, by file and line. */
   static List<RowChange> between(Map<String, InputFile> before, Map<String, InputFile> after) {
     RowChanges found = new RowChanges();
     TreeSet<String> paths = new TreeSet<>(before.keySet());
@@ -59,7 +62,7 @@ final class RowChanges {
     }
   }
 
-  /** Goes along a longest common subsequence; what lies between its lines has changed. */
+  /** Follows a longest common subsequence; the lines between its elements have changed. */
   private void searched(String path, int head, List<String> left, List<String> right) {
     int[][] common = new int[left.size() + 1][right.size() + 1];
     for (int i = left.size() - 1; i >= 0; i--) {

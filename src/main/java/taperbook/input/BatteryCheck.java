@@ -15,14 +15,14 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Checks that the energy read and the charge gained imply a battery that can be the one stated: a
- * wrong unit or a mark taken for a decimal mark makes it a thousand times too small.
+ * Checks that the energy read and the charge gained imply a battery that matches the stated one: a
+ * wrong unit, or a thousands separator read as a decimal mark, makes it a thousand times too small.
  *
- * <p>The bounds are such that no true session is outside. Usable energy falls to two thirds as a
- * battery ages, a station counts up to a half more than the battery takes, so a factor of three
- * holds for both; a display may be corrected by five points while it charges, and heating may take
- * 15 kW beside. Readings of power are held against it by the greatest of them alone, which a few
- * readings miss by less than a factor of ten.
+ * <p>The bounds admit every real session. Usable energy falls to two thirds as a battery ages, and
+ * a station counts up to 50 % more than the battery takes, so a factor of three covers both; a
+ * display may be corrected by five points during charging, and heating may take an additional 15
+ * kW. Readings of power are checked only by their maximum, which a few readings miss by less than a
+ * factor of ten.
  */
 final class BatteryCheck {
   private static final double FACTOR = 3;
@@ -31,7 +31,7 @@ final class BatteryCheck {
   private static final double BESIDE_KILOWATTS = 15;
   private static final double SECONDS_PER_HOUR = 3600;
 
-  /** What a battery has that is not stated: of a moped or more, of a lorry or less. */
+  /** Range of batteries if none is stated: from mopeds to lorries. */
   private static final Interval ANY_KILOWATT_HOURS = new Interval(2, 2000);
 
   private final Facts<ConditionItem> facts;
@@ -50,7 +50,7 @@ final class BatteryCheck {
     this.log = log;
   }
 
-  /** Tells the first channel that implies another battery. */
+  /** Reports the first channel that implies another battery. */
   static void check(Session session, ProblemLog log) {
     Optional<Trace> soc = session.trace(Channel.SOC);
     if (soc.isEmpty()) {
@@ -112,7 +112,7 @@ final class BatteryCheck {
     return usable.low() * Math.max(0, rise.low() - CORRECTED_POINTS) / 100;
   }
 
-  /** Bounds of the charge gained between two times in which it was read. */
+  /** Returns the bounds of the charge gained between two times at which it was read. */
   private Interval rise(double from, double to) {
     int before = soc.indexAtOrBefore(from);
     int start = soc.second(before) == from ? before : before + 1;

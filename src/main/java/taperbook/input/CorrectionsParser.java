@@ -17,7 +17,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
 
-/** Understands {@code corrections.csv}, which earlier versions of a report left behind. */
+/** Parses {@code corrections.csv}, which earlier versions of a report wrote. */
 public final class CorrectionsParser {
   private static final String CAUSES_PARTED_BY = "; ";
 
@@ -30,7 +30,7 @@ public final class CorrectionsParser {
     this.log = new ProblemLog(table.file());
   }
 
-  /** The corrections in order, or every row that is not as the program wrote it. */
+  /** Returns the corrections in order, or all rows that differ from the program's format. */
   public static Checked<List<Correction>> check(CsvTable table) {
     CorrectionsParser check = new CorrectionsParser(table);
     if (check.header()) {
@@ -115,7 +115,7 @@ public final class CorrectionsParser {
     }
   }
 
-  /** Takes off the apostrophe that keeps a spreadsheet from seeing a formula. */
+  /** Removes the apostrophe that prevents a spreadsheet from evaluating a formula. */
   private static String unharmed(String text) {
     return text.startsWith("'") ? text.substring(1) : text;
   }

@@ -20,8 +20,8 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Places arriving, plugging in and leaving on the clock of the readings, and checks that their
- * order is possible.
+ * Converts the times of arrival, plugging in and departure to the clock of the readings, and checks
+ * their order.
  */
 final class StopTimestamps {
   private static final List<ConditionItem> BEFORE =
@@ -29,24 +29,24 @@ final class StopTimestamps {
   private static final List<ConditionItem> AFTER =
       List.of(ConditionItem.UNPLUGGED, ConditionItem.LEFT);
 
-  /** A moment of the stop; no fact for one that the readings show. */
+  /** A moment of the stop; without a fact if the readings show it. */
   private record Moment(String words, Estimate second, Optional<Fact> fact) {}
 
   private final int valueColumn;
   private final ProblemLog log;
 
   /**
-   * A check.
+   * Creates a check.
    *
-   * @param valueColumn number of the column that values stand in, from 1
-   * @param log takes the problems of the conditions
+   * @param valueColumn number of the column with values, from 1
+   * @param log receives the problems of the conditions
    */
   StopTimestamps(int valueColumn, ProblemLog log) {
     this.valueColumn = valueColumn;
     this.log = log;
   }
 
-  /** The facts with clock times counted as those of the readings are. */
+  /** Returns the facts with clock times converted to the clock of the readings. */
   Facts<ConditionItem> placed(Facts<ConditionItem> facts, ReadingsParser rows) {
     Map<ConditionItem, Fact> all = new EnumMap<>(ConditionItem.class);
     all.putAll(facts.all());
@@ -81,7 +81,7 @@ final class StopTimestamps {
         fact.written(), fact.unit(), second, fact.giveOrTake(), fact.howKnown(), fact.row());
   }
 
-  /** Tells times that come before one that they must follow. */
+  /** Reports times that precede one that they must follow. */
   void order(Session session) {
     List<Moment> moments = new ArrayList<>(stated(session, BEFORE));
     session.trace(Channel.POWER).ifPresent(power -> moments.addAll(ofPower(power)));
@@ -107,7 +107,7 @@ final class StopTimestamps {
     return moments;
   }
 
-  /** The first and the last row that shows power. */
+  /** Returns the times of the first and the last row with power. */
   private static List<Moment> ofPower(Trace power) {
     List<Moment> moments = new ArrayList<>();
     power.firstAbove(Session.MOST_AT_REST_KILOWATTS).ifPresent(i -> add(power, i, moments));

@@ -16,9 +16,9 @@ import taperbook.quantity.Quantity;
 import taperbook.quantity.SocWindow;
 import taperbook.result.ReportResult;
 
-/** Holds the figures that the tester typed by hand in the article against the results. */
+/** Compares the figures typed by hand in the article with the results. */
 public final class FigureCheck {
-  /** A sentence with more is a list of some kind, which this does not read. */
+  /** A sentence with more amounts is a kind of list, which is not checked. */
   private static final int MOST_AMOUNTS = 40;
 
   private final ReportPlan.Article article;
@@ -41,8 +41,7 @@ public final class FigureCheck {
   }
 
   /**
-   * The figures of the report's answer and article with their verdicts, and the problems among
-   * them.
+   * Returns the figures of the report's answer and article with their verdicts, and their problems.
    */
   public static ArticleFigures of(ReportResult result) {
     List<TypedFigure> figures = new ArrayList<>();
@@ -138,7 +137,10 @@ public final class FigureCheck {
     return sentence.isQuoted(amount) || Doubts.isNegated(sentence.left(amount));
   }
 
-  /** True for a distance, a mark or a window that names a number of the report and states none. */
+  /**
+   * Returns true for a distance, a mark or a window that identifies a number of the report without
+   * stating its value.
+   */
   private boolean namesAWish(Amount amount) {
     ReportPlan.Wishes wishes = targets.plan().wishes();
     if (amount.is(Quantity.DISTANCE)) {

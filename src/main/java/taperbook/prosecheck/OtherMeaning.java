@@ -5,7 +5,7 @@ import taperbook.quantity.Quantity;
 import taperbook.session.ConditionItem;
 import taperbook.session.RangeItem;
 
-/** Which energy, consumption, distance, temperature or speed is meant. */
+/** Resolves which energy, consumption, distance, temperature or speed is meant. */
 final class OtherMeaning {
   private final Statement s;
   private final Targets targets;

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import taperbook.quantity.Quantity;
 import taperbook.session.ConditionItem;
 
-/** Which power is meant: the peak, an average, the power at a mark, the station's. */
+/** Resolves which power is meant: the peak, an average, the power at a mark, the station's. */
 final class PowerMeaning {
   private static final Pattern THIS_ONE = Pattern.compile("(?i)\\b(?:this|that|our)\\s*$");
 
@@ -28,7 +28,10 @@ final class PowerMeaning {
     return s.markedByPosition() && !s.saysNearby(Cues.PEAK_WORD) ? power.atMark() : power.peak();
   }
 
-  /** A station with an article of its own may be any; one that is named or pointed at is this. */
+  /**
+   * With an indefinite article any station may be meant; with a name or a demonstrative it is this
+   * one.
+   */
   private Optional<Meaning> station() {
     Optional<Target> rated = targets.condition(ConditionItem.STATION_RATED_POWER);
     boolean pointedAt = s.says(Cues.STATION_RATED) || s.namesPlace() || s.follows(THIS_ONE);
@@ -73,7 +76,7 @@ final class PowerMeaning {
     if (s.follows(Cues.ROSE_TO)) {
       return s.isAlone() ? Meaning.surely(peak) : Meaning.perhaps(peak);
     }
-    // "held 100 kW for 20 minutes" may be true of a lower power as well.
+    // "held 100 kW for 20 minutes" may also be true of a lower power.
     boolean plain = s.own().hedge() == Hedge.NONE;
     return plain && s.follows(Cues.HELD_BEFORE) ? Meaning.perhaps(peak) : Optional.empty();
   }

@@ -3,7 +3,7 @@ package taperbook.prosecheck;
 import java.util.Optional;
 import taperbook.session.RangeItem;
 
-/** Which state of charge is meant: the start, the end, or the edges of the hold. */
+/** Resolves which state of charge is meant: the start, the end, or the edges of the hold. */
 final class SocMeaning {
   private SocMeaning() {}
 
@@ -33,7 +33,7 @@ final class SocMeaning {
         : Optional.empty();
   }
 
-  /** The edges of the hold, if a window is said to be its. */
+  /** Returns an edge of the hold if the words refer a window to it. */
   static Optional<Meaning> ofEdge(Statement s, boolean first) {
     return s.says(Cues.HOLD) && s.says(Cues.PEAK_WORD)
         ? Meaning.surely(s.targets().number(first ? "peak_hold_soc_from" : "peak_hold_soc_to"))

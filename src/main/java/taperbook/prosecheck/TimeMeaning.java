@@ -6,7 +6,9 @@ import taperbook.quantity.Quantity;
 import taperbook.quantity.WantedDistance;
 import taperbook.session.ConditionItem;
 
-/** Which time is meant: a hold, a window, the way to a mark or a distance, the session. */
+/**
+ * Resolves which time is meant: a hold, a window, the time to a mark or a distance, the session.
+ */
 final class TimeMeaning {
   private static final Pattern AFTER =
       Pattern.compile("(?i)\\b(?:after|in|within|took|takes|need\\w*|was|:)");
@@ -38,7 +40,7 @@ final class TimeMeaning {
     }
     Optional<Target> peak = targets.number("peak_power");
     boolean peakMeant = s.saysAnywhere(Cues.PEAK) || s.saysAnywhere(Cues.PEAK_WORD);
-    // "above 100 kW for 20 minutes" is another hold than that of the peak.
+    // "above 100 kW for 20 minutes" is a different hold than that of the peak.
     boolean otherPower =
         s.powers()
             .anyMatch(
@@ -114,7 +116,7 @@ final class TimeMeaning {
     boolean linked =
         s.comesBefore(mark) ? UNTIL.matcher(between).find() : AFTER.matcher(between).find();
     Optional<Target> time = targets.number("time_to_soc_" + mark.wholePercent().orElseThrow());
-    // "80 % in 31 minutes" may count from the foot of the usual window.
+    // "80 % in 31 minutes" may count from the lower edge of the default window.
     Optional<Target> fromWindow =
         targets.plan().wishes().windows().stream()
             .filter(w -> w.to() == mark.wholePercent().orElseThrow())

@@ -1,14 +1,14 @@
 package taperbook.input.csv;
 
-/** Finds out what parts the cells of a CSV file, from its header. */
+/** Detects the cell delimiter of a CSV file from its header. */
 final class DelimiterDetector {
   private static final String CANDIDATES = ",;\t";
 
   private DelimiterDetector() {}
 
   /**
-   * The candidate that occurs most often in the first line with text, outside quotes; of equals the
-   * comma before the semicolon before the tab.
+   * Returns the candidate that occurs most often in the first line with text, outside quotes; for
+   * equal counts comma, semicolon, tab in this order of preference.
    */
   static char of(String text) {
     int[] counts = new int[CANDIDATES.length()];

@@ -9,9 +9,10 @@ import java.util.regex.Pattern;
 import taperbook.session.InputFile;
 
 /**
- * Guesses how a foreign CSV file is laid out: its delimiter is the one that gives the most lines
- * the same number of cells; of such lines above the first one with readings, its heads are the one
- * with the most different words, as titles and notes above it may be padded with delimiters.
+ * Detects the layout of an external CSV file. The delimiter is the one that gives the most lines
+ * the same number of cells. Among such lines above the first one with readings, the header is the
+ * one with the most different words, because titles and notes above it may be padded with
+ * delimiters.
  */
 public final class LayoutDetector {
   private static final String CANDIDATES = ",;\t";
@@ -30,7 +31,7 @@ public final class LayoutDetector {
     }
   }
 
-  /** The layout, if the file is text in lines of cells. */
+  /** Returns the layout, if the file is text in lines of cells. */
   public static Optional<CsvLayout> of(InputFile file) {
     Optional<String> utf8 = Utf8Decoder.decode(file).value();
     return utf8.isPresent()
@@ -75,7 +76,7 @@ public final class LayoutDetector {
         found ? plain : new CsvLayout(head, units, Optional.of(delimiter), encoding));
   }
 
-  /** Index of the line with the heads; -1 if there is none. */
+  /** Returns the index of the header line; -1 if there is none. */
   private int head() {
     int head = -1;
     long most = 0;

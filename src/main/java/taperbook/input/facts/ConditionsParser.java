@@ -11,7 +11,7 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Facts;
 
-/** Checks {@code conditions.csv}: its facts, and that its currencies agree. */
+/** Parses {@code conditions.csv}, and checks that its currencies agree. */
 public final class ConditionsParser {
   private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
   private static final List<ConditionItem> PRICES =

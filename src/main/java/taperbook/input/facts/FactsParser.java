@@ -28,9 +28,9 @@ import taperbook.session.Item;
 import taperbook.session.RowRef;
 
 /**
- * A file of facts, one a row: {@code conditions.csv} or {@code range-test.csv}.
+ * Parses a file of facts, one per row: {@code conditions.csv} or {@code range-test.csv}.
  *
- * @param <I> the items that it can have
+ * @param <I> the items that it can contain
  */
 public final class FactsParser<I extends Enum<I> & Item> {
   public static final String ITEM = "item";
@@ -63,7 +63,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
     this.facts = new EnumMap<>(itemClass);
   }
 
-  /** The facts that are understood; problems for all else. */
+  /** Returns the valid facts and reports all others. */
   public Facts<I> check() {
     REQUIRED.forEach(columns::require);
     if (REQUIRED.stream().allMatch(n -> columns.find(n).isPresent())) {
@@ -74,7 +74,10 @@ public final class FactsParser<I extends Enum<I> & Item> {
     return new Facts<>(table.file(), itemClass, facts);
   }
 
-  /** The unit in the row of an item, filled in or not; none if it is no unit's symbol. */
+  /**
+   * Returns the unit in the row of an item, whether or not it has a value; empty if it is not a
+   * valid symbol.
+   */
   public Optional<Unit> unit(I item) {
     if (columns.find(ITEM).isEmpty() || columns.find(UNIT).isEmpty()) {
       return Optional.empty();
@@ -85,12 +88,12 @@ public final class FactsParser<I extends Enum<I> & Item> {
         .flatMap(row -> Unit.ofSymbol(cell(row, UNIT)));
   }
 
-  /** Number of the cell that values stand in; there must be a fact. */
+  /** Returns the number of the value cell; there must be a fact. */
   public int valueNumber() {
     return number(VALUE);
   }
 
-  /** Number of the cell that units stand in; there must be a fact. */
+  /** Returns the number of the unit cell; there must be a fact. */
   int unitNumber() {
     return number(UNIT);
   }
@@ -204,7 +207,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
         "write the value and how it is known, or unknown");
   }
 
-  /** The row that states that an item is unknown, in this file's own order of columns. */
+  /** Returns a row that states that an item is unknown, in this file's column order. */
   private String exampleRow(I item) {
     int cells = REQUIRED.stream().mapToInt(this::number).max().orElseThrow();
     String[] row = new String[cells];

@@ -25,7 +25,7 @@ import taperbook.quantity.Unit;
 import taperbook.session.Leg;
 import taperbook.session.RowRef;
 
-/** Checks {@code legs.csv}: a range test's drive, leg by leg. */
+/** Parses {@code legs.csv}: the legs of a range test. */
 public final class LegsParser {
   public static final String LEG = "leg";
   public static final String DISTANCE = "distance";
@@ -123,7 +123,7 @@ public final class LegsParser {
         .map(n -> n.toBase(unit));
   }
 
-  /** The number, noted for what its mark may mean. */
+  /** Registers the number for the detection of thousands separators and returns it. */
   private CellNumber taken(CellNumber number, CsvRow row, Column column, QuantityRange range) {
     GroupedDigits digits = grouped.computeIfAbsent(column.name(), n -> new GroupedDigits(column));
     if (numbers.isAmbiguous()) {

@@ -16,7 +16,7 @@ import taperbook.input.cell.UnitSpelling;
 import taperbook.input.readings.ReadingsParser;
 import taperbook.input.readings.TimeColumn;
 
-/** Reads one row of {@code columns.csv} that is about a column. */
+/** Parses a row of {@code columns.csv} about a single column. */
 final class ColumnEntryParser {
   static final String LESS_FIRST = "less first";
   private static final String ISO = "iso 8601";
@@ -31,7 +31,7 @@ final class ColumnEntryParser {
     this.item = item;
   }
 
-  /** What the row says; none if one of its cells is not understood. */
+  /** Returns the entry; empty if one of its cells is invalid. */
   Optional<ColumnMap.Entry> read(Optional<ColumnMap.Whole> whole) {
     String source = cell(ColumnMapItems.SOURCE);
     if (source.isEmpty()) {

@@ -8,13 +8,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.diagnostics.Quoted;
 
-/** Says of each column that a proposal leaves out why it does. */
+/** Explains why a proposal leaves out each unused column. */
 final class LeftOutColumns {
   private final List<ForeignColumn> columns;
   private final List<ProposedRow> rows;
 
   /**
-   * The columns that no row is about.
+   * Selects the columns that no row uses.
    *
    * @param columns all columns
    * @param rows the rows of the proposal
@@ -24,7 +24,9 @@ final class LeftOutColumns {
     this.rows = List.copyOf(rows);
   }
 
-  /** One sentence for each such column, but for those without a head and without content. */
+  /**
+   * Returns one sentence for each such column, except those without a header and without content.
+   */
   List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     for (ForeignColumn column : columns) {

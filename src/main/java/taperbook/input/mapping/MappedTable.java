@@ -23,7 +23,8 @@ import taperbook.input.csv.CsvTable;
 import taperbook.input.readings.ReadingsParser;
 
 /**
- * A foreign table seen through a {@link ColumnMap}; each row keeps its line, each cell its place.
+ * An external table mapped by a {@link ColumnMap}; rows keep their line numbers, and cells their
+ * column numbers.
  */
 public final class MappedTable {
   private static final int MOST_HEADS = 30;
@@ -52,7 +53,7 @@ public final class MappedTable {
     }
   }
 
-  /** The readings; to be asked for only if every column was found. */
+  /** Returns the readings; may be called only if every column was found. */
   public ReadingsParser readings(ProblemLog log) {
     NumberParser numbers =
         map.whole()
@@ -91,13 +92,13 @@ public final class MappedTable {
     return Optional.ofNullable(indices.get(item)).orElseThrow();
   }
 
-  /** Loggers write their heads again when they go on after a stop. */
+  /** Logs repeat their headers when recording resumes. */
   private boolean isHeader(CsvRow row) {
     return row.cell(0).equals(heads.get(0))
         && row.cells().stream().map(String::strip).toList().equals(heads);
   }
 
-  /** The row with nothing where a mark says that a value is missing. */
+  /** Returns the row with an empty cell for each mark of a missing value. */
   private CsvRow clean(CsvRow row) {
     CsvRow clean = row;
     for (ColumnMap.Entry entry : map.entries()) {

@@ -24,7 +24,7 @@ final class KnownNames {
    * Sorts the names.
    *
    * @param kind what they name, such as {@code session}
-   * @param begun true for a name whose folder is there, even if it cannot be used
+   * @param begun true for a name whose folder exists, even if it cannot be used
    */
   KnownNames(String kind, Set<String> names, Predicate<String> begun, ProblemLog log) {
     this.kind = kind;
@@ -43,7 +43,7 @@ final class KnownNames {
     return names.contains(written.text());
   }
 
-  /** The name, if it is known; a problem with the nearest one if it is not. */
+  /** Returns the name if it is known; otherwise reports a problem that suggests the nearest one. */
   Optional<String> find(FrontMatterValue written) {
     if (names.contains(written.text())) {
       return Optional.of(written.text());

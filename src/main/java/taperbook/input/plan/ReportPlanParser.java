@@ -13,11 +13,14 @@ import taperbook.input.folder.FrontMatterValue;
 import taperbook.input.folder.ReportFile;
 import taperbook.plan.ReportPlan;
 
-/** Checks the front matter of a report and makes the plan of the report. */
+/** Parses the front matter of a report. */
 public final class ReportPlanParser {
   private static final String USUAL_TEMPLATE = "report";
 
-  /** Sessions beside the reported one that the pages can tell apart: six letters and styles. */
+  /**
+   * Maximum number of compared sessions: pages can distinguish six sessions by letters and line
+   * styles.
+   */
   private static final int MOST_COMPARED = 5;
 
   private final ProblemLog log;
@@ -31,14 +34,14 @@ public final class ReportPlanParser {
   }
 
   /**
-   * The plan of the report, or every problem of its front matter.
+   * Returns the plan of the report, or all problems of its front matter.
    *
-   * @param reportName name of the report, that of its file without the ending
-   * @param raw the file, split
-   * @param knownSessions names of the sessions there are
-   * @param knownRangeTests names of the range tests there are
-   * @param knownTemplates names of the templates there are
-   * @param begun true for the name of a folder of a session or range test that is there
+   * @param reportName name of the report: that of its file without the extension
+   * @param raw the split file
+   * @param knownSessions names of the existing sessions
+   * @param knownRangeTests names of the existing range tests
+   * @param knownTemplates names of the existing templates
+   * @param begun true for the name of an existing folder of a session or range test
    */
   public static Checked<ReportPlan> check(
       String reportName,
@@ -116,7 +119,7 @@ public final class ReportPlanParser {
         "take sessions away from here on, or write a second report");
   }
 
-  /** A run counts once: named twice it would be taken for a repeat of itself. */
+  /** A run must be named only once: otherwise it would count as a repeat of itself. */
   private void tellTwice(List<FrontMatterValue> names) {
     Set<String> seen = new HashSet<>();
     names.stream()

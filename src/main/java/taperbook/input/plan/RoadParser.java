@@ -17,7 +17,7 @@ import taperbook.plan.RoadWishes;
 import taperbook.plan.Trip;
 import taperbook.quantity.WantedDistance;
 
-/** Reads what a report wants of the road: the topics, and the trip if one is to be planned. */
+/** Parses the requested topics of road travel, and the trip if one is to be planned. */
 final class RoadParser {
   private static final List<String> TOPICS =
       List.of(RoadTopic.values()).stream().map(RoadTopic::words).toList();
@@ -27,9 +27,9 @@ final class RoadParser {
   private final Function<FrontMatterValue, Optional<WantedDistance>> distances;
 
   /**
-   * A reader.
+   * Creates a parser.
    *
-   * @param distances reads a distance, or tells the problem of it
+   * @param distances parses a distance, or reports its problem
    */
   RoadParser(
       FrontMatter frontMatter,
@@ -40,7 +40,7 @@ final class RoadParser {
     this.distances = distances;
   }
 
-  /** The wishes; nothing of the road if nothing is written. */
+  /** Returns the requests; no topics if there are none. */
   RoadWishes read() {
     List<FrontMatterValue> written = frontMatter.list(ReportKey.ROAD);
     List<FrontMatterValue> trip = frontMatter.list(ReportKey.TRIP);

@@ -19,16 +19,16 @@ import taperbook.plan.Trip;
 import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 
-/** Reads the trip of a report, part by part. */
+/** Parses the parts of a trip. */
 final class TripParser {
   private static final int MOST_MINUTES = 600;
 
-  /** Speeds of cars on a road that is worth planning stops for, km/h. */
+  /** Speed limits of a trip that is worth planning stops for, km/h. */
   private static final int LEAST_SPEED = 30;
 
   private static final int MOST_SPEED = 250;
 
-  /** The parts that a trip is stated in. */
+  /** The parts of a trip. */
   private enum Part {
     DISTANCE("([0-9]+ ?[a-z]*)", "800 km"),
     SPACING("stations? every (.+)", "station every 50 km"),
@@ -46,7 +46,7 @@ final class TripParser {
     }
   }
 
-  /** What was written for a part: the whole of it, and the amount in it. */
+  /** The text of a part, and the amount in it. */
   private record Given(FrontMatterValue whole, FrontMatterValue amount) {}
 
   private final ProblemLog log;
@@ -59,7 +59,7 @@ final class TripParser {
     this.distances = distances;
   }
 
-  /** The trip; nothing if none is written, or if it has a problem. */
+  /** Returns the trip; empty if there is none, or if it has a problem. */
   Optional<Trip> read(List<FrontMatterValue> written) {
     if (written.isEmpty()) {
       return Optional.empty();
@@ -152,7 +152,7 @@ final class TripParser {
     return OptionalInt.of(number);
   }
 
-  /** Speed of all cars, km/h. */
+  /** Returns the speed of all cars, km/h. */
   private OptionalDouble speed() {
     Optional<Given> given = given(Part.SPEED);
     if (given.isEmpty()) {

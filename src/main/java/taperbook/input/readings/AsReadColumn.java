@@ -17,9 +17,9 @@ import taperbook.session.Review;
 import taperbook.session.RowRef;
 
 /**
- * The column in which a tester states of readings that were looked at again whether they were read
- * like that: {@code confirmed} or {@code doubtful}, of the whole row or of the columns named after
- * it, such as {@code doubtful power and soc}.
+ * The column in which a tester states whether readings were confirmed when rechecked: {@code
+ * confirmed} or {@code doubtful}, for the whole row or for the columns that follow, such as {@code
+ * doubtful power and soc}.
  */
 final class AsReadColumn {
   private static final String CONFIRMED = "confirmed";
@@ -37,12 +37,12 @@ final class AsReadColumn {
     this.log = log;
   }
 
-  /** What was stated so far. */
+  /** Returns the statements so far. */
   List<Review.AsRead> stated() {
     return stated;
   }
 
-  /** The channels of a row that are to be left out; notes what is stated of it. */
+  /** Returns the channels of a row to leave out, and records its statement. */
   Set<Channel> doubtful(CsvRow row, List<ChannelColumn> channels) {
     if (column.isBlankIn(row)) {
       return Set.of();

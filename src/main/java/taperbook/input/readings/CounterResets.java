@@ -4,25 +4,25 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds where an energy counter began anew from zero, and carries it on. What was counted between
- * the last reading before and the new beginning is lost; it is at most what the rate beside it
- * allows, less what the counter shows again.
+ * Finds resets of an energy counter to zero, and continues its count. The energy between the last
+ * reading before a reset and the reset is lost; it is at most what the neighbouring rate permits,
+ * minus the first reading after the reset.
  */
 final class CounterResets {
-  /** A counter that began anew shows at most this share of what it showed before. */
+  /** Maximum reading after a reset, as a share of the reading before. */
   private static final double NEARLY_ZERO_SHARE = 0.1;
 
-  /** More than this share of all that was counted must not be lost; a choice of this program. */
+  /** Maximum share of the total energy that may be lost; a choice of this program. */
   static final double MOST_LOST_SHARE = 0.01;
 
-  /** Readings on each side that tell the rate. */
+  /** Number of readings on each side that determine the rate. */
   private static final int BESIDE = 30;
 
   /**
-   * A new beginning.
+   * A reset.
    *
    * @param index the first reading after it
-   * @param mostLostKilowattHours the most that was not counted
+   * @param mostLostKilowattHours maximum energy that was not counted
    */
   record Reset(int index, double mostLostKilowattHours) {}
 
@@ -36,7 +36,7 @@ final class CounterResets {
     this.step = stepKilowattHours;
   }
 
-  /** The falls of the counter that are new beginnings, in order. */
+  /** Returns the decreases of the counter that are resets, in order. */
   List<Reset> find() {
     List<Reset> found = new ArrayList<>();
     for (int i = 2; i + 1 < shown.length; i++) {
@@ -51,7 +51,7 @@ final class CounterResets {
     return found;
   }
 
-  /** What the counter would show had it never begun anew, kWh. */
+  /** Returns the readings as if the counter had never been reset, kWh. */
   double[] carriedOn(List<Reset> resets) {
     double[] carried = shown.clone();
     for (Reset reset : resets) {
@@ -62,7 +62,10 @@ final class CounterResets {
     return carried;
   }
 
-  /** The greater of the mean rates before and after, kWh/s, each with a step's doubt. */
+  /**
+   * Returns the greater of the mean rates before and after, kWh/s, each increased by a step of the
+   * display.
+   */
   private double rate(int at) {
     int from = Math.max(0, at - 1 - BESIDE);
     int to = Math.min(shown.length - 1, at + BESIDE);

@@ -32,7 +32,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** The rows of {@code readings.csv}, checked one after the other. */
+/** Parses the rows of {@code readings.csv} in order. */
 public final class ReadingsParser {
   public static final String NOTE = "note";
   public static final String AS_READ = "as read";
@@ -56,7 +56,7 @@ public final class ReadingsParser {
   private final List<Session.Note> notes = new ArrayList<>();
   private final List<Caveat> caveats = new ArrayList<>();
 
-  /** Readings whose own heads name the columns. */
+  /** Creates a parser for readings whose headers name the columns. */
   public ReadingsParser(CsvTable table, ProblemLog log) {
     this(
         table,
@@ -65,7 +65,7 @@ public final class ReadingsParser {
         log);
   }
 
-  /** Readings with these columns. */
+  /** Creates a parser for readings with these columns. */
   public ReadingsParser(CsvTable table, Columns columns, NumberParser numbers, ProblemLog log) {
     this.table = table;
     this.log = log;
@@ -84,7 +84,7 @@ public final class ReadingsParser {
             .toList();
   }
 
-  /** The columns that readings may have. */
+  /** Returns the possible columns of readings. */
   public static List<ColumnSpec> specs() {
     List<ColumnSpec> specs = new ArrayList<>();
     specs.add(ColumnSpec.elapsed(TimeColumn.ELAPSED));
@@ -97,7 +97,7 @@ public final class ReadingsParser {
     return specs;
   }
 
-  /** Reads all rows and tells every problem. */
+  /** Reads all rows and reports all problems. */
   public void check() {
     if (NEEDED.stream().noneMatch(c -> columns.names(c.columnName()))) {
       columns.missing(
@@ -119,12 +119,12 @@ public final class ReadingsParser {
     }
   }
 
-  /** Path of the file that they stand in. */
+  /** Returns the path of the file. */
   public String file() {
     return table.file();
   }
 
-  /** Tells rows that are noted as a pause while power flows. */
+  /** Reports rows that are noted as a pause although power flows. */
   private void pauses(ChannelColumn power) {
     List<Session.Note> pauses = notes.stream().filter(Session.Note::isPause).toList();
     int[] lines = power.readings().lines();
@@ -145,12 +145,12 @@ public final class ReadingsParser {
     }
   }
 
-  /** What was inferred of the recording; only after a check without errors. */
+  /** Returns the caveats of the recording; only after a check without errors. */
   public List<Caveat> caveats() {
     return caveats;
   }
 
-  /** First and last time, s since plugging in; only after a check without errors. */
+  /** Returns first and last time, s since plugging in; only after a check without errors. */
   public Interval recorded() {
     return time.orElseThrow().recorded();
   }
@@ -160,7 +160,7 @@ public final class ReadingsParser {
     return time.orElseThrow().counted(clock, late);
   }
 
-  /** What the tester states of readings that were looked at again. */
+  /** Returns the tester's statements about rechecked readings. */
   public List<Review.AsRead> asRead() {
     return asRead.map(AsReadColumn::stated).orElse(List.of());
   }
@@ -169,7 +169,7 @@ public final class ReadingsParser {
     return notes;
   }
 
-  /** The traces by channel; only after a check without errors. */
+  /** Returns the traces by channel; only after a check without errors. */
   public Map<Channel, Trace> traces(Facts<ConditionItem> conditions) {
     double clockHalfStep =
         halfStep(conditions, ConditionItem.CLOCK_RESOLUTION)

@@ -13,7 +13,10 @@ import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 import taperbook.session.Samples;
 
-/** Tells where a recording stops for much longer than it uses to, and where its clock jumps. */
+/**
+ * Reports where a recording pauses for much longer than its usual interval, and where its clock
+ * jumps.
+ */
 final class RecordingGaps {
   private final Samples times;
   private final int column;
@@ -29,14 +32,14 @@ final class RecordingGaps {
     this.localClock = localClock;
   }
 
-  /** Tells the gaps of all rows, then those in which a channel alone has no readings. */
+  /** Reports the gaps of all rows, followed by those in which only one channel has no readings. */
   List<Caveat> tell(String file, List<ChannelColumn> channels, ProblemLog log) {
     jump(file, log);
     SamplingInterval rhythm = new SamplingInterval(times);
     tell(rhythm, column, "no row", log);
     for (ChannelColumn channel : channels) {
-      // A display that is written down when it changes has no rhythm of its own.
-      // One that is written in all rows has their gaps, which are told.
+      // A display that is recorded when it changes has no regular interval. One that is recorded in
+      // all rows has the gaps of the rows, which are already reported.
       int size = channel.readings().size();
       if (size >= 0.9 * times.size() && size < times.size()) {
         String what = "no reading of " + channel.channel().columnName();

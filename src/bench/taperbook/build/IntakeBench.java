@@ -44,7 +44,7 @@ public final class IntakeBench {
             plan, workshop.project().article("library").value().orElseThrow(), workshop);
     long wall = System.nanoTime();
     long cpu = system.getProcessCpuTime();
-    int rows = making.intake(false, ProgressListener.UNHEARD).result().rows().size();
+    int rows = making.intake(false, ProgressListener.NONE).result().rows().size();
     wall = System.nanoTime() - wall;
     cpu = system.getProcessCpuTime() - cpu;
     System.out.printf(

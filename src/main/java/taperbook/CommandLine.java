@@ -28,24 +28,24 @@ public final class CommandLine {
 
   private final PrintStream out;
   private final PrintStream err;
-  private final ProcessContext surroundings;
+  private final ProcessContext processContext;
 
   /**
    * Creates a command line.
    *
    * @param out stream for results
    * @param err stream for progress and problems
-   * @param surroundings the process environment
+   * @param processContext the process environment
    */
-  public CommandLine(PrintStream out, PrintStream err, ProcessContext surroundings) {
+  public CommandLine(PrintStream out, PrintStream err, ProcessContext processContext) {
     this.out = out;
     this.err = err;
-    this.surroundings = surroundings;
+    this.processContext = processContext;
   }
 
   /** Runs the requested command. */
   public ExitStatus run(List<String> arguments) {
-    Messages messages = new Messages(out, err, surroundings);
+    Messages messages = new Messages(out, err, processContext);
     if (arguments.isEmpty()) {
       messages.text(Help.overview(messages.width()));
       return ExitStatus.WRONG_USAGE;
@@ -64,7 +64,7 @@ public final class CommandLine {
       return ExitStatus.DONE;
     }
     try {
-      return carryOut(ArgumentParser.understand(arguments), messages);
+      return execute(ArgumentParser.parse(arguments), messages);
     } catch (ArgumentParser.WrongUsage e) {
       String what = e.getMessage();
       messages.stopped(what + (what.endsWith("?") ? "" : "."));
@@ -75,15 +75,15 @@ public final class CommandLine {
     }
   }
 
-  private ExitStatus carryOut(Request request, Messages messages) throws ArgumentParser.WrongUsage {
+  private ExitStatus execute(Request request, Messages messages) throws ArgumentParser.WrongUsage {
     try {
       return switch (request.command()) {
-        case REPORT -> new ReportCommand(messages, surroundings).run(request);
-        case CHECK -> new CheckCommand(messages, surroundings).run(request);
-        case EXPLAIN -> new ExplainCommand(messages, surroundings).run(request);
+        case REPORT -> new ReportCommand(messages, processContext).run(request);
+        case CHECK -> new CheckCommand(messages, processContext).run(request);
+        case EXPLAIN -> new ExplainCommand(messages, processContext).run(request);
         case VERIFY -> new VerifyCommand(messages).run(request);
-        case BLANK -> new BlankCommand(messages, surroundings).run(request);
-        case WATCH -> new WatchCommand(messages, surroundings).run(request);
+        case BLANK -> new BlankCommand(messages, processContext).run(request);
+        case WATCH -> new WatchCommand(messages, processContext).run(request);
         case COMPLETION -> completion(request, messages);
         case HELP -> help(request, messages);
       };

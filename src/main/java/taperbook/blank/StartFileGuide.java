@@ -67,12 +67,12 @@ final class StartFileGuide {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(indent);
     for (String word : text.split(" ", -1)) {
-      boolean begun = line.length() > indent.length();
-      if (begun && line.length() + 1 + word.length() > WIDTH) {
+      boolean started = line.length() > indent.length();
+      if (started && line.length() + 1 + word.length() > WIDTH) {
         lines.add(line.toString());
         line = new StringBuilder(indent).append(word);
       } else {
-        line.append(begun ? " " : "").append(word);
+        line.append(started ? " " : "").append(word);
       }
     }
     lines.add(line.toString());

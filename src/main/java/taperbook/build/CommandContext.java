@@ -46,8 +46,8 @@ public record CommandContext(
     if (!Files.isDirectory(folder.toAbsolutePath())) {
       throw new StoppedException("there is no folder " + folder + ". Is its name right?");
     }
-    if (RegularFile.leadsOut(folder, folder.resolve("reports"))) {
-      throw StoppedException.leadsOut(folder.resolve("reports"));
+    if (RegularFile.isOutside(folder, folder.resolve("reports"))) {
+      throw StoppedException.outsideProject(folder.resolve("reports"));
     }
     ProjectTemplates templates = ProjectTemplates.of(folder);
     Project project = new Project(new DiskFolder(folder), templates.names());
@@ -69,7 +69,7 @@ public record CommandContext(
   }
 
   /** Returns the build of the report with this name, or all problems of its front matter. */
-  public Checked<ReportBuild> making(String report) {
+  public Checked<ReportBuild> reportBuild(String report) {
     if (!templates.problems().isEmpty()) {
       return Checked.refused(templates.problems());
     }
@@ -113,7 +113,7 @@ public record CommandContext(
   }
 
   /** Returns the requested names, or those of all reports if none is requested. */
-  public List<String> asked(Request request) {
+  public List<String> requestedReports(Request request) {
     return request.names().isEmpty() ? project.reportNames() : request.names();
   }
 }

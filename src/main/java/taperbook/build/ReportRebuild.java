@@ -39,7 +39,7 @@ public final class ReportRebuild {
                 Long.toString(carried.made().atStartOfDay(ZoneOffset.UTC).toEpochSecond())));
     Project project = new Project(new InMemoryFolder(own), templates.names());
     BuildInfo program = BuildInfo.ofThisProgram();
-    CommandContext workshop =
+    CommandContext commandContext =
         new CommandContext(
             project,
             templates,
@@ -49,8 +49,8 @@ public final class ReportRebuild {
             Path.of(""),
             report -> PublishedVersions.carried(report, own, carried.numbers()),
             false);
-    return workshop
-        .making(carried.numbers().report())
-        .then(making -> making.make(ProgressListener.UNHEARD));
+    return commandContext
+        .reportBuild(carried.numbers().report())
+        .then(making -> making.make(ProgressListener.NONE));
   }
 }

@@ -109,7 +109,7 @@ public final class RowCache {
 
   private static Map<String, LibraryRow> read(Path file, String context) {
     try {
-      return RegularFile.isThere(file) && isWhole(file) ? rows(file, context) : Map.of();
+      return RegularFile.exists(file) && isWhole(file) ? rows(file, context) : Map.of();
     } catch (IOException | RuntimeException | OutOfMemoryError e) {
       // A file that cannot be read or that is larger than memory was not written by this program.
       return Map.of();

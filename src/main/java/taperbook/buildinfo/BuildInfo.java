@@ -48,7 +48,7 @@ public final class BuildInfo {
   }
 
   /** Starts to record the file status of a project folder for this program. */
-  public static StatCacheUpdate looks(Path folder, ReportDate madeDate) {
+  public static StatCacheUpdate statCache(Path folder, ReportDate madeDate) {
     return StatCacheUpdate.begin(folder, ownPlace(), madeDate.fingerprint());
   }
 

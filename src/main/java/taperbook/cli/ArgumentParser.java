@@ -20,7 +20,7 @@ public final class ArgumentParser {
   private ArgumentParser() {}
 
   /** Parses the arguments. */
-  public static Request understand(List<String> arguments) throws WrongUsage {
+  public static Request parse(List<String> arguments) throws WrongUsage {
     ArgumentParser understood = new ArgumentParser();
     understood.read(arguments);
     return understood.request();

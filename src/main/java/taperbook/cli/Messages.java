@@ -24,12 +24,12 @@ public final class Messages {
   private final Colour resultColour;
   private final Colour messageColour;
 
-  public Messages(PrintStream out, PrintStream err, ProcessContext surroundings) {
+  public Messages(PrintStream out, PrintStream err, ProcessContext processContext) {
     this.out = out;
     this.err = err;
-    this.terminal = surroundings.terminal();
-    this.progress = new ProgressLine(err, terminal, surroundings.pulse());
-    boolean allowed = surroundings.colourAllowed();
+    this.terminal = processContext.terminal();
+    this.progress = new ProgressLine(err, terminal, processContext.clock());
+    boolean allowed = processContext.colourAllowed();
     this.resultColour = new Colour(allowed && terminal.results());
     this.messageColour = new Colour(allowed && terminal.messages());
   }

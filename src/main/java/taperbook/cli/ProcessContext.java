@@ -7,9 +7,9 @@ import java.util.Map;
  *
  * @param environment environment variables
  * @param terminal the terminal that messages are written to
- * @param pulse time
+ * @param clock time
  */
-public record ProcessContext(Map<String, String> environment, Terminal terminal, WatchClock pulse) {
+public record ProcessContext(Map<String, String> environment, Terminal terminal, WatchClock clock) {
   /** Copies the environment. */
   public ProcessContext {
     environment = Map.copyOf(environment);

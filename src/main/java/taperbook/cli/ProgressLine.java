@@ -16,8 +16,8 @@ final class ProgressLine {
 
   private final PrintStream err;
   private final Terminal terminal;
-  private final WatchClock pulse;
-  private long begunNanos;
+  private final WatchClock clock;
+  private long startedNanos;
   private boolean atWork;
   private String shown = "";
   private int done;
@@ -26,10 +26,10 @@ final class ProgressLine {
   private double share;
   private String step = "";
 
-  ProgressLine(PrintStream err, Terminal terminal, WatchClock pulse) {
+  ProgressLine(PrintStream err, Terminal terminal, WatchClock clock) {
     this.err = err;
     this.terminal = terminal;
-    this.pulse = pulse;
+    this.clock = clock;
   }
 
   /** Starts the work on one of several items. */
@@ -40,7 +40,7 @@ final class ProgressLine {
     step(0, "reading");
     if (!atWork && terminal.messages()) {
       atWork = true;
-      begunNanos = pulse.nanoTime();
+      startedNanos = clock.nanoTime();
       Thread painter = new Thread(this::paintOn, "progress");
       painter.setDaemon(true);
       painter.start();
@@ -72,7 +72,7 @@ final class ProgressLine {
   private synchronized void paintOn() {
     try {
       while (atWork) {
-        long nanos = pulse.nanoTime() - begunNanos;
+        long nanos = clock.nanoTime() - startedNanos;
         if (nanos >= QUIET_NANOS) {
           show(line(nanos / NANOS_PER_SECOND));
         }

@@ -3,7 +3,7 @@ package taperbook.cli;
 /** Receives progress while a report is built. */
 public interface ProgressListener {
   /** Ignores progress. */
-  ProgressListener UNHEARD = (share, what) -> {};
+  ProgressListener NONE = (share, what) -> {};
 
   /**
    * Called when a step begins.

@@ -26,12 +26,12 @@ public interface WatchClock {
   /** Sleeps, and ends the process when it is asked to stop. */
   final class OfProcess implements WatchClock {
     private final ReentrantLock working = new ReentrantLock();
-    private boolean begun;
+    private boolean started;
 
     @Override
     public boolean pause(long millis) {
-      if (!begun) {
-        begun = true;
+      if (!started) {
+        started = true;
         Runtime.getRuntime().addShutdownHook(new Thread(this::stop, "stop"));
       }
       try {

@@ -34,17 +34,17 @@ final class MovedLine {
         + " of "
         + Messages.count(after.numbers().size(), "number")
         + " moved since the last version"
-        + told(seen);
+        + shown(seen);
   }
 
-  private String told(List<MovedNumber> seen) {
-    MovedNumber told = seen.get(0);
+  private String shown(List<MovedNumber> seen) {
+    MovedNumber shown = seen.get(0);
     return ": "
-        + told.label()
+        + shown.label()
         + " from "
-        + wording.value(told, told.before())
+        + wording.value(shown, shown.before())
         + " to "
-        + wording.value(told, told.after())
+        + wording.value(shown, shown.after())
         + (seen.size() > 1 ? ", and others" : "");
   }
 }

@@ -51,7 +51,7 @@ public final class VerifyCommand {
       messages.stopped("verify needs the name of one PDF, as in: taperbook verify report.pdf");
       return ExitStatus.WRONG_USAGE;
     }
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     String name = request.names().get(0);
     Optional<String> out = Optional.ofNullable(request.options().get(Option.OUT));
     int seconds =

@@ -28,13 +28,13 @@ public final class WatchCommand {
   private static final long NANOS_PER_MILLI = 1_000_000;
 
   private final Messages messages;
-  private final ProcessContext surroundings;
-  private final WatchClock pulse;
+  private final ProcessContext processContext;
+  private final WatchClock clock;
 
-  public WatchCommand(Messages messages, ProcessContext surroundings) {
+  public WatchCommand(Messages messages, ProcessContext processContext) {
     this.messages = messages;
-    this.surroundings = surroundings;
-    this.pulse = surroundings.pulse();
+    this.processContext = processContext;
+    this.clock = processContext.clock();
   }
 
   public ExitStatus run(Request request) {
@@ -42,22 +42,22 @@ public final class WatchCommand {
       throw new StoppedException("there is no folder " + request.folder());
     }
     List<String> reports =
-        CommandContext.in(request.folder(), surroundings.environment()).project().reportNames();
+        CommandContext.in(request.folder(), processContext.environment()).project().reportNames();
     for (String name : request.names()) {
       if (!reports.contains(name)) {
         throw ExplainCommand.unknown("there is no report", name, reports);
       }
     }
-    WatchRound round = new WatchRound(messages, surroundings, request);
+    WatchRound round = new WatchRound(messages, processContext, request);
     messages.remark("Watching sessions/, reports/*.md and templates/. Ctrl-C ends it.");
     long pauseMillis = PAUSE_MILLIS;
     int still = 0;
     Snapshot last = Snapshot.of(request.folder());
     boolean due = true;
-    while (pulse.pause(pauseMillis)) {
-      long begun = pulse.nanoTime();
+    while (clock.pause(pauseMillis)) {
+      long started = clock.nanoTime();
       Snapshot now = Snapshot.of(request.folder());
-      pauseMillis = pauseAfter(pulse.nanoTime() - begun);
+      pauseMillis = pauseAfter(clock.nanoTime() - started);
       still = now.equals(last) ? still + 1 : 0;
       due |= still == 0;
       last = now;
@@ -68,10 +68,10 @@ public final class WatchCommand {
     return ExitStatus.DONE;
   }
 
-  private static long pauseAfter(long lookNanos) {
+  private static long pauseAfter(long pollNanos) {
     return Math.min(
         LONGEST_PAUSE_MILLIS,
-        Math.max(PAUSE_MILLIS, PAUSES_PER_LOOK * lookNanos / NANOS_PER_MILLI));
+        Math.max(PAUSE_MILLIS, PAUSES_PER_LOOK * pollNanos / NANOS_PER_MILLI));
   }
 
   /** Returns false if a file changed in the meantime, so that another poll is needed. */

@@ -30,15 +30,15 @@ final class WatchRound {
   private static final double NANOS_PER_SECOND = 1e9;
 
   private final Messages messages;
-  private final ProcessContext surroundings;
+  private final ProcessContext processContext;
   private final Request request;
   private final Map<String, Refusal> refusals = new LinkedHashMap<>();
   private final Map<String, List<Problem>> lasting = new LinkedHashMap<>();
-  private List<String> stepsTold = List.of();
+  private List<String> shownSteps = List.of();
 
-  WatchRound(Messages messages, ProcessContext surroundings, Request request) {
+  WatchRound(Messages messages, ProcessContext processContext, Request request) {
     this.messages = messages;
-    this.surroundings = surroundings;
+    this.processContext = processContext;
     this.request = request;
   }
 
@@ -53,18 +53,18 @@ final class WatchRound {
    *     aborted
    */
   boolean make(BooleanSupplier still) {
-    CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
-    List<String> names = workshop.asked(request);
+    CommandContext commandContext = CommandContext.in(request.folder(), processContext.environment());
+    List<String> names = commandContext.requestedReports(request);
     Map<String, List<Problem>> before = new LinkedHashMap<>(lasting);
     lasting.keySet().retainAll(names);
     refusals.keySet().retainAll(names);
     if (request.names().isEmpty()) {
-      lasting.put("", workshop.project().folderProblems());
+      lasting.put("", commandContext.project().folderProblems());
     }
     tellNew("", before);
-    tellFirstSteps(workshop.project());
+    tellFirstSteps(commandContext.project());
     for (String name : names) {
-      if (!one(workshop, name, before, still)) {
+      if (!one(commandContext, name, before, still)) {
         return false;
       }
     }
@@ -74,21 +74,21 @@ final class WatchRound {
   /** Shows the next steps once while there is no report. */
   private void tellFirstSteps(Project project) {
     List<String> steps = FirstSteps.of(project);
-    if (!steps.equals(stepsTold)) {
+    if (!steps.equals(shownSteps)) {
       steps.forEach(messages::remark);
-      stepsTold = steps;
+      shownSteps = steps;
     }
   }
 
   private boolean one(
-      CommandContext workshop,
+      CommandContext commandContext,
       String name,
       Map<String, List<Problem>> before,
       BooleanSupplier still) {
-    long begun = surroundings.pulse().nanoTime();
-    Checked<ReportBuild> making = workshop.making(name);
+    long started = processContext.clock().nanoTime();
+    Checked<ReportBuild> making = commandContext.reportBuild(name);
     Optional<String> fingerprint = making.value().map(ReportBuild::fingerprint);
-    PublishedFolder published = workshop.published(name);
+    PublishedFolder published = commandContext.published(name);
     if (fingerprint.isPresent() && isAsBefore(name, fingerprint.get())) {
       return true;
     }
@@ -109,7 +109,7 @@ final class WatchRound {
       refuse(name, fingerprint, news);
       return true;
     }
-    return publish(workshop, made.value().get(), name, begun);
+    return publish(commandContext, made.value().get(), name, started);
   }
 
   /** Returns true if the report was refused and would be refused again for the same reasons. */
@@ -140,16 +140,16 @@ final class WatchRound {
    * Returns false if another run published a report in the meantime, so that this version may be
    * based on an outdated one.
    */
-  private boolean publish(CommandContext workshop, ReportBuild.Made made, String name, long begun) {
+  private boolean publish(CommandContext commandContext, ReportBuild.Made made, String name, long started) {
     AtomicBoolean waited = new AtomicBoolean();
-    surroundings
-        .pulse()
+    processContext
+        .clock()
         .whole(
             () -> {
-              try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
+              try (ReportLock lock = ReportLock.of(commandContext.reports(), name)) {
                 waited.set(lock.waited());
                 if (!lock.waited()) {
-                  workshop.published(name).replace(made.files(), made.fingerprint());
+                  commandContext.published(name).replace(made.files(), made.fingerprint());
                 }
               }
             });
@@ -157,9 +157,9 @@ final class WatchRound {
       return false;
     }
     refusals.remove(name);
-    double seconds = (surroundings.pulse().nanoTime() - begun) / NANOS_PER_SECOND;
+    double seconds = (processContext.clock().nanoTime() - started) / NANOS_PER_SECOND;
     messages.result(name + "  made in " + String.format(Locale.ROOT, "%.1f", seconds) + " s");
-    ReportCommand.ownLinks(workshop.published(name)).ifPresent(messages::remark);
+    ReportCommand.ownLinks(commandContext.published(name)).ifPresent(messages::remark);
     return true;
   }
 

@@ -81,11 +81,11 @@ final class BatteryCheck {
     double step = 2 * energy.halfStep();
     double added = energy.value(to) - energy.value(from);
     double beside = BESIDE_KILOWATTS * (energy.second(to) - energy.second(from)) / SECONDS_PER_HOUR;
-    double least = leastForRise(rise);
-    double most = usable.high() * (rise.high() + CORRECTED_POINTS) / 100;
-    if (FACTOR * (added + step) < least || added - step > FACTOR * most + beside) {
+    double min = minForRise(rise);
+    double max = usable.high() * (rise.high() + CORRECTED_POINTS) / 100;
+    if (FACTOR * (added + step) < min || added - step > FACTOR * max + beside) {
       double implied = 100 * added / Math.max(1, (rise.low() + rise.high()) / 2);
-      tell(
+      report(
           channel,
           energy,
           to,
@@ -97,18 +97,18 @@ final class BatteryCheck {
     double greatest = power.max();
     Interval rise = rise(soc.firstSecond(), soc.lastSecond());
     double hours = (soc.lastSecond() - soc.firstSecond()) / SECONDS_PER_HOUR;
-    if (greatest > 0 && FACTOR_OF_POWER * greatest * hours < leastForRise(rise)) {
-      String most = "at most " + plain(greatest) + " kW " + whileRising(rise);
+    if (greatest > 0 && FACTOR_OF_POWER * greatest * hours < minForRise(rise)) {
+      String max = "at most " + plain(greatest) + " kW " + whileRising(rise);
       double battery = 100 * greatest * hours / rise.low();
-      tell(
+      report(
           channel,
           power,
           power.indexOfMax(),
-          most + ", a battery of " + plain(battery) + " kWh or less");
+          max + ", a battery of " + plain(battery) + " kWh or less");
     }
   }
 
-  private double leastForRise(Interval rise) {
+  private double minForRise(Interval rise) {
     return usable.low() * Math.max(0, rise.low() - CORRECTED_POINTS) / 100;
   }
 
@@ -127,7 +127,7 @@ final class BatteryCheck {
     return "while the charge rises by " + plain((rise.low() + rise.high()) / 2) + " %";
   }
 
-  private void tell(Channel channel, Trace trace, int index, String found) {
+  private void report(Channel channel, Trace trace, int index, String found) {
     String column = channel.columnName();
     Optional<Fact> stated = facts.known(ConditionItem.BATTERY_USABLE_ENERGY);
     log.add(

@@ -36,7 +36,7 @@ public final class PlanParser {
    * @param sessions names of the existing sessions
    * @param rangeTests names of the existing range tests
    * @param templates names of the existing templates
-   * @param begun true for the name of an existing folder of a session or range test
+   * @param started true for the name of an existing folder of a session or range test
    */
   public static Checked<Plan> check(
       String reportName,
@@ -44,7 +44,7 @@ public final class PlanParser {
       Set<String> sessions,
       Set<String> rangeTests,
       Set<String> templates,
-      Predicate<String> begun) {
+      Predicate<String> started) {
     // A separate log, because the checks of both kinds report unknown and repeated keys themselves.
     Optional<FrontMatterValue> written =
         new FrontMatter(raw, new ProblemLog(raw.file())).value(ReportKey.KIND);
@@ -54,7 +54,7 @@ public final class PlanParser {
         kind.equals(LIBRARY)
             ? LibraryPlanParser.check(reportName, raw, without(templates, "report"))
             : ReportPlanParser.check(
-                reportName, raw, sessions, rangeTests, without(templates, LIBRARY), begun);
+                reportName, raw, sessions, rangeTests, without(templates, LIBRARY), started);
     List<Problem> problems = new ArrayList<>(log.list());
     problems.addAll(plan.problems());
     return plan.value().isEmpty() || log.hasErrors()

@@ -20,7 +20,7 @@ import taperbook.session.Session;
 /** Checks that warm and cold runs are of the reported car and differ in temperature. */
 public final class SeasonCheck {
   /** Minimum difference of air temperature between seasons, °C; common practice, no source. */
-  private static final double LEAST_DEGREES = 2;
+  private static final double MIN_DEGREES = 2;
 
   private final String vehicle;
   private final List<Problem> problems = new ArrayList<>();
@@ -74,7 +74,7 @@ public final class SeasonCheck {
       Facts<I> cold = runs.get(k + 1);
       Optional<Double> from = runs.get(k).amount(temperature).map(Estimate::value);
       Optional<Double> to = cold.amount(temperature).map(Estimate::value);
-      if (from.isPresent() && to.isPresent() && from.get() - to.get() <= LEAST_DEGREES) {
+      if (from.isPresent() && to.isPresent() && from.get() - to.get() <= MIN_DEGREES) {
         add(
             ProblemCode.FACTS_CONTRADICT,
             cold,

@@ -71,8 +71,11 @@ public final class SessionParser {
         new FactsParser<>(table, ConditionItem.class, new ProblemLog(table.file())).valueNumber();
     StopTimestamps door = new StopTimestamps(valueColumn, doorLog);
     Session session =
-        session(name, rows.value().get(), door.placed(facts.value().get(), rows.value().get()));
-    door.order(session);
+        session(
+            name,
+            rows.value().get(),
+            door.onReadingsClock(facts.value().get(), rows.value().get()));
+    door.checkOrder(session);
     problems.addAll(doorLog.list());
     ProblemLog log = new ProblemLog(rows.value().get().file());
     BatteryCheck.check(session, log);

@@ -47,10 +47,10 @@ final class StopTimestamps {
   }
 
   /** Returns the facts with clock times converted to the clock of the readings. */
-  Facts<ConditionItem> placed(Facts<ConditionItem> facts, ReadingsParser rows) {
+  Facts<ConditionItem> onReadingsClock(Facts<ConditionItem> facts, ReadingsParser rows) {
     Map<ConditionItem, Fact> all = new EnumMap<>(ConditionItem.class);
     all.putAll(facts.all());
-    all.replaceAll((item, fact) -> isClock(item, fact) ? placed(item, fact, rows) : fact);
+    all.replaceAll((item, fact) -> isClock(item, fact) ? onReadingsClock(item, fact, rows) : fact);
     return new Facts<>(facts.file(), ConditionItem.class, all);
   }
 
@@ -60,7 +60,7 @@ final class StopTimestamps {
         && fact.unit().equals(ColumnSpec.CLOCK_UNIT);
   }
 
-  private Fact placed(ConditionItem item, Fact fact, ReadingsParser rows) {
+  private Fact onReadingsClock(ConditionItem item, Fact fact, ReadingsParser rows) {
     Optional<Estimate> second =
         ClockFormat.ISO
             .writing()
@@ -82,7 +82,7 @@ final class StopTimestamps {
   }
 
   /** Reports times that precede one that they must follow. */
-  void order(Session session) {
+  void checkOrder(Session session) {
     List<Moment> moments = new ArrayList<>(stated(session, BEFORE));
     session.trace(Channel.POWER).ifPresent(power -> moments.addAll(ofPower(power)));
     moments.addAll(stated(session, AFTER));
@@ -90,7 +90,7 @@ final class StopTimestamps {
       Moment earlier = moments.get(i - 1);
       Moment later = moments.get(i);
       if (later.second().bounds().high() < earlier.second().bounds().low()) {
-        tell(earlier, later);
+        report(earlier, later);
       }
     }
   }
@@ -110,8 +110,8 @@ final class StopTimestamps {
   /** Returns the times of the first and the last row with power. */
   private static List<Moment> ofPower(Trace power) {
     List<Moment> moments = new ArrayList<>();
-    power.firstAbove(Session.MOST_AT_REST_KILOWATTS).ifPresent(i -> add(power, i, moments));
-    power.lastAbove(Session.MOST_AT_REST_KILOWATTS).ifPresent(i -> add(power, i, moments));
+    power.firstAbove(Session.MAX_AT_REST_KILOWATTS).ifPresent(i -> add(power, i, moments));
+    power.lastAbove(Session.MAX_AT_REST_KILOWATTS).ifPresent(i -> add(power, i, moments));
     return moments;
   }
 
@@ -123,7 +123,7 @@ final class StopTimestamps {
             Optional.empty()));
   }
 
-  private void tell(Moment earlier, Moment later) {
+  private void report(Moment earlier, Moment later) {
     Fact fact = later.fact().or(earlier::fact).orElseThrow();
     boolean isLater = later.fact().isPresent();
     log.add(

@@ -99,7 +99,7 @@ public final class VehicleCheck {
             + first.facts().file()
             + ", which is named first: no number rests on this drive",
         byWeather
-            ? "air temperatures within " + Drives.LIKE_TEMPERATURE_WORDS + " of the first"
+            ? "air temperatures within " + Drives.SIMILAR_TEMPERATURE_WORDS + " of the first"
             : "a speed within "
                 + Drives.SAME_SPEED_WORDS
                 + " of the first, or drives at three speeds for a range over speed",

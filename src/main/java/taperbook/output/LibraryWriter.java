@@ -30,7 +30,7 @@ public final class LibraryWriter {
    * of a report but for {@code methods.pdf}: the methods stand in {@code report.pdf}.
    */
   public Checked<ReportFiles> write(LibraryJob job) {
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     return pages(job).then(pages -> files(job, pages));
   }
 

@@ -37,7 +37,7 @@ public final class ReportWriter {
    * also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
    */
   public Checked<ReportFiles> write(ReportJob job) {
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     return texts(job).then(texts -> files(job, texts));
   }
 

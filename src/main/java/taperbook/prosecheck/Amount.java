@@ -35,13 +35,14 @@ record Amount(int start, int end, Unit unit, double low, double high, double ste
   }
 
   /** Returns the interval that the writer may have meant, in the base unit of the quantity. */
-  Interval room() {
+  Interval interval() {
     boolean rounds = !is(Quantity.SHARE) && !is(Quantity.TEMPERATURE);
-    Interval room = hedge.room(Math.min(low, high), Math.max(low, high), step, rounds && step >= 1);
+    Interval interval =
+        hedge.interval(Math.min(low, high), Math.max(low, high), step, rounds && step >= 1);
     // A reciprocal unit such as mi/kWh swaps the ends, and the interval must not contain zero.
     return is(Quantity.CONSUMPTION)
-        ? room.atLeast(LEAST).mapMonotone(unit::toBase)
-        : room.mapMonotone(unit::toBase);
+        ? interval.atLeast(LEAST).mapMonotone(unit::toBase)
+        : interval.mapMonotone(unit::toBase);
   }
 
   /** Returns one end of a range as a separate amount. */

@@ -18,7 +18,8 @@ final class ContradictionText {
     this.wording = new NumberFormatter(distanceUnit);
   }
 
-  void tell(ProblemLog log, SourceLocation place, Sentence sentence, Amount amount, Target target) {
+  void report(
+      ProblemLog log, SourceLocation place, Sentence sentence, Amount amount, Target target) {
     double gap = amount.base() - target.estimate().value();
     Estimate by = Estimate.around(Math.abs(gap), target.estimate().bounds().width() / 2);
     String way = gap > 0 ? " more than" : " less than";

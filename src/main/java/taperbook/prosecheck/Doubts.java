@@ -86,7 +86,7 @@ final class Doubts {
    * Returns true if the text refers to another car or day, so that the text after it may do so,
    * too.
    */
-  boolean isElsewhere(String text) {
+  boolean refersElsewhere(String text) {
     return OTHER.matcher(withoutHedges(text)).find() || hasName(text);
   }
 
@@ -94,12 +94,12 @@ final class Doubts {
    * Returns true if the text refers to claims of the manufacturer or others, so that the text after
    * it may do so, too.
    */
-  static boolean isHearsay(String text) {
+  static boolean isReportedClaim(String text) {
     return MAKER.matcher(SAID_OF_RATED.matcher(text).replaceAll(" ")).find();
   }
 
   /** Returns true if the text begins with the tester's own actions or possessions. */
-  static boolean isOurs(String text) {
+  static boolean isOwnAction(String text) {
     return OURS.matcher(text).find();
   }
 
@@ -109,7 +109,7 @@ final class Doubts {
   }
 
   /** Returns true if the sentence as a whole is not a statement of fact. */
-  boolean isNoStatement(String text) {
+  boolean isNotAssertion(String text) {
     boolean onRated = SAID_OF_RATED.matcher(text).find();
     return text.strip().endsWith("?")
         || (!onRated && MIGHT_BE.matcher(text).find())

@@ -19,7 +19,7 @@ import taperbook.result.ReportResult;
 /** Compares the figures typed by hand in the article with the results. */
 public final class FigureCheck {
   /** A sentence with more amounts is a kind of list, which is not checked. */
-  private static final int MOST_AMOUNTS = 40;
+  private static final int MAX_AMOUNTS = 40;
 
   private final ReportPlan.Article article;
   private final Targets targets;
@@ -58,7 +58,7 @@ public final class FigureCheck {
 
   private ArticleFigures checked() {
     passages.all().forEach(this::read);
-    tellOfUnneededMarks();
+    reportUnneededMarks();
     return new ArticleFigures(figures, log.list());
   }
 
@@ -67,21 +67,23 @@ public final class FigureCheck {
       elsewhereBelowHeading = false;
     }
     boolean elsewhere = elsewhereBelowHeading;
-    boolean hearsay = false;
+    boolean reportedClaim = false;
     for (Sentence sentence : Sentence.of(passage)) {
       String text = sentence.text();
-      boolean ours = doubts.namesOwn(text);
-      elsewhere = doubts.isElsewhere(text) || (elsewhere && !ours);
-      hearsay = Doubts.isHearsay(text) || (hearsay && !ours && !Doubts.isOurs(text));
+      boolean ownAction = doubts.namesOwn(text);
+      elsewhere = doubts.refersElsewhere(text) || (elsewhere && !ownAction);
+      reportedClaim =
+          Doubts.isReportedClaim(text)
+              || (reportedClaim && !ownAction && !Doubts.isOwnAction(text));
       boolean trusted =
           !elsewhere
-              && !hearsay
+              && !reportedClaim
               && passage.kind() != Passage.Kind.FOREIGN
-              && sentence.amounts().size() <= MOST_AMOUNTS
-              && !doubts.isNoStatement(text);
+              && sentence.amounts().size() <= MAX_AMOUNTS
+              && !doubts.isNotAssertion(text);
       sentence.amounts().forEach(amount -> judge(sentence, amount, trusted));
     }
-    elsewhereBelowHeading |= passage.kind() == Passage.Kind.HEADING && (elsewhere || hearsay);
+    elsewhereBelowHeading |= passage.kind() == Passage.Kind.HEADING && (elsewhere || reportedClaim);
   }
 
   private void judge(Sentence sentence, Amount amount, boolean trusted) {
@@ -91,28 +93,28 @@ public final class FigureCheck {
     }
     Optional<Meaning> meaning = trusted ? meaning(sentence, amount) : Optional.empty();
     boolean decided = meaning.filter(m -> m.certain() || m.agrees(amount)).isPresent();
-    if (decided || !namesAWish(amount)) {
+    if (decided || !isRequest(amount)) {
       enter(sentence, amount, meaning);
     }
   }
 
   private void judgeEdges(Sentence sentence, Amount range, boolean trusted) {
     if (!trusted || isDoubted(sentence, range)) {
-      enterUnlessWish(sentence, range);
+      enterUnlessRequest(sentence, range);
       return;
     }
     Statement statement = new Statement(sentence, range, targets);
     Optional<Meaning> from = SocMeaning.ofEdge(statement, true);
     if (from.isEmpty()) {
-      enterUnlessWish(sentence, range);
+      enterUnlessRequest(sentence, range);
       return;
     }
     enter(sentence, range.endOfRange(true), from);
     enter(sentence, range.endOfRange(false), SocMeaning.ofEdge(statement, false));
   }
 
-  private void enterUnlessWish(Sentence sentence, Amount amount) {
-    if (!namesAWish(amount)) {
+  private void enterUnlessRequest(Sentence sentence, Amount amount) {
+    if (!isRequest(amount)) {
       enter(sentence, amount, Optional.empty());
     }
   }
@@ -141,7 +143,7 @@ public final class FigureCheck {
    * Returns true for a distance, a mark or a window that identifies a number of the report without
    * stating its value.
    */
-  private boolean namesAWish(Amount amount) {
+  private boolean isRequest(Amount amount) {
     ReportPlan.Wishes wishes = targets.plan().wishes();
     if (amount.is(Quantity.DISTANCE)) {
       return targets.wanted(amount).isPresent();
@@ -177,11 +179,11 @@ public final class FigureCheck {
     if (verdict == Verdict.DELIBERATE) {
       neededMarks.add(place.line());
     } else if (denied.isPresent()) {
-      words.tell(log, place, sentence, amount, denied.get());
+      words.report(log, place, sentence, amount, denied.get());
     }
   }
 
-  private void tellOfUnneededMarks() {
+  private void reportUnneededMarks() {
     for (int line : passages.markedLines()) {
       if (!neededMarks.contains(line)) {
         log.add(

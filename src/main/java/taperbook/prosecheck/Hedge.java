@@ -64,7 +64,7 @@ enum Hedge {
    * @param step value of one unit of the last digit, in the same unit
    * @param rounds whether a multiple of ten may be a rounded amount
    */
-  Interval room(double low, double high, double step, boolean rounds) {
+  Interval interval(double low, double high, double step, boolean rounds) {
     double half = step / 2;
     double above = Math.abs(high);
     return switch (this) {

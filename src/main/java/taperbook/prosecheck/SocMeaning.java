@@ -10,7 +10,9 @@ final class SocMeaning {
   static Optional<Meaning> of(Statement s) {
     Targets targets = s.targets();
     boolean doubtful =
-        s.says(Cues.ON_THE_DRIVE) || s.says(Cues.ABOUT_THE_CURVE) || !s.says(Cues.ABOUT_CHARGING);
+        s.matches(Cues.ON_THE_DRIVE)
+            || s.matches(Cues.ABOUT_THE_CURVE)
+            || !s.matches(Cues.ABOUT_CHARGING);
     if (s.follows(Cues.HELD_UNTIL)) {
       return Meaning.surely(targets.number("peak_hold_soc_to"));
     }
@@ -35,7 +37,7 @@ final class SocMeaning {
 
   /** Returns an edge of the hold if the words refer a window to it. */
   static Optional<Meaning> ofEdge(Statement s, boolean first) {
-    return s.says(Cues.HOLD) && s.says(Cues.PEAK_WORD)
+    return s.matches(Cues.HOLD) && s.matches(Cues.PEAK_WORD)
         ? Meaning.surely(s.targets().number(first ? "peak_hold_soc_from" : "peak_hold_soc_to"))
         : Optional.empty();
   }

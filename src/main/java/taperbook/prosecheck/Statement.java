@@ -46,17 +46,17 @@ final class Statement {
   }
 
   /** Searches the clause, on both sides of the amount. */
-  boolean says(Pattern cue) {
+  boolean matches(Pattern cue) {
     return cue.matcher(withoutPast(clause.text())).find();
   }
 
   /** Searches the clause, also split at commas. */
-  boolean saysNearby(Pattern cue) {
+  boolean matchesNearby(Pattern cue) {
     return cue.matcher(withoutPast(sentence.narrowClause(own).text())).find();
   }
 
   /** Searches the whole sentence. */
-  boolean saysAnywhere(Pattern cue) {
+  boolean matchesInSentence(Pattern cue) {
     return cue.matcher(withoutPast(sentence.text())).find();
   }
 

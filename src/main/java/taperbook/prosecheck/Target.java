@@ -18,6 +18,6 @@ record Target(String id, String label, Unit unit, Estimate estimate, boolean isN
    * value.
    */
   boolean agrees(Amount amount) {
-    return estimate.bounds().overlaps(amount.room());
+    return estimate.bounds().overlaps(amount.interval());
   }
 }

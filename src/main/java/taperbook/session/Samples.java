@@ -25,11 +25,11 @@ public final class Samples {
    * @param room expected number of readings; the capacity grows if there are more
    */
   public Samples(int room) {
-    int begun = Math.max(LEAST_ROOM, room);
-    this.seconds = new double[begun];
-    this.values = new double[begun];
-    this.lines = new int[begun];
-    this.places = new byte[begun];
+    int started = Math.max(LEAST_ROOM, room);
+    this.seconds = new double[started];
+    this.values = new double[started];
+    this.lines = new int[started];
+    this.places = new byte[started];
   }
 
   /**

@@ -59,28 +59,28 @@ final class FileStat {
    * as the status stays the same: the last change lies before the mark. A change in the same clock
    * tick as the read would not be visible.
    *
-   * @param look status of a file at or after the mark
+   * @param status status of a file at or after the mark
    * @param markNanoseconds when the read began, by the clock of the file system
    */
-  static boolean isSettled(String look, long markNanoseconds) {
-    if (look.equals(ABSENT)) {
+  static boolean isSettled(String status, long markNanoseconds) {
+    if (status.equals(ABSENT)) {
       return true;
     }
-    int changed = look.lastIndexOf('.');
-    int modified = look.lastIndexOf('.', changed - 1);
-    return Long.parseLong(look, changed + 1, look.length(), 10) < markNanoseconds
-        && Long.parseLong(look, modified + 1, changed, 10) < markNanoseconds;
+    int changed = status.lastIndexOf('.');
+    int modified = status.lastIndexOf('.', changed - 1);
+    return Long.parseLong(status, changed + 1, status.length(), 10) < markNanoseconds
+        && Long.parseLong(status, modified + 1, changed, 10) < markNanoseconds;
   }
 
   /** Returns the time of the last change of any kind, ns since 1970. */
   static long changedNanoseconds(Path file) throws IOException {
-    String look = of(file);
-    return Long.parseLong(look, look.lastIndexOf('.') + 1, look.length(), 10);
+    String status = of(file);
+    return Long.parseLong(status, status.lastIndexOf('.') + 1, status.length(), 10);
   }
 
   private static long nanoseconds(@Nullable Object time) throws IOException {
-    if (time instanceof FileTime told) {
-      return told.to(TimeUnit.NANOSECONDS);
+    if (time instanceof FileTime fileTime) {
+      return fileTime.to(TimeUnit.NANOSECONDS);
     }
     throw new IOException("no time is told");
   }

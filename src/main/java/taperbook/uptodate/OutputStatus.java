@@ -48,7 +48,7 @@ public final class OutputStatus {
 
   /** Returns true if a report has this fingerprint, is complete, and no run is working on it. */
   public static boolean isWhole(Path reports, String name, String fingerprint) {
-    if (RegularFile.isThere(old(reports, name)) || RegularFile.isThere(fresh(reports, name))) {
+    if (RegularFile.exists(old(reports, name)) || RegularFile.exists(fresh(reports, name))) {
       return false;
     }
     Path folder = reports.resolve(name);
@@ -73,6 +73,6 @@ public final class OutputStatus {
 
   /** Returns true if a run is working on a report, or was killed while working on it. */
   static boolean isLocked(Path reports, String name) {
-    return RegularFile.isThere(lock(reports, name));
+    return RegularFile.exists(lock(reports, name));
   }
 }

@@ -45,7 +45,7 @@ public final class StatCache {
   /** The inputs of a report: its fingerprint, and the status of each path. */
   static final class Section {
     final String fingerprint;
-    final List<String> looks = new ArrayList<>();
+    final List<String> statuses = new ArrayList<>();
     final List<String> paths = new ArrayList<>();
 
     Section(String fingerprint) {
@@ -53,10 +53,10 @@ public final class StatCache {
     }
 
     /** Returns true if the status of every path is unchanged. */
-    boolean holds(Path root) {
+    boolean isCurrent(Path root) {
       try {
         for (int i = 0; i < paths.size(); i++) {
-          if (!FileStat.of(root.resolve(paths.get(i))).equals(looks.get(i))) {
+          if (!FileStat.of(root.resolve(paths.get(i))).equals(statuses.get(i))) {
             return false;
           }
         }
@@ -100,20 +100,20 @@ public final class StatCache {
     if (last < 3 || !lines.get(0).equals(HEAD) || !lines.get(last).equals(END)) {
       return null;
     }
-    StatCache book = new StatCache(lines.get(1), lines.get(2));
+    StatCache cache = new StatCache(lines.get(1), lines.get(2));
     Section section = new Section("");
     for (int i = 3; i < last; i++) {
       String line = lines.get(i);
       int space = line.indexOf(' ');
       if (line.charAt(0) == '>') {
         section = new Section(line.substring(1, space));
-        book.sections.put(line.substring(space + 1), section);
+        cache.sections.put(line.substring(space + 1), section);
       } else {
-        section.looks.add(line.substring(0, space));
+        section.statuses.add(line.substring(0, space));
         section.paths.add(line.substring(space + 1));
       }
     }
-    return book;
+    return cache;
   }
 
   /** Replaces the cache file atomically. */
@@ -124,7 +124,7 @@ public final class StatCache {
       Section section = entry.getValue();
       text.append('>').append(section.fingerprint).append(' ').append(entry.getKey()).append('\n');
       for (int i = 0; i < section.paths.size(); i++) {
-        text.append(section.looks.get(i)).append(' ').append(section.paths.get(i)).append('\n');
+        text.append(section.statuses.get(i)).append(' ').append(section.paths.get(i)).append('\n');
       }
     }
     Files.delete(scratch);

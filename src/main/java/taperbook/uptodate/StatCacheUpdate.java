@@ -34,14 +34,14 @@ public final class StatCacheUpdate implements AutoCloseable {
   /** Starts a run; must be called before anything that reports depend on is read. */
   public static StatCacheUpdate begin(Path root, Path program, String environment) {
     Path reports = root.resolve("reports");
-    if (!Files.isDirectory(reports) || RegularFile.leadsOut(root, reports)) {
+    if (!Files.isDirectory(reports) || RegularFile.isOutside(root, reports)) {
       return none(root);
     }
     StatCache last = StatCache.in(reports);
     try {
-      String look = programLook(program);
+      String status = programStatus(program);
       boolean same =
-          last != null && last.environment().equals(environment) && last.program().equals(look);
+          last != null && last.environment().equals(environment) && last.program().equals(status);
       clear(reports);
       Path scratch = reports.resolve(SCRATCH + ProcessHandle.current().pid());
       Files.deleteIfExists(scratch);
@@ -49,12 +49,12 @@ public final class StatCacheUpdate implements AutoCloseable {
         out.write('\n');
       }
       long mark = FileStat.changedNanoseconds(scratch);
-      if (!FileStat.isSettled(look, mark)) {
+      if (!FileStat.isSettled(status, mark)) {
         Files.delete(scratch);
         return none(root);
       }
       return new StatCacheUpdate(
-          root, new StatCache(look, environment), scratch, mark, same ? last : null);
+          root, new StatCache(status, environment), scratch, mark, same ? last : null);
     } catch (IOException | RuntimeException e) {
       return none(root);
     }
@@ -88,7 +88,7 @@ public final class StatCacheUpdate implements AutoCloseable {
     this.fresh = fresh;
     this.scratch = scratch;
     this.markNanoseconds = markNanoseconds;
-    this.templatesBefore = lookOrNothing("templates");
+    this.templatesBefore = statusOrEmpty("templates");
     this.known = known;
   }
 
@@ -97,14 +97,14 @@ public final class StatCacheUpdate implements AutoCloseable {
    *
    * @throws IOException if the program is unpackaged or the status cannot be read
    */
-  static String programLook(Path program) throws IOException {
+  static String programStatus(Path program) throws IOException {
     if (!Files.isRegularFile(program)) {
       throw new IOException("not packed");
     }
     return FileStat.of(program);
   }
 
-  private String lookOrNothing(String path) {
+  private String statusOrEmpty(String path) {
     try {
       return FileStat.of(root.resolve(path));
     } catch (IOException e) {
@@ -133,11 +133,11 @@ public final class StatCacheUpdate implements AutoCloseable {
   public void enter(String report, String fingerprint, List<String> paths) {
     StatCache.Section section = new StatCache.Section(fingerprint);
     for (String path : paths) {
-      String look = lookOrNothing(path);
-      if (look.isEmpty() || !FileStat.isSettled(look, markNanoseconds)) {
+      String status = statusOrEmpty(path);
+      if (status.isEmpty() || !FileStat.isSettled(status, markNanoseconds)) {
         return;
       }
-      section.looks.add(look);
+      section.statuses.add(status);
       section.paths.add(path);
     }
     changed = true;
@@ -157,7 +157,7 @@ public final class StatCacheUpdate implements AutoCloseable {
     }
     try {
       keepOthers();
-      if (changed && lookOrNothing("templates").equals(templatesBefore)) {
+      if (changed && statusOrEmpty("templates").equals(templatesBefore)) {
         fresh.write(reports, scratch);
       }
       Files.deleteIfExists(scratch);

@@ -41,7 +41,7 @@ public final class UpToDateCheck {
   public static boolean nothingToDo(
       String[] arguments, Path program, String environment, PrintStream out) {
     try {
-      UpToDateCheck look = understood(arguments);
+      UpToDateCheck look = parseArguments(arguments);
       return look != null && look.nothingToDo(program, environment, out);
     } catch (IOException | RuntimeException e) {
       return false;
@@ -53,7 +53,7 @@ public final class UpToDateCheck {
     return name.concat("  up to date");
   }
 
-  private static @Nullable UpToDateCheck understood(String[] arguments) {
+  private static @Nullable UpToDateCheck parseArguments(String[] arguments) {
     if (arguments.length == 0 || !arguments[0].equals(COMMAND)) {
       return null;
     }
@@ -81,18 +81,18 @@ public final class UpToDateCheck {
 
   private boolean nothingToDo(Path program, String environment, PrintStream out)
       throws IOException {
-    StatCache book = RegularFile.leadsOut(root, reports) ? null : StatCache.in(reports);
-    if (book == null
-        || !book.environment().equals(environment)
-        || !book.program().equals(StatCacheUpdate.programLook(program))
-        || (names.isEmpty() && !foldersHold(book))) {
+    StatCache cache = RegularFile.isOutside(root, reports) ? null : StatCache.in(reports);
+    if (cache == null
+        || !cache.environment().equals(environment)
+        || !cache.program().equals(StatCacheUpdate.programStatus(program))
+        || (names.isEmpty() && !areFoldersCurrent(cache))) {
       return false;
     }
     for (String name : names) {
-      StatCache.Section section = book.section(name);
+      StatCache.Section section = cache.section(name);
       if (section == null
           || !isPlain(name)
-          || !section.holds(root)
+          || !section.isCurrent(root)
           || OutputStatus.isLocked(reports, name)
           || !OutputStatus.isWhole(reports, name, section.fingerprint)) {
         return false;
@@ -119,9 +119,9 @@ public final class UpToDateCheck {
   }
 
   /** Reads the names of all reports if the folders are unchanged. */
-  private boolean foldersHold(StatCache book) throws IOException {
-    StatCache.Section folders = book.section(StatCache.FOLDERS);
-    if (folders == null || !folders.holds(root)) {
+  private boolean areFoldersCurrent(StatCache cache) throws IOException {
+    StatCache.Section folders = cache.section(StatCache.FOLDERS);
+    if (folders == null || !folders.isCurrent(root)) {
       return false;
     }
     List<String> files = new ArrayList<>();

@@ -34,7 +34,7 @@ public final class FirstSteps {
     lines.addAll(aligned(calls));
     lines.add(
         "Fill in what they begin; taperbook check says what is missing, and report makes it.");
-    if (!project.isBegun()) {
+    if (!project.isStarted()) {
       lines.add(
           "If there are files already, run it in their folder, or name that with --folder DIR.");
     }

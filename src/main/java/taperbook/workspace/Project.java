@@ -96,14 +96,14 @@ public final class Project {
    * Returns true if there is a folder of this name for a session or range test that contains
    * neither.
    */
-  private boolean isBegun(String name) {
+  private boolean isStarted(String name) {
     return folder.has(SESSIONS + name)
         && !sessionNames().contains(name)
         && !rangeTestNames().contains(name);
   }
 
   /** Returns true if there is a folder for sessions or for reports. */
-  public boolean isBegun() {
+  public boolean isStarted() {
     return folder.has(SESSIONS_FOLDER) || folder.has(REPORTS_FOLDER);
   }
 
@@ -143,7 +143,7 @@ public final class Project {
                     Set.copyOf(sessionNames()),
                     Set.copyOf(rangeTestNames()),
                     templateNames,
-                    this::isBegun));
+                    this::isStarted));
   }
 
   /** Returns the content of every file that a session's report is built from. */

@@ -74,8 +74,8 @@ public final class ProjectTemplates {
 
   private static ProjectTemplates read(Path root, Templates builtIn, Predicate<Path> wanted) {
     Path folder = root.resolve(FOLDER);
-    if (RegularFile.leadsOut(root, folder)) {
-      throw StoppedException.leadsOut(folder);
+    if (RegularFile.isOutside(root, folder)) {
+      throw StoppedException.outsideProject(folder);
     }
     if (!Files.isDirectory(folder)) {
       return new ProjectTemplates(List.of(), List.of(), builtIn);

@@ -59,8 +59,8 @@ public final class PublishedFolder {
     this.fresh = OutputStatus.fresh(reports, name);
     this.old = OutputStatus.old(reports, name);
     for (Path path : List.of(folder, old)) {
-      if (RegularFile.isThere(path) && !RegularFile.isFolder(path)) {
-        throw StoppedException.inThePlaceOf(path);
+      if (RegularFile.exists(path) && !RegularFile.isFolder(path)) {
+        throw StoppedException.reservedPath(path);
       }
     }
   }
@@ -71,7 +71,7 @@ public final class PublishedFolder {
   }
 
   /** Returns true if a version is published, so that an up-to-date check is useful. */
-  public boolean isThere() {
+  public boolean exists() {
     return Files.isRegularFile(folder.resolve(STAMP), LinkOption.NOFOLLOW_LINKS);
   }
 
@@ -85,12 +85,12 @@ public final class PublishedFolder {
   }
 
   /** Returns the links in the folder whose targets are outside the project. */
-  public List<String> linksOut() {
+  public List<String> linksToOutside() {
     Path root = folder.toAbsolutePath().resolveSibling("").resolveSibling("");
     try {
       return entries(folder).stream()
           .filter(path -> Files.isSymbolicLink(folder.resolve(path)))
-          .filter(path -> RegularFile.leadsOut(root, folder.resolve(path)))
+          .filter(path -> RegularFile.isOutside(root, folder.resolve(path)))
           .toList();
     } catch (IOException e) {
       return List.of();
@@ -113,8 +113,8 @@ public final class PublishedFolder {
     try {
       Set<String> ours = new TreeSet<>(files.keySet());
       ours.addAll(streamed.keySet());
-      if (RegularFile.isThere(folder)) {
-        checkRoom(own(folder, ours), ours);
+      if (RegularFile.exists(folder)) {
+        checkConflicts(own(folder, ours), ours);
       }
       for (Map.Entry<String, StreamedFile> file : streamed.entrySet()) {
         file.getValue().writeTo(new BufferedOutputStream(created(file.getKey())));
@@ -126,7 +126,7 @@ public final class PublishedFolder {
       write(STAMP, stamp.getBytes(StandardCharsets.UTF_8));
       swap();
     } catch (IOException e) {
-      takeFreshAway();
+      deleteFresh();
       throw new StoppedException(
           "the report cannot be written to "
               + folder
@@ -136,7 +136,7 @@ public final class PublishedFolder {
               + " writable, then run again.",
           e);
     }
-    settle();
+    moveOtherFiles();
   }
 
   private OutputStream created(String file) throws IOException {
@@ -152,13 +152,13 @@ public final class PublishedFolder {
   }
 
   private void swap() throws IOException {
-    if (RegularFile.isThere(folder)) {
+    if (RegularFile.exists(folder)) {
       move(folder, old);
     }
     try {
       move(fresh, folder);
     } catch (IOException e) {
-      if (RegularFile.isThere(old)) {
+      if (RegularFile.exists(old)) {
         move(old, folder);
       }
       throw e;
@@ -170,15 +170,15 @@ public final class PublishedFolder {
    * the rest of the old version, its stamp last: without the stamp, the next run would treat all
    * files as the tester's own.
    */
-  private void settle() {
-    if (!RegularFile.isThere(old)) {
+  private void moveOtherFiles() {
+    if (!RegularFile.exists(old)) {
       return;
     }
     try {
       for (String own : own(old, stamp(folder))) {
         Path place = folder.resolve(own);
         makeFolders(own);
-        if (RegularFile.isThere(place)) {
+        if (RegularFile.exists(place)) {
           throw new FileSystemException(own, null, own + " is in both");
         }
         move(old.resolve(own), place);
@@ -203,7 +203,7 @@ public final class PublishedFolder {
   private void makeFolders(String file) throws IOException {
     for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
       Path each = folder.resolve(file.substring(0, slash));
-      if (!RegularFile.isThere(each)) {
+      if (!RegularFile.exists(each)) {
         Files.createDirectory(each);
       } else if (!RegularFile.isFolder(each)) {
         throw new FileSystemException(each.toString(), null, each + " is not a folder");
@@ -212,7 +212,7 @@ public final class PublishedFolder {
   }
 
   /** Deletes the unfinished version, so that a full disk does not stay full. */
-  private void takeFreshAway() {
+  private void deleteFresh() {
     try {
       delete(fresh);
     } catch (IOException e) {
@@ -238,13 +238,13 @@ public final class PublishedFolder {
 
   /** Returns true if a run was interrupted, or another one is active. */
   public boolean isCutOff() {
-    return RegularFile.isThere(old) || RegularFile.isThere(fresh);
+    return RegularFile.exists(old) || RegularFile.exists(fresh);
   }
 
   /** Returns the location of the published version, also after an interrupted run. */
   public static Path current(Path reports, String name) {
     PublishedFolder published = new PublishedFolder(reports, name);
-    return RegularFile.isThere(published.folder) || !RegularFile.isThere(published.old)
+    return RegularFile.exists(published.folder) || !RegularFile.exists(published.old)
         ? published.folder
         : published.old;
   }
@@ -253,7 +253,7 @@ public final class PublishedFolder {
   public void recover() {
     try {
       delete(fresh);
-      if (RegularFile.isThere(old) && !RegularFile.isThere(folder)) {
+      if (RegularFile.exists(old) && !RegularFile.exists(folder)) {
         move(old, folder);
       }
     } catch (IOException e) {
@@ -263,11 +263,11 @@ public final class PublishedFolder {
               + " ("
               + reason(e)
               + "). What was published is whole: in "
-              + (RegularFile.isThere(folder) ? folder : old)
+              + (RegularFile.exists(folder) ? folder : old)
               + ". Make the folder writable, then run again.",
           e);
     }
-    settle();
+    moveOtherFiles();
   }
 
   /**
@@ -298,7 +298,7 @@ public final class PublishedFolder {
    * Checks that the path of a tester's own file is neither a folder nor below a file in the new
    * version.
    */
-  private void checkRoom(Set<String> own, Set<String> ours) throws IOException {
+  private void checkConflicts(Set<String> own, Set<String> ours) throws IOException {
     Set<String> folders = new TreeSet<>();
     for (String file : ours) {
       for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {

@@ -63,9 +63,9 @@ public final class PublishedVersions {
   public static PublishedVersions in(Path reports, String report) {
     Path folder = PublishedFolder.current(reports, report).resolve(FOLDER);
     SortedMap<LocalDate, byte[]> kept = new TreeMap<>();
-    if (RegularFile.isThere(folder)) {
+    if (RegularFile.exists(folder)) {
       if (!RegularFile.isFolder(folder)) {
-        throw StoppedException.inThePlaceOf(folder);
+        throw StoppedException.reservedPath(folder);
       }
       for (String name : names(folder)) {
         Optional<LocalDate> day = day(name);
@@ -125,7 +125,7 @@ public final class PublishedVersions {
   private static Optional<InputFile> record(Path reports, String report) {
     Path now = reports.resolve(report).resolve(RECORD);
     for (Path file : List.of(now, OutputStatus.old(reports, report).resolve(RECORD), now)) {
-      if (RegularFile.isThere(file)) {
+      if (RegularFile.exists(file)) {
         byte[] bytes = bytes(file, DiskFolder.LARGEST_FILE_BYTES);
         return Optional.of(new InputFile(recordPath(report), bytes));
       }

@@ -38,8 +38,8 @@ public final class ReportLock implements AutoCloseable {
   }
 
   /** Returns true if a run is active, or was killed while it was active. */
-  public static boolean isThere(Path reports, String name) {
-    return RegularFile.isThere(file(reports, name));
+  public static boolean exists(Path reports, String name) {
+    return RegularFile.exists(file(reports, name));
   }
 
   private static Path file(Path reports, String name) {
@@ -95,8 +95,8 @@ public final class ReportLock implements AutoCloseable {
     try {
       String token = UUID.randomUUID().toString();
       channel.write(ByteBuffer.wrap(token.getBytes(StandardCharsets.UTF_8)));
-      String look = look(file);
-      mine = reads(file, token) && isHeld(channel) && look.equals(look(file));
+      String status = status(file);
+      mine = reads(file, token) && isHeld(channel) && status.equals(status(file));
       return mine ? Optional.of(channel) : Optional.empty();
     } catch (IOException e) {
       Files.deleteIfExists(file);
@@ -125,12 +125,12 @@ public final class ReportLock implements AutoCloseable {
    * Returns a value that distinguishes a file from its replacement, without opening it; empty if
    * there is no file.
    */
-  private static String look(Path file) throws IOException {
+  private static String status(Path file) throws IOException {
     try {
       BasicFileAttributes seen =
           Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
       if (!seen.isRegularFile()) {
-        throw StoppedException.inThePlaceOf(file);
+        throw StoppedException.reservedPath(file);
       }
       return seen.fileKey() + " " + seen.lastModifiedTime();
     } catch (NoSuchFileException e) {
@@ -140,8 +140,8 @@ public final class ReportLock implements AutoCloseable {
 
   /** Deletes the file and returns true if it is a leftover of a killed run. */
   private static boolean isLeftBehind(Path file) throws IOException {
-    String look = look(file);
-    if (look.isEmpty()) {
+    String status = status(file);
+    if (status.isEmpty()) {
       return true;
     }
     try (FileChannel channel = opened(file)) {
@@ -149,7 +149,7 @@ public final class ReportLock implements AutoCloseable {
         return false;
       }
       // The file is never read or written: it may be a hard link to a file elsewhere.
-      if (look.equals(look(file))) {
+      if (status.equals(status(file))) {
         Files.deleteIfExists(file);
       }
       return true;
@@ -163,7 +163,7 @@ public final class ReportLock implements AutoCloseable {
       return FileChannel.open(
           file, StandardOpenOption.READ, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
     } catch (AccessDeniedException e) {
-      throw StoppedException.inThePlaceOf(file);
+      throw StoppedException.reservedPath(file);
     }
   }
 

@@ -67,7 +67,7 @@ public record Snapshot(Map<Path, Seen> files) {
     /** The target of a link outside the folder is not part of the project. */
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-      return RegularFile.leadsOut(root, folder)
+      return RegularFile.isOutside(root, folder)
           ? FileVisitResult.SKIP_SUBTREE
           : FileVisitResult.CONTINUE;
     }

@@ -29,7 +29,7 @@ public final class StartFolder {
   /** Writes all files, or none if one of them exists. */
   public void writeBytes(SortedMap<String, byte[]> files) {
     List<String> there =
-        files.keySet().stream().filter(p -> RegularFile.isThere(root.resolve(p))).toList();
+        files.keySet().stream().filter(p -> RegularFile.exists(root.resolve(p))).toList();
     if (!there.isEmpty()) {
       throw new StoppedException(
           String.join(", ", there)
@@ -45,8 +45,8 @@ public final class StartFolder {
     Path file = root.resolve(path);
     for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
       Path folder = root.resolve(path.substring(0, slash));
-      if (RegularFile.leadsOut(root, folder)) {
-        throw StoppedException.leadsOut(folder);
+      if (RegularFile.isOutside(root, folder)) {
+        throw StoppedException.outsideProject(folder);
       }
     }
     try {

@@ -19,7 +19,7 @@ public final class StoppedException extends RuntimeException {
   }
 
   /** Another object has the name of a file or folder that is reserved for the program. */
-  public static StoppedException inThePlaceOf(Path path) {
+  public static StoppedException reservedPath(Path path) {
     return new StoppedException(
         path
             + " is "
@@ -28,7 +28,7 @@ public final class StoppedException extends RuntimeException {
   }
 
   /** A folder that the program reads or writes is outside the project. */
-  public static StoppedException leadsOut(Path folder) {
+  public static StoppedException outsideProject(Path folder) {
     return new StoppedException(
         folder
             + " is a link that leads out of the project folder, and was not followed. Put the folder"

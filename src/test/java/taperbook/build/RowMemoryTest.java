@@ -84,13 +84,13 @@ final class RowMemoryTest {
 
   /** The rows, of which so many must have been measured and not remembered. */
   private LibraryResult result(int expectedMeasured) {
-    CommandContext workshop = CommandContext.in(folder, Map.of());
-    Project project = workshop.project();
+    CommandContext commandContext = CommandContext.in(folder, Map.of());
+    Project project = commandContext.project();
     LibraryPlan plan = (LibraryPlan) project.plan("library").value().orElseThrow();
     LibraryIntake intake = LibraryIntake.withoutArticle(plan);
     project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
     List<InputHash> tests = new ArrayList<>(intake.inputs());
-    intake.remember(workshop.memory(plan, tests));
+    intake.remember(commandContext.memory(plan, tests));
     AtomicInteger measured = new AtomicInteger();
     OrderedExecutor.each(
         project.sessionNames(),

@@ -95,6 +95,6 @@ final class AmountFinderTest {
   }
 
   private static taperbook.quantity.Interval room(String written) {
-    return AmountFinder.in("It was " + written + ".").get(0).room();
+    return AmountFinder.in("It was " + written + ".").get(0).interval();
   }
 }

@@ -13,7 +13,7 @@ import taperbook.quantity.Unit;
  * @param lastPlace power of ten of its last digit: 0 for {@code 57}, -1 for {@code 57.6}
  */
 public record CellNumber(double value, int lastPlace) {
-  private static final int MOST_KEPT = 22;
+  private static final int MAX_EXPONENT = 22;
 
   /**
    * Further digits are errors of binary arithmetic, as in 0.30000000000000004: a double has 15 to
@@ -67,15 +67,15 @@ public record CellNumber(double value, int lastPlace) {
    * Math.pow(10, -1)}.
    */
   public static double powerOfTen(int exponent) {
-    return Math.abs(exponent) <= MOST_KEPT
-        ? POWERS[exponent + MOST_KEPT]
+    return Math.abs(exponent) <= MAX_EXPONENT
+        ? POWERS[exponent + MAX_EXPONENT]
         : Double.parseDouble("1e" + exponent);
   }
 
   private static double[] powers() {
-    double[] powers = new double[2 * MOST_KEPT + 1];
+    double[] powers = new double[2 * MAX_EXPONENT + 1];
     for (int i = 0; i < powers.length; i++) {
-      powers[i] = Double.parseDouble("1e" + (i - MOST_KEPT));
+      powers[i] = Double.parseDouble("1e" + (i - MAX_EXPONENT));
     }
     return powers;
   }

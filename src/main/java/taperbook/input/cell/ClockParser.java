@@ -129,7 +129,7 @@ public final class ClockParser implements TimeParser {
     } else if (clock.kind() == ClockTime.Kind.TIME_OF_DAY) {
       time = nearest(time, previous);
       if (time.toLocalDate().isAfter(previous.toLocalDate())) {
-        tellMidnight(cell, line, column);
+        reportMidnight(cell, line, column);
       }
     }
     previous = time;
@@ -146,7 +146,7 @@ public final class ClockParser implements TimeParser {
     return fall.negated().compareTo(HALF_A_DAY) > 0 ? sameDay.minusDays(1) : sameDay;
   }
 
-  private void tellMidnight(String cell, int line, int column) {
+  private void reportMidnight(String cell, int line, int column) {
     log.add(
         ProblemCode.CLOCK_PAST_MIDNIGHT,
         line,

@@ -14,7 +14,7 @@ import taperbook.input.csv.CsvTable;
 
 /** Finds the known columns of a file. */
 public final class Columns {
-  private static final int MOST_HEADS = 30;
+  private static final int MAX_HEADS = 30;
 
   private final CsvTable table;
   private final List<ColumnSpec> specs;
@@ -70,14 +70,14 @@ public final class Columns {
     int size = table.header().cells().size();
     String heads =
         table.header().cells().stream()
-            .limit(MOST_HEADS)
+            .limit(MAX_HEADS)
             .map(head -> Quoted.of(head.strip()))
             .collect(Collectors.joining(", "));
     log.add(
         ProblemCode.COLUMN_MISSING,
         table.header().line(),
         0,
-        "the columns " + heads + (size > MOST_HEADS ? " and more" : ""),
+        "the columns " + heads + (size > MAX_HEADS ? " and more" : ""),
         expected,
         remedy);
   }

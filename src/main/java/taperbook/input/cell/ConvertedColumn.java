@@ -11,7 +11,7 @@ public final class ConvertedColumn {
   private final LinearConversion scale;
   private final boolean none;
   private BigDecimal first = BigDecimal.ZERO;
-  private boolean begun;
+  private boolean started;
 
   public ConvertedColumn(LinearConversion scale) {
     this.scale = scale;
@@ -24,10 +24,10 @@ public final class ConvertedColumn {
       return number;
     }
     BigDecimal exact = BigDecimal.valueOf(number);
-    if (scale.lessFirst() && !begun) {
+    if (scale.lessFirst() && !started) {
       first = exact;
     }
-    begun = true;
+    started = true;
     return exact.subtract(first).multiply(scale.factor()).add(scale.offset()).doubleValue();
   }
 

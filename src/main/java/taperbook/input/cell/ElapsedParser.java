@@ -67,7 +67,7 @@ public final class ElapsedParser implements TimeParser {
     if (RANGE.contains(time.seconds())) {
       return Optional.of(time);
     }
-    tellRange(row.cell(column.index()), row.line(), column.number(), expectedNumber);
+    reportOutOfRange(row.cell(column.index()), row.line(), column.number(), expectedNumber);
     return Optional.empty();
   }
 
@@ -101,12 +101,12 @@ public final class ElapsedParser implements TimeParser {
   private boolean inRange(TimeReading time, String cell, int line, int column, String expected) {
     boolean inRange = RANGE.contains(time.seconds());
     if (!inRange) {
-      tellRange(cell, line, column, expected);
+      reportOutOfRange(cell, line, column, expected);
     }
     return inRange;
   }
 
-  private void tellRange(String cell, int line, int column, String expected) {
+  private void reportOutOfRange(String cell, int line, int column, String expected) {
     log.add(
         ProblemCode.CELL_OUT_OF_RANGE,
         line,

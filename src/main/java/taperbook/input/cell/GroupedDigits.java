@@ -55,13 +55,13 @@ public final class GroupedDigits {
   /** Reports ambiguous columns, and a number in a different format from all others. */
   public void finish(ProblemLog log) {
     if (others == 0 && !tooLarge) {
-      first.ifPresent(row -> tellAmbiguous(row, log));
+      first.ifPresent(row -> reportAmbiguous(row, log));
     } else if (unlike > alike) {
-      firstWithZero.ifPresent(row -> tellUnlike(row, log));
+      firstWithZero.ifPresent(row -> reportInconsistent(row, log));
     }
   }
 
-  private void tellAmbiguous(CsvRow row, ProblemLog log) {
+  private void reportAmbiguous(CsvRow row, ProblemLog log) {
     String cell = row.cell(column.index());
     log.add(
         ProblemCode.NUMBER_AMBIGUOUS,
@@ -76,7 +76,7 @@ public final class GroupedDigits {
                 : "; or state \"thousands mark\" or \"decimal mark\" in a columns.csv"));
   }
 
-  private void tellUnlike(CsvRow row, ProblemLog log) {
+  private void reportInconsistent(CsvRow row, ProblemLog log) {
     String cell = row.cell(column.index());
     log.add(
         ProblemCode.NUMBER_WRITTEN_UNLIKE,

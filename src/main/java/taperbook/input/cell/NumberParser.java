@@ -18,7 +18,7 @@ public final class NumberParser {
       Pattern.compile("([+-]?)([0-9]{0,40})(?:([.,])([0-9]{0,40}))?(?:[eE]([+-]?[0-9]{1,3}))?");
 
   /** Decimals with more places use the slow path, which rounds floating-point noise. */
-  private static final int MOST_PLAIN_PLACES = 9;
+  private static final int MAX_PLAIN_PLACES = 9;
 
   private static final Pattern WITH_TEXT =
       Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[\\p{L}%\\u00b0/]+");
@@ -99,7 +99,7 @@ public final class NumberParser {
     double plain = row.number(index);
     int places = Double.isNaN(plain) ? 0 : row.decimals(index);
     if (!Double.isNaN(plain)
-        && places <= MOST_PLAIN_PLACES
+        && places <= MAX_PLAIN_PLACES
         && (places != Grouping.DIGITS || grouping.isEmpty())
         && pointAgrees(places, row.line())) {
       value = plain;

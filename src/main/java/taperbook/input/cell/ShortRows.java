@@ -13,8 +13,8 @@ public final class ShortRows {
   private ShortRows() {}
 
   /** Reports each row with fewer cells than the header. */
-  public static void tell(CsvTable table, ProblemLog log) {
-    tell(table, table.header().size(), log);
+  public static void report(CsvTable table, ProblemLog log) {
+    report(table, table.header().size(), log);
   }
 
   /**
@@ -22,7 +22,7 @@ public final class ShortRows {
    *
    * @param needed number of the last column that each row must have
    */
-  public static void tell(CsvTable table, int needed, ProblemLog log) {
+  public static void report(CsvTable table, int needed, ProblemLog log) {
     for (CsvRow row : table.rows()) {
       if (row.size() < needed) {
         log.add(

@@ -15,17 +15,17 @@ public final class Suggestion {
   public static Optional<String> of(String written, Collection<String> known) {
     String label = NormalizedName.of(written);
     Optional<String> best = Optional.empty();
-    int least = Integer.MAX_VALUE;
+    int min = Integer.MAX_VALUE;
     for (String name : known) {
-      int most = Math.min(Math.max(2, name.length() / 3), name.length() - 1);
+      int max = Math.min(Math.max(2, name.length() / 3), name.length() - 1);
       // The distance is at least the difference of the lengths; this avoids large tables for long
       // texts.
-      boolean near = Math.abs(label.length() - NormalizedName.of(name).length()) <= most;
+      boolean near = Math.abs(label.length() - NormalizedName.of(name).length()) <= max;
       int distance =
           near ? EditDistance.between(label, NormalizedName.of(name)) : Integer.MAX_VALUE;
-      if (distance <= most && distance < least) {
+      if (distance <= max && distance < min) {
         best = Optional.of(name);
-        least = distance;
+        min = distance;
       }
     }
     return best;

@@ -23,7 +23,7 @@ import taperbook.session.InputFile;
  */
 public final class CsvParser {
   /** Maximum number of lines; a longer file is not a recording of one session. */
-  static final int MOST_LINES = 10_000_000;
+  static final int MAX_LINES = 10_000_000;
 
   private CsvParser() {}
 
@@ -32,30 +32,30 @@ public final class CsvParser {
     return read(file, CsvLayout.PLAIN);
   }
 
-  private static Checked<CsvTable> tooLong(String path, long lines, int mostLines) {
+  private static Checked<CsvTable> tooLong(String path, long lines, int maxLines) {
     ProblemLog log = new ProblemLog(path);
     log.add(
         ProblemCode.FILE_TOO_LARGE,
         lines + " lines",
-        "at most " + mostLines + " lines",
+        "at most " + maxLines + " lines",
         "keep the rows of one session only");
     return Checked.refused(log.list());
   }
 
   /** Returns the table of a file with a stated layout. */
   public static Checked<CsvTable> read(InputFile file, CsvLayout layout) {
-    return read(file, layout, MOST_LINES);
+    return read(file, layout, MAX_LINES);
   }
 
-  static Checked<CsvTable> read(InputFile file, CsvLayout layout, int mostLines) {
+  static Checked<CsvTable> read(InputFile file, CsvLayout layout, int maxLines) {
     return layout
         .encoding()
         .decode(file)
         .then(
             text -> {
               long lines = lineFeeds(text);
-              return lines > mostLines
-                  ? tooLong(file.path(), lines, mostLines)
+              return lines > maxLines
+                  ? tooLong(file.path(), lines, maxLines)
                   : parse(file.path(), layout.withoutLeadingLines(text), layout);
             });
   }

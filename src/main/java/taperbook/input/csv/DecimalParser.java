@@ -13,7 +13,7 @@ package taperbook.input.csv;
  */
 final class DecimalParser {
   /** Any integer with this number of digits is below 2^53. */
-  private static final int MOST_DIGITS = 15;
+  private static final int MAX_DIGITS = 15;
 
   private static final double[] POWERS_OF_TEN = {
     1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
@@ -48,7 +48,7 @@ final class DecimalParser {
     }
     decimals = point < 0 ? 0 : i - point - 1;
     int count = point < 0 ? i - first : i - first - 1;
-    boolean plain = count > 0 && count <= MOST_DIGITS && point != first && point != i - 1;
+    boolean plain = count > 0 && count <= MAX_DIGITS && point != first && point != i - 1;
     value = plain ? number(minus, digits) : Double.NaN;
     return afterSpaces(text, i, to);
   }

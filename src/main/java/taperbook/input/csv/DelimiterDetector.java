@@ -13,17 +13,17 @@ final class DelimiterDetector {
   static char of(String text) {
     int[] counts = new int[CANDIDATES.length()];
     boolean quoted = false;
-    boolean begun = false;
+    boolean started = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       if (c == '"') {
         quoted = !quoted;
-      } else if (!quoted && LineCounter.isLineEnd(c) && begun) {
+      } else if (!quoted && LineCounter.isLineEnd(c) && started) {
         break;
       } else if (!quoted && CANDIDATES.indexOf(c) >= 0) {
         counts[CANDIDATES.indexOf(c)]++;
       }
-      begun |= !Character.isWhitespace(c);
+      started |= !Character.isWhitespace(c);
     }
     int best = 0;
     for (int i = 1; i < counts.length; i++) {

@@ -16,7 +16,7 @@ import taperbook.session.InputFile;
  */
 public final class LayoutDetector {
   private static final String CANDIDATES = ",;\t";
-  private static final int MOST_LINES = 200;
+  private static final int MAX_LINES = 200;
   private static final Pattern NUMERIC = Pattern.compile("[+-]?[0-9][0-9.,:/ TZeE+-]*");
 
   private final List<String> lines;
@@ -25,7 +25,7 @@ public final class LayoutDetector {
   private int agreeing;
 
   private LayoutDetector(String text) {
-    this.lines = text.lines().limit(MOST_LINES).toList();
+    this.lines = text.lines().limit(MAX_LINES).toList();
     for (int i = 0; i < CANDIDATES.length(); i++) {
       weigh(CANDIDATES.charAt(i));
     }
@@ -79,7 +79,7 @@ public final class LayoutDetector {
   /** Returns the index of the header line; -1 if there is none. */
   private int head() {
     int head = -1;
-    long most = 0;
+    long max = 0;
     for (int i = 0; i < lines.size(); i++) {
       List<String> found = split(lines.get(i), delimiter);
       if (found.size() != cells) {
@@ -89,9 +89,9 @@ public final class LayoutDetector {
         return head;
       }
       long words = found.stream().filter(c -> !c.isBlank()).distinct().count();
-      if (numericShare(found) < 0.5 && words > most) {
+      if (numericShare(found) < 0.5 && words > max) {
         head = i;
-        most = words;
+        max = words;
       }
     }
     return head;

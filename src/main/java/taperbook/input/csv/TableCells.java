@@ -8,7 +8,7 @@ import java.util.List;
  * plain decimal. Uses arrays instead of objects, because a log has tens of thousands of cells.
  */
 final class TableCells {
-  private static final int LEAST_ROOM = 16;
+  private static final int MIN_CAPACITY = 16;
 
   private final String text;
   private int[] ends;
@@ -22,14 +22,14 @@ final class TableCells {
   /**
    * Creates an empty sequence.
    *
-   * @param room expected number of cells; the capacity grows if there are more
+   * @param capacity expected number of cells; the capacity grows if there are more
    */
-  TableCells(String text, int room) {
-    int begun = Math.max(LEAST_ROOM, room);
+  TableCells(String text, int capacity) {
+    int started = Math.max(MIN_CAPACITY, capacity);
     this.text = text;
-    this.ends = new int[begun];
-    this.numbers = new double[begun];
-    this.decimals = new byte[begun];
+    this.ends = new int[started];
+    this.numbers = new double[started];
+    this.decimals = new byte[started];
   }
 
   /** Creates the cells of a single row. */

@@ -53,12 +53,12 @@ public final class ConditionsParser {
         first = currency;
         firstLine = price.row().line();
       } else if (!currency.equals(first)) {
-        tellDiffers(price, first, firstLine);
+        reportDifferingCurrency(price, first, firstLine);
       }
     }
   }
 
-  private void tellDiffers(Fact price, String first, int firstLine) {
+  private void reportDifferingCurrency(Fact price, String first, int firstLine) {
     log.add(
         ProblemCode.FACTS_CONTRADICT,
         price.row().line(),

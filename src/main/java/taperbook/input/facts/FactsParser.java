@@ -67,9 +67,11 @@ public final class FactsParser<I extends Enum<I> & Item> {
   public Facts<I> check() {
     REQUIRED.forEach(columns::require);
     if (REQUIRED.stream().allMatch(n -> columns.find(n).isPresent())) {
-      ShortRows.tell(table, REQUIRED.stream().mapToInt(this::number).max().orElseThrow(), log);
+      ShortRows.report(table, REQUIRED.stream().mapToInt(this::number).max().orElseThrow(), log);
       table.rows().forEach(this::read);
-      items.stream().filter(i -> i.required() && !lines.containsKey(i)).forEach(this::tellMissing);
+      items.stream()
+          .filter(i -> i.required() && !lines.containsKey(i))
+          .forEach(this::reportMissing);
     }
     return new Facts<>(table.file(), itemClass, facts);
   }
@@ -103,7 +105,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
     Optional<I> item =
         items.stream().filter(i -> NormalizedName.of(i.words()).equals(name)).findFirst();
     if (item.isEmpty()) {
-      tellUnknown(row, name);
+      reportUnknown(row, name);
       return;
     }
     int firstLine = lines.getOrDefault(item.get(), 0);
@@ -131,7 +133,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
     }
     if (row.value().isEmpty() && row.howKnown().isEmpty()) {
       if (row.item().required()) {
-        tellUnfilled(row);
+        reportUnfilled(row);
       }
       return Optional.empty();
     }
@@ -166,7 +168,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
             columns.find(GIVE_OR_TAKE).map(Column::number).orElse(0)));
   }
 
-  private void tellUnknown(CsvRow row, String name) {
+  private void reportUnknown(CsvRow row, String name) {
     List<String> names = items.stream().map(Item::words).toList();
     Set<String> used =
         table.rows().stream()
@@ -189,7 +191,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
                     + (unused.isEmpty() ? "none is left" : unused)));
   }
 
-  private void tellMissing(I item) {
+  private void reportMissing(I item) {
     log.add(
         ProblemCode.ITEM_MISSING,
         "no row for " + item.words(),
@@ -197,7 +199,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
         "add the row " + Quoted.of(exampleRow(item)) + " or the value instead of unknown");
   }
 
-  private void tellUnfilled(FactRow row) {
+  private void reportUnfilled(FactRow row) {
     log.add(
         ProblemCode.ITEM_MISSING,
         row.line(),

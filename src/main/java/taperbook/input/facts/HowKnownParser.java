@@ -51,16 +51,16 @@ final class HowKnownParser {
               .map(w -> "write " + w)
               .orElse("write one of these words"));
     } else if (valueUnknown != (how.get() == HowKnown.UNKNOWN)) {
-      tellContradiction(row);
+      reportContradiction(row);
       return Optional.empty();
     } else if (how.get() == HowKnown.NOTED && isAmount(row)) {
-      tellNoted(row);
+      reportNoted(row);
       return Optional.empty();
     }
     return how;
   }
 
-  private void tellNoted(FactRow row) {
+  private void reportNoted(FactRow row) {
     row.problemOfHowKnown(
         log,
         ProblemCode.HOW_KNOWN_NOT_UNDERSTOOD,
@@ -93,7 +93,7 @@ final class HowKnownParser {
     return row.item().kind().words().contains(NormalizedName.of(row.value()));
   }
 
-  private void tellContradiction(FactRow row) {
+  private void reportContradiction(FactRow row) {
     boolean valueUnknown = isEmptyOrUnknown(row.value());
     row.problemOfHowKnown(
         log,

@@ -59,7 +59,7 @@ final class ToleranceParser {
   private Optional<Double> written(FactRow row, CellNumber value, QuantityRange range, Unit unit) {
     double span = Math.abs(unit.fromBase(range.high()) - unit.fromBase(range.low()));
     boolean belowValue = range.isPositive() && value.value() <= span;
-    String expected = "a give or take " + most(belowValue, span, unit);
+    String expected = "a give or take " + max(belowValue, span, unit);
     Optional<CellNumber> half =
         numbers.read(
             row.giveOrTake(), row.line(), row.numbers().giveOrTake(), row.forItem(expected));
@@ -78,7 +78,7 @@ final class ToleranceParser {
             });
   }
 
-  private static String most(boolean belowValue, double span, Unit unit) {
+  private static String max(boolean belowValue, double span, Unit unit) {
     return belowValue
         ? "from 0 to less than the value"
         : QuantityRange.from(0, span).words(Unit.ONE)

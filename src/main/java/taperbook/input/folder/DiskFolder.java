@@ -79,7 +79,7 @@ public final class DiskFolder implements InputFolder {
         }
       }
     }
-    FileName.tellTwins(names, log);
+    FileName.reportCaseCollisions(names, log);
     return new Listing(names, log.list());
   }
 
@@ -99,13 +99,13 @@ public final class DiskFolder implements InputFolder {
     try {
       Path file = at(path).toRealPath();
       if (!file.startsWith(root.toRealPath())) {
-        leadsOut(log, "");
+        isOutside(log, "");
       } else if (!Files.isRegularFile(file)) {
         unreadable(log, "something that is not a file", "put a file there");
       } else if (Files.size(file) > LARGEST_FILE_BYTES) {
         tooLarge(log, Files.size(file));
       } else {
-        return Checked.good(InputFile.taking(path, RegularFile.bytes(file, LARGEST_FILE_BYTES)));
+        return Checked.good(InputFile.wrap(path, RegularFile.bytes(file, LARGEST_FILE_BYTES)));
       }
     } catch (NoSuchFileException | NotDirectoryException e) {
       missing(path, log);
@@ -115,7 +115,7 @@ public final class DiskFolder implements InputFolder {
     return Checked.refused(log.list());
   }
 
-  private Listing folders(List<String> anyOf, boolean tellStrays) {
+  private Listing folders(List<String> anyOf, boolean reportStrays) {
     ProblemLog log = new ProblemLog(SESSIONS);
     List<String> names = new ArrayList<>();
     for (String entry : entries(SESSIONS, log)) {
@@ -126,11 +126,11 @@ public final class DiskFolder implements InputFolder {
         } else {
           FileName.refuse(entry, log);
         }
-      } else if (tellStrays && Files.isDirectory(at(folder))) {
-        tellStray(folder, log);
+      } else if (reportStrays && Files.isDirectory(at(folder))) {
+        reportStray(folder, log);
       }
     }
-    FileName.tellTwins(names, log);
+    FileName.reportCaseCollisions(names, log);
     return new Listing(names, log.list());
   }
 
@@ -138,7 +138,7 @@ public final class DiskFolder implements InputFolder {
    * A folder with CSV files, none of which has a known name, most likely contains a misspelled
    * name.
    */
-  private void tellStray(String folder, ProblemLog log) {
+  private void reportStray(String folder, ProblemLog log) {
     List<String> files = entries(folder, log);
     List<String> tables =
         files.stream().filter(n -> n.toLowerCase(Locale.ROOT).endsWith(".csv")).toList();
@@ -165,8 +165,8 @@ public final class DiskFolder implements InputFolder {
 
   /** Returns the names in a folder that do not begin with a full stop, sorted. */
   private List<String> entries(String folder, ProblemLog log) {
-    if (RegularFile.leadsOut(root, at(folder))) {
-      leadsOut(log, folder.equals(log.file()) ? "" : folder + ", ");
+    if (RegularFile.isOutside(root, at(folder))) {
+      isOutside(log, folder.equals(log.file()) ? "" : folder + ", ");
       return List.of();
     }
     try {
@@ -240,7 +240,7 @@ public final class DiskFolder implements InputFolder {
             : "take out what does not belong there");
   }
 
-  private static void leadsOut(ProblemLog log, String which) {
+  private static void isOutside(ProblemLog log, String which) {
     unreadable(log, which + "a link that leads out of the folder", "put the file itself there");
   }
 

@@ -49,7 +49,7 @@ public final class FileName {
   }
 
   /** Reports names that differ only in case: some file systems do not distinguish them. */
-  static void tellTwins(List<String> names, ProblemLog log) {
+  static void reportCaseCollisions(List<String> names, ProblemLog log) {
     Map<String, String> first = new TreeMap<>();
     for (String name : names) {
       String twin = first.putIfAbsent(name.toLowerCase(Locale.ROOT), name);

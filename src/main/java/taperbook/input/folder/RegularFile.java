@@ -25,18 +25,17 @@ public final class RegularFile {
   /**
    * Returns the content of a file.
    *
-   * @param most maximum number of bytes, below 2³¹ - 1
+   * @param max maximum number of bytes, below 2³¹ - 1
    * @throws IOException if it is not a regular file, cannot be read, or is larger
    */
-  public static byte[] bytes(Path file, long most) throws IOException {
+  public static byte[] bytes(Path file, long max) throws IOException {
     try (InputStream in = open(file)) {
-      byte[] bytes = new byte[(int) Math.min(most, Files.size(file))];
+      byte[] bytes = new byte[(int) Math.min(max, Files.size(file))];
       int read = in.readNBytes(bytes, 0, bytes.length);
       // The file may have grown, and some file systems report no size.
-      byte[] more = in.readNBytes((int) (most - read) + 1);
-      if (read + (long) more.length > most) {
-        throw new FileSystemException(
-            file.toString(), null, "it is larger than " + most + " bytes");
+      byte[] more = in.readNBytes((int) (max - read) + 1);
+      if (read + (long) more.length > max) {
+        throw new FileSystemException(file.toString(), null, "it is larger than " + max + " bytes");
       }
       byte[] all =
           more.length > 0 || read < bytes.length ? Arrays.copyOf(bytes, read + more.length) : bytes;
@@ -46,8 +45,8 @@ public final class RegularFile {
   }
 
   /** Returns the lines of a file in UTF-8; malformed bytes become U+FFFD. */
-  public static List<String> lines(Path file, long most) throws IOException {
-    return new String(bytes(file, most), StandardCharsets.UTF_8).lines().toList();
+  public static List<String> lines(Path file, long max) throws IOException {
+    return new String(bytes(file, max), StandardCharsets.UTF_8).lines().toList();
   }
 
   /** Opens a regular file. */
@@ -67,7 +66,7 @@ public final class RegularFile {
   }
 
   /** Returns true if anything of this name exists, including a dangling link. */
-  public static boolean isThere(Path path) {
+  public static boolean exists(Path path) {
     return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
   }
 
@@ -77,16 +76,16 @@ public final class RegularFile {
   }
 
   /** Returns true if an existing path is outside a folder after resolving all links. */
-  public static boolean leadsOut(Path root, Path path) {
+  public static boolean isOutside(Path root, Path path) {
     try {
-      return isThere(path) && !path.toRealPath().startsWith(root.toRealPath());
+      return exists(path) && !path.toRealPath().startsWith(root.toRealPath());
     } catch (IOException e) {
-      return leadsOutUnseen(root, path);
+      return isDanglingLinkOutside(root, path);
     }
   }
 
   /** Resolves a dangling or circular link. */
-  private static boolean leadsOutUnseen(Path root, Path path) {
+  private static boolean isDanglingLinkOutside(Path root, Path path) {
     try {
       Path real = root.toRealPath();
       Path parent = path.toAbsolutePath().resolveSibling("").toRealPath();

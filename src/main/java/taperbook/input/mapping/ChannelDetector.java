@@ -132,9 +132,9 @@ final class ChannelDetector {
   private static final int OWN_POINTS = 100;
 
   /** A larger power is more likely in W, unless the header states kW. */
-  private static final double MOST_KILOWATTS = 1500;
+  private static final double MAX_KILOWATTS = 1500;
 
-  private static final double MOST_KILOWATT_HOURS = 1000;
+  private static final double MAX_KILOWATT_HOURS = 1000;
 
   private ChannelDetector() {}
 
@@ -144,7 +144,7 @@ final class ChannelDetector {
   }
 
   /** Returns the channel that the column's name matches although its numbers do not. */
-  static Optional<ProposedRow> outside(ForeignColumn column) {
+  static Optional<ProposedRow> implausible(ForeignColumn column) {
     return meant(column).stream()
         .filter(row -> !fits(column, row))
         .max(Comparator.comparingInt(ProposedRow::points));
@@ -154,7 +154,7 @@ final class ChannelDetector {
    * Returns why a column whose name resembles that of a channel is not one; empty if there is no
    * resemblance.
    */
-  static Optional<String> otherThing(ForeignColumn column) {
+  static Optional<String> otherMeaning(ForeignColumn column) {
     List<String> words = column.words();
     if (words.stream().anyMatch(w -> CHARGE.matcher(w).matches() || w.equals("charge"))
         && words.stream().anyMatch(WISHED::contains)) {
@@ -287,7 +287,7 @@ final class ChannelDetector {
     return switch (channel) {
       case SOC -> isCharge(column.words()) || stated.isEmpty() ? share(row, size) : row;
       case POWER, STATION_POWER, CURRENT -> {
-        boolean watts = channel != Channel.CURRENT && stated.isEmpty() && size > MOST_KILOWATTS;
+        boolean watts = channel != Channel.CURRENT && stated.isEmpty() && size > MAX_KILOWATTS;
         ProposedRow signed = column.negativeShare() > 0.5 ? row.withFactor("-1") : row;
         yield watts
             ? new ProposedRow(
@@ -319,7 +319,7 @@ final class ChannelDetector {
   private static ProposedRow energy(
       ForeignColumn column, ProposedRow row, String stated, double size) {
     boolean fromZero = column.first() <= 0.02 * column.greatest();
-    boolean wattHours = stated.isEmpty() && fromZero && size > MOST_KILOWATT_HOURS;
+    boolean wattHours = stated.isEmpty() && fromZero && size > MAX_KILOWATT_HOURS;
     ProposedRow inUnit =
         wattHours ? ProposedRow.of(row.item(), row.index(), "Wh", row.points()) : row;
     return fromZero ? inUnit : inUnit.withOffset(ColumnEntryParser.LESS_FIRST);

@@ -35,7 +35,7 @@ final class ColumnEntryParser {
   Optional<ColumnMap.Entry> read(Optional<ColumnMap.Whole> whole) {
     String source = cell(ColumnMapItems.SOURCE);
     if (source.isEmpty()) {
-      sheet.tell(
+      sheet.report(
           ProblemCode.COLUMN_MISSING,
           item,
           ColumnMapItems.SOURCE,
@@ -80,7 +80,7 @@ final class ColumnEntryParser {
     if (units.isEmpty() ? unit.isEmpty() : units.contains(unit)) {
       return Optional.of(unit);
     }
-    sheet.tell(
+    sheet.report(
         ProblemCode.UNIT_NOT_UNDERSTOOD,
         item,
         ColumnMapItems.UNIT,
@@ -120,7 +120,7 @@ final class ColumnEntryParser {
   }
 
   private void refuseScale(String head) {
-    sheet.tell(
+    sheet.report(
         ProblemCode.VALUE_NOT_UNDERSTOOD,
         item,
         head,
@@ -140,7 +140,7 @@ final class ColumnEntryParser {
         return Optional.of(number);
       }
     }
-    sheet.tell(
+    sheet.report(
         ProblemCode.VALUE_NOT_UNDERSTOOD,
         item,
         head,
@@ -202,6 +202,6 @@ final class ColumnEntryParser {
   }
 
   private void refuseFormat(String expected, String remedy) {
-    sheet.tell(ProblemCode.VALUE_NOT_UNDERSTOOD, item, ColumnMapItems.FORMAT, expected, remedy);
+    sheet.report(ProblemCode.VALUE_NOT_UNDERSTOOD, item, ColumnMapItems.FORMAT, expected, remedy);
   }
 }

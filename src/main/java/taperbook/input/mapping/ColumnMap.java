@@ -19,7 +19,7 @@ public final class ColumnMap {
   public static final String FILE_NAME = "columns.csv";
 
   /** Default name of the file with the readings. */
-  public static final String USUAL_READINGS = "readings.csv";
+  public static final String DEFAULT_READINGS = "readings.csv";
 
   /**
    * Properties of the file as a whole.

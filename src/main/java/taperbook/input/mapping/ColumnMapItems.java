@@ -79,7 +79,7 @@ final class ColumnMapItems {
   }
 
   /** Reports a problem of a cell in an item's row. */
-  void tell(ProblemCode code, String item, String head, String expected, String remedy) {
+  void report(ProblemCode code, String item, String head, String expected, String remedy) {
     String cell = cell(item, head);
     String found = cell.isEmpty() ? "no " + head + " for " + item : Quoted.of(cell);
     log.add(code, line(item), number(head), found, expected, remedy);

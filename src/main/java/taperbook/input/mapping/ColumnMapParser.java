@@ -80,7 +80,7 @@ public final class ColumnMapParser {
           "one row for the time",
           "add a row for elapsed times, or one for clock times");
     } else if (elapsed && clock) {
-      sheet.tell(
+      sheet.report(
           ProblemCode.ITEM_TWICE,
           TimeColumn.CLOCK,
           ColumnMapItems.ITEM,
@@ -88,7 +88,7 @@ public final class ColumnMapParser {
           "take one of the two rows away");
     }
     if (present.contains(DATE) && !clock) {
-      sheet.tell(
+      sheet.report(
           ProblemCode.ITEM_MISSING,
           DATE,
           ColumnMapItems.ITEM,

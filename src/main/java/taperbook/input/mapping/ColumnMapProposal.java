@@ -97,8 +97,8 @@ public record ColumnMapProposal(
 
   private static Optional<ColumnMapProposal> propose(
       InputFile file, CsvLayout layout, CsvTable table) {
-    boolean inOurPlace = layout.leadingLines() == 0 && layout.encoding() == TextEncoding.UTF_8;
-    if (inOurPlace && table.header().cells().stream().anyMatch(ColumnMapProposal::isInOurForm)) {
+    boolean ownPath = layout.leadingLines() == 0 && layout.encoding() == TextEncoding.UTF_8;
+    if (ownPath && table.header().cells().stream().anyMatch(ColumnMapProposal::isInOurForm)) {
       return Optional.empty();
     }
     List<ForeignColumn> columns =
@@ -158,7 +158,7 @@ public record ColumnMapProposal(
   private static List<String> wholeFile(InputFile file, CsvLayout layout, CsvTable table) {
     List<String> lines = new ArrayList<>();
     String name = file.path().substring(file.path().lastIndexOf('/') + 1);
-    if (!name.equals(ColumnMap.USUAL_READINGS)) {
+    if (!name.equals(ColumnMap.DEFAULT_READINGS)) {
       lines.add("file," + name);
     }
     if (layout.encoding() != TextEncoding.UTF_8) {

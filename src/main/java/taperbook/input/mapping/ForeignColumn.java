@@ -20,7 +20,7 @@ final class ForeignColumn {
   /** Numbers that programs write for missing values; common practice, no source. */
   private static final Set<String> SENTINELS = Set.of("-9999", "-999", "-9999.0", "-999.0");
 
-  private static final int MOST_MARKS = 4;
+  private static final int MAX_MARKS = 4;
 
   private final int index;
   private final String head;
@@ -47,7 +47,7 @@ final class ForeignColumn {
       texts.add(cell);
     } else {
       texts.add(cell);
-      if (others.size() <= MOST_MARKS) {
+      if (others.size() <= MAX_MARKS) {
         others.add(cell);
       }
     }
@@ -88,9 +88,7 @@ final class ForeignColumn {
 
   /** Returns true if nearly all of its cells are numbers. */
   boolean isNumeric() {
-    return numbers.length > 0
-        && numbers.length >= 0.8 * texts.size()
-        && others.size() <= MOST_MARKS;
+    return numbers.length > 0 && numbers.length >= 0.8 * texts.size() && others.size() <= MAX_MARKS;
   }
 
   /** Returns the representations of missing values in a numeric column. */

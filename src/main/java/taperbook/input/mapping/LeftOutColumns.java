@@ -56,7 +56,7 @@ final class LeftOutColumns {
           + taken(meant.get().item())
           + " is taken";
     }
-    Optional<ProposedRow> outside = ChannelDetector.outside(column);
+    Optional<ProposedRow> outside = ChannelDetector.implausible(column);
     if (outside.isPresent()) {
       return "it looks like "
           + outside.get().item()
@@ -69,7 +69,7 @@ final class LeftOutColumns {
           + "; add a row with a factor if they are";
     }
     return column.isNumeric()
-        ? ChannelDetector.otherThing(column).orElse("no channel is named like it")
+        ? ChannelDetector.otherMeaning(column).orElse("no channel is named like it")
         : "its cells are no numbers";
   }
 

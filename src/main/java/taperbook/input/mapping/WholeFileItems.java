@@ -118,7 +118,7 @@ final class WholeFileItems {
 
   private Optional<String> file() {
     if (!isPresent(FILE)) {
-      return Optional.of(ColumnMap.USUAL_READINGS);
+      return Optional.of(ColumnMap.DEFAULT_READINGS);
     }
     String name = value(FILE);
     if (name.matches("[^/\\\\]+\\.csv") && !NOT_READINGS.contains(name)) {
@@ -201,6 +201,6 @@ final class WholeFileItems {
   }
 
   private void refuse(String item, String expected, String remedy) {
-    sheet.tell(ProblemCode.VALUE_NOT_UNDERSTOOD, item, ColumnMapItems.SOURCE, expected, remedy);
+    sheet.report(ProblemCode.VALUE_NOT_UNDERSTOOD, item, ColumnMapItems.SOURCE, expected, remedy);
   }
 }

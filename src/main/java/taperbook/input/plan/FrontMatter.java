@@ -87,11 +87,11 @@ public final class FrontMatter {
    */
   List<FrontMatterValue> listIfPresent(ReportKey key, String remedy) {
     List<FrontMatterValue> all = list(key);
-    tellIfEmpty(key, all, remedy);
+    reportIfEmpty(key, all, remedy);
     return all;
   }
 
-  private void tellIfEmpty(ReportKey key, List<?> all, String remedy) {
+  private void reportIfEmpty(ReportKey key, List<?> all, String remedy) {
     FrontMatterEntry entry = entries.get(key);
     if (entry != null && all.isEmpty()) {
       log.add(
@@ -119,7 +119,7 @@ public final class FrontMatter {
         groups.add(names);
       }
     }
-    tellIfEmpty(key, groups, remedy);
+    reportIfEmpty(key, groups, remedy);
     return groups;
   }
 
@@ -154,7 +154,7 @@ public final class FrontMatter {
     Optional<ReportKey> key =
         Arrays.stream(ReportKey.values()).filter(k -> k.words().equals(name)).findFirst();
     if (key.isEmpty()) {
-      tellUnknown(entry, name);
+      reportUnknown(entry, name);
       return;
     }
     FrontMatterEntry first = entries.putIfAbsent(key.get(), entry);
@@ -169,7 +169,7 @@ public final class FrontMatter {
     }
   }
 
-  private void tellUnknown(FrontMatterEntry entry, String name) {
+  private void reportUnknown(FrontMatterEntry entry, String name) {
     List<String> keys = Arrays.stream(ReportKey.values()).map(ReportKey::words).toList();
     log.add(
         ProblemCode.KEY_UNKNOWN,

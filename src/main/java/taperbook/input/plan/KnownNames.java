@@ -17,16 +17,16 @@ final class KnownNames {
   private final String kind;
   private final String file;
   private final Set<String> names;
-  private final Predicate<String> begun;
+  private final Predicate<String> started;
   private final ProblemLog log;
 
   /**
    * Sorts the names.
    *
    * @param kind what they name, such as {@code session}
-   * @param begun true for a name whose folder exists, even if it cannot be used
+   * @param started true for a name whose folder exists, even if it cannot be used
    */
-  KnownNames(String kind, Set<String> names, Predicate<String> begun, ProblemLog log) {
+  KnownNames(String kind, Set<String> names, Predicate<String> started, ProblemLog log) {
     this.kind = kind;
     this.file =
         Stream.of(
@@ -35,7 +35,7 @@ final class KnownNames {
             .filter(f -> !f.isEmpty())
             .collect(Collectors.joining(" or "));
     this.names = new TreeSet<>(names);
-    this.begun = begun;
+    this.started = started;
     this.log = log;
   }
 
@@ -48,7 +48,7 @@ final class KnownNames {
     if (names.contains(written.text())) {
       return Optional.of(written.text());
     }
-    if (begun.test(written.text())) {
+    if (started.test(written.text())) {
       log.add(
           ProblemCode.NAME_UNKNOWN,
           written.line(),

@@ -13,7 +13,7 @@ import taperbook.plan.ReportPlan;
 
 /** Parses the front matter of a library, a report on every session of the folder. */
 public final class LibraryPlanParser {
-  private static final String USUAL_TEMPLATE = "library";
+  private static final String DEFAULT_TEMPLATE = "library";
   private static final String TAKE_AWAY = "take the line away, or write kind: session";
 
   private LibraryPlanParser() {}
@@ -32,7 +32,7 @@ public final class LibraryPlanParser {
     PlanSections parts = new PlanSections(raw, frontMatter, log);
     refuseOthers(frontMatter);
     ReportPlan.Heading heading = parts.heading();
-    ReportPlan.Style style = parts.style(knownTemplates, USUAL_TEMPLATE);
+    ReportPlan.Style style = parts.style(knownTemplates, DEFAULT_TEMPLATE);
     ReportPlan.Wishes wishes = new RequestParser(frontMatter, log).read(style.units());
     oneWindow(frontMatter, log);
     return Checked.of(

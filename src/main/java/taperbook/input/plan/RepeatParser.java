@@ -19,7 +19,7 @@ final class RepeatParser {
       Pattern.compile("([0-9]{1,2}(?:\\.[0-9]{1,3})?) ?% ?, ?(\\S.*)");
 
   /** Maximum spread of runs of the same session, %. */
-  private static final double MOST_PERCENT = 30;
+  private static final double MAX_PERCENT = 30;
 
   private final FrontMatter frontMatter;
   private final ProblemLog log;
@@ -74,11 +74,11 @@ final class RepeatParser {
           "write it as in " + Quoted.of(ReportKey.RUN_SPREAD.example()));
     }
     double percent = Double.parseDouble(match.group(1));
-    if (percent == 0 || percent > MOST_PERCENT) {
+    if (percent == 0 || percent > MAX_PERCENT) {
       return refuse(
           ProblemCode.VALUE_OUT_OF_RANGE,
           written,
-          "a standard deviation above 0 and up to " + Math.round(MOST_PERCENT) + " %",
+          "a standard deviation above 0 and up to " + Math.round(MAX_PERCENT) + " %",
           "correct it, or take the line away");
     }
     if (!frontMatter.list(ReportKey.REPEATS).isEmpty()) {

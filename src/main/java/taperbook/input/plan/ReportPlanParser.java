@@ -15,13 +15,13 @@ import taperbook.plan.ReportPlan;
 
 /** Parses the front matter of a report. */
 public final class ReportPlanParser {
-  private static final String USUAL_TEMPLATE = "report";
+  private static final String DEFAULT_TEMPLATE = "report";
 
   /**
    * Maximum number of compared sessions: pages can distinguish six sessions by letters and line
    * styles.
    */
-  private static final int MOST_COMPARED = 5;
+  private static final int MAX_COMPARED = 5;
 
   private final ProblemLog log;
   private final FrontMatter frontMatter;
@@ -41,7 +41,7 @@ public final class ReportPlanParser {
    * @param knownSessions names of the existing sessions
    * @param knownRangeTests names of the existing range tests
    * @param knownTemplates names of the existing templates
-   * @param begun true for the name of an existing folder of a session or range test
+   * @param started true for the name of an existing folder of a session or range test
    */
   public static Checked<ReportPlan> check(
       String reportName,
@@ -49,11 +49,11 @@ public final class ReportPlanParser {
       Set<String> knownSessions,
       Set<String> knownRangeTests,
       Set<String> knownTemplates,
-      Predicate<String> begun) {
+      Predicate<String> started) {
     ReportPlanParser check = new ReportPlanParser(raw);
     ReportPlan.Heading heading = check.parts.headingWithHistory();
-    ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests, begun);
-    ReportPlan.Style style = check.parts.style(knownTemplates, USUAL_TEMPLATE);
+    ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests, started);
+    ReportPlan.Style style = check.parts.style(knownTemplates, DEFAULT_TEMPLATE);
     ReportPlan.Wishes wishes = new RequestParser(check.frontMatter, check.log).read(style.units());
     return Checked.of(
         new ReportPlan(reportName, heading, subject, wishes, style, check.parts.article()),
@@ -61,18 +61,18 @@ public final class ReportPlanParser {
   }
 
   private ReportPlan.Subject subject(
-      Set<String> knownSessions, Set<String> knownRangeTests, Predicate<String> begun) {
-    KnownNames sessions = new KnownNames("session", knownSessions, begun, log);
-    KnownNames rangeTests = new KnownNames("range test", knownRangeTests, begun, log);
+      Set<String> knownSessions, Set<String> knownRangeTests, Predicate<String> started) {
+    KnownNames sessions = new KnownNames("session", knownSessions, started, log);
+    KnownNames rangeTests = new KnownNames("range test", knownRangeTests, started, log);
     Set<String> all = new TreeSet<>(knownSessions);
     all.addAll(knownRangeTests);
-    KnownNames either = new KnownNames("session or range test", all, begun, log);
+    KnownNames either = new KnownNames("session or range test", all, started, log);
     String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
     List<FrontMatterValue> drives = frontMatter.list(ReportKey.RANGE_TEST);
-    tellTwice(drives);
+    reportDuplicates(drives);
     List<FrontMatterValue> compare = frontMatter.list(ReportKey.COMPARE);
-    compare.stream().filter(c -> c.text().equals(session)).forEach(this::tellSelf);
-    tellTooMany(compare);
+    compare.stream().filter(c -> c.text().equals(session)).forEach(this::reportSelfComparison);
+    reportTooMany(compare);
     return new ReportPlan.Subject(
         session,
         compare.stream().flatMap(c -> sessions.find(c).stream()).distinct().toList(),
@@ -85,7 +85,7 @@ public final class ReportPlanParser {
 
   private List<String> stops(String session, KnownNames sessions) {
     List<FrontMatterValue> written = frontMatter.list(ReportKey.STOPS);
-    tellTwice(written);
+    reportDuplicates(written);
     List<String> stops =
         written.stream().flatMap(s -> sessions.find(s).stream()).distinct().toList();
     boolean allKnown = stops.size() == written.size();
@@ -102,12 +102,12 @@ public final class ReportPlanParser {
     return stops;
   }
 
-  private void tellTooMany(List<FrontMatterValue> compare) {
+  private void reportTooMany(List<FrontMatterValue> compare) {
     List<String> names = compare.stream().map(FrontMatterValue::text).distinct().toList();
-    if (names.size() <= MOST_COMPARED) {
+    if (names.size() <= MAX_COMPARED) {
       return;
     }
-    String first = names.get(MOST_COMPARED);
+    String first = names.get(MAX_COMPARED);
     FrontMatterValue beyond =
         compare.stream().filter(c -> c.text().equals(first)).findFirst().orElseThrow();
     log.add(
@@ -115,12 +115,12 @@ public final class ReportPlanParser {
         beyond.line(),
         beyond.column(),
         names.size() + " sessions to compare",
-        "at most " + MOST_COMPARED + ", as charts and tables cannot tell more apart",
+        "at most " + MAX_COMPARED + ", as charts and tables cannot tell more apart",
         "take sessions away from here on, or write a second report");
   }
 
   /** A run must be named only once: otherwise it would count as a repeat of itself. */
-  private void tellTwice(List<FrontMatterValue> names) {
+  private void reportDuplicates(List<FrontMatterValue> names) {
     Set<String> seen = new HashSet<>();
     names.stream()
         .filter(name -> !seen.add(name.text()))
@@ -135,7 +135,7 @@ public final class ReportPlanParser {
                     "take one of the two away"));
   }
 
-  private void tellSelf(FrontMatterValue written) {
+  private void reportSelfComparison(FrontMatterValue written) {
     log.add(
         ProblemCode.FACTS_CONTRADICT,
         written.line(),

@@ -49,9 +49,9 @@ final class RoadParser {
     Optional<Trip> planned = new TripParser(log, distances).read(trip);
     boolean wanted = topics.contains(RoadTopic.TRIP);
     if (wanted && trip.isEmpty()) {
-      tellNoTrip(written);
+      reportMissingTrip(written);
     } else if (!wanted && !trip.isEmpty()) {
-      tellUnasked(trip.get(0));
+      reportUnrequestedTrip(trip.get(0));
     }
     if (!wanted || planned.isEmpty()) {
       topics.remove(RoadTopic.TRIP);
@@ -76,7 +76,7 @@ final class RoadParser {
     return topic;
   }
 
-  private void tellNoTrip(List<FrontMatterValue> written) {
+  private void reportMissingTrip(List<FrontMatterValue> written) {
     List<FrontMatterValue> asking = new ArrayList<>(written);
     asking.removeIf(t -> !NormalizedName.of(t.text()).equals(RoadTopic.TRIP.words()));
     FrontMatterValue first = asking.get(0);
@@ -89,7 +89,7 @@ final class RoadParser {
         "write " + Quoted.of(ReportKey.TRIP.words() + ": " + ReportKey.TRIP.example()));
   }
 
-  private void tellUnasked(FrontMatterValue first) {
+  private void reportUnrequestedTrip(FrontMatterValue first) {
     log.add(
         ProblemCode.FACTS_CONTRADICT,
         first.line(),

@@ -50,7 +50,7 @@ final class AsReadColumn {
     String cell = row.cell(column.index()).strip();
     boolean confirmed = cell.startsWith(CONFIRMED);
     if (!confirmed && !cell.startsWith(DOUBTFUL)) {
-      tell(row, cell, "correct it, or leave the cell empty");
+      report(row, cell, "correct it, or leave the cell empty");
       return Set.of();
     }
     String names = cell.substring((confirmed ? CONFIRMED : DOUBTFUL).length()).strip();
@@ -67,7 +67,7 @@ final class AsReadColumn {
             .filter(w -> named.stream().noneMatch(c -> c.columnName().equals(w)))
             .findFirst();
     if (stray.isPresent()) {
-      tell(
+      report(
           row,
           cell,
           "name columns that have a reading in this row; " + Quoted.of(stray.get()) + " is none");
@@ -79,7 +79,7 @@ final class AsReadColumn {
     return confirmed ? Set.of() : named;
   }
 
-  private void tell(CsvRow row, String cell, String remedy) {
+  private void report(CsvRow row, String cell, String remedy) {
     log.add(
         ProblemCode.AS_READ_NOT_UNDERSTOOD,
         row.line(),

@@ -26,7 +26,7 @@ import taperbook.session.Trace;
 /** One channel's column of readings: checks each value and collects the trace. */
 final class ChannelColumn {
   /** Further decimal places are errors of binary fractions. */
-  private static final int MOST_DISPLAYED_PLACES = 6;
+  private static final int MAX_DISPLAYED_PLACES = 6;
 
   private static final CsvRow NONE = new CsvRow(0, List.of());
 
@@ -87,7 +87,7 @@ final class ChannelColumn {
     double amount = scaling.amount(numbers.value());
     double value = unit.toBase(amount);
     if (!range.contains(value)) {
-      tellRange(row, amount);
+      reportOutOfRange(row, amount);
       return;
     }
     if (numbers.isAmbiguous()) {
@@ -114,7 +114,7 @@ final class ChannelColumn {
   private void add(double second, double value, int line) {
     double one = unit.toBase(1);
     int decimals = Math.max(0, -numbers.lastPlace());
-    boolean displayed = column.scale().isNone() && decimals <= MOST_DISPLAYED_PLACES;
+    boolean displayed = column.scale().isNone() && decimals <= MAX_DISPLAYED_PLACES;
     if (displayed && one == 1) {
       readings.addWritten(second, value, line, decimals);
     } else if (displayed && one == 1e-3) {
@@ -129,7 +129,7 @@ final class ChannelColumn {
     return CellNumber.halfStepInBase(scaling.step(CellNumber.powerOfTen(places.finest())), unit);
   }
 
-  private void tellRange(CsvRow row, double amount) {
+  private void reportOutOfRange(CsvRow row, double amount) {
     String written = Quoted.of(column.cellIn(row));
     boolean own = column.scale().isNone();
     log.add(
@@ -149,28 +149,28 @@ final class ChannelColumn {
    */
   void finish(String file) {
     grouped.finish(log);
-    places.lone().ifPresent(this::tellLone);
+    places.lone().ifPresent(this::reportLoneNumber);
     if (falls.isEmpty()) {
       return;
     }
     CounterResets counter =
         new CounterResets(readings.seconds(), readings.values(), 2 * halfStepInBase());
     List<CounterResets.Reset> resets = counter.find();
-    double[] carried = counter.carriedOn(resets);
+    double[] carried = counter.continued(resets);
     double all = carried.length == 0 ? 0 : carried[carried.length - 1] - carried[0];
-    double lost = resets.stream().mapToDouble(CounterResets.Reset::mostLostKilowattHours).sum();
-    boolean carry = lost <= CounterResets.MOST_LOST_SHARE * all;
+    double lost = resets.stream().mapToDouble(CounterResets.Reset::maxLostKilowattHours).sum();
+    boolean carry = lost <= CounterResets.MAX_LOST_SHARE * all;
     for (Fall fall : falls) {
       if (resets.stream().noneMatch(r -> r.index() == fall.index())) {
-        tellFall(blamed(fall), "correct it, or leave the cell empty");
+        reportDecrease(blamed(fall), "correct it, or leave the cell empty");
       } else if (!carry) {
-        tellFall(
+        reportDecrease(
             fall,
             "leave the column out: the counter began anew, up to "
                 + plain(lost)
                 + " kWh were not counted, and energy then follows from the power");
       } else {
-        tellReset(fall);
+        reportReset(fall);
       }
     }
     if (carry && !resets.isEmpty()) {
@@ -210,7 +210,7 @@ final class ChannelColumn {
     return one > 0 && other > 0 ? Math.abs(Math.log(one / other)) : Double.POSITIVE_INFINITY;
   }
 
-  private void tellLone(CsvRow row) {
+  private void reportLoneNumber(CsvRow row) {
     log.add(
         ProblemCode.NUMBER_WRITTEN_UNLIKE,
         row.line(),
@@ -236,7 +236,7 @@ final class ChannelColumn {
     return column.number();
   }
 
-  private void tellFall(Fall fall, String remedy) {
+  private void reportDecrease(Fall fall, String remedy) {
     log.add(
         ProblemCode.ENERGY_FALLS,
         fall.line(),
@@ -246,7 +246,7 @@ final class ChannelColumn {
         remedy);
   }
 
-  private void tellReset(Fall fall) {
+  private void reportReset(Fall fall) {
     log.add(
         ProblemCode.ENERGY_RESET,
         fall.line(),

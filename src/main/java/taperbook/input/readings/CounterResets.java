@@ -13,7 +13,7 @@ final class CounterResets {
   private static final double NEARLY_ZERO_SHARE = 0.1;
 
   /** Maximum share of the total energy that may be lost; a choice of this program. */
-  static final double MOST_LOST_SHARE = 0.01;
+  static final double MAX_LOST_SHARE = 0.01;
 
   /** Number of readings on each side that determine the rate. */
   private static final int BESIDE = 30;
@@ -22,9 +22,9 @@ final class CounterResets {
    * A reset.
    *
    * @param index the first reading after it
-   * @param mostLostKilowattHours maximum energy that was not counted
+   * @param maxLostKilowattHours maximum energy that was not counted
    */
-  record Reset(int index, double mostLostKilowattHours) {}
+  record Reset(int index, double maxLostKilowattHours) {}
 
   private final double[] seconds;
   private final double[] shown;
@@ -40,19 +40,19 @@ final class CounterResets {
   List<Reset> find() {
     List<Reset> found = new ArrayList<>();
     for (int i = 2; i + 1 < shown.length; i++) {
-      double most = rate(i) * (seconds[i] - seconds[i - 1]) + step;
+      double max = rate(i) * (seconds[i] - seconds[i - 1]) + step;
       if (shown[i] < shown[i - 1]
           && shown[i] >= 0
-          && shown[i] <= Math.min(NEARLY_ZERO_SHARE * shown[i - 1], most)
+          && shown[i] <= Math.min(NEARLY_ZERO_SHARE * shown[i - 1], max)
           && shown[i + 1] >= shown[i]) {
-        found.add(new Reset(i, most - shown[i]));
+        found.add(new Reset(i, max - shown[i]));
       }
     }
     return found;
   }
 
   /** Returns the readings as if the counter had never been reset, kWh. */
-  double[] carriedOn(List<Reset> resets) {
+  double[] continued(List<Reset> resets) {
     double[] carried = shown.clone();
     for (Reset reset : resets) {
       for (int i = reset.index(); i < carried.length; i++) {

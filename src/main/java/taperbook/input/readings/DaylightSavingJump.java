@@ -10,12 +10,12 @@ final class DaylightSavingJump {
   /** Maximum time between the two readings around a jump, s; a choice of this program. */
   private static final double LONGEST_GAP_SECONDS = 600;
 
-  private static final int FEWEST_TIMES = 4;
+  private static final int MIN_TIMES = 4;
 
   private DaylightSavingJump() {}
 
   /** Returns true if a decrease of time is an hour minus the time between two readings. */
-  static boolean back(double beforeSecond, double afterSecond) {
+  static boolean isBackwardJump(double beforeSecond, double afterSecond) {
     double passed = afterSecond + HOUR_SECONDS - beforeSecond;
     return passed >= 0 && passed <= LONGEST_GAP_SECONDS;
   }
@@ -24,9 +24,9 @@ final class DaylightSavingJump {
    * Returns the index of the time that is an hour plus a typical gap after the previous one; -1 if
    * there is none.
    */
-  static int forth(double[] seconds) {
+  static int forwardJump(double[] seconds) {
     int widest = widest(seconds, -1);
-    if (seconds.length < FEWEST_TIMES) {
+    if (seconds.length < MIN_TIMES) {
       return -1;
     }
     double gap = seconds[widest] - seconds[widest - 1];

@@ -36,7 +36,7 @@ import taperbook.session.Trace;
 public final class ReadingsParser {
   public static final String NOTE = "note";
   public static final String AS_READ = "as read";
-  private static final int FEWEST_ROWS = 2;
+  private static final int MIN_ROWS = 2;
 
   private static final List<Channel> NEEDED =
       List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);
@@ -104,18 +104,18 @@ public final class ReadingsParser {
           "at least one of the columns \"soc [%]\", \"power [kW]\", \"energy added [kWh]\"",
           "add one of them");
     }
-    ShortRows.tell(table, log);
+    ShortRows.report(table, log);
     table.rows().forEach(this::read);
     channels.forEach(c -> c.finish(table.file()));
     channels.stream().filter(c -> c.channel() == Channel.POWER).forEach(this::pauses);
-    if (time.isPresent() && time.get().written() < FEWEST_ROWS) {
+    if (time.isPresent() && time.get().written() < MIN_ROWS) {
       tooFew(time.get().written() == 1 ? "one row with a time" : "no row with a time");
     } else if (!log.hasErrors() && channels.stream().allMatch(this::isEmptyOrExtra)) {
       tooFew("no reading of state of charge, power or energy");
     }
     if (!log.hasErrors()) {
       channels.forEach(c -> caveats.addAll(c.caveats()));
-      caveats.addAll(time.orElseThrow().gaps().tell(table.file(), channels, log));
+      caveats.addAll(time.orElseThrow().gaps().report(table.file(), channels, log));
     }
   }
 
@@ -131,7 +131,7 @@ public final class ReadingsParser {
     double[] kilowatts = power.readings().values();
     for (Session.Note note : pauses) {
       int at = Arrays.binarySearch(lines, note.row().line());
-      if (at >= 0 && kilowatts[at] > Session.MOST_AT_REST_KILOWATTS) {
+      if (at >= 0 && kilowatts[at] > Session.MAX_AT_REST_KILOWATTS) {
         log.add(
             ProblemCode.PAUSE_WITH_POWER,
             note.row().line(),

@@ -11,8 +11,8 @@ import taperbook.session.Samples;
  * percentile of all; dropout: over five times that. Common practice, no source.
  */
 final class SamplingInterval {
-  private static final int FEWEST_TIMES = 50;
-  private static final double USUAL_SHARE = 0.95;
+  private static final int MIN_TIMES = 50;
+  private static final double INTERVAL_QUANTILE = 0.95;
   private static final double DROPOUT_FACTOR = 5;
 
   private final Samples samples;
@@ -51,7 +51,7 @@ final class SamplingInterval {
   }
 
   private OptionalDouble usual() {
-    if (samples.size() < FEWEST_TIMES) {
+    if (samples.size() < MIN_TIMES) {
       return OptionalDouble.empty();
     }
     double[] gaps = new double[samples.size() - 1];
@@ -59,7 +59,7 @@ final class SamplingInterval {
       gaps[i] = gap(i + 1);
     }
     Arrays.sort(gaps);
-    double usual = gaps[(int) Math.ceil(USUAL_SHARE * gaps.length) - 1];
+    double usual = gaps[(int) Math.ceil(INTERVAL_QUANTILE * gaps.length) - 1];
     return usual > 0 ? OptionalDouble.of(usual) : OptionalDouble.empty();
   }
 }

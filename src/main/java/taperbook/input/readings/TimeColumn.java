@@ -132,7 +132,7 @@ public final class TimeColumn {
 
   private void follow(TimeReading time, CsvRow row) {
     if (time.seconds() < previousSecond) {
-      tellBack(time.seconds(), row);
+      reportBackwardStep(time.seconds(), row);
     }
     if (Double.isNaN(firstSecond)) {
       firstSecond = time.seconds();
@@ -143,8 +143,9 @@ public final class TimeColumn {
     previousRow = row;
   }
 
-  private void tellBack(double second, CsvRow row) {
-    boolean summerTimeEnds = reader.isLocal() && DaylightSavingJump.back(previousSecond, second);
+  private void reportBackwardStep(double second, CsvRow row) {
+    boolean summerTimeEnds =
+        reader.isLocal() && DaylightSavingJump.isBackwardJump(previousSecond, second);
     log.add(
         ProblemCode.TIME_GOES_BACK,
         row.line(),

@@ -28,7 +28,7 @@ public final class LibraryLogging {
   private LibraryLogging() {}
 
   /** Does so once, before anything is written. */
-  public static void hush() {
+  public static void silenceLoggers() {
     // The work is done when the class is loaded; this is where it is called for.
   }
 }

@@ -55,7 +55,7 @@ public final class PdfPage {
    * @param attachments the files it carries
    */
   public Checked<byte[]> bytes(String html, PdfMetadata heading, List<PdfAttachment> attachments) {
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     try {
       return Checked.good(BoundedLayout.of(() -> laidOut(html, heading, attachments)));
     } catch (LayoutException e) {

@@ -17,6 +17,6 @@ final class LimitsTest {
         .containsExactly(
             "r.csv: found 4 lines; expected at most 3 lines. To mend: keep the rows of one session"
                 + " only. [file-too-large]");
-    assertThat(CsvParser.MOST_LINES).isEqualTo(10_000_000);
+    assertThat(CsvParser.MAX_LINES).isEqualTo(10_000_000);
   }
 }

@@ -110,7 +110,7 @@ public final class CommandLine {
         messages.stopped(stopped.get());
         return ExitStatus.INPUT_REFUSED;
       }
-      messages.ourFault(e);
+      messages.programFailed(e);
       return ExitStatus.OUR_FAULT;
     }
   }

@@ -120,7 +120,8 @@ final class LibraryBuild implements ReportBuild {
     intake.strays(project.strayProblems());
     project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
     if (remembering) {
-      intake.remember(commandContext.memory(plan, intake.inputs().subList(1, intake.inputs().size())));
+      intake.remember(
+          commandContext.memory(plan, intake.inputs().subList(1, intake.inputs().size())));
     }
     List<String> names = project.sessionNames();
     AtomicInteger taken = new AtomicInteger();

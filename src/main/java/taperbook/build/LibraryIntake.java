@@ -26,7 +26,7 @@ import taperbook.workspace.VisitedSession;
  */
 public final class LibraryIntake {
   /** Maximum number of a folder's problems that the page lists; the command reports all of them. */
-  private static final int MOST_REASONS = 3;
+  private static final int MAX_REASONS = 3;
 
   /** Spread between runs from other sources: none is known. */
   private static final double NO_RUN_SPREAD = 0;
@@ -86,7 +86,7 @@ public final class LibraryIntake {
     Checked<RangeTest> test = visited.value();
     keep(visited.files(), visited.hashes());
     test.value().ifPresent(rangeTests::add);
-    tell(name, "range test", test);
+    report(name, "range test", test);
   }
 
   /**
@@ -129,7 +129,7 @@ public final class LibraryIntake {
     if (session.row().problems().isEmpty()) {
       session.row().value().ifPresent(row -> memory.keep(key(session.hashes()), row));
     }
-    tell(session.name(), "session", session.row());
+    report(session.name(), "session", session.row());
   }
 
   /**
@@ -152,13 +152,13 @@ public final class LibraryIntake {
     }
   }
 
-  private void tell(String name, String kind, Checked<?> checked) {
+  private void report(String name, String kind, Checked<?> checked) {
     List<Problem> all = checked.problems();
     problems.addAll(all);
     if (checked.isUsable()) {
       return;
     }
-    List<String> sentences = all.stream().map(Problem::sentence).limit(MOST_REASONS).toList();
+    List<String> sentences = all.stream().map(Problem::sentence).limit(MAX_REASONS).toList();
     leftOut.add(new LeftOut(name, kind, sentences, all.size() - sentences.size()));
   }
 

@@ -22,7 +22,7 @@ import taperbook.workspace.ProjectTemplates;
 /** Recomputes the numbers of a report from files in memory. */
 final class MetricReruns implements MetricRerun {
   /** Recomputes nothing: moves are reported by their size only, without causes. */
-  static final MetricRerun NOT =
+  static final MetricRerun NONE =
       new MetricRerun() {
         @Override
         public Optional<NumbersFile> numbers(Map<String, InputFile> files, int redraw) {
@@ -30,7 +30,8 @@ final class MetricReruns implements MetricRerun {
         }
 
         @Override
-        public boolean askAlike(Map<String, InputFile> one, Map<String, InputFile> other) {
+        public boolean requestSameNumbers(
+            Map<String, InputFile> one, Map<String, InputFile> other) {
           return true;
         }
 
@@ -80,7 +81,7 @@ final class MetricReruns implements MetricRerun {
   }
 
   @Override
-  public boolean askAlike(Map<String, InputFile> one, Map<String, InputFile> other) {
+  public boolean requestSameNumbers(Map<String, InputFile> one, Map<String, InputFile> other) {
     Optional<ReportPlan> before = plan(project(one));
     Optional<ReportPlan> after = plan(project(other));
     return before.isPresent()

@@ -88,10 +88,10 @@ public final class Pipeline {
    */
   Checked<Made> make(ReportSources sources, PublishedVersions earlier, ProgressListener steps) {
     steps.begin(MEASURING, "measuring");
-    TemplateWarmUp rehearsal =
+    TemplateWarmUp warmUp =
         TemplateWarmUp.begin(templates.withBuiltIn(), sources.plan().style().template());
     Checked<ReportResult> measured = measured(sources, earlier);
-    rehearsal.end();
+    warmUp.end();
     return measured.then(
         result -> {
           steps.begin(REVISING, "comparing with what was published");
@@ -147,11 +147,11 @@ public final class Pipeline {
   private Checked<Revision.Outcome> revised(
       ReportSources sources, PublishedVersions earlier, ReportResult result, MetricRerun again) {
     Revision revision = new Revision(sources.plan(), earlier, again);
-    return revision.withoutNumbers().orElseGet(() -> held(revision, sources, result));
+    return revision.withoutNumbers().orElseGet(() -> compared(revision, sources, result));
   }
 
   /** Compares the numbers in their written form with those of the earlier versions. */
-  private Checked<Revision.Outcome> held(
+  private Checked<Revision.Outcome> compared(
       Revision revision, ReportSources sources, ReportResult result) {
     List<InputFile> inputs = inputs(sources);
     byte[] json = new NumbersJson(result, inputs).bytes();
@@ -167,7 +167,7 @@ public final class Pipeline {
     figures.ifPresent(f -> all.addAll(f.problems()));
     if (measured.value().isPresent()) {
       ReportResult result = measured.value().get();
-      Checked<Revision.Outcome> revised = revised(sources, earlier, result, MetricReruns.NOT);
+      Checked<Revision.Outcome> revised = revised(sources, earlier, result, MetricReruns.NONE);
       all.addAll(revised.problems());
       List<Correction> corrections =
           revised.value().map(Revision.Outcome::corrections).orElse(List.of());

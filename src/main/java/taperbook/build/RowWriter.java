@@ -43,9 +43,9 @@ final class RowWriter {
   void row(LibraryRow row) throws IOException {
     text(row.session());
     text(row.about().vehicle());
-    perhaps(row.about().date());
-    perhaps(row.about().place());
-    perhaps(row.about().preconditioned());
+    optional(row.about().date());
+    optional(row.about().place());
+    optional(row.about().preconditioned());
     text(row.about().conditions());
     List<ReportNumber> all = row.numbers().all();
     out.writeInt(all.size());
@@ -59,7 +59,7 @@ final class RowWriter {
     }
   }
 
-  private void perhaps(Optional<String> text) throws IOException {
+  private void optional(Optional<String> text) throws IOException {
     out.writeBoolean(text.isPresent());
     if (text.isPresent()) {
       text(text.get());

@@ -19,7 +19,8 @@ final class SessionReportBuild implements ReportBuild {
   private final PublishedVersions earlier;
   private final CommandContext commandContext;
 
-  SessionReportBuild(ReportSources sources, PublishedVersions earlier, CommandContext commandContext) {
+  SessionReportBuild(
+      ReportSources sources, PublishedVersions earlier, CommandContext commandContext) {
     this.sources = sources;
     this.earlier = earlier;
     this.commandContext = commandContext;

@@ -12,7 +12,7 @@ import taperbook.diagnostics.EditDistance;
 
 /** Parses the arguments of the process into a {@link Request}. */
 public final class ArgumentParser {
-  private static final int MOST_EDITS = 2;
+  private static final int MAX_EDITS = 2;
 
   private final List<String> words = new ArrayList<>();
   private final Map<Option, String> options = new EnumMap<>(Option.class);
@@ -103,7 +103,7 @@ public final class ArgumentParser {
   private static String suggestion(String word, List<String> known) {
     Optional<String> near =
         known.stream()
-            .filter(w -> word.length() < 20 && EditDistance.between(w, word) <= MOST_EDITS)
+            .filter(w -> word.length() < 20 && EditDistance.between(w, word) <= MAX_EDITS)
             .findFirst();
     return near.map(w -> "; did you mean " + w + "?").orElse("");
   }

@@ -10,17 +10,17 @@ record Colour(boolean used) {
   private static final String PLAIN = "\u001b[0m";
 
   /** Formats the subject of a line. */
-  String strong(String text) {
+  String emphasized(String text) {
     return set("\u001b[1m", text);
   }
 
   /** Formats an error. */
-  String bad(String text) {
+  String error(String text) {
     return set("\u001b[31m", text);
   }
 
   /** Formats a warning. */
-  String doubtful(String text) {
+  String warning(String text) {
     return set("\u001b[33m", text);
   }
 

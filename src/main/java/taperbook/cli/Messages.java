@@ -80,7 +80,7 @@ public final class Messages {
 
   /** Returns the line width of results, characters. */
   public int width() {
-    return terminal.results() ? terminal.width() : Terminal.USUAL_WIDTH;
+    return terminal.results() ? terminal.width() : Terminal.DEFAULT_WIDTH;
   }
 
   /**
@@ -94,9 +94,9 @@ public final class Messages {
     boolean refused = what.startsWith("refused");
     String shown = Printable.of(what);
     out.println(
-        resultColour.strong(Printable.of(name))
+        resultColour.emphasized(Printable.of(name))
             + "  "
-            + (refused ? resultColour.bad(shown) : shown));
+            + (refused ? resultColour.error(shown) : shown));
   }
 
   /** Writes all problems, each beginning with its place. */
@@ -106,12 +106,12 @@ public final class Messages {
       boolean error = problem.severity() == Severity.ERROR;
       String word = problem.severity().word();
       err.println(
-          (error ? messageColour.bad(word) : messageColour.doubtful(word))
+          (error ? messageColour.error(word) : messageColour.warning(word))
               + "  "
-              + messageColour.strong(Printable.of(problem.place().toString())));
-      said("    found     " + problem.found(), HANGING);
-      said("    expected  " + problem.expected(), HANGING);
-      said("    to mend   " + problem.remedy(), HANGING);
+              + messageColour.emphasized(Printable.of(problem.place().toString())));
+      writeMessage("    found     " + problem.found(), HANGING);
+      writeMessage("    expected  " + problem.expected(), HANGING);
+      writeMessage("    to mend   " + problem.remedy(), HANGING);
       err.println("    [" + problem.code().slug() + "]");
     }
   }
@@ -119,10 +119,10 @@ public final class Messages {
   /** Writes a remark. */
   public void remark(String line) {
     progress.clear();
-    said(line, LineWrapping.hanging(line, terminal.width()));
+    writeMessage(line, LineWrapping.hanging(line, terminal.width()));
   }
 
-  private void said(String line, String hanging) {
+  private void writeMessage(String line, String hanging) {
     lines(Printable.of(line), hanging, terminal.messages()).forEach(err::println);
   }
 
@@ -135,12 +135,12 @@ public final class Messages {
   /** Reports an obstacle other than invalid input. */
   public void stopped(String why) {
     progress.clear();
-    said("taperbook: " + why, "  ");
+    writeMessage("taperbook: " + why, "  ");
   }
 
   /** Reports a failure of the program. */
   @SuppressWarnings("ReferenceEquality") // Compares identity, not equality
-  public void ourFault(Throwable fault) {
+  public void programFailed(Throwable fault) {
     progress.clear();
     err.println("taperbook: a fault of the program, not of your input. Nothing published changed.");
     err.println("Please report it with these lines and, if you can, the folder it happened in:");

@@ -33,10 +33,10 @@ final class ProgressLine {
   }
 
   /** Starts the work on one of several items. */
-  synchronized void begin(int doneBefore, int ofAll, String itsName) {
+  synchronized void begin(int doneBefore, int total, String itemName) {
     done = doneBefore;
-    all = ofAll;
-    name = itsName;
+    all = total;
+    name = itemName;
     step(0, "reading");
     if (!atWork && terminal.messages()) {
       atWork = true;

@@ -12,17 +12,17 @@ import java.util.Map;
  */
 public record Terminal(boolean messages, boolean results, int width) {
   /** Default line width, characters. */
-  public static final int USUAL_WIDTH = 100;
+  public static final int DEFAULT_WIDTH = 100;
 
   /** No terminal: files and pipes. */
-  public static final Terminal NONE = new Terminal(false, false, USUAL_WIDTH);
+  public static final Terminal NONE = new Terminal(false, false, DEFAULT_WIDTH);
 
-  private static final int LEAST_WIDTH = 40;
-  private static final int MOST_WIDTH = 120;
+  private static final int MIN_WIDTH = 40;
+  private static final int MAX_WIDTH = 120;
 
   /** Limits the width for readability: long lines are hard to follow. */
   public Terminal {
-    width = Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, width));
+    width = Math.max(MIN_WIDTH, Math.min(MAX_WIDTH, width));
   }
 
   /** Returns the terminal that the launcher detected for this process. */
@@ -32,6 +32,6 @@ public record Terminal(boolean messages, boolean results, int width) {
     return new Terminal(
         Boolean.getBoolean("taperbook.terminal") && !plain,
         Boolean.getBoolean("taperbook.results") && !plain,
-        told > 0 ? told : USUAL_WIDTH);
+        told > 0 ? told : DEFAULT_WIDTH);
   }
 }

@@ -16,7 +16,7 @@ public interface WatchClock {
   long nanoTime();
 
   /** Runs work that must not be interrupted. */
-  void whole(Runnable work);
+  void runUninterrupted(Runnable work);
 
   /** Returns the clock of this process; Ctrl-C stops it with exit status 0. */
   static WatchClock ofProcess() {
@@ -49,7 +49,7 @@ public interface WatchClock {
     }
 
     @Override
-    public void whole(Runnable work) {
+    public void runUninterrupted(Runnable work) {
       working.lock();
       try {
         work.run();

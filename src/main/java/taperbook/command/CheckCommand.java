@@ -32,7 +32,8 @@ public final class CheckCommand {
   }
 
   public ExitStatus run(Request request) {
-    CommandContext commandContext = CommandContext.in(request.folder(), processContext.environment());
+    CommandContext commandContext =
+        CommandContext.in(request.folder(), processContext.environment());
     Project project = commandContext.project();
     if (!project.isStarted()) {
       FirstSteps.of(project).forEach(messages::remark);

@@ -35,7 +35,8 @@ public final class ExplainCommand {
       messages.remark("usage: taperbook explain NAME ID [SESSION]");
       return ExitStatus.WRONG_USAGE;
     }
-    CommandContext commandContext = CommandContext.in(request.folder(), processContext.environment());
+    CommandContext commandContext =
+        CommandContext.in(request.folder(), processContext.environment());
     String report = names.get(0);
     List<String> reports = commandContext.project().reportNames();
     if (!reports.contains(report)) {
@@ -57,7 +58,10 @@ public final class ExplainCommand {
     Checked<ReportSources> sources = commandContext.project().sources(plan);
     Checked<ReportResult> measured =
         sources.then(
-            s -> commandContext.pipeline().measured(s, commandContext.earlier().apply(s.plan().name())));
+            s ->
+                commandContext
+                    .pipeline()
+                    .measured(s, commandContext.earlier().apply(s.plan().name())));
     messages.problems(measured.problems());
     if (measured.value().isEmpty() || sources.value().isEmpty()) {
       return ExitStatus.INPUT_REFUSED;

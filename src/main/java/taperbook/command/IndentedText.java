@@ -6,7 +6,7 @@ import java.util.List;
 /** Wraps text to a width, with hanging indents. */
 final class IndentedText {
   /** Maximum line width, characters: longer lines are hard to follow. */
-  private static final int MOST_WIDTH = 80;
+  private static final int MAX_WIDTH = 80;
 
   private final int width;
   private final List<String> lines = new ArrayList<>();
@@ -17,7 +17,7 @@ final class IndentedText {
    * @param width line width of the output, characters
    */
   IndentedText(int width) {
-    this.width = Math.min(MOST_WIDTH, width);
+    this.width = Math.min(MAX_WIDTH, width);
   }
 
   /** Adds an empty line. */

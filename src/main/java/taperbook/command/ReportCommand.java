@@ -44,9 +44,10 @@ public final class ReportCommand {
   }
 
   private ExitStatus run(Request request, StatCacheUpdate looks) {
-    CommandContext commandContext = CommandContext.in(request.folder(), processContext.environment());
+    CommandContext commandContext =
+        CommandContext.in(request.folder(), processContext.environment());
     if (request.names().isEmpty()) {
-      tell(commandContext.project().folderProblems());
+      report(commandContext.project().folderProblems());
     }
     List<String> names = commandContext.requestedReports(request);
     if (names.isEmpty()) {
@@ -61,7 +62,7 @@ public final class ReportCommand {
       messages.progress(i, names.size(), names.get(i));
       refused += make(commandContext, names.get(i), looks) ? 0 : 1;
     }
-    tell(DuplicateReadings.check(commandContext.project().kept()));
+    report(DuplicateReadings.check(commandContext.project().kept()));
     if (refused > 0) {
       messages.remark(
           refused == 1
@@ -84,7 +85,8 @@ public final class ReportCommand {
     }
     // An existing lock is held by another run, or was left behind by a killed one.
     boolean clear =
-        !commandContext.published(name).isCutOff() && !ReportLock.exists(commandContext.reports(), name);
+        !commandContext.published(name).isCutOff()
+            && !ReportLock.exists(commandContext.reports(), name);
     if (clear && isUpToDate(commandContext, name, making, looks)) {
       return true;
     }
@@ -98,12 +100,16 @@ public final class ReportCommand {
       }
       // Input that was read before waiting may be older than the published version.
       Checked<ReportBuild> again = commandContext.reportBuild(name);
-      return isUpToDate(commandContext, name, again, looks) || publish(commandContext, name, again, looks);
+      return isUpToDate(commandContext, name, again, looks)
+          || publish(commandContext, name, again, looks);
     }
   }
 
   private boolean isUpToDate(
-      CommandContext commandContext, String name, Checked<ReportBuild> making, StatCacheUpdate looks) {
+      CommandContext commandContext,
+      String name,
+      Checked<ReportBuild> making,
+      StatCacheUpdate looks) {
     PublishedFolder published = commandContext.published(name);
     if (making.value().isEmpty() || published.isCutOff() || !published.exists()) {
       return false;
@@ -112,7 +118,7 @@ public final class ReportCommand {
     if (!published.isMadeFrom(fingerprint)) {
       return false;
     }
-    tell(making.problems());
+    report(making.problems());
     messages.result(UpToDateCheck.upToDate(name));
     enter(looks, name, making, fingerprint);
     return true;
@@ -127,24 +133,27 @@ public final class ReportCommand {
   }
 
   private boolean refused(String name, List<Problem> problems) {
-    tell(problems);
+    report(problems);
     messages.outcome(name, "refused");
     return false;
   }
 
   private boolean publish(
-      CommandContext commandContext, String name, Checked<ReportBuild> making, StatCacheUpdate looks) {
+      CommandContext commandContext,
+      String name,
+      Checked<ReportBuild> making,
+      StatCacheUpdate looks) {
     if (making.value().isEmpty()) {
       return refused(name, making.problems());
     }
-    tell(making.problems());
+    report(making.problems());
     Checked<ReportBuild.Made> made = making.value().get().make(messages.steps());
-    tell(made.problems());
+    report(made.problems());
     Optional<ReportBuild.Made> value = made.value();
     if (value.isEmpty()) {
       return refused(name, List.of());
     }
-    tell(value.get().told());
+    report(value.get().told());
     messages.steps().begin(1, "publishing");
     Optional<String> moved = moved(commandContext, name, making.value().get(), value.get());
     commandContext.published(name).replace(value.get().files(), value.get().fingerprint());
@@ -192,7 +201,7 @@ public final class ReportCommand {
   }
 
   /** Reports each problem once, even if several reports use the same file. */
-  private void tell(List<Problem> problems) {
+  private void report(List<Problem> problems) {
     messages.problems(problems.stream().filter(told::add).toList());
   }
 }

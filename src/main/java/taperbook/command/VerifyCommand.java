@@ -35,10 +35,10 @@ import taperbook.workspace.StoppedException;
  * numbers may follow from the inputs, but the pages that a reader displays need not.
  */
 public final class VerifyCommand {
-  private static final int MOST_TOLD = 20;
+  private static final int MAX_REPORTED = 20;
   private static final int LONGEST_TOLD = 120;
-  private static final int USUAL_SECONDS = 120;
-  private static final long MOST_BYTES = 1L << 30;
+  private static final int DEFAULT_SECONDS = 120;
+  private static final long MAX_BYTES = 1L << 30;
 
   private final Messages messages;
 
@@ -57,9 +57,9 @@ public final class VerifyCommand {
     int seconds =
         Optional.ofNullable(request.options().get(Option.LIMIT))
             .map(Integer::parseInt)
-            .orElse(USUAL_SECONDS);
+            .orElse(DEFAULT_SECONDS);
     try {
-      return BoundedTask.within(seconds, MOST_BYTES, () -> verify(name, out));
+      return BoundedTask.within(seconds, MAX_BYTES, () -> verify(name, out));
     } catch (BoundedTask.TooMuch e) {
       messages.stopped(
           "not verified: "
@@ -84,7 +84,7 @@ public final class VerifyCommand {
     Checked<ReportBuild.Made> made = ReportRebuild.of(carried);
     messages.problems(made.problems());
     if (made.value().isEmpty()) {
-      return notMadeAgain(carried);
+      return notRebuilt(carried);
     }
     byte[] recomputed = made.value().get().files().bytes("report.pdf");
     out.ifPresent(file -> write(file, recomputed));
@@ -107,7 +107,7 @@ public final class VerifyCommand {
       // Read only at this point: for a verified file the result equals the one read before.
       Optional<CarriedReport> again = ReportPdfReader.read("report.pdf", recomputed).value();
       if (again.isEmpty()) {
-        return notMadeAgain(carried);
+        return notRebuilt(carried);
       }
       List<Difference> differing = NumbersComparison.of(carried, again.get());
       numbers(carried, differing);
@@ -134,7 +134,7 @@ public final class VerifyCommand {
               + Messages.count(all, inputs ? "input" : "number")
               + (inputs ? " by hash: " : ": ")
               + differing(of.size()));
-      of.forEach(this::tell);
+      of.forEach(this::report);
     }
   }
 
@@ -175,15 +175,15 @@ public final class VerifyCommand {
             + " of the file: "
             + differing(found.objects().size())
             + (found.whole() ? "" : "; the others were not compared"));
-    found.objects().stream().limit(MOST_TOLD).forEach(this::tell);
-    if (found.objects().size() > MOST_TOLD) {
-      messages.result("    and " + (found.objects().size() - MOST_TOLD) + " more");
+    found.objects().stream().limit(MAX_REPORTED).forEach(this::report);
+    if (found.objects().size() > MAX_REPORTED) {
+      messages.result("    and " + (found.objects().size() - MAX_REPORTED) + " more");
     }
     if (!found.pages().isEmpty()) {
       messages.result(
           "  pages that differ: "
               + found.pages().stream().map(String::valueOf).collect(Collectors.joining(", ")));
-      found.texts().stream().limit(MOST_TOLD).forEach(this::tell);
+      found.texts().stream().limit(MAX_REPORTED).forEach(this::report);
     }
   }
 
@@ -213,8 +213,8 @@ public final class VerifyCommand {
         "The pages that follow from the inputs: taperbook verify FILE.pdf --out RECOMPUTED.pdf");
   }
 
-  private ExitStatus notMadeAgain(CarriedReport carried) {
-    NumbersComparison.inputs(carried).forEach(this::tell);
+  private ExitStatus notRebuilt(CarriedReport carried) {
+    NumbersComparison.inputs(carried).forEach(this::report);
     return notVerified("the report cannot be made again from what the PDF carries");
   }
 
@@ -223,7 +223,7 @@ public final class VerifyCommand {
     return ExitStatus.INPUT_REFUSED;
   }
 
-  private void tell(Difference difference) {
+  private void report(Difference difference) {
     messages.result("    " + shortened(difference.place()));
     messages.result("      carried     " + shortened(difference.carried()));
     messages.result("      recomputed  " + shortened(difference.recomputed()));

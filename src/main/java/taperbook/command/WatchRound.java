@@ -53,7 +53,8 @@ final class WatchRound {
    *     aborted
    */
   boolean make(BooleanSupplier still) {
-    CommandContext commandContext = CommandContext.in(request.folder(), processContext.environment());
+    CommandContext commandContext =
+        CommandContext.in(request.folder(), processContext.environment());
     List<String> names = commandContext.requestedReports(request);
     Map<String, List<Problem>> before = new LinkedHashMap<>(lasting);
     lasting.keySet().retainAll(names);
@@ -61,10 +62,10 @@ final class WatchRound {
     if (request.names().isEmpty()) {
       lasting.put("", commandContext.project().folderProblems());
     }
-    tellNew("", before);
-    tellFirstSteps(commandContext.project());
+    reportNew("", before);
+    showFirstSteps(commandContext.project());
     for (String name : names) {
-      if (!one(commandContext, name, before, still)) {
+      if (!process(commandContext, name, before, still)) {
         return false;
       }
     }
@@ -72,7 +73,7 @@ final class WatchRound {
   }
 
   /** Shows the next steps once while there is no report. */
-  private void tellFirstSteps(Project project) {
+  private void showFirstSteps(Project project) {
     List<String> steps = FirstSteps.of(project);
     if (!steps.equals(shownSteps)) {
       steps.forEach(messages::remark);
@@ -80,7 +81,7 @@ final class WatchRound {
     }
   }
 
-  private boolean one(
+  private boolean process(
       CommandContext commandContext,
       String name,
       Map<String, List<Problem>> before,
@@ -104,7 +105,7 @@ final class WatchRound {
     List<Problem> problems = new ArrayList<>(made.problems());
     made.value().ifPresent(m -> problems.addAll(m.told()));
     lasting.put(name, problems);
-    boolean news = tellNew(name, before);
+    boolean news = reportNew(name, before);
     if (made.value().isEmpty()) {
       refuse(name, fingerprint, news);
       return true;
@@ -140,11 +141,12 @@ final class WatchRound {
    * Returns false if another run published a report in the meantime, so that this version may be
    * based on an outdated one.
    */
-  private boolean publish(CommandContext commandContext, ReportBuild.Made made, String name, long started) {
+  private boolean publish(
+      CommandContext commandContext, ReportBuild.Made made, String name, long started) {
     AtomicBoolean waited = new AtomicBoolean();
     processContext
         .clock()
-        .whole(
+        .runUninterrupted(
             () -> {
               try (ReportLock lock = ReportLock.of(commandContext.reports(), name)) {
                 waited.set(lock.waited());
@@ -164,7 +166,7 @@ final class WatchRound {
   }
 
   /** Reports the problems that no report had before; returns true if there are any. */
-  private boolean tellNew(String name, Map<String, List<Problem>> before) {
+  private boolean reportNew(String name, Map<String, List<Problem>> before) {
     Set<Problem> known = new LinkedHashSet<>();
     before.values().forEach(known::addAll);
     lasting.forEach(

@@ -31,7 +31,8 @@ final class FileStat {
    *
    * @throws IOException if the status cannot be read or is insufficient
    */
-  @SuppressWarnings("UnnecessaryStringBuilder") // String concatenation with + loads many classes on first use
+  @SuppressWarnings(
+      "UnnecessaryStringBuilder") // String concatenation with + loads many classes on first use
   static String of(Path file) throws IOException {
     try {
       Map<String, Object> seen = Files.readAttributes(file, WANTED);

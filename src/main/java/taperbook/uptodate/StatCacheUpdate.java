@@ -116,7 +116,7 @@ public final class StatCacheUpdate implements AutoCloseable {
   public boolean isUpToDate(String report) {
     StatCache.Section section = known == null ? null : known.section(report);
     if (section == null
-        || !section.holds(root)
+        || !section.isCurrent(root)
         || OutputStatus.isLocked(reports, report)
         || !OutputStatus.isWhole(reports, report, section.fingerprint)) {
       return false;
@@ -156,7 +156,7 @@ public final class StatCacheUpdate implements AutoCloseable {
       return;
     }
     try {
-      keepOthers();
+      keepOtherSections();
       if (changed && statusOrEmpty("templates").equals(templatesBefore)) {
         fresh.write(reports, scratch);
       }
@@ -167,7 +167,7 @@ public final class StatCacheUpdate implements AutoCloseable {
   }
 
   /** Keeps the entries of reports that this run was not asked for. */
-  private void keepOthers() {
+  private void keepOtherSections() {
     if (known != null) {
       for (Map.Entry<String, StatCache.Section> entry : known.sections().entrySet()) {
         fresh.sections().putIfAbsent(entry.getKey(), entry.getValue());

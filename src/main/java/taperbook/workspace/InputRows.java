@@ -18,7 +18,7 @@ import taperbook.session.RowRef;
 
 /** The input rows of a number, with their content. */
 public final class InputRows {
-  private static final int MOST_SHOWN = 12;
+  private static final int MAX_SHOWN = 12;
 
   private final Map<String, CsvTable> tables = new HashMap<>();
 
@@ -63,7 +63,7 @@ public final class InputRows {
   /** Returns how many rows of each file are shown: shortest lists first, the rest shared evenly. */
   private static Map<String, Integer> shares(Map<String, List<RowRef>> byFile) {
     Map<String, Integer> shares = new HashMap<>();
-    int left = MOST_SHOWN;
+    int left = MAX_SHOWN;
     int files = byFile.size();
     List<Map.Entry<String, List<RowRef>>> shortestFirst =
         byFile.entrySet().stream()

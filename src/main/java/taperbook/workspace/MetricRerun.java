@@ -23,7 +23,7 @@ public interface MetricRerun {
    * Returns true if both sets of files request the same numbers of the same sessions, regardless of
    * their other text.
    */
-  boolean askAlike(Map<String, InputFile> one, Map<String, InputFile> other);
+  boolean requestSameNumbers(Map<String, InputFile> one, Map<String, InputFile> other);
 
   /** Returns true if the printed form of a number is unchanged. */
   boolean isPrintedAlike(MovedNumber number);

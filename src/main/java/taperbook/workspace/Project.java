@@ -166,7 +166,7 @@ public final class Project {
   }
 
   private SessionFiles sessionFiles(String name) {
-    return new SessionFiles(name, folder::has, this::passing);
+    return new SessionFiles(name, folder::has, this::uncached);
   }
 
   private List<String> sessionPaths(String name) {
@@ -196,14 +196,14 @@ public final class Project {
   public List<ColumnMapProposal> proposals(Collection<Problem> problems) {
     Set<String> wanted = ColumnMapProposal.wantedFor(problems);
     return sessionNames().stream()
-        .filter(name -> wanted.contains(SESSIONS + name + "/" + ColumnMap.USUAL_READINGS))
+        .filter(name -> wanted.contains(SESSIONS + name + "/" + ColumnMap.DEFAULT_READINGS))
         .filter(name -> !folder.has(SESSIONS + name + "/" + ColumnMap.FILE_NAME))
         .flatMap(name -> proposal(name).stream())
         .toList();
   }
 
   private Optional<ColumnMapProposal> proposal(String name) {
-    return passing(SESSIONS + name + "/" + ColumnMap.USUAL_READINGS)
+    return uncached(SESSIONS + name + "/" + ColumnMap.DEFAULT_READINGS)
         .value()
         .flatMap(ColumnMapProposal::of)
         .map(proposal -> proposal.withErrors(errors(name, proposal)));
@@ -212,7 +212,7 @@ public final class Project {
   /** Returns the number of errors that the session would have with the proposal saved. */
   private long errors(String name, ColumnMapProposal proposal) {
     Function<String, Checked<InputFile>> read =
-        path -> path.equals(proposal.path()) ? Checked.good(proposal.file()) : passing(path);
+        path -> path.equals(proposal.path()) ? Checked.good(proposal.file()) : uncached(path);
     return new SessionFiles(name, p -> p.equals(proposal.path()) || folder.has(p), read)
         .session(read).problems().stream().filter(p -> p.severity() == Severity.ERROR).count();
   }
@@ -261,7 +261,7 @@ public final class Project {
   public VisitedSession<Session> visitSession(String name) {
     SessionFiles files = sessionFiles(name);
     Map<String, Checked<InputFile>> read = new LinkedHashMap<>();
-    files.paths().forEach(path -> read.put(path, passing(path)));
+    files.paths().forEach(path -> read.put(path, uncached(path)));
     List<InputHash> hashes = new ArrayList<>();
     read.forEach((path, file) -> hashes.add(VisitedSession.hash(path, file.value())));
     return new VisitedSession<>(
@@ -286,7 +286,7 @@ public final class Project {
   }
 
   private List<InputHash> hashes(List<String> paths) {
-    return paths.stream().map(path -> VisitedSession.hash(path, passing(path).value())).toList();
+    return paths.stream().map(path -> VisitedSession.hash(path, uncached(path).value())).toList();
   }
 
   private <T> VisitedSession<T> visit(
@@ -295,7 +295,7 @@ public final class Project {
     List<InputHash> hashes = new ArrayList<>();
     List<Checked<InputFile>> read = new ArrayList<>();
     for (String path : paths) {
-      Checked<InputFile> file = passing(path);
+      Checked<InputFile> file = uncached(path);
       file.value().ifPresent(files::add);
       hashes.add(VisitedSession.hash(path, file.value()));
       read.add(file);
@@ -305,7 +305,7 @@ public final class Project {
   }
 
   /** Reads a file without caching it, unless it is already cached for another purpose. */
-  private Checked<InputFile> passing(String path) {
+  private Checked<InputFile> uncached(String path) {
     Checked<InputFile> kept = files.get(path);
     return kept == null ? folder.read(path) : kept;
   }

@@ -111,10 +111,10 @@ public final class PublishedFolder {
       Map<String, byte[]> files, Map<String, StreamedFile> streamed, String fingerprint) {
     recover();
     try {
-      Set<String> ours = new TreeSet<>(files.keySet());
-      ours.addAll(streamed.keySet());
+      Set<String> programFiles = new TreeSet<>(files.keySet());
+      programFiles.addAll(streamed.keySet());
       if (RegularFile.exists(folder)) {
-        checkConflicts(own(folder, ours), ours);
+        checkConflicts(otherFiles(folder, programFiles), programFiles);
       }
       for (Map.Entry<String, StreamedFile> file : streamed.entrySet()) {
         file.getValue().writeTo(new BufferedOutputStream(created(file.getKey())));
@@ -122,7 +122,8 @@ public final class PublishedFolder {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         write(file.getKey(), file.getValue());
       }
-      String stamp = OutputStatus.stampHead(fingerprint) + "\n" + String.join("\n", ours) + "\n";
+      String stamp =
+          OutputStatus.stampHead(fingerprint) + "\n" + String.join("\n", programFiles) + "\n";
       write(STAMP, stamp.getBytes(StandardCharsets.UTF_8));
       swap();
     } catch (IOException e) {
@@ -175,13 +176,13 @@ public final class PublishedFolder {
       return;
     }
     try {
-      for (String own : own(old, stamp(folder))) {
-        Path place = folder.resolve(own);
-        makeFolders(own);
+      for (String otherFiles : otherFiles(old, stamp(folder))) {
+        Path place = folder.resolve(otherFiles);
+        makeFolders(otherFiles);
         if (RegularFile.exists(place)) {
-          throw new FileSystemException(own, null, own + " is in both");
+          throw new FileSystemException(otherFiles, null, otherFiles + " is in both");
         }
-        move(old.resolve(own), place);
+        move(old.resolve(otherFiles), place);
       }
       Path stamp = old.resolve(STAMP);
       delete(old, each -> !each.equals(stamp) && !each.equals(old));
@@ -286,28 +287,28 @@ public final class PublishedFolder {
    * Returns everything in a version that the program did not create and that the new version does
    * not replace.
    */
-  private static Set<String> own(Path version, Set<String> ours) throws IOException {
-    Set<String> own = entries(version);
-    own.removeAll(stamp(version));
-    own.removeAll(ours);
-    own.remove(STAMP);
-    return own;
+  private static Set<String> otherFiles(Path version, Set<String> programFiles) throws IOException {
+    Set<String> otherFiles = entries(version);
+    otherFiles.removeAll(stamp(version));
+    otherFiles.removeAll(programFiles);
+    otherFiles.remove(STAMP);
+    return otherFiles;
   }
 
   /**
    * Checks that the path of a tester's own file is neither a folder nor below a file in the new
    * version.
    */
-  private void checkConflicts(Set<String> own, Set<String> ours) throws IOException {
+  private void checkConflicts(Set<String> otherFiles, Set<String> programFiles) throws IOException {
     Set<String> folders = new TreeSet<>();
-    for (String file : ours) {
+    for (String file : programFiles) {
       for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
         folders.add(file.substring(0, slash));
       }
     }
-    for (String file : own) {
+    for (String file : otherFiles) {
       boolean below = file.startsWith(STAMP + "/");
-      for (String each : ours) {
+      for (String each : programFiles) {
         below |= file.startsWith(each + "/");
       }
       if (below || folders.contains(file)) {

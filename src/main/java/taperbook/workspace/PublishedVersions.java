@@ -85,9 +85,9 @@ public final class PublishedVersions {
     }
   }
 
-  private static byte[] bytes(Path file, long most) {
+  private static byte[] bytes(Path file, long max) {
     try {
-      return RegularFile.bytes(file, most);
+      return RegularFile.bytes(file, max);
     } catch (IOException e) {
       String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
       throw new StoppedException(

@@ -23,23 +23,23 @@ import taperbook.verify.NumbersFile;
  * without a correction, and each correction states its day, reason and cause.
  */
 public final class Revision {
-  private static final int MOST_NAMED = 3;
+  private static final int MAX_NAMED = 3;
 
   private final ReportPlan plan;
   private final PublishedVersions earlier;
-  private final MetricRerun remeasuring;
+  private final MetricRerun rerun;
 
   /**
    * Creates the revision of a report.
    *
    * @param plan its plan
    * @param earlier the versions that were published
-   * @param remeasuring recomputes numbers from other files, to determine why they moved
+   * @param rerun recomputes numbers from other files, to determine why they moved
    */
-  public Revision(ReportPlan plan, PublishedVersions earlier, MetricRerun remeasuring) {
+  public Revision(ReportPlan plan, PublishedVersions earlier, MetricRerun rerun) {
     this.plan = plan;
     this.earlier = earlier;
-    this.remeasuring = remeasuring;
+    this.rerun = rerun;
   }
 
   /**
@@ -94,7 +94,7 @@ public final class Revision {
                               NumberMoves.stated(published.numbers(), numbers),
                               new Outcome(all, Optional.empty()))));
     }
-    return corrections.then(all -> unsaid(all, toFreeze(day), numbers));
+    return corrections.then(all -> uncorrected(all, toFreeze(day), numbers));
   }
 
   /** Returns the recorded corrections, and the one of this version's day. */
@@ -118,7 +118,7 @@ public final class Revision {
                           List<Correction> all = new ArrayList<>();
                           recorded.stream().filter(c -> c.day().isBefore(day)).forEach(all::add);
                           List<MovedNumber> moved =
-                              new Attribution(base, inputs, program, remeasuring).of(numbers);
+                              new Attribution(base, inputs, program, rerun).of(numbers);
                           all.add(new Correction(day, since.get(), last.words(), moved));
                           return Checked.good(all);
                         }));
@@ -135,7 +135,7 @@ public final class Revision {
   }
 
   /** Refuses a version of another day than the published one if it differs without a correction. */
-  private Checked<Outcome> unsaid(
+  private Checked<Outcome> uncorrected(
       List<Correction> corrections, Optional<LocalDate> freeze, NumbersFile numbers) {
     Optional<LocalDate> newest = earlier.newest();
     Outcome outcome = new Outcome(corrections, freeze);
@@ -152,7 +152,7 @@ public final class Revision {
 
   private Problem problem(ProblemCode code, LocalDate day, List<MovedNumber> moved) {
     List<String> named =
-        moved.stream().limit(MOST_NAMED).map(m -> m.id() + " of " + m.session()).toList();
+        moved.stream().limit(MAX_NAMED).map(m -> m.id() + " of " + m.session()).toList();
     return new Problem(
         code,
         SourceLocation.file(plan.article().file()),

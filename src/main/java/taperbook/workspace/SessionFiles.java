@@ -39,7 +39,7 @@ final class SessionFiles {
   List<String> paths() {
     List<String> paths = new ArrayList<>();
     if (map.isEmpty()) {
-      paths.add(folder + ColumnMap.USUAL_READINGS);
+      paths.add(folder + ColumnMap.DEFAULT_READINGS);
     } else {
       paths.add(folder + ColumnMap.FILE_NAME);
       map.get().value().ifPresent(m -> paths.add(folder + m.readingsName()));
@@ -63,7 +63,7 @@ final class SessionFiles {
   private Checked<Session> checked(Function<String, Checked<InputFile>> read) {
     Checked<CsvTable> conditions = read.apply(conditionsPath()).then(CsvParser::read);
     if (map.isEmpty()) {
-      String path = folder + ColumnMap.USUAL_READINGS;
+      String path = folder + ColumnMap.DEFAULT_READINGS;
       return SessionParser.check(name, read.apply(path).then(CsvParser::read), conditions);
     }
     Checked<ColumnMap> stated = map.get();

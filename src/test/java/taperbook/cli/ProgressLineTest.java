@@ -40,7 +40,7 @@ final class ProgressLineTest {
       }
 
       @Override
-      public void whole(Runnable work) {
+      public void runUninterrupted(Runnable work) {
         work.run();
       }
     };

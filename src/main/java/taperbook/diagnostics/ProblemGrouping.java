@@ -11,7 +11,7 @@ final class ProblemGrouping {
   /** Number of problems listed if there are more. */
   private static final int LISTED = 3;
 
-  private static final int MOST_RUNS = 6;
+  private static final int MAX_RUNS = 6;
 
   /** A run of consecutive lines. */
   private record Run(int first, int last) {
@@ -41,7 +41,7 @@ final class ProblemGrouping {
     Run last = runs.isEmpty() ? new Run(0, -1) : runs.get(runs.size() - 1);
     if (line == last.last() + 1 || line == last.last()) {
       runs.set(runs.size() - 1, new Run(last.first(), line));
-    } else if (runs.size() <= MOST_RUNS) {
+    } else if (runs.size() <= MAX_RUNS) {
       runs.add(new Run(line, line));
     }
   }
@@ -62,8 +62,8 @@ final class ProblemGrouping {
     if (runs.isEmpty()) {
       return "";
     }
-    List<String> shown = runs.stream().limit(MOST_RUNS).map(Run::toString).toList();
-    boolean cut = runs.size() > MOST_RUNS;
+    List<String> shown = runs.stream().limit(MAX_RUNS).map(Run::toString).toList();
+    boolean cut = runs.size() > MAX_RUNS;
     return ", on lines " + String.join(", ", shown) + (cut ? " and on to " + lastLine : "");
   }
 }

@@ -2,7 +2,7 @@ package taperbook.diagnostics;
 
 /** Quotes the content of an input file for use inside a {@link Problem}. */
 public final class Quoted {
-  private static final int MOST_CHARACTERS = 60;
+  private static final int MAX_CHARACTERS = 60;
 
   private Quoted() {}
 
@@ -13,8 +13,8 @@ public final class Quoted {
   public static String of(String text) {
     StringBuilder shown = new StringBuilder("\"");
     int end = text.length();
-    if (text.codePointCount(0, end) > MOST_CHARACTERS) {
-      end = text.offsetByCodePoints(0, MOST_CHARACTERS);
+    if (text.codePointCount(0, end) > MAX_CHARACTERS) {
+      end = text.offsetByCodePoints(0, MAX_CHARACTERS);
     }
     text.substring(0, end)
         .codePoints()

@@ -14,7 +14,7 @@ import taperbook.session.Session;
 
 /** Formats the answer of a report as one or two sentences of spoken language. */
 public final class AnswerText {
-  private static final int MOST_DISTANCES = 2;
+  private static final int MAX_DISTANCES = 2;
 
   private final ReportResult result;
   private final NumberFormatter wording;
@@ -30,8 +30,8 @@ public final class AnswerText {
    */
   public String text() {
     List<String> parts = new ArrayList<>();
-    String bought = String.join(", ", bought());
-    (bought.isEmpty() ? window() : Optional.of(bought)).ifPresent(parts::add);
+    String added = String.join(", ", added());
+    (added.isEmpty() ? window() : Optional.of(added)).ifPresent(parts::add);
     peak().ifPresent(parts::add);
     List<String> sentences = new ArrayList<>();
     if (!parts.isEmpty()) {
@@ -42,7 +42,7 @@ public final class AnswerText {
   }
 
   /** Returns the shortest and the longest distance that was reached. */
-  private List<String> bought() {
+  private List<String> added() {
     List<WantedDistance> distances = result.plan().wishes().distances();
     List<String> all = new ArrayList<>();
     for (WantedDistance distance : distances) {
@@ -55,7 +55,7 @@ public final class AnswerText {
                           distance.words().replace(' ', '\u00a0'),
                           wording.about(n))));
     }
-    return all.size() > MOST_DISTANCES ? List.of(all.get(0), all.get(all.size() - 1)) : all;
+    return all.size() > MAX_DISTANCES ? List.of(all.get(0), all.get(all.size() - 1)) : all;
   }
 
   private Optional<String> window() {

@@ -49,7 +49,7 @@ public final class ColumnFormat {
             : longest >= 3600 ? ClockForm.HOURS : ClockForm.MINUTES;
     int[] own =
         measured.stream()
-            .mapToInt(n -> Rounding.places(converted(bounds(n)), NumberFormatter.mostPlaces(shown)))
+            .mapToInt(n -> Rounding.places(converted(bounds(n)), NumberFormatter.maxPlaces(shown)))
             .sorted()
             .toArray();
     this.places = own.length == 0 ? 0 : Math.max(own[0], own[own.length - 1] - 1);

@@ -32,7 +32,7 @@ public final class NumberFormatter {
   private static final int MINUTE_SECONDS = 60;
 
   /** Maximum number of decimal places of an amount without a unit. */
-  private static final int MOST_PLACES = 3;
+  private static final int MAX_PLACES = 3;
 
   private static final Map<Unit, String> NAMES = names();
 
@@ -150,7 +150,7 @@ public final class NumberFormatter {
   }
 
   private static int step(MovedNumber number) {
-    return number.ofTrip() ? MINUTE_SECONDS : 1;
+    return number.isOfTrip() ? MINUTE_SECONDS : 1;
   }
 
   /** Returns a value with its unit, such as {@code 171 kW} or {@code 24 min 40 s}. */
@@ -158,14 +158,14 @@ public final class NumberFormatter {
     return value(estimate, unit, 1);
   }
 
-  private String value(Estimate estimate, Unit unit, int leastStep) {
+  private String value(Estimate estimate, Unit unit, int minStep) {
     if (unit == Unit.SECOND) {
-      int step = Math.max(leastStep, DurationFormat.step(estimate.bounds()));
+      int step = Math.max(minStep, DurationFormat.step(estimate.bounds()));
       return DurationFormat.nearest(estimate.value(), step);
     }
     Unit shown = shown(unit);
     Interval bounds = estimate.bounds().mapMonotone(x -> convert(x, unit, shown));
-    int places = Rounding.places(bounds, mostPlaces(shown));
+    int places = Rounding.places(bounds, maxPlaces(shown));
     double amount = convert(estimate.value(), unit, shown);
     // A reading such as 171 of a display with whole numbers is not printed as 171.0.
     boolean whole = places > 0 && Math.abs(amount - Math.rint(amount)) < 1e-9;
@@ -182,24 +182,24 @@ public final class NumberFormatter {
     return spread(estimate, unit, 1);
   }
 
-  private String spread(Estimate estimate, Unit unit, int leastStep) {
+  private String spread(Estimate estimate, Unit unit, int minStep) {
     Unit shown = shown(unit);
     Estimate converted = converted(estimate, unit);
-    if (!Spread.isEven(converted) && !isRounded(estimate.bounds(), unit, leastStep)) {
-      return joined(estimate.bounds(), unit, "wording.between", leastStep);
+    if (!Spread.isEven(converted) && !isRounded(estimate.bounds(), unit, minStep)) {
+      return joined(estimate.bounds(), unit, "wording.between", minStep);
     }
-    String most =
+    String max =
         unit == Unit.SECOND
-            ? Spread.ofTime(converted, leastStep)
-            : Spread.of(converted, mostPlaces(shown)) + "\u00a0" + name(shown);
-    return Labels.of("wording.give_or_take", most);
+            ? Spread.ofTime(converted, minStep)
+            : Spread.of(converted, maxPlaces(shown)) + "\u00a0" + name(shown);
+    return Labels.of("wording.give_or_take", max);
   }
 
   /** Returns true if an exact time is printed with less precision than it has. */
-  private static boolean isRounded(Interval bounds, Unit unit, int leastStep) {
-    double steps = bounds.low() / leastStep;
+  private static boolean isRounded(Interval bounds, Unit unit, int minStep) {
+    double steps = bounds.low() / minStep;
     return unit == Unit.SECOND
-        && leastStep > 1
+        && minStep > 1
         && bounds.width() == 0
         && Math.abs(steps - Math.rint(steps)) > 1e-6;
   }
@@ -217,14 +217,14 @@ public final class NumberFormatter {
 
   /** Returns an amount without its unit, rounded to what its interval permits. */
   public static String figures(Estimate estimate) {
-    int places = Rounding.places(estimate.bounds(), MOST_PLACES);
+    int places = Rounding.places(estimate.bounds(), MAX_PLACES);
     boolean whole = places > 0 && Math.abs(estimate.value() - Math.rint(estimate.value())) < 1e-9;
     return Rounding.nearest(estimate.value(), whole ? 0 : places);
   }
 
   /** Returns an interval without its unit, rounded outward. */
   public static String figures(Interval bounds) {
-    int places = Rounding.places(bounds, MOST_PLACES);
+    int places = Rounding.places(bounds, MAX_PLACES);
     return Labels.of(
         "wording.range", Rounding.down(bounds.low(), places), Rounding.up(bounds.high(), places));
   }
@@ -266,18 +266,18 @@ public final class NumberFormatter {
     return rounded.toPlainString() + withSpace(shown(unit));
   }
 
-  private String joined(Interval bounds, Unit unit, String key, int leastStep) {
-    if (bounds.width() == 0 && !isRounded(bounds, unit, leastStep)) {
+  private String joined(Interval bounds, Unit unit, String key, int minStep) {
+    if (bounds.width() == 0 && !isRounded(bounds, unit, minStep)) {
       return Labels.of("wording.exact");
     }
     if (unit == Unit.SECOND) {
-      int step = Math.max(leastStep, DurationFormat.step(bounds));
+      int step = Math.max(minStep, DurationFormat.step(bounds));
       return Labels.of(
           key, DurationFormat.down(bounds.low(), step), DurationFormat.up(bounds.high(), step));
     }
     Unit shown = shown(unit);
     Interval converted = bounds.mapMonotone(x -> convert(x, unit, shown));
-    int places = isCount(converted, shown) ? 0 : Rounding.places(converted, mostPlaces(shown));
+    int places = isCount(converted, shown) ? 0 : Rounding.places(converted, maxPlaces(shown));
     return Labels.of(
         key,
         Rounding.down(converted.low(), places),
@@ -357,8 +357,8 @@ public final class NumberFormatter {
   private static Map<Unit, String> names() {
     Map<Unit, String> names = new EnumMap<>(Unit.class);
     for (Unit unit : Unit.values()) {
-      boolean nameless = unit == Unit.ONE || unit == Unit.CURRENCY;
-      names.put(unit, nameless ? "" : Labels.of("unit." + unit.name().toLowerCase(Locale.ROOT)));
+      boolean unnamed = unit == Unit.ONE || unit == Unit.CURRENCY;
+      names.put(unit, unnamed ? "" : Labels.of("unit." + unit.name().toLowerCase(Locale.ROOT)));
     }
     return names;
   }
@@ -383,7 +383,7 @@ public final class NumberFormatter {
     return "agree: the second is "
         + Rounding.nearest(percent, 1)
         + "\u00a0% less, and up to "
-        + Math.round(100 * compared.mostLost())
+        + Math.round(100 * compared.maxLoss())
         + "\u00a0% may be lost";
   }
 
@@ -392,7 +392,7 @@ public final class NumberFormatter {
    * allows}.
    */
   public static String allowed(CrossCheck.Compared compared) {
-    long percent = Math.round(100 * compared.mostLost());
+    long percent = Math.round(100 * compared.maxLoss());
     return percent == 0
         ? "rounding allows"
         : "rounding and losses of up to " + percent + "\u00a0% allow";
@@ -419,7 +419,7 @@ public final class NumberFormatter {
     return from == to ? amount : to.fromBase(from.toBase(amount));
   }
 
-  static int mostPlaces(Unit unit) {
+  static int maxPlaces(Unit unit) {
     if (unit == Unit.FAHRENHEIT) {
       return 0;
     }

@@ -17,19 +17,19 @@ final class Rounding {
    * Returns the decimal places to print for a value with the given interval.
    *
    * @param bounds interval of the value
-   * @param most places to print if the interval has no width; also the maximum
+   * @param max places to print if the interval has no width; also the maximum
    * @return decimal places, negative for tens and hundreds
    */
-  static int places(Interval bounds, int most) {
+  static int places(Interval bounds, int max) {
     double half = bounds.width() / 2;
     if (half <= 0) {
-      return most;
+      return max;
     }
     int exponent = (int) Math.floor(Math.log10(half) + 1e-9);
     double leading = half / Math.pow(10, exponent);
     // Two digits if the first is small, one if it is large: 0.12 and 0.5, not 0.1 and 0.50.
     int digits = leading < 2.95 ? 2 : 1;
-    return Math.min(most, digits - 1 - exponent);
+    return Math.min(max, digits - 1 - exponent);
   }
 
   static String nearest(double value, int places) {

@@ -28,11 +28,11 @@ public final class RowNames {
     Map<String, List<LibraryRow>> cars =
         rows.stream().collect(Collectors.groupingBy(r -> r.about().vehicle()));
     Map<String, String> details = new HashMap<>();
-    cars.values().forEach(sessions -> tellApart(sessions, details));
+    cars.values().forEach(sessions -> disambiguate(sessions, details));
     return new RowNames(details);
   }
 
-  private static void tellApart(List<LibraryRow> sessions, Map<String, String> details) {
+  private static void disambiguate(List<LibraryRow> sessions, Map<String, String> details) {
     List<Function<LibraryRow, String>> ways =
         List.of(row -> "", RowNames::day, row -> joined(Stream.of(day(row), place(row))));
     List<LibraryRow> left = sessions;

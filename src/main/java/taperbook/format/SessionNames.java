@@ -61,8 +61,8 @@ public final class SessionNames {
 
   /** Returns the words for use inside a sentence: with an article unless they are a name. */
   public String inSentence(int index) {
-    String called = words(index);
-    return Character.isLowerCase(called.charAt(0)) ? Labels.of("answer.the", called) : called;
+    String name = words(index);
+    return Character.isLowerCase(name.charAt(0)) ? Labels.of("answer.the", name) : name;
   }
 
   /** Returns letter and words, such as {@code A second battery revision}. */

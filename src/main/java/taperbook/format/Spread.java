@@ -12,7 +12,7 @@ final class Spread {
   /**
    * Maximum relative difference of the distances of both ends from the value to count as symmetric.
    */
-  private static final double MOST_UNEVEN = 0.2;
+  private static final double MAX_UNEVENNESS = 0.2;
 
   private Spread() {}
 
@@ -23,12 +23,12 @@ final class Spread {
     double below = estimate.value() - estimate.bounds().low();
     double above = estimate.bounds().high() - estimate.value();
     double more = Math.max(below, above);
-    return more > 0 && Math.abs(above - below) <= MOST_UNEVEN * more + 1e-9;
+    return more > 0 && Math.abs(above - below) <= MAX_UNEVENNESS * more + 1e-9;
   }
 
   /** Returns the tolerance without its unit, to the decimal place of the printed value. */
-  static String of(Estimate estimate, int most) {
-    int places = Rounding.places(estimate.bounds(), most);
+  static String of(Estimate estimate, int max) {
+    int places = Rounding.places(estimate.bounds(), max);
     return Rounding.up(
         reach(estimate, Rounding.rounded(estimate.value(), places).doubleValue()), places);
   }
@@ -36,8 +36,8 @@ final class Spread {
   /**
    * Returns the tolerance of an estimate in seconds as text, printed with at least the given step.
    */
-  static String ofTime(Estimate seconds, int leastStep) {
-    int step = Math.max(leastStep, DurationFormat.step(seconds.bounds()));
+  static String ofTime(Estimate seconds, int minStep) {
+    int step = Math.max(minStep, DurationFormat.step(seconds.bounds()));
     double reach = reach(seconds, (double) DurationFormat.rounded(seconds.value(), step));
     return DurationFormat.up(reach, Math.max(step, DurationFormat.step(reach)));
   }

@@ -39,7 +39,7 @@ public record RoadWishes(Set<RoadTopic> topics, Optional<Trip> trip) {
 
   /** Returns the minimum state of charge at a station and at the end of a leg, %. */
   public int reserveSoc() {
-    return trip.map(Trip::reserveSoc).orElse(Trip.USUAL_RESERVE_SOC);
+    return trip.map(Trip::reserveSoc).orElse(Trip.DEFAULT_RESERVE_SOC);
   }
 
   /** Returns the distances of the plug-in table, in the unit of the report. */

@@ -29,25 +29,25 @@ public record Trip(
   public enum Overhead {
     /** Stated for the trip. */
     STATED,
-    /** {@link #USUAL_SECONDS_PER_STOP}. */
+    /** {@link #DEFAULT_SECONDS_PER_STOP}. */
     USUAL,
     /** Measured at the stop of the reported session. */
     MEASURED
   }
 
   /** Maximum number of stations; limits the time to find a plan. */
-  public static final int MOST_STATIONS = 200;
+  public static final int MAX_STATIONS = 200;
 
   /** Default time that a stop takes in addition to charging, s. */
-  public static final double USUAL_SECONDS_PER_STOP = 300;
+  public static final double DEFAULT_SECONDS_PER_STOP = 300;
 
-  private static final double MOST_SECONDS_PER_STOP = 36_000;
+  private static final double MAX_SECONDS_PER_STOP = 36_000;
 
   /** Default state of charge at the start, %. */
-  public static final int USUAL_START_SOC = 100;
+  public static final int DEFAULT_START_SOC = 100;
 
   /** Default reserve, %. */
-  public static final int USUAL_RESERVE_SOC = 10;
+  public static final int DEFAULT_RESERVE_SOC = 10;
 
   /**
    * Returns a day's trip of 1,000 km, or of 600 mi, at one speed for all cars: common practice, no
@@ -58,9 +58,9 @@ public record Trip(
     return new Trip(
         new WantedDistance(miles ? 600 : 1000, units),
         new WantedDistance(miles ? 30 : 50, units),
-        USUAL_SECONDS_PER_STOP,
-        USUAL_START_SOC,
-        USUAL_RESERVE_SOC,
+        DEFAULT_SECONDS_PER_STOP,
+        DEFAULT_START_SOC,
+        DEFAULT_RESERVE_SOC,
         OptionalDouble.of(
             miles ? Unit.MILE_PER_HOUR.toBase(70) : Unit.KILOMETRE_PER_HOUR.toBase(110)),
         Overhead.USUAL);
@@ -85,21 +85,21 @@ public record Trip(
 
   /** Checks the ranges. */
   public Trip {
-    if (!(secondsPerStop >= 0 && secondsPerStop <= MOST_SECONDS_PER_STOP)
+    if (!(secondsPerStop >= 0 && secondsPerStop <= MAX_SECONDS_PER_STOP)
         || !(0 <= reserveSoc && reserveSoc < startSoc && startSoc <= 100)) {
       throw new IllegalArgumentException("no such trip: " + startSoc + " to " + reserveSoc + " %");
     }
     if (!(kilometresPerHour.orElse(1) > 0)) {
       throw new IllegalArgumentException("no such speed: " + kilometresPerHour);
     }
-    if (stations(distance, spacing) > MOST_STATIONS) {
+    if (stations(distance, spacing) > MAX_STATIONS) {
       throw new IllegalArgumentException("too many stations: " + distance + " by " + spacing);
     }
   }
 
   /** Returns the trip with a measured stop overhead if none is stated. */
   public Trip withMeasured(double seconds) {
-    return overhead == Overhead.USUAL && seconds <= MOST_SECONDS_PER_STOP
+    return overhead == Overhead.USUAL && seconds <= MAX_SECONDS_PER_STOP
         ? new Trip(
             distance, spacing, seconds, startSoc, reserveSoc, kilometresPerHour, Overhead.MEASURED)
         : this;

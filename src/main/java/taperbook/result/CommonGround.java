@@ -36,11 +36,11 @@ public record CommonGround(
    * The source of a common ground that was taken from an earlier version.
    *
    * @param since day of the published version that it was determined for
-   * @param anew the windows that the current readings would give
+   * @param current the windows that the current readings would give
    */
-  public record Frozen(LocalDate since, List<SocWindow> anew) {
+  public record Frozen(LocalDate since, List<SocWindow> current) {
     public Frozen {
-      anew = List.copyOf(anew);
+      current = List.copyOf(current);
     }
   }
 

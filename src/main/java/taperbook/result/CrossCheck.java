@@ -60,7 +60,7 @@ public record CrossCheck(String id, String title, Unit unit, CheckOutcome outcom
     }
 
     /** Returns the maximum loss from the higher side to the lower one, as a share of the higher. */
-    public double mostLost() {
+    public double maxLoss() {
       return Math.max(1 - ratio.low(), 1 - 1 / ratio.high());
     }
 

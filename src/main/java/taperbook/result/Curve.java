@@ -32,7 +32,7 @@ public final class Curve {
   }
 
   /** As the constructor, but takes ownership of the arrays without copying them. */
-  public static Curve taking(
+  public static Curve wrap(
       double[] x, double[] y, double[] low, double[] high, boolean[] wideGapAfter) {
     return new Curve(wideGapAfter, x, y, low, high);
   }

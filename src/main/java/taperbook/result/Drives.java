@@ -27,17 +27,17 @@ public record Drives(List<RangeTest> named) {
    * Maximum difference of air temperatures that count as similar, °C: such a difference changes the
    * density of air by 2 %. Common practice, no source.
    */
-  public static final double LIKE_TEMPERATURE = 5;
+  public static final double SIMILAR_TEMPERATURE = 5;
 
   /** The speed limit as text, in the unit that a tester uses. */
   public static final String SAME_SPEED_WORDS = "3 km/h";
 
-  public static final String LIKE_TEMPERATURE_WORDS = "5 Cel";
+  public static final String SIMILAR_TEMPERATURE_WORDS = "5 Cel";
 
   /**
    * Minimum number of speeds for a range over speed: two determine a line but not how well it fits.
    */
-  public static final int LEAST_SPEEDS = 3;
+  public static final int MIN_SPEEDS = 3;
 
   /** Tolerance for floating-point errors. */
   private static final double NOISE = 1e-9;
@@ -75,7 +75,7 @@ public record Drives(List<RangeTest> named) {
   }
 
   private boolean isLike(RangeTest test) {
-    return isNear(temperature(test), temperature(named.get(0)), LIKE_TEMPERATURE);
+    return isNear(temperature(test), temperature(named.get(0)), SIMILAR_TEMPERATURE);
   }
 
   private static boolean isNear(Optional<Double> one, Optional<Double> other, double limit) {
@@ -136,8 +136,8 @@ public record Drives(List<RangeTest> named) {
   }
 
   /** Returns true if there is a range over speed. */
-  public boolean haveRangeOverSpeed() {
-    return speeds() >= LEAST_SPEEDS;
+  public boolean hasRangeOverSpeed() {
+    return speeds() >= MIN_SPEEDS;
   }
 
   /**
@@ -151,7 +151,7 @@ public record Drives(List<RangeTest> named) {
   /** Returns the drives that no number uses, with the reason. */
   public List<Unused> unused() {
     List<Unused> unused = new ArrayList<>();
-    List<RangeTest> used = haveRangeOverSpeed() ? inLikeWeather() : agreeing();
+    List<RangeTest> used = hasRangeOverSpeed() ? inLikeWeather() : agreeing();
     for (RangeTest test : named) {
       if (!used.contains(test)) {
         boolean weather = !isLike(test);

@@ -30,10 +30,10 @@ public record LibraryResult(
     List<Ranking> byWindow,
     List<Ranking> byDay) {
   /** Maximum number of sessions that a library shows; a larger library shows a selection. */
-  public static final int MOST_SHOWN = 500;
+  public static final int MAX_SHOWN = 500;
 
   /** Maximum number of sessions of such a library that are printed on paper and with curves. */
-  public static final int MOST_IN_DETAIL = 120;
+  public static final int MAX_IN_DETAIL = 120;
 
   private static final Comparator<LibraryRow> ORDER =
       Comparator.comparing((LibraryRow r) -> r.about().vehicle())
@@ -56,12 +56,12 @@ public record LibraryResult(
 
   /** Returns true if there are too many sessions to show each of them. */
   public boolean isLarge() {
-    return rows.size() > MOST_SHOWN;
+    return rows.size() > MAX_SHOWN;
   }
 
   /** Returns the sessions to show in a table on screen: all, or a selection for a large library. */
   public List<LibraryRow> shown() {
-    return selected(MOST_SHOWN);
+    return selected(MAX_SHOWN);
   }
 
   /**
@@ -69,15 +69,15 @@ public record LibraryResult(
    * library.
    */
   public List<LibraryRow> inDetail() {
-    return isLarge() ? selected(MOST_IN_DETAIL) : rows;
+    return isLarge() ? selected(MAX_IN_DETAIL) : rows;
   }
 
   /**
    * Returns all rows or, if there are more than the maximum, the quickest by the time for the
    * window; in the order of all rows.
    */
-  private List<LibraryRow> selected(int most) {
-    return rows.size() <= most ? rows : quickest(rows, plan.windowTimeId(), most);
+  private List<LibraryRow> selected(int max) {
+    return rows.size() <= max ? rows : quickest(rows, plan.windowTimeId(), max);
   }
 
   /**
@@ -86,10 +86,10 @@ public record LibraryResult(
    *
    * @param rows the sessions to choose from
    * @param id the number to sort by
-   * @param most maximum number of sessions
+   * @param max maximum number of sessions
    * @return the sessions in their original order
    */
-  public static List<LibraryRow> quickest(List<LibraryRow> rows, String id, int most) {
+  public static List<LibraryRow> quickest(List<LibraryRow> rows, String id, int max) {
     Map<String, List<LibraryRow>> quickest = new LinkedHashMap<>();
     rows.stream()
         .sorted(
@@ -99,9 +99,9 @@ public record LibraryResult(
             row ->
                 quickest.computeIfAbsent(row.about().vehicle(), v -> new ArrayList<>()).add(row));
     Set<LibraryRow> selected = Collections.newSetFromMap(new IdentityHashMap<>());
-    for (int rank = 0; selected.size() < Math.min(most, rows.size()); rank++) {
+    for (int rank = 0; selected.size() < Math.min(max, rows.size()); rank++) {
       for (List<LibraryRow> ofVehicle : quickest.values()) {
-        if (rank < ofVehicle.size() && selected.size() < most) {
+        if (rank < ofVehicle.size() && selected.size() < max) {
           selected.add(ofVehicle.get(rank));
         }
       }

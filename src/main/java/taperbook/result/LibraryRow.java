@@ -13,21 +13,21 @@ import taperbook.session.Caveat;
  * @param session name of the session
  * @param about the session's vehicle and conditions
  * @param numbers its numbers, with intervals
- * @param curve power in kW over state of charge in %, at most {@link #MOST_POINTS} points, possibly
+ * @param curve power in kW over state of charge in %, at most {@link #MAX_POINTS} points, possibly
  *     none
  * @param caveats kinds of caveat of the session and its drive
  */
 public record LibraryRow(
     String session, About about, Numbers numbers, Curve curve, Set<Caveat.Kind> caveats) {
   /** Maximum number of points of a row's curve. */
-  public static final int MOST_POINTS = 64;
+  public static final int MAX_POINTS = 64;
 
   /** Copies the caveats and checks the length of the curve. */
   public LibraryRow {
     Set<Caveat.Kind> kinds = EnumSet.noneOf(Caveat.Kind.class);
     kinds.addAll(caveats);
     caveats = Collections.unmodifiableSet(kinds);
-    if (curve.size() > MOST_POINTS) {
+    if (curve.size() > MAX_POINTS) {
       throw new IllegalArgumentException("the curve has " + curve.size() + " points");
     }
   }

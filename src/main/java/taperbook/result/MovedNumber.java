@@ -31,17 +31,17 @@ public record MovedNumber(
   }
 
   /** Returns the same number with causes. */
-  public MovedNumber because(List<String> named) {
+  public MovedNumber withCauses(List<String> named) {
     return new MovedNumber(id, session, against, label, unit, before, after, named);
   }
 
   /** Returns true for a number of a trip, whose times are planned in whole minutes. */
-  public boolean ofTrip() {
+  public boolean isOfTrip() {
     return id.startsWith("trip_");
   }
 
   /** Returns true if the new value lies outside the printed interval, or if either is missing. */
-  public boolean beyond() {
+  public boolean isOutsideInterval() {
     return before.isEmpty()
         || after.isEmpty()
         || !before.get().bounds().contains(after.get().value());

@@ -35,7 +35,7 @@ public final class Numbers {
   }
 
   /** Returns these numbers followed by more. */
-  public Numbers and(Numbers more) {
+  public Numbers plus(Numbers more) {
     List<ReportNumber> all = all();
     all.addAll(more.all());
     return new Numbers(all);

@@ -36,6 +36,6 @@ public record PairResult(
 
   /** Returns the same result with more numbers. */
   public PairResult with(Numbers more) {
-    return new PairResult(other, shared, stretches, crossings, difference, numbers.and(more));
+    return new PairResult(other, shared, stretches, crossings, difference, numbers.plus(more));
   }
 }

@@ -72,18 +72,19 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
    * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1.2, for independent
    *     quantities</a>
    */
-  public boolean surelyDiffers(ReportNumber other) {
-    return surelyDiffers(other, 0);
+  public boolean differsSignificantly(ReportNumber other) {
+    return differsSignificantly(other, 0);
   }
 
   /**
-   * As {@link #surelyDiffers(ReportNumber)}, with an additional contribution to the difference.
+   * As {@link #differsSignificantly(ReportNumber)}, with an additional contribution to the
+   * difference.
    *
-   * @param beyond half the 95 % interval of effects that the numbers' own intervals leave out, such
-   *     as the spread between runs; independent of them
+   * @param additional half the 95 % interval of effects that the numbers' own intervals leave out,
+   *     such as the spread between runs; independent of them
    */
-  public boolean surelyDiffers(ReportNumber other, double beyond) {
-    return minus(other, beyond)
+  public boolean differsSignificantly(ReportNumber other, double additional) {
+    return minus(other, additional)
         .filter(o -> !o.estimateIfMeasured().orElseThrow().bounds().contains(0))
         .isPresent();
   }
@@ -93,12 +94,12 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
    * the interval is the root of the sum of squares of the two facing half-intervals if both are
    * coverage intervals, and their sum if either is a bound.
    *
-   * @param beyond half the 95 % interval of effects that the numbers' own intervals leave out, such
-   *     as the spread between runs; independent of them
+   * @param additional half the 95 % interval of effects that the numbers' own intervals leave out,
+   *     such as the spread between runs; independent of them
    * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1.2, for independent
    *     quantities</a>
    */
-  public Optional<Outcome> minus(ReportNumber other, double beyond) {
+  public Optional<Outcome> minus(ReportNumber other, double additional) {
     Optional<Estimate> mine = estimate();
     Optional<Estimate> theirs = other.estimate();
     if (mine.isEmpty() || theirs.isEmpty()) {
@@ -107,15 +108,17 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
     Estimate a = mine.get();
     Estimate b = theirs.get();
     double value = a.value() - b.value();
-    double low = reach(a.value() - a.bounds().low(), b.bounds().high() - b.value(), other, beyond);
-    double high = reach(a.bounds().high() - a.value(), b.value() - b.bounds().low(), other, beyond);
+    double low =
+        reach(a.value() - a.bounds().low(), b.bounds().high() - b.value(), other, additional);
+    double high =
+        reach(a.bounds().high() - a.value(), b.value() - b.bounds().low(), other, additional);
     Estimate difference = new Estimate(value, new Interval(value - low, value + high));
     return Optional.of(new Outcome.Measured(difference, Math.min(coverage(), other.coverage())));
   }
 
-  private double reach(double mine, double theirs, ReportNumber other, double beyond) {
+  private double reach(double mine, double theirs, ReportNumber other, double additional) {
     boolean covered = coverage() < 1 && other.coverage() < 1;
-    return Math.hypot(covered ? Math.hypot(mine, theirs) : mine + theirs, beyond);
+    return Math.hypot(covered ? Math.hypot(mine, theirs) : mine + theirs, additional);
   }
 
   private double coverage() {

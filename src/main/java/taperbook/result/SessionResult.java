@@ -33,7 +33,7 @@ public record SessionResult(
 
   /** Returns the same result with more numbers. */
   public SessionResult with(Numbers more) {
-    return new SessionResult(session, drives, numbers.and(more), checks, curves, caveats, events);
+    return new SessionResult(session, drives, numbers.plus(more), checks, curves, caveats, events);
   }
 
   /**

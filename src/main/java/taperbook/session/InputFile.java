@@ -37,7 +37,7 @@ public final class InputFile {
    * @param path path relative to the project folder, with {@code /}
    * @param bytes the content; the caller must not change it afterwards
    */
-  public static InputFile taking(String path, byte[] bytes) {
+  public static InputFile wrap(String path, byte[] bytes) {
     return new InputFile(bytes, path);
   }
 

@@ -29,7 +29,7 @@ final class RowList extends AbstractList<RowRef> implements RandomAccess {
     if (rows instanceof RowList list) {
       return list;
     }
-    List<RowRef> sorted = rising(rows);
+    List<RowRef> sorted = sorted(rows);
     List<Integer> runs = new ArrayList<>();
     for (int i = 0; i < sorted.size(); i++) {
       if (i == 0 || !follows(sorted.get(i - 1), sorted.get(i))) {
@@ -72,7 +72,7 @@ final class RowList extends AbstractList<RowRef> implements RandomAccess {
    * Avoids sorting if the rows are already sorted, which is the usual case and involves thousands
    * of rows.
    */
-  private static List<RowRef> rising(Collection<RowRef> rows) {
+  private static List<RowRef> sorted(Collection<RowRef> rows) {
     List<RowRef> list = List.copyOf(rows);
     for (int i = 1; i < list.size(); i++) {
       if (list.get(i - 1).compareTo(list.get(i)) >= 0) {

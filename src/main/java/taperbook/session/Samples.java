@@ -10,7 +10,7 @@ public final class Samples {
   /** Number of decimal places of a computed reading, which has no written form. */
   static final byte NOT_WRITTEN = -1;
 
-  private static final int LEAST_ROOM = 16;
+  private static final int MIN_CAPACITY = 16;
 
   private double[] seconds;
   private double[] values;
@@ -22,10 +22,10 @@ public final class Samples {
   /**
    * Creates an empty collection.
    *
-   * @param room expected number of readings; the capacity grows if there are more
+   * @param capacity expected number of readings; the capacity grows if there are more
    */
-  public Samples(int room) {
-    int started = Math.max(LEAST_ROOM, room);
+  public Samples(int capacity) {
+    int started = Math.max(MIN_CAPACITY, capacity);
     this.seconds = new double[started];
     this.values = new double[started];
     this.lines = new int[started];

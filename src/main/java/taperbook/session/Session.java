@@ -34,7 +34,7 @@ public record Session(
     List<Caveat> caveats,
     Review review) {
   /** Maximum power of a car at rest on the cable; common practice, no source. */
-  public static final double MOST_AT_REST_KILOWATTS = 2;
+  public static final double MAX_AT_REST_KILOWATTS = 2;
 
   /**
    * A note that the tester recorded with a reading.
@@ -135,7 +135,7 @@ public record Session(
         ? plugged.get().bounds().contains(0)
         : trace(Channel.POWER)
             .filter(
-                p -> p.firstSecond() <= recorded.low() && p.firstValue() > MOST_AT_REST_KILOWATTS)
+                p -> p.firstSecond() <= recorded.low() && p.firstValue() > MAX_AT_REST_KILOWATTS)
             .isEmpty();
   }
 

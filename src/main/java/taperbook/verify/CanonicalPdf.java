@@ -32,7 +32,7 @@ final class CanonicalPdf {
   private static final Pattern WIDTHS = Pattern.compile("\n/W \\[1 ([1-8]) ([0-8])\\]\n");
   private static final Pattern TAIL =
       Pattern.compile("\r\nendstream\nendobj\nstartxref\n(\\d{1,10})\n%%EOF\n");
-  private static final int MOST_DIGITS = 10;
+  private static final int MAX_DIGITS = 10;
 
   private final byte[] carried;
   private final byte[] recomputed;
@@ -169,7 +169,7 @@ final class CanonicalPdf {
   /** Parses a number as the program writes it: no sign and no leading zero. */
   private static Optional<Integer> number(byte[] file, int from) {
     int to = from;
-    while (to < file.length && to - from < MOST_DIGITS && file[to] >= '0' && file[to] <= '9') {
+    while (to < file.length && to - from < MAX_DIGITS && file[to] >= '0' && file[to] <= '9') {
       to++;
     }
     if (to == from || (to > from + 1 && file[from] == '0')) {
@@ -187,20 +187,20 @@ final class CanonicalPdf {
    * Returns the content if the bytes are exactly one deflated stream with a decoded size within the
    * limit.
    */
-  private static Optional<byte[]> inflated(byte[] bytes, int most) {
+  private static Optional<byte[]> inflated(byte[] bytes, int max) {
     Inflater inflater = new Inflater();
     try {
       inflater.setInput(bytes);
-      byte[] content = new byte[Math.min(most, 1 << 16) + 1];
+      byte[] content = new byte[Math.min(max, 1 << 16) + 1];
       int size = 0;
       while (!inflater.finished()) {
         int n = inflater.inflate(content, size, content.length - size);
         size += n;
-        if (size > most || (n == 0 && size < content.length && !inflater.finished())) {
+        if (size > max || (n == 0 && size < content.length && !inflater.finished())) {
           return Optional.empty();
         }
         if (size == content.length) {
-          content = Arrays.copyOf(content, (int) Math.min(most + 1L, 2L * size));
+          content = Arrays.copyOf(content, (int) Math.min(max + 1L, 2L * size));
         }
       }
       return inflater.getRemaining() == 0

@@ -39,7 +39,7 @@ public final class ChangeCauses {
 
   /** Returns the numbers with their causes. */
   public List<MovedNumber> name(List<MovedNumber> moved) {
-    return moved.stream().map(m -> m.because(of(m))).toList();
+    return moved.stream().map(m -> m.withCauses(of(m))).toList();
   }
 
   private List<String> of(MovedNumber moved) {
@@ -50,9 +50,9 @@ public final class ChangeCauses {
     ResampledNumber now = after.number(key);
     Map<String, ResampledNumber> back = new LinkedHashMap<>();
     undone.forEach((words, without) -> back.put(words, without.number(key)));
-    double most = back.values().stream().mapToDouble(now::distance).max().orElse(0);
+    double max = back.values().stream().mapToDouble(now::distance).max().orElse(0);
     double way = now.distance(before.number(key));
-    if (!(most >= SHARE * way)) {
+    if (!(max >= SHARE * way)) {
       // No single change is the cause: it is all of them together, or one that cannot be undone.
       return unknown.isEmpty() ? all() : unknown;
     }
@@ -60,7 +60,7 @@ public final class ChangeCauses {
     back.forEach(
         (words, without) -> {
           double distance = now.distance(without);
-          if (distance >= most || (now.isApart(without, 0, 0) && distance >= SHARE * way)) {
+          if (distance >= max || (now.isApart(without, 0, 0) && distance >= SHARE * way)) {
             causes.add(words);
           }
         });

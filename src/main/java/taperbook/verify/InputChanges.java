@@ -32,16 +32,16 @@ public final class InputChanges {
    *
    * @param before the files of the published version, by path
    * @param after the current files, by path
-   * @param most maximum number of changes; beyond it they are grouped by row, and then by file
+   * @param max maximum number of changes; beyond it they are grouped by row, and then by file
    */
   public static List<InputChange> between(
-      Map<String, InputFile> before, Map<String, InputFile> after, int most) {
+      Map<String, InputFile> before, Map<String, InputFile> after, int max) {
     InputChanges changes = new InputChanges(before, after);
     boolean asText = changes.changedFiles().stream().allMatch(changes::isText);
-    if (asText && changes.rows.size() <= most) {
+    if (asText && changes.rows.size() <= max) {
       List<InputChange> cells =
           changes.rows.stream().flatMap(r -> changes.cells(r).stream()).toList();
-      return cells.size() <= most ? cells : changes.rows.stream().map(changes::row).toList();
+      return cells.size() <= max ? cells : changes.rows.stream().map(changes::row).toList();
     }
     return changes.changedFiles().stream().map(changes::file).toList();
   }
@@ -105,8 +105,8 @@ public final class InputChanges {
     List<InputChange> changes = new ArrayList<>();
     for (int i = 0; i < old.size(); i++) {
       if (!old.get(i).equals(now.get(i))) {
-        List<String> mended = new ArrayList<>(now);
-        mended.set(i, old.get(i));
+        List<String> reverted = new ArrayList<>(now);
+        reverted.set(i, old.get(i));
         String item = names.get(0).equals(ITEM) && i > 0 ? ", " + now.get(0) : "";
         String column = names.size() == now.size() ? names.get(i) : "column " + (i + 1);
         changes.add(
@@ -118,8 +118,8 @@ public final class InputChanges {
                     + ", "
                     + column
                     + ": "
-                    + RowChange.became(old.get(i), now.get(i)),
-                with(row, String.join(String.valueOf(delimiter), mended))));
+                    + RowChange.describeReplacement(old.get(i), now.get(i)),
+                with(row, String.join(String.valueOf(delimiter), reverted))));
       }
     }
     return changes;

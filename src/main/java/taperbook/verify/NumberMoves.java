@@ -32,17 +32,17 @@ public final class NumberMoves {
    * Returns the numbers that moved by more than redrawing moves them, in the order of the new
    * version, without causes.
    *
-   * @param sameQuestions whether both versions requested the same numbers on the same windows: only
+   * @param sameRequests whether both versions requested the same numbers on the same windows: only
    *     then does a number that exists in only one of them count as added or removed
    */
   public static List<MovedNumber> between(
-      Resampling before, Resampling after, boolean sameQuestions) {
+      Resampling before, Resampling after, boolean sameRequests) {
     boolean alone = before.files().size() == 1 && after.files().size() == 1;
     List<MovedNumber> moved = new ArrayList<>();
     for (String key : keys(before.printed(), after.printed())) {
       boolean inBoth =
           before.printed().find(key).isPresent() && after.printed().find(key).isPresent();
-      boolean asked = inBoth || (sameQuestions && !alone);
+      boolean asked = inBoth || (sameRequests && !alone);
       if (asked
           && before
               .number(key)
@@ -66,7 +66,7 @@ public final class NumberMoves {
     List<MovedNumber> differing = new ArrayList<>();
     for (String key : keys(before, after)) {
       MovedNumber number = moved(before, after, key);
-      if (isStatedOtherwise(number.before(), number.after())) {
+      if (isStatedDifferently(number.before(), number.after())) {
         differing.add(number);
       }
     }
@@ -94,15 +94,15 @@ public final class NumberMoves {
         List.of());
   }
 
-  private static boolean isStatedOtherwise(Optional<Estimate> was, Optional<Estimate> is) {
-    if (was.isEmpty() || is.isEmpty()) {
-      return was.isPresent() != is.isPresent();
+  private static boolean isStatedDifferently(Optional<Estimate> before, Optional<Estimate> after) {
+    if (before.isEmpty() || after.isEmpty()) {
+      return before.isPresent() != after.isPresent();
     }
-    double scale = Math.max(1e-12, Math.abs(was.get().value()));
-    Interval old = was.get().bounds();
-    Interval now = is.get().bounds();
+    double scale = Math.max(1e-12, Math.abs(before.get().value()));
+    Interval old = before.get().bounds();
+    Interval now = after.get().bounds();
     double still = STATED * Math.max(old.width(), now.width()) + 1e-9 * scale;
-    return Math.abs(is.get().value() - was.get().value()) > 1e-9 * scale
+    return Math.abs(after.get().value() - before.get().value()) > 1e-9 * scale
         || Math.abs(now.low() - old.low()) > still
         || Math.abs(now.high() - old.high()) > still;
   }

@@ -41,14 +41,14 @@ public final class NumbersComparison {
     List<Difference> found = new ArrayList<>();
     for (Map.Entry<String, String> entry : carried.numbers().hashes().entrySet()) {
       InputFile file = carried.files().get(entry.getKey());
-      String is = file == null ? "not carried" : file.sha256();
-      if (!is.equals(entry.getValue())) {
+      String actual = file == null ? "not carried" : file.sha256();
+      if (!actual.equals(entry.getValue())) {
         found.add(
             new Difference(
                 Difference.Kind.INPUT,
                 entry.getKey(),
                 "SHA-256 in numbers.json " + entry.getValue(),
-                is.equals("not carried") ? is : "of the file carried " + is));
+                actual.equals("not carried") ? actual : "of the file carried " + actual));
       }
     }
     return found;

@@ -13,7 +13,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
  */
 final class PageText extends PDFTextStripper {
   /** Maximum number of operators for one document: a page of this program has a few thousand. */
-  static final long MOST_OPERATORS = 5_000_000;
+  static final long MAX_OPERATORS = 5_000_000;
 
   private final PDDocument source;
   private long operators;
@@ -42,7 +42,7 @@ final class PageText extends PDFTextStripper {
   @Override
   protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
     operators++;
-    if (operators > MOST_OPERATORS || Thread.currentThread().isInterrupted()) {
+    if (operators > MAX_OPERATORS || Thread.currentThread().isInterrupted()) {
       throw new BoundedDecoder.TooMuch();
     }
     super.processOperator(operator, operands);

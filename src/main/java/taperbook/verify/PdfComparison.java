@@ -32,13 +32,13 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  */
 public final class PdfComparison {
   /** Maximum number of objects that are compared. */
-  static final int MOST_OBJECTS = 2_000_000;
+  static final int MAX_OBJECTS = 2_000_000;
 
   /**
    * Maximum number of lines reported per page, so that a page with a new layout does not fill the
    * screen.
    */
-  private static final int MOST_LINES = 3;
+  private static final int MAX_LINES = 3;
 
   /** Trailer entries that describe where objects are. */
   private static final Set<String> PACKING =
@@ -135,7 +135,7 @@ public final class PdfComparison {
   private static void name(PDDocument document, IdentityHashMap<COSBase, Integer> pages)
       throws IOException {
     int count = document.getNumberOfPages();
-    if (count > ReportPdfReader.MOST_PAGES) {
+    if (count > ReportPdfReader.MAX_PAGES) {
       throw new IOException("a PDF of " + count + " pages");
     }
     for (int i = 0; i < count; i++) {
@@ -174,7 +174,7 @@ public final class PdfComparison {
     boolean atTop = true;
     while (!steps.isEmpty()) {
       Step step = steps.pop();
-      if (compared.size() >= MOST_OBJECTS || Thread.currentThread().isInterrupted()) {
+      if (compared.size() >= MAX_OBJECTS || Thread.currentThread().isInterrupted()) {
         whole = false;
         return differs;
       }
@@ -274,7 +274,7 @@ public final class PdfComparison {
 
   private void lines(int page, List<String> one, List<String> other) {
     int told = 0;
-    for (int i = 0; i < Math.max(one.size(), other.size()) && told < MOST_LINES; i++) {
+    for (int i = 0; i < Math.max(one.size(), other.size()) && told < MAX_LINES; i++) {
       String a = i < one.size() ? one.get(i) : "nothing";
       String b = i < other.size() ? other.get(i) : "nothing";
       if (!a.equals(b)) {

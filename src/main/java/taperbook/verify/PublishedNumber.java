@@ -60,9 +60,9 @@ public record PublishedNumber(
     if (value.isEmpty() || low.isEmpty() || high.isEmpty()) {
       return Optional.empty();
     }
-    double least = Math.min(low.getAsDouble(), value.getAsDouble());
-    double most = Math.max(high.getAsDouble(), value.getAsDouble());
-    return Optional.of(new Estimate(value.getAsDouble(), new Interval(least, most)));
+    double min = Math.min(low.getAsDouble(), value.getAsDouble());
+    double max = Math.max(high.getAsDouble(), value.getAsDouble());
+    return Optional.of(new Estimate(value.getAsDouble(), new Interval(min, max)));
   }
 
   /** Returns a key that is unique within its report. */

@@ -26,10 +26,10 @@ public final class ReportPdfReader {
   public static final long LARGEST_PDF_BYTES = 128L * 1024 * 1024;
 
   /** Maximum number of files that a PDF may embed. */
-  public static final int MOST_FILES = 2000;
+  public static final int MAX_FILES = 2000;
 
   /** Maximum number of pages of a PDF. */
-  public static final int MOST_PAGES = 5000;
+  public static final int MAX_PAGES = 5000;
 
   private final ProblemLog log;
   private final BoundedDecoder decoded = new BoundedDecoder();
@@ -62,7 +62,7 @@ public final class ReportPdfReader {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PageText text = new PageText(document);
       List<String> lines = new ArrayList<>();
-      for (int page = 1; page <= Math.min(document.getNumberOfPages(), MOST_PAGES); page++) {
+      for (int page = 1; page <= Math.min(document.getNumberOfPages(), MAX_PAGES); page++) {
         lines.addAll(text.lines(page));
       }
       return lines;
@@ -96,7 +96,7 @@ public final class ReportPdfReader {
   }
 
   private Checked<CarriedReport> read(PDDocument document) throws IOException {
-    if (document.getNumberOfPages() > MOST_PAGES) {
+    if (document.getNumberOfPages() > MAX_PAGES) {
       return refused("a PDF of " + document.getNumberOfPages() + " pages");
     }
     Map<String, byte[]> files = files(document);
@@ -130,7 +130,7 @@ public final class ReportPdfReader {
     }
     for (Map.Entry<String, PDComplexFileSpecification> entry : all.entrySet()) {
       PDEmbeddedFile file = entry.getValue().getEmbeddedFile();
-      if (file != null && files.size() < MOST_FILES) {
+      if (file != null && files.size() < MAX_FILES) {
         files.put(entry.getKey(), decoded.bytes(file.getCOSObject()));
       }
     }

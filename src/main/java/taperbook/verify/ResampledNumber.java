@@ -23,17 +23,18 @@ record ResampledNumber(List<Optional<Estimate>> each) {
     each = List.copyOf(each);
   }
 
-  private boolean hasAlways() {
+  private boolean isAlwaysPresent() {
     return each.stream().allMatch(Optional::isPresent);
   }
 
-  private boolean hasNever() {
+  private boolean isNeverPresent() {
     return each.stream().allMatch(Optional::isEmpty);
   }
 
   /** Returns true if one has a value in every draw, and the other in none. */
-  boolean cameOrWent(ResampledNumber other) {
-    return (hasAlways() && other.hasNever()) || (hasNever() && other.hasAlways());
+  boolean wasAddedOrRemoved(ResampledNumber other) {
+    return (isAlwaysPresent() && other.isNeverPresent())
+        || (isNeverPresent() && other.isAlwaysPresent());
   }
 
   /**
@@ -47,15 +48,15 @@ record ResampledNumber(List<Optional<Estimate>> each) {
    * @param endShare the minimum move of an end of the interval
    */
   boolean isApart(ResampledNumber other, double valueShare, double endShare) {
-    if (!hasAlways() || !other.hasAlways()) {
-      return cameOrWent(other);
+    if (!isAlwaysPresent() || !other.isAlwaysPresent()) {
+      return wasAddedOrRemoved(other);
     }
     for (ToDoubleFunction<Estimate> part : PARTS) {
       double[] own = sorted(part);
       double[] others = other.sorted(part);
       double share = PARTS.indexOf(part) == 0 ? valueShare : endShare;
-      double least = Math.max(share * half(other), EQUAL * Math.abs(part(part)));
-      if (Math.abs(part(part) - other.part(part)) > least && areDisjoint(own, others)) {
+      double min = Math.max(share * half(other), EQUAL * Math.abs(part(part)));
+      if (Math.abs(part(part) - other.part(part)) > min && areDisjoint(own, others)) {
         return true;
       }
     }
@@ -67,8 +68,8 @@ record ResampledNumber(List<Optional<Estimate>> each) {
    * added or removed.
    */
   double distance(ResampledNumber other) {
-    if (!hasAlways() || !other.hasAlways()) {
-      return cameOrWent(other) ? Double.POSITIVE_INFINITY : 0;
+    if (!isAlwaysPresent() || !other.isAlwaysPresent()) {
+      return wasAddedOrRemoved(other) ? Double.POSITIVE_INFINITY : 0;
     }
     return PARTS.stream().mapToDouble(p -> Math.abs(mean(p) - other.mean(p))).max().orElse(0);
   }

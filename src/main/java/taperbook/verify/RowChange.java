@@ -21,11 +21,11 @@ public record RowChange(String file, int lineBefore, int lineAfter, String befor
     if (lineAfter == 0) {
       return file + ":" + lineBefore + ": taken away, \u201c" + before + "\u201d";
     }
-    return file + ":" + lineAfter + ": " + became(before, after);
+    return file + ":" + lineAfter + ": " + describeReplacement(before, after);
   }
 
   /** Describes the replacement of one text by another. */
-  static String became(String before, String after) {
+  static String describeReplacement(String before, String after) {
     return (before.isEmpty() ? "nothing" : "\u201c" + before + "\u201d")
         + " became "
         + (after.isEmpty() ? "nothing" : "\u201c" + after + "\u201d");

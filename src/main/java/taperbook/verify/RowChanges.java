@@ -44,12 +44,12 @@ final class RowChanges {
 
   private void file(String path, List<String> one, List<String> other) {
     int head = 0;
-    int most = Math.min(one.size(), other.size());
-    while (head < most && one.get(head).equals(other.get(head))) {
+    int max = Math.min(one.size(), other.size());
+    while (head < max && one.get(head).equals(other.get(head))) {
       head++;
     }
     int tail = 0;
-    while (tail < most - head
+    while (tail < max - head
         && one.get(one.size() - 1 - tail).equals(other.get(other.size() - 1 - tail))) {
       tail++;
     }
@@ -104,15 +104,15 @@ final class RowChanges {
   private void stretch(
       String path, int fromLeft, List<String> left, int fromRight, List<String> right) {
     for (int k = 0; k < Math.max(left.size(), right.size()); k++) {
-      boolean was = k < left.size();
-      boolean is = k < right.size();
+      boolean hasBefore = k < left.size();
+      boolean hasAfter = k < right.size();
       changes.add(
           new RowChange(
               path,
-              was ? fromLeft + k + 1 : 0,
-              is ? fromRight + k + 1 : 0,
-              was ? left.get(k) : "",
-              is ? right.get(k) : ""));
+              hasBefore ? fromLeft + k + 1 : 0,
+              hasAfter ? fromRight + k + 1 : 0,
+              hasBefore ? left.get(k) : "",
+              hasAfter ? right.get(k) : ""));
     }
   }
 }

@@ -58,7 +58,7 @@ final class NumberMovesTest {
             false);
     assertThat(moved).hasSize(1);
     assertThat(moved.get(0).after()).isEmpty();
-    assertThat(moved.get(0).beyond()).isTrue();
+    assertThat(moved.get(0).isOutsideInterval()).isTrue();
   }
 
   @Test

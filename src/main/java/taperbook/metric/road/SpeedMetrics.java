@@ -134,7 +134,7 @@ final class SpeedMetrics {
 
     /** True if the speeds only determine the line. */
     boolean isTwo() {
-      return new Drives(drives).speeds() < Drives.LEAST_SPEEDS;
+      return new Drives(drives).speeds() < Drives.MIN_SPEEDS;
     }
 
     private LinePoint point(int i, DriveFigures figures, Estimate y) {

@@ -51,18 +51,18 @@ public interface ReportBuild {
    *
    * @param files its files
    * @param fingerprint hash of everything that it was actually built from
-   * @param told problems that did not prevent the build, including errors
+   * @param problems problems that did not prevent the build, including errors
    * @param summary what the tester should see without opening the report
    * @param headline the numbers at its top
    */
   record Made(
       ReportFiles files,
       String fingerprint,
-      List<Problem> told,
+      List<Problem> problems,
       List<String> summary,
       List<Printed> headline) {
     public Made {
-      told = List.copyOf(told);
+      problems = List.copyOf(problems);
       summary = List.copyOf(summary);
       headline = List.copyOf(headline);
     }

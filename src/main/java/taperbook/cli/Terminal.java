@@ -28,10 +28,10 @@ public record Terminal(boolean messages, boolean results, int width) {
   /** Returns the terminal that the launcher detected for this process. */
   static Terminal ofProcess(Map<String, String> environment) {
     boolean plain = environment.getOrDefault("TERM", "").equals("dumb");
-    int told = Integer.getInteger("taperbook.width", 0);
+    int detected = Integer.getInteger("taperbook.width", 0);
     return new Terminal(
         Boolean.getBoolean("taperbook.terminal") && !plain,
         Boolean.getBoolean("taperbook.results") && !plain,
-        told > 0 ? told : DEFAULT_WIDTH);
+        detected > 0 ? detected : DEFAULT_WIDTH);
   }
 }

@@ -29,7 +29,7 @@ public final class ReportCommand {
 
   private final Messages messages;
   private final ProcessContext processContext;
-  private final Set<Problem> told = new LinkedHashSet<>();
+  private final Set<Problem> reported = new LinkedHashSet<>();
 
   public ReportCommand(Messages messages, ProcessContext processContext) {
     this.messages = messages;
@@ -153,7 +153,7 @@ public final class ReportCommand {
     if (value.isEmpty()) {
       return refused(name, List.of());
     }
-    report(value.get().told());
+    report(value.get().problems());
     messages.steps().begin(1, "publishing");
     Optional<String> moved = moved(commandContext, name, making.value().get(), value.get());
     commandContext.published(name).replace(value.get().files(), value.get().fingerprint());
@@ -202,6 +202,6 @@ public final class ReportCommand {
 
   /** Reports each problem once, even if several reports use the same file. */
   private void report(List<Problem> problems) {
-    messages.problems(problems.stream().filter(told::add).toList());
+    messages.problems(problems.stream().filter(reported::add).toList());
   }
 }

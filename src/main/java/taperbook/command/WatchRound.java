@@ -103,7 +103,7 @@ final class WatchRound {
       return false;
     }
     List<Problem> problems = new ArrayList<>(made.problems());
-    made.value().ifPresent(m -> problems.addAll(m.told()));
+    made.value().ifPresent(m -> problems.addAll(m.problems()));
     lasting.put(name, problems);
     boolean news = reportNew(name, before);
     if (made.value().isEmpty()) {

@@ -273,14 +273,14 @@ public final class PdfComparison {
   }
 
   private void lines(int page, List<String> one, List<String> other) {
-    int told = 0;
-    for (int i = 0; i < Math.max(one.size(), other.size()) && told < MAX_LINES; i++) {
+    int reported = 0;
+    for (int i = 0; i < Math.max(one.size(), other.size()) && reported < MAX_LINES; i++) {
       String a = i < one.size() ? one.get(i) : "nothing";
       String b = i < other.size() ? other.get(i) : "nothing";
       if (!a.equals(b)) {
         String place = "page " + page + ", line " + (i + 1);
         texts.add(new Difference(Difference.Kind.TEXT, place, a, b));
-        told++;
+        reported++;
       }
     }
   }

@@ -99,7 +99,7 @@ final class CurveBuilder {
     return powers.size() < BAND_POINTS
         ? Optional.empty()
         : Optional.of(
-            Curve.taking(
+            Curve.wrap(
                 x,
                 powers.stream().mapToDouble(Estimate::value).toArray(),
                 powers.stream().mapToDouble(e -> e.bounds().low()).toArray(),
@@ -140,7 +140,7 @@ final class CurveBuilder {
       high[k] = y[k] + power.halfStep();
       wide[k] = GapRule.isWide(power, i);
     }
-    return Curve.taking(x, y, low, high, wide);
+    return Curve.wrap(x, y, low, high, wide);
   }
 
   private static Curve socOverTime(Trace soc, MonotoneBounds socBounds) {

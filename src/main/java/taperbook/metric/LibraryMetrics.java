@@ -181,7 +181,7 @@ public final class LibraryMetrics {
         RangeFigures.of(drives, recording.session().displayRounding(), Basis.DRIVEN);
     return new CurveBuilder(recording, range)
         .powerOverSoc()
-        .map(c -> CurveThinning.of(c, LibraryRow.MOST_POINTS))
+        .map(c -> CurveThinning.of(c, LibraryRow.MAX_POINTS))
         .orElse(Curve.EMPTY);
   }
 

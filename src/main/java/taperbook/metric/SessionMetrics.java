@@ -129,7 +129,7 @@ final class SessionMetrics {
 
   /** Returns {@link #numbers()} with C-rates added. */
   Numbers numbersWithRates() {
-    return numbers().and(rates(numbers(), CommonGround.NONE));
+    return numbers().plus(rates(numbers(), CommonGround.NONE));
   }
 
   /**
@@ -144,7 +144,7 @@ final class SessionMetrics {
             .make(plan.wishes().distances());
     MetricCollector common = new MetricCollector(recording.session().name(), caveats);
     new CommonGroundMetrics(recording, range, common).measure(ground, plan.wishes());
-    Numbers all = numbers().and(ofRuns).and(common.numbers());
+    Numbers all = numbers().plus(ofRuns).plus(common.numbers());
     List<Caveat> concerned = new ArrayList<>(caveats);
     concerned.addAll(disagreements(checks));
     concerned.addAll(effects.caveats());
@@ -152,7 +152,7 @@ final class SessionMetrics {
     return new SessionResult(
         recording.session(),
         drives,
-        all.and(rates(all, ground)),
+        all.plus(rates(all, ground)),
         checks,
         curves(),
         concerned,

@@ -67,7 +67,7 @@ final class ScriptedPulse implements WatchClock {
   }
 
   @Override
-  public void whole(Runnable work) {
+  public void runUninterrupted(Runnable work) {
     work.run();
   }
 

@@ -143,7 +143,7 @@ final class LibraryMetricsTest {
     double[] y = IntStream.range(0, n).mapToDouble(i -> 100 + 20 * Math.sin(i / 7.0)).toArray();
     boolean[] wide = new boolean[n];
     wide[1234] = true;
-    Curve thinned = CurveThinning.of(new Curve(x, y, y, y, wide), LibraryRow.MOST_POINTS);
+    Curve thinned = CurveThinning.of(new Curve(x, y, y, y, wide), LibraryRow.MAX_POINTS);
     assertThat(thinned.size()).isEqualTo(64);
     assertThat(IntStream.range(0, 64).filter(thinned::wideGapAfter).count()).isEqualTo(1);
     assertThat(thinned.x(0)).isEqualTo(x[0]);

@@ -94,8 +94,8 @@ final class RepeatsTest {
     ReportNumber other = SINGLE.find("average_power_10_80", "other").orElseThrow();
     Runs.Spread spread = REPEATED.runs().spread();
     double beyond = Math.hypot(spread.halfWidth(one), spread.halfWidth(other));
-    assertThat(one.surelyDiffers(other)).isTrue();
-    assertThat(one.surelyDiffers(other, beyond)).isFalse();
+    assertThat(one.differsSignificantly(other)).isTrue();
+    assertThat(one.differsSignificantly(other, beyond)).isFalse();
   }
 
   private static boolean leads(ReportResult result) {

@@ -32,8 +32,9 @@ public final class ConditionSimilarity {
   /** Returns the conditions in which sessions differ: temperatures, preconditioning, station. */
   public static List<ConditionItem> unlike(List<Session> sessions) {
     List<ConditionItem> unlike = new ArrayList<>();
-    within(sessions, ConditionItem.BATTERY_TEMPERATURE_AT_START, Drives.LIKE_TEMPERATURE, unlike);
-    within(sessions, ConditionItem.AMBIENT_TEMPERATURE, Drives.LIKE_TEMPERATURE, unlike);
+    within(
+        sessions, ConditionItem.BATTERY_TEMPERATURE_AT_START, Drives.SIMILAR_TEMPERATURE, unlike);
+    within(sessions, ConditionItem.AMBIENT_TEMPERATURE, Drives.SIMILAR_TEMPERATURE, unlike);
     if (mayLimit(sessions)) {
       within(sessions, ConditionItem.STATION_RATED_POWER, 0, unlike);
     }

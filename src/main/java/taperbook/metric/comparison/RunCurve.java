@@ -59,7 +59,7 @@ public final class RunCurve {
       low[i] = Math.max(0, means[i] - half);
       high[i] = means[i] + half;
     }
-    return Curve.taking(grid, means, low, high, new boolean[grid.length]);
+    return Curve.wrap(grid, means, low, high, new boolean[grid.length]);
   }
 
   /** Returns the mean power of a run's courses at each state of charge, kW. */

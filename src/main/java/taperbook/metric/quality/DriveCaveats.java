@@ -65,7 +65,7 @@ public final class DriveCaveats {
         + ") at the same speed, within "
         + formatter.exactly(Drives.SAME_SPEED, Unit.KILOMETRE_PER_HOUR)
         + ", and in air within "
-        + formatter.degrees(Estimate.exactly(Drives.LIKE_TEMPERATURE))
+        + formatter.degrees(Estimate.exactly(Drives.SIMILAR_TEMPERATURE))
         + " of each other."
         + (names.size() == 2
             ? " Two drives tell little of how much drives differ, hence the wide intervals: a third"

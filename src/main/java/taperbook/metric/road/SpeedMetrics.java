@@ -137,7 +137,7 @@ final class SpeedMetrics {
 
     /** Returns true if there are just enough speeds to determine the line. */
     boolean isExactlyDetermined() {
-      return new Drives(drives).speeds() < Drives.LEAST_SPEEDS;
+      return new Drives(drives).speeds() < Drives.MIN_SPEEDS;
     }
 
     private LinePoint point(int i, DriveFigures figures, Estimate y) {

@@ -41,7 +41,7 @@ public final class AgeingMetrics {
    * Largest comparable difference of battery temperature, or of air temperature if that is unknown,
    * °C. Common practice, no source.
    */
-  private static final double LIKE_TEMPERATURE = 5;
+  private static final double SIMILAR_TEMPERATURE = 5;
 
   /** Two sessions determine a slope but not its fit. */
   private static final int LEAST_SESSIONS = 3;
@@ -155,7 +155,7 @@ public final class AgeingMetrics {
             .flatMap(a -> a.amount(item).stream())
             .mapToDouble(Estimate::value)
             .summaryStatistics();
-    return all.getMax() - all.getMin() > LIKE_TEMPERATURE + 1e-9
+    return all.getMax() - all.getMin() > SIMILAR_TEMPERATURE + 1e-9
         ? Optional.of("the sessions differ by more than 5 \u00b0C in " + item.words())
         : Optional.empty();
   }

@@ -132,7 +132,7 @@ public final class StopPhaseMetrics {
   private Optional<Moment> firstRowWithPower() {
     Optional<Trace> power = session.trace(Channel.POWER);
     OptionalInt at =
-        power.map(p -> p.firstAbove(Session.MOST_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
+        power.map(p -> p.firstAbove(Session.MAX_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
     if (at.isEmpty()) {
       return Optional.empty();
     }
@@ -161,7 +161,7 @@ public final class StopPhaseMetrics {
     Optional<Moment> unplugged = stated(ConditionItem.UNPLUGGED);
     Optional<Trace> power = session.trace(Channel.POWER);
     OptionalInt at =
-        power.map(p -> p.lastAbove(Session.MOST_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
+        power.map(p -> p.lastAbove(Session.MAX_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
     if (at.isEmpty()) {
       return unplugged;
     }

@@ -42,7 +42,7 @@ public final class CorrectionsCsv {
     cells.add(moved.unit().symbol());
     cells.addAll(amounts(moved.before()));
     cells.addAll(amounts(moved.after()));
-    cells.add(moved.beyond() ? "yes" : "no");
+    cells.add(moved.isOutsideInterval() ? "yes" : "no");
     cells.add(CsvWriter.escapeFormula(String.join("; ", moved.causes())));
     return cells;
   }

@@ -218,7 +218,7 @@ public final class NumbersJson {
       json.writeBooleanField("agrees", compared.agrees());
       amount(json, "difference", compared.difference().value());
       bounds(json, compared.difference());
-      amount(json, "losses_allowed", 100 * compared.mostLost());
+      amount(json, "losses_allowed", 100 * compared.maxLoss());
       reason(json, "");
     } else {
       for (String field :

@@ -64,7 +64,7 @@ public final class LibraryPage {
         "window",
         result.plan().window().from() + "\u00a0% to " + result.plan().window().to() + "\u00a0%");
     map.put("sessions", result.rows().size());
-    map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MOST_IN_DETAIL));
+    map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MAX_IN_DETAIL));
     map.put("large", result.isLarge());
     VehicleTable vehicles = new VehicleTable(result, formatter);
     map.put("vehicleHeads", vehicles.heads(table.columns()));

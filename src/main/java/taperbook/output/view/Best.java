@@ -44,7 +44,7 @@ final class Best {
   }
 
   private static boolean differ(ReportNumber one, ReportNumber other, Spread runs) {
-    return one.surelyDiffers(other, Math.hypot(runs.halfWidth(one), runs.halfWidth(other)));
+    return one.differsSignificantly(other, Math.hypot(runs.halfWidth(one), runs.halfWidth(other)));
   }
 
   private static double value(List<Optional<ReportNumber>> numbers, int i) {

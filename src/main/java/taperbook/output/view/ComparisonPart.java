@@ -234,11 +234,13 @@ final class ComparisonPart {
         "These windows are those of the version of "
             + NumberFormatter.date(frozen.since())
             + ", so that a mended reading does not move them";
-    return frozen.anew().equals(ground.windows())
+    return frozen.current().equals(ground.windows())
         ? sentence + "."
         : sentence
             + "; found anew they would be "
-            + frozen.anew().stream().map(ComparisonPart::edges).collect(Collectors.joining(" and "))
+            + frozen.current().stream()
+                .map(ComparisonPart::edges)
+                .collect(Collectors.joining(" and "))
             + ".";
   }
 

@@ -77,7 +77,7 @@ final class CorrectionsPart {
     if (all == 0) {
       return since + "no number moved by more than other random draws move it.";
     }
-    long beyond = correction.moved().stream().filter(MovedNumber::beyond).count();
+    long beyond = correction.moved().stream().filter(MovedNumber::isOutsideInterval).count();
     return since
         + (all == 1 ? "1 number" : all + " numbers")
         + " moved by more than other random draws move them, "
@@ -88,7 +88,7 @@ final class CorrectionsPart {
   /** Sorts headline numbers first, then those outside their old intervals. */
   private List<MovedNumber> first(List<MovedNumber> moved) {
     return moved.stream()
-        .filter(m -> headline(m) < Integer.MAX_VALUE || m.beyond())
+        .filter(m -> headline(m) < Integer.MAX_VALUE || m.isOutsideInterval())
         .sorted(Comparator.comparingInt(this::headline))
         .limit(MOST_NUMBERS)
         .toList();
@@ -118,7 +118,7 @@ final class CorrectionsPart {
         "after",
         amount(number, number.after()),
         "beyond",
-        number.beyond(),
+        number.isOutsideInterval(),
         "causes",
         number.causes().stream()
             .map(changes::indexOf)

@@ -200,7 +200,7 @@ final class CapacityTest {
     assertThat(compared.second().estimate().value()).isCloseTo(57, within(1e-9));
     // 5 % less comes out than goes in, as losses may have it.
     assertThat(compared.agrees()).isTrue();
-    assertThat(compared.mostLost()).isCloseTo(0.12, within(1e-9));
+    assertThat(compared.maxLoss()).isCloseTo(0.12, within(1e-9));
     assertThat(((Compared) check(result, "check_usable_energy").outcome()).agrees()).isTrue();
     Estimate share = result.numbers().estimate("drive_energy_share").orElseThrow();
     assertThat(share.value()).isCloseTo(95, within(0.2));

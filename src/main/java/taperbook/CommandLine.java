@@ -20,6 +20,7 @@ import taperbook.command.ExplainCommand;
 import taperbook.command.ReportCommand;
 import taperbook.command.VerifyCommand;
 import taperbook.command.WatchCommand;
+import taperbook.i18n.Texts;
 import taperbook.workspace.StoppedException;
 
 /** Parses the arguments, runs the command, and converts failures to an exit status. */
@@ -68,7 +69,7 @@ public final class CommandLine {
     } catch (ArgumentParser.WrongUsage e) {
       String what = e.getMessage();
       messages.stopped(what + (what.endsWith("?") ? "" : "."));
-      messages.remark("taperbook --help shows what can be asked.");
+      messages.remark(Texts.of("command.command_line.taperbook_help_shows_what_can"));
       return ExitStatus.WRONG_USAGE;
     } finally {
       messages.endProgress();
@@ -92,17 +93,12 @@ public final class CommandLine {
       return ExitStatus.INPUT_REFUSED;
     } catch (OutOfMemoryError e) {
       messages.stopped(
-          "the input needs more memory than the "
-              + Runtime.getRuntime().maxMemory() / MEBIBYTE
-              + " MiB there are. What is published is unchanged. Keep the rows of one session in a"
-              + " file, or give Java more memory with JAVA_TOOL_OPTIONS=-Xmx8g, then run again.");
+          Texts.of(
+              "command.command_line.input_needs_more_memory_than",
+              Runtime.getRuntime().maxMemory() / MEBIBYTE));
       return ExitStatus.INPUT_REFUSED;
     } catch (InvalidPathException e) {
-      messages.stopped(
-          "the name '"
-              + e.getInput()
-              + "' cannot be used in this locale, which is not UTF-8. Set LC_ALL=C.UTF-8, then run"
-              + " again.");
+      messages.stopped(Texts.of("command.command_line.name_cannot_be_used_in", e.getInput()));
       return ExitStatus.INPUT_REFUSED;
     } catch (RuntimeException | StackOverflowError | LinkageError e) {
       Optional<String> stopped = TemporaryFolder.reasonOf(e);
@@ -119,9 +115,9 @@ public final class CommandLine {
     List<String> names = request.names();
     if (names.size() != 1 || !OperandKind.SHELL.words().contains(names.get(0))) {
       messages.stopped(
-          "completion needs one of the words "
-              + String.join(", ", OperandKind.SHELL.words())
-              + ".");
+          Texts.of(
+              "command.command_line.completion_needs_one_of_words",
+              String.join(", ", OperandKind.SHELL.words())));
       return ExitStatus.WRONG_USAGE;
     }
     messages.text(Completion.script(names.get(0)));

@@ -7,6 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.UUID;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.RegularFile;
 
 /**
@@ -42,11 +43,7 @@ final class TemporaryFolder {
       return Optional.empty();
     } catch (IOException | InvalidPathException e) {
       return Optional.of(
-          "the folder for temporary files, "
-              + folder
-              + ", is missing, full or may not be written, and Java needs it to read fonts. Nothing"
-              + " published changed. Mend it, or name another with"
-              + " JAVA_TOOL_OPTIONS=-Djava.io.tmpdir=DIR, then run again.");
+          Texts.of("command.temporary_folder.folder_for_temporary_files_is", folder));
     }
   }
 }

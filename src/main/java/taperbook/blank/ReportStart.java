@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.i18n.Texts;
 import taperbook.input.plan.ReportKey;
 import taperbook.quantity.Unit;
 
@@ -32,7 +33,7 @@ public final class ReportStart {
     }
     List<String> lines = new ArrayList<>();
     lines.add("---");
-    lines.add("# Lines that begin with # are not read. Take the # away to use a key.");
+    lines.add(Texts.of("blank.report_start.lines_that_begin_with_are"));
     for (ReportKey key : ReportKey.values()) {
       lines.add("# " + key.meaning());
       lines.add(written.containsKey(key) ? line(key, written) : unused(key));
@@ -64,9 +65,8 @@ public final class ReportStart {
               + distance
               + "\")}.");
     }
-    lines.add("The power reached ${both(\"peak_power\")} and stayed there for");
-    lines.add(
-        "${both(\"peak_hold_time\")}. From 10 % to 80 % it took ${both(\"time_soc_10_80\")}.");
+    lines.add(Texts.of("blank.report_start.power_reached_both_peak_power"));
+    lines.add(Texts.of("blank.report_start.both_peak_hold_time_from"));
     return lines;
   }
 }

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import taperbook.i18n.Texts;
 import taperbook.input.KnownColumn;
 import taperbook.input.KnownColumns;
 import taperbook.output.pdf.RecordingSheet;
@@ -60,37 +61,46 @@ public final class SheetPlan {
 
   private RecordingSheet session() {
     return new RecordingSheet(
-        "Recording sheet: charging session",
-        "For one session, from arriving to unplugging.",
+        Texts.of("blank.sheet_plan.recording_sheet_charging_session"),
+        Texts.of("blank.sheet_plan.for_one_session_from_arriving"),
         SheetTexts.SESSION_CAUTIONS,
         stage(
-            "Before plugging in", SheetTexts.SESSION_BEFORE, ConditionItem.values(), SESSION_AFTER),
+            Texts.of("blank.sheet_plan.before_plugging_in"),
+            SheetTexts.SESSION_BEFORE,
+            ConditionItem.values(),
+            SESSION_AFTER),
         SheetTexts.SESSION_DURING,
         new RecordingSheet.Table(
             "Readings",
-            "What counts is the state of charge that you read, not the mark. Note cars that come"
-                + " or leave, and what looks odd.",
+            Texts.of("blank.sheet_plan.what_counts_is_state_of"),
             heads("mark", KnownColumns.readings(), READINGS),
             marks()),
-        after("After unplugging", SheetTexts.SESSION_AFTER, SESSION_AFTER));
+        after(
+            Texts.of("blank.sheet_plan.after_unplugging"),
+            SheetTexts.SESSION_AFTER,
+            SESSION_AFTER));
   }
 
   private RecordingSheet rangeTest() {
     return new RecordingSheet(
-        "Recording sheet: range test",
-        "For one drive, from setting off to the charger.",
+        Texts.of("blank.sheet_plan.recording_sheet_range_test"),
+        Texts.of("blank.sheet_plan.for_one_drive_from_setting"),
         SheetTexts.DRIVE_CAUTIONS,
-        stage("Before setting off", SheetTexts.DRIVE_BEFORE, RangeItem.values(), DRIVE_AFTER),
+        stage(
+            Texts.of("blank.sheet_plan.before_setting_off"),
+            SheetTexts.DRIVE_BEFORE,
+            RangeItem.values(),
+            DRIVE_AFTER),
         SheetTexts.DRIVE_DURING,
         new RecordingSheet.Table(
             "Legs",
-            "Laps, or stretches between stops. The drive as a whole is enough if you have no legs.",
+            Texts.of("blank.sheet_plan.laps_or_stretches_between_stops"),
             heads(
                 "",
                 KnownColumns.legs(),
                 KnownColumns.legs().stream().map(KnownColumn::name).toList()),
             Collections.nCopies(LEGS, "")),
-        after("After the drive", SheetTexts.DRIVE_AFTER, DRIVE_AFTER));
+        after(Texts.of("blank.sheet_plan.after_drive"), SheetTexts.DRIVE_AFTER, DRIVE_AFTER));
   }
 
   private RecordingSheet.Stage stage(

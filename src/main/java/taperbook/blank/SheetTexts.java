@@ -1,66 +1,57 @@
 package taperbook.blank;
 
 import java.util.List;
+import taperbook.i18n.Texts;
 
 /**
  * Instructions on a recording sheet. The cautions are based on the duties of any driver and the
  * warnings at stations; the other instructions are common practice, no source.
  */
 final class SheetTexts {
-  private static final String MANUAL =
-      "Follow the vehicle\u2019s manual and the station\u2019s instructions.";
-  private static final String DAMAGE =
-      "Do not use a damaged connector, cable or station; report it to the operator.";
+  private static final String MANUAL = Texts.of("blank.sheet_texts.follow_vehicle_s_manual_and");
+  private static final String DAMAGE = Texts.of("blank.sheet_texts.do_not_use_damaged_connector");
   private static final String LICENSED =
-      "Open nothing: electrical work is for licensed people only.";
-  private static final String DRIVING =
-      "Never read, write or film while driving: a passenger, a fixed camera or a logger does that.";
-  private static final String RULES = "Local rules, traffic and weather come before any test.";
+      Texts.of("blank.sheet_texts.open_nothing_electrical_work_is");
+  private static final String DRIVING = Texts.of("blank.sheet_texts.never_read_write_or_film");
+  private static final String RULES = Texts.of("blank.sheet_texts.local_rules_traffic_and_weather");
 
   static final List<String> SESSION_CAUTIONS =
       List.of(
           DRIVING,
-          "Run low on the way only where a stop is safe and a charger is near.",
+          Texts.of("blank.sheet_texts.run_low_on_way_only"),
           MANUAL,
           DAMAGE,
           LICENSED,
-          "Stand clear of moving cars, keep cables off walkways, and stay dry and visible.");
+          Texts.of("blank.sheet_texts.stand_clear_of_moving_cars"));
 
   static final List<String> SESSION_BEFORE =
       List.of(
-          "Set the station as the navigation\u2019s destination, so that the car can warm its"
-              + " battery on the way; note when.",
-          "Arrive warm and low: at 10 % or below if it is safe.",
-          "Note the battery temperature if the car shows it, before plugging in.",
-          "Look who shares the station or its cabinet; take a stall that nobody shares.",
-          "Fix the camera: car display, station display and a clock with seconds in frame, sharp,"
-              + " without glare.",
-          "Start the film, then read the state of charge, then plug in.",
-          "Photograph the odometer, the rating on the station, the tariff and the software version.",
-          "Put heating or cooling where it stays to the end, and write it under remarks.");
+          Texts.of("blank.sheet_texts.set_station_as_navigation_s"),
+          Texts.of("blank.sheet_texts.arrive_warm_and_low_at"),
+          Texts.of("blank.sheet_texts.note_battery_temperature_if_car"),
+          Texts.of("blank.sheet_texts.look_who_shares_station_or"),
+          Texts.of("blank.sheet_texts.fix_camera_car_display_station"),
+          Texts.of("blank.sheet_texts.start_film_then_read_state"),
+          Texts.of("blank.sheet_texts.photograph_odometer_rating_on_station"),
+          Texts.of("blank.sheet_texts.put_heating_or_cooling_where"));
 
   static final List<String> SESSION_DURING =
       List.of(
-          "Time counts from plugging in. Read all displays at once: best at each change of the"
-              + " displayed state of charge.",
-          "Leave empty what you did not read. Spare rows: where the power jumps, and where its"
-              + " peak begins and ends.");
+          Texts.of("blank.sheet_texts.time_counts_from_plugging_in"),
+          Texts.of("blank.sheet_texts.leave_empty_what_you_did"));
 
   static final List<String> SESSION_AFTER =
       List.of(
-          "Arrived ______, plugged in ______, first power ______, unplugged ______, left ______,"
-              + " on the clock of the readings.",
-          "Photograph the last screens of car and station: time, energy, price.",
-          "Note the last reading, then unplug and put the connector back. Keep film, photographs"
-              + " and this sheet.",
-          "Type it in: taperbook blank session NAME makes the files, taperbook check reads them.");
+          Texts.of("blank.sheet_texts.arrived_plugged_in_first_power"),
+          Texts.of("blank.sheet_texts.photograph_last_screens_of_car"),
+          Texts.of("blank.sheet_texts.note_last_reading_then_unplug"),
+          Texts.of("blank.sheet_texts.type_it_in_taperbook_blank"));
 
   static final List<String> DRIVE_CAUTIONS =
       List.of(
           DRIVING,
-          "Hold a steady speed within the limit, and drop the test when traffic or weather asks"
-              + " for it.",
-          "Run low only where a stop is safe and a charger near, and plan a second charger.",
+          Texts.of("blank.sheet_texts.hold_steady_speed_within_limit"),
+          Texts.of("blank.sheet_texts.run_low_only_where_stop"),
           MANUAL,
           DAMAGE,
           LICENSED,
@@ -68,25 +59,25 @@ final class SheetTexts {
 
   static final List<String> DRIVE_BEFORE =
       List.of(
-          "Plan a loop or an out-and-back route that ends at a charger, with a second one near.",
-          "Charge to the start state of charge shortly before, so that the battery is warm.",
-          "Check the tyre pressure cold; note people and luggage.",
-          "Set the trip display to zero; photograph it, the odometer and the state of charge.",
-          "Set heating or cooling once, and leave it.",
-          "Fix the camera on the displays, with a clock in frame, before you drive off.");
+          Texts.of("blank.sheet_texts.plan_loop_or_out_and"),
+          Texts.of("blank.sheet_texts.charge_to_start_state_of"),
+          Texts.of("blank.sheet_texts.check_tyre_pressure_cold_note"),
+          Texts.of("blank.sheet_texts.set_trip_display_to_zero"),
+          Texts.of("blank.sheet_texts.set_heating_or_cooling_once"),
+          Texts.of("blank.sheet_texts.fix_camera_on_displays_with"));
 
   static final List<String> DRIVE_DURING =
       List.of(
-          "The passenger writes, or you do after each stop: never at the wheel.",
-          "A leg ends where you can stop, or where a landmark in the film shows the distance.",
-          "Note rain, wind, roadworks and queues, with the time.");
+          Texts.of("blank.sheet_texts.passenger_writes_or_you_do"),
+          Texts.of("blank.sheet_texts.leg_ends_where_you_can"),
+          Texts.of("blank.sheet_texts.note_rain_wind_roadworks_and"));
 
   static final List<String> DRIVE_AFTER =
       List.of(
-          "Photograph trip display, odometer and state of charge before you switch off.",
-          "Plug in: a range test and the session after it belong together.",
-          "Type it in: taperbook blank range-test NAME makes the files, taperbook check reads them.",
-          "Keep film, photographs and this sheet with the files.");
+          Texts.of("blank.sheet_texts.photograph_trip_display_odometer_and"),
+          Texts.of("blank.sheet_texts.plug_in_range_test_and"),
+          Texts.of("blank.sheet_texts.type_it_in_taperbook_blank_range"),
+          Texts.of("blank.sheet_texts.keep_film_photographs_and_this"));
 
   private SheetTexts() {}
 }

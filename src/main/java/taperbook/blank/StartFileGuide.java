@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import taperbook.format.ItemText;
+import taperbook.i18n.Texts;
 import taperbook.input.KnownColumn;
 import taperbook.session.Item;
 
@@ -20,25 +21,16 @@ final class StartFileGuide {
   static String text(
       Map<String, List<KnownColumn>> columns, String factFile, List<? extends Item> items) {
     List<String> lines = new ArrayList<>();
-    lines.addAll(
-        wrapped(
-            "",
-            "About the files in this folder. This text is for you: no command reads it, and you may"
-                + " delete it."));
+    lines.addAll(wrapped("", Texts.of("blank.start_file_guide.about_files_in_this_folder")));
     columns.forEach(
         (file, known) -> {
           lines.add("");
-          lines.add("Columns of " + file);
+          lines.add(Texts.of("blank.start_file_guide.columns_of", file));
           known.forEach(c -> column(c, lines));
         });
     lines.add("");
-    lines.add("Items of " + factFile);
-    lines.addAll(
-        wrapped(
-            "",
-            "An item with a star needs a value, or the word unknown under how known; the others may"
-                + " stay as they are. Do not guess: what is unknown is told to the reader as"
-                + " such."));
+    lines.add(Texts.of("blank.start_file_guide.items_of", factFile));
+    lines.addAll(wrapped("", Texts.of("blank.start_file_guide.item_with_star_needs_value")));
     items.forEach(i -> item(i, lines));
     return String.join("\n", lines) + "\n";
   }

@@ -10,6 +10,7 @@ import taperbook.buildinfo.BuildInfo;
 import taperbook.buildinfo.ReportDate;
 import taperbook.cli.Request;
 import taperbook.diagnostics.Checked;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.DiskFolder;
 import taperbook.input.folder.RegularFile;
 import taperbook.plan.LibraryPlan;
@@ -44,7 +45,7 @@ public record CommandContext(
 
   public static CommandContext in(Path folder, Map<String, String> environment) {
     if (!Files.isDirectory(folder.toAbsolutePath())) {
-      throw new StoppedException("there is no folder " + folder + ". Is its name right?");
+      throw new StoppedException(Texts.of("command.command_context.there_is_no_folder_is", folder));
     }
     if (RegularFile.isOutside(folder, folder.resolve("reports"))) {
       throw StoppedException.outsideProject(folder.resolve("reports"));

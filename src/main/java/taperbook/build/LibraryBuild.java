@@ -13,6 +13,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.output.LibraryJob;
 import taperbook.output.LibraryWriter;
 import taperbook.plan.LibraryPlan;
@@ -77,7 +78,7 @@ final class LibraryBuild implements ReportBuild {
     }
     inputs.clear();
     inputs.addAll(intake.inputs());
-    steps.begin(WRITING, "drawing and writing");
+    steps.begin(WRITING, Texts.of("command.common.drawing_and_writing"));
     LibraryJob job = job(intake);
     return new LibraryWriter()
         .write(job)
@@ -130,7 +131,9 @@ final class LibraryBuild implements ReportBuild {
         name -> intake.measured(name, project.visitSession(name)),
         session -> {
           int count = taken.incrementAndGet();
-          steps.begin(WRITING * count / names.size(), "session " + count + " of " + names.size());
+          steps.begin(
+              WRITING * count / names.size(),
+              Texts.of("command.library_build.session_of", count, names.size()));
           intake.take(session);
         });
     intake.keepRows();
@@ -143,11 +146,11 @@ final class LibraryBuild implements ReportBuild {
         new Problem(
             ProblemCode.LIBRARY_EMPTY,
             SourceLocation.file(article.path()),
-            "no session in sessions/ that can be used",
-            "at least one session for a library",
+            Texts.of("command.library_build.no_session_in_sessions_that"),
+            Texts.of("command.library_build.at_least_one_session_for"),
             commandContext.project().sessionNames().isEmpty()
-                ? "add a session"
-                : "mend the sessions that are there"));
+                ? Texts.of("command.library_build.add_session")
+                : Texts.of("command.library_build.mend_sessions_that_are_there")));
     return all;
   }
 
@@ -185,14 +188,14 @@ final class LibraryBuild implements ReportBuild {
     int numbers = result.rows().stream().mapToInt(r -> r.numbers().all().size()).sum();
     int left = result.leftOut().size();
     return List.of(
-        "  "
-            + result.rows().size()
-            + (result.rows().size() == 1 ? " session, " : " sessions, ")
-            + numbers
-            + " numbers, "
-            + withheld
-            + " withheld; "
-            + (left == 0 ? "nothing" : String.valueOf(left))
-            + " left out");
+        Texts.of(
+            "command.library_build.numbers_withheld_left_out",
+            result.rows().size(),
+            result.rows().size() == 1
+                ? Texts.of("command.library_build.session")
+                : Texts.of("command.library_build.sessions"),
+            numbers,
+            withheld,
+            left == 0 ? Texts.of("command.library_build.nothing") : String.valueOf(left)));
   }
 }

@@ -9,6 +9,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import taperbook.i18n.Texts;
 import taperbook.workspace.StoppedException;
 
 /**
@@ -70,7 +71,8 @@ final class OrderedExecutor {
       throw new IllegalStateException(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new StoppedException("interrupted while sessions are read", e);
+      throw new StoppedException(
+          Texts.of("command.ordered_executor.interrupted_while_sessions_are_read"), e);
     }
   }
 }

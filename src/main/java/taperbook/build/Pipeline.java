@@ -17,6 +17,7 @@ import taperbook.cli.ProgressListener;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.Severity;
+import taperbook.i18n.Texts;
 import taperbook.input.DuplicateReadings;
 import taperbook.input.SeasonCheck;
 import taperbook.input.StopsCheck;
@@ -94,13 +95,13 @@ public final class Pipeline {
     warmUp.end();
     return measured.then(
         result -> {
-          steps.begin(REVISING, "comparing with what was published");
+          steps.begin(REVISING, Texts.of("command.pipeline.comparing_with_what_was_published"));
           MetricReruns again =
               new MetricReruns(sources.plan(), templates, ground(sources, earlier));
           return revised(sources, earlier, result, again)
               .then(
                   outcome -> {
-                    steps.begin(WRITING, "drawing and writing");
+                    steps.begin(WRITING, Texts.of("command.common.drawing_and_writing"));
                     return written(sources, earlier, result, outcome);
                   });
         });

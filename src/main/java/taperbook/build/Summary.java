@@ -3,6 +3,7 @@ package taperbook.build;
 import java.util.ArrayList;
 import java.util.List;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.result.CrossCheck;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
@@ -65,16 +66,13 @@ final class Summary {
         result.main().checks().stream()
             .filter(c -> c.outcome() instanceof CrossCheck.Compared compared && !compared.agrees())
             .count();
-    return result.main().numbers().all().size()
-        + " numbers, "
-        + withheld
-        + " withheld; "
-        + result.main().checks().size()
-        + " cross-checks, "
-        + differing
-        + " differing; "
-        + result.main().caveats().size()
-        + " caveats";
+    return Texts.of(
+        "command.summary.numbers_withheld_cross_checks_differing",
+        result.main().numbers().all().size(),
+        withheld,
+        result.main().checks().size(),
+        differing,
+        result.main().caveats().size());
   }
 
   private static int widest(List<String> texts) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import taperbook.diagnostics.EditDistance;
+import taperbook.i18n.Texts;
 
 /** Parses the arguments of the process into a {@link Request}. */
 public final class ArgumentParser {
@@ -52,7 +53,8 @@ public final class ArgumentParser {
       if (option.takesValue()) {
         boolean joined = argument.length() > option.written().length();
         if (!joined && i + 1 == arguments.size()) {
-          throw new WrongUsage(option.written() + " needs " + option.need() + " after it");
+          throw new WrongUsage(
+              Texts.of("command.argument_parser.needs_after_it", option.written(), option.need()));
         }
         value = joined ? argument.substring(option.written().length() + 1) : arguments.get(++i);
       }
@@ -62,22 +64,24 @@ public final class ArgumentParser {
 
   private void take(Option option, String value) throws WrongUsage {
     if (options.containsKey(option)) {
-      throw new WrongUsage(option.written() + " is given twice");
+      throw new WrongUsage(Texts.of("command.argument_parser.is_given_twice", option.written()));
     }
     if (option.takesValue() && (value.isEmpty() || !option.accepts(value))) {
-      throw new WrongUsage(option.written() + " needs " + option.need() + ", not '" + value + "'");
+      throw new WrongUsage(
+          Texts.of("command.argument_parser.needs_not", option.written(), option.need(), value));
     }
     options.put(option, value);
   }
 
   private Request request() throws WrongUsage {
     if (words.isEmpty()) {
-      throw new WrongUsage("a command is missing");
+      throw new WrongUsage(Texts.of("command.argument_parser.command_is_missing"));
     }
     Command command = command(words.get(0));
     for (Option option : options.keySet()) {
       if (!command.takes(option)) {
-        throw new WrongUsage(command.word() + " takes no option " + option.written());
+        throw new WrongUsage(
+            Texts.of("command.argument_parser.takes_no_option", command.word(), option.written()));
       }
     }
     String folder = options.getOrDefault(Option.FOLDER, "");
@@ -91,13 +95,21 @@ public final class ArgumentParser {
     List<String> known = Arrays.stream(Command.values()).map(Command::word).toList();
     return Command.ofWord(word)
         .orElseThrow(
-            () -> new WrongUsage("there is no command '" + word + "'" + suggestion(word, known)));
+            () ->
+                new WrongUsage(
+                    Texts.of(
+                        "command.argument_parser.there_is_no_command",
+                        word,
+                        suggestion(word, known))));
   }
 
   private static WrongUsage noOption(String argument) {
     List<String> known = Arrays.stream(Option.values()).map(Option::written).toList();
     return new WrongUsage(
-        "there is no option " + argument + suggestion(argument.replaceFirst("=.*", ""), known));
+        Texts.of(
+            "command.argument_parser.there_is_no_option",
+            argument,
+            suggestion(argument.replaceFirst("=.*", ""), known)));
   }
 
   private static String suggestion(String word, List<String> known) {
@@ -105,14 +117,14 @@ public final class ArgumentParser {
         known.stream()
             .filter(w -> word.length() < 20 && EditDistance.between(w, word) <= MAX_EDITS)
             .findFirst();
-    return near.map(w -> "; did you mean " + w + "?").orElse("");
+    return near.map(w -> Texts.of("command.argument_parser.did_you_mean", w)).orElse("");
   }
 
   private static Path path(String name) throws WrongUsage {
     try {
       return Path.of(name);
     } catch (InvalidPathException e) {
-      throw new WrongUsage("'" + name + "' cannot be the name of a folder");
+      throw new WrongUsage(Texts.of("command.argument_parser.cannot_be_name_of_folder", name));
     }
   }
 }

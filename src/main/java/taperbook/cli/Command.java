@@ -6,107 +6,126 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Texts;
 
 /** The commands, with their usages. Help, completion and reference are generated from this list. */
 public enum Command {
   REPORT(
       "report",
-      "a report was refused; what was published of it is unchanged",
+      Texts.of("command.command.report_was_refused_what_was"),
       Set.of(),
       List.of(
-          new Usage("", List.of(), "make every report that is out of date"),
-          new Usage(
-              "", List.of(OperandKind.REPORTS), "make these reports, if they are out of date")),
-      List.of(
-          new Example("taperbook report", "every report of the folder you are in"),
-          new Example("taperbook report finch-first-look", "reports/finch-first-look.md alone"))),
-  CHECK(
-      "check",
-      "an error was found",
-      Set.of(),
-      List.of(
-          new Usage("", List.of(), "read everything, say every problem, write nothing"),
+          new Usage("", List.of(), Texts.of("command.command.make_every_report_that_is")),
           new Usage(
               "",
               List.of(OperandKind.REPORTS),
-              "the same of these reports, with each figure typed by hand")),
+              Texts.of("command.command.make_these_reports_if_they"))),
       List.of(
-          new Example("taperbook check", "sessions, range tests and reports of this folder"),
-          new Example("taperbook check finch-first-look", "one report and what it is made from"))),
+          new Example("taperbook report", Texts.of("command.command.every_report_of_folder_you")),
+          new Example(
+              "taperbook report finch-first-look",
+              Texts.of("command.command.reports_finch_first_look_md")))),
+  CHECK(
+      "check",
+      Texts.of("command.command.error_was_found"),
+      Set.of(),
+      List.of(
+          new Usage("", List.of(), Texts.of("command.command.read_everything_say_every_problem")),
+          new Usage(
+              "",
+              List.of(OperandKind.REPORTS),
+              Texts.of("command.command.same_of_these_reports_with"))),
+      List.of(
+          new Example(
+              "taperbook check", Texts.of("command.command.sessions_range_tests_and_reports")),
+          new Example(
+              "taperbook check finch-first-look",
+              Texts.of("command.command.one_report_and_what_it")))),
   EXPLAIN(
       "explain",
-      "there is no such report or number, or its input was refused",
+      Texts.of("command.command.there_is_no_such_report"),
       Set.of(),
       List.of(
           new Usage(
               "",
               List.of(OperandKind.REPORT, OperandKind.NUMBER),
-              "say how a number of a report came about"),
+              Texts.of("command.command.say_how_number_of_report")),
           new Usage(
               "",
               List.of(OperandKind.REPORT, OperandKind.NUMBER, OperandKind.SESSION_OF_REPORT),
-              "the same of a session it is held against, or of one session of a library")),
+              Texts.of("command.command.same_of_session_it_is"))),
       List.of(
           new Example(
               "taperbook explain finch-first-look time_to_add_100_km",
-              "formula, rows, budget and caveats of one number"),
+              Texts.of("command.command.formula_rows_budget_and_caveats")),
           new Example(
               "taperbook explain finch-first-look peak_power finch-quarry-lane-first",
-              "of a session that is compared"),
+              Texts.of("command.command.of_session_that_is_compared")),
           new Example(
-              "taperbook explain library peak_power veldt-quarry-lane", "of a row of a library"))),
+              "taperbook explain library peak_power veldt-quarry-lane",
+              Texts.of("command.command.of_row_of_library")))),
   VERIFY(
       "verify",
-      "not verified, only recomputed, or not a report's PDF",
+      Texts.of("command.command.not_verified_only_recomputed_or"),
       EnumSet.of(Option.OUT, Option.LIMIT),
       List.of(
           new Usage(
               "",
               List.of(OperandKind.PDF),
-              "recompute a report from what its PDF carries, and compare")),
+              Texts.of("command.command.recompute_report_from_what_its"))),
       List.of(
           new Example(
-              "taperbook verify reports/finch-first-look/report.pdf", "needs nothing but the PDF"),
+              "taperbook verify reports/finch-first-look/report.pdf",
+              Texts.of("command.command.needs_nothing_but_pdf")),
           new Example(
               "taperbook verify reports/finch-first-look/report.pdf --out recomputed.pdf",
-              "writes the PDF that follows from the inputs, to look at"))),
+              Texts.of("command.command.writes_pdf_that_follows_from")))),
   BLANK(
       "blank",
-      "nothing was written: a file is there already, or a name cannot be used",
+      Texts.of("command.command.nothing_was_written_file_is"),
       EnumSet.of(Option.UNITS, Option.PAPER, Option.LEGS),
       List.of(
           new Usage(
-              "session", List.of(OperandKind.NEW_NAME), "begin the files of a charging session"),
+              "session",
+              List.of(OperandKind.NEW_NAME),
+              Texts.of("command.command.begin_files_of_charging_session")),
           new Usage(
               "range-test",
               List.of(OperandKind.NEW_NAME),
-              "begin the files of a range test; --legs for its legs as well"),
+              Texts.of("command.command.begin_files_of_range_test")),
           new Usage(
               "report",
               List.of(OperandKind.NEW_NAME, OperandKind.SESSION, OperandKind.RANGE_TESTS),
-              "begin the text of a report"),
+              Texts.of("command.command.begin_text_of_report")),
           new Usage(
               "sheet",
               List.of(OperandKind.SHEET_KIND),
-              "a recording sheet to print, --paper a4 or letter")),
+              Texts.of("command.command.recording_sheet_to_print_paper"))),
       List.of(
-          new Example("taperbook blank session finch-again", "then fill in sessions/finch-again/"),
-          new Example("taperbook blank range-test finch-drive --legs", "the drive, with its legs"),
+          new Example(
+              "taperbook blank session finch-again",
+              Texts.of("command.command.then_fill_in_sessions_finch")),
+          new Example(
+              "taperbook blank range-test finch-drive --legs",
+              Texts.of("command.command.drive_with_its_legs")),
           new Example(
               "taperbook blank report finch-second-look finch-quarry-lane finch-ring-road",
-              "a report on a session and a drive that are there"),
-          new Example("taperbook blank sheet --paper letter --units mi", "to print and write on"))),
+              Texts.of("command.command.report_on_session_and_drive")),
+          new Example(
+              "taperbook blank sheet --paper letter --units mi",
+              Texts.of("command.command.to_print_and_write_on")))),
   WATCH(
       "watch",
-      "there is no such folder",
+      Texts.of("command.command.there_is_no_such_folder"),
       Set.of(),
       List.of(
+          new Usage("", List.of(), Texts.of("command.command.make_what_is_out_of")),
           new Usage(
-              "", List.of(), "make what is out of date whenever a file is saved, until Ctrl-C"),
-          new Usage("", List.of(OperandKind.REPORTS), "the same of these reports")),
+              "", List.of(OperandKind.REPORTS), Texts.of("command.command.same_of_these_reports"))),
       List.of(
-          new Example("taperbook watch", "keep it running while you type readings"),
-          new Example("taperbook watch finch-first-look", "one report alone"))),
+          new Example("taperbook watch", Texts.of("command.command.keep_it_running_while_you")),
+          new Example(
+              "taperbook watch finch-first-look", Texts.of("command.command.one_report_alone")))),
   COMPLETION(
       "completion",
       "",
@@ -115,25 +134,30 @@ public enum Command {
           new Usage(
               "",
               List.of(OperandKind.SHELL),
-              "print a script that lets this shell complete commands, names and ids")),
+              Texts.of("command.command.print_script_that_lets_this"))),
       List.of(
           new Example(
-              "taperbook completion bash", "in ~/.bashrc: source <(taperbook completion bash)"),
+              "taperbook completion bash",
+              Texts.of("command.command.in_bashrc_source_taperbook_completion")),
           new Example(
               "taperbook completion zsh",
-              "in ~/.zshrc, after compinit: source <(taperbook completion zsh)"),
+              Texts.of("command.command.in_zshrc_after_compinit_source")),
           new Example(
-              "taperbook completion fish",
-              "save it as ~/.config/fish/completions/taperbook.fish"))),
+              "taperbook completion fish", Texts.of("command.command.save_it_as_config_fish")))),
   HELP(
       "help",
       "",
       Set.of(),
       List.of(
-          new Usage("", List.of(), "every command in short"),
+          new Usage("", List.of(), Texts.of("command.command.every_command_in_short")),
           new Usage(
-              "", List.of(OperandKind.COMMAND), "one command with examples and exit statuses")),
-      List.of(new Example("taperbook help explain", "the same as taperbook explain --help")));
+              "",
+              List.of(OperandKind.COMMAND),
+              Texts.of("command.command.one_command_with_examples_and"))),
+      List.of(
+          new Example(
+              "taperbook help explain",
+              Texts.of("command.command.same_as_taperbook_explain_help"))));
 
   /**
    * A usage of a command.

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import taperbook.i18n.Texts;
 
 /**
  * Generates shell completion scripts from the lists of commands and options. A script reads the
@@ -157,14 +158,12 @@ public final class Completion {
     }
     for (Option option : Option.values()) {
       lines.add(
-          "complete -c taperbook -n '__taperbook_takes "
-              + option.written()
-              + "' -l "
-              + option.written().substring(2)
-              + value(option)
-              + " -d '"
-              + option.meaning()
-              + "'\n");
+          Texts.of(
+              "command.completion.complete_c_taperbook_n_taperbook",
+              option.written(),
+              option.written().substring(2),
+              value(option),
+              option.meaning()));
     }
     return lines.toString();
   }

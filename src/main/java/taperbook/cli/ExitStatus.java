@@ -1,18 +1,19 @@
 package taperbook.cli;
 
+import java.util.Locale;
+import taperbook.i18n.Texts;
+
 /** Exit statuses of a command. */
 public enum ExitStatus {
-  DONE(0, "done"),
-  INPUT_REFUSED(1, "input refused or PDF not verified; every reason was printed"),
-  WRONG_USAGE(2, "wrong usage; nothing was done"),
-  OUR_FAULT(3, "a fault of the program");
+  DONE(0),
+  INPUT_REFUSED(1),
+  WRONG_USAGE(2),
+  OUR_FAULT(3);
 
   private final int code;
-  private final String meaning;
 
-  ExitStatus(int code, String meaning) {
+  ExitStatus(int code) {
     this.code = code;
-    this.meaning = meaning;
   }
 
   /** Returns the exit status of the process. */
@@ -22,6 +23,6 @@ public enum ExitStatus {
 
   /** Returns a short description. */
   public String meaning() {
-    return meaning;
+    return Texts.of("exit." + name().toLowerCase(Locale.ROOT) + ".meaning");
   }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import taperbook.i18n.Texts;
 
 /** Help texts: an overview of all commands, or details of one with examples. */
 public final class Help {
@@ -25,8 +26,7 @@ public final class Help {
    */
   public static String overview(int width) {
     Help help = new Help(width);
-    help.text(
-        "", "taperbook: from charging readings and a range test to a report that others can check");
+    help.text("", Texts.of("command.help.taperbook_from_charging_readings_and"));
     help.lines.add("");
     for (Command command : Command.values()) {
       help.usages(command);
@@ -38,12 +38,9 @@ public final class Help {
       help.example(command.examples().get(0));
     }
     help.lines.add("");
-    help.text(
-        "", "A report is a text reports/NAME.md; what is made of it goes into reports/NAME/.");
-    help.text(
-        "",
-        "taperbook help COMMAND shows one command with examples and what its exit status means.");
-    help.heading("Exit status");
+    help.text("", Texts.of("command.help.report_is_text_reports_name"));
+    help.text("", Texts.of("command.help.taperbook_help_command_shows_one"));
+    help.heading(Texts.of("command.help.exit_status"));
     Stream.of(ExitStatus.values()).forEach(s -> help.status(s, s.meaning()));
     return help.printed();
   }
@@ -60,7 +57,7 @@ public final class Help {
     command.examples().forEach(help::example);
     help.heading("Options");
     Stream.of(Option.values()).filter(command::takes).forEach(help::option);
-    help.heading("Exit status");
+    help.heading(Texts.of("command.help.exit_status"));
     for (ExitStatus status : ExitStatus.values()) {
       meaning(command, status).ifPresent(meaning -> help.status(status, meaning));
     }

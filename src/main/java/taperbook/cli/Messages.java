@@ -6,6 +6,7 @@ import taperbook.buildinfo.BuildInfo;
 import taperbook.diagnostics.Printable;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.Severity;
+import taperbook.i18n.Texts;
 
 /**
  * Writes messages to the user: results to one stream, progress and problems to the other. Lines are
@@ -109,9 +110,9 @@ public final class Messages {
           (error ? messageColour.error(word) : messageColour.warning(word))
               + "  "
               + messageColour.emphasized(Printable.of(problem.place().toString())));
-      writeMessage("    found     " + problem.found(), HANGING);
-      writeMessage("    expected  " + problem.expected(), HANGING);
-      writeMessage("    to mend   " + problem.remedy(), HANGING);
+      writeMessage(Texts.of("command.messages.found", problem.found()), HANGING);
+      writeMessage(Texts.of("command.messages.expected", problem.expected()), HANGING);
+      writeMessage(Texts.of("command.messages.to_mend", problem.remedy()), HANGING);
       err.println("    [" + problem.code().slug() + "]");
     }
   }
@@ -142,13 +143,16 @@ public final class Messages {
   @SuppressWarnings("ReferenceEquality") // Compares identity, not equality
   public void programFailed(Throwable fault) {
     progress.clear();
-    err.println("taperbook: a fault of the program, not of your input. Nothing published changed.");
-    err.println("Please report it with these lines and, if you can, the folder it happened in:");
-    err.println("  " + BuildInfo.ofThisProgram().name() + ", Java " + Runtime.version());
+    err.println(Texts.of("command.messages.taperbook_fault_of_program_not"));
+    err.println(Texts.of("command.messages.please_report_it_with_these"));
+    err.println(
+        Texts.of("command.messages.java", BuildInfo.ofThisProgram().name(), Runtime.version()));
     for (Throwable each = fault; each != null; each = each.getCause()) {
-      err.println((each == fault ? "" : "Caused by: ") + Printable.of(each.toString()));
+      err.println(
+          (each == fault ? "" : Texts.of("command.messages.caused_by"))
+              + Printable.of(each.toString()));
       for (StackTraceElement element : each.getStackTrace()) {
-        err.println("    at " + Printable.of(element.toString()));
+        err.println(Texts.of("command.messages.at", Printable.of(element.toString())));
       }
     }
   }

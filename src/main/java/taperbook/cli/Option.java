@@ -2,42 +2,30 @@ package taperbook.cli;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.plan.Paper;
 
 /** Options of the command line. */
 public enum Option {
-  FOLDER(
-      "--folder",
-      "DIR",
-      List.of(),
-      "the folder that holds sessions/ and reports/ (default: this one)"),
-  UNITS(
-      "--units",
-      "UNIT",
-      List.of("km", "mi"),
-      "units of start files and sheets (default: km; for a report, those of its drive)"),
-  PAPER("--paper", "SIZE", Paper.words(), "paper of a recording sheet (default: a4)"),
-  LEGS("--legs", "", List.of(), "a file for the legs of the drive as well"),
-  OUT("--out", "FILE", List.of(), "where the recomputed PDF goes; no file is overwritten"),
-  LIMIT(
-      "--limit",
-      "SECONDS",
-      List.of(),
-      "time after which verify stops (default: 120); its memory ends at 1 GiB"),
-  VERSION("--version", "", List.of(), "name and version"),
-  HELP("--help", "", List.of(), "this text, or that of the command it stands with");
+  FOLDER("--folder", "DIR", List.of()),
+  UNITS("--units", "UNIT", List.of("km", "mi")),
+  PAPER("--paper", "SIZE", Paper.words()),
+  LEGS("--legs", "", List.of()),
+  OUT("--out", "FILE", List.of()),
+  LIMIT("--limit", "SECONDS", List.of()),
+  VERSION("--version", "", List.of()),
+  HELP("--help", "", List.of());
 
   private final String written;
   private final String value;
   private final List<String> choices;
-  private final String meaning;
 
-  Option(String written, String value, List<String> choices, String meaning) {
+  Option(String written, String value, List<String> choices) {
     this.written = written;
     this.value = value;
     this.choices = choices;
-    this.meaning = meaning;
   }
 
   /** Returns the option that an argument names, with or without a value after an equals sign. */
@@ -81,10 +69,10 @@ public enum Option {
   /** Returns a description of the permitted values. */
   String need() {
     return switch (value) {
-      case "DIR" -> "the name of a folder";
-      case "FILE" -> "the name of a file";
-      case "SECONDS" -> "a whole number of seconds from 1 to 99999";
-      default -> "one of the words " + String.join(", ", choices);
+      case "DIR" -> Texts.of("command.option.name_of_folder");
+      case "FILE" -> Texts.of("command.option.name_of_file");
+      case "SECONDS" -> Texts.of("command.option.whole_number_of_seconds_from");
+      default -> Texts.of("command.option.one_of_words", String.join(", ", choices));
     };
   }
 
@@ -96,6 +84,6 @@ public enum Option {
 
   /** Returns the description of the option. */
   public String meaning() {
-    return meaning;
+    return Texts.of("option." + name().toLowerCase(Locale.ROOT) + ".meaning");
   }
 }

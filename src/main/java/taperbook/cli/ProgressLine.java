@@ -2,6 +2,7 @@ package taperbook.cli;
 
 import java.io.PrintStream;
 import taperbook.diagnostics.Printable;
+import taperbook.i18n.Texts;
 
 /**
  * A progress line on a terminal. A separate thread repaints it so that the elapsed seconds advance;
@@ -104,7 +105,7 @@ final class ProgressLine {
             + "=".repeat(filled)
             + " ".repeat(BAR_WIDTH - filled)
             + "] "
-            + (all > 1 ? (done + 1) + " of " + all + "  " : "")
+            + (all > 1 ? Texts.of("command.progress_line.of", done + 1, all) : "")
             + name
             + ": "
             + step

@@ -20,6 +20,7 @@ import taperbook.cli.ProcessContext;
 import taperbook.cli.Request;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.FileName;
 import taperbook.output.pdf.SheetWriter;
 import taperbook.plan.Paper;
@@ -67,13 +68,15 @@ public final class BlankCommand {
   }
 
   private ExitStatus usage(String what) {
-    messages.stopped("blank needs to know what to begin, and its name.");
+    messages.stopped(Texts.of("command.blank_command.blank_needs_to_know_what"));
     for (Command.Usage usage : Command.BLANK.usages()) {
       if (usage.arguments().startsWith(what)) {
-        messages.remark("usage: taperbook blank " + usage.arguments() + "  " + usage.meaning());
+        messages.remark(
+            Texts.of(
+                "command.blank_command.usage_taperbook_blank", usage.arguments(), usage.meaning()));
       }
     }
-    messages.remark("taperbook help blank shows examples.");
+    messages.remark(Texts.of("command.blank_command.taperbook_help_blank_shows_examples"));
     return ExitStatus.WRONG_USAGE;
   }
 
@@ -85,12 +88,14 @@ public final class BlankCommand {
       return ExitStatus.INPUT_REFUSED;
     }
     new StartFolder(request.folder()).write(files);
-    files.keySet().forEach(path -> messages.result(path + "  written"));
+    files
+        .keySet()
+        .forEach(path -> messages.result(Texts.of("command.blank_command.written", path)));
     List<String> next =
         FirstSteps.of(CommandContext.in(request.folder(), processContext.environment()).project());
     next.forEach(messages::remark);
     if (next.isEmpty()) {
-      messages.remark("Fill it in; taperbook check says what is still missing.");
+      messages.remark(Texts.of("command.blank_command.fill_it_in_taperbook_check"));
     }
     return ExitStatus.DONE;
   }
@@ -115,9 +120,12 @@ public final class BlankCommand {
   private static void known(String name, List<String> names, String what) {
     if (!names.contains(name)) {
       StoppedException unknown =
-          ExplainCommand.unknown("there is no " + what.replace('-', ' '), name, names);
+          ExplainCommand.unknown(
+              Texts.of("command.blank_command.there_is_no", what.replace('-', ' ')), name, names);
       throw new StoppedException(
-          unknown.getMessage() + " taperbook blank " + what + " NAME begins one.", unknown);
+          Texts.of(
+              "command.blank_command.taperbook_blank_name_begins_one", unknown.getMessage(), what),
+          unknown);
     }
   }
 
@@ -143,7 +151,7 @@ public final class BlankCommand {
     SortedMap<String, byte[]> file = new TreeMap<>();
     file.put(path, pdf.value().get());
     new StartFolder(request.folder()).writeBytes(file);
-    messages.result(path + "  written");
+    messages.result(Texts.of("command.blank_command.written", path));
     return ExitStatus.DONE;
   }
 }

@@ -13,6 +13,7 @@ import taperbook.cli.Request;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.Severity;
+import taperbook.i18n.Texts;
 import taperbook.input.DuplicateReadings;
 import taperbook.input.mapping.ColumnMapProposal;
 import taperbook.session.InputHash;
@@ -73,29 +74,27 @@ public final class CheckCommand {
     long errors = all.stream().filter(p -> p.severity() == Severity.ERROR).count();
     long notices = all.size() - errors;
     messages.result(
-        "checked "
-            + Messages.count(project.sessionNames().size(), "session")
-            + ", "
-            + Messages.count(project.rangeTestNames().size(), "range test")
-            + ", "
-            + Messages.count(names.size(), "report")
-            + ": "
-            + Messages.count(errors, "error")
-            + ", "
-            + Messages.count(notices, "notice"));
+        Texts.of(
+            "command.check_command.checked",
+            Messages.count(project.sessionNames().size(), "session"),
+            Messages.count(project.rangeTestNames().size(), "range test"),
+            Messages.count(names.size(), "report"),
+            Messages.count(errors, "error"),
+            Messages.count(notices, "notice")));
     return errors == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
   }
 
   private void propose(ColumnMapProposal proposal) {
     messages.remark(
-        "a guess, to check row by row: with the lines below saved as "
-            + proposal.path()
-            + ", the file is read without being changed, and the session is left with "
-            + (proposal.errors() == 0 ? "no error" : Messages.count(proposal.errors(), "error"))
-            + ":");
+        Texts.of(
+            "command.check_command.guess_to_check_row_by",
+            proposal.path(),
+            proposal.errors() == 0
+                ? Texts.of("command.check_command.no_error")
+                : Messages.count(proposal.errors(), "error")));
     proposal.lines().forEach(messages::remark);
     if (!proposal.leftOut().isEmpty()) {
-      messages.remark("these lines leave out:");
+      messages.remark(Texts.of("command.check_command.these_lines_leave_out"));
       proposal.leftOut().forEach(each -> messages.remark("  " + each));
     }
   }

@@ -10,6 +10,7 @@ import taperbook.cli.Request;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.NearestNames;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.Plan;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportNumber;
@@ -31,8 +32,8 @@ public final class ExplainCommand {
   public ExitStatus run(Request request) {
     List<String> names = request.names();
     if (names.size() < 2 || names.size() > 3) {
-      messages.stopped("explain needs the name of a report and the id of a number.");
-      messages.remark("usage: taperbook explain NAME ID [SESSION]");
+      messages.stopped(Texts.of("command.explain_command.explain_needs_name_of_report"));
+      messages.remark(Texts.of("command.explain_command.usage_taperbook_explain_name_id"));
       return ExitStatus.WRONG_USAGE;
     }
     CommandContext commandContext =
@@ -40,7 +41,7 @@ public final class ExplainCommand {
     String report = names.get(0);
     List<String> reports = commandContext.project().reportNames();
     if (!reports.contains(report)) {
-      throw unknown("there is no report", report, reports);
+      throw unknown(Texts.of("command.common.there_is_no_report"), report, reports);
     }
     Checked<Plan> plan = commandContext.project().plan(report);
     if (plan.value().isEmpty()) {
@@ -79,7 +80,8 @@ public final class ExplainCommand {
     List<String> known = result.sessions().stream().map(s -> s.session().name()).toList();
     String name = names.size() == 2 ? known.get(0) : names.get(2);
     if (!known.contains(name)) {
-      throw unknown("the report " + names.get(0) + " has no session", name, known);
+      throw unknown(
+          Texts.of("command.explain_command.report_has_no_session", names.get(0)), name, known);
     }
     return name;
   }
@@ -90,7 +92,10 @@ public final class ExplainCommand {
         .orElseThrow(
             () ->
                 unknown(
-                    "the report " + result.plan().name() + " has no number of " + session,
+                    Texts.of(
+                        "command.explain_command.report_has_no_number_of",
+                        result.plan().name(),
+                        session),
                     id,
                     result.ids(session)));
   }
@@ -103,13 +108,13 @@ public final class ExplainCommand {
             + name.replaceAll("\\p{Cntrl}", " ")
             + "'."
             + (near.isEmpty()
-                ? " There " + all(known)
-                : " Perhaps " + String.join(" or ", near) + "?"));
+                ? Texts.of("command.explain_command.there", all(known))
+                : Texts.of("command.explain_command.perhaps", String.join(" or ", near))));
   }
 
   private static String all(Collection<String> known) {
     return known.isEmpty()
-        ? "is none."
+        ? Texts.of("command.explain_command.is_none")
         : "are: " + String.join(", ", known.stream().sorted().toList()) + ".";
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import taperbook.format.NumberFormatter;
 import taperbook.format.PlainDigits;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.result.Assumption;
 import taperbook.result.Contribution;
@@ -18,10 +19,7 @@ final class Explanation {
   /** Column at which the text of a labelled line begins. */
   private static final int TEXT_AT = 14;
 
-  private static final String SYMBOLS =
-      "t time in s, q state of charge in %, P power in kW, E and S energy in kWh, D distance and R"
-          + " range in km, c consumption in Wh/km; x[i] is reading i of n, x(t) the value of a"
-          + " course at t";
+  private static final String SYMBOLS = Texts.of("command.explanation.t_time_in_s_q");
 
   private final ReportNumber number;
   private final List<String> cautions;
@@ -95,26 +93,27 @@ final class Explanation {
     Estimate e = measured.estimate();
     line(
         "Unrounded",
-        joined(PlainDigits.of(e.value(), 6), NumberFormatter.name(number.unit()))
-            + " from "
-            + PlainDigits.of(e.bounds().low(), 6)
-            + " to "
-            + PlainDigits.of(e.bounds().high(), 6));
+        Texts.of(
+            "command.explanation.from_to",
+            joined(PlainDigits.of(e.value(), 6), NumberFormatter.name(number.unit())),
+            PlainDigits.of(e.bounds().low(), 6),
+            PlainDigits.of(e.bounds().high(), 6)));
   }
 
   /** Only a simulated number has a budget; the definition determines other intervals. */
   private static String coverage(Outcome.Measured measured) {
     if (measured.coverage() == 1) {
-      return "bounds that hold if the assumptions do";
+      return Texts.of("command.explanation.bounds_that_hold_if_assumptions");
     }
-    String interval = "a " + percent(measured.coverage()) + " coverage interval";
+    String interval =
+        Texts.of("command.explanation.coverage_interval", percent(measured.coverage()));
     return measured.budget().isEmpty()
-        ? interval + ", by the method below"
-        : interval + " by Monte Carlo (JCGM 101:2008)";
+        ? Texts.of("command.explanation.by_method_below", interval)
+        : Texts.of("command.explanation.by_monte_carlo_jcgm_101", interval);
   }
 
   private void method() {
-    heading("How it is computed");
+    heading(Texts.of("command.explanation.how_it_is_computed"));
     line("Method", number.method().title());
     line("Definition", number.method().definition());
     line("Formula", number.method().formula());
@@ -122,7 +121,7 @@ final class Explanation {
   }
 
   private void assumptions() {
-    heading("What it takes for granted");
+    heading(Texts.of("command.explanation.what_it_takes_for_granted"));
     for (Assumption assumption : number.method().assumptions()) {
       bullet(assumption.sentence() + " (" + assumption.source() + ")");
     }
@@ -134,15 +133,14 @@ final class Explanation {
     if (budget.isEmpty()) {
       return;
     }
-    heading("What its uncertainty is made of");
-    text.paragraph(
-        "  ", 2, "Standard uncertainty with one source alone; share of the sum of all squares.");
+    heading(Texts.of("command.explanation.what_its_uncertainty_is_made"));
+    text.paragraph("  ", 2, Texts.of("command.explanation.standard_uncertainty_with_one_source"));
     text.gap();
     int widest = budget.stream().mapToInt(c -> c.source().words().length()).max().orElse(0);
     budget.forEach(c -> text.paragraph(contribution(c, widest), 4, ""));
     text.gap();
     String advice = budget.get(0).source().advice();
-    text.paragraph("  ", 2, "To know it better next time: " + advice + ".");
+    text.paragraph("  ", 2, Texts.of("command.explanation.to_know_it_better_next", advice));
   }
 
   private String contribution(Contribution contribution, int widest) {
@@ -163,14 +161,14 @@ final class Explanation {
 
   private void rows() {
     if (!number.origin().rows().isEmpty()) {
-      heading("The rows it rests on");
+      heading(Texts.of("command.explanation.rows_it_rests_on"));
       rows.texts(number.origin().rows()).forEach(row -> text.paragraph("  ", 6, row));
     }
   }
 
   private void caveats() {
     if (!number.caveats().isEmpty()) {
-      heading("What to know before using it");
+      heading(Texts.of("command.explanation.what_to_know_before_using"));
       for (int i = 0; i < cautions.size(); i++) {
         bullet(number.caveats().get(i).kind().title() + ": " + cautions.get(i));
       }

@@ -3,6 +3,7 @@ package taperbook.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import taperbook.i18n.Texts;
 import taperbook.prosecheck.ArticleFigures;
 import taperbook.prosecheck.TypedFigure;
 import taperbook.prosecheck.TypedFigure.Verdict;
@@ -40,20 +41,24 @@ final class FigureLines {
       }
     }
     lines.add(
-        report
-            + ": "
-            + all
-            + (all == 1 ? " figure" : " figures")
-            + " typed by hand: "
-            + String.join(", ", counts));
+        Texts.of(
+            "command.figure_lines.typed_by_hand",
+            report,
+            all,
+            all == 1
+                ? Texts.of("command.figure_lines.figure")
+                : Texts.of("command.figure_lines.figures"),
+            String.join(", ", counts)));
     if (detailed) {
       figures.figures().forEach(f -> lines.add(line(f)));
     }
     if (figures.count(Verdict.NOT_TRACEABLE) > 0) {
       lines.add(
-          "  Not checked is no error: the text leaves open which number such a figure means."
-              + " Compare it yourself"
-              + (detailed ? "." : "; taperbook check " + report + " lists it with its place."));
+          Texts.of(
+              "command.figure_lines.not_checked_is_no_error",
+              detailed
+                  ? "."
+                  : Texts.of("command.figure_lines.taperbook_check_lists_it_with", report)));
     }
     return lines;
   }
@@ -70,8 +75,8 @@ final class FigureLines {
 
   private static String words(Verdict verdict) {
     return switch (verdict) {
-      case DELIBERATE -> "contradicted and marked as deliberate";
-      case NOT_TRACEABLE -> "not checked";
+      case DELIBERATE -> Texts.of("command.figure_lines.contradicted_and_marked_as_deliberate");
+      case NOT_TRACEABLE -> Texts.of("command.figure_lines.not_checked");
       case SUPPORTED, CONTRADICTED -> verdict.name().toLowerCase(Locale.ROOT);
     };
   }

@@ -7,6 +7,7 @@ import taperbook.build.LibraryIntake;
 import taperbook.cli.ExitStatus;
 import taperbook.cli.Messages;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.LibraryPlan;
 import taperbook.result.LibraryRow;
 import taperbook.result.ReportNumber;
@@ -35,14 +36,17 @@ final class LibraryExplanation {
   ExitStatus run(LibraryPlan plan, List<String> names) {
     Project project = commandContext.project();
     if (names.size() < 3) {
-      messages.stopped("in a library explain needs the name of a session too.");
-      messages.remark("usage: taperbook explain " + plan.name() + " ID SESSION");
+      messages.stopped(Texts.of("command.library_explanation.in_library_explain_needs_name"));
+      messages.remark(
+          Texts.of("command.library_explanation.usage_taperbook_explain_id_session", plan.name()));
       return ExitStatus.WRONG_USAGE;
     }
     String session = names.get(2);
     if (!project.sessionNames().contains(session)) {
       throw ExplainCommand.unknown(
-          "the library " + plan.name() + " has no session", session, project.sessionNames());
+          Texts.of("command.library_explanation.library_has_no_session", plan.name()),
+          session,
+          project.sessionNames());
     }
     List<InputFile> files = new ArrayList<>();
     LibraryIntake intake = LibraryIntake.withoutArticle(plan);
@@ -69,7 +73,10 @@ final class LibraryExplanation {
             .orElseThrow(
                 () ->
                     ExplainCommand.unknown(
-                        "the library " + plan.name() + " has no number of " + row.session(),
+                        Texts.of(
+                            "command.library_explanation.library_has_no_number_of",
+                            plan.name(),
+                            row.session()),
                         id,
                         row.numbers().ids()));
     NumberFormatter wording = new NumberFormatter(plan.style());

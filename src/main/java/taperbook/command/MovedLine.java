@@ -3,6 +3,7 @@ package taperbook.command;
 import java.util.List;
 import taperbook.cli.Messages;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.result.MovedNumber;
 import taperbook.verify.NumberMoves;
 import taperbook.verify.NumbersFile;
@@ -26,25 +27,23 @@ final class MovedLine {
             .toList();
     if (seen.isEmpty()) {
       return NumberMoves.stated(before, after).isEmpty()
-          ? "  no number moved since the last version"
-          : "  no number moved since the last version by more than other random draws move it";
+          ? Texts.of("command.moved_line.no_number_moved_since_last")
+          : Texts.of("command.moved_line.no_number_moved_since_last_version");
     }
-    return "  "
-        + seen.size()
-        + " of "
-        + Messages.count(after.numbers().size(), "number")
-        + " moved since the last version"
-        + shown(seen);
+    return Texts.of(
+        "command.moved_line.of_moved_since_last_version",
+        seen.size(),
+        Messages.count(after.numbers().size(), "number"),
+        shown(seen));
   }
 
   private String shown(List<MovedNumber> seen) {
     MovedNumber shown = seen.get(0);
-    return ": "
-        + shown.label()
-        + " from "
-        + wording.value(shown, shown.before())
-        + " to "
-        + wording.value(shown, shown.after())
-        + (seen.size() > 1 ? ", and others" : "");
+    return Texts.of(
+        "command.moved_line.from_to",
+        shown.label(),
+        wording.value(shown, shown.before()),
+        wording.value(shown, shown.after()),
+        seen.size() > 1 ? Texts.of("command.moved_line.and_others") : "");
   }
 }

@@ -14,6 +14,7 @@ import taperbook.cli.ProcessContext;
 import taperbook.cli.Request;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
+import taperbook.i18n.Texts;
 import taperbook.input.DuplicateReadings;
 import taperbook.input.folder.FileName;
 import taperbook.uptodate.StatCacheUpdate;
@@ -66,8 +67,8 @@ public final class ReportCommand {
     if (refused > 0) {
       messages.remark(
           refused == 1
-              ? "One report was refused; what was published of it before is unchanged."
-              : refused + " reports were refused; what was published of them is unchanged.");
+              ? Texts.of("command.report_command.one_report_was_refused_what")
+              : Texts.of("command.report_command.reports_were_refused_what_was", refused));
     }
     return refused == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
   }
@@ -158,11 +159,15 @@ public final class ReportCommand {
     Optional<String> moved = moved(commandContext, name, making.value().get(), value.get());
     commandContext.published(name).replace(value.get().files(), value.get().fingerprint());
     messages.outcome(
-        name, "made: reports/" + name + "/, " + value.get().files().count() + " files");
+        name,
+        Texts.of("command.report_command.made_reports_files", name, value.get().files().count()));
     value.get().summary().forEach(messages::result);
     moved.ifPresent(messages::result);
     ownLinks(commandContext.published(name)).ifPresent(messages::remark);
-    messages.result("  open " + commandContext.reports().resolve(name).resolve("report.html"));
+    messages.result(
+        Texts.of(
+            "command.report_command.open",
+            commandContext.reports().resolve(name).resolve("report.html")));
     enter(looks, name, making, value.get().fingerprint());
     return true;
   }
@@ -191,9 +196,7 @@ public final class ReportCommand {
     return links.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "Links that lead out of the project were kept beside the report, and nothing of what"
-                + " they lead to was read: "
-                + String.join(", ", links));
+            Texts.of("command.report_command.links_that_lead_out_of", String.join(", ", links)));
   }
 
   private static NumbersFile fresh(ReportBuild.Made made) {

@@ -18,6 +18,7 @@ import taperbook.cli.Messages;
 import taperbook.cli.Option;
 import taperbook.cli.Request;
 import taperbook.diagnostics.Checked;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.RegularFile;
 import taperbook.output.pdf.LibraryLogging;
 import taperbook.verify.CarriedReport;
@@ -48,7 +49,7 @@ public final class VerifyCommand {
 
   public ExitStatus run(Request request) {
     if (request.names().size() != 1) {
-      messages.stopped("verify needs the name of one PDF, as in: taperbook verify report.pdf");
+      messages.stopped(Texts.of("command.verify_command.verify_needs_name_of_one"));
       return ExitStatus.WRONG_USAGE;
     }
     LibraryLogging.silenceLoggers();
@@ -62,12 +63,7 @@ public final class VerifyCommand {
       return BoundedTask.within(seconds, MAX_BYTES, () -> verify(name, out));
     } catch (BoundedTask.TooMuch e) {
       messages.stopped(
-          "not verified: "
-              + e.words()
-              + " did not suffice for '"
-              + name
-              + "'. More"
-              + " time: verify FILE.pdf --limit SECONDS.");
+          Texts.of("command.verify_command.not_verified_did_not_suffice", e.words(), name));
       return ExitStatus.INPUT_REFUSED;
     }
   }
@@ -80,7 +76,8 @@ public final class VerifyCommand {
       return ExitStatus.INPUT_REFUSED;
     }
     CarriedReport carried = read.value().get();
-    messages.result(name + "  made by " + program(carried) + " from " + inputs(carried));
+    messages.result(
+        Texts.of("command.verify_command.made_by_from", name, program(carried), inputs(carried)));
     Checked<ReportBuild.Made> made = ReportRebuild.of(carried);
     messages.problems(made.problems());
     if (made.value().isEmpty()) {
@@ -98,10 +95,11 @@ public final class VerifyCommand {
       PdfComparison.Found found = PdfComparison.of(pdf, recomputed);
       if (found.layout() != Layout.OTHER && foreign.isEmpty()) {
         messages.result(
-            "verified: the report follows from the inputs it carries, "
-                + (found.layout() == Layout.SAME_BYTES
-                    ? "byte for byte."
-                    : "byte for byte but for how its streams are deflated."));
+            Texts.of(
+                "command.verify_command.verified_report_follows_from_inputs",
+                found.layout() == Layout.SAME_BYTES
+                    ? Texts.of("command.verify_command.byte_for_byte")
+                    : Texts.of("command.verify_command.byte_for_byte_but_for")));
         return ExitStatus.DONE;
       }
       // Read only at this point: for a verified file the result equals the one read before.
@@ -113,14 +111,15 @@ public final class VerifyCommand {
       numbers(carried, differing);
       if (!differing.isEmpty()) {
         objects(found);
-        return notVerified("the numbers do not follow from the inputs it carries");
+        return notVerified(Texts.of("command.verify_command.numbers_do_not_follow_from"));
       }
       headline(pdf, made);
       objects(found);
       recomputed(found, foreign);
       return ExitStatus.INPUT_REFUSED;
     } catch (IOException e) {
-      return notVerified("its pages cannot be compared (" + e.getMessage() + ")");
+      return notVerified(
+          Texts.of("command.verify_command.its_pages_cannot_be_compared", e.getMessage()));
     }
   }
 
@@ -132,14 +131,16 @@ public final class VerifyCommand {
       messages.result(
           "  "
               + Messages.count(all, inputs ? "input" : "number")
-              + (inputs ? " by hash: " : ": ")
+              + (inputs ? Texts.of("command.verify_command.by_hash") : ": ")
               + differing(of.size()));
       of.forEach(this::report);
     }
   }
 
   private static String differing(int count) {
-    return count == 0 ? "none differs" : count + (count == 1 ? " differs" : " differ");
+    return count == 0
+        ? Texts.of("command.verify_command.none_differs")
+        : count + (count == 1 ? " differs" : " differ");
   }
 
   /** Checks that the most important numbers appear on the pages as text, in any layout. */
@@ -157,10 +158,13 @@ public final class VerifyCommand {
                             .noneMatch(i -> text.contains(ReportPdfReader.plain(i))))
             .toList();
     messages.result(
-        "  "
-            + Messages.count(made.headline().size(), "headline number")
-            + " as text on the pages: "
-            + (missing.isEmpty() ? "none is missing" : missing.size() + " missing"));
+        Texts.of(
+            "command.verify_command.as_text_on_pages",
+            Messages.count(
+                made.headline().size(), Texts.of("command.verify_command.headline_number")),
+            missing.isEmpty()
+                ? Texts.of("command.verify_command.none_is_missing")
+                : Texts.of("command.verify_command.missing", missing.size())));
     missing.forEach(
         n -> messages.result("    " + n.label() + ", " + n.value() + ", " + n.intervals().get(0)));
   }
@@ -170,32 +174,34 @@ public final class VerifyCommand {
       return;
     }
     messages.result(
-        "  "
-            + Messages.count(found.compared(), "object")
-            + " of the file: "
-            + differing(found.objects().size())
-            + (found.whole() ? "" : "; the others were not compared"));
+        Texts.of(
+            "command.verify_command.of_file",
+            Messages.count(found.compared(), "object"),
+            differing(found.objects().size()),
+            found.whole() ? "" : Texts.of("command.verify_command.others_were_not_compared")));
     found.objects().stream().limit(MAX_REPORTED).forEach(this::report);
     if (found.objects().size() > MAX_REPORTED) {
-      messages.result("    and " + (found.objects().size() - MAX_REPORTED) + " more");
+      messages.result(
+          Texts.of("command.verify_command.and_more", found.objects().size() - MAX_REPORTED));
     }
     if (!found.pages().isEmpty()) {
       messages.result(
-          "  pages that differ: "
-              + found.pages().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+          Texts.of(
+              "command.verify_command.pages_that_differ",
+              found.pages().stream().map(String::valueOf).collect(Collectors.joining(", "))));
       found.texts().stream().limit(MAX_REPORTED).forEach(this::report);
     }
   }
 
   private void recomputed(PdfComparison.Found found, List<String> foreign) {
-    String verdict = "recomputed, not verified: the numbers follow from the inputs; ";
+    String verdict = Texts.of("command.verify_command.recomputed_not_verified_numbers_follow");
     if (!foreign.isEmpty()) {
       messages.result(
           verdict
               + Messages.count(foreign.size(), "file")
               + (foreign.size() == 1
-                  ? " that is not this program's lays the pages out and can print anything: "
-                  : " that are not this program's lay the pages out and can print anything: ")
+                  ? Texts.of("command.verify_command.that_is_not_this_program")
+                  : Texts.of("command.verify_command.that_are_not_this_program"))
               + String.join(", ", foreign)
               + ".");
     }
@@ -203,30 +209,32 @@ public final class VerifyCommand {
       messages.result(
           (foreign.isEmpty() ? verdict : "Besides, ")
               + (found.objects().isEmpty()
-                  ? "the file is packed in another way, so that a reader may find other pages"
-                      + " in it than this program does."
-                  : "the pages are laid out otherwise: "
-                      + Messages.count(found.objects().size(), "object")
-                      + (found.objects().size() == 1 ? " differs." : " differ.")));
+                  ? Texts.of("command.verify_command.file_is_packed_in_another")
+                  : Texts.of(
+                      "command.verify_command.pages_are_laid_out_otherwise",
+                      Messages.count(found.objects().size(), "object"),
+                      found.objects().size() == 1
+                          ? Texts.of("command.verify_command.differs")
+                          : Texts.of("command.verify_command.differ"))));
     }
-    messages.result(
-        "The pages that follow from the inputs: taperbook verify FILE.pdf --out RECOMPUTED.pdf");
+    messages.result(Texts.of("command.verify_command.pages_that_follow_from_inputs"));
   }
 
   private ExitStatus notRebuilt(CarriedReport carried) {
     NumbersComparison.inputs(carried).forEach(this::report);
-    return notVerified("the report cannot be made again from what the PDF carries");
+    return notVerified(Texts.of("command.verify_command.report_cannot_be_made_again"));
   }
 
   private ExitStatus notVerified(String why) {
-    messages.result("not verified: " + why + ".");
+    messages.result(Texts.of("command.verify_command.not_verified", why));
     return ExitStatus.INPUT_REFUSED;
   }
 
   private void report(Difference difference) {
     messages.result("    " + shortened(difference.place()));
-    messages.result("      carried     " + shortened(difference.carried()));
-    messages.result("      recomputed  " + shortened(difference.recomputed()));
+    messages.result(Texts.of("command.verify_command.carried", shortened(difference.carried())));
+    messages.result(
+        Texts.of("command.verify_command.recomputed", shortened(difference.recomputed())));
   }
 
   /**
@@ -240,18 +248,21 @@ public final class VerifyCommand {
     try {
       Path path = Path.of(name);
       if (!Files.exists(path)) {
-        throw new StoppedException("there is no file '" + name + "'");
+        throw new StoppedException(Texts.of("command.verify_command.there_is_no_file", name));
       }
       if (!Files.isRegularFile(path)) {
-        throw new StoppedException("'" + name + "' is not a regular file");
+        throw new StoppedException(Texts.of("command.verify_command.is_not_regular_file", name));
       }
       if (Files.size(path) > ReportPdfReader.LARGEST_PDF_BYTES) {
         throw new StoppedException(
-            "'" + name + "' is larger than " + ReportPdfReader.LARGEST_PDF_BYTES + " bytes");
+            Texts.of(
+                "command.verify_command.is_larger_than_bytes",
+                name,
+                ReportPdfReader.LARGEST_PDF_BYTES));
       }
       return RegularFile.bytes(path.toRealPath(), ReportPdfReader.LARGEST_PDF_BYTES);
     } catch (IOException | InvalidPathException e) {
-      throw new StoppedException("the file '" + name + "' cannot be read", e);
+      throw new StoppedException(Texts.of("command.verify_command.file_cannot_be_read", name), e);
     }
   }
 
@@ -260,16 +271,17 @@ public final class VerifyCommand {
       out.write(pdf);
     } catch (FileAlreadyExistsException e) {
       throw new StoppedException(
-          "there is a file '" + name + "' already; name another one behind --out", e);
+          Texts.of("command.verify_command.there_is_file_already_name", name), e);
     } catch (IOException | InvalidPathException e) {
-      throw new StoppedException("the file '" + name + "' cannot be written", e);
+      throw new StoppedException(
+          Texts.of("command.verify_command.file_cannot_be_written", name), e);
     }
   }
 
   private static String program(CarriedReport carried) {
     String own = BuildInfo.ofThisProgram().name();
     return shortened(carried.program())
-        + (own.equals(carried.program()) ? "" : " (this is " + own + ")");
+        + (own.equals(carried.program()) ? "" : Texts.of("command.verify_command.this_is", own));
   }
 
   private static String inputs(CarriedReport carried) {

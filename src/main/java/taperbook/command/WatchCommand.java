@@ -9,6 +9,7 @@ import taperbook.cli.Messages;
 import taperbook.cli.ProcessContext;
 import taperbook.cli.Request;
 import taperbook.cli.WatchClock;
+import taperbook.i18n.Texts;
 import taperbook.workspace.Snapshot;
 import taperbook.workspace.StoppedException;
 
@@ -39,17 +40,18 @@ public final class WatchCommand {
 
   public ExitStatus run(Request request) {
     if (!Files.isDirectory(request.folder().toAbsolutePath())) {
-      throw new StoppedException("there is no folder " + request.folder());
+      throw new StoppedException(
+          Texts.of("command.watch_command.there_is_no_folder", request.folder()));
     }
     List<String> reports =
         CommandContext.in(request.folder(), processContext.environment()).project().reportNames();
     for (String name : request.names()) {
       if (!reports.contains(name)) {
-        throw ExplainCommand.unknown("there is no report", name, reports);
+        throw ExplainCommand.unknown(Texts.of("command.common.there_is_no_report"), name, reports);
       }
     }
     WatchRound round = new WatchRound(messages, processContext, request);
-    messages.remark("Watching sessions/, reports/*.md and templates/. Ctrl-C ends it.");
+    messages.remark(Texts.of("command.watch_command.watching_sessions_reports_md_and"));
     long pauseMillis = PAUSE_MILLIS;
     int still = 0;
     Snapshot last = Snapshot.of(request.folder());

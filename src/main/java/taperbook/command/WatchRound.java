@@ -17,6 +17,7 @@ import taperbook.cli.ProcessContext;
 import taperbook.cli.Request;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
+import taperbook.i18n.Texts;
 import taperbook.workspace.FirstSteps;
 import taperbook.workspace.Project;
 import taperbook.workspace.PublishedFolder;
@@ -125,7 +126,7 @@ final class WatchRound {
     }
     if (refusals.remove(name) != null) {
       lasting.remove(name);
-      messages.result(name + "  mended; what is published is up to date");
+      messages.result(Texts.of("command.watch_round.mended_what_is_published_is", name));
     }
     return true;
   }
@@ -133,7 +134,7 @@ final class WatchRound {
   private void refuse(String name, Optional<String> fingerprint, boolean news) {
     boolean first = refusals.put(name, new Refusal(fingerprint)) == null;
     if (first || news) {
-      messages.result(name + "  refused; what was published of it is unchanged");
+      messages.result(Texts.of("command.watch_round.refused_what_was_published_of", name));
     }
   }
 
@@ -160,7 +161,9 @@ final class WatchRound {
     }
     refusals.remove(name);
     double seconds = (processContext.clock().nanoTime() - started) / NANOS_PER_SECOND;
-    messages.result(name + "  made in " + String.format(Locale.ROOT, "%.1f", seconds) + " s");
+    messages.result(
+        Texts.of(
+            "command.watch_round.made_in_s", name, String.format(Locale.ROOT, "%.1f", seconds)));
     ReportCommand.ownLinks(commandContext.published(name)).ifPresent(messages::remark);
     return true;
   }

@@ -1,5 +1,7 @@
 package taperbook.diagnostics;
 
+import taperbook.i18n.Texts;
+
 /**
  * An error or a notice about the input, with instructions for fixing it.
  *
@@ -25,15 +27,7 @@ public record Problem(
 
   /** Returns the problem as one line: place, found, expected, remedy, code. */
   public String sentence() {
-    return place
-        + ": found "
-        + found
-        + "; expected "
-        + expected
-        + ". To mend: "
-        + remedy
-        + ". ["
-        + code.slug()
-        + "]";
+    return Texts.of(
+        "input.problem.found_expected_to_mend", place, found, expected, remedy, code.slug());
   }
 }

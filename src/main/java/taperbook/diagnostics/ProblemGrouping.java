@@ -2,6 +2,7 @@ package taperbook.diagnostics;
 
 import java.util.ArrayList;
 import java.util.List;
+import taperbook.i18n.Texts;
 
 /** Problems of one file that differ only in their lines and in the content that was found. */
 final class ProblemGrouping {
@@ -17,7 +18,9 @@ final class ProblemGrouping {
   private record Run(int first, int last) {
     @Override
     public String toString() {
-      return first == last ? String.valueOf(first) : first + " to " + last;
+      return first == last
+          ? String.valueOf(first)
+          : Texts.of("input.problem_grouping.to", first, last);
     }
   }
 
@@ -53,7 +56,7 @@ final class ProblemGrouping {
     }
     List<Problem> listed = new ArrayList<>(few.subList(0, LISTED));
     Problem next = few.get(LISTED);
-    String found = count - LISTED + " more like these" + lines();
+    String found = Texts.of("input.problem_grouping.more_like_these", count - LISTED, lines());
     listed.add(new Problem(next.code(), next.place(), found, next.expected(), next.remedy()));
     return listed;
   }
@@ -64,6 +67,9 @@ final class ProblemGrouping {
     }
     List<String> shown = runs.stream().limit(MAX_RUNS).map(Run::toString).toList();
     boolean cut = runs.size() > MAX_RUNS;
-    return ", on lines " + String.join(", ", shown) + (cut ? " and on to " + lastLine : "");
+    return Texts.of(
+        "input.problem_grouping.on_lines",
+        String.join(", ", shown),
+        cut ? Texts.of("input.problem_grouping.and_on_to", lastLine) : "");
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import taperbook.i18n.Texts;
 
 /**
  * Collects the problems of one file, so that all of them are reported at once. If more than five
@@ -81,9 +82,11 @@ public final class ProblemLog {
           new Problem(
               ProblemCode.MORE_PROBLEMS,
               SourceLocation.file(file),
-              rest == 1 ? "one more problem" : rest + " more problems",
-              "a file without problems",
-              "mend those above, then check again"));
+              rest == 1
+                  ? Texts.of("input.problem_log.one_more_problem")
+                  : Texts.of("input.problem_log.more_problems", rest),
+              Texts.of("input.problem_log.file_without_problems"),
+              Texts.of("input.problem_log.mend_those_above_then_check")));
     }
     return all;
   }

@@ -3,6 +3,7 @@ package taperbook.format;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
 import taperbook.quantity.WantedDistance;
@@ -50,7 +51,7 @@ public final class AnswerText {
           .ifPresent(
               n ->
                   all.add(
-                      Labels.of(
+                      Texts.of(
                           "answer.bought",
                           distance.words().replace(' ', '\u00a0'),
                           wording.about(n))));
@@ -62,7 +63,7 @@ public final class AnswerText {
     return result.main().numbers().with(Role.HEADLINE).stream()
         .filter(n -> n.id().startsWith("time_soc_") && n.estimate().isPresent())
         .findFirst()
-        .map(n -> Labels.of("answer.window", n.label(), wording.about(n)));
+        .map(n -> Texts.of("answer.window", n.label(), wording.about(n)));
   }
 
   private Optional<String> peak() {
@@ -71,8 +72,8 @@ public final class AnswerText {
         measured("peak_hold_time").filter(n -> n.estimate().orElseThrow().value() > 0);
     return power.map(
         p ->
-            hold.map(h -> Labels.of("answer.held", wording.about(p), wording.about(h)))
-                .orElseGet(() -> Labels.of("answer.peak", wording.about(p))));
+            hold.map(h -> Texts.of("answer.held", wording.about(p), wording.about(h)))
+                .orElseGet(() -> Texts.of("answer.peak", wording.about(p))));
   }
 
   private Optional<ReportNumber> measured(String id) {
@@ -95,7 +96,7 @@ public final class AnswerText {
     String other = SessionNames.of(sessions).inSentence(1);
     boolean ahead = seconds.get().value() < 0;
     return Optional.of(
-        Labels.of(
+        Texts.of(
             ahead ? "answer.quicker" : "answer.slower",
             shared.get().from() + "\u00a0%",
             shared.get().to() + "\u00a0%",

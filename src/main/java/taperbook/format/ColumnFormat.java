@@ -2,6 +2,7 @@ package taperbook.format;
 
 import java.util.List;
 import taperbook.format.DurationFormat.ClockForm;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -68,9 +69,9 @@ public final class ColumnFormat {
       return NumberFormatter.name(shown);
     }
     return switch (form) {
-      case MINUTES -> Labels.of("unit.clock_minutes");
-      case HOURS -> Labels.of("unit.clock_hours");
-      case WHOLE_MINUTES -> Labels.of("unit.clock_whole_minutes");
+      case MINUTES -> Texts.of("unit.clock_minutes");
+      case HOURS -> Texts.of("unit.clock_hours");
+      case WHOLE_MINUTES -> Texts.of("unit.clock_whole_minutes");
     };
   }
 
@@ -85,7 +86,7 @@ public final class ColumnFormat {
   public String range(Estimate estimate) {
     Interval bounds = estimate.bounds();
     if (bounds.width() == 0) {
-      return Labels.of("wording.exact");
+      return Texts.of("wording.exact");
     }
     return joined(low(estimate), high(estimate));
   }
@@ -108,7 +109,7 @@ public final class ColumnFormat {
 
   /** Uses no dash beside a minus sign, because it would look like a second sign. */
   private static String joined(String low, String high) {
-    return low.startsWith(MINUS) ? Labels.of("wording.range", low, high) : low + TO + high;
+    return low.startsWith(MINUS) ? Texts.of("wording.range", low, high) : low + TO + high;
   }
 
   private static Interval bounds(ReportNumber number) {

@@ -1,6 +1,7 @@
 package taperbook.format;
 
 import java.util.List;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.ReportNumber;
@@ -38,14 +39,14 @@ public final class DifferenceFormat {
    */
   public String words() {
     if (signed.bounds().contains(0)) {
-      return Labels.of("mark.undecided");
+      return Texts.of("mark.undecided");
     }
     boolean more = signed.value() > 0;
     String amount = text.value(size());
     if (difference.unit() == Unit.SECOND && !difference.id().startsWith("peak_hold")) {
-      return Labels.of("difference.quicker", more ? other : one, amount);
+      return Texts.of("difference.quicker", more ? other : one, amount);
     }
-    return Labels.of("difference.more", more ? one : other, amount);
+    return Texts.of("difference.more", more ? one : other, amount);
   }
 
   /** Returns the interval of the amount in {@link #words}; with signs if it contains zero. */

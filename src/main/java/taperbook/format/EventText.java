@@ -1,5 +1,6 @@
 package taperbook.format;
 
+import taperbook.i18n.Texts;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 import taperbook.result.Event;
@@ -18,7 +19,7 @@ public final class EventText {
     String start = moment(event.start());
     return event.kind() == Event.Kind.NOTE
         ? start
-        : Labels.of("event.span", start, moment(event.end()));
+        : Texts.of("event.span", start, moment(event.end()));
   }
 
   private String moment(Interval second) {
@@ -31,15 +32,15 @@ public final class EventText {
   public String what(Event event) {
     String kind =
         switch (event.kind()) {
-          case INTERRUPTION -> Labels.of("event.interruption");
+          case INTERRUPTION -> Texts.of("event.interruption");
           case NOT_READ ->
-              Labels.of("event.not_read", event.channel().map(Channel::columnName).orElse(""));
+              Texts.of("event.not_read", event.channel().map(Channel::columnName).orElse(""));
           case NOTE -> "";
         };
     if (kind.isEmpty() || event.note().isEmpty()) {
       return kind + event.note();
     }
-    return Labels.of("event.with_note", kind, event.note());
+    return Texts.of("event.with_note", kind, event.note());
   }
 
   /** Returns the state of charge displayed at that time, or a dash. */

@@ -1,6 +1,7 @@
 package taperbook.format;
 
 import java.util.List;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Quantity;
 import taperbook.quantity.Unit;
 import taperbook.session.Item;
@@ -14,20 +15,23 @@ public final class ItemText {
   public static String takes(Item item) {
     ItemKind kind = item.kind();
     return switch (kind.form()) {
-      case DATE -> "a day, as in 2026-03-14";
+      case DATE -> Texts.of("format.item_text.day_as_in_2026_03");
       case TEXT -> "text";
       case WORD -> alternatives(kind.words());
       case AMOUNT -> number(kind);
-      case AMOUNT_OR_WORD -> number(kind) + "; or " + alternatives(kind.words());
-      case CORRECTION -> "a number in 1 or %";
-      case MOMENT -> "a time in min:s, h:min:s, s, min or h, or a clock time with unit ISO 8601";
-      case PRICE -> "a number in EUR" + kind.words().get(0) + " or another currency's";
+      case AMOUNT_OR_WORD ->
+          Texts.of("format.item_text.or", number(kind), alternatives(kind.words()));
+      case CORRECTION -> Texts.of("format.item_text.number_in_1_or");
+      case MOMENT -> Texts.of("format.item_text.time_in_min_s_h");
+      case PRICE -> Texts.of("format.item_text.number_in_eur_or_another", kind.words().get(0));
     };
   }
 
   private static String number(ItemKind kind) {
     Quantity quantity = kind.quantity().orElseThrow();
-    return "a number in " + alternatives(Unit.of(quantity).stream().map(Unit::symbol).toList());
+    return Texts.of(
+        "format.item_text.number_in",
+        alternatives(Unit.of(quantity).stream().map(Unit::symbol).toList()));
   }
 
   /** Returns alternatives as text, such as {@code film, log or by eye}. */
@@ -35,6 +39,7 @@ public final class ItemText {
     int last = words.size() - 1;
     return last < 1
         ? String.join("", words)
-        : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+        : Texts.of(
+            "format.item_text.or_2", String.join(", ", words.subList(0, last)), words.get(last));
   }
 }

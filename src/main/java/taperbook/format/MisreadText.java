@@ -1,5 +1,6 @@
 package taperbook.format;
 
+import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 import taperbook.session.Review.Misread;
 
@@ -14,12 +15,12 @@ public final class MisreadText {
 
   /** Returns a reading with its place, such as {@code the power of 62 kW in readings.csv:14}. */
   public static String reading(Misread misread, NumberFormatter wording) {
-    return "the "
-        + misread.name()
-        + (misread.channel().isEmpty() ? " " : " of ")
-        + shown(misread, wording)
-        + " in "
-        + misread.row();
+    return Texts.of(
+        "format.misread_text.in",
+        misread.name(),
+        misread.channel().isEmpty() ? " " : Texts.of("format.misread_text.of"),
+        shown(misread, wording),
+        misread.row());
   }
 
   /** Returns the reading with its unit. */

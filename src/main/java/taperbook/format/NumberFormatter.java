@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
@@ -85,7 +86,7 @@ public final class NumberFormatter {
   private String about(Estimate estimate, ReportNumber number) {
     Unit unit = number.unit();
     if (unit == Unit.SECOND) {
-      return Labels.of("spoken.about", SpokenFormat.time(estimate.value()));
+      return Texts.of("spoken.about", SpokenFormat.time(estimate.value()));
     }
     String printed = value(number);
     if (!SpokenFormat.isRounded(unit)) {
@@ -95,7 +96,7 @@ public final class NumberFormatter {
         SpokenFormat.amount(shownAmount(estimate.value(), unit)) + withSpace(shown(unit));
     // Three digits may be more than the interval permits.
     boolean finer = spoken.length() > printed.length();
-    return finer || spoken.equals(printed) ? printed : Labels.of("spoken.about", spoken);
+    return finer || spoken.equals(printed) ? printed : Texts.of("spoken.about", spoken);
   }
 
   /** Returns the uncertainty of the printed value; empty if it was withheld. */
@@ -130,7 +131,7 @@ public final class NumberFormatter {
   public String value(MovedNumber number, Optional<Estimate> estimate) {
     return estimate
         .map(e -> value(e, number.unit(), step(number)))
-        .orElseGet(() -> Labels.of("wording.no_value"));
+        .orElseGet(() -> Texts.of("wording.no_value"));
   }
 
   /**
@@ -192,7 +193,7 @@ public final class NumberFormatter {
         unit == Unit.SECOND
             ? Spread.ofTime(converted, minStep)
             : Spread.of(converted, maxPlaces(shown)) + "\u00a0" + name(shown);
-    return Labels.of("wording.give_or_take", max);
+    return Texts.of("wording.give_or_take", max);
   }
 
   /** Returns true if an exact time is printed with less precision than it has. */
@@ -225,7 +226,7 @@ public final class NumberFormatter {
   /** Returns an interval without its unit, rounded outward. */
   public static String figures(Interval bounds) {
     int places = Rounding.places(bounds, MAX_PLACES);
-    return Labels.of(
+    return Texts.of(
         "wording.range", Rounding.down(bounds.low(), places), Rounding.up(bounds.high(), places));
   }
 
@@ -268,17 +269,17 @@ public final class NumberFormatter {
 
   private String joined(Interval bounds, Unit unit, String key, int minStep) {
     if (bounds.width() == 0 && !isRounded(bounds, unit, minStep)) {
-      return Labels.of("wording.exact");
+      return Texts.of("wording.exact");
     }
     if (unit == Unit.SECOND) {
       int step = Math.max(minStep, DurationFormat.step(bounds));
-      return Labels.of(
+      return Texts.of(
           key, DurationFormat.down(bounds.low(), step), DurationFormat.up(bounds.high(), step));
     }
     Unit shown = shown(unit);
     Interval converted = bounds.mapMonotone(x -> convert(x, unit, shown));
     int places = isCount(converted, shown) ? 0 : Rounding.places(converted, maxPlaces(shown));
-    return Labels.of(
+    return Texts.of(
         key,
         Rounding.down(converted.low(), places),
         Rounding.up(converted.high(), places) + withSpace(shown));
@@ -297,7 +298,7 @@ public final class NumberFormatter {
         .outcome()
         .fold(
             (Outcome.Measured m) -> measured(number, m.estimate()),
-            (Outcome.Withheld w) -> Labels.of("wording.withheld", w.reason()));
+            (Outcome.Withheld w) -> Texts.of("wording.withheld", w.reason()));
   }
 
   private String measured(ReportNumber number, Estimate estimate) {
@@ -358,7 +359,7 @@ public final class NumberFormatter {
     Map<Unit, String> names = new EnumMap<>(Unit.class);
     for (Unit unit : Unit.values()) {
       boolean unnamed = unit == Unit.ONE || unit == Unit.CURRENCY;
-      names.put(unit, unnamed ? "" : Labels.of("unit." + unit.name().toLowerCase(Locale.ROOT)));
+      names.put(unit, unnamed ? "" : Texts.of("unit." + unit.name().toLowerCase(Locale.ROOT)));
     }
     return names;
   }
@@ -380,11 +381,10 @@ public final class NumberFormatter {
     if (compared.ratio().low() == 1 || !(percent > 0)) {
       return "agree";
     }
-    return "agree: the second is "
-        + Rounding.nearest(percent, 1)
-        + "\u00a0% less, and up to "
-        + Math.round(100 * compared.maxLoss())
-        + "\u00a0% may be lost";
+    return Texts.of(
+        "format.number_formatter.agree_second_is_less_and",
+        Rounding.nearest(percent, 1),
+        Math.round(100 * compared.maxLoss()));
   }
 
   /**
@@ -394,14 +394,14 @@ public final class NumberFormatter {
   public static String allowed(CrossCheck.Compared compared) {
     long percent = Math.round(100 * compared.maxLoss());
     return percent == 0
-        ? "rounding allows"
-        : "rounding and losses of up to " + percent + "\u00a0% allow";
+        ? Texts.of("format.number_formatter.rounding_allows")
+        : Texts.of("format.number_formatter.rounding_and_losses_of_up", percent);
   }
 
   /** Returns a calendar date as text, such as {@code 14 March 2026}. */
   public static String date(LocalDate date) {
-    String month = Labels.of("month." + date.getMonthValue());
-    return Labels.of("wording.date", date.getDayOfMonth(), month, YEAR.format(date));
+    String month = Texts.of("month." + date.getMonthValue());
+    return Texts.of("wording.date", date.getDayOfMonth(), month, YEAR.format(date));
   }
 
   /**

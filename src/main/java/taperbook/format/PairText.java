@@ -3,6 +3,7 @@ package taperbook.format;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -37,12 +38,7 @@ public final class PairText {
     overall().ifPresent(sentences::add);
     List<Stretch> stretches = pair.stretches();
     if (stretches.size() == 1 && stretches.get(0).order() == Order.UNDECIDED) {
-      sentences.add(
-          "Nowhere in between can the readings tell the power of "
-              + one
-              + " and of "
-              + other
-              + " apart.");
+      sentences.add(Texts.of("format.pair_text.nowhere_in_between_can_readings", one, other));
       return sentences;
     }
     int crossing = 0;
@@ -61,7 +57,7 @@ public final class PairText {
       }
     }
     if (open) {
-      sentences.add("Elsewhere the readings cannot tell the two apart.");
+      sentences.add(Texts.of("format.pair_text.elsewhere_readings_cannot_tell_two"));
     }
     return sentences;
   }
@@ -72,12 +68,7 @@ public final class PairText {
     Optional<String> withheld = lead.flatMap(ReportNumber::withheld);
     if (withheld.isPresent()) {
       return Optional.of(
-          one
-              + " and "
-              + other
-              + " are not held against each other curve by curve: "
-              + withheld.get()
-              + ".");
+          Texts.of("format.pair_text.and_are_not_held_against", one, other, withheld.get()));
     }
     return pair.shared()
         .flatMap(
@@ -85,31 +76,32 @@ public final class PairText {
                 lead.flatMap(ReportNumber::estimate)
                     .map(
                         kilowatts ->
-                            "Over the "
-                                + edges(shared.low(), shared.high())
-                                + " that both went through, "
-                                + power(kilowatts)
-                                + "."));
+                            Texts.of(
+                                "format.pair_text.over_that_both_went_through",
+                                edges(shared.low(), shared.high()),
+                                power(kilowatts))));
   }
 
   private String power(Estimate lead) {
     if (lead.bounds().contains(0)) {
-      return "the readings cannot tell which of the two took more power on average";
+      return Texts.of("format.pair_text.readings_cannot_tell_which_of");
     }
     boolean ahead = lead.value() > 0;
-    return (ahead ? one : other)
-        + " took "
-        + amount(lead, Unit.KILOWATT)
-        + " more than "
-        + (ahead ? other : one)
-        + " on average over state of charge";
+    return Texts.of(
+        "format.pair_text.took_more_than_on_average",
+        ahead ? one : other,
+        amount(lead, Unit.KILOWATT),
+        ahead ? other : one);
   }
 
   private String time(Estimate gain) {
     if (gain.bounds().contains(0)) {
-      return "which of the two was quicker the readings cannot tell";
+      return Texts.of("format.pair_text.which_of_two_was_quicker");
     }
-    return (gain.value() > 0 ? one : other) + " was quicker by " + amount(gain, Unit.SECOND);
+    return Texts.of(
+        "format.pair_text.was_quicker_by",
+        gain.value() > 0 ? one : other,
+        amount(gain, Unit.SECOND));
   }
 
   private Optional<String> led(Stretch stretch) {
@@ -122,25 +114,26 @@ public final class PairText {
                     .estimate(ids.lead())
                     .map(
                         lead ->
-                            "From "
-                                + edges(stretch)
-                                + " "
-                                + (ahead ? one : other)
-                                + " took more power than "
-                                + (ahead ? other : one)
-                                + ", by "
-                                + amount(lead, Unit.KILOWATT)
-                                + " on average"
-                                + pair.numbers()
+                            Texts.of(
+                                "format.pair_text.from_took_more_power_than",
+                                edges(stretch),
+                                ahead ? one : other,
+                                ahead ? other : one,
+                                amount(lead, Unit.KILOWATT),
+                                pair.numbers()
                                     .estimate(ids.gain())
-                                    .map(gain -> ", and " + timeInStretch(gain, ahead))
-                                    .orElse("")
-                                + "."));
+                                    .map(
+                                        gain ->
+                                            Texts.of(
+                                                "format.pair_text.and", timeInStretch(gain, ahead)))
+                                    .orElse(""))));
   }
 
   private String timeInStretch(Estimate gain, boolean ahead) {
     boolean sameWinner = !gain.bounds().contains(0) && gain.value() > 0 == ahead;
-    return sameWinner ? "was quicker there by " + amount(gain, Unit.SECOND) : time(gain);
+    return sameWinner
+        ? Texts.of("format.pair_text.was_quicker_there_by", amount(gain, Unit.SECOND))
+        : time(gain);
   }
 
   /** Returns the absolute value of a difference with its uncertainty. */
@@ -156,14 +149,12 @@ public final class PairText {
             soc -> {
               Interval bounds = soc.bounds();
               return bounds.width() < 0.05
-                  ? "The curves cross at " + percent(soc.value()) + "."
-                  : "Between "
-                      + down(bounds.low())
-                      + " and "
-                      + up(bounds.high())
-                      + " the curves cross, by the readings at "
-                      + percent(soc.value())
-                      + ".";
+                  ? Texts.of("format.pair_text.curves_cross_at", percent(soc.value()))
+                  : Texts.of(
+                      "format.pair_text.between_and_curves_cross_by",
+                      down(bounds.low()),
+                      up(bounds.high()),
+                      percent(soc.value()));
             });
   }
 
@@ -194,7 +185,7 @@ public final class PairText {
     boolean led = stretch.order() != Order.UNDECIDED;
     String from = led ? up(stretch.from()) : down(stretch.from());
     String to = led ? down(stretch.to()) : up(stretch.to());
-    return from + " to " + to;
+    return Texts.of("format.pair_text.to", from, to);
   }
 
   private static String down(double soc) {
@@ -206,7 +197,7 @@ public final class PairText {
   }
 
   private static String edges(double from, double to) {
-    return percent(from) + " to " + percent(to);
+    return Texts.of("format.pair_text.to", percent(from), percent(to));
   }
 
   private static String percent(double soc) {

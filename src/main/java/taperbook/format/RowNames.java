@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import taperbook.i18n.Texts;
 import taperbook.result.LibraryRow;
 
 /**
@@ -51,7 +52,7 @@ public final class RowNames {
     Map<String, Integer> counted = new HashMap<>();
     for (LibraryRow row : left) {
       String words = details.getOrDefault(row.session(), "");
-      String count = Labels.of("label.session_count", counted.merge(words, 1, Integer::sum));
+      String count = Texts.of("label.session_count", counted.merge(words, 1, Integer::sum));
       details.put(row.session(), joined(Stream.of(words, count)));
     }
   }

@@ -1,5 +1,6 @@
 package taperbook.format;
 
+import taperbook.i18n.Texts;
 import taperbook.result.Runs.Spread;
 
 /** Describes the spread between runs in sentences that accompany a comparison. */
@@ -12,38 +13,33 @@ public final class RunText {
   /** Returns one sentence on what a comparison of sessions takes into account. */
   public static String ofComparison(Spread spread) {
     return switch (spread.known()) {
-      case NOT_MEASURED ->
-          "One run of each: how far runs of one car differ was not measured, so a difference may be"
-              + " of the runs and not of the cars.";
+      case NOT_MEASURED -> Texts.of("format.run_text.one_run_of_each_how");
       case REPEATS ->
-          spread.source()
-              + " of the reported car spread by "
-              + percent(spread.power())
-              + " in power (95\u00a0%): differences allow for that, and for as much of each other"
-              + " session, which was run once.";
+          Texts.of(
+              "format.run_text.of_reported_car_spread_by",
+              spread.source(),
+              percent(spread.power()));
       case STATED ->
-          "Differences allow for a spread between runs of "
-              + percent(spread.power() / NORMAL_95)
-              + " (standard deviation), as stated by the tester: "
-              + spread.source()
-              + ". Each session is one run.";
+          Texts.of(
+              "format.run_text.differences_allow_for_spread_between",
+              percent(spread.power() / NORMAL_95),
+              spread.source());
     };
   }
 
   /** Returns a short form, for use beside each claim. */
   public static String inShort(Spread spread) {
     return switch (spread.known()) {
-      case NOT_MEASURED -> "One run each; how far runs of one car differ was not measured.";
+      case NOT_MEASURED -> Texts.of("format.run_text.one_run_each_how_far");
       case REPEATS ->
-          "A spread between runs of "
-              + percent(spread.power())
-              + " (95\u00a0%, from "
-              + spread.source()
-              + ") is allowed for.";
+          Texts.of(
+              "format.run_text.spread_between_runs_of_95",
+              percent(spread.power()),
+              spread.source());
       case STATED ->
-          "A spread between runs of "
-              + percent(spread.power() / NORMAL_95)
-              + " (standard deviation, as stated) is allowed for.";
+          Texts.of(
+              "format.run_text.spread_between_runs_of_standard",
+              percent(spread.power() / NORMAL_95));
     };
   }
 

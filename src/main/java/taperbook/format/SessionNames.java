@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import taperbook.i18n.Texts;
 import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
@@ -62,7 +63,7 @@ public final class SessionNames {
   /** Returns the words for use inside a sentence: with an article unless they are a name. */
   public String inSentence(int index) {
     String name = words(index);
-    return Character.isLowerCase(name.charAt(0)) ? Labels.of("answer.the", name) : name;
+    return Character.isLowerCase(name.charAt(0)) ? Texts.of("answer.the", name) : name;
   }
 
   /** Returns letter and words, such as {@code A second battery revision}. */

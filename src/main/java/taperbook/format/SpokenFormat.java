@@ -3,6 +3,7 @@ package taperbook.format;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 
 /**
@@ -51,19 +52,19 @@ final class SpokenFormat {
     long whole = quarters / 4;
     String fraction = QUARTERS[(int) (quarters % 4)];
     if (fraction.isEmpty()) {
-      return Labels.of(whole == 1 ? "spoken.minute" : "spoken.minutes", whole);
+      return Texts.of(whole == 1 ? "spoken.minute" : "spoken.minutes", whole);
     }
-    return Labels.of("spoken.minutes", (whole == 0 ? "" : String.valueOf(whole)) + fraction);
+    return Texts.of("spoken.minutes", (whole == 0 ? "" : String.valueOf(whole)) + fraction);
   }
 
   private static String hours(long minutes) {
     long whole = minutes / MINUTE;
-    String hours = Labels.of(whole == 1 ? "spoken.hour" : "spoken.hours", whole);
+    String hours = Texts.of(whole == 1 ? "spoken.hour" : "spoken.hours", whole);
     return minutes % MINUTE == 0 ? hours : hours + " " + minutes(4 * (minutes % MINUTE));
   }
 
   private static String seconds(long seconds) {
-    return Labels.of("spoken.seconds", seconds);
+    return Texts.of("spoken.seconds", seconds);
   }
 
   /** Returns an amount in spoken form, without its unit. */

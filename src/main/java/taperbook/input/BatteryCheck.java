@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.session.Channel;
@@ -89,7 +90,11 @@ final class BatteryCheck {
           channel,
           energy,
           to,
-          plain(added) + " kWh " + whileRising(rise) + ", a battery of " + plain(implied) + " kWh");
+          Texts.of(
+              "input.battery_check.kwh_battery_of_kwh",
+              plain(added),
+              whileRising(rise),
+              plain(implied)));
     }
   }
 
@@ -98,13 +103,13 @@ final class BatteryCheck {
     Interval rise = rise(soc.firstSecond(), soc.lastSecond());
     double hours = (soc.lastSecond() - soc.firstSecond()) / SECONDS_PER_HOUR;
     if (greatest > 0 && FACTOR_OF_POWER * greatest * hours < minForRise(rise)) {
-      String max = "at most " + plain(greatest) + " kW " + whileRising(rise);
+      String max = Texts.of("input.battery_check.at_most_kw", plain(greatest), whileRising(rise));
       double battery = 100 * greatest * hours / rise.low();
       report(
           channel,
           power,
           power.indexOfMax(),
-          max + ", a battery of " + plain(battery) + " kWh or less");
+          Texts.of("input.battery_check.battery_of_kwh_or_less", max, plain(battery)));
     }
   }
 
@@ -124,7 +129,8 @@ final class BatteryCheck {
   }
 
   private static String whileRising(Interval rise) {
-    return "while the charge rises by " + plain((rise.low() + rise.high()) / 2) + " %";
+    return Texts.of(
+        "input.battery_check.while_charge_rises_by", plain((rise.low() + rise.high()) / 2));
   }
 
   private void report(Channel channel, Trace trace, int index, String found) {
@@ -138,16 +144,16 @@ final class BatteryCheck {
         stated
             .map(
                 fact ->
-                    "between a third and three times the "
-                        + fact.written()
-                        + " "
-                        + fact.unit()
-                        + " of "
-                        + fact.row())
-            .orElse("a battery that a vehicle can have, from 2 to 2000 kWh"),
-        "correct the unit or the decimal mark of "
-            + column
-            + (stated.isPresent() ? ", or the battery usable energy" : ""));
+                    Texts.of(
+                        "input.battery_check.between_third_and_three_times",
+                        fact.written(),
+                        fact.unit(),
+                        fact.row()))
+            .orElse(Texts.of("input.battery_check.battery_that_vehicle_can_have")),
+        Texts.of(
+            "input.battery_check.correct_unit_or_decimal_mark",
+            column,
+            stated.isPresent() ? Texts.of("input.battery_check.or_battery_usable_energy") : ""));
   }
 
   private static String plain(double amount) {

@@ -9,6 +9,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvRow;
 import taperbook.input.csv.CsvTable;
 import taperbook.quantity.Estimate;
@@ -44,7 +45,11 @@ public final class CorrectionsParser {
     if (found.equals(Correction.COLUMNS)) {
       return true;
     }
-    refuse(table.header().line(), 0, String.join(", ", found), "the columns " + join());
+    refuse(
+        table.header().line(),
+        0,
+        String.join(", ", found),
+        Texts.of("input.corrections_parser.columns", join()));
     return false;
   }
 
@@ -91,7 +96,11 @@ public final class CorrectionsParser {
     try {
       return Optional.of(LocalDate.parse(cell(row, column)));
     } catch (DateTimeException e) {
-      refuse(row.line(), column + 1, Quoted.of(cell(row, column)), "a day as in 2026-05-02");
+      refuse(
+          row.line(),
+          column + 1,
+          Quoted.of(cell(row, column)),
+          Texts.of("input.corrections_parser.day_as_in_2026_05"));
       return Optional.empty();
     }
   }
@@ -110,7 +119,7 @@ public final class CorrectionsParser {
           row.line(),
           column + 1,
           Quoted.of(cell(row, column)),
-          "a value with its interval in the three columns from here");
+          Texts.of("input.corrections_parser.value_with_its_interval_in"));
       return Optional.empty();
     }
   }
@@ -130,7 +139,7 @@ public final class CorrectionsParser {
         line,
         column,
         found,
-        expected + ", as the program wrote it",
-        "put the file back as it was published");
+        Texts.of("input.corrections_parser.as_program_wrote_it", expected),
+        Texts.of("input.corrections_parser.put_file_back_as_it"));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.session.InputHash;
 
 /** Finds sessions with identical readings, byte for byte: one of them is most likely a copy. */
@@ -48,9 +49,9 @@ public final class DuplicateReadings {
     ProblemLog log = new ProblemLog(path);
     log.add(
         ProblemCode.SESSION_TWICE,
-        "the same bytes as in " + other,
-        "readings of its own for each session",
-        "put the right file there, or take one of the two sessions away");
+        Texts.of("input.duplicate_readings.same_bytes_as_in", other),
+        Texts.of("input.duplicate_readings.readings_of_its_own_for"),
+        Texts.of("input.duplicate_readings.put_right_file_there_or"));
     return log.list();
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.ColumnSpec;
 import taperbook.input.facts.FactsParser;
 import taperbook.input.facts.LegsParser;
@@ -14,33 +15,27 @@ import taperbook.session.HowKnown;
 
 /** The possible columns of each file, with their descriptions; the checks use the same lists. */
 public final class KnownColumns {
-  private static final String NOTE =
-      "Anything worth knowing of this row; a note that begins with pause says that charging stood"
-          + " still.";
-  private static final String AS_READ =
-      "Of a reading that was looked at again: confirmed, or doubtful, which leaves it out; of the whole"
-          + " row, or of the columns named after it, such as doubtful power and soc.";
+  private static final String NOTE = Texts.of("input.known_columns.anything_worth_knowing_of_this");
+  private static final String AS_READ = Texts.of("input.known_columns.of_reading_that_was_looked");
   private static final Map<String, String> LEGS =
       Map.of(
-          LegsParser.LEG, "What the leg is called, such as lap 1.",
-          LegsParser.DISTANCE, "Distance of the leg.",
-          LegsParser.DURATION, "Time that the leg took.",
-          LegsParser.ENERGY_USED, "Energy that the car says it used in the leg.",
-          LegsParser.START_SOC, "State of charge at the start of the leg.",
-          LegsParser.END_SOC, "State of charge at its end.",
+          LegsParser.LEG, Texts.of("input.known_columns.what_leg_is_called_such"),
+          LegsParser.DISTANCE, Texts.of("input.known_columns.distance_of_leg"),
+          LegsParser.DURATION, Texts.of("input.known_columns.time_that_leg_took"),
+          LegsParser.ENERGY_USED, Texts.of("input.known_columns.energy_that_car_says_it"),
+          LegsParser.START_SOC, Texts.of("input.known_columns.state_of_charge_at_start"),
+          LegsParser.END_SOC, Texts.of("input.known_columns.state_of_charge_at_its"),
           LegsParser.NOTE, NOTE);
   private static final Map<String, String> FACTS =
       Map.of(
-          FactsParser.ITEM, "Name of the item.",
-          FactsParser.VALUE, "Its value; empty if it is not known.",
-          FactsParser.UNIT, "Unit of the value; empty if it has none.",
-          FactsParser.GIVE_OR_TAKE,
-              "What an amount may be off by, in its unit; half its last digit if this is empty, or"
-                  + " if there is no such column.",
+          FactsParser.ITEM, Texts.of("input.known_columns.name_of_item"),
+          FactsParser.VALUE, Texts.of("input.known_columns.its_value_empty_if_it"),
+          FactsParser.UNIT, Texts.of("input.known_columns.unit_of_value_empty_if"),
+          FactsParser.GIVE_OR_TAKE, Texts.of("input.known_columns.what_amount_may_be_off"),
           FactsParser.HOW_KNOWN,
-              "How you know it: "
-                  + String.join(", ", HowKnown.written().stream().map(HowKnown::words).toList())
-                  + ". Words and dates may be noted, or leave the cell empty.");
+              Texts.of(
+                  "input.known_columns.how_you_know_it_words",
+                  String.join(", ", HowKnown.written().stream().map(HowKnown::words).toList())));
 
   private KnownColumns() {}
 
@@ -49,9 +44,11 @@ public final class KnownColumns {
     List<KnownColumn> columns = new ArrayList<>();
     columns.add(
         KnownColumn.of(
-            ColumnSpec.elapsed(TimeColumn.ELAPSED), "Time since plugging in; never goes back."));
+            ColumnSpec.elapsed(TimeColumn.ELAPSED),
+            Texts.of("input.known_columns.time_since_plugging_in_never")));
     columns.add(
-        KnownColumn.of(TimeColumn.clockSpec(), "Clock time, in place of the elapsed time."));
+        KnownColumn.of(
+            TimeColumn.clockSpec(), Texts.of("input.known_columns.clock_time_in_place_of")));
     for (Channel channel : Channel.values()) {
       columns.add(
           KnownColumn.of(

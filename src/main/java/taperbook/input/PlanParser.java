@@ -11,6 +11,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.input.folder.ReportFile;
@@ -73,8 +74,10 @@ public final class PlanParser {
         written.line(),
         written.column(),
         Quoted.of(written.text()),
-        "one of the words " + String.join(", ", KINDS),
-        meant.map(w -> "write " + w).orElse("write one of these words"));
+        Texts.of("input.common.one_of_words", String.join(", ", KINDS)),
+        meant
+            .map(w -> Texts.of("input.common.write", w))
+            .orElse(Texts.of("input.common.write_one_of_these_words")));
     return meant.orElse(SESSION);
   }
 

@@ -8,6 +8,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvTable;
 import taperbook.input.facts.FactsParser;
 import taperbook.input.facts.LegsParser;
@@ -82,14 +83,13 @@ public final class RangeTestParser {
           ProblemCode.FACTS_CONTRADICT,
           end.get().row().line(),
           sheet.valueNumber(),
-          "end soc "
-              + Quoted.of(end.get().written())
-              + " with start soc "
-              + Quoted.of(start.get().written())
-              + " on line "
-              + start.get().row().line(),
-          "a state of charge that is lower at the end of the drive than at its start",
-          "correct one of the two");
+          Texts.of(
+              "input.range_test_parser.end_soc_with_start_soc",
+              Quoted.of(end.get().written()),
+              Quoted.of(start.get().written()),
+              start.get().row().line()),
+          Texts.of("input.range_test_parser.state_of_charge_that_is"),
+          Texts.of("input.common.correct_one_of_two"));
     }
   }
 }

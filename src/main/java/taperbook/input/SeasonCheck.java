@@ -7,6 +7,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan.Season;
 import taperbook.quantity.Estimate;
 import taperbook.session.ConditionItem;
@@ -56,18 +57,18 @@ public final class SeasonCheck {
             ProblemCode.FACTS_CONTRADICT,
             run,
             car,
-            "the vehicle " + written(run, car) + " of a run under season",
-            "the vehicle of the reported session, " + Quoted.of(vehicle),
-            "write the vehicle alike if it is the same, or take the pair out of season");
+            Texts.of("input.season_check.vehicle_of_run_under_season", written(run, car)),
+            Texts.of("input.season_check.vehicle_of_reported_session", Quoted.of(vehicle)),
+            Texts.of("input.season_check.write_vehicle_alike_if_it"));
       }
       if (run.amount(temperature).isEmpty()) {
         add(
             ProblemCode.ITEM_MISSING,
             run,
             temperature,
-            "an ambient temperature that is not known, of a run under season",
-            "the temperature of the air, which tells warm from cold",
-            "state it, or take the pair out of season");
+            Texts.of("input.season_check.ambient_temperature_that_is_not"),
+            Texts.of("input.season_check.temperature_of_air_which_tells"),
+            Texts.of("input.season_check.state_it_or_take_pair"));
       }
     }
     for (int k = 0; k < runs.size(); k += 2) {
@@ -79,12 +80,12 @@ public final class SeasonCheck {
             ProblemCode.FACTS_CONTRADICT,
             cold,
             temperature,
-            written(cold, temperature) + " for the cold run of a pair under season",
-            "more than 2 Cel below the "
-                + written(runs.get(k), temperature)
-                + " of the warm run in "
-                + runs.get(k).file(),
-            "name the warm run first, or take the pair out of season");
+            Texts.of("input.season_check.for_cold_run_of_pair", written(cold, temperature)),
+            Texts.of(
+                "input.season_check.more_than_2_cel_below",
+                written(runs.get(k), temperature),
+                runs.get(k).file()),
+            Texts.of("input.season_check.name_warm_run_first_or"));
       }
     }
   }
@@ -93,7 +94,7 @@ public final class SeasonCheck {
     return facts
         .known(item)
         .map((Fact f) -> f.unit().isEmpty() ? Quoted.of(f.written()) : f.written() + " " + f.unit())
-        .orElse("that is not known");
+        .orElse(Texts.of("input.season_check.that_is_not_known"));
   }
 
   private <I extends Enum<I> & Item> void add(

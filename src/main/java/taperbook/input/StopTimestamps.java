@@ -8,6 +8,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.ClockFormat;
 import taperbook.input.cell.ColumnSpec;
 import taperbook.input.readings.ReadingsParser;
@@ -73,9 +74,8 @@ final class StopTimestamps {
           fact.row().line(),
           valueColumn,
           Quoted.of(fact.written()),
-          "a time in the form that the readings have for " + item.words(),
-          "write it as the times of the readings are written, or as elapsed time, as in -4:30 with"
-              + " the unit min:s");
+          Texts.of("input.stop_timestamps.time_in_form_that_readings", item.words()),
+          Texts.of("input.stop_timestamps.write_it_as_times_of"));
     }
     return new Fact(
         fact.written(), fact.unit(), second, fact.giveOrTake(), fact.howKnown(), fact.row());
@@ -118,7 +118,7 @@ final class StopTimestamps {
   private static void add(Trace power, int i, List<Moment> moments) {
     moments.add(
         new Moment(
-            "the power on " + power.row(i),
+            Texts.of("input.stop_timestamps.power_on", power.row(i)),
             Estimate.around(power.second(i), power.clockHalfStep()),
             Optional.empty()));
   }
@@ -132,15 +132,15 @@ final class StopTimestamps {
         valueColumn,
         Quoted.of(fact.written()),
         isLater
-            ? "a time not before " + named(earlier) + " for " + later.words()
-            : "a time not after " + later.words() + " for " + earlier.words(),
-        "correct one of the two; a time before the zero of the clock has a minus sign");
+            ? Texts.of("input.stop_timestamps.time_not_before_for", named(earlier), later.words())
+            : Texts.of("input.stop_timestamps.time_not_after_for", later.words(), earlier.words()),
+        Texts.of("input.stop_timestamps.correct_one_of_two_time"));
   }
 
   private static String named(Moment moment) {
     return moment
         .fact()
-        .map(f -> moment.words() + " on line " + f.row().line())
+        .map(f -> Texts.of("input.stop_timestamps.on_line", moment.words(), f.row().line()))
         .orElse(moment.words());
   }
 }

@@ -7,6 +7,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.session.ConditionItem;
 import taperbook.session.RowRef;
 import taperbook.session.Session;
@@ -41,12 +42,17 @@ public final class StopsCheck {
         ProblemCode.FACTS_CONTRADICT,
         stop.conditions().rows(item).stream().mapToInt(RowRef::line).findFirst().orElse(0),
         0,
-        "a stop whose " + item.words() + " is " + found.map(Quoted::of).orElse("not known"),
-        "the "
-            + item.words()
-            + " of the reported session, "
-            + expected.map(Quoted::of).orElse("which is not known either"),
-        "take the stop out of the front matter, or mend what is wrong");
+        Texts.of(
+            "input.stops_check.stop_whose_is",
+            item.words(),
+            found.map(Quoted::of).orElse(Texts.of("input.common.not_known"))),
+        Texts.of(
+            "input.stops_check.of_reported_session",
+            item.words(),
+            expected
+                .map(Quoted::of)
+                .orElse(Texts.of("input.stops_check.which_is_not_known_either"))),
+        Texts.of("input.stops_check.take_stop_out_of_front"));
     return log.list().stream();
   }
 }

@@ -10,6 +10,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.Suggestion;
 import taperbook.result.Drives;
 import taperbook.session.ConditionItem;
@@ -71,9 +72,10 @@ public final class VehicleCheck {
             ProblemCode.REPEAT_DIFFERS,
             line,
             0,
-            "the vehicle " + Quoted.of(repeat.vehicle()) + " of a repeat",
-            "the vehicle of the session reported, " + Quoted.of(reported.vehicle()),
-            "write the vehicle alike if it is the same, or name the session under compare");
+            Texts.of("input.vehicle_check.vehicle_of_repeat", Quoted.of(repeat.vehicle())),
+            Texts.of(
+                "input.vehicle_check.vehicle_of_session_reported", Quoted.of(reported.vehicle())),
+            Texts.of("input.vehicle_check.write_vehicle_alike_if_it"));
         problems.addAll(log.list());
       }
     }
@@ -89,28 +91,28 @@ public final class VehicleCheck {
         ProblemCode.RANGE_TEST_UNUSED,
         test.facts().rows(unused.item()).stream().mapToInt(RowRef::line).findFirst().orElse(0),
         0,
-        "the "
-            + unused.item().words()
-            + " "
-            + stated(test, unused.item())
-            + ", and "
-            + stated(first, unused.item())
-            + " in "
-            + first.facts().file()
-            + ", which is named first: no number rests on this drive",
+        Texts.of(
+            "input.vehicle_check.and_in_which_is_named",
+            unused.item().words(),
+            stated(test, unused.item()),
+            stated(first, unused.item()),
+            first.facts().file()),
         byWeather
-            ? "air temperatures within " + Drives.SIMILAR_TEMPERATURE_WORDS + " of the first"
-            : "a speed within "
-                + Drives.SAME_SPEED_WORDS
-                + " of the first, or drives at three speeds for a range over speed",
+            ? Texts.of(
+                "input.vehicle_check.air_temperatures_within_of_first",
+                Drives.SIMILAR_TEMPERATURE_WORDS)
+            : Texts.of("input.vehicle_check.speed_within_of_first_or", Drives.SAME_SPEED_WORDS),
         byWeather
-            ? "name a drive in like weather, or take this one out of the front matter"
-            : "name a drive at a third speed, or take this one out of the front matter");
+            ? Texts.of("input.vehicle_check.name_drive_in_like_weather")
+            : Texts.of("input.vehicle_check.name_drive_at_third_speed"));
     return log.list().stream();
   }
 
   private static String stated(RangeTest test, RangeItem item) {
-    return test.facts().known(item).map(f -> f.written() + " " + f.unit()).orElse("not known");
+    return test.facts()
+        .known(item)
+        .map(f -> f.written() + " " + f.unit())
+        .orElse(Texts.of("input.common.not_known"));
   }
 
   private static Stream<Problem> notice(RangeTest test, Set<String> charged) {
@@ -120,12 +122,13 @@ public final class VehicleCheck {
         ProblemCode.VEHICLE_DIFFERS,
         line,
         0,
-        "the vehicle " + Quoted.of(test.vehicle()),
-        "the vehicle of a session in the report: "
-            + charged.stream().map(Quoted::of).collect(Collectors.joining(", ")),
+        Texts.of("input.vehicle_check.vehicle", Quoted.of(test.vehicle())),
+        Texts.of(
+            "input.vehicle_check.vehicle_of_session_in_report",
+            charged.stream().map(Quoted::of).collect(Collectors.joining(", "))),
         Suggestion.of(test.vehicle(), charged)
-            .map(v -> "write " + Quoted.of(v) + " if they are the same")
-            .orElse("name a range test of that vehicle, or leave this one out"));
+            .map(v -> Texts.of("input.vehicle_check.write_if_they_are_same", Quoted.of(v)))
+            .orElse(Texts.of("input.vehicle_check.name_range_test_of_that")));
     return log.list().stream();
   }
 }

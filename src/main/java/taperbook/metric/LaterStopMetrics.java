@@ -2,7 +2,7 @@ package taperbook.metric;
 
 import java.util.ArrayList;
 import java.util.List;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.comparison.StopComparison;
 import taperbook.metric.course.Courses;
 import taperbook.metric.recording.MetricCollector;
@@ -61,15 +61,13 @@ final class LaterStopMetrics {
     Caveat order =
         new Caveat(
             Caveat.Kind.STARTING_SOC,
-            "Stop "
-                + k
-                + " is "
-                + stops.get(k - 1).name()
-                + ", compared with "
-                + stops.get(0).name()
-                + " in the order of the report; stations may differ as well as the car.");
+            Texts.of(
+                "metric.later_stop_metrics.stop_is_compared_with_in",
+                k,
+                stops.get(k - 1).name(),
+                stops.get(0).name()));
     collector.add(
-        percent("stop_" + k + "_power_ratio", Labels.of("number.stop_power_ratio", k)),
+        percent("stop_" + k + "_power_ratio", Texts.of("number.stop_power_ratio", k)),
         stop.ratio(),
         stop.rows(),
         List.of(order));
@@ -77,8 +75,8 @@ final class LaterStopMetrics {
       Interval below = stop.below().get(j - 1);
       String id = "stop_" + k + "_below_" + j + "_soc_";
       // Edges are where a band crosses zero: they limit what is known and are therefore exact.
-      edge(percent(id + "from", Labels.of("number.stop_below_from", k, j)), below.low(), stop);
-      edge(percent(id + "to", Labels.of("number.stop_below_to", k, j)), below.high(), stop);
+      edge(percent(id + "from", Texts.of("number.stop_below_from", k, j)), below.low(), stop);
+      edge(percent(id + "to", Texts.of("number.stop_below_to", k, j)), below.high(), stop);
     }
   }
 

@@ -5,8 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.metric.course.Courses;
 import taperbook.metric.quality.DriveCaveats;
 import taperbook.metric.quality.SessionCaveats;
@@ -49,7 +49,7 @@ public final class LibraryMetrics {
   private static final List<Role> WANTED =
       List.of(Role.MINUTES, Role.HEADLINE, Role.LIBRARY, Role.DAY);
 
-  private static final String NO_TEST = "there is no range test of this vehicle in the folder";
+  private static final String NO_TEST = Texts.of("metric.library_metrics.there_is_no_range_test");
 
   private LibraryMetrics() {}
 
@@ -97,33 +97,41 @@ public final class LibraryMetrics {
     String station =
         facts
             .amount(ConditionItem.STATION_RATED_POWER)
-            .map(e -> "station of " + recording.formatter().exactly(e.value(), Unit.KILOWATT))
-            .orElse("station rating not known");
+            .map(
+                e ->
+                    Texts.of(
+                        "metric.library_metrics.station_of",
+                        recording.formatter().exactly(e.value(), Unit.KILOWATT)))
+            .orElse(Texts.of("metric.library_metrics.station_rating_not_known"));
     String battery =
         switch (facts.text(ConditionItem.PRECONDITIONED).orElse("")) {
           case "yes" -> "preconditioned";
-          case "no" -> "not preconditioned";
-          default -> "preconditioning not known";
+          case "no" -> Texts.of("metric.library_metrics.not_preconditioned");
+          default -> Texts.of("metric.library_metrics.preconditioning_not_known");
         };
     String temperature =
         facts
             .amount(ConditionItem.BATTERY_TEMPERATURE_AT_START)
-            .map(e -> "battery at " + tens(recording, e.value()))
+            .map(e -> Texts.of("metric.library_metrics.battery_at", tens(recording, e.value())))
             .or(
                 () ->
                     facts
                         .amount(ConditionItem.AMBIENT_TEMPERATURE)
-                        .map(e -> "air at " + tens(recording, e.value())))
-            .orElse("temperature not known");
+                        .map(
+                            e ->
+                                Texts.of(
+                                    "metric.library_metrics.air_at", tens(recording, e.value()))))
+            .orElse(Texts.of("metric.library_metrics.temperature_not_known"));
     return station + ", " + battery + ", " + temperature;
   }
 
   /** Returns the ten-degree interval that contains a temperature. */
   private static String tens(Recording recording, double celsius) {
     double low = 10 * Math.floor(celsius / 10);
-    return recording.formatter().exactly(low, Unit.CELSIUS)
-        + " to "
-        + recording.formatter().exactly(low + 10, Unit.CELSIUS);
+    return Texts.of(
+        "metric.library_metrics.to",
+        recording.formatter().exactly(low, Unit.CELSIUS),
+        recording.formatter().exactly(low + 10, Unit.CELSIUS));
   }
 
   private static Numbers numbers(
@@ -160,7 +168,7 @@ public final class LibraryMetrics {
     Metric metric =
         new Metric(
             LibraryPlan.BATTERY_TEMPERATURE,
-            Labels.of("number.battery_temperature_at_start"),
+            Texts.of("number.battery_temperature_at_start"),
             Unit.CELSIUS,
             Method.STATED_FACT,
             Basis.READINGS,
@@ -172,7 +180,8 @@ public final class LibraryMetrics {
       collector.measured(
           metric, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
     } else {
-      collector.withheld(metric, "the battery's temperature at plugging in is not known");
+      collector.withheld(
+          metric, Texts.of("metric.library_metrics.battery_s_temperature_at_plugging"));
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import taperbook.format.MisreadText;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
 import taperbook.result.Numbers;
@@ -103,11 +104,11 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
 
   private static String misfit(Misread misread, NumberFormatter formatter) {
     String reading = MisreadText.reading(misread, formatter);
-    return Character.toUpperCase(reading.charAt(0))
-        + reading.substring(1)
-        + " does not fit the other readings: "
-        + MisreadText.fitting(misread, formatter)
-        + " would. It was kept as it was read.";
+    return Texts.of(
+        "metric.misread_effects.does_not_fit_other_readings",
+        Character.toUpperCase(reading.charAt(0)),
+        reading.substring(1),
+        MisreadText.fitting(misread, formatter));
   }
 
   private static String effect(List<Move> moves, NumberFormatter formatter) {
@@ -120,20 +121,20 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
             .map(m -> "\u201c" + m.number().label() + "\u201d " + without(m, formatter))
             .collect(Collectors.joining(", "));
     int rest = moves.size() - MOST_NAMED;
-    return " Without it "
-        + named
-        + (rest > 0 ? ", and " + rest + " more numbers would move" : "")
-        + ".";
+    return Texts.of(
+        "metric.misread_effects.without_it",
+        named,
+        rest > 0 ? Texts.of("metric.misread_effects.and_more_numbers_would_move", rest) : "");
   }
 
   private static String without(Move move, NumberFormatter formatter) {
     return move.without()
         .map(
             e ->
-                "would be "
-                    + formatter.value(e, move.number().unit())
-                    + " instead of "
-                    + formatter.value(move.number()))
-        .orElse("could not be measured");
+                Texts.of(
+                    "metric.misread_effects.would_be_instead_of",
+                    formatter.value(e, move.number().unit()),
+                    formatter.value(move.number())))
+        .orElse(Texts.of("metric.misread_effects.could_not_be_measured"));
   }
 }

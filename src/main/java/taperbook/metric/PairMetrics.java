@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.ReportPlan;
 import taperbook.result.CommonGround;
@@ -83,7 +83,7 @@ final class PairMetrics {
     Metric metric =
         new Metric(
             PairResult.differenceId(id),
-            Labels.of("number.difference", a.label(), otherName),
+            Texts.of("number.difference", a.label(), otherName),
             a.unit(),
             Method.DIFFERENCE,
             a.metric().basis(),

@@ -3,8 +3,8 @@ package taperbook.metric;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.metric.comparison.ConditionSimilarity;
 import taperbook.metric.comparison.RunMetrics;
 import taperbook.metric.course.Courses;
@@ -55,8 +55,7 @@ final class SeasonMetrics {
    */
   private static final double MOST_OPEN = 0.5;
 
-  private static final String STARTS =
-      "the sessions did not begin at like states of charge, on which the time depends";
+  private static final String STARTS = Texts.of("metric.season_metrics.sessions_did_not_begin_at");
 
   private final ReportPlan plan;
   private final Session main;
@@ -91,17 +90,18 @@ final class SeasonMetrics {
   private record Pair(Run warm, Run cold, List<String> unlike, boolean areStartsAlike) {
     Caveat caveat() {
       String differ =
-          unlike.isEmpty() ? "." : "; they differ in " + String.join(", ", unlike) + ".";
+          unlike.isEmpty()
+              ? "."
+              : Texts.of("metric.season_metrics.they_differ_in", String.join(", ", unlike));
       return new Caveat(
           Caveat.Kind.SEASON,
-          cold.name
-              + " at "
-              + cold.degrees
-              + " over "
-              + warm.name
-              + " at "
-              + warm.degrees
-              + differ);
+          Texts.of(
+              "metric.season_metrics.at_over_at",
+              cold.name,
+              cold.degrees,
+              warm.name,
+              warm.degrees,
+              differ));
     }
   }
 
@@ -174,7 +174,7 @@ final class SeasonMetrics {
   }
 
   private static void put(MetricCollector own, String id, Unit unit, Derived figure) {
-    String label = Labels.of("number." + id);
+    String label = Texts.of("number." + id);
     Metric metric = new Metric(id, label, unit, figure.method(), figure.basis(), Input.DRIVE);
     figure
         .estimate()
@@ -197,12 +197,12 @@ final class SeasonMetrics {
       Pair pair = pairs.get(k - 1);
       ReportNumber warm = pair.warm.numbers.get(id);
       ReportNumber cold = pair.cold.numbers.get(id);
-      String degrees = pair.cold.degrees + " over " + pair.warm.degrees;
+      String degrees = Texts.of("metric.season_metrics.over", pair.cold.degrees, pair.warm.degrees);
       Metric metric =
           metric(
               warm,
               "season_" + (single ? "" : k + "_") + id + "_ratio",
-              Labels.of("number.season_ratio", warm.label(), degrees),
+              Texts.of("number.season_ratio", warm.label(), degrees),
               Method.SEASON_RATIO);
       Optional<String> reason = warm.withheld().or(cold::withheld);
       if (reason.isPresent() || (isDistance && !pair.areStartsAlike)) {
@@ -211,9 +211,7 @@ final class SeasonMetrics {
       }
       List<Caveat> own = new ArrayList<>(List.of(pair.caveat()));
       if (single && beyond == 0) {
-        own.add(
-            caveat(
-                "How much runs differ by themselves was not measured and is not in the intervals."));
+        own.add(caveat(Texts.of("metric.season_metrics.how_much_runs_differ_by")));
       }
       ratios.add(ratio(warm, cold, beyond, isDistance));
       add(metric, ratios.get(ratios.size() - 1), own);
@@ -249,10 +247,10 @@ final class SeasonMetrics {
   private void mean(String id, List<Pair> pairs, List<Ratio> ratios) {
     ReportNumber of = pairs.get(0).warm.numbers.get(id);
     int n = ratios.size();
-    String label = Labels.of("number.season_mean", of.label(), n);
+    String label = Texts.of("number.season_mean", of.label(), n);
     Metric metric = metric(of, "season_" + id + "_ratio", label, Method.SEASON_MEAN);
     if (n < 2) {
-      collector.withheld(metric, "fewer than two pairs have this ratio");
+      collector.withheld(metric, Texts.of("metric.season_metrics.fewer_than_two_pairs_have"));
       return;
     }
     SampleMean mean = SampleMean.of(ratios.stream().map(Ratio::value).toList());
@@ -260,14 +258,14 @@ final class SeasonMetrics {
     List<RowRef> rows = ratios.stream().flatMap(r -> r.rows.stream()).toList();
     List<Caveat> own = new ArrayList<>(pairs.stream().map(Pair::caveat).toList());
     if (n == 2) {
-      own.add(caveat("Two pairs tell little of how pairs differ: Student's factor is 12.7."));
+      own.add(caveat(Texts.of("metric.season_metrics.two_pairs_tell_little_of")));
     }
     add(metric, new Ratio(mean.value(), Math.max(mean.half95(), readings), rows), own);
   }
 
   private void add(Metric metric, Ratio ratio, List<Caveat> own) {
     if (ratio.half95 > MOST_OPEN * ratio.value) {
-      collector.withheld(metric, "its interval would reach beyond half of it to either side");
+      collector.withheld(metric, Texts.of("metric.season_metrics.its_interval_would_reach_beyond"));
     } else {
       Estimate estimate = Estimate.around(ratio.value, ratio.half95);
       collector.covered(metric, estimate, COVERAGE, ratio.rows, own);

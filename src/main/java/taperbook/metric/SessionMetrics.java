@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.metric.course.Courses;
 import taperbook.metric.fit.EnergyFit;
 import taperbook.metric.quality.CrossChecks;
@@ -213,12 +214,11 @@ final class SessionMetrics {
         found.add(
             new Caveat(
                 Caveat.Kind.CROSS_CHECK,
-                check.title()
-                    + ": the two differ by "
-                    + recording.formatter().value(compared.difference(), check.unit())
-                    + ", more than the displays' "
-                    + NumberFormatter.allowed(compared)
-                    + "."));
+                Texts.of(
+                    "metric.session_metrics.two_differ_by_more_than",
+                    check.title(),
+                    recording.formatter().value(compared.difference(), check.unit()),
+                    NumberFormatter.allowed(compared))));
       }
     }
     return found;

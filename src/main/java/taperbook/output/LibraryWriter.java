@@ -8,6 +8,7 @@ import java.util.Set;
 import taperbook.chart.render.Figure;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
+import taperbook.i18n.Texts;
 import taperbook.output.article.ArticlePart;
 import taperbook.output.article.ArticleSource;
 import taperbook.output.article.ArticleText;
@@ -123,7 +124,7 @@ public final class LibraryWriter {
     return new PdfMetadata(
         heading.title(),
         heading.author(),
-        sessions == 1 ? "1 session" : sessions + " sessions",
+        sessions == 1 ? "1 session" : Texts.of("page.common.sessions", sessions),
         job.program(),
         job.date());
   }

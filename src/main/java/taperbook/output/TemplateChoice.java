@@ -5,6 +5,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
+import taperbook.i18n.Texts;
 import taperbook.plan.Plan;
 
 /** Finds the template that a report names in its front matter. */
@@ -24,10 +25,10 @@ final class TemplateChoice {
                 ProblemCode.NAME_UNKNOWN,
                 SourceLocation.file(plan.article().file()),
                 "template \u201c" + asked + "\u201d",
-                "the name of a template",
-                "name one of "
-                    + String.join(", ", templates.reportNames())
-                    + ", or write templates/"
-                    + name)));
+                Texts.of("page.template_choice.name_of_template"),
+                Texts.of(
+                    "page.template_choice.name_one_of_or_write",
+                    String.join(", ", templates.reportNames()),
+                    name))));
   }
 }

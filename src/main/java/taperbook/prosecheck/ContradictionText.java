@@ -5,6 +5,7 @@ import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
 import taperbook.diagnostics.SourceLocation;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 
@@ -22,25 +23,29 @@ final class ContradictionText {
       ProblemLog log, SourceLocation place, Sentence sentence, Amount amount, Target target) {
     double gap = amount.base() - target.estimate().value();
     Estimate by = Estimate.around(Math.abs(gap), target.estimate().bounds().width() / 2);
-    String way = gap > 0 ? " more than" : " less than";
+    String way =
+        gap > 0
+            ? Texts.of("prose.contradiction_text.more_than")
+            : Texts.of("prose.contradiction_text.less_than");
     log.add(
         ProblemCode.FIGURE_CONTRADICTED,
         place.line(),
         place.column(),
-        Quoted.of(around(sentence, amount))
-            + ", "
-            + plain(wording.value(by, target.unit()))
-            + way
-            + " the result",
+        Texts.of(
+            "prose.contradiction_text.result",
+            Quoted.of(around(sentence, amount)),
+            plain(wording.value(by, target.unit())),
+            way),
         target.label()
             + ": "
             + plain(wording.value(target.estimate(), target.unit()))
             + ", "
             + plain(wording.spread(target.estimate(), target.unit())),
-        (target.isNumber()
-                ? "write ${number(\"" + target.id() + "\")}, or correct the figure"
-                : "correct the figure, or the item " + target.id() + " of the input")
-            + ", or end the line with <!-- deliberate --> if it is meant to differ");
+        Texts.of(
+            "prose.contradiction_text.or_end_line_with_deliberate",
+            target.isNumber()
+                ? Texts.of("prose.contradiction_text.write_number_or_correct_figure", target.id())
+                : Texts.of("prose.contradiction_text.correct_figure_or_item_of", target.id())));
   }
 
   /** Returns the figure with the surrounding words, so that it is easy to find. */

@@ -10,6 +10,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.SourceLocation;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.prosecheck.TypedFigure.Verdict;
 import taperbook.quantity.Quantity;
@@ -190,9 +191,9 @@ public final class FigureCheck {
             ProblemCode.MARK_NOT_NEEDED,
             line,
             0,
-            "a mark <!-- deliberate --> on a line where nothing is contradicted",
-            "the mark only on a line with a figure that differs from the results on purpose",
-            "take the mark away");
+            Texts.of("prose.figure_check.mark_deliberate_on_line_where"),
+            Texts.of("prose.figure_check.mark_only_on_line_with"),
+            Texts.of("prose.figure_check.take_mark_away"));
       }
     }
   }

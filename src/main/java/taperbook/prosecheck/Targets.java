@@ -1,6 +1,7 @@
 package taperbook.prosecheck;
 
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.plan.Basis;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Unit;
@@ -52,7 +53,7 @@ final class Targets {
         .main()
         .rangeTest()
         .flatMap(t -> t.facts().known(item))
-        .flatMap(f -> target(item, f, " of the range test"));
+        .flatMap(f -> target(item, f, Texts.of("prose.targets.of_range_test")));
   }
 
   private static Optional<Target> target(Item item, Fact fact, String of) {

@@ -2,6 +2,7 @@ package taperbook.result;
 
 import java.time.LocalDate;
 import java.util.List;
+import taperbook.i18n.Texts;
 
 /**
  * A correction of a report after its publication.
@@ -24,12 +25,12 @@ public record Correction(LocalDate day, LocalDate since, String reason, List<Mov
           "label",
           "unit",
           "before",
-          "before low",
-          "before high",
+          Texts.of("metric.correction.before_low"),
+          Texts.of("metric.correction.before_high"),
           "after",
-          "after low",
-          "after high",
-          "beyond the old interval",
+          Texts.of("metric.correction.after_low"),
+          Texts.of("metric.correction.after_high"),
+          Texts.of("metric.correction.beyond_old_interval"),
           "causes");
 
   public Correction {

@@ -1,6 +1,8 @@
 package taperbook.session;
 
+import java.util.Locale;
 import java.util.Set;
+import taperbook.i18n.Texts;
 
 /**
  * A limitation that a reader needs to know to interpret a number correctly.
@@ -23,99 +25,93 @@ public record Caveat(Kind kind, String fact, String meaning) {
 
   /** Headings that group a list of caveats. */
   public enum Topic {
-    INTERRUPTIONS("Interruptions"),
+    INTERRUPTIONS,
     /** The battery's state and the starting point on its charging curve. */
-    BATTERY("Battery and start"),
-    STATION("Station"),
-    WEATHER("Weather while charging"),
+    BATTERY,
+    STATION,
+    WEATHER,
     /** How the readings were taken. */
-    READINGS("Readings"),
+    READINGS,
     /** Energy, the energy counter and losses. */
-    ENERGY("Energy and losses"),
+    ENERGY,
     /** The drive that distances are based on. */
-    DRIVE("Range test"),
-    INFERENCE("Plans and models"),
-    COST("Cost"),
+    DRIVE,
+    INFERENCE,
+    COST,
     /** Repeated runs. */
-    REPEATS("Repeats and seasons"),
+    REPEATS,
     /** Figures computed in a second way. */
-    CHECKS("Cross-checks"),
-    REMARKS("Remarks");
+    CHECKS,
+    REMARKS;
 
-    private final String title;
-
-    Topic(String title) {
-      this.title = title;
-    }
+    Topic() {}
 
     /** Returns the heading of the topic. */
     public String title() {
-      return title;
+      return Texts.of("topic." + name().toLowerCase(Locale.ROOT) + ".title");
     }
   }
 
   /** Subjects of caveats. The order of the constants is the order in a report. */
   public enum Kind {
     /** Charging was interrupted. */
-    INTERRUPTION(Topic.INTERRUPTIONS, "Interruption", Input.WHOLE_SESSION),
+    INTERRUPTION(Topic.INTERRUPTIONS, Input.WHOLE_SESSION),
     /** The battery's temperature at the start. */
-    BATTERY_TEMPERATURE(Topic.BATTERY, "Battery temperature", Input.COURSE),
+    BATTERY_TEMPERATURE(Topic.BATTERY, Input.COURSE),
     /** Whether the battery was preconditioned. */
-    PRECONDITIONING(Topic.BATTERY, "Preconditioning", Input.COURSE),
+    PRECONDITIONING(Topic.BATTERY, Input.COURSE),
     /** State of charge at the start of the session. */
-    STARTING_SOC(Topic.BATTERY, "Starting state of charge", Input.COURSE),
+    STARTING_SOC(Topic.BATTERY, Input.COURSE),
     /** Maximum output of the station. */
-    STATION_LIMIT(Topic.STATION, "Station limit", Input.COURSE),
+    STATION_LIMIT(Topic.STATION, Input.COURSE),
     /** Whether the station was shared. */
-    STATION_SHARED(Topic.STATION, "Shared station", Input.COURSE),
-    ODOMETER(Topic.BATTERY, "Odometer and battery age", Input.COURSE),
-    AMBIENT_TEMPERATURE(Topic.WEATHER, "Ambient temperature", Input.COURSE),
+    STATION_SHARED(Topic.STATION, Input.COURSE),
+    ODOMETER(Topic.BATTERY, Input.COURSE),
+    AMBIENT_TEMPERATURE(Topic.WEATHER, Input.COURSE),
     /** How the readings were taken. */
-    READINGS(Topic.READINGS, "How it was read", Input.READINGS),
+    READINGS(Topic.READINGS, Input.READINGS),
     /** Readings that do not fit the others, and readings that were rechecked. */
-    DOUBTFUL_READING(Topic.READINGS, "Doubtful readings"),
+    DOUBTFUL_READING(Topic.READINGS),
     /** Gaps between readings. */
-    GAPS(Topic.READINGS, "Gaps between readings", Input.COURSE),
+    GAPS(Topic.READINGS, Input.COURSE),
     /** A reset of the energy counter, and where power and energy were measured. */
-    ENERGY_COUNTER(Topic.ENERGY, "Energy counter", Input.ENERGY),
+    ENERGY_COUNTER(Topic.ENERGY, Input.ENERGY),
     /** Irregularities of the recording clock. */
-    CLOCK(Topic.READINGS, "Clock", Input.COURSE),
+    CLOCK(Topic.READINGS, Input.COURSE),
     /** Channels that the session did not record. */
-    CHANNELS(Topic.READINGS, "Channels recorded"),
+    CHANNELS(Topic.READINGS),
     /** How well energy follows a straight line over state of charge. */
-    ENERGY_LINE(Topic.ENERGY, "Energy over state of charge"),
+    ENERGY_LINE(Topic.ENERGY),
     /** Losses between charging and driving, which are left out. */
-    LOSSES(Topic.ENERGY, "Losses between charging and driving"),
+    LOSSES(Topic.ENERGY),
     /** Possible error of the station's meter. */
-    METER(Topic.ENERGY, "The station's meter"),
+    METER(Topic.ENERGY),
     /** What was assumed about the range test. */
-    RANGE_TEST(Topic.DRIVE, "Range test", Input.RANGE_TEST),
+    RANGE_TEST(Topic.DRIVE, Input.RANGE_TEST),
     /** Conditions of the drive. */
-    DRIVE(Topic.DRIVE, "Conditions of the drive", Input.RANGE_TEST),
+    DRIVE(Topic.DRIVE, Input.RANGE_TEST),
     /** Values that were inferred, not observed. */
-    INFERENCE(Topic.INFERENCE, "Inferences"),
+    INFERENCE(Topic.INFERENCE),
     /** Limits of a plan of charging stops. */
-    PLAN(Topic.INFERENCE, "Plans for the road"),
+    PLAN(Topic.INFERENCE),
     /** Items that a cost leaves out. */
-    COST(Topic.COST, "Cost"),
+    COST(Topic.COST),
     /** Effects that a physical model leaves out. */
-    MODEL(Topic.INFERENCE, "Standard conditions"),
+    MODEL(Topic.INFERENCE),
     /** The number of runs and whether their conditions match. */
-    REPEATS(Topic.REPEATS, "Repeats"),
+    REPEATS(Topic.REPEATS),
     /** Limits of a ratio of cold to warm runs. */
-    SEASON(Topic.REPEATS, "Season"),
+    SEASON(Topic.REPEATS),
     /** Cross-checks that do not agree. */
-    CROSS_CHECK(Topic.CHECKS, "Cross-check"),
+    CROSS_CHECK(Topic.CHECKS),
     /** Remarks by the tester. */
-    REMARK(Topic.REMARKS, "Remark");
+    REMARK(Topic.REMARKS);
 
     private final Topic topic;
-    private final String title;
     private final Set<Input> concerned;
 
-    Kind(Topic topic, String title, Input... concerned) {
+    Kind(Topic topic, Input... concerned) {
       this.topic = topic;
-      this.title = title;
       this.concerned = Set.of(concerned);
     }
 
@@ -126,7 +122,7 @@ public record Caveat(Kind kind, String fact, String meaning) {
 
     /** Returns the heading of the kind. */
     public String title() {
-      return title;
+      return Texts.of("caveat." + name().toLowerCase(Locale.ROOT) + ".title");
     }
 
     /**

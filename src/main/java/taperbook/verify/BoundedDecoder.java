@@ -8,6 +8,7 @@ import java.util.zip.InflaterInputStream;
 import java.util.zip.ZipException;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
+import taperbook.i18n.Texts;
 
 /**
  * Decodes the streams of a PDF with a limit on the decoded size, so that a small file cannot fill
@@ -27,7 +28,7 @@ final class BoundedDecoder {
     private static final long serialVersionUID = 1;
 
     TooMuch() {
-      super("it unpacks to more than is read");
+      super(Texts.of("verify.bounded_decoder.it_unpacks_to_more_than"));
     }
   }
 

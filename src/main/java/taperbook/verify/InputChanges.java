@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 
 /**
@@ -80,8 +81,10 @@ public final class InputChanges {
     }
     String what =
         old == null
-            ? "a new file"
-            : after.containsKey(path) ? changed + " changed rows" : "taken away";
+            ? Texts.of("verify.input_changes.new_file")
+            : after.containsKey(path)
+                ? Texts.of("verify.input_changes.changed_rows", changed)
+                : Texts.of("verify.input_changes.taken_away");
     return new InputChange(path + ": " + what, undone);
   }
 
@@ -108,7 +111,10 @@ public final class InputChanges {
         List<String> reverted = new ArrayList<>(now);
         reverted.set(i, old.get(i));
         String item = names.get(0).equals(ITEM) && i > 0 ? ", " + now.get(0) : "";
-        String column = names.size() == now.size() ? names.get(i) : "column " + (i + 1);
+        String column =
+            names.size() == now.size()
+                ? names.get(i)
+                : Texts.of("verify.input_changes.column", i + 1);
         changes.add(
             new InputChange(
                 row.file()

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 
 /** Compares the published numbers of a report with those recomputed from its embedded inputs. */
@@ -41,14 +42,17 @@ public final class NumbersComparison {
     List<Difference> found = new ArrayList<>();
     for (Map.Entry<String, String> entry : carried.numbers().hashes().entrySet()) {
       InputFile file = carried.files().get(entry.getKey());
-      String actual = file == null ? "not carried" : file.sha256();
+      String actual =
+          file == null ? Texts.of("verify.numbers_comparison.not_carried") : file.sha256();
       if (!actual.equals(entry.getValue())) {
         found.add(
             new Difference(
                 Difference.Kind.INPUT,
                 entry.getKey(),
-                "SHA-256 in numbers.json " + entry.getValue(),
-                actual.equals("not carried") ? actual : "of the file carried " + actual));
+                Texts.of("verify.numbers_comparison.sha_256_in_numbers_json", entry.getValue()),
+                actual.equals("not carried")
+                    ? actual
+                    : Texts.of("verify.numbers_comparison.of_file_carried", actual)));
       }
     }
     return found;
@@ -64,8 +68,8 @@ public final class NumbersComparison {
         add(
             Difference.Kind.NUMBER,
             key,
-            one == null ? "no such number" : one.words(),
-            other == null ? "no such number" : other.words());
+            one == null ? Texts.of("verify.numbers_comparison.no_such_number") : one.words(),
+            other == null ? Texts.of("verify.numbers_comparison.no_such_number") : other.words());
       } else if (!one.stated().equals(other.stated())) {
         number(key, one, other);
       }
@@ -75,19 +79,25 @@ public final class NumbersComparison {
       rest.keySet().retainAll(carried.numbers().rest().keySet());
     }
     if (!carried.numbers().rest().equals(rest)) {
-      add(Difference.Kind.NUMBER, "cross-checks of numbers.json", "as carried", "others");
+      add(
+          Difference.Kind.NUMBER,
+          Texts.of("verify.numbers_comparison.cross_checks_of_numbers_json"),
+          Texts.of("verify.numbers_comparison.as_carried"),
+          "others");
     }
   }
 
   private void number(String key, PublishedNumber one, PublishedNumber other) {
-    String method = one.method().orElse("a method that is not named");
+    String method =
+        one.method().orElse(Texts.of("verify.numbers_comparison.method_that_is_not_named"));
     boolean revised = other.method().isPresent() && !other.method().get().equals(method);
     if (!one.words().equals(other.words())) {
       add(
           Difference.Kind.NUMBER,
           key,
-          one.words() + (revised ? ", by " + method : ""),
-          other.words() + (revised ? ", by " + other.method().get() : ""));
+          one.words() + (revised ? Texts.of("verify.numbers_comparison.by", method) : ""),
+          other.words()
+              + (revised ? Texts.of("verify.numbers_comparison.by", other.method().get()) : ""));
       return;
     }
     Set<String> fields = new TreeSet<>(one.stated().keySet());

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.quantity.SocWindow;
 import taperbook.result.CommonGround;
 
@@ -51,13 +52,13 @@ public record NumbersFile(
       if (tree instanceof Map<?, ?> root && JsonTree.text(root, "report").isPresent()) {
         return Checked.good(of(root));
       }
-      refuse(log, "JSON without the name of a report");
+      refuse(log, Texts.of("verify.numbers_file.json_without_name_of_report"));
     } catch (JsonProcessingException e) {
-      refuse(log, "text that is not JSON: " + e.getOriginalMessage());
+      refuse(log, Texts.of("verify.numbers_file.text_that_is_not_json", e.getOriginalMessage()));
     } catch (IOException e) {
       // The bytes are in memory, so only their content can cause this: for example, they look like
       // UTF-32.
-      refuse(log, "bytes that are no text: " + e.getMessage());
+      refuse(log, Texts.of("verify.numbers_file.bytes_that_are_no_text", e.getMessage()));
     }
     return Checked.refused(log.list());
   }
@@ -66,8 +67,8 @@ public record NumbersFile(
     log.add(
         ProblemCode.PUBLISHED_NOT_UNDERSTOOD,
         found,
-        "a numbers.json as Taperbook writes it",
-        "take the file as it was published");
+        Texts.of("verify.numbers_file.numbers_json_as_taperbook_writes"),
+        Texts.of("verify.numbers_file.take_file_as_it_was"));
   }
 
   private static NumbersFile of(Map<?, ?> root) {

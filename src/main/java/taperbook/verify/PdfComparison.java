@@ -22,6 +22,7 @@ import org.apache.pdfbox.cos.COSNull;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import taperbook.i18n.Texts;
 
 /**
  * Compares the objects of two PDFs, from the trailer down and page by page, and the text of those
@@ -120,7 +121,9 @@ public final class PdfComparison {
     for (int page = 1; page <= both; page++) {
       COSBase one = carried.getPage(page - 1).getCOSObject();
       COSBase other = recomputed.getPage(page - 1).getCOSObject();
-      if (walk(new Step(one, other, "page " + page, new Pair(one, other)), true)) {
+      if (walk(
+          new Step(one, other, Texts.of("verify.pdf_comparison.page", page), new Pair(one, other)),
+          true)) {
         pages.add(page);
       }
     }
@@ -263,9 +266,11 @@ public final class PdfComparison {
         texts.add(
             new Difference(
                 Difference.Kind.TEXT,
-                "page " + page,
-                page > carriedCount ? "no such page" : "a page",
-                page > recomputedCount ? "no such page" : "a page"));
+                Texts.of("verify.pdf_comparison.page", page),
+                page > carriedCount ? Texts.of("verify.pdf_comparison.no_such_page") : "a page",
+                page > recomputedCount
+                    ? Texts.of("verify.pdf_comparison.no_such_page")
+                    : "a page"));
       } else if (pages.contains(page)) {
         lines(page, one.lines(page), other.lines(page));
       }
@@ -278,7 +283,7 @@ public final class PdfComparison {
       String a = i < one.size() ? one.get(i) : "nothing";
       String b = i < other.size() ? other.get(i) : "nothing";
       if (!a.equals(b)) {
-        String place = "page " + page + ", line " + (i + 1);
+        String place = Texts.of("verify.pdf_comparison.page_line", page, i + 1);
         texts.add(new Difference(Difference.Kind.TEXT, place, a, b));
         reported++;
       }

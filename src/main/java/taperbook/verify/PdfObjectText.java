@@ -9,6 +9,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNull;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 
 /** Describes objects of a PDF without their children. */
@@ -19,34 +20,34 @@ final class PdfObjectText {
 
   /** Describes the content of a stream. */
   static String of(byte[] content) {
-    return "a stream of "
-        + content.length
-        + " bytes, SHA-256 "
-        + new InputFile("stream", content).sha256().substring(0, SHOWN_DIGITS);
+    return Texts.of(
+        "verify.pdf_object_text.stream_of_bytes_sha_256",
+        content.length,
+        new InputFile("stream", content).sha256().substring(0, SHOWN_DIGITS));
   }
 
   /** Describes an object; equal plain objects have equal descriptions. */
   static String of(COSBase object) {
     if (object instanceof COSString string) {
-      return "string " + string.toHexString();
+      return Texts.of("verify.pdf_object_text.string", string.toHexString());
     }
     if (object instanceof COSName name) {
-      return "name " + name.getName();
+      return Texts.of("verify.pdf_object_text.name", name.getName());
     }
     if (object instanceof COSInteger integer) {
-      return "number " + integer.longValue();
+      return Texts.of("verify.pdf_object_text.number", integer.longValue());
     }
     if (object instanceof COSFloat real) {
-      return "number " + real.floatValue();
+      return Texts.of("verify.pdf_object_text.number", real.floatValue());
     }
     if (object instanceof COSArray array) {
-      return "an array of " + array.size();
+      return Texts.of("verify.pdf_object_text.array_of", array.size());
     }
     if (object instanceof COSStream) {
       return "a stream";
     }
     if (object instanceof COSDictionary dictionary) {
-      return "a dictionary of " + dictionary.size();
+      return Texts.of("verify.pdf_object_text.dictionary_of", dictionary.size());
     }
     return object == COSNull.NULL ? "nothing" : String.valueOf(object);
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
@@ -72,13 +73,22 @@ public record PublishedNumber(
 
   /** Returns the key of a number, unique within its report. */
   public static String key(String id, String session, String against) {
-    return id + " (" + session + (against.isEmpty() ? "" : " against " + against) + ")";
+    return id
+        + " ("
+        + session
+        + (against.isEmpty() ? "" : Texts.of("verify.published_number.against", against))
+        + ")";
   }
 
   /** Returns the method and its version; empty if the program that wrote it did not state them. */
   Optional<String> method() {
     return Optional.ofNullable(stated.get("method"))
-        .map(name -> name + ", version " + stated.getOrDefault("method_version", "unknown"));
+        .map(
+            name ->
+                Texts.of(
+                    "verify.published_number.version",
+                    name,
+                    stated.getOrDefault("method_version", "unknown")));
   }
 
   /** Returns value and interval as printed, or why there is none. */
@@ -89,12 +99,11 @@ public record PublishedNumber(
         .map(reason -> "withheld: " + reason)
         .orElseGet(
             () ->
-                stated.getOrDefault("value", "")
-                    + " "
-                    + unit
-                    + ", "
-                    + stated.getOrDefault("low", "")
-                    + " to "
-                    + stated.getOrDefault("high", ""));
+                Texts.of(
+                    "verify.published_number.to",
+                    stated.getOrDefault("value", ""),
+                    unit,
+                    stated.getOrDefault("low", ""),
+                    stated.getOrDefault("high", "")));
   }
 }

@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 
 /** Reads a report's PDF and extracts its embedded files, to memory only. */
@@ -86,18 +87,19 @@ public final class ReportPdfReader {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return part.of(reader, document);
     } catch (InvalidPasswordException e) {
-      return reader.refused("a PDF that is locked with a password");
+      return reader.refused(Texts.of("verify.report_pdf_reader.pdf_that_is_locked_with"));
     } catch (BoundedDecoder.TooMuch e) {
-      return reader.refused("a PDF that unpacks to more than is read");
+      return reader.refused(Texts.of("verify.report_pdf_reader.pdf_that_unpacks_to_more"));
     } catch (IOException | RuntimeException e) {
       // The library can throw any exception for a damaged PDF.
-      return reader.refused("no PDF, or a damaged one");
+      return reader.refused(Texts.of("verify.report_pdf_reader.no_pdf_or_damaged_one"));
     }
   }
 
   private Checked<CarriedReport> read(PDDocument document) throws IOException {
     if (document.getNumberOfPages() > MAX_PAGES) {
-      return refused("a PDF of " + document.getNumberOfPages() + " pages");
+      return refused(
+          Texts.of("verify.report_pdf_reader.pdf_of_pages", document.getNumberOfPages()));
     }
     Map<String, byte[]> files = files(document);
     return numbers(files).then(n -> Checked.good(whole(document, files, n)));
@@ -107,7 +109,7 @@ public final class ReportPdfReader {
   private Checked<NumbersFile> numbers(Map<String, byte[]> files) {
     byte[] json = files.remove(CarriedReport.NUMBERS);
     return json == null
-        ? refused("a PDF that carries no " + CarriedReport.NUMBERS)
+        ? refused(Texts.of("verify.report_pdf_reader.pdf_that_carries_no", CarriedReport.NUMBERS))
         : NumbersFile.read(CarriedReport.NUMBERS, json);
   }
 
@@ -152,8 +154,8 @@ public final class ReportPdfReader {
     log.add(
         ProblemCode.PUBLISHED_NOT_UNDERSTOOD,
         found,
-        "a report.pdf that Taperbook made, which carries its inputs and numbers.json",
-        "take the PDF as it was published");
+        Texts.of("verify.report_pdf_reader.report_pdf_that_taperbook_made"),
+        Texts.of("verify.report_pdf_reader.take_pdf_as_it_was"));
     return Checked.refused(log.list());
   }
 }

@@ -1,5 +1,7 @@
 package taperbook.verify;
 
+import taperbook.i18n.Texts;
+
 /**
  * A line of an input file that was changed, added or removed.
  *
@@ -19,15 +21,16 @@ public record RowChange(String file, int lineBefore, int lineAfter, String befor
       return file + ":" + lineAfter + ": new, \u201c" + after + "\u201d";
     }
     if (lineAfter == 0) {
-      return file + ":" + lineBefore + ": taken away, \u201c" + before + "\u201d";
+      return Texts.of("verify.row_change.taken_away", file, lineBefore, before);
     }
     return file + ":" + lineAfter + ": " + describeReplacement(before, after);
   }
 
   /** Describes the replacement of one text by another. */
   static String describeReplacement(String before, String after) {
-    return (before.isEmpty() ? "nothing" : "\u201c" + before + "\u201d")
-        + " became "
-        + (after.isEmpty() ? "nothing" : "\u201c" + after + "\u201d");
+    return Texts.of(
+        "verify.row_change.became",
+        before.isEmpty() ? Texts.of("verify.row_change.nothing") : "\u201c" + before + "\u201d",
+        after.isEmpty() ? Texts.of("verify.row_change.nothing") : "\u201c" + after + "\u201d");
   }
 }

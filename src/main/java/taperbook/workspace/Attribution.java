@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import taperbook.i18n.Texts;
 import taperbook.quantity.SocWindow;
 import taperbook.result.CommonGround;
 import taperbook.result.MovedNumber;
@@ -75,7 +76,7 @@ final class Attribution {
     if (!sameProgram) {
       // Without the program change, the result is the published version, except for data that has
       // become outdated.
-      causes.enter(published.program() + " was replaced by " + program);
+      causes.enter(Texts.of("project.attribution.was_replaced_by", published.program(), program));
     }
     return causes.name(moved);
   }
@@ -103,7 +104,8 @@ final class Attribution {
       }
     }
     if (changes.size() > MAX_CHANGES) {
-      causes.enter((changes.size() - MAX_CHANGES) + " more changed files");
+      causes.enter(
+          Texts.of("project.attribution.more_changed_files", changes.size() - MAX_CHANGES));
     }
   }
 
@@ -112,7 +114,8 @@ final class Attribution {
     Map<String, InputFile> files = new TreeMap<>(published.files());
     files.putAll(inputs);
     files.computeIfPresent(path, (p, now) -> published.files().get(p));
-    return new InputChange(path + ": the front matter asks for other numbers", files);
+    return new InputChange(
+        Texts.of("project.attribution.front_matter_asks_for_other", path), files);
   }
 
   private static Resampling redraws(NumbersFile printed, List<NumbersFile> others) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.i18n.Texts;
 
 /** Suggests next steps in a folder without reports, as commands that can be copied. */
 public final class FirstSteps {
@@ -21,22 +22,25 @@ public final class FirstSteps {
     List<String> drives = project.rangeTestNames();
     Map<String, String> calls = new LinkedHashMap<>();
     if (sessions.isEmpty()) {
-      calls.put("session " + SESSION, "the readings of a charging session");
+      calls.put("session " + SESSION, Texts.of("project.first_steps.readings_of_charging_session"));
     }
     if (drives.isEmpty()) {
-      calls.put("range-test " + RANGE_TEST, "the drive that minutes per distance rest on");
+      calls.put(
+          "range-test " + RANGE_TEST,
+          Texts.of("project.first_steps.drive_that_minutes_per_distance"));
     }
     calls.put(
-        "report first-report " + first(sessions, SESSION) + " " + first(drives, RANGE_TEST),
-        "the text of the report");
+        Texts.of("project.first_steps.report_first_report")
+            + first(sessions, SESSION)
+            + " "
+            + first(drives, RANGE_TEST),
+        Texts.of("project.first_steps.text_of_report"));
     List<String> lines = new ArrayList<>();
-    lines.add("There is no report yet. To begin one:");
+    lines.add(Texts.of("project.first_steps.there_is_no_report_yet"));
     lines.addAll(aligned(calls));
-    lines.add(
-        "Fill in what they begin; taperbook check says what is missing, and report makes it.");
+    lines.add(Texts.of("project.first_steps.fill_in_what_they_begin"));
     if (!project.isStarted()) {
-      lines.add(
-          "If there are files already, run it in their folder, or name that with --folder DIR.");
+      lines.add(Texts.of("project.first_steps.if_there_are_files_already"));
     }
     return lines;
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvLayout;
 import taperbook.input.csv.CsvParser;
 import taperbook.input.csv.CsvRow;
@@ -83,12 +84,12 @@ public final class InputRows {
     rows.subList(0, shown).forEach(row -> texts.add(row + "\u00a0 " + content(row)));
     int more = rows.size() - shown;
     if (more == 1) {
-      texts.add("... and 1 more, " + rows.get(shown));
+      texts.add(Texts.of("project.input_rows.and_1_more", rows.get(shown)));
     } else if (more > 1) {
       RowRef first = rows.get(shown);
       int last = rows.get(rows.size() - 1).line();
       texts.add(
-          "... and " + more + " more, " + first.file() + " lines " + first.line() + " to " + last);
+          Texts.of("project.input_rows.and_more_lines_to", more, first.file(), first.line(), last));
     }
   }
 

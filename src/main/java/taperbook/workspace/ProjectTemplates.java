@@ -14,6 +14,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.Utf8Decoder;
 import taperbook.input.folder.DiskFolder;
 import taperbook.input.folder.RegularFile;
@@ -95,7 +96,8 @@ public final class ProjectTemplates {
       }
       return new ProjectTemplates(files, problems, builtIn);
     } catch (IOException e) {
-      throw new StoppedException("the folder " + folder + " cannot be read: " + e.getMessage(), e);
+      throw new StoppedException(
+          Texts.of("project.common.folder_cannot_be_read", folder, e.getMessage()), e);
     }
   }
 

@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.DiskFolder;
 import taperbook.input.folder.RegularFile;
 import taperbook.output.ReportFiles;
@@ -129,13 +130,7 @@ public final class PublishedFolder {
     } catch (IOException e) {
       deleteFresh();
       throw new StoppedException(
-          "the report cannot be written to "
-              + folder
-              + " ("
-              + reason(e)
-              + "). What was published there before is unchanged. Make room or make the folder"
-              + " writable, then run again.",
-          e);
+          Texts.of("project.published_folder.report_cannot_be_written_to", folder, reason(e)), e);
     }
     moveOtherFiles();
   }
@@ -189,14 +184,7 @@ public final class PublishedFolder {
       delete(old);
     } catch (IOException e) {
       throw new StoppedException(
-          "the report is whole in "
-              + folder
-              + ", but what of your own is beside the version before, in "
-              + old
-              + ", cannot be moved there ("
-              + reason(e)
-              + "). Move it yourself or make both folders writable, then run again.",
-          e);
+          Texts.of("project.published_folder.report_is_whole_in_but", folder, old, reason(e)), e);
     }
   }
 
@@ -223,7 +211,7 @@ public final class PublishedFolder {
 
   private static String reason(IOException e) {
     if (e instanceof AccessDeniedException) {
-      return "it may not be written";
+      return Texts.of("project.published_folder.it_may_not_be_written");
     }
     String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
     return reason == null ? e.toString() : reason;
@@ -259,13 +247,11 @@ public final class PublishedFolder {
       }
     } catch (IOException e) {
       throw new StoppedException(
-          "what a run that was cut off left behind cannot be cleared from the folder "
-              + folder.resolveSibling("")
-              + " ("
-              + reason(e)
-              + "). What was published is whole: in "
-              + (RegularFile.exists(folder) ? folder : old)
-              + ". Make the folder writable, then run again.",
+          Texts.of(
+              "project.published_folder.what_run_that_was_cut",
+              folder.resolveSibling(""),
+              reason(e),
+              RegularFile.exists(folder) ? folder : old),
           e);
     }
     moveOtherFiles();

@@ -17,6 +17,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import taperbook.diagnostics.Checked;
+import taperbook.i18n.Texts;
 import taperbook.input.CorrectionsParser;
 import taperbook.input.csv.CsvParser;
 import taperbook.input.folder.DiskFolder;
@@ -81,7 +82,7 @@ public final class PublishedVersions {
     try (Stream<Path> files = Files.list(folder)) {
       return files.map(file -> String.valueOf(file.getFileName())).sorted().toList();
     } catch (IOException e) {
-      throw new StoppedException("the folder " + folder + " cannot be read: " + e, e);
+      throw new StoppedException(Texts.of("project.common.folder_cannot_be_read", folder, e), e);
     }
   }
 
@@ -91,10 +92,10 @@ public final class PublishedVersions {
     } catch (IOException e) {
       String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
       throw new StoppedException(
-          file
-              + " cannot be read"
-              + (reason == null ? "" : ": " + reason)
-              + ". Put the file itself there, or remove it, then run again.",
+          Texts.of(
+              "project.published_versions.cannot_be_read_put_file",
+              file,
+              reason == null ? "" : ": " + reason),
           e);
     }
   }

@@ -8,6 +8,7 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
 import taperbook.format.MisreadText;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.metric.quality.MisreadDetector;
 import taperbook.quantity.Unit;
 import taperbook.session.Channel;
@@ -49,18 +50,13 @@ final class ReadingReview {
         misread.isImpossible() ? ProblemCode.READING_IMPOSSIBLE : ProblemCode.READING_DOUBTFUL;
     String again =
         misread.channel().isEmpty()
-            ? "look at the film again; correct the time, or write \"confirmed\" into a column"
-                + " \"as read\" if the readings are right"
-            : "look at the film again; correct it, or write \"confirmed "
-                + misread.name()
-                + "\" or \"doubtful "
-                + misread.name()
-                + "\" into a column \"as read\"";
+            ? Texts.of("project.reading_review.look_at_film_again_correct")
+            : Texts.of("project.reading_review.look_at_film_again_correct_it", misread.name());
     return new Problem(
         code,
         new SourceLocation(misread.row().file(), misread.row().line(), misread.column()),
         misread.name() + " " + MisreadText.shown(misread, WORDING),
-        MisreadText.fitting(misread, WORDING) + ", by the other readings",
+        Texts.of("project.reading_review.by_other_readings", MisreadText.fitting(misread, WORDING)),
         again);
   }
 }

@@ -17,6 +17,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.RegularFile;
 import taperbook.uptodate.OutputStatus;
 
@@ -71,7 +72,8 @@ public final class ReportLock implements AutoCloseable {
       return new ReportLock(file, null, waited);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new StoppedException("interrupted while another run makes the report", e);
+      throw new StoppedException(
+          Texts.of("project.report_lock.interrupted_while_another_run_makes"), e);
     }
   }
 
@@ -190,7 +192,8 @@ public final class ReportLock implements AutoCloseable {
       Files.deleteIfExists(file);
       channel.close();
     } catch (IOException e) {
-      throw new StoppedException("the file " + file + " cannot be taken away: " + e, e);
+      throw new StoppedException(
+          Texts.of("project.report_lock.file_cannot_be_taken_away", file, e), e);
     }
   }
 }

@@ -10,6 +10,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
@@ -152,18 +153,22 @@ public final class Revision {
 
   private Problem problem(ProblemCode code, LocalDate day, List<MovedNumber> moved) {
     List<String> named =
-        moved.stream().limit(MAX_NAMED).map(m -> m.id() + " of " + m.session()).toList();
+        moved.stream()
+            .limit(MAX_NAMED)
+            .map(m -> Texts.of("project.revision.of", m.id(), m.session()))
+            .toList();
     return new Problem(
         code,
         SourceLocation.file(plan.article().file()),
-        (moved.size() == 1 ? "1 number" : moved.size() + " numbers")
-            + " moved since the version published on "
-            + day
-            + ": "
-            + String.join(", ", named)
-            + (moved.size() > named.size() ? ", ..." : ""),
-        "the numbers as published, or a correction with a day of its own and the reason",
-        "below the key corrections write the day, a colon and what was wrong, as in"
-            + " - 2026-05-02: the power at 6:38 was misread");
+        Texts.of(
+            "project.revision.moved_since_version_published_on",
+            moved.size() == 1
+                ? Texts.of("project.revision.1_number")
+                : Texts.of("project.revision.numbers", moved.size()),
+            day,
+            String.join(", ", named),
+            moved.size() > named.size() ? ", ..." : ""),
+        Texts.of("project.revision.numbers_as_published_or_correction"),
+        Texts.of("project.revision.below_key_corrections_write_day"));
   }
 }

@@ -13,6 +13,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.RegularFile;
 
 /**
@@ -49,7 +50,7 @@ public record Snapshot(Map<Path, Seen> files) {
       } catch (NoSuchFileException | NotDirectoryException e) {
         // A missing folder has no files.
       } catch (IOException e) {
-        throw new StoppedException("the folder " + folder + " cannot be read: " + e, e);
+        throw new StoppedException(Texts.of("project.common.folder_cannot_be_read", folder, e), e);
       }
     }
     return new Snapshot(files);

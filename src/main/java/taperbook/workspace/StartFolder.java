@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.RegularFile;
 
 /** Writes start files to the project folder and never overwrites an existing file. */
@@ -32,11 +33,15 @@ public final class StartFolder {
         files.keySet().stream().filter(p -> RegularFile.exists(root.resolve(p))).toList();
     if (!there.isEmpty()) {
       throw new StoppedException(
-          String.join(", ", there)
-              + (there.size() == 1 ? " is" : " are")
-              + " there already, and nothing is written over. Choose another name, or move "
-              + (there.size() == 1 ? "it" : "them")
-              + " away.");
+          Texts.of(
+              "project.start_folder.there_already_and_nothing_is",
+              String.join(", ", there),
+              there.size() == 1
+                  ? Texts.of("project.start_folder.is")
+                  : Texts.of("project.start_folder.are"),
+              there.size() == 1
+                  ? Texts.of("project.start_folder.it")
+                  : Texts.of("project.start_folder.them")));
     }
     files.forEach(this::writeFresh);
   }
@@ -55,10 +60,11 @@ public final class StartFolder {
         out.write(bytes);
       }
     } catch (FileAlreadyExistsException e) {
-      throw new StoppedException(path + " is in the way: " + e.getMessage(), e);
+      throw new StoppedException(
+          Texts.of("project.start_folder.is_in_way", path, e.getMessage()), e);
     } catch (IOException e) {
       throw new StoppedException(
-          path + " cannot be written (" + e + "). Make room or make the folder writable.", e);
+          Texts.of("project.start_folder.cannot_be_written_make_room", path, e), e);
     }
   }
 }

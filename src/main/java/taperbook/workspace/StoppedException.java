@@ -2,6 +2,7 @@ package taperbook.workspace;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import taperbook.i18n.Texts;
 
 /**
  * Signals an obstacle other than invalid input, such as a folder that cannot be written or an
@@ -21,18 +22,18 @@ public final class StoppedException extends RuntimeException {
   /** Another object has the name of a file or folder that is reserved for the program. */
   public static StoppedException reservedPath(Path path) {
     return new StoppedException(
-        path
-            + " is "
-            + (Files.isSymbolicLink(path) ? "a link" : "not what belongs there")
-            + ", and was neither followed nor changed. Remove it, then run again.");
+        Texts.of(
+            "project.stopped_exception.is_and_was_neither_followed",
+            path,
+            Files.isSymbolicLink(path)
+                ? Texts.of("project.stopped_exception.link")
+                : Texts.of("project.stopped_exception.not_what_belongs_there")));
   }
 
   /** A folder that the program reads or writes is outside the project. */
   public static StoppedException outsideProject(Path folder) {
     return new StoppedException(
-        folder
-            + " is a link that leads out of the project folder, and was not followed. Put the folder"
-            + " itself there, or name with --folder the one that holds it.");
+        Texts.of("project.stopped_exception.is_link_that_leads_out", folder));
   }
 
   @Override

@@ -26,7 +26,7 @@ final class TranslationTest {
   @Test
   void a_translation_of_labels_is_one_file() throws Exception {
     Workplace.withDemo(folder);
-    Path file = language.resolve("taperbook/format/labels.properties");
+    Path file = language.resolve("taperbook/i18n/labels.properties");
     Files.createDirectories(file.resolve(".."));
     Files.writeString(file, inCapitals());
 
@@ -50,7 +50,7 @@ final class TranslationTest {
   }
 
   private static String inCapitals() throws Exception {
-    return Files.readAllLines(Path.of("src/main/resources/taperbook/format/labels.properties"))
+    return Files.readAllLines(Path.of("src/main/resources/taperbook/i18n/labels.properties"))
         .stream()
         .filter(line -> !line.startsWith("#") && line.contains("="))
         .map(line -> line.split("=", 2))

@@ -13,7 +13,7 @@ import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.model.Typeface;
 import taperbook.chart.render.Painting;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Interval;
 
 /**
@@ -189,6 +189,6 @@ record DotPlot(List<Row> rows, String unit, Heading heading) implements Painting
   }
 
   private Heading noted(ChartStyle style) {
-    return heading.with(Labels.of("note.intervals"), style);
+    return heading.with(Texts.of("note.intervals"), style);
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import taperbook.chart.render.Figure;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.result.LibraryRow;
 
 /** The figures of all curves, twelve sessions on each, all with the same axes. */
@@ -47,7 +47,7 @@ final class LibraryCurves {
     String which =
         all <= MOST_PANELS
             ? LibraryFigureText.sessions(all)
-            : Labels.of("label.sessions_of", from + 1, to, all);
+            : Texts.of("label.sessions_of", from + 1, to, all);
     String title = finding(rows, which);
     int columns = Math.min(MOST_COLUMNS, all <= 3 ? all : all == 4 ? 2 : all <= 6 ? 3 : 4);
     int lines = Math.min(MOST_ROWS, (all + columns - 1) / columns);
@@ -57,7 +57,7 @@ final class LibraryCurves {
             columns,
             lines,
             power,
-            texts.heading(title, Labels.of("chart.library_curves", which), rows.size()));
+            texts.heading(title, Texts.of("chart.library_curves", which), rows.size()));
     String id = from == 0 ? ID : ID + "-" + (from / MOST_PANELS + 1);
     return Figure.of(id, title, caption(rows), description(rows, which), sheet);
   }
@@ -66,8 +66,8 @@ final class LibraryCurves {
   private String finding(List<LibraryRow> rows, String which) {
     List<LibraryRow> rising = LibraryFigureText.rising(rows, PEAK);
     return rising.size() < 2
-        ? Labels.of("chart.library_curves", which)
-        : Labels.of(
+        ? Texts.of("chart.library_curves", which)
+        : Texts.of(
             "finding.peaks_reach",
             texts.value(rising.get(0), PEAK).orElseThrow(),
             texts.value(rising.get(rising.size() - 1), PEAK).orElseThrow());
@@ -84,46 +84,42 @@ final class LibraryCurves {
   private String caption(List<LibraryRow> rows) {
     List<LibraryRow> rising = LibraryFigureText.rising(rows, PEAK);
     if (rising.isEmpty()) {
-      return "No power was recorded in these sessions.";
+      return Texts.of("figure.library_curves.no_power_was_recorded_in");
     }
     LibraryRow most = rising.get(rising.size() - 1);
     if (rising.size() == 1) {
-      return "The peak is " + texts.named(most, ": ", PEAK) + ".";
+      return Texts.of("figure.library_curves.peak_is", texts.named(most, ": ", PEAK));
     }
-    return "Peaks reach from "
-        + texts.full(rising.get(0), PEAK).orElseThrow()
-        + " in "
-        + texts.name(rising.get(0))
-        + " to "
-        + texts.full(most, PEAK).orElseThrow()
-        + " in "
-        + texts.name(most)
-        + ". All panels have the same axes."
-        + texts.more();
+    return Texts.of(
+        "figure.library_curves.peaks_reach_from_in_to",
+        texts.full(rising.get(0), PEAK).orElseThrow(),
+        texts.name(rising.get(0)),
+        texts.full(most, PEAK).orElseThrow(),
+        texts.name(most),
+        texts.more());
   }
 
   private String description(List<LibraryRow> rows, String which) {
     String axes =
-        "Small line charts, "
-            + which
-            + ", all on the same axes. Horizontal axis: state of charge in %, from 0 to 100."
-            + " Vertical axis: charging power in kW, from 0 to "
-            + (int) Math.floor(power.to())
-            + ".";
+        Texts.of(
+            "figure.library_curves.small_line_charts_all_on", which, (int) Math.floor(power.to()));
     return axes + " " + rows.stream().map(this::description).collect(Collectors.joining(" "));
   }
 
   private String description(LibraryRow row) {
-    String peak = texts.value(row, PEAK).map(p -> ", peak " + p).orElse(", no power recorded");
+    String peak =
+        texts
+            .value(row, PEAK)
+            .map(p -> Texts.of("figure.library_curves.peak", p))
+            .orElse(Texts.of("figure.library_curves.no_power_recorded"));
     int last = row.curve().size() - 1;
     String span =
         last < 0
             ? ""
-            : ", from "
-                + Math.round(row.curve().x(0))
-                + " % to "
-                + Math.round(row.curve().x(last))
-                + " %";
+            : Texts.of(
+                "figure.library_curves.from_to",
+                Math.round(row.curve().x(0)),
+                Math.round(row.curve().x(last)));
     return texts.name(row) + peak + span + ".";
   }
 }

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.chart.model.Heading;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
 import taperbook.format.RowNames;
+import taperbook.i18n.Texts;
 import taperbook.plan.LibraryPlan;
 import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
@@ -48,17 +48,16 @@ final class LibraryFigureText {
   /** Describes the sessions that a figure omits, if there are any. */
   String more() {
     return result.isLarge()
-        ? " Shown are the quickest sessions of each vehicle, "
-            + inDetail.size()
-            + " of "
-            + rows().size()
-            + "."
+        ? Texts.of(
+            "figure.library_figure_text.shown_are_quickest_sessions_of",
+            inDetail.size(),
+            rows().size())
         : "";
   }
 
   /** Returns the window, such as {@code 10 % to 80 %}, with non-breaking amounts. */
   String window() {
-    return Labels.of("label.window_unbroken", plan().window().from(), plan().window().to());
+    return Texts.of("label.window_unbroken", plan().window().from(), plan().window().to());
   }
 
   /** Returns the first distance, such as {@code 100 km}. */
@@ -68,7 +67,7 @@ final class LibraryFigureText {
 
   /** Formats the number of sessions. */
   static String sessions(int count) {
-    return count == 1 ? Labels.of("label.one_session") : Labels.of("label.sessions", count);
+    return count == 1 ? Texts.of("label.one_session") : Texts.of("label.sessions", count);
   }
 
   /** Returns the value with its unit, if it was measured. */
@@ -140,6 +139,12 @@ final class LibraryFigureText {
     if (missing == 0) {
       return Optional.empty();
     }
-    return Optional.of(sessions(missing) + (missing == 1 ? " lacks" : " lack") + " this number.");
+    return Optional.of(
+        Texts.of(
+            "figure.library_figure_text.this_number",
+            sessions(missing),
+            missing == 1
+                ? Texts.of("figure.library_figure_text.lacks")
+                : Texts.of("figure.library_figure_text.lack")));
   }
 }

@@ -3,7 +3,7 @@ package taperbook.chart.library;
 import java.util.ArrayList;
 import java.util.List;
 import taperbook.chart.render.Figure;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.plan.LibraryPlan;
 import taperbook.result.LibraryResult;
 
@@ -25,14 +25,14 @@ public final class LibraryFigures {
             "library-time-to-add",
             "finding.least_time",
             texts.distance(),
-            Labels.of("chart.times_to_add", texts.distance(), plan.style().basis().words()))
+            Texts.of("chart.times_to_add", texts.distance(), plan.style().basis().words()))
         .ifPresent(figures::add);
     new SortedTimes(texts, plan.windowTimeId())
         .figure(
             "library-window-time",
             "finding.least_window_time",
             texts.window(),
-            Labels.of("chart.window_times", texts.window()))
+            Texts.of("chart.window_times", texts.window()))
         .ifPresent(figures::add);
     figures.addAll(new LibraryCurves(texts).figures());
     return figures;

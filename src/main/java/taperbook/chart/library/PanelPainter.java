@@ -11,8 +11,8 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.model.Typeface;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 import taperbook.result.Curve;
 
@@ -104,7 +104,7 @@ final class PanelPainter {
     if (peak < 0) {
       texts.add(
           new TextRun(
-              SmallType.fitting(Labels.of("mark.no_power"), quiet, room),
+              SmallType.fitting(Texts.of("mark.no_power"), quiet, room),
               box.left() + box.width() / 2,
               box.top() + box.height() / 2,
               Anchor.MIDDLE,

@@ -8,7 +8,7 @@ import taperbook.chart.model.ChartStyle;
 import taperbook.chart.model.Heading;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.render.Painting;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 
 /**
  * Small multiples: the curves of several sessions, one panel each, with the same axes.
@@ -70,8 +70,8 @@ record PanelSheet(List<Panel> panels, int columns, int rows, PanelScale power, H
   }
 
   private Heading noted(ChartStyle style) {
-    String ring = Labels.of("note.ring");
+    String ring = Texts.of("note.ring");
     boolean gaps = panels.stream().anyMatch(Panel::hasGaps);
-    return heading.with(gaps ? ring + " " + Labels.of("note.dashes") : ring, style);
+    return heading.with(gaps ? ring + " " + Texts.of("note.dashes") : ring, style);
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import taperbook.chart.render.Figure;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -46,7 +46,7 @@ final class SortedTimes {
     List<LibraryRow> shown =
         LibraryFigureText.rising(LibraryResult.quickest(all, id, DotPlot.MOST), id);
     LibraryRow least = all.get(0);
-    String title = Labels.of(finding, of, texts.value(least, id).orElseThrow(), texts.name(least));
+    String title = Texts.of(finding, of, texts.value(least, id).orElseThrow(), texts.name(least));
     DotPlot sheet =
         new DotPlot(
             shown.stream().map(this::row).toList(),
@@ -78,37 +78,31 @@ final class SortedTimes {
     sentences.add("Shortest: " + texts.named(least, ", ", id) + ".");
     Interval first = estimate(least).bounds();
     if (first.high() >= estimate(next).bounds().low()) {
-      sentences.add(
-          "The interval of "
-              + texts.name(next)
-              + " overlaps with it: these readings cannot tell which of the two is shorter.");
+      sentences.add(Texts.of("figure.sorted_times.interval_of_overlaps_with_it", texts.name(next)));
     }
     LibraryRow most = all.get(all.size() - 1);
     sentences.add("Longest: " + texts.named(most, ", ", id) + ".");
     if (shown.size() < all.size()) {
       sentences.add(
-          "Shown are "
-              + shown.size()
-              + " of "
-              + LibraryFigureText.sessions(all.size())
-              + ", the quickest of each car; the other "
-              + (all.size() - shown.size())
-              + " are in "
-              + (texts.isLarge() ? "numbers.csv." : "the table."));
+          Texts.of(
+              "figure.sorted_times.shown_are_of_quickest_of",
+              shown.size(),
+              LibraryFigureText.sessions(all.size()),
+              all.size() - shown.size(),
+              texts.isLarge()
+                  ? Texts.of("figure.sorted_times.numbers_csv")
+                  : Texts.of("figure.sorted_times.table")));
     }
     texts.missing(id).ifPresent(sentences::add);
     return String.join(" ", sentences);
   }
 
   private String description(List<LibraryRow> shown, String quantity, String caption) {
-    return "List of "
-        + LibraryFigureText.sessions(shown.size())
-        + ", the shortest time first, each with a dot at its value and a line over its 95 % interval."
-        + " Shown: "
-        + quantity
-        + ". "
-        + shown.stream().map(r -> texts.named(r, " ", id)).collect(Collectors.joining("; "))
-        + ". "
-        + caption;
+    return Texts.of(
+        "figure.sorted_times.list_of_shortest_time_first",
+        LibraryFigureText.sessions(shown.size()),
+        quantity,
+        shown.stream().map(r -> texts.named(r, " ", id)).collect(Collectors.joining("; ")),
+        caption);
   }
 }

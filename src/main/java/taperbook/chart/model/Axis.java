@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 
 /**
@@ -40,17 +40,17 @@ public record Axis(String title, String unit, double min, double max, double ste
 
   /** Returns the state-of-charge axis, always from 0 to 100 %. */
   public static Axis stateOfCharge(int step) {
-    return new Axis(Labels.of("head.soc"), NumberFormatter.name(Unit.PERCENT), 100, step);
+    return new Axis(Texts.of("head.soc"), NumberFormatter.name(Unit.PERCENT), 100, step);
   }
 
   /** Returns an axis of time since plugging in, slightly longer than the recording, min. */
   public static Axis time(double lastMinute) {
-    return upTo(Labels.of("axis.time"), NumberFormatter.name(Unit.MINUTE), lastMinute * 1.02, 9);
+    return upTo(Texts.of("axis.time"), NumberFormatter.name(Unit.MINUTE), lastMinute * 1.02, 9);
   }
 
   /** Returns an axis of charging power with headroom, kW. */
   public static Axis power(double highestKilowatt) {
-    return power(Labels.of("axis.power"), NumberFormatter.name(Unit.KILOWATT), highestKilowatt);
+    return power(Texts.of("axis.power"), NumberFormatter.name(Unit.KILOWATT), highestKilowatt);
   }
 
   /** Returns an axis of a power quantity with headroom. */

@@ -5,8 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.ReportResult;
@@ -32,16 +32,16 @@ public final class Credit {
     List<String> temperatures =
         Stream.of(
                 degrees(conditions.amount(ConditionItem.AMBIENT_TEMPERATURE), formatter)
-                    .map(t -> Labels.of("credit.air", t)),
+                    .map(t -> Texts.of("credit.air", t)),
                 degrees(conditions.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START), formatter)
-                    .map(t -> Labels.of("credit.battery", t)))
+                    .map(t -> Texts.of("credit.battery", t)))
             .flatMap(Optional::stream)
             .toList();
     if (!temperatures.isEmpty()) {
       parts.add(String.join(", ", temperatures));
     }
     int runs = 1 + result.runs().repeats().size();
-    parts.add(runs == 1 ? Labels.of("credit.one_run") : Labels.of("credit.runs", runs));
+    parts.add(runs == 1 ? Texts.of("credit.one_run") : Texts.of("credit.runs", runs));
     return withAuthor(parts, result);
   }
 
@@ -62,7 +62,7 @@ public final class Credit {
       parts.add(places.get(0));
     }
     if (result.runs().repeats().isEmpty()) {
-      parts.add(Labels.of("credit.one_run_each"));
+      parts.add(Texts.of("credit.one_run_each"));
     }
     return withAuthor(parts, result);
   }

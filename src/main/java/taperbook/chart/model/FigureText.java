@@ -5,8 +5,8 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
@@ -100,7 +100,7 @@ public final class FigureText {
   /** Returns the value with its uncertainty, or the reason for none; empty if not requested. */
   public Optional<String> outcome(String id) {
     Optional<String> reason = numbers.find(id).flatMap(ReportNumber::withheld);
-    return full(id).or(() -> reason.map(r -> Labels.of("wording.withheld", r)));
+    return full(id).or(() -> reason.map(r -> Texts.of("wording.withheld", r)));
   }
 
   /** Returns a sentence with the given beginning and the value, or the reason why there is none. */
@@ -113,7 +113,7 @@ public final class FigureText {
     return numbers
         .find(id)
         .flatMap(ReportNumber::withheld)
-        .map(reason -> subject + " is withheld: " + reason + ".");
+        .map(reason -> Texts.of("figure.figure_text.is_withheld", subject, reason));
   }
 
   /** Formats a time to the nearest minute. */

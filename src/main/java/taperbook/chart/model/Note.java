@@ -1,7 +1,7 @@
 package taperbook.chart.model;
 
 import java.util.List;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 
 /** The note on how to read a drawing, shown below it. */
 public final class Note {
@@ -17,23 +17,23 @@ public final class Note {
   }
 
   private static String ofDifference(Chart chart) {
-    return chart.hasVisibleBand() ? Labels.of("note.band") : Labels.of("note.difference");
+    return chart.hasVisibleBand() ? Texts.of("note.band") : Texts.of("note.difference");
   }
 
   private static String ofReadings(Chart chart) {
     PlotLine line = chart.line();
     StringBuilder note = new StringBuilder();
     if (!line.isComputed()) {
-      note.append(line.hasDots() ? Labels.of("note.dots") : Labels.of("note.line", line.size()));
+      note.append(line.hasDots() ? Texts.of("note.dots") : Texts.of("note.line", line.size()));
     }
     if (line.wideGaps() > 0) {
-      note.append(" " + Labels.of("note.dashes"));
+      note.append(" " + Texts.of("note.dashes"));
     }
     if (chart.hasVisibleBand()) {
-      note.append(" " + Labels.of(line.hasOwnBand() ? "note.band" : "note.bounds"));
+      note.append(" " + Texts.of(line.hasOwnBand() ? "note.band" : "note.bounds"));
     }
     if (!chart.marks().flags().isEmpty()) {
-      note.append(" " + Labels.of("note.events"));
+      note.append(" " + Texts.of("note.events"));
     }
     return note.toString().strip();
   }
@@ -43,11 +43,11 @@ public final class Note {
         series.stream().filter(s -> !s.line().hasDots()).map(Series::letter).toList();
     String marked =
         dense.isEmpty()
-            ? Labels.of("note.marked")
+            ? Texts.of("note.marked")
             : dense.size() == series.size()
-                ? Labels.of("note.marked_some")
-                : Labels.of("note.marked_except", String.join(", ", dense));
+                ? Texts.of("note.marked_some")
+                : Texts.of("note.marked_except", String.join(", ", dense));
     boolean gaps = series.stream().anyMatch(s -> s.line().wideGaps() > 0);
-    return gaps ? marked + " " + Labels.of("note.thin") : marked;
+    return gaps ? marked + " " + Texts.of("note.thin") : marked;
   }
 }

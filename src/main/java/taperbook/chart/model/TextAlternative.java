@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
+import taperbook.i18n.Texts;
 
 /** Describes a chart as text: axes, readings, gaps, and a few points of the curve. */
 public final class TextAlternative {
@@ -19,7 +20,7 @@ public final class TextAlternative {
    * @param y description of the vertical axis, with its range
    */
   public TextAlternative(String x, String y) {
-    sentences.add("Line chart. Horizontal axis: " + x + ". Vertical axis: " + y + ".");
+    sentences.add(Texts.of("figure.text_alternative.line_chart_horizontal_axis_vertical", x, y));
   }
 
   public TextAlternative add(String sentence) {
@@ -38,7 +39,7 @@ public final class TextAlternative {
     return add(
         chart.line().hasOwnBand()
             ? ofBand(chart.line().band())
-            : "A tinted band shows the bounds of the readings.");
+            : Texts.of("figure.text_alternative.tinted_band_shows_bounds_of"));
   }
 
   /** Describes the coverage of a band from draws, with its widest and narrowest place. */
@@ -49,21 +50,18 @@ public final class TextAlternative {
       widest = band.width(i) > band.width(widest) ? i : widest;
       narrowest = band.width(i) < band.width(narrowest) ? i : narrowest;
     }
-    return "A tinted band holds the true power at each state of charge in 95 % of cases, given all"
-        + " readings: at its widest "
-        + between(band, widest)
-        + ", at its narrowest "
-        + between(band, narrowest)
-        + ".";
+    return Texts.of(
+        "figure.text_alternative.tinted_band_holds_true_power",
+        between(band, widest),
+        between(band, narrowest));
   }
 
   private static String between(PlotLine band, int i) {
-    return FigureText.plain(band.low(i))
-        + " to "
-        + FigureText.plain(band.high(i))
-        + " kW at "
-        + FigureText.plain(band.x(i))
-        + " %";
+    return Texts.of(
+        "figure.text_alternative.to_kw_at",
+        FigureText.plain(band.low(i)),
+        FigureText.plain(band.high(i)),
+        FigureText.plain(band.x(i)));
   }
 
   /**
@@ -80,9 +78,17 @@ public final class TextAlternative {
     }
     named.add(line.peak());
     List<String> points = named.stream().map(point::apply).toList();
-    String which = points.size() == line.size() ? ": " : ", of which ";
-    String name = series.name().isEmpty() ? "The curve" : series.name();
-    sentences.add(name + " has " + counted(series) + which + String.join("; ", points) + ".");
+    String which =
+        points.size() == line.size() ? ": " : Texts.of("figure.text_alternative.of_which");
+    String name =
+        series.name().isEmpty() ? Texts.of("figure.text_alternative.curve") : series.name();
+    sentences.add(
+        Texts.of(
+            "figure.text_alternative.has",
+            name,
+            counted(series),
+            which,
+            String.join("; ", points)));
     return add(gaps(series));
   }
 
@@ -97,8 +103,8 @@ public final class TextAlternative {
     String appearance = series.pen().isOneOfSeveral() ? "thin" : "dashed";
     return switch (gaps) {
       case 0 -> "";
-      case 1 -> "1 join spans a long gap between readings and is drawn " + appearance + ".";
-      default -> gaps + " joins span long gaps between readings and are drawn " + appearance + ".";
+      case 1 -> Texts.of("figure.text_alternative.1_join_spans_long_gap", appearance);
+      default -> Texts.of("figure.text_alternative.joins_span_long_gaps_between", gaps, appearance);
     };
   }
 

@@ -11,7 +11,7 @@ import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.plots.Lineup.Member;
 import taperbook.chart.render.Draft;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.session.ConditionItem;
 
@@ -43,19 +43,19 @@ final class ChargeRates {
   }
 
   private static Draft draft(Lineup lineup, List<Entry> entries) {
-    Axis y = Axis.power(Labels.of("axis.charge_rate"), UNIT, Overlay.top(entries)).withRoom();
+    Axis y = Axis.power(Texts.of("axis.charge_rate"), UNIT, Overlay.top(entries)).withRoom();
     Overlay overlay =
         Overlay.of(
             "c-rate-over-soc",
-            lineup.heading(finding(entries), Labels.of("chart.charge_rates")),
+            lineup.heading(finding(entries), Texts.of("chart.charge_rates")),
             Axis.stateOfCharge(10),
             y,
             entries,
             CommonSoc.marks(lineup));
     TextAlternative axes =
         new TextAlternative(
-            "state of charge in %, from 0 to 100",
-            SessionPhrases.range("power per usable energy in kW/kWh", y));
+            Texts.of("figure.common.state_of_charge_in_from"),
+            SessionPhrases.range(Texts.of("figure.charge_rates.power_per_usable_energy_in"), y));
     return overlay.draft(
         axes,
         (line, i) -> FigureText.plain(line.x(i)) + " %: " + hundredths(line.y(i)),
@@ -68,7 +68,7 @@ final class ChargeRates {
       double peak = entry.line().y(entry.line().peak());
       peaks.add(entry.member().letter() + " " + hundredths(peak));
     }
-    return Labels.of("finding.peaks", String.join(", ", peaks));
+    return Texts.of("finding.peaks", String.join(", ", peaks));
   }
 
   private static String peaks(List<Entry> entries) {
@@ -76,9 +76,9 @@ final class ChargeRates {
     for (Entry entry : entries) {
       String peak = hundredths(entry.line().y(entry.line().peak()));
       String energy = FigureText.plain(usableKilowattHours(entry.member()).orElseThrow());
-      peaks.add(peak + " in " + entry.member().named() + " with " + energy + "\u00a0kWh");
+      peaks.add(Texts.of("figure.charge_rates.in_with_kwh", peak, entry.member().named(), energy));
     }
-    return "For each kWh of usable energy, power peaks at " + SessionPhrases.listed(peaks) + ".";
+    return Texts.of("figure.charge_rates.for_each_kwh_of_usable", SessionPhrases.listed(peaks));
   }
 
   private static String hundredths(double rate) {

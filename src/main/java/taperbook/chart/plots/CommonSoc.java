@@ -5,7 +5,7 @@ import java.util.Optional;
 import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.plots.Lineup.Entry;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.quantity.SocWindow;
 
 /** The states of charge that all sessions cover, for the marks and texts of charts. */
@@ -23,20 +23,19 @@ final class CommonSoc {
     double to = entries.stream().mapToDouble(e -> e.line().lastX()).min().orElse(0);
     return to > from
         ? Optional.empty()
-        : Optional.of("There is no state of charge that all of them went through.");
+        : Optional.of(Texts.of("figure.common_soc.there_is_no_state_of"));
   }
 
   /** Describes the marks. */
   static String sentence(Chart.Window shared) {
-    return "Dotted lines bound what all sessions have in common: "
-        + FigureText.plain(shared.from())
-        + " % to "
-        + FigureText.plain(shared.to())
-        + " %.";
+    return Texts.of(
+        "figure.common_soc.dotted_lines_bound_what_all",
+        FigureText.plain(shared.from()),
+        FigureText.plain(shared.to()));
   }
 
   private static Chart.Window window(SocWindow shared) {
-    String label = Labels.of("mark.in_common", shared.from(), shared.to());
+    String label = Texts.of("mark.in_common", shared.from(), shared.to());
     return new Chart.Window(shared.from(), shared.to(), List.of(label));
   }
 }

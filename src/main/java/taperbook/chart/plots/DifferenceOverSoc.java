@@ -13,8 +13,8 @@ import taperbook.chart.model.Series;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Member;
 import taperbook.chart.render.Draft;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Curve;
@@ -60,7 +60,7 @@ final class DifferenceOverSoc {
                 pairCaption
                     .leadFinding(own.words(), other.words())
                     .orElseGet(() -> pairCaption.finding(own.words(), other.words())),
-                Labels.of("chart.difference", less()),
+                Texts.of("chart.difference", less()),
                 List.of(own, other)),
             Axis.stateOfCharge(10),
             y,
@@ -75,24 +75,25 @@ final class DifferenceOverSoc {
                 pairCaption.runs()));
     String description =
         new TextAlternative(
-                "state of charge in %, from 0 to 100",
-                SessionPhrases.range("power of " + less() + " in kW", y))
+                Texts.of("figure.common.state_of_charge_in_from"),
+                SessionPhrases.range(
+                    Texts.of("figure.difference_over_soc.power_of_in_kw", less()), y))
             .add(own.label() + ", " + other.label() + ".")
             .line(chart.series().get(0), i -> point(curve, i))
-            .add("A strip below the axis shows who leads where.")
+            .add(Texts.of("figure.difference_over_soc.strip_below_axis_shows_who"))
             .add(pairCaption.all())
             .text();
     return new Draft(chart, caption, description);
   }
 
   private String less() {
-    return Labels.of("label.less", own.letter(), other.letter());
+    return Texts.of("label.less", own.letter(), other.letter());
   }
 
   private Axis axis(PlotLine line) {
     double height = Math.max(line.top() - line.bottom(), 1);
     return Axis.across(
-        Labels.of("axis.difference"),
+        Texts.of("axis.difference"),
         NumberFormatter.name(Unit.KILOWATT),
         line.bottom() - FOOTROOM * height,
         line.top() + HEADROOM * height,
@@ -123,8 +124,8 @@ final class DifferenceOverSoc {
 
   private static List<String> names(Member member) {
     return List.of(
-        Labels.of("mark.leads", member.words()),
-        Labels.of("mark.leads", member.letter()),
+        Texts.of("mark.leads", member.words()),
+        Texts.of("mark.leads", member.letter()),
         member.letter());
   }
 
@@ -136,19 +137,17 @@ final class DifferenceOverSoc {
 
   private LeadStrip.Crossing crossing(String crossing, Estimate soc) {
     List<String> label = new ArrayList<>();
-    label.add(Labels.of("mark.crossing", pairCaption.texts().value(crossing).orElseThrow()));
+    label.add(Texts.of("mark.crossing", pairCaption.texts().value(crossing).orElseThrow()));
     pairCaption.texts().aside(crossing).ifPresent(label::add);
     return new LeadStrip.Crossing(soc.value(), soc.bounds().low(), soc.bounds().high(), label);
   }
 
   private static String point(Curve curve, int i) {
-    return FigureText.plain(curve.x(i))
-        + " %: "
-        + FigureText.plain(curve.y(i))
-        + " kW ("
-        + FigureText.plain(curve.low(i))
-        + " to "
-        + FigureText.plain(curve.high(i))
-        + ")";
+    return Texts.of(
+        "figure.difference_over_soc.kw_to",
+        FigureText.plain(curve.x(i)),
+        FigureText.plain(curve.y(i)),
+        FigureText.plain(curve.low(i)),
+        FigureText.plain(curve.high(i)));
   }
 }

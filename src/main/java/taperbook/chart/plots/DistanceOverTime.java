@@ -9,8 +9,8 @@ import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.render.Draft;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
@@ -39,9 +39,9 @@ public final class DistanceOverTime {
     Chart chart =
         new Chart(
             "distance-over-time",
-            texts.heading(finding(), Labels.of("chart.distance_over_time", unit(), basis())),
+            texts.heading(finding(), Texts.of("chart.distance_over_time", unit(), basis())),
             Axis.time(line.lastX()),
-            Axis.upTo(Labels.of("head.distance_added"), unit(), top * 1.08, 6),
+            Axis.upTo(Texts.of("head.distance_added"), unit(), top * 1.08, 6),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), points));
     return draft(chart);
@@ -56,7 +56,7 @@ public final class DistanceOverTime {
       Optional<Estimate> time = texts.estimate(id(distance));
       if (time.isPresent()) {
         String label =
-            Labels.of(
+            Texts.of(
                 "mark.distance_in_time", distance.words(), texts.value(id(distance)).orElseThrow());
         double minute = (curve.x(0) + time.get().value()) / 60;
         points.add(
@@ -70,24 +70,25 @@ public final class DistanceOverTime {
   private Draft draft(Chart chart) {
     int last = line.size() - 1;
     String adds =
-        "On the "
-            + basis()
-            + " basis the session adds "
-            + distance(last)
-            + " in "
-            + texts.time(curve.x(last) - curve.x(0));
+        Texts.of(
+            "figure.distance_over_time.on_basis_session_adds_in",
+            basis(),
+            distance(last),
+            texts.time(curve.x(last) - curve.x(0)));
     String taken = String.join(", ", timesTaken());
     List<Optional<String>> parts = new ArrayList<>();
     parts.add(Optional.of(taken.isEmpty() ? adds + "." : adds + ": " + taken + "."));
     for (WantedDistance distance : texts.wishes().distances()) {
-      parts.add(texts.withheld("The time for " + distance.words(), id(distance)));
+      parts.add(
+          texts.withheld(
+              Texts.of("figure.distance_over_time.time_for", distance.words()), id(distance)));
     }
     String caption = FigureText.sentences(parts);
     String axis =
-        "distance added in "
-            + unit()
-            + ", from 0 to "
-            + FigureText.plain(Math.floor(chart.y().max()));
+        Texts.of(
+            "figure.distance_over_time.distance_added_in_from_0",
+            unit(),
+            FigureText.plain(Math.floor(chart.y().max())));
     String description =
         new TextAlternative(PowerOverTime.timeInWords(chart, curve, texts), axis)
             .curve(chart, i -> texts.time(curve.x(i)) + ": " + distance(i))
@@ -105,12 +106,12 @@ public final class DistanceOverTime {
           .ifPresent(
               time ->
                   reached.add(
-                      Labels.of("answer.bought", distance.words().replace(' ', '\u00a0'), time)));
+                      Texts.of("answer.bought", distance.words().replace(' ', '\u00a0'), time)));
     }
     int last = line.size() - 1;
     return switch (reached.size()) {
       case 0 ->
-          Labels.of("finding.distance", distance(last), texts.minutes(curve.x(last) - curve.x(0)));
+          Texts.of("finding.distance", distance(last), texts.minutes(curve.x(last) - curve.x(0)));
       case 1 -> reached.get(0);
       default -> reached.get(0) + ", " + reached.get(reached.size() - 1);
     };
@@ -119,7 +120,9 @@ public final class DistanceOverTime {
   private List<String> timesTaken() {
     List<String> taken = new ArrayList<>();
     for (WantedDistance distance : texts.wishes().distances()) {
-      texts.full(id(distance)).ifPresent(time -> taken.add(distance.words() + " in " + time));
+      texts
+          .full(id(distance))
+          .ifPresent(time -> taken.add(Texts.of("figure.common.in", distance.words(), time)));
     }
     return taken;
   }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.format.EventText;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.result.Event;
 
 /** The events of a session as marks of a time chart: numbered, with a key below. */
@@ -46,11 +46,11 @@ final class EventMarks {
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < Math.min(MOST, events.size()); i++) {
       Event event = events.get(i);
-      parts.add(Labels.of("event.key", i + 1, eventText.when(event), eventText.what(event)));
+      parts.add(Texts.of("event.key", i + 1, eventText.when(event), eventText.what(event)));
     }
     if (events.size() > MOST) {
-      parts.add(Labels.of("event.more", events.size() - MOST));
+      parts.add(Texts.of("event.more", events.size() - MOST));
     }
-    return Optional.of(Labels.of("event.list", String.join("; ", parts)));
+    return Optional.of(Texts.of("event.list", String.join("; ", parts)));
   }
 }

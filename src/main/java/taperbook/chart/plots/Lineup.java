@@ -11,6 +11,7 @@ import taperbook.chart.model.Pen;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Texts;
 import taperbook.result.PairResult;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
@@ -116,10 +117,10 @@ record Lineup(ReportResult result, List<Member> members) {
     List<String> parts = new ArrayList<>();
     if (!without.isEmpty()) {
       String letters = SessionPhrases.listed(without.stream().map(Member::letter).toList());
-      parts.add("Not drawn for want of readings: " + letters + ".");
+      parts.add(Texts.of("figure.lineup.not_drawn_for_want_of", letters));
     }
     if (result.sessions().size() > members.size()) {
-      parts.add("Only the first " + members.size() + " sessions are drawn.");
+      parts.add(Texts.of("figure.lineup.only_first_sessions_are_drawn", members.size()));
     }
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", parts));
   }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import taperbook.chart.model.FigureText;
-import taperbook.format.Labels;
 import taperbook.format.PairText;
 import taperbook.format.RunText;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
 import taperbook.quantity.Unit;
@@ -62,14 +62,14 @@ final class PairCaption {
           .ifPresent(
               s ->
                   led.add(
-                      Labels.of(
+                      Texts.of(
                           led.isEmpty() ? "finding.takes_more" : "finding.other_more",
                           order == Order.AHEAD ? ownWords : otherWords,
                           percent(inward(s, s.from(), Math::ceil)),
                           percent(inward(s, s.to(), Math::floor)))));
     }
     return led.isEmpty()
-        ? Labels.of("finding.cannot_tell")
+        ? Texts.of("finding.cannot_tell")
         : FigureText.capital(String.join(", ", led));
   }
 
@@ -88,7 +88,7 @@ final class PairCaption {
     return decided("mean_lead_shared")
         .map(
             lead ->
-                Labels.of(
+                Texts.of(
                     "finding.lead", lead > 0 ? ownWords : otherWords, size("mean_lead_shared")))
         .map(FigureText::capital);
   }
@@ -107,9 +107,9 @@ final class PairCaption {
               String to = percent(shared.to());
               Estimate less = n.estimate().orElseThrow();
               return less.bounds().contains(0)
-                  ? Labels.of("finding.not_quicker", from, to)
+                  ? Texts.of("finding.not_quicker", from, to)
                   : FigureText.capital(
-                      Labels.of(
+                      Texts.of(
                           "finding.quicker",
                           less.value() < 0 ? ownWords : otherWords,
                           texts.formatter().about(n).replace("\u2212", ""),
@@ -144,10 +144,12 @@ final class PairCaption {
     }
     boolean doubt = led.size() < pair.stretches().size();
     if (led.isEmpty()) {
-      return Optional.of("The readings cannot tell them apart anywhere.");
+      return Optional.of(Texts.of("figure.pair_caption.readings_cannot_tell_them_apart"));
     }
     String leads = led.size() <= MOST_TOLD ? String.join("; ", led) : counted();
-    return Optional.of(leads + (doubt ? "; elsewhere the readings cannot tell them apart." : "."));
+    return Optional.of(
+        leads
+            + (doubt ? Texts.of("figure.pair_caption.elsewhere_readings_cannot_tell_them") : "."));
   }
 
   /** Describes the spread between runs, if it is known. */
@@ -168,15 +170,16 @@ final class PairCaption {
     }
     return places.isEmpty()
         ? Optional.empty()
-        : Optional.of("The curves cross at " + SessionPhrases.listed(places) + ".");
+        : Optional.of(
+            Texts.of("figure.pair_caption.curves_cross_at", SessionPhrases.listed(places)));
   }
 
   /** Returns the name of a stretch in the plot. */
   String name(Order order) {
     return switch (order) {
-      case AHEAD -> Labels.of("mark.leads", own);
-      case BEHIND -> Labels.of("mark.leads", other);
-      case UNDECIDED -> Labels.of("mark.undecided");
+      case AHEAD -> Texts.of("mark.leads", own);
+      case BEHIND -> Texts.of("mark.leads", other);
+      case UNDECIDED -> Texts.of("mark.undecided");
     };
   }
 
@@ -185,18 +188,27 @@ final class PairCaption {
     for (Order order : List.of(Order.AHEAD, Order.BEHIND)) {
       long count = pair.stretches().stream().filter(s -> s.order() == order).count();
       if (count > 0) {
-        leads.add(name(order) + " in " + count + (count == 1 ? " stretch" : " stretches"));
+        leads.add(
+            Texts.of(
+                "figure.pair_caption.in",
+                name(order),
+                count,
+                count == 1
+                    ? Texts.of("figure.pair_caption.stretch")
+                    : Texts.of("figure.pair_caption.stretches")));
       }
     }
     return SessionPhrases.listed(leads);
   }
 
   private String span(Stretch stretch) {
-    return name(stretch.order()) + " from " + PairText.edges(stretch);
+    return Texts.of("figure.pair_caption.from", name(stretch.order()), PairText.edges(stretch));
   }
 
   private String by(Stretch.Ids ids) {
-    return magnitude(ids.lead(), Unit.KILOWATT).map(b -> ", by " + b + " on the mean").orElse("");
+    return magnitude(ids.lead(), Unit.KILOWATT)
+        .map(b -> Texts.of("figure.pair_caption.by_on_mean", b))
+        .orElse("");
   }
 
   private Optional<String> magnitude(String id, Unit unit) {

@@ -5,15 +5,15 @@ import java.util.Optional;
 import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 import taperbook.result.Curve;
 import taperbook.session.Channel;
 
 /** Describes the peak and its duration for the two power charts. */
 final class PeakText {
-  private static final String WITHIN = "(within 2 % or one display step)";
+  private static final String WITHIN = Texts.of("figure.peak_text.within_2_or_one_display");
 
   /** Share of the peak below which the power counts as fallen. */
   private static final double FALLEN = 0.8;
@@ -45,10 +45,10 @@ final class PeakText {
     double y = line.y(line.peak());
     double x = line.x(line.peak());
     if (!isHeld()) {
-      return new Chart.Hold(x, x, y, List.of(Labels.of("mark.peak", power(line)), where));
+      return new Chart.Hold(x, x, y, List.of(Texts.of("mark.peak", power(line)), where));
     }
     String time = texts.value("peak_hold_time").orElseThrow();
-    String within = Labels.of(isByStep() ? "mark.held_by_step" : "mark.held", power(line), time);
+    String within = Texts.of(isByStep() ? "mark.held_by_step" : "mark.held", power(line), time);
     List<String> label = List.of(within, texts.aside("peak_hold_time").orElseThrow());
     double from = stretch.map(s -> s[0]).orElse(x);
     double to = stretch.map(s -> s[1]).orElse(x);
@@ -62,17 +62,17 @@ final class PeakText {
     String at = texts.value("peak_reached_soc").orElseGet(() -> percent(line.x(line.peak())));
     String peak =
         isHeld() && power.isPresent() && time.isPresent()
-            ? Labels.of(isByStep() ? "finding.by_step" : "answer.held", power.get(), time.get())
-            : Labels.of("finding.peak", power(line), at);
+            ? Texts.of(isByStep() ? "finding.by_step" : "answer.held", power.get(), time.get())
+            : Texts.of("finding.peak", power(line), at);
     int last = line.size() - 1;
     boolean falls = line.high(last) < FALLEN * line.y(line.peak());
     String end = FigureText.plain(line.y(last)) + "\u00a0" + NumberFormatter.name(Unit.KILOWATT);
-    return FigureText.capital(falls ? Labels.of("finding.then", peak, end) : peak);
+    return FigureText.capital(falls ? Texts.of("finding.then", peak, end) : peak);
   }
 
   /** Describes the peak alone. */
   String overTime(PlotLine line) {
-    return FigureText.capital(Labels.of("mark.peak", power(line)));
+    return FigureText.capital(Texts.of("mark.peak", power(line)));
   }
 
   private static String percent(double soc) {
@@ -96,10 +96,12 @@ final class PeakText {
     Optional<String> to = texts.value("peak_hold_soc_to");
     String where =
         from.isPresent() && to.isPresent()
-            ? "from " + from.get() + " to " + to.get() + " of charge, "
+            ? Texts.of("figure.peak_text.from_to_of_charge", from.get(), to.get())
             : "";
     return texts.sentence(
-        "It is held " + WITHIN + " " + where + "for", "The time at peak", "peak_hold_time");
+        Texts.of("figure.peak_text.it_is_held_for", WITHIN, where),
+        Texts.of("figure.peak_text.time_at_peak"),
+        "peak_hold_time");
   }
 
   /**

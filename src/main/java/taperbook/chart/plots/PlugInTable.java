@@ -20,7 +20,7 @@ import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.model.Typeface;
 import taperbook.chart.render.Figure;
 import taperbook.chart.render.Painting;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.plan.RoadTopic;
 import taperbook.plan.RoadWishes;
 import taperbook.quantity.Estimate;
@@ -69,12 +69,12 @@ final class PlugInTable implements Painting {
   }
 
   private String caption() {
-    return "Charging time from a state of charge on until a distance is bought, on the driven"
-        + " range, as the session was recorded.";
+    return Texts.of("figure.plug_in_table.charging_time_from_state_of");
   }
 
   private String inWords() {
-    StringBuilder words = new StringBuilder("Table of charging times. ");
+    StringBuilder words =
+        new StringBuilder(Texts.of("figure.plug_in_table.table_of_charging_times"));
     for (int from : RoadWishes.PLUG_IN_SOC) {
       List<String> cells = new ArrayList<>();
       for (WantedDistance distance : distances) {
@@ -99,22 +99,22 @@ final class PlugInTable implements Painting {
         int high = known.get(known.size() - 1);
         String from = figureText.about(RoadWishes.plugInId(low, distance)).orElseThrow();
         String to = figureText.about(RoadWishes.plugInId(high, distance)).orElseThrow();
-        return Labels.of("finding.plug_in", distance.words(), from, low, to, high);
+        return Texts.of("finding.plug_in", distance.words(), from, low, to, high);
       }
     }
-    return Labels.of("chart.plug_in_table");
+    return Texts.of("chart.plug_in_table");
   }
 
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
     Heading heading =
         figureText
-            .heading(finding(), Labels.of("chart.plug_in_table"))
-            .with(Labels.of("note.plug_in_table"), style);
+            .heading(finding(), Texts.of("chart.plug_in_table"))
+            .with(Texts.of("note.plug_in_table"), style);
     List<TextRun> texts = new ArrayList<>(heading.texts(style));
     Box room = heading.room(style);
     Face head = new Face(style.type().tick(), true, Palette.INK);
-    String corner = style.isSmall() ? "" : Labels.of("mark.plug_in_at");
+    String corner = style.isSmall() ? "" : Texts.of("mark.plug_in_at");
     double left = (Typeface.width(corner, true, head.size()) + head.size()) * style.type().slack();
     left = Math.max(left, 4.5 * head.size());
     double top = style.type().tick() * 1.9;
@@ -165,7 +165,7 @@ final class PlugInTable implements Painting {
   }
 
   private static String between(Estimate time) {
-    return Labels.of(
+    return Texts.of(
         "wording.range",
         minutes(time.bounds().low(), RoundingMode.FLOOR),
         minutes(time.bounds().high(), RoundingMode.CEILING));

@@ -8,7 +8,7 @@ import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.render.Draft;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
 import taperbook.result.Curve;
@@ -33,7 +33,7 @@ public final class PowerOverSoc {
     Chart chart =
         new Chart(
             "power-over-soc",
-            texts.heading(peak.finding(line), Labels.of("chart.power_over_soc")),
+            texts.heading(peak.finding(line), Texts.of("chart.power_over_soc")),
             Axis.stateOfCharge(10),
             Axis.power(line.top()).withRoom(),
             line,
@@ -48,14 +48,18 @@ public final class PowerOverSoc {
       Chart chart, PeakText peak, SocMarks marks, String at, FigureText texts) {
     PlotLine line = chart.line();
     Optional<String> peaks =
-        Optional.of("Power peaks at " + peak.power(line) + ", first read " + at + " of charge.");
+        Optional.of(
+            Texts.of("figure.power_over_soc.power_peaks_at_first_read", peak.power(line), at));
     String caption =
         FigureText.sentences(List.of(peaks, peak.holdSentence(), windowSentence(texts)));
     String axis =
-        "charging power in kW, from 0 to " + FigureText.plain(Math.floor(chart.y().max()));
+        Texts.of(
+            "figure.common.charging_power_in_kw_from",
+            FigureText.plain(Math.floor(chart.y().max())));
     String description =
-        new TextAlternative("state of charge in %, from 0 to 100", axis)
-            .curve(chart, i -> soc(line, i) + ": " + FigureText.plain(line.y(i)) + " kW")
+        new TextAlternative(Texts.of("figure.common.state_of_charge_in_from"), axis)
+            .curve(
+                chart, i -> Texts.of("figure.common.kw", soc(line, i), FigureText.plain(line.y(i))))
             .add(caption)
             .add(marks.sentences())
             .text();
@@ -80,21 +84,27 @@ public final class PowerOverSoc {
                     window.from(),
                     window.to(),
                     List.of(
-                        Labels.of("mark.window", window.from(), window.to(), time),
+                        Texts.of("mark.window", window.from(), window.to(), time),
                         texts.aside(windowId(window)).orElseThrow())));
   }
 
   /** Describes the time of the headline window, or why it is unknown. */
   static Optional<String> windowSentence(FigureText texts) {
     SocWindow window = texts.window();
-    String edges = window.from() + " % to " + window.to() + " %";
+    String edges = Texts.of("figure.power_over_soc.to", window.from(), window.to());
     Optional<String> sentence =
-        texts.sentence("From " + edges + " it takes", "The time from " + edges, windowId(window));
+        texts.sentence(
+            Texts.of("figure.power_over_soc.from_it_takes", edges),
+            Texts.of("figure.power_over_soc.time_from", edges),
+            windowId(window));
     Optional<String> without = texts.full(Metric.withoutInterruptions(windowId(window)));
     return sentence.map(
         s ->
             without
-                .map(w -> s + " That includes an interruption; without it, it takes " + w + ".")
+                .map(
+                    w ->
+                        Texts.of(
+                            "figure.power_over_soc.that_includes_interruption_without_it", s, w))
                 .orElse(s));
   }
 

@@ -8,7 +8,7 @@ import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.render.Draft;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.result.Curve;
 
 /** The chart of power over time. */
@@ -25,15 +25,16 @@ public final class PowerOverTime {
     PlotLine line = new PlotLine(curve, seconds -> seconds / 60, y -> y);
     PeakText peak = new PeakText(texts);
     String after =
-        "after "
-            + texts.value("peak_reached_time").orElseGet(() -> texts.time(curve.x(line.peak())));
+        Texts.of(
+            "figure.power_over_time.after",
+            texts.value("peak_reached_time").orElseGet(() -> texts.time(curve.x(line.peak()))));
     EventMarks events = new EventMarks(texts);
     double last = charge.map(c -> c.x(c.size() - 1) / 60).orElse(0.0);
     Axis time = Axis.time(Math.max(line.lastX(), last));
     Chart chart =
         new Chart(
             "power-over-time",
-            texts.heading(finding(line, texts), Labels.of("chart.power_over_time")),
+            texts.heading(finding(line, texts), Texts.of("chart.power_over_time")),
             time,
             Axis.power(line.top()).withRoom(),
             line,
@@ -49,12 +50,11 @@ public final class PowerOverTime {
 
   /** Describes the time axis. */
   static String timeInWords(Chart chart, Curve curve, FigureText texts) {
-    return "time since plugging in, from 0 to "
-        + texts.time(chart.x().max() * 60)
-        + ", recorded from "
-        + texts.time(curve.x(0))
-        + " to "
-        + texts.time(curve.x(curve.size() - 1));
+    return Texts.of(
+        "figure.power_over_time.time_since_plugging_in_from",
+        texts.time(chart.x().max() * 60),
+        texts.time(curve.x(0)),
+        texts.time(curve.x(curve.size() - 1)));
   }
 
   private static Draft draft(
@@ -62,7 +62,8 @@ public final class PowerOverTime {
     PlotLine line = chart.line();
     PeakText peak = new PeakText(texts);
     Optional<String> peaks =
-        Optional.of("Power first reads its peak of " + peak.power(line) + " " + after + ".");
+        Optional.of(
+            Texts.of("figure.power_over_time.power_first_reads_its_peak", peak.power(line), after));
     Optional<String> added =
         texts
             .full("energy_added")
@@ -70,16 +71,31 @@ public final class PowerOverTime {
                 energy ->
                     texts
                         .value("session_time")
-                        .map(time -> "The session adds " + energy + " in " + time + "."));
+                        .map(
+                            time ->
+                                Texts.of("figure.power_over_time.session_adds_in", energy, time)));
     String caption =
         FigureText.sentences(
             List.of(peaks, peak.holdSentence(), added, new EventMarks(texts).sentence()));
     String axis =
-        "charging power in kW, from 0 to " + FigureText.plain(Math.floor(chart.y().max()));
+        Texts.of(
+            "figure.common.charging_power_in_kw_from",
+            FigureText.plain(Math.floor(chart.y().max())));
     String description =
         new TextAlternative(timeInWords(chart, curve, texts), axis)
-            .curve(chart, i -> texts.time(curve.x(i)) + ": " + FigureText.plain(line.y(i)) + " kW")
-            .add(charge.map(c -> "Second panel, on the same time. " + draft(c, texts)).orElse(""))
+            .curve(
+                chart,
+                i ->
+                    Texts.of(
+                        "figure.common.kw", texts.time(curve.x(i)), FigureText.plain(line.y(i))))
+            .add(
+                charge
+                    .map(
+                        c ->
+                            Texts.of(
+                                "figure.power_over_time.second_panel_on_same_time",
+                                draft(c, texts)))
+                    .orElse(""))
             .add(caption)
             .add(new SocMarks(texts).sentences())
             .text();
@@ -99,9 +115,9 @@ public final class PowerOverTime {
     if (time.isEmpty() || from.isEmpty() || to.isEmpty()) {
       return new PeakText(texts).overTime(line);
     }
-    String charged = Labels.of("finding.charged", from.get(), to.get(), time.get());
+    String charged = Texts.of("finding.charged", from.get(), to.get(), time.get());
     return FigureText.capital(
-        energy.map(e -> Labels.of("finding.added", e, charged)).orElse(charged));
+        energy.map(e -> Texts.of("finding.added", e, charged)).orElse(charged));
   }
 
   private static Optional<double[]> stretch(Curve curve, FigureText texts) {

@@ -8,8 +8,8 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.render.Draft;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.SocWindow;
 import taperbook.quantity.Unit;
 
@@ -34,19 +34,22 @@ final class PowersOverSoc {
     Overlay overlay =
         Overlay.of(
             "compare-over-soc",
-            lineup.heading(finding(lineup, entries), Labels.of("chart.powers_over_soc")),
+            lineup.heading(finding(lineup, entries), Texts.of("chart.powers_over_soc")),
             Axis.stateOfCharge(10),
             y,
             entries,
             CommonSoc.marks(lineup));
     TextAlternative axes =
         new TextAlternative(
-            "state of charge in %, from 0 to 100", SessionPhrases.range("charging power in kW", y));
+            Texts.of("figure.common.state_of_charge_in_from"),
+            SessionPhrases.range(Texts.of("figure.common.charging_power_in_kw"), y));
     return overlay.draft(
         axes,
-        (line, i) -> FigureText.plain(line.x(i)) + " %: " + FigureText.plain(line.y(i)) + " kW",
+        (line, i) ->
+            Texts.of(
+                "figure.common.kw_2", FigureText.plain(line.x(i)), FigureText.plain(line.y(i))),
         List.of(
-            Optional.of("Power peaks at " + peaks(entries) + "."),
+            Optional.of(Texts.of("figure.powers_over_soc.power_peaks_at", peaks(entries))),
             times(lineup),
             CommonSoc.missing(entries),
             lineup.leftOut(entries)));
@@ -64,12 +67,14 @@ final class PowersOverSoc {
   /** Returns the peaks by the letters of their sessions. */
   static String peaksInShort(List<Entry> entries) {
     List<String> peaks = entries.stream().map(e -> e.member().letter() + " " + peak(e)).toList();
-    return Labels.of("finding.peaks", String.join(", ", peaks));
+    return Texts.of("finding.peaks", String.join(", ", peaks));
   }
 
   private static String peaks(List<Entry> entries) {
     return SessionPhrases.listed(
-        entries.stream().map(e -> peak(e) + " in " + e.member().named()).toList());
+        entries.stream()
+            .map(e -> Texts.of("figure.common.in", peak(e), e.member().named()))
+            .toList());
   }
 
   private static String peak(Entry entry) {
@@ -87,12 +92,10 @@ final class PowersOverSoc {
             SessionPhrases.each(lineup.members(), "time_soc_" + window.idPart())
                 .map(
                     each ->
-                        "The time from "
-                            + window.from()
-                            + " % to "
-                            + window.to()
-                            + " %, which all have in common: "
-                            + each
-                            + "."));
+                        Texts.of(
+                            "figure.powers_over_soc.time_from_to_which_all",
+                            window.from(),
+                            window.to(),
+                            each)));
   }
 }

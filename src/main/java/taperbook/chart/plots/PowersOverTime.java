@@ -11,7 +11,7 @@ import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.plots.Lineup.Member;
 import taperbook.chart.render.Draft;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.result.CommonGround;
 
 /** The chart of power over time, of all sessions. */
@@ -37,19 +37,20 @@ final class PowersOverTime {
     Overlay overlay =
         Overlay.of(
             "compare-over-time",
-            lineup.heading(finding(lineup, entries), Labels.of("chart.powers_over_time")),
+            lineup.heading(finding(lineup, entries), Texts.of("chart.powers_over_time")),
             x,
             y,
             entries,
             Chart.Marks.common(Optional.empty()));
     TextAlternative axes =
         new TextAlternative(
-            SessionPhrases.range("time since plugging in, in minutes", x),
-            SessionPhrases.range("charging power in kW", y));
+            SessionPhrases.range(Texts.of("figure.powers_over_time.time_since_plugging_in_in"), x),
+            SessionPhrases.range(Texts.of("figure.common.charging_power_in_kw"), y));
     FigureText texts = entries.get(0).member().texts();
     return overlay.draft(
         axes,
-        (line, i) -> texts.time(line.x(i) * 60) + ": " + FigureText.plain(line.y(i)) + " kW",
+        (line, i) ->
+            Texts.of("figure.common.kw", texts.time(line.x(i) * 60), FigureText.plain(line.y(i))),
         List.of(added(entries), sameEnergy(lineup), lineup.leftOut(entries)));
   }
 
@@ -79,7 +80,13 @@ final class PowersOverTime {
       Optional<String> energy = member.texts().value("energy_added");
       Optional<String> time = member.texts().value("session_time");
       if (energy.isPresent() && time.isPresent()) {
-        parts.add(member.named() + " adds " + energy.get() + charges(member) + " in " + time.get());
+        parts.add(
+            Texts.of(
+                "figure.powers_over_time.adds_in",
+                member.named(),
+                energy.get(),
+                charges(member),
+                time.get()));
       }
     }
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts) + ".");
@@ -88,7 +95,9 @@ final class PowersOverTime {
   private static String charges(Member member) {
     Optional<String> from = member.texts().value("start_soc");
     Optional<String> to = member.texts().value("end_soc");
-    return from.isPresent() && to.isPresent() ? " from " + from.get() + " to " + to.get() : "";
+    return from.isPresent() && to.isPresent()
+        ? Texts.of("figure.powers_over_time.from_to", from.get(), to.get())
+        : "";
   }
 
   /** Describes the time of each session for the same energy from the same state of charge. */
@@ -100,8 +109,6 @@ final class PowersOverTime {
     int from = common.shared().get().from();
     int energy = common.energyKilowattHours().getAsInt();
     return SessionPhrases.each(lineup.members(), CommonGround.timeToAddId(energy, from))
-        .map(
-            each ->
-                "The time to add " + energy + "\u00a0kWh from " + from + " % on: " + each + ".");
+        .map(each -> Texts.of("figure.powers_over_time.time_to_add_kwh_from", energy, from, each));
   }
 }

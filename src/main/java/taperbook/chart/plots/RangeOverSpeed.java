@@ -10,8 +10,8 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.render.Draft;
 import taperbook.chart.render.Figure;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Curve;
@@ -56,19 +56,16 @@ final class RangeOverSpeed {
     Chart chart =
         new Chart(
             RoadFigures.OVER_SPEED,
-            texts.headingOfCar(
-                finding(), Labels.of("chart.range_over_speed", unit(Unit.KILOMETRE))),
+            texts.headingOfCar(finding(), Texts.of("chart.range_over_speed", unit(Unit.KILOMETRE))),
             Axis.upTo(
-                Labels.of("axis.speed"),
+                Texts.of("axis.speed"),
                 unit(Unit.KILOMETRE_PER_HOUR),
                 Math.max(fastest, line.lastX()) * 1.05,
                 8),
-            Axis.upTo(Labels.of("head.full_range"), unit(Unit.KILOMETRE), line.top() * HEADROOM, 6),
+            Axis.upTo(Texts.of("head.full_range"), unit(Unit.KILOMETRE), line.top() * HEADROOM, 6),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), drives));
-    String caption =
-        "By the road load through all drives, within the speeds that were driven; numbered: the"
-            + " drives.";
+    String caption = Texts.of("figure.range_over_speed.by_road_load_through_all");
     List<String> points = new ArrayList<>();
     for (int i = 0; i < line.size(); i++) {
       points.add(
@@ -80,9 +77,9 @@ final class RangeOverSpeed {
     }
     String description =
         new TextAlternative(
-                "speed in " + unit(Unit.KILOMETRE_PER_HOUR),
-                "range of a full battery in " + unit(Unit.KILOMETRE))
-            .add("The line passes " + String.join("; ", points) + ".")
+                Texts.of("figure.range_over_speed.speed_in", unit(Unit.KILOMETRE_PER_HOUR)),
+                Texts.of("figure.range_over_speed.range_of_full_battery_in", unit(Unit.KILOMETRE)))
+            .add(Texts.of("figure.common.line_passes", String.join("; ", points)))
             .add(caption)
             .text();
     return new Draft(chart, caption, description);
@@ -95,7 +92,7 @@ final class RangeOverSpeed {
       String speed = FigureText.plain(line.x(i)) + "\u00a0" + unit(Unit.KILOMETRE_PER_HOUR);
       texts
           .about("range" + ids.get(i))
-          .ifPresent(range -> parts.add(Labels.of("finding.range_at", range, speed)));
+          .ifPresent(range -> parts.add(Texts.of("finding.range_at", range, speed)));
     }
     return FigureText.capital(String.join(", ", parts));
   }

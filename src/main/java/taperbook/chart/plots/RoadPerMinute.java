@@ -10,8 +10,8 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.render.Draft;
 import taperbook.chart.render.Figure;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Curve;
@@ -47,9 +47,9 @@ final class RoadPerMinute {
     Chart chart =
         new Chart(
             RoadFigures.PER_MINUTE,
-            texts.heading(finding(), Labels.of("chart.road_per_minute", unit())),
+            texts.heading(finding(), Texts.of("chart.road_per_minute", unit())),
             Axis.stateOfCharge(10),
-            Axis.upTo(Labels.of("axis.road_per_minute"), unit(), line.top() * HEADROOM, 6),
+            Axis.upTo(Texts.of("axis.road_per_minute"), unit(), line.top() * HEADROOM, 6),
             line,
             new Chart.Marks(best(), Optional.empty(), half()));
     String caption =
@@ -57,16 +57,16 @@ final class RoadPerMinute {
             List.of(
                 stretch(),
                 texts.sentence(
-                    "A minute buys half of that for good from",
-                    "Where a minute buys half of the most",
+                    Texts.of("figure.road_per_minute.minute_buys_half_of_that"),
+                    Texts.of("figure.road_per_minute.where_minute_buys_half_of"),
                     "road_per_minute_half_soc")));
     String description =
         new TextAlternative(
-                "state of charge in the middle of a stretch of 10 %, from 0 to 100",
-                "distance for each minute in "
-                    + unit()
-                    + ", from 0 to "
-                    + FigureText.plain(Math.floor(chart.y().max())))
+                Texts.of("figure.road_per_minute.state_of_charge_in_middle"),
+                Texts.of(
+                    "figure.road_per_minute.distance_for_each_minute_in",
+                    unit(),
+                    FigureText.plain(Math.floor(chart.y().max()))))
             .add(points())
             .add(caption)
             .text();
@@ -92,7 +92,7 @@ final class RoadPerMinute {
             y,
             List.of(
                 texts.value("road_per_minute_best").orElseThrow(),
-                Labels.of(
+                Texts.of(
                     "mark.soc_span",
                     FigureText.plain(from.get().value()),
                     FigureText.plain(to.get().value())))));
@@ -111,7 +111,7 @@ final class RoadPerMinute {
             y,
             Chart.Guide.DROP,
             List.of(
-                Labels.of(
+                Texts.of(
                     "mark.half_from", texts.value("road_per_minute_half_soc").orElseThrow()))));
   }
 
@@ -121,8 +121,8 @@ final class RoadPerMinute {
     return texts
         .about("road_per_minute_best")
         .filter(best -> from.isPresent() && to.isPresent())
-        .map(best -> Labels.of("finding.minute_buys", best, from.orElseThrow(), to.orElseThrow()))
-        .orElseGet(() -> Labels.of("axis.road_per_minute"));
+        .map(best -> Texts.of("finding.minute_buys", best, from.orElseThrow(), to.orElseThrow()))
+        .orElseGet(() -> Texts.of("axis.road_per_minute"));
   }
 
   private Optional<String> stretch() {
@@ -130,14 +130,16 @@ final class RoadPerMinute {
         .full("road_per_minute_best")
         .map(
             most ->
-                "A minute buys most, "
-                    + most
-                    + ", from "
-                    + texts.value("road_per_minute_best_soc_from").orElseThrow()
-                    + " to "
-                    + texts.value("road_per_minute_best_soc_to").orElseThrow()
-                    + " of charge.")
-        .or(() -> texts.withheld("Where a minute buys most of the road", "road_per_minute_best"));
+                Texts.of(
+                    "figure.road_per_minute.minute_buys_most_from_to",
+                    most,
+                    texts.value("road_per_minute_best_soc_from").orElseThrow(),
+                    texts.value("road_per_minute_best_soc_to").orElseThrow()))
+        .or(
+            () ->
+                texts.withheld(
+                    Texts.of("figure.road_per_minute.where_minute_buys_most_of"),
+                    "road_per_minute_best"));
   }
 
   private String points() {
@@ -146,6 +148,6 @@ final class RoadPerMinute {
     for (int i = 0; i < line.size(); i += step) {
       points.add(FigureText.plain(line.x(i)) + " %: " + FigureText.plain(line.y(i)) + " " + unit());
     }
-    return "The line passes " + String.join("; ", points) + ".";
+    return Texts.of("figure.common.line_passes", String.join("; ", points));
   }
 }

@@ -11,9 +11,9 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.render.Draft;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Texts;
 import taperbook.result.Curve;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
@@ -36,10 +36,10 @@ final class RunsOverSoc {
     runs.addAll(result.runs().repeats());
     List<Series> series = new ArrayList<>();
     PlotLine middle = PlotLine.computed(mean, x -> x, y -> y);
-    series.add(new Series(middle, Pen.COMPUTED, Labels.of("label.run_mean", runs.size())));
+    series.add(new Series(middle, Pen.COMPUTED, Texts.of("label.run_mean", runs.size())));
     for (int i = 0; i < Math.min(runs.size(), MOST); i++) {
       Pen pen = Pen.ofSession(i + 1);
-      String name = Labels.of("label.run", i + 1, day(runs.get(i)));
+      String name = Texts.of("label.run", i + 1, day(runs.get(i)));
       runs.get(i)
           .curves()
           .powerOverSoc()
@@ -52,7 +52,7 @@ final class RunsOverSoc {
         new Chart(
             "runs-over-soc",
             new FigureText(result)
-                .heading(Labels.of("finding.runs", runs.size()), Labels.of("chart.runs")),
+                .heading(Texts.of("finding.runs", runs.size()), Texts.of("chart.runs")),
             Axis.stateOfCharge(10),
             y,
             series,
@@ -60,25 +60,27 @@ final class RunsOverSoc {
     String caption = caption(runs.size());
     TextAlternative description =
         new TextAlternative(
-            "state of charge in %, from 0 to 100", SessionPhrases.range("charging power in kW", y));
+            Texts.of("figure.common.state_of_charge_in_from"),
+            SessionPhrases.range(Texts.of("figure.common.charging_power_in_kw"), y));
     for (Series line : series) {
       description.line(
           line,
           i ->
-              FigureText.plain(line.line().x(i))
-                  + " %: "
-                  + FigureText.plain(line.line().y(i))
-                  + " kW");
+              Texts.of(
+                  "figure.common.kw_2",
+                  FigureText.plain(line.line().x(i)),
+                  FigureText.plain(line.line().y(i))));
     }
     return new Draft(chart, caption, description.add(caption).text());
   }
 
   private static String caption(int runs) {
-    String drawn = runs > MOST ? "Only the first " + MOST + " runs are drawn. " : "";
+    String drawn =
+        runs > MOST ? Texts.of("figure.runs_over_soc.only_first_runs_are_drawn", MOST) : "";
     return drawn
         + (runs == 2
-            ? "The mean of two runs has no band, as two runs say too little of the spread."
-            : "The band holds the mean of all runs at each state of charge (95\u00a0%, Student).");
+            ? Texts.of("figure.runs_over_soc.mean_of_two_runs_has")
+            : Texts.of("figure.runs_over_soc.band_holds_mean_of_all"));
   }
 
   private static String day(SessionResult run) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import taperbook.chart.model.Axis;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.plots.Lineup.Member;
+import taperbook.i18n.Texts;
 
 /** Phrases about several sessions. */
 final class SessionPhrases {
@@ -16,12 +17,15 @@ final class SessionPhrases {
     int last = words.size() - 1;
     return last < 1
         ? String.join("", words)
-        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        : Texts.of(
+            "figure.session_phrases.and",
+            String.join(", ", words.subList(0, last)),
+            words.get(last));
   }
 
   /** Describes an axis with its range. */
   static String range(String what, Axis axis) {
-    return what + ", from " + whole(axis.min()) + " to " + whole(axis.max());
+    return Texts.of("figure.session_phrases.from_to", what, whole(axis.min()), whole(axis.max()));
   }
 
   /** Truncates an amount to a tenth, or to a whole number if it is ten or more. */

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 
 /** The marks at the states of charge that the tester requests. */
@@ -25,7 +25,7 @@ final class SocMarks {
       OptionalDouble y = line.yAt(mark);
       if (y.isPresent()) {
         List<String> label =
-            List.of(Labels.of("mark.percent_after", mark), time(mark).orElseThrow());
+            List.of(Texts.of("mark.percent_after", mark), time(mark).orElseThrow());
         points.add(new Chart.Point(mark, y.getAsDouble(), Chart.Guide.DROP, label));
       }
     }
@@ -38,7 +38,7 @@ final class SocMarks {
     for (int mark : reached()) {
       Estimate time = texts.estimate(id(mark)).orElseThrow();
       List<String> label =
-          List.of(Labels.of("mark.percent_after_time", mark, time(mark).orElseThrow()));
+          List.of(Texts.of("mark.percent_after_time", mark, time(mark).orElseThrow()));
       points.add(new Chart.Point(time.value() / 60, mark, Chart.Guide.DROP, label));
     }
     return points;
@@ -49,7 +49,10 @@ final class SocMarks {
     List<String> sentences = new ArrayList<>();
     for (int mark : texts.wishes().socMarks()) {
       texts
-          .sentence(mark + " % is reached after", "The time to " + mark + " %", id(mark))
+          .sentence(
+              Texts.of("figure.soc_marks.is_reached_after", mark),
+              Texts.of("figure.soc_marks.time_to", mark),
+              id(mark))
           .ifPresent(sentences::add);
     }
     return String.join(" ", sentences);

@@ -9,7 +9,7 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.model.Thumbnail;
 import taperbook.chart.render.Draft;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.result.Curve;
 
 /** The chart of state of charge over time, with the requested states marked. */
@@ -29,7 +29,7 @@ public final class SocOverTime {
     PlotLine line = new PlotLine(curve, seconds -> seconds / 60, y -> y);
     return new Chart(
         "soc-over-time",
-        texts.heading(finding(curve, texts), Labels.of("chart.soc_over_time")),
+        texts.heading(finding(curve, texts), Texts.of("chart.soc_over_time")),
         time,
         Axis.stateOfCharge(20),
         line,
@@ -41,7 +41,7 @@ public final class SocOverTime {
 
   private static String finding(Curve curve, FigureText texts) {
     int last = curve.size() - 1;
-    return Labels.of(
+    return Texts.of(
         "finding.charged",
         texts.value("start_soc").orElseGet(() -> FigureText.plain(curve.y(0)) + " %"),
         texts.value("end_soc").orElseGet(() -> FigureText.plain(curve.y(last)) + " %"),
@@ -52,19 +52,17 @@ public final class SocOverTime {
     PlotLine line = chart.line();
     int last = line.size() - 1;
     String rises =
-        "Charge rises from "
-            + texts.value("start_soc").orElseGet(() -> soc(line, 0))
-            + " to "
-            + texts.value("end_soc").orElseGet(() -> soc(line, last))
-            + " in "
-            + texts.time(curve.x(last) - curve.x(0))
-            + ".";
+        Texts.of(
+            "figure.soc_over_time.charge_rises_from_to_in",
+            texts.value("start_soc").orElseGet(() -> soc(line, 0)),
+            texts.value("end_soc").orElseGet(() -> soc(line, last)),
+            texts.time(curve.x(last) - curve.x(0)));
     String caption =
         FigureText.sentences(List.of(Optional.of(rises), PowerOverSoc.windowSentence(texts)));
     String description =
         new TextAlternative(
                 PowerOverTime.timeInWords(chart, curve, texts),
-                "state of charge in %, from 0 to 100")
+                Texts.of("figure.common.state_of_charge_in_from"))
             .curve(chart, i -> texts.time(curve.x(i)) + ": " + soc(line, i))
             .add(caption)
             .add(marks.sentences())

@@ -17,9 +17,9 @@ import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.render.Figure;
 import taperbook.chart.render.Painting;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Texts;
 import taperbook.plan.Trip;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
@@ -65,14 +65,14 @@ final class TripTimeline implements Painting {
   }
 
   private String quantity() {
-    return Labels.of("chart.trip", trip.distance().words(), trip.spacing().words());
+    return Texts.of("chart.trip", trip.distance().words(), trip.spacing().words());
   }
 
   /** Describes the time and number of stops of each car. */
   private String finding() {
     List<String> parts = new ArrayList<>();
     for (TripLane lane : lanes) {
-      String time = Labels.of("finding.trip", time(lane), stops(lane));
+      String time = Texts.of("finding.trip", time(lane), stops(lane));
       parts.add(lanes.size() == 1 ? time : lane.name().substring(0, 1) + " " + time);
     }
     return String.join("; ", parts);
@@ -88,14 +88,14 @@ final class TripTimeline implements Painting {
   private static String stops(TripLane lane) {
     int count = lane.stops().size();
     return count == 0
-        ? Labels.of("mark.no_stop")
-        : count == 1 ? Labels.of("mark.one_stop") : Labels.of("mark.stops", count);
+        ? Texts.of("mark.no_stop")
+        : count == 1 ? Texts.of("mark.one_stop") : Texts.of("mark.stops", count);
   }
 
   private String caption() {
     List<String> parts = new ArrayList<>();
     lanes.forEach(lane -> parts.add(lane.name() + ": " + time(lane) + ", " + stops(lane)));
-    return String.join("; ", parts) + ". The plan of least time for each; a plan is not a promise.";
+    return Texts.of("figure.trip_timeline.plan_of_least_time_for", String.join("; ", parts));
   }
 
   private String inWords() {
@@ -118,7 +118,7 @@ final class TripTimeline implements Painting {
 
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
-    Heading heading = figureText.heading(finding(), quantity()).with(Labels.of("note.trip"), style);
+    Heading heading = figureText.heading(finding(), quantity()).with(Texts.of("note.trip"), style);
     List<TextRun> texts = new ArrayList<>(heading.texts(style));
     Box room = heading.room(style);
     double axis = style.type().tick() * 2;
@@ -220,7 +220,7 @@ final class TripTimeline implements Painting {
           Math.round((stop.to() - stop.plugged()) / SECONDS_PER_MINUTE)
               + "\u00a0"
               + NumberFormatter.name(Unit.MINUTE);
-      String risen = Labels.of("mark.risen", percent(stop.unplugSoc()), minutes);
+      String risen = Texts.of("mark.risen", percent(stop.unplugSoc()), minutes);
       double above = height(track, stop.unplugSoc()) - 0.45 * size;
       double below = height(track, stop.arrivalSoc()) + 1.1 * size;
       addIfFree(new TextRun(risen, x, above, Anchor.MIDDLE, rise), style, placed);

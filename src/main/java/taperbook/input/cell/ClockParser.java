@@ -9,6 +9,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 
 /**
  * Parses clock times: instants, local date and time, or time of day, which rolls over at midnight.
@@ -44,8 +45,8 @@ public final class ClockParser implements TimeParser {
     if (clock.isEmpty()) {
       String remedy =
           form.writing() instanceof IsoFormat
-              ? "write the time in one of these forms"
-              : "state the format in columns.csv that the times have, or mark what is missing there";
+              ? Texts.of("input.common.write_time_in_one_of")
+              : Texts.of("input.clock_parser.state_format_in_columns_csv");
       refuse(cell, line, column, form.writing().words(), remedy);
       return Optional.empty();
     }
@@ -54,8 +55,8 @@ public final class ClockParser implements TimeParser {
           cell,
           line,
           column,
-          "the same form of time as on line " + firstLine,
-          "write all times of the column alike");
+          Texts.of("input.clock_parser.same_form_of_time_as", firstLine),
+          Texts.of("input.clock_parser.write_all_times_of_column"));
       return Optional.empty();
     }
     return placed(clock.get(), cell, line, column)
@@ -72,8 +73,8 @@ public final class ClockParser implements TimeParser {
           cell,
           line,
           column,
-          "a date with the time, as columns.csv states a time zone",
-          "map a column for the date, or take the time zone away");
+          Texts.of("input.clock_parser.date_with_time_as_columns"),
+          Texts.of("input.clock_parser.map_column_for_date_or"));
       return Optional.empty();
     }
     return inZone(form.zone().get(), clock.time(), cell, line, column);
@@ -87,8 +88,8 @@ public final class ClockParser implements TimeParser {
           cell,
           line,
           column,
-          "a time that clocks in " + zone.getId() + " showed; they skipped this one",
-          "correct the time zone in columns.csv, or the time");
+          Texts.of("input.clock_parser.time_that_clocks_in_showed", zone.getId()),
+          Texts.of("input.clock_parser.correct_time_zone_in_columns"));
       return Optional.empty();
     }
     // In the repeated hour, uses the earlier offset unless time would go back.
@@ -151,9 +152,12 @@ public final class ClockParser implements TimeParser {
         ProblemCode.CLOCK_PAST_MIDNIGHT,
         line,
         column,
-        Quoted.of(cell) + " after " + Quoted.of(previous.toLocalTime().toString()),
-        "a time of day that rises; this one is taken for the next day",
-        "leave it, if the session went past midnight");
+        Texts.of(
+            "input.clock_parser.after",
+            Quoted.of(cell),
+            Quoted.of(previous.toLocalTime().toString())),
+        Texts.of("input.clock_parser.time_of_day_that_rises"),
+        Texts.of("input.clock_parser.leave_it_if_session_went"));
   }
 
   private void refuse(String cell, int line, int column, String expected, String remedy) {

@@ -2,6 +2,7 @@ package taperbook.input.cell;
 
 import java.util.OptionalInt;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvRow;
 
 /**
@@ -40,11 +41,11 @@ public record Column(
    * decrease.
    */
   public String foundAfter(CsvRow row, CsvRow previous) {
-    return Quoted.of(cellIn(row))
-        + " after "
-        + Quoted.of(cellIn(previous))
-        + " on line "
-        + previous.line();
+    return Texts.of(
+        "input.column.after_on_line",
+        Quoted.of(cellIn(row)),
+        Quoted.of(cellIn(previous)),
+        previous.line());
   }
 
   /** Returns true if its cell is blank. */

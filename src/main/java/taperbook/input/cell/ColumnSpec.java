@@ -1,6 +1,7 @@
 package taperbook.input.cell;
 
 import java.util.List;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Quantity;
 import taperbook.quantity.Unit;
 
@@ -46,6 +47,8 @@ public record ColumnSpec(String name, List<String> units) {
   /** Returns a description of the units, such as {@code one of [km], [mi]}. */
   String unitsInWords() {
     String all = "[" + String.join("], [", units) + "]";
-    return units.size() == 1 ? "the unit " + all : "one of the units " + all;
+    return units.size() == 1
+        ? Texts.of("input.common.unit", all)
+        : Texts.of("input.common.one_of_units", all);
   }
 }

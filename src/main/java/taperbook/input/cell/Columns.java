@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvTable;
 
 /** Finds the known columns of a file. */
@@ -61,7 +62,9 @@ public final class Columns {
   public void require(String name) {
     if (!names(name)) {
       ColumnSpec spec = specs.stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
-      missing("a column " + Quoted.of(spec.head()), "add the column");
+      missing(
+          Texts.of("input.columns.column", Quoted.of(spec.head())),
+          Texts.of("input.columns.add_column"));
     }
   }
 
@@ -77,7 +80,10 @@ public final class Columns {
         ProblemCode.COLUMN_MISSING,
         table.header().line(),
         0,
-        "the columns " + heads + (size > MAX_HEADS ? " and more" : ""),
+        Texts.of(
+            "input.columns.columns",
+            heads,
+            size > MAX_HEADS ? Texts.of("input.common.and_more") : ""),
         expected,
         remedy);
   }
@@ -98,9 +104,9 @@ public final class Columns {
       problem(
           ProblemCode.COLUMN_TWICE,
           index,
-          Quoted.of(written) + " again",
-          "one column " + Quoted.of(spec.name()),
-          "take one of them away, or give it another name");
+          Texts.of("input.columns.again", Quoted.of(written)),
+          Texts.of("input.columns.one_column", Quoted.of(spec.name())),
+          Texts.of("input.common.take_one_of_them_away"));
     } else if (spec.units().isEmpty()) {
       takeWithoutUnit(index, written, head, spec);
     } else if (head.unit().isEmpty()) {
@@ -119,8 +125,9 @@ public final class Columns {
         Quoted.of(written),
         spec.unitsInWords(),
         meant
-            .map(u -> "write " + Quoted.of(spec.head(u)))
-            .orElse("convert the column and write its unit, as in " + Quoted.of(spec.head())));
+            .map(u -> Texts.of("input.common.write", Quoted.of(spec.head(u))))
+            .orElse(
+                Texts.of("input.columns.convert_column_and_write_its", Quoted.of(spec.head()))));
     checkAnyway(index, spec, meant);
   }
 
@@ -141,8 +148,8 @@ public final class Columns {
           ProblemCode.COLUMN_UNIT_UNKNOWN,
           index,
           Quoted.of(written),
-          "no unit",
-          "write " + Quoted.of(spec.name()));
+          Texts.of("input.common.no_unit"),
+          Texts.of("input.common.write", Quoted.of(spec.name())));
     }
   }
 
@@ -172,10 +179,11 @@ public final class Columns {
         ProblemCode.COLUMN_WITHOUT_UNIT,
         index,
         Quoted.of(written),
-        spec.unitsInWords() + " in square brackets",
-        "write "
-            + Quoted.of(meant.map(spec::head).orElse(spec.head()))
-            + (meant.isPresent() ? "" : " if that is its unit"));
+        Texts.of("input.columns.in_square_brackets", spec.unitsInWords()),
+        Texts.of(
+            "input.columns.write",
+            Quoted.of(meant.map(spec::head).orElse(spec.head())),
+            meant.isPresent() ? "" : Texts.of("input.columns.if_that_is_its_unit")));
   }
 
   private void ignore(int index, String written, ColumnHeader head) {
@@ -185,11 +193,11 @@ public final class Columns {
     problem(
         ProblemCode.COLUMN_IGNORED,
         index,
-        written.isBlank() ? "a column without a head" : Quoted.of(written),
-        "a column that this file can have; this one is ignored",
+        written.isBlank() ? Texts.of("input.columns.column_without_head") : Quoted.of(written),
+        Texts.of("input.columns.column_that_this_file_can"),
         meant
-            .map(s -> "write " + Quoted.of(s.head()) + " if that is meant, else leave it")
-            .orElse("leave it, if it is not needed"));
+            .map(s -> Texts.of("input.columns.write_if_that_is_meant", Quoted.of(s.head())))
+            .orElse(Texts.of("input.columns.leave_it_if_it_is")));
   }
 
   private void problem(ProblemCode code, int index, String was, String expected, String remedy) {

@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvRow;
 import taperbook.quantity.Unit;
 
@@ -39,7 +40,8 @@ public final class ElapsedParser implements TimeParser {
   public ElapsedParser(String unit, LinearConversion scale, NumberParser numbers, ProblemLog log) {
     this.unit = unit;
     this.plain = Unit.ofSymbol(unit);
-    this.expectedNumber = plain.map(u -> "a time " + RANGE.words(u)).orElse("");
+    this.expectedNumber =
+        plain.map(u -> Texts.of("input.elapsed_parser.time", RANGE.words(u))).orElse("");
     this.scaling = new ConvertedColumn(scale);
     this.numbers = numbers;
     this.log = log;
@@ -95,7 +97,14 @@ public final class ElapsedParser implements TimeParser {
     double step = CellNumber.powerOfTen(fraction.isEmpty() ? 0 : 1 - fraction.length());
     double all = 3600 * hours + 60 * Integer.parseInt(match.group(2)) + seconds;
     return Optional.of(new TimeReading(scaling.amount(all), step))
-        .filter(t -> inRange(t, cell, line, column, expected() + ", up to 100 h"));
+        .filter(
+            t ->
+                inRange(
+                    t,
+                    cell,
+                    line,
+                    column,
+                    Texts.of("input.elapsed_parser.up_to_100_h", expected())));
   }
 
   private boolean inRange(TimeReading time, String cell, int line, int column, String expected) {
@@ -113,23 +122,22 @@ public final class ElapsedParser implements TimeParser {
         column,
         Quoted.of(cell),
         expected,
-        "count the time from plugging in");
+        Texts.of("input.elapsed_parser.count_time_from_plugging_in"));
   }
 
   private String expected() {
     return unit.equals("min:s")
-        ? "minutes and seconds, as in 75:30"
-        : "hours, minutes and seconds, as in 1:15:30";
+        ? Texts.of("input.elapsed_parser.minutes_and_seconds_as_in")
+        : Texts.of("input.elapsed_parser.hours_minutes_and_seconds_as");
   }
 
   private String remedy(String cell) {
     if (unit.equals("min:s") && H_MIN_S.matcher(cell).matches()) {
-      return "write minutes and seconds only (a spreadsheet may have turned 7:05 into 7:05:00), or"
-          + " head the column [h:min:s] if its times are in hours";
+      return Texts.of("input.elapsed_parser.write_minutes_and_seconds_only");
     }
     if (cell.contains(",") && !numbers.commaAllowed()) {
-      return "write a decimal point, or part the cells of the file with semicolons";
+      return Texts.of("input.common.write_decimal_point_or_part");
     }
-    return "write the time in that form, seconds with two digits, or leave the cell empty";
+    return Texts.of("input.elapsed_parser.write_time_in_that_form");
   }
 }

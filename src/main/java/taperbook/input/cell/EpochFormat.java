@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import taperbook.i18n.Texts;
 
 /**
  * Clock times as seconds or milliseconds since 1 January 1970, UTC, without leap seconds
@@ -36,7 +37,7 @@ public record EpochFormat(boolean milliseconds) implements ClockFormat.Writing {
   @Override
   public String words() {
     return milliseconds
-        ? "milliseconds since 1970, as in 1773478925000"
-        : "seconds since 1970, as in 1773478925";
+        ? Texts.of("input.epoch_format.milliseconds_since_1970_as_in")
+        : Texts.of("input.epoch_format.seconds_since_1970_as_in");
   }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvRow;
 
 /**
@@ -67,13 +68,15 @@ public final class GroupedDigits {
         ProblemCode.NUMBER_AMBIGUOUS,
         row.line(),
         column.number(),
-        Quoted.of(cell) + (alike == 1 ? "" : ", and " + (alike - 1) + " more like it below"),
-        "numbers that can be read in one way only; the mark may group thousands or be the decimal"
-            + " mark",
+        Quoted.of(cell)
+            + (alike == 1
+                ? ""
+                : Texts.of("input.grouped_digits.and_more_like_it_below", alike - 1)),
+        Texts.of("input.grouped_digits.numbers_that_can_be_read"),
         Grouping.remedy(cell)
             + (log.file().endsWith("legs.csv")
                 ? ""
-                : "; or state \"thousands mark\" or \"decimal mark\" in a columns.csv"));
+                : Texts.of("input.grouped_digits.or_state_thousands_mark_or")));
   }
 
   private void reportInconsistent(CsvRow row, ProblemLog log) {
@@ -82,8 +85,8 @@ public final class GroupedDigits {
         ProblemCode.NUMBER_WRITTEN_UNLIKE,
         row.line(),
         column.number(),
-        Quoted.of(cell) + ", which is taken for a decimal",
-        "as many decimals as the other numbers of the column have",
-        "write it as the others are, without grouping");
+        Texts.of("input.grouped_digits.which_is_taken_for_decimal", Quoted.of(cell)),
+        Texts.of("input.grouped_digits.as_many_decimals_as_other"),
+        Texts.of("input.grouped_digits.write_it_as_others_are"));
   }
 }

@@ -1,6 +1,7 @@
 package taperbook.input.cell;
 
 import java.util.regex.Pattern;
+import taperbook.i18n.Texts;
 
 /**
  * Thousands separators, and numbers such as {@code 82.400}, whose mark may be a thousands separator
@@ -13,8 +14,7 @@ public enum Grouping {
   APOSTROPHE("apostrophe", "['\\u2019]");
 
   /** How to write numbers such as 82,400 if the comma cannot be a decimal mark. */
-  static final String REMEDY =
-      "write 82,400 as 82400 if the comma groups thousands, as 82.4 if it is the decimal mark";
+  static final String REMEDY = Texts.of("input.grouping.write_82_400_as_82400");
 
   /** Number of digits in a group. */
   static final int DIGITS = 3;
@@ -62,12 +62,10 @@ public enum Grouping {
   /** Returns instructions for writing such a number unambiguously. */
   public static String remedy(String text) {
     String mark = text.contains(",") ? "comma" : "point";
-    return "write "
-        + text.replaceAll("[.,]", "")
-        + " if the "
-        + mark
-        + " groups thousands, "
-        + text.replace(',', '.')
-        + "0 if it is the decimal mark";
+    return Texts.of(
+        "input.grouping.write_if_groups_thousands_0",
+        text.replaceAll("[.,]", ""),
+        mark,
+        text.replace(',', '.'));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import taperbook.i18n.Texts;
 
 /**
  * Clock times in ISO 8601: date and time with an offset from UTC, local date and time, or time of
@@ -49,6 +50,6 @@ public final class IsoFormat implements ClockFormat.Writing {
 
   @Override
   public String words() {
-    return "an ISO 8601 time, as in 2026-03-14T10:02:05+01:00, 2026-03-14T10:02:05 or 10:02:05";
+    return Texts.of("input.iso_format.iso_8601_time_as_in");
   }
 }

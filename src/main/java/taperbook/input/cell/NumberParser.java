@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvRow;
 
 /**
@@ -51,7 +52,11 @@ public final class NumberParser {
   /** Creates a parser for readings. */
   public static NumberParser forCells(boolean commaAllowed, ProblemLog log) {
     return new NumberParser(
-        commaAllowed, ProblemCode.CELL_NOT_A_NUMBER, log, "leave the cell empty", "column head");
+        commaAllowed,
+        ProblemCode.CELL_NOT_A_NUMBER,
+        log,
+        Texts.of("input.common.leave_cell_empty"),
+        Texts.of("input.number_parser.column_head"));
   }
 
   /** Creates a parser for readings with a stated decimal mark. */
@@ -73,14 +78,18 @@ public final class NumberParser {
         commaAllowed,
         ProblemCode.VALUE_NOT_UNDERSTOOD,
         log,
-        "leave the value empty and write unknown under how known",
-        "unit column");
+        Texts.of("input.number_parser.leave_value_empty_and_write"),
+        Texts.of("input.number_parser.unit_column"));
   }
 
   /** Creates a parser for the tolerances of facts. */
   public static NumberParser forGiveOrTake(boolean commaAllowed, ProblemLog log) {
     return new NumberParser(
-        commaAllowed, ProblemCode.VALUE_NOT_UNDERSTOOD, log, "leave the cell empty", "unit column");
+        commaAllowed,
+        ProblemCode.VALUE_NOT_UNDERSTOOD,
+        log,
+        Texts.of("input.common.leave_cell_empty"),
+        Texts.of("input.number_parser.unit_column"));
   }
 
   boolean commaAllowed() {
@@ -160,12 +169,15 @@ public final class NumberParser {
           line,
           column,
           Quoted.of(cell),
-          "the decimal mark "
-              + Quoted.of(mark)
-              + (markLine == 0 ? " that columns.csv states" : " as on line " + markLine),
+          Texts.of(
+              "input.number_parser.decimal_mark",
+              Quoted.of(mark),
+              markLine == 0
+                  ? Texts.of("input.number_parser.that_columns_csv_states")
+                  : Texts.of("input.number_parser.as_on_line", markLine)),
           markLine == 0
               ? statedRemedy(text)
-              : "write all numbers of the file with one decimal mark and without grouping digits");
+              : Texts.of("input.number_parser.write_all_numbers_of_file"));
       return Optional.empty();
     }
     ambiguous = Grouping.isAlike(text);
@@ -174,9 +186,8 @@ public final class NumberParser {
 
   private static String statedRemedy(String text) {
     return Grouping.isAlike(text)
-        ? "state \"thousands mark\" in columns.csv if the mark groups thousands, or correct the"
-            + " number"
-        : "state the other decimal mark in columns.csv, or correct the number";
+        ? Texts.of("input.number_parser.state_thousands_mark_in_columns")
+        : Texts.of("input.number_parser.state_other_decimal_mark_in");
   }
 
   private static boolean isDigits(String text) {
@@ -204,14 +215,14 @@ public final class NumberParser {
       return Grouping.REMEDY;
     }
     if (!commaAllowed && text.contains(",") && NUMBER.matcher(text).matches()) {
-      return "write a decimal point, or part the cells of the file with semicolons";
+      return Texts.of("input.common.write_decimal_point_or_part");
     }
     if (Grouping.isGrouped(text)) {
-      return "write the digits without grouping, as in 1234.5";
+      return Texts.of("input.number_parser.write_digits_without_grouping_as");
     }
     if (WITH_TEXT.matcher(text).matches()) {
-      return "write the number alone; the unit stands in the " + unitPlace;
+      return Texts.of("input.number_parser.write_number_alone_unit_stands", unitPlace);
     }
-    return "write a plain number, as in 57.6, or " + ifNothing;
+    return Texts.of("input.number_parser.write_plain_number_as_in", ifNothing);
   }
 }

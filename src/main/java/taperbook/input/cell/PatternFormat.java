@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import taperbook.i18n.Texts;
 
 /**
  * Clock times with a pattern of a few letters, which have the meaning of {@link DateTimeFormatter}:
@@ -21,7 +22,7 @@ import java.util.regex.Pattern;
  */
 public final class PatternFormat implements ClockFormat.Writing {
   /** The permitted pattern letters. */
-  public static final String LETTERS = "yyyy yy MM M dd d HH H hh h mm ss S a XXX T";
+  public static final String LETTERS = Texts.of("input.pattern_format.yyyy_yy_mm_m_dd");
 
   private static final Pattern PIECE =
       Pattern.compile("(yyyy|yy|MM?|dd?|HH?|hh?|mm|ss|S{1,9}|a|XXX|T)|([^A-Za-z'\\[\\]{}#]+)");
@@ -102,9 +103,9 @@ public final class PatternFormat implements ClockFormat.Writing {
 
   @Override
   public String words() {
-    return "a time after "
-        + pattern
-        + ", as in "
-        + formatter.format(EXAMPLE.atOffset(ZoneOffset.UTC));
+    return Texts.of(
+        "input.pattern_format.time_after_as_in",
+        pattern,
+        formatter.format(EXAMPLE.atOffset(ZoneOffset.UTC)));
   }
 }

@@ -2,6 +2,7 @@ package taperbook.input.cell;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -46,7 +47,9 @@ public record QuantityRange(double low, double high, boolean lowExcluded) {
     String from = plain(Math.min(a, b), RoundingMode.CEILING);
     String symbol = unit == Unit.ONE ? "" : " " + unit.symbol();
     String to = plain(Math.max(a, b), RoundingMode.FLOOR) + symbol;
-    return lowExcluded ? "above " + from + " and up to " + to : "from " + from + " to " + to;
+    return lowExcluded
+        ? Texts.of("input.quantity_range.above_and_up_to", from, to)
+        : Texts.of("input.quantity_range.from_to", from, to);
   }
 
   /**

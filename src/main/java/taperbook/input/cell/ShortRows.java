@@ -2,6 +2,7 @@ package taperbook.input.cell;
 
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvRow;
 import taperbook.input.csv.CsvTable;
 
@@ -30,8 +31,8 @@ public final class ShortRows {
             row.line(),
             0,
             row.size() + (row.size() == 1 ? " cell" : " cells"),
-            needed + " cells, as the header has; the last ones are taken for empty",
-            "leave it, if they are empty; else add the cell or the delimiter that is missing");
+            Texts.of("input.short_rows.cells_as_header_has_last", needed),
+            Texts.of("input.short_rows.leave_it_if_they_are"));
       }
     }
   }

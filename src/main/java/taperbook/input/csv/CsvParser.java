@@ -12,6 +12,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 
 /**
@@ -36,9 +37,9 @@ public final class CsvParser {
     ProblemLog log = new ProblemLog(path);
     log.add(
         ProblemCode.FILE_TOO_LARGE,
-        lines + " lines",
-        "at most " + maxLines + " lines",
-        "keep the rows of one session only");
+        Texts.of("input.csv_parser.lines", lines),
+        Texts.of("input.csv_parser.at_most_lines", maxLines),
+        Texts.of("input.common.keep_rows_of_one_session"));
     return Checked.refused(log.list());
   }
 
@@ -119,17 +120,17 @@ public final class CsvParser {
     if (rows.isEmpty()) {
       log.add(
           ProblemCode.CSV_EMPTY,
-          "an empty file",
-          "a row of column heads and at least one row below it",
-          "write the column heads and the rows, or take the file away");
+          Texts.of("input.common.empty_file"),
+          Texts.of("input.csv_parser.row_of_column_heads_and"),
+          Texts.of("input.csv_parser.write_column_heads_and_rows"));
     } else {
       log.add(
           ProblemCode.CSV_EMPTY,
           rows.get(0).line(),
           0,
-          "column heads without a row below them",
-          "at least one row",
-          "write the rows, or take the file away");
+          Texts.of("input.csv_parser.column_heads_without_row_below"),
+          Texts.of("input.csv_parser.at_least_one_row"),
+          Texts.of("input.csv_parser.write_rows_or_take_file"));
     }
     return Checked.refused(log.list());
   }
@@ -142,13 +143,11 @@ public final class CsvParser {
             ProblemCode.ROW_TOO_LONG,
             row.line(),
             i + 1,
-            Quoted.of(row.cell(i)) + " in cell " + (i + 1),
-            "at most " + heads + " cells, as many as the header has",
+            Texts.of("input.csv_parser.in_cell", Quoted.of(row.cell(i)), i + 1),
+            Texts.of("input.csv_parser.at_most_cells_as_many", heads),
             delimiter == ','
-                ? "put a cell that contains a comma between double quotes, write numbers with a"
-                    + " decimal point, or add the missing column head"
-                : "put a cell that contains the delimiter between double quotes, or add the missing"
-                    + " column head");
+                ? Texts.of("input.csv_parser.put_cell_that_contains_comma")
+                : Texts.of("input.csv_parser.put_cell_that_contains_delimiter"));
         return;
       }
     }

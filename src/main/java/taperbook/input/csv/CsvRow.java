@@ -4,6 +4,7 @@ import java.util.AbstractList;
 import java.util.List;
 import java.util.Objects;
 import java.util.RandomAccess;
+import taperbook.i18n.Texts;
 
 /**
  * A row of a CSV file: a section of its text. Strings are created on demand, because a log has tens
@@ -150,7 +151,7 @@ public final class CsvRow {
 
   @Override
   public String toString() {
-    return "line " + line + ": " + cells();
+    return Texts.of("input.csv_row.line", line, cells());
   }
 
   /** The cells as strings, created on each access. */

@@ -2,6 +2,7 @@ package taperbook.input.csv;
 
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 
 /**
  * Checks that quotes conform to RFC 4180: around a whole cell, doubled inside it. Commons CSV
@@ -19,8 +20,7 @@ final class QuoteCheck {
     REPORTED
   }
 
-  private static final String REMEDY =
-      "put the whole cell between double quotes and double those inside it";
+  private static final String REMEDY = Texts.of("input.quote_check.put_whole_cell_between_double");
 
   private final String text;
   private final char delimiter;
@@ -58,7 +58,7 @@ final class QuoteCheck {
       }
     }
     if (state == State.QUOTED) {
-      report(openLine, openCell, "a quote that opens here and never closes");
+      report(openLine, openCell, Texts.of("input.quote_check.quote_that_opens_here_and"));
     }
   }
 
@@ -70,14 +70,14 @@ final class QuoteCheck {
       state = State.CELL_START;
       cell = 1;
     } else if (state == State.CLOSED) {
-      report(line, cell, "text after a closing quote");
+      report(line, cell, Texts.of("input.quote_check.text_after_closing_quote"));
       state = State.REPORTED;
     } else if (c == '"' && state == State.CELL_START) {
       state = State.QUOTED;
       openLine = line;
       openCell = cell;
     } else if (c == '"' && state == State.UNQUOTED) {
-      report(line, cell, "a quote inside a cell that does not begin with one");
+      report(line, cell, Texts.of("input.quote_check.quote_inside_cell_that_does"));
       state = State.REPORTED;
     } else if (state == State.CELL_START) {
       state = State.UNQUOTED;
@@ -86,6 +86,11 @@ final class QuoteCheck {
 
   private void report(int atLine, int atCell, String found) {
     log.add(
-        ProblemCode.CSV_BROKEN, atLine, atCell, found, "quotes around whole cells only", REMEDY);
+        ProblemCode.CSV_BROKEN,
+        atLine,
+        atCell,
+        found,
+        Texts.of("input.quote_check.quotes_around_whole_cells_only"),
+        REMEDY);
   }
 }

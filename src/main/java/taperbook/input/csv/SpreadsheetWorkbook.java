@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 
 /**
@@ -18,8 +19,7 @@ import taperbook.session.InputFile;
 public final class SpreadsheetWorkbook {
   /** How to convert a workbook to a CSV file. */
   public static final String REMEDY =
-      "open it in the spreadsheet program, choose Save As (or Download), type CSV UTF-8 or Text CSV"
-          + " with the character set UTF-8, and save the sheet as ";
+      Texts.of("input.spreadsheet_workbook.open_it_in_spreadsheet_program");
 
   private static final String ZIP = "PK\u0003\u0004";
   private static final String COMPOUND_FILE = "\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1";
@@ -47,18 +47,18 @@ public final class SpreadsheetWorkbook {
     String head = file.decoded(StandardCharsets.ISO_8859_1);
     String begin = head.substring(0, Math.min(LOOKED_AT, head.length()));
     if (begin.startsWith(COMPOUND_FILE)) {
-      return Optional.of("a workbook in the form of .xls files");
+      return Optional.of(Texts.of("input.spreadsheet_workbook.workbook_in_form_of_xls"));
     }
     if (!begin.startsWith(ZIP)) {
       return Optional.empty();
     }
     if (begin.contains(OPEN_DOCUMENT)) {
-      return Optional.of("an OpenDocument workbook, as .ods files are");
+      return Optional.of(Texts.of("input.spreadsheet_workbook.opendocument_workbook_as_ods_files"));
     }
     return Optional.of(
         head.contains("xl/workbook") || begin.contains("[Content_Types].xml")
-            ? "an Office Open XML workbook, as .xlsx files are"
-            : "a ZIP archive, as workbooks are");
+            ? Texts.of("input.spreadsheet_workbook.office_open_xml_workbook_as")
+            : Texts.of("input.spreadsheet_workbook.zip_archive_as_workbooks_are"));
   }
 
   /** Reports that a file is a workbook. */
@@ -66,8 +66,8 @@ public final class SpreadsheetWorkbook {
     String path = log.file();
     log.add(
         ProblemCode.WORKBOOK,
-        kind + ", and no text",
-        "a CSV file, which is text in UTF-8",
+        Texts.of("input.spreadsheet_workbook.and_no_text", kind),
+        Texts.of("input.spreadsheet_workbook.csv_file_which_is_text"),
         REMEDY + path.substring(path.lastIndexOf('/') + 1));
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 
 /** Encodings of a file of readings that {@code columns.csv} can state. */
@@ -18,7 +19,7 @@ public enum TextEncoding {
   WINDOWS_1252("windows-1252", Charset.forName("windows-1252"));
 
   private static final String REMEDY =
-      "state in columns.csv the encoding that the file has, or save it again with UTF-8";
+      Texts.of("input.text_encoding.state_in_columns_csv_encoding");
 
   private final String words;
   private final Charset charset;
@@ -51,8 +52,8 @@ public enum TextEncoding {
     ProblemLog log = new ProblemLog(file.path());
     log.add(
         ProblemCode.TEXT_NOT_UTF8,
-        "no byte order mark and no byte 0x00",
-        "text in UTF-16, as columns.csv states",
+        Texts.of("input.text_encoding.no_byte_order_mark_and"),
+        Texts.of("input.text_encoding.text_in_utf_16_as"),
         REMEDY);
     return Checked.refused(log.list());
   }
@@ -86,7 +87,11 @@ public enum TextEncoding {
       return Checked.refused(log.list());
     }
     return Utf8Decoder.decode(
-        file, exact, ByteBuffer.wrap(file.bytes()), "text in " + words, REMEDY);
+        file,
+        exact,
+        ByteBuffer.wrap(file.bytes()),
+        Texts.of("input.text_encoding.text_in", words),
+        REMEDY);
   }
 
   /**

@@ -12,6 +12,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.SourceLocation;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 
 /**
@@ -19,9 +20,9 @@ import taperbook.session.InputFile;
  * start is dropped.
  */
 public final class Utf8Decoder {
-  private static final String REMEDY = "save the file again with the encoding UTF-8";
+  private static final String REMEDY = Texts.of("input.utf8_decoder.save_file_again_with_encoding");
 
-  private static final String SPREADSHEET = " (in a spreadsheet: CSV UTF-8)";
+  private static final String SPREADSHEET = Texts.of("input.utf8_decoder.in_spreadsheet_csv_utf_8");
 
   /** Replaces malformed bytes in lenient decoding. */
   private static final char REPLACEMENT = '\ufffd';
@@ -43,7 +44,8 @@ public final class Utf8Decoder {
     }
     String remedy = file.path().endsWith(".csv") ? REMEDY + SPREADSHEET : REMEDY;
     ByteBuffer bytes = ByteBuffer.wrap(file.bytes());
-    return decode(file, StandardCharsets.UTF_8, bytes, "text in UTF-8", remedy);
+    return decode(
+        file, StandardCharsets.UTF_8, bytes, Texts.of("input.utf8_decoder.text_in_utf_8"), remedy);
   }
 
   private static String withoutMark(String text) {
@@ -64,11 +66,18 @@ public final class Utf8Decoder {
     String decoded = text.flip().toString();
     if (malformed) {
       int value = bytes.get(bytes.position()) & 0xff;
-      return refused(file, decoded, decoded.length(), "the byte 0x" + hex(value), expected, remedy);
+      return refused(
+          file,
+          decoded,
+          decoded.length(),
+          Texts.of("input.utf8_decoder.byte_0x", hex(value)),
+          expected,
+          remedy);
     }
     int nul = decoded.indexOf('\0');
     if (nul >= 0) {
-      return refused(file, decoded, nul, "the byte 0x00", expected, remedy);
+      return refused(
+          file, decoded, nul, Texts.of("input.utf8_decoder.byte_0x00"), expected, remedy);
     }
     return Checked.good(withoutMark(decoded));
   }

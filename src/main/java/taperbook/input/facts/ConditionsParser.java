@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvTable;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
@@ -41,8 +42,8 @@ public final class ConditionsParser {
           stated.get().row().line(),
           sheet.valueNumber(),
           Quoted.of(stated.get().written()),
-          "three capitals of ISO 4217, as in EUR, for currency",
-          "write the currency in that form");
+          Texts.of("input.conditions_parser.three_capitals_of_iso_4217"),
+          Texts.of("input.conditions_parser.write_currency_in_that_form"));
       return;
     }
     String first = stated.map(Fact::written).orElse("");
@@ -64,7 +65,7 @@ public final class ConditionsParser {
         price.row().line(),
         sheet.unitNumber(),
         Quoted.of(price.unit()),
-        "the currency " + first + " as on line " + firstLine,
-        "write all prices in one currency");
+        Texts.of("input.conditions_parser.currency_as_on_line", first, firstLine),
+        Texts.of("input.conditions_parser.write_all_prices_in_one"));
   }
 }

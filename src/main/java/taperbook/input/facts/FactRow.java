@@ -3,6 +3,7 @@ package taperbook.input.facts;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.session.Item;
 
 /**
@@ -47,6 +48,6 @@ record FactRow(
   }
 
   String forItem(String expected) {
-    return expected + " for " + item.words();
+    return Texts.of("input.common.for", expected, item.words());
   }
 }

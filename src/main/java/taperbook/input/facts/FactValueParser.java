@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.CellNumber;
 import taperbook.input.cell.ClockFormat;
 import taperbook.input.cell.ColumnSpec;
@@ -64,7 +65,11 @@ final class FactValueParser {
     if (row.unit().isEmpty()) {
       return Optional.of(row.value());
     }
-    row.problemOfUnit(log, Quoted.of(row.unit()), "no unit", "empty the unit cell");
+    row.problemOfUnit(
+        log,
+        Quoted.of(row.unit()),
+        Texts.of("input.common.no_unit"),
+        Texts.of("input.fact_value_parser.empty_unit_cell"));
     return Optional.empty();
   }
 
@@ -82,7 +87,7 @@ final class FactValueParser {
           ProblemCode.VALUE_NOT_UNDERSTOOD,
           Quoted.of(row.value()),
           ClockFormat.ISO.writing().words(),
-          "write the time in one of these forms");
+          Texts.of("input.common.write_time_in_one_of"));
       return Optional.empty();
     }
     if (!ColumnSpec.ELAPSED_UNITS.contains(row.unit())) {
@@ -106,8 +111,8 @@ final class FactValueParser {
           log,
           ProblemCode.VALUE_NOT_UNDERSTOOD,
           Quoted.of(row.value()),
-          "a day in ISO 8601, as in 2026-03-14,",
-          "write year, month and day in that form");
+          Texts.of("input.fact_value_parser.day_in_iso_8601_as"),
+          Texts.of("input.common.write_year_month_and_day"));
       return Optional.empty();
     }
   }
@@ -121,8 +126,10 @@ final class FactValueParser {
         log,
         ProblemCode.VALUE_NOT_UNDERSTOOD,
         Quoted.of(row.value()),
-        "one of the words " + String.join(", ", words) + ", unknown",
-        Suggestion.of(label, words).map(w -> "write " + w).orElse("write one of these words"));
+        Texts.of("input.fact_value_parser.one_of_words_unknown", String.join(", ", words)),
+        Suggestion.of(label, words)
+            .map(w -> Texts.of("input.common.write", w))
+            .orElse(Texts.of("input.common.write_one_of_these_words")));
     return Optional.empty();
   }
 
@@ -133,7 +140,8 @@ final class FactValueParser {
       unitProblem(row, symbols);
     }
     QuantityRange range = ItemRange.of(row.item());
-    String expected = "a number " + range.words(unit.orElse(Unit.base(quantity)));
+    String expected =
+        Texts.of("input.common.number", range.words(unit.orElse(Unit.base(quantity))));
     Optional<CellNumber> number = number(row, expected + wordsToo(row.item().kind()));
     if (unit.isEmpty() || number.isEmpty()) {
       return Optional.empty();
@@ -145,7 +153,7 @@ final class FactValueParser {
           log,
           ProblemCode.NUMBER_AMBIGUOUS,
           Quoted.of(row.value()),
-          "a number that can be read in one way only",
+          Texts.of("input.fact_value_parser.number_that_can_be_read"),
           Grouping.remedy(row.value()));
       return Optional.empty();
     }
@@ -158,7 +166,9 @@ final class FactValueParser {
   }
 
   private static String wordsToo(ItemKind kind) {
-    return kind.words().isEmpty() ? "" : ", or one of the words " + String.join(", ", kind.words());
+    return kind.words().isEmpty()
+        ? ""
+        : Texts.of("input.fact_value_parser.or_one_of_words", String.join(", ", kind.words()));
   }
 
   private Optional<FactValue> correction(FactRow row) {
@@ -169,7 +179,9 @@ final class FactValueParser {
     }
     QuantityRange range = percent ? EXCESS_PERCENT : FACTOR;
     String expected =
-        percent ? "an excess " + range.words(Unit.PERCENT) : "a factor from 0.8 to 1.2";
+        percent
+            ? Texts.of("input.fact_value_parser.excess", range.words(Unit.PERCENT))
+            : Texts.of("input.fact_value_parser.factor_from_0_8_to");
     Optional<CellNumber> number = number(row, expected);
     if (number.isPresent() && !range.contains(number.get().value())) {
       outOfRange(row, expected);
@@ -194,15 +206,14 @@ final class FactValueParser {
     if (!understood) {
       row.problemOfUnit(
           log,
-          unit.isEmpty() ? "no unit" : Quoted.of(unit),
-          "three capitals of ISO 4217"
-              + (per.isEmpty() ? "" : " and " + per)
-              + ", as in EUR"
-              + per
-              + ",",
-          "write the unit in that form");
+          unit.isEmpty() ? Texts.of("input.common.no_unit") : Quoted.of(unit),
+          Texts.of(
+              "input.fact_value_parser.three_capitals_of_iso_4217",
+              per.isEmpty() ? "" : Texts.of("input.fact_value_parser.and", per),
+              per),
+          Texts.of("input.fact_value_parser.write_unit_in_that_form"));
     }
-    String expected = "a price from 0 to 1000";
+    String expected = Texts.of("input.fact_value_parser.price_from_0_to_1000");
     Optional<CellNumber> number = number(row, expected);
     if (number.isPresent() && !PRICE.contains(number.get().value())) {
       outOfRange(row, expected);
@@ -215,7 +226,10 @@ final class FactValueParser {
 
   private Optional<CellNumber> number(FactRow row, String expected) {
     return numbers.read(
-        row.value(), row.line(), row.numbers().value(), expected + " for " + row.item().words());
+        row.value(),
+        row.line(),
+        row.numbers().value(),
+        Texts.of("input.common.for", expected, row.item().words()));
   }
 
   private void outOfRange(FactRow row, String expected) {
@@ -224,20 +238,22 @@ final class FactValueParser {
         ProblemCode.VALUE_OUT_OF_RANGE,
         Quoted.of(row.value()),
         expected,
-        "correct the value, or its unit");
+        Texts.of("input.fact_value_parser.correct_value_or_its_unit"));
   }
 
   private void unitProblem(FactRow row, List<String> symbols) {
     String all = String.join(", ", symbols);
     row.problemOfUnit(
         log,
-        row.unit().isEmpty() ? "no unit" : Quoted.of(row.unit()),
-        symbols.size() == 1 ? "the unit " + all : "one of the units " + all,
+        row.unit().isEmpty() ? Texts.of("input.common.no_unit") : Quoted.of(row.unit()),
+        symbols.size() == 1
+            ? Texts.of("input.common.unit", all)
+            : Texts.of("input.common.one_of_units", all),
         UnitSpelling.suggest(row.unit(), symbols)
-            .map(u -> "write " + u)
+            .map(u -> Texts.of("input.common.write", u))
             .orElse(
                 symbols.size() == 1
-                    ? "write " + all + " in the unit cell"
-                    : "write the one that the value is in"));
+                    ? Texts.of("input.fact_value_parser.write_in_unit_cell", all)
+                    : Texts.of("input.fact_value_parser.write_one_that_value_is")));
   }
 }

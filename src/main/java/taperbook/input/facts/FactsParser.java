@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.Column;
 import taperbook.input.cell.ColumnSpec;
 import taperbook.input.cell.Columns;
@@ -114,9 +115,9 @@ public final class FactsParser<I extends Enum<I> & Item> {
           ProblemCode.ITEM_TWICE,
           row.line(),
           number(ITEM),
-          Quoted.of(cell(row, ITEM)) + " as on line " + firstLine,
-          "each item once",
-          "take one of the two rows away");
+          Texts.of("input.common.as_on_line", Quoted.of(cell(row, ITEM)), firstLine),
+          Texts.of("input.common.each_item_once"),
+          Texts.of("input.common.take_one_of_two_rows"));
       return;
     }
     lines.put(item.get(), row.line());
@@ -128,8 +129,8 @@ public final class FactsParser<I extends Enum<I> & Item> {
       row.problemOfGiveOrTake(
           log,
           ProblemCode.KNOWN_CONTRADICTION,
-          "an empty cell, as there is no value,",
-          "write the value, or empty the cell");
+          Texts.of("input.facts_parser.empty_cell_as_there_is"),
+          Texts.of("input.facts_parser.write_value_or_empty_cell"));
     }
     if (row.value().isEmpty() && row.howKnown().isEmpty()) {
       if (row.item().required()) {
@@ -182,21 +183,22 @@ public final class FactsParser<I extends Enum<I> & Item> {
         ProblemCode.ITEM_UNKNOWN,
         row.line(),
         number(ITEM),
-        name.isEmpty() ? "a row without an item" : Quoted.of(cell(row, ITEM)),
-        "an item of this file",
+        name.isEmpty() ? Texts.of("input.common.row_without_item") : Quoted.of(cell(row, ITEM)),
+        Texts.of("input.common.item_of_this_file"),
         Suggestion.of(name, names)
-            .map(n -> "write " + Quoted.of(n))
+            .map(n -> Texts.of("input.common.write", Quoted.of(n)))
             .orElse(
-                "take the row away, or write one of the items not yet used: "
-                    + (unused.isEmpty() ? "none is left" : unused)));
+                Texts.of(
+                    "input.facts_parser.take_row_away_or_write",
+                    unused.isEmpty() ? Texts.of("input.facts_parser.none_is_left") : unused)));
   }
 
   private void reportMissing(I item) {
     log.add(
         ProblemCode.ITEM_MISSING,
-        "no row for " + item.words(),
-        "a row for each item that is required, even if it is not known",
-        "add the row " + Quoted.of(exampleRow(item)) + " or the value instead of unknown");
+        Texts.of("input.facts_parser.no_row_for", item.words()),
+        Texts.of("input.facts_parser.row_for_each_item_that"),
+        Texts.of("input.facts_parser.add_row_or_value_instead", Quoted.of(exampleRow(item))));
   }
 
   private void reportUnfilled(FactRow row) {
@@ -204,9 +206,9 @@ public final class FactsParser<I extends Enum<I> & Item> {
         ProblemCode.ITEM_MISSING,
         row.line(),
         row.numbers().value(),
-        "no value and no word how it is known",
-        "a value for " + row.item().words() + ", or the word unknown under how known",
-        "write the value and how it is known, or unknown");
+        Texts.of("input.facts_parser.no_value_and_no_word"),
+        Texts.of("input.facts_parser.value_for_or_word_unknown", row.item().words()),
+        Texts.of("input.facts_parser.write_value_and_how_it"));
   }
 
   /** Returns a row that states that an item is unknown, in this file's column order. */

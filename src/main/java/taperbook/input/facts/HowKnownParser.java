@@ -5,6 +5,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.NormalizedName;
 import taperbook.input.cell.Suggestion;
 import taperbook.session.DisplayRounding;
@@ -48,8 +49,8 @@ final class HowKnownParser {
           Quoted.of(row.howKnown()),
           expected(row),
           Suggestion.of(row.howKnown(), WORDS)
-              .map(w -> "write " + w)
-              .orElse("write one of these words"));
+              .map(w -> Texts.of("input.common.write", w))
+              .orElse(Texts.of("input.common.write_one_of_these_words")));
     } else if (valueUnknown != (how.get() == HowKnown.UNKNOWN)) {
       reportContradiction(row);
       return Optional.empty();
@@ -64,9 +65,9 @@ final class HowKnownParser {
     row.problemOfHowKnown(
         log,
         ProblemCode.HOW_KNOWN_NOT_UNDERSTOOD,
-        Quoted.of(row.howKnown()) + ", which is for words and dates",
+        Texts.of("input.how_known_parser.which_is_for_words_and", Quoted.of(row.howKnown())),
         expected(row),
-        "write where the amount came from");
+        Texts.of("input.how_known_parser.write_where_amount_came_from"));
   }
 
   private static boolean isAmount(FactRow row) {
@@ -83,9 +84,9 @@ final class HowKnownParser {
     row.problemOfHowKnown(
         log,
         ProblemCode.HOW_KNOWN_NOT_UNDERSTOOD,
-        "an empty cell",
+        Texts.of("input.common.empty_cell"),
         expected(row),
-        "write how the value is known");
+        Texts.of("input.how_known_parser.write_how_value_is_known"));
     return Optional.empty();
   }
 
@@ -98,17 +99,20 @@ final class HowKnownParser {
     row.problemOfHowKnown(
         log,
         ProblemCode.KNOWN_CONTRADICTION,
-        (row.value().isEmpty() ? "no value" : Quoted.of(row.value()))
-            + " with "
-            + Quoted.of(row.howKnown()),
-        "a value with a word how it is known, or an empty value with unknown,",
+        Texts.of(
+            "input.common.with",
+            row.value().isEmpty()
+                ? Texts.of("input.how_known_parser.no_value")
+                : Quoted.of(row.value()),
+            Quoted.of(row.howKnown())),
+        Texts.of("input.how_known_parser.value_with_word_how_it"),
         valueUnknown
-            ? "write the value, or unknown"
-            : "take the value away, or write how it is known");
+            ? Texts.of("input.how_known_parser.write_value_or_unknown")
+            : Texts.of("input.how_known_parser.take_value_away_or_write"));
   }
 
   private static String expected(FactRow row) {
     List<String> words = WORDS.stream().filter(w -> !NOTED.equals(w) || !isAmount(row)).toList();
-    return "one of " + String.join(", ", words);
+    return Texts.of("input.how_known_parser.one_of", String.join(", ", words));
   }
 }

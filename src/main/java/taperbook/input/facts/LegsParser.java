@@ -8,6 +8,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.CellNumber;
 import taperbook.input.cell.Column;
 import taperbook.input.cell.ColumnSpec;
@@ -71,13 +72,13 @@ public final class LegsParser {
   private Optional<Leg> leg(CsvRow row) {
     Optional<Estimate> distance = amount(row, DISTANCE, QuantityRange.above(0, 3000));
     if (columns.find(DISTANCE).isPresent() && isBlank(row, DISTANCE)) {
-      reportEmpty(row, DISTANCE, "the distance of the leg");
+      reportEmpty(row, DISTANCE, Texts.of("input.legs_parser.distance_of_leg"));
     }
     Optional<Estimate> energy = amount(row, ENERGY_USED, QuantityRange.from(-100, 1000));
     Optional<Leg.Span> soc = span(row);
     Optional<Estimate> duration = duration(row);
     String name = columns.find(LEG).map(c -> row.cell(c.index())).orElse("");
-    String shown = name.isEmpty() ? "line " + row.line() : name;
+    String shown = name.isEmpty() ? Texts.of("input.legs_parser.line", row.line()) : name;
     RowRef ref = new RowRef(table.file(), row.line());
     String note = columns.find(NOTE).map(c -> row.cell(c.index())).orElse("");
     return distance.map(d -> new Leg(shown, d, duration, energy, soc, note, ref));
@@ -88,9 +89,9 @@ public final class LegsParser {
     Optional<Estimate> start = amount(row, START_SOC, range);
     Optional<Estimate> end = amount(row, END_SOC, range);
     if (isBlank(row, START_SOC) && !isBlank(row, END_SOC)) {
-      reportEmpty(row, START_SOC, "the state of charge at the start, as that at the end is there");
+      reportEmpty(row, START_SOC, Texts.of("input.legs_parser.state_of_charge_at_start"));
     } else if (isBlank(row, END_SOC) && !isBlank(row, START_SOC)) {
-      reportEmpty(row, END_SOC, "the state of charge at the end, as that at the start is there");
+      reportEmpty(row, END_SOC, Texts.of("input.legs_parser.state_of_charge_at_end"));
     }
     return start.flatMap(s -> end.map(e -> new Leg.Span(s, e)));
   }
@@ -102,7 +103,7 @@ public final class LegsParser {
     }
     Unit unit = Unit.ofSymbol(column.get().unit()).orElseThrow();
     String cell = row.cell(column.get().index());
-    String expected = "a number " + range.words(unit);
+    String expected = Texts.of("input.common.number", range.words(unit));
     return numbers
         .read(cell, row.line(), column.get().number(), expected)
         .filter(
@@ -115,7 +116,7 @@ public final class LegsParser {
                     column.get().number(),
                     Quoted.of(cell),
                     expected,
-                    "correct the value, or the unit in the column head");
+                    Texts.of("input.common.correct_value_or_unit_in"));
               }
               return inRange;
             })
@@ -154,8 +155,8 @@ public final class LegsParser {
         ProblemCode.CELL_NOT_A_NUMBER,
         row.line(),
         columns.find(name).map(Column::number).orElse(0),
-        "an empty cell",
+        Texts.of("input.common.empty_cell"),
         expected,
-        "write the number, or take the row away");
+        Texts.of("input.legs_parser.write_number_or_take_row"));
   }
 }

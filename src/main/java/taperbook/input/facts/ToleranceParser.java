@@ -6,6 +6,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.CellNumber;
 import taperbook.input.cell.NumberParser;
 import taperbook.input.cell.QuantityRange;
@@ -20,7 +21,7 @@ final class ToleranceParser {
    */
   private static final double COARSEST_CORRECTION = 0.02;
 
-  private static final String EMPTY_IT = "empty the cell";
+  private static final String EMPTY_IT = Texts.of("input.tolerance_parser.empty_cell");
 
   private final NumberParser numbers;
   private final ProblemLog log;
@@ -36,7 +37,7 @@ final class ToleranceParser {
       row.problemOfGiveOrTake(
           log,
           ProblemCode.VALUE_NOT_UNDERSTOOD,
-          "an empty cell, as the value is no amount,",
+          Texts.of("input.tolerance_parser.empty_cell_as_value_is"),
           EMPTY_IT);
     }
   }
@@ -59,7 +60,7 @@ final class ToleranceParser {
   private Optional<Double> written(FactRow row, CellNumber value, QuantityRange range, Unit unit) {
     double span = Math.abs(unit.fromBase(range.high()) - unit.fromBase(range.low()));
     boolean belowValue = range.isPositive() && value.value() <= span;
-    String expected = "a give or take " + max(belowValue, span, unit);
+    String expected = Texts.of("input.tolerance_parser.give_or_take", max(belowValue, span, unit));
     Optional<CellNumber> half =
         numbers.read(
             row.giveOrTake(), row.line(), row.numbers().giveOrTake(), row.forItem(expected));
@@ -72,7 +73,7 @@ final class ToleranceParser {
                     log,
                     ProblemCode.VALUE_OUT_OF_RANGE,
                     expected,
-                    "write what the value may be off by, in the unit of the value");
+                    Texts.of("input.tolerance_parser.write_what_value_may_be"));
               }
               return written >= 0 && allowed;
             });
@@ -80,7 +81,7 @@ final class ToleranceParser {
 
   private static String max(boolean belowValue, double span, Unit unit) {
     return belowValue
-        ? "from 0 to less than the value"
+        ? Texts.of("input.tolerance_parser.from_0_to_less_than")
         : QuantityRange.from(0, span).words(Unit.ONE)
             + (unit == Unit.ONE || unit == Unit.CURRENCY ? "" : " " + unit.symbol());
   }
@@ -94,14 +95,14 @@ final class ToleranceParser {
     row.problemOfValue(
         log,
         ProblemCode.DIGITS_TOO_FEW,
-        Quoted.of(row.value())
-            + ", which by its last digit is a factor from "
-            + plain(factor.bounds().low())
-            + " to "
-            + plain(factor.bounds().high()),
-        "a factor known to 2 % or better",
-        "write more digits, as in 1.00, or what it may be off by in a column "
-            + Quoted.of(FactsParser.GIVE_OR_TAKE));
+        Texts.of(
+            "input.tolerance_parser.which_by_its_last_digit",
+            Quoted.of(row.value()),
+            plain(factor.bounds().low()),
+            plain(factor.bounds().high())),
+        Texts.of("input.tolerance_parser.factor_known_to_2_or"),
+        Texts.of(
+            "input.tolerance_parser.write_more_digits_as_in", Quoted.of(FactsParser.GIVE_OR_TAKE)));
     return false;
   }
 

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.SpreadsheetWorkbook;
 import taperbook.session.InputFile;
 
@@ -101,7 +102,10 @@ public final class DiskFolder implements InputFolder {
       if (!file.startsWith(root.toRealPath())) {
         isOutside(log, "");
       } else if (!Files.isRegularFile(file)) {
-        unreadable(log, "something that is not a file", "put a file there");
+        unreadable(
+            log,
+            Texts.of("input.disk_folder.something_that_is_not_file"),
+            Texts.of("input.disk_folder.put_file_there"));
       } else if (Files.size(file) > LARGEST_FILE_BYTES) {
         tooLarge(log, Files.size(file));
       } else {
@@ -147,19 +151,19 @@ public final class DiskFolder implements InputFolder {
     if (workbook.isPresent() && !table) {
       log.add(
           ProblemCode.WORKBOOK,
-          folder + " with " + workbook.get() + ", which is a workbook and is not read",
-          READINGS + " for a session, or " + RANGE_TEST + " for a range test",
-          SpreadsheetWorkbook.REMEDY + READINGS + " in that folder");
+          Texts.of("input.disk_folder.with_which_is_workbook_and", folder, workbook.get()),
+          Texts.of("input.disk_folder.for_session_or_for_range", READINGS, RANGE_TEST),
+          Texts.of("input.disk_folder.in_that_folder", SpreadsheetWorkbook.REMEDY, READINGS));
       return;
     }
     if (!tables.isEmpty() && !tables.contains(RANGE_TEST)) {
       log.add(
           ProblemCode.FILE_MISSING,
-          folder + " with " + String.join(", ", tables),
-          READINGS + " for a session, or " + RANGE_TEST + " for a range test",
+          Texts.of("input.common.with", folder, String.join(", ", tables)),
+          Texts.of("input.disk_folder.for_session_or_for_range", READINGS, RANGE_TEST),
           tables.stream().allMatch(BESIDE::contains)
-              ? "write the readings or the drive down in that file, or take the folder away"
-              : "rename the file that is meant");
+              ? Texts.of("input.disk_folder.write_readings_or_drive_down")
+              : Texts.of("input.disk_folder.rename_file_that_is_meant"));
     }
   }
 
@@ -174,9 +178,9 @@ public final class DiskFolder implements InputFolder {
     } catch (NoSuchFileException | NotDirectoryException e) {
       log.add(
           ProblemCode.FILE_MISSING,
-          "no folder " + folder,
-          "a folder " + folder + " where the command is run",
-          "run it in the folder that holds sessions and reports, or name that with --folder");
+          Texts.of("input.disk_folder.no_folder", folder),
+          Texts.of("input.disk_folder.folder_where_command_is_run", folder),
+          Texts.of("input.disk_folder.run_it_in_folder_that"));
     } catch (IOException e) {
       failed(log, e);
     }
@@ -214,16 +218,20 @@ public final class DiskFolder implements InputFolder {
     if (workbook.isPresent()) {
       log.add(
           ProblemCode.FILE_MISSING,
-          "only " + workbook.get() + ", which is a workbook and is not read",
-          "a file of this name",
+          Texts.of("input.disk_folder.only_which_is_workbook_and", workbook.get()),
+          Texts.of("input.disk_folder.file_of_this_name"),
           SpreadsheetWorkbook.REMEDY + name);
       return;
     }
     log.add(
         ProblemCode.FILE_MISSING,
-        there.isEmpty() ? "no such file" : "only " + String.join(", ", there) + " in its folder",
-        "a file of this name",
-        there.isEmpty() ? "write the file" : "write the file, or rename the one that is meant");
+        there.isEmpty()
+            ? Texts.of("input.disk_folder.no_such_file")
+            : Texts.of("input.disk_folder.only_in_its_folder", String.join(", ", there)),
+        Texts.of("input.disk_folder.file_of_this_name"),
+        there.isEmpty()
+            ? Texts.of("input.disk_folder.write_file")
+            : Texts.of("input.disk_folder.write_file_or_rename_one"));
   }
 
   private Path at(String path) {
@@ -233,15 +241,18 @@ public final class DiskFolder implements InputFolder {
   private static void tooLarge(ProblemLog log, long bytes) {
     log.add(
         ProblemCode.FILE_TOO_LARGE,
-        bytes + " bytes",
-        "at most " + LARGEST_FILE_BYTES + " bytes",
+        Texts.of("input.disk_folder.bytes", bytes),
+        Texts.of("input.disk_folder.at_most_bytes", LARGEST_FILE_BYTES),
         log.file().endsWith(".csv")
-            ? "keep the rows of one session only"
-            : "take out what does not belong there");
+            ? Texts.of("input.common.keep_rows_of_one_session")
+            : Texts.of("input.disk_folder.take_out_what_does_not"));
   }
 
   private static void isOutside(ProblemLog log, String which) {
-    unreadable(log, which + "a link that leads out of the folder", "put the file itself there");
+    unreadable(
+        log,
+        Texts.of("input.disk_folder.link_that_leads_out_of", which),
+        Texts.of("input.disk_folder.put_file_itself_there"));
   }
 
   private static void failed(ProblemLog log, IOException e) {
@@ -252,11 +263,19 @@ public final class DiskFolder implements InputFolder {
     boolean loop = reason.contains("symbolic link");
     unreadable(
         log,
-        loop ? "a link that leads back to itself" : "no way to read it (" + reason + ")",
-        loop ? "put the file itself there" : "let your account read it");
+        loop
+            ? Texts.of("input.disk_folder.link_that_leads_back_to")
+            : Texts.of("input.disk_folder.no_way_to_read_it", reason),
+        loop
+            ? Texts.of("input.disk_folder.put_file_itself_there")
+            : Texts.of("input.disk_folder.let_your_account_read_it"));
   }
 
   private static void unreadable(ProblemLog log, String found, String remedy) {
-    log.add(ProblemCode.FILE_UNREADABLE, found, "a file in the folder that can be read", remedy);
+    log.add(
+        ProblemCode.FILE_UNREADABLE,
+        found,
+        Texts.of("input.disk_folder.file_in_folder_that_can"),
+        remedy);
   }
 }

@@ -9,6 +9,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 
 /**
  * Permitted names of files and folders. ASCII only, because file systems store other letters
@@ -41,7 +42,7 @@ public final class FileName {
 
   /** Returns why a text is not a valid name of a file or folder; empty if it is valid. */
   public static List<Problem> problems(String name) {
-    ProblemLog log = new ProblemLog("the command line");
+    ProblemLog log = new ProblemLog(Texts.of("input.file_name.command_line"));
     if (!isAllowed(name)) {
       refuse(name, log);
     }
@@ -56,22 +57,25 @@ public final class FileName {
       if (twin != null) {
         log.add(
             ProblemCode.NAME_NOT_ALLOWED,
-            "the names " + Quoted.of(twin) + " and " + Quoted.of(name),
-            "names that differ by more than case, since Windows and macOS keep one of them only",
-            "rename one");
+            Texts.of("input.file_name.names_and", Quoted.of(twin), Quoted.of(name)),
+            Texts.of("input.file_name.names_that_differ_by_more"),
+            Texts.of("input.file_name.rename_one"));
       }
     }
   }
 
   static void refuse(String name, ProblemLog log) {
-    String expected =
-        "letters a to z, digits, hyphens, underscores, and full stops that do not lead";
+    String expected = Texts.of("input.file_name.letters_to_z_digits_hyphens");
     if (List.of(name.split("/", -1)).stream().allMatch(ALLOWED.asMatchPredicate())) {
       expected =
           name.endsWith(".")
-              ? "a name that does not end with a full stop, which Windows leaves out"
-              : "another name, since Windows keeps this one for a device";
+              ? Texts.of("input.file_name.name_that_does_not_end")
+              : Texts.of("input.file_name.another_name_since_windows_keeps");
     }
-    log.add(ProblemCode.NAME_NOT_ALLOWED, "the name " + Quoted.of(name), expected, "rename it");
+    log.add(
+        ProblemCode.NAME_NOT_ALLOWED,
+        Texts.of("input.file_name.name", Quoted.of(name)),
+        expected,
+        Texts.of("input.file_name.rename_it"));
   }
 }

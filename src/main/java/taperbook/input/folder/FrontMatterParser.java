@@ -5,6 +5,7 @@ import java.util.List;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 
 /**
  * Parses the lines between the marks: {@code key: value}, or {@code key:} with {@code - item} lines
@@ -36,8 +37,8 @@ final class FrontMatterParser {
           line,
           indent + 1,
           Quoted.of(stripped),
-          "a key, a colon and a value, as in title: A first look",
-          "write the key and a colon before the value");
+          Texts.of("input.front_matter_parser.key_colon_and_value_as"),
+          Texts.of("input.front_matter_parser.write_key_and_colon_before"));
     } else {
       int colon = text.indexOf(':');
       String key = text.substring(indent, colon).strip();
@@ -55,8 +56,8 @@ final class FrontMatterParser {
           line,
           start,
           Quoted.of(text.strip()),
-          "a list item below a key that has nothing behind its colon",
-          "write the list below its key, or behind the colon with commas");
+          Texts.of("input.front_matter_parser.list_item_below_key_that"),
+          Texts.of("input.front_matter_parser.write_list_below_its_key"));
       return;
     }
     List<FrontMatterValue> all = new ArrayList<>(key.values());

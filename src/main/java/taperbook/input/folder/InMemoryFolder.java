@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 
 /** The files embedded in a PDF as a folder in memory; never written to disk. */
@@ -58,9 +59,9 @@ public final class InMemoryFolder implements InputFolder {
     ProblemLog log = new ProblemLog(path);
     log.add(
         ProblemCode.FILE_MISSING,
-        "no such file among those that the PDF carries",
-        "every file that the report was made from",
-        "verify the PDF as it was published");
+        Texts.of("input.in_memory_folder.no_such_file_among_those"),
+        Texts.of("input.in_memory_folder.every_file_that_report_was"),
+        Texts.of("input.in_memory_folder.verify_pdf_as_it_was"));
     return Checked.refused(log.list());
   }
 

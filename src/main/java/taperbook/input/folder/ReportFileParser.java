@@ -5,6 +5,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.Utf8Decoder;
 import taperbook.session.InputFile;
 
@@ -27,7 +28,10 @@ public final class ReportFileParser {
       open++;
     }
     if (open == lines.size() || !isMark(lines.get(open))) {
-      String found = open == lines.size() ? "an empty file" : Quoted.of(lines.get(open).strip());
+      String found =
+          open == lines.size()
+              ? Texts.of("input.common.empty_file")
+              : Quoted.of(lines.get(open).strip());
       return broken(log, open == lines.size() ? 0 : open + 1, found, "open");
     }
     FrontMatterParser frontMatter = new FrontMatterParser(log);
@@ -36,7 +40,11 @@ public final class ReportFileParser {
       close++;
     }
     if (close == lines.size()) {
-      return broken(log, open + 1, "a front matter that never ends", "close");
+      return broken(
+          log,
+          open + 1,
+          Texts.of("input.report_file_parser.front_matter_that_never_ends"),
+          "close");
     }
     for (int i = open + 1; i < close; i++) {
       frontMatter.read(lines.get(i), i + 1);
@@ -58,8 +66,8 @@ public final class ReportFileParser {
         line,
         0,
         found,
-        "front matter between two lines of three hyphens (---)",
-        "write a line --- to " + verb + " the front matter");
+        Texts.of("input.report_file_parser.front_matter_between_two_lines"),
+        Texts.of("input.report_file_parser.write_line_to_front_matter", verb));
     return Checked.refused(log.list());
   }
 }

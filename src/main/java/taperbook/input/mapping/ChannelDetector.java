@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.ColumnHeader;
 import taperbook.input.cell.QuantityRange;
 import taperbook.input.readings.ChannelRange;
@@ -158,10 +159,10 @@ final class ChannelDetector {
     List<String> words = column.words();
     if (words.stream().anyMatch(w -> CHARGE.matcher(w).matches() || w.equals("charge"))
         && words.stream().anyMatch(WISHED::contains)) {
-      return Optional.of("a target or limit of charge is no reading");
+      return Optional.of(Texts.of("input.channel_detector.target_or_limit_of_charge"));
     }
     return words.stream().anyMatch(ChannelDetector::isOtherTemperature)
-        ? Optional.of("it is not the battery's, by its name")
+        ? Optional.of(Texts.of("input.channel_detector.it_is_not_battery_s"))
         : Optional.empty();
   }
 

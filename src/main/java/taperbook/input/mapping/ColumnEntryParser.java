@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.ClockFormat;
 import taperbook.input.cell.ColumnSpec;
 import taperbook.input.cell.EpochFormat;
@@ -39,8 +40,8 @@ final class ColumnEntryParser {
           ProblemCode.COLUMN_MISSING,
           item,
           ColumnMapItems.SOURCE,
-          "the head of a column in the file of readings, or its number as in #3",
-          "write the head, or take the row away");
+          Texts.of("input.column_entry_parser.head_of_column_in_file"),
+          Texts.of("input.column_entry_parser.write_head_or_take_row"));
     }
     Optional<String> unit = unit();
     Optional<LinearConversion> scale = scale(unit.orElse(""));
@@ -84,12 +85,14 @@ final class ColumnEntryParser {
         ProblemCode.UNIT_NOT_UNDERSTOOD,
         item,
         ColumnMapItems.UNIT,
-        units.isEmpty() ? "no unit for " + item : "one of the units " + String.join(", ", units),
         units.isEmpty()
-            ? "leave the unit empty"
+            ? Texts.of("input.column_entry_parser.no_unit_for", item)
+            : Texts.of("input.common.one_of_units", String.join(", ", units)),
+        units.isEmpty()
+            ? Texts.of("input.column_entry_parser.leave_unit_empty")
             : UnitSpelling.suggest(unit, units)
-                .map(u -> "write " + Quoted.of(u))
-                .orElse("write the unit that the numbers have once factor and offset are applied"));
+                .map(u -> Texts.of("input.common.write", Quoted.of(u)))
+                .orElse(Texts.of("input.column_entry_parser.write_unit_that_numbers_have")));
     return Optional.empty();
   }
 
@@ -124,8 +127,8 @@ final class ColumnEntryParser {
         ProblemCode.VALUE_NOT_UNDERSTOOD,
         item,
         head,
-        "no " + head + " for what is no plain number",
-        "leave the cell empty");
+        Texts.of("input.column_entry_parser.no_for_what_is_no", head),
+        Texts.of("input.common.leave_cell_empty"));
   }
 
   private Optional<BigDecimal> number(String head, String cell, BigDecimal ifEmpty) {
@@ -145,9 +148,9 @@ final class ColumnEntryParser {
         item,
         head,
         head.equals(ColumnMapItems.OFFSET)
-            ? "a number to add, in the unit, or the words " + LESS_FIRST
-            : "a number to multiply by, not zero",
-        "write a plain number, as in -1 or 0.001, or leave the cell empty");
+            ? Texts.of("input.column_entry_parser.number_to_add_in_unit", LESS_FIRST)
+            : Texts.of("input.column_entry_parser.number_to_multiply_by_not"),
+        Texts.of("input.column_entry_parser.write_plain_number_as_in"));
     return Optional.empty();
   }
 
@@ -156,7 +159,8 @@ final class ColumnEntryParser {
     if (item.equals(ColumnMapParser.DATE) || !item.equals(TimeColumn.CLOCK)) {
       if (!format.isEmpty() && !item.equals(ColumnMapParser.DATE)) {
         refuseFormat(
-            "no format for " + item, "leave the format empty; times have one of their own");
+            Texts.of("input.column_entry_parser.no_format_for", item),
+            Texts.of("input.column_entry_parser.leave_format_empty_times_have"));
         return Optional.empty();
       }
       return Optional.of(new IsoFormat());
@@ -166,17 +170,15 @@ final class ColumnEntryParser {
     Optional<ClockFormat.Writing> writing = named(format, date, dated);
     if (writing.isEmpty()) {
       refuseFormat(
-          "ISO 8601, epoch s, epoch ms, or a pattern with a time and a whole date or none, of the"
-              + " letters "
-              + PatternFormat.LETTERS,
-          "write the pattern of the times, as in dd.MM.yyyy HH:mm:ss");
+          Texts.of("input.column_entry_parser.iso_8601_epoch_s_epoch", PatternFormat.LETTERS),
+          Texts.of("input.column_entry_parser.write_pattern_of_times_as"));
     } else if (writing.get() instanceof PatternFormat p
         && !p.hasDate()
         && whole.isPresent()
         && whole.get().zone().isPresent()) {
       refuseFormat(
-          "a date with the time, as a time zone is stated",
-          "add the row for date, or take the row for the time zone away");
+          Texts.of("input.column_entry_parser.date_with_time_as_time"),
+          Texts.of("input.column_entry_parser.add_row_for_date_or"));
       return Optional.empty();
     }
     return writing;

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.Column;
 import taperbook.input.cell.ColumnSpec;
 import taperbook.input.cell.Columns;
@@ -81,7 +82,8 @@ final class ColumnMapItems {
   /** Reports a problem of a cell in an item's row. */
   void report(ProblemCode code, String item, String head, String expected, String remedy) {
     String cell = cell(item, head);
-    String found = cell.isEmpty() ? "no " + head + " for " + item : Quoted.of(cell);
+    String found =
+        cell.isEmpty() ? Texts.of("input.column_map_items.no_for", head, item) : Quoted.of(cell);
     log.add(code, line(item), number(head), found, expected, remedy);
   }
 
@@ -92,19 +94,22 @@ final class ColumnMapItems {
           ProblemCode.ITEM_UNKNOWN,
           row.line(),
           number(ITEM),
-          item.isEmpty() ? "a row without an item" : Quoted.of(row.cell(number(ITEM) - 1)),
-          "an item of this file",
+          item.isEmpty()
+              ? Texts.of("input.common.row_without_item")
+              : Quoted.of(row.cell(number(ITEM) - 1)),
+          Texts.of("input.common.item_of_this_file"),
           Suggestion.of(item, items)
-              .map(n -> "write " + Quoted.of(n))
-              .orElseGet(() -> "take the row away, or write one of: " + unused()));
+              .map(n -> Texts.of("input.common.write", Quoted.of(n)))
+              .orElseGet(
+                  () -> Texts.of("input.column_map_items.take_row_away_or_write", unused())));
     } else if (rows.containsKey(item)) {
       log.add(
           ProblemCode.ITEM_TWICE,
           row.line(),
           number(ITEM),
-          Quoted.of(item) + " as on line " + line(item),
-          "each item once",
-          "take one of the two rows away");
+          Texts.of("input.common.as_on_line", Quoted.of(item), line(item)),
+          Texts.of("input.common.each_item_once"),
+          Texts.of("input.common.take_one_of_two_rows"));
     } else {
       rows.put(item, row);
     }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.input.csv.CsvTable;
 import taperbook.input.readings.ReadingsParser;
 import taperbook.input.readings.TimeColumn;
@@ -76,31 +77,31 @@ public final class ColumnMapParser {
     if (!elapsed && !clock) {
       log.add(
           ProblemCode.ITEM_MISSING,
-          "no row for elapsed and none for clock",
-          "one row for the time",
-          "add a row for elapsed times, or one for clock times");
+          Texts.of("input.column_map_parser.no_row_for_elapsed_and"),
+          Texts.of("input.column_map_parser.one_row_for_time"),
+          Texts.of("input.column_map_parser.add_row_for_elapsed_times"));
     } else if (elapsed && clock) {
       sheet.report(
           ProblemCode.ITEM_TWICE,
           TimeColumn.CLOCK,
           ColumnMapItems.ITEM,
-          "one row for the time, and there is one for elapsed",
-          "take one of the two rows away");
+          Texts.of("input.column_map_parser.one_row_for_time_and"),
+          Texts.of("input.common.take_one_of_two_rows"));
     }
     if (present.contains(DATE) && !clock) {
       sheet.report(
           ProblemCode.ITEM_MISSING,
           DATE,
           ColumnMapItems.ITEM,
-          "a row for clock beside one for date",
-          "add the row for clock, or take this one away");
+          Texts.of("input.column_map_parser.row_for_clock_beside_one"),
+          Texts.of("input.column_map_parser.add_row_for_clock_or"));
     }
     if (NEEDED.stream().map(Channel::columnName).noneMatch(present::contains)) {
       log.add(
           ProblemCode.ITEM_MISSING,
-          "no row for soc, power or energy added",
-          "a row for at least one of them",
-          "add one of them");
+          Texts.of("input.column_map_parser.no_row_for_soc_power"),
+          Texts.of("input.column_map_parser.row_for_at_least_one"),
+          Texts.of("input.common.add_one_of_them"));
     }
   }
 }

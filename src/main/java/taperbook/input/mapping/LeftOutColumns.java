@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 
 /** Explains why a proposal leaves out each unused column. */
 final class LeftOutColumns {
@@ -45,32 +46,29 @@ final class LeftOutColumns {
 
   private String why(ForeignColumn column) {
     if (column.isBlank()) {
-      return "it is empty";
+      return Texts.of("input.left_out_columns.it_is_empty");
     }
     Optional<ProposedRow> meant =
         ChannelDetector.of(column).stream().max(Comparator.comparingInt(ProposedRow::points));
     if (meant.isPresent()) {
-      return "it looks like "
-          + meant.get().item()
-          + ", for which "
-          + taken(meant.get().item())
-          + " is taken";
+      return Texts.of(
+          "input.left_out_columns.it_looks_like_for_which",
+          meant.get().item(),
+          taken(meant.get().item()));
     }
     Optional<ProposedRow> outside = ChannelDetector.implausible(column);
     if (outside.isPresent()) {
-      return "it looks like "
-          + outside.get().item()
-          + ", but its numbers from "
-          + plain(column.least())
-          + " to "
-          + plain(column.greatest())
-          + " are none in "
-          + outside.get().unit()
-          + "; add a row with a factor if they are";
+      return Texts.of(
+          "input.left_out_columns.it_looks_like_but_its",
+          outside.get().item(),
+          plain(column.least()),
+          plain(column.greatest()),
+          outside.get().unit());
     }
     return column.isNumeric()
-        ? ChannelDetector.otherMeaning(column).orElse("no channel is named like it")
-        : "its cells are no numbers";
+        ? ChannelDetector.otherMeaning(column)
+            .orElse(Texts.of("input.left_out_columns.no_channel_is_named_like"))
+        : Texts.of("input.left_out_columns.its_cells_are_no_numbers");
   }
 
   private String taken(String item) {

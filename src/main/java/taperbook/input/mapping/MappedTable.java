@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.ClockFormat;
 import taperbook.input.cell.Column;
 import taperbook.input.cell.Columns;
@@ -158,35 +159,40 @@ public final class MappedTable {
         ProblemCode.COLUMN_MISSING,
         entry,
         Quoted.of(entry.source()),
-        "one of the columns of "
-            + foreign.file()
-            + ", line "
-            + foreign.header().line()
-            + ": "
-            + all
-            + (heads.size() > MAX_HEADS ? " and more" : ""),
+        Texts.of(
+            "input.mapped_table.one_of_columns_of_line",
+            foreign.file(),
+            foreign.header().line(),
+            all,
+            heads.size() > MAX_HEADS ? Texts.of("input.common.and_more") : ""),
         Suggestion.of(entry.source(), heads)
-            .map(head -> "write " + Quoted.of(head))
-            .orElse("write the head as it stands there, or the column's number, as in #3"));
+            .map(head -> Texts.of("input.common.write", Quoted.of(head)))
+            .orElse(Texts.of("input.mapped_table.write_head_as_it_stands")));
   }
 
   private void ambiguous(ColumnMap.Entry entry, List<Integer> found) {
     report(
         ProblemCode.COLUMN_TWICE,
         entry,
-        Quoted.of(entry.source()) + ", which is the head of " + found.size() + " columns",
-        "one column",
-        "write the number of the one that is meant: "
-            + found.stream().map(i -> "#" + (i + 1)).collect(Collectors.joining(" or ")));
+        Texts.of(
+            "input.mapped_table.which_is_head_of_columns", Quoted.of(entry.source()), found.size()),
+        Texts.of("input.mapped_table.one_column"),
+        Texts.of(
+            "input.mapped_table.write_number_of_one_that",
+            found.stream().map(i -> "#" + (i + 1)).collect(Collectors.joining(" or "))));
   }
 
   private void reportDuplicate(ColumnMap.Entry entry, ColumnMap.Entry other) {
     report(
         ProblemCode.COLUMN_TWICE,
         entry,
-        Quoted.of(entry.source()) + ", as for " + other.item() + " on line " + other.line(),
-        "each column for one item",
-        "name another column, or take one of the two rows away");
+        Texts.of(
+            "input.mapped_table.as_for_on_line",
+            Quoted.of(entry.source()),
+            other.item(),
+            other.line()),
+        Texts.of("input.mapped_table.each_column_for_one_item"),
+        Texts.of("input.mapped_table.name_another_column_or_take"));
   }
 
   private void report(

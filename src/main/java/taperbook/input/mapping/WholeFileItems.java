@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import taperbook.diagnostics.ProblemCode;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.Grouping;
 import taperbook.input.cell.NormalizedName;
 import taperbook.input.cell.Suggestion;
@@ -66,14 +67,18 @@ final class WholeFileItems {
   Optional<ColumnMap.Whole> read() {
     Optional<String> file = file();
     Optional<Optional<TextEncoding>> encoding =
-        choice(ENCODING, ENCODINGS, "UTF-8, UTF-16, ISO-8859-1 or windows-1252");
+        choice(ENCODING, ENCODINGS, Texts.of("input.whole_file_items.utf_8_utf_16_iso"));
     Optional<Integer> leading = count(LEADING_LINES);
     Optional<Integer> units = count(ROWS_OF_UNITS);
     Optional<Optional<Character>> delimiter =
-        choice(DELIMITER, DELIMITERS, "comma, semicolon or tab");
-    Optional<Optional<Character>> decimal = choice(DECIMAL, DECIMALS, "point or comma");
+        choice(DELIMITER, DELIMITERS, Texts.of("input.whole_file_items.comma_semicolon_or_tab"));
+    Optional<Optional<Character>> decimal =
+        choice(DECIMAL, DECIMALS, Texts.of("input.whole_file_items.point_or_comma"));
     Optional<Optional<Grouping>> thousands =
-        choice(THOUSANDS, GROUPINGS, "point, comma, space or apostrophe");
+        choice(
+            THOUSANDS,
+            GROUPINGS,
+            Texts.of("input.whole_file_items.point_comma_space_or_apostrophe"));
     Optional<Optional<ZoneId>> zone = zone();
     if (file.isEmpty()
         || encoding.isEmpty()
@@ -127,14 +132,14 @@ final class WholeFileItems {
     if (SpreadsheetWorkbook.isName(name)) {
       refuse(
           FILE,
-          "the name of a CSV file; this is the name of a workbook",
-          "save its sheet as CSV UTF-8 in the spreadsheet program, and write the name of that file");
+          Texts.of("input.whole_file_items.name_of_csv_file_this"),
+          Texts.of("input.whole_file_items.save_its_sheet_as_csv"));
       return Optional.empty();
     }
     refuse(
         FILE,
-        "the name of a CSV file in the same folder, as in log.csv, that has no other meaning",
-        "write its name, or take the row away if it is readings.csv");
+        Texts.of("input.whole_file_items.name_of_csv_file_in"),
+        Texts.of("input.whole_file_items.write_its_name_or_take"));
     return Optional.empty();
   }
 
@@ -145,7 +150,10 @@ final class WholeFileItems {
     if (value(item).matches("[0-9]{1,4}")) {
       return Optional.of(Integer.parseInt(value(item)));
     }
-    refuse(item, "a whole number from 0 to 9999", "count them and write the number");
+    refuse(
+        item,
+        Texts.of("input.whole_file_items.whole_number_from_0_to"),
+        Texts.of("input.whole_file_items.count_them_and_write_number"));
     return Optional.empty();
   }
 
@@ -166,7 +174,10 @@ final class WholeFileItems {
                 .filter(d -> !d.equals(decimal.get()))
                 .isEmpty();
     if (!differ) {
-      refuse(THOUSANDS, "another mark than the decimal mark", "correct one of the two");
+      refuse(
+          THOUSANDS,
+          Texts.of("input.whole_file_items.another_mark_than_decimal_mark"),
+          Texts.of("input.common.correct_one_of_two"));
     }
     return differ;
   }
@@ -179,7 +190,7 @@ final class WholeFileItems {
     if (meant.isPresent()) {
       return Optional.of(meant);
     }
-    refuse(item, words, "write the word, or take the row away");
+    refuse(item, words, Texts.of("input.whole_file_items.write_word_or_take_row"));
     return Optional.empty();
   }
 
@@ -192,10 +203,10 @@ final class WholeFileItems {
     } catch (DateTimeException e) {
       refuse(
           ZONE,
-          "the name of a time zone in the IANA data base, as in Europe/Berlin, or UTC",
+          Texts.of("input.whole_file_items.name_of_time_zone_in"),
           Suggestion.of(value(ZONE), ZoneId.getAvailableZoneIds().stream().sorted().toList())
               .map(zone -> "write \"" + zone + "\"")
-              .orElse("write the name of the zone whose time the clock showed"));
+              .orElse(Texts.of("input.whole_file_items.write_name_of_zone_whose")));
       return Optional.empty();
     }
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.FrontMatterValue;
 
 /** Parses calendar days in front matter. */
@@ -21,8 +22,8 @@ final class DateParser {
           written.line(),
           written.column(),
           Quoted.of(written.text()),
-          "a day in ISO 8601, as in 2026-03-14",
-          "write year, month and day in that form");
+          Texts.of("input.date_parser.day_in_iso_8601_as"),
+          Texts.of("input.common.write_year_month_and_day"));
     }
     return day;
   }

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.NormalizedName;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterValue;
@@ -55,15 +56,15 @@ final class FilmParser {
     } else if (part.startsWith("offset")) {
       refuse(
           written,
-          "the time of the film at which elapsed time is 0, as h:mm:ss",
-          "write it in that form, as in " + EXAMPLE);
+          Texts.of("input.film_parser.time_of_film_at_which"),
+          Texts.of("input.film_parser.write_it_in_that_form", EXAMPLE));
     } else {
       refuse(
           written,
-          "yes, no, or " + EXAMPLE,
+          Texts.of("input.film_parser.yes_no_or", EXAMPLE),
           Suggestion.of(part, List.of("yes", "no"))
-              .map(w -> "write " + w)
-              .orElse("write one of these"));
+              .map(w -> Texts.of("input.common.write", w))
+              .orElse(Texts.of("input.film_parser.write_one_of_these")));
     }
   }
 
@@ -73,9 +74,12 @@ final class FilmParser {
           ProblemCode.FACTS_CONTRADICT,
           written.line(),
           written.column(),
-          Quoted.of(written.text()) + " beside " + Quoted.of(before.get().text()),
-          "yes or no once, and one offset",
-          "take one of the two away");
+          Texts.of(
+              "input.film_parser.beside",
+              Quoted.of(written.text()),
+              Quoted.of(before.get().text())),
+          Texts.of("input.film_parser.yes_or_no_once_and"),
+          Texts.of("input.common.take_one_of_two_away"));
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.NormalizedName;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterEntry;
@@ -36,9 +37,9 @@ public final class FrontMatter {
           ProblemCode.VALUE_NOT_UNDERSTOOD,
           second.line(),
           second.column(),
-          values.size() + " values",
-          "one value for " + key.words(),
-          "keep the one that is meant");
+          Texts.of("input.front_matter.values", values.size()),
+          Texts.of("input.front_matter.one_value_for", key.words()),
+          Texts.of("input.common.keep_one_that_is_meant"));
     }
     return values.stream().findFirst();
   }
@@ -52,9 +53,11 @@ public final class FrontMatter {
           ProblemCode.KEY_MISSING,
           entry == null ? raw.firstLine() : entry.line(),
           entry == null ? 0 : entry.column(),
-          entry == null ? "no key " + key.words() : key.words() + " without a value",
+          entry == null
+              ? Texts.of("input.common.no_key", key.words())
+              : Texts.of("input.front_matter.without_value", key.words()),
           key.meaning(),
-          "write " + Quoted.of(key.words() + ": " + key.example()));
+          Texts.of("input.common.write", Quoted.of(key.words() + ": " + key.example())));
     }
     return value;
   }
@@ -98,7 +101,7 @@ public final class FrontMatter {
           ProblemCode.KEY_MISSING,
           entry.line(),
           entry.column(),
-          key.words() + " without a value",
+          Texts.of("input.front_matter.without_value", key.words()),
           key.meaning(),
           remedy);
     }
@@ -163,9 +166,9 @@ public final class FrontMatter {
           ProblemCode.KEY_TWICE,
           entry.line(),
           entry.column(),
-          Quoted.of(entry.key()) + " as on line " + first.line(),
-          "each key once",
-          "take one of the two away");
+          Texts.of("input.common.as_on_line", Quoted.of(entry.key()), first.line()),
+          Texts.of("input.front_matter.each_key_once"),
+          Texts.of("input.common.take_one_of_two_away"));
     }
   }
 
@@ -176,9 +179,9 @@ public final class FrontMatter {
         entry.line(),
         entry.column(),
         Quoted.of(entry.key()),
-        "one of the keys " + String.join(", ", keys),
+        Texts.of("input.front_matter.one_of_keys", String.join(", ", keys)),
         Suggestion.of(name, keys)
-            .map(k -> "write " + Quoted.of(k))
-            .orElse("take the line away, or write it into the article below"));
+            .map(k -> Texts.of("input.common.write", Quoted.of(k)))
+            .orElse(Texts.of("input.front_matter.take_line_away_or_write")));
   }
 }

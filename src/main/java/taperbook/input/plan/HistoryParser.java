@@ -7,6 +7,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.plan.ReportPlan;
@@ -38,9 +39,9 @@ final class HistoryParser {
           ProblemCode.KEY_MISSING,
           without.line(),
           without.column(),
-          "no day of publication",
-          "the day on which the report was first published",
-          "write " + Quoted.of("published: 2026-03-14") + " with that day");
+          Texts.of("input.history_parser.no_day_of_publication"),
+          Texts.of("input.history_parser.day_on_which_report_was"),
+          Texts.of("input.history_parser.write_with_that_day", Quoted.of("published: 2026-03-14")));
     }
     return new ReportPlan.History(published, corrections);
   }
@@ -52,10 +53,10 @@ final class HistoryParser {
           written.line(),
           written.column(),
           Quoted.of(written.text()),
-          "one of the words " + String.join(", ", STATES),
+          Texts.of("input.common.one_of_words", String.join(", ", STATES)),
           Suggestion.of(written.text(), STATES)
-              .map(w -> "write " + w)
-              .orElse("write one of these words"));
+              .map(w -> Texts.of("input.common.write", w))
+              .orElse(Texts.of("input.common.write_one_of_these_words")));
     }
     return written.text().equals(PUBLISHED);
   }
@@ -72,8 +73,8 @@ final class HistoryParser {
             item.line(),
             item.column(),
             Quoted.of(item.text()),
-            "a day, a colon and the reason",
-            "write it as in " + Quoted.of(ReportKey.CORRECTIONS.example()));
+            Texts.of("input.history_parser.day_colon_and_reason"),
+            Texts.of("input.common.write_it_as_in", Quoted.of(ReportKey.CORRECTIONS.example())));
         continue;
       }
       FrontMatterValue written =
@@ -86,8 +87,8 @@ final class HistoryParser {
             item.line(),
             item.column(),
             Quoted.of(written.text()),
-            "a day after " + last.get() + ", the one before it",
-            "write the corrections in their order, each with a day of its own");
+            Texts.of("input.history_parser.day_after_one_before_it", last.get()),
+            Texts.of("input.history_parser.write_corrections_in_their_order"));
       }
       last = day.or(() -> published.flatMap(p -> DateParser.day(p.text())));
     }

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterValue;
 
@@ -53,9 +54,9 @@ final class KnownNames {
           ProblemCode.NAME_UNKNOWN,
           written.line(),
           written.column(),
-          Quoted.of(written.text()) + ", whose folder is there and holds no " + kind + " yet",
-          "a " + kind + " that can be used",
-          "mend that first: it needs " + file + ", see what is told of sessions/" + written.text());
+          Texts.of("input.known_names.whose_folder_is_there_and", Quoted.of(written.text()), kind),
+          Texts.of("input.known_names.that_can_be_used", kind),
+          Texts.of("input.known_names.mend_that_first_it_needs", file, written.text()));
       return Optional.empty();
     }
     log.add(
@@ -64,11 +65,11 @@ final class KnownNames {
         written.column(),
         Quoted.of(written.text()),
         names.isEmpty()
-            ? "the name of a " + kind + ", of which there is none"
-            : "a " + kind + " that exists: " + String.join(", ", names),
+            ? Texts.of("input.known_names.name_of_of_which_there", kind)
+            : Texts.of("input.known_names.that_exists", kind, String.join(", ", names)),
         Suggestion.of(written.text(), names)
-            .map(n -> "write " + Quoted.of(n))
-            .orElse("write one that exists, or add a " + kind + " of this name"));
+            .map(n -> Texts.of("input.common.write", Quoted.of(n)))
+            .orElse(Texts.of("input.known_names.write_one_that_exists_or", kind)));
     return Optional.empty();
   }
 }

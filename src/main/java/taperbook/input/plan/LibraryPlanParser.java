@@ -6,6 +6,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.input.folder.ReportFile;
 import taperbook.plan.LibraryPlan;
@@ -14,7 +15,8 @@ import taperbook.plan.ReportPlan;
 /** Parses the front matter of a library, a report on every session of the folder. */
 public final class LibraryPlanParser {
   private static final String DEFAULT_TEMPLATE = "library";
-  private static final String TAKE_AWAY = "take the line away, or write kind: session";
+  private static final String TAKE_AWAY =
+      Texts.of("input.library_plan_parser.take_line_away_or_write");
 
   private LibraryPlanParser() {}
 
@@ -48,7 +50,7 @@ public final class LibraryPlanParser {
 
   /** Keys that select sessions are meaningless in a library, which shows all sessions. */
   private static void refuseOthers(FrontMatter frontMatter) {
-    String all = "no such key in a library, which shows every session";
+    String all = Texts.of("input.library_plan_parser.no_such_key_in_library");
     frontMatter.refuse(ReportKey.ANSWER, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.SESSION, all, TAKE_AWAY);
     frontMatter.refuse(ReportKey.COMPARE, all, TAKE_AWAY);
@@ -58,19 +60,21 @@ public final class LibraryPlanParser {
     frontMatter.refuse(ReportKey.SEASON, all, TAKE_AWAY);
     frontMatter.refuse(
         ReportKey.RANGE_TEST,
-        "no such key in a library, where each session uses the range tests of its vehicle",
+        Texts.of("input.library_plan_parser.no_such_key_in_library_where"),
         TAKE_AWAY);
     frontMatter.refuse(
         ReportKey.FILM,
-        "no such key in a library, which is no session that could be filmed",
-        "take the line away");
-    String never = "no such key in a library, which is a page over what there is";
-    frontMatter.refuse(ReportKey.STATE, never, "take the line away");
-    frontMatter.refuse(ReportKey.CORRECTIONS, never, "take the lines away");
+        Texts.of("input.library_plan_parser.no_such_key_in_library_which"),
+        Texts.of("input.library_plan_parser.take_line_away"));
+    String never = Texts.of("input.library_plan_parser.no_such_key_in_library_which_is");
+    frontMatter.refuse(
+        ReportKey.STATE, never, Texts.of("input.library_plan_parser.take_line_away"));
+    frontMatter.refuse(
+        ReportKey.CORRECTIONS, never, Texts.of("input.library_plan_parser.take_lines_away"));
     frontMatter.refuse(
         ReportKey.SOC_MARKS,
-        "no such key in a library, which gives the time of one window instead",
-        "take the line away, or write the window as in window: 10-80 %");
+        Texts.of("input.library_plan_parser.no_such_key_in_library_which_gives"),
+        Texts.of("input.library_plan_parser.take_line_away_or_write_window"));
   }
 
   private static void oneWindow(FrontMatter frontMatter, ProblemLog log) {
@@ -81,9 +85,10 @@ public final class LibraryPlanParser {
           ProblemCode.VALUE_NOT_UNDERSTOOD,
           second.line(),
           second.column(),
-          Quoted.of(second.text()) + ", window 2 of " + windows.size(),
-          "one window for a library",
-          "keep the one that is meant");
+          Texts.of(
+              "input.library_plan_parser.window_2_of", Quoted.of(second.text()), windows.size()),
+          Texts.of("input.library_plan_parser.one_window_for_library"),
+          Texts.of("input.common.keep_one_that_is_meant"));
     }
   }
 }

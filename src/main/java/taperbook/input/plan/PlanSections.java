@@ -7,6 +7,7 @@ import java.util.Set;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.cell.UnitSpelling;
 import taperbook.input.folder.FrontMatterValue;
@@ -98,8 +99,10 @@ final class PlanSections {
         written.line(),
         written.column(),
         Quoted.of(written.text()),
-        "one of the words " + String.join(", ", words),
-        meant.map(w -> "write " + w).orElse("write one of these words"));
+        Texts.of("input.common.one_of_words", String.join(", ", words)),
+        meant
+            .map(w -> Texts.of("input.common.write", w))
+            .orElse(Texts.of("input.common.write_one_of_these_words")));
     return Optional.empty();
   }
 

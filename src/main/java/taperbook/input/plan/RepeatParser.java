@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.plan.ReportPlan;
 
@@ -35,13 +36,13 @@ final class RepeatParser {
     List<String> names = new ArrayList<>();
     for (FrontMatterValue written :
         frontMatter.listIfPresent(
-            ReportKey.REPEATS, "name at least one more run, or take the line away")) {
+            ReportKey.REPEATS, Texts.of("input.repeat_parser.name_at_least_one_more"))) {
       if (written.text().equals(session)) {
-        refuse(written, "the session reported itself");
+        refuse(written, Texts.of("input.repeat_parser.session_reported_itself"));
       } else if (names.contains(written.text())) {
-        refuse(written, "which is named already");
+        refuse(written, Texts.of("input.repeat_parser.which_is_named_already"));
       } else if (taken.contains(written.text())) {
-        refuse(written, "which is compared as well");
+        refuse(written, Texts.of("input.repeat_parser.which_is_compared_as_well"));
       } else {
         sessions.find(written).ifPresent(names::add);
       }
@@ -55,8 +56,8 @@ final class RepeatParser {
         written.line(),
         written.column(),
         Quoted.of(written.text()) + ", " + why,
-        "further runs, each named once and not under compare",
-        "take it away");
+        Texts.of("input.repeat_parser.further_runs_each_named_once"),
+        Texts.of("input.common.take_it_away"));
   }
 
   /** Returns the spread between runs that the tester states. */
@@ -70,25 +71,25 @@ final class RepeatParser {
       return refuse(
           ProblemCode.VALUE_NOT_UNDERSTOOD,
           written,
-          "a standard deviation in %, a comma, and where it comes from",
-          "write it as in " + Quoted.of(ReportKey.RUN_SPREAD.example()));
+          Texts.of("input.repeat_parser.standard_deviation_in_comma_and"),
+          Texts.of("input.common.write_it_as_in", Quoted.of(ReportKey.RUN_SPREAD.example())));
     }
     double percent = Double.parseDouble(match.group(1));
     if (percent == 0 || percent > MAX_PERCENT) {
       return refuse(
           ProblemCode.VALUE_OUT_OF_RANGE,
           written,
-          "a standard deviation above 0 and up to " + Math.round(MAX_PERCENT) + " %",
-          "correct it, or take the line away");
+          Texts.of("input.repeat_parser.standard_deviation_above_0_and", Math.round(MAX_PERCENT)),
+          Texts.of("input.repeat_parser.correct_it_or_take_line"));
     }
     if (!frontMatter.list(ReportKey.REPEATS).isEmpty()) {
       log.add(
           ProblemCode.FACTS_CONTRADICT,
           written.line(),
           written.column(),
-          Quoted.of(written.text()) + " beside repeats",
-          "one source for the spread between runs",
-          "take one of the two away");
+          Texts.of("input.repeat_parser.beside_repeats", Quoted.of(written.text())),
+          Texts.of("input.repeat_parser.one_source_for_spread_between"),
+          Texts.of("input.common.take_one_of_two_away"));
       return Optional.empty();
     }
     return Optional.of(new ReportPlan.RunSpread(percent / 100, match.group(2)));

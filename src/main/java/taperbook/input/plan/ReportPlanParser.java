@@ -9,6 +9,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.input.folder.ReportFile;
 import taperbook.plan.ReportPlan;
@@ -66,7 +67,9 @@ public final class ReportPlanParser {
     KnownNames rangeTests = new KnownNames("range test", knownRangeTests, started, log);
     Set<String> all = new TreeSet<>(knownSessions);
     all.addAll(knownRangeTests);
-    KnownNames either = new KnownNames("session or range test", all, started, log);
+    KnownNames either =
+        new KnownNames(
+            Texts.of("input.report_plan_parser.session_or_range_test"), all, started, log);
     String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
     List<FrontMatterValue> drives = frontMatter.list(ReportKey.RANGE_TEST);
     reportDuplicates(drives);
@@ -95,9 +98,11 @@ public final class ReportPlanParser {
           ProblemCode.VALUE_OUT_OF_RANGE,
           first.line(),
           first.column(),
-          stops.size() < 2 ? "one stop" : "stops without " + Quoted.of(session),
-          "two sessions or more of one day, the reported one among them",
-          "name all stops of the day in their order");
+          stops.size() < 2
+              ? Texts.of("input.report_plan_parser.one_stop")
+              : Texts.of("input.report_plan_parser.stops_without", Quoted.of(session)),
+          Texts.of("input.report_plan_parser.two_sessions_or_more_of"),
+          Texts.of("input.report_plan_parser.name_all_stops_of_day"));
     }
     return stops;
   }
@@ -114,9 +119,9 @@ public final class ReportPlanParser {
         ProblemCode.VALUE_OUT_OF_RANGE,
         beyond.line(),
         beyond.column(),
-        names.size() + " sessions to compare",
-        "at most " + MAX_COMPARED + ", as charts and tables cannot tell more apart",
-        "take sessions away from here on, or write a second report");
+        Texts.of("input.report_plan_parser.sessions_to_compare", names.size()),
+        Texts.of("input.report_plan_parser.at_most_as_charts_and", MAX_COMPARED),
+        Texts.of("input.report_plan_parser.take_sessions_away_from_here"));
   }
 
   /** A run must be named only once: otherwise it would count as a repeat of itself. */
@@ -130,9 +135,9 @@ public final class ReportPlanParser {
                     ProblemCode.FACTS_CONTRADICT,
                     name.line(),
                     name.column(),
-                    Quoted.of(name.text()) + ", named twice",
-                    "each one once",
-                    "take one of the two away"));
+                    Texts.of("input.report_plan_parser.named_twice", Quoted.of(name.text())),
+                    Texts.of("input.report_plan_parser.each_one_once"),
+                    Texts.of("input.common.take_one_of_two_away")));
   }
 
   private void reportSelfComparison(FrontMatterValue written) {
@@ -140,8 +145,8 @@ public final class ReportPlanParser {
         ProblemCode.FACTS_CONTRADICT,
         written.line(),
         written.column(),
-        Quoted.of(written.text()) + ", the session reported itself",
-        "other sessions to compare it with",
-        "take it away");
+        Texts.of("input.report_plan_parser.session_reported_itself", Quoted.of(written.text())),
+        Texts.of("input.report_plan_parser.other_sessions_to_compare_it"),
+        Texts.of("input.common.take_it_away"));
   }
 }

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.UnitSpelling;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.plan.ReportPlan;
@@ -64,26 +65,29 @@ final class RequestParser {
       return refuse(
           ProblemCode.VALUE_NOT_UNDERSTOOD,
           written,
-          "a whole number with mi or km, as in 100 mi",
-          "write the distance in that form, parted by commas");
+          Texts.of("input.request_parser.whole_number_with_mi_or"),
+          Texts.of("input.request_parser.write_distance_in_that_form"));
     }
     String unit = Optional.ofNullable(match.group(2)).orElse("");
     if (!DISTANCE_UNITS.contains(unit)) {
       return refuse(
           ProblemCode.UNIT_NOT_UNDERSTOOD,
           written,
-          "one of the units mi, km behind the number",
+          Texts.of("input.request_parser.one_of_units_mi_km"),
           UnitSpelling.suggest(unit, DISTANCE_UNITS)
-              .map(u -> "write " + Quoted.of(match.group(1) + " " + u))
-              .orElse("write the unit, as in " + Quoted.of(match.group(1) + " km")));
+              .map(u -> Texts.of("input.common.write", Quoted.of(match.group(1) + " " + u)))
+              .orElse(
+                  Texts.of(
+                      "input.request_parser.write_unit_as_in",
+                      Quoted.of(Texts.of("input.request_parser.km", match.group(1))))));
     }
     int amount = Integer.parseInt(match.group(1));
     if (amount == 0) {
       return refuse(
           ProblemCode.VALUE_OUT_OF_RANGE,
           written,
-          "a distance from 1 to 9999 " + unit,
-          "correct the distance");
+          Texts.of("input.request_parser.distance_from_1_to_9999", unit),
+          Texts.of("input.request_parser.correct_distance"));
     }
     return Optional.of(new WantedDistance(amount, Unit.ofSymbol(unit).orElseThrow()));
   }
@@ -94,16 +98,16 @@ final class RequestParser {
       return refuse(
           ProblemCode.VALUE_NOT_UNDERSTOOD,
           written,
-          "a whole number of per cent, as in 80",
-          "write the marks in that form, parted by commas");
+          Texts.of("input.request_parser.whole_number_of_per_cent"),
+          Texts.of("input.request_parser.write_marks_in_that_form"));
     }
     int percent = Integer.parseInt(match.group(1));
     if (percent < 1 || percent > 100) {
       return refuse(
           ProblemCode.VALUE_OUT_OF_RANGE,
           written,
-          "a state of charge from 1 to 100 %",
-          "correct the mark");
+          Texts.of("input.request_parser.state_of_charge_from_1"),
+          Texts.of("input.request_parser.correct_mark"));
     }
     return Optional.of(percent);
   }
@@ -114,8 +118,8 @@ final class RequestParser {
       return refuse(
           ProblemCode.VALUE_NOT_UNDERSTOOD,
           written,
-          "two whole numbers of per cent, as in 10-80 %",
-          "write the window in that form");
+          Texts.of("input.request_parser.two_whole_numbers_of_per"),
+          Texts.of("input.request_parser.write_window_in_that_form"));
     }
     int from = Integer.parseInt(match.group(1));
     int to = Integer.parseInt(match.group(2));
@@ -123,8 +127,8 @@ final class RequestParser {
       return refuse(
           ProblemCode.VALUE_OUT_OF_RANGE,
           written,
-          "a window that rises, within 0 to 100 %",
-          "write two different states of charge, none above 100, the lower one first");
+          Texts.of("input.request_parser.window_that_rises_within_0"),
+          Texts.of("input.request_parser.write_two_different_states_of"));
     }
     return Optional.of(new SocWindow(from, to));
   }

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.NormalizedName;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterValue;
@@ -68,10 +69,10 @@ final class RoadParser {
           written.line(),
           written.column(),
           Quoted.of(written.text()),
-          "any of " + String.join(", ", TOPICS),
+          Texts.of("input.road_parser.any_of", String.join(", ", TOPICS)),
           Suggestion.of(written.text(), TOPICS)
-              .map(t -> "write " + Quoted.of(t))
-              .orElse("write those that are wanted, parted by commas"));
+              .map(t -> Texts.of("input.common.write", Quoted.of(t)))
+              .orElse(Texts.of("input.road_parser.write_those_that_are_wanted")));
     }
     return topic;
   }
@@ -84,9 +85,12 @@ final class RoadParser {
         ProblemCode.KEY_MISSING,
         first.line(),
         first.column(),
-        "no key " + ReportKey.TRIP.words(),
-        ReportKey.TRIP.meaning() + ", as " + ReportKey.ROAD.words() + " asks for it",
-        "write " + Quoted.of(ReportKey.TRIP.words() + ": " + ReportKey.TRIP.example()));
+        Texts.of("input.common.no_key", ReportKey.TRIP.words()),
+        Texts.of(
+            "input.road_parser.as_asks_for_it", ReportKey.TRIP.meaning(), ReportKey.ROAD.words()),
+        Texts.of(
+            "input.common.write",
+            Quoted.of(ReportKey.TRIP.words() + ": " + ReportKey.TRIP.example())));
   }
 
   private void reportUnrequestedTrip(FrontMatterValue first) {
@@ -94,8 +98,8 @@ final class RoadParser {
         ProblemCode.FACTS_CONTRADICT,
         first.line(),
         first.column(),
-        "a trip that " + ReportKey.ROAD.words() + " does not ask for",
-        "the topic trip under " + ReportKey.ROAD.words(),
-        "write " + Quoted.of("road: trip") + ", or take the trip away");
+        Texts.of("input.road_parser.trip_that_does_not_ask", ReportKey.ROAD.words()),
+        Texts.of("input.road_parser.topic_trip_under", ReportKey.ROAD.words()),
+        Texts.of("input.road_parser.write_or_take_trip_away", Quoted.of("road: trip")));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.plan.ReportPlan.Season;
 
@@ -29,7 +30,7 @@ final class SeasonParser {
     List<String> ofSessions = new ArrayList<>();
     List<String> ofDrives = new ArrayList<>();
     Set<String> taken = new HashSet<>();
-    String remedy = "name a pair, or take the line away";
+    String remedy = Texts.of("input.season_parser.name_pair_or_take_line");
     for (List<FrontMatterValue> pair : frontMatter.groupsIfPresent(ReportKey.SEASON, remedy)) {
       List<FrontMatterValue> known =
           pair.stream().filter(name -> either.find(name).isPresent()).toList();
@@ -37,13 +38,17 @@ final class SeasonParser {
           .filter(name -> !taken.add(name.text()))
           .forEach(
               name ->
-                  refuse(name, "named twice", "each run in one pair", "take one of the two away"));
+                  refuse(
+                      name,
+                      Texts.of("input.season_parser.named_twice"),
+                      Texts.of("input.season_parser.each_run_in_one_pair"),
+                      Texts.of("input.common.take_one_of_two_away")));
       if (pair.size() != 2) {
         refuse(
             pair.get(0),
-            "a pair of " + pair.size(),
-            "two names in each pair, the warm run first",
-            "write the warm run, a comma, and the cold run");
+            Texts.of("input.season_parser.pair_of", pair.size()),
+            Texts.of("input.season_parser.two_names_in_each_pair"),
+            Texts.of("input.season_parser.write_warm_run_comma_and"));
       } else if (known.stream().allMatch(sessions::has)) {
         known.forEach(name -> ofSessions.add(name.text()));
       } else if (known.stream().allMatch(rangeTests::has)) {
@@ -51,9 +56,9 @@ final class SeasonParser {
       } else {
         refuse(
             pair.get(1),
-            "paired with " + Quoted.of(pair.get(0).text()),
-            "two sessions or two range tests in a pair",
-            "pair a session with a session and a range test with a range test");
+            Texts.of("input.season_parser.paired_with", Quoted.of(pair.get(0).text())),
+            Texts.of("input.season_parser.two_sessions_or_two_range"),
+            Texts.of("input.season_parser.pair_session_with_session_and"));
       }
     }
     return new Season<>(ofSessions, ofDrives);

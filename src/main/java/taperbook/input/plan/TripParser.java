@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.NormalizedName;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterValue;
@@ -78,8 +79,8 @@ final class TripParser {
       refuse(
           given(Part.RESERVE).or(() -> given(Part.START)).orElseThrow().whole,
           ProblemCode.FACTS_CONTRADICT,
-          "a reserve below the state of charge at the start, " + start + " %",
-          "write a smaller reserve or a higher start");
+          Texts.of("input.trip_parser.reserve_below_state_of_charge", start),
+          Texts.of("input.trip_parser.write_smaller_reserve_or_higher"));
     }
     if (distance.isPresent() && spacing.isPresent()) {
       limit(distance.get(), spacing.get());
@@ -103,8 +104,8 @@ final class TripParser {
           refuse(
               written,
               ProblemCode.FACTS_CONTRADICT,
-              "each part of a trip once, as in " + part.example,
-              "take one of the two away");
+              Texts.of("input.trip_parser.each_part_of_trip_once", part.example),
+              Texts.of("input.common.take_one_of_two_away"));
         }
         return;
       }
@@ -113,10 +114,10 @@ final class TripParser {
     refuse(
         written,
         ProblemCode.VALUE_NOT_UNDERSTOOD,
-        "parts such as " + String.join(", ", examples),
+        Texts.of("input.trip_parser.parts_such_as", String.join(", ", examples)),
         Suggestion.of(written.text(), examples)
-            .map(e -> "write it as " + Quoted.of(e))
-            .orElse("write it in one of these forms"));
+            .map(e -> Texts.of("input.trip_parser.write_it_as", Quoted.of(e)))
+            .orElse(Texts.of("input.trip_parser.write_it_in_one_of")));
   }
 
   private Optional<Given> given(Part part) {
@@ -129,9 +130,15 @@ final class TripParser {
           ProblemCode.KEY_MISSING,
           first.line(),
           first.column(),
-          "a trip without " + (part == Part.DISTANCE ? "its distance" : "its stations"),
-          "a part such as " + part.example,
-          "write " + Quoted.of(ReportKey.TRIP.words() + ": " + ReportKey.TRIP.example()));
+          Texts.of(
+              "input.trip_parser.trip_without",
+              part == Part.DISTANCE
+                  ? Texts.of("input.trip_parser.its_distance")
+                  : Texts.of("input.trip_parser.its_stations")),
+          Texts.of("input.trip_parser.part_such_as", part.example),
+          Texts.of(
+              "input.common.write",
+              Quoted.of(ReportKey.TRIP.words() + ": " + ReportKey.TRIP.example())));
     }
   }
 
@@ -145,8 +152,8 @@ final class TripParser {
       refuse(
           given.get().whole,
           ProblemCode.VALUE_OUT_OF_RANGE,
-          "a number from " + low + " to " + high + ", as in " + part.example,
-          "correct the number");
+          Texts.of("input.trip_parser.number_from_to_as_in", low, high, part.example),
+          Texts.of("input.trip_parser.correct_number"));
       return OptionalInt.empty();
     }
     return OptionalInt.of(number);
@@ -165,8 +172,9 @@ final class TripParser {
       refuse(
           given.get().whole,
           ProblemCode.VALUE_OUT_OF_RANGE,
-          "a speed from " + MIN_SPEED + " to " + MAX_SPEED + " km/h, as in " + Part.SPEED.example,
-          "correct the speed");
+          Texts.of(
+              "input.trip_parser.speed_from_to_km_h", MIN_SPEED, MAX_SPEED, Part.SPEED.example),
+          Texts.of("input.trip_parser.correct_speed"));
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(speed);
@@ -178,8 +186,8 @@ final class TripParser {
       refuse(
           given(Part.SPACING).orElseThrow().whole,
           ProblemCode.VALUE_OUT_OF_RANGE,
-          "at most " + Trip.MAX_STATIONS + " stations on the way; these are " + stations,
-          "write a wider spacing");
+          Texts.of("input.trip_parser.at_most_stations_on_way", Trip.MAX_STATIONS, stations),
+          Texts.of("input.trip_parser.write_wider_spacing"));
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.Column;
 import taperbook.input.csv.CsvRow;
 import taperbook.session.Channel;
@@ -50,7 +51,7 @@ final class AsReadColumn {
     String cell = row.cell(column.index()).strip();
     boolean confirmed = cell.startsWith(CONFIRMED);
     if (!confirmed && !cell.startsWith(DOUBTFUL)) {
-      report(row, cell, "correct it, or leave the cell empty");
+      report(row, cell, Texts.of("input.common.correct_it_or_leave_cell"));
       return Set.of();
     }
     String names = cell.substring((confirmed ? CONFIRMED : DOUBTFUL).length()).strip();
@@ -70,7 +71,7 @@ final class AsReadColumn {
       report(
           row,
           cell,
-          "name columns that have a reading in this row; " + Quoted.of(stray.get()) + " is none");
+          Texts.of("input.as_read_column.name_columns_that_have_reading", Quoted.of(stray.get())));
       return Set.of();
     }
     if (!named.isEmpty()) {
@@ -85,8 +86,7 @@ final class AsReadColumn {
         row.line(),
         column.number(),
         Quoted.of(cell),
-        "\"confirmed\" or \"doubtful\", alone for all readings of the row, or with the names of"
-            + " columns, such as \"doubtful power and soc\"",
+        Texts.of("input.as_read_column.confirmed_or_doubtful_alone_for"),
         remedy);
   }
 }

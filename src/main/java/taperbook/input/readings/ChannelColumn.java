@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.CellNumber;
 import taperbook.input.cell.Column;
 import taperbook.input.cell.ConvertedColumn;
@@ -60,7 +61,7 @@ final class ChannelColumn {
     this.column = column;
     this.unit = Unit.ofSymbol(column.unit()).orElseThrow();
     this.range = ChannelRange.of(channel);
-    this.expected = "a number " + range.words(unit);
+    this.expected = Texts.of("input.common.number", range.words(unit));
     this.scaling = new ConvertedColumn(column.scale());
     this.grouped = new GroupedDigits(column);
     this.numbers = numbers;
@@ -136,11 +137,14 @@ final class ChannelColumn {
         ProblemCode.CELL_OUT_OF_RANGE,
         row.line(),
         column.number(),
-        own ? written : written + ", by columns.csv " + plain(amount) + " " + unit.symbol(),
+        own
+            ? written
+            : Texts.of(
+                "input.channel_column.by_columns_csv", written, plain(amount), unit.symbol()),
         expected,
         own
-            ? "correct the value, or the unit in the column head"
-            : "correct unit, factor or offset in columns.csv, or the value");
+            ? Texts.of("input.common.correct_value_or_unit_in")
+            : Texts.of("input.channel_column.correct_unit_factor_or_offset"));
   }
 
   /**
@@ -162,13 +166,10 @@ final class ChannelColumn {
     boolean carry = lost <= CounterResets.MAX_LOST_SHARE * all;
     for (Fall fall : falls) {
       if (resets.stream().noneMatch(r -> r.index() == fall.index())) {
-        reportDecrease(blamed(fall), "correct it, or leave the cell empty");
+        reportDecrease(blamed(fall), Texts.of("input.common.correct_it_or_leave_cell"));
       } else if (!carry) {
         reportDecrease(
-            fall,
-            "leave the column out: the counter began anew, up to "
-                + plain(lost)
-                + " kWh were not counted, and energy then follows from the power");
+            fall, Texts.of("input.channel_column.leave_column_out_counter_began", plain(lost)));
       } else {
         reportReset(fall);
       }
@@ -195,7 +196,10 @@ final class ChannelColumn {
     }
     String found =
         plain(unit.fromBase(values[i - 1])) + "\" before \"" + plain(unit.fromBase(values[i]));
-    return new Fall(i - 1, readings.line(i - 1), "\"" + found + "\" on line " + readings.line(i));
+    return new Fall(
+        i - 1,
+        readings.line(i - 1),
+        Texts.of("input.channel_column.on_line", found, readings.line(i)));
   }
 
   /**
@@ -216,9 +220,8 @@ final class ChannelColumn {
         row.line(),
         column.number(),
         Quoted.of(column.cellIn(row)),
-        "as many decimals as the other numbers of the column have; the step of the display is taken"
-            + " from those",
-        "look at the film again, and write what the display showed");
+        Texts.of("input.channel_column.as_many_decimals_as_other"),
+        Texts.of("input.channel_column.look_at_film_again_and"));
   }
 
   /** Returns the caveats of the channel's inferences. */
@@ -242,7 +245,7 @@ final class ChannelColumn {
         fall.line(),
         column.number(),
         fall.found(),
-        "an energy counter that does not fall during charging",
+        Texts.of("input.channel_column.energy_counter_that_does_not"),
         remedy);
   }
 
@@ -252,8 +255,8 @@ final class ChannelColumn {
         fall.line(),
         column.number(),
         fall.found(),
-        "an energy counter that does not begin anew; it is carried on from what it showed before",
-        "leave it, or leave the column out so that energy follows from the power");
+        Texts.of("input.channel_column.energy_counter_that_does_not_begin"),
+        Texts.of("input.channel_column.leave_it_or_leave_column"));
   }
 
   private Caveat resetCaveat(String file, List<CounterResets.Reset> resets, double lost) {
@@ -264,16 +267,15 @@ final class ChannelColumn {
             .collect(Collectors.joining(", "));
     return new Caveat(
         Caveat.Kind.ENERGY_COUNTER,
-        "The counter of "
-            + channel.columnName()
-            + " began anew "
-            + (resets.size() == 1 ? "once" : resets.size() + " times")
-            + ", at "
-            + places
-            + (resets.size() > 3 ? " and later" : "")
-            + ". It is carried on from what it showed before; up to "
-            + plain(lost)
-            + " kWh in between were not counted.");
+        Texts.of(
+            "input.channel_column.counter_of_began_anew_at",
+            channel.columnName(),
+            resets.size() == 1
+                ? Texts.of("input.common.once")
+                : Texts.of("input.channel_column.times", resets.size()),
+            places,
+            resets.size() > 3 ? Texts.of("input.channel_column.and_later") : "",
+            plain(lost)));
   }
 
   /** Formats an amount with at most three decimal places. */
@@ -305,8 +307,8 @@ final class ChannelColumn {
           row.line(),
           column.number(),
           column.foundAfter(row, previousRow),
-          "a state of charge that does not fall during charging; the value is kept",
-          "correct it, if it is a slip");
+          Texts.of("input.channel_column.state_of_charge_that_does"),
+          Texts.of("input.channel_column.correct_it_if_it_is"));
     } else if (isCounter()) {
       falls.add(new Fall(readings.size(), row.line(), column.foundAfter(row, previousRow)));
     }

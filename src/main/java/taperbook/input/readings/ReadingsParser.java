@@ -11,6 +11,7 @@ import java.util.Set;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.ClockTime;
 import taperbook.input.cell.Column;
 import taperbook.input.cell.ColumnSpec;
@@ -101,17 +102,20 @@ public final class ReadingsParser {
   public void check() {
     if (NEEDED.stream().noneMatch(c -> columns.names(c.columnName()))) {
       columns.missing(
-          "at least one of the columns \"soc [%]\", \"power [kW]\", \"energy added [kWh]\"",
-          "add one of them");
+          Texts.of("input.readings_parser.at_least_one_of_columns"),
+          Texts.of("input.common.add_one_of_them"));
     }
     ShortRows.report(table, log);
     table.rows().forEach(this::read);
     channels.forEach(c -> c.finish(table.file()));
     channels.stream().filter(c -> c.channel() == Channel.POWER).forEach(this::pauses);
     if (time.isPresent() && time.get().written() < MIN_ROWS) {
-      tooFew(time.get().written() == 1 ? "one row with a time" : "no row with a time");
+      tooFew(
+          time.get().written() == 1
+              ? Texts.of("input.readings_parser.one_row_with_time")
+              : Texts.of("input.readings_parser.no_row_with_time"));
     } else if (!log.hasErrors() && channels.stream().allMatch(this::isEmptyOrExtra)) {
-      tooFew("no reading of state of charge, power or energy");
+      tooFew(Texts.of("input.readings_parser.no_reading_of_state_of"));
     }
     if (!log.hasErrors()) {
       channels.forEach(c -> caveats.addAll(c.caveats()));
@@ -136,11 +140,12 @@ public final class ReadingsParser {
             ProblemCode.PAUSE_WITH_POWER,
             note.row().line(),
             power.columnNumber(),
-            ChannelColumn.plain(kilowatts[at]) + " kW beside the note " + Quoted.of(note.text()),
-            "no power, or an empty cell, in a row whose note begins with \"pause\"; it is not taken"
-                + " as a pause",
-            "write \"pause\" beside the rows in which charging stood still, or begin the note"
-                + " with another word");
+            Texts.of(
+                "input.readings_parser.kw_beside_note",
+                ChannelColumn.plain(kilowatts[at]),
+                Quoted.of(note.text())),
+            Texts.of("input.readings_parser.no_power_or_empty_cell"),
+            Texts.of("input.readings_parser.write_pause_beside_rows_in"));
       }
     }
   }
@@ -222,7 +227,7 @@ public final class ReadingsParser {
     log.add(
         ProblemCode.TOO_FEW_READINGS,
         found,
-        "at least two rows with a time, and readings of state of charge, power or energy",
-        "write more of the session down");
+        Texts.of("input.readings_parser.at_least_two_rows_with"),
+        Texts.of("input.readings_parser.write_more_of_session_down"));
   }
 }

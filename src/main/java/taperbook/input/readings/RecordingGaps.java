@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Texts;
 import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 import taperbook.session.Samples;
@@ -36,13 +37,14 @@ final class RecordingGaps {
   List<Caveat> report(String file, List<ChannelColumn> channels, ProblemLog log) {
     jump(file, log);
     SamplingInterval rhythm = new SamplingInterval(times);
-    report(rhythm, column, "no row", log);
+    report(rhythm, column, Texts.of("input.recording_gaps.no_row"), log);
     for (ChannelColumn channel : channels) {
       // A display that is recorded when it changes has no regular interval. One that is recorded in
       // all rows has the gaps of the rows, which are already reported.
       int size = channel.readings().size();
       if (size >= 0.9 * times.size() && size < times.size()) {
-        String what = "no reading of " + channel.channel().columnName();
+        String what =
+            Texts.of("input.recording_gaps.no_reading_of", channel.channel().columnName());
         report(new SamplingInterval(channel.readings()), channel.columnNumber(), what, log);
       }
     }
@@ -61,16 +63,15 @@ final class RecordingGaps {
         ProblemCode.CLOCK_JUMPS,
         line,
         column,
-        "a time " + amount(times.second(at) - times.second(at - 1)) + " s after the one above",
-        "no jump; clocks go forth an hour where daylight saving begins",
-        "state the time zone in columns.csv, or write times with their offset from UTC");
+        Texts.of(
+            "input.recording_gaps.time_s_after_one_above",
+            amount(times.second(at) - times.second(at - 1))),
+        Texts.of("input.recording_gaps.no_jump_clocks_go_forth"),
+        Texts.of("input.common.state_time_zone_in_columns"));
     caveats.add(
         new Caveat(
             Caveat.Kind.CLOCK,
-            "The clock jumps by an hour at "
-                + new RowRef(file, line)
-                + ", as where daylight saving begins. If it does, all times across it are an hour"
-                + " too long."));
+            Texts.of("input.recording_gaps.clock_jumps_by_hour_at", new RowRef(file, line))));
   }
 
   private void report(SamplingInterval rhythm, int number, String what, ProblemLog log) {
@@ -82,9 +83,11 @@ final class RecordingGaps {
             ProblemCode.DROPOUT,
             rhythm.line(index),
             number,
-            what + " for " + amount(rhythm.gap(index)) + " s before this one",
-            "one each " + amount(rhythm.usualSeconds().orElseThrow()) + " s, as elsewhere",
-            "leave it, if the recording stopped there");
+            Texts.of("input.recording_gaps.for_s_before_this_one", what, amount(rhythm.gap(index))),
+            Texts.of(
+                "input.recording_gaps.one_each_s_as_elsewhere",
+                amount(rhythm.usualSeconds().orElseThrow())),
+            Texts.of("input.recording_gaps.leave_it_if_recording_stopped"));
       }
     }
   }
@@ -97,19 +100,18 @@ final class RecordingGaps {
     return Optional.of(
         new Caveat(
             Caveat.Kind.GAPS,
-            "The recording stops "
-                + (dropouts == 1 ? "once" : dropouts + " times, at the longest")
-                + " for "
-                + amount(longestSeconds)
-                + " s"
-                + (rhythm.usualSeconds().isPresent()
-                    ? ", where it usually has a row each "
-                        + amount(rhythm.usualSeconds().getAsDouble())
-                        + " s"
-                    : "")
-                + "; first at "
-                + new RowRef(file, first)
-                + "."));
+            Texts.of(
+                "input.recording_gaps.recording_stops_for_s_first",
+                dropouts == 1
+                    ? Texts.of("input.common.once")
+                    : Texts.of("input.recording_gaps.times_at_longest", dropouts),
+                amount(longestSeconds),
+                rhythm.usualSeconds().isPresent()
+                    ? Texts.of(
+                        "input.recording_gaps.where_it_usually_has_row",
+                        amount(rhythm.usualSeconds().getAsDouble()))
+                    : "",
+                new RowRef(file, first))));
   }
 
   private static String amount(double seconds) {

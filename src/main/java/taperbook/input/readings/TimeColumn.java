@@ -5,6 +5,7 @@ import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 import taperbook.input.cell.ClockParser;
 import taperbook.input.cell.ClockTime;
 import taperbook.input.cell.Column;
@@ -59,17 +60,16 @@ public final class TimeColumn {
       CsvTable table, Columns columns, NumberParser numbers, ProblemLog log) {
     if (!columns.names(ELAPSED) && !columns.names(CLOCK)) {
       columns.missing(
-          "a column for the time, as in " + Quoted.of("elapsed [min:s]"),
-          "add a column of elapsed times, or of clock times headed "
-              + Quoted.of(clockSpec().head()));
+          Texts.of("input.time_column.column_for_time_as_in", Quoted.of("elapsed [min:s]")),
+          Texts.of("input.time_column.add_column_of_elapsed_times", Quoted.of(clockSpec().head())));
     } else if (columns.names(ELAPSED) && columns.names(CLOCK)) {
       log.add(
           ProblemCode.COLUMN_TWICE,
           table.header().line(),
           0,
-          "both an elapsed and a clock column",
-          "one column for the time",
-          "take one of them away, or give it another name");
+          Texts.of("input.time_column.both_elapsed_and_clock_column"),
+          Texts.of("input.time_column.one_column_for_time"),
+          Texts.of("input.common.take_one_of_them_away"));
     }
     Optional<TimeColumn> elapsed =
         columns
@@ -101,9 +101,9 @@ public final class TimeColumn {
           ProblemCode.TIME_MISSING,
           row.line(),
           column.number(),
-          "readings without a time",
-          "a time in each row that has a reading or a note",
-          "write the time, or take the row away");
+          Texts.of("input.time_column.readings_without_time"),
+          Texts.of("input.time_column.time_in_each_row_that"),
+          Texts.of("input.time_column.write_time_or_take_row"));
       return Double.NaN;
     }
     written++;
@@ -152,12 +152,11 @@ public final class TimeColumn {
         column.number(),
         column.foundAfter(row, previousRow),
         summerTimeEnds
-            ? "a time that is not before the one above; clocks go back an hour where daylight"
-                + " saving ends"
-            : "a time that is not before the one above",
+            ? Texts.of("input.time_column.time_that_is_not_before")
+            : Texts.of("input.time_column.time_that_is_not_before_one"),
         summerTimeEnds
-            ? "state the time zone in columns.csv, or write times with their offset from UTC"
-            : "correct the time, or put the rows in order");
+            ? Texts.of("input.common.state_time_zone_in_columns")
+            : Texts.of("input.time_column.correct_time_or_put_rows"));
   }
 
   /** Returns the gaps and jumps of the recording as a whole; only after a check without errors. */

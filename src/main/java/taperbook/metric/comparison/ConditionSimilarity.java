@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.result.Drives;
 import taperbook.session.Channel;
@@ -108,7 +109,7 @@ public final class ConditionSimilarity {
     List<String> words = new ArrayList<>();
     unlike(runs).forEach(item -> words.add(item.words()));
     if (startsApart(runs)) {
-      words.add("the state of charge at the start");
+      words.add(Texts.of("metric.condition_similarity.state_of_charge_at_start"));
     }
     return words;
   }

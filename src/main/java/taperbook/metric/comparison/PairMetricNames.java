@@ -2,7 +2,7 @@ package taperbook.metric.comparison;
 
 import java.util.List;
 import java.util.Set;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.plan.Basis;
 import taperbook.quantity.Unit;
 import taperbook.result.Method;
@@ -26,22 +26,22 @@ record PairMetricNames(String other) {
   }
 
   Metric sharedFrom() {
-    String label = Labels.of("number.shared_soc_from", other);
+    String label = Texts.of("number.shared_soc_from", other);
     return metric("shared_soc_from", label, Unit.PERCENT, Method.SHARED_WINDOW);
   }
 
   Metric sharedTo() {
-    String label = Labels.of("number.shared_soc_to", other);
+    String label = Texts.of("number.shared_soc_to", other);
     return metric("shared_soc_to", label, Unit.PERCENT, Method.SHARED_WINDOW);
   }
 
   Metric meanLead() {
-    String label = Labels.of("number.mean_lead_shared", other);
+    String label = Texts.of("number.mean_lead_shared", other);
     return metric("mean_lead_shared", label, Unit.KILOWATT, Method.POWER_LEAD);
   }
 
   Metric timeGain() {
-    String label = Labels.of("number.time_gain_shared", other);
+    String label = Texts.of("number.time_gain_shared", other);
     return metric("time_gain_shared", label, Unit.SECOND, Method.TIME_GAIN);
   }
 
@@ -50,24 +50,21 @@ record PairMetricNames(String other) {
     boolean ahead = order == Stretch.Order.AHEAD;
     String label =
         ahead
-            ? Labels.of("label.stretch_ahead", k, other)
-            : Labels.of("label.stretch_behind", k, other);
+            ? Texts.of("label.stretch_ahead", k, other)
+            : Texts.of("label.stretch_behind", k, other);
     return List.of(
         metric(
-            ids.from(),
-            Labels.of("number.lead_soc_from", label),
-            Unit.PERCENT,
-            Method.LEAD_STRETCH),
-        metric(ids.to(), Labels.of("number.lead_soc_to", label), Unit.PERCENT, Method.LEAD_STRETCH),
-        metric(ids.lead(), Labels.of("number.lead_power", label), Unit.KILOWATT, Method.POWER_LEAD),
+            ids.from(), Texts.of("number.lead_soc_from", label), Unit.PERCENT, Method.LEAD_STRETCH),
+        metric(ids.to(), Texts.of("number.lead_soc_to", label), Unit.PERCENT, Method.LEAD_STRETCH),
+        metric(ids.lead(), Texts.of("number.lead_power", label), Unit.KILOWATT, Method.POWER_LEAD),
         metric(
-            ids.gain(), Labels.of("number.lead_time_gain", label), Unit.SECOND, Method.TIME_GAIN));
+            ids.gain(), Texts.of("number.lead_time_gain", label), Unit.SECOND, Method.TIME_GAIN));
   }
 
   Metric crossing(int k) {
     return metric(
         "crossing_" + k + "_soc",
-        Labels.of("number.crossing_soc", k, other),
+        Texts.of("number.crossing_soc", k, other),
         Unit.PERCENT,
         Method.CURVE_CROSSING);
   }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.fit.Student;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.ReportPlan;
@@ -52,18 +52,14 @@ public final class RunMetrics {
     List<Caveat> caveats = new ArrayList<>();
     if (count == 2) {
       caveats.add(
-          new Caveat(
-              Caveat.Kind.REPEATS,
-              "Two runs say little of how runs differ: the interval of their mean reaches 12.7"
-                  + " standard uncertainties to either side. A third run makes it a third as wide."));
+          new Caveat(Caveat.Kind.REPEATS, Texts.of("metric.run_metrics.two_runs_say_little_of")));
     }
     if (!differences.isEmpty()) {
       caveats.add(
           new Caveat(
               Caveat.Kind.REPEATS,
-              "The runs are not alike in "
-                  + String.join(", ", differences)
-                  + ", so that their spread holds more than what differs from run to run."));
+              Texts.of(
+                  "metric.run_metrics.runs_are_not_alike_in", String.join(", ", differences))));
     }
     return caveats;
   }
@@ -79,7 +75,7 @@ public final class RunMetrics {
       runs.get(0).find(id).ifPresent(this::add);
     }
     double most = shares.values().stream().mapToDouble(s -> s).max().orElse(0);
-    String source = runs.size() + " runs";
+    String source = Texts.of("metric.run_metrics.runs", runs.size());
     return new Spread(Known.REPEATS, source, shares.getOrDefault(powerId, most), shares);
   }
 
@@ -93,31 +89,29 @@ public final class RunMetrics {
     List<Metric> entries =
         List.of(
             metric(
-                number, "_mean", Labels.of("number.run_mean", number.label(), n), Method.RUN_MEAN),
+                number, "_mean", Texts.of("number.run_mean", number.label(), n), Method.RUN_MEAN),
             metric(
                 number,
                 "_run_spread",
-                Labels.of("number.run_spread", number.label(), n),
+                Texts.of("number.run_spread", number.label(), n),
                 Method.RUN_SPREAD),
             metric(
                 number,
                 "_run_to_run",
-                Labels.of("number.run_to_run", number.label(), n),
+                Texts.of("number.run_to_run", number.label(), n),
                 Method.RUN_TO_RUN),
             metric(
-                number,
-                "_next_run",
-                Labels.of("number.next_run", number.label()),
-                Method.NEXT_RUN));
+                number, "_next_run", Texts.of("number.next_run", number.label()), Method.NEXT_RUN));
     if (n < 2) {
-      entries.forEach(e -> collector.withheld(e, "fewer than two of the runs have this number"));
+      entries.forEach(
+          e -> collector.withheld(e, Texts.of("metric.run_metrics.fewer_than_two_of_runs")));
       return;
     }
     RunStatistics statistics = statistics(measured);
     List<RowRef> rows = measured.stream().flatMap(m -> m.origin().rows().stream()).toList();
     List<Caveat> own = new ArrayList<>(caveats);
     if (n < runs.size()) {
-      String count = "Only " + n + " of the " + runs.size() + " runs have this number.";
+      String count = Texts.of("metric.run_metrics.only_of_runs_have_this", n, runs.size());
       own.add(new Caveat(Caveat.Kind.REPEATS, count));
     }
     collector.covered(entries.get(0), statistics.meanOfAll(), 0.95, rows, own);

@@ -3,6 +3,7 @@ package taperbook.metric.comparison;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.GapRule;
 import taperbook.metric.bounds.MonotoneBounds;
 import taperbook.metric.course.Courses;
@@ -36,11 +37,11 @@ record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
   /** Explains why {@link #of} is empty, as a sentence without its full stop. */
   static String whyNot(Session session) {
     if (session.trace(Channel.SOC).isEmpty()) {
-      return "no state of charge was recorded in " + session.name();
+      return Texts.of("metric.side.no_state_of_charge_was", session.name());
     }
     return session.trace(Channel.POWER).isEmpty()
-        ? "no power was recorded in " + session.name()
-        : "power and state of charge were not read over the same time in " + session.name();
+        ? Texts.of("metric.side.no_power_was_recorded_in", session.name())
+        : Texts.of("metric.side.power_and_state_of_charge", session.name());
   }
 
   /** Returns the start of its curve, %. */

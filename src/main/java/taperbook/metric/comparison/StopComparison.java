@@ -2,6 +2,7 @@ package taperbook.metric.comparison;
 
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.metric.course.Courses;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
@@ -43,7 +44,7 @@ public record StopComparison(Outcome ratio, List<Interval> below, List<RowRef> r
     double from = Math.max(one.get().start().value(), other.get().start().value());
     double to = Math.min(one.get().end().value(), other.get().end().value());
     if (to - from < LEAST_PERCENT) {
-      return withheld("the two stops share less than 1 % of state of charge");
+      return withheld(Texts.of("metric.stop_comparison.two_stops_share_less_than"));
     }
     Pair pair = new Pair(one.get(), other.get(), new Interval(from, to), runShare);
     Estimate ratio = pair.meanRatio(from, to);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.result.Contribution;
@@ -238,7 +239,7 @@ public final class Courses {
     double[] values = values(quantity);
     Optional<Estimate> estimate = estimate(values);
     return estimate.isEmpty()
-        ? new Outcome.Withheld("the readings do not bound it")
+        ? new Outcome.Withheld(Texts.of("metric.courses.readings_do_not_bound_it"))
         : new Outcome.Measured(estimate.get(), COVERAGE, budget(values));
   }
 

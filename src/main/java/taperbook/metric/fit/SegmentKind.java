@@ -1,6 +1,6 @@
 package taperbook.metric.fit;
 
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 
 /** The kind of a segment of a charging curve. */
 public enum SegmentKind {
@@ -23,6 +23,6 @@ public enum SegmentKind {
 
   /** Returns the kind as text. */
   public String words() {
-    return Labels.of(label);
+    return Texts.of(label);
   }
 }

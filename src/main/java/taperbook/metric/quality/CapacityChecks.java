@@ -3,7 +3,7 @@ package taperbook.metric.quality;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.Derived;
 import taperbook.metric.recording.DrivenEnergy;
 import taperbook.metric.recording.Recording;
@@ -23,7 +23,7 @@ import taperbook.session.RangeTest;
 
 /** Cross-checks of the energy of a full battery: by charging, by driving, and as stated. */
 final class CapacityChecks {
-  private static final String FITTED = Labels.of("side.by_line");
+  private static final String FITTED = Texts.of("side.by_line");
 
   private final Recording recording;
   private final Numbers numbers;
@@ -42,13 +42,13 @@ final class CapacityChecks {
     checks.add(
         new CrossCheck(
             "check_energy_per_soc",
-            Labels.of("check.energy_per_soc"),
+            Texts.of("check.energy_per_soc"),
             Unit.KILOWATT_HOUR_PER_PERCENT,
             perShare()));
     checks.add(
         new CrossCheck(
             "check_full_energy",
-            Labels.of("check.full_energy", Losses.percent(drivenOverCharged)),
+            Texts.of("check.full_energy", Losses.percent(drivenOverCharged)),
             Unit.KILOWATT_HOUR,
             againstDrive()));
     Facts<ConditionItem> facts = recording.session().conditions();
@@ -59,7 +59,7 @@ final class CapacityChecks {
                 checks.add(
                     new CrossCheck(
                         "check_usable_energy",
-                        Labels.of("check.usable_energy", Losses.percent(drivenOverCharged)),
+                        Texts.of("check.usable_energy", Losses.percent(drivenOverCharged)),
                         Unit.KILOWATT_HOUR,
                         againstStated(stated))));
     return checks;
@@ -74,7 +74,7 @@ final class CapacityChecks {
     if (fitted.withheld().isPresent()) {
       return new NotPossible(fitted.withheld().get());
     }
-    return new Compared(side(Labels.of("side.by_ends"), ends), side(FITTED, fitted));
+    return new Compared(side(Texts.of("side.by_ends"), ends), side(FITTED, fitted));
   }
 
   private CheckOutcome againstDrive() {
@@ -88,7 +88,7 @@ final class CapacityChecks {
     return new Compared(
         side(FITTED, fitted),
         new Side(
-            Labels.of("side.drive_energy_over_share"),
+            Texts.of("side.drive_energy_over_share"),
             driven.estimate().orElseThrow(),
             driven.rows()),
         drivenOverCharged);
@@ -102,7 +102,7 @@ final class CapacityChecks {
     return new Compared(
         side(FITTED, fitted),
         new Side(
-            Labels.of("side.usable_energy", stated.howKnown().words()),
+            Texts.of("side.usable_energy", stated.howKnown().words()),
             stated.amount().orElseThrow(),
             List.of(stated.row())),
         drivenOverCharged);

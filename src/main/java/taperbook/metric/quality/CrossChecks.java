@@ -3,7 +3,7 @@ package taperbook.metric.quality;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyCounter;
 import taperbook.metric.bounds.PowerIntegral;
 import taperbook.metric.recording.RangeFigures;
@@ -62,32 +62,32 @@ public final class CrossChecks {
   private CrossCheck counterAgainstPower() {
     return new CrossCheck(
         "check_energy_counter",
-        Labels.of("check.energy_counter"),
+        Texts.of("check.energy_counter"),
         Unit.KILOWATT_HOUR,
         counterOutcome());
   }
 
   private CheckOutcome counterOutcome() {
     if (recording.counter().isEmpty() || recording.integral().isEmpty()) {
-      return new NotPossible("the session did not record both energy and power");
+      return new NotPossible(Texts.of("metric.cross_checks.session_did_not_record_both"));
     }
     EnergyCounter counter = recording.counter().get();
     PowerIntegral integral = recording.integral().get();
     double from = Math.max(counter.span().low(), integral.span().low());
     double to = Math.min(counter.span().high(), integral.span().high());
     if (from >= to) {
-      return new NotPossible("energy and power were not read over a common time");
+      return new NotPossible(Texts.of("metric.cross_checks.energy_and_power_were_not"));
     }
     return new Compared(
-        new Side(Labels.of("side.by_counter"), counter.between(from, to), counter.rows(from, to)),
-        new Side(Labels.of("side.by_power"), integral.between(from, to), integral.rows(from, to)),
+        new Side(Texts.of("side.by_counter"), counter.between(from, to), counter.rows(from, to)),
+        new Side(Texts.of("side.by_power"), integral.between(from, to), integral.rows(from, to)),
         Losses.powerOverCounter(recording.session().conditions()));
   }
 
   private CrossCheck shareAgainstConsumption(WantedDistance distance) {
     return new CrossCheck(
         "check_energy_for_" + distance.idPart(),
-        Labels.of("check.energy_for", distance.words(), Losses.percent(drivenOverCharged)),
+        Texts.of("check.energy_for", distance.words(), Losses.percent(drivenOverCharged)),
         Unit.KILOWATT_HOUR,
         shareOutcome(distance));
   }
@@ -109,9 +109,9 @@ public final class CrossChecks {
     rows.addAll(perShare.origin().rows());
     return new Compared(
         new Side(
-            Labels.of("side.by_driven_share"), share.get().times(perShare.estimate().get()), rows),
+            Texts.of("side.by_driven_share"), share.get().times(perShare.estimate().get()), rows),
         new Side(
-            Labels.of("side.by_consumption"),
+            Texts.of("side.by_consumption"),
             consumption.get().times(distance.kilometres() / 1000),
             range.consumption().rows()),
         drivenOverCharged);
@@ -120,7 +120,7 @@ public final class CrossChecks {
   private CrossCheck consumptionAgainstDisplay() {
     return new CrossCheck(
         "check_consumption_displayed",
-        Labels.of("check.consumption_displayed"),
+        Texts.of("check.consumption_displayed"),
         Unit.WATT_HOUR_PER_KILOMETRE,
         consumptionOutcome());
   }
@@ -131,37 +131,34 @@ public final class CrossChecks {
     }
     Optional<Estimate> displayed = test.get().facts().amount(RangeItem.CONSUMPTION_DISPLAYED);
     if (displayed.isEmpty()) {
-      return new NotPossible("no displayed consumption was recorded");
+      return new NotPossible(Texts.of("metric.cross_checks.no_displayed_consumption_was_recorded"));
     }
     Optional<Estimate> used = test.get().facts().amount(RangeItem.ENERGY_USED);
     Optional<Estimate> read = test.get().facts().amount(RangeItem.DISTANCE);
     if (used.isEmpty() || read.filter(d -> d.bounds().low() > 0).isEmpty()) {
-      return new NotPossible("the energy used or the distance is not known");
+      return new NotPossible(Texts.of("metric.cross_checks.energy_used_or_distance_is"));
     }
     // The car divides by its own odometer, so its figure is compared with the distance as read.
     return new Compared(
         new Side(
-            Labels.of("side.energy_over_distance"),
+            Texts.of("side.energy_over_distance"),
             used.get().times(1000).over(read.get()),
             RangeFigures.rows(test.get().facts(), RangeItem.ENERGY_USED, RangeItem.DISTANCE)),
         new Side(
-            Labels.of("side.as_displayed"),
+            Texts.of("side.as_displayed"),
             displayed.get(),
             RangeFigures.rows(test.get().facts(), RangeItem.CONSUMPTION_DISPLAYED)));
   }
 
   private CrossCheck legsAgainstDrive(RangeTest drive) {
     return new CrossCheck(
-        "check_legs_distance",
-        Labels.of("check.legs_distance"),
-        Unit.KILOMETRE,
-        legsOutcome(drive));
+        "check_legs_distance", Texts.of("check.legs_distance"), Unit.KILOMETRE, legsOutcome(drive));
   }
 
   private CheckOutcome legsOutcome(RangeTest drive) {
     Optional<Estimate> read = drive.facts().amount(RangeItem.DISTANCE);
     if (read.isEmpty()) {
-      return new NotPossible("the distance driven is not known");
+      return new NotPossible(Texts.of("metric.common.distance_driven_is_not_known"));
     }
     double sum = 0;
     Interval bounds = Interval.exactly(0);
@@ -173,9 +170,9 @@ public final class CrossChecks {
     }
     return new Compared(
         new Side(
-            Labels.of("side.drive_distance_as_read"),
+            Texts.of("side.drive_distance_as_read"),
             read.get(),
             RangeFigures.rows(drive.facts(), RangeItem.DISTANCE)),
-        new Side(Labels.of("side.legs_as_read"), new Estimate(sum, bounds.hull(sum)), rows));
+        new Side(Texts.of("side.legs_as_read"), new Estimate(sum, bounds.hull(sum)), rows));
   }
 }

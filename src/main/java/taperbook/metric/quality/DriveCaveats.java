@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Drives;
@@ -58,19 +59,13 @@ public final class DriveCaveats {
 
   private static String mean(Drives drives, NumberFormatter formatter) {
     List<String> names = drives.agreeing().stream().map(RangeTest::name).toList();
-    return "Consumption and range are the mean of "
-        + names.size()
-        + " drives ("
-        + String.join(", ", names)
-        + ") at the same speed, within "
-        + formatter.exactly(Drives.SAME_SPEED, Unit.KILOMETRE_PER_HOUR)
-        + ", and in air within "
-        + formatter.degrees(Estimate.exactly(Drives.SIMILAR_TEMPERATURE))
-        + " of each other."
-        + (names.size() == 2
-            ? " Two drives tell little of how much drives differ, hence the wide intervals: a third"
-                + " makes them narrower by far."
-            : "");
+    return Texts.of(
+        "metric.drive_caveats.consumption_and_range_are_mean",
+        names.size(),
+        String.join(", ", names),
+        formatter.exactly(Drives.SAME_SPEED, Unit.KILOMETRE_PER_HOUR),
+        formatter.degrees(Estimate.exactly(Drives.SIMILAR_TEMPERATURE)),
+        names.size() == 2 ? Texts.of("metric.drive_caveats.two_drives_tell_little_of") : "");
   }
 
   private static List<Caveat> of(RangeTest test, NumberFormatter formatter) {
@@ -84,7 +79,8 @@ public final class DriveCaveats {
     all.climateControl();
     all.facts
         .text(RangeItem.REMARKS)
-        .ifPresent(remark -> all.add(Kind.REMARK, "Of the range test: " + remark));
+        .ifPresent(
+            remark -> all.add(Kind.REMARK, Texts.of("metric.drive_caveats.of_range_test", remark)));
     return all.caveats;
   }
 
@@ -106,31 +102,26 @@ public final class DriveCaveats {
     if (!whole) {
       add(
           Kind.RANGE_TEST,
-          "The range test drove the battery from "
-              + formatter.value(start.get(), Unit.PERCENT)
-              + " to "
-              + formatter.value(end.get(), Unit.PERCENT)
-              + ".",
-          "The range of a full battery is scaled from that, taking each per cent to drive the same"
-              + " distance.");
+          Texts.of(
+              "metric.drive_caveats.range_test_drove_battery_from",
+              formatter.value(start.get(), Unit.PERCENT),
+              formatter.value(end.get(), Unit.PERCENT)),
+          Texts.of("metric.drive_caveats.range_of_full_battery_is"));
     }
   }
 
   private void distanceSource() {
     if (facts.text(RangeItem.DISTANCE_SOURCE).isEmpty()) {
-      add(Kind.RANGE_TEST, "What the distance was read from is not known.");
+      add(Kind.RANGE_TEST, Texts.of("metric.drive_caveats.what_distance_was_read_from"));
     }
     if (facts.amount(RangeItem.ODOMETER_CORRECTION).isEmpty()) {
-      add(
-          Kind.RANGE_TEST,
-          "The distance is not corrected: how far its source is off is not known, and the bounds"
-              + " hold its rounding only.");
+      add(Kind.RANGE_TEST, Texts.of("metric.drive_caveats.distance_is_not_corrected_how"));
     }
   }
 
   private void speed() {
     if (facts.amount(RangeItem.AVERAGE_SPEED).isEmpty()) {
-      add(Kind.DRIVE, "The average speed of the range test is not known.");
+      add(Kind.DRIVE, Texts.of("metric.drive_caveats.average_speed_of_range_test"));
       return;
     }
     Estimate average = facts.amount(RangeItem.AVERAGE_SPEED).get();
@@ -141,66 +132,64 @@ public final class DriveCaveats {
             target ->
                 add(
                     Kind.DRIVE,
-                    "The average speed of the range test, "
-                        + formatter.value(average, Unit.KILOMETRE_PER_HOUR)
-                        + ", is far above the speed that was aimed at, "
-                        + formatter.value(target, Unit.KILOMETRE_PER_HOUR)
-                        + ": one of the two is probably wrong."));
+                    Texts.of(
+                        "metric.drive_caveats.average_speed_of_range_test_is",
+                        formatter.value(average, Unit.KILOMETRE_PER_HOUR),
+                        formatter.value(target, Unit.KILOMETRE_PER_HOUR))));
   }
 
   private void weather() {
     Optional<Estimate> air = facts.amount(RangeItem.AMBIENT_TEMPERATURE);
     if (air.isEmpty()) {
-      add(Kind.DRIVE, "The air temperature during the range test is not known.");
+      add(Kind.DRIVE, Texts.of("metric.drive_caveats.air_temperature_during_range_test"));
     } else {
       MildWeather.below(air.get()).ifPresent(far -> cold(air.get(), far));
       MildWeather.above(air.get()).ifPresent(far -> hot(air.get(), far));
     }
     Optional<Estimate> wind = facts.amount(RangeItem.WIND_SPEED);
     if (wind.isEmpty()) {
-      add(Kind.DRIVE, "The wind during the range test is not known.");
+      add(Kind.DRIVE, Texts.of("metric.drive_caveats.wind_during_range_test_is"));
     } else if (wind.get().value() >= WIND_KILOMETRES_PER_HOUR) {
       add(
           Kind.DRIVE,
-          "A wind of "
-              + formatter.value(wind.get(), Unit.KILOMETRE_PER_HOUR)
-              + " blew during the range test.",
-          "Wind costs energy even out and back.");
+          Texts.of(
+              "metric.drive_caveats.wind_of_blew_during_range",
+              formatter.value(wind.get(), Unit.KILOMETRE_PER_HOUR)),
+          Texts.of("metric.drive_caveats.wind_costs_energy_even_out"));
     }
   }
 
   private void cold(Estimate air, Estimate far) {
     add(
         Kind.DRIVE,
-        airDuringTest(air)
-            + formatter.degrees(far)
-            + " colder than "
-            + MildWeather.words(formatter)
-            + ".",
-        "The colder it is, the more heating and the denser air take; in mild weather the car would"
-            + " go farther.");
+        Texts.of(
+            "metric.common.colder_than",
+            airDuringTest(air),
+            formatter.degrees(far),
+            MildWeather.words(formatter)),
+        Texts.of("metric.drive_caveats.colder_it_is_more_heating"));
   }
 
   private void hot(Estimate air, Estimate far) {
     add(
         Kind.DRIVE,
-        airDuringTest(air)
-            + formatter.degrees(far)
-            + " hotter than "
-            + MildWeather.words(formatter)
-            + ".",
-        "The hotter it is, the more cooling takes; in mild weather the car would go farther, unless"
-            + " thinner air makes up for it.");
+        Texts.of(
+            "metric.common.hotter_than",
+            airDuringTest(air),
+            formatter.degrees(far),
+            MildWeather.words(formatter)),
+        Texts.of("metric.drive_caveats.hotter_it_is_more_cooling"));
   }
 
   private String airDuringTest(Estimate air) {
-    return "The air was at " + formatter.value(air, Unit.CELSIUS) + " during the range test, ";
+    return Texts.of(
+        "metric.drive_caveats.air_was_at_during_range", formatter.value(air, Unit.CELSIUS));
   }
 
   private void route() {
     Optional<String> route = facts.text(RangeItem.ROUTE);
     if (route.isEmpty()) {
-      add(Kind.DRIVE, "The shape of the route is not known.");
+      add(Kind.DRIVE, Texts.of("metric.drive_caveats.shape_of_route_is_not"));
       return;
     }
     if (!route.get().equals("one way")) {
@@ -209,21 +198,21 @@ public final class DriveCaveats {
     Optional<Estimate> start = facts.amount(RangeItem.START_ELEVATION);
     Optional<Estimate> end = facts.amount(RangeItem.END_ELEVATION);
     if (start.isEmpty() || end.isEmpty()) {
-      add(Kind.DRIVE, "The route went one way, and its climb or fall is not known.");
+      add(Kind.DRIVE, Texts.of("metric.drive_caveats.route_went_one_way_and"));
     } else if (Math.abs(end.get().value() - start.get().value()) >= CLIMB_METRES) {
       add(
           Kind.DRIVE,
-          "The route went one way and ended "
-              + formatter.value(end.get().minus(start.get()), Unit.METRE)
-              + " above its start (a minus sign means below).");
+          Texts.of(
+              "metric.drive_caveats.route_went_one_way_and_ended",
+              formatter.value(end.get().minus(start.get()), Unit.METRE)));
     } else {
-      add(Kind.DRIVE, "The route went one way, so that wind is not averaged out.");
+      add(Kind.DRIVE, Texts.of("metric.drive_caveats.route_went_one_way_so"));
     }
   }
 
   private void climateControl() {
     if (facts.text(RangeItem.CLIMATE_CONTROL).isEmpty()) {
-      add(Kind.DRIVE, "The setting of heating or cooling in the range test is not known.");
+      add(Kind.DRIVE, Texts.of("metric.drive_caveats.setting_of_heating_or_cooling"));
     }
   }
 }

@@ -3,6 +3,7 @@ package taperbook.metric.quality;
 import java.util.ArrayList;
 import java.util.List;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.EventFinder;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
@@ -37,45 +38,42 @@ final class EventCaveats {
     String at =
         event
             .charge()
-            .map(c -> " at " + formatter.value(c, Unit.PERCENT) + " of charge")
+            .map(
+                c ->
+                    Texts.of("metric.event_caveats.at_of_charge", formatter.value(c, Unit.PERCENT)))
             .orElse("");
-    return "Charging was interrupted"
-        + at
-        + ": it stood still for "
-        + amount(event.seconds())
-        + ", beginning "
-        + amount(event.start())
-        + " after plugging in"
-        + noted(event.note())
-        + ". Times and averages across it include it and say so; where they are given without it,"
-        + " what the power lost by climbing again is not taken off."
-        + (powerRead ? " The fitted segments leave its readings out." : "");
+    return Texts.of(
+        "metric.event_caveats.charging_was_interrupted_it_stood",
+        at,
+        amount(event.seconds()),
+        amount(event.start()),
+        noted(event.note()),
+        powerRead ? Texts.of("metric.event_caveats.fitted_segments_leave_its_readings") : "");
   }
 
   private String notRead(Event event) {
-    return "From "
-        + moment(event.start())
-        + " to "
-        + moment(event.end())
-        + " after plugging in the "
-        + event.channel().map(EventCaveats::display).orElse("display")
-        + " was not read while other displays were"
-        + noted(event.note())
-        + ".";
+    return Texts.of(
+        "metric.event_caveats.from_to_after_plugging_in",
+        moment(event.start()),
+        moment(event.end()),
+        event.channel().map(EventCaveats::display).orElse("display"),
+        noted(event.note()));
   }
 
   private static String display(Channel channel) {
-    return channel == Channel.SOC ? "state of charge" : channel.columnName();
+    return channel == Channel.SOC
+        ? Texts.of("metric.common.state_of_charge")
+        : channel.columnName();
   }
 
   /** Returns the tester's note as part of a sentence; empty if there is none. */
   static String noted(String note) {
-    return note.isEmpty() ? "" : ", where the tester noted \u201c" + note + "\u201d";
+    return note.isEmpty() ? "" : Texts.of("metric.event_caveats.where_tester_noted", note);
   }
 
   /** Returns the tester's note within a gap as the end of a sentence; empty if there is none. */
   static String inGap(String note) {
-    return note.isEmpty() ? "" : " beyond what the tester noted: \u201c" + note + "\u201d";
+    return note.isEmpty() ? "" : Texts.of("metric.event_caveats.beyond_what_tester_noted", note);
   }
 
   private String amount(Interval seconds) {

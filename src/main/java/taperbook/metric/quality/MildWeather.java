@@ -2,6 +2,7 @@ package taperbook.metric.quality;
 
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -32,8 +33,8 @@ final class MildWeather {
 
   /** Describes the range of mild weather. */
   static String words(NumberFormatter formatter) {
-    return "mild weather (taken as "
-        + formatter.range(new Interval(LEAST_CELSIUS, MOST_CELSIUS), Unit.CELSIUS)
-        + ")";
+    return Texts.of(
+        "metric.mild_weather.mild_weather_taken_as",
+        formatter.range(new Interval(LEAST_CELSIUS, MOST_CELSIUS), Unit.CELSIUS));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.Recording;
 import taperbook.metric.session.Plateau;
 import taperbook.quantity.Estimate;
@@ -40,8 +41,7 @@ final class PlateauCaveats {
     PlateauCaveats all = new PlateauCaveats(recording);
     List<String> sentences = new ArrayList<>();
     if (all.station.isEmpty()) {
-      sentences.add(
-          "The station's rated power is not known, so the station may have set the limit.");
+      sentences.add(Texts.of("metric.plateau_caveats.station_s_rated_power_is"));
     } else {
       all.byRating(all.station.get()).ifPresent(sentences::add);
     }
@@ -61,12 +61,11 @@ final class PlateauCaveats {
     boolean carIsRatedHigher = car.filter(c -> c.value() > rating.value()).isPresent();
     if (carIsRatedHigher) {
       return Optional.of(
-          "The station is rated at "
-              + kilowatts(rating)
-              + ", below the "
-              + kilowatts(car.orElseThrow())
-              + " that the maker states for the car"
-              + otherReadings(rating));
+          Texts.of(
+              "metric.plateau_caveats.station_is_rated_at_below",
+              kilowatts(rating),
+              kilowatts(car.orElseThrow()),
+              otherReadings(rating)));
     }
     return recording.power().flatMap(power -> nearRating(power, rating));
   }
@@ -82,57 +81,45 @@ final class PlateauCaveats {
   }
 
   private String powerHeld(Plateau found) {
-    return "The power was held at "
-        + kilowatts(found.power().estimate())
-        + " for "
-        + formatter.value(found.duration(), Unit.SECOND);
+    return Texts.of(
+        "metric.plateau_caveats.power_was_held_at_for",
+        kilowatts(found.power().estimate()),
+        formatter.value(found.duration(), Unit.SECOND));
   }
 
   private String limitedBy(Plateau found, Estimate rating) {
-    String opening = ", at the station's rating of " + kilowatts(rating);
+    String opening = Texts.of("metric.plateau_caveats.at_station_s_rating_of", kilowatts(rating));
     if (car.isEmpty()) {
-      return opening
-          + ": the station may have set the plateau. The peak power that the maker states for the"
-          + " car is not known.";
+      return Texts.of("metric.plateau_caveats.station_may_have_set_plateau", opening);
     }
     String rated = kilowatts(car.get());
     double margin = close(found.power().halfStep(), rating);
     if (car.get().value() > rating.value() + margin) {
-      return opening
-          + ", while the maker states "
-          + rated
-          + " for the car: the station set the plateau, not the car.";
+      return Texts.of("metric.plateau_caveats.while_maker_states_for_car", opening, rated);
     }
-    return opening
-        + ", and the maker states "
-        + rated
-        + " for the car: whether the station or the car set the plateau cannot be told.";
+    return Texts.of("metric.plateau_caveats.and_maker_states_for_car", opening, rated);
   }
 
   private String otherReadings(Estimate rating) {
     Optional<Trace> lower =
         recording.power().filter(p -> p.max() < rating.value() - close(p.halfStep(), rating));
     if (lower.isEmpty()) {
-      return ": the station may have set the limit.";
+      return Texts.of("metric.plateau_caveats.station_may_have_set_limit");
     }
-    return ", but the highest power read, "
-        + kilowatts(Estimate.around(lower.get().max(), lower.get().halfStep()))
-        + ", stays below that rating: something else set the limit first.";
+    return Texts.of(
+        "metric.plateau_caveats.but_highest_power_read_stays",
+        kilowatts(Estimate.around(lower.get().max(), lower.get().halfStep())));
   }
 
   private Optional<String> nearRating(Trace power, Estimate rating) {
     double margin = close(power.halfStep(), rating);
     if (power.max() > rating.value() + margin) {
       return Optional.of(
-          "The highest power read lies above the station's rating of "
-              + kilowatts(rating)
-              + ": one of the two is not right.");
+          Texts.of("metric.plateau_caveats.highest_power_read_lies_above", kilowatts(rating)));
     }
     return power.max() >= rating.value() - margin
         ? Optional.of(
-            "The highest power read comes close to the station's rating of "
-                + kilowatts(rating)
-                + ": the station may have set the limit.")
+            Texts.of("metric.plateau_caveats.highest_power_read_comes_close", kilowatts(rating)))
         : Optional.empty();
   }
 
@@ -142,9 +129,8 @@ final class PlateauCaveats {
             p.heldCurrent()
                 .map(
                     current ->
-                        "The plateau follows a current limit of "
-                            + formatter.value(current.estimate(), Unit.AMPERE)
-                            + ": the current stays flat while the voltage rises. Whether the"
-                            + " station, its cable or the car sets that limit cannot be told."));
+                        Texts.of(
+                            "metric.plateau_caveats.plateau_follows_current_limit_of",
+                            formatter.value(current.estimate(), Unit.AMPERE))));
   }
 }

@@ -3,6 +3,7 @@ package taperbook.metric.quality;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.Recording;
 import taperbook.session.Caveat;
 import taperbook.session.Channel;
@@ -16,8 +17,12 @@ final class ReadingCaveats {
   static List<Caveat> of(Recording recording) {
     Review review = recording.session().review();
     List<String> sentences = new ArrayList<>();
-    rows(review, true).forEach(r -> sentences.add("Looked at again and confirmed: " + r + "."));
-    rows(review, false).forEach(r -> sentences.add("Left out as doubtful: " + r + "."));
+    rows(review, true)
+        .forEach(
+            r ->
+                sentences.add(Texts.of("metric.reading_caveats.looked_at_again_and_confirmed", r)));
+    rows(review, false)
+        .forEach(r -> sentences.add(Texts.of("metric.reading_caveats.left_out_as_doubtful", r)));
     return sentences.stream().map(s -> new Caveat(Caveat.Kind.DOUBTFUL_READING, s)).toList();
   }
 
@@ -29,8 +34,9 @@ final class ReadingCaveats {
   }
 
   private static String words(AsRead looked) {
-    return looked.channels().stream().map(Channel::columnName).collect(Collectors.joining(" and "))
-        + " in "
-        + looked.row();
+    return Texts.of(
+        "metric.reading_caveats.in",
+        looked.channels().stream().map(Channel::columnName).collect(Collectors.joining(" and ")),
+        looked.row());
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.session.Caveat;
@@ -64,13 +65,13 @@ final class RouteCaveats {
     Estimate apart = above ? rise : rise.times(-1);
     if (apart.bounds().low() > SAME_HEIGHT_METRES) {
       add(
-          "The route is stated as "
-              + route
-              + ", but it ended "
-              + formatter.value(apart, Unit.METRE)
-              + (above ? " above" : " below")
-              + " its start: one of the two is wrong, or the drive did not come back to where it"
-              + " began.");
+          Texts.of(
+              "metric.route_caveats.route_is_stated_as_but",
+              route,
+              formatter.value(apart, Unit.METRE),
+              above
+                  ? Texts.of("metric.route_caveats.above")
+                  : Texts.of("metric.route_caveats.below")));
     }
   }
 
@@ -84,17 +85,16 @@ final class RouteCaveats {
     double longer = Math.max(out.get().bounds().low(), back.get().bounds().low());
     if (longer > (1 + SAME_WAY_SHARE) * shorter) {
       add(
-          "The route is stated as out and back, but the legs out add up to "
-              + formatter.value(out.get(), Unit.KILOMETRE)
-              + " and the legs back to "
-              + formatter.value(back.get(), Unit.KILOMETRE)
-              + ": it was not the same way.");
+          Texts.of(
+              "metric.route_caveats.route_is_stated_as_out",
+              formatter.value(out.get(), Unit.KILOMETRE),
+              formatter.value(back.get(), Unit.KILOMETRE)));
     }
   }
 
   private void wayBack() {
     if (distance("out").isPresent() && distance("back").isPresent()) {
-      add("The route is stated as one way, but it has legs called out and legs called back.");
+      add(Texts.of("metric.route_caveats.route_is_stated_as_one"));
     }
   }
 
@@ -118,13 +118,11 @@ final class RouteCaveats {
       Estimate start = leg.soc().get().start();
       if (start.bounds().low() > end.bounds().high()) {
         add(
-            "Leg "
-                + leg.name()
-                + " began at "
-                + formatter.value(start, Unit.PERCENT)
-                + ", and the leg before it ended at "
-                + formatter.value(end, Unit.PERCENT)
-                + ": the car was charged in between, or one of the two is wrong.");
+            Texts.of(
+                "metric.route_caveats.leg_began_at_and_leg",
+                leg.name(),
+                formatter.value(start, Unit.PERCENT),
+                formatter.value(end, Unit.PERCENT)));
       }
     }
   }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.GapRule;
 import taperbook.metric.recording.EventFinder;
 import taperbook.metric.recording.Recording;
@@ -82,49 +83,51 @@ public final class SessionCaveats {
     if (start.isEmpty()) {
       add(
           Kind.BATTERY_TEMPERATURE,
-          "The battery's temperature at plugging in is not known. A cold battery charges below its"
-              + " usual curve until it is warm.");
+          Texts.of("metric.session_caveats.battery_s_temperature_at_plugging"));
       return;
     }
-    String opening = "The battery was at " + amount(start.get(), Unit.CELSIUS) + " at plugging in";
+    String opening =
+        Texts.of(
+            "metric.session_caveats.battery_was_at_at_plugging", amount(start.get(), Unit.CELSIUS));
     Estimate below = Estimate.exactly(WARM_BATTERY_CELSIUS).minus(start.get());
     if (Math.rint(below.value()) >= 1) {
       add(
           Kind.BATTERY_TEMPERATURE,
-          opening
-              + how(ConditionItem.BATTERY_TEMPERATURE_AT_START)
-              + ", "
-              + formatter.degrees(below)
-              + " below the "
-              + formatter.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)
-              + " from which on a battery is taken to be warm enough.",
-          "The cooler it is, the further and longer it charges below its curve.");
+          Texts.of(
+              "metric.session_caveats.below_from_which_on_battery",
+              opening,
+              how(ConditionItem.BATTERY_TEMPERATURE_AT_START),
+              formatter.degrees(below),
+              formatter.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)),
+          Texts.of("metric.session_caveats.cooler_it_is_further_and"));
     } else if (isEstimated(ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
-      add(Kind.BATTERY_TEMPERATURE, opening + ", by an estimate.");
+      add(Kind.BATTERY_TEMPERATURE, Texts.of("metric.session_caveats.by_estimate", opening));
     }
   }
 
   private void preconditioning() {
     Optional<String> done = facts.text(ConditionItem.PRECONDITIONED);
     if (done.isEmpty()) {
-      add(Kind.PRECONDITIONING, "It is not known whether the car had preconditioned its battery.");
+      add(Kind.PRECONDITIONING, Texts.of("metric.session_caveats.it_is_not_known_whether"));
       return;
     }
     if (done.get().equals("no")) {
-      add(Kind.PRECONDITIONING, "The battery had not been preconditioned.");
+      add(
+          Kind.PRECONDITIONING,
+          Texts.of("metric.session_caveats.battery_had_not_been_preconditioned"));
       return;
     }
     Optional<Estimate> time = facts.amount(ConditionItem.PRECONDITIONING_TIME);
     if (time.isEmpty()) {
       add(
           Kind.PRECONDITIONING,
-          "The car had preconditioned its battery, but for how long is not known.");
+          Texts.of("metric.session_caveats.car_had_preconditioned_its_battery"));
     } else if (time.get().value() < SHORT_PRECONDITIONING_SECONDS) {
       add(
           Kind.PRECONDITIONING,
-          "Preconditioning began only "
-              + amount(time.get(), Unit.SECOND)
-              + " before plugging in, which may be too late to have warmed the battery through.");
+          Texts.of(
+              "metric.session_caveats.preconditioning_began_only_before_plugging",
+              amount(time.get(), Unit.SECOND)));
     }
   }
 
@@ -136,16 +139,15 @@ public final class SessionCaveats {
               String start = recording.percent(soc.firstValue(), soc);
               add(
                   Kind.STARTING_SOC,
-                  "The session began at " + start + ".",
-                  "A session that begins elsewhere meets another part of the curve: its minutes and"
-                      + " miles differ even on the same car.");
+                  Texts.of("metric.session_caveats.session_began_at", start),
+                  Texts.of("metric.session_caveats.session_that_begins_elsewhere_meets"));
               if (soc.firstSecond() > 0) {
                 add(
                     Kind.STARTING_SOC,
-                    "State of charge was first read "
-                        + amount(
-                            Estimate.around(soc.firstSecond(), soc.clockHalfStep()), Unit.SECOND)
-                        + " after plugging in; what was added before is not counted as distance.");
+                    Texts.of(
+                        "metric.session_caveats.state_of_charge_was_first",
+                        amount(
+                            Estimate.around(soc.firstSecond(), soc.clockHalfStep()), Unit.SECOND)));
               }
             });
   }
@@ -161,97 +163,81 @@ public final class SessionCaveats {
             p ->
                 add(
                     Kind.CLOCK,
-                    "The first row shows "
-                        + amount(Estimate.around(p.firstValue(), p.halfStep()), Unit.KILOWATT)
-                        + ".",
-                    "Power was flowing by then, so times count from that row; what passed between"
-                        + " plugging in and it is not in them."));
+                    Texts.of(
+                        "metric.session_caveats.first_row_shows",
+                        amount(Estimate.around(p.firstValue(), p.halfStep()), Unit.KILOWATT)),
+                    Texts.of("metric.session_caveats.power_was_flowing_by_then")));
   }
 
   private void stationShared() {
     Optional<String> shared = facts.text(ConditionItem.STATION_SHARED);
     if (shared.isEmpty()) {
-      add(
-          Kind.STATION_SHARED,
-          "It is not known whether another car drew on the same station, which may lower the"
-              + " power.");
+      add(Kind.STATION_SHARED, Texts.of("metric.session_caveats.it_is_not_known_whether_another"));
     } else if (shared.get().equals("yes")) {
-      add(
-          Kind.STATION_SHARED,
-          "Another car drew on the same station, which may have lowered the power.");
+      add(Kind.STATION_SHARED, Texts.of("metric.session_caveats.another_car_drew_on_same"));
     }
   }
 
   private void odometer() {
     if (facts.amount(ConditionItem.ODOMETER).isEmpty()) {
-      add(
-          Kind.ODOMETER,
-          "The odometer reading is not known, and with it how worn the battery may be.");
+      add(Kind.ODOMETER, Texts.of("metric.session_caveats.odometer_reading_is_not_known"));
     }
   }
 
   private void ambient() {
     Optional<Estimate> ambient = facts.amount(ConditionItem.AMBIENT_TEMPERATURE);
     if (ambient.isEmpty()) {
-      add(Kind.AMBIENT_TEMPERATURE, "The air temperature during the session is not known.");
+      add(
+          Kind.AMBIENT_TEMPERATURE,
+          Texts.of("metric.session_caveats.air_temperature_during_session_is"));
       return;
     }
-    String opening = "The air was at " + amount(ambient.get(), Unit.CELSIUS) + ", ";
+    String opening =
+        Texts.of("metric.session_caveats.air_was_at", amount(ambient.get(), Unit.CELSIUS));
     MildWeather.below(ambient.get())
         .ifPresent(
             far ->
                 add(
                     Kind.AMBIENT_TEMPERATURE,
-                    opening
-                        + formatter.degrees(far)
-                        + " colder than "
-                        + MildWeather.words(formatter)
-                        + ".",
-                    "The colder it is, the more a battery may charge below the curve of mild"
-                        + " weather."));
+                    Texts.of(
+                        "metric.common.colder_than",
+                        opening,
+                        formatter.degrees(far),
+                        MildWeather.words(formatter)),
+                    Texts.of("metric.session_caveats.colder_it_is_more_battery")));
     MildWeather.above(ambient.get())
         .ifPresent(
             far ->
                 add(
                     Kind.AMBIENT_TEMPERATURE,
-                    opening
-                        + formatter.degrees(far)
-                        + " hotter than "
-                        + MildWeather.words(formatter)
-                        + ".",
-                    "The hotter it is, the more cooling takes, and the sooner a battery may limit its"
-                        + " power."));
+                    Texts.of(
+                        "metric.common.hotter_than",
+                        opening,
+                        formatter.degrees(far),
+                        MildWeather.words(formatter)),
+                    Texts.of("metric.session_caveats.hotter_it_is_more_cooling")));
   }
 
   private void howRead() {
     List<String> sentences = new ArrayList<>();
     String from = facts.text(ConditionItem.READ_FROM).orElse("");
     switch (from) {
-      case "" -> sentences.add("It is not known what the readings were taken from.");
-      case "by eye" ->
-          sentences.add(
-              "The readings were taken by eye, so no recording can settle a doubt about one.");
-      case "film" ->
-          sentences.add(
-              "The readings were taken by hand from a film of the displays: rounded as displayed,"
-                  + " and only as often as someone wrote them down.");
+      case "" -> sentences.add(Texts.of("metric.session_caveats.it_is_not_known_what"));
+      case "by eye" -> sentences.add(Texts.of("metric.session_caveats.readings_were_taken_by_eye"));
+      case "film" -> sentences.add(Texts.of("metric.session_caveats.readings_were_taken_by_hand"));
       default -> {
         // A log adds no reading uncertainty of its own.
       }
     }
     if (recording.soc().isPresent()
         && recording.session().displayRounding() == DisplayRounding.NOT_KNOWN) {
-      sentences.add(
-          "How the display of the state of charge rounds is not known: a true charge is stated for"
-              + " rounding to the nearest step, down and up. Times and distances do not depend on"
-              + " it.");
+      sentences.add(Texts.of("metric.session_caveats.how_display_of_state_of"));
     }
     if (recording.soc().isPresent() && recording.session().rowsWritten() == RowsWritten.NOT_KNOWN) {
       sentences.add(
-          "Whether rows were written as the display changed is not known: intervals allow for both,"
-              + " and declaring "
-              + ConditionItem.ROWS_WRITTEN.words()
-              + " narrows them.");
+          Texts.of(
+              "metric.session_caveats.whether_rows_were_written_as",
+              ConditionItem.ROWS_WRITTEN.words()));
     }
     facts
         .amount(ConditionItem.DISPLAY_LAG)
@@ -260,7 +246,7 @@ public final class SessionCaveats {
     for (ConditionItem item :
         List.of(ConditionItem.STATION_RATED_POWER, ConditionItem.AMBIENT_TEMPERATURE)) {
       if (isEstimated(item)) {
-        sentences.add(capitalised(item.words()) + " is an estimate.");
+        sentences.add(Texts.of("metric.session_caveats.is_estimate", capitalised(item.words())));
       }
     }
     if (!sentences.isEmpty()) {
@@ -270,11 +256,10 @@ public final class SessionCaveats {
 
   /** Describes which numbers a common lag of the displays affects. */
   private String late(Estimate lag) {
-    return "The displays follow by "
-        + amount(lag, Unit.SECOND)
-        + how(ConditionItem.DISPLAY_LAG)
-        + ": power and charge were as displayed that much earlier after plugging in. Times between"
-        + " two displayed values, amounts and averages do not change.";
+    return Texts.of(
+        "metric.session_caveats.displays_follow_by_power_and",
+        amount(lag, Unit.SECOND),
+        how(ConditionItem.DISPLAY_LAG));
   }
 
   /** Adds caveats where power and energy were measured away from the battery. */
@@ -284,17 +269,23 @@ public final class SessionCaveats {
     boolean energyAtInlet = isAt(ConditionItem.ENERGY_COUNTED_AT, "inlet");
     List<String> sentences = new ArrayList<>();
     if (powerAtStation && isAt(ConditionItem.ENERGY_COUNTED_AT, "battery")) {
-      sentences.add(apart("station", "battery", "losses and what heating or cooling takes"));
+      sentences.add(
+          apart(
+              "station", "battery", Texts.of("metric.session_caveats.losses_and_what_heating_or")));
     } else if (powerAtStation && energyAtInlet) {
-      sentences.add(apart("station", "inlet", "the losses of station and cable"));
+      sentences.add(
+          apart(
+              "station", "inlet", Texts.of("metric.session_caveats.losses_of_station_and_cable")));
     } else if (energyAtStation && isAt(ConditionItem.POWER_MEASURED_AT, "car")) {
-      sentences.add(apart("car", "station", "losses and perhaps what heating or cooling takes"));
+      sentences.add(
+          apart(
+              "car",
+              "station",
+              Texts.of("metric.session_caveats.losses_and_perhaps_what_heating")));
     }
     if ((powerAtStation || energyAtStation || energyAtInlet)
         && facts.known(ConditionItem.HEATING_INCLUDED).isEmpty()) {
-      sentences.add(
-          "Whether power and energy include what heating or cooling the battery and the cabin took"
-              + " is not known.");
+      sentences.add(Texts.of("metric.session_caveats.whether_power_and_energy_include"));
     }
     if (!sentences.isEmpty()) {
       add(Kind.ENERGY_COUNTER, String.join(" ", sentences));
@@ -302,13 +293,7 @@ public final class SessionCaveats {
   }
 
   private static String apart(String power, String energy, String between) {
-    return "Power was measured at the "
-        + power
-        + " and energy was counted at the "
-        + energy
-        + ": the two differ by "
-        + between
-        + ".";
+    return Texts.of("metric.session_caveats.power_was_measured_at_and", power, energy, between);
   }
 
   private boolean isAt(ConditionItem item, String place) {
@@ -333,35 +318,38 @@ public final class SessionCaveats {
     double gap = trace.second(widest + 1) - trace.second(widest);
     add(
         Kind.GAPS,
-        "The widest gap between readings is "
-            + amount(Estimate.around(gap, 2 * trace.clockHalfStep()), Unit.SECOND)
-            + ", beginning "
-            + amount(Estimate.around(trace.second(widest), trace.clockHalfStep()), Unit.SECOND)
-            + " after plugging in; what happened inside a gap is not known"
-            + EventCaveats.inGap(
+        Texts.of(
+            "metric.session_caveats.widest_gap_between_readings_is",
+            amount(Estimate.around(gap, 2 * trace.clockHalfStep()), Unit.SECOND),
+            amount(Estimate.around(trace.second(widest), trace.clockHalfStep()), Unit.SECOND),
+            EventCaveats.inGap(
                 EventFinder.notes(
-                    recording.session(), trace.second(widest), trace.second(widest + 1)))
-            + ".");
+                    recording.session(), trace.second(widest), trace.second(widest + 1)))));
   }
 
   private void channels() {
     List<String> missing = new ArrayList<>();
     for (Channel channel : List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)) {
       if (recording.session().trace(channel).isEmpty()) {
-        missing.add(channel == Channel.SOC ? "state of charge" : channel.columnName());
+        missing.add(
+            channel == Channel.SOC
+                ? Texts.of("metric.common.state_of_charge")
+                : channel.columnName());
       }
     }
     if (!missing.isEmpty()) {
       add(
           Kind.CHANNELS,
-          "Not recorded: " + String.join(", ", missing) + ". What needs it is withheld.");
+          Texts.of(
+              "metric.session_caveats.not_recorded_what_needs_it", String.join(", ", missing)));
     }
   }
 
   private void remarks() {
     facts
         .text(ConditionItem.REMARKS)
-        .ifPresent(remark -> add(Kind.REMARK, "Of the session: " + remark));
+        .ifPresent(
+            remark -> add(Kind.REMARK, Texts.of("metric.session_caveats.of_session", remark)));
   }
 
   private boolean isEstimated(ConditionItem item) {
@@ -369,7 +357,7 @@ public final class SessionCaveats {
   }
 
   private String how(ConditionItem item) {
-    return isEstimated(item) ? ", by an estimate" : "";
+    return isEstimated(item) ? Texts.of("metric.session_caveats.by_estimate_2") : "";
   }
 
   private static String capitalised(String words) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
@@ -29,15 +30,23 @@ final class TranscriptionSlip {
     int places = places(2 * trace.halfStep());
     String text = text(trace.value(i), places);
     if (i > 0 && trace.value(i) == trace.value(i - 1)) {
-      return Optional.of("the reading of the row before once more?");
+      return Optional.of(Texts.of("metric.transcription_slip.reading_of_row_before_once"));
     }
     Map<String, String> texts = new LinkedHashMap<>();
     for (int at = 0; at < text.length(); at++) {
       tryAt(text, at, fitting, texts);
     }
     attempt(texts, "sign", text.startsWith("-") ? text.substring(1) : "-" + text, fitting);
-    attempt(texts, "decimal point", text(trace.value(i) * 10, places), fitting);
-    attempt(texts, "decimal point", text(trace.value(i) / 10, places + 1), fitting);
+    attempt(
+        texts,
+        Texts.of("metric.transcription_slip.decimal_point"),
+        text(trace.value(i) * 10, places),
+        fitting);
+    attempt(
+        texts,
+        Texts.of("metric.transcription_slip.decimal_point"),
+        text(trace.value(i) / 10, places + 1),
+        fitting);
     return texts.size() == 1
         ? texts.entrySet().stream().map(e -> e.getKey() + ": " + e.getValue() + "?").findFirst()
         : Optional.empty();
@@ -51,23 +60,44 @@ final class TranscriptionSlip {
     String head = text.substring(0, at);
     String tail = text.substring(at + 1);
     if (!tail.isEmpty() && Character.isDigit(tail.charAt(0)) && tail.charAt(0) != c) {
-      attempt(texts, "digits swapped", head + tail.charAt(0) + c + tail.substring(1), fitting);
+      attempt(
+          texts,
+          Texts.of("metric.transcription_slip.digits_swapped"),
+          head + tail.charAt(0) + c + tail.substring(1),
+          fitting);
     }
     for (char other : ALIKE.getOrDefault(c, "").toCharArray()) {
-      attempt(texts, "a digit misread", head + other + tail, fitting);
+      attempt(
+          texts, Texts.of("metric.transcription_slip.digit_misread"), head + other + tail, fitting);
     }
     if (c < '9') {
-      attempt(texts, "a digit off by one", head + (char) (c + 1) + tail, fitting);
+      attempt(
+          texts,
+          Texts.of("metric.transcription_slip.digit_off_by_one"),
+          head + (char) (c + 1) + tail,
+          fitting);
     }
     if (c > '0') {
-      attempt(texts, "a digit off by one", head + (char) (c - 1) + tail, fitting);
+      attempt(
+          texts,
+          Texts.of("metric.transcription_slip.digit_off_by_one"),
+          head + (char) (c - 1) + tail,
+          fitting);
     }
     if (text.length() > 1) {
-      attempt(texts, "a digit too many", head + tail, fitting);
+      attempt(texts, Texts.of("metric.transcription_slip.digit_too_many"), head + tail, fitting);
     }
     for (char more = '0'; more <= '9'; more++) {
-      attempt(texts, "a digit left out", head + more + c + tail, fitting);
-      attempt(texts, "a digit left out", head + c + more + tail, fitting);
+      attempt(
+          texts,
+          Texts.of("metric.transcription_slip.digit_left_out"),
+          head + more + c + tail,
+          fitting);
+      attempt(
+          texts,
+          Texts.of("metric.transcription_slip.digit_left_out"),
+          head + c + more + tail,
+          fitting);
     }
   }
 
@@ -89,7 +119,9 @@ final class TranscriptionSlip {
         ? Optional.of(
             clock(second + minutes.get(0))
                 + ": "
-                + (Math.abs(minutes.get(0)) > 60 ? "ten minutes" : "a minute")
+                + (Math.abs(minutes.get(0)) > 60
+                    ? Texts.of("metric.transcription_slip.ten_minutes")
+                    : "a minute")
                 + " off?")
         : Optional.empty();
   }

@@ -3,6 +3,7 @@ package taperbook.metric.recording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.metric.fit.SampleMean;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
@@ -41,7 +42,7 @@ public record RangeFigures(
     Basis chosenBasis) {
   private static final double WATT_HOURS_PER_KILOWATT_HOUR = 1000;
 
-  public static final String NO_TEST = "the report names no range test of this vehicle";
+  public static final String NO_TEST = Texts.of("metric.range_figures.report_names_no_range_test");
 
   /**
    * Computes the figures of a drive.
@@ -102,7 +103,7 @@ public record RangeFigures(
     SampleMean mean = SampleMean.of(estimates.stream().map(Estimate::value).toList());
     if (mean.half95() >= mean.value()) {
       return Derived.withheld(
-          "the drives differ by so much that their mean is not known",
+          Texts.of("metric.range_figures.drives_differ_by_so_much"),
           known.get(0).basis(),
           Method.DRIVES_MEAN);
     }
@@ -125,7 +126,9 @@ public record RangeFigures(
     Optional<Estimate> read = facts.amount(RangeItem.DISTANCE);
     if (read.isEmpty()) {
       return Derived.withheld(
-          "the distance driven is not known", Basis.DRIVEN, Method.DRIVEN_RANGE);
+          Texts.of("metric.common.distance_driven_is_not_known"),
+          Basis.DRIVEN,
+          Method.DRIVEN_RANGE);
     }
     Estimate corrected =
         facts.amount(RangeItem.ODOMETER_CORRECTION).map(read.get()::times).orElse(read.get());
@@ -157,9 +160,7 @@ public record RangeFigures(
     Optional<Estimate> used = DriveEnds.of(facts, rounding).map(DriveEnds::used);
     if (used.isEmpty()) {
       return Derived.withheld(
-          "the state of charge at the start or end of the drive is not known",
-          Basis.DRIVEN,
-          Method.DRIVEN_RANGE);
+          Texts.of("metric.common.state_of_charge_at_start"), Basis.DRIVEN, Method.DRIVEN_RANGE);
     }
     return used.get().bounds().low() > 0
         ? Derived.measured(
@@ -168,7 +169,7 @@ public record RangeFigures(
             Basis.DRIVEN,
             Method.DRIVEN_RANGE)
         : Derived.withheld(
-            "the drive used less charge than the display can tell",
+            Texts.of("metric.range_figures.drive_used_less_charge_than"),
             Basis.DRIVEN,
             Method.DRIVEN_RANGE);
   }
@@ -194,8 +195,8 @@ public record RangeFigures(
     }
     String reason =
         used.isEmpty()
-            ? "neither the energy used nor a displayed consumption is known"
-            : "the distance driven is not known";
+            ? Texts.of("metric.range_figures.neither_energy_used_nor_displayed")
+            : Texts.of("metric.common.distance_driven_is_not_known");
     return Derived.withheld(reason, Basis.ENERGY, Method.CONSUMPTION);
   }
 
@@ -211,7 +212,10 @@ public record RangeFigures(
                     Basis.RATED,
                     Method.TIME_TO_ADD_RATED))
         .orElse(
-            Derived.withheld("no rated range is stated", Basis.RATED, Method.TIME_TO_ADD_RATED));
+            Derived.withheld(
+                Texts.of("metric.range_figures.no_rated_range_is_stated"),
+                Basis.RATED,
+                Method.TIME_TO_ADD_RATED));
   }
 
   public static List<RowRef> rows(Facts<RangeItem> facts, RangeItem... items) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.Crossing;
 import taperbook.metric.bounds.EnergyCounter;
 import taperbook.metric.bounds.EnergyOverTime;
@@ -48,16 +48,15 @@ public record Recording(
     Courses courses,
     NumberFormatter formatter) {
 
-  public static final String NO_SOC = "no state of charge was recorded";
-  public static final String SOC_NOT_READ_THEN = "the state of charge was not read at that time";
-  public static final String NO_POWER = "no power was recorded";
-  public static final String NO_ENERGY = "neither energy nor power was recorded";
-  public static final String NO_GAIN =
-      "the state of charge gained is not more than its display can tell";
+  public static final String NO_SOC = Texts.of("metric.recording.no_state_of_charge_was");
+  public static final String SOC_NOT_READ_THEN =
+      Texts.of("metric.recording.state_of_charge_was_not");
+  public static final String NO_POWER = Texts.of("metric.recording.no_power_was_recorded");
+  public static final String NO_ENERGY = Texts.of("metric.recording.neither_energy_nor_power_was");
+  public static final String NO_GAIN = Texts.of("metric.common.state_of_charge_gained_is");
 
   /** The reason why times and averages are withheld if {@link #hasFewRows()}. */
-  public static final String FEW_ROWS =
-      "fewer than 4 rows were read, and what the power did between them is not known";
+  public static final String FEW_ROWS = Texts.of("metric.recording.fewer_than_4_rows_were");
 
   private static final int FEWEST_ROWS = 4;
 
@@ -256,7 +255,7 @@ public record Recording(
   public String whyNoEnergy() {
     return counter.isEmpty() && integral.isEmpty()
         ? NO_ENERGY
-        : "neither energy nor power was read over the whole of that time";
+        : Texts.of("metric.recording.neither_energy_nor_power_was_read");
   }
 
   /** Explains why the session has no clock over its state of charge. */
@@ -270,22 +269,22 @@ public record Recording(
   /** Explains why a state of charge was not reached within the readings. */
   public String whyNotReached(Trace readings, double percent) {
     return readings.firstValue() > percent
-        ? "the session began at " + percent(readings.firstValue(), readings)
-        : "the session ended at " + percent(readings.lastValue(), readings);
+        ? Texts.of("metric.recording.session_began_at", percent(readings.firstValue(), readings))
+        : Texts.of("metric.recording.session_ended_at", percent(readings.lastValue(), readings));
   }
 
   /** Explains why a distance is not reached; the same text for all, so that they can be grouped. */
   public String beyondTheEnd(Trace readings) {
-    return "the distance is reached only beyond the "
-        + percent(readings.lastValue(), readings)
-        + " that the session ended at";
+    return Texts.of(
+        "metric.recording.distance_is_reached_only_beyond",
+        percent(readings.lastValue(), readings));
   }
 
   /** Describes time zero: plugging in, or the first row if power flows in it. */
   public String zero() {
     return session.countsFromPluggingIn()
-        ? Labels.of("label.plugging_in")
-        : Labels.of("label.first_row");
+        ? Texts.of("label.plugging_in")
+        : Texts.of("label.first_row");
   }
 
   public String percent(double value, Trace readings) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyCounter;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.recording.MetricCollector;
@@ -30,17 +30,10 @@ final class CostMetrics {
   private static final int SECONDS_PER_MINUTE = 60;
 
   private static final Caveat NO_STATION_ENERGY =
-      new Caveat(
-          Caveat.Kind.COST,
-          "At least: what the station delivered was not recorded, so the cost rests on what the car"
-              + " counted. A station bills what it delivers, which is more by the losses while charging:"
-              + " usually by a few per cent (assumed, not tested).");
+      new Caveat(Caveat.Kind.COST, Texts.of("metric.cost_metrics.at_least_what_station_delivered"));
 
   private static final Caveat COUNTED_FROM_FIRST_READING =
-      new Caveat(
-          Caveat.Kind.COST,
-          "The station's counter is taken from its first reading to its last; what it counted before"
-              + " is not in the cost.");
+      new Caveat(Caveat.Kind.COST, Texts.of("metric.cost_metrics.station_s_counter_is_taken"));
 
   private final Recording recording;
   private final RangeFigures range;
@@ -57,17 +50,17 @@ final class CostMetrics {
   void measure(Unit units) {
     WantedDistance way = new WantedDistance(HUNDRED, units);
     Metric session =
-        metric("cost_session", Labels.of("number.cost_session"), Basis.READINGS, Input.CHARGING);
+        metric("cost_session", Texts.of("number.cost_session"), Basis.READINGS, Input.CHARGING);
     Metric perEnergy =
         metric(
             "cost_per_kwh_battery",
-            Labels.of("number.cost_per_kwh_battery"),
+            Texts.of("number.cost_per_kwh_battery"),
             Basis.READINGS,
             Input.CHARGING);
     Metric perWay =
         metric(
             "cost_per_" + way.idPart(),
-            Labels.of("number.cost_per_distance", way.words()),
+            Texts.of("number.cost_per_distance", way.words()),
             Basis.DRIVEN,
             Input.ROAD);
     Optional<String> none = prices.whyNone().or(this::whyNoEnergy);
@@ -84,8 +77,8 @@ final class CostMetrics {
   /** The label contains the currency, as no unit covers every currency. */
   private Metric metric(String id, String label, Basis basis, Set<Input> inputs) {
     String currency = prices.currency();
-    String priced = currency.isEmpty() ? label : Labels.of("label.in_currency", label, currency);
-    String full = isAtLeast() ? Labels.of("label.at_least", priced) : priced;
+    String priced = currency.isEmpty() ? label : Texts.of("label.in_currency", label, currency);
+    String full = isAtLeast() ? Texts.of("label.at_least", priced) : priced;
     return new Metric(id, full, Unit.CURRENCY, Method.COST, basis, inputs, Set.of(Role.COST));
   }
 
@@ -171,7 +164,7 @@ final class CostMetrics {
     }
     if (prices.areByEnergy() && station().isEmpty()) {
       // Otherwise it would repeat the station's own price, without the losses.
-      collector.withheld(metric, "what the station delivered was not recorded, nor so the losses");
+      collector.withheld(metric, Texts.of("metric.cost_metrics.what_station_delivered_was_not"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(rows());
@@ -191,8 +184,7 @@ final class CostMetrics {
         Estimate.around(soc.lastValue(), soc.halfStep())
             .minus(Estimate.around(soc.firstValue(), soc.halfStep()));
     if (gain.bounds().low() <= 0) {
-      collector.withheld(
-          metric, "the state of charge gained is not more than its display can tell");
+      collector.withheld(metric, Texts.of("metric.common.state_of_charge_gained_is"));
       return;
     }
     Estimate added = full.get().times(gain).times(0.01);

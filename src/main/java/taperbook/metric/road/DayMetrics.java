@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -27,16 +27,16 @@ import taperbook.session.Trace;
 /** Computes a day's drive of one length for every car, and its sensitivity to the assumptions. */
 public final class DayMetrics {
   private static final Metric TIME =
-      metric(LibraryPlan.DAY_TIME, Labels.of("number.day_time"), Unit.SECOND);
+      metric(LibraryPlan.DAY_TIME, Texts.of("number.day_time"), Unit.SECOND);
   private static final Metric STOPS =
-      metric(LibraryPlan.DAY_STOPS, Labels.of("number.day_stops"), Unit.ONE);
+      metric(LibraryPlan.DAY_STOPS, Texts.of("number.day_stops"), Unit.ONE);
   private static final Metric MORE_CONSUMPTION =
       metric(
-          LibraryPlan.DAY_MORE_CONSUMPTION, Labels.of("number.day_more_consumption"), Unit.SECOND);
+          LibraryPlan.DAY_MORE_CONSUMPTION, Texts.of("number.day_more_consumption"), Unit.SECOND);
   private static final Metric SHORT_STOPS =
-      metric(LibraryPlan.DAY_SHORT_STOPS, Labels.of("number.day_minutes_per_stop", 3), Unit.SECOND);
+      metric(LibraryPlan.DAY_SHORT_STOPS, Texts.of("number.day_minutes_per_stop", 3), Unit.SECOND);
   private static final Metric LONG_STOPS =
-      metric(LibraryPlan.DAY_LONG_STOPS, Labels.of("number.day_minutes_per_stop", 10), Unit.SECOND);
+      metric(LibraryPlan.DAY_LONG_STOPS, Texts.of("number.day_minutes_per_stop", 10), Unit.SECOND);
 
   private DayMetrics() {}
 
@@ -111,7 +111,7 @@ public final class DayMetrics {
             plan ->
                 collector.measured(
                     metric, Estimate.exactly(plan.stopSeconds() - best.stopSeconds()), rows),
-            () -> collector.withheld(metric, "no plan is left then"));
+            () -> collector.withheld(metric, Texts.of("metric.day_metrics.no_plan_is_left_then")));
   }
 
   private static void withhold(MetricCollector collector, String reason) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
+import taperbook.i18n.Texts;
 import taperbook.metric.trip.Air;
 import taperbook.metric.trip.BodyShape;
 import taperbook.metric.trip.Wind;
@@ -57,11 +58,14 @@ final class DriveConditions {
 
   /** Returns the density of the air, kg/m3. */
   Estimate density() {
-    Estimate celsius = known(facts.amount(RangeItem.AMBIENT_TEMPERATURE), "the air temperature");
+    Estimate celsius =
+        known(
+            facts.amount(RangeItem.AMBIENT_TEMPERATURE),
+            Texts.of("metric.drive_conditions.air_temperature"));
     Estimate pressure =
         known(
             facts.amount(RangeItem.AIR_PRESSURE).or(this::pressureByHeight),
-            "the air pressure or the height above sea level");
+            Texts.of("metric.drive_conditions.air_pressure_or_height_above"));
     return corners(celsius, pressure, Air::density);
   }
 
@@ -73,14 +77,15 @@ final class DriveConditions {
 
   /** Returns the average speed, km/h. */
   Estimate speed() {
-    return known(facts.amount(RangeItem.AVERAGE_SPEED), "the average speed");
+    return known(
+        facts.amount(RangeItem.AVERAGE_SPEED), Texts.of("metric.drive_conditions.average_speed"));
   }
 
   /** Returns the drag coefficient times frontal area, m2. */
   Estimate dragArea() {
     return known(
         facts.amount(RangeItem.DRAG_AREA).or(() -> body.map(BodyShape::dragArea)),
-        "the drag area, or the body of the car");
+        Texts.of("metric.drive_conditions.drag_area_or_body_of"));
   }
 
   /** Returns the rolling resistance over weight, as stated or as typical of tarmac. */
@@ -93,7 +98,7 @@ final class DriveConditions {
     Estimate car =
         known(
             facts.amount(RangeItem.VEHICLE_MASS).or(() -> body.map(BodyShape::mass)),
-            "the mass of the car, or its body");
+            Texts.of("metric.drive_conditions.mass_of_car_or_its"));
     return facts.amount(RangeItem.PAYLOAD).map(load -> car.minus(load.times(-1))).orElse(car);
   }
 
@@ -109,7 +114,7 @@ final class DriveConditions {
     }
     return isRoundTrip()
         ? Estimate.exactly(0)
-        : known(Optional.empty(), "the height of start and end");
+        : known(Optional.empty(), Texts.of("metric.drive_conditions.height_of_start_and_end"));
   }
 
   private boolean isRoundTrip() {
@@ -118,7 +123,8 @@ final class DriveConditions {
 
   /** Returns the factor by which the wind multiplied the drag, as the mean over the route. */
   Estimate windFactor() {
-    Estimate wind = known(facts.amount(RangeItem.WIND_SPEED), "the wind speed");
+    Estimate wind =
+        known(facts.amount(RangeItem.WIND_SPEED), Texts.of("metric.drive_conditions.wind_speed"));
     boolean measured =
         facts
             .known(RangeItem.WIND_SPEED)

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.course.DriveFigures;
 import taperbook.metric.fit.SampleMean;
 import taperbook.metric.recording.DriveSpeed;
@@ -61,16 +61,16 @@ public final class DriveMetrics {
     put(
         metric(
             id + "speed",
-            Labels.of("number.drive_speed", k, test.name()),
+            Texts.of("number.drive_speed", k, test.name()),
             Unit.KILOMETRE_PER_HOUR,
             Method.STATED_FACT),
         DriveSpeed.of(test.facts()),
-        "the average speed is not known",
+        Texts.of("metric.common.average_speed_is_not_known"),
         DriveSpeed.rows(test.facts()));
     put(
         metric(
             id + "consumption",
-            Labels.of("number.drive_consumption", k, test.name()),
+            Texts.of("number.drive_consumption", k, test.name()),
             Unit.WATT_HOUR_PER_KILOMETRE,
             figures.consumption().method()),
         figures.consumption().estimate(),
@@ -79,7 +79,7 @@ public final class DriveMetrics {
     put(
         metric(
             id + "range",
-            Labels.of("number.drive_range", k, test.name()),
+            Texts.of("number.drive_range", k, test.name()),
             Unit.KILOMETRE,
             Method.DRIVEN_RANGE),
         figures.fullRange().estimate(),
@@ -102,7 +102,7 @@ public final class DriveMetrics {
             .map(Estimate::value)
             .toList();
     if (values.size() > 1) {
-      String label = Labels.of("number.drive_spread", Labels.of("number." + of), values.size());
+      String label = Texts.of("number.drive_spread", Texts.of("number." + of), values.size());
       collector.measured(
           metric(of + "_drive_spread", label, unit, Method.DRIVES_MEAN),
           Estimate.exactly(SampleMean.of(values).deviation()),

@@ -3,7 +3,7 @@ package taperbook.metric.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -57,11 +57,10 @@ final class NextLegMetrics {
     if (best.isEmpty() || rows.isEmpty()) {
       withhold(
           leg,
-          "it takes "
-              + recording.formatter().value(share.get(), Unit.PERCENT)
-              + ", and the session holds no such stretch that begins at "
-              + reserve
-              + " % or more");
+          Texts.of(
+              "metric.next_leg_metrics.it_takes_and_session_holds",
+              recording.formatter().value(share.get(), Unit.PERCENT),
+              reserve));
       return;
     }
     add(leg, best.get(), rows.get(), best.get().endsWithin(clock.get(), reserve, FLAT_SECONDS));
@@ -95,7 +94,7 @@ final class NextLegMetrics {
   private static Metric soc(WantedDistance leg, String idEnd, String labelKey) {
     return new Metric(
         "best_unplug_soc_" + leg.idPart() + idEnd,
-        Labels.of(labelKey, leg.words()),
+        Texts.of(labelKey, leg.words()),
         Unit.PERCENT,
         Method.BEST_UNPLUG,
         Basis.DRIVEN,
@@ -105,7 +104,7 @@ final class NextLegMetrics {
   private static Metric time(WantedDistance leg) {
     return new Metric(
         "best_unplug_time_" + leg.idPart(),
-        Labels.of("number.best_unplug_time", leg.words()),
+        Texts.of("number.best_unplug_time", leg.words()),
         Unit.SECOND,
         Method.BEST_UNPLUG,
         Basis.DRIVEN,

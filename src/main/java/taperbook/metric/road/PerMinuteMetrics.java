@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -29,21 +29,20 @@ final class PerMinuteMetrics {
   private static final Metric BEST =
       metric(
           "road_per_minute_best",
-          Labels.of("number.road_per_minute_best"),
+          Texts.of("number.road_per_minute_best"),
           Unit.KILOMETRE_PER_MINUTE);
   private static final Metric FROM =
       metric(
           "road_per_minute_best_soc_from",
-          Labels.of("number.road_per_minute_best_soc_from"),
+          Texts.of("number.road_per_minute_best_soc_from"),
           Unit.PERCENT);
   private static final Metric TO =
       metric(
           "road_per_minute_best_soc_to",
-          Labels.of("number.road_per_minute_best_soc_to"),
+          Texts.of("number.road_per_minute_best_soc_to"),
           Unit.PERCENT);
   private static final Metric HALF =
-      metric(
-          "road_per_minute_half_soc", Labels.of("number.road_per_minute_half_soc"), Unit.PERCENT);
+      metric("road_per_minute_half_soc", Texts.of("number.road_per_minute_half_soc"), Unit.PERCENT);
 
   private final Recording recording;
   private final RangeFigures range;
@@ -71,7 +70,7 @@ final class PerMinuteMetrics {
     Optional<FastestStretch> best =
         FastestStretch.of(clock.get(), TenPercent.WIDTH, clock.get().low());
     if (best.isEmpty()) {
-      withhold("the session gained too little to time a stretch of 10 %");
+      withhold(Texts.of("metric.per_minute_metrics.session_gained_too_little_to"));
       return;
     }
     double from = best.get().fromPercent();
@@ -93,7 +92,7 @@ final class PerMinuteMetrics {
                     .orElse(Double.POSITIVE_INFINITY));
     Optional<Estimate> estimate = half.estimateIfMeasured();
     if (estimate.isEmpty()) {
-      collector.withheld(HALF, "the readings do not end surely below half of the most");
+      collector.withheld(HALF, Texts.of("metric.per_minute_metrics.readings_do_not_end_surely"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(bestRows);

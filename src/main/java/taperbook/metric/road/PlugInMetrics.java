@@ -3,7 +3,7 @@ package taperbook.metric.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -26,7 +26,7 @@ final class PlugInMetrics {
   private static final Metric LOST =
       new Metric(
           "warm_up_time_lost",
-          Labels.of("number.warm_up_time_lost"),
+          Texts.of("number.warm_up_time_lost"),
           Unit.SECOND,
           Method.PLUG_IN_WARM,
           Basis.READINGS,
@@ -79,20 +79,17 @@ final class PlugInMetrics {
   }
 
   private static String noPace(WarmStart warm) {
-    return "the session has no "
-        + Math.round(warm.width())
-        + " % after the climb that would show the pace of a warm battery";
+    return Texts.of("metric.plug_in_metrics.session_has_no_after_climb", Math.round(warm.width()));
   }
 
   private Caveat inference(WarmStart warm) {
     Estimate end = collector.numbers().estimate("warm_up_end_soc").orElseThrow();
     return new Caveat(
         Caveat.Kind.INFERENCE,
-        "An inference and not a measurement: the climb below "
-            + recording.formatter().value(end, Unit.PERCENT)
-            + " is taken out, and the pace of the "
-            + Math.round(warm.width())
-            + "\u00a0% right after it is carried on downwards. No session was seen that began warm.");
+        Texts.of(
+            "metric.plug_in_metrics.inference_and_not_measurement_climb",
+            recording.formatter().value(end, Unit.PERCENT),
+            Math.round(warm.width())));
   }
 
   private Optional<Estimate> share(Metric metric, WantedDistance distance) {
@@ -107,7 +104,7 @@ final class PlugInMetrics {
     Metric metric =
         metric(
             RoadWishes.plugInId(from, distance),
-            Labels.of("number.time_to_add_from", distance.words(), from),
+            Texts.of("number.time_to_add_from", distance.words(), from),
             Method.PLUG_IN);
     Optional<Estimate> share = share(metric, distance);
     if (share.isEmpty()) {
@@ -126,7 +123,7 @@ final class PlugInMetrics {
     Metric metric =
         metric(
             RoadWishes.warmPlugInId(from, distance),
-            Labels.of("number.plug_in_warm", distance.words(), from),
+            Texts.of("number.plug_in_warm", distance.words(), from),
             Method.PLUG_IN_WARM);
     Optional<Estimate> share = share(metric, distance);
     if (share.isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Texts;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Facts;
@@ -28,10 +29,10 @@ final class Prices {
   Optional<String> whyNone() {
     Set<String> currencies = currencies();
     if (currencies.isEmpty()) {
-      return Optional.of("no price is stated");
+      return Optional.of(Texts.of("metric.prices.no_price_is_stated"));
     }
     return currencies.size() > 1
-        ? Optional.of("the prices are in " + String.join(" and ", currencies))
+        ? Optional.of(Texts.of("metric.prices.prices_are_in", String.join(" and ", currencies)))
         : Optional.empty();
   }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.course.DriveFigures;
 import taperbook.metric.fit.LinePoint;
 import taperbook.metric.fit.YorkLine;
@@ -41,11 +41,10 @@ final class SpeedMetrics {
   /** Tolerance for floating-point error. */
   private static final double NOISE = 1e-9;
 
-  private static final String SCATTER = "the drives scatter too much to bound it";
+  private static final String SCATTER = Texts.of("metric.speed_metrics.drives_scatter_too_much_to");
 
   private static final String TWO_SPEEDS =
-      "drives at two speeds determine the line and cannot tell how well it fits: a third speed is"
-          + " needed";
+      Texts.of("metric.speed_metrics.drives_at_two_speeds_determine");
 
   private final List<RangeTest> tests;
   private final DisplayRounding rounding;
@@ -77,13 +76,13 @@ final class SpeedMetrics {
       String id = Drives.speedId(k * step, unit);
       double v = unit.toBase(k * step);
       add(
-          metric("range" + id, Labels.of("number.range_at", words), Unit.KILOMETRE),
+          metric("range" + id, Texts.of("number.range_at", words), Unit.KILOMETRE),
           charge,
           charge.at(v).filter(y -> y.bounds().low() > 0).map(Estimate.exactly(100)::over));
       add(
           metric(
               "consumption" + id,
-              Labels.of("number.consumption_at", words),
+              Texts.of("number.consumption_at", words),
               Unit.WATT_HOUR_PER_KILOMETRE),
           consumption,
           consumption.at(v));
@@ -173,14 +172,13 @@ final class SpeedMetrics {
     Caveat caveat() {
       return new Caveat(
           Caveat.Kind.RANGE_TEST,
-          "A line through "
-              + drives.size()
-              + " drives ("
-              + drives.stream().map(RangeTest::name).collect(Collectors.joining(", "))
-              + "), each with its average speed"
-              + (air.isEmpty()
-                  ? "; the density of the air is not known of all of them and is taken to be the same."
-                  : ", for the air of the first."));
+          Texts.of(
+              "metric.speed_metrics.line_through_drives_each_with",
+              drives.size(),
+              drives.stream().map(RangeTest::name).collect(Collectors.joining(", ")),
+              air.isEmpty()
+                  ? Texts.of("metric.speed_metrics.density_of_air_is_not")
+                  : Texts.of("metric.speed_metrics.for_air_of_first")));
     }
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.trip.Air;
@@ -25,21 +25,21 @@ import taperbook.session.RowRef;
 /** Estimates the range test's result in still standard air on a level road. */
 final class StandardRangeMetrics {
   private static final Metric DENSITY =
-      metric("air_density", Labels.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE)
+      metric("air_density", Texts.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE)
           .in(Role.CORRECTION);
   private static final Metric AIR =
-      part("correction_air", Labels.of("number.correction_air")).in(Role.CORRECTION);
+      part("correction_air", Texts.of("number.correction_air")).in(Role.CORRECTION);
   private static final Metric WIND =
-      part("correction_wind", Labels.of("number.correction_wind")).in(Role.CORRECTION);
+      part("correction_wind", Texts.of("number.correction_wind")).in(Role.CORRECTION);
   private static final Metric CLIMB =
-      part("correction_climb", Labels.of("number.correction_climb")).in(Role.CORRECTION);
+      part("correction_climb", Texts.of("number.correction_climb")).in(Role.CORRECTION);
   private static final Metric EXPLAINED =
-      metric("road_load_share", Labels.of("number.road_load_share"), Unit.PERCENT)
+      metric("road_load_share", Texts.of("number.road_load_share"), Unit.PERCENT)
           .in(Role.CORRECTION);
   private static final Metric CONSUMPTION =
-      part("standard_consumption", Labels.of("number.standard_consumption"));
+      part("standard_consumption", Texts.of("number.standard_consumption"));
   private static final Metric RANGE =
-      metric("standard_range", Labels.of("number.standard_range"), Unit.KILOMETRE);
+      metric("standard_range", Texts.of("number.standard_range"), Unit.KILOMETRE);
 
   private static final List<Metric> ALL =
       List.of(DENSITY, AIR, WIND, CLIMB, EXPLAINED, CONSUMPTION, RANGE);
@@ -50,16 +50,10 @@ final class StandardRangeMetrics {
   private static final Caveat MODEL =
       new Caveat(
           Caveat.Kind.MODEL,
-          "Modelled and not measured: only the density of the air, the wind and the climb are"
-              + " corrected, with the wind as stated taken at the height of the car. A warmer or"
-              + " cooler battery, heating, tyres and wet roads change a range at least as much and"
-              + " are not.");
+          Texts.of("metric.standard_range_metrics.modelled_and_not_measured_only"));
 
   private static final Caveat BY_BODY =
-      new Caveat(
-          Caveat.Kind.MODEL,
-          "The drag area or the mass of the car is not stated; what is usual for its body stands in"
-              + " for it, with wide bounds.");
+      new Caveat(Caveat.Kind.MODEL, Texts.of("metric.standard_range_metrics.drag_area_or_mass_of"));
 
   private final Optional<RangeTest> test;
   private final RangeFigures range;
@@ -98,7 +92,9 @@ final class StandardRangeMetrics {
     if (missing.isEmpty()) {
       add(drive, parts);
     } else {
-      withhold("not known of the range test: " + String.join("; ", missing));
+      withhold(
+          Texts.of(
+              "metric.standard_range_metrics.not_known_of_range_test", String.join("; ", missing)));
     }
   }
 
@@ -158,7 +154,8 @@ final class StandardRangeMetrics {
     if (left.bounds().low() > 0) {
       collector.measured(RANGE, range.fullRange().estimate().orElseThrow().over(left), rows, own);
     } else {
-      collector.withheld(RANGE, "the correction may be as large as the consumption itself");
+      collector.withheld(
+          RANGE, Texts.of("metric.standard_range_metrics.correction_may_be_as_large"));
     }
   }
 

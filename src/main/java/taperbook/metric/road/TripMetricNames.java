@@ -1,7 +1,7 @@
 package taperbook.metric.road;
 
 import java.util.List;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.plan.Basis;
 import taperbook.plan.RoadWishes;
 import taperbook.quantity.Unit;
@@ -12,19 +12,18 @@ import taperbook.session.Input;
 
 /** Definitions of the numbers of a trip. */
 final class TripMetricNames {
-  static final Metric TIME = total("trip_time", Labels.of("number.trip_time"), Unit.SECOND);
+  static final Metric TIME = total("trip_time", Texts.of("number.trip_time"), Unit.SECOND);
   static final Metric DRIVING =
-      total("trip_driving_time", Labels.of("number.trip_driving_time"), Unit.SECOND);
+      total("trip_driving_time", Texts.of("number.trip_driving_time"), Unit.SECOND);
   static final Metric CHARGING =
-      total("trip_charging_time", Labels.of("number.trip_charging_time"), Unit.SECOND);
-  static final Metric STOPS = total("trip_stops", Labels.of("number.trip_stops"), Unit.ONE);
+      total("trip_charging_time", Texts.of("number.trip_charging_time"), Unit.SECOND);
+  static final Metric STOPS = total("trip_stops", Texts.of("number.trip_stops"), Unit.ONE);
   static final Metric ARRIVAL =
-      total("trip_arrival_soc", Labels.of("number.trip_arrival_soc"), Unit.PERCENT);
+      total("trip_arrival_soc", Texts.of("number.trip_arrival_soc"), Unit.PERCENT);
   static final Metric OTHER_STOPS =
-      total("trip_next_best_stops", Labels.of("number.trip_next_best_stops"), Unit.ONE);
+      total("trip_next_best_stops", Texts.of("number.trip_next_best_stops"), Unit.ONE);
   static final Metric OTHER_TIME =
-      total(
-          "trip_next_best_extra_time", Labels.of("number.trip_next_best_extra_time"), Unit.SECOND);
+      total("trip_next_best_extra_time", Texts.of("number.trip_next_best_extra_time"), Unit.SECOND);
 
   /** Numbers that every trip has, whatever its stops. */
   static final List<Metric> OF_THE_WHOLE =
@@ -36,19 +35,19 @@ final class TripMetricNames {
   static Metric kilometre(int number) {
     return metric(
         RoadWishes.stopId(number, "distance"),
-        Labels.of("number.stop_distance", number),
+        Texts.of("number.stop_distance", number),
         Unit.KILOMETRE);
   }
 
   /** Returns the charging time of a stop. */
   static Metric charging(int number) {
     return metric(
-        RoadWishes.stopId(number, "time"), Labels.of("number.stop_time", number), Unit.SECOND);
+        RoadWishes.stopId(number, "time"), Texts.of("number.stop_time", number), Unit.SECOND);
   }
 
   /** Returns a state of charge of a stop. */
   static Metric stop(int number, String idEnd, String labelKey) {
-    return metric(RoadWishes.stopId(number, idEnd), Labels.of(labelKey, number), Unit.PERCENT);
+    return metric(RoadWishes.stopId(number, idEnd), Texts.of(labelKey, number), Unit.PERCENT);
   }
 
   private static Metric metric(String id, String label, Unit unit) {

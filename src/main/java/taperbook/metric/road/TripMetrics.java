@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import taperbook.i18n.Texts;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.DriveSpeed;
 import taperbook.metric.recording.MetricCollector;
@@ -71,7 +72,7 @@ final class TripMetrics {
     if (full.isEmpty()) {
       withhold(range.fullRange().withheld().orElseThrow());
     } else if (speed.isEmpty()) {
-      withhold("the average speed of the reported car's range test is not known");
+      withhold(Texts.of("metric.trip_metrics.average_speed_of_reported_car"));
     } else if (clock.isEmpty()) {
       withhold(recording.whyNoClock());
     } else {
@@ -138,43 +139,37 @@ final class TripMetrics {
             .flatMap(WarmStart::certainLoss)
             .map(
                 s ->
-                    " Each stop is taken without a climb of its own where it begins above the one"
-                        + " that the session began with, which took "
-                        + recording.formatter().value(s, Unit.SECOND)
-                        + " more than the pace after it; a stop may lose as much.")
+                    Texts.of(
+                        "metric.trip_metrics.each_stop_is_taken_without",
+                        recording.formatter().value(s, Unit.SECOND)))
             .orElse("");
     return new Caveat(
         Caveat.Kind.PLAN,
         driven() + overheadText() + lost,
-        "A plan is not a promise: it takes every stop to charge as the session did at that state of"
-            + " charge, with a free station, and the road to be driven as the range test was.");
+        Texts.of("metric.trip_metrics.plan_is_not_promise_it"));
   }
 
   /** Describes the speed and its source. */
   private String driven() {
-    String speed = "The trip is driven at " + words(speed().orElseThrow());
+    String speed = Texts.of("metric.trip_metrics.trip_is_driven_at", words(speed().orElseThrow()));
     if (trip.kilometresPerHour().isPresent()) {
-      return speed + ", as the report asks, and takes what the range test took at its own speed.";
+      return Texts.of("metric.trip_metrics.as_report_asks_and_takes", speed);
     }
     if (test.equals(reported)) {
-      return speed + ", the average of the range test.";
+      return Texts.of("metric.trip_metrics.average_of_range_test", speed);
     }
     String own =
         test.flatMap(t -> DriveSpeed.of(t.facts()))
-            .map(v -> " at " + words(v))
-            .orElse(" at a speed that is not known");
-    return speed
-        + ", the average of the reported car's range test, as all trips of the report are; what it"
-        + " takes is what this car took in its own,"
-        + own
-        + ".";
+            .map(v -> Texts.of("metric.trip_metrics.at", words(v)))
+            .orElse(Texts.of("metric.trip_metrics.at_speed_that_is_not"));
+    return Texts.of("metric.trip_metrics.average_of_reported_car_s", speed, own);
   }
 
   private String overheadText() {
     return trip.overhead() == Trip.Overhead.MEASURED
-        ? " Beside charging a stop takes "
-            + recording.formatter().value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND)
-            + ", as that of the reported session did from arriving to leaving."
+        ? Texts.of(
+            "metric.trip_metrics.beside_charging_stop_takes_as",
+            recording.formatter().value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND))
         : "";
   }
 
@@ -193,7 +188,7 @@ final class TripMetrics {
       other = faster ? plan : other;
     }
     if (other.isEmpty()) {
-      String reason = "no plan has one stop fewer or one more";
+      String reason = Texts.of("metric.trip_metrics.no_plan_has_one_stop");
       collector.withheld(TripMetricNames.OTHER_STOPS, reason);
       collector.withheld(TripMetricNames.OTHER_TIME, reason);
       return;
@@ -224,14 +219,11 @@ final class TripMetrics {
 
   static String noPlan(Trip trip, Recording recording) {
     Trace soc = recording.soc().orElseThrow();
-    return "no plan keeps "
-        + trip.reserveSoc()
-        + " % in reserve with a station every "
-        + trip.spacing().words()
-        + " and stays within the "
-        + recording.percent(soc.firstValue(), soc)
-        + " to "
-        + recording.percent(soc.lastValue(), soc)
-        + " that the session went through";
+    return Texts.of(
+        "metric.trip_metrics.no_plan_keeps_in_reserve",
+        trip.reserveSoc(),
+        trip.spacing().words(),
+        recording.percent(soc.firstValue(), soc),
+        recording.percent(soc.lastValue(), soc));
   }
 }

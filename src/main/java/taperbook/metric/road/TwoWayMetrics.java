@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
@@ -22,11 +22,11 @@ import taperbook.session.RowRef;
 /** Computes the consumption of the outward and return legs, and the mean of both directions. */
 final class TwoWayMetrics {
   private static final Metric OUT =
-      metric("two_way_out_consumption", Labels.of("number.two_way_out_consumption"));
+      metric("two_way_out_consumption", Texts.of("number.two_way_out_consumption"));
   private static final Metric BACK =
-      metric("two_way_back_consumption", Labels.of("number.two_way_back_consumption"));
+      metric("two_way_back_consumption", Texts.of("number.two_way_back_consumption"));
   private static final Metric MEAN =
-      metric("two_way_consumption", Labels.of("number.two_way_consumption"));
+      metric("two_way_consumption", Texts.of("number.two_way_consumption"));
 
   private final Optional<RangeTest> test;
   private final MetricCollector collector;
@@ -53,14 +53,14 @@ final class TwoWayMetrics {
     if (out.isEmpty() || back.isEmpty()) {
       withhold(
           test.filter(t -> !t.legs().isEmpty()).isPresent()
-              ? "no legs are called out and back"
-              : "the drive was not recorded leg by leg");
+              ? Texts.of("metric.two_way_metrics.no_legs_are_called_out")
+              : Texts.of("metric.two_way_metrics.drive_was_not_recorded_leg"));
       return;
     }
     Optional<Estimate> there = consumption(out);
     Optional<Estimate> here = consumption(back);
     if (there.isEmpty() || here.isEmpty()) {
-      withhold("the energy used is not known for every leg out and back");
+      withhold(Texts.of("metric.two_way_metrics.energy_used_is_not_known"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(rows(out));

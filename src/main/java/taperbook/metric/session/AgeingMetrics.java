@@ -8,8 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.metric.course.Courses;
 import taperbook.metric.fit.EnergyChange;
 import taperbook.metric.fit.EnergyFit;
@@ -34,8 +34,7 @@ import taperbook.session.Session;
  */
 public final class AgeingMetrics {
   private static final String OTHER_CAUSES =
-      " The battery's temperature, a new calibration of the displayed state of charge, and other"
-          + " states of charge read move it too.";
+      Texts.of("metric.ageing_metrics.battery_s_temperature_new_calibration");
 
   /**
    * Largest comparable difference of battery temperature, or of air temperature if that is unknown,
@@ -89,7 +88,7 @@ public final class AgeingMetrics {
     Metric metric =
         Metric.charging(
                 "full_energy_slope",
-                Labels.of("number.full_energy_slope", NumberFormatter.name(unit)),
+                Texts.of("number.full_energy_slope", NumberFormatter.name(unit)),
                 Unit.KILOWATT_HOUR,
                 Method.FULL_ENERGY_SLOPE)
             .in(Role.ENERGY);
@@ -114,11 +113,11 @@ public final class AgeingMetrics {
     YorkLine slope = YorkLine.through(points);
     Estimate estimate = Estimate.around(slope.slope(), slope.slopeHalf95());
     String meaning =
-        "A line through "
-            + aged.size()
-            + " sessions."
-            + (estimate.bounds().contains(0)
-                ? " Its slope cannot be told from none. That is not called ageing."
+        Texts.of(
+            "metric.ageing_metrics.line_through_sessions",
+            aged.size(),
+            estimate.bounds().contains(0)
+                ? Texts.of("metric.ageing_metrics.its_slope_cannot_be_told")
                 : OTHER_CAUSES);
     collector.covered(
         metric,
@@ -131,22 +130,24 @@ public final class AgeingMetrics {
   private static Optional<String> whyNoSlope(List<Aged> aged) {
     for (Aged one : aged) {
       if (one.fit().isEmpty()) {
-        return Optional.of("the full energy of " + one.session().name() + " is not known");
+        return Optional.of(
+            Texts.of("metric.ageing_metrics.full_energy_of_is_not", one.session().name()));
       }
       if (one.amount(ConditionItem.ODOMETER).isEmpty()) {
-        return Optional.of("the odometer of " + one.session().name() + " is not known");
+        return Optional.of(
+            Texts.of("metric.ageing_metrics.odometer_of_is_not_known", one.session().name()));
       }
     }
     long distances =
         aged.stream().flatMap(a -> a.amount(ConditionItem.ODOMETER).stream()).distinct().count();
     if (distances < LEAST_SESSIONS) {
-      return Optional.of("fewer than three sessions differ in their odometer");
+      return Optional.of(Texts.of("metric.ageing_metrics.fewer_than_three_sessions_differ"));
     }
     return Stream.of(ConditionItem.BATTERY_TEMPERATURE_AT_START, ConditionItem.AMBIENT_TEMPERATURE)
         .filter(item -> aged.stream().allMatch(a -> a.amount(item).isPresent()))
         .findFirst()
         .map(item -> unlike(aged, item))
-        .orElse(Optional.of("neither battery nor air temperature is known of all sessions"));
+        .orElse(Optional.of(Texts.of("metric.ageing_metrics.neither_battery_nor_air_temperature")));
   }
 
   private static Optional<String> unlike(List<Aged> aged, ConditionItem item) {
@@ -156,7 +157,7 @@ public final class AgeingMetrics {
             .mapToDouble(Estimate::value)
             .summaryStatistics();
     return all.getMax() - all.getMin() > SIMILAR_TEMPERATURE + 1e-9
-        ? Optional.of("the sessions differ by more than 5 \u00b0C in " + item.words())
+        ? Optional.of(Texts.of("metric.ageing_metrics.sessions_differ_by_more_than", item.words()))
         : Optional.empty();
   }
 
@@ -173,7 +174,7 @@ public final class AgeingMetrics {
     Metric metric =
         Metric.charging(
                 id(session.name()),
-                Labels.of("number.full_energy_change", session.name()),
+                Texts.of("number.full_energy_change", session.name()),
                 Unit.PERCENT,
                 Method.FULL_ENERGY_CHANGE)
             .in(Role.ENERGY);
@@ -204,25 +205,17 @@ public final class AgeingMetrics {
   }
 
   private String meaning(Estimate change, Session other) {
-    String against = "The implied full energy against " + other.name();
+    String against = Texts.of("metric.ageing_metrics.implied_full_energy_against", other.name());
     if (change.bounds().contains(0)) {
-      return against
-          + " cannot be told from no change: its interval holds zero. That is not called ageing.";
+      return Texts.of("metric.ageing_metrics.cannot_be_told_from_no", against);
     }
     if (change.value() > 0) {
-      return against
-          + " went up, and its interval excludes zero. That is not ageing."
-          + OTHER_CAUSES;
+      return Texts.of("metric.ageing_metrics.went_up_and_its_interval", against, OTHER_CAUSES);
     }
     if (!isLaterThan(other)) {
-      return against
-          + " is lower, and its interval excludes zero, but this session is not known to be the"
-          + " later one. That is not called ageing."
-          + OTHER_CAUSES;
+      return Texts.of("metric.ageing_metrics.is_lower_and_its_interval", against, OTHER_CAUSES);
     }
-    return against
-        + " went down, and its interval excludes zero, so that it may be called ageing."
-        + OTHER_CAUSES;
+    return Texts.of("metric.ageing_metrics.went_down_and_its_interval", against, OTHER_CAUSES);
   }
 
   /** Returns true if both days are known and this session's is later; ISO dates sort as text. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
@@ -62,11 +62,11 @@ public final class CRateMetrics {
   public static Numbers of(
       Recording recording, Numbers numbers, List<SocWindow> windows, List<Caveat> caveats) {
     CRateMetrics rates = new CRateMetrics(recording, numbers, caveats);
-    rates.rate("peak_c_rate", over -> Labels.of("number.peak_c_rate", over), "peak_power");
+    rates.rate("peak_c_rate", over -> Texts.of("number.peak_c_rate", over), "peak_power");
     for (SocWindow window : windows) {
       rates.rate(
           "average_c_rate_" + window.idPart(),
-          over -> Labels.of("number.average_c_rate", window.from(), window.to(), over),
+          over -> Texts.of("number.average_c_rate", window.from(), window.to(), over),
           "average_power_" + window.idPart());
     }
     return rates.collector.numbers();
@@ -76,7 +76,7 @@ public final class CRateMetrics {
     ConditionItem item = ConditionItem.BATTERY_USABLE_ENERGY;
     return facts
         .amount(item)
-        .map(e -> new Energy(Labels.of("label.usable_energy_stated"), e, 1, facts.rows(item)));
+        .map(e -> new Energy(Texts.of("label.usable_energy_stated"), e, 1, facts.rows(item)));
   }
 
   private Optional<Energy> implied() {
@@ -89,7 +89,7 @@ public final class CRateMetrics {
                         m ->
                             Optional.of(
                                 new Energy(
-                                    Labels.of("label.usable_energy_implied"),
+                                    Texts.of("label.usable_energy_implied"),
                                     m.estimate(),
                                     m.coverage(),
                                     n.origin().rows())),
@@ -97,11 +97,11 @@ public final class CRateMetrics {
   }
 
   private void rate(String id, UnaryOperator<String> label, String powerId) {
-    String over = energy.map(Energy::words).orElse(Labels.of("label.usable_energy"));
+    String over = energy.map(Energy::words).orElse(Texts.of("label.usable_energy"));
     Metric metric = Metric.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
     ReportNumber of = numbers.get(powerId);
     if (energy.isEmpty()) {
-      collector.withheld(metric, "the usable energy is not stated, and no full charge is implied");
+      collector.withheld(metric, Texts.of("metric.crate_metrics.usable_energy_is_not_stated"));
     } else if (of.outcome() instanceof Outcome.Measured measured) {
       List<RowRef> rows = new ArrayList<>(of.origin().rows());
       rows.addAll(energy.get().rows());

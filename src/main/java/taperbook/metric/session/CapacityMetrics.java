@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.fit.EnergyFit;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
@@ -21,27 +21,27 @@ public final class CapacityMetrics {
   private static final Metric PER_SHARE =
       Metric.charging(
               "energy_per_soc_fitted",
-              Labels.of("number.energy_per_soc_fitted"),
+              Texts.of("number.energy_per_soc_fitted"),
               Unit.KILOWATT_HOUR_PER_PERCENT,
               Method.ENERGY_LINE)
           .in(Role.ENERGY);
   private static final Metric FULL =
       Metric.charging(
               "implied_full_energy_fitted",
-              Labels.of("number.implied_full_energy_fitted"),
+              Texts.of("number.implied_full_energy_fitted"),
               Unit.KILOWATT_HOUR,
               Method.ENERGY_LINE)
           .in(Role.ENERGY);
   private static final Metric RESIDUAL =
       Metric.charging(
           "energy_fit_residual",
-          Labels.of("number.energy_fit_residual"),
+          Texts.of("number.energy_fit_residual"),
           Unit.KILOWATT_HOUR,
           Method.ENERGY_LINE);
   private static final Metric CONSISTENCY =
       Metric.charging(
           "energy_fit_consistency",
-          Labels.of("number.energy_fit_consistency"),
+          Texts.of("number.energy_fit_consistency"),
           Unit.ONE,
           Method.ENERGY_LINE);
 
@@ -73,10 +73,8 @@ public final class CapacityMetrics {
     if (recording.counter().isEmpty() && recording.integral().isEmpty()) {
       return Recording.NO_ENERGY;
     }
-    return "fewer than "
-        + EnergyFit.LEAST_POINTS
-        + " different states of charge were read together with an energy, or they lie too close"
-        + " together for their displays";
+    return Texts.of(
+        "metric.capacity_metrics.fewer_than_different_states_of", EnergyFit.LEAST_POINTS);
   }
 
   public void measure() {
@@ -99,10 +97,7 @@ public final class CapacityMetrics {
     BigDecimal times = BigDecimal.valueOf(widening).setScale(2, RoundingMode.HALF_UP);
     return new Caveat(
         Caveat.Kind.ENERGY_LINE,
-        "The energies leave a smooth curve over the state of charge farther, or in longer runs,"
-            + " than independent rounding explains; the standard uncertainty of its mean rise is"
-            + " widened "
-            + times.toPlainString()
-            + " times.");
+        Texts.of(
+            "metric.capacity_metrics.energies_leave_smooth_curve_over", times.toPlainString()));
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.Derived;
 import taperbook.metric.recording.MetricCollector;
@@ -54,7 +54,7 @@ public final class CommonGroundMetrics {
     Metric metric =
         new Metric(
             CommonGround.timeToAddId(distance, from),
-            Labels.of("number.time_to_add_from", distance.words(), from),
+            Texts.of("number.time_to_add_from", distance.words(), from),
             Unit.SECOND,
             Method.TIME_TO_ADD_FROM,
             range.chosenBasis(),
@@ -98,7 +98,7 @@ public final class CommonGroundMetrics {
     Metric metric =
         Metric.charging(
             CommonGround.timeToAddId(kilowattHours, from),
-            Labels.of("number.time_to_add_energy_from", kilowattHours, from),
+            Texts.of("number.time_to_add_energy_from", kilowattHours, from),
             Unit.SECOND,
             Method.TIME_TO_ADD_ENERGY);
     Optional<List<RowRef>> start = recording.rowsAround(from);
@@ -114,7 +114,8 @@ public final class CommonGroundMetrics {
     double ends = begins + time.estimateIfMeasured().map(Estimate::value).orElse(0.0);
     double last = recording.energy().orElseThrow().span().high();
     if (ends > last) {
-      collector.withheld(metric, "the session added less energy from there on");
+      collector.withheld(
+          metric, Texts.of("metric.common_ground_metrics.session_added_less_energy_from"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(start.get());

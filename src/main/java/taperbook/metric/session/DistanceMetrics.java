@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.Derived;
@@ -28,10 +28,7 @@ import taperbook.session.Trace;
 /** Computes the minutes to add distances, on the driven, the energy and the rated basis. */
 public final class DistanceMetrics {
   private static final Caveat PAST_THE_END =
-      new Caveat(
-          Caveat.Kind.GAPS,
-          "The upper end of the interval lies past the last reading; the course is carried on there"
-              + " at the mean rate of its last tenth, which a further taper would exceed.");
+      new Caveat(Caveat.Kind.GAPS, Texts.of("metric.distance_metrics.upper_end_of_interval_lies"));
 
   private final Recording recording;
   private final RangeFigures range;
@@ -59,7 +56,7 @@ public final class DistanceMetrics {
     put(
         new Metric(
             "consumption",
-            Labels.of("number.consumption"),
+            Texts.of("number.consumption"),
             Unit.WATT_HOUR_PER_KILOMETRE,
             range.consumption().method(),
             range.consumption().basis(),
@@ -69,7 +66,7 @@ public final class DistanceMetrics {
     put(
         new Metric(
             "driven_range_full",
-            Labels.of("number.driven_range_full"),
+            Texts.of("number.driven_range_full"),
             Unit.KILOMETRE,
             range.fullRange().method(),
             Basis.DRIVEN,
@@ -91,7 +88,7 @@ public final class DistanceMetrics {
     Metric metric =
         new Metric(
             "soc_for_" + distance.idPart(),
-            Labels.of("number.soc_for", distance.words()),
+            Texts.of("number.soc_for", distance.words()),
             Unit.PERCENT,
             Method.SOC_SHARE,
             Basis.DRIVEN,
@@ -116,7 +113,7 @@ public final class DistanceMetrics {
     Metric metric =
         new Metric(
             "time_to_add_" + distance.idPart(),
-            Labels.of("number.time_to_add_driven", distance.words()),
+            Texts.of("number.time_to_add_driven", distance.words()),
             Unit.SECOND,
             Method.TIME_TO_ADD_BY_SHARE,
             Basis.DRIVEN,
@@ -128,7 +125,7 @@ public final class DistanceMetrics {
     Metric metric =
         new Metric(
             "time_to_add_" + distance.idPart() + "_rated",
-            Labels.of("number.time_to_add_rated", distance.words()),
+            Texts.of("number.time_to_add_rated", distance.words()),
             Unit.SECOND,
             Method.TIME_TO_ADD_RATED,
             Basis.RATED,
@@ -178,19 +175,17 @@ public final class DistanceMetrics {
     if (target <= soc.lastValue()) {
       return recording.whyNotReached(target);
     }
-    return "it needs a charge of "
-        + recording
-            .formatter()
-            .value(share.minus(Estimate.exactly(-soc.firstValue())), Unit.PERCENT)
-        + ", and the session ended at "
-        + recording.percent(soc.lastValue(), soc);
+    return Texts.of(
+        "metric.distance_metrics.it_needs_charge_of_and",
+        recording.formatter().value(share.minus(Estimate.exactly(-soc.firstValue())), Unit.PERCENT),
+        recording.percent(soc.lastValue(), soc));
   }
 
   private void addByEnergy(WantedDistance distance) {
     Metric metric =
         new Metric(
             "time_to_add_" + distance.idPart() + "_by_energy",
-            Labels.of("number.time_to_add_by_energy", distance.words()),
+            Texts.of("number.time_to_add_by_energy", distance.words()),
             Unit.SECOND,
             Method.TIME_TO_ADD_BY_ENERGY,
             Basis.ENERGY,
@@ -220,10 +215,10 @@ public final class DistanceMetrics {
     if (need.value() > added.value()) {
       collector.withheld(
           metric,
-          "it takes "
-              + recording.formatter().value(need, Unit.KILOWATT_HOUR)
-              + " and the session added "
-              + recording.formatter().value(added, Unit.KILOWATT_HOUR));
+          Texts.of(
+              "metric.distance_metrics.it_takes_and_session_added",
+              recording.formatter().value(need, Unit.KILOWATT_HOUR),
+              recording.formatter().value(added, Unit.KILOWATT_HOUR)));
       return;
     }
     double km = distance.kilometres();
@@ -258,26 +253,23 @@ public final class DistanceMetrics {
             .estimate("drive_energy_share")
             .map(
                 share ->
-                    "By session and range test "
-                        + recording.formatter().value(share, Unit.PERCENT)
-                        + " ("
-                        + recording.formatter().range(share.bounds(), Unit.PERCENT)
-                        + ") of what went into a per cent came out of it"
-                        + needed(share.value())
-                        + ".")
-            .orElse("How much is lost between charging and driving is not known.");
+                    Texts.of(
+                        "metric.distance_metrics.by_session_and_range_test",
+                        recording.formatter().value(share, Unit.PERCENT),
+                        recording.formatter().range(share.bounds(), Unit.PERCENT),
+                        needed(share.value())))
+            .orElse(Texts.of("metric.distance_metrics.how_much_is_lost_between"));
     return new Caveat(
         Caveat.Kind.LOSSES,
         measured,
-        "The energy basis takes all that is added while charging to come out while driving: a lower"
-            + " limit, without losses.");
+        Texts.of("metric.distance_metrics.energy_basis_takes_all_that"));
   }
 
   private String needed(double sharePercent) {
     return sharePercent < 100
-        ? ", so that it takes "
-            + recording.formatter().exactly(Math.rint(1e4 / sharePercent) / 100, Unit.ONE)
-            + " times the energy"
+        ? Texts.of(
+            "metric.distance_metrics.so_that_it_takes_times",
+            recording.formatter().exactly(Math.rint(1e4 / sharePercent) / 100, Unit.ONE))
         : "";
   }
 

@@ -1,7 +1,7 @@
 package taperbook.metric.session;
 
 import java.util.Optional;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Unit;
@@ -15,7 +15,7 @@ public final class LimitMetrics {
   private static final Metric CURRENT =
       Metric.charging(
               "limit_current",
-              Labels.of("number.limit_current"),
+              Texts.of("number.limit_current"),
               Unit.AMPERE,
               Method.CURRENT_PLATEAU)
           .in(Role.CURVE);
@@ -44,10 +44,10 @@ public final class LimitMetrics {
     }
     if (recording.session().trace(Channel.VOLTAGE).isEmpty()
         || recording.session().trace(Channel.CURRENT).isEmpty()) {
-      return "voltage and current were not both recorded";
+      return Texts.of("metric.limit_metrics.voltage_and_current_were_not");
     }
     return hasPlateau
-        ? "over the hold of the power the current was not flat while the voltage rose"
-        : "the power was not held long enough to tell what it follows";
+        ? Texts.of("metric.limit_metrics.over_hold_of_power_current")
+        : Texts.of("metric.limit_metrics.power_was_not_held_long");
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyCounter;
 import taperbook.metric.fit.EnergyFit;
 import taperbook.metric.recording.Derived;
@@ -29,21 +29,21 @@ public final class LossMetrics {
   private static final Metric LOSS =
       Metric.charging(
               "charging_loss",
-              Labels.of("number.charging_loss"),
+              Texts.of("number.charging_loss"),
               Unit.KILOWATT_HOUR,
               Method.CHARGING_LOSS)
           .in(Role.ENERGY);
   private static final Metric EFFICIENCY =
       Metric.charging(
               "charging_efficiency",
-              Labels.of("number.charging_efficiency"),
+              Texts.of("number.charging_efficiency"),
               Unit.PERCENT,
               Method.CHARGING_LOSS)
           .in(Role.ENERGY);
   private static final Metric DRIVE_SHARE =
       new Metric(
           "drive_energy_share",
-          Labels.of("number.drive_energy_share"),
+          Texts.of("number.drive_energy_share"),
           Unit.PERCENT,
           Method.DRIVE_SHARE,
           Basis.ENERGY,
@@ -52,18 +52,10 @@ public final class LossMetrics {
 
   /** Tolerances of a few per cent by class of meter: NIST Handbook 44, 3.40, from memory. */
   private static final Caveat METER =
-      new Caveat(
-          Caveat.Kind.METER,
-          "A station's meter may be off by a few per cent (assumed, not tested), and the car's counter"
-              + " by an amount that nobody states. The interval holds the displays' rounding only, and"
-              + " nothing was corrected for either.");
+      new Caveat(Caveat.Kind.METER, Texts.of("metric.loss_metrics.station_s_meter_may_be"));
 
   private static final Caveat TWO_DAYS =
-      new Caveat(
-          Caveat.Kind.RANGE_TEST,
-          "Energy out of a per cent is from the range test and energy into it from the charging"
-              + " session: two days, perhaps two temperatures, and perhaps two parts of the"
-              + " battery.");
+      new Caveat(Caveat.Kind.RANGE_TEST, Texts.of("metric.loss_metrics.energy_out_of_per_cent"));
 
   private final Recording recording;
   private final Derived driven;
@@ -92,15 +84,15 @@ public final class LossMetrics {
     if (station.isEmpty() || battery.isEmpty()) {
       withholdCharging(
           station.isEmpty()
-              ? "the station's energy was not recorded, or only once"
-              : "the energy added to the battery was not recorded, or only once");
+              ? Texts.of("metric.loss_metrics.station_s_energy_was_not")
+              : Texts.of("metric.loss_metrics.energy_added_to_battery_was"));
       return;
     }
     // Differences of readings only: a station's meter may show any value at plugging in.
     double from = Math.max(battery.get().firstSecond(), station.get().firstSecond());
     double to = Math.min(battery.get().lastSecond(), station.get().lastSecond());
     if (from >= to) {
-      withholdCharging("the station's energy and the battery's were not read over a common time");
+      withholdCharging(Texts.of("metric.loss_metrics.station_s_energy_and_battery"));
       return;
     }
     charging(new EnergyCounter(station.get()), new EnergyCounter(battery.get()), from, to);
@@ -114,7 +106,7 @@ public final class LossMetrics {
     Estimate delivered = station.between(from, to);
     Estimate stored = battery.between(from, to);
     if (delivered.bounds().low() <= 0) {
-      withholdCharging("the station delivered less over the common time than its display can tell");
+      withholdCharging(Texts.of("metric.loss_metrics.station_delivered_less_over_common"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(station.rows(from, to));
@@ -128,9 +120,7 @@ public final class LossMetrics {
     if (loss.bounds().high() < 0) {
       own.add(
           new Caveat(
-              Caveat.Kind.METER,
-              "The car counted more energy than the station, which cannot be: one of the two is"
-                  + " off, or they did not count the same time."));
+              Caveat.Kind.METER, Texts.of("metric.loss_metrics.car_counted_more_energy_than")));
     }
     collector.measured(LOSS, loss, rows, own);
     collector.measured(EFFICIENCY, stored.over(delivered).times(100), rows, own);

@@ -2,7 +2,7 @@ package taperbook.metric.session;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
@@ -20,25 +20,24 @@ import taperbook.session.Trace;
 public final class PeakMetrics {
   private static final Metric POWER =
       Metric.charging(
-              "peak_power", Labels.of("number.peak_power"), Unit.KILOWATT, Method.HIGHEST_READING)
+              "peak_power", Texts.of("number.peak_power"), Unit.KILOWATT, Method.HIGHEST_READING)
           .in(Role.HEADLINE);
   private static final Metric REACHED_SOC =
       Metric.charging(
               "peak_reached_soc",
-              Labels.of("number.peak_reached_soc"),
+              Texts.of("number.peak_reached_soc"),
               Unit.PERCENT,
               Method.FIRST_AT_PEAK)
           .in(Role.CURVE);
   private static final Metric HOLD_TIME =
-      Metric.charging(
-              "peak_hold_time", Labels.of("number.peak_hold_time"), Unit.SECOND, Method.HOLD)
+      Metric.charging("peak_hold_time", Texts.of("number.peak_hold_time"), Unit.SECOND, Method.HOLD)
           .in(Role.HEADLINE);
   private static final Metric HOLD_FROM =
       Metric.charging(
-          "peak_hold_soc_from", Labels.of("number.peak_hold_soc_from"), Unit.PERCENT, Method.HOLD);
+          "peak_hold_soc_from", Texts.of("number.peak_hold_soc_from"), Unit.PERCENT, Method.HOLD);
   private static final Metric HOLD_TO =
       Metric.charging(
-          "peak_hold_soc_to", Labels.of("number.peak_hold_soc_to"), Unit.PERCENT, Method.HOLD);
+          "peak_hold_soc_to", Texts.of("number.peak_hold_soc_to"), Unit.PERCENT, Method.HOLD);
 
   private final Recording recording;
   private final MetricCollector collector;
@@ -51,14 +50,14 @@ public final class PeakMetrics {
     this.reachedTime =
         Metric.charging(
                 "peak_reached_time",
-                Labels.of("number.peak_reached_time", recording.zero()),
+                Texts.of("number.peak_reached_time", recording.zero()),
                 Unit.SECOND,
                 Method.FIRST_AT_PEAK)
             .in(Role.CURVE);
     this.holdSince =
         Metric.charging(
             "peak_hold_time_from",
-            Labels.of("number.peak_hold_time_from", recording.zero()),
+            Texts.of("number.peak_hold_time_from", recording.zero()),
             Unit.SECOND,
             Method.HOLD);
   }
@@ -94,9 +93,7 @@ public final class PeakMetrics {
 
   private static Caveat peakInFirstReading() {
     return new Caveat(
-        Caveat.Kind.STARTING_SOC,
-        "The highest power stands in the first reading: the session may have begun past the"
-            + " car's peak.");
+        Caveat.Kind.STARTING_SOC, Texts.of("metric.peak_metrics.highest_power_stands_in_first"));
   }
 
   private void hold(Trace power) {

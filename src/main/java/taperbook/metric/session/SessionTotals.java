@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.bounds.LinearPower;
 import taperbook.metric.course.Draw;
@@ -43,8 +43,8 @@ public final class SessionTotals {
   }
 
   private void ends() {
-    Metric start = end("start_soc", Labels.of("number.start_soc"));
-    Metric end = end("end_soc", Labels.of("number.end_soc"));
+    Metric start = end("start_soc", Texts.of("number.start_soc"));
+    Metric end = end("end_soc", Texts.of("number.end_soc"));
     if (recording.soc().isEmpty()) {
       collector.withheld(start, Recording.NO_SOC);
       collector.withheld(end, Recording.NO_SOC);
@@ -81,7 +81,7 @@ public final class SessionTotals {
     Metric metric =
         Metric.charging(
             "session_time",
-            Labels.of("number.session_time", recording.zero()),
+            Texts.of("number.session_time", recording.zero()),
             Unit.SECOND,
             Method.RECORDED_TIME);
     double end = recording.session().recorded().high();
@@ -99,14 +99,14 @@ public final class SessionTotals {
     Metric added =
         Metric.charging(
                 "energy_added",
-                Labels.of("number.energy_added"),
+                Texts.of("number.energy_added"),
                 Unit.KILOWATT_HOUR,
                 Method.ENERGY_COUNTER)
             .in(Role.ENERGY);
     Metric average =
         Metric.charging(
             "average_power_session",
-            Labels.of("number.average_power_session"),
+            Texts.of("number.average_power_session"),
             Unit.KILOWATT,
             Method.TIME_AVERAGE);
     Optional<EnergyOverTime> source = recording.energy();
@@ -129,7 +129,7 @@ public final class SessionTotals {
           rows,
           uninterrupted.caveats(from, to));
     } else {
-      collector.withheld(average, "energy was read at one time only");
+      collector.withheld(average, Texts.of("metric.session_totals.energy_was_read_at_one"));
     }
   }
 
@@ -137,7 +137,7 @@ public final class SessionTotals {
     Metric perShare =
         Metric.charging(
                 "energy_per_soc",
-                Labels.of("number.energy_per_soc"),
+                Texts.of("number.energy_per_soc"),
                 Unit.KILOWATT_HOUR_PER_PERCENT,
                 Method.ENERGY_SHARE)
             .in(Role.ENERGY)
@@ -145,7 +145,7 @@ public final class SessionTotals {
     Metric full =
         Metric.charging(
             "implied_full_energy",
-            Labels.of("number.implied_full_energy"),
+            Texts.of("number.implied_full_energy"),
             Unit.KILOWATT_HOUR,
             Method.ENERGY_SHARE);
     if (recording.soc().isEmpty()) {

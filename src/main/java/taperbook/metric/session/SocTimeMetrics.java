@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.MetricCollector;
@@ -63,7 +63,7 @@ public final class SocTimeMetrics {
   private Metric timeMetric(int mark) {
     return Metric.charging(
         "time_to_soc_" + mark,
-        Labels.of("number.time_to_soc", mark, recording.zero()),
+        Texts.of("number.time_to_soc", mark, recording.zero()),
         Unit.SECOND,
         Method.SOC_CROSSING);
   }
@@ -71,7 +71,7 @@ public final class SocTimeMetrics {
   private static Metric energyMetric(int mark) {
     return Metric.charging(
         "energy_to_soc_" + mark,
-        Labels.of("number.energy_to_soc", mark),
+        Texts.of("number.energy_to_soc", mark),
         Unit.KILOWATT_HOUR,
         Method.INTERPOLATION);
   }
@@ -79,7 +79,7 @@ public final class SocTimeMetrics {
   private static Metric powerMetric(int mark) {
     return Metric.charging(
         "power_at_soc_" + mark,
-        Labels.of("number.power_at_soc", mark),
+        Texts.of("number.power_at_soc", mark),
         Unit.KILOWATT,
         Method.INTERPOLATION);
   }
@@ -87,7 +87,7 @@ public final class SocTimeMetrics {
   private Metric distanceMetric(int mark) {
     return new Metric(
         "distance_to_soc_" + mark,
-        Labels.of("number.distance_to_soc", mark),
+        Texts.of("number.distance_to_soc", mark),
         Unit.KILOMETRE,
         Method.SOC_SHARE,
         range.chosenBasis(),
@@ -118,7 +118,9 @@ public final class SocTimeMetrics {
     if (power.isEmpty()) {
       collector.withheld(
           powerMetric(mark),
-          recording.power().isEmpty() ? Recording.NO_POWER : "no power was read there");
+          recording.power().isEmpty()
+              ? Recording.NO_POWER
+              : Texts.of("metric.soc_time_metrics.no_power_was_read_there"));
       return;
     }
     ToDoubleFunction<Draw> second = second(mark);

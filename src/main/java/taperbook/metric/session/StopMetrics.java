@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.MetricCollector;
@@ -51,7 +51,7 @@ public final class StopMetrics {
     Metric metric =
         new Metric(
             StopMinutes.distanceId(minutes),
-            Labels.of("number.distance_after", minutes),
+            Texts.of("number.distance_after", minutes),
             Unit.KILOMETRE,
             Method.DISTANCE_AFTER,
             range.chosenBasis(),
@@ -78,7 +78,7 @@ public final class StopMetrics {
     Metric metric =
         Metric.charging(
             StopMinutes.socId(minutes),
-            Labels.of("number.soc_after", minutes),
+            Texts.of("number.soc_after", minutes),
             Unit.PERCENT,
             Method.SOC_AFTER);
     Optional<String> reason = whyNoCharge(minutes);
@@ -100,7 +100,7 @@ public final class StopMetrics {
     Metric metric =
         Metric.charging(
             StopMinutes.energyId(minutes),
-            Labels.of("number.energy_after", minutes),
+            Texts.of("number.energy_after", minutes),
             Unit.KILOWATT_HOUR,
             Method.ENERGY_COUNTER);
     Optional<EnergyOverTime> source = recording.energy();
@@ -141,8 +141,9 @@ public final class StopMetrics {
   private Optional<String> whyPastTheEnd(double start, double last, int minutes) {
     return last - start < 60.0 * minutes
         ? Optional.of(
-            "the readings end after "
-                + recording.formatter().value(Estimate.exactly(last - start), Unit.SECOND))
+            Texts.of(
+                "metric.stop_metrics.readings_end_after",
+                recording.formatter().value(Estimate.exactly(last - start), Unit.SECOND)))
         : Optional.empty();
   }
 
@@ -158,7 +159,7 @@ public final class StopMetrics {
     Metric metric =
         new Metric(
             "charging_speed_" + window.idPart(),
-            Labels.of("number.charging_speed", window.from(), window.to()),
+            Texts.of("number.charging_speed", window.from(), window.to()),
             Unit.KILOMETRE_PER_HOUR,
             Method.CHARGING_SPEED,
             range.chosenBasis(),

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
@@ -49,27 +49,32 @@ public final class StopPhaseMetrics {
     if (none) {
       return;
     }
-    String noArrival = "the time of arriving is not stated";
+    String noArrival = Texts.of("metric.stop_phase_metrics.time_of_arriving_is_not");
     add(
         collector,
-        metric("arrival_to_power_time", Labels.of("number.arrival_to_power_time")),
+        metric("arrival_to_power_time", Texts.of("number.arrival_to_power_time")),
         arrived.flatMap(a -> door.firstPower().map(f -> between(a, f))),
         arrived.isEmpty() ? noArrival : NO_POWER);
     add(
         collector,
-        metric("plug_in_to_power_time", Labels.of("number.plug_in_to_power_time")),
+        metric("plug_in_to_power_time", Texts.of("number.plug_in_to_power_time")),
         plugged.flatMap(p -> door.firstPower().map(f -> between(p, f))),
-        plugged.isEmpty() ? "the time of plugging in is not stated" : NO_POWER);
-    String noDoor = arrived.isEmpty() ? noArrival : "the time of leaving is not stated";
+        plugged.isEmpty()
+            ? Texts.of("metric.stop_phase_metrics.time_of_plugging_in_is")
+            : NO_POWER);
+    String noDoor =
+        arrived.isEmpty()
+            ? noArrival
+            : Texts.of("metric.stop_phase_metrics.time_of_leaving_is_not");
     Optional<Moment> whole = door.doorToDoor();
     add(
         collector,
-        metric("stop_door_to_door", Labels.of("number.stop_door_to_door")),
+        metric("stop_door_to_door", Texts.of("number.stop_door_to_door")),
         whole,
         noDoor);
     add(
         collector,
-        metric("stop_overhead", Labels.of("number.stop_overhead")),
+        metric("stop_overhead", Texts.of("number.stop_overhead")),
         door.overhead(),
         whole.isEmpty() ? noDoor : NO_POWER);
   }
@@ -82,7 +87,8 @@ public final class StopPhaseMetrics {
     return new StopPhaseMetrics(session).overhead().map(Moment::second);
   }
 
-  private static final String NO_POWER = "neither readings nor conditions say when power flowed";
+  private static final String NO_POWER =
+      Texts.of("metric.stop_phase_metrics.neither_readings_nor_conditions_say");
 
   private static Metric metric(String id, String label) {
     return new Metric(

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.LinearPower;
 import taperbook.metric.bounds.PowerIntegral;
 import taperbook.metric.fit.LastFall;
@@ -27,31 +27,30 @@ import taperbook.session.Trace;
 /** Computes the shape of power over state of charge and how fast it tapers. */
 public final class TaperMetrics {
   /** The reason why the end of a warm-up climb is withheld if there is none. */
-  public static final String NO_CLIMB = "no warm-up climb was seen";
+  public static final String NO_CLIMB = Texts.of("metric.taper_metrics.no_warm_up_climb_was");
 
   /** Coverage of two standard uncertainties to each side, JCGM 100:2008, 6.3.3. */
   private static final double COVERAGE = 0.95;
 
   private static final Metric COUNT =
       Metric.charging(
-          "taper_segments", Labels.of("number.taper_segments"), Unit.ONE, Method.SEGMENTED_FIT);
+          "taper_segments", Texts.of("number.taper_segments"), Unit.ONE, Method.SEGMENTED_FIT);
   private static final Metric WARM_UP_END =
-      fitted("warm_up_end_soc", Labels.of("number.warm_up_end_soc"), Unit.PERCENT).in(Role.CURVE);
+      fitted("warm_up_end_soc", Texts.of("number.warm_up_end_soc"), Unit.PERCENT).in(Role.CURVE);
   private static final Metric PLATEAU_FROM =
-      fitted(
-          "longest_plateau_soc_from", Labels.of("number.longest_plateau_soc_from"), Unit.PERCENT);
+      fitted("longest_plateau_soc_from", Texts.of("number.longest_plateau_soc_from"), Unit.PERCENT);
   private static final Metric PLATEAU_TO =
-      fitted("longest_plateau_soc_to", Labels.of("number.longest_plateau_soc_to"), Unit.PERCENT);
+      fitted("longest_plateau_soc_to", Texts.of("number.longest_plateau_soc_to"), Unit.PERCENT);
   private static final Metric STEEPEST =
       fitted(
               "steepest_taper_slope",
-              Labels.of("number.steepest_taper_slope"),
+              Texts.of("number.steepest_taper_slope"),
               Unit.KILOWATT_PER_PERCENT)
           .in(Role.CURVE);
   private static final Metric RATIO =
       Metric.charging(
               "peak_to_average_ratio",
-              Labels.of("number.peak_to_average_ratio"),
+              Texts.of("number.peak_to_average_ratio"),
               Unit.ONE,
               Method.PEAK_TO_AVERAGE)
           .in(Role.CURVE);
@@ -105,9 +104,7 @@ public final class TaperMetrics {
     }
     return recording.power().isEmpty()
         ? Recording.NO_POWER
-        : "power was read at fewer than "
-            + TaperFit.FEWEST_POINTS
-            + " different states of charge, or over less than 1 %: too few for a fit";
+        : Texts.of("metric.taper_metrics.power_was_read_at_fewer", TaperFit.FEWEST_POINTS);
   }
 
   private void segment(List<Segment> segments, int k) {
@@ -116,28 +113,23 @@ public final class TaperMetrics {
     String kind = segment.kind().words();
     Metric from =
         fitted(
-            id + "_soc_from",
-            Labels.of("number.taper_segment_soc_from", k + 1, kind),
-            Unit.PERCENT);
+            id + "_soc_from", Texts.of("number.taper_segment_soc_from", k + 1, kind), Unit.PERCENT);
     Metric to =
-        fitted(id + "_soc_to", Labels.of("number.taper_segment_soc_to", k + 1, kind), Unit.PERCENT);
+        fitted(id + "_soc_to", Texts.of("number.taper_segment_soc_to", k + 1, kind), Unit.PERCENT);
     Metric slope =
         fitted(
             id + "_slope",
-            Labels.of("number.taper_segment_slope", k + 1, kind),
+            Texts.of("number.taper_segment_slope", k + 1, kind),
             Unit.KILOWATT_PER_PERCENT);
     collector.covered(from, segment.from(), k == 0 ? 1 : COVERAGE, segment.rows());
     collector.covered(to, segment.to(), k == segments.size() - 1 ? 1 : COVERAGE, segment.rows());
     if (segment.slopeSeen()) {
       collector.covered(slope, segment.slope(), COVERAGE, segment.rows());
     } else {
-      collector.withheld(
-          slope,
-          "fewer than two states of charge were read within the segment: too few to tell how steep"
-              + " it is");
+      collector.withheld(slope, Texts.of("metric.taper_metrics.fewer_than_two_states_of"));
     }
     collector.covered(
-        fitted(id + "_power", Labels.of("number.taper_segment_power", k + 1, kind), Unit.KILOWATT),
+        fitted(id + "_power", Texts.of("number.taper_segment_power", k + 1, kind), Unit.KILOWATT),
         segment.power(),
         COVERAGE,
         segment.rows());
@@ -147,12 +139,12 @@ public final class TaperMetrics {
     int before = step.after() + 1;
     String id = "taper_step_" + before;
     collector.covered(
-        fitted(id + "_soc", Labels.of("number.taper_step_soc", before), Unit.PERCENT),
+        fitted(id + "_soc", Texts.of("number.taper_step_soc", before), Unit.PERCENT),
         step.soc(),
         1,
         step.rows());
     collector.covered(
-        fitted(id + "_height", Labels.of("number.taper_step_height", before), Unit.KILOWATT),
+        fitted(id + "_height", Texts.of("number.taper_step_height", before), Unit.KILOWATT),
         step.height(),
         COVERAGE,
         step.rows());
@@ -164,7 +156,7 @@ public final class TaperMetrics {
     if (climb.isEmpty()) {
       collector.withheld(WARM_UP_END, NO_CLIMB);
     } else if (climb.size() == segments.size()) {
-      collector.withheld(WARM_UP_END, "the power was still climbing at the last reading");
+      collector.withheld(WARM_UP_END, Texts.of("metric.taper_metrics.power_was_still_climbing_at"));
     } else {
       collector.covered(WARM_UP_END, climb.get(climb.size() - 1).to(), COVERAGE, rows(climb));
     }
@@ -177,8 +169,8 @@ public final class TaperMetrics {
                 Comparator.comparingDouble(
                     r -> r.get(r.size() - 1).to().value() - r.get(0).from().value()));
     if (longest.isEmpty()) {
-      collector.withheld(PLATEAU_FROM, "no plateau was seen");
-      collector.withheld(PLATEAU_TO, "no plateau was seen");
+      collector.withheld(PLATEAU_FROM, Texts.of("metric.taper_metrics.no_plateau_was_seen"));
+      collector.withheld(PLATEAU_TO, Texts.of("metric.taper_metrics.no_plateau_was_seen"));
       return;
     }
     List<Segment> run = longest.get();
@@ -214,7 +206,7 @@ public final class TaperMetrics {
             .filter(s -> s.kind() == SegmentKind.TAPER && s.slopeSeen())
             .min(Comparator.comparingDouble(s -> s.slope().value()));
     if (steepest.isEmpty()) {
-      collector.withheld(STEEPEST, "no taper was seen");
+      collector.withheld(STEEPEST, Texts.of("metric.taper_metrics.no_taper_was_seen"));
     } else {
       collector.covered(STEEPEST, steepest.get().slope(), COVERAGE, steepest.get().rows());
     }
@@ -224,7 +216,7 @@ public final class TaperMetrics {
     Metric metric =
         Metric.charging(
                 "soc_below_" + percentOfPeak + "_percent_of_peak",
-                Labels.of("number.soc_below_percent_of_peak", percentOfPeak),
+                Texts.of("number.soc_below_percent_of_peak", percentOfPeak),
                 Unit.PERCENT,
                 Method.LAST_FALL)
             .in(Role.CURVE);
@@ -235,7 +227,7 @@ public final class TaperMetrics {
     Optional<LastFall> fall = LastFall.below(recording.power().get(), percentOfPeak / 100.0);
     if (fall.isEmpty()) {
       collector.withheld(
-          metric, "the readings do not end surely below " + percentOfPeak + " % of the peak");
+          metric, Texts.of("metric.taper_metrics.readings_do_not_end_surely", percentOfPeak));
       return;
     }
     if (recording.chargeReadAround(fall.get().times())) {
@@ -253,7 +245,7 @@ public final class TaperMetrics {
     Metric metric =
         Metric.charging(
                 "time_share_above_" + kilowatts + "_kw",
-                Labels.of("number.time_share_above", kilowatts),
+                Texts.of("number.time_share_above", kilowatts),
                 Unit.PERCENT,
                 Method.TIME_SHARE)
             .in(Role.CURVE);
@@ -282,7 +274,7 @@ public final class TaperMetrics {
             2 * power.clockHalfStep() / LinearPower.SECONDS_PER_HOUR);
     Estimate energy = integral.get().between(from, to);
     if (energy.bounds().low() <= 0 || hours.bounds().low() <= 0) {
-      collector.withheld(RATIO, "the average power is not more than the displays can tell");
+      collector.withheld(RATIO, Texts.of("metric.taper_metrics.average_power_is_not_more"));
       return;
     }
     Estimate peak = Estimate.around(power.max(), power.halfStep());
@@ -300,7 +292,7 @@ public final class TaperMetrics {
       return Optional.empty();
     }
     if (recording.integral().isEmpty() || power.get().lastSecond() <= power.get().firstSecond()) {
-      collector.withheld(metric, "power was read only once");
+      collector.withheld(metric, Texts.of("metric.taper_metrics.power_was_read_only_once"));
       return Optional.empty();
     }
     return recording.integral();

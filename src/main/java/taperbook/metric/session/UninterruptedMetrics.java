@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.LinearPower;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.EventFinder;
@@ -45,7 +45,7 @@ final class UninterruptedMetrics {
     Metric metric =
         Metric.charging(
             "interruption_time",
-            Labels.of("number.interruption_time"),
+            Texts.of("number.interruption_time"),
             Unit.SECOND,
             Method.INTERRUPTIONS);
     double whole = recording.session().recorded().high();
@@ -177,13 +177,13 @@ final class UninterruptedMetrics {
   }
 
   private static Metric included(Metric metric) {
-    return metric.labelled(Labels.of("label.with_interruptions", metric.label()));
+    return metric.labelled(Texts.of("label.with_interruptions", metric.label()));
   }
 
   private static Metric without(Metric metric) {
     return new Metric(
         Metric.withoutInterruptions(metric.id()),
-        Labels.of("label.without_interruptions", metric.label()),
+        Texts.of("label.without_interruptions", metric.label()),
         metric.unit(),
         Method.INTERRUPTIONS,
         metric.basis(),

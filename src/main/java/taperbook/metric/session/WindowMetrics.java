@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.MetricCollector;
@@ -109,7 +109,7 @@ public final class WindowMetrics {
           socAverage(window),
           recording.power().isEmpty()
               ? Recording.NO_POWER
-              : "no power was read over the whole of that time");
+              : Texts.of("metric.window_metrics.no_power_was_read_over"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(edges);
@@ -124,7 +124,7 @@ public final class WindowMetrics {
     Metric time =
         Metric.charging(
             "time_soc_" + window.idPart(),
-            Labels.of("number.time_soc", window.from(), window.to()),
+            Texts.of("number.time_soc", window.from(), window.to()),
             Unit.SECOND,
             Method.WINDOW_TIME);
     return isHeadline ? time.in(Role.HEADLINE) : time;
@@ -133,7 +133,7 @@ public final class WindowMetrics {
   private static Metric energy(SocWindow window) {
     return Metric.charging(
         "energy_soc_" + window.idPart(),
-        Labels.of("number.energy_soc", window.from(), window.to()),
+        Texts.of("number.energy_soc", window.from(), window.to()),
         Unit.KILOWATT_HOUR,
         Method.ENERGY_COUNTER);
   }
@@ -142,7 +142,7 @@ public final class WindowMetrics {
     Metric average =
         Metric.charging(
             "average_power_" + window.idPart(),
-            Labels.of("number.average_power", window.from(), window.to()),
+            Texts.of("number.average_power", window.from(), window.to()),
             Unit.KILOWATT,
             Method.TIME_AVERAGE);
     return isHeadline ? average.in(Role.HEADLINE) : average;
@@ -151,7 +151,7 @@ public final class WindowMetrics {
   private static Metric socAverage(SocWindow window) {
     return Metric.charging(
         "soc_average_power_" + window.idPart(),
-        Labels.of("number.soc_average_power", window.from(), window.to()),
+        Texts.of("number.soc_average_power", window.from(), window.to()),
         Unit.KILOWATT,
         Method.SOC_AVERAGE);
   }

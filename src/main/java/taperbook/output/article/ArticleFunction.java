@@ -1,25 +1,26 @@
 package taperbook.output.article;
 
+import java.util.Locale;
+import taperbook.i18n.Texts;
+
 /** A function that an article can call. */
 public enum ArticleFunction {
-  NUMBER("number", "\"ID\"", "a number of the reported session, in the report's units"),
-  ABOUT("about", "\"ID\"", "the number as one speaks it, such as about 6\u00bd minutes"),
-  RANGE("range", "\"ID\"", "its interval"),
-  SPREAD("spread", "\"ID\"", "how far the truth may lie from it, as in give or take 25 s"),
-  BOTH("both", "\"ID\"", "the number with its interval"),
-  TABLE("table", "\"NAME\"", "a table of the report, at this place of the article"),
-  FACT("fact", "\"ITEM\"", "a stated condition or item of the range test, in the report's units"),
-  DATE("date", "\"published\"", "the day of publication, of the session or of the drive"),
-  FIGURE("figure", "\"NAME\"", "a chart, at this place of the article");
+  NUMBER("number", "\"ID\""),
+  ABOUT("about", "\"ID\""),
+  RANGE("range", "\"ID\""),
+  SPREAD("spread", "\"ID\""),
+  BOTH("both", "\"ID\""),
+  TABLE("table", "\"NAME\""),
+  FACT("fact", "\"ITEM\""),
+  DATE("date", "\"published\""),
+  FIGURE("figure", "\"NAME\"");
 
   private final String word;
   private final String arguments;
-  private final String meaning;
 
-  ArticleFunction(String word, String arguments, String meaning) {
+  ArticleFunction(String word, String arguments) {
     this.word = word;
     this.arguments = arguments;
-    this.meaning = meaning;
   }
 
   /** Returns its name. */
@@ -34,6 +35,6 @@ public enum ArticleFunction {
 
   /** Describes its output. */
   public String meaning() {
-    return meaning;
+    return Texts.of("function." + name().toLowerCase(Locale.ROOT) + ".meaning");
   }
 }

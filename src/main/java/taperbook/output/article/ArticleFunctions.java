@@ -17,6 +17,7 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.Quoted;
 import taperbook.diagnostics.SourceLocation;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.result.Numbers;
 import taperbook.result.ReportNumber;
@@ -76,9 +77,9 @@ final class ArticleFunctions {
             ProblemCode.NUMBER_WITHHELD,
             here(),
             Quoted.of(number.id()),
-            "a number that the readings support; of this one, " + reason,
-            "write the sentence without it"));
-    return "withheld (" + reason + ")";
+            Texts.of("article.article_functions.number_that_readings_support_of", reason),
+            Texts.of("article.article_functions.write_sentence_without_it")));
+    return Texts.of("article.article_functions.withheld", reason);
   }
 
   private String spread(ReportNumber number) {
@@ -134,7 +135,12 @@ final class ArticleFunctions {
     Optional<Numbers> found = source.numbersOf(name);
     if (found.isEmpty()) {
       List<String> known = List.copyOf(source.sessions().keySet());
-      problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, "a session of this report", known));
+      problems.add(
+          unknown(
+              ProblemCode.NAME_UNKNOWN,
+              name,
+              Texts.of("article.article_functions.session_of_this_report"),
+              known));
     }
     return found;
   }
@@ -144,7 +150,11 @@ final class ArticleFunctions {
     if (found.isEmpty()) {
       List<String> known = session.all().stream().map(ReportNumber::id).toList();
       problems.add(
-          unknown(ProblemCode.NUMBER_UNKNOWN, id, "the id of a number of this report", known));
+          unknown(
+              ProblemCode.NUMBER_UNKNOWN,
+              id,
+              Texts.of("article.article_functions.id_of_number_of_this"),
+              known));
     }
     return found;
   }
@@ -154,11 +164,11 @@ final class ArticleFunctions {
       return new SimpleScalar("\n\n" + ArticleText.token(id) + "\n\n");
     }
     if (source.charts().contains(id)) {
-      return new SimpleScalar("(No chart: the report lacks the data for it.)");
+      return new SimpleScalar(Texts.of("article.article_functions.no_chart_report_lacks_data"));
     }
     Set<String> known = new TreeSet<>(source.charts());
     known.addAll(figures);
-    unknown(id, "the name of a chart", List.copyOf(known));
+    unknown(id, Texts.of("article.article_functions.name_of_chart"), List.copyOf(known));
     return new SimpleScalar("");
   }
 
@@ -169,16 +179,19 @@ final class ArticleFunctions {
         here(),
         Quoted.of(name),
         expected,
-        near.isEmpty() ? advice(code, known) : "write " + String.join(" or ", near));
+        near.isEmpty()
+            ? advice(code, known)
+            : Texts.of("article.article_functions.write", String.join(" or ", near)));
   }
 
   private static String advice(ProblemCode code, List<String> known) {
     if (known.isEmpty()) {
-      return "take the call away";
+      return Texts.of("article.article_functions.take_call_away");
     }
     return code == ProblemCode.NUMBER_UNKNOWN
-        ? "take an id from numbers.json, or one of " + String.join(", ", first(known))
-        : "write one of " + String.join(", ", known);
+        ? Texts.of(
+            "article.article_functions.take_id_from_numbers_json", String.join(", ", first(known)))
+        : Texts.of("article.article_functions.write_one_of", String.join(", ", known));
   }
 
   private static List<String> first(List<String> known) {

@@ -21,6 +21,7 @@ import org.jsoup.nodes.Document.OutputSettings;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.TextNode;
 import org.jsoup.safety.Safelist;
+import taperbook.i18n.Texts;
 
 /**
  * Converts Markdown to safe HTML. Escapes raw HTML but drops comments, replaces pictures with their
@@ -53,7 +54,7 @@ final class ArticleMarkdown {
     private static final long serialVersionUID = 1;
 
     TooDeep() {
-      super("more than " + MOST_LEVELS + " levels");
+      super(Texts.of("article.article_markdown.more_than_levels", MOST_LEVELS));
     }
   }
 

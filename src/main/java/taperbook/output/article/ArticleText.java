@@ -20,6 +20,7 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.Quoted;
 import taperbook.diagnostics.SourceLocation;
 import taperbook.format.AnswerText;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
 
@@ -98,11 +99,11 @@ public final class ArticleText {
             new Problem(
                 ProblemCode.TEMPLATE_BROKEN,
                 SourceLocation.file(source.article().file()),
-                "rows of signs such as > - * [ that nest too deep or are too many to be taken in",
-                "at most "
-                    + ArticleMarkdown.MOST_LEVELS
-                    + " levels of quotations, lists and emphasis within each other",
-                "take out those rows of signs")));
+                Texts.of("article.article_text.rows_of_signs_such_as"),
+                Texts.of(
+                    "article.article_text.at_most_levels_of_quotations",
+                    ArticleMarkdown.MOST_LEVELS),
+                Texts.of("article.article_text.take_out_those_rows_of"))));
   }
 
   /** Returns the Markdown placeholder of a chart. */
@@ -119,8 +120,8 @@ public final class ArticleText {
                     ProblemCode.PICTURE_LEFT_OUT,
                     SourceLocation.line(article.file(), article.firstLine() + p.line()),
                     Quoted.of(p.written()),
-                    "text and charts; of a picture, the words in its brackets are printed",
-                    "call a chart with ${figure(\"name\")}, or put the picture beside the report"))
+                    Texts.of("article.article_text.text_and_charts_of_picture"),
+                    Texts.of("article.article_text.call_chart_with_figure_name")))
         .toList();
   }
 
@@ -178,9 +179,10 @@ public final class ArticleText {
     return new Problem(
         ProblemCode.TEMPLATE_BROKEN,
         place,
-        "an instruction that cannot be carried out: " + RestrictedTemplates.shortened(message),
-        "text, or a call such as ${number(\"id\")}, with number, range, spread, both, table, fact,"
-            + " date or figure",
-        "correct the instruction; a plain ${ is written ${r\"${\"}");
+        Texts.of(
+            "article.common.instruction_that_cannot_be_carried",
+            RestrictedTemplates.shortened(message)),
+        Texts.of("article.article_text.text_or_call_such_as"),
+        Texts.of("article.article_text.correct_instruction_plain_is_written"));
   }
 }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
+import taperbook.i18n.Texts;
 
 /**
  * Executes a template with a limit on its steps, so that an endless loop or recursion becomes a
@@ -19,7 +20,8 @@ final class BoundedRun extends Thread {
   private static final long STACK_BYTES = 8L << 20;
 
   /** Problem text for instructions that are nested too deeply to be parsed. */
-  static final String TOO_DEEP = "instructions stand within each other too deep";
+  static final String TOO_DEEP =
+      Texts.of("article.bounded_run.instructions_stand_within_each_other");
 
   /** The task to execute. */
   interface Work {
@@ -50,7 +52,9 @@ final class BoundedRun extends Thread {
     } catch (InterruptedException e) {
       throw new IllegalStateException("interrupted while a template runs", e);
     }
-    return run.isAlive() ? Optional.of("it does not end") : run.outcome();
+    return run.isAlive()
+        ? Optional.of(Texts.of("article.bounded_run.it_does_not_end"))
+        : run.outcome();
   }
 
   /** Parses a template; empty if it is nested too deeply. */
@@ -62,13 +66,13 @@ final class BoundedRun extends Thread {
 
   private Optional<String> outcome() throws TemplateException, IOException {
     if (steps > MOST_STEPS) {
-      return Optional.of("it takes more than " + MOST_STEPS + " steps");
+      return Optional.of(Texts.of("article.bounded_run.it_takes_more_than_steps", MOST_STEPS));
     }
     if (failure instanceof StackOverflowError) {
-      return Optional.of("it calls itself without end");
+      return Optional.of(Texts.of("article.bounded_run.it_calls_itself_without_end"));
     }
     if (failure instanceof OutOfMemoryError) {
-      return Optional.of("it needs more memory than there is");
+      return Optional.of(Texts.of("article.bounded_run.it_needs_more_memory_than"));
     }
     if (failure instanceof TemplateException e) {
       throw e;

@@ -2,6 +2,7 @@ package taperbook.output.article;
 
 import java.io.IOException;
 import java.io.Writer;
+import taperbook.i18n.Texts;
 
 /** Collects the output of a template up to a length that no report reaches. */
 final class BoundedText extends Writer {
@@ -13,7 +14,7 @@ final class BoundedText extends Writer {
     private static final long serialVersionUID = 1;
 
     String words() {
-      return "it prints more than " + MOST_CHARACTERS + " characters";
+      return Texts.of("article.bounded_text.it_prints_more_than_characters", MOST_CHARACTERS);
     }
   }
 

@@ -27,6 +27,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
+import taperbook.i18n.Texts;
 
 /**
  * Executes page templates in a sandbox. They access only the given texts: no classes, files or
@@ -184,15 +185,19 @@ public final class RestrictedTemplates {
     return new Problem(
         ProblemCode.TEMPLATE_BROKEN,
         place,
-        "an instruction that cannot be carried out: " + shortened(message),
-        "a template in FreeMarker's language that prints what the head of report.ftlh describes",
-        "correct the template there, or take it away to use the built-in one");
+        Texts.of("article.common.instruction_that_cannot_be_carried", shortened(message)),
+        Texts.of("article.restricted_templates.template_in_freemarker_s_language"),
+        Texts.of("article.restricted_templates.correct_template_there_or_take"));
   }
 
   /** Returns the first sentence of a message on one line, and its subject. */
   static String shortened(String message) {
     String text = message.strip();
-    String line = text.lines().findFirst().orElse("no message").strip();
+    String line =
+        text.lines()
+            .findFirst()
+            .orElse(Texts.of("article.restricted_templates.no_message"))
+            .strip();
     Matcher blamed = BLAMED.matcher(text);
     if (blamed.find()) {
       line = line.replaceFirst("[:,]?( ==> .*)?$", "") + ": " + blamed.group(1).strip();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import taperbook.i18n.Texts;
 import taperbook.output.view.ArticleTable;
 
 /** The functions of an article that print tables, stated facts and dates. */
@@ -11,7 +12,7 @@ final class StatedFunctions {
   private static final String VALUE = "value";
   private static final String RANGE = "range";
   private static final String BOTH = "both";
-  private static final String NOT_KNOWN = "not known";
+  private static final String NOT_KNOWN = Texts.of("article.stated_functions.not_known");
 
   private final ArticleSource source;
   private final Unknown unknown;
@@ -37,17 +38,20 @@ final class StatedFunctions {
   String table(String name, String shown) {
     List<String> choices = List.of(VALUE, RANGE, BOTH);
     if (!shown.isEmpty() && !choices.contains(shown)) {
-      unknown.report(shown, "what a table shows of each number", choices);
+      unknown.report(shown, Texts.of("article.stated_functions.what_table_shows_of_each"), choices);
       return "";
     }
     Map<String, ArticleTable> tables = source.stated().tables();
     ArticleTable table = tables.get(name);
     if (table == null) {
-      unknown.report(name, "the name of a table of this report", List.copyOf(tables.keySet()));
+      unknown.report(
+          name,
+          Texts.of("article.stated_functions.name_of_table_of_this"),
+          List.copyOf(tables.keySet()));
       return "";
     }
     return table.rows().isEmpty()
-        ? "(No table: the report has no rows for it.)"
+        ? Texts.of("article.stated_functions.no_table_report_has_no")
         : text(table, shown);
   }
 
@@ -83,12 +87,18 @@ final class StatedFunctions {
     String name = of.isEmpty() ? source.mainSession() : of;
     Map<String, String> items = facts.get(name);
     if (items == null) {
-      unknown.report(name, "a session or range test of this report", List.copyOf(facts.keySet()));
+      unknown.report(
+          name,
+          Texts.of("article.stated_functions.session_or_range_test_of"),
+          List.copyOf(facts.keySet()));
       return "";
     }
     String fact = items.get(item);
     if (fact == null) {
-      unknown.report(item, "an item that is stated of " + name, List.copyOf(items.keySet()));
+      unknown.report(
+          item,
+          Texts.of("article.stated_functions.item_that_is_stated_of", name),
+          List.copyOf(items.keySet()));
       return "";
     }
     return ArticleFunctions.escaped(fact);
@@ -107,7 +117,10 @@ final class StatedFunctions {
       case "session" -> fact("date", of);
       case "drive" -> drive(of);
       default -> {
-        unknown.report(what, "the name of a date", List.of("published", "session", "drive"));
+        unknown.report(
+            what,
+            Texts.of("article.stated_functions.name_of_date"),
+            List.of("published", "session", "drive"));
         yield "";
       }
     };
@@ -118,7 +131,8 @@ final class StatedFunctions {
     String test = source.stated().rangeTests().get(session);
     if (test == null) {
       List<String> known = List.copyOf(source.stated().rangeTests().keySet());
-      unknown.report(session, "a session with a range test of its vehicle", known);
+      unknown.report(
+          session, Texts.of("article.stated_functions.session_with_range_test_of"), known);
       return "";
     }
     return fact("date", test);

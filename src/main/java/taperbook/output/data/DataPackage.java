@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import taperbook.i18n.Texts;
 import taperbook.plan.Plan;
 import taperbook.result.Numbers;
 import taperbook.session.InputFile;
@@ -29,9 +30,7 @@ import taperbook.session.InputTable;
  */
 public final class DataPackage {
   /** Description of the data of a report. */
-  static final String DESCRIPTION =
-      "The numbers of a report on charging sessions of electric cars, each with its interval and"
-          + " the rows it comes from, and the tables that the report was made from.";
+  static final String DESCRIPTION = Texts.of("data.data_package.numbers_of_report_on_charging");
 
   private final Plan plan;
   private final LocalDate day;

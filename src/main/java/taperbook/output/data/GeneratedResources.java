@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import taperbook.i18n.Texts;
 import taperbook.result.Correction;
 import taperbook.result.Numbers;
 import taperbook.result.ReportNumber;
@@ -21,33 +22,41 @@ final class GeneratedResources {
     Set<List<String>> named = new HashSet<>();
     numbers.forEach(n -> named.add(List.of(n.id(), n.origin().session())));
     return new TableResource(
-        "Every number of the report",
+        Texts.of("data.generated_resources.every_number_of_report"),
         csv,
         Optional.empty(),
         "utf-8",
         ',',
         List.of(
-            ColumnSchema.text("id", "Name of the number, the same in every report"),
-            ColumnSchema.text("label", "The number in words"),
+            ColumnSchema.text("id", Texts.of("data.generated_resources.name_of_number_same_in")),
+            ColumnSchema.text("label", Texts.of("data.generated_resources.number_in_words")),
             ColumnSchema.number(
-                "value", "Value, in the unit of the column unit; empty if withheld"),
-            ColumnSchema.text("unit", "Symbol of the unit; 1 for a pure number"),
-            ColumnSchema.number("low", "Lower end of the interval, in the same unit"),
-            ColumnSchema.number("high", "Upper end of the interval, in the same unit"),
-            ColumnSchema.number("coverage", "Probability that the interval holds; 1 for bounds"),
-            ColumnSchema.text("basis", "What the number rests on"),
-            ColumnSchema.text("session", "Session that the number is about"),
-            ColumnSchema.text("against", "Session that it is held against; empty if none"),
-            ColumnSchema.text("rows", "Rows of input behind the number, as file:line"),
-            ColumnSchema.text("caveats", "What a reader must know, in sentences"),
-            ColumnSchema.text("withheld", "Why there is no value; empty if there is one")),
+                "value", Texts.of("data.generated_resources.value_in_unit_of_column")),
+            ColumnSchema.text("unit", Texts.of("data.generated_resources.symbol_of_unit_1_for")),
+            ColumnSchema.number(
+                "low", Texts.of("data.generated_resources.lower_end_of_interval_in")),
+            ColumnSchema.number(
+                "high", Texts.of("data.generated_resources.upper_end_of_interval_in")),
+            ColumnSchema.number(
+                "coverage", Texts.of("data.generated_resources.probability_that_interval_holds_1")),
+            ColumnSchema.text("basis", Texts.of("data.generated_resources.what_number_rests_on")),
+            ColumnSchema.text(
+                "session", Texts.of("data.generated_resources.session_that_number_is_about")),
+            ColumnSchema.text(
+                "against", Texts.of("data.generated_resources.session_that_it_is_held")),
+            ColumnSchema.text(
+                "rows", Texts.of("data.generated_resources.rows_of_input_behind_number")),
+            ColumnSchema.text(
+                "caveats", Texts.of("data.generated_resources.what_reader_must_know_in")),
+            ColumnSchema.text(
+                "withheld", Texts.of("data.generated_resources.why_there_is_no_value"))),
         named.size() == numbers.size() ? List.of("id", "session") : List.of());
   }
 
   /** Describes {@code share/table.csv}, which has the texts of the page. */
   static TableResource milestones(byte[] csv, List<String> columns, List<List<String>> rows) {
     return new TableResource(
-        "Time, power, energy and distance at each state of charge, rounded as printed",
+        Texts.of("data.generated_resources.time_power_energy_and_distance"),
         new InputFile("share/table.csv", csv).withoutContent(),
         Optional.empty(),
         "utf-8",
@@ -66,7 +75,7 @@ final class GeneratedResources {
   /** Describes {@code corrections.csv}. */
   static TableResource corrections(byte[] csv) {
     return new TableResource(
-        "What was put right after publication",
+        Texts.of("data.generated_resources.what_was_put_right_after"),
         new InputFile("corrections.csv", csv).withoutContent(),
         Optional.empty(),
         "utf-8",
@@ -77,19 +86,34 @@ final class GeneratedResources {
 
   private static ColumnSchema ofCorrections(String head) {
     return switch (head) {
-      case "corrected" -> new ColumnSchema(head, ColumnSchema.Type.DATE, "Day of the correction");
+      case "corrected" ->
+          new ColumnSchema(
+              head, ColumnSchema.Type.DATE, Texts.of("data.generated_resources.day_of_correction"));
       case "since" ->
-          new ColumnSchema(head, ColumnSchema.Type.DATE, "Day of the version that was corrected");
-      case "reason" -> ColumnSchema.text(head, "Why, in the tester's words");
-      case "id" -> ColumnSchema.text(head, "Name of the number that moved; empty if none did");
-      case "session" -> ColumnSchema.text(head, "Session that the number is about");
-      case "against" -> ColumnSchema.text(head, "Session that it is held against; empty if none");
-      case "label" -> ColumnSchema.text(head, "The number in words");
-      case "unit" -> ColumnSchema.text(head, "Symbol of the unit of all amounts in the row");
-      case "causes" -> ColumnSchema.text(head, "Rows of input that changed");
+          new ColumnSchema(
+              head,
+              ColumnSchema.Type.DATE,
+              Texts.of("data.generated_resources.day_of_version_that_was"));
+      case "reason" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.why_in_tester_s_words"));
+      case "id" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.name_of_number_that_moved"));
+      case "session" ->
+          ColumnSchema.text(
+              head, Texts.of("data.generated_resources.session_that_number_is_about"));
+      case "against" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.session_that_it_is_held"));
+      case "label" -> ColumnSchema.text(head, Texts.of("data.generated_resources.number_in_words"));
+      case "unit" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.symbol_of_unit_of_all"));
+      case "causes" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.rows_of_input_that_changed"));
       case "beyond the old interval" ->
-          ColumnSchema.text(head, "yes if the new value lies outside the interval printed before");
-      default -> ColumnSchema.number(head, "Value or end of its interval " + head.split(" ", 2)[0]);
+          ColumnSchema.text(head, Texts.of("data.generated_resources.yes_if_new_value_lies"));
+      default ->
+          ColumnSchema.number(
+              head,
+              Texts.of("data.generated_resources.value_or_end_of_its", head.split(" ", 2)[0]));
     };
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 import taperbook.session.InputTable;
 
@@ -17,36 +18,39 @@ final class InputResources {
 
   private static final Map<String, String> TITLES =
       Map.of(
-          "readings.csv", "Readings of the charging session ",
-          "conditions.csv", "What was known about the charging session ",
-          "range-test.csv", "Record of the range test ",
-          "legs.csv", "Legs of the range test ");
+          "readings.csv", Texts.of("data.input_resources.readings_of_charging_session"),
+          "conditions.csv", Texts.of("data.input_resources.what_was_known_about_charging"),
+          "range-test.csv", Texts.of("data.input_resources.record_of_range_test"),
+          "legs.csv", Texts.of("data.input_resources.legs_of_range_test"));
 
   private static final Map<String, String> MEANINGS =
       Map.ofEntries(
-          Map.entry("elapsed", "Time since plugging in"),
-          Map.entry("clock", "Time of day of the reading"),
-          Map.entry("soc", "State of charge as displayed"),
-          Map.entry("power", "Charging power as displayed"),
-          Map.entry("energy added", "Energy added since plugging in, as displayed by the car"),
-          Map.entry("battery temperature", "Temperature of the battery"),
+          Map.entry("elapsed", Texts.of("data.input_resources.time_since_plugging_in")),
+          Map.entry("clock", Texts.of("data.input_resources.time_of_day_of_reading")),
+          Map.entry("soc", Texts.of("data.input_resources.state_of_charge_as_displayed")),
+          Map.entry("power", Texts.of("data.input_resources.charging_power_as_displayed")),
+          Map.entry(
+              "energy added", Texts.of("data.input_resources.energy_added_since_plugging_in")),
+          Map.entry("battery temperature", Texts.of("data.input_resources.temperature_of_battery")),
           Map.entry("voltage", "Voltage"),
           Map.entry("current", "Current"),
-          Map.entry("station energy", "Energy delivered since plugging in, by the station"),
-          Map.entry("station power", "Power delivered, by the station"),
-          Map.entry("range shown", "Range that the car shows"),
-          Map.entry("leg", "Name of the leg"),
-          Map.entry("distance", "Distance driven"),
-          Map.entry("duration", "Time driven"),
-          Map.entry("energy used", "Energy used"),
-          Map.entry("start soc", "State of charge at the start, as displayed"),
-          Map.entry("end soc", "State of charge at the end, as displayed"),
-          Map.entry("item", "What is stated"),
-          Map.entry("value", "The value as written; empty if it is not known"),
-          Map.entry("unit", "Symbol of the value's unit; empty if it has none"),
-          Map.entry("give or take", "What the value may be off by, in its unit"),
-          Map.entry("how known", "How the tester came by the value"),
-          Map.entry("note", "Remark of the tester's"));
+          Map.entry(
+              "station energy",
+              Texts.of("data.input_resources.energy_delivered_since_plugging_in")),
+          Map.entry("station power", Texts.of("data.input_resources.power_delivered_by_station")),
+          Map.entry("range shown", Texts.of("data.input_resources.range_that_car_shows")),
+          Map.entry("leg", Texts.of("data.input_resources.name_of_leg")),
+          Map.entry("distance", Texts.of("data.input_resources.distance_driven")),
+          Map.entry("duration", Texts.of("data.input_resources.time_driven")),
+          Map.entry("energy used", Texts.of("data.input_resources.energy_used")),
+          Map.entry("start soc", Texts.of("data.input_resources.state_of_charge_at_start")),
+          Map.entry("end soc", Texts.of("data.input_resources.state_of_charge_at_end")),
+          Map.entry("item", Texts.of("data.input_resources.what_is_stated")),
+          Map.entry("value", Texts.of("data.input_resources.value_as_written_empty_if")),
+          Map.entry("unit", Texts.of("data.input_resources.symbol_of_value_s_unit")),
+          Map.entry("give or take", Texts.of("data.input_resources.what_value_may_be_off")),
+          Map.entry("how known", Texts.of("data.input_resources.how_tester_came_by_value")),
+          Map.entry("note", Texts.of("data.input_resources.remark_of_tester_s")));
 
   /** Headings of the columns that may serve as key, if their values are unique. */
   private static final List<String> KEYS = List.of("elapsed", "clock", "item", "leg");
@@ -81,7 +85,8 @@ final class InputResources {
 
   private static ColumnSchema column(InputTable table, int index) {
     String head = table.head().get(index);
-    String meaning = MEANINGS.getOrDefault(plain(head), "Column of the tester's own");
+    String meaning =
+        MEANINGS.getOrDefault(plain(head), Texts.of("data.input_resources.column_of_tester_s_own"));
     return new ColumnSchema(head, ColumnSchema.typeOf(cells(table, index)), meaning + unit(head));
   }
 
@@ -91,12 +96,12 @@ final class InputResources {
       return "";
     }
     return switch (match.group(2)) {
-      case "min:s" -> ", in minutes and seconds";
-      case "h:min:s" -> ", in hours, minutes and seconds";
-      case "ISO 8601" -> ", as ISO 8601 writes it";
-      case "Cel" -> ", in degrees Celsius";
-      case "degF" -> ", in degrees Fahrenheit";
-      default -> ", in " + match.group(2);
+      case "min:s" -> Texts.of("data.input_resources.in_minutes_and_seconds");
+      case "h:min:s" -> Texts.of("data.input_resources.in_hours_minutes_and_seconds");
+      case "ISO 8601" -> Texts.of("data.input_resources.as_iso_8601_writes_it");
+      case "Cel" -> Texts.of("data.input_resources.in_degrees_celsius");
+      case "degF" -> Texts.of("data.input_resources.in_degrees_fahrenheit");
+      default -> Texts.of("data.input_resources.in", match.group(2));
     };
   }
 

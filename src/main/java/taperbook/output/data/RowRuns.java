@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import taperbook.i18n.Texts;
 import taperbook.session.RowRef;
 import taperbook.session.RowRun;
 
@@ -54,12 +55,11 @@ public final class RowRuns {
 
   private static String span(List<RowRun> runs) {
     int count = runs.stream().mapToInt(r -> r.lastLine() - r.firstLine() + 1).sum();
-    return runs.get(0).firstLine()
-        + "\u2013"
-        + runs.get(runs.size() - 1).lastLine()
-        + " ("
-        + count
-        + " rows of these)";
+    return Texts.of(
+        "data.row_runs.rows_of_these",
+        runs.get(0).firstLine(),
+        runs.get(runs.size() - 1).lastLine(),
+        count);
   }
 
   private static String lines(RowRun run, String dash) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import taperbook.format.RowNames;
+import taperbook.i18n.Texts;
 import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 import taperbook.session.Caveat;
@@ -47,7 +48,9 @@ final class CaveatKinds {
                     "kind",
                     kind.title(),
                     "count",
-                    rows.size() == all ? "all " + all : rows.size() + " of " + all,
+                    rows.size() == all
+                        ? Texts.of("page.caveat_kinds.all", all)
+                        : Texts.of("page.common.of", rows.size(), all),
                     "everywhere",
                     rows.size() == all,
                     "sessions",

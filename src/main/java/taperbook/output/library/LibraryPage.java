@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import taperbook.format.NumberFormatter;
 import taperbook.format.RowNames;
+import taperbook.i18n.Texts;
 import taperbook.output.view.Definitions;
 import taperbook.plan.LibraryPlan;
 import taperbook.plan.Trip;
@@ -62,7 +63,7 @@ public final class LibraryPage {
     map.put("day", day());
     map.put(
         "window",
-        result.plan().window().from() + "\u00a0% to " + result.plan().window().to() + "\u00a0%");
+        Texts.of("page.common.to", result.plan().window().from(), result.plan().window().to()));
     map.put("sessions", result.rows().size());
     map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MAX_IN_DETAIL));
     map.put("large", result.isLarge());
@@ -86,18 +87,14 @@ public final class LibraryPage {
   /** Describes the day's drive by which all cars are ranked. */
   private String day() {
     Trip day = Trip.day(result.plan().style().units());
-    return day.distance().words().replace(' ', '\u00a0')
-        + " at "
-        + formatter.exactly(day.kilometresPerHour().orElseThrow(), Unit.KILOMETRE_PER_HOUR)
-        + ", a station every "
-        + day.spacing().words().replace(' ', '\u00a0')
-        + ", "
-        + formatter.value(Estimate.exactly(day.secondsPerStop()), Unit.SECOND)
-        + " for each stop beside charging, from "
-        + day.startSoc()
-        + "\u00a0% and never below "
-        + day.reserveSoc()
-        + "\u00a0%";
+    return Texts.of(
+        "page.library_page.at_station_every_for_each",
+        day.distance().words().replace(' ', '\u00a0'),
+        formatter.exactly(day.kilometresPerHour().orElseThrow(), Unit.KILOMETRE_PER_HOUR),
+        day.spacing().words().replace(' ', '\u00a0'),
+        formatter.value(Estimate.exactly(day.secondsPerStop()), Unit.SECOND),
+        day.startSoc(),
+        day.reserveSoc());
   }
 
   /**

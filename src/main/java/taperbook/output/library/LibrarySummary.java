@@ -7,9 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
 import taperbook.format.RowNames;
+import taperbook.i18n.Texts;
 import taperbook.plan.LibraryPlan;
 import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
@@ -32,16 +32,23 @@ final class LibrarySummary {
     int sessions = result.rows().size();
     long vehicles = result.rows().stream().map(r -> r.about().vehicle()).distinct().count();
     String count =
-        (sessions == 1 ? "1 session" : sessions + " sessions")
-            + " of "
-            + (vehicles == 1 ? "1 vehicle" : vehicles + " vehicles");
+        Texts.of(
+            "page.common.of",
+            sessions == 1
+                ? Texts.of("page.library_summary.1_session")
+                : Texts.of("page.common.sessions", sessions),
+            vehicles == 1
+                ? Texts.of("page.library_summary.1_vehicle")
+                : Texts.of("page.library_summary.vehicles", vehicles));
     List<LocalDate> days = days();
     if (days.isEmpty()) {
       return count;
     }
     String first = NumberFormatter.date(days.get(0));
     String last = NumberFormatter.date(days.get(days.size() - 1));
-    return count + ", " + (first.equals(last) ? first : first + " to " + last);
+    return count
+        + ", "
+        + (first.equals(last) ? first : Texts.of("page.library_summary.to", first, last));
   }
 
   private List<LocalDate> days() {
@@ -64,11 +71,11 @@ final class LibrarySummary {
   /** Returns the notable numbers, each with its session. */
   List<Map<String, Object>> items() {
     LibraryPlan plan = result.plan();
-    String window = plan.window().from() + "\u00a0% to " + plan.window().to() + "\u00a0%";
+    String window = Texts.of("page.common.to", plan.window().from(), plan.window().to());
     List<Map<String, Object>> items = new ArrayList<>();
-    best(Labels.of("glance.window_time", window), plan.windowTimeId(), 1).ifPresent(items::add);
-    best(Labels.of("glance.peak"), "peak_power", -1).ifPresent(items::add);
-    best(Labels.of("glance.average", window), plan.averagePowerId(), -1).ifPresent(items::add);
+    best(Texts.of("glance.window_time", window), plan.windowTimeId(), 1).ifPresent(items::add);
+    best(Texts.of("glance.peak"), "peak_power", -1).ifPresent(items::add);
+    best(Texts.of("glance.average", window), plan.averagePowerId(), -1).ifPresent(items::add);
     return items;
   }
 

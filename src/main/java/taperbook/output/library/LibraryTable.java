@@ -9,10 +9,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import taperbook.format.ColumnFormat;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
 import taperbook.format.PlainDigits;
 import taperbook.format.RowNames;
+import taperbook.i18n.Texts;
 import taperbook.plan.LibraryPlan;
 import taperbook.quantity.WantedDistance;
 import taperbook.result.LibraryResult;
@@ -94,15 +94,15 @@ final class LibraryTable {
     int from = plan.window().from();
     int to = plan.window().to();
     Map<String, String> heads = new LinkedHashMap<>();
-    heads.put("start_soc", Labels.of("column.start_soc"));
-    heads.put("end_soc", Labels.of("column.end_soc"));
-    heads.put("peak_hold_time", Labels.of("column.peak_hold_time"));
-    heads.put(plan.windowTimeId(), Labels.of("column.window_time", from, to));
-    heads.put("driven_range_full", Labels.of("column.driven_range"));
+    heads.put("start_soc", Texts.of("column.start_soc"));
+    heads.put("end_soc", Texts.of("column.end_soc"));
+    heads.put("peak_hold_time", Texts.of("column.peak_hold_time"));
+    heads.put(plan.windowTimeId(), Texts.of("column.window_time", from, to));
+    heads.put("driven_range_full", Texts.of("column.driven_range"));
     for (WantedDistance distance : plan.distances()) {
-      heads.put(plan.timeToAddId(distance), Labels.of("column.time_to_add", distance.words()));
+      heads.put(plan.timeToAddId(distance), Texts.of("column.time_to_add", distance.words()));
     }
-    heads.put(LibraryPlan.BATTERY_TEMPERATURE, Labels.of("column.battery_temperature"));
+    heads.put(LibraryPlan.BATTERY_TEMPERATURE, Texts.of("column.battery_temperature"));
     return heads;
   }
 
@@ -150,7 +150,7 @@ final class LibraryTable {
         "detail",
         names.detail(row),
         "date",
-        date.map(NumberFormatter::dateOrAsIs).orElse("not known"),
+        date.map(NumberFormatter::dateOrAsIs).orElse(Texts.of("page.common.not_known")),
         "isoDate",
         date.orElse(""),
         "place",

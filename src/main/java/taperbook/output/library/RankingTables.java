@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.LibraryPlan;
 import taperbook.quantity.Unit;
 import taperbook.result.Ranking;
@@ -43,15 +44,12 @@ final class RankingTables {
         .findFirst()
         .map(
             r ->
-                "Times of one vehicle\u2019s sessions differ by "
-                    + formatter.exactly(
-                        Math.round(1000 * r.relativeRunSpread()) / 10.0, Unit.PERCENT)
-                    + " (standard deviation, "
-                    + r.runDegrees()
-                    + " degrees of freedom), which all ranks take in.")
-        .orElse(
-            "No vehicle has two sessions under conditions alike: repeatability was not measured and"
-                + " is not in the ranks.");
+                Texts.of(
+                    "page.ranking_tables.times_of_one_vehicle_s",
+                    formatter.exactly(
+                        Math.round(1000 * r.relativeRunSpread()) / 10.0, Unit.PERCENT),
+                    r.runDegrees()))
+        .orElse(Texts.of("page.ranking_tables.no_vehicle_has_two_sessions"));
   }
 
   private Map<String, Object> row(Ranking ranking, Ranking.Place place) {

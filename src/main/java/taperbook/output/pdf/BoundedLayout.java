@@ -5,6 +5,7 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import java.io.IOException;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
+import taperbook.i18n.Texts;
 
 /**
  * Lays out a page with limits on pages and time. The library cannot be interrupted: a layout that
@@ -49,7 +50,8 @@ final class BoundedLayout extends Thread {
     }
     if (layout.isAlive()) {
       layout.interrupt();
-      throw new LayoutException("pages that are not laid out within " + MOST_SECONDS + " s");
+      throw new LayoutException(
+          Texts.of("pdf.bounded_layout.pages_that_are_not_laid", MOST_SECONDS));
     }
     return layout.outcome();
   }
@@ -59,10 +61,10 @@ final class BoundedLayout extends Thread {
       throw e;
     }
     if (failure instanceof StackOverflowError) {
-      throw new LayoutException("elements within each other too deep");
+      throw new LayoutException(Texts.of("pdf.bounded_layout.elements_within_each_other_too"));
     }
     if (failure instanceof OutOfMemoryError) {
-      throw new LayoutException("pages that need more memory than there is");
+      throw new LayoutException(Texts.of("pdf.bounded_layout.pages_that_need_more_memory"));
     }
     if (failure instanceof RuntimeException e) {
       throw e;
@@ -89,7 +91,8 @@ final class BoundedLayout extends Thread {
       public void preOpen(PdfBoxRenderer renderer) {
         int pages = renderer.getRootBox().getLayer().getPages().size();
         if (pages > MOST_PAGES) {
-          throw new LayoutException(pages + " pages, where a PDF has at most " + MOST_PAGES);
+          throw new LayoutException(
+              Texts.of("pdf.bounded_layout.pages_where_pdf_has_at", pages, MOST_PAGES));
         }
       }
 

@@ -10,6 +10,7 @@ import org.apache.pdfbox.pdmodel.interactive.action.PDActionURI;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
+import taperbook.i18n.Texts;
 
 /**
  * Adds an accessible description of its target to each link.
@@ -27,7 +28,9 @@ final class LinkDescriptions {
     for (PDPage page : document.getPages()) {
       for (PDAnnotation annotation : page.getAnnotations()) {
         if (annotation instanceof PDAnnotationLink link && link.getContents() == null) {
-          link.setContents(target(link.getAction()).orElse("Link within this document"));
+          link.setContents(
+              target(link.getAction())
+                  .orElse(Texts.of("pdf.link_descriptions.link_within_this_document")));
         }
       }
     }
@@ -35,12 +38,15 @@ final class LinkDescriptions {
 
   private Optional<String> target(PDAction action) throws IOException {
     if (action instanceof PDActionURI uri) {
-      return Optional.of("Opens " + uri.getURI());
+      return Optional.of(Texts.of("pdf.link_descriptions.opens", uri.getURI()));
     }
     if (action instanceof PDActionGoTo go
         && go.getDestination() instanceof PDPageDestination there
         && there.getPage() != null) {
-      return Optional.of("Goes to page " + (document.getPages().indexOf(there.getPage()) + 1));
+      return Optional.of(
+          Texts.of(
+              "pdf.link_descriptions.goes_to_page",
+              document.getPages().indexOf(there.getPage()) + 1));
     }
     return Optional.empty();
   }

@@ -4,6 +4,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Element;
+import taperbook.i18n.Texts;
 
 /** Prepares the output of a template for layout: well-formed, with bookmarks. */
 final class PdfMarkup {
@@ -22,7 +23,7 @@ final class PdfMarkup {
     page.traverse(
         (node, depth) -> {
           if (depth > MOST_LEVELS) {
-            throw new LayoutException("elements within each other on more than 400 levels");
+            throw new LayoutException(Texts.of("pdf.pdf_markup.elements_within_each_other_on"));
           }
         });
     fonts(page);

@@ -24,6 +24,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
+import taperbook.i18n.Texts;
 
 /** Lays a page out as PDF/A-3a and PDF/UA-1. */
 public final class PdfPage {
@@ -66,7 +67,7 @@ public final class PdfPage {
       if (builtIn) {
         throw e;
       }
-      return refused("a page on which the layout fails: " + e.getMessage());
+      return refused(Texts.of("pdf.pdf_page.page_on_which_layout_fails", e.getMessage()));
     }
   }
 
@@ -77,11 +78,8 @@ public final class PdfPage {
                 ProblemCode.TEMPLATE_BROKEN,
                 SourceLocation.file("templates/" + template),
                 found,
-                "a page of at most "
-                    + BoundedLayout.MOST_PAGES
-                    + " pages, with room for its text between the margins",
-                "correct the template and its style sheet, or take them away to use the built-in"
-                    + " ones")));
+                Texts.of("pdf.pdf_page.page_of_at_most_pages", BoundedLayout.MOST_PAGES),
+                Texts.of("pdf.pdf_page.correct_template_and_its_style"))));
   }
 
   private byte[] laidOut(String html, PdfMetadata heading, List<PdfAttachment> attachments)

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 import taperbook.result.ReportResult;
 import taperbook.session.Channel;
@@ -80,14 +81,14 @@ public final class Captions {
   /** Returns WebVTT as UTF-8. */
   public byte[] vtt() {
     StringBuilder text = new StringBuilder("WEBVTT\n\nNOTE\n");
-    text.append("What the displays showed, as written down: elapsed time, state of charge, power,")
-        .append(" energy added.\n");
+    text.append(Texts.of("page.captions.what_displays_showed_as_written"))
+        .append(Texts.of("page.captions.energy_added"));
     if (offset.isPresent()) {
-      text.append("Elapsed time 0:00 is ")
+      text.append(Texts.of("page.captions.elapsed_time_0_00_is"))
           .append(TimeCode.of(offset.getAsInt()))
-          .append(" of the film.\n");
+          .append(Texts.of("page.captions.of_film"));
     } else {
-      text.append("The report states no offset of the film, so these times are elapsed times.\n");
+      text.append(Texts.of("page.captions.report_states_no_offset_of"));
     }
     for (Caption caption : captions) {
       text.append('\n').append(times(caption, '.')).append('\n');

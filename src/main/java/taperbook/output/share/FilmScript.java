@@ -5,8 +5,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.output.article.PlainMarkdown;
 import taperbook.output.view.FactTexts;
 import taperbook.plan.ReportPlan;
@@ -53,31 +53,27 @@ public final class FilmScript {
 
   private void heading(List<String> lines) {
     ReportPlan.Heading heading = result.plan().heading();
-    lines.add("# " + Labels.of("film.script", PlainMarkdown.of(heading.title())));
+    lines.add("# " + Texts.of("film.script", PlainMarkdown.of(heading.title())));
     lines.add("");
     String author =
         heading.author().isEmpty() ? "" : "By " + PlainMarkdown.of(heading.author()) + ", ";
     lines.add(author + NumberFormatter.date(day) + ".");
     lines.add("");
     lines.add(
-        "Time codes are those of the session: 0:00 is plugging in. "
-            + (offset.isPresent()
-                ? "That is "
-                    + TimeCode.of(offset.getAsInt())
-                    + " of the film, whose times stand in brackets."
-                : "Add the time at which that happens in your film.")
-            + " Every number is the report's; numbers that it withholds are not here.");
+        Texts.of(
+            "page.film_script.time_codes_are_those_of",
+            offset.isPresent()
+                ? Texts.of("page.film_script.that_is_of_film_whose", TimeCode.of(offset.getAsInt()))
+                : Texts.of("page.film_script.add_time_at_which_that")));
     lines.add("");
-    lines.add(
-        "> **Caution.** Never film, read displays or write while driving. Stop, or let a passenger"
-            + " do it. At the station keep clear of traffic and cables.");
+    lines.add(Texts.of("page.film_script.caution_never_film_read_displays"));
     lines.add("");
   }
 
   /** Adds the conditions known before the session. */
   private void before(List<String> lines) {
     Session session = result.main().session();
-    lines.add("## " + Labels.of("film.before"));
+    lines.add("## " + Texts.of("film.before"));
     lines.add("");
     lines.add("- " + PlainMarkdown.of(FactTexts.subject(session)));
     for (ConditionItem item : BEFORE) {
@@ -100,18 +96,18 @@ public final class FilmScript {
     lines.add(
         "## "
             + (offset.isPresent()
-                ? Labels.of("film.code", code, TimeCode.of(offset.getAsInt() + point.seconds()))
+                ? Texts.of("film.code", code, TimeCode.of(offset.getAsInt() + point.seconds()))
                 : code));
     lines.add("");
-    lines.add("- " + Labels.of("film.on_screen", PlainMarkdown.of(point.caption())));
-    lines.add("- " + Labels.of("film.say", PlainMarkdown.of(point.words())));
-    lines.add("- " + Labels.of("film.rests_on", "`" + String.join("`, `", point.ids()) + "`"));
+    lines.add("- " + Texts.of("film.on_screen", PlainMarkdown.of(point.caption())));
+    lines.add("- " + Texts.of("film.say", PlainMarkdown.of(point.words())));
+    lines.add("- " + Texts.of("film.rests_on", "`" + String.join("`, `", point.ids()) + "`"));
     lines.add("");
   }
 
   private void caveats(List<String> lines) {
     if (!result.main().caveats().isEmpty()) {
-      lines.add("## " + Labels.of("film.caveats"));
+      lines.add("## " + Texts.of("film.caveats"));
       lines.add("");
       result.main().caveats().forEach(c -> lines.add("- " + PlainMarkdown.of(c.sentence())));
     }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.output.data.CsvWriter;
 
 /**
@@ -45,7 +45,7 @@ public final class ShareTable {
     Element root = new Document("").appendElement("table");
     Map<String, Object> report = PageView.part(page, "report");
     root.appendElement("caption")
-        .text(Labels.of("share.caption", text(report, "title"), text(report, "zero")));
+        .text(Texts.of("share.caption", text(report, "title"), text(report, "zero")));
     Element head = root.appendElement("thead").appendElement("tr");
     head.appendElement("th").attr("scope", "col").text(text(table, "first"));
     heads.forEach(h -> head.appendElement("th").attr("scope", "col").text(head(h, "")));
@@ -109,7 +109,7 @@ public final class ShareTable {
    */
   private String head(Map<String, Object> head, String end) {
     String label = text(head, "label");
-    String whole = end.isEmpty() ? label : Labels.of(end, label);
+    String whole = end.isEmpty() ? label : Texts.of(end, label);
     String unit = text(table, "unit").isEmpty() ? text(head, "unit") : text(table, "unit");
     return unit.isEmpty() ? whole : whole + " (" + unit + ")";
   }

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import taperbook.format.Labels;
+import taperbook.i18n.Texts;
 import taperbook.output.article.PlainMarkdown;
 
 /**
@@ -54,7 +54,7 @@ public final class SummaryText {
     List<String> facts = PageView.texts(firstPage, "facts");
     if (!facts.isEmpty()) {
       String severest =
-          Labels.of("share.mind", PlainMarkdown.of(sentences(facts.get(0), MOST_OF_CAVEAT - 1)));
+          Texts.of("share.mind", PlainMarkdown.of(sentences(facts.get(0), MOST_OF_CAVEAT - 1)));
       room -= words(severest);
       caveats.add(severest);
     }
@@ -81,7 +81,7 @@ public final class SummaryText {
     String basis = text(number, "basis");
     String label = text(number, "label");
     boolean named = !basis.endsWith(" basis") || label.contains(basis.replace(" basis", ""));
-    return Labels.of(
+    return Texts.of(
         "share.number",
         named ? label : label + ", " + basis,
         text(number, "value"),
@@ -96,10 +96,10 @@ public final class SummaryText {
     String date =
         corrections.isEmpty()
             ? text(report, "date")
-            : Labels.of("share.corrected", text(report, "date"), text(corrections.get(0), "date"));
+            : Texts.of("share.corrected", text(report, "date"), text(corrections.get(0), "date"));
     return author.isEmpty()
-        ? Labels.of("share.report", title, date)
-        : Labels.of("share.report_by", title, author, date);
+        ? Texts.of("share.report", title, date)
+        : Texts.of("share.report_by", title, author, date);
   }
 
   static int words(String text) {

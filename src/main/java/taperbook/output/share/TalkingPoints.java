@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import taperbook.format.Labels;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.SocWindow;
 import taperbook.quantity.WantedDistance;
@@ -50,8 +50,9 @@ final class TalkingPoints {
             soc ->
                 add(
                     OptionalDouble.of(0),
-                    List.of(Labels.of("caption.plugged_in", soc)),
-                    "Plugged in at a displayed charge of " + full("start_soc") + ".",
+                    List.of(Texts.of("caption.plugged_in", soc)),
+                    Texts.of(
+                        "page.talking_points.plugged_in_at_displayed_charge", full("start_soc")),
                     List.of("start_soc")));
   }
 
@@ -63,21 +64,22 @@ final class TalkingPoints {
                 add(
                     spoken.amount("peak_reached_time"),
                     peakCaptions(power),
-                    "The power first reads its peak of "
-                        + full("peak_power")
-                        + spoken
+                    Texts.of(
+                        "page.talking_points.power_first_reads_its_peak",
+                        full("peak_power"),
+                        spoken
                             .full("peak_reached_soc")
-                            .map(soc -> "; the display shows " + soc + " of charge")
-                            .orElse("")
-                        + ".",
+                            .map(
+                                soc -> Texts.of("page.talking_points.display_shows_of_charge", soc))
+                            .orElse("")),
                     List.of("peak_power", "peak_reached_time", "peak_reached_soc")));
   }
 
   private List<String> peakCaptions(String power) {
-    String brief = Labels.of("caption.peak", power);
+    String brief = Texts.of("caption.peak", power);
     return spoken
         .value("peak_reached_soc")
-        .map(soc -> List.of(Labels.of("caption.peak_at", power, soc), brief))
+        .map(soc -> List.of(Texts.of("caption.peak_at", power, soc), brief))
         .orElse(List.of(brief));
   }
 
@@ -87,23 +89,24 @@ final class TalkingPoints {
     if (from.isEmpty() || length.isEmpty() || length.getAsDouble() <= 0) {
       return;
     }
-    String power = spoken.value("peak_power").orElse(Labels.of("caption.the_peak"));
+    String power = spoken.value("peak_power").orElse(Texts.of("caption.the_peak"));
     String time = spoken.value("peak_hold_time").orElseThrow();
     add(
         OptionalDouble.of(from.getAsDouble() + length.getAsDouble()),
-        List.of(Labels.of("mark.held", power, time), Labels.of("caption.held", time)),
-        "Here the peak ends: it was held for "
-            + full("peak_hold_time")
-            + ", within 2 % or one step of the display"
-            + spoken
+        List.of(Texts.of("mark.held", power, time), Texts.of("caption.held", time)),
+        Texts.of(
+            "page.talking_points.here_peak_ends_it_was",
+            full("peak_hold_time"),
+            spoken
                 .value("peak_hold_soc_from")
                 .flatMap(
                     low ->
                         spoken
                             .value("peak_hold_soc_to")
-                            .map(high -> ", from " + low + " to " + high + " of charge"))
-                .orElse("")
-            + ".",
+                            .map(
+                                high ->
+                                    Texts.of("page.talking_points.from_to_of_charge", low, high)))
+                .orElse("")),
         List.of("peak_hold_time_from", "peak_hold_time"));
   }
 
@@ -115,14 +118,12 @@ final class TalkingPoints {
             time ->
                 add(
                     spoken.amount(id),
-                    List.of(Labels.of("caption.distance", distance.words(), time)),
-                    "Charge for another "
-                        + distance.words()
-                        + ", on the "
-                        + result.plan().style().basis().words()
-                        + " basis: "
-                        + full(id)
-                        + ".",
+                    List.of(Texts.of("caption.distance", distance.words(), time)),
+                    Texts.of(
+                        "page.talking_points.charge_for_another_on_basis",
+                        distance.words(),
+                        result.plan().style().basis().words(),
+                        full(id)),
                     List.of(id)));
   }
 
@@ -134,13 +135,16 @@ final class TalkingPoints {
             time ->
                 add(
                     spoken.amount(id),
-                    List.of(Labels.of("mark.percent_after_time", percent, time)),
-                    percent
-                        + " % is reached after "
-                        + full(id)
-                        + "."
-                        + sentence(" The power there: ", "power_at_soc_" + percent)
-                        + sentence(" Energy added by then: ", "energy_to_soc_" + percent),
+                    List.of(Texts.of("mark.percent_after_time", percent, time)),
+                    Texts.of(
+                        "page.talking_points.is_reached_after",
+                        percent,
+                        full(id),
+                        sentence(
+                            Texts.of("page.talking_points.power_there"), "power_at_soc_" + percent),
+                        sentence(
+                            Texts.of("page.talking_points.energy_added_by_then"),
+                            "energy_to_soc_" + percent)),
                     List.of(id, "power_at_soc_" + percent, "energy_to_soc_" + percent)));
   }
 
@@ -150,22 +154,21 @@ final class TalkingPoints {
 
   private void window(SocWindow window) {
     String id = "time_soc_" + window.idPart();
-    String edges = window.from() + " % to " + window.to() + " %";
+    String edges = Texts.of("page.talking_points.to", window.from(), window.to());
     spoken
         .value(id)
         .ifPresent(
             time ->
                 add(
                     spoken.secondsAt(window.to()),
-                    List.of(Labels.of("mark.window", window.from(), window.to(), time)),
-                    "From "
-                        + edges
-                        + " it took "
-                        + full(id)
-                        + "."
-                        + sentence(
-                            " The average power over that time: ",
-                            "average_power_" + window.idPart()),
+                    List.of(Texts.of("mark.window", window.from(), window.to(), time)),
+                    Texts.of(
+                        "page.talking_points.from_it_took",
+                        edges,
+                        full(id),
+                        sentence(
+                            Texts.of("page.talking_points.average_power_over_that_time"),
+                            "average_power_" + window.idPart())),
                     List.of(id, "average_power_" + window.idPart())));
   }
 
@@ -181,13 +184,12 @@ final class TalkingPoints {
         add(
             spoken.secondsAt(soc.getAsDouble()),
             List.of(
-                Labels.of("caption.level", other, at),
-                Labels.of("caption.level", names.letterOf(pair.other()), at)),
-            "At "
-                + ofPair.full(id).orElseThrow()
-                + " of charge this curve crosses that of "
-                + other
-                + ".",
+                Texts.of("caption.level", other, at),
+                Texts.of("caption.level", names.letterOf(pair.other()), at)),
+            Texts.of(
+                "page.talking_points.at_of_charge_this_curve",
+                ofPair.full(id).orElseThrow(),
+                other),
             List.of(id));
       }
     }
@@ -205,21 +207,23 @@ final class TalkingPoints {
               add(
                   spoken.amount("session_time"),
                   endCaptions(soc),
-                  "The session ends at "
-                      + full("end_soc")
-                      + " of charge"
-                      + spoken.full("session_time").map(t -> ", after " + t).orElse("")
-                      + "."
-                      + sentence(" Energy added: ", "energy_added"),
+                  Texts.of(
+                      "page.talking_points.session_ends_at_of_charge",
+                      full("end_soc"),
+                      spoken
+                          .full("session_time")
+                          .map(t -> Texts.of("page.talking_points.after", t))
+                          .orElse(""),
+                      sentence(Texts.of("page.talking_points.energy_added"), "energy_added")),
                   List.of("end_soc", "session_time", "energy_added"));
             });
   }
 
   private List<String> endCaptions(String soc) {
-    String brief = Labels.of("caption.end", soc);
+    String brief = Texts.of("caption.end", soc);
     return spoken
         .value("energy_added")
-        .map(energy -> List.of(Labels.of("caption.end_with", soc, energy), brief))
+        .map(energy -> List.of(Texts.of("caption.end_with", soc, energy), brief))
         .orElse(List.of(brief));
   }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.output.view.ArticleTable.Cell;
 import taperbook.result.ReportResult;
 import taperbook.result.Role;
@@ -75,7 +75,8 @@ public final class ArticleTables {
     List<String> head = new ArrayList<>(heads("head.number"));
     rows(comparison.get("sessions")).forEach(s -> head.add(s.get("letter") + " " + s.get("words")));
     compared("comparison", head, (Map<?, ?>) comparison.get("common"));
-    compared("as recorded", head, (Map<?, ?>) comparison.get("recorded"));
+    compared(
+        Texts.of("page.article_tables.as_recorded"), head, (Map<?, ?>) comparison.get("recorded"));
   }
 
   private void grid(String name, Map<String, Object> table) {
@@ -137,6 +138,6 @@ public final class ArticleTables {
   }
 
   private static List<String> heads(String... keys) {
-    return Stream.of(keys).map(key -> Labels.of(key)).toList();
+    return Stream.of(keys).map(key -> Texts.of(key)).toList();
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Texts;
 import taperbook.plan.Basis;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
@@ -64,11 +65,11 @@ final class ComparisonCaution {
     List<String> sentences = new ArrayList<>();
     if (!unlike.isEmpty()) {
       sentences.add(
-          "The sessions are not alike in "
-              + unlike.stream()
+          Texts.of(
+              "page.comparison_caution.sessions_are_not_alike_in",
+              unlike.stream()
                   .map(item -> stated(item, s -> Optional.of(s.session().conditions())))
-                  .collect(Collectors.joining(", "))
-              + ", so that no difference is put down to the cars.");
+                  .collect(Collectors.joining(", "))));
     }
     if (areDrivesApart()) {
       String differ =
@@ -77,9 +78,11 @@ final class ComparisonCaution {
               .filter(words -> !words.isEmpty())
               .collect(Collectors.joining(", "));
       sentences.add(
-          "Each car was driven in a test of its own"
-              + (differ.isEmpty() ? "" : ", and the tests differ in " + differ)
-              + ": differences of numbers that rest on a drive are of these drives.");
+          Texts.of(
+              "page.comparison_caution.each_car_was_driven_in",
+              differ.isEmpty()
+                  ? ""
+                  : Texts.of("page.comparison_caution.and_tests_differ_in", differ)));
     }
     return sentences;
   }
@@ -90,7 +93,10 @@ final class ComparisonCaution {
     List<String> values =
         sessions.stream()
             .map(s -> facts.apply(s).flatMap(f -> f.known(item)))
-            .map(f -> f.map(x -> FactTexts.value(x, formatter)).orElse("not known"))
+            .map(
+                f ->
+                    f.map(x -> FactTexts.value(x, formatter))
+                        .orElse(Texts.of("page.common.not_known")))
             .toList();
     if (values.stream().distinct().count() < 2) {
       return "";

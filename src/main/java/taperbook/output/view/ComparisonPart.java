@@ -14,6 +14,7 @@ import taperbook.format.NumberFormatter;
 import taperbook.format.PairText;
 import taperbook.format.RunText;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
@@ -58,7 +59,7 @@ final class ComparisonPart {
     map.put("alike", sameStart());
     map.put("runs", present ? RunText.ofComparison(result.runs().spread()) : "");
     boolean single = result.runs().spread().known() == Runs.Known.NOT_MEASURED;
-    map.put("mark", single ? "best run" : "best");
+    map.put("mark", single ? Texts.of("page.comparison_part.best_run") : "best");
     map.put("inShort", present ? RunText.inShort(result.runs().spread()) : "");
     map.put("unmarked", present ? new ComparisonCaution(result).sentences() : List.of());
     map.put("conditions", present ? apart.conditions() : List.of());
@@ -113,11 +114,10 @@ final class ComparisonPart {
         interruption.ifPresent(
             n ->
                 sentences.add(
-                    "Times here include the "
-                        + formatter.value(n)
-                        + " for which the charging of "
-                        + letter
-                        + " was interrupted."));
+                    Texts.of(
+                        "page.comparison_part.times_here_include_for_which",
+                        formatter.value(n),
+                        letter)));
       }
     }
     return sentences;
@@ -203,24 +203,16 @@ final class ComparisonPart {
     List<String> sentences = new ArrayList<>();
     CommonGround ground = result.common();
     if (ground.shared().isEmpty()) {
-      sentences.add(
-          "No window of state of charge was gone through by all sessions, so nothing of the"
-              + " charging itself can be compared like for like.");
+      sentences.add(Texts.of("page.comparison_part.no_window_of_state_of"));
       return sentences;
     }
     SocWindow shared = ground.shared().get();
     sentences.add(
-        "All sessions went through "
-            + edges(shared)
-            + ". Unequal starts are made up for in no other way than by cutting to it.");
+        Texts.of("page.comparison_part.all_sessions_went_through_unequal", edges(shared)));
     ground
         .warmed()
         .ifPresent(
-            w ->
-                sentences.add(
-                    "From "
-                        + w.from()
-                        + "\u00a0% on all of them have left the climb that a session begins with."));
+            w -> sentences.add(Texts.of("page.comparison_part.from_on_all_of_them", w.from())));
     ground.frozen().ifPresent(f -> sentences.add(frozen(ground, f)));
     for (int i = 0; i < sessions.size(); i++) {
       effect(i, shared.from()).ifPresent(sentences::add);
@@ -231,17 +223,17 @@ final class ComparisonPart {
   /** Describes windows kept from publication, and what they would otherwise be. */
   private static String frozen(CommonGround ground, CommonGround.Frozen frozen) {
     String sentence =
-        "These windows are those of the version of "
-            + NumberFormatter.date(frozen.since())
-            + ", so that a mended reading does not move them";
+        Texts.of(
+            "page.comparison_part.these_windows_are_those_of",
+            NumberFormatter.date(frozen.since()));
     return frozen.current().equals(ground.windows())
         ? sentence + "."
-        : sentence
-            + "; found anew they would be "
-            + frozen.current().stream()
+        : Texts.of(
+            "page.comparison_part.found_anew_they_would_be",
+            sentence,
+            frozen.current().stream()
                 .map(ComparisonPart::edges)
-                .collect(Collectors.joining(" and "))
-            + ".";
+                .collect(Collectors.joining(" and ")));
   }
 
   /** Describes the effect of the cut on a session's time for the first distance. */
@@ -261,22 +253,18 @@ final class ComparisonPart {
       return Optional.empty();
     }
     return Optional.of(
-        distances.get(0).words().replace(' ', '\u00a0')
-            + " took "
-            + SessionNames.letter(index)
-            + " "
-            + formatter.value(plugged.get())
-            + " from plugging in at "
-            + formatter.value(start.get(), Unit.PERCENT)
-            + ", and "
-            + formatter.value(cut.get())
-            + " from "
-            + from
-            + "\u00a0% on.");
+        Texts.of(
+            "page.comparison_part.took_from_plugging_in_at",
+            distances.get(0).words().replace(' ', '\u00a0'),
+            SessionNames.letter(index),
+            formatter.value(plugged.get()),
+            formatter.value(start.get(), Unit.PERCENT),
+            formatter.value(cut.get()),
+            from));
   }
 
   private static String edges(SocWindow window) {
-    return window.from() + "\u00a0% to " + window.to() + "\u00a0%";
+    return Texts.of("page.common.to", window.from(), window.to());
   }
 
   /** Returns true if all sessions may have started at the same state of charge. */

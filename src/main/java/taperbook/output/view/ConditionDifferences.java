@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.result.SessionResult;
 import taperbook.session.Caveat;
 import taperbook.session.ConditionItem;
@@ -56,7 +57,7 @@ final class ConditionDifferences {
 
   private String cell(SessionResult session, ConditionItem item) {
     Optional<Fact> fact = session.session().conditions().known(item);
-    return fact.map(f -> FactTexts.value(f, formatter)).orElse("not known");
+    return fact.map(f -> FactTexts.value(f, formatter)).orElse(Texts.of("page.common.not_known"));
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
@@ -72,17 +73,21 @@ final class CorrectionsPart {
   }
 
   private static String sum(Correction correction) {
-    String since = "Since the version of " + NumberFormatter.date(correction.since()) + " ";
+    String since =
+        Texts.of(
+            "page.corrections_part.since_version_of", NumberFormatter.date(correction.since()));
     int all = correction.moved().size();
     if (all == 0) {
-      return since + "no number moved by more than other random draws move it.";
+      return Texts.of("page.corrections_part.no_number_moved_by_more", since);
     }
     long beyond = correction.moved().stream().filter(MovedNumber::isOutsideInterval).count();
-    return since
-        + (all == 1 ? "1 number" : all + " numbers")
-        + " moved by more than other random draws move them, "
-        + (beyond == 0 ? "none" : String.valueOf(beyond))
-        + " of them beyond the interval that was printed.";
+    return Texts.of(
+        "page.corrections_part.moved_by_more_than_other",
+        since,
+        all == 1
+            ? Texts.of("page.corrections_part.1_number")
+            : Texts.of("page.corrections_part.numbers", all),
+        beyond == 0 ? Texts.of("page.corrections_part.none") : String.valueOf(beyond));
   }
 
   /** Sorts headline numbers first, then those outside their old intervals. */
@@ -135,15 +140,21 @@ final class CorrectionsPart {
   /** Describes how many numbers are not in the table. */
   private static String rest(Correction correction, List<MovedNumber> first) {
     if (first.isEmpty() || correction.moved().size() == first.size()) {
-      return first.isEmpty() && !correction.moved().isEmpty() ? "All are" : "";
+      return first.isEmpty() && !correction.moved().isEmpty()
+          ? Texts.of("page.corrections_part.all_are")
+          : "";
     }
     int more = correction.moved().size() - first.size();
-    return more == 1 ? "1 more is" : more + " more are";
+    return more == 1
+        ? Texts.of("page.corrections_part.1_more_is")
+        : Texts.of("page.corrections_part.more_are", more);
   }
 
   private String label(MovedNumber number) {
     String of = number.session().equals(session) ? "" : " (" + number.session() + ")";
     return number.label()
-        + (number.against().isEmpty() ? of : " (against " + number.against() + ")");
+        + (number.against().isEmpty()
+            ? of
+            : Texts.of("page.corrections_part.against", number.against()));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
@@ -33,7 +34,8 @@ public final class FactTexts {
                 rows.add(
                     Map.of(
                         "item", capital(item.words()),
-                        "value", fact.isKnown() ? withSpread(fact) : "not known",
+                        "value",
+                            fact.isKnown() ? withSpread(fact) : Texts.of("page.common.not_known"),
                         "known", fact.isKnown() ? fact.howKnown().words() : "")));
     return rows;
   }
@@ -64,12 +66,11 @@ public final class FactTexts {
                                 .known(RangeItem.END_SOC)
                                 .map(
                                     end ->
-                                        value(distance, formatter)
-                                            + " from "
-                                            + value(start)
-                                            + " to "
-                                            + value(end)
-                                            + " of displayed charge")))
+                                        Texts.of(
+                                            "page.fact_texts.from_to_of_displayed_charge",
+                                            value(distance, formatter),
+                                            value(start),
+                                            value(end)))))
         .orElse("");
   }
 
@@ -97,7 +98,7 @@ public final class FactTexts {
   private static String withSpread(Fact fact) {
     return fact.giveOrTake().isEmpty()
         ? value(fact)
-        : value(fact) + ", give or take " + fact.giveOrTake() + unit(fact);
+        : Texts.of("page.fact_texts.give_or_take", value(fact), fact.giveOrTake(), unit(fact));
   }
 
   private static String unit(Fact fact) {

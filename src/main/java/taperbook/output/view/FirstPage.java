@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Texts;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.result.Role;
@@ -93,7 +94,7 @@ final class FirstPage {
         test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(f -> FactTexts.value(f, formatter));
     return Stream.of(speed, air)
         .flatMap(Optional::stream)
-        .reduce((a, b) -> a + " and " + b)
+        .reduce((a, b) -> Texts.of("page.first_page.and", a, b))
         .orElse("");
   }
 

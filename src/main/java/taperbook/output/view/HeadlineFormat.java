@@ -2,6 +2,7 @@ package taperbook.output.view;
 
 import java.util.Locale;
 import java.util.Map;
+import taperbook.i18n.Texts;
 import taperbook.result.Method;
 import taperbook.result.ReportNumber;
 
@@ -14,7 +15,7 @@ final class HeadlineFormat {
     Map<String, Object> view = views.view(number);
     boolean named = number.label().toLowerCase(Locale.ROOT).contains("over time");
     if (number.method() == Method.TIME_AVERAGE && !named) {
-      view.put("label", number.label() + ", over time");
+      view.put("label", Texts.of("page.headline_format.over_time", number.label()));
     }
     return view;
   }

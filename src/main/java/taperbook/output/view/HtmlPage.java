@@ -2,6 +2,7 @@ package taperbook.output.view;
 
 import java.nio.charset.StandardCharsets;
 import taperbook.chart.model.DarkScheme;
+import taperbook.i18n.Texts;
 
 /** The browser page: the template's output with embedded fonts. */
 public final class HtmlPage {
@@ -9,7 +10,7 @@ public final class HtmlPage {
   public static final String FONTS = "/*fonts*/";
 
   /** Placeholder of the rules for charts on a dark background in a style sheet. */
-  public static final String DARK_CHARTS = "/*charts on dark*/";
+  public static final String DARK_CHARTS = Texts.of("page.html_page.charts_on_dark");
 
   private HtmlPage() {}
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
@@ -79,7 +80,9 @@ final class MethodsPart {
   }
 
   private String step(double amount, Unit unit) {
-    return amount == 0 ? "not limited" : formatter.exactly(amount, unit);
+    return amount == 0
+        ? Texts.of("page.methods_part.not_limited")
+        : formatter.exactly(amount, unit);
   }
 
   /** Returns the withheld numbers, grouped by reason. */

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.output.data.RowRuns;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
@@ -134,14 +135,16 @@ final class NumberViews {
 
   private static String basis(Basis basis) {
     return switch (basis) {
-      case READINGS -> "from the readings";
-      case DISPLAYED -> "as displayed";
-      case DRIVEN, ENERGY, RATED -> basis.words() + " basis";
+      case READINGS -> Texts.of("page.number_views.from_readings");
+      case DISPLAYED -> Texts.of("page.number_views.as_displayed");
+      case DRIVEN, ENERGY, RATED -> Texts.of("page.number_views.basis", basis.words());
     };
   }
 
   private static String coverage(Outcome.Measured measured) {
-    return measured.coverage() == 1 ? "bounds" : share(measured.coverage()) + " coverage";
+    return measured.coverage() == 1
+        ? "bounds"
+        : Texts.of("page.number_views.coverage", share(measured.coverage()));
   }
 
   /** Formats a share in per cent. */

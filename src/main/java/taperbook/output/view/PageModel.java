@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.result.Correction;
 import taperbook.result.Numbers;
@@ -111,8 +111,8 @@ public final class PageModel {
     report.put(
         "zero",
         result.main().session().countsFromPluggingIn()
-            ? Labels.of("label.plugging_in")
-            : Labels.of("label.first_row"));
+            ? Texts.of("label.plugging_in")
+            : Texts.of("label.first_row"));
     return report;
   }
 
@@ -137,7 +137,8 @@ public final class PageModel {
       all.add(numbers(session.session().name(), session.numbers(), keys));
     }
     for (PairResult pair : result.pairs()) {
-      String name = result.main().session().name() + " against " + pair.other();
+      String name =
+          Texts.of("page.page_model.against", result.main().session().name(), pair.other());
       all.add(numbers(name, pair.numbers(), keys));
     }
     return all;

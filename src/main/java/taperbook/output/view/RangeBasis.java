@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Drives;
@@ -78,15 +78,19 @@ final class RangeBasis {
               (rows.size() + 1) + ": " + test.name(),
               numbers(id + "speed", id + "consumption", id + "range")));
       uses.add(
-          averaged.contains(test) ? "averaged" : unused.contains(test) ? "not used" : "over speed");
+          averaged.contains(test)
+              ? "averaged"
+              : unused.contains(test)
+                  ? Texts.of("page.range_basis.not_used")
+                  : Texts.of("page.range_basis.over_speed"));
     }
     Map<String, Object> map =
         table.byColumn(
-            Labels.of("head.drive"),
+            Texts.of("head.drive"),
             List.of(
-                Labels.of("head.average_speed"),
-                Labels.of("head.consumption"),
-                Labels.of("head.full_range")),
+                Texts.of("head.average_speed"),
+                Texts.of("head.consumption"),
+                Texts.of("head.full_range")),
             rows);
     for (int i = 0; i < rows.size(); i++) {
       Map<String, Object> row = NumberTable.rowOf(map, i);
@@ -101,14 +105,17 @@ final class RangeBasis {
   }
 
   private String fact(RangeTest test, RangeItem item) {
-    return test.facts().known(item).map(f -> FactTexts.value(f, formatter)).orElse("not known");
+    return test.facts()
+        .known(item)
+        .map(f -> FactTexts.value(f, formatter))
+        .orElse(Texts.of("page.common.not_known"));
   }
 
   /** Returns range and consumption at each speed of the drives. */
   private Map<String, Object> speeds() {
     return table.byColumn(
-        Labels.of("axis.speed"),
-        List.of(Labels.of("head.full_range"), Labels.of("head.consumption")),
+        Texts.of("axis.speed"),
+        List.of(Texts.of("head.full_range"), Texts.of("head.consumption")),
         Drives.speedIds(session.numbers()).stream()
             .map(
                 at ->
@@ -123,7 +130,7 @@ final class RangeBasis {
     Optional<ReportNumber> range = session.numbers().find("driven_range_full");
     String drive = FactTexts.drive(test.facts(), formatter);
     if (range.flatMap(ReportNumber::estimate).isPresent() && !drive.isEmpty()) {
-      sentences.add("The drive covered " + drive + ".");
+      sentences.add(Texts.of("page.range_basis.drive_covered", drive));
     }
     range.stream()
         .flatMap(n -> n.caveats().stream())

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
@@ -39,10 +39,10 @@ final class RepeatsPart {
         "table",
         Map.of(
             "first",
-            Labels.of("head.number"),
+            Texts.of("head.number"),
             "heads",
             Stream.of("head.mean", "head.run_spread", "head.next_run")
-                .map(key -> NumberTable.head(Labels.of(key), ""))
+                .map(key -> NumberTable.head(Texts.of(key), ""))
                 .toList(),
             "rows",
             rows));

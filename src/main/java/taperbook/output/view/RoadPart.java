@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.RoadTopic;
 import taperbook.plan.RoadWishes;
 import taperbook.quantity.WantedDistance;
@@ -92,7 +92,7 @@ final class RoadPart {
             .toList();
     boolean wanted = road.wants(RoadTopic.PLUG_IN);
     return table.byColumn(
-        Labels.of("mark.plug_in_at"),
+        Texts.of("mark.plug_in_at"),
         plugInDistances().stream().map(RoadPart::words).toList(),
         wanted ? rows : List.of());
   }
@@ -131,8 +131,8 @@ final class RoadPart {
   /** Returns measured and corrected values side by side. */
   private List<Map<String, Object>> standard() {
     return List.of(
-        pair(Labels.of("head.full_range"), "driven_range_full", "standard_range"),
-        pair(Labels.of("head.consumption"), "consumption", "standard_consumption"));
+        pair(Texts.of("head.full_range"), "driven_range_full", "standard_range"),
+        pair(Texts.of("head.consumption"), "consumption", "standard_consumption"));
   }
 
   private Map<String, Object> pair(String label, String measured, String corrected) {

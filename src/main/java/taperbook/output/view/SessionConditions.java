@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Session;
@@ -25,23 +25,20 @@ final class SessionConditions {
       List.of(
           new Asked(
               ConditionItem.BATTERY_TEMPERATURE_AT_START,
-              Labels.of("column.battery_temperature"),
+              Texts.of("column.battery_temperature"),
               "day.battery",
               ""),
           new Asked(
               ConditionItem.PRECONDITIONED,
-              Labels.of("head.preconditioned"),
+              Texts.of("head.preconditioned"),
               "day.preconditioned",
               "day.not_preconditioned"),
-          new Asked(ConditionItem.AMBIENT_TEMPERATURE, Labels.of("head.air"), "day.air", ""),
+          new Asked(ConditionItem.AMBIENT_TEMPERATURE, Texts.of("head.air"), "day.air", ""),
           new Asked(
-              ConditionItem.STATION_RATED_POWER,
-              Labels.of("head.station_rated"),
-              "day.station",
-              ""),
+              ConditionItem.STATION_RATED_POWER, Texts.of("head.station_rated"), "day.station", ""),
           new Asked(
               ConditionItem.STATION_SHARED,
-              Labels.of("head.station_shared"),
+              Texts.of("head.station_shared"),
               "day.station_shared",
               "day.station_not_shared"));
 
@@ -52,7 +49,8 @@ final class SessionConditions {
     List<Map<String, Object>> list = new ArrayList<>();
     for (Asked asked : ASKED) {
       Optional<Fact> fact = session.conditions().known(asked.item());
-      String value = fact.map(f -> FactTexts.value(f, formatter)).orElse("not known");
+      String value =
+          fact.map(f -> FactTexts.value(f, formatter)).orElse(Texts.of("page.common.not_known"));
       list.add(
           Map.of(
               "label", asked.label(),
@@ -65,11 +63,11 @@ final class SessionConditions {
 
   private static String brief(Asked asked, boolean known, String value) {
     if (!known) {
-      return Labels.of("day.not_known", asked.item().words());
+      return Texts.of("day.not_known", asked.item().words());
     }
     if (asked.no().isEmpty()) {
-      return Labels.of(asked.brief(), value);
+      return Texts.of(asked.brief(), value);
     }
-    return Labels.of(value.equals("no") ? asked.no() : asked.brief());
+    return Texts.of(value.equals("no") ? asked.no() : asked.brief());
   }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.format.Labels;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Texts;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.result.Role;
@@ -46,7 +46,7 @@ final class SideBySide {
     List<String> heads =
         SessionNames.heads(result.sessions().stream().map(SessionResult::session).toList());
     return table.byRow(
-        Labels.of("head.number"),
+        Texts.of("head.number"),
         sessions.stream().map(s -> heads.get(result.sessions().indexOf(s))).toList(),
         rows);
   }

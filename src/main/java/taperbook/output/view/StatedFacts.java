@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
@@ -48,7 +49,7 @@ public final class StatedFacts {
   /** Returns a fact as stated, or in the report's unit if that differs. */
   static String words(Fact fact, NumberFormatter formatter) {
     if (!fact.isKnown()) {
-      return "not known";
+      return Texts.of("page.common.not_known");
     }
     Optional<Unit> unit = Unit.ofSymbol(fact.unit());
     if (unit.isPresent() && fact.amount().isPresent()) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import taperbook.format.Labels;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Texts;
 import taperbook.plan.StopMinutes;
 import taperbook.quantity.Estimate;
 import taperbook.result.CrossCheck;
@@ -43,12 +43,12 @@ final class Tables {
                         "distance_to_soc_" + m))
             .toList();
     return table.byColumn(
-        Labels.of("head.soc"),
+        Texts.of("head.soc"),
         List.of(
-            Labels.of("head.time"),
-            Labels.of("head.power_there"),
-            Labels.of("number.energy_added"),
-            Labels.of("head.distance_added")),
+            Texts.of("head.time"),
+            Texts.of("head.power_there"),
+            Texts.of("number.energy_added"),
+            Texts.of("head.distance_added")),
         rows);
   }
 
@@ -66,12 +66,12 @@ final class Tables {
                         "time_to_add_" + d.idPart() + "_rated"))
             .toList();
     return table.byColumn(
-        Labels.of("head.distance"),
+        Texts.of("head.distance"),
         List.of(
-            Labels.of("head.charge_needed"),
-            Labels.of("head.driven_basis"),
-            Labels.of("head.by_energy"),
-            Labels.of("head.rated_basis")),
+            Texts.of("head.charge_needed"),
+            Texts.of("head.driven_basis"),
+            Texts.of("head.by_energy"),
+            Texts.of("head.rated_basis")),
         rows);
   }
 
@@ -92,11 +92,9 @@ final class Tables {
                         .anyMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()))
             .toList();
     return table.byColumn(
-        Labels.of("head.after"),
+        Texts.of("head.after"),
         List.of(
-            Labels.of("head.distance_added"),
-            Labels.of("head.soc"),
-            Labels.of("number.energy_added")),
+            Texts.of("head.distance_added"), Texts.of("head.soc"), Texts.of("number.energy_added")),
         rows);
   }
 
@@ -159,7 +157,7 @@ final class Tables {
                     "state",
                     "open",
                     "verdict",
-                    "cannot be checked: " + open.reason()));
+                    Texts.of("page.tables.cannot_be_checked", open.reason())));
   }
 
   private Map<String, Object> side(CrossCheck check, CrossCheck.Side side) {
@@ -172,11 +170,10 @@ final class Tables {
     }
     Estimate signed = compared.difference();
     Estimate difference = signed.value() < 0 ? signed.times(-1) : signed;
-    return "differ by "
-        + formatter.value(difference, check.unit())
-        + " ("
-        + formatter.range(difference.bounds(), check.unit())
-        + "), more than "
-        + NumberFormatter.allowed(compared);
+    return Texts.of(
+        "page.tables.differ_by_more_than",
+        formatter.value(difference, check.unit()),
+        formatter.range(difference.bounds(), check.unit()),
+        NumberFormatter.allowed(compared));
   }
 }

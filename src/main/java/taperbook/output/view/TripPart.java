@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Texts;
 import taperbook.plan.RoadWishes;
 import taperbook.plan.Trip;
 import taperbook.quantity.Estimate;
@@ -42,26 +43,25 @@ final class TripPart {
   }
 
   private String asked(Trip trip) {
-    return trip.distance().words().replace(' ', '\u00a0')
-        + " with a station every "
-        + trip.spacing().words().replace(' ', '\u00a0')
-        + ", "
-        + formatter.value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND)
-        + " for each stop beside charging"
-        + (trip.overhead() == Trip.Overhead.MEASURED ? ", as at the reported stop" : "")
-        + ", from "
-        + trip.startSoc()
-        + "\u00a0% at the start, never below "
-        + trip.reserveSoc()
-        + "\u00a0%"
-        + speed(trip);
+    return Texts.of(
+        "page.trip_part.with_station_every_for_each",
+        trip.distance().words().replace(' ', '\u00a0'),
+        trip.spacing().words().replace(' ', '\u00a0'),
+        formatter.value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND),
+        trip.overhead() == Trip.Overhead.MEASURED
+            ? Texts.of("page.trip_part.as_at_reported_stop")
+            : "",
+        trip.startSoc(),
+        trip.reserveSoc(),
+        speed(trip));
   }
 
   private String speed(Trip trip) {
     return trip.kilometresPerHour().isEmpty()
         ? ""
-        : ", at "
-            + formatter.exactly(trip.kilometresPerHour().getAsDouble(), Unit.KILOMETRE_PER_HOUR);
+        : Texts.of(
+            "page.trip_part.at",
+            formatter.exactly(trip.kilometresPerHour().getAsDouble(), Unit.KILOMETRE_PER_HOUR));
   }
 
   /** Returns the reasons why sessions have no plan. */

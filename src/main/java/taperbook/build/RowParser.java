@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Message;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
@@ -62,6 +63,20 @@ final class RowParser {
     return new LibraryRow(session, about, new Numbers(numbers), curve, kinds);
   }
 
+  private Message message() throws IOException {
+    String key = text();
+    List<String> arguments = new ArrayList<>();
+    int count = in.readInt();
+    for (int i = 0; i < count; i++) {
+      arguments.add(text());
+    }
+    return new Message(key, arguments);
+  }
+
+  private Optional<Message> optionalMessage() throws IOException {
+    return in.readBoolean() ? Optional.of(message()) : Optional.empty();
+  }
+
   private Optional<String> optional() throws IOException {
     return in.readBoolean() ? Optional.of(text()) : Optional.empty();
   }
@@ -74,12 +89,12 @@ final class RowParser {
     Basis basis = Basis.valueOf(text());
     Set<Input> inputs = names(Input.class);
     Set<Role> roles = names(Role.class);
-    Outcome outcome = in.readBoolean() ? measured() : new Outcome.Withheld(text());
+    Outcome outcome = in.readBoolean() ? measured() : new Outcome.Withheld(message());
     Origin origin = origin();
     int count = in.readInt();
     List<Caveat> caveats = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      caveats.add(new Caveat(Caveat.Kind.valueOf(text()), text(), text()));
+      caveats.add(new Caveat(Caveat.Kind.valueOf(text()), message(), optionalMessage()));
     }
     Metric metric = new Metric(id, label, unit, method, basis, inputs, roles);
     return new ReportNumber(metric, outcome, origin, caveats);

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.result.Contribution;
 import taperbook.result.Curve;
@@ -78,14 +79,25 @@ final class RowWriter {
     if (number.outcome() instanceof Outcome.Measured measured) {
       measured(measured);
     } else {
-      text(number.withheld().orElse(""));
+      message(number.reason().orElseThrow());
     }
     origin(number.origin());
     out.writeInt(number.caveats().size());
     for (Caveat caveat : number.caveats()) {
       text(caveat.kind().name());
-      text(caveat.fact());
-      text(caveat.meaning());
+      message(caveat.fact());
+      out.writeBoolean(caveat.meaning().isPresent());
+      if (caveat.meaning().isPresent()) {
+        message(caveat.meaning().get());
+      }
+    }
+  }
+
+  private void message(Message message) throws IOException {
+    text(message.key());
+    out.writeInt(message.arguments().size());
+    for (String argument : message.arguments()) {
+      text(argument);
     }
   }
 

@@ -21,6 +21,18 @@ public record Message(String key, List<String> arguments) {
     return new Message(key, Arrays.stream(arguments).map(String::valueOf).toList());
   }
 
+  /** Returns a message that is a text as it is, such as a tester's own words. */
+  public static Message verbatim(String text) {
+    return of("metric.common.verbatim", text);
+  }
+
+  /** Returns several sentences as one message, in their order. */
+  public static Message join(List<Message> sentences) {
+    return sentences.stream()
+        .reduce((before, next) -> of("metric.common.sentences", before, next))
+        .orElseThrow();
+  }
+
   /** Returns the sentence in the language of the program. */
   public String text() {
     return Texts.of(key, arguments.toArray());

@@ -2,6 +2,7 @@ package taperbook.metric;
 
 import java.util.ArrayList;
 import java.util.List;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.comparison.StopComparison;
 import taperbook.metric.course.Courses;
@@ -61,7 +62,7 @@ final class LaterStopMetrics {
     Caveat order =
         new Caveat(
             Caveat.Kind.STARTING_SOC,
-            Texts.of(
+            Message.of(
                 "metric.later_stop_metrics.stop_is_compared_with_in",
                 k,
                 stops.get(k - 1).name(),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.Courses;
 import taperbook.metric.quality.DriveCaveats;
@@ -49,7 +50,8 @@ public final class LibraryMetrics {
   private static final List<Role> WANTED =
       List.of(Role.MINUTES, Role.HEADLINE, Role.LIBRARY, Role.DAY);
 
-  private static final String NO_TEST = Texts.of("metric.library_metrics.there_is_no_range_test");
+  private static final Message NO_TEST =
+      Message.of("metric.library_metrics.there_is_no_range_test");
 
   private LibraryMetrics() {}
 
@@ -181,7 +183,7 @@ public final class LibraryMetrics {
           metric, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
     } else {
       collector.withheld(
-          metric, Texts.of("metric.library_metrics.battery_s_temperature_at_plugging"));
+          metric, Message.of("metric.library_metrics.battery_s_temperature_at_plugging"));
     }
   }
 

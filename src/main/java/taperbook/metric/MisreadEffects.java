@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import taperbook.format.MisreadText;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
@@ -60,7 +61,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
               : List.of();
       Caveat caveat =
           new Caveat(
-              Caveat.Kind.DOUBTFUL_READING, misfit(misread, formatter) + effect(moves, formatter));
+              Caveat.Kind.DOUBTFUL_READING, misfit(misread, formatter, effect(moves, formatter)));
       caveats.add(caveat);
       Set<String> moved = moves.stream().map(m -> m.number().id()).collect(Collectors.toSet());
       marked =
@@ -102,13 +103,14 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
     return place < 0 ? headline.size() : place;
   }
 
-  private static String misfit(Misread misread, NumberFormatter formatter) {
+  private static Message misfit(Misread misread, NumberFormatter formatter, String effect) {
     String reading = MisreadText.reading(misread, formatter);
-    return Texts.of(
+    return Message.of(
         "metric.misread_effects.does_not_fit_other_readings",
         Character.toUpperCase(reading.charAt(0)),
         reading.substring(1),
-        MisreadText.fitting(misread, formatter));
+        MisreadText.fitting(misread, formatter),
+        effect);
   }
 
   private static String effect(List<Move> moves, NumberFormatter formatter) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.comparison.ConditionSimilarity;
 import taperbook.metric.comparison.RunMetrics;
@@ -55,7 +56,8 @@ final class SeasonMetrics {
    */
   private static final double MOST_OPEN = 0.5;
 
-  private static final String STARTS = Texts.of("metric.season_metrics.sessions_did_not_begin_at");
+  private static final Message STARTS =
+      Message.of("metric.season_metrics.sessions_did_not_begin_at");
 
   private final ReportPlan plan;
   private final Session main;
@@ -95,7 +97,7 @@ final class SeasonMetrics {
               : Texts.of("metric.season_metrics.they_differ_in", String.join(", ", unlike));
       return new Caveat(
           Caveat.Kind.SEASON,
-          Texts.of(
+          Message.of(
               "metric.season_metrics.at_over_at",
               cold.name,
               cold.degrees,
@@ -180,7 +182,7 @@ final class SeasonMetrics {
         .estimate()
         .ifPresentOrElse(
             e -> own.measured(metric, e, figure.rows()),
-            () -> own.withheld(metric, figure.withheld().orElse("")));
+            () -> own.withheld(metric, figure.withheld().orElseThrow()));
   }
 
   /**
@@ -204,14 +206,14 @@ final class SeasonMetrics {
               "season_" + (single ? "" : k + "_") + id + "_ratio",
               Texts.of("number.season_ratio", warm.label(), degrees),
               Method.SEASON_RATIO);
-      Optional<String> reason = warm.withheld().or(cold::withheld);
+      Optional<Message> reason = warm.reason().or(cold::reason);
       if (reason.isPresent() || (isDistance && !pair.areStartsAlike)) {
         collector.withheld(metric, reason.orElse(STARTS));
         continue;
       }
       List<Caveat> own = new ArrayList<>(List.of(pair.caveat()));
       if (single && beyond == 0) {
-        own.add(caveat(Texts.of("metric.season_metrics.how_much_runs_differ_by")));
+        own.add(caveat(Message.of("metric.season_metrics.how_much_runs_differ_by")));
       }
       ratios.add(ratio(warm, cold, beyond, isDistance));
       add(metric, ratios.get(ratios.size() - 1), own);
@@ -250,7 +252,7 @@ final class SeasonMetrics {
     String label = Texts.of("number.season_mean", of.label(), n);
     Metric metric = metric(of, "season_" + id + "_ratio", label, Method.SEASON_MEAN);
     if (n < 2) {
-      collector.withheld(metric, Texts.of("metric.season_metrics.fewer_than_two_pairs_have"));
+      collector.withheld(metric, Message.of("metric.season_metrics.fewer_than_two_pairs_have"));
       return;
     }
     SampleMean mean = SampleMean.of(ratios.stream().map(Ratio::value).toList());
@@ -258,14 +260,15 @@ final class SeasonMetrics {
     List<RowRef> rows = ratios.stream().flatMap(r -> r.rows.stream()).toList();
     List<Caveat> own = new ArrayList<>(pairs.stream().map(Pair::caveat).toList());
     if (n == 2) {
-      own.add(caveat(Texts.of("metric.season_metrics.two_pairs_tell_little_of")));
+      own.add(caveat(Message.of("metric.season_metrics.two_pairs_tell_little_of")));
     }
     add(metric, new Ratio(mean.value(), Math.max(mean.half95(), readings), rows), own);
   }
 
   private void add(Metric metric, Ratio ratio, List<Caveat> own) {
     if (ratio.half95 > MOST_OPEN * ratio.value) {
-      collector.withheld(metric, Texts.of("metric.season_metrics.its_interval_would_reach_beyond"));
+      collector.withheld(
+          metric, Message.of("metric.season_metrics.its_interval_would_reach_beyond"));
     } else {
       Estimate estimate = Estimate.around(ratio.value, ratio.half95);
       collector.covered(metric, estimate, COVERAGE, ratio.rows, own);
@@ -277,7 +280,7 @@ final class SeasonMetrics {
     return new Metric(id, label, Unit.ONE, method, metric.basis(), metric.inputs()).in(Role.SEASON);
   }
 
-  private static Caveat caveat(String sentence) {
+  private static Caveat caveat(Message sentence) {
     return new Caveat(Caveat.Kind.SEASON, sentence);
   }
 }

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
-import taperbook.i18n.Texts;
+import taperbook.i18n.Message;
 import taperbook.metric.course.Courses;
 import taperbook.metric.fit.EnergyFit;
 import taperbook.metric.quality.CrossChecks;
@@ -214,7 +214,7 @@ final class SessionMetrics {
         found.add(
             new Caveat(
                 Caveat.Kind.CROSS_CHECK,
-                Texts.of(
+                Message.of(
                     "metric.session_metrics.two_differ_by_more_than",
                     check.title(),
                     recording.formatter().value(compared.difference(), check.unit()),

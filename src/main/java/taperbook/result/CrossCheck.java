@@ -2,6 +2,7 @@ package taperbook.result;
 
 import java.util.List;
 import java.util.function.Function;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -75,5 +76,5 @@ public record CrossCheck(String id, String title, Unit unit, CheckOutcome outcom
    *
    * @param reason why, as a sentence without a full stop
    */
-  public record NotPossible(String reason) implements CheckOutcome {}
+  public record NotPossible(Message reason) implements CheckOutcome {}
 }

@@ -3,6 +3,7 @@ package taperbook.result;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 
 /** The result of a measurement: a value with its interval, or the reason why there is none. */
@@ -36,10 +37,10 @@ public sealed interface Outcome {
    *
    * @param reason why, as a sentence without a full stop
    */
-  record Withheld(String reason) implements Outcome {
+  record Withheld(Message reason) implements Outcome {
     /** Checks that there is a reason. */
     public Withheld {
-      if (reason.isBlank()) {
+      if (reason.text().isBlank()) {
         throw new IllegalArgumentException("a number is withheld for a reason");
       }
     }
@@ -51,7 +52,7 @@ public sealed interface Outcome {
   }
 
   /** Returns the reason why there is no value, if there is none. */
-  default Optional<String> reasonIfWithheld() {
+  default Optional<Message> reasonIfWithheld() {
     return fold(m -> Optional.empty(), w -> Optional.of(w.reason()));
   }
 

@@ -3,6 +3,7 @@ package taperbook.result;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -61,6 +62,11 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
 
   /** Returns the reason why there is no value, if there is none. */
   public Optional<String> withheld() {
+    return reason().map(Message::text);
+  }
+
+  /** The reason why there is no value, with its code and arguments. */
+  public Optional<Message> reason() {
     return outcome.reasonIfWithheld();
   }
 

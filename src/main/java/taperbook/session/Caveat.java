@@ -1,7 +1,11 @@
 package taperbook.session;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 
 /**
@@ -12,15 +16,30 @@ import taperbook.i18n.Texts;
  * @param meaning the consequence of the fact in every such case, as full sentences; may be empty.
  *     Caveats of several sessions with the same meaning are printed as one
  */
-public record Caveat(Kind kind, String fact, String meaning) {
+public record Caveat(Kind kind, Message fact, Optional<Message> meaning) {
   /** Creates a caveat without a shared meaning. */
-  public Caveat(Kind kind, String sentence) {
-    this(kind, sentence, "");
+  public Caveat(Kind kind, Message sentence) {
+    this(kind, sentence, Optional.empty());
+  }
+
+  /** A caveat with a meaning that caveats of other sessions may share. */
+  public Caveat(Kind kind, Message fact, Message meaning) {
+    this(kind, fact, Optional.of(meaning));
+  }
+
+  /** Returns the caveat with a name before its fact, as one of several sessions or drives. */
+  public Caveat about(String name) {
+    return new Caveat(kind, Message.of("metric.common.about", name, fact), meaning);
+  }
+
+  /** Returns the messages that the caveat consists of. */
+  public List<Message> messages() {
+    return Stream.concat(Stream.of(fact), meaning.stream()).toList();
   }
 
   /** Returns the whole caveat as text. */
   public String sentence() {
-    return meaning.isEmpty() ? fact : fact + " " + meaning;
+    return fact.text() + meaning.map(m -> " " + m.text()).orElse("");
   }
 
   /** Headings that group a list of caveats. */

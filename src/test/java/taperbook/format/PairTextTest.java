@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -78,7 +79,7 @@ final class PairTextTest {
         number(
             "mean_lead_shared",
             Unit.KILOWATT,
-            new Outcome.Withheld("the sessions share no charge")));
+            new Outcome.Withheld(Message.verbatim("the sessions share no charge"))));
     assertThat(sentences(List.of()))
         .containsExactly(
             "A and B are not held against each other curve by curve: the sessions share no"

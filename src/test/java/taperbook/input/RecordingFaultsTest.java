@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import taperbook.diagnostics.Checked;
+import taperbook.i18n.Message;
 import taperbook.input.mapping.Foreign;
 import taperbook.session.Caveat;
 import taperbook.session.Channel;
@@ -42,8 +43,9 @@ final class RecordingFaultsTest {
         .containsExactly(
             new Caveat(
                 Caveat.Kind.ENERGY_COUNTER,
-                "The counter of energy added began anew once, at r.csv:302. It is carried on from"
-                    + " what it showed before; up to 0.02 kWh in between were not counted."));
+                Message.verbatim(
+                    "The counter of energy added began anew once, at r.csv:302. It is carried on from"
+                        + " what it showed before; up to 0.02 kWh in between were not counted.")));
   }
 
   @Test
@@ -97,8 +99,9 @@ final class RecordingFaultsTest {
         .containsExactly(
             new Caveat(
                 Caveat.Kind.GAPS,
-                "The recording stops once for 31 s, where it usually has a row each 1 s; first at"
-                    + " r.csv:62."));
+                Message.verbatim(
+                    "The recording stops once for 31 s, where it usually has a row each 1 s; first at"
+                        + " r.csv:62.")));
   }
 
   @Test

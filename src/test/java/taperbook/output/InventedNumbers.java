@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import taperbook.i18n.Message;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
@@ -308,7 +309,14 @@ final class InventedNumbers {
   }
 
   private void withheld(String id, String label, Unit unit, Method method, String reason) {
-    numbers.add(number(id, label, unit, method, Basis.READINGS, new Outcome.Withheld(reason)));
+    numbers.add(
+        number(
+            id,
+            label,
+            unit,
+            method,
+            Basis.READINGS,
+            new Outcome.Withheld(Message.verbatim(reason))));
   }
 
   private ReportNumber number(

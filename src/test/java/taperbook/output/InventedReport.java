@@ -15,6 +15,7 @@ import java.util.Set;
 import taperbook.chart.model.ChartStyle;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.render.Figure;
+import taperbook.i18n.Message;
 import taperbook.plan.Basis;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
@@ -297,22 +298,28 @@ final class InventedReport {
     caveats.add(
         new Caveat(
             Caveat.Kind.BATTERY_TEMPERATURE,
-            "The battery\u2019s temperature at the start is not known; a cold battery charges below"
-                + " its curve until it is warm."));
+            Message.verbatim(
+                "The battery\u2019s temperature at the start is not known; a cold battery charges below"
+                    + " its curve until it is warm.")));
     caveats.add(
         new Caveat(
             Caveat.Kind.PRECONDITIONING,
-            "The battery was made ready only for the last four minutes of the approach."));
+            Message.verbatim(
+                "The battery was made ready only for the last four minutes of the approach.")));
     caveats.add(
         new Caveat(
             Caveat.Kind.STARTING_SOC,
-            "The session began at 12 %; a session from a lower state may show a higher peak."));
+            Message.verbatim(
+                "The session began at 12 %; a session from a lower state may show a higher peak.")));
     caveats.add(
         new Caveat(
-            Caveat.Kind.STATION_LIMIT, "The station could give 200 kW, more than the car took."));
+            Caveat.Kind.STATION_LIMIT,
+            Message.verbatim("The station could give 200 kW, more than the car took.")));
     for (Caveat.Kind kind : Caveat.Kind.values()) {
       if (caveats.stream().noneMatch(c -> c.kind() == kind)) {
-        caveats.add(new Caveat(kind, "Something about: " + kind.title() + ", <told> & noted."));
+        caveats.add(
+            new Caveat(
+                kind, Message.verbatim("Something about: " + kind.title() + ", <told> & noted.")));
       }
     }
     return caveats;
@@ -339,7 +346,7 @@ final class InventedReport {
             "check_legs_distance",
             "Distance of the range test",
             Unit.KILOMETRE,
-            new CrossCheck.NotPossible("the odometer was not read at the end")));
+            new CrossCheck.NotPossible(Message.verbatim("the odometer was not read at the end"))));
   }
 
   static List<InputFile> inputs(String article) {

@@ -14,6 +14,7 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import taperbook.i18n.Message;
 import taperbook.output.data.NumbersCsv;
 import taperbook.output.data.NumbersJson;
 import taperbook.quantity.Estimate;
@@ -37,7 +38,7 @@ final class NumbersFilesTest {
     Map<?, ?> root = json(JOB.result());
     assertThat(root.keySet())
         .map(Object::toString)
-        .containsExactly("format", "report", "inputs", "numbers", "checks");
+        .containsExactly("format", "report", "inputs", "numbers", "checks", "sentences");
     assertThat(root.get("report")).isEqualTo("finch-first-look");
     List<ReportNumber> numbers = numbers(JOB.result());
     List<?> entries = (List<?>) list(root, "numbers");
@@ -201,9 +202,9 @@ final class NumbersFilesTest {
     ReportNumber evil =
         new ReportNumber(
             Metric.charging("x", "=HYPERLINK(\"a\"), \"b\"\nc", Unit.KILOWATT, Method.HOLD),
-            new Outcome.Withheld("@SUM(1)"),
+            new Outcome.Withheld(Message.verbatim("@SUM(1)")),
             new Origin("-session", List.of()),
-            List.of(new Caveat(Caveat.Kind.REMARK, "+1")));
+            List.of(new Caveat(Caveat.Kind.REMARK, Message.verbatim("+1"))));
     CSVRecord row = csv(with(evil)).get(0);
     assertThat(row.get("label")).isEqualTo("'=HYPERLINK(\"a\"), \"b\"\nc");
     assertThat(row.get("withheld")).isEqualTo("'@SUM(1)");

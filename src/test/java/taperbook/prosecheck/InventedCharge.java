@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.plan.Basis;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
@@ -149,7 +150,11 @@ final class InventedCharge {
       numbers.add(number(session, id, (Unit) row[1], new Outcome.Measured(estimate, 0.95)));
     }
     numbers.add(
-        number(session, "time_to_soc_90", Unit.SECOND, new Outcome.Withheld("it ended at 82 %")));
+        number(
+            session,
+            "time_to_soc_90",
+            Unit.SECOND,
+            new Outcome.Withheld(Message.verbatim("it ended at 82 %"))));
     return new Numbers(numbers);
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import org.junit.jupiter.api.Test;
+import taperbook.i18n.Message;
 import taperbook.plan.Basis;
 import taperbook.quantity.Unit;
 import taperbook.session.Caveat;
@@ -11,9 +12,11 @@ import taperbook.session.Input;
 
 /** Which caveats concern a number follows from its inputs; where it is shown, from its roles. */
 final class MetricTest {
-  private static final Caveat RESTARTED = new Caveat(Caveat.Kind.ENERGY_COUNTER, "Restarted.");
-  private static final Caveat STOPPED = new Caveat(Caveat.Kind.INTERRUPTION, "Stopped.");
-  private static final Caveat WINDY = new Caveat(Caveat.Kind.DRIVE, "Windy.");
+  private static final Caveat RESTARTED =
+      new Caveat(Caveat.Kind.ENERGY_COUNTER, Message.verbatim("Restarted."));
+  private static final Caveat STOPPED =
+      new Caveat(Caveat.Kind.INTERRUPTION, Message.verbatim("Stopped."));
+  private static final Caveat WINDY = new Caveat(Caveat.Kind.DRIVE, Message.verbatim("Windy."));
 
   private static Metric metric(Method method) {
     return Metric.charging("some_number", "Some number", Unit.SECOND, method);

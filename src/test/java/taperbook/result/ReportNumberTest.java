@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -28,7 +29,7 @@ final class ReportNumberTest {
 
   @Test
   void nothing_differs_from_what_was_withheld() {
-    ReportNumber withheld = number(new Outcome.Withheld("not read"));
+    ReportNumber withheld = number(new Outcome.Withheld(Message.verbatim("not read")));
     assertThat(withheld.differsSignificantly(number(5, 0, 1))).isFalse();
     assertThat(number(5, 0, 1).differsSignificantly(withheld)).isFalse();
   }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.input.cell.CellNumber;
 import taperbook.input.cell.Column;
@@ -267,7 +268,7 @@ final class ChannelColumn {
             .collect(Collectors.joining(", "));
     return new Caveat(
         Caveat.Kind.ENERGY_COUNTER,
-        Texts.of(
+        Message.of(
             "input.channel_column.counter_of_began_anew_at",
             channel.columnName(),
             resets.size() == 1

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.session.Caveat;
 import taperbook.session.RowRef;
@@ -71,7 +72,7 @@ final class RecordingGaps {
     caveats.add(
         new Caveat(
             Caveat.Kind.CLOCK,
-            Texts.of("input.recording_gaps.clock_jumps_by_hour_at", new RowRef(file, line))));
+            Message.of("input.recording_gaps.clock_jumps_by_hour_at", new RowRef(file, line))));
   }
 
   private void report(SamplingInterval rhythm, int number, String what, ProblemLog log) {
@@ -100,7 +101,7 @@ final class RecordingGaps {
     return Optional.of(
         new Caveat(
             Caveat.Kind.GAPS,
-            Texts.of(
+            Message.of(
                 "input.recording_gaps.recording_stops_for_s_first",
                 dropouts == 1
                     ? Texts.of("input.common.once")

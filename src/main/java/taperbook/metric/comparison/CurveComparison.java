@@ -3,7 +3,7 @@ package taperbook.metric.comparison;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.i18n.Texts;
+import taperbook.i18n.Message;
 import taperbook.metric.course.Courses;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.quantity.Estimate;
@@ -77,7 +77,7 @@ public final class CurveComparison {
     Estimate from = later(one.get().start(), two.get().start());
     Estimate to = earlier(one.get().end(), two.get().end());
     if (to.value() - from.value() < LEAST_PERCENT) {
-      return notComparable(Texts.of("metric.curve_comparison.two_sessions_share_less_than"));
+      return notComparable(Message.of("metric.curve_comparison.two_sessions_share_less_than"));
     }
     Interval window = new Interval(from.value(), to.value());
     Pair pair = new Pair(one.get(), two.get(), window, runShare);
@@ -92,7 +92,7 @@ public final class CurveComparison {
         collector.numbers());
   }
 
-  private PairResult notComparable(String reason) {
+  private PairResult notComparable(Message reason) {
     for (Metric heading : names.ofWindow()) {
       collector.withheld(heading, reason);
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.fit.Student;
 import taperbook.metric.recording.MetricCollector;
@@ -52,13 +53,13 @@ public final class RunMetrics {
     List<Caveat> caveats = new ArrayList<>();
     if (count == 2) {
       caveats.add(
-          new Caveat(Caveat.Kind.REPEATS, Texts.of("metric.run_metrics.two_runs_say_little_of")));
+          new Caveat(Caveat.Kind.REPEATS, Message.of("metric.run_metrics.two_runs_say_little_of")));
     }
     if (!differences.isEmpty()) {
       caveats.add(
           new Caveat(
               Caveat.Kind.REPEATS,
-              Texts.of(
+              Message.of(
                   "metric.run_metrics.runs_are_not_alike_in", String.join(", ", differences))));
     }
     return caveats;
@@ -104,14 +105,14 @@ public final class RunMetrics {
                 number, "_next_run", Texts.of("number.next_run", number.label()), Method.NEXT_RUN));
     if (n < 2) {
       entries.forEach(
-          e -> collector.withheld(e, Texts.of("metric.run_metrics.fewer_than_two_of_runs")));
+          e -> collector.withheld(e, Message.of("metric.run_metrics.fewer_than_two_of_runs")));
       return;
     }
     RunStatistics statistics = statistics(measured);
     List<RowRef> rows = measured.stream().flatMap(m -> m.origin().rows().stream()).toList();
     List<Caveat> own = new ArrayList<>(caveats);
     if (n < runs.size()) {
-      String count = Texts.of("metric.run_metrics.only_of_runs_have_this", n, runs.size());
+      Message count = Message.of("metric.run_metrics.only_of_runs_have_this", n, runs.size());
       own.add(new Caveat(Caveat.Kind.REPEATS, count));
     }
     collector.covered(entries.get(0), statistics.meanOfAll(), 0.95, rows, own);

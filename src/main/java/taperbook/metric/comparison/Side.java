@@ -3,7 +3,7 @@ package taperbook.metric.comparison;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.i18n.Texts;
+import taperbook.i18n.Message;
 import taperbook.metric.bounds.GapRule;
 import taperbook.metric.bounds.MonotoneBounds;
 import taperbook.metric.course.Courses;
@@ -35,13 +35,13 @@ record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
   }
 
   /** Explains why {@link #of} is empty, as a sentence without its full stop. */
-  static String whyNot(Session session) {
+  static Message whyNot(Session session) {
     if (session.trace(Channel.SOC).isEmpty()) {
-      return Texts.of("metric.side.no_state_of_charge_was", session.name());
+      return Message.of("metric.side.no_state_of_charge_was", session.name());
     }
     return session.trace(Channel.POWER).isEmpty()
-        ? Texts.of("metric.side.no_power_was_recorded_in", session.name())
-        : Texts.of("metric.side.power_and_state_of_charge", session.name());
+        ? Message.of("metric.side.no_power_was_recorded_in", session.name())
+        : Message.of("metric.side.power_and_state_of_charge", session.name());
   }
 
   /** Returns the start of its curve, %. */

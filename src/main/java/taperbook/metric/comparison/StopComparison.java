@@ -2,7 +2,7 @@ package taperbook.metric.comparison;
 
 import java.util.List;
 import java.util.Optional;
-import taperbook.i18n.Texts;
+import taperbook.i18n.Message;
 import taperbook.metric.course.Courses;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
@@ -44,7 +44,7 @@ public record StopComparison(Outcome ratio, List<Interval> below, List<RowRef> r
     double from = Math.max(one.get().start().value(), other.get().start().value());
     double to = Math.min(one.get().end().value(), other.get().end().value());
     if (to - from < LEAST_PERCENT) {
-      return withheld(Texts.of("metric.stop_comparison.two_stops_share_less_than"));
+      return withheld(Message.of("metric.stop_comparison.two_stops_share_less_than"));
     }
     Pair pair = new Pair(one.get(), other.get(), new Interval(from, to), runShare);
     Estimate ratio = pair.meanRatio(from, to);
@@ -56,7 +56,7 @@ public record StopComparison(Outcome ratio, List<Interval> below, List<RowRef> r
     return new StopComparison(new Outcome.Measured(ratio, COVERAGE), below, pair.rows(from, to));
   }
 
-  private static StopComparison withheld(String reason) {
+  private static StopComparison withheld(Message reason) {
     return new StopComparison(new Outcome.Withheld(reason), List.of(), List.of());
   }
 }

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
-import taperbook.i18n.Texts;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.result.Contribution;
@@ -239,7 +239,7 @@ public final class Courses {
     double[] values = values(quantity);
     Optional<Estimate> estimate = estimate(values);
     return estimate.isEmpty()
-        ? new Outcome.Withheld(Texts.of("metric.courses.readings_do_not_bound_it"))
+        ? new Outcome.Withheld(Message.of("metric.courses.readings_do_not_bound_it"))
         : new Outcome.Measured(estimate.get(), COVERAGE, budget(values));
   }
 

@@ -69,10 +69,10 @@ final class CapacityChecks {
     ReportNumber ends = numbers.get("energy_per_soc");
     ReportNumber fitted = numbers.get("energy_per_soc_fitted");
     if (ends.withheld().isPresent()) {
-      return new NotPossible(ends.withheld().get());
+      return new NotPossible(ends.reason().get());
     }
     if (fitted.withheld().isPresent()) {
-      return new NotPossible(fitted.withheld().get());
+      return new NotPossible(fitted.reason().get());
     }
     return new Compared(side(Texts.of("side.by_ends"), ends), side(FITTED, fitted));
   }
@@ -80,7 +80,7 @@ final class CapacityChecks {
   private CheckOutcome againstDrive() {
     ReportNumber fitted = numbers.get("implied_full_energy_fitted");
     if (fitted.withheld().isPresent()) {
-      return new NotPossible(fitted.withheld().get());
+      return new NotPossible(fitted.reason().get());
     }
     if (driven.withheld().isPresent()) {
       return new NotPossible(driven.withheld().get());
@@ -97,7 +97,7 @@ final class CapacityChecks {
   private CheckOutcome againstStated(Fact stated) {
     ReportNumber fitted = numbers.get("implied_full_energy_fitted");
     if (fitted.withheld().isPresent()) {
-      return new NotPossible(fitted.withheld().get());
+      return new NotPossible(fitted.reason().get());
     }
     return new Compared(
         side(FITTED, fitted),

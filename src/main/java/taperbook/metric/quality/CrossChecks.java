@@ -3,6 +3,7 @@ package taperbook.metric.quality;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyCounter;
 import taperbook.metric.bounds.PowerIntegral;
@@ -69,14 +70,14 @@ public final class CrossChecks {
 
   private CheckOutcome counterOutcome() {
     if (recording.counter().isEmpty() || recording.integral().isEmpty()) {
-      return new NotPossible(Texts.of("metric.cross_checks.session_did_not_record_both"));
+      return new NotPossible(Message.of("metric.cross_checks.session_did_not_record_both"));
     }
     EnergyCounter counter = recording.counter().get();
     PowerIntegral integral = recording.integral().get();
     double from = Math.max(counter.span().low(), integral.span().low());
     double to = Math.min(counter.span().high(), integral.span().high());
     if (from >= to) {
-      return new NotPossible(Texts.of("metric.cross_checks.energy_and_power_were_not"));
+      return new NotPossible(Message.of("metric.cross_checks.energy_and_power_were_not"));
     }
     return new Compared(
         new Side(Texts.of("side.by_counter"), counter.between(from, to), counter.rows(from, to)),
@@ -100,7 +101,7 @@ public final class CrossChecks {
       return new NotPossible(range.fullRange().withheld().orElseThrow());
     }
     if (perShare.estimate().isEmpty()) {
-      return new NotPossible(perShare.withheld().orElseThrow());
+      return new NotPossible(perShare.reason().orElseThrow());
     }
     if (consumption.isEmpty()) {
       return new NotPossible(range.consumption().withheld().orElseThrow());
@@ -131,12 +132,13 @@ public final class CrossChecks {
     }
     Optional<Estimate> displayed = test.get().facts().amount(RangeItem.CONSUMPTION_DISPLAYED);
     if (displayed.isEmpty()) {
-      return new NotPossible(Texts.of("metric.cross_checks.no_displayed_consumption_was_recorded"));
+      return new NotPossible(
+          Message.of("metric.cross_checks.no_displayed_consumption_was_recorded"));
     }
     Optional<Estimate> used = test.get().facts().amount(RangeItem.ENERGY_USED);
     Optional<Estimate> read = test.get().facts().amount(RangeItem.DISTANCE);
     if (used.isEmpty() || read.filter(d -> d.bounds().low() > 0).isEmpty()) {
-      return new NotPossible(Texts.of("metric.cross_checks.energy_used_or_distance_is"));
+      return new NotPossible(Message.of("metric.cross_checks.energy_used_or_distance_is"));
     }
     // The car divides by its own odometer, so its figure is compared with the distance as read.
     return new Compared(
@@ -158,7 +160,7 @@ public final class CrossChecks {
   private CheckOutcome legsOutcome(RangeTest drive) {
     Optional<Estimate> read = drive.facts().amount(RangeItem.DISTANCE);
     if (read.isEmpty()) {
-      return new NotPossible(Texts.of("metric.common.distance_driven_is_not_known"));
+      return new NotPossible(Message.of("metric.common.distance_driven_is_not_known"));
     }
     double sum = 0;
     Interval bounds = Interval.exactly(0);

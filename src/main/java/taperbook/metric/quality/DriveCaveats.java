@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
@@ -51,15 +52,15 @@ public final class DriveCaveats {
       }
       own.stream()
           .filter(c -> !all.contains(c))
-          .map(c -> isFirst ? c : new Caveat(c.kind(), test.name() + ": " + c.fact(), c.meaning()))
+          .map(c -> isFirst ? c : c.about(test.name()))
           .forEach(all::add);
     }
     return List.copyOf(all);
   }
 
-  private static String mean(Drives drives, NumberFormatter formatter) {
+  private static Message mean(Drives drives, NumberFormatter formatter) {
     List<String> names = drives.agreeing().stream().map(RangeTest::name).toList();
-    return Texts.of(
+    return Message.of(
         "metric.drive_caveats.consumption_and_range_are_mean",
         names.size(),
         String.join(", ", names),
@@ -80,15 +81,16 @@ public final class DriveCaveats {
     all.facts
         .text(RangeItem.REMARKS)
         .ifPresent(
-            remark -> all.add(Kind.REMARK, Texts.of("metric.drive_caveats.of_range_test", remark)));
+            remark ->
+                all.add(Kind.REMARK, Message.of("metric.drive_caveats.of_range_test", remark)));
     return all.caveats;
   }
 
-  private void add(Kind kind, String sentence) {
-    add(kind, sentence, "");
+  private void add(Kind kind, Message sentence) {
+    caveats.add(new Caveat(kind, sentence));
   }
 
-  private void add(Kind kind, String fact, String meaning) {
+  private void add(Kind kind, Message fact, Message meaning) {
     caveats.add(new Caveat(kind, fact, meaning));
   }
 
@@ -102,26 +104,26 @@ public final class DriveCaveats {
     if (!whole) {
       add(
           Kind.RANGE_TEST,
-          Texts.of(
+          Message.of(
               "metric.drive_caveats.range_test_drove_battery_from",
               formatter.value(start.get(), Unit.PERCENT),
               formatter.value(end.get(), Unit.PERCENT)),
-          Texts.of("metric.drive_caveats.range_of_full_battery_is"));
+          Message.of("metric.drive_caveats.range_of_full_battery_is"));
     }
   }
 
   private void distanceSource() {
     if (facts.text(RangeItem.DISTANCE_SOURCE).isEmpty()) {
-      add(Kind.RANGE_TEST, Texts.of("metric.drive_caveats.what_distance_was_read_from"));
+      add(Kind.RANGE_TEST, Message.of("metric.drive_caveats.what_distance_was_read_from"));
     }
     if (facts.amount(RangeItem.ODOMETER_CORRECTION).isEmpty()) {
-      add(Kind.RANGE_TEST, Texts.of("metric.drive_caveats.distance_is_not_corrected_how"));
+      add(Kind.RANGE_TEST, Message.of("metric.drive_caveats.distance_is_not_corrected_how"));
     }
   }
 
   private void speed() {
     if (facts.amount(RangeItem.AVERAGE_SPEED).isEmpty()) {
-      add(Kind.DRIVE, Texts.of("metric.drive_caveats.average_speed_of_range_test"));
+      add(Kind.DRIVE, Message.of("metric.drive_caveats.average_speed_of_range_test"));
       return;
     }
     Estimate average = facts.amount(RangeItem.AVERAGE_SPEED).get();
@@ -132,7 +134,7 @@ public final class DriveCaveats {
             target ->
                 add(
                     Kind.DRIVE,
-                    Texts.of(
+                    Message.of(
                         "metric.drive_caveats.average_speed_of_range_test_is",
                         formatter.value(average, Unit.KILOMETRE_PER_HOUR),
                         formatter.value(target, Unit.KILOMETRE_PER_HOUR))));
@@ -141,44 +143,44 @@ public final class DriveCaveats {
   private void weather() {
     Optional<Estimate> air = facts.amount(RangeItem.AMBIENT_TEMPERATURE);
     if (air.isEmpty()) {
-      add(Kind.DRIVE, Texts.of("metric.drive_caveats.air_temperature_during_range_test"));
+      add(Kind.DRIVE, Message.of("metric.drive_caveats.air_temperature_during_range_test"));
     } else {
       MildWeather.below(air.get()).ifPresent(far -> cold(air.get(), far));
       MildWeather.above(air.get()).ifPresent(far -> hot(air.get(), far));
     }
     Optional<Estimate> wind = facts.amount(RangeItem.WIND_SPEED);
     if (wind.isEmpty()) {
-      add(Kind.DRIVE, Texts.of("metric.drive_caveats.wind_during_range_test_is"));
+      add(Kind.DRIVE, Message.of("metric.drive_caveats.wind_during_range_test_is"));
     } else if (wind.get().value() >= WIND_KILOMETRES_PER_HOUR) {
       add(
           Kind.DRIVE,
-          Texts.of(
+          Message.of(
               "metric.drive_caveats.wind_of_blew_during_range",
               formatter.value(wind.get(), Unit.KILOMETRE_PER_HOUR)),
-          Texts.of("metric.drive_caveats.wind_costs_energy_even_out"));
+          Message.of("metric.drive_caveats.wind_costs_energy_even_out"));
     }
   }
 
   private void cold(Estimate air, Estimate far) {
     add(
         Kind.DRIVE,
-        Texts.of(
+        Message.of(
             "metric.common.colder_than",
             airDuringTest(air),
             formatter.degrees(far),
             MildWeather.words(formatter)),
-        Texts.of("metric.drive_caveats.colder_it_is_more_heating"));
+        Message.of("metric.drive_caveats.colder_it_is_more_heating"));
   }
 
   private void hot(Estimate air, Estimate far) {
     add(
         Kind.DRIVE,
-        Texts.of(
+        Message.of(
             "metric.common.hotter_than",
             airDuringTest(air),
             formatter.degrees(far),
             MildWeather.words(formatter)),
-        Texts.of("metric.drive_caveats.hotter_it_is_more_cooling"));
+        Message.of("metric.drive_caveats.hotter_it_is_more_cooling"));
   }
 
   private String airDuringTest(Estimate air) {
@@ -189,7 +191,7 @@ public final class DriveCaveats {
   private void route() {
     Optional<String> route = facts.text(RangeItem.ROUTE);
     if (route.isEmpty()) {
-      add(Kind.DRIVE, Texts.of("metric.drive_caveats.shape_of_route_is_not"));
+      add(Kind.DRIVE, Message.of("metric.drive_caveats.shape_of_route_is_not"));
       return;
     }
     if (!route.get().equals("one way")) {
@@ -198,21 +200,21 @@ public final class DriveCaveats {
     Optional<Estimate> start = facts.amount(RangeItem.START_ELEVATION);
     Optional<Estimate> end = facts.amount(RangeItem.END_ELEVATION);
     if (start.isEmpty() || end.isEmpty()) {
-      add(Kind.DRIVE, Texts.of("metric.drive_caveats.route_went_one_way_and"));
+      add(Kind.DRIVE, Message.of("metric.drive_caveats.route_went_one_way_and"));
     } else if (Math.abs(end.get().value() - start.get().value()) >= CLIMB_METRES) {
       add(
           Kind.DRIVE,
-          Texts.of(
+          Message.of(
               "metric.drive_caveats.route_went_one_way_and_ended",
               formatter.value(end.get().minus(start.get()), Unit.METRE)));
     } else {
-      add(Kind.DRIVE, Texts.of("metric.drive_caveats.route_went_one_way_so"));
+      add(Kind.DRIVE, Message.of("metric.drive_caveats.route_went_one_way_so"));
     }
   }
 
   private void climateControl() {
     if (facts.text(RangeItem.CLIMATE_CONTROL).isEmpty()) {
-      add(Kind.DRIVE, Texts.of("metric.drive_caveats.setting_of_heating_or_cooling"));
+      add(Kind.DRIVE, Message.of("metric.drive_caveats.setting_of_heating_or_cooling"));
     }
   }
 }

@@ -3,6 +3,7 @@ package taperbook.metric.quality;
 import java.util.ArrayList;
 import java.util.List;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.EventFinder;
 import taperbook.metric.recording.Recording;
@@ -34,7 +35,7 @@ final class EventCaveats {
     return caveats;
   }
 
-  private String interruption(Event event) {
+  private Message interruption(Event event) {
     String at =
         event
             .charge()
@@ -42,7 +43,7 @@ final class EventCaveats {
                 c ->
                     Texts.of("metric.event_caveats.at_of_charge", formatter.value(c, Unit.PERCENT)))
             .orElse("");
-    return Texts.of(
+    return Message.of(
         "metric.event_caveats.charging_was_interrupted_it_stood",
         at,
         amount(event.seconds()),
@@ -51,8 +52,8 @@ final class EventCaveats {
         powerRead ? Texts.of("metric.event_caveats.fitted_segments_leave_its_readings") : "");
   }
 
-  private String notRead(Event event) {
-    return Texts.of(
+  private Message notRead(Event event) {
+    return Message.of(
         "metric.event_caveats.from_to_after_plugging_in",
         moment(event.start()),
         moment(event.end()),

@@ -3,6 +3,7 @@ package taperbook.metric.quality;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.DriveSpeed;
 import taperbook.metric.recording.RangeFigures;
@@ -50,19 +51,19 @@ final class LegChecks {
     Facts<RangeItem> facts = drive.facts();
     Optional<Estimate> stated = facts.amount(RangeItem.AVERAGE_SPEED);
     if (stated.isEmpty()) {
-      return new NotPossible(Texts.of("metric.common.average_speed_is_not_known"));
+      return new NotPossible(Message.of("metric.common.average_speed_is_not_known"));
     }
     Estimate distance = Estimate.exactly(0);
     Estimate seconds = Estimate.exactly(0);
     for (Leg leg : drive.legs()) {
       if (leg.duration().isEmpty()) {
-        return new NotPossible(Texts.of("metric.leg_checks.duration_is_not_known_for"));
+        return new NotPossible(Message.of("metric.leg_checks.duration_is_not_known_for"));
       }
       distance = distance.minus(leg.distance().times(-1));
       seconds = seconds.minus(leg.duration().get().times(-1));
     }
     if (seconds.bounds().low() <= 0) {
-      return new NotPossible(Texts.of("metric.leg_checks.legs_took_less_time_than"));
+      return new NotPossible(Message.of("metric.leg_checks.legs_took_less_time_than"));
     }
     Estimate read = distance.times(SECONDS_PER_HOUR).over(seconds);
     Estimate corrected = DriveSpeed.correction(facts).map(read::times).orElse(read);
@@ -81,12 +82,12 @@ final class LegChecks {
   private CheckOutcome energy() {
     Optional<Estimate> used = drive.facts().amount(RangeItem.ENERGY_USED);
     if (used.isEmpty()) {
-      return new NotPossible(Texts.of("metric.leg_checks.energy_used_is_not_known"));
+      return new NotPossible(Message.of("metric.leg_checks.energy_used_is_not_known"));
     }
     Estimate sum = Estimate.exactly(0);
     for (Leg leg : drive.legs()) {
       if (leg.energyUsed().isEmpty()) {
-        return new NotPossible(Texts.of("metric.leg_checks.energy_used_is_not_known_for"));
+        return new NotPossible(Message.of("metric.leg_checks.energy_used_is_not_known_for"));
       }
       sum = sum.minus(leg.energyUsed().get().times(-1));
     }
@@ -102,12 +103,12 @@ final class LegChecks {
     Optional<Estimate> start = drive.facts().amount(RangeItem.START_SOC);
     Optional<Estimate> end = drive.facts().amount(RangeItem.END_SOC);
     if (start.isEmpty() || end.isEmpty()) {
-      return new NotPossible(Texts.of("metric.common.state_of_charge_at_start"));
+      return new NotPossible(Message.of("metric.common.state_of_charge_at_start"));
     }
     Estimate sum = Estimate.exactly(0);
     for (Leg leg : drive.legs()) {
       if (leg.soc().isEmpty()) {
-        return new NotPossible(Texts.of("metric.leg_checks.state_of_charge_is_not"));
+        return new NotPossible(Message.of("metric.leg_checks.state_of_charge_is_not"));
       }
       Leg.Span span = leg.soc().get();
       sum = sum.minus(span.end().minus(span.start()));

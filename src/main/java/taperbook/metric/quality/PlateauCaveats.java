@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.Recording;
 import taperbook.metric.session.Plateau;
@@ -39,9 +40,9 @@ final class PlateauCaveats {
 
   static List<Caveat> of(Recording recording) {
     PlateauCaveats all = new PlateauCaveats(recording);
-    List<String> sentences = new ArrayList<>();
+    List<Message> sentences = new ArrayList<>();
     if (all.station.isEmpty()) {
-      sentences.add(Texts.of("metric.plateau_caveats.station_s_rated_power_is"));
+      sentences.add(Message.of("metric.plateau_caveats.station_s_rated_power_is"));
     } else {
       all.byRating(all.station.get()).ifPresent(sentences::add);
     }
@@ -53,15 +54,15 @@ final class PlateauCaveats {
     return formatter.value(power, Unit.KILOWATT);
   }
 
-  private Optional<String> byRating(Estimate rating) {
+  private Optional<Message> byRating(Estimate rating) {
     Optional<Plateau> atRating = plateau.filter(p -> isAtRating(p, rating));
     if (atRating.isPresent()) {
-      return Optional.of(powerHeld(atRating.get()) + limitedBy(atRating.get(), rating));
+      return Optional.of(limitedBy(atRating.get(), rating));
     }
     boolean carIsRatedHigher = car.filter(c -> c.value() > rating.value()).isPresent();
     if (carIsRatedHigher) {
       return Optional.of(
-          Texts.of(
+          Message.of(
               "metric.plateau_caveats.station_is_rated_at_below",
               kilowatts(rating),
               kilowatts(car.orElseThrow()),
@@ -87,17 +88,19 @@ final class PlateauCaveats {
         formatter.value(found.duration(), Unit.SECOND));
   }
 
-  private String limitedBy(Plateau found, Estimate rating) {
-    String opening = Texts.of("metric.plateau_caveats.at_station_s_rating_of", kilowatts(rating));
+  private Message limitedBy(Plateau found, Estimate rating) {
+    String opening =
+        powerHeld(found)
+            + Texts.of("metric.plateau_caveats.at_station_s_rating_of", kilowatts(rating));
     if (car.isEmpty()) {
-      return Texts.of("metric.plateau_caveats.station_may_have_set_plateau", opening);
+      return Message.of("metric.plateau_caveats.station_may_have_set_plateau", opening);
     }
     String rated = kilowatts(car.get());
     double margin = close(found.power().halfStep(), rating);
     if (car.get().value() > rating.value() + margin) {
-      return Texts.of("metric.plateau_caveats.while_maker_states_for_car", opening, rated);
+      return Message.of("metric.plateau_caveats.while_maker_states_for_car", opening, rated);
     }
-    return Texts.of("metric.plateau_caveats.and_maker_states_for_car", opening, rated);
+    return Message.of("metric.plateau_caveats.and_maker_states_for_car", opening, rated);
   }
 
   private String otherReadings(Estimate rating) {
@@ -111,25 +114,25 @@ final class PlateauCaveats {
         kilowatts(Estimate.around(lower.get().max(), lower.get().halfStep())));
   }
 
-  private Optional<String> nearRating(Trace power, Estimate rating) {
+  private Optional<Message> nearRating(Trace power, Estimate rating) {
     double margin = close(power.halfStep(), rating);
     if (power.max() > rating.value() + margin) {
       return Optional.of(
-          Texts.of("metric.plateau_caveats.highest_power_read_lies_above", kilowatts(rating)));
+          Message.of("metric.plateau_caveats.highest_power_read_lies_above", kilowatts(rating)));
     }
     return power.max() >= rating.value() - margin
         ? Optional.of(
-            Texts.of("metric.plateau_caveats.highest_power_read_comes_close", kilowatts(rating)))
+            Message.of("metric.plateau_caveats.highest_power_read_comes_close", kilowatts(rating)))
         : Optional.empty();
   }
 
-  private Optional<String> byCurrent() {
+  private Optional<Message> byCurrent() {
     return plateau.flatMap(
         p ->
             p.heldCurrent()
                 .map(
                     current ->
-                        Texts.of(
+                        Message.of(
                             "metric.plateau_caveats.plateau_follows_current_limit_of",
                             formatter.value(current.estimate(), Unit.AMPERE))));
   }

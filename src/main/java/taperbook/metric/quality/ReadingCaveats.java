@@ -3,6 +3,7 @@ package taperbook.metric.quality;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.Recording;
 import taperbook.session.Caveat;
@@ -16,13 +17,14 @@ final class ReadingCaveats {
 
   static List<Caveat> of(Recording recording) {
     Review review = recording.session().review();
-    List<String> sentences = new ArrayList<>();
+    List<Message> sentences = new ArrayList<>();
     rows(review, true)
         .forEach(
             r ->
-                sentences.add(Texts.of("metric.reading_caveats.looked_at_again_and_confirmed", r)));
+                sentences.add(
+                    Message.of("metric.reading_caveats.looked_at_again_and_confirmed", r)));
     rows(review, false)
-        .forEach(r -> sentences.add(Texts.of("metric.reading_caveats.left_out_as_doubtful", r)));
+        .forEach(r -> sentences.add(Message.of("metric.reading_caveats.left_out_as_doubtful", r)));
     return sentences.stream().map(s -> new Caveat(Caveat.Kind.DOUBTFUL_READING, s)).toList();
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
@@ -49,7 +50,7 @@ final class RouteCaveats {
     return all.caveats;
   }
 
-  private void add(String sentence) {
+  private void add(Message sentence) {
     caveats.add(new Caveat(Kind.DRIVE, sentence));
   }
 
@@ -65,7 +66,7 @@ final class RouteCaveats {
     Estimate apart = above ? rise : rise.times(-1);
     if (apart.bounds().low() > SAME_HEIGHT_METRES) {
       add(
-          Texts.of(
+          Message.of(
               "metric.route_caveats.route_is_stated_as_but",
               route,
               formatter.value(apart, Unit.METRE),
@@ -85,7 +86,7 @@ final class RouteCaveats {
     double longer = Math.max(out.get().bounds().low(), back.get().bounds().low());
     if (longer > (1 + SAME_WAY_SHARE) * shorter) {
       add(
-          Texts.of(
+          Message.of(
               "metric.route_caveats.route_is_stated_as_out",
               formatter.value(out.get(), Unit.KILOMETRE),
               formatter.value(back.get(), Unit.KILOMETRE)));
@@ -94,7 +95,7 @@ final class RouteCaveats {
 
   private void wayBack() {
     if (distance("out").isPresent() && distance("back").isPresent()) {
-      add(Texts.of("metric.route_caveats.route_is_stated_as_one"));
+      add(Message.of("metric.route_caveats.route_is_stated_as_one"));
     }
   }
 
@@ -118,7 +119,7 @@ final class RouteCaveats {
       Estimate start = leg.soc().get().start();
       if (start.bounds().low() > end.bounds().high()) {
         add(
-            Texts.of(
+            Message.of(
                 "metric.route_caveats.leg_began_at_and_leg",
                 leg.name(),
                 formatter.value(start, Unit.PERCENT),

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.GapRule;
 import taperbook.metric.recording.EventFinder;
@@ -66,11 +67,11 @@ public final class SessionCaveats {
     return all.caveats;
   }
 
-  private void add(Kind kind, String sentence) {
-    add(kind, sentence, "");
+  private void add(Kind kind, Message sentence) {
+    caveats.add(new Caveat(kind, sentence));
   }
 
-  private void add(Kind kind, String fact, String meaning) {
+  private void add(Kind kind, Message fact, Message meaning) {
     caveats.add(new Caveat(kind, fact, meaning));
   }
 
@@ -83,7 +84,7 @@ public final class SessionCaveats {
     if (start.isEmpty()) {
       add(
           Kind.BATTERY_TEMPERATURE,
-          Texts.of("metric.session_caveats.battery_s_temperature_at_plugging"));
+          Message.of("metric.session_caveats.battery_s_temperature_at_plugging"));
       return;
     }
     String opening =
@@ -93,39 +94,39 @@ public final class SessionCaveats {
     if (Math.rint(below.value()) >= 1) {
       add(
           Kind.BATTERY_TEMPERATURE,
-          Texts.of(
+          Message.of(
               "metric.session_caveats.below_from_which_on_battery",
               opening,
               how(ConditionItem.BATTERY_TEMPERATURE_AT_START),
               formatter.degrees(below),
               formatter.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)),
-          Texts.of("metric.session_caveats.cooler_it_is_further_and"));
+          Message.of("metric.session_caveats.cooler_it_is_further_and"));
     } else if (isEstimated(ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
-      add(Kind.BATTERY_TEMPERATURE, Texts.of("metric.session_caveats.by_estimate", opening));
+      add(Kind.BATTERY_TEMPERATURE, Message.of("metric.session_caveats.by_estimate", opening));
     }
   }
 
   private void preconditioning() {
     Optional<String> done = facts.text(ConditionItem.PRECONDITIONED);
     if (done.isEmpty()) {
-      add(Kind.PRECONDITIONING, Texts.of("metric.session_caveats.it_is_not_known_whether"));
+      add(Kind.PRECONDITIONING, Message.of("metric.session_caveats.it_is_not_known_whether"));
       return;
     }
     if (done.get().equals("no")) {
       add(
           Kind.PRECONDITIONING,
-          Texts.of("metric.session_caveats.battery_had_not_been_preconditioned"));
+          Message.of("metric.session_caveats.battery_had_not_been_preconditioned"));
       return;
     }
     Optional<Estimate> time = facts.amount(ConditionItem.PRECONDITIONING_TIME);
     if (time.isEmpty()) {
       add(
           Kind.PRECONDITIONING,
-          Texts.of("metric.session_caveats.car_had_preconditioned_its_battery"));
+          Message.of("metric.session_caveats.car_had_preconditioned_its_battery"));
     } else if (time.get().value() < SHORT_PRECONDITIONING_SECONDS) {
       add(
           Kind.PRECONDITIONING,
-          Texts.of(
+          Message.of(
               "metric.session_caveats.preconditioning_began_only_before_plugging",
               amount(time.get(), Unit.SECOND)));
     }
@@ -139,12 +140,12 @@ public final class SessionCaveats {
               String start = recording.percent(soc.firstValue(), soc);
               add(
                   Kind.STARTING_SOC,
-                  Texts.of("metric.session_caveats.session_began_at", start),
-                  Texts.of("metric.session_caveats.session_that_begins_elsewhere_meets"));
+                  Message.of("metric.session_caveats.session_began_at", start),
+                  Message.of("metric.session_caveats.session_that_begins_elsewhere_meets"));
               if (soc.firstSecond() > 0) {
                 add(
                     Kind.STARTING_SOC,
-                    Texts.of(
+                    Message.of(
                         "metric.session_caveats.state_of_charge_was_first",
                         amount(
                             Estimate.around(soc.firstSecond(), soc.clockHalfStep()), Unit.SECOND)));
@@ -163,24 +164,26 @@ public final class SessionCaveats {
             p ->
                 add(
                     Kind.CLOCK,
-                    Texts.of(
+                    Message.of(
                         "metric.session_caveats.first_row_shows",
                         amount(Estimate.around(p.firstValue(), p.halfStep()), Unit.KILOWATT)),
-                    Texts.of("metric.session_caveats.power_was_flowing_by_then")));
+                    Message.of("metric.session_caveats.power_was_flowing_by_then")));
   }
 
   private void stationShared() {
     Optional<String> shared = facts.text(ConditionItem.STATION_SHARED);
     if (shared.isEmpty()) {
-      add(Kind.STATION_SHARED, Texts.of("metric.session_caveats.it_is_not_known_whether_another"));
+      add(
+          Kind.STATION_SHARED,
+          Message.of("metric.session_caveats.it_is_not_known_whether_another"));
     } else if (shared.get().equals("yes")) {
-      add(Kind.STATION_SHARED, Texts.of("metric.session_caveats.another_car_drew_on_same"));
+      add(Kind.STATION_SHARED, Message.of("metric.session_caveats.another_car_drew_on_same"));
     }
   }
 
   private void odometer() {
     if (facts.amount(ConditionItem.ODOMETER).isEmpty()) {
-      add(Kind.ODOMETER, Texts.of("metric.session_caveats.odometer_reading_is_not_known"));
+      add(Kind.ODOMETER, Message.of("metric.session_caveats.odometer_reading_is_not_known"));
     }
   }
 
@@ -189,7 +192,7 @@ public final class SessionCaveats {
     if (ambient.isEmpty()) {
       add(
           Kind.AMBIENT_TEMPERATURE,
-          Texts.of("metric.session_caveats.air_temperature_during_session_is"));
+          Message.of("metric.session_caveats.air_temperature_during_session_is"));
       return;
     }
     String opening =
@@ -199,43 +202,45 @@ public final class SessionCaveats {
             far ->
                 add(
                     Kind.AMBIENT_TEMPERATURE,
-                    Texts.of(
+                    Message.of(
                         "metric.common.colder_than",
                         opening,
                         formatter.degrees(far),
                         MildWeather.words(formatter)),
-                    Texts.of("metric.session_caveats.colder_it_is_more_battery")));
+                    Message.of("metric.session_caveats.colder_it_is_more_battery")));
     MildWeather.above(ambient.get())
         .ifPresent(
             far ->
                 add(
                     Kind.AMBIENT_TEMPERATURE,
-                    Texts.of(
+                    Message.of(
                         "metric.common.hotter_than",
                         opening,
                         formatter.degrees(far),
                         MildWeather.words(formatter)),
-                    Texts.of("metric.session_caveats.hotter_it_is_more_cooling")));
+                    Message.of("metric.session_caveats.hotter_it_is_more_cooling")));
   }
 
   private void howRead() {
-    List<String> sentences = new ArrayList<>();
+    List<Message> sentences = new ArrayList<>();
     String from = facts.text(ConditionItem.READ_FROM).orElse("");
     switch (from) {
-      case "" -> sentences.add(Texts.of("metric.session_caveats.it_is_not_known_what"));
-      case "by eye" -> sentences.add(Texts.of("metric.session_caveats.readings_were_taken_by_eye"));
-      case "film" -> sentences.add(Texts.of("metric.session_caveats.readings_were_taken_by_hand"));
+      case "" -> sentences.add(Message.of("metric.session_caveats.it_is_not_known_what"));
+      case "by eye" ->
+          sentences.add(Message.of("metric.session_caveats.readings_were_taken_by_eye"));
+      case "film" ->
+          sentences.add(Message.of("metric.session_caveats.readings_were_taken_by_hand"));
       default -> {
         // A log adds no reading uncertainty of its own.
       }
     }
     if (recording.soc().isPresent()
         && recording.session().displayRounding() == DisplayRounding.NOT_KNOWN) {
-      sentences.add(Texts.of("metric.session_caveats.how_display_of_state_of"));
+      sentences.add(Message.of("metric.session_caveats.how_display_of_state_of"));
     }
     if (recording.soc().isPresent() && recording.session().rowsWritten() == RowsWritten.NOT_KNOWN) {
       sentences.add(
-          Texts.of(
+          Message.of(
               "metric.session_caveats.whether_rows_were_written_as",
               ConditionItem.ROWS_WRITTEN.words()));
     }
@@ -246,17 +251,17 @@ public final class SessionCaveats {
     for (ConditionItem item :
         List.of(ConditionItem.STATION_RATED_POWER, ConditionItem.AMBIENT_TEMPERATURE)) {
       if (isEstimated(item)) {
-        sentences.add(Texts.of("metric.session_caveats.is_estimate", capitalised(item.words())));
+        sentences.add(Message.of("metric.session_caveats.is_estimate", capitalised(item.words())));
       }
     }
     if (!sentences.isEmpty()) {
-      add(Kind.READINGS, String.join(" ", sentences));
+      add(Kind.READINGS, Message.join(sentences));
     }
   }
 
   /** Describes which numbers a common lag of the displays affects. */
-  private String late(Estimate lag) {
-    return Texts.of(
+  private Message late(Estimate lag) {
+    return Message.of(
         "metric.session_caveats.displays_follow_by_power_and",
         amount(lag, Unit.SECOND),
         how(ConditionItem.DISPLAY_LAG));
@@ -267,7 +272,7 @@ public final class SessionCaveats {
     boolean powerAtStation = isAt(ConditionItem.POWER_MEASURED_AT, "station");
     boolean energyAtStation = isAt(ConditionItem.ENERGY_COUNTED_AT, "station");
     boolean energyAtInlet = isAt(ConditionItem.ENERGY_COUNTED_AT, "inlet");
-    List<String> sentences = new ArrayList<>();
+    List<Message> sentences = new ArrayList<>();
     if (powerAtStation && isAt(ConditionItem.ENERGY_COUNTED_AT, "battery")) {
       sentences.add(
           apart(
@@ -285,15 +290,15 @@ public final class SessionCaveats {
     }
     if ((powerAtStation || energyAtStation || energyAtInlet)
         && facts.known(ConditionItem.HEATING_INCLUDED).isEmpty()) {
-      sentences.add(Texts.of("metric.session_caveats.whether_power_and_energy_include"));
+      sentences.add(Message.of("metric.session_caveats.whether_power_and_energy_include"));
     }
     if (!sentences.isEmpty()) {
-      add(Kind.ENERGY_COUNTER, String.join(" ", sentences));
+      add(Kind.ENERGY_COUNTER, Message.join(sentences));
     }
   }
 
-  private static String apart(String power, String energy, String between) {
-    return Texts.of("metric.session_caveats.power_was_measured_at_and", power, energy, between);
+  private static Message apart(String power, String energy, String between) {
+    return Message.of("metric.session_caveats.power_was_measured_at_and", power, energy, between);
   }
 
   private boolean isAt(ConditionItem item, String place) {
@@ -318,7 +323,7 @@ public final class SessionCaveats {
     double gap = trace.second(widest + 1) - trace.second(widest);
     add(
         Kind.GAPS,
-        Texts.of(
+        Message.of(
             "metric.session_caveats.widest_gap_between_readings_is",
             amount(Estimate.around(gap, 2 * trace.clockHalfStep()), Unit.SECOND),
             amount(Estimate.around(trace.second(widest), trace.clockHalfStep()), Unit.SECOND),
@@ -340,7 +345,7 @@ public final class SessionCaveats {
     if (!missing.isEmpty()) {
       add(
           Kind.CHANNELS,
-          Texts.of(
+          Message.of(
               "metric.session_caveats.not_recorded_what_needs_it", String.join(", ", missing)));
     }
   }
@@ -349,7 +354,7 @@ public final class SessionCaveats {
     facts
         .text(ConditionItem.REMARKS)
         .ifPresent(
-            remark -> add(Kind.REMARK, Texts.of("metric.session_caveats.of_session", remark)));
+            remark -> add(Kind.REMARK, Message.of("metric.session_caveats.of_session", remark)));
   }
 
   private boolean isEstimated(ConditionItem item) {

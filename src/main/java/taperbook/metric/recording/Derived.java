@@ -2,6 +2,7 @@ package taperbook.metric.recording;
 
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
 import taperbook.result.Method;
@@ -21,7 +22,7 @@ public record Derived(Outcome outcome, List<RowRef> rows, Basis basis, Method me
     return new Derived(new Outcome.Measured(estimate, 1), rows, basis, method);
   }
 
-  static Derived withheld(String reason, Basis basis, Method method) {
+  static Derived withheld(Message reason, Basis basis, Method method) {
     return new Derived(new Outcome.Withheld(reason), List.of(), basis, method);
   }
 
@@ -29,7 +30,7 @@ public record Derived(Outcome outcome, List<RowRef> rows, Basis basis, Method me
     return outcome.estimateIfMeasured();
   }
 
-  public Optional<String> withheld() {
+  public Optional<Message> withheld() {
     return outcome.reasonIfWithheld();
   }
 }

@@ -3,7 +3,7 @@ package taperbook.metric.recording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.i18n.Texts;
+import taperbook.i18n.Message;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
 import taperbook.result.Method;
@@ -31,7 +31,7 @@ public final class DrivenEnergy {
     Optional<Estimate> used = facts.amount(RangeItem.ENERGY_USED);
     Derived share = RangeFigures.chargeUsed(facts, rounding);
     if (used.isEmpty()) {
-      return withheld(Texts.of("metric.driven_energy.energy_used_in_range_test"));
+      return withheld(Message.of("metric.driven_energy.energy_used_in_range_test"));
     }
     if (share.withheld().isPresent()) {
       return withheld(share.withheld().get());
@@ -45,7 +45,7 @@ public final class DrivenEnergy {
         Method.DRIVE_SHARE);
   }
 
-  private static Derived withheld(String reason) {
+  private static Derived withheld(Message reason) {
     return Derived.withheld(reason, Basis.ENERGY, Method.DRIVE_SHARE);
   }
 }

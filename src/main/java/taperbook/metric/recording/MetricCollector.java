@@ -3,6 +3,7 @@ package taperbook.metric.recording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.result.Metric;
 import taperbook.result.Numbers;
@@ -78,7 +79,7 @@ public final class MetricCollector {
     add(metric, new Outcome.Measured(estimate, coverage), rows, own);
   }
 
-  public void withheld(Metric metric, String reason) {
+  public void withheld(Metric metric, Message reason) {
     add(metric, new Outcome.Withheld(reason), List.of());
   }
 

@@ -3,7 +3,7 @@ package taperbook.metric.recording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import taperbook.i18n.Texts;
+import taperbook.i18n.Message;
 import taperbook.metric.fit.SampleMean;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
@@ -42,7 +42,8 @@ public record RangeFigures(
     Basis chosenBasis) {
   private static final double WATT_HOURS_PER_KILOWATT_HOUR = 1000;
 
-  public static final String NO_TEST = Texts.of("metric.range_figures.report_names_no_range_test");
+  public static final Message NO_TEST =
+      Message.of("metric.range_figures.report_names_no_range_test");
 
   /**
    * Computes the figures of a drive.
@@ -103,7 +104,7 @@ public record RangeFigures(
     SampleMean mean = SampleMean.of(estimates.stream().map(Estimate::value).toList());
     if (mean.half95() >= mean.value()) {
       return Derived.withheld(
-          Texts.of("metric.range_figures.drives_differ_by_so_much"),
+          Message.of("metric.range_figures.drives_differ_by_so_much"),
           known.get(0).basis(),
           Method.DRIVES_MEAN);
     }
@@ -126,7 +127,7 @@ public record RangeFigures(
     Optional<Estimate> read = facts.amount(RangeItem.DISTANCE);
     if (read.isEmpty()) {
       return Derived.withheld(
-          Texts.of("metric.common.distance_driven_is_not_known"),
+          Message.of("metric.common.distance_driven_is_not_known"),
           Basis.DRIVEN,
           Method.DRIVEN_RANGE);
     }
@@ -160,7 +161,7 @@ public record RangeFigures(
     Optional<Estimate> used = DriveEnds.of(facts, rounding).map(DriveEnds::used);
     if (used.isEmpty()) {
       return Derived.withheld(
-          Texts.of("metric.common.state_of_charge_at_start"), Basis.DRIVEN, Method.DRIVEN_RANGE);
+          Message.of("metric.common.state_of_charge_at_start"), Basis.DRIVEN, Method.DRIVEN_RANGE);
     }
     return used.get().bounds().low() > 0
         ? Derived.measured(
@@ -169,7 +170,7 @@ public record RangeFigures(
             Basis.DRIVEN,
             Method.DRIVEN_RANGE)
         : Derived.withheld(
-            Texts.of("metric.range_figures.drive_used_less_charge_than"),
+            Message.of("metric.range_figures.drive_used_less_charge_than"),
             Basis.DRIVEN,
             Method.DRIVEN_RANGE);
   }
@@ -193,10 +194,10 @@ public record RangeFigures(
           Basis.DISPLAYED,
           Method.CONSUMPTION_DISPLAYED);
     }
-    String reason =
+    Message reason =
         used.isEmpty()
-            ? Texts.of("metric.range_figures.neither_energy_used_nor_displayed")
-            : Texts.of("metric.common.distance_driven_is_not_known");
+            ? Message.of("metric.range_figures.neither_energy_used_nor_displayed")
+            : Message.of("metric.common.distance_driven_is_not_known");
     return Derived.withheld(reason, Basis.ENERGY, Method.CONSUMPTION);
   }
 
@@ -213,7 +214,7 @@ public record RangeFigures(
                     Method.TIME_TO_ADD_RATED))
         .orElse(
             Derived.withheld(
-                Texts.of("metric.range_figures.no_rated_range_is_stated"),
+                Message.of("metric.range_figures.no_rated_range_is_stated"),
                 Basis.RATED,
                 Method.TIME_TO_ADD_RATED));
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.Crossing;
 import taperbook.metric.bounds.EnergyCounter;
@@ -48,15 +49,16 @@ public record Recording(
     Courses courses,
     NumberFormatter formatter) {
 
-  public static final String NO_SOC = Texts.of("metric.recording.no_state_of_charge_was");
-  public static final String SOC_NOT_READ_THEN =
-      Texts.of("metric.recording.state_of_charge_was_not");
-  public static final String NO_POWER = Texts.of("metric.recording.no_power_was_recorded");
-  public static final String NO_ENERGY = Texts.of("metric.recording.neither_energy_nor_power_was");
-  public static final String NO_GAIN = Texts.of("metric.common.state_of_charge_gained_is");
+  public static final Message NO_SOC = Message.of("metric.recording.no_state_of_charge_was");
+  public static final Message SOC_NOT_READ_THEN =
+      Message.of("metric.recording.state_of_charge_was_not");
+  public static final Message NO_POWER = Message.of("metric.recording.no_power_was_recorded");
+  public static final Message NO_ENERGY =
+      Message.of("metric.recording.neither_energy_nor_power_was");
+  public static final Message NO_GAIN = Message.of("metric.common.state_of_charge_gained_is");
 
   /** The reason why times and averages are withheld if {@link #hasFewRows()}. */
-  public static final String FEW_ROWS = Texts.of("metric.recording.fewer_than_4_rows_were");
+  public static final Message FEW_ROWS = Message.of("metric.recording.fewer_than_4_rows_were");
 
   private static final int FEWEST_ROWS = 4;
 
@@ -171,7 +173,7 @@ public record Recording(
   }
 
   /** Explains why {@link #rowsAround} is empty. */
-  public String whyNotReached(double percent) {
+  public Message whyNotReached(double percent) {
     if (soc.isEmpty()) {
       return NO_SOC;
     }
@@ -252,14 +254,14 @@ public record Recording(
   }
 
   /** Explains why {@link #energyOver} is empty for a stretch. */
-  public String whyNoEnergy() {
+  public Message whyNoEnergy() {
     return counter.isEmpty() && integral.isEmpty()
         ? NO_ENERGY
-        : Texts.of("metric.recording.neither_energy_nor_power_was_read");
+        : Message.of("metric.recording.neither_energy_nor_power_was_read");
   }
 
   /** Explains why the session has no clock over its state of charge. */
-  public String whyNoClock() {
+  public Message whyNoClock() {
     if (soc.isEmpty()) {
       return NO_SOC;
     }
@@ -267,15 +269,15 @@ public record Recording(
   }
 
   /** Explains why a state of charge was not reached within the readings. */
-  public String whyNotReached(Trace readings, double percent) {
+  public Message whyNotReached(Trace readings, double percent) {
     return readings.firstValue() > percent
-        ? Texts.of("metric.recording.session_began_at", percent(readings.firstValue(), readings))
-        : Texts.of("metric.recording.session_ended_at", percent(readings.lastValue(), readings));
+        ? Message.of("metric.recording.session_began_at", percent(readings.firstValue(), readings))
+        : Message.of("metric.recording.session_ended_at", percent(readings.lastValue(), readings));
   }
 
   /** Explains why a distance is not reached; the same text for all, so that they can be grouped. */
-  public String beyondTheEnd(Trace readings) {
-    return Texts.of(
+  public Message beyondTheEnd(Trace readings) {
+    return Message.of(
         "metric.recording.distance_is_reached_only_beyond",
         percent(readings.lastValue(), readings));
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyCounter;
 import taperbook.metric.bounds.EnergyOverTime;
@@ -30,10 +31,11 @@ final class CostMetrics {
   private static final int SECONDS_PER_MINUTE = 60;
 
   private static final Caveat NO_STATION_ENERGY =
-      new Caveat(Caveat.Kind.COST, Texts.of("metric.cost_metrics.at_least_what_station_delivered"));
+      new Caveat(
+          Caveat.Kind.COST, Message.of("metric.cost_metrics.at_least_what_station_delivered"));
 
   private static final Caveat COUNTED_FROM_FIRST_READING =
-      new Caveat(Caveat.Kind.COST, Texts.of("metric.cost_metrics.station_s_counter_is_taken"));
+      new Caveat(Caveat.Kind.COST, Message.of("metric.cost_metrics.station_s_counter_is_taken"));
 
   private final Recording recording;
   private final RangeFigures range;
@@ -63,7 +65,7 @@ final class CostMetrics {
             Texts.of("number.cost_per_distance", way.words()),
             Basis.DRIVEN,
             Input.ROAD);
-    Optional<String> none = prices.whyNone().or(this::whyNoEnergy);
+    Optional<Message> none = prices.whyNone().or(this::whyNoEnergy);
     if (none.isPresent()) {
       List.of(session, perEnergy, perWay).forEach(metric -> collector.withheld(metric, none.get()));
       return;
@@ -82,7 +84,7 @@ final class CostMetrics {
     return new Metric(id, full, Unit.CURRENCY, Method.COST, basis, inputs, Set.of(Role.COST));
   }
 
-  private Optional<String> whyNoEnergy() {
+  private Optional<Message> whyNoEnergy() {
     return prices.areByEnergy() && energy().isEmpty()
         ? Optional.of(Recording.NO_ENERGY)
         : Optional.empty();
@@ -164,7 +166,7 @@ final class CostMetrics {
     }
     if (prices.areByEnergy() && station().isEmpty()) {
       // Otherwise it would repeat the station's own price, without the losses.
-      collector.withheld(metric, Texts.of("metric.cost_metrics.what_station_delivered_was_not"));
+      collector.withheld(metric, Message.of("metric.cost_metrics.what_station_delivered_was_not"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(rows());
@@ -184,7 +186,7 @@ final class CostMetrics {
         Estimate.around(soc.lastValue(), soc.halfStep())
             .minus(Estimate.around(soc.firstValue(), soc.halfStep()));
     if (gain.bounds().low() <= 0) {
-      collector.withheld(metric, Texts.of("metric.common.state_of_charge_gained_is"));
+      collector.withheld(metric, Message.of("metric.common.state_of_charge_gained_is"));
       return;
     }
     Estimate added = full.get().times(gain).times(0.01);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
@@ -111,10 +112,11 @@ public final class DayMetrics {
             plan ->
                 collector.measured(
                     metric, Estimate.exactly(plan.stopSeconds() - best.stopSeconds()), rows),
-            () -> collector.withheld(metric, Texts.of("metric.day_metrics.no_plan_is_left_then")));
+            () ->
+                collector.withheld(metric, Message.of("metric.day_metrics.no_plan_is_left_then")));
   }
 
-  private static void withhold(MetricCollector collector, String reason) {
+  private static void withhold(MetricCollector collector, Message reason) {
     List.of(TIME, STOPS, MORE_CONSUMPTION, SHORT_STOPS, LONG_STOPS)
         .forEach(metric -> collector.withheld(metric, reason));
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.DriveFigures;
 import taperbook.metric.fit.SampleMean;
@@ -65,7 +66,7 @@ public final class DriveMetrics {
             Unit.KILOMETRE_PER_HOUR,
             Method.STATED_FACT),
         DriveSpeed.of(test.facts()),
-        Texts.of("metric.common.average_speed_is_not_known"),
+        Optional.of(Message.of("metric.common.average_speed_is_not_known")),
         DriveSpeed.rows(test.facts()));
     put(
         metric(
@@ -74,7 +75,7 @@ public final class DriveMetrics {
             Unit.WATT_HOUR_PER_KILOMETRE,
             figures.consumption().method()),
         figures.consumption().estimate(),
-        figures.consumption().withheld().orElse(""),
+        figures.consumption().withheld(),
         figures.consumption().rows());
     put(
         metric(
@@ -83,13 +84,15 @@ public final class DriveMetrics {
             Unit.KILOMETRE,
             Method.DRIVEN_RANGE),
         figures.fullRange().estimate(),
-        figures.fullRange().withheld().orElse(""),
+        figures.fullRange().withheld(),
         figures.fullRange().rows());
   }
 
-  private void put(Metric metric, Optional<Estimate> estimate, String reason, List<RowRef> rows) {
+  private void put(
+      Metric metric, Optional<Estimate> estimate, Optional<Message> reason, List<RowRef> rows) {
     estimate.ifPresentOrElse(
-        e -> collector.measured(metric, e, rows), () -> collector.withheld(metric, reason));
+        e -> collector.measured(metric, e, rows),
+        () -> collector.withheld(metric, reason.orElseThrow()));
   }
 
   /** Adds the standard deviation between the averaged drives; none for a single drive. */

@@ -3,6 +3,7 @@ package taperbook.metric.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
@@ -57,7 +58,7 @@ final class NextLegMetrics {
     if (best.isEmpty() || rows.isEmpty()) {
       withhold(
           leg,
-          Texts.of(
+          Message.of(
               "metric.next_leg_metrics.it_takes_and_session_holds",
               recording.formatter().value(share.get(), Unit.PERCENT),
               reserve));
@@ -84,7 +85,7 @@ final class NextLegMetrics {
     return Estimate.exactly(percent);
   }
 
-  private void withhold(WantedDistance leg, String reason) {
+  private void withhold(WantedDistance leg, Message reason) {
     collector.withheld(soc(leg, "", "number.best_unplug_soc"), reason);
     collector.withheld(time(leg), reason);
     collector.withheld(soc(leg, "_from", "number.best_unplug_soc_from"), reason);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
@@ -70,7 +71,7 @@ final class PerMinuteMetrics {
     Optional<FastestStretch> best =
         FastestStretch.of(clock.get(), TenPercent.WIDTH, clock.get().low());
     if (best.isEmpty()) {
-      withhold(Texts.of("metric.per_minute_metrics.session_gained_too_little_to"));
+      withhold(Message.of("metric.per_minute_metrics.session_gained_too_little_to"));
       return;
     }
     double from = best.get().fromPercent();
@@ -92,7 +93,7 @@ final class PerMinuteMetrics {
                     .orElse(Double.POSITIVE_INFINITY));
     Optional<Estimate> estimate = half.estimateIfMeasured();
     if (estimate.isEmpty()) {
-      collector.withheld(HALF, Texts.of("metric.per_minute_metrics.readings_do_not_end_surely"));
+      collector.withheld(HALF, Message.of("metric.per_minute_metrics.readings_do_not_end_surely"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(bestRows);
@@ -100,7 +101,7 @@ final class PerMinuteMetrics {
     collector.add(HALF, half, rows);
   }
 
-  private void withhold(String reason) {
+  private void withhold(Message reason) {
     List.of(BEST, FROM, TO, HALF).forEach(entry -> collector.withheld(entry, reason));
   }
 }

@@ -3,6 +3,7 @@ package taperbook.metric.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
@@ -78,15 +79,16 @@ final class PlugInMetrics {
     }
   }
 
-  private static String noPace(WarmStart warm) {
-    return Texts.of("metric.plug_in_metrics.session_has_no_after_climb", Math.round(warm.width()));
+  private static Message noPace(WarmStart warm) {
+    return Message.of(
+        "metric.plug_in_metrics.session_has_no_after_climb", Math.round(warm.width()));
   }
 
   private Caveat inference(WarmStart warm) {
     Estimate end = collector.numbers().estimate("warm_up_end_soc").orElseThrow();
     return new Caveat(
         Caveat.Kind.INFERENCE,
-        Texts.of(
+        Message.of(
             "metric.plug_in_metrics.inference_and_not_measurement_climb",
             recording.formatter().value(end, Unit.PERCENT),
             Math.round(warm.width())));
@@ -149,7 +151,7 @@ final class PlugInMetrics {
     collector.add(metric, seconds, rows, own);
   }
 
-  private String whyNot(int from, Estimate share) {
+  private Message whyNot(int from, Estimate share) {
     if (recording.soc().isEmpty()) {
       return Recording.NO_SOC;
     }

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.i18n.Texts;
+import taperbook.i18n.Message;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Facts;
@@ -26,13 +26,13 @@ final class Prices {
   }
 
   /** Explains why no cost can be computed; empty if one can. */
-  Optional<String> whyNone() {
+  Optional<Message> whyNone() {
     Set<String> currencies = currencies();
     if (currencies.isEmpty()) {
-      return Optional.of(Texts.of("metric.prices.no_price_is_stated"));
+      return Optional.of(Message.of("metric.prices.no_price_is_stated"));
     }
     return currencies.size() > 1
-        ? Optional.of(Texts.of("metric.prices.prices_are_in", String.join(" and ", currencies)))
+        ? Optional.of(Message.of("metric.prices.prices_are_in", String.join(" and ", currencies)))
         : Optional.empty();
   }
 

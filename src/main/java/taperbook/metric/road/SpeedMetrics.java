@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.DriveFigures;
 import taperbook.metric.fit.LinePoint;
@@ -41,10 +42,11 @@ final class SpeedMetrics {
   /** Tolerance for floating-point error. */
   private static final double NOISE = 1e-9;
 
-  private static final String SCATTER = Texts.of("metric.speed_metrics.drives_scatter_too_much_to");
+  private static final Message SCATTER =
+      Message.of("metric.speed_metrics.drives_scatter_too_much_to");
 
-  private static final String TWO_SPEEDS =
-      Texts.of("metric.speed_metrics.drives_at_two_speeds_determine");
+  private static final Message TWO_SPEEDS =
+      Message.of("metric.speed_metrics.drives_at_two_speeds_determine");
 
   private final List<RangeTest> tests;
   private final DisplayRounding rounding;
@@ -172,7 +174,7 @@ final class SpeedMetrics {
     Caveat caveat() {
       return new Caveat(
           Caveat.Kind.RANGE_TEST,
-          Texts.of(
+          Message.of(
               "metric.speed_metrics.line_through_drives_each_with",
               drives.size(),
               drives.stream().map(RangeTest::name).collect(Collectors.joining(", ")),

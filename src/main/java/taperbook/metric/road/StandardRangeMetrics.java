@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
@@ -50,10 +51,11 @@ final class StandardRangeMetrics {
   private static final Caveat MODEL =
       new Caveat(
           Caveat.Kind.MODEL,
-          Texts.of("metric.standard_range_metrics.modelled_and_not_measured_only"));
+          Message.of("metric.standard_range_metrics.modelled_and_not_measured_only"));
 
   private static final Caveat BY_BODY =
-      new Caveat(Caveat.Kind.MODEL, Texts.of("metric.standard_range_metrics.drag_area_or_mass_of"));
+      new Caveat(
+          Caveat.Kind.MODEL, Message.of("metric.standard_range_metrics.drag_area_or_mass_of"));
 
   private final Optional<RangeTest> test;
   private final RangeFigures range;
@@ -74,7 +76,7 @@ final class StandardRangeMetrics {
   }
 
   void measure() {
-    Optional<String> none =
+    Optional<Message> none =
         test.isEmpty()
             ? Optional.of(RangeFigures.NO_TEST)
             : range
@@ -93,12 +95,12 @@ final class StandardRangeMetrics {
       add(drive, parts);
     } else {
       withhold(
-          Texts.of(
+          Message.of(
               "metric.standard_range_metrics.not_known_of_range_test", String.join("; ", missing)));
     }
   }
 
-  private void withhold(String reason) {
+  private void withhold(Message reason) {
     ALL.forEach(entry -> collector.withheld(entry, reason));
   }
 
@@ -155,7 +157,7 @@ final class StandardRangeMetrics {
       collector.measured(RANGE, range.fullRange().estimate().orElseThrow().over(left), rows, own);
     } else {
       collector.withheld(
-          RANGE, Texts.of("metric.standard_range_metrics.correction_may_be_as_large"));
+          RANGE, Message.of("metric.standard_range_metrics.correction_may_be_as_large"));
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.DriveSpeed;
@@ -72,7 +73,7 @@ final class TripMetrics {
     if (full.isEmpty()) {
       withhold(range.fullRange().withheld().orElseThrow());
     } else if (speed.isEmpty()) {
-      withhold(Texts.of("metric.trip_metrics.average_speed_of_reported_car"));
+      withhold(Message.of("metric.trip_metrics.average_speed_of_reported_car"));
     } else if (clock.isEmpty()) {
       withhold(recording.whyNoClock());
     } else {
@@ -87,7 +88,7 @@ final class TripMetrics {
         : reported.flatMap(t -> DriveSpeed.of(t.facts()));
   }
 
-  private void withhold(String reason) {
+  private void withhold(Message reason) {
     TripMetricNames.OF_THE_WHOLE.forEach(metric -> collector.withheld(metric, reason));
   }
 
@@ -145,8 +146,8 @@ final class TripMetrics {
             .orElse("");
     return new Caveat(
         Caveat.Kind.PLAN,
-        driven() + overheadText() + lost,
-        Texts.of("metric.trip_metrics.plan_is_not_promise_it"));
+        Message.of("metric.trip_metrics.driven_beside_lost", driven(), overheadText(), lost),
+        Message.of("metric.trip_metrics.plan_is_not_promise_it"));
   }
 
   /** Describes the speed and its source. */
@@ -188,7 +189,7 @@ final class TripMetrics {
       other = faster ? plan : other;
     }
     if (other.isEmpty()) {
-      String reason = Texts.of("metric.trip_metrics.no_plan_has_one_stop");
+      Message reason = Message.of("metric.trip_metrics.no_plan_has_one_stop");
       collector.withheld(TripMetricNames.OTHER_STOPS, reason);
       collector.withheld(TripMetricNames.OTHER_TIME, reason);
       return;
@@ -217,9 +218,9 @@ final class TripMetrics {
         Estimate.exactly(flat.high()));
   }
 
-  static String noPlan(Trip trip, Recording recording) {
+  static Message noPlan(Trip trip, Recording recording) {
     Trace soc = recording.soc().orElseThrow();
-    return Texts.of(
+    return Message.of(
         "metric.trip_metrics.no_plan_keeps_in_reserve",
         trip.reserveSoc(),
         trip.spacing().words(),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.Basis;
@@ -53,14 +54,14 @@ final class TwoWayMetrics {
     if (out.isEmpty() || back.isEmpty()) {
       withhold(
           test.filter(t -> !t.legs().isEmpty()).isPresent()
-              ? Texts.of("metric.two_way_metrics.no_legs_are_called_out")
-              : Texts.of("metric.two_way_metrics.drive_was_not_recorded_leg"));
+              ? Message.of("metric.two_way_metrics.no_legs_are_called_out")
+              : Message.of("metric.two_way_metrics.drive_was_not_recorded_leg"));
       return;
     }
     Optional<Estimate> there = consumption(out);
     Optional<Estimate> here = consumption(back);
     if (there.isEmpty() || here.isEmpty()) {
-      withhold(Texts.of("metric.two_way_metrics.energy_used_is_not_known"));
+      withhold(Message.of("metric.two_way_metrics.energy_used_is_not_known"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(rows(out));
@@ -70,7 +71,7 @@ final class TwoWayMetrics {
     collector.measured(MEAN, there.get().minus(here.get().times(-1)).times(0.5), rows);
   }
 
-  private void withhold(String reason) {
+  private void withhold(Message reason) {
     List.of(OUT, BACK, MEAN).forEach(entry -> collector.withheld(entry, reason));
   }
 

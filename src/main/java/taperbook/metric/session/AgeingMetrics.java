@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.Courses;
 import taperbook.metric.fit.EnergyChange;
@@ -33,8 +34,8 @@ import taperbook.session.Session;
  * with three or more sessions its slope over the odometer.
  */
 public final class AgeingMetrics {
-  private static final String OTHER_CAUSES =
-      Texts.of("metric.ageing_metrics.battery_s_temperature_new_calibration");
+  private static final Message OTHER_CAUSES =
+      Message.of("metric.ageing_metrics.battery_s_temperature_new_calibration");
 
   /**
    * Largest comparable difference of battery temperature, or of air temperature if that is unknown,
@@ -92,7 +93,7 @@ public final class AgeingMetrics {
                 Unit.KILOWATT_HOUR,
                 Method.FULL_ENERGY_SLOPE)
             .in(Role.ENERGY);
-    Optional<String> reason = whyNoSlope(aged);
+    Optional<Message> reason = whyNoSlope(aged);
     if (reason.isPresent()) {
       collector.withheld(metric, reason.get());
       return;
@@ -112,8 +113,8 @@ public final class AgeingMetrics {
     }
     YorkLine slope = YorkLine.through(points);
     Estimate estimate = Estimate.around(slope.slope(), slope.slopeHalf95());
-    String meaning =
-        Texts.of(
+    Message meaning =
+        Message.of(
             "metric.ageing_metrics.line_through_sessions",
             aged.size(),
             estimate.bounds().contains(0)
@@ -127,37 +128,39 @@ public final class AgeingMetrics {
         List.of(new Caveat(Caveat.Kind.ODOMETER, meaning)));
   }
 
-  private static Optional<String> whyNoSlope(List<Aged> aged) {
+  private static Optional<Message> whyNoSlope(List<Aged> aged) {
     for (Aged one : aged) {
       if (one.fit().isEmpty()) {
         return Optional.of(
-            Texts.of("metric.ageing_metrics.full_energy_of_is_not", one.session().name()));
+            Message.of("metric.ageing_metrics.full_energy_of_is_not", one.session().name()));
       }
       if (one.amount(ConditionItem.ODOMETER).isEmpty()) {
         return Optional.of(
-            Texts.of("metric.ageing_metrics.odometer_of_is_not_known", one.session().name()));
+            Message.of("metric.ageing_metrics.odometer_of_is_not_known", one.session().name()));
       }
     }
     long distances =
         aged.stream().flatMap(a -> a.amount(ConditionItem.ODOMETER).stream()).distinct().count();
     if (distances < LEAST_SESSIONS) {
-      return Optional.of(Texts.of("metric.ageing_metrics.fewer_than_three_sessions_differ"));
+      return Optional.of(Message.of("metric.ageing_metrics.fewer_than_three_sessions_differ"));
     }
     return Stream.of(ConditionItem.BATTERY_TEMPERATURE_AT_START, ConditionItem.AMBIENT_TEMPERATURE)
         .filter(item -> aged.stream().allMatch(a -> a.amount(item).isPresent()))
         .findFirst()
         .map(item -> unlike(aged, item))
-        .orElse(Optional.of(Texts.of("metric.ageing_metrics.neither_battery_nor_air_temperature")));
+        .orElse(
+            Optional.of(Message.of("metric.ageing_metrics.neither_battery_nor_air_temperature")));
   }
 
-  private static Optional<String> unlike(List<Aged> aged, ConditionItem item) {
+  private static Optional<Message> unlike(List<Aged> aged, ConditionItem item) {
     DoubleSummaryStatistics all =
         aged.stream()
             .flatMap(a -> a.amount(item).stream())
             .mapToDouble(Estimate::value)
             .summaryStatistics();
     return all.getMax() - all.getMin() > SIMILAR_TEMPERATURE + 1e-9
-        ? Optional.of(Texts.of("metric.ageing_metrics.sessions_differ_by_more_than", item.words()))
+        ? Optional.of(
+            Message.of("metric.ageing_metrics.sessions_differ_by_more_than", item.words()))
         : Optional.empty();
   }
 
@@ -182,7 +185,11 @@ public final class AgeingMetrics {
     if (line.isEmpty() || before.isEmpty()) {
       Recording without = line.isEmpty() ? recording : other;
       collector.withheld(
-          metric, "of " + without.session().name() + ": " + CapacityMetrics.whyNoFit(without));
+          metric,
+          Message.of(
+              "metric.ageing_metrics.of_session",
+              without.session().name(),
+              CapacityMetrics.whyNoFit(without)));
       return before;
     }
     Estimate change = EnergyChange.percent(line.get().perPercent(), before.get().perPercent());
@@ -204,18 +211,18 @@ public final class AgeingMetrics {
     return id;
   }
 
-  private String meaning(Estimate change, Session other) {
+  private Message meaning(Estimate change, Session other) {
     String against = Texts.of("metric.ageing_metrics.implied_full_energy_against", other.name());
     if (change.bounds().contains(0)) {
-      return Texts.of("metric.ageing_metrics.cannot_be_told_from_no", against);
+      return Message.of("metric.ageing_metrics.cannot_be_told_from_no", against);
     }
     if (change.value() > 0) {
-      return Texts.of("metric.ageing_metrics.went_up_and_its_interval", against, OTHER_CAUSES);
+      return Message.of("metric.ageing_metrics.went_up_and_its_interval", against, OTHER_CAUSES);
     }
     if (!isLaterThan(other)) {
-      return Texts.of("metric.ageing_metrics.is_lower_and_its_interval", against, OTHER_CAUSES);
+      return Message.of("metric.ageing_metrics.is_lower_and_its_interval", against, OTHER_CAUSES);
     }
-    return Texts.of("metric.ageing_metrics.went_down_and_its_interval", against, OTHER_CAUSES);
+    return Message.of("metric.ageing_metrics.went_down_and_its_interval", against, OTHER_CAUSES);
   }
 
   /** Returns true if both days are known and this session's is later; ISO dates sort as text. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
@@ -101,7 +102,7 @@ public final class CRateMetrics {
     Metric metric = Metric.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
     ReportNumber of = numbers.get(powerId);
     if (energy.isEmpty()) {
-      collector.withheld(metric, Texts.of("metric.crate_metrics.usable_energy_is_not_stated"));
+      collector.withheld(metric, Message.of("metric.crate_metrics.usable_energy_is_not_stated"));
     } else if (of.outcome() instanceof Outcome.Measured measured) {
       List<RowRef> rows = new ArrayList<>(of.origin().rows());
       rows.addAll(energy.get().rows());
@@ -111,7 +112,7 @@ public final class CRateMetrics {
           Math.min(measured.coverage(), energy.get().coverage()),
           rows);
     } else {
-      collector.withheld(metric, of.withheld().orElseThrow());
+      collector.withheld(metric, of.reason().orElseThrow());
     }
   }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.fit.EnergyFit;
 import taperbook.metric.recording.MetricCollector;
@@ -66,14 +67,14 @@ public final class CapacityMetrics {
   }
 
   /** Explains why {@link #fit} is empty. */
-  static String whyNoFit(Recording recording) {
+  static Message whyNoFit(Recording recording) {
     if (recording.soc().isEmpty()) {
       return Recording.NO_SOC;
     }
     if (recording.counter().isEmpty() && recording.integral().isEmpty()) {
       return Recording.NO_ENERGY;
     }
-    return Texts.of(
+    return Message.of(
         "metric.capacity_metrics.fewer_than_different_states_of", EnergyFit.LEAST_POINTS);
   }
 
@@ -97,7 +98,7 @@ public final class CapacityMetrics {
     BigDecimal times = BigDecimal.valueOf(widening).setScale(2, RoundingMode.HALF_UP);
     return new Caveat(
         Caveat.Kind.ENERGY_LINE,
-        Texts.of(
+        Message.of(
             "metric.capacity_metrics.energies_leave_smooth_curve_over", times.toPlainString()));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.Derived;
@@ -115,7 +116,7 @@ public final class CommonGroundMetrics {
     double last = recording.energy().orElseThrow().span().high();
     if (ends > last) {
       collector.withheld(
-          metric, Texts.of("metric.common_ground_metrics.session_added_less_energy_from"));
+          metric, Message.of("metric.common_ground_metrics.session_added_less_energy_from"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(start.get());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
@@ -28,7 +29,8 @@ import taperbook.session.Trace;
 /** Computes the minutes to add distances, on the driven, the energy and the rated basis. */
 public final class DistanceMetrics {
   private static final Caveat PAST_THE_END =
-      new Caveat(Caveat.Kind.GAPS, Texts.of("metric.distance_metrics.upper_end_of_interval_lies"));
+      new Caveat(
+          Caveat.Kind.GAPS, Message.of("metric.distance_metrics.upper_end_of_interval_lies"));
 
   private final Recording recording;
   private final RangeFigures range;
@@ -171,11 +173,11 @@ public final class DistanceMetrics {
         isChosen(metric));
   }
 
-  private String whyNotAdded(Trace soc, Estimate share, double target) {
+  private Message whyNotAdded(Trace soc, Estimate share, double target) {
     if (target <= soc.lastValue()) {
       return recording.whyNotReached(target);
     }
-    return Texts.of(
+    return Message.of(
         "metric.distance_metrics.it_needs_charge_of_and",
         recording.formatter().value(share.minus(Estimate.exactly(-soc.firstValue())), Unit.PERCENT),
         recording.percent(soc.lastValue(), soc));
@@ -215,7 +217,7 @@ public final class DistanceMetrics {
     if (need.value() > added.value()) {
       collector.withheld(
           metric,
-          Texts.of(
+          Message.of(
               "metric.distance_metrics.it_takes_and_session_added",
               recording.formatter().value(need, Unit.KILOWATT_HOUR),
               recording.formatter().value(added, Unit.KILOWATT_HOUR)));
@@ -247,22 +249,22 @@ public final class DistanceMetrics {
 
   /** Returns the caveat, with the measured ratio if both energies per per cent are known. */
   private Caveat withoutLosses() {
-    String measured =
+    Message measured =
         collector
             .numbers()
             .estimate("drive_energy_share")
             .map(
                 share ->
-                    Texts.of(
+                    Message.of(
                         "metric.distance_metrics.by_session_and_range_test",
                         recording.formatter().value(share, Unit.PERCENT),
                         recording.formatter().range(share.bounds(), Unit.PERCENT),
                         needed(share.value())))
-            .orElse(Texts.of("metric.distance_metrics.how_much_is_lost_between"));
+            .orElse(Message.of("metric.distance_metrics.how_much_is_lost_between"));
     return new Caveat(
         Caveat.Kind.LOSSES,
         measured,
-        Texts.of("metric.distance_metrics.energy_basis_takes_all_that"));
+        Message.of("metric.distance_metrics.energy_basis_takes_all_that"));
   }
 
   private String needed(double sharePercent) {

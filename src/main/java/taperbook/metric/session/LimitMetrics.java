@@ -1,6 +1,7 @@
 package taperbook.metric.session;
 
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
@@ -38,16 +39,16 @@ public final class LimitMetrics {
     }
   }
 
-  private String whyNot(boolean hasPlateau) {
+  private Message whyNot(boolean hasPlateau) {
     if (recording.power().isEmpty()) {
       return Recording.NO_POWER;
     }
     if (recording.session().trace(Channel.VOLTAGE).isEmpty()
         || recording.session().trace(Channel.CURRENT).isEmpty()) {
-      return Texts.of("metric.limit_metrics.voltage_and_current_were_not");
+      return Message.of("metric.limit_metrics.voltage_and_current_were_not");
     }
     return hasPlateau
-        ? Texts.of("metric.limit_metrics.over_hold_of_power_current")
-        : Texts.of("metric.limit_metrics.power_was_not_held_long");
+        ? Message.of("metric.limit_metrics.over_hold_of_power_current")
+        : Message.of("metric.limit_metrics.power_was_not_held_long");
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyCounter;
 import taperbook.metric.fit.EnergyFit;
@@ -52,10 +53,10 @@ public final class LossMetrics {
 
   /** Tolerances of a few per cent by class of meter: NIST Handbook 44, 3.40, from memory. */
   private static final Caveat METER =
-      new Caveat(Caveat.Kind.METER, Texts.of("metric.loss_metrics.station_s_meter_may_be"));
+      new Caveat(Caveat.Kind.METER, Message.of("metric.loss_metrics.station_s_meter_may_be"));
 
   private static final Caveat TWO_DAYS =
-      new Caveat(Caveat.Kind.RANGE_TEST, Texts.of("metric.loss_metrics.energy_out_of_per_cent"));
+      new Caveat(Caveat.Kind.RANGE_TEST, Message.of("metric.loss_metrics.energy_out_of_per_cent"));
 
   private final Recording recording;
   private final Derived driven;
@@ -84,15 +85,15 @@ public final class LossMetrics {
     if (station.isEmpty() || battery.isEmpty()) {
       withholdCharging(
           station.isEmpty()
-              ? Texts.of("metric.loss_metrics.station_s_energy_was_not")
-              : Texts.of("metric.loss_metrics.energy_added_to_battery_was"));
+              ? Message.of("metric.loss_metrics.station_s_energy_was_not")
+              : Message.of("metric.loss_metrics.energy_added_to_battery_was"));
       return;
     }
     // Differences of readings only: a station's meter may show any value at plugging in.
     double from = Math.max(battery.get().firstSecond(), station.get().firstSecond());
     double to = Math.min(battery.get().lastSecond(), station.get().lastSecond());
     if (from >= to) {
-      withholdCharging(Texts.of("metric.loss_metrics.station_s_energy_and_battery"));
+      withholdCharging(Message.of("metric.loss_metrics.station_s_energy_and_battery"));
       return;
     }
     charging(new EnergyCounter(station.get()), new EnergyCounter(battery.get()), from, to);
@@ -106,7 +107,7 @@ public final class LossMetrics {
     Estimate delivered = station.between(from, to);
     Estimate stored = battery.between(from, to);
     if (delivered.bounds().low() <= 0) {
-      withholdCharging(Texts.of("metric.loss_metrics.station_delivered_less_over_common"));
+      withholdCharging(Message.of("metric.loss_metrics.station_delivered_less_over_common"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(station.rows(from, to));
@@ -120,13 +121,13 @@ public final class LossMetrics {
     if (loss.bounds().high() < 0) {
       own.add(
           new Caveat(
-              Caveat.Kind.METER, Texts.of("metric.loss_metrics.car_counted_more_energy_than")));
+              Caveat.Kind.METER, Message.of("metric.loss_metrics.car_counted_more_energy_than")));
     }
     collector.measured(LOSS, loss, rows, own);
     collector.measured(EFFICIENCY, stored.over(delivered).times(100), rows, own);
   }
 
-  private void withholdCharging(String reason) {
+  private void withholdCharging(Message reason) {
     collector.withheld(LOSS, reason);
     collector.withheld(EFFICIENCY, reason);
   }

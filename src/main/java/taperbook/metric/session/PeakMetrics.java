@@ -2,6 +2,7 @@ package taperbook.metric.session;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.MetricCollector;
@@ -93,7 +94,7 @@ public final class PeakMetrics {
 
   private static Caveat peakInFirstReading() {
     return new Caveat(
-        Caveat.Kind.STARTING_SOC, Texts.of("metric.peak_metrics.highest_power_stands_in_first"));
+        Caveat.Kind.STARTING_SOC, Message.of("metric.peak_metrics.highest_power_stands_in_first"));
   }
 
   private void hold(Trace power) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.bounds.LinearPower;
@@ -129,7 +130,7 @@ public final class SessionTotals {
           rows,
           uninterrupted.caveats(from, to));
     } else {
-      collector.withheld(average, Texts.of("metric.session_totals.energy_was_read_at_one"));
+      collector.withheld(average, Message.of("metric.session_totals.energy_was_read_at_one"));
     }
   }
 
@@ -156,7 +157,7 @@ public final class SessionTotals {
     Trace soc = recording.soc().get();
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty() || !recording.rises()) {
-      String reason = source.isEmpty() ? recording.whyNoEnergy() : Recording.NO_GAIN;
+      Message reason = source.isEmpty() ? recording.whyNoEnergy() : Recording.NO_GAIN;
       collector.withheld(perShare, reason);
       collector.withheld(full, reason);
       return;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
@@ -41,7 +42,7 @@ public final class SocTimeMetrics {
   private void measure(int mark) {
     Optional<List<RowRef>> rows = recording.rowsAround(mark);
     if (rows.isEmpty()) {
-      String reason = recording.whyNotReached(mark);
+      Message reason = recording.whyNotReached(mark);
       for (Metric metric :
           List.of(timeMetric(mark), energyMetric(mark), powerMetric(mark), distanceMetric(mark))) {
         collector.withheld(metric, reason);
@@ -120,7 +121,7 @@ public final class SocTimeMetrics {
           powerMetric(mark),
           recording.power().isEmpty()
               ? Recording.NO_POWER
-              : Texts.of("metric.soc_time_metrics.no_power_was_read_there"));
+              : Message.of("metric.soc_time_metrics.no_power_was_read_there"));
       return;
     }
     ToDoubleFunction<Draw> second = second(mark);

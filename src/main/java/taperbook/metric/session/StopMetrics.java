@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
@@ -56,7 +57,7 @@ public final class StopMetrics {
             Method.DISTANCE_AFTER,
             range.chosenBasis(),
             Input.ROAD);
-    Optional<String> reason = range.chosenRange().withheld().or(() -> whyNoCharge(minutes));
+    Optional<Message> reason = range.chosenRange().withheld().or(() -> whyNoCharge(minutes));
     if (reason.isPresent()) {
       collector.withheld(metric, reason.get());
       return;
@@ -81,7 +82,7 @@ public final class StopMetrics {
             Texts.of("number.soc_after", minutes),
             Unit.PERCENT,
             Method.SOC_AFTER);
-    Optional<String> reason = whyNoCharge(minutes);
+    Optional<Message> reason = whyNoCharge(minutes);
     if (reason.isPresent()) {
       collector.withheld(metric, reason.get());
       return;
@@ -110,7 +111,7 @@ public final class StopMetrics {
     }
     double start = source.get().span().low();
     double last = source.get().span().high();
-    Optional<String> reason = whyPastTheEnd(start, last, minutes);
+    Optional<Message> reason = whyPastTheEnd(start, last, minutes);
     if (reason.isPresent()) {
       collector.withheld(metric, reason.get());
       return;
@@ -130,7 +131,7 @@ public final class StopMetrics {
     return (draw.course().chargeAt(to) - draw.course().chargeAt(from)) / 100 * full;
   }
 
-  private Optional<String> whyNoCharge(int minutes) {
+  private Optional<Message> whyNoCharge(int minutes) {
     if (recording.clock().isEmpty()) {
       return Optional.of(recording.whyNoClock());
     }
@@ -138,10 +139,10 @@ public final class StopMetrics {
     return whyPastTheEnd(soc.firstSecond(), soc.lastSecond(), minutes);
   }
 
-  private Optional<String> whyPastTheEnd(double start, double last, int minutes) {
+  private Optional<Message> whyPastTheEnd(double start, double last, int minutes) {
     return last - start < 60.0 * minutes
         ? Optional.of(
-            Texts.of(
+            Message.of(
                 "metric.stop_metrics.readings_end_after",
                 recording.formatter().value(Estimate.exactly(last - start), Unit.SECOND)))
         : Optional.empty();

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.Basis;
@@ -49,7 +50,7 @@ public final class StopPhaseMetrics {
     if (none) {
       return;
     }
-    String noArrival = Texts.of("metric.stop_phase_metrics.time_of_arriving_is_not");
+    Message noArrival = Message.of("metric.stop_phase_metrics.time_of_arriving_is_not");
     add(
         collector,
         metric("arrival_to_power_time", Texts.of("number.arrival_to_power_time")),
@@ -60,12 +61,12 @@ public final class StopPhaseMetrics {
         metric("plug_in_to_power_time", Texts.of("number.plug_in_to_power_time")),
         plugged.flatMap(p -> door.firstPower().map(f -> between(p, f))),
         plugged.isEmpty()
-            ? Texts.of("metric.stop_phase_metrics.time_of_plugging_in_is")
+            ? Message.of("metric.stop_phase_metrics.time_of_plugging_in_is")
             : NO_POWER);
-    String noDoor =
+    Message noDoor =
         arrived.isEmpty()
             ? noArrival
-            : Texts.of("metric.stop_phase_metrics.time_of_leaving_is_not");
+            : Message.of("metric.stop_phase_metrics.time_of_leaving_is_not");
     Optional<Moment> whole = door.doorToDoor();
     add(
         collector,
@@ -87,8 +88,8 @@ public final class StopPhaseMetrics {
     return new StopPhaseMetrics(session).overhead().map(Moment::second);
   }
 
-  private static final String NO_POWER =
-      Texts.of("metric.stop_phase_metrics.neither_readings_nor_conditions_say");
+  private static final Message NO_POWER =
+      Message.of("metric.stop_phase_metrics.neither_readings_nor_conditions_say");
 
   private static Metric metric(String id, String label) {
     return new Metric(
@@ -96,7 +97,7 @@ public final class StopPhaseMetrics {
   }
 
   private static void add(
-      MetricCollector collector, Metric metric, Optional<Moment> time, String reason) {
+      MetricCollector collector, Metric metric, Optional<Moment> time, Message reason) {
     time.ifPresentOrElse(
         t -> collector.measured(metric, t.second(), t.rows()),
         () -> collector.withheld(metric, reason));

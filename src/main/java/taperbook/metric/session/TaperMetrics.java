@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.LinearPower;
 import taperbook.metric.bounds.PowerIntegral;
@@ -27,7 +28,7 @@ import taperbook.session.Trace;
 /** Computes the shape of power over state of charge and how fast it tapers. */
 public final class TaperMetrics {
   /** The reason why the end of a warm-up climb is withheld if there is none. */
-  public static final String NO_CLIMB = Texts.of("metric.taper_metrics.no_warm_up_climb_was");
+  public static final Message NO_CLIMB = Message.of("metric.taper_metrics.no_warm_up_climb_was");
 
   /** Coverage of two standard uncertainties to each side, JCGM 100:2008, 6.3.3. */
   private static final double COVERAGE = 0.95;
@@ -98,13 +99,13 @@ public final class TaperMetrics {
     steepest(segments);
   }
 
-  private String whyNoFit() {
+  private Message whyNoFit() {
     if (recording.soc().isEmpty()) {
       return Recording.NO_SOC;
     }
     return recording.power().isEmpty()
         ? Recording.NO_POWER
-        : Texts.of("metric.taper_metrics.power_was_read_at_fewer", TaperFit.FEWEST_POINTS);
+        : Message.of("metric.taper_metrics.power_was_read_at_fewer", TaperFit.FEWEST_POINTS);
   }
 
   private void segment(List<Segment> segments, int k) {
@@ -126,7 +127,7 @@ public final class TaperMetrics {
     if (segment.slopeSeen()) {
       collector.covered(slope, segment.slope(), COVERAGE, segment.rows());
     } else {
-      collector.withheld(slope, Texts.of("metric.taper_metrics.fewer_than_two_states_of"));
+      collector.withheld(slope, Message.of("metric.taper_metrics.fewer_than_two_states_of"));
     }
     collector.covered(
         fitted(id + "_power", Texts.of("number.taper_segment_power", k + 1, kind), Unit.KILOWATT),
@@ -156,7 +157,8 @@ public final class TaperMetrics {
     if (climb.isEmpty()) {
       collector.withheld(WARM_UP_END, NO_CLIMB);
     } else if (climb.size() == segments.size()) {
-      collector.withheld(WARM_UP_END, Texts.of("metric.taper_metrics.power_was_still_climbing_at"));
+      collector.withheld(
+          WARM_UP_END, Message.of("metric.taper_metrics.power_was_still_climbing_at"));
     } else {
       collector.covered(WARM_UP_END, climb.get(climb.size() - 1).to(), COVERAGE, rows(climb));
     }
@@ -169,8 +171,8 @@ public final class TaperMetrics {
                 Comparator.comparingDouble(
                     r -> r.get(r.size() - 1).to().value() - r.get(0).from().value()));
     if (longest.isEmpty()) {
-      collector.withheld(PLATEAU_FROM, Texts.of("metric.taper_metrics.no_plateau_was_seen"));
-      collector.withheld(PLATEAU_TO, Texts.of("metric.taper_metrics.no_plateau_was_seen"));
+      collector.withheld(PLATEAU_FROM, Message.of("metric.taper_metrics.no_plateau_was_seen"));
+      collector.withheld(PLATEAU_TO, Message.of("metric.taper_metrics.no_plateau_was_seen"));
       return;
     }
     List<Segment> run = longest.get();
@@ -206,7 +208,7 @@ public final class TaperMetrics {
             .filter(s -> s.kind() == SegmentKind.TAPER && s.slopeSeen())
             .min(Comparator.comparingDouble(s -> s.slope().value()));
     if (steepest.isEmpty()) {
-      collector.withheld(STEEPEST, Texts.of("metric.taper_metrics.no_taper_was_seen"));
+      collector.withheld(STEEPEST, Message.of("metric.taper_metrics.no_taper_was_seen"));
     } else {
       collector.covered(STEEPEST, steepest.get().slope(), COVERAGE, steepest.get().rows());
     }
@@ -227,7 +229,7 @@ public final class TaperMetrics {
     Optional<LastFall> fall = LastFall.below(recording.power().get(), percentOfPeak / 100.0);
     if (fall.isEmpty()) {
       collector.withheld(
-          metric, Texts.of("metric.taper_metrics.readings_do_not_end_surely", percentOfPeak));
+          metric, Message.of("metric.taper_metrics.readings_do_not_end_surely", percentOfPeak));
       return;
     }
     if (recording.chargeReadAround(fall.get().times())) {
@@ -274,7 +276,7 @@ public final class TaperMetrics {
             2 * power.clockHalfStep() / LinearPower.SECONDS_PER_HOUR);
     Estimate energy = integral.get().between(from, to);
     if (energy.bounds().low() <= 0 || hours.bounds().low() <= 0) {
-      collector.withheld(RATIO, Texts.of("metric.taper_metrics.average_power_is_not_more"));
+      collector.withheld(RATIO, Message.of("metric.taper_metrics.average_power_is_not_more"));
       return;
     }
     Estimate peak = Estimate.around(power.max(), power.halfStep());
@@ -292,7 +294,7 @@ public final class TaperMetrics {
       return Optional.empty();
     }
     if (recording.integral().isEmpty() || power.get().lastSecond() <= power.get().firstSecond()) {
-      collector.withheld(metric, Texts.of("metric.taper_metrics.power_was_read_only_once"));
+      collector.withheld(metric, Message.of("metric.taper_metrics.power_was_read_only_once"));
       return Optional.empty();
     }
     return recording.integral();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
@@ -41,7 +42,7 @@ public final class WindowMetrics {
     Optional<List<RowRef>> from = recording.rowsAround(window.from());
     Optional<List<RowRef>> to = recording.rowsAround(window.to());
     if (from.isEmpty() || to.isEmpty()) {
-      String reason = recording.whyNotReached(from.isEmpty() ? window.from() : window.to());
+      Message reason = recording.whyNotReached(from.isEmpty() ? window.from() : window.to());
       for (Metric metric :
           List.of(
               time(window, isHeadline),
@@ -109,7 +110,7 @@ public final class WindowMetrics {
           socAverage(window),
           recording.power().isEmpty()
               ? Recording.NO_POWER
-              : Texts.of("metric.window_metrics.no_power_was_read_over"));
+              : Message.of("metric.window_metrics.no_power_was_read_over"));
       return;
     }
     List<RowRef> rows = new ArrayList<>(edges);

@@ -9,9 +9,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
 import taperbook.result.CommonGround;
@@ -97,6 +100,7 @@ public final class NumbersJson {
         }
       }
       json.writeEndArray();
+      sentences(json);
       if (ground.shared().isPresent()) {
         ground(json);
       }
@@ -158,6 +162,32 @@ public final class NumbersJson {
       json.writeStartObject();
       json.writeStringField("file", input.path());
       json.writeStringField("sha256", input.sha256());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  /** Each sentence of caveats and reasons once, with the messages that it consists of. */
+  private void sentences(JsonGenerator json) throws IOException {
+    Map<String, List<Message>> sentences = new LinkedHashMap<>();
+    for (Numbers numbers : all) {
+      for (ReportNumber number : numbers.all()) {
+        number.caveats().forEach(c -> sentences.putIfAbsent(c.sentence(), c.messages()));
+        number.reason().ifPresent(r -> sentences.putIfAbsent(r.text(), List.of(r)));
+      }
+    }
+    json.writeArrayFieldStart("sentences");
+    for (Map.Entry<String, List<Message>> sentence : sentences.entrySet()) {
+      json.writeStartObject();
+      json.writeStringField("sentence", sentence.getKey());
+      json.writeArrayFieldStart("messages");
+      for (Message message : sentence.getValue()) {
+        json.writeStartObject();
+        json.writeStringField("code", message.key());
+        strings(json, "arguments", message.arguments());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -225,7 +255,7 @@ public final class NumbersJson {
           List.of("first", "second", "agrees", "difference", "low", "high", "losses_allowed")) {
         json.writeNullField(field);
       }
-      reason(json, check.outcome().fold(c -> "", CrossCheck.NotPossible::reason));
+      reason(json, check.outcome().fold(c -> "", n -> n.reason().text()));
     }
     json.writeEndObject();
   }

@@ -51,7 +51,7 @@ final class CaveatMarks {
   private static Object alike(Caveat caveat) {
     return caveat.meaning().isEmpty()
         ? caveat
-        : new Caveat(caveat.kind(), caveat.meaning(), caveat.meaning());
+        : new Caveat(caveat.kind(), caveat.meaning().get(), caveat.meaning());
   }
 
   /** Returns all caveats of a session: its own and those of its numbers. */
@@ -115,14 +115,8 @@ final class CaveatMarks {
   /** Returns a caveat with its mark: {@code mark}, {@code anchor} and {@code sentence}. */
   private Map<String, Object> item(String mark, List<Caveat> caveats) {
     String facts = caveats.stream().map(c -> of(c) + c.fact()).collect(Collectors.joining(" "));
-    String meaning = caveats.get(0).meaning();
-    return Map.of(
-        "mark",
-        mark,
-        "anchor",
-        "caveat-" + mark,
-        "sentence",
-        meaning.isEmpty() ? facts : facts + " " + meaning);
+    String meaning = caveats.get(0).meaning().map(m -> " " + m.text()).orElse("");
+    return Map.of("mark", mark, "anchor", "caveat-" + mark, "sentence", facts + meaning);
   }
 
   /**

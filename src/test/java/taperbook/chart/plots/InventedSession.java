@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import taperbook.i18n.Message;
 import taperbook.plan.Basis;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
@@ -182,7 +183,7 @@ public final class InventedSession {
   }
 
   public InventedSession withheld(String id, Unit unit, String reason) {
-    return put(id, unit, new Outcome.Withheld(reason));
+    return put(id, unit, new Outcome.Withheld(Message.verbatim(reason)));
   }
 
   private InventedSession put(String id, Unit unit, Outcome outcome) {

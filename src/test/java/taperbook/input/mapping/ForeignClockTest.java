@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.diagnostics.Checked;
+import taperbook.i18n.Message;
 import taperbook.input.Given;
 import taperbook.session.Caveat;
 import taperbook.session.Session;
@@ -131,8 +132,9 @@ final class ForeignClockTest {
         .containsExactly(
             new Caveat(
                 Caveat.Kind.CLOCK,
-                "The clock jumps by an hour at r.csv:5, as where daylight saving begins. If it"
-                    + " does, all times across it are an hour too long."));
+                Message.verbatim(
+                    "The clock jumps by an hour at r.csv:5, as where daylight saving begins. If it"
+                        + " does, all times across it are an hour too long.")));
   }
 
   private static double elapsed(String rows, String first, String second) {

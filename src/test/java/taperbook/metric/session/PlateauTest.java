@@ -169,6 +169,6 @@ final class PlateauTest {
         Sessions.session()
             .channel(Channel.SOC, 0.5, new double[] {0, 600}, new double[] {10, 40})
             .build();
-    assertThat(limitCurrent(noPower).withheld()).hasValue(Recording.NO_POWER);
+    assertThat(limitCurrent(noPower).withheld()).hasValue(Recording.NO_POWER.text());
   }
 }

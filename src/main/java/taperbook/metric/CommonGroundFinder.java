@@ -109,7 +109,7 @@ final class CommonGroundFinder {
       ReportNumber end = session.numbers().get("warm_up_end_soc");
       Optional<Estimate> climbed = end.estimate();
       boolean known =
-          climbed.isPresent() || end.withheld().equals(Optional.of(TaperMetrics.NO_CLIMB));
+          climbed.isPresent() || end.reason().equals(Optional.of(TaperMetrics.NO_CLIMB));
       if (!known) {
         return Optional.empty();
       }

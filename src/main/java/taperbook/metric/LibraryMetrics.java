@@ -159,7 +159,7 @@ public final class LibraryMetrics {
 
   /** Adapts a message: a library does not name range tests but uses those of its folder. */
   private static ReportNumber adapted(ReportNumber number, List<RangeTest> drives) {
-    if (!drives.isEmpty() || !number.withheld().equals(Optional.of(RangeFigures.NO_TEST))) {
+    if (!drives.isEmpty() || !number.reason().equals(Optional.of(RangeFigures.NO_TEST))) {
       return number;
     }
     return new ReportNumber(

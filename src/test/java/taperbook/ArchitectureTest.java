@@ -221,9 +221,7 @@ final class ArchitectureTest {
   }
 
   private static boolean isType(JavaClass type) {
-    return type.isTopLevelClass()
-        && !type.isArray()
-        && !type.getName().endsWith("package-info");
+    return type.isTopLevelClass() && !type.isArray() && !type.getName().endsWith("package-info");
   }
 
   private static ArchRule only(String name, List<String> allowed) {

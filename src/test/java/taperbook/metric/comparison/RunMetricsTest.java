@@ -84,8 +84,12 @@ final class RunMetricsTest {
     double u = 2;
     double half = u * Student.NORMAL_95;
     MetricCollector ledger = entered(number(1000, half), number(1006, half));
-    assertThat(estimate(ledger, "_run_to_run").value())
-        .isCloseTo(Math.sqrt(18 - u * u), within(1e-9));
+    Estimate beyond = estimate(ledger, "_run_to_run");
+    assertThat(beyond.value()).isCloseTo(Math.sqrt(18 - u * u), within(1e-9));
+    // The ends of the spread's interval by chi-square, s / 2.24 and s / 0.031, less the readings.
+    assertThat(beyond.bounds().low()).isZero();
+    assertThat(beyond.bounds().high())
+        .isCloseTo(Math.sqrt(18 / Math.pow(0.03133798202142661, 2) - u * u), within(1e-6));
   }
 
   @Test

@@ -144,7 +144,8 @@ final class GoldenReportsTest {
       i++;
     }
     return "\n%s:%d\n  expected  %s\n  actual    %s"
-        .formatted(path, i + 1, i < before.length ? before[i] : "", i < after.length ? after[i] : "");
+        .formatted(
+            path, i + 1, i < before.length ? before[i] : "", i < after.length ? after[i] : "");
   }
 
   private static void write(Path to, SortedMap<String, String> files) throws IOException {

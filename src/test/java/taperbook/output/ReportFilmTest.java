@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.output.share.FilmScript;
 import taperbook.plan.ReportPlan;
@@ -77,6 +78,7 @@ final class ReportFilmTest {
     assertThat(SCRIPT).contains("Never film, read displays or write while driving.");
   }
 
+  @Tag("slow")
   @Test
   void pictures_for_a_film_are_made_only_if_they_are_asked_for() {
     assertThat(InventedReport.written().all().keySet())

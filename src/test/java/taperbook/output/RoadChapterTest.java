@@ -16,6 +16,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Elements;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.verapdf.core.VeraPDFException;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
@@ -159,6 +160,7 @@ final class RoadChapterTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void the_pdf_keeps_its_standards() throws VeraPDFException, IOException {
     VeraGreenfieldFoundryProvider.initialise();

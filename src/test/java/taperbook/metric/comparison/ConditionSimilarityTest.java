@@ -37,8 +37,7 @@ final class ConditionSimilarityTest {
   @Test
   void temperatures_within_five_degrees_are_alike() {
     for (ConditionItem item :
-        List.of(
-            ConditionItem.AMBIENT_TEMPERATURE, ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
+        List.of(ConditionItem.AMBIENT_TEMPERATURE, ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
       assertThat(unlike(with(item, 10), with(item, 15))).isEmpty();
       assertThat(unlike(with(item, 10), with(item, 15.1))).containsExactly(item);
       assertThat(unlike(with(item, 10), with(item, 13), with(item, 16))).containsExactly(item);
@@ -56,8 +55,7 @@ final class ConditionSimilarityTest {
 
   @Test
   void answers_in_words_are_unlike_if_they_differ() {
-    for (ConditionItem item :
-        List.of(ConditionItem.PRECONDITIONED, ConditionItem.STATION_SHARED)) {
+    for (ConditionItem item : List.of(ConditionItem.PRECONDITIONED, ConditionItem.STATION_SHARED)) {
       assertThat(unlike(with(item, "yes"), with(item, "yes"))).isEmpty();
       assertThat(unlike(with(item, "yes"), with(item, "no"))).containsExactly(item);
     }

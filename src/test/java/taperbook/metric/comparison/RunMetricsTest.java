@@ -124,8 +124,7 @@ final class RunMetricsTest {
   @Test
   void the_share_of_a_run_is_what_it_has_beyond_its_readings() {
     Spread spread =
-        spread(
-            new MetricCollector("run", List.of()), number(1000, 1e-6), number(1006, 1e-6));
+        spread(new MetricCollector("run", List.of()), number(1000, 1e-6), number(1006, 1e-6));
     assertThat(spread.power()).isCloseTo(T * 6 / Math.sqrt(2) / 1003, within(1e-6));
   }
 
@@ -143,8 +142,7 @@ final class RunMetricsTest {
     assertThat(entered(number(1000, 1), number(1006, 1)).numbers().all())
         .hasSize(4)
         .allMatch(n -> n.caveats().stream().anyMatch(c -> c.kind() == Caveat.Kind.REPEATS));
-    assertThat(
-            entered(number(1000, 1), number(1006, 1), number(1003, 1)).numbers().all())
+    assertThat(entered(number(1000, 1), number(1006, 1), number(1003, 1)).numbers().all())
         .hasSize(4)
         .allMatch(n -> n.caveats().isEmpty());
   }

@@ -37,7 +37,8 @@ final class SampledPairTest {
       Arrays.setAll(means, k -> (left[k] + right[k]) / 2);
       Arrays.sort(means);
       Estimate lead = pair.meanLead(GRID[i], GRID[i + 1]);
-      assertThat(lead.value()).isCloseTo(Arrays.stream(means).average().orElseThrow(), within(1e-9));
+      assertThat(lead.value())
+          .isCloseTo(Arrays.stream(means).average().orElseThrow(), within(1e-9));
       assertThat(lead.bounds().low()).isCloseTo(means[means.length / 40], within(1e-9));
       assertThat(lead.bounds().high())
           .isCloseTo(means[means.length - 1 - means.length / 40], within(1e-9));
@@ -49,7 +50,8 @@ final class SampledPairTest {
   @Test
   void the_lead_over_a_window_is_the_mean_of_its_parts() {
     double whole = pair.meanLead(20, 70).value();
-    double parts = (pair.meanLead(20, 33.1).value() * 13.1 + pair.meanLead(33.1, 70).value() * 36.9);
+    double parts =
+        (pair.meanLead(20, 33.1).value() * 13.1 + pair.meanLead(33.1, 70).value() * 36.9);
     assertThat(whole).isCloseTo(parts / 50, within(1e-9));
     double gains = pair.timeGain(20, 33.1).value() + pair.timeGain(33.1, 70).value();
     assertThat(pair.timeGain(20, 70).value()).isCloseTo(gains, within(1e-9));

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Energies on known polynomials. Where points are exact, slope and correction are together the rise
- * from the first point to the last over their distance; and with four points at equal distances
- * the orthogonal polynomials are the tabulated (1, -1, -1, 1) and (-1, 3, -3, 1).
+ * from the first point to the last over their distance; and with four points at equal distances the
+ * orthogonal polynomials are the tabulated (1, -1, -1, 1) and (-1, 3, -3, 1).
  */
 final class CurvatureTest {
   private static final double[] UNEVEN = {10, 14, 15, 23, 31, 40, 44, 58, 66, 71, 80};
@@ -62,9 +62,7 @@ final class CurvatureTest {
     double seenOfSquare = 4 / (half * half / 3);
     double openOfSquare = 0.04 / 4 * 15;
     double spent =
-        2
-            + seen / sum
-            + seenOfSquare / (seenOfSquare + 1 / (openOfSquare * openOfSquare));
+        2 + seen / sum + seenOfSquare / (seenOfSquare + 1 / (openOfSquare * openOfSquare));
     assertThat(curve.degreesOfFreedom()).isCloseTo(4 - spent, within(1e-9));
   }
 

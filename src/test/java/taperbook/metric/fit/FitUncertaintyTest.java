@@ -18,7 +18,8 @@ import taperbook.quantity.Interval;
  */
 final class FitUncertaintyTest {
   /** 0 to 9 and 11 to 20: on either side of 10, Sxx = 82.5 about 4.5 and 15.5. */
-  private static final double[] SOC = IntStream.range(0, 21).filter(i -> i != 10).asDoubleStream().toArray();
+  private static final double[] SOC =
+      IntStream.range(0, 21).filter(i -> i != 10).asDoubleStream().toArray();
 
   private static FitUncertainty of(
       double[] soc, DoubleUnaryOperator power, double halfSoc, double halfPower, Break... breaks) {

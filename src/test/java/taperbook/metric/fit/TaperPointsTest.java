@@ -17,7 +17,8 @@ final class TaperPointsTest {
   }
 
   private static Trace soc(double... values) {
-    return trace(0.5, IntStream.range(0, values.length).mapToDouble(i -> 100.0 * i).toArray(), values);
+    return trace(
+        0.5, IntStream.range(0, values.length).mapToDouble(i -> 100.0 * i).toArray(), values);
   }
 
   @Test

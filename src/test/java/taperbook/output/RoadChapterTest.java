@@ -39,6 +39,7 @@ import taperbook.session.Channel;
 import taperbook.session.InputFile;
 import taperbook.session.RangeItem;
 
+@Tag("slow")
 final class RoadChapterTest {
   private static final Trip TRIP =
       new Trip(
@@ -160,7 +161,6 @@ final class RoadChapterTest {
     }
   }
 
-  @Tag("slow")
   @Test
   void the_pdf_keeps_its_standards() throws VeraPDFException, IOException {
     VeraGreenfieldFoundryProvider.initialise();

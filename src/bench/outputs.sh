@@ -26,7 +26,6 @@ copy() {
   mkdir "$2" "$2/reports"
   cp -r "$1/sessions" "$2/"
   cp "$1"/reports/*.md "$2/reports/"
-  [ ! -d "$1/templates" ] || cp -r "$1/templates" "$2/"
 }
 
 copy "$here" "$out/demo"

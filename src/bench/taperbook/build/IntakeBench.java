@@ -36,15 +36,15 @@ public final class IntakeBench {
   private static void pass(Path folder) {
     OperatingSystemMXBean system =
         (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-    CommandContext workshop = CommandContext.in(folder, Map.of());
+    CommandContext commandContext = CommandContext.in(folder, Map.of());
     LibraryPlan plan =
-        (LibraryPlan) workshop.project().plan("library").value().orElseThrow();
+        (LibraryPlan) commandContext.project().plan("library").value().orElseThrow();
     LibraryBuild making =
         new LibraryBuild(
-            plan, workshop.project().article("library").value().orElseThrow(), workshop);
+            plan, commandContext.project().article("library").value().orElseThrow(), commandContext);
     long wall = System.nanoTime();
     long cpu = system.getProcessCpuTime();
-    int rows = making.intake(false, ProgressListener.UNHEARD).result().rows().size();
+    int rows = making.intake(false, ProgressListener.NONE).result().rows().size();
     wall = System.nanoTime() - wall;
     cpu = system.getProcessCpuTime() - cpu;
     System.out.printf(

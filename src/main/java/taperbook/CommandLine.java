@@ -22,30 +22,30 @@ import taperbook.command.VerifyCommand;
 import taperbook.command.WatchCommand;
 import taperbook.workspace.StoppedException;
 
-/** Understands the arguments, runs the command, and turns what goes wrong into an exit status. */
+/** Parses the arguments, runs the command, and converts failures to an exit status. */
 public final class CommandLine {
   private static final long MEBIBYTE = 1L << 20;
 
   private final PrintStream out;
   private final PrintStream err;
-  private final ProcessContext surroundings;
+  private final ProcessContext processContext;
 
   /**
-   * A command line.
+   * Creates a command line.
    *
-   * @param out where results go
-   * @param err where progress and problems go
-   * @param surroundings what the process tells
+   * @param out stream for results
+   * @param err stream for progress and problems
+   * @param processContext the process environment
    */
-  public CommandLine(PrintStream out, PrintStream err, ProcessContext surroundings) {
+  public CommandLine(PrintStream out, PrintStream err, ProcessContext processContext) {
     this.out = out;
     this.err = err;
-    this.surroundings = surroundings;
+    this.processContext = processContext;
   }
 
-  /** Runs the command that the arguments ask for. */
+  /** Runs the requested command. */
   public ExitStatus run(List<String> arguments) {
-    Messages messages = new Messages(out, err, surroundings);
+    Messages messages = new Messages(out, err, processContext);
     if (arguments.isEmpty()) {
       messages.text(Help.overview(messages.width()));
       return ExitStatus.WRONG_USAGE;
@@ -64,7 +64,7 @@ public final class CommandLine {
       return ExitStatus.DONE;
     }
     try {
-      return carryOut(ArgumentParser.understand(arguments), messages);
+      return execute(ArgumentParser.parse(arguments), messages);
     } catch (ArgumentParser.WrongUsage e) {
       String what = e.getMessage();
       messages.stopped(what + (what.endsWith("?") ? "" : "."));
@@ -75,15 +75,15 @@ public final class CommandLine {
     }
   }
 
-  private ExitStatus carryOut(Request request, Messages messages) throws ArgumentParser.WrongUsage {
+  private ExitStatus execute(Request request, Messages messages) throws ArgumentParser.WrongUsage {
     try {
       return switch (request.command()) {
-        case REPORT -> new ReportCommand(messages, surroundings).run(request);
-        case CHECK -> new CheckCommand(messages, surroundings).run(request);
-        case EXPLAIN -> new ExplainCommand(messages, surroundings).run(request);
+        case REPORT -> new ReportCommand(messages, processContext).run(request);
+        case CHECK -> new CheckCommand(messages, processContext).run(request);
+        case EXPLAIN -> new ExplainCommand(messages, processContext).run(request);
         case VERIFY -> new VerifyCommand(messages).run(request);
-        case BLANK -> new BlankCommand(messages, surroundings).run(request);
-        case WATCH -> new WatchCommand(messages, surroundings).run(request);
+        case BLANK -> new BlankCommand(messages, processContext).run(request);
+        case WATCH -> new WatchCommand(messages, processContext).run(request);
         case COMPLETION -> completion(request, messages);
         case HELP -> help(request, messages);
       };
@@ -110,7 +110,7 @@ public final class CommandLine {
         messages.stopped(stopped.get());
         return ExitStatus.INPUT_REFUSED;
       }
-      messages.ourFault(e);
+      messages.programFailed(e);
       return ExitStatus.OUR_FAULT;
     }
   }

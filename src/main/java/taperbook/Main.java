@@ -6,14 +6,14 @@ import java.util.List;
 import taperbook.cli.ExitStatus;
 import taperbook.cli.ProcessContext;
 
-/** The program's entrance. */
+/** The program's entry point. */
 public final class Main {
   private Main() {}
 
   /** Runs one command and ends the process with its exit status. */
   public static void main(String[] arguments) {
-    // On Linux, Java's font manager would leave a list of fonts in the user's home. The program
-    // reads and writes nothing there, so it is given no home.
+    // On Linux, Java's font manager would write a list of fonts to the user's home. The program
+    // reads and writes nothing there, so it sets no valid home.
     System.setProperty("user.home", "/dev/null");
     PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);

@@ -10,18 +10,18 @@ import java.util.UUID;
 import taperbook.input.folder.RegularFile;
 
 /**
- * The folder for temporary files. The program keeps nothing there, but Java itself stores each font
- * there while it reads it.
+ * The folder for temporary files. The program stores nothing there, but Java stores each font there
+ * while loading it.
  *
  * @see java.awt.Font#createFont(int, java.io.InputStream)
  */
 final class TemporaryFolder {
-  /** As much as a font takes, and some more. */
+  /** The size of a large font plus a margin. */
   private static final int BYTES = 2 << 20;
 
   private TemporaryFolder() {}
 
-  /** Why a failure of input or output came about, if nothing can be stored in that folder. */
+  /** Returns the cause of an input or output failure, if nothing can be stored in that folder. */
   static Optional<String> reasonOf(Throwable failure) {
     for (Throwable each = failure; each != null; each = each.getCause()) {
       if (each instanceof IOException) {

@@ -46,7 +46,7 @@ import taperbook.workspace.ReportSources;
 public class StagesBenchmark {
   private static final String REPORT = "finch-first-look";
 
-  private CommandContext workshop;
+  private CommandContext commandContext;
   private ReportSources sources;
   private ReportPlan plan;
   private Session session;
@@ -59,16 +59,16 @@ public class StagesBenchmark {
   /** Carries out each stage once, so that the next has what it starts from. */
   @Setup
   public void prepare() throws IOException {
-    workshop = CommandContext.in(Path.of(""), Map.of());
-    plan = (ReportPlan) workshop.project().plan(REPORT).value().orElseThrow();
-    sources = workshop.project().sources(plan).value().orElseThrow();
-    session = workshop.project().session(plan.subject().session()).value().orElseThrow();
+    commandContext = CommandContext.in(Path.of(""), Map.of());
+    plan = (ReportPlan) commandContext.project().plan(REPORT).value().orElseThrow();
+    sources = commandContext.project().sources(plan).value().orElseThrow();
+    session = commandContext.project().session(plan.subject().session()).value().orElseThrow();
     tests =
         plan.subject().rangeTests().stream()
-            .map(t -> workshop.project().rangeTest(t).value().orElseThrow())
+            .map(t -> commandContext.project().rangeTest(t).value().orElseThrow())
             .toList();
-    result = workshop.pipeline().measured(sources).value().orElseThrow();
-    job = workshop.pipeline().job(sources, result, List.of());
+    result = commandContext.pipeline().measured(sources).value().orElseThrow();
+    job = commandContext.pipeline().job(sources, result, List.of());
     figures = job.figures();
     ReportFiles files = new ReportWriter().write(job).value().orElseThrow();
     page = new String(files.bytes("report.html"), StandardCharsets.UTF_8);
@@ -83,13 +83,13 @@ public class StagesBenchmark {
   /** One session measured with bounds. */
   @Benchmark
   public Numbers measure_bounds() {
-    return ReportMetrics.alone(plan, session, tests);
+    return ReportMetrics.measureSession(plan, session, tests);
   }
 
   /** Both sessions measured with simulation and budgets, and held against each other. */
   @Benchmark
   public ReportResult measure_and_simulate() {
-    return workshop.pipeline().measured(sources).value().orElseThrow();
+    return commandContext.pipeline().measured(sources).value().orElseThrow();
   }
 
   /** The reported session's figures as SVG. */
@@ -119,7 +119,7 @@ public class StagesBenchmark {
   /** The page for browsers laid out as PDF, which is about what the report's own PDF takes. */
   @Benchmark
   public byte[] pdf() {
-    PdfMetadata heading = new PdfMetadata("Bench", "", "", "Taperbook", job.made());
+    PdfMetadata heading = new PdfMetadata("Bench", "", "", "Taperbook", job.date());
     return new PdfPage(figures, "report.ftlh", true)
         .bytes(page, heading, List.of())
         .value()

@@ -7,20 +7,20 @@ import java.util.Map;
 import taperbook.input.plan.ReportKey;
 import taperbook.quantity.Unit;
 
-/** The file that a tester starts a report from: every key, and an article to go on from. */
+/** The start file of a report: all keys, and a draft article. */
 public final class ReportStart {
   private final StartUnits units;
 
-  /** A report with these units. */
+  /** Creates a start file with these units. */
   public ReportStart(StartUnits units) {
     this.units = units;
   }
 
   /**
-   * The text of the report's file.
+   * Returns the text of the report's file.
    *
-   * @param session name of the session reported
-   * @param rangeTests names of the range tests it rests on; may be empty
+   * @param session name of the reported session
+   * @param rangeTests names of the range tests it uses; may be empty
    */
   public String text(String session, List<String> rangeTests) {
     Map<ReportKey, String> written = new EnumMap<>(ReportKey.class);

@@ -3,7 +3,7 @@ package taperbook.blank;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What a recording sheet is for. */
+/** Kinds of recording sheets. */
 public enum SheetKind {
   /** A charging session. */
   SESSION("session"),
@@ -16,12 +16,12 @@ public enum SheetKind {
     this.word = word;
   }
 
-  /** The word on the command line and in the name of the file. */
+  /** Returns the word used on the command line and in the file name. */
   public String word() {
     return word;
   }
 
-  /** The kind with this word. */
+  /** Returns the kind with this word. */
   public static Optional<SheetKind> ofWord(String word) {
     return Arrays.stream(values()).filter(k -> k.word.equals(word)).findFirst();
   }

@@ -18,7 +18,7 @@ import taperbook.session.RangeItem;
 
 /** The content of a recording sheet, from the same items and columns as the start files. */
 public final class SheetPlan {
-  // An item that is not named here is asked for before, so that none can be forgotten.
+  // All other items are placed before the session, so that a new one cannot be omitted.
   private static final Set<ConditionItem> SESSION_AFTER =
       EnumSet.of(
           ConditionItem.PRICE_PER_KWH,
@@ -43,17 +43,17 @@ public final class SheetPlan {
       List.of("elapsed", "soc", "power", "energy added", "battery temperature", "note");
   private static final int LEGS = 12;
 
-  /** Rows without a mark, for jumps of the power: as many as the page has room for. */
+  /** Number of rows without a mark, for jumps of power: as many as the page has room for. */
   private static final int SPARE = 3;
 
   private final StartUnits units;
 
-  /** Sheets with these units. */
+  /** Creates sheets with these units. */
   public SheetPlan(StartUnits units) {
     this.units = units;
   }
 
-  /** The sheet of a kind. */
+  /** Returns the sheet of a kind. */
   public RecordingSheet sheet(SheetKind kind) {
     return kind == SheetKind.SESSION ? session() : rangeTest();
   }
@@ -122,14 +122,14 @@ public final class SheetPlan {
         amount);
   }
 
-  /** What comes before the semicolon of an explanation: the rest is about the files. */
+  /** Returns the part of an explanation before the semicolon: the rest is about the files. */
   private static String hint(Item item) {
     String explanation = item.explanation();
     int end = explanation.indexOf(';');
     return end < 0 ? explanation : explanation.substring(0, end) + ".";
   }
 
-  /** False for what goes without a mark: what is not known. */
+  /** Returns false for unknown values, which have no mark. */
   private static boolean isMarked(String word) {
     return !word.equals(DisplayRounding.NOT_KNOWN.words());
   }
@@ -149,8 +149,8 @@ public final class SheetPlan {
   }
 
   /**
-   * Each five per cent where cars charge fast, start and end, and spare rows: common practice, no
-   * source.
+   * Returns each five per cent where cars charge fast, start and end, and spare rows: common
+   * practice, no source.
    */
   private static List<String> marks() {
     List<String> marks = new ArrayList<>();

@@ -3,8 +3,8 @@ package taperbook.blank;
 import java.util.List;
 
 /**
- * What a recording sheet tells the tester to see to. The cautions come from the duties of any
- * driver and the warnings on stations; what else to see to is common practice, no source.
+ * Instructions on a recording sheet. The cautions are based on the duties of any driver and the
+ * warnings at stations; the other instructions are common practice, no source.
  */
 final class SheetTexts {
   private static final String MANUAL =

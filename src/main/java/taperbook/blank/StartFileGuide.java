@@ -7,7 +7,10 @@ import taperbook.format.ItemText;
 import taperbook.input.KnownColumn;
 import taperbook.session.Item;
 
-/** The text beside the start files that explains every column and item. It is not read again. */
+/**
+ * Generates the text file that explains every column and item of the start files. The program does
+ * not read it.
+ */
 final class StartFileGuide {
   private static final int WIDTH = 88;
   private static final String INDENT = "    ";
@@ -59,17 +62,17 @@ final class StartFileGuide {
     lines.addAll(wrapped(INDENT, "Value: " + ItemText.takes(item)));
   }
 
-  /** A text in lines of at most {@value #WIDTH} characters. */
+  /** Wraps a text to lines of at most {@value #WIDTH} characters. */
   private static List<String> wrapped(String indent, String text) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(indent);
     for (String word : text.split(" ", -1)) {
-      boolean begun = line.length() > indent.length();
-      if (begun && line.length() + 1 + word.length() > WIDTH) {
+      boolean started = line.length() > indent.length();
+      if (started && line.length() + 1 + word.length() > WIDTH) {
         lines.add(line.toString());
         line = new StringBuilder(indent).append(word);
       } else {
-        line.append(begun ? " " : "").append(word);
+        line.append(started ? " " : "").append(word);
       }
     }
     lines.add(line.toString());

@@ -15,27 +15,26 @@ import taperbook.session.Item;
 import taperbook.session.RangeItem;
 
 /**
- * The files that a tester starts from, by their path in the project folder. What may be left blank
- * stands there as unknown; what a report cannot do without stands there empty, so that the check
- * asks for it.
+ * The start files of a project, by their path in the project folder. Optional values are entered as
+ * unknown; required values are left empty, so that the check requests them.
  */
 public final class StartFiles {
   private static final List<Channel> USUAL =
       List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED, Channel.BATTERY_TEMPERATURE);
 
-  /** Columns that are added when they are needed. */
+  /** Optional columns, which start files leave out. */
   private static final List<String> LATER = List.of("clock", "as read");
 
   private static final String LINE_END = "\n";
 
   private final StartUnits units;
 
-  /** Start files with these units. */
+  /** Creates start files with these units. */
   public StartFiles(StartUnits units) {
     this.units = units;
   }
 
-  /** The files of a charging session. */
+  /** Returns the files of a charging session. */
   public SortedMap<String, String> session(String name) {
     String folder = "sessions/" + name + "/";
     SortedMap<String, String> files = new TreeMap<>();
@@ -51,9 +50,9 @@ public final class StartFiles {
   }
 
   /**
-   * The files of a range test.
+   * Returns the files of a range test.
    *
-   * @param legs true for a file of its legs as well
+   * @param legs true to include a file for its legs
    */
   public SortedMap<String, String> rangeTest(String name, boolean legs) {
     String folder = "sessions/" + name + "/";

@@ -16,7 +16,7 @@ public final class StartUnits {
   private final NumberFormatter wording;
 
   /**
-   * Units for one tester.
+   * Creates the units for one tester.
    *
    * @param distance {@link Unit#MILE} or {@link Unit#KILOMETRE}
    */
@@ -25,12 +25,12 @@ public final class StartUnits {
     this.wording = new NumberFormatter(distance);
   }
 
-  /** The unit of distances. */
+  /** Returns the unit of distances. */
   Unit distance() {
     return miles ? Unit.MILE : Unit.KILOMETRE;
   }
 
-  /** Symbol of the unit of an item; empty if it has none, or if only the tester knows it. */
+  /** Returns the symbol of an item's unit; empty if it has none, or if only the tester knows it. */
   String of(Item item) {
     return switch (item.kind().form()) {
       case AMOUNT, AMOUNT_OR_WORD -> unit(item).symbol();
@@ -40,7 +40,10 @@ public final class StartUnits {
     };
   }
 
-  /** The unit of a column: of those it takes, the one that goes with the distances. */
+  /**
+   * Returns the unit of a column: of the permitted units, the one that matches the unit of
+   * distances.
+   */
   String of(List<String> units) {
     if (units.isEmpty()) {
       return "";
@@ -50,12 +53,12 @@ public final class StartUnits {
     return known.map(u -> usual(u).symbol()).orElse(usual);
   }
 
-  /** A unit's symbol as people write it by hand, such as {@code °C}. */
+  /** Returns a unit's symbol in handwritten form, such as {@code °C}. */
   static String name(String symbol) {
     return Unit.ofSymbol(symbol).map(NumberFormatter::name).orElse(symbol);
   }
 
-  // Which unit a display usually shows: common practice, no source.
+  // The unit that displays usually show: common practice, no source.
   private Unit unit(Item item) {
     Quantity quantity = item.kind().quantity().orElseThrow();
     if (item == ConditionItem.PRECONDITIONING_TIME) {
@@ -70,7 +73,7 @@ public final class StartUnits {
     return usual(Unit.base(quantity));
   }
 
-  /** The unit that goes with the distances, of those that files may be written in. */
+  /** Returns the unit that matches the unit of distances, among those that files may use. */
   private Unit usual(Unit base) {
     if (!miles) {
       return base;

@@ -21,16 +21,16 @@ import taperbook.workspace.PublishedVersions;
 import taperbook.workspace.StoppedException;
 
 /**
- * What every command works with: the project, its templates, the program and the pipeline.
+ * The environment of a command: the project, its templates, the program and the pipeline.
  *
- * @param project the folder's content
- * @param templates the folder's own templates
+ * @param project the content of the project folder
+ * @param templates the project's own templates
  * @param program this program
- * @param madeDate the day that produced files bear
+ * @param madeDate the date that output files carry
  * @param pipeline the stages
  * @param reports the folder that reports are published in
  * @param earlier the published versions of a report, by its name
- * @param remembers whether a library's rows are kept from one run to the next
+ * @param remembers whether a library's rows are cached between runs
  */
 public record CommandContext(
     Project project,
@@ -46,8 +46,8 @@ public record CommandContext(
     if (!Files.isDirectory(folder.toAbsolutePath())) {
       throw new StoppedException("there is no folder " + folder + ". Is its name right?");
     }
-    if (RegularFile.leadsOut(folder, folder.resolve("reports"))) {
-      throw StoppedException.leadsOut(folder.resolve("reports"));
+    if (RegularFile.isOutside(folder, folder.resolve("reports"))) {
+      throw StoppedException.outsideProject(folder.resolve("reports"));
     }
     ProjectTemplates templates = ProjectTemplates.of(folder);
     Project project = new Project(new DiskFolder(folder), templates.names());
@@ -68,8 +68,8 @@ public record CommandContext(
     return Fingerprint.of(inputs, templates, program, madeDate);
   }
 
-  /** The report of this name, ready to be made, or every problem of its front matter. */
-  public Checked<ReportBuild> making(String report) {
+  /** Returns the build of the report with this name, or all problems of its front matter. */
+  public Checked<ReportBuild> reportBuild(String report) {
     if (!templates.problems().isEmpty()) {
       return Checked.refused(templates.problems());
     }
@@ -91,7 +91,7 @@ public record CommandContext(
                             .then(a -> Checked.good(new LibraryBuild(library, a, this)))));
   }
 
-  /** The rows that are known of a library, for its plan and with these range tests. */
+  /** Returns the cached rows of a library, for its plan and with these range tests. */
   RowCache memory(LibraryPlan plan, List<InputHash> rangeTests) {
     return remembers
         ? RowCache.of(
@@ -101,7 +101,7 @@ public record CommandContext(
         : RowCache.none();
   }
 
-  /** Paths of the folder's own templates, and where they may be. */
+  /** Returns the paths of the project's own templates and of their possible locations. */
   List<String> templatePaths() {
     List<String> paths = new ArrayList<>(List.of(ProjectTemplates.FOLDER));
     templates.files().forEach(file -> paths.add(file.path()));
@@ -112,8 +112,8 @@ public record CommandContext(
     return new PublishedFolder(reports, report);
   }
 
-  /** The names asked for, or those of all reports if none is. */
-  public List<String> asked(Request request) {
+  /** Returns the requested names, or those of all reports if none is requested. */
+  public List<String> requestedReports(Request request) {
     return request.names().isEmpty() ? project.reportNames() : request.names();
   }
 }

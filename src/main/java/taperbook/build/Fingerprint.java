@@ -9,7 +9,7 @@ import taperbook.session.InputFile;
 import taperbook.session.InputHash;
 import taperbook.workspace.ProjectTemplates;
 
-/** One hash over all that a report depends on: its inputs, templates, and the program. */
+/** A hash of everything that a report depends on: its inputs, templates, and the program. */
 final class Fingerprint {
   private Fingerprint() {}
 

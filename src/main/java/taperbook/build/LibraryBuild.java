@@ -23,45 +23,47 @@ import taperbook.workspace.InputTables;
 import taperbook.workspace.Project;
 
 /**
- * Makes a library: the stages in their order, session by session up to the row, and then all rows
- * together. A session that is refused does not keep the others from being shown; it is named on the
- * page, and its problems are told.
+ * Builds a library: processes session by session up to its row, and then all rows together. A
+ * session with errors does not prevent the others from being shown; the page names it, and its
+ * problems are reported.
  */
 final class LibraryBuild implements ReportBuild {
-  /** Share of the work that is done when all sessions are read; about so for a hundred. */
+  /**
+   * Share of the work that is done when all sessions are read; approximate, for a hundred sessions.
+   */
   private static final double WRITING = 0.6;
 
   private final LibraryPlan plan;
   private final InputFile article;
-  private final CommandContext workshop;
+  private final CommandContext commandContext;
 
-  /** The files, from when they were last read. */
+  /** The files as of the last time they were read. */
   private final List<InputHash> inputs = new ArrayList<>();
 
-  LibraryBuild(LibraryPlan plan, InputFile article, CommandContext workshop) {
+  LibraryBuild(LibraryPlan plan, InputFile article, CommandContext commandContext) {
     this.plan = plan;
     this.article = article;
-    this.workshop = workshop;
+    this.commandContext = commandContext;
   }
 
   @Override
   public String fingerprint() {
-    Project project = workshop.project();
+    Project project = commandContext.project();
     inputs.clear();
     inputs.add(article.withoutContent());
     project.strayProblems().forEach(stray -> inputs.add(LibraryIntake.strayMark(stray)));
     project.rangeTestNames().forEach(name -> inputs.addAll(project.rangeTestHashes(name)));
     OrderedExecutor.each(project.sessionNames(), project::sessionHashes, inputs::addAll);
-    return workshop.fingerprint(inputs);
+    return commandContext.fingerprint(inputs);
   }
 
   @Override
   public List<String> paths() {
-    Project project = workshop.project();
+    Project project = commandContext.project();
     if (!project.strayProblems().isEmpty()) {
       return List.of();
     }
-    Set<String> paths = new TreeSet<>(workshop.templatePaths());
+    Set<String> paths = new TreeSet<>(commandContext.templatePaths());
     paths.addAll(project.sessionFolders());
     inputs.forEach(input -> paths.add(input.path()));
     return List.copyOf(paths);
@@ -84,7 +86,7 @@ final class LibraryBuild implements ReportBuild {
                 Checked.good(
                     new Made(
                         files,
-                        workshop.fingerprint(intake.inputs()),
+                        commandContext.fingerprint(intake.inputs()),
                         intake.problems(),
                         summary(job.result()),
                         List.of())));
@@ -97,7 +99,7 @@ final class LibraryBuild implements ReportBuild {
 
   @Override
   public Findings findings() {
-    LibraryIntake intake = intake(false, ProgressListener.UNHEARD);
+    LibraryIntake intake = intake(false, ProgressListener.NONE);
     if (intake.result().rows().isEmpty()) {
       return new Findings(empty(intake), Optional.empty());
     }
@@ -107,18 +109,19 @@ final class LibraryBuild implements ReportBuild {
   }
 
   /**
-   * All sessions of the folder, read and measured.
+   * Reads and measures all sessions of the folder.
    *
-   * @param remembering whether rows that are known are taken as they are
-   * @param steps hears of each session
+   * @param remembering whether cached rows are used
+   * @param steps is notified of each session
    */
   LibraryIntake intake(boolean remembering, ProgressListener steps) {
     LibraryIntake intake = LibraryIntake.with(plan, article);
-    Project project = workshop.project();
+    Project project = commandContext.project();
     intake.strays(project.strayProblems());
     project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
     if (remembering) {
-      intake.remember(workshop.memory(plan, intake.inputs().subList(1, intake.inputs().size())));
+      intake.remember(
+          commandContext.memory(plan, intake.inputs().subList(1, intake.inputs().size())));
     }
     List<String> names = project.sessionNames();
     AtomicInteger taken = new AtomicInteger();
@@ -142,7 +145,7 @@ final class LibraryBuild implements ReportBuild {
             SourceLocation.file(article.path()),
             "no session in sessions/ that can be used",
             "at least one session for a library",
-            workshop.project().sessionNames().isEmpty()
+            commandContext.project().sessionNames().isEmpty()
                 ? "add a session"
                 : "mend the sessions that are there"));
     return all;
@@ -156,7 +159,7 @@ final class LibraryBuild implements ReportBuild {
     if (!result.isLarge()) {
       attached.addAll(intake.attached());
     }
-    for (InputFile template : workshop.templates().files()) {
+    for (InputFile template : commandContext.templates().files()) {
       inputs.add(template.withoutContent());
       if (!attached.isEmpty()) {
         attached.add(template);
@@ -165,12 +168,12 @@ final class LibraryBuild implements ReportBuild {
     return new LibraryJob(
         result,
         LibraryFigures.draw(result),
-        workshop.templates().withBuiltIn(),
+        commandContext.templates().withBuiltIn(),
         inputs,
         attached,
         InputTables.of(attached),
-        workshop.madeDate().of(result),
-        workshop.program().name());
+        commandContext.madeDate().of(result),
+        commandContext.program().name());
   }
 
   private static List<String> summary(LibraryResult result) {

@@ -20,15 +20,15 @@ import taperbook.session.Session;
 import taperbook.workspace.VisitedSession;
 
 /**
- * Takes the sessions of a folder into a library, one after the other: each is read, checked and
+ * Adds the sessions of a folder to a library, one after the other: each is read, checked and
  * measured, and only its row, its hashes and its problems are kept. The files themselves are kept
  * while they are few enough to be attached to the PDF.
  */
 public final class LibraryIntake {
-  /** Most problems of a folder that the page lists; the command tells them all. */
-  private static final int MOST_REASONS = 3;
+  /** Maximum number of a folder's problems that the page lists; the command reports all of them. */
+  private static final int MAX_REASONS = 3;
 
-  /** Spread between runs from elsewhere: none is known. */
+  /** Spread between runs from other sources: none is known. */
   private static final double NO_RUN_SPREAD = 0;
 
   private final LibraryPlan plan;
@@ -45,19 +45,19 @@ public final class LibraryIntake {
     this.plan = plan;
   }
 
-  /** An intake whose first file is the library's own text. */
+  /** Creates an intake whose first file is the library's own text. */
   static LibraryIntake with(LibraryPlan plan, InputFile article) {
     LibraryIntake intake = new LibraryIntake(plan);
     intake.keep(List.of(article), List.of(article.withoutContent()));
     return intake;
   }
 
-  /** An intake for the sake of a row alone. */
+  /** Creates an intake that only produces rows. */
   public static LibraryIntake withoutArticle(LibraryPlan plan) {
     return new LibraryIntake(plan);
   }
 
-  /** Notes entries of the folder that cannot even be read, such as names that are not allowed. */
+  /** Records entries of the folder that cannot be read, such as invalid names. */
   void strays(List<Problem> strays) {
     problems.addAll(strays);
     for (Problem stray : strays) {
@@ -66,36 +66,36 @@ public final class LibraryIntake {
     }
   }
 
-  /** Stands for such an entry in the fingerprint; not a file. */
+  /** Represents such an entry in the fingerprint; not a file. */
   static InputHash strayMark(Problem stray) {
     return new InputHash(stray.sentence(), "", 0);
   }
 
-  /** Takes known rows from a memory from now on, and keeps rows in it. */
+  /** Enables a cache: known rows are taken from it, and new rows are added to it. */
   void remember(RowCache rows) {
     memory = rows;
   }
 
-  /** Keeps the rows for the next run. */
+  /** Writes the rows to the cache. */
   void keepRows() {
     memory.write();
   }
 
-  /** Takes a range test in; all of them come before the first session. */
+  /** Adds a range test; all range tests must be added before the first session. */
   public void rangeTest(String name, VisitedSession<RangeTest> visited) {
     Checked<RangeTest> test = visited.value();
     keep(visited.files(), visited.hashes());
     test.value().ifPresent(rangeTests::add);
-    tell(name, "range test", test);
+    report(name, "range test", test);
   }
 
   /**
    * A session that was read and measured.
    *
    * @param name name of its folder
-   * @param row its row, or every problem of its files
+   * @param row its row, or all problems of its files
    * @param files its files that could be read
-   * @param hashes all its files by name and hash
+   * @param hashes path and hash of all its files
    */
   record Measured(
       String name, Checked<LibraryRow> row, List<InputFile> files, List<InputHash> hashes) {
@@ -105,7 +105,10 @@ public final class LibraryIntake {
     }
   }
 
-  /** Checks and measures a session; nothing is taken in yet, so several may be at once. */
+  /**
+   * Checks and measures a session without adding it; several sessions may be processed
+   * concurrently.
+   */
   public Measured measured(String name, VisitedSession<Session> visited) {
     Checked<LibraryRow> row =
         memory
@@ -119,17 +122,20 @@ public final class LibraryIntake {
     return LibraryMetrics.measure(plan, session, rangeTests);
   }
 
-  /** Takes a session in, or notes why not. */
+  /** Adds a session, or records why it is left out. */
   public void take(Measured session) {
     keep(session.files(), session.hashes());
     session.row().value().ifPresent(rows::add);
     if (session.row().problems().isEmpty()) {
       session.row().value().ifPresent(row -> memory.keep(key(session.hashes()), row));
     }
-    tell(session.name(), "session", session.row());
+    report(session.name(), "session", session.row());
   }
 
-  /** Names and hashes of a session's files: the row follows from these bytes and the plan. */
+  /**
+   * Returns the paths and hashes of a session's files: the row follows from these bytes and the
+   * plan.
+   */
   private static String key(List<InputHash> files) {
     StringBuilder key = new StringBuilder();
     files.forEach(f -> key.append(f.path()).append(' ').append(f.sha256()).append('\n'));
@@ -146,17 +152,17 @@ public final class LibraryIntake {
     }
   }
 
-  private void tell(String name, String kind, Checked<?> checked) {
+  private void report(String name, String kind, Checked<?> checked) {
     List<Problem> all = checked.problems();
     problems.addAll(all);
     if (checked.isUsable()) {
       return;
     }
-    List<String> sentences = all.stream().map(Problem::sentence).limit(MOST_REASONS).toList();
+    List<String> sentences = all.stream().map(Problem::sentence).limit(MAX_REASONS).toList();
     leftOut.add(new LeftOut(name, kind, sentences, all.size() - sentences.size()));
   }
 
-  /** The rows of all that was taken in. */
+  /** Returns the library of all rows that were added. */
   public LibraryResult result() {
     return new LibraryResult(
         plan,
@@ -167,7 +173,7 @@ public final class LibraryIntake {
         VehicleRanking.of(rows, LibraryPlan.DAY_TIME, NO_RUN_SPREAD));
   }
 
-  /** Drives that differ from the first of their vehicle in speed or weather. */
+  /** Returns the drives that differ in speed or weather from the first drive of their vehicle. */
   private List<String> unusedDrives() {
     return rows.stream()
         .map(row -> row.about().vehicle())
@@ -179,17 +185,17 @@ public final class LibraryIntake {
         .toList();
   }
 
-  /** Every file by name and hash, in the order it was taken in. */
+  /** Returns path and hash of every file, in the order of addition. */
   List<InputHash> inputs() {
     return List.copyOf(inputs);
   }
 
-  /** The files themselves; none if there are too many bytes of them. */
+  /** Returns the files themselves; none if they are too large. */
   List<InputFile> attached() {
     return List.copyOf(attached);
   }
 
-  /** Every problem met. */
+  /** Returns all problems that were found. */
   public List<Problem> problems() {
     List<Problem> all = new ArrayList<>(problems);
     all.addAll(DuplicateReadings.check(inputs));

@@ -19,10 +19,10 @@ import taperbook.workspace.MetricRerun;
 import taperbook.workspace.Project;
 import taperbook.workspace.ProjectTemplates;
 
-/** Measures a report again from files in memory. */
+/** Recomputes the numbers of a report from files in memory. */
 final class MetricReruns implements MetricRerun {
-  /** Measures nothing again: moves are told by their size alone, without causes. */
-  static final MetricRerun NOT =
+  /** Recomputes nothing: moves are reported by their size only, without causes. */
+  static final MetricRerun NONE =
       new MetricRerun() {
         @Override
         public Optional<NumbersFile> numbers(Map<String, InputFile> files, int redraw) {
@@ -30,7 +30,8 @@ final class MetricReruns implements MetricRerun {
         }
 
         @Override
-        public boolean askAlike(Map<String, InputFile> one, Map<String, InputFile> other) {
+        public boolean requestSameNumbers(
+            Map<String, InputFile> one, Map<String, InputFile> other) {
           return true;
         }
 
@@ -46,11 +47,11 @@ final class MetricReruns implements MetricRerun {
   private final NumberFormatter wording;
 
   /**
-   * Of a report.
+   * Creates a recomputation for a report.
    *
-   * @param plan what it asks for now
-   * @param templates the folder's own templates
-   * @param ground the windows that are taken over from what was published before
+   * @param plan the current plan of the report
+   * @param templates the project's own templates
+   * @param ground the windows that are taken from the published version
    */
   MetricReruns(ReportPlan plan, ProjectTemplates templates, Optional<CommonGround> ground) {
     this.plan = plan;
@@ -80,7 +81,7 @@ final class MetricReruns implements MetricRerun {
   }
 
   @Override
-  public boolean askAlike(Map<String, InputFile> one, Map<String, InputFile> other) {
+  public boolean requestSameNumbers(Map<String, InputFile> one, Map<String, InputFile> other) {
     Optional<ReportPlan> before = plan(project(one));
     Optional<ReportPlan> after = plan(project(other));
     return before.isPresent()

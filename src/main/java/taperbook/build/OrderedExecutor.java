@@ -12,9 +12,9 @@ import java.util.function.Function;
 import taperbook.workspace.StoppedException;
 
 /**
- * Works on many things at once, on as many threads as there are processors, and hands over what
- * comes of them one at a time in their own order. Only a few are under way at any time, so that
- * memory does not grow with their number.
+ * Processes items concurrently, with one thread per processor, and delivers the results
+ * sequentially in the order of the items. The number of items in progress is bounded, so that
+ * memory use does not grow with the number of items.
  */
 final class OrderedExecutor {
   private static final int UNDER_WAY_FOR_EACH_THREAD = 2;
@@ -22,10 +22,10 @@ final class OrderedExecutor {
   private OrderedExecutor() {}
 
   /**
-   * Does the work on each item and takes each outcome.
+   * Processes each item and delivers each result.
    *
-   * @param work done on several threads at once; must not change anything they share
-   * @param take done on the calling thread, in the order of the items
+   * @param work called on several threads concurrently; must not change shared state
+   * @param take called on the calling thread, in the order of the items
    */
   static <A, B> void each(List<A> items, Function<A, B> work, Consumer<B> take) {
     int threads = Math.min(Runtime.getRuntime().availableProcessors(), items.size());
@@ -56,7 +56,7 @@ final class OrderedExecutor {
     return thread;
   }
 
-  /** The outcome, or what the work threw. */
+  /** Returns the result of the work, or rethrows its exception. */
   private static <B> B outcome(Future<B> future) {
     try {
       return future.get();

@@ -52,12 +52,12 @@ import taperbook.workspace.ReportSources;
 import taperbook.workspace.Revision;
 
 /**
- * The stages in their order, one line each: read and check (in {@link Project}), measure, hold the
- * article's figures against it, draw, write. Data flows one way, and this is the only place where
- * one stage's result becomes the next one's input.
+ * The stages in order: read and check (in {@link Project}), measure, check the article's figures
+ * against the results, draw, write. Data flows in one direction, and this is the only place where
+ * the result of one stage becomes the input of the next.
  */
 public final class Pipeline {
-  /** Shares of the work that are done when a step begins, as counted on the demo. */
+  /** Shares of the work that are done when a step begins, measured on the demo. */
   private static final double MEASURING = 0.02;
 
   private static final double REVISING = 0.55;
@@ -77,21 +77,21 @@ public final class Pipeline {
     this.madeDate = madeDate;
   }
 
-  /** What a report says, with the files it is made into. */
+  /** The result of a report with its output files. */
   record Made(ReportResult result, ReportFiles files) {}
 
   /**
-   * All files of a report, or every problem on the way.
+   * Creates all files of a report, or returns all problems.
    *
    * @param earlier the versions of it that were published
-   * @param steps hears how far it has come
+   * @param steps receives progress
    */
   Checked<Made> make(ReportSources sources, PublishedVersions earlier, ProgressListener steps) {
     steps.begin(MEASURING, "measuring");
-    TemplateWarmUp rehearsal =
+    TemplateWarmUp warmUp =
         TemplateWarmUp.begin(templates.withBuiltIn(), sources.plan().style().template());
     Checked<ReportResult> measured = measured(sources, earlier);
-    rehearsal.end();
+    warmUp.end();
     return measured.then(
         result -> {
           steps.begin(REVISING, "comparing with what was published");
@@ -106,7 +106,7 @@ public final class Pipeline {
         });
   }
 
-  /** The windows that are taken over from what was published before. */
+  /** Returns the windows that are taken from the published version. */
   private static Optional<CommonGround> ground(ReportSources sources, PublishedVersions earlier) {
     ReportPlan plan = sources.plan();
     Set<String> sessions = new TreeSet<>(plan.subject().compare());
@@ -132,7 +132,9 @@ public final class Pipeline {
         .then(files -> Checked.good(new Made(result, kept(files, earlier, outcome))));
   }
 
-  /** The files with the published versions beside them, this one among them if it is published. */
+  /**
+   * Returns the files together with the published versions, including this one if it is published.
+   */
   private static ReportFiles kept(
       ReportFiles files, PublishedVersions earlier, Revision.Outcome outcome) {
     Map<String, byte[]> kept = new TreeMap<>(earlier.files());
@@ -145,11 +147,11 @@ public final class Pipeline {
   private Checked<Revision.Outcome> revised(
       ReportSources sources, PublishedVersions earlier, ReportResult result, MetricRerun again) {
     Revision revision = new Revision(sources.plan(), earlier, again);
-    return revision.withoutNumbers().orElseGet(() -> held(revision, sources, result));
+    return revision.withoutNumbers().orElseGet(() -> compared(revision, sources, result));
   }
 
-  /** Holds the numbers as they would be written against those of the earlier versions. */
-  private Checked<Revision.Outcome> held(
+  /** Compares the numbers in their written form with those of the earlier versions. */
+  private Checked<Revision.Outcome> compared(
       Revision revision, ReportSources sources, ReportResult result) {
     List<InputFile> inputs = inputs(sources);
     byte[] json = new NumbersJson(result, inputs).bytes();
@@ -157,7 +159,7 @@ public final class Pipeline {
         .then(numbers -> revision.of(numbers, inputs, program.name()));
   }
 
-  /** What making the report would meet; nothing is kept. */
+  /** Checks the report as if it were created, without keeping anything. */
   ReportBuild.Findings findings(ReportSources sources, PublishedVersions earlier) {
     Checked<ReportResult> measured = measured(sources, earlier);
     List<Problem> all = new ArrayList<>(measured.problems());
@@ -165,7 +167,7 @@ public final class Pipeline {
     figures.ifPresent(f -> all.addAll(f.problems()));
     if (measured.value().isPresent()) {
       ReportResult result = measured.value().get();
-      Checked<Revision.Outcome> revised = revised(sources, earlier, result, MetricReruns.NOT);
+      Checked<Revision.Outcome> revised = revised(sources, earlier, result, MetricReruns.NONE);
       all.addAll(revised.problems());
       List<Correction> corrections =
           revised.value().map(Revision.Outcome::corrections).orElse(List.of());
@@ -174,12 +176,12 @@ public final class Pipeline {
     return new ReportBuild.Findings(all, figures);
   }
 
-  /** What is measured for a report of which nothing was published; nothing is drawn or written. */
+  /** Measures a report as if no version of it had been published; nothing is drawn or written. */
   public Checked<ReportResult> measured(ReportSources sources) {
     return withTwins(sources, measured(project, sources.plan(), Again.NO));
   }
 
-  /** As it was measured, with a notice of sessions that have the same readings. */
+  /** Adds a notice for sessions that have the same readings. */
   private static Checked<ReportResult> withTwins(
       ReportSources sources, Checked<ReportResult> measured) {
     List<Problem> problems = new ArrayList<>(measured.problems());
@@ -188,13 +190,13 @@ public final class Pipeline {
     return new Checked<>(measured.value(), problems);
   }
 
-  /** What is measured for a report, on the windows that were published. */
+  /** Measures a report on the windows of its published version. */
   public Checked<ReportResult> measured(ReportSources sources, PublishedVersions earlier) {
     Again again = new Again(ground(sources, earlier), 0);
     return withTwins(sources, measured(project, sources.plan(), again));
   }
 
-  /** What is measured for a report on a project. */
+  /** Measures a report on a project. */
   static Checked<ReportResult> measured(Project project, ReportPlan plan, Again again) {
     ReportPlan.Subject subject = plan.subject();
     List<String> names = new ArrayList<>(List.of(subject.session()));

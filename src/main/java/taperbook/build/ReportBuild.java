@@ -9,62 +9,60 @@ import taperbook.format.NumberFormatter;
 import taperbook.output.ReportFiles;
 import taperbook.prosecheck.ArticleFigures;
 
-/** A report that can be made: what it depends on, and how it is made. */
+/** A report that is ready to be built: its dependencies, and how to build it. */
 public interface ReportBuild {
-  /** One hash over all that the report would be made from now. */
+  /** Returns a hash of everything that the report depends on at present. */
   String fingerprint();
 
   /**
-   * Paths of everything that the fingerprint is found from, folders that are listed among it; none
-   * if it cannot be told by paths.
+   * Returns the paths that the fingerprint depends on, including folders that are listed; empty if
+   * paths do not determine it.
    */
   List<String> paths();
 
   /**
-   * The report, or every problem on the way.
+   * Builds the report, or returns all problems.
    *
-   * @param steps hears how far it has come
+   * @param steps receives progress
    */
   Checked<Made> make(ProgressListener steps);
 
-  /** Words for its numbers. */
+  /** Returns the formatter for its numbers. */
   NumberFormatter wording();
 
-  /** What making the report would meet; nothing is kept. */
+  /** Checks the report as if it were built, without keeping anything. */
   Findings findings();
 
   /**
-   * What making a report would meet.
+   * Result of checking a report.
    *
-   * @param problems every problem
-   * @param figures the figures typed by hand in the article, if there are results to hold them
-   *     against
+   * @param problems all problems
+   * @param figures the figures typed by hand in the article, if there are results to compare them
+   *     with
    */
   record Findings(List<Problem> problems, Optional<ArticleFigures> figures) {
-    /** Copies the list. */
     public Findings {
       problems = List.copyOf(problems);
     }
   }
 
   /**
-   * A report that was made.
+   * A report that was built.
    *
    * @param files its files
-   * @param fingerprint hash over all that it was really made from
-   * @param told problems that did not keep it from being made, errors among them
-   * @param summary what the tester should see without opening it
-   * @param headline the numbers at its head
+   * @param fingerprint hash of everything that it was actually built from
+   * @param problems problems that did not prevent the build, including errors
+   * @param summary what the tester should see without opening the report
+   * @param headline the numbers at its top
    */
   record Made(
       ReportFiles files,
       String fingerprint,
-      List<Problem> told,
+      List<Problem> problems,
       List<String> summary,
       List<Printed> headline) {
-    /** Copies the lists. */
     public Made {
-      told = List.copyOf(told);
+      problems = List.copyOf(problems);
       summary = List.copyOf(summary);
       headline = List.copyOf(headline);
     }
@@ -75,10 +73,9 @@ public interface ReportBuild {
    *
    * @param label its name
    * @param value its value with its unit
-   * @param intervals the ways in which its interval may be printed
+   * @param intervals the possible printed forms of its interval
    */
   record Printed(String label, String value, List<String> intervals) {
-    /** Copies the list. */
     public Printed {
       intervals = List.copyOf(intervals);
     }

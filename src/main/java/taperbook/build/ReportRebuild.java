@@ -15,13 +15,15 @@ import taperbook.workspace.Project;
 import taperbook.workspace.ProjectTemplates;
 import taperbook.workspace.PublishedVersions;
 
-/** Makes a report again from what its PDF carries, in memory: no folder is read or written. */
+/**
+ * Rebuilds a report from the files embedded in its PDF, in memory: no folder is read or written.
+ */
 public final class ReportRebuild {
   private static final String TEMPLATES = ProjectTemplates.FOLDER + "/";
 
   private ReportRebuild() {}
 
-  /** The report that the carried files give, of the day that the PDF bears. */
+  /** Builds the report of the embedded files, with the date in the PDF. */
   public static Checked<ReportBuild.Made> of(CarriedReport carried) {
     Map<String, InputFile> own = new TreeMap<>();
     Map<String, InputFile> builtIn = new TreeMap<>();
@@ -37,7 +39,7 @@ public final class ReportRebuild {
                 Long.toString(carried.made().atStartOfDay(ZoneOffset.UTC).toEpochSecond())));
     Project project = new Project(new InMemoryFolder(own), templates.names());
     BuildInfo program = BuildInfo.ofThisProgram();
-    CommandContext workshop =
+    CommandContext commandContext =
         new CommandContext(
             project,
             templates,
@@ -47,8 +49,8 @@ public final class ReportRebuild {
             Path.of(""),
             report -> PublishedVersions.carried(report, own, carried.numbers()),
             false);
-    return workshop
-        .making(carried.numbers().report())
-        .then(making -> making.make(ProgressListener.UNHEARD));
+    return commandContext
+        .reportBuild(carried.numbers().report())
+        .then(making -> making.make(ProgressListener.NONE));
   }
 }

@@ -22,10 +22,10 @@ import taperbook.input.folder.RegularFile;
 import taperbook.result.LibraryRow;
 
 /**
- * Rows of a library that were measured in an earlier run, each under a key that says from which
- * bytes. All rows of a file were measured in one context: by the same program, for the same plan,
- * with the same range tests; in another context none of them is known. A file whose hash does not
- * fit is taken for none.
+ * Cached rows of a library from an earlier run, each under a key that identifies the input bytes.
+ * All rows of a cache file were measured in one context: by the same program, for the same plan,
+ * with the same range tests. Rows from another context are ignored, as is a file whose hash does
+ * not match.
  */
 public final class RowCache {
   private static final String HEAD = "taperbook rows 2";
@@ -42,36 +42,36 @@ public final class RowCache {
     this.known = known;
   }
 
-  /** Knows nothing and keeps nothing. */
+  /** Returns a cache that stores nothing. */
   public static RowCache none() {
     return new RowCache(Optional.empty(), "", Map.of());
   }
 
   /**
-   * What is known in a context.
+   * Returns the cache for a context.
    *
    * @param reports the folder of reports
    * @param library name of the library
-   * @param context all that rows depend on beside the files of their session
+   * @param context everything that rows depend on besides the files of their session
    */
   public static RowCache of(Path reports, String library, String context) {
     Path file = reports.resolve("." + library + ".rows");
     return new RowCache(Optional.of(file), context, read(file, context));
   }
 
-  /** The row that was measured from what the key names; may be asked on several threads at once. */
+  /** Returns the row that was measured from the files that the key identifies; thread-safe. */
   public Optional<LibraryRow> find(String key) {
     return Optional.ofNullable(known.get(key));
   }
 
-  /** Keeps a row for the next run. */
+  /** Stores a row for the next run. */
   public void keep(String key, LibraryRow row) {
     if (file.isPresent()) {
       kept.put(key, row);
     }
   }
 
-  /** Writes what was kept, if it is not what is there already; a failure costs time, no more. */
+  /** Writes the rows unless the file already contains them; a failure only costs time. */
   public void write() {
     if (file.isEmpty() || kept.keySet().equals(known.keySet())) {
       return;
@@ -85,7 +85,7 @@ public final class RowCache {
       try {
         Files.deleteIfExists(fresh);
       } catch (IOException again) {
-        // The next run writes over it.
+        // The next run overwrites the file.
       }
     }
   }
@@ -109,14 +109,14 @@ public final class RowCache {
 
   private static Map<String, LibraryRow> read(Path file, String context) {
     try {
-      return RegularFile.isThere(file) && isWhole(file) ? rows(file, context) : Map.of();
+      return RegularFile.exists(file) && isWhole(file) ? rows(file, context) : Map.of();
     } catch (IOException | RuntimeException | OutOfMemoryError e) {
-      // What cannot be read, or claims to be larger than memory, was not written by this program.
+      // A file that cannot be read or that is larger than memory was not written by this program.
       return Map.of();
     }
   }
 
-  /** True if the file ends with the hash of all before. */
+  /** Returns true if the file ends with the hash of its preceding content. */
   private static boolean isWhole(Path file) throws IOException {
     long content = Files.size(file) - HASH_BYTES;
     MessageDigest hash = sha256();

@@ -27,7 +27,7 @@ import taperbook.session.Input;
 import taperbook.session.Origin;
 import taperbook.session.RowRun;
 
-/** Reads the rows that {@link RowWriter} wrote. Texts that many rows share are kept once. */
+/** Parses the output of {@link RowWriter}. Texts that many rows share are stored once. */
 final class RowParser {
   private final DataInputStream in;
   private final List<String> texts = new ArrayList<>();
@@ -46,7 +46,8 @@ final class RowParser {
 
   LibraryRow row() throws IOException {
     String session = text();
-    LibraryRow.About about = new LibraryRow.About(text(), perhaps(), perhaps(), perhaps(), text());
+    LibraryRow.About about =
+        new LibraryRow.About(text(), optional(), optional(), optional(), text());
     int count = in.readInt();
     List<ReportNumber> numbers = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -61,7 +62,7 @@ final class RowParser {
     return new LibraryRow(session, about, new Numbers(numbers), curve, kinds);
   }
 
-  private Optional<String> perhaps() throws IOException {
+  private Optional<String> optional() throws IOException {
     return in.readBoolean() ? Optional.of(text()) : Optional.empty();
   }
 

@@ -19,7 +19,7 @@ import taperbook.session.Caveat;
 import taperbook.session.Origin;
 import taperbook.session.RowRun;
 
-/** Writes rows so that {@link RowParser} gives them back, every digit of every number. */
+/** Writes rows so that {@link RowParser} restores every digit of every number. */
 final class RowWriter {
   private final DataOutputStream out;
   private final Map<String, Integer> numbers = new HashMap<>();
@@ -28,7 +28,7 @@ final class RowWriter {
     this.out = out;
   }
 
-  /** A text by its number, and when it is first met with its bytes: most are met again. */
+  /** Writes the index of a text, followed by its bytes on first occurrence: most texts repeat. */
   void text(String text) throws IOException {
     Integer before = numbers.putIfAbsent(text, numbers.size());
     out.writeInt(before == null ? numbers.size() - 1 : before);
@@ -43,9 +43,9 @@ final class RowWriter {
   void row(LibraryRow row) throws IOException {
     text(row.session());
     text(row.about().vehicle());
-    perhaps(row.about().date());
-    perhaps(row.about().place());
-    perhaps(row.about().preconditioned());
+    optional(row.about().date());
+    optional(row.about().place());
+    optional(row.about().preconditioned());
     text(row.about().conditions());
     List<ReportNumber> all = row.numbers().all();
     out.writeInt(all.size());
@@ -59,7 +59,7 @@ final class RowWriter {
     }
   }
 
-  private void perhaps(Optional<String> text) throws IOException {
+  private void optional(Optional<String> text) throws IOException {
     out.writeBoolean(text.isPresent());
     if (text.isPresent()) {
       text(text.get());

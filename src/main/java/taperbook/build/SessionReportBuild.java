@@ -13,16 +13,17 @@ import taperbook.workspace.Project;
 import taperbook.workspace.PublishedVersions;
 import taperbook.workspace.ReportSources;
 
-/** Makes the report of a session. */
+/** Builds the report of a session. */
 final class SessionReportBuild implements ReportBuild {
   private final ReportSources sources;
   private final PublishedVersions earlier;
-  private final CommandContext workshop;
+  private final CommandContext commandContext;
 
-  SessionReportBuild(ReportSources sources, PublishedVersions earlier, CommandContext workshop) {
+  SessionReportBuild(
+      ReportSources sources, PublishedVersions earlier, CommandContext commandContext) {
     this.sources = sources;
     this.earlier = earlier;
-    this.workshop = workshop;
+    this.commandContext = commandContext;
   }
 
   @Override
@@ -30,12 +31,12 @@ final class SessionReportBuild implements ReportBuild {
     List<InputHash> inputs = new ArrayList<>();
     sources.files().forEach(f -> inputs.add(f.withoutContent()));
     sources.plan().heading().versionDay().ifPresent(d -> inputs.addAll(earlier.hashesBefore(d)));
-    return workshop.fingerprint(inputs);
+    return commandContext.fingerprint(inputs);
   }
 
   @Override
   public List<String> paths() {
-    Set<String> paths = new TreeSet<>(workshop.templatePaths());
+    Set<String> paths = new TreeSet<>(commandContext.templatePaths());
     for (InputFile file : sources.files()) {
       paths.add(file.path());
       if (file.path().startsWith(Project.SESSIONS)) {
@@ -48,7 +49,7 @@ final class SessionReportBuild implements ReportBuild {
 
   @Override
   public Checked<Made> make(ProgressListener steps) {
-    return workshop
+    return commandContext
         .pipeline()
         .make(sources, earlier, steps)
         .then(
@@ -67,6 +68,6 @@ final class SessionReportBuild implements ReportBuild {
 
   @Override
   public Findings findings() {
-    return workshop.pipeline().findings(sources, earlier);
+    return commandContext.pipeline().findings(sources, earlier);
   }
 }

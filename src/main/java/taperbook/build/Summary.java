@@ -7,7 +7,7 @@ import taperbook.result.CrossCheck;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 
-/** The few numbers that matter, for the tester to see without opening the report. */
+/** The most important numbers, shown to the tester without opening the report. */
 final class Summary {
   private final ReportResult result;
   private final NumberFormatter wording;
@@ -17,7 +17,7 @@ final class Summary {
     this.wording = new NumberFormatter(result.plan().style());
   }
 
-  /** The headline numbers that are measured, as the report prints them. */
+  /** Returns the measured headline numbers as the report prints them. */
   List<ReportBuild.Printed> printed() {
     return result.main().numbers().headline().stream()
         .filter(n -> n.withheld().isEmpty())
@@ -51,7 +51,7 @@ final class Summary {
     return wording.spread(number).orElseGet(() -> number.withheld().orElseThrow());
   }
 
-  /** The ways in which a report may print an interval. */
+  /** Returns the possible printed forms of an interval. */
   private List<String> intervals(ReportNumber number) {
     List<String> ways = new ArrayList<>(List.of(spread(number), wording.range(number)));
     wording.between(number).ifPresent(ways::add);

@@ -1,4 +1,4 @@
-/** The stages in their order: from sources to the files of a report or library. */
+/** The build stages in order: from sources to the files of a report or library. */
 @NullMarked
 package taperbook.build;
 

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 import taperbook.session.InputFile;
 import taperbook.uptodate.StatCacheUpdate;
 
-/** Which program this is. */
+/** Identifies this program. */
 public final class BuildInfo {
   private final String version;
   private @Nullable String content;
@@ -29,14 +29,14 @@ public final class BuildInfo {
     return new BuildInfo(version);
   }
 
-  /** Name and version in words. */
+  /** Returns the name and version. */
   public String name() {
     return "Taperbook " + version;
   }
 
   /**
-   * Hash of the program's own files, so that a report is made anew by a changed one. Found when it
-   * is first asked for, as most commands do not ask.
+   * Returns a hash of the program's own files, so that a changed program rebuilds reports. Computed
+   * on first use, because most commands do not need it.
    */
   public String content() {
     String known = content;
@@ -47,8 +47,8 @@ public final class BuildInfo {
     return known;
   }
 
-  /** Begins to keep what a project folder looks like to this program. */
-  public static StatCacheUpdate looks(Path folder, ReportDate madeDate) {
+  /** Starts to record the file status of a project folder for this program. */
+  public static StatCacheUpdate statCache(Path folder, ReportDate madeDate) {
     return StatCacheUpdate.begin(folder, ownPlace(), madeDate.fingerprint());
   }
 
@@ -61,9 +61,9 @@ public final class BuildInfo {
   }
 
   /**
-   * The jar, which names its libraries with their versions in its manifest; or the classes of a
-   * program that was not packed. Of the jar its list of contents will do, which tells name, size
-   * and CRC-32 of each file: to hash all of it would take a hundredth of a report's time.
+   * Hashes the jar, whose manifest names its libraries with their versions, or the classes of an
+   * unpackaged program. For a jar the central directory is sufficient, which contains the name,
+   * size and CRC-32 of each file: hashing the whole file would take a hundredth of a report's time.
    */
   private static String contentOf(Path place) {
     try {

@@ -5,7 +5,7 @@ import java.nio.ByteOrder;
 import java.util.Arrays;
 
 /**
- * The list of contents at the end of a jar.
+ * The central directory at the end of a jar.
  *
  * @see <a href="https://pkware.cachefly.net/webdocs/casestudies/APPNOTE.TXT">ZIP file format
  *     specification, 4.3.12 and 4.3.16</a>
@@ -17,7 +17,10 @@ final class JarDirectory {
 
   private JarDirectory() {}
 
-  /** The central directory of a jar; all of its bytes where that is not just before its end. */
+  /**
+   * Returns the central directory of a jar, or all of its bytes if the directory does not
+   * immediately precede the end record.
+   */
   static byte[] list(byte[] jar) {
     int end = jar.length - END_RECORD;
     if (end < 0) {

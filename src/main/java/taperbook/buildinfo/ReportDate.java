@@ -12,8 +12,9 @@ import taperbook.result.ReportResult;
 import taperbook.session.ConditionItem;
 
 /**
- * The day that produced files bear, never the day they happen to be made: {@code published} in the
- * front matter; else the environment's {@code SOURCE_DATE_EPOCH}; else the day of the session.
+ * The date that output files carry, which is never the date of the run: {@code published} in the
+ * front matter; otherwise the environment variable {@code SOURCE_DATE_EPOCH}; otherwise the date of
+ * the session.
  *
  * @see <a href="https://reproducible-builds.org/specs/source-date-epoch/">SOURCE_DATE_EPOCH</a>
  */
@@ -36,7 +37,7 @@ public final class ReportDate {
         .orElse(LocalDate.EPOCH);
   }
 
-  /** The day that a library bears: in place of a session's day the latest of all. */
+  /** Returns the date of a library; instead of a session's date, the latest of all sessions. */
   public LocalDate of(LibraryResult result) {
     return result
         .plan()
@@ -52,7 +53,7 @@ public final class ReportDate {
         .orElse(LocalDate.EPOCH);
   }
 
-  /** The day that a recording sheet bears, which has no session and no publication. */
+  /** Returns the date of a recording sheet, which has no session and no publication. */
   public LocalDate ofSheet() {
     return sourceDateEpoch().orElse(LocalDate.EPOCH);
   }
@@ -70,7 +71,7 @@ public final class ReportDate {
     }
   }
 
-  /** What of the environment the date may depend on. */
+  /** Returns the part of the environment that the date may depend on. */
   public String fingerprint() {
     return environment.getOrDefault("SOURCE_DATE_EPOCH", "");
   }

@@ -10,23 +10,23 @@ import java.util.Map;
 import java.util.Optional;
 import taperbook.diagnostics.EditDistance;
 
-/** The arguments of the process on their way to a {@link Request}. */
+/** Parses the arguments of the process into a {@link Request}. */
 public final class ArgumentParser {
-  private static final int MOST_EDITS = 2;
+  private static final int MAX_EDITS = 2;
 
   private final List<String> words = new ArrayList<>();
   private final Map<Option, String> options = new EnumMap<>(Option.class);
 
   private ArgumentParser() {}
 
-  /** What was asked for. */
-  public static Request understand(List<String> arguments) throws WrongUsage {
+  /** Parses the arguments. */
+  public static Request parse(List<String> arguments) throws WrongUsage {
     ArgumentParser understood = new ArgumentParser();
     understood.read(arguments);
     return understood.request();
   }
 
-  /** The command line was not understood. */
+  /** The command line is invalid. */
   public static final class WrongUsage extends Exception {
     private static final long serialVersionUID = 1;
 
@@ -86,7 +86,7 @@ public final class ArgumentParser {
     return new Request(command, words.subList(1, words.size()), path(folder), others);
   }
 
-  /** The command with a word. */
+  /** Returns the command with a name. */
   public static Command command(String word) throws WrongUsage {
     List<String> known = Arrays.stream(Command.values()).map(Command::word).toList();
     return Command.ofWord(word)
@@ -103,7 +103,7 @@ public final class ArgumentParser {
   private static String suggestion(String word, List<String> known) {
     Optional<String> near =
         known.stream()
-            .filter(w -> word.length() < 20 && EditDistance.between(w, word) <= MOST_EDITS)
+            .filter(w -> word.length() < 20 && EditDistance.between(w, word) <= MAX_EDITS)
             .findFirst();
     return near.map(w -> "; did you mean " + w + "?").orElse("");
   }

@@ -5,9 +5,9 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Carries out work on what a stranger wrote, with one bound on its time and one on its memory. Work
- * that reaches one of them is asked to end and left behind: libraries need not listen, but the
- * process ends and takes the thread with it.
+ * Runs work on untrusted input with a time limit and a memory limit. Work that exceeds a limit is
+ * interrupted and abandoned: libraries may ignore the interrupt, but the thread ends with the
+ * process.
  */
 public final class BoundedTask {
   private static final long STACK_BYTES = 16L << 20;
@@ -16,7 +16,7 @@ public final class BoundedTask {
 
   private BoundedTask() {}
 
-  /** Work reached a bound. */
+  /** Work exceeded a limit. */
   public static final class TooMuch extends Exception {
     private static final long serialVersionUID = 1;
     private final String words;
@@ -26,13 +26,13 @@ public final class BoundedTask {
       this.words = words;
     }
 
-    /** The bound, such as {@code 120 seconds}. */
+    /** Returns the limit, such as {@code 120 seconds}. */
     public String words() {
       return words;
     }
   }
 
-  /** The thread that does the work, and what came of it. */
+  /** The thread that does the work, with its result. */
   private static final class Worker<T> extends Thread {
     private final Supplier<T> work;
     private @Nullable T result;
@@ -55,11 +55,11 @@ public final class BoundedTask {
   }
 
   /**
-   * Returns what work gives.
+   * Runs work and returns its result.
    *
-   * @param seconds time that it may take
-   * @param bytes memory that may be in use meanwhile, after a collection
-   * @throws TooMuch if it takes more of either
+   * @param seconds time limit
+   * @param bytes limit of the memory in use during the work, after a collection
+   * @throws TooMuch if the work exceeds a limit
    */
   public static <T> T within(int seconds, long bytes, Supplier<T> work) throws TooMuch {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
@@ -73,7 +73,7 @@ public final class BoundedTask {
           throw new TooMuch(seconds == 1 ? "1 second" : seconds + " seconds");
         }
         if (worker.isAlive() && used() > bytes) {
-          // What is no longer needed may be most of it.
+          // Garbage may account for most of the memory in use.
           System.gc();
           if (used() > bytes) {
             worker.interrupt();

@@ -1,26 +1,26 @@
 package taperbook.cli;
 
 /**
- * Colour on a terminal, where it is used: by the eight colours of ECMA-48, which each terminal
- * shows in its own shades.
+ * Colours text on a terminal: uses the eight colours of ECMA-48, whose shades each terminal
+ * defines.
  *
- * @param used false where text stays as it is
+ * @param used false to leave text unchanged
  */
 record Colour(boolean used) {
   private static final String PLAIN = "\u001b[0m";
 
-  /** What a line is about. */
-  String strong(String text) {
+  /** Formats the subject of a line. */
+  String emphasized(String text) {
     return set("\u001b[1m", text);
   }
 
-  /** What went wrong. */
-  String bad(String text) {
+  /** Formats an error. */
+  String error(String text) {
     return set("\u001b[31m", text);
   }
 
-  /** What should be looked at. */
-  String doubtful(String text) {
+  /** Formats a warning. */
+  String warning(String text) {
     return set("\u001b[33m", text);
   }
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** A command, with every way to call it. Help, completion and reference are made from this list. */
+/** The commands, with their usages. Help, completion and reference are generated from this list. */
 public enum Command {
   REPORT(
       "report",
@@ -136,18 +136,18 @@ public enum Command {
       List.of(new Example("taperbook help explain", "the same as taperbook explain --help")));
 
   /**
-   * A way to call a command.
+   * A usage of a command.
    *
-   * @param word a word that chooses this way; empty if there is none
-   * @param slots the places behind it
-   * @param meaning what it does then
+   * @param word a keyword that selects this usage; may be empty
+   * @param slots its operands
+   * @param meaning what the command does in this usage
    */
   public record Usage(String word, List<OperandKind> slots, String meaning) {
     public Usage {
       slots = List.copyOf(slots);
     }
 
-    /** What goes behind the command's word. */
+    /** Returns the arguments that follow the command's name. */
     public String arguments() {
       List<String> parts = new ArrayList<>();
       if (!word.isEmpty()) {
@@ -159,10 +159,10 @@ public enum Command {
   }
 
   /**
-   * A call on the demo's files.
+   * An example that uses the demo's files.
    *
-   * @param call the whole line
-   * @param meaning what comes of it, in a few words
+   * @param call the whole command line
+   * @param meaning short description of the result
    */
   public record Example(String call, String meaning) {}
 
@@ -185,32 +185,31 @@ public enum Command {
     this.examples = List.copyOf(examples);
   }
 
-  /** The command with this word. */
+  /** Returns the command with this name. */
   public static Optional<Command> ofWord(String word) {
     return Arrays.stream(values()).filter(c -> c.word.equals(word)).findFirst();
   }
 
-  /** The word on the command line. */
+  /** Returns the name on the command line. */
   public String word() {
     return word;
   }
 
-  /** True if the command takes the option; all take {@code --folder}. */
+  /** Returns true if the command accepts the option; all accept {@code --folder}. */
   boolean takes(Option option) {
     return option == Option.FOLDER || options.contains(option);
   }
 
-  /** Every way to call it. */
   public List<Usage> usages() {
     return usages;
   }
 
-  /** Calls on the demo's files. */
+  /** Returns examples that use the demo's files. */
   public List<Example> examples() {
     return examples;
   }
 
-  /** What exit status 1 tells of it; empty if it never ends with 1. */
+  /** Returns the meaning of exit status 1; empty if the command never ends with 1. */
   String refused() {
     return refused;
   }

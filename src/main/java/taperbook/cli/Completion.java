@@ -13,11 +13,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The script by which a shell completes a command line, made from the lists of commands and
- * options. It looks into the folder by itself, since a shell waits for it at each press of a key.
+ * Generates shell completion scripts from the lists of commands and options. A script reads the
+ * project folder by itself, because the shell waits for it at each keystroke.
  *
- * <p>A place on the line is written {@code command/first word/words before}; the first script line
- * whose pattern fits it says what goes there.
+ * <p>A position on the line is written as {@code command/first word/preceding words}; the first
+ * script line whose pattern matches it determines the completions.
  */
 public final class Completion {
   private final boolean fish;
@@ -27,7 +27,7 @@ public final class Completion {
   }
 
   /**
-   * The script.
+   * Returns the script.
    *
    * @param shell one of the words of {@link OperandKind#SHELL}
    */
@@ -70,7 +70,7 @@ public final class Completion {
     }
   }
 
-  /** A line for each place on the command line where something fits. */
+  /** Returns a line for each position on the command line that has completions. */
   private String places() {
     Map<String, String> byPattern = new LinkedHashMap<>();
     for (Command command : Command.values()) {
@@ -108,7 +108,7 @@ public final class Completion {
     return "printf '%s\\n' " + words(words);
   }
 
-  /** A line for each command: its options. */
+  /** Returns a line with the options of each command. */
   private String options() {
     Map<String, String> byPattern = new LinkedHashMap<>();
     for (Command command : Command.values()) {
@@ -124,7 +124,7 @@ public final class Completion {
     return lines(byPattern);
   }
 
-  /** A line for each option with a value: what fits. */
+  /** Returns a line with the values of each option that takes one. */
   private String values() {
     Map<String, String> byPattern = new LinkedHashMap<>();
     valued()
@@ -144,7 +144,7 @@ public final class Completion {
     return lines.toString();
   }
 
-  /** For a shell that shows them: each command and option with what it is for. */
+  /** Returns each command and option with its description, for shells that display them. */
   private String described() {
     StringJoiner lines = new StringJoiner("");
     for (Command command : Command.values()) {

@@ -1,6 +1,6 @@
 package taperbook.cli;
 
-/** What a command ended with. */
+/** Exit statuses of a command. */
 public enum ExitStatus {
   DONE(0, "done"),
   INPUT_REFUSED(1, "input refused or PDF not verified; every reason was printed"),
@@ -15,12 +15,12 @@ public enum ExitStatus {
     this.meaning = meaning;
   }
 
-  /** The exit status of the process. */
+  /** Returns the exit status of the process. */
   public int code() {
     return code;
   }
 
-  /** What it tells, in a few words. */
+  /** Returns a short description. */
   public String meaning() {
     return meaning;
   }

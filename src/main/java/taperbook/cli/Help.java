@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What the program says of itself: all commands in short, or one with examples. */
+/** Help texts: an overview of all commands, or details of one with examples. */
 public final class Help {
   private static final int MEANING_AT = 33;
   private static final String MARGIN = "  ";
@@ -19,9 +19,9 @@ public final class Help {
   }
 
   /**
-   * Every command in short.
+   * Returns an overview of all commands.
    *
-   * @param width characters in a line
+   * @param width line width, characters
    */
   public static String overview(int width) {
     Help help = new Help(width);
@@ -49,9 +49,9 @@ public final class Help {
   }
 
   /**
-   * One command: how to call it, examples, options and exit statuses.
+   * Returns the help of one command: usage, examples, options and exit statuses.
    *
-   * @param width characters in a line
+   * @param width line width, characters
    */
   public static String of(Command command, int width) {
     Help help = new Help(width);

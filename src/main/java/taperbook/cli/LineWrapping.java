@@ -3,20 +3,20 @@ package taperbook.cli;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Breaks a line at its spaces so that it fits a terminal. */
+/** Wraps lines at spaces to fit a terminal. */
 public final class LineWrapping {
-  /** Below this many characters beside the indent, a line is left to the terminal. */
+  /** If fewer characters than this remain beside the indent, wrapping is left to the terminal. */
   private static final int LEAST = 20;
 
   private LineWrapping() {}
 
   /**
-   * The line in pieces that fit, where words allow it; what is aligned by two spaces or more stays
-   * so in the first piece.
+   * Splits a line into pieces that fit, as far as words permit. Columns that are aligned by two or
+   * more spaces stay aligned in the first piece.
    *
    * @param line the line, with its own indent
-   * @param hanging what each further piece begins with
-   * @param width characters in a line
+   * @param hanging prefix of each further piece
+   * @param width line width, characters
    */
   public static List<String> lines(String line, String hanging, int width) {
     List<String> pieces = new ArrayList<>();
@@ -39,8 +39,8 @@ public final class LineWrapping {
   }
 
   /**
-   * Where a piece ends: at its last space; but where the last column has no room of its own, before
-   * that column.
+   * Returns where a piece ends: at its last space, or before the last column if no part of that
+   * column fits.
    */
   private static int cut(String line, int hanging, int width) {
     int gap = line.lastIndexOf("  ", width);
@@ -48,10 +48,10 @@ public final class LineWrapping {
   }
 
   /**
-   * What the further pieces of a line begin with: room up to its last column, if columns are set
-   * apart by two spaces or more, and two spaces more than its own indent otherwise.
+   * Returns the prefix of the further pieces of a line: spaces up to its last column if columns are
+   * separated by two or more spaces, otherwise its own indent plus two spaces.
    *
-   * @param width characters in a line
+   * @param width line width, characters
    */
   static String hanging(String line, int width) {
     int indent = line.length() - line.stripLeading().length();

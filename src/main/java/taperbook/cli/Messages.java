@@ -8,11 +8,11 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.Severity;
 
 /**
- * Says things to the person: results on one stream, progress and problems on the other. On a
- * terminal lines are broken at words; in files and pipes each stays whole.
+ * Writes messages to the user: results to one stream, progress and problems to the other. Lines are
+ * wrapped on a terminal but not in files and pipes.
  *
- * <p>Whatever is printed goes through {@link Printable} here, in files and pipes as well, since a
- * name or a cell may hold codes that a terminal obeys.
+ * <p>All output is escaped with {@link Printable}, also in files and pipes, because a name or a
+ * cell may contain control sequences.
  */
 public final class Messages {
   private static final String HANGING = " ".repeat(14);
@@ -24,37 +24,39 @@ public final class Messages {
   private final Colour resultColour;
   private final Colour messageColour;
 
-  public Messages(PrintStream out, PrintStream err, ProcessContext surroundings) {
+  public Messages(PrintStream out, PrintStream err, ProcessContext processContext) {
     this.out = out;
     this.err = err;
-    this.terminal = surroundings.terminal();
-    this.progress = new ProgressLine(err, terminal, surroundings.pulse());
-    boolean allowed = surroundings.colourAllowed();
+    this.terminal = processContext.terminal();
+    this.progress = new ProgressLine(err, terminal, processContext.clock());
+    boolean allowed = processContext.colourAllowed();
     this.resultColour = new Colour(allowed && terminal.results());
     this.messageColour = new Colour(allowed && terminal.messages());
   }
 
-  /** A number of things in words, such as {@code 1 error} or {@code 2 errors}. */
+  /** Formats a count with its noun, such as {@code 1 error} or {@code 2 errors}. */
   public static String count(long number, String what) {
     return number + " " + what + (number == 1 ? "" : "s");
   }
 
-  /** Says what is going on, on a terminal only; the next message takes its place. */
+  /** Shows progress on a terminal only; the next message replaces it. */
   public void progress(int done, int all, String what) {
     progress.begin(done, all, what);
   }
 
-  /** Says what is going on within the thing that {@link #progress} named. */
+  /** Returns a listener that shows the steps within the item that {@link #progress} named. */
   public ProgressListener steps() {
     return progress::step;
   }
 
-  /** Takes away what was said to be going on. */
+  /** Removes the progress line. */
   public void endProgress() {
     progress.end();
   }
 
-  /** A line of result. It is not broken within an amount, where no-break spaces stand. */
+  /**
+   * Writes a line of results. It is not wrapped inside an amount, which contains no-break spaces.
+   */
   public void result(String text) {
     progress.clear();
     String line = Printable.of(text);
@@ -67,7 +69,7 @@ public final class Messages {
   }
 
   /**
-   * A text of many lines that is fitted to the width already.
+   * Writes a text of several lines that is already wrapped to the width.
    *
    * @see #width()
    */
@@ -76,69 +78,69 @@ public final class Messages {
     out.print(Printable.ofLines(text));
   }
 
-  /** Characters in a line of results. */
+  /** Returns the line width of results, characters. */
   public int width() {
-    return terminal.results() ? terminal.width() : Terminal.USUAL_WIDTH;
+    return terminal.results() ? terminal.width() : Terminal.DEFAULT_WIDTH;
   }
 
   /**
-   * What became of a thing.
+   * Writes the outcome of an item.
    *
-   * @param name the thing
-   * @param what what became of it, such as {@code refused}
+   * @param name the item
+   * @param what its outcome, such as {@code refused}
    */
   public void outcome(String name, String what) {
     progress.clear();
     boolean refused = what.startsWith("refused");
     String shown = Printable.of(what);
     out.println(
-        resultColour.strong(Printable.of(name))
+        resultColour.emphasized(Printable.of(name))
             + "  "
-            + (refused ? resultColour.bad(shown) : shown));
+            + (refused ? resultColour.error(shown) : shown));
   }
 
-  /** Every problem, place first. */
+  /** Writes all problems, each beginning with its place. */
   public void problems(List<Problem> problems) {
     progress.clear();
     for (Problem problem : problems) {
       boolean error = problem.severity() == Severity.ERROR;
       String word = problem.severity().word();
       err.println(
-          (error ? messageColour.bad(word) : messageColour.doubtful(word))
+          (error ? messageColour.error(word) : messageColour.warning(word))
               + "  "
-              + messageColour.strong(Printable.of(problem.place().toString())));
-      said("    found     " + problem.found(), HANGING);
-      said("    expected  " + problem.expected(), HANGING);
-      said("    to mend   " + problem.remedy(), HANGING);
+              + messageColour.emphasized(Printable.of(problem.place().toString())));
+      writeMessage("    found     " + problem.found(), HANGING);
+      writeMessage("    expected  " + problem.expected(), HANGING);
+      writeMessage("    to mend   " + problem.remedy(), HANGING);
       err.println("    [" + problem.code().slug() + "]");
     }
   }
 
-  /** A remark on the way. */
+  /** Writes a remark. */
   public void remark(String line) {
     progress.clear();
-    said(line, LineWrapping.hanging(line, terminal.width()));
+    writeMessage(line, LineWrapping.hanging(line, terminal.width()));
   }
 
-  private void said(String line, String hanging) {
+  private void writeMessage(String line, String hanging) {
     lines(Printable.of(line), hanging, terminal.messages()).forEach(err::println);
   }
 
-  /** Sees to it that all that was said is seen. */
+  /** Flushes all output. */
   public void flush() {
     out.flush();
     err.flush();
   }
 
-  /** Something outside the input stands in the way. */
+  /** Reports an obstacle other than invalid input. */
   public void stopped(String why) {
     progress.clear();
-    said("taperbook: " + why, "  ");
+    writeMessage("taperbook: " + why, "  ");
   }
 
-  /** The program failed. */
-  @SuppressWarnings("ReferenceEquality") // The very fault, and not one like it.
-  public void ourFault(Throwable fault) {
+  /** Reports a failure of the program. */
+  @SuppressWarnings("ReferenceEquality") // Compares identity, not equality
+  public void programFailed(Throwable fault) {
     progress.clear();
     err.println("taperbook: a fault of the program, not of your input. Nothing published changed.");
     err.println("Please report it with these lines and, if you can, the folder it happened in:");

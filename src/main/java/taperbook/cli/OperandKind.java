@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** A place behind a command's word: how help writes it, and what fits there. */
+/** Kinds of operands of a command: their form in help texts and their possible values. */
 public enum OperandKind {
   REPORT("NAME"),
   REPORTS("NAME ..."),
@@ -26,22 +26,25 @@ public enum OperandKind {
     this.words = List.of(words);
   }
 
-  /** How help writes it. */
+  /** Returns the form in help texts. */
   String written() {
     return written;
   }
 
-  /** The words that fit; empty if they depend on the folder, or anything new fits. */
+  /**
+   * Returns the possible values; empty if they depend on the folder or if any new value is
+   * possible.
+   */
   public List<String> words() {
     return this == COMMAND ? Arrays.stream(Command.values()).map(Command::word).toList() : words;
   }
 
-  /** True if more of the same may follow. */
+  /** Returns true if more operands of the same kind may follow. */
   boolean repeats() {
     return written.contains("...");
   }
 
-  /** Its name in a completion script. */
+  /** Returns the name in a completion script. */
   String scriptName() {
     return name().toLowerCase(Locale.ROOT);
   }

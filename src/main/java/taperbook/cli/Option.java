@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import taperbook.plan.Paper;
 
-/** An option of the command line. */
+/** Options of the command line. */
 public enum Option {
   FOLDER(
       "--folder",
@@ -40,7 +40,7 @@ public enum Option {
     this.meaning = meaning;
   }
 
-  /** The option that an argument names, by itself or with its value behind an equals sign. */
+  /** Returns the option that an argument names, with or without a value after an equals sign. */
   static Optional<Option> of(String argument) {
     return Arrays.stream(values())
         .filter(
@@ -50,27 +50,27 @@ public enum Option {
         .findFirst();
   }
 
-  /** The option as it is written. */
+  /** Returns the form on the command line. */
   String written() {
     return written;
   }
 
-  /** True if a value goes behind it. */
+  /** Returns true if the option takes a value. */
   boolean takesValue() {
     return !value.isEmpty();
   }
 
-  /** The values to choose from; empty if any will do. */
+  /** Returns the permitted values; empty if there is no such list. */
   List<String> choices() {
     return choices;
   }
 
-  /** True if a path goes behind it. */
+  /** Returns true if the value is a path. */
   boolean takesPath() {
     return value.equals("DIR") || value.equals("FILE");
   }
 
-  /** True if a value may go behind it. */
+  /** Returns true if a value is permitted. */
   boolean accepts(String given) {
     if (value.equals("SECONDS")) {
       return given.matches("[1-9][0-9]{0,4}");
@@ -78,7 +78,7 @@ public enum Option {
     return choices.isEmpty() || choices.contains(given);
   }
 
-  /** What goes behind it, in words. */
+  /** Returns a description of the permitted values. */
   String need() {
     return switch (value) {
       case "DIR" -> "the name of a folder";
@@ -88,13 +88,13 @@ public enum Option {
     };
   }
 
-  /** The option with what goes behind it, such as {@code --units km|mi}. */
+  /** Returns the option with its value, such as {@code --units km|mi}. */
   public String usage() {
     String behind = choices.isEmpty() ? value : String.join("|", choices);
     return behind.isEmpty() ? written : written + " " + behind;
   }
 
-  /** What it is for. */
+  /** Returns the description of the option. */
   public String meaning() {
     return meaning;
   }

@@ -3,25 +3,25 @@ package taperbook.cli;
 import java.util.Map;
 
 /**
- * What the process tells a command.
+ * The process environment of a command.
  *
  * @param environment environment variables
- * @param terminal where what is said is seen
- * @param pulse time
+ * @param terminal the terminal that messages are written to
+ * @param clock time
  */
-public record ProcessContext(Map<String, String> environment, Terminal terminal, WatchClock pulse) {
+public record ProcessContext(Map<String, String> environment, Terminal terminal, WatchClock clock) {
   /** Copies the environment. */
   public ProcessContext {
     environment = Map.copyOf(environment);
   }
 
-  /** Those of this process. */
+  /** Returns the context of this process. */
   public static ProcessContext ofProcess() {
     return new ProcessContext(
         System.getenv(), Terminal.ofProcess(System.getenv()), WatchClock.ofProcess());
   }
 
-  /** True if {@code NO_COLOR} leaves colour to the terminal. */
+  /** Returns true unless {@code NO_COLOR} disables colour. */
   boolean colourAllowed() {
     return environment.getOrDefault("NO_COLOR", "").isEmpty();
   }

@@ -4,8 +4,8 @@ import java.io.PrintStream;
 import taperbook.diagnostics.Printable;
 
 /**
- * A line on a terminal that says how far long work has come. It is painted again by a thread of its
- * own, so that the seconds go on; work of less than half a second shows nothing.
+ * A progress line on a terminal. A separate thread repaints it so that the elapsed seconds advance;
+ * work of less than half a second shows nothing.
  */
 final class ProgressLine {
   private static final String CLEAR_LINE = "\r\u001b[2K";
@@ -16,8 +16,8 @@ final class ProgressLine {
 
   private final PrintStream err;
   private final Terminal terminal;
-  private final WatchClock pulse;
-  private long begunNanos;
+  private final WatchClock clock;
+  private long startedNanos;
   private boolean atWork;
   private String shown = "";
   private int done;
@@ -26,34 +26,34 @@ final class ProgressLine {
   private double share;
   private String step = "";
 
-  ProgressLine(PrintStream err, Terminal terminal, WatchClock pulse) {
+  ProgressLine(PrintStream err, Terminal terminal, WatchClock clock) {
     this.err = err;
     this.terminal = terminal;
-    this.pulse = pulse;
+    this.clock = clock;
   }
 
-  /** The work on one of several things begins. */
-  synchronized void begin(int doneBefore, int ofAll, String itsName) {
+  /** Starts the work on one of several items. */
+  synchronized void begin(int doneBefore, int total, String itemName) {
     done = doneBefore;
-    all = ofAll;
-    name = itsName;
+    all = total;
+    name = itemName;
     step(0, "reading");
     if (!atWork && terminal.messages()) {
       atWork = true;
-      begunNanos = pulse.nanoTime();
+      startedNanos = clock.nanoTime();
       Thread painter = new Thread(this::paintOn, "progress");
       painter.setDaemon(true);
       painter.start();
     }
   }
 
-  /** A step of it begins. */
+  /** Starts a step of it. */
   synchronized void step(double shareDone, String what) {
     share = shareDone;
     step = what;
   }
 
-  /** Makes room for a message. */
+  /** Clears the line before a message. */
   synchronized void clear() {
     if (!shown.isEmpty()) {
       err.print(CLEAR_LINE);
@@ -62,7 +62,7 @@ final class ProgressLine {
     }
   }
 
-  /** The work is over. */
+  /** Ends the work. */
   synchronized void end() {
     clear();
     atWork = false;
@@ -72,7 +72,7 @@ final class ProgressLine {
   private synchronized void paintOn() {
     try {
       while (atWork) {
-        long nanos = pulse.nanoTime() - begunNanos;
+        long nanos = clock.nanoTime() - startedNanos;
         if (nanos >= QUIET_NANOS) {
           show(line(nanos / NANOS_PER_SECOND));
         }
@@ -83,7 +83,7 @@ final class ProgressLine {
     }
   }
 
-  /** Paints the line if it is another than the one that is seen, so that it does not flicker. */
+  /** Paints the line only if it has changed, to avoid flicker. */
   private void show(String line) {
     if (!line.equals(shown)) {
       err.print(CLEAR_LINE + line);
@@ -93,9 +93,9 @@ final class ProgressLine {
   }
 
   /**
-   * The line as it stands, one character short of the terminal's width.
+   * Returns the current line, one character shorter than the terminal's width.
    *
-   * @param seconds since the work began, s
+   * @param seconds time since the work began, s
    */
   synchronized String line(long seconds) {
     int filled = (int) (BAR_WIDTH * (done + share) / Math.max(1, all));

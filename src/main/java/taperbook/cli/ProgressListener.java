@@ -1,14 +1,14 @@
 package taperbook.cli;
 
-/** Hears how far the making of a report has come. */
+/** Receives progress while a report is built. */
 public interface ProgressListener {
-  /** Nobody listens. */
-  ProgressListener UNHEARD = (share, what) -> {};
+  /** Ignores progress. */
+  ProgressListener NONE = (share, what) -> {};
 
   /**
-   * A step begins.
+   * Called when a step begins.
    *
-   * @param share how much of the report is done, 0 to 1
+   * @param share share of the report that is done, 0 to 1
    * @param what the step, such as {@code measuring}
    */
   void begin(double share, String what);

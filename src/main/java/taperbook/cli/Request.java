@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A command line, understood.
+ * A parsed command line.
  *
  * @param command the command
- * @param names what follows its word
- * @param folder the folder that holds sessions/ and reports/
- * @param options the other options that were given, with their values
+ * @param names the operands
+ * @param folder the folder that contains sessions/ and reports/
+ * @param options the other options with their values
  */
 public record Request(
     Command command, List<String> names, Path folder, Map<Option, String> options) {

@@ -2,36 +2,36 @@ package taperbook.cli;
 
 import java.util.concurrent.locks.ReentrantLock;
 
-/** Time as {@code watch} lives in it: pauses, a stopwatch, and the wish to stop. */
+/** Time for {@code watch}: pauses, a stopwatch, and the request to stop. */
 public interface WatchClock {
   /**
    * Waits.
    *
-   * @param millis how long, ms
+   * @param millis duration, ms
    * @return false if the command is to stop
    */
   boolean pause(long millis);
 
-  /** A stopwatch, ns from some fixed moment. */
+  /** Returns the value of a stopwatch, ns, with an arbitrary origin. */
   long nanoTime();
 
-  /** Carries something out that is not to be cut off half-way. */
-  void whole(Runnable work);
+  /** Runs work that must not be interrupted. */
+  void runUninterrupted(Runnable work);
 
-  /** The pulse of this process, which Ctrl-C stops with exit status 0. */
+  /** Returns the clock of this process; Ctrl-C stops it with exit status 0. */
   static WatchClock ofProcess() {
     return new OfProcess();
   }
 
-  /** Sleeps; ends the process by itself when it is asked to stop. */
+  /** Sleeps, and ends the process when it is asked to stop. */
   final class OfProcess implements WatchClock {
     private final ReentrantLock working = new ReentrantLock();
-    private boolean begun;
+    private boolean started;
 
     @Override
     public boolean pause(long millis) {
-      if (!begun) {
-        begun = true;
+      if (!started) {
+        started = true;
         Runtime.getRuntime().addShutdownHook(new Thread(this::stop, "stop"));
       }
       try {
@@ -49,7 +49,7 @@ public interface WatchClock {
     }
 
     @Override
-    public void whole(Runnable work) {
+    public void runUninterrupted(Runnable work) {
       working.lock();
       try {
         work.run();
@@ -58,7 +58,10 @@ public interface WatchClock {
       }
     }
 
-    /** Java would end with 130 on Ctrl-C, but to stop watching is no failure. */
+    /**
+     * Ends with status 0 instead of Java's 130 on Ctrl-C, because stopping a watch is not a
+     * failure.
+     */
     private void stop() {
       working.lock();
       System.out.flush();

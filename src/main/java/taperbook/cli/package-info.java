@@ -1,6 +1,5 @@
 /**
- * The command line as typed and the terminal as seen: arguments, help, completion, messages,
- * progress, exit status.
+ * The command line and the terminal: arguments, help, completion, messages, progress, exit status.
  */
 @NullMarked
 package taperbook.cli;

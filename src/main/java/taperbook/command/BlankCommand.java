@@ -30,14 +30,14 @@ import taperbook.workspace.ProjectTemplates;
 import taperbook.workspace.StartFolder;
 import taperbook.workspace.StoppedException;
 
-/** Writes the files that a tester starts from, and recording sheets. Never writes over a file. */
+/** Writes blank input files and recording sheets. Never overwrites a file. */
 public final class BlankCommand {
   private final Messages messages;
-  private final ProcessContext surroundings;
+  private final ProcessContext processContext;
 
-  public BlankCommand(Messages messages, ProcessContext surroundings) {
+  public BlankCommand(Messages messages, ProcessContext processContext) {
     this.messages = messages;
-    this.surroundings = surroundings;
+    this.processContext = processContext;
   }
 
   public ExitStatus run(Request request) {
@@ -87,7 +87,7 @@ public final class BlankCommand {
     new StartFolder(request.folder()).write(files);
     files.keySet().forEach(path -> messages.result(path + "  written"));
     List<String> next =
-        FirstSteps.of(CommandContext.in(request.folder(), surroundings.environment()).project());
+        FirstSteps.of(CommandContext.in(request.folder(), processContext.environment()).project());
     next.forEach(messages::remark);
     if (next.isEmpty()) {
       messages.remark("Fill it in; taperbook check says what is still missing.");
@@ -96,7 +96,7 @@ public final class BlankCommand {
   }
 
   private ExitStatus report(Request request, List<String> names) {
-    Project project = CommandContext.in(request.folder(), surroundings.environment()).project();
+    Project project = CommandContext.in(request.folder(), processContext.environment()).project();
     known(names.get(1), project.sessionNames(), "session");
     List<String> rangeTests = names.subList(2, names.size());
     rangeTests.forEach(name -> known(name, project.rangeTestNames(), "range-test"));
@@ -133,7 +133,7 @@ public final class BlankCommand {
         new SheetWriter(
             ProjectTemplates.ofSheet(request.folder()).withBuiltIn().texts(),
             BuildInfo.ofThisProgram().name(),
-            new ReportDate(surroundings.environment()).ofSheet());
+            new ReportDate(processContext.environment()).ofSheet());
     Checked<byte[]> pdf = writer.pdf(new SheetPlan(units(request)).sheet(kind), paper);
     messages.problems(pdf.problems());
     if (pdf.value().isEmpty()) {

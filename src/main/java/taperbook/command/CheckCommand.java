@@ -21,20 +21,21 @@ import taperbook.workspace.FirstSteps;
 import taperbook.workspace.Project;
 import taperbook.workspace.VisitedSession;
 
-/** Reads everything, says every problem, and writes nothing. */
+/** Reads all input, reports all problems, and writes nothing. */
 public final class CheckCommand {
   private final Messages messages;
-  private final ProcessContext surroundings;
+  private final ProcessContext processContext;
 
-  public CheckCommand(Messages messages, ProcessContext surroundings) {
+  public CheckCommand(Messages messages, ProcessContext processContext) {
     this.messages = messages;
-    this.surroundings = surroundings;
+    this.processContext = processContext;
   }
 
   public ExitStatus run(Request request) {
-    CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
-    Project project = workshop.project();
-    if (!project.isBegun()) {
+    CommandContext commandContext =
+        CommandContext.in(request.folder(), processContext.environment());
+    Project project = commandContext.project();
+    if (!project.isStarted()) {
       FirstSteps.of(project).forEach(messages::remark);
       return ExitStatus.INPUT_REFUSED;
     }
@@ -52,11 +53,11 @@ public final class CheckCommand {
           .rangeTestNames()
           .forEach(name -> all.addAll(project.visitRangeTest(name).value().problems()));
     }
-    List<String> names = workshop.asked(request);
+    List<String> names = commandContext.requestedReports(request);
     List<String> typed = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
       messages.progress(i, names.size(), names.get(i));
-      Checked<ReportBuild> making = workshop.making(names.get(i));
+      Checked<ReportBuild> making = commandContext.reportBuild(names.get(i));
       all.addAll(making.problems());
       if (making.value().isPresent()) {
         ReportBuild.Findings findings = making.value().get().findings();

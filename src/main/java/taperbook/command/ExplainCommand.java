@@ -18,14 +18,14 @@ import taperbook.workspace.InputRows;
 import taperbook.workspace.ReportSources;
 import taperbook.workspace.StoppedException;
 
-/** Says how a number of a report came about, and writes nothing. */
+/** Explains how a number of a report was computed, and writes nothing. */
 public final class ExplainCommand {
   private final Messages messages;
-  private final ProcessContext surroundings;
+  private final ProcessContext processContext;
 
-  public ExplainCommand(Messages messages, ProcessContext surroundings) {
+  public ExplainCommand(Messages messages, ProcessContext processContext) {
     this.messages = messages;
-    this.surroundings = surroundings;
+    this.processContext = processContext;
   }
 
   public ExitStatus run(Request request) {
@@ -35,13 +35,14 @@ public final class ExplainCommand {
       messages.remark("usage: taperbook explain NAME ID [SESSION]");
       return ExitStatus.WRONG_USAGE;
     }
-    CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
+    CommandContext commandContext =
+        CommandContext.in(request.folder(), processContext.environment());
     String report = names.get(0);
-    List<String> reports = workshop.project().reportNames();
+    List<String> reports = commandContext.project().reportNames();
     if (!reports.contains(report)) {
       throw unknown("there is no report", report, reports);
     }
-    Checked<Plan> plan = workshop.project().plan(report);
+    Checked<Plan> plan = commandContext.project().plan(report);
     if (plan.value().isEmpty()) {
       messages.problems(plan.problems());
       return ExitStatus.INPUT_REFUSED;
@@ -49,15 +50,18 @@ public final class ExplainCommand {
     return plan.value()
         .get()
         .fold(
-            session -> ofReport(workshop, session, names),
-            library -> new LibraryExplanation(messages, workshop).run(library, names));
+            session -> ofReport(commandContext, session, names),
+            library -> new LibraryExplanation(messages, commandContext).run(library, names));
   }
 
-  private ExitStatus ofReport(CommandContext workshop, ReportPlan plan, List<String> names) {
-    Checked<ReportSources> sources = workshop.project().sources(plan);
+  private ExitStatus ofReport(CommandContext commandContext, ReportPlan plan, List<String> names) {
+    Checked<ReportSources> sources = commandContext.project().sources(plan);
     Checked<ReportResult> measured =
         sources.then(
-            s -> workshop.pipeline().measured(s, workshop.earlier().apply(s.plan().name())));
+            s ->
+                commandContext
+                    .pipeline()
+                    .measured(s, commandContext.earlier().apply(s.plan().name())));
     messages.problems(measured.problems());
     if (measured.value().isEmpty() || sources.value().isEmpty()) {
       return ExitStatus.INPUT_REFUSED;

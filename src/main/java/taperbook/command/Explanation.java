@@ -13,9 +13,9 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.workspace.InputRows;
 
-/** How a number came about, in words: value, method, assumptions, budget, rows and caveats. */
+/** Explains how a number was computed: value, method, assumptions, budget, rows and caveats. */
 final class Explanation {
-  /** Where the text of a labelled line begins. */
+  /** Column at which the text of a labelled line begins. */
   private static final int TEXT_AT = 14;
 
   private static final String SYMBOLS =
@@ -43,9 +43,9 @@ final class Explanation {
   }
 
   /**
-   * The lines of the explanation.
+   * Returns the lines of the explanation.
    *
-   * @param width characters in a line of the terminal; of 80 or more, 80 are used
+   * @param width line width of the terminal, characters; at most 80 are used
    */
   static List<String> lines(
       ReportNumber number,
@@ -102,7 +102,7 @@ final class Explanation {
             + PlainDigits.of(e.bounds().high(), 6));
   }
 
-  /** Only what was simulated has a budget; other intervals are what the definition says. */
+  /** Only a simulated number has a budget; the definition determines other intervals. */
   private static String coverage(Outcome.Measured measured) {
     if (measured.coverage() == 1) {
       return "bounds that hold if the assumptions do";

@@ -7,13 +7,15 @@ import taperbook.prosecheck.ArticleFigures;
 import taperbook.prosecheck.TypedFigure;
 import taperbook.prosecheck.TypedFigure.Verdict;
 
-/** Says in a line what came of a report's typed figures, and in detail if it was asked for. */
+/**
+ * Reports the result of checking a report's typed figures in one line, and in detail on request.
+ */
 final class FigureLines {
   private final String report;
   private final boolean detailed;
 
   /**
-   * Lines about one report.
+   * Creates the lines for one report.
    *
    * @param report its name
    * @param detailed true to list each figure with its place
@@ -23,7 +25,7 @@ final class FigureLines {
     this.detailed = detailed;
   }
 
-  /** The lines; none for an article without figures. */
+  /** Returns the lines; none for an article without figures. */
   List<String> of(ArticleFigures figures) {
     List<String> lines = new ArrayList<>();
     int all = figures.figures().size();

@@ -3,37 +3,37 @@ package taperbook.command;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Text in lines of a width, the later ones of a paragraph indented. */
+/** Wraps text to a width, with hanging indents. */
 final class IndentedText {
-  /** The widest lines, in characters: longer ones are hard to follow. */
-  private static final int MOST_WIDTH = 80;
+  /** Maximum line width, characters: longer lines are hard to follow. */
+  private static final int MAX_WIDTH = 80;
 
   private final int width;
   private final List<String> lines = new ArrayList<>();
 
   /**
-   * An empty text.
+   * Creates an empty text.
    *
-   * @param width characters in a line where it is shown
+   * @param width line width of the output, characters
    */
   IndentedText(int width) {
-    this.width = Math.min(MOST_WIDTH, width);
+    this.width = Math.min(MAX_WIDTH, width);
   }
 
-  /** A line that is left empty. */
+  /** Adds an empty line. */
   void gap() {
     lines.add("");
   }
 
-  /** A paragraph without an indent. */
+  /** Adds a paragraph without an indent. */
   void paragraph(String text) {
     paragraph("", 0, text);
   }
 
   /**
-   * A paragraph, wrapped between words; no-break spaces hold words together.
+   * Adds a paragraph, wrapped between words; no-break spaces keep words together.
    *
-   * @param lead what stands before the text on the first line, kept as it is
+   * @param lead prefix of the first line, unchanged
    * @param indent spaces before every later line
    * @param text the words
    */
@@ -63,7 +63,7 @@ final class IndentedText {
     line.append(" ".repeat(indent));
   }
 
-  /** Words without control characters, which could steer the terminal. */
+  /** Splits text into words without control characters, which could control the terminal. */
   private static List<String> words(String text) {
     String shown = text.replaceAll("\\p{Cntrl}", " ").strip();
     return shown.isEmpty() ? List.of() : List.of(shown.split(" +"));

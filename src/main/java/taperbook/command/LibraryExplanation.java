@@ -17,23 +17,23 @@ import taperbook.workspace.InputRows;
 import taperbook.workspace.Project;
 import taperbook.workspace.VisitedSession;
 
-/** Says how a number of a library came about: that of one session, which has to be named. */
+/** Explains how a number of a library was computed: that of one session, which must be named. */
 final class LibraryExplanation {
   private final Messages messages;
-  private final CommandContext workshop;
+  private final CommandContext commandContext;
 
-  LibraryExplanation(Messages messages, CommandContext workshop) {
+  LibraryExplanation(Messages messages, CommandContext commandContext) {
     this.messages = messages;
-    this.workshop = workshop;
+    this.commandContext = commandContext;
   }
 
   /**
-   * Explains.
+   * Writes the explanation.
    *
    * @param names name of the library, id of the number, name of the session
    */
   ExitStatus run(LibraryPlan plan, List<String> names) {
-    Project project = workshop.project();
+    Project project = commandContext.project();
     if (names.size() < 3) {
       messages.stopped("in a library explain needs the name of a session too.");
       messages.remark("usage: taperbook explain " + plan.name() + " ID SESSION");

@@ -7,7 +7,10 @@ import taperbook.result.MovedNumber;
 import taperbook.verify.NumberMoves;
 import taperbook.verify.NumbersFile;
 
-/** A line on the numbers that a mended reading moved; it names the first of them. */
+/**
+ * Summarizes in one line the numbers that a corrected reading moved, with the first of them by
+ * name.
+ */
 final class MovedLine {
   private final NumberFormatter wording;
 
@@ -15,7 +18,7 @@ final class MovedLine {
     this.wording = wording;
   }
 
-  /** The line for two versions of a report. */
+  /** Returns the line for two versions of a report. */
   String of(NumbersFile before, NumbersFile after) {
     List<MovedNumber> seen =
         NumberMoves.between(before, after).stream()
@@ -31,17 +34,17 @@ final class MovedLine {
         + " of "
         + Messages.count(after.numbers().size(), "number")
         + " moved since the last version"
-        + told(seen);
+        + shown(seen);
   }
 
-  private String told(List<MovedNumber> seen) {
-    MovedNumber told = seen.get(0);
+  private String shown(List<MovedNumber> seen) {
+    MovedNumber shown = seen.get(0);
     return ": "
-        + told.label()
+        + shown.label()
         + " from "
-        + wording.value(told, told.before())
+        + wording.value(shown, shown.before())
         + " to "
-        + wording.value(told, told.after())
+        + wording.value(shown, shown.after())
         + (seen.size() > 1 ? ", and others" : "");
   }
 }

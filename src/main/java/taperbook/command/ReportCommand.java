@@ -23,45 +23,46 @@ import taperbook.workspace.FirstSteps;
 import taperbook.workspace.PublishedFolder;
 import taperbook.workspace.ReportLock;
 
-/** Makes reports that are out of date. */
+/** Builds reports that are out of date. */
 public final class ReportCommand {
   private static final String NUMBERS = "numbers.json";
 
   private final Messages messages;
-  private final ProcessContext surroundings;
-  private final Set<Problem> told = new LinkedHashSet<>();
+  private final ProcessContext processContext;
+  private final Set<Problem> reported = new LinkedHashSet<>();
 
-  public ReportCommand(Messages messages, ProcessContext surroundings) {
+  public ReportCommand(Messages messages, ProcessContext processContext) {
     this.messages = messages;
-    this.surroundings = surroundings;
+    this.processContext = processContext;
   }
 
   public ExitStatus run(Request request) {
     try (StatCacheUpdate looks =
-        BuildInfo.looks(request.folder(), new ReportDate(surroundings.environment()))) {
+        BuildInfo.statCache(request.folder(), new ReportDate(processContext.environment()))) {
       return run(request, looks);
     }
   }
 
   private ExitStatus run(Request request, StatCacheUpdate looks) {
-    CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
+    CommandContext commandContext =
+        CommandContext.in(request.folder(), processContext.environment());
     if (request.names().isEmpty()) {
-      tell(workshop.project().folderProblems());
+      report(commandContext.project().folderProblems());
     }
-    List<String> names = workshop.asked(request);
+    List<String> names = commandContext.requestedReports(request);
     if (names.isEmpty()) {
-      FirstSteps.of(workshop.project()).forEach(messages::remark);
+      FirstSteps.of(commandContext.project()).forEach(messages::remark);
       return ExitStatus.INPUT_REFUSED;
     }
-    if (request.names().isEmpty() && workshop.project().folderProblems().isEmpty()) {
-      looks.enterFolders(workshop.project().sessionFolders());
+    if (request.names().isEmpty() && commandContext.project().folderProblems().isEmpty()) {
+      looks.enterFolders(commandContext.project().sessionFolders());
     }
     int refused = 0;
     for (int i = 0; i < names.size(); i++) {
       messages.progress(i, names.size(), names.get(i));
-      refused += make(workshop, names.get(i), looks) ? 0 : 1;
+      refused += make(commandContext, names.get(i), looks) ? 0 : 1;
     }
-    tell(DuplicateReadings.check(workshop.project().kept()));
+    report(DuplicateReadings.check(commandContext.project().kept()));
     if (refused > 0) {
       messages.remark(
           refused == 1
@@ -71,48 +72,53 @@ public final class ReportCommand {
     return refused == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
   }
 
-  private boolean make(CommandContext workshop, String name, StatCacheUpdate looks) {
+  private boolean make(CommandContext commandContext, String name, StatCacheUpdate looks) {
     if (looks.isUpToDate(name)) {
       messages.result(UpToDateCheck.upToDate(name));
       return true;
     }
-    Checked<ReportBuild> making = workshop.making(name);
+    Checked<ReportBuild> making = commandContext.reportBuild(name);
     if (!FileName.isAllowed(name)) {
-      // Nothing of such a name may be written, whatever there is to read.
+      // Nothing may be written under such a name, whether or not there is input.
       return refused(
           name, making.problems().isEmpty() ? FileName.problems(name) : making.problems());
     }
-    // A lock that is there is held by another run, or was left behind by one that was killed.
+    // An existing lock is held by another run, or was left behind by a killed one.
     boolean clear =
-        !workshop.published(name).isCutOff() && !ReportLock.isThere(workshop.reports(), name);
-    if (clear && isUpToDate(workshop, name, making, looks)) {
+        !commandContext.published(name).isCutOff()
+            && !ReportLock.exists(commandContext.reports(), name);
+    if (clear && isUpToDate(commandContext, name, making, looks)) {
       return true;
     }
     if (clear && making.value().isEmpty()) {
       return refused(name, making.problems());
     }
-    try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
-      workshop.published(name).recover();
+    try (ReportLock lock = ReportLock.of(commandContext.reports(), name)) {
+      commandContext.published(name).recover();
       if (clear && !lock.waited()) {
-        return publish(workshop, name, making, looks);
+        return publish(commandContext, name, making, looks);
       }
-      // What was read before may be older than what is published now.
-      Checked<ReportBuild> again = workshop.making(name);
-      return isUpToDate(workshop, name, again, looks) || publish(workshop, name, again, looks);
+      // Input that was read before waiting may be older than the published version.
+      Checked<ReportBuild> again = commandContext.reportBuild(name);
+      return isUpToDate(commandContext, name, again, looks)
+          || publish(commandContext, name, again, looks);
     }
   }
 
   private boolean isUpToDate(
-      CommandContext workshop, String name, Checked<ReportBuild> making, StatCacheUpdate looks) {
-    PublishedFolder published = workshop.published(name);
-    if (making.value().isEmpty() || published.isCutOff() || !published.isThere()) {
+      CommandContext commandContext,
+      String name,
+      Checked<ReportBuild> making,
+      StatCacheUpdate looks) {
+    PublishedFolder published = commandContext.published(name);
+    if (making.value().isEmpty() || published.isCutOff() || !published.exists()) {
       return false;
     }
     String fingerprint = making.value().get().fingerprint();
     if (!published.isMadeFrom(fingerprint)) {
       return false;
     }
-    tell(making.problems());
+    report(making.problems());
     messages.result(UpToDateCheck.upToDate(name));
     enter(looks, name, making, fingerprint);
     return true;
@@ -127,56 +133,61 @@ public final class ReportCommand {
   }
 
   private boolean refused(String name, List<Problem> problems) {
-    tell(problems);
+    report(problems);
     messages.outcome(name, "refused");
     return false;
   }
 
   private boolean publish(
-      CommandContext workshop, String name, Checked<ReportBuild> making, StatCacheUpdate looks) {
+      CommandContext commandContext,
+      String name,
+      Checked<ReportBuild> making,
+      StatCacheUpdate looks) {
     if (making.value().isEmpty()) {
       return refused(name, making.problems());
     }
-    tell(making.problems());
+    report(making.problems());
     Checked<ReportBuild.Made> made = making.value().get().make(messages.steps());
-    tell(made.problems());
+    report(made.problems());
     Optional<ReportBuild.Made> value = made.value();
     if (value.isEmpty()) {
       return refused(name, List.of());
     }
-    tell(value.get().told());
+    report(value.get().problems());
     messages.steps().begin(1, "publishing");
-    Optional<String> moved = moved(workshop, name, making.value().get(), value.get());
-    workshop.published(name).replace(value.get().files(), value.get().fingerprint());
+    Optional<String> moved = moved(commandContext, name, making.value().get(), value.get());
+    commandContext.published(name).replace(value.get().files(), value.get().fingerprint());
     messages.outcome(
         name, "made: reports/" + name + "/, " + value.get().files().count() + " files");
     value.get().summary().forEach(messages::result);
     moved.ifPresent(messages::result);
-    ownLinks(workshop.published(name)).ifPresent(messages::remark);
-    messages.result("  open " + workshop.reports().resolve(name).resolve("report.html"));
+    ownLinks(commandContext.published(name)).ifPresent(messages::remark);
+    messages.result("  open " + commandContext.reports().resolve(name).resolve("report.html"));
     enter(looks, name, making, value.get().fingerprint());
     return true;
   }
 
   /**
-   * What moved since the version that is to be replaced, if there is one; not told of numbers that
-   * are too many to be held in memory.
+   * Returns the numbers that moved since the version to be replaced, if there is one; empty if the
+   * numbers are too many to keep in memory.
    */
   private static Optional<String> moved(
-      CommandContext workshop, String name, ReportBuild making, ReportBuild.Made made) {
+      CommandContext commandContext, String name, ReportBuild making, ReportBuild.Made made) {
     if (!made.files().all().containsKey(NUMBERS)) {
       return Optional.empty();
     }
-    return workshop
+    return commandContext
         .published(name)
         .bytes(NUMBERS)
         .flatMap(b -> NumbersFile.read(NUMBERS, b).value())
         .map(b -> new MovedLine(making.wording()).of(b, fresh(made)));
   }
 
-  /** A remark on links beside the report that lead elsewhere, if there are any. */
+  /**
+   * Returns a remark on links in the report's folder whose targets are outside the project, if any.
+   */
   static Optional<String> ownLinks(PublishedFolder published) {
-    List<String> links = published.linksOut();
+    List<String> links = published.linksToOutside();
     return links.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -189,8 +200,8 @@ public final class ReportCommand {
     return NumbersFile.read(NUMBERS, made.files().bytes(NUMBERS)).value().orElseThrow();
   }
 
-  /** Tells each problem once, however many reports use the file that it is in. */
-  private void tell(List<Problem> problems) {
-    messages.problems(problems.stream().filter(told::add).toList());
+  /** Reports each problem once, even if several reports use the same file. */
+  private void report(List<Problem> problems) {
+    messages.problems(problems.stream().filter(reported::add).toList());
   }
 }

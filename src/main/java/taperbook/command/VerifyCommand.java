@@ -30,15 +30,15 @@ import taperbook.workspace.ProjectTemplates;
 import taperbook.workspace.StoppedException;
 
 /**
- * Recomputes a report from the inputs that its PDF carries, and compares the two. A file is
- * verified only if it is the recomputed one, byte for byte or in its canonical form; of any other
- * the numbers may follow from the inputs, and what its pages show in a reader does not.
+ * Rebuilds a report from the inputs embedded in its PDF, and compares the two. A file is verified
+ * only if it equals the rebuilt one, byte for byte or in its canonical form. For any other file the
+ * numbers may follow from the inputs, but the pages that a reader displays need not.
  */
 public final class VerifyCommand {
-  private static final int MOST_TOLD = 20;
+  private static final int MAX_REPORTED = 20;
   private static final int LONGEST_TOLD = 120;
-  private static final int USUAL_SECONDS = 120;
-  private static final long MOST_BYTES = 1L << 30;
+  private static final int DEFAULT_SECONDS = 120;
+  private static final long MAX_BYTES = 1L << 30;
 
   private final Messages messages;
 
@@ -51,15 +51,15 @@ public final class VerifyCommand {
       messages.stopped("verify needs the name of one PDF, as in: taperbook verify report.pdf");
       return ExitStatus.WRONG_USAGE;
     }
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     String name = request.names().get(0);
     Optional<String> out = Optional.ofNullable(request.options().get(Option.OUT));
     int seconds =
         Optional.ofNullable(request.options().get(Option.LIMIT))
             .map(Integer::parseInt)
-            .orElse(USUAL_SECONDS);
+            .orElse(DEFAULT_SECONDS);
     try {
-      return BoundedTask.within(seconds, MOST_BYTES, () -> verify(name, out));
+      return BoundedTask.within(seconds, MAX_BYTES, () -> verify(name, out));
     } catch (BoundedTask.TooMuch e) {
       messages.stopped(
           "not verified: "
@@ -84,7 +84,7 @@ public final class VerifyCommand {
     Checked<ReportBuild.Made> made = ReportRebuild.of(carried);
     messages.problems(made.problems());
     if (made.value().isEmpty()) {
-      return notMadeAgain(carried);
+      return notRebuilt(carried);
     }
     byte[] recomputed = made.value().get().files().bytes("report.pdf");
     out.ifPresent(file -> write(file, recomputed));
@@ -104,10 +104,10 @@ public final class VerifyCommand {
                     : "byte for byte but for how its streams are deflated."));
         return ExitStatus.DONE;
       }
-      // Read only now: of a verified file it is what was read already.
+      // Read only at this point: for a verified file the result equals the one read before.
       Optional<CarriedReport> again = ReportPdfReader.read("report.pdf", recomputed).value();
       if (again.isEmpty()) {
-        return notMadeAgain(carried);
+        return notRebuilt(carried);
       }
       List<Difference> differing = NumbersComparison.of(carried, again.get());
       numbers(carried, differing);
@@ -134,7 +134,7 @@ public final class VerifyCommand {
               + Messages.count(all, inputs ? "input" : "number")
               + (inputs ? " by hash: " : ": ")
               + differing(of.size()));
-      of.forEach(this::tell);
+      of.forEach(this::report);
     }
   }
 
@@ -142,7 +142,7 @@ public final class VerifyCommand {
     return count == 0 ? "none differs" : count + (count == 1 ? " differs" : " differ");
   }
 
-  /** Whether the most important numbers are on the pages as text, wherever a layout puts them. */
+  /** Checks that the most important numbers appear on the pages as text, in any layout. */
   private void headline(byte[] pdf, ReportBuild.Made made) throws IOException {
     if (made.headline().isEmpty()) {
       return;
@@ -175,15 +175,15 @@ public final class VerifyCommand {
             + " of the file: "
             + differing(found.objects().size())
             + (found.whole() ? "" : "; the others were not compared"));
-    found.objects().stream().limit(MOST_TOLD).forEach(this::tell);
-    if (found.objects().size() > MOST_TOLD) {
-      messages.result("    and " + (found.objects().size() - MOST_TOLD) + " more");
+    found.objects().stream().limit(MAX_REPORTED).forEach(this::report);
+    if (found.objects().size() > MAX_REPORTED) {
+      messages.result("    and " + (found.objects().size() - MAX_REPORTED) + " more");
     }
     if (!found.pages().isEmpty()) {
       messages.result(
           "  pages that differ: "
               + found.pages().stream().map(String::valueOf).collect(Collectors.joining(", ")));
-      found.texts().stream().limit(MOST_TOLD).forEach(this::tell);
+      found.texts().stream().limit(MAX_REPORTED).forEach(this::report);
     }
   }
 
@@ -213,8 +213,8 @@ public final class VerifyCommand {
         "The pages that follow from the inputs: taperbook verify FILE.pdf --out RECOMPUTED.pdf");
   }
 
-  private ExitStatus notMadeAgain(CarriedReport carried) {
-    NumbersComparison.inputs(carried).forEach(this::tell);
+  private ExitStatus notRebuilt(CarriedReport carried) {
+    NumbersComparison.inputs(carried).forEach(this::report);
     return notVerified("the report cannot be made again from what the PDF carries");
   }
 
@@ -223,13 +223,15 @@ public final class VerifyCommand {
     return ExitStatus.INPUT_REFUSED;
   }
 
-  private void tell(Difference difference) {
+  private void report(Difference difference) {
     messages.result("    " + shortened(difference.place()));
     messages.result("      carried     " + shortened(difference.carried()));
     messages.result("      recomputed  " + shortened(difference.recomputed()));
   }
 
-  /** So that no foreign text fills a line of the terminal and goes on at the start of the next. */
+  /**
+   * Shortens external text so that it cannot fill a line of the terminal and continue on the next.
+   */
   private static String shortened(String text) {
     return text.length() <= LONGEST_TOLD ? text : text.substring(0, LONGEST_TOLD) + "\u2026";
   }

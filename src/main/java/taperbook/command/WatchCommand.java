@@ -13,28 +13,28 @@ import taperbook.workspace.Snapshot;
 import taperbook.workspace.StoppedException;
 
 /**
- * Makes reports again whenever a file they are made from is saved. It looks at size and time of the
- * files, which finds every way of saving on every file system, waits until they have been still for
- * a while, and publishes nothing that was made while a file changed.
+ * Rebuilds reports whenever one of their source files is saved. It polls the size and time of the
+ * files, which detects every way of saving on every file system, waits until they have not changed
+ * for a while, and publishes nothing that was built while a file changed.
  */
 public final class WatchCommand {
   private static final long PAUSE_MILLIS = 100;
   private static final long LONGEST_PAUSE_MILLIS = 2000;
 
-  /** To look takes at most a tenth of the time. */
+  /** Polling takes at most a tenth of the time. */
   private static final long PAUSES_PER_LOOK = 10;
 
   private static final int STILL_LOOKS = 3;
   private static final long NANOS_PER_MILLI = 1_000_000;
 
   private final Messages messages;
-  private final ProcessContext surroundings;
-  private final WatchClock pulse;
+  private final ProcessContext processContext;
+  private final WatchClock clock;
 
-  public WatchCommand(Messages messages, ProcessContext surroundings) {
+  public WatchCommand(Messages messages, ProcessContext processContext) {
     this.messages = messages;
-    this.surroundings = surroundings;
-    this.pulse = surroundings.pulse();
+    this.processContext = processContext;
+    this.clock = processContext.clock();
   }
 
   public ExitStatus run(Request request) {
@@ -42,22 +42,22 @@ public final class WatchCommand {
       throw new StoppedException("there is no folder " + request.folder());
     }
     List<String> reports =
-        CommandContext.in(request.folder(), surroundings.environment()).project().reportNames();
+        CommandContext.in(request.folder(), processContext.environment()).project().reportNames();
     for (String name : request.names()) {
       if (!reports.contains(name)) {
         throw ExplainCommand.unknown("there is no report", name, reports);
       }
     }
-    WatchRound round = new WatchRound(messages, surroundings, request);
+    WatchRound round = new WatchRound(messages, processContext, request);
     messages.remark("Watching sessions/, reports/*.md and templates/. Ctrl-C ends it.");
     long pauseMillis = PAUSE_MILLIS;
     int still = 0;
     Snapshot last = Snapshot.of(request.folder());
     boolean due = true;
-    while (pulse.pause(pauseMillis)) {
-      long begun = pulse.nanoTime();
+    while (clock.pause(pauseMillis)) {
+      long started = clock.nanoTime();
       Snapshot now = Snapshot.of(request.folder());
-      pauseMillis = pauseAfter(pulse.nanoTime() - begun);
+      pauseMillis = pauseAfter(clock.nanoTime() - started);
       still = now.equals(last) ? still + 1 : 0;
       due |= still == 0;
       last = now;
@@ -68,13 +68,13 @@ public final class WatchCommand {
     return ExitStatus.DONE;
   }
 
-  private static long pauseAfter(long lookNanos) {
+  private static long pauseAfter(long pollNanos) {
     return Math.min(
         LONGEST_PAUSE_MILLIS,
-        Math.max(PAUSE_MILLIS, PAUSES_PER_LOOK * lookNanos / NANOS_PER_MILLI));
+        Math.max(PAUSE_MILLIS, PAUSES_PER_LOOK * pollNanos / NANOS_PER_MILLI));
   }
 
-  /** False if a file changed on the way, so that all is to be looked at again. */
+  /** Returns false if a file changed in the meantime, so that another poll is needed. */
   private boolean made(WatchRound round, Path folder, Snapshot before) {
     try {
       return round.make(() -> Snapshot.of(folder).equals(before));

@@ -23,71 +23,73 @@ import taperbook.workspace.PublishedFolder;
 import taperbook.workspace.ReportLock;
 
 /**
- * Makes what is out of date, again and again, and says only what is new: a line for each report
- * that was made or refused, and each problem once while it lasts.
+ * Builds outdated reports repeatedly and reports only what is new: a line for each report that was
+ * built or refused, and each problem once while it persists.
  */
 final class WatchRound {
   private static final double NANOS_PER_SECOND = 1e9;
 
   private final Messages messages;
-  private final ProcessContext surroundings;
+  private final ProcessContext processContext;
   private final Request request;
   private final Map<String, Refusal> refusals = new LinkedHashMap<>();
   private final Map<String, List<Problem>> lasting = new LinkedHashMap<>();
-  private List<String> stepsTold = List.of();
+  private List<String> shownSteps = List.of();
 
-  WatchRound(Messages messages, ProcessContext surroundings, Request request) {
+  WatchRound(Messages messages, ProcessContext processContext, Request request) {
     this.messages = messages;
-    this.surroundings = surroundings;
+    this.processContext = processContext;
     this.request = request;
   }
 
-  /** A report that was refused, with the hash of what it was to be made from, if there is one. */
+  /** A refused report, with the fingerprint of its input, if there is one. */
   private record Refusal(Optional<String> fingerprint) {}
 
   /**
-   * Goes through all reports once.
+   * Processes all reports once.
    *
-   * @param still tells whether the input is still what it was when the round began
-   * @return false if it was not, or another run published, and so the round was broken off
+   * @param still returns whether the input is unchanged since the round began
+   * @return false if the input changed, or if another run published a report, so that the round was
+   *     aborted
    */
   boolean make(BooleanSupplier still) {
-    CommandContext workshop = CommandContext.in(request.folder(), surroundings.environment());
-    List<String> names = workshop.asked(request);
+    CommandContext commandContext =
+        CommandContext.in(request.folder(), processContext.environment());
+    List<String> names = commandContext.requestedReports(request);
     Map<String, List<Problem>> before = new LinkedHashMap<>(lasting);
     lasting.keySet().retainAll(names);
     refusals.keySet().retainAll(names);
     if (request.names().isEmpty()) {
-      lasting.put("", workshop.project().folderProblems());
+      lasting.put("", commandContext.project().folderProblems());
     }
-    tellNew("", before);
-    tellFirstSteps(workshop.project());
+    reportNew("", before);
+    showFirstSteps(commandContext.project());
     for (String name : names) {
-      if (!one(workshop, name, before, still)) {
+      if (!process(commandContext, name, before, still)) {
         return false;
       }
     }
     return true;
   }
 
-  /** Says once how to go on while there is no report. */
-  private void tellFirstSteps(Project project) {
+  /** Shows the next steps once while there is no report. */
+  private void showFirstSteps(Project project) {
     List<String> steps = FirstSteps.of(project);
-    if (!steps.equals(stepsTold)) {
+    if (!steps.equals(shownSteps)) {
       steps.forEach(messages::remark);
-      stepsTold = steps;
+      shownSteps = steps;
     }
   }
 
-  private boolean one(
-      CommandContext workshop,
+  private boolean process(
+      CommandContext commandContext,
       String name,
       Map<String, List<Problem>> before,
       BooleanSupplier still) {
-    long begun = surroundings.pulse().nanoTime();
-    Checked<ReportBuild> making = workshop.making(name);
+    long started = processContext.clock().nanoTime();
+    Checked<ReportBuild> making = commandContext.reportBuild(name);
     Optional<String> fingerprint = making.value().map(ReportBuild::fingerprint);
-    PublishedFolder published = workshop.published(name);
+    PublishedFolder published = commandContext.published(name);
     if (fingerprint.isPresent() && isAsBefore(name, fingerprint.get())) {
       return true;
     }
@@ -101,17 +103,17 @@ final class WatchRound {
       return false;
     }
     List<Problem> problems = new ArrayList<>(made.problems());
-    made.value().ifPresent(m -> problems.addAll(m.told()));
+    made.value().ifPresent(m -> problems.addAll(m.problems()));
     lasting.put(name, problems);
-    boolean news = tellNew(name, before);
+    boolean news = reportNew(name, before);
     if (made.value().isEmpty()) {
       refuse(name, fingerprint, news);
       return true;
     }
-    return publish(workshop, made.value().get(), name, begun);
+    return publish(commandContext, made.value().get(), name, started);
   }
 
-  /** True if the report was refused and would be refused again for the same reasons. */
+  /** Returns true if the report was refused and would be refused again for the same reasons. */
   private boolean isAsBefore(String name, String fingerprint) {
     Refusal refusal = refusals.get(name);
     return refusal != null && refusal.fingerprint().filter(fingerprint::equals).isPresent();
@@ -135,17 +137,21 @@ final class WatchRound {
     }
   }
 
-  /** False if another run published meanwhile, so that this version may rest on an older one. */
-  private boolean publish(CommandContext workshop, ReportBuild.Made made, String name, long begun) {
+  /**
+   * Returns false if another run published a report in the meantime, so that this version may be
+   * based on an outdated one.
+   */
+  private boolean publish(
+      CommandContext commandContext, ReportBuild.Made made, String name, long started) {
     AtomicBoolean waited = new AtomicBoolean();
-    surroundings
-        .pulse()
-        .whole(
+    processContext
+        .clock()
+        .runUninterrupted(
             () -> {
-              try (ReportLock lock = ReportLock.of(workshop.reports(), name)) {
+              try (ReportLock lock = ReportLock.of(commandContext.reports(), name)) {
                 waited.set(lock.waited());
                 if (!lock.waited()) {
-                  workshop.published(name).replace(made.files(), made.fingerprint());
+                  commandContext.published(name).replace(made.files(), made.fingerprint());
                 }
               }
             });
@@ -153,14 +159,14 @@ final class WatchRound {
       return false;
     }
     refusals.remove(name);
-    double seconds = (surroundings.pulse().nanoTime() - begun) / NANOS_PER_SECOND;
+    double seconds = (processContext.clock().nanoTime() - started) / NANOS_PER_SECOND;
     messages.result(name + "  made in " + String.format(Locale.ROOT, "%.1f", seconds) + " s");
-    ReportCommand.ownLinks(workshop.published(name)).ifPresent(messages::remark);
+    ReportCommand.ownLinks(commandContext.published(name)).ifPresent(messages::remark);
     return true;
   }
 
-  /** Tells the problems of a report that no report had before; true if there are any. */
-  private boolean tellNew(String name, Map<String, List<Problem>> before) {
+  /** Reports the problems that no report had before; returns true if there are any. */
+  private boolean reportNew(String name, Map<String, List<Problem>> before) {
     Set<Problem> known = new LinkedHashSet<>();
     before.values().forEach(known::addAll);
     lasting.forEach(

@@ -1,4 +1,4 @@
-/** What each command does. */
+/** Implementations of the commands. */
 @NullMarked
 package taperbook.command;
 

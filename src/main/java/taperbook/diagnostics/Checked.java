@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * The outcome of reading or checking input: a usable value with notices, or no value and every
- * error found.
+ * The outcome of reading or checking input: a usable value with notices, or no value and all errors
+ * that were found.
  *
- * @param <T> what the input means
+ * @param <T> type of the value
  * @param value the value; present exactly when no problem is an error
  * @param problems all problems, in the order of the input
  */
@@ -24,12 +24,12 @@ public record Checked<T>(Optional<T> value, List<Problem> problems) {
     }
   }
 
-  /** A usable value without problems. */
+  /** Creates a usable value without problems. */
   public static <T> Checked<T> good(T value) {
     return new Checked<>(Optional.of(value), List.of());
   }
 
-  /** A refused input: at least one of the problems must be an error. */
+  /** Creates a refused input; at least one of the problems must be an error. */
   public static <T> Checked<T> refused(List<Problem> problems) {
     return new Checked<>(Optional.empty(), problems);
   }
@@ -40,12 +40,12 @@ public record Checked<T>(Optional<T> value, List<Problem> problems) {
     return new Checked<>(refused ? Optional.empty() : Optional.of(value), problems);
   }
 
-  /** True if there is a value. */
+  /** Returns true if there is a value. */
   public boolean isUsable() {
     return value.isPresent();
   }
 
-  /** Goes on with the value, if there is one, and joins the problems of both steps. */
+  /** Applies the next step to the value, if present, and joins the problems of both steps. */
   public <R> Checked<R> then(Function<? super T, Checked<R>> next) {
     if (value.isEmpty()) {
       return refused(problems);

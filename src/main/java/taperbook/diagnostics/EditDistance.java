@@ -1,8 +1,9 @@
 package taperbook.diagnostics;
 
 /**
- * How many edits turn one name into another: inserted, left-out and changed letters and swaps of
- * neighbours; each letter is edited at most once (optimal string alignment).
+ * Number of edits that turn one name into another: insertions, deletions, substitutions and
+ * transpositions of adjacent letters; each letter is edited at most once (optimal string
+ * alignment).
  *
  * @see <a href="https://doi.org/10.1145/363958.363994">F. J. Damerau, Communications of the ACM 7
  *     (1964) 171</a>
@@ -10,7 +11,7 @@ package taperbook.diagnostics;
 public final class EditDistance {
   private EditDistance() {}
 
-  /** The least number of edits, the same in both directions. */
+  /** Returns the minimum number of edits; symmetric in its arguments. */
   public static int between(String a, String b) {
     int[][] d = new int[a.length() + 1][b.length() + 1];
     for (int i = 0; i <= a.length(); i++) {

@@ -3,12 +3,12 @@ package taperbook.diagnostics;
 import java.util.Locale;
 
 /**
- * Makes a text from elsewhere, such as a name, a path or a cell, fit for one line of a terminal:
- * characters that are not seen but do something become visible escapes.
+ * Escapes text of external origin, such as a name, a path or a cell, for one line of a terminal:
+ * invisible characters with an effect are replaced by visible escapes.
  *
- * <p>These are controls (C0, DEL and C1, with escape, tab and line ends), format characters (with
- * all marks of direction and all of no width), separators of lines and paragraphs, and surrogates
- * without their other half.
+ * <p>These are controls (C0, DEL and C1, including escape, tab and line ends), format characters
+ * (including all directional and zero-width marks), line and paragraph separators, and unpaired
+ * surrogates.
  *
  * @see <a href="https://www.unicode.org/reports/tr36/">Unicode Technical Report 36, 2.10 and 3</a>
  */
@@ -35,7 +35,7 @@ public final class Printable {
     return shown.toString();
   }
 
-  /** As {@link #of}, of each line by itself. */
+  /** As {@link #of}, for each line separately. */
   public static String ofLines(String text) {
     StringBuilder shown = new StringBuilder();
     int begin = 0;

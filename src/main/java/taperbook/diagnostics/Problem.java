@@ -1,13 +1,13 @@
 package taperbook.diagnostics;
 
 /**
- * Something wrong or noteworthy in the input, told so that the tester can mend it.
+ * An error or a notice about the input, with instructions for fixing it.
  *
  * @param code stable kind of the problem
- * @param place where it is
- * @param found what stands there, quoted, or that something is missing
- * @param expected what would be right, with range and unit
- * @param remedy an instruction that mends it
+ * @param place its location
+ * @param found the content at that place, quoted, or a note that something is missing
+ * @param expected the valid content, with range and unit
+ * @param remedy an instruction that fixes the problem
  */
 public record Problem(
     ProblemCode code, SourceLocation place, String found, String expected, String remedy) {
@@ -18,12 +18,12 @@ public record Problem(
     }
   }
 
-  /** How much it matters: fixed by its code. */
+  /** Returns the severity, which its code determines. */
   public Severity severity() {
     return code.severity();
   }
 
-  /** The problem in one line: place, found, expected, remedy, code. */
+  /** Returns the problem as one line: place, found, expected, remedy, code. */
   public String sentence() {
     return place
         + ": found "

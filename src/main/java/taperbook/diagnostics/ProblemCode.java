@@ -2,7 +2,7 @@ package taperbook.diagnostics;
 
 import java.util.Locale;
 
-/** Every kind of problem that input can have. The slug is stable: it is printed and documented. */
+/** All kinds of problems in the input. The slug is stable: it is printed and documented. */
 public enum ProblemCode {
   FILE_MISSING(Severity.ERROR, "A file or folder that is needed is not there."),
   FILE_UNREADABLE(Severity.ERROR, "A file cannot be read."),
@@ -107,17 +107,17 @@ public enum ProblemCode {
     this.meaning = meaning;
   }
 
-  /** What a problem of this kind is, in one sentence. */
+  /** Returns a one-sentence description of the problem. */
   public String meaning() {
     return meaning;
   }
 
-  /** How much a problem of this kind matters. */
+  /** Returns the severity of problems of this kind. */
   public Severity severity() {
     return severity;
   }
 
-  /** The code as it is printed, such as {@code cell-not-a-number}. */
+  /** Returns the printed code, such as {@code cell-not-a-number}. */
   public String slug() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

@@ -3,17 +3,17 @@ package taperbook.diagnostics;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Problems of one file that differ in line and in what was found alone. */
+/** Problems of one file that differ only in their lines and in the content that was found. */
 final class ProblemGrouping {
-  /** Up to so many are listed one by one. */
+  /** Maximum number of problems that are listed one by one. */
   private static final int FEW = 5;
 
-  /** Of more, so many are. */
+  /** Number of problems listed if there are more. */
   private static final int LISTED = 3;
 
-  private static final int MOST_RUNS = 6;
+  private static final int MAX_RUNS = 6;
 
-  /** A run of lines, one below the other. */
+  /** A run of consecutive lines. */
   private record Run(int first, int last) {
     @Override
     public String toString() {
@@ -41,12 +41,12 @@ final class ProblemGrouping {
     Run last = runs.isEmpty() ? new Run(0, -1) : runs.get(runs.size() - 1);
     if (line == last.last() + 1 || line == last.last()) {
       runs.set(runs.size() - 1, new Run(last.first(), line));
-    } else if (runs.size() <= MOST_RUNS) {
+    } else if (runs.size() <= MAX_RUNS) {
       runs.add(new Run(line, line));
     }
   }
 
-  /** All of them, or the first ones and one that counts the others. */
+  /** Returns all problems, or the first ones and a summary of the others. */
   List<Problem> list() {
     if (count <= FEW) {
       return few;
@@ -62,8 +62,8 @@ final class ProblemGrouping {
     if (runs.isEmpty()) {
       return "";
     }
-    List<String> shown = runs.stream().limit(MOST_RUNS).map(Run::toString).toList();
-    boolean cut = runs.size() > MOST_RUNS;
+    List<String> shown = runs.stream().limit(MAX_RUNS).map(Run::toString).toList();
+    boolean cut = runs.size() > MAX_RUNS;
     return ", on lines " + String.join(", ", shown) + (cut ? " and on to " + lastLine : "");
   }
 }

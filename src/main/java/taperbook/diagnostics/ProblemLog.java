@@ -8,14 +8,17 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Collects the problems of one file, so that all of them are told at once. Of more than five that
- * expect the same in the same column, three are listed and one counts the others with their lines.
- * At most 50 are listed, errors before notices, and then one that counts the rest.
+ * Collects the problems of one file, so that all of them are reported at once. If more than five
+ * problems expect the same in the same column, three are listed and a summary counts the others
+ * with their lines. At most 50 are listed, errors before notices, followed by a count of the rest.
  */
 public final class ProblemLog {
   private static final int MOST = 50;
 
-  /** What problems have in common that differ only in line and in what was found. */
+  /**
+   * The common properties of problems that differ only in their lines and in the content that was
+   * found.
+   */
   private record Kind(ProblemCode code, int column, String expected, String remedy) {}
 
   private final String file;
@@ -23,12 +26,12 @@ public final class ProblemLog {
   private final Map<Kind, ProblemGrouping> notices = new LinkedHashMap<>();
   private int unlisted;
 
-  /** A log without problems for the file with this path. */
+  /** Creates an empty log for the file with this path. */
   public ProblemLog(String file) {
     this.file = file;
   }
 
-  /** The file that the problems are in. */
+  /** Returns the path of the file. */
   public String file() {
     return file;
   }
@@ -56,12 +59,12 @@ public final class ProblemLog {
     }
   }
 
-  /** True if one of the problems is an error. */
+  /** Returns true if one of the problems is an error. */
   public boolean hasErrors() {
     return !errors.isEmpty();
   }
 
-  /** The problems in the order of their places; the one that counts the rest comes last. */
+  /** Returns the problems sorted by location; the count of the rest comes last. */
   public List<Problem> list() {
     List<Problem> listed =
         Stream.of(errors, notices)

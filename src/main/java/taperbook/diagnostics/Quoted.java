@@ -1,20 +1,20 @@
 package taperbook.diagnostics;
 
-/** Quotes what stands in an input file, for use inside a {@link Problem}. */
+/** Quotes the content of an input file for use inside a {@link Problem}. */
 public final class Quoted {
-  private static final int MOST_CHARACTERS = 60;
+  private static final int MAX_CHARACTERS = 60;
 
   private Quoted() {}
 
   /**
-   * The text between double quotes on one line: line ends and other control characters become
-   * spaces, and what exceeds 60 characters is cut and marked with an ellipsis.
+   * Returns the text in double quotes on one line: line ends and other control characters become
+   * spaces, and text beyond 60 characters is replaced by an ellipsis.
    */
   public static String of(String text) {
     StringBuilder shown = new StringBuilder("\"");
     int end = text.length();
-    if (text.codePointCount(0, end) > MOST_CHARACTERS) {
-      end = text.offsetByCodePoints(0, MOST_CHARACTERS);
+    if (text.codePointCount(0, end) > MAX_CHARACTERS) {
+      end = text.offsetByCodePoints(0, MAX_CHARACTERS);
     }
     text.substring(0, end)
         .codePoints()

@@ -1,6 +1,6 @@
 package taperbook.diagnostics;
 
-/** How much a {@link Problem} matters. */
+/** Severity of a {@link Problem}. */
 public enum Severity {
   /** The input cannot be used as it is. */
   ERROR("error"),
@@ -13,7 +13,7 @@ public enum Severity {
     this.word = word;
   }
 
-  /** The word that stands before a problem. */
+  /** Returns the word printed before a problem. */
   public String word() {
     return word;
   }

@@ -1,6 +1,6 @@
 /**
  * Problems of the input as data: location, what was found, what is expected, and how to fix it.
- * Depends on nothing of ours.
+ * Depends on no other package of the program.
  */
 @NullMarked
 package taperbook.diagnostics;

@@ -12,9 +12,9 @@ import taperbook.result.Role;
 import taperbook.result.SessionResult;
 import taperbook.session.Session;
 
-/** The answer of a report in a sentence or two, as one speaks it. */
+/** Formats the answer of a report as one or two sentences of spoken language. */
 public final class AnswerText {
-  private static final int MOST_DISTANCES = 2;
+  private static final int MAX_DISTANCES = 2;
 
   private final ReportResult result;
   private final NumberFormatter wording;
@@ -25,13 +25,13 @@ public final class AnswerText {
   }
 
   /**
-   * Returns what minutes buy, the peak and how long it lasted, and which of two sessions was
-   * quicker; empty if nothing of it was measured.
+   * Returns the distance for stops of some minutes, the peak power and its duration, and which of
+   * two sessions was quicker; empty if none of these was measured.
    */
   public String text() {
     List<String> parts = new ArrayList<>();
-    String bought = String.join(", ", bought());
-    (bought.isEmpty() ? window() : Optional.of(bought)).ifPresent(parts::add);
+    String added = String.join(", ", added());
+    (added.isEmpty() ? window() : Optional.of(added)).ifPresent(parts::add);
     peak().ifPresent(parts::add);
     List<String> sentences = new ArrayList<>();
     if (!parts.isEmpty()) {
@@ -41,8 +41,8 @@ public final class AnswerText {
     return String.join(" ", sentences);
   }
 
-  /** The shortest and the longest distance that was reached. */
-  private List<String> bought() {
+  /** Returns the shortest and the longest distance that was reached. */
+  private List<String> added() {
     List<WantedDistance> distances = result.plan().wishes().distances();
     List<String> all = new ArrayList<>();
     for (WantedDistance distance : distances) {
@@ -55,7 +55,7 @@ public final class AnswerText {
                           distance.words().replace(' ', '\u00a0'),
                           wording.about(n))));
     }
-    return all.size() > MOST_DISTANCES ? List.of(all.get(0), all.get(all.size() - 1)) : all;
+    return all.size() > MAX_DISTANCES ? List.of(all.get(0), all.get(all.size() - 1)) : all;
   }
 
   private Optional<String> window() {
@@ -79,7 +79,7 @@ public final class AnswerText {
     return result.main().numbers().find(id).filter(n -> n.estimate().isPresent());
   }
 
-  /** Only of one other session, and only beyond doubt. */
+  /** Only for a single compared session, and only if the difference is certain. */
   private Optional<String> quicker() {
     if (result.pairs().size() != 1) {
       return Optional.empty();

@@ -8,9 +8,10 @@ import taperbook.quantity.Unit;
 import taperbook.result.ReportNumber;
 
 /**
- * Numbers of one unit as a table prints them: the unit once at the head, all to the same place, an
- * interval as {@code 6:22\u20136:36}. The place is what the least sure number allows, but at most
- * one digit less than what the surest does; the ends of an interval are rounded outward.
+ * Formats numbers of one unit for a table: the unit once in the header, all values to the same
+ * decimal place, an interval as {@code 6:22\u20136:36}. The place follows from the least certain
+ * number, but is at most one digit coarser than that of the most certain; the ends of an interval
+ * are rounded outward.
  */
 public final class ColumnFormat {
   private static final char TO = '\u2013';
@@ -24,7 +25,7 @@ public final class ColumnFormat {
   private final int valuePlaces;
 
   /**
-   * The texts of a column, or of a row whose cells share a unit.
+   * Creates the format of a column, or of a row whose cells share a unit.
    *
    * @param numbers the numbers, measured or not; at least one, all of one unit
    */
@@ -48,7 +49,7 @@ public final class ColumnFormat {
             : longest >= 3600 ? ClockForm.HOURS : ClockForm.MINUTES;
     int[] own =
         measured.stream()
-            .mapToInt(n -> Rounding.places(converted(bounds(n)), NumberFormatter.mostPlaces(shown)))
+            .mapToInt(n -> Rounding.places(converted(bounds(n)), NumberFormatter.maxPlaces(shown)))
             .sorted()
             .toArray();
     this.places = own.length == 0 ? 0 : Math.max(own[0], own[own.length - 1] - 1);
@@ -59,7 +60,9 @@ public final class ColumnFormat {
     this.valuePlaces = whole ? Math.min(0, places) : places;
   }
 
-  /** The unit for the head, such as {@code km} or {@code min:s}; empty if there is none. */
+  /**
+   * Returns the unit for the header, such as {@code km} or {@code min:s}; empty if there is none.
+   */
   public String unit() {
     if (unit != Unit.SECOND) {
       return NumberFormatter.name(shown);
@@ -71,14 +74,14 @@ public final class ColumnFormat {
     };
   }
 
-  /** The value without its unit. */
+  /** Returns the value without its unit. */
   public String value(Estimate estimate) {
     return unit == Unit.SECOND
         ? DurationFormat.clock(DurationFormat.rounded(estimate.value(), step), form)
         : Rounding.nearest(converted(estimate.value()), valuePlaces);
   }
 
-  /** The interval without its unit; {@code exact} if it has no width. */
+  /** Returns the interval without its unit; {@code exact} if it has no width. */
   public String range(Estimate estimate) {
     Interval bounds = estimate.bounds();
     if (bounds.width() == 0) {
@@ -87,7 +90,7 @@ public final class ColumnFormat {
     return joined(low(estimate), high(estimate));
   }
 
-  /** The lower end of the interval without its unit, rounded down. */
+  /** Returns the lower end of the interval without its unit, rounded down. */
   public String low(Estimate estimate) {
     double low = estimate.bounds().low();
     return unit == Unit.SECOND
@@ -95,7 +98,7 @@ public final class ColumnFormat {
         : Rounding.down(converted(estimate.bounds()).low(), places);
   }
 
-  /** The upper end of the interval without its unit, rounded up. */
+  /** Returns the upper end of the interval without its unit, rounded up. */
   public String high(Estimate estimate) {
     double high = estimate.bounds().high();
     return unit == Unit.SECOND
@@ -103,7 +106,7 @@ public final class ColumnFormat {
         : Rounding.up(converted(estimate.bounds()).high(), places);
   }
 
-  /** A dash beside a sign reads as one of its own. */
+  /** Uses no dash beside a minus sign, because it would look like a second sign. */
   private static String joined(String low, String high) {
     return low.startsWith(MINUS) ? Labels.of("wording.range", low, high) : low + TO + high;
   }

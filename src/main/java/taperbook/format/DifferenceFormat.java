@@ -6,7 +6,8 @@ import taperbook.quantity.Unit;
 import taperbook.result.ReportNumber;
 
 /**
- * The difference of a number of two sessions as a table prints it: who is ahead, and by how much.
+ * Formats the difference of a number of two sessions for a table: which one is ahead, and by how
+ * much.
  */
 public final class DifferenceFormat {
   private final ReportNumber difference;
@@ -16,11 +17,11 @@ public final class DifferenceFormat {
   private final ColumnFormat text;
 
   /**
-   * Words for a difference that was measured.
+   * Creates the format of a measured difference.
    *
-   * @param difference the number of the one less that of the other
-   * @param one what the one is called, such as {@code A}
-   * @param other what the other is called
+   * @param difference the number of the first session minus that of the other
+   * @param one name of the first session, such as {@code A}
+   * @param other name of the other session
    */
   public DifferenceFormat(
       ReportNumber difference, String one, String other, NumberFormatter wording) {
@@ -31,7 +32,10 @@ public final class DifferenceFormat {
     this.text = new ColumnFormat(List.of(difference), wording);
   }
 
-  /** Such as {@code A quicker by 6:02}; that the readings cannot tell where zero is in between. */
+  /**
+   * Returns text such as {@code A quicker by 6:02}, or that the readings cannot tell if the
+   * interval contains zero.
+   */
   public String words() {
     if (signed.bounds().contains(0)) {
       return Labels.of("mark.undecided");
@@ -44,7 +48,7 @@ public final class DifferenceFormat {
     return Labels.of("difference.more", more ? one : other, amount);
   }
 
-  /** The interval of what {@link #words} names; with signs where zero is in between. */
+  /** Returns the interval of the amount in {@link #words}; with signs if it contains zero. */
   public String ends() {
     return text.range(size());
   }

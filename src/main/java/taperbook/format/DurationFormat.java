@@ -4,7 +4,7 @@ import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 
 /**
- * Times in words: {@code 24 min 40 s}, {@code 1 h 5 min}. No-break spaces keep a time in one line.
+ * Formats times: {@code 24 min 40 s}, {@code 1 h 5 min}. No-break spaces keep a time on one line.
  */
 final class DurationFormat {
   private static final char NBSP = '\u00a0';
@@ -12,14 +12,14 @@ final class DurationFormat {
   private DurationFormat() {}
 
   /**
-   * The step in seconds that a time with the given interval is worth printing to: two significant
-   * digits of its half-width at most, and never finer than one second for times over a minute.
+   * Returns the rounding step in seconds for a time with the given interval: at most two
+   * significant digits of its half-width, and never finer than one second for times over a minute.
    */
   static int step(Interval bounds) {
     return step(bounds.width() / 2);
   }
 
-  /** The step in seconds for a half-width in seconds. */
+  /** Returns the step in seconds for a half-width in seconds. */
   static int step(double half) {
     return half < 100 ? 1 : half < 1000 ? 10 : 60;
   }
@@ -49,7 +49,7 @@ final class DurationFormat {
   }
 
   /**
-   * A time as a clock shows it: {@code 6:29}, {@code 1:05:00}, or {@code 8:21} in whole minutes.
+   * Formats a time as on a clock: {@code 6:29}, {@code 1:05:00}, or {@code 8:21} in whole minutes.
    */
   static String clock(long seconds, ClockForm form) {
     long rest = Math.abs(seconds);
@@ -66,7 +66,7 @@ final class DurationFormat {
     return (number < 10 ? "0" : "") + number;
   }
 
-  /** Which parts of a time a column of clock times shows. */
+  /** The parts of a time that a column of clock times shows. */
   enum ClockForm {
     /** Minutes and seconds. */
     MINUTES,

@@ -5,7 +5,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.Event;
 import taperbook.session.Channel;
 
-/** Events of a session in words. */
+/** Formats the events of a session. */
 public final class EventText {
   private final NumberFormatter wording;
 
@@ -13,7 +13,7 @@ public final class EventText {
     this.wording = wording;
   }
 
-  /** When it was: a moment, or when it began and ended. */
+  /** Returns the time of the event: a moment, or its start and end. */
   public String when(Event event) {
     String start = moment(event.start());
     return event.kind() == Event.Kind.NOTE
@@ -27,7 +27,7 @@ public final class EventText {
         : wording.reading(second.low(), 0, Unit.SECOND);
   }
 
-  /** What happened, with the tester's words. */
+  /** Returns a description of the event with the tester's note. */
   public String what(Event event) {
     String kind =
         switch (event.kind()) {
@@ -42,7 +42,7 @@ public final class EventText {
     return Labels.of("event.with_note", kind, event.note());
   }
 
-  /** The charge that was displayed then, or a dash. */
+  /** Returns the state of charge displayed at that time, or a dash. */
   public String charge(Event event) {
     return event.charge().map(c -> wording.value(c, Unit.PERCENT)).orElse("\u2013");
   }

@@ -6,11 +6,11 @@ import taperbook.quantity.Unit;
 import taperbook.session.Item;
 import taperbook.session.ItemKind;
 
-/** What can be written for an item, in words. */
+/** Describes the permitted values of an item. */
 public final class ItemText {
   private ItemText() {}
 
-  /** What the value of an item can be, such as {@code a number in km or mi}. */
+  /** Returns a description of an item's values, such as {@code a number in km or mi}. */
   public static String takes(Item item) {
     ItemKind kind = item.kind();
     return switch (kind.form()) {
@@ -30,7 +30,7 @@ public final class ItemText {
     return "a number in " + alternatives(Unit.of(quantity).stream().map(Unit::symbol).toList());
   }
 
-  /** Words to choose from, such as {@code film, log or by eye}. */
+  /** Returns alternatives as text, such as {@code film, log or by eye}. */
   static String alternatives(List<String> words) {
     int last = words.size() - 1;
     return last < 1

@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A label with places for values, split once so that filling it is mere joining.
+ * A label with placeholders, split once so that filling it only concatenates.
  *
  * @param key its name
- * @param texts what stands before, between and after the places, one more than there are places
- * @param places the number of the value in each place, 0 for the first
- * @param valueCount how many values it takes
+ * @param texts the text before, between and after the placeholders, one more than there are
+ *     placeholders
+ * @param places the index of the value in each placeholder, from 0
+ * @param valueCount number of values it takes
  */
 record LabelPattern(String key, List<String> texts, List<Integer> places, int valueCount) {
   LabelPattern {
@@ -17,7 +18,7 @@ record LabelPattern(String key, List<String> texts, List<Integer> places, int va
     places = List.copyOf(places);
   }
 
-  /** Splits what a properties file says. */
+  /** Splits the text of a properties file entry. */
   static LabelPattern of(String key, String written) {
     List<String> texts = new ArrayList<>();
     List<Integer> places = new ArrayList<>();
@@ -39,7 +40,7 @@ record LabelPattern(String key, List<String> texts, List<Integer> places, int va
     return new LabelPattern(key, texts, places, count);
   }
 
-  /** Ten values are more than a label can say. */
+  /** Only a single digit is permitted: ten values are more than a label needs. */
   private static int number(String key, String written, int open, int close) {
     char digit = close == open + 2 ? written.charAt(open + 1) : ' ';
     if (digit < '0' || digit > '9') {
@@ -53,7 +54,7 @@ record LabelPattern(String key, List<String> texts, List<Integer> places, int va
         "label " + key + " must number its braces {0}, {1} and so on: " + written);
   }
 
-  /** The label with its values. */
+  /** Returns the label with its values. */
   String filled(Object... values) {
     if (values.length != valueCount) {
       throw new IllegalStateException(

@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.Properties;
 
 /**
- * The labels of numbers, checks, charts, columns and units, in one language. All of them stand in
- * {@code labels.properties} beside this class, in UTF-8, so that a translation of them is another
- * such file. A label may take values in numbered braces from {@code {0}} on; nothing else in it has
- * a meaning, neither quotes nor formats.
+ * The labels of numbers, checks, charts, columns and units in one language. They are stored in
+ * {@code labels.properties} beside this class, in UTF-8, so that a translation is another such
+ * file. A label may take values in numbered braces from {@code {0}} on; quotes and formats have no
+ * special meaning.
  */
 public final class Labels {
   private static final Labels BUILT_IN = builtIn();
@@ -25,10 +25,10 @@ public final class Labels {
   }
 
   /**
-   * A label in the language of the program.
+   * Returns a label in the language of the program.
    *
    * @param key its name in {@code labels.properties}
-   * @param values what takes the place of the braces, in words already
+   * @param values formatted values for the placeholders
    * @throws IllegalStateException if there is no such label, or it takes another number of values
    */
   public static String of(String key, Object... values) {
@@ -36,7 +36,7 @@ public final class Labels {
   }
 
   /**
-   * Labels from the text of a properties file.
+   * Parses labels from the text of a properties file.
    *
    * @throws IllegalStateException if a label's braces are not closed or not numbered from 0 on
    */

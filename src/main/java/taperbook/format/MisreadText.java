@@ -3,16 +3,16 @@ package taperbook.format;
 import taperbook.quantity.Unit;
 import taperbook.session.Review.Misread;
 
-/** Readings that do not fit the others, in words. */
+/** Formats readings that do not fit the others. */
 public final class MisreadText {
-  /** More digits than a display has. */
+  /** More digits than any display shows. */
   private static final int SIGNIFICANT = 7;
 
   private static final char NBSP = '\u00a0';
 
   private MisreadText() {}
 
-  /** A reading with its place, such as {@code the power of 62 kW in readings.csv:14}. */
+  /** Returns a reading with its place, such as {@code the power of 62 kW in readings.csv:14}. */
   public static String reading(Misread misread, NumberFormatter wording) {
     return "the "
         + misread.name()
@@ -22,14 +22,16 @@ public final class MisreadText {
         + misread.row();
   }
 
-  /** What was read, with its unit. */
+  /** Returns the reading with its unit. */
   public static String shown(Misread misread, NumberFormatter wording) {
     return misread.unit() == Unit.SECOND
         ? wording.reading(misread.read(), misread.halfStep(), Unit.SECOND)
         : PlainDigits.of(misread.read(), SIGNIFICANT) + NBSP + NumberFormatter.name(misread.unit());
   }
 
-  /** What would fit, such as {@code between 25 and 27 kW (26: digits swapped?)}. */
+  /**
+   * Returns the values that would fit, such as {@code between 25 and 27 kW (26: digits swapped?)}.
+   */
   public static String fitting(Misread misread, NumberFormatter wording) {
     return wording.between(misread.fitting(), misread.unit())
         + misread.slip().map(s -> " (" + s + ")").orElse("");

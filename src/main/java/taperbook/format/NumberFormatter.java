@@ -22,17 +22,17 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 
 /**
- * Puts numbers into words in the units of a report: kilometres or miles, and what goes with them.
- * Values are rounded to what their interval allows; the ends of an interval are rounded outward, so
- * that the printed interval still holds the truth.
+ * Formats numbers in the units of a report: kilometres or miles and related units. Values are
+ * rounded to what their interval permits; the ends of an interval are rounded outward, so that the
+ * printed interval still contains the true value.
  */
 public final class NumberFormatter {
   private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("yyyy", Locale.ROOT);
 
   private static final int MINUTE_SECONDS = 60;
 
-  /** Decimal places of an amount without a unit at the most. */
-  private static final int MOST_PLACES = 3;
+  /** Maximum number of decimal places of an amount without a unit. */
+  private static final int MAX_PLACES = 3;
 
   private static final Map<Unit, String> NAMES = names();
 
@@ -42,7 +42,7 @@ public final class NumberFormatter {
   private final boolean fahrenheit;
 
   /**
-   * Words with degrees Celsius.
+   * Creates a formatter with degrees Celsius.
    *
    * @param distanceUnit {@link Unit#MILE} or {@link Unit#KILOMETRE}
    */
@@ -50,7 +50,7 @@ public final class NumberFormatter {
     this(distanceUnit, Unit.CELSIUS);
   }
 
-  /** Words in the units of a report. */
+  /** Creates a formatter for the units of a report. */
   public NumberFormatter(ReportPlan.Style style) {
     this(style.units(), style.temperature());
   }
@@ -63,20 +63,20 @@ public final class NumberFormatter {
     this.fahrenheit = temperature == Unit.FAHRENHEIT;
   }
 
-  /** Words with miles where these have kilometres, and the other way round. */
+  /** Returns a formatter with miles instead of kilometres, or the reverse. */
   public NumberFormatter inOtherDistances() {
     return new NumberFormatter(
         miles ? Unit.KILOMETRE : Unit.MILE, fahrenheit ? Unit.FAHRENHEIT : Unit.CELSIUS);
   }
 
-  /** The value of a number with its unit, or a dash if it was withheld. */
+  /** Returns the value of a number with its unit, or a dash if it was withheld. */
   public String value(ReportNumber number) {
     return number.estimate().map(e -> value(e, number.unit(), step(number))).orElse("\u2013");
   }
 
   /**
-   * A number as one speaks it, such as {@code about 6½ minutes} or {@code 168 kW}; a dash if it was
-   * withheld. It is about so much where less is spoken than printed.
+   * Returns a number in spoken form, such as {@code about 6½ minutes} or {@code 168 kW}; a dash if
+   * it was withheld. The word "about" marks values that are less precise than the printed ones.
    */
   public String about(ReportNumber number) {
     return number.estimate().map(e -> about(e, number)).orElse("\u2013");
@@ -93,29 +93,29 @@ public final class NumberFormatter {
     }
     String spoken =
         SpokenFormat.amount(shownAmount(estimate.value(), unit)) + withSpace(shown(unit));
-    // Three digits may be more than the interval allows.
+    // Three digits may be more than the interval permits.
     boolean finer = spoken.length() > printed.length();
     return finer || spoken.equals(printed) ? printed : Labels.of("spoken.about", spoken);
   }
 
-  /** How far the truth may lie from the printed value; empty if it was withheld. */
+  /** Returns the uncertainty of the printed value; empty if it was withheld. */
   public Optional<String> spread(ReportNumber number) {
     return number.estimate().map(e -> spread(e, number.unit(), step(number)));
   }
 
-  /** The interval of a number in words; empty if it was withheld. */
+  /** Returns the interval of a number as text; empty if it was withheld. */
   public Optional<String> between(ReportNumber number) {
     return number
         .estimate()
         .map(e -> joined(e.bounds(), number.unit(), "wording.between", step(number)));
   }
 
-  /** Least step that a time is printed to, s: a trip is planned in minutes. */
+  /** Returns the minimum step of a printed time, s: a trip is planned in minutes. */
   static int step(ReportNumber number) {
     return number.method() == Method.TRIP_PLAN ? MINUTE_SECONDS : 1;
   }
 
-  /** The interval of a number with its unit, or a dash if it was withheld. */
+  /** Returns the interval of a number with its unit, or a dash if it was withheld. */
   public String range(ReportNumber number) {
     return number
         .estimate()
@@ -123,14 +123,19 @@ public final class NumberFormatter {
         .orElse("\u2013");
   }
 
-  /** What a number was or is, such as {@code 171 kW}; {@code none} if it has no value. */
+  /**
+   * Returns the previous or current value of a number, such as {@code 171 kW}; {@code none} if it
+   * has no value.
+   */
   public String value(MovedNumber number, Optional<Estimate> estimate) {
     return estimate
         .map(e -> value(e, number.unit(), step(number)))
         .orElseGet(() -> Labels.of("wording.no_value"));
   }
 
-  /** The interval of what a number was or is; empty if it is exact or has no value. */
+  /**
+   * Returns the interval of the previous or current value; empty if it is exact or has no value.
+   */
   public String range(MovedNumber number, Optional<Estimate> estimate) {
     return estimate
         .filter(e -> e.bounds().width() > 0)
@@ -138,69 +143,69 @@ public final class NumberFormatter {
         .orElse("");
   }
 
-  /** True if a number is printed as it was before. */
+  /** Returns true if the printed form of a number is unchanged. */
   public boolean isPrintedAlike(MovedNumber number) {
     return value(number, number.before()).equals(value(number, number.after()))
         && range(number, number.before()).equals(range(number, number.after()));
   }
 
   private static int step(MovedNumber number) {
-    return number.ofTrip() ? MINUTE_SECONDS : 1;
+    return number.isOfTrip() ? MINUTE_SECONDS : 1;
   }
 
-  /** A value with its unit, such as {@code 171 kW} or {@code 24 min 40 s}. */
+  /** Returns a value with its unit, such as {@code 171 kW} or {@code 24 min 40 s}. */
   public String value(Estimate estimate, Unit unit) {
     return value(estimate, unit, 1);
   }
 
-  private String value(Estimate estimate, Unit unit, int leastStep) {
+  private String value(Estimate estimate, Unit unit, int minStep) {
     if (unit == Unit.SECOND) {
-      int step = Math.max(leastStep, DurationFormat.step(estimate.bounds()));
+      int step = Math.max(minStep, DurationFormat.step(estimate.bounds()));
       return DurationFormat.nearest(estimate.value(), step);
     }
     Unit shown = shown(unit);
     Interval bounds = estimate.bounds().mapMonotone(x -> convert(x, unit, shown));
-    int places = Rounding.places(bounds, mostPlaces(shown));
+    int places = Rounding.places(bounds, maxPlaces(shown));
     double amount = convert(estimate.value(), unit, shown);
-    // A reading such as 171 of a display that shows whole numbers is not printed as 171.0.
+    // A reading such as 171 of a display with whole numbers is not printed as 171.0.
     boolean whole = places > 0 && Math.abs(amount - Math.rint(amount)) < 1e-9;
     return Rounding.nearest(amount, whole ? 0 : places) + withSpace(shown);
   }
 
   /**
-   * How far the truth may lie from the printed value: {@code give or take 25 s} where both ends are
-   * nearly as far away, {@code between 3 min 41 s and 5 min 4 s} where they are not, or {@code
-   * exact}. What is given or taken is rounded up, so that it reaches both ends from the value as
-   * {@link #value(Estimate, Unit)} prints it.
+   * Returns the uncertainty of the printed value: {@code give or take 25 s} if both ends are nearly
+   * equally far away, {@code between 3 min 41 s and 5 min 4 s} if they are not, or {@code exact}.
+   * The tolerance is rounded up, so that it covers both ends from the value as {@link
+   * #value(Estimate, Unit)} prints it.
    */
   public String spread(Estimate estimate, Unit unit) {
     return spread(estimate, unit, 1);
   }
 
-  private String spread(Estimate estimate, Unit unit, int leastStep) {
+  private String spread(Estimate estimate, Unit unit, int minStep) {
     Unit shown = shown(unit);
     Estimate converted = converted(estimate, unit);
-    if (!Spread.isEven(converted) && !isRounded(estimate.bounds(), unit, leastStep)) {
-      return joined(estimate.bounds(), unit, "wording.between", leastStep);
+    if (!Spread.isEven(converted) && !isRounded(estimate.bounds(), unit, minStep)) {
+      return joined(estimate.bounds(), unit, "wording.between", minStep);
     }
-    String most =
+    String max =
         unit == Unit.SECOND
-            ? Spread.ofTime(converted, leastStep)
-            : Spread.of(converted, mostPlaces(shown)) + "\u00a0" + name(shown);
-    return Labels.of("wording.give_or_take", most);
+            ? Spread.ofTime(converted, minStep)
+            : Spread.of(converted, maxPlaces(shown)) + "\u00a0" + name(shown);
+    return Labels.of("wording.give_or_take", max);
   }
 
-  /** True if an exact time is printed less exactly than it is known. */
-  private static boolean isRounded(Interval bounds, Unit unit, int leastStep) {
-    double steps = bounds.low() / leastStep;
+  /** Returns true if an exact time is printed with less precision than it has. */
+  private static boolean isRounded(Interval bounds, Unit unit, int minStep) {
+    double steps = bounds.low() / minStep;
     return unit == Unit.SECOND
-        && leastStep > 1
+        && minStep > 1
         && bounds.width() == 0
         && Math.abs(steps - Math.rint(steps)) > 1e-6;
   }
 
   /**
-   * A reading with its unit, at the display's own step, such as {@code 12 %}.
+   * Returns a reading with its unit, at the display's own step, such as {@code 12 %}.
    *
    * @param reading the reading, in the base unit
    * @param halfStep half the display's step, in the base unit
@@ -210,49 +215,49 @@ public final class NumberFormatter {
     return value(Estimate.around(reading, halfStep), unit);
   }
 
-  /** An amount without its unit, rounded to what its interval allows. */
+  /** Returns an amount without its unit, rounded to what its interval permits. */
   public static String figures(Estimate estimate) {
-    int places = Rounding.places(estimate.bounds(), MOST_PLACES);
+    int places = Rounding.places(estimate.bounds(), MAX_PLACES);
     boolean whole = places > 0 && Math.abs(estimate.value() - Math.rint(estimate.value())) < 1e-9;
     return Rounding.nearest(estimate.value(), whole ? 0 : places);
   }
 
-  /** An interval without its unit, rounded outward. */
+  /** Returns an interval without its unit, rounded outward. */
   public static String figures(Interval bounds) {
-    int places = Rounding.places(bounds, MOST_PLACES);
+    int places = Rounding.places(bounds, MAX_PLACES);
     return Labels.of(
         "wording.range", Rounding.down(bounds.low(), places), Rounding.up(bounds.high(), places));
   }
 
   /**
-   * A reading with its unit, as it was written down, such as {@code 7.0 kWh}.
+   * Returns a reading with its unit, as recorded, such as {@code 7.0 kWh}.
    *
    * @param reading the reading, in the base unit
-   * @param places its decimal places as written, not negative
+   * @param places its decimal places as recorded, not negative
    * @param unit the base unit, which is not converted
    */
   public static String written(double reading, int places, Unit unit) {
     return Rounding.nearest(reading, places) + withSpace(unit);
   }
 
-  /** An interval with its unit, such as {@code 170.5 to 171.5 kW}, or {@code exact}. */
+  /** Returns an interval with its unit, such as {@code 170.5 to 171.5 kW}, or {@code exact}. */
   public String range(Interval bounds, Unit unit) {
     return joined(bounds, unit, "wording.range", 1);
   }
 
-  /** An interval in words, such as {@code between 170.5 and 171.5 kW}, or {@code exact}. */
+  /** Returns an interval as text, such as {@code between 170.5 and 171.5 kW}, or {@code exact}. */
   public String between(Interval bounds, Unit unit) {
     return joined(bounds, unit, "wording.between", 1);
   }
 
-  /** A difference of temperatures with its unit, such as {@code 8 °C}. */
+  /** Returns a temperature difference with its unit, such as {@code 8 °C}. */
   public String degrees(Estimate celsius) {
     Estimate shown = fahrenheit ? celsius.times(FAHRENHEITS_PER_CELSIUS) : celsius;
     int places = Rounding.places(shown.bounds(), 0);
     return Rounding.nearest(shown.value(), places) + withSpace(shown(Unit.CELSIUS));
   }
 
-  /** An amount of a base unit that is known exactly, such as the step of a display. */
+  /** Returns an exact amount in a base unit, such as the step of a display. */
   public String exactly(double amount, Unit unit) {
     BigDecimal rounded =
         BigDecimal.valueOf(shownAmount(amount, unit))
@@ -261,32 +266,32 @@ public final class NumberFormatter {
     return rounded.toPlainString() + withSpace(shown(unit));
   }
 
-  private String joined(Interval bounds, Unit unit, String key, int leastStep) {
-    if (bounds.width() == 0 && !isRounded(bounds, unit, leastStep)) {
+  private String joined(Interval bounds, Unit unit, String key, int minStep) {
+    if (bounds.width() == 0 && !isRounded(bounds, unit, minStep)) {
       return Labels.of("wording.exact");
     }
     if (unit == Unit.SECOND) {
-      int step = Math.max(leastStep, DurationFormat.step(bounds));
+      int step = Math.max(minStep, DurationFormat.step(bounds));
       return Labels.of(
           key, DurationFormat.down(bounds.low(), step), DurationFormat.up(bounds.high(), step));
     }
     Unit shown = shown(unit);
     Interval converted = bounds.mapMonotone(x -> convert(x, unit, shown));
-    int places = isCount(converted, shown) ? 0 : Rounding.places(converted, mostPlaces(shown));
+    int places = isCount(converted, shown) ? 0 : Rounding.places(converted, maxPlaces(shown));
     return Labels.of(
         key,
         Rounding.down(converted.low(), places),
         Rounding.up(converted.high(), places) + withSpace(shown));
   }
 
-  /** True for bounds that are whole numbers of things, which need no decimal places. */
+  /** Returns true for bounds of a count, which needs no decimal places. */
   private static boolean isCount(Interval bounds, Unit unit) {
     return unit == Unit.ONE
         && bounds.low() == Math.rint(bounds.low())
         && bounds.high() == Math.rint(bounds.high());
   }
 
-  /** What came of measuring, in words: value and spread, or the reason why there is none. */
+  /** Returns the result of a measurement: value and spread, or the reason why there is none. */
   public String outcome(ReportNumber number) {
     return number
         .outcome()
@@ -303,7 +308,10 @@ public final class NumberFormatter {
         : value + ", " + spread;
   }
 
-  /** True if the ends are so unevenly far from the value that both are told. */
+  /**
+   * Returns true if the distances of the ends from the value are so different that both are
+   * printed.
+   */
   public boolean isTwoSided(Estimate estimate, Unit unit) {
     return estimate.bounds().width() > 0 && !Spread.isEven(converted(estimate, unit));
   }
@@ -315,7 +323,10 @@ public final class NumberFormatter {
         estimate.bounds().mapMonotone(x -> convert(x, unit, shown)));
   }
 
-  /** The unit that a base unit is shown in: miles and what goes with them, if the report asks. */
+  /**
+   * Returns the unit that a base unit is shown in: miles and related units if the report requests
+   * them.
+   */
   public Unit shown(Unit base) {
     if (base == Unit.CELSIUS) {
       return fahrenheit ? Unit.FAHRENHEIT : base;
@@ -332,32 +343,37 @@ public final class NumberFormatter {
     };
   }
 
-  /** An amount of a base unit, converted to the unit it is shown in. */
+  /** Converts an amount of a base unit to the unit it is shown in. */
   public double shownAmount(double amount, Unit base) {
     return convert(amount, base, shown(base));
   }
 
-  /** The name of a unit in running text and on axes, such as {@code °C}. */
+  /** Returns the name of a unit for running text and axes, such as {@code °C}. */
   public static String name(Unit unit) {
     return Objects.requireNonNull(NAMES.get(unit));
   }
 
-  /** A pure factor has no unit to name, and the currency of money stands in its label. */
+  /** A dimensionless factor has no unit name, and the label of money contains its currency. */
   private static Map<Unit, String> names() {
     Map<Unit, String> names = new EnumMap<>(Unit.class);
     for (Unit unit : Unit.values()) {
-      boolean nameless = unit == Unit.ONE || unit == Unit.CURRENCY;
-      names.put(unit, nameless ? "" : Labels.of("unit." + unit.name().toLowerCase(Locale.ROOT)));
+      boolean unnamed = unit == Unit.ONE || unit == Unit.CURRENCY;
+      names.put(unit, unnamed ? "" : Labels.of("unit." + unit.name().toLowerCase(Locale.ROOT)));
     }
     return names;
   }
 
-  /** The name of a unit with the space before it; nothing for a pure factor and for money. */
+  /**
+   * Returns the name of a unit preceded by a space; empty for a dimensionless factor and for money.
+   */
   private static String withSpace(Unit unit) {
     return name(unit).isEmpty() ? "" : "\u00a0" + name(unit);
   }
 
-  /** How two sides of a check agree; how much was lost where something may be. */
+  /**
+   * Describes the agreement of the two sides of a check, and the amount lost if losses are
+   * possible.
+   */
   public static String agreement(CrossCheck.Compared compared) {
     double first = compared.first().estimate().value();
     double percent = 100 * (1 - compared.second().estimate().value() / first);
@@ -367,25 +383,30 @@ public final class NumberFormatter {
     return "agree: the second is "
         + Rounding.nearest(percent, 1)
         + "\u00a0% less, and up to "
-        + Math.round(100 * compared.mostLost())
+        + Math.round(100 * compared.maxLoss())
         + "\u00a0% may be lost";
   }
 
-  /** What two sides of a check may differ by, such as {@code rounding allows}. */
+  /**
+   * Describes the permitted difference of the two sides of a check, such as {@code rounding
+   * allows}.
+   */
   public static String allowed(CrossCheck.Compared compared) {
-    long percent = Math.round(100 * compared.mostLost());
+    long percent = Math.round(100 * compared.maxLoss());
     return percent == 0
         ? "rounding allows"
         : "rounding and losses of up to " + percent + "\u00a0% allow";
   }
 
-  /** A calendar date in words, such as {@code 14 March 2026}. */
+  /** Returns a calendar date as text, such as {@code 14 March 2026}. */
   public static String date(LocalDate date) {
     String month = Labels.of("month." + date.getMonthValue());
     return Labels.of("wording.date", date.getDayOfMonth(), month, YEAR.format(date));
   }
 
-  /** A calendar date in words; anything that is no ISO 8601 day as it stands. */
+  /**
+   * Returns a calendar date as text; anything that is not an ISO 8601 day is returned unchanged.
+   */
   public static String dateOrAsIs(String written) {
     try {
       return date(LocalDate.parse(written)).replace(' ', '\u00a0');
@@ -398,7 +419,7 @@ public final class NumberFormatter {
     return from == to ? amount : to.fromBase(from.toBase(amount));
   }
 
-  static int mostPlaces(Unit unit) {
+  static int maxPlaces(Unit unit) {
     if (unit == Unit.FAHRENHEIT) {
       return 0;
     }

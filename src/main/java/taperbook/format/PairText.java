@@ -11,7 +11,7 @@ import taperbook.result.ReportNumber;
 import taperbook.result.Stretch;
 import taperbook.result.Stretch.Order;
 
-/** What came of holding two power curves against each other, in sentences. */
+/** Describes the comparison of two power curves in sentences. */
 public final class PairText {
   private final PairResult pair;
   private final String one;
@@ -19,10 +19,10 @@ public final class PairText {
   private final NumberFormatter wording;
 
   /**
-   * Sentences on one pair.
+   * Creates the sentences for one pair.
    *
-   * @param one what the reported session is called, such as {@code A}
-   * @param other what the session that it is held against is called
+   * @param one name of the reported session, such as {@code A}
+   * @param other name of the session that it is compared with
    */
   public PairText(PairResult pair, String one, String other, NumberFormatter wording) {
     this.pair = pair;
@@ -31,7 +31,7 @@ public final class PairText {
     this.wording = wording;
   }
 
-  /** The sum of it first, then each stretch in the order of state of charge. */
+  /** Returns the summary, followed by each stretch in order of state of charge. */
   public List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     overall().ifPresent(sentences::add);
@@ -66,7 +66,7 @@ public final class PairText {
     return sentences;
   }
 
-  /** The mean lead over all that both went through, or why there is none. */
+  /** Returns the mean lead over the shared range, or why there is none. */
   public Optional<String> overall() {
     Optional<ReportNumber> lead = pair.numbers().find("mean_lead_shared");
     Optional<String> withheld = lead.flatMap(ReportNumber::withheld);
@@ -143,7 +143,7 @@ public final class PairText {
     return sameWinner ? "was quicker there by " + amount(gain, Unit.SECOND) : time(gain);
   }
 
-  /** The size of a difference, without its sign, and how sure it is. */
+  /** Returns the absolute value of a difference with its uncertainty. */
   private String amount(Estimate signed, Unit unit) {
     Estimate size = signed.value() < 0 ? signed.times(-1) : signed;
     return wording.value(size, unit) + " (" + wording.spread(size, unit) + ")";
@@ -167,7 +167,7 @@ public final class PairText {
             });
   }
 
-  /** True if an undecided stretch lies between leads of opposite order. */
+  /** Returns true if an undecided stretch lies between leads of opposite order. */
   private boolean isCrossing(int index) {
     List<Stretch> all = pair.stretches();
     return index > 0
@@ -186,7 +186,10 @@ public final class PairText {
     return a != b && a != Order.UNDECIDED && b != Order.UNDECIDED;
   }
 
-  /** A lead is printed no longer than it is sure, and what is undecided no shorter than it is. */
+  /**
+   * Rounds the edges so that a lead is not printed longer, and an undecided stretch not shorter,
+   * than it is.
+   */
   public static String edges(Stretch stretch) {
     boolean led = stretch.order() != Order.UNDECIDED;
     String from = led ? up(stretch.from()) : down(stretch.from());

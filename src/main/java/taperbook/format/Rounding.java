@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 import taperbook.quantity.Interval;
 
 /**
- * Rounds a value to what its uncertainty allows: at most two significant digits of the half-width
+ * Rounds a value to what its uncertainty permits: at most two significant digits of the half-width
  * of its interval are kept, and the value is rounded to the same place.
  *
  * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 7.2.6</a>
@@ -14,22 +14,22 @@ final class Rounding {
   private Rounding() {}
 
   /**
-   * Decimal places worth printing for a value with the given interval.
+   * Returns the decimal places to print for a value with the given interval.
    *
    * @param bounds interval of the value
-   * @param most places to print if the interval has no width, and never more
+   * @param max places to print if the interval has no width; also the maximum
    * @return decimal places, negative for tens and hundreds
    */
-  static int places(Interval bounds, int most) {
+  static int places(Interval bounds, int max) {
     double half = bounds.width() / 2;
     if (half <= 0) {
-      return most;
+      return max;
     }
     int exponent = (int) Math.floor(Math.log10(half) + 1e-9);
     double leading = half / Math.pow(10, exponent);
-    // Two digits where the first is small, one where it is large: 0.12 and 0.5, not 0.1 and 0.50.
+    // Two digits if the first is small, one if it is large: 0.12 and 0.5, not 0.1 and 0.50.
     int digits = leading < 2.95 ? 2 : 1;
-    return Math.min(most, digits - 1 - exponent);
+    return Math.min(max, digits - 1 - exponent);
   }
 
   static String nearest(double value, int places) {
@@ -48,7 +48,7 @@ final class Rounding {
     return plain(guarded(value, places).setScale(places, RoundingMode.CEILING), places);
   }
 
-  /** Takes off the noise of floating point, so that 0.3 - 0.1 does not round outward to 0.3. */
+  /** Removes floating-point noise, so that 0.3 - 0.1 does not round outward to 0.3. */
   private static BigDecimal guarded(double value, int places) {
     return new BigDecimal(value).setScale(places + 6, RoundingMode.HALF_EVEN);
   }

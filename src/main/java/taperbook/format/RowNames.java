@@ -12,9 +12,9 @@ import java.util.stream.Stream;
 import taperbook.result.LibraryRow;
 
 /**
- * What the sessions of a library are called: by their car, and where a car has several by the day,
- * by the place as well where a day has several, and by a count where even that is not enough. Never
- * by the name of a folder, which means nothing to a reader.
+ * Display names of the sessions of a library: the car; if a car has several sessions, also the day;
+ * if a day has several, also the place; and a number if that is still ambiguous. Folder names are
+ * never used, because they mean nothing to a reader.
  */
 public final class RowNames {
   private final Map<String, String> details;
@@ -23,16 +23,16 @@ public final class RowNames {
     this.details = details;
   }
 
-  /** Names for all sessions of a library. */
+  /** Creates names for all sessions of a library. */
   public static RowNames of(List<LibraryRow> rows) {
     Map<String, List<LibraryRow>> cars =
         rows.stream().collect(Collectors.groupingBy(r -> r.about().vehicle()));
     Map<String, String> details = new HashMap<>();
-    cars.values().forEach(sessions -> tellApart(sessions, details));
+    cars.values().forEach(sessions -> disambiguate(sessions, details));
     return new RowNames(details);
   }
 
-  private static void tellApart(List<LibraryRow> sessions, Map<String, String> details) {
+  private static void disambiguate(List<LibraryRow> sessions, Map<String, String> details) {
     List<Function<LibraryRow, String>> ways =
         List.of(row -> "", RowNames::day, row -> joined(Stream.of(day(row), place(row))));
     List<LibraryRow> left = sessions;
@@ -68,18 +68,23 @@ public final class RowNames {
     return parts.filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
   }
 
-  /** What tells a session from the others of its car; empty if the car has no other. */
+  /**
+   * Returns what distinguishes a session from the others of its car; empty if the car has no other.
+   */
   public String detail(LibraryRow row) {
     return Optional.ofNullable(details.get(row.session()))
         .orElseThrow(() -> new IllegalArgumentException("not a session: " + row.session()));
   }
 
-  /** The whole name, such as {@code Northmoor Finch, 14 March 2026}. */
+  /** Returns the full name, such as {@code Northmoor Finch, 14 March 2026}. */
   public String name(LibraryRow row) {
     return joined(Stream.of(row.about().vehicle(), detail(row)));
   }
 
-  /** Some sessions, car by car, such as {@code Northmoor Finch (14 March 2026, 15 March 2026)}. */
+  /**
+   * Returns sessions grouped by car, such as {@code Northmoor Finch (14 March 2026, 15 March
+   * 2026)}.
+   */
   public List<String> byCar(List<LibraryRow> rows) {
     Map<String, List<String>> cars = new LinkedHashMap<>();
     for (LibraryRow row : rows) {

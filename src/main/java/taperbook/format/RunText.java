@@ -2,14 +2,14 @@ package taperbook.format;
 
 import taperbook.result.Runs.Spread;
 
-/** What is known of how runs differ, in sentences that go with a comparison. */
+/** Describes the spread between runs in sentences that accompany a comparison. */
 public final class RunText {
-  /** The normal quantile for 95 % on both sides, JCGM 100:2008, table G.1. */
+  /** The normal quantile for a two-sided 95 % interval, JCGM 100:2008, table G.1. */
   private static final double NORMAL_95 = 1.959963984540054;
 
   private RunText() {}
 
-  /** What a comparison of sessions takes into account, one sentence. */
+  /** Returns one sentence on what a comparison of sessions takes into account. */
   public static String ofComparison(Spread spread) {
     return switch (spread.known()) {
       case NOT_MEASURED ->
@@ -30,7 +30,7 @@ public final class RunText {
     };
   }
 
-  /** The same in a few words, for the place of each claim. */
+  /** Returns a short form, for use beside each claim. */
   public static String inShort(Spread spread) {
     return switch (spread.known()) {
       case NOT_MEASURED -> "One run each; how far runs of one car differ was not measured.";

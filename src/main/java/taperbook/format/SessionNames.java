@@ -10,11 +10,11 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
 /**
- * How sessions that are held against each other are called in charts, tables and sentences: a
- * letter, and as few words as tell them apart.
+ * Display names of compared sessions in charts, tables and sentences: a letter, and as few words as
+ * distinguish them.
  */
 public final class SessionNames {
-  /** Most sessions that are told apart by letters and line styles. */
+  /** Maximum number of sessions that letters and line styles distinguish. */
   public static final int MOST = 6;
 
   private final List<Session> sessions;
@@ -25,7 +25,7 @@ public final class SessionNames {
     this.words = words;
   }
 
-  /** Names for the sessions of a report, the reported one first. */
+  /** Creates names for the sessions of a report, the reported one first. */
   public static SessionNames of(List<Session> sessions) {
     List<String> words = withoutCommonStart(sessions.stream().map(Session::vehicle).toList());
     if (new HashSet<>(words).size() < words.size()) {
@@ -37,12 +37,12 @@ public final class SessionNames {
     return new SessionNames(List.copyOf(sessions), words);
   }
 
-  /** The letter of a session by its place: A for the reported one. */
+  /** Returns the letter of a session by its index: A for the reported one. */
   public static String letter(int index) {
     return String.valueOf((char) ('A' + index));
   }
 
-  /** The letter of a session by its name. */
+  /** Returns the letter of a session by its name. */
   public String letterOf(String session) {
     for (int i = 0; i < sessions.size(); i++) {
       if (sessions.get(i).name().equals(session)) {
@@ -52,24 +52,26 @@ public final class SessionNames {
     throw new IllegalArgumentException("not a session of this report: " + session);
   }
 
-  /** What tells a session from the others, such as {@code second battery revision}. */
+  /**
+   * Returns what distinguishes a session from the others, such as {@code second battery revision}.
+   */
   public String words(int index) {
     return words.get(index);
   }
 
-  /** The words inside a sentence: with an article where they are no name. */
+  /** Returns the words for use inside a sentence: with an article unless they are a name. */
   public String inSentence(int index) {
-    String called = words(index);
-    return Character.isLowerCase(called.charAt(0)) ? Labels.of("answer.the", called) : called;
+    String name = words(index);
+    return Character.isLowerCase(name.charAt(0)) ? Labels.of("answer.the", name) : name;
   }
 
-  /** Letter and words, such as {@code A second battery revision}. */
+  /** Returns letter and words, such as {@code A second battery revision}. */
   public String label(int index) {
     return letter(index) + " " + words(index);
   }
 
   /**
-   * What the sessions of a report are called at the head of a column or a lane: a single one by its
+   * Returns the names of a report's sessions at the top of a column or a lane: a single one by its
    * vehicle, several by letter and words.
    */
   public static List<String> heads(List<Session> sessions) {
@@ -86,7 +88,7 @@ public final class SessionNames {
     return session.vehicle() + date.map(d -> ", " + d).orElse("");
   }
 
-  /** Takes the leading parts, by commas, that all vehicles share. */
+  /** Removes the leading comma-separated parts that all vehicles share. */
   private static List<String> withoutCommonStart(List<String> vehicles) {
     List<List<String>> parts =
         vehicles.stream().map(v -> Arrays.asList(v.split(",\\s*", -1))).toList();

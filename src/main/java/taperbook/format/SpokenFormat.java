@@ -6,20 +6,20 @@ import java.math.RoundingMode;
 import taperbook.quantity.Unit;
 
 /**
- * Amounts as one speaks them: minutes in halves up to ten, then whole ones; anything else to three
- * digits at most.
+ * Formats amounts in spoken form: minutes in halves up to ten, then whole ones; other amounts with
+ * at most three digits.
  */
 final class SpokenFormat {
   private static final int MINUTE = 60;
   private static final int HOUR = 3600;
 
-  /** Up to here seconds are spoken, then minutes. */
+  /** Times up to this are spoken in seconds, longer ones in minutes. */
   private static final double LONGEST_IN_SECONDS = 57.5;
 
-  /** Up to here minutes have fractions. */
+  /** Times up to this have fractions of minutes. */
   private static final int LONGEST_WITH_FRACTIONS = 10 * MINUTE;
 
-  /** A fraction of a minute that is further off than this share gives way to a finer one. */
+  /** A fraction of a minute with a larger relative error than this is replaced by a finer one. */
   private static final double COARSEST = 0.04;
 
   private static final String[] QUARTERS = {"", "\u00bc", "\u00bd", "\u00be"};
@@ -27,7 +27,7 @@ final class SpokenFormat {
 
   private SpokenFormat() {}
 
-  /** Returns a time in s as it is spoken, such as {@code 6½ minutes}. */
+  /** Returns a time in s in spoken form, such as {@code 6½ minutes}. */
   static String time(double seconds) {
     String sign = seconds < 0 ? "\u2212" : "";
     double length = Math.abs(seconds);
@@ -66,7 +66,7 @@ final class SpokenFormat {
     return Labels.of("spoken.seconds", seconds);
   }
 
-  /** Returns an amount as it is spoken, without its unit. */
+  /** Returns an amount in spoken form, without its unit. */
   static String amount(double amount) {
     BigDecimal rounded = new BigDecimal(amount).round(THREE_DIGITS);
     BigDecimal shown =
@@ -74,7 +74,7 @@ final class SpokenFormat {
     return shown.stripTrailingZeros().toPlainString().replace("-", "\u2212");
   }
 
-  /** True if a unit is spoken to three digits. */
+  /** Returns true if amounts of a unit are spoken with three digits. */
   static boolean isRounded(Unit unit) {
     return unit != Unit.CURRENCY && unit != Unit.ONE;
   }

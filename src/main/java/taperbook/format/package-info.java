@@ -1,5 +1,5 @@
 /**
- * Numbers, units, dates and labels as text. Depends on the nouns only, so that a number is
+ * Numbers, units, dates and labels as text. Depends only on data types, so that a number is
  * formatted in one place.
  */
 @NullMarked

@@ -15,14 +15,14 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Checks that the energy read and the charge gained imply a battery that can be the one stated: a
- * wrong unit or a mark taken for a decimal mark makes it a thousand times too small.
+ * Checks that the energy read and the charge gained imply a battery that matches the stated one: a
+ * wrong unit, or a thousands separator read as a decimal mark, makes it a thousand times too small.
  *
- * <p>The bounds are such that no true session is outside. Usable energy falls to two thirds as a
- * battery ages, a station counts up to a half more than the battery takes, so a factor of three
- * holds for both; a display may be corrected by five points while it charges, and heating may take
- * 15 kW beside. Readings of power are held against it by the greatest of them alone, which a few
- * readings miss by less than a factor of ten.
+ * <p>The bounds admit every real session. Usable energy falls to two thirds as a battery ages, and
+ * a station counts up to 50 % more than the battery takes, so a factor of three covers both; a
+ * display may be corrected by five points during charging, and heating may take an additional 15
+ * kW. Readings of power are checked only by their maximum, which a few readings miss by less than a
+ * factor of ten.
  */
 final class BatteryCheck {
   private static final double FACTOR = 3;
@@ -31,7 +31,7 @@ final class BatteryCheck {
   private static final double BESIDE_KILOWATTS = 15;
   private static final double SECONDS_PER_HOUR = 3600;
 
-  /** What a battery has that is not stated: of a moped or more, of a lorry or less. */
+  /** Range of batteries if none is stated: from mopeds to lorries. */
   private static final Interval ANY_KILOWATT_HOURS = new Interval(2, 2000);
 
   private final Facts<ConditionItem> facts;
@@ -50,7 +50,7 @@ final class BatteryCheck {
     this.log = log;
   }
 
-  /** Tells the first channel that implies another battery. */
+  /** Reports the first channel that implies another battery. */
   static void check(Session session, ProblemLog log) {
     Optional<Trace> soc = session.trace(Channel.SOC);
     if (soc.isEmpty()) {
@@ -81,11 +81,11 @@ final class BatteryCheck {
     double step = 2 * energy.halfStep();
     double added = energy.value(to) - energy.value(from);
     double beside = BESIDE_KILOWATTS * (energy.second(to) - energy.second(from)) / SECONDS_PER_HOUR;
-    double least = leastForRise(rise);
-    double most = usable.high() * (rise.high() + CORRECTED_POINTS) / 100;
-    if (FACTOR * (added + step) < least || added - step > FACTOR * most + beside) {
+    double min = minForRise(rise);
+    double max = usable.high() * (rise.high() + CORRECTED_POINTS) / 100;
+    if (FACTOR * (added + step) < min || added - step > FACTOR * max + beside) {
       double implied = 100 * added / Math.max(1, (rise.low() + rise.high()) / 2);
-      tell(
+      report(
           channel,
           energy,
           to,
@@ -97,22 +97,22 @@ final class BatteryCheck {
     double greatest = power.max();
     Interval rise = rise(soc.firstSecond(), soc.lastSecond());
     double hours = (soc.lastSecond() - soc.firstSecond()) / SECONDS_PER_HOUR;
-    if (greatest > 0 && FACTOR_OF_POWER * greatest * hours < leastForRise(rise)) {
-      String most = "at most " + plain(greatest) + " kW " + whileRising(rise);
+    if (greatest > 0 && FACTOR_OF_POWER * greatest * hours < minForRise(rise)) {
+      String max = "at most " + plain(greatest) + " kW " + whileRising(rise);
       double battery = 100 * greatest * hours / rise.low();
-      tell(
+      report(
           channel,
           power,
           power.indexOfMax(),
-          most + ", a battery of " + plain(battery) + " kWh or less");
+          max + ", a battery of " + plain(battery) + " kWh or less");
     }
   }
 
-  private double leastForRise(Interval rise) {
+  private double minForRise(Interval rise) {
     return usable.low() * Math.max(0, rise.low() - CORRECTED_POINTS) / 100;
   }
 
-  /** Bounds of the charge gained between two times in which it was read. */
+  /** Returns the bounds of the charge gained between two times at which it was read. */
   private Interval rise(double from, double to) {
     int before = soc.indexAtOrBefore(from);
     int start = soc.second(before) == from ? before : before + 1;
@@ -127,7 +127,7 @@ final class BatteryCheck {
     return "while the charge rises by " + plain((rise.low() + rise.high()) / 2) + " %";
   }
 
-  private void tell(Channel channel, Trace trace, int index, String found) {
+  private void report(Channel channel, Trace trace, int index, String found) {
     String column = channel.columnName();
     Optional<Fact> stated = facts.known(ConditionItem.BATTERY_USABLE_ENERGY);
     log.add(

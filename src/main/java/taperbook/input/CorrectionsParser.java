@@ -17,7 +17,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
 
-/** Understands {@code corrections.csv}, which earlier versions of a report left behind. */
+/** Parses {@code corrections.csv}, which earlier versions of a report wrote. */
 public final class CorrectionsParser {
   private static final String CAUSES_PARTED_BY = "; ";
 
@@ -30,7 +30,7 @@ public final class CorrectionsParser {
     this.log = new ProblemLog(table.file());
   }
 
-  /** The corrections in order, or every row that is not as the program wrote it. */
+  /** Returns the corrections in order, or all rows that differ from the program's format. */
   public static Checked<List<Correction>> check(CsvTable table) {
     CorrectionsParser check = new CorrectionsParser(table);
     if (check.header()) {
@@ -58,16 +58,16 @@ public final class CorrectionsParser {
     if (day.isEmpty() || since.isEmpty()) {
       return;
     }
-    String reason = unharmed(cell(row, 2));
+    String reason = withoutApostrophe(cell(row, 2));
     int last = corrections.size() - 1;
-    boolean goesOn = last >= 0 && corrections.get(last).day().equals(day.get());
+    boolean continues = last >= 0 && corrections.get(last).day().equals(day.get());
     List<MovedNumber> moved =
-        new ArrayList<>(goesOn ? corrections.get(last).moved() : List.<MovedNumber>of());
+        new ArrayList<>(continues ? corrections.get(last).moved() : List.<MovedNumber>of());
     if (!cell(row, 3).isEmpty()) {
       moved.add(moved(row));
     }
     Correction correction = new Correction(day.get(), since.get(), reason, moved);
-    if (goesOn) {
+    if (continues) {
       corrections.set(last, correction);
     } else {
       corrections.add(correction);
@@ -75,12 +75,12 @@ public final class CorrectionsParser {
   }
 
   private MovedNumber moved(CsvRow row) {
-    String causes = unharmed(cell(row, 15));
+    String causes = withoutApostrophe(cell(row, 15));
     return new MovedNumber(
-        unharmed(cell(row, 3)),
-        unharmed(cell(row, 4)),
-        unharmed(cell(row, 5)),
-        unharmed(cell(row, 6)),
+        withoutApostrophe(cell(row, 3)),
+        withoutApostrophe(cell(row, 4)),
+        withoutApostrophe(cell(row, 5)),
+        withoutApostrophe(cell(row, 6)),
         Unit.ofSymbol(cell(row, 7)).orElse(Unit.ONE),
         estimate(row, 8),
         estimate(row, 11),
@@ -115,8 +115,8 @@ public final class CorrectionsParser {
     }
   }
 
-  /** Takes off the apostrophe that keeps a spreadsheet from seeing a formula. */
-  private static String unharmed(String text) {
+  /** Removes the apostrophe that prevents a spreadsheet from evaluating a formula. */
+  private static String withoutApostrophe(String text) {
     return text.startsWith("'") ? text.substring(1) : text;
   }
 

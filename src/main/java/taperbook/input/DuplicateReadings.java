@@ -10,7 +10,7 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.session.InputHash;
 
-/** Finds sessions whose readings are the same, byte for byte: one of them is most likely a copy. */
+/** Finds sessions with identical readings, byte for byte: one of them is most likely a copy. */
 public final class DuplicateReadings {
   private static final Set<String> NO_READINGS =
       Set.of("columns.csv", "conditions.csv", "range-test.csv", "legs.csv");
@@ -18,9 +18,9 @@ public final class DuplicateReadings {
   private DuplicateReadings() {}
 
   /**
-   * A notice for each file of readings whose bytes another file before it has.
+   * Returns a notice for each file of readings with the same bytes as an earlier file.
    *
-   * @param files files of sessions, in the order of their names; others are left alone
+   * @param files files of sessions, sorted by name; other files are ignored
    */
   public static List<Problem> check(List<InputHash> files) {
     Map<String, String> first = new HashMap<>();

@@ -4,14 +4,13 @@ import java.util.List;
 import taperbook.input.cell.ColumnSpec;
 
 /**
- * A column that a file can have, as a tester is told of it.
+ * A possible column of a file, as described to the tester.
  *
  * @param name its name
- * @param units the units it takes, the usual one first; empty if it takes none
- * @param explanation what goes into it, in a sentence
+ * @param units the permitted units, the default first; empty if it has none
+ * @param explanation its content, as a sentence
  */
 public record KnownColumn(String name, List<String> units, String explanation) {
-  /** Copies the units. */
   public KnownColumn {
     units = List.copyOf(units);
   }
@@ -20,12 +19,12 @@ public record KnownColumn(String name, List<String> units, String explanation) {
     return new KnownColumn(spec.name(), spec.units(), explanation);
   }
 
-  /** The column head with a unit, such as {@code soc [%]}. */
+  /** Returns the column header with a unit, such as {@code soc [%]}. */
   public String head(String unit) {
     return new ColumnSpec(name, units).head(unit);
   }
 
-  /** The column head with the usual unit. */
+  /** Returns the column header with the default unit. */
   public String head() {
     return new ColumnSpec(name, units).head();
   }

@@ -12,7 +12,7 @@ import taperbook.input.readings.TimeColumn;
 import taperbook.session.Channel;
 import taperbook.session.HowKnown;
 
-/** Every column that each file can have, with what goes into it; the checks use the same lists. */
+/** The possible columns of each file, with their descriptions; the checks use the same lists. */
 public final class KnownColumns {
   private static final String NOTE =
       "Anything worth knowing of this row; a note that begins with pause says that charging stood"
@@ -44,7 +44,7 @@ public final class KnownColumns {
 
   private KnownColumns() {}
 
-  /** Columns of {@code readings.csv}. */
+  /** Returns the columns of {@code readings.csv}. */
   public static List<KnownColumn> readings() {
     List<KnownColumn> columns = new ArrayList<>();
     columns.add(
@@ -62,12 +62,12 @@ public final class KnownColumns {
     return columns;
   }
 
-  /** Columns of {@code legs.csv}. */
+  /** Returns the columns of {@code legs.csv}. */
   public static List<KnownColumn> legs() {
     return explained(LegsParser.SPECS, LEGS);
   }
 
-  /** Columns of {@code conditions.csv} and {@code range-test.csv}. */
+  /** Returns the columns of {@code conditions.csv} and {@code range-test.csv}. */
   public static List<KnownColumn> facts() {
     return explained(FactsParser.COLUMN_NAMES.stream().map(ColumnSpec::plain).toList(), FACTS);
   }

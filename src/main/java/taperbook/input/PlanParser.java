@@ -20,7 +20,7 @@ import taperbook.input.plan.ReportKey;
 import taperbook.input.plan.ReportPlanParser;
 import taperbook.plan.Plan;
 
-/** Finds out what kind of report a front matter asks for, and has it checked as such. */
+/** Determines the kind of report in front matter, and parses it accordingly. */
 public final class PlanParser {
   private static final String SESSION = "session";
   private static final String LIBRARY = "library";
@@ -29,14 +29,14 @@ public final class PlanParser {
   private PlanParser() {}
 
   /**
-   * The plan of the report, or every problem of its front matter.
+   * Returns the plan of the report, or all problems of its front matter.
    *
-   * @param reportName name of the report, that of its file without the ending
-   * @param raw the file, split
-   * @param sessions names of the sessions there are
-   * @param rangeTests names of the range tests there are
-   * @param templates names of the templates there are
-   * @param begun true for the name of a folder of a session or range test that is there
+   * @param reportName name of the report: that of its file without the extension
+   * @param raw the split file
+   * @param sessions names of the existing sessions
+   * @param rangeTests names of the existing range tests
+   * @param templates names of the existing templates
+   * @param started true for the name of an existing folder of a session or range test
    */
   public static Checked<Plan> check(
       String reportName,
@@ -44,8 +44,8 @@ public final class PlanParser {
       Set<String> sessions,
       Set<String> rangeTests,
       Set<String> templates,
-      Predicate<String> begun) {
-    // A log of its own: the checks of both kinds tell of unknown and repeated keys themselves.
+      Predicate<String> started) {
+    // A separate log, because the checks of both kinds report unknown and repeated keys themselves.
     Optional<FrontMatterValue> written =
         new FrontMatter(raw, new ProblemLog(raw.file())).value(ReportKey.KIND);
     ProblemLog log = new ProblemLog(raw.file());
@@ -54,7 +54,7 @@ public final class PlanParser {
         kind.equals(LIBRARY)
             ? LibraryPlanParser.check(reportName, raw, without(templates, "report"))
             : ReportPlanParser.check(
-                reportName, raw, sessions, rangeTests, without(templates, LIBRARY), begun);
+                reportName, raw, sessions, rangeTests, without(templates, LIBRARY), started);
     List<Problem> problems = new ArrayList<>(log.list());
     problems.addAll(plan.problems());
     return plan.value().isEmpty() || log.hasErrors()
@@ -62,7 +62,7 @@ public final class PlanParser {
         : Checked.of(plan.value().get(), problems);
   }
 
-  /** The kind as written, or the one that was most likely meant, after a problem. */
+  /** Returns the kind as written, or, after a problem, the most likely one. */
   private static String kind(FrontMatterValue written, ProblemLog log) {
     if (KINDS.contains(written.text())) {
       return written.text();
@@ -78,7 +78,7 @@ public final class PlanParser {
     return meant.orElse(SESSION);
   }
 
-  /** The built-in template of the other kind would print what this kind does not have. */
+  /** The built-in template of the other kind would print content that this kind lacks. */
   private static Set<String> without(Set<String> templates, String other) {
     Set<String> rest = new TreeSet<>(templates);
     rest.remove(other);

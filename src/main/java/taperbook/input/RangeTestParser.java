@@ -17,12 +17,12 @@ import taperbook.session.Leg;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
-/** Checks the files of a range test and makes the range test of them. */
+/** Parses the files of a range test. */
 public final class RangeTestParser {
   private RangeTestParser() {}
 
   /**
-   * The range test, or every problem of its files.
+   * Returns the range test, or all problems of its files.
    *
    * @param name name of its folder
    * @param rangeTest the rows of {@code range-test.csv}
@@ -33,8 +33,8 @@ public final class RangeTestParser {
   }
 
   /**
-   * The range test, or every problem of its files: that one of them is no table does not keep the
-   * other from being checked.
+   * Returns the range test, or all problems of its files; a file that is not a table does not
+   * prevent the check of the other.
    *
    * @param name name of its folder
    * @param rangeTest the rows of {@code range-test.csv}, if it is a table

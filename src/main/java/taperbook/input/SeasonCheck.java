@@ -19,8 +19,8 @@ import taperbook.session.Session;
 
 /** Checks that warm and cold runs are of the reported car and differ in temperature. */
 public final class SeasonCheck {
-  /** Air that differs by no more is not another season, degrees; common practice, no source. */
-  private static final double LEAST_DEGREES = 2;
+  /** Minimum difference of air temperature between seasons, °C; common practice, no source. */
+  private static final double MIN_DEGREES = 2;
 
   private final String vehicle;
   private final List<Problem> problems = new ArrayList<>();
@@ -30,11 +30,11 @@ public final class SeasonCheck {
   }
 
   /**
-   * An error for each run of another vehicle or without its temperature, and for each pair whose
-   * second run is not the colder one.
+   * Returns an error for each run of another vehicle or without its temperature, and for each pair
+   * whose second run is not the colder one.
    *
    * @param main the reported session
-   * @param season its pairs; perhaps none
+   * @param season its pairs; may be empty
    */
   public static List<Problem> check(Session main, Season<Session, RangeTest> season) {
     SeasonCheck check = new SeasonCheck(main);
@@ -74,7 +74,7 @@ public final class SeasonCheck {
       Facts<I> cold = runs.get(k + 1);
       Optional<Double> from = runs.get(k).amount(temperature).map(Estimate::value);
       Optional<Double> to = cold.amount(temperature).map(Estimate::value);
-      if (from.isPresent() && to.isPresent() && from.get() - to.get() <= LEAST_DEGREES) {
+      if (from.isPresent() && to.isPresent() && from.get() - to.get() <= MIN_DEGREES) {
         add(
             ProblemCode.FACTS_CONTRADICT,
             cold,

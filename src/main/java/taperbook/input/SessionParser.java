@@ -16,12 +16,12 @@ import taperbook.session.Facts;
 import taperbook.session.Review;
 import taperbook.session.Session;
 
-/** Checks the two files of a charging session and makes the session of them. */
+/** Parses the two files of a charging session. */
 public final class SessionParser {
   private SessionParser() {}
 
   /**
-   * The session, or every problem of its files.
+   * Returns the session, or all problems of its files.
    *
    * @param name name of its folder
    * @param readings the rows of {@code readings.csv}
@@ -32,8 +32,8 @@ public final class SessionParser {
   }
 
   /**
-   * The session, or every problem of its files: that one of them is no table does not keep the
-   * other from being checked.
+   * Returns the session, or all problems of its files; a file that is not a table does not prevent
+   * the check of the other.
    *
    * @param name name of its folder
    * @param readings the rows of {@code readings.csv}, if it is a table
@@ -45,11 +45,11 @@ public final class SessionParser {
   }
 
   /**
-   * The session of a foreign file, or every problem of its files.
+   * Returns the session of an external file, or all problems of its files.
    *
    * @param name name of its folder
-   * @param map what its {@code columns.csv} says
-   * @param readings the rows of the foreign file, if it is a table
+   * @param map the parsed {@code columns.csv}
+   * @param readings the rows of the external file, if it is a table
    * @param conditions the rows of {@code conditions.csv}, if it is a table
    */
   public static Checked<Session> check(
@@ -71,8 +71,11 @@ public final class SessionParser {
         new FactsParser<>(table, ConditionItem.class, new ProblemLog(table.file())).valueNumber();
     StopTimestamps door = new StopTimestamps(valueColumn, doorLog);
     Session session =
-        session(name, rows.value().get(), door.placed(facts.value().get(), rows.value().get()));
-    door.order(session);
+        session(
+            name,
+            rows.value().get(),
+            door.onReadingsClock(facts.value().get(), rows.value().get()));
+    door.checkOrder(session);
     problems.addAll(doorLog.list());
     ProblemLog log = new ProblemLog(rows.value().get().file());
     BatteryCheck.check(session, log);

@@ -20,8 +20,8 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Places arriving, plugging in and leaving on the clock of the readings, and checks that their
- * order is possible.
+ * Converts the times of arrival, plugging in and departure to the clock of the readings, and checks
+ * their order.
  */
 final class StopTimestamps {
   private static final List<ConditionItem> BEFORE =
@@ -29,28 +29,28 @@ final class StopTimestamps {
   private static final List<ConditionItem> AFTER =
       List.of(ConditionItem.UNPLUGGED, ConditionItem.LEFT);
 
-  /** A moment of the stop; no fact for one that the readings show. */
+  /** A moment of the stop; without a fact if the readings show it. */
   private record Moment(String words, Estimate second, Optional<Fact> fact) {}
 
   private final int valueColumn;
   private final ProblemLog log;
 
   /**
-   * A check.
+   * Creates a check.
    *
-   * @param valueColumn number of the column that values stand in, from 1
-   * @param log takes the problems of the conditions
+   * @param valueColumn number of the column with values, from 1
+   * @param log receives the problems of the conditions
    */
   StopTimestamps(int valueColumn, ProblemLog log) {
     this.valueColumn = valueColumn;
     this.log = log;
   }
 
-  /** The facts with clock times counted as those of the readings are. */
-  Facts<ConditionItem> placed(Facts<ConditionItem> facts, ReadingsParser rows) {
+  /** Returns the facts with clock times converted to the clock of the readings. */
+  Facts<ConditionItem> onReadingsClock(Facts<ConditionItem> facts, ReadingsParser rows) {
     Map<ConditionItem, Fact> all = new EnumMap<>(ConditionItem.class);
     all.putAll(facts.all());
-    all.replaceAll((item, fact) -> isClock(item, fact) ? placed(item, fact, rows) : fact);
+    all.replaceAll((item, fact) -> isClock(item, fact) ? onReadingsClock(item, fact, rows) : fact);
     return new Facts<>(facts.file(), ConditionItem.class, all);
   }
 
@@ -60,7 +60,7 @@ final class StopTimestamps {
         && fact.unit().equals(ColumnSpec.CLOCK_UNIT);
   }
 
-  private Fact placed(ConditionItem item, Fact fact, ReadingsParser rows) {
+  private Fact onReadingsClock(ConditionItem item, Fact fact, ReadingsParser rows) {
     Optional<Estimate> second =
         ClockFormat.ISO
             .writing()
@@ -81,8 +81,8 @@ final class StopTimestamps {
         fact.written(), fact.unit(), second, fact.giveOrTake(), fact.howKnown(), fact.row());
   }
 
-  /** Tells times that come before one that they must follow. */
-  void order(Session session) {
+  /** Reports times that precede one that they must follow. */
+  void checkOrder(Session session) {
     List<Moment> moments = new ArrayList<>(stated(session, BEFORE));
     session.trace(Channel.POWER).ifPresent(power -> moments.addAll(ofPower(power)));
     moments.addAll(stated(session, AFTER));
@@ -90,7 +90,7 @@ final class StopTimestamps {
       Moment earlier = moments.get(i - 1);
       Moment later = moments.get(i);
       if (later.second().bounds().high() < earlier.second().bounds().low()) {
-        tell(earlier, later);
+        report(earlier, later);
       }
     }
   }
@@ -107,11 +107,11 @@ final class StopTimestamps {
     return moments;
   }
 
-  /** The first and the last row that shows power. */
+  /** Returns the times of the first and the last row with power. */
   private static List<Moment> ofPower(Trace power) {
     List<Moment> moments = new ArrayList<>();
-    power.firstAbove(Session.MOST_AT_REST_KILOWATTS).ifPresent(i -> add(power, i, moments));
-    power.lastAbove(Session.MOST_AT_REST_KILOWATTS).ifPresent(i -> add(power, i, moments));
+    power.firstAbove(Session.MAX_AT_REST_KILOWATTS).ifPresent(i -> add(power, i, moments));
+    power.lastAbove(Session.MAX_AT_REST_KILOWATTS).ifPresent(i -> add(power, i, moments));
     return moments;
   }
 
@@ -123,7 +123,7 @@ final class StopTimestamps {
             Optional.empty()));
   }
 
-  private void tell(Moment earlier, Moment later) {
+  private void report(Moment earlier, Moment later) {
     Fact fact = later.fact().or(earlier::fact).orElseThrow();
     boolean isLater = later.fact().isPresent();
     log.add(

@@ -16,10 +16,10 @@ public final class StopsCheck {
   private StopsCheck() {}
 
   /**
-   * An error for each stop of another vehicle or another day than the reported session.
+   * Returns an error for each stop of another vehicle or another day than the reported session.
    *
    * @param main the reported session
-   * @param stops the stops; perhaps none
+   * @param stops the stops; may be empty
    */
   public static List<Problem> check(Session main, List<Session> stops) {
     return stops.stream()

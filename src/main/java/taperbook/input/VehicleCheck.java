@@ -22,18 +22,18 @@ import taperbook.session.Session;
 
 /**
  * Checks that each range test of a report is used: it is of a vehicle that one of its sessions
- * charges, and agrees with the first of that vehicle or makes a range over speed with it. A slip in
- * a vehicle's name would otherwise withhold every driven distance without a word of it.
+ * charges, and agrees with the first of that vehicle or forms a range over speed with it. Without
+ * this check, a typing error in a vehicle's name would withhold every driven distance silently.
  */
 public final class VehicleCheck {
   private VehicleCheck() {}
 
   /**
-   * A notice for each range test that no number rests on.
+   * Returns a notice for each range test that no number uses.
    *
-   * @param sessions the session reported and those compared
+   * @param sessions the reported and the compared sessions
    * @param rangeTests the range tests that the report names
-   * @param ofSeasons those that a comparison of seasons rests on
+   * @param ofSeasons range tests of the comparison of seasons
    */
   public static List<Problem> check(
       List<Session> sessions, List<RangeTest> rangeTests, List<RangeTest> ofSeasons) {
@@ -55,9 +55,9 @@ public final class VehicleCheck {
   }
 
   /**
-   * A problem for each repeat that is of another vehicle than the reported session.
+   * Returns a problem for each repeat that is of another vehicle than the reported session.
    *
-   * @param reported the session reported
+   * @param reported the reported session
    * @param repeats its repeats, in order
    */
   public static List<Problem> checkRepeats(Session reported, List<Session> repeats) {
@@ -99,7 +99,7 @@ public final class VehicleCheck {
             + first.facts().file()
             + ", which is named first: no number rests on this drive",
         byWeather
-            ? "air temperatures within " + Drives.LIKE_TEMPERATURE_WORDS + " of the first"
+            ? "air temperatures within " + Drives.SIMILAR_TEMPERATURE_WORDS + " of the first"
             : "a speed within "
                 + Drives.SAME_SPEED_WORDS
                 + " of the first, or drives at three speeds for a range over speed",

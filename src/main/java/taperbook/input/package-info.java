@@ -1,6 +1,6 @@
 /**
- * The first stage: the files of a project folder to sessions, range tests and plans, or every
- * problem in them. Entry points; the packages below do the parsing.
+ * The first stage: parses the files of a project folder into sessions, range tests and plans, or
+ * reports all their problems. This package has the entry points; its subpackages do the parsing.
  */
 @NullMarked
 package taperbook.input;

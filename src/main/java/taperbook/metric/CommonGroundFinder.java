@@ -12,9 +12,9 @@ import taperbook.result.CommonGround;
 import taperbook.result.ReportNumber;
 import taperbook.session.Trace;
 
-/** Finds what all sessions of a report went through, by their numbers with bounds. */
+/** Finds the range of state of charge and the energy that all sessions of a report cover. */
 final class CommonGroundFinder {
-  /** Less than this is left of the shared window without the climbs: not worth a window, %. */
+  /** Minimum width of the shared window after the warm-up climbs are excluded, %. */
   private static final int LEAST_WARMED_PERCENT = 5;
 
   private static final int ROUND_KILOWATT_HOURS = 5;
@@ -26,34 +26,34 @@ final class CommonGroundFinder {
   }
 
   /**
-   * The common ground of two or more sessions; none of a single one.
+   * Returns the common ground of two or more sessions; empty for a single session.
    *
-   * @param published that of an earlier version, which holds as long as the readings cover it
+   * @param published common ground of an earlier version, which is kept if the readings cover it
    */
   static CommonGround of(List<SessionMetrics> sessions, Optional<CommonGround> published) {
     if (sessions.size() < 2) {
       return CommonGround.NONE;
     }
     CommonGroundFinder search = new CommonGroundFinder(sessions);
-    CommonGround anew = search.anew();
-    return published.filter(search::covers).map(p -> kept(p, anew)).orElse(anew);
+    CommonGround current = search.find();
+    return published.filter(search::covers).map(p -> kept(p, current)).orElse(current);
   }
 
-  private static CommonGround kept(CommonGround published, CommonGround anew) {
+  private static CommonGround kept(CommonGround published, CommonGround current) {
     return new CommonGround(
         published.shared(),
         published.warmed(),
         published.energyKilowattHours(),
-        published.frozen().map(f -> new CommonGround.Frozen(f.since(), anew.windows())));
+        published.frozen().map(f -> new CommonGround.Frozen(f.since(), current.windows())));
   }
 
-  private CommonGround anew() {
+  private CommonGround find() {
     Optional<SocWindow> shared = shared();
     return new CommonGround(
         shared, shared.flatMap(this::warmed), shared.map(this::energy).orElse(OptionalInt.empty()));
   }
 
-  /** True if every session went through all of it. */
+  /** Returns true if every session covers the whole common ground. */
   private boolean covers(CommonGround ground) {
     List<Trace> traces = traces();
     if (traces.size() < sessions.size() || ground.shared().isEmpty()) {
@@ -91,8 +91,8 @@ final class CommonGroundFinder {
   }
 
   /**
-   * The first charge that the display begins to show within the session, %: how long it had shown
-   * the one before is not known.
+   * Returns the first charge that the display starts to show within the session, %. The time at
+   * which the previous step appeared is not known.
    */
   private static double firstShown(Trace soc) {
     return soc.firstValue() + 2 * soc.halfStep();
@@ -102,7 +102,7 @@ final class CommonGroundFinder {
     return to - from >= least ? Optional.of(new SocWindow(from, to)) : Optional.empty();
   }
 
-  /** The part of the shared window in which no session was still in its warm-up climb. */
+  /** Returns the part of the shared window in which no session is still in its warm-up climb. */
   private Optional<SocWindow> warmed(SocWindow shared) {
     double from = shared.from();
     for (SessionMetrics session : sessions) {
@@ -121,7 +121,10 @@ final class CommonGroundFinder {
         : Optional.empty();
   }
 
-  /** The largest round energy that every session surely added above the window's lower edge. */
+  /**
+   * Returns the largest round energy that every session certainly added above the lower window
+   * edge.
+   */
   private OptionalInt energy(SocWindow shared) {
     List<Double> least =
         sessions.stream().flatMap(s -> leastAdded(s.recording(), shared.from())).toList();

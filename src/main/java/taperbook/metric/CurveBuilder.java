@@ -17,9 +17,9 @@ import taperbook.result.Curve;
 import taperbook.result.Curves;
 import taperbook.session.Trace;
 
-/** The curves of a session, one point for each reading, with bands that hold the truth. */
+/** Builds the curves of a session, one point per reading, with uncertainty bands. */
 final class CurveBuilder {
-  /** Points of a band: closer ones would not be seen apart. */
+  /** Number of points of a band; more points are not visible. */
   private static final int BAND_POINTS = 90;
 
   private final Recording recording;
@@ -30,7 +30,7 @@ final class CurveBuilder {
     this.range = range;
   }
 
-  /** The curves of any session. */
+  /** Builds the curves that every session has. */
   Curves make() {
     return new Curves(
         powerOverSoc(),
@@ -40,9 +40,9 @@ final class CurveBuilder {
   }
 
   /**
-   * The curves of the reported session, with those that only its charts show.
+   * Builds the curves of the reported session, including those that only its charts show.
    *
-   * @param perMinute whether the distance that a minute buys is wanted
+   * @param perMinute whether to include the distance added per minute
    * @param units unit of distance of the report
    */
   Curves ofReported(boolean perMinute, Unit units) {
@@ -58,7 +58,7 @@ final class CurveBuilder {
   }
 
   private Optional<Curve> socOverTime() {
-    return recording.envelope().flatMap(e -> recording.soc().map(s -> socOverTime(s, e)));
+    return recording.socBounds().flatMap(e -> recording.soc().map(s -> socOverTime(s, e)));
   }
 
   private Optional<Curve> distancePerMinute() {
@@ -70,15 +70,15 @@ final class CurveBuilder {
             .filter(curve -> curve.size() > 0);
   }
 
-  /** Power over state of charge, if both were recorded. */
+  /** Returns power over state of charge, if both were recorded. */
   Optional<Curve> powerOverSoc() {
     return recording.power().flatMap(p -> recording.soc().map(s -> powerOverSoc(p, s)));
   }
 
   /**
-   * The power that the display would show at each charge, from all draws. A display that shows a
-   * figure has a charge from it to one step above, as courses count; the figure stands for the
-   * middle.
+   * Returns the power at each displayed state of charge, from all draws. A displayed figure covers
+   * the charge from that figure to one step above, as in the course model; its middle represents
+   * it.
    */
   private Optional<Curve> powerBand() {
     if (recording.power().isEmpty() || !recording.rises() || recording.hasFewRows()) {
@@ -99,7 +99,7 @@ final class CurveBuilder {
     return powers.size() < BAND_POINTS
         ? Optional.empty()
         : Optional.of(
-            Curve.taking(
+            Curve.wrap(
                 x,
                 powers.stream().mapToDouble(Estimate::value).toArray(),
                 powers.stream().mapToDouble(e -> e.bounds().low()).toArray(),
@@ -111,7 +111,7 @@ final class CurveBuilder {
     return curve(power, 0, power.size(), power::second);
   }
 
-  /** Power readings at the state of charge of their time; only where both were read. */
+  /** Returns the power readings at the interpolated state of charge, where both were recorded. */
   private static Curve powerOverSoc(Trace power, Trace soc) {
     int from = 0;
     while (from < power.size() && power.second(from) < soc.firstSecond()) {
@@ -121,7 +121,10 @@ final class CurveBuilder {
     return curve(power, from, to, i -> soc.at(power.second(i)));
   }
 
-  /** One point for each reading of power between two indices, the second excluded. */
+  /**
+   * Builds a curve with one point per power reading from index {@code from} to {@code to},
+   * exclusive.
+   */
   private static Curve curve(Trace power, int from, int to, IntToDoubleFunction abscissa) {
     int n = to - from;
     double[] x = new double[n];
@@ -137,10 +140,10 @@ final class CurveBuilder {
       high[k] = y[k] + power.halfStep();
       wide[k] = GapRule.isWide(power, i);
     }
-    return Curve.taking(x, y, low, high, wide);
+    return Curve.wrap(x, y, low, high, wide);
   }
 
-  private static Curve socOverTime(Trace soc, MonotoneBounds envelope) {
+  private static Curve socOverTime(Trace soc, MonotoneBounds socBounds) {
     int n = soc.size();
     double[] x = new double[n];
     double[] y = new double[n];
@@ -150,7 +153,7 @@ final class CurveBuilder {
     for (int i = 0; i < n; i++) {
       x[i] = soc.second(i);
       y[i] = soc.value(i);
-      Interval bounds = envelope.at(x[i]).hull(y[i]);
+      Interval bounds = socBounds.at(x[i]).hull(y[i]);
       low[i] = bounds.low();
       high[i] = bounds.high();
       wide[i] = GapRule.isWide(soc, i);
@@ -158,7 +161,7 @@ final class CurveBuilder {
     return new Curve(x, y, low, high, wide);
   }
 
-  /** Distance added: gain in state of charge as a share of the range. */
+  /** Returns the distance added: the gain in state of charge as a share of the range. */
   private Optional<Curve> distanceOverTime(Curve soc) {
     Optional<Estimate> full = range.chosenRange().estimate();
     if (full.isEmpty() || soc.size() == 0) {

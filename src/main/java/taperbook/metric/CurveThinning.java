@@ -6,8 +6,8 @@ import java.util.PriorityQueue;
 import taperbook.result.Curve;
 
 /**
- * Thins a curve to a number of points that shows its shape: both ends, then again and again the
- * point that lies farthest from what is kept, as seen on a square with both axes in full.
+ * Thins a curve to a fixed number of points: both ends, then repeatedly the point farthest from the
+ * curve kept so far, with both axes scaled to a unit square.
  *
  * @see <a href="https://doi.org/10.3138/FM57-6770-U75U-7727">Douglas, Peucker, Cartographica 10
  *     (1973) 112-122, here with a number of points in place of a tolerance</a>
@@ -15,7 +15,7 @@ import taperbook.result.Curve;
 final class CurveThinning {
   private static final double LITTLE_LESS = 1 - 1e-12;
 
-  /** More than rounding can take from a square of a distance on the square of both axes. */
+  /** Bound on the rounding error of a squared distance on the unit square. */
   private static final double ROUNDING = 1e-12;
 
   private final Curve curve;
@@ -27,9 +27,9 @@ final class CurveThinning {
           Comparator.comparingDouble((Span s) -> -s.off()).thenComparingInt(Span::first));
 
   /**
-   * A stretch between two points that are kept.
+   * A stretch between two kept points.
    *
-   * @param off distance of the farthest point between them from the straight join
+   * @param off distance of the farthest point between them from the straight line
    */
   private record Span(int first, int farthest, int last, double off) {}
 
@@ -49,7 +49,10 @@ final class CurveThinning {
     }
   }
 
-  /** The curve itself if it has no more points than that, else as many of them. */
+  /**
+   * Returns the curve itself if it has no more than {@code most} points, else a curve of {@code
+   * most}.
+   */
   static Curve of(Curve curve, int most) {
     return curve.size() <= most ? curve : new CurveThinning(curve).thinned(most);
   }
@@ -84,21 +87,21 @@ final class CurveThinning {
     double lengthSquared = alongX * alongX + alongY * alongY;
     int farthest = first;
     double most = 0;
-    double surelyNear = -1;
+    double certainlyNear = -1;
     for (int i = first + 1; i < last; i++) {
       double x = xs[i] - xs[first];
       double y = ys[i] - ys[first];
       double along = x * alongX + y * alongY;
       double across = x * alongY - y * alongX;
-      if (along > 0 && along < lengthSquared && across * across < surelyNear) {
-        continue; // Its foot lies between the ends, and a farther point is known.
+      if (along > 0 && along < lengthSquared && across * across < certainlyNear) {
+        continue; // The projection is between the ends, and a farther point is known.
       }
       double squared = offSquared(i, first, alongX, alongY, lengthSquared);
-      // The root is not taken of the many that are surely less.
+      // Skip the root for distances that are certainly smaller.
       if (squared > most * most * LITTLE_LESS && Math.sqrt(squared) > most) {
         most = Math.sqrt(squared);
         farthest = i;
-        surelyNear = (most * most - ROUNDING) * lengthSquared;
+        certainlyNear = (most * most - ROUNDING) * lengthSquared;
       }
     }
     if (farthest > first) {
@@ -106,7 +109,7 @@ final class CurveThinning {
     }
   }
 
-  /** Square of the distance of a point from a straight stretch. */
+  /** Returns the squared distance of a point from a straight segment. */
   private double offSquared(int i, int from, double alongX, double alongY, double lengthSquared) {
     double x = xs[i] - xs[from];
     double y = ys[i] - ys[from];

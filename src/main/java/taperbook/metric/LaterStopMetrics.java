@@ -17,23 +17,21 @@ import taperbook.result.Role;
 import taperbook.session.Caveat;
 import taperbook.session.Session;
 
-/**
- * The later stops of a day against the first, at equal charge: where the car throttles, it shows.
- */
+/** Compares the later stops of a day with the first at equal charge, which shows throttling. */
 final class LaterStopMetrics {
   private static final double COVERAGE = 0.95;
 
   private final Recording recording;
   private final List<Session> stops;
   private final double runShare;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
   /**
-   * The stops of a day.
+   * Creates the metrics of the stops of a day.
    *
-   * @param recording the reported session, which is one of them
-   * @param stops the sessions of the day in their order; perhaps none
-   * @param caveats what concerns the reported session
+   * @param recording the reported session, which is one of the stops
+   * @param stops the sessions of the day in their order; may be empty
+   * @param caveats caveats of the reported session
    * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
    */
   LaterStopMetrics(
@@ -41,7 +39,7 @@ final class LaterStopMetrics {
     this.recording = recording;
     this.stops = stops;
     this.runShare = runShare;
-    this.ledger = new MetricCollector(recording.session().name(), caveats);
+    this.collector = new MetricCollector(recording.session().name(), caveats);
   }
 
   Numbers measure() {
@@ -50,7 +48,7 @@ final class LaterStopMetrics {
     for (int k = 2; k <= courses.size(); k++) {
       measure(k, StopComparison.of(courses.get(k - 1), courses.get(0), runShare));
     }
-    return ledger.numbers();
+    return collector.numbers();
   }
 
   private Courses courses(Session stop) {
@@ -70,7 +68,7 @@ final class LaterStopMetrics {
                 + ", compared with "
                 + stops.get(0).name()
                 + " in the order of the report; stations may differ as well as the car.");
-    ledger.enter(
+    collector.add(
         percent("stop_" + k + "_power_ratio", Labels.of("number.stop_power_ratio", k)),
         stop.ratio(),
         stop.rows(),
@@ -78,14 +76,14 @@ final class LaterStopMetrics {
     for (int j = 1; j <= stop.below().size(); j++) {
       Interval below = stop.below().get(j - 1);
       String id = "stop_" + k + "_below_" + j + "_soc_";
-      // The edges are where a band meets zero: how far a stretch is known, and as such exact.
+      // Edges are where a band crosses zero: they limit what is known and are therefore exact.
       edge(percent(id + "from", Labels.of("number.stop_below_from", k, j)), below.low(), stop);
       edge(percent(id + "to", Labels.of("number.stop_below_to", k, j)), below.high(), stop);
     }
   }
 
-  private void edge(Metric entry, double percent, StopComparison stop) {
-    ledger.covered(entry, Estimate.exactly(percent), COVERAGE, stop.rows());
+  private void edge(Metric metric, double percent, StopComparison stop) {
+    collector.covered(metric, Estimate.exactly(percent), COVERAGE, stop.rows());
   }
 
   private static Metric percent(String id, String label) {

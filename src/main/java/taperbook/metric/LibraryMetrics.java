@@ -40,12 +40,12 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * Measures one session for a library: the few numbers of its row, by the functions and draws of a
- * report, so that both print one value and one interval, and its curve thinned down. What it takes
- * does not depend on the other sessions, so that a library is measured session by session.
+ * Measures one session for a library: the numbers of its row and its thinned curve. Uses the same
+ * functions and draws as a report, so that both print the same value and interval. The result does
+ * not depend on other sessions, so a library is measured session by session.
  */
 public final class LibraryMetrics {
-  /** What a row has numbers for, in order. */
+  /** The roles of the numbers in a row, in order. */
   private static final List<Role> WANTED =
       List.of(Role.MINUTES, Role.HEADLINE, Role.LIBRARY, Role.DAY);
 
@@ -54,21 +54,21 @@ public final class LibraryMetrics {
   private LibraryMetrics() {}
 
   /**
-   * The row of a session.
+   * Measures the row of a session.
    *
-   * @param plan what the library asks for
+   * @param plan the library's plan
    * @param session the session
-   * @param rangeTests the range tests there are, by name; those of the session's own vehicle are
+   * @param rangeTests the available range tests, by name; only those of the session's vehicle are
    *     used
    */
   public static LibraryRow measure(LibraryPlan plan, Session session, List<RangeTest> rangeTests) {
-    NumberFormatter wording = new NumberFormatter(plan.style());
+    NumberFormatter formatter = new NumberFormatter(plan.style());
     Drives drives = Drives.of(session.vehicle(), rangeTests);
     List<RangeTest> agreeing = drives.agreeing();
     Recording recording =
-        Recording.of(session, new Courses(session, agreeing, Courses.FOR_REPORT, 0), wording);
+        Recording.of(session, new Courses(session, agreeing, Courses.FOR_REPORT, 0), formatter);
     List<Caveat> caveats = new ArrayList<>(SessionCaveats.of(recording));
-    caveats.addAll(DriveCaveats.of(drives, wording));
+    caveats.addAll(DriveCaveats.of(drives, formatter));
     Numbers numbers = numbers(plan, recording, agreeing, caveats);
     return new LibraryRow(
         session.name(),
@@ -88,13 +88,16 @@ public final class LibraryMetrics {
         conditions(recording));
   }
 
-  /** What sessions must have alike to be ranked: the limits are common practice, no source. */
+  /**
+   * Returns the conditions that sessions must share to be ranked. Limits are common practice
+   * without a source.
+   */
   private static String conditions(Recording recording) {
     Facts<ConditionItem> facts = recording.session().conditions();
     String station =
         facts
             .amount(ConditionItem.STATION_RATED_POWER)
-            .map(e -> "station of " + recording.wording().exactly(e.value(), Unit.KILOWATT))
+            .map(e -> "station of " + recording.formatter().exactly(e.value(), Unit.KILOWATT))
             .orElse("station rating not known");
     String battery =
         switch (facts.text(ConditionItem.PRECONDITIONED).orElse("")) {
@@ -115,37 +118,37 @@ public final class LibraryMetrics {
     return station + ", " + battery + ", " + temperature;
   }
 
-  /** The ten degrees that a temperature lies in. */
+  /** Returns the ten-degree interval that contains a temperature. */
   private static String tens(Recording recording, double celsius) {
     double low = 10 * Math.floor(celsius / 10);
-    return recording.wording().exactly(low, Unit.CELSIUS)
+    return recording.formatter().exactly(low, Unit.CELSIUS)
         + " to "
-        + recording.wording().exactly(low + 10, Unit.CELSIUS);
+        + recording.formatter().exactly(low + 10, Unit.CELSIUS);
   }
 
   private static Numbers numbers(
       LibraryPlan plan, Recording recording, List<RangeTest> drives, List<Caveat> caveats) {
-    MetricCollector ledger =
+    MetricCollector collector =
         new MetricCollector(
             recording.session().name(),
             caveats,
             metric -> WANTED.stream().anyMatch(metric.roles()::contains));
-    new PeakMetrics(recording, ledger).measure();
-    new SessionTotals(recording, ledger).measure();
-    new WindowMetrics(recording, ledger).measure(List.of(plan.window()), plan.window());
+    new PeakMetrics(recording, collector).measure();
+    new SessionTotals(recording, collector).measure();
+    new WindowMetrics(recording, collector).measure(List.of(plan.window()), plan.window());
     RangeFigures range =
         RangeFigures.of(drives, recording.session().displayRounding(), plan.style().basis());
-    new DistanceMetrics(recording, range, ledger).measure(plan.distances());
-    batteryTemperature(recording, ledger);
+    new DistanceMetrics(recording, range, collector).measure(plan.distances());
+    batteryTemperature(recording, collector);
     if (!drives.isEmpty()) {
-      DayMetrics.measure(Trip.day(plan.style().units()), recording, range, ledger);
+      DayMetrics.measure(Trip.day(plan.style().units()), recording, range, collector);
     }
-    Numbers all = ledger.numbers();
-    return new Numbers(all.with(WANTED).stream().map(n -> told(n, drives)).toList());
+    Numbers all = collector.numbers();
+    return new Numbers(all.with(WANTED).stream().map(n -> adapted(n, drives)).toList());
   }
 
-  /** A library names no range tests, it takes those of the folder. */
-  private static ReportNumber told(ReportNumber number, List<RangeTest> drives) {
+  /** Adapts a message: a library does not name range tests but uses those of its folder. */
+  private static ReportNumber adapted(ReportNumber number, List<RangeTest> drives) {
     if (!drives.isEmpty() || !number.withheld().equals(Optional.of(RangeFigures.NO_TEST))) {
       return number;
     }
@@ -153,8 +156,8 @@ public final class LibraryMetrics {
         number.metric(), new Outcome.Withheld(NO_TEST), number.origin(), number.caveats());
   }
 
-  private static void batteryTemperature(Recording recording, MetricCollector ledger) {
-    Metric entry =
+  private static void batteryTemperature(Recording recording, MetricCollector collector) {
+    Metric metric =
         new Metric(
             LibraryPlan.BATTERY_TEMPERATURE,
             Labels.of("number.battery_temperature_at_start"),
@@ -166,9 +169,10 @@ public final class LibraryMetrics {
     var facts = recording.session().conditions();
     Optional<Estimate> stated = facts.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START);
     if (stated.isPresent()) {
-      ledger.measured(entry, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
+      collector.measured(
+          metric, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
     } else {
-      ledger.withheld(entry, "the battery's temperature at plugging in is not known");
+      collector.withheld(metric, "the battery's temperature at plugging in is not known");
     }
   }
 
@@ -177,7 +181,7 @@ public final class LibraryMetrics {
         RangeFigures.of(drives, recording.session().displayRounding(), Basis.DRIVEN);
     return new CurveBuilder(recording, range)
         .powerOverSoc()
-        .map(c -> CurveThinning.of(c, LibraryRow.MOST_POINTS))
+        .map(c -> CurveThinning.of(c, LibraryRow.MAX_POINTS))
         .orElse(Curve.EMPTY);
   }
 

@@ -18,36 +18,36 @@ import taperbook.session.Review.Misread;
 import taperbook.session.Session;
 
 /**
- * How far readings that do not fit the others move the numbers of a session: these are measured
- * once more as if such a reading had not been written down.
+ * The effect of readings that do not fit the others on the numbers of a session, found by measuring
+ * again without each such reading.
  *
- * @param numbers the numbers, each with a caveat for every such reading that moves it
- * @param caveats one for every such reading, with the numbers that it moves most
+ * @param numbers the numbers, each with a caveat for every such reading that changes it
+ * @param caveats one for every such reading, with the numbers that it changes most
  */
 record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
-  /** Measuring again takes time: so many of the worst readings are tried. */
+  /** Number of worst readings to try; each costs one measurement. */
   private static final int MOST_TRIED = 3;
 
-  /** A caveat names at most so many numbers. */
+  /** Maximum number of numbers that a caveat names. */
   private static final int MOST_NAMED = 6;
 
-  /** A number moves if its value changes by more than this share of half its interval. */
+  /** A number is affected if its value changes by more than this share of half its interval. */
   private static final double LEAST_MOVE = 0.25;
 
-  /** A number with every reading, and without one; how far it moves in halves of its interval. */
+  /** A number with and without a reading, and its change in halves of its interval. */
   private record Move(ReportNumber number, Optional<Estimate> without, double halves) {}
 
   /**
-   * The effects of all such readings of a session.
+   * Measures the effects of all such readings of a session.
    *
    * @param numbers the numbers with every reading
    * @param session their session
-   * @param plan what the report asks for
+   * @param plan the report plan
    * @param measure measures another session in the same way
    */
   static MisreadEffects of(
       Numbers numbers, Session session, ReportPlan plan, Function<Session, Numbers> measure) {
-    NumberFormatter wording = new NumberFormatter(plan.style());
+    NumberFormatter formatter = new NumberFormatter(plan.style());
     List<Caveat> caveats = new ArrayList<>();
     Numbers marked = numbers;
     int tried = 0;
@@ -59,7 +59,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
               : List.of();
       Caveat caveat =
           new Caveat(
-              Caveat.Kind.DOUBTFUL_READING, misfit(misread, wording) + effect(moves, wording));
+              Caveat.Kind.DOUBTFUL_READING, misfit(misread, formatter) + effect(moves, formatter));
       caveats.add(caveat);
       Set<String> moved = moves.stream().map(m -> m.number().id()).collect(Collectors.toSet());
       marked =
@@ -70,7 +70,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
   }
 
   private static List<Move> moves(Numbers numbers, Numbers others, ReportPlan plan) {
-    NumberFormatter wording = new NumberFormatter(plan.style());
+    NumberFormatter formatter = new NumberFormatter(plan.style());
     List<String> headline = numbers.headline().stream().map(ReportNumber::id).toList();
     List<Move> moves = new ArrayList<>();
     for (ReportNumber number : numbers.all()) {
@@ -82,7 +82,7 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
             other.map(o -> Math.abs(o.value() - own.get().value())).orElse(Double.MAX_VALUE);
         boolean seen =
             other
-                .map(o -> !wording.value(o, number.unit()).equals(wording.value(number)))
+                .map(o -> !formatter.value(o, number.unit()).equals(formatter.value(number)))
                 .orElse(true);
         if (off > LEAST_MOVE * half && seen) {
           moves.add(new Move(number, other, half > 0 ? off / half : 1));
@@ -95,29 +95,29 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
     return moves;
   }
 
-  /** Numbers at the top of a report come first. */
+  /** Sort key: headline numbers come first. */
   private static int place(Move move, List<String> headline) {
     int place = headline.indexOf(move.number().id());
     return place < 0 ? headline.size() : place;
   }
 
-  private static String misfit(Misread misread, NumberFormatter wording) {
-    String reading = MisreadText.reading(misread, wording);
+  private static String misfit(Misread misread, NumberFormatter formatter) {
+    String reading = MisreadText.reading(misread, formatter);
     return Character.toUpperCase(reading.charAt(0))
         + reading.substring(1)
         + " does not fit the other readings: "
-        + MisreadText.fitting(misread, wording)
+        + MisreadText.fitting(misread, formatter)
         + " would. It was kept as it was read.";
   }
 
-  private static String effect(List<Move> moves, NumberFormatter wording) {
+  private static String effect(List<Move> moves, NumberFormatter formatter) {
     if (moves.isEmpty()) {
       return "";
     }
     String named =
         moves.stream()
             .limit(MOST_NAMED)
-            .map(m -> "\u201c" + m.number().label() + "\u201d " + without(m, wording))
+            .map(m -> "\u201c" + m.number().label() + "\u201d " + without(m, formatter))
             .collect(Collectors.joining(", "));
     int rest = moves.size() - MOST_NAMED;
     return " Without it "
@@ -126,14 +126,14 @@ record MisreadEffects(Numbers numbers, List<Caveat> caveats) {
         + ".";
   }
 
-  private static String without(Move move, NumberFormatter wording) {
+  private static String without(Move move, NumberFormatter formatter) {
     return move.without()
         .map(
             e ->
                 "would be "
-                    + wording.value(e, move.number().unit())
+                    + formatter.value(e, move.number().unit())
                     + " instead of "
-                    + wording.value(move.number()))
+                    + formatter.value(move.number()))
         .orElse("could not be measured");
   }
 }

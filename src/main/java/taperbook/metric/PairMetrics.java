@@ -21,7 +21,7 @@ import taperbook.result.SessionResult;
 import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
-/** The numbers of a session less those of another, on what all sessions have in common. */
+/** The differences between the numbers of two sessions on their common ground. */
 final class PairMetrics {
   private final SessionResult one;
   private final SessionResult other;
@@ -29,12 +29,12 @@ final class PairMetrics {
   private final Spread runs;
 
   /**
-   * Differences of a pair.
+   * Creates the metrics of a pair.
    *
    * @param one the reported session
    * @param other the session it is compared with
-   * @param otherName what the other is called in labels
-   * @param runs how far one run differs from another
+   * @param otherName name of the other session in labels
+   * @param runs spread between runs
    */
   PairMetrics(SessionResult one, SessionResult other, String otherName, Spread runs) {
     this.one = one;
@@ -43,35 +43,37 @@ final class PairMetrics {
     this.runs = runs;
   }
 
-  /** A difference for each number that both have, and for those without interruptions. */
+  /**
+   * Returns a difference for each number that both sessions have, with and without interruptions.
+   */
   Numbers measure(CommonGround ground, ReportPlan.Wishes wishes) {
-    MetricCollector ledger =
+    MetricCollector collector =
         new MetricCollector(one.session().name(), other.session().name(), List.of());
     String headline = ground.shared().map(w -> "time_soc_" + w.idPart()).orElse("");
     for (String id : ground.ids(wishes)) {
       Optional<Role> role = id.equals(headline) ? Optional.of(Role.HEADLINE) : Optional.empty();
-      enter(id, one.numbers().find(id), other.numbers().find(id), role, ledger);
+      add(id, one.numbers().find(id), other.numbers().find(id), role, collector);
       String without = Metric.withoutInterruptions(id);
       Optional<ReportNumber> steady = one.numbers().find(without);
       Optional<ReportNumber> otherSteady = other.numbers().find(without);
       if (steady.isPresent() || otherSteady.isPresent()) {
-        enter(
+        add(
             without,
             steady.or(() -> one.numbers().find(id)),
             otherSteady.or(() -> other.numbers().find(id)),
             Optional.empty(),
-            ledger);
+            collector);
       }
     }
-    return ledger.numbers();
+    return collector.numbers();
   }
 
-  private void enter(
+  private void add(
       String id,
       Optional<ReportNumber> mine,
       Optional<ReportNumber> theirs,
       Optional<Role> role,
-      MetricCollector ledger) {
+      MetricCollector collector) {
     if (mine.isEmpty() || theirs.isEmpty()) {
       return;
     }
@@ -91,6 +93,6 @@ final class PairMetrics {
     rows.addAll(b.origin().rows());
     List<Caveat> caveats =
         Stream.concat(a.caveats().stream(), b.caveats().stream()).distinct().toList();
-    difference.ifPresent(d -> ledger.enter(metric, d, List.copyOf(rows), caveats));
+    difference.ifPresent(d -> collector.add(metric, d, List.copyOf(rows), caveats));
   }
 }

@@ -29,19 +29,19 @@ import taperbook.session.ConditionItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** Measures all that a report asks for. The one entrance to this stage. */
+/** Measures everything that a report asks for. The entry point of this stage. */
 public final class ReportMetrics {
   private ReportMetrics() {}
 
   /**
-   * Measures the reported session and those it is compared with, and holds them against each other.
+   * Measures the reported session and the compared sessions, and compares them.
    *
-   * @param plan what the report asks for
+   * @param plan the report plan
    * @param main the reported session
-   * @param compared the sessions it is held against, in order
+   * @param compared the sessions it is compared with, in order
    * @param rangeTests the range tests that the report names; each session uses the first that was
    *     driven with its own vehicle
-   * @return numbers, checks, curves and caveats of each session, and what came of comparing them
+   * @return numbers, checks, curves and caveats of each session, and the comparisons
    */
   public static ReportResult measure(
       ReportPlan plan, Session main, List<Session> compared, List<RangeTest> rangeTests) {
@@ -58,8 +58,8 @@ public final class ReportMetrics {
    * @param main the reported session
    * @param compared the sessions it is compared with, in order
    * @param repeats further runs of the reported session, in order
-   * @param stops the stops of a day in their order, the reported session among them; perhaps none
-   * @param season warm and cold runs of the reported car; perhaps none
+   * @param stops the stops of a day in their order, the reported session among them; may be empty
+   * @param season warm and cold runs of the reported car; may be empty
    */
   public record Sessions(
       Session main,
@@ -67,7 +67,6 @@ public final class ReportMetrics {
       List<Session> repeats,
       List<Session> stops,
       Season<Session, RangeTest> season) {
-    /** Copies the lists. */
     public Sessions {
       compared = List.copyOf(compared);
       repeats = List.copyOf(repeats);
@@ -76,17 +75,20 @@ public final class ReportMetrics {
   }
 
   /**
-   * What is different when a report is measured again.
+   * Options for measuring a report again.
    *
-   * @param ground the common ground of a published version, which holds while readings cover it
-   * @param redraw which other draws to take; 0 are those of a report
+   * @param ground common ground of a published version, which is kept while the readings cover it
+   * @param redraw index of an alternative set of draws; 0 is that of a report
    */
   public record Again(Optional<CommonGround> ground, int redraw) {
-    /** Measured for the first time. */
+    /** Options of a first measurement. */
     public static final Again NO = new Again(Optional.empty(), 0);
   }
 
-  /** As {@link #measure(ReportPlan, Session, List, List)}, with repeats or measured again. */
+  /**
+   * Measures as {@link #measure(ReportPlan, Session, List, List)}, with repeats or options for
+   * measuring again.
+   */
   public static ReportResult measure(
       ReportPlan asked, Sessions given, List<RangeTest> rangeTests, Again again) {
     ReportPlan inUnits = temperature(given.main()).map(asked::withTemperature).orElse(asked);
@@ -107,9 +109,9 @@ public final class ReportMetrics {
             .map(s -> new SessionMetrics(plan, s, main, List.of(), rangeTests, redraw))
             .toList();
     CommonGround ground = CommonGroundFinder.of(sessions, again.ground());
-    MetricCollector ofRuns = sessions.get(0).ledger();
+    MetricCollector ofRuns = sessions.get(0).collector();
     Runs runs = runs(plan, sessions.get(0), repeats, ofRuns);
-    // Each from its own seeds: made beside each other, they come out as one after the other.
+    // Each pair has its own seeds, so parallel execution gives the same result as sequential.
     CompletableFuture<List<PairResult>> pairs =
         CompletableFuture.supplyAsync(() -> pairs(sessions, runs.spread()));
     Numbers none = new Numbers(List.of());
@@ -130,7 +132,7 @@ public final class ReportMetrics {
         ConditionSimilarity.unlike(results.stream().map(SessionResult::session).toList()));
   }
 
-  /** The unit that the reported session states temperatures in. */
+  /** Returns the temperature unit that the reported session uses. */
   private static Optional<Unit> temperature(Session session) {
     return session
         .conditions()
@@ -159,7 +161,10 @@ public final class ReportMetrics {
   }
 
   private static Runs runs(
-      ReportPlan plan, SessionMetrics main, List<SessionMetrics> repeats, MetricCollector ledger) {
+      ReportPlan plan,
+      SessionMetrics main,
+      List<SessionMetrics> repeats,
+      MetricCollector collector) {
     if (repeats.isEmpty()) {
       Spread stated = RunMetrics.stated(plan.subject().runSpread()).orElse(Spread.NOT_MEASURED);
       return new Runs(List.of(), Optional.empty(), stated);
@@ -171,8 +176,8 @@ public final class ReportMetrics {
             all.stream().map(s -> s.recording().session()).toList());
     List<String> ids = main.numbers().headline().stream().map(ReportNumber::id).toList();
     Spread spread =
-        new RunMetrics(all.stream().map(SessionMetrics::numbers).toList(), differences, ledger)
-            .enter(ids, "average_power_" + plan.wishes().windows().get(0).idPart());
+        new RunMetrics(all.stream().map(SessionMetrics::numbers).toList(), differences, collector)
+            .add(ids, "average_power_" + plan.wishes().windows().get(0).idPart());
     return new Runs(
         repeats.stream().map(s -> s.asRepeat(ids)).toList(),
         RunCurve.of(all.stream().map(s -> s.recording().courses()).toList()),
@@ -182,11 +187,12 @@ public final class ReportMetrics {
   /**
    * Measures one session by itself.
    *
-   * @param plan what the report asks for
+   * @param plan the report plan
    * @param session the session
    * @param rangeTests the range tests to choose from, by vehicle
    */
-  public static Numbers alone(ReportPlan plan, Session session, List<RangeTest> rangeTests) {
+  public static Numbers measureSession(
+      ReportPlan plan, Session session, List<RangeTest> rangeTests) {
     return new SessionMetrics(plan, session, session, List.of(), rangeTests, 0).numbersWithRates();
   }
 

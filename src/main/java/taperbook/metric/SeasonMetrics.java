@@ -38,7 +38,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 
 /**
- * Ratios of cold to warm runs of the reported car:
+ * Computes ratios of cold to warm runs of the reported car:
  *
  * <pre>
  *   r = c / w    (u(r) / r)^2 = (u(c) / c)^2 + (u(w) / w)^2
@@ -50,7 +50,9 @@ import taperbook.session.Session;
 final class SeasonMetrics {
   private static final double COVERAGE = 0.95;
 
-  /** An interval that reaches farther, as a share of the ratio, is not symmetric any more. */
+  /**
+   * Largest half-width, as a share of the ratio, at which an interval still counts as symmetric.
+   */
   private static final double MOST_OPEN = 0.5;
 
   private static final String STARTS =
@@ -62,15 +64,15 @@ final class SeasonMetrics {
   private final int redraw;
   private final double runShare;
   private final List<WantedDistance> distance;
-  private final NumberFormatter wording;
-  private final MetricCollector ledger;
+  private final NumberFormatter formatter;
+  private final MetricCollector collector;
 
   /**
-   * Seasons of a report.
+   * Creates the season metrics of a report.
    *
    * @param main the reported session
    * @param runShare half the 95 % interval of a run's power beyond its readings, as a share; 0 if
-   *     that is not known
+   *     unknown
    */
   SeasonMetrics(
       ReportPlan plan, Session main, List<RangeTest> rangeTests, int redraw, double runShare) {
@@ -80,8 +82,8 @@ final class SeasonMetrics {
     this.redraw = redraw;
     this.runShare = runShare;
     this.distance = plan.wishes().distances().stream().limit(1).toList();
-    this.wording = new NumberFormatter(plan.style());
-    this.ledger = new MetricCollector(main.name(), List.of());
+    this.formatter = new NumberFormatter(plan.style());
+    this.collector = new MetricCollector(main.name(), List.of());
   }
 
   private record Run(String name, String degrees, Numbers numbers) {}
@@ -125,12 +127,12 @@ final class SeasonMetrics {
     }
     String window = plan.wishes().windows().get(0).idPart();
     String rated = plan.style().basis() == Basis.RATED ? "_rated" : "";
-    enter("time_soc_" + window, sessions, runShare, false);
-    enter("average_power_" + window, sessions, runShare, false);
-    distance.forEach(d -> enter("time_to_add_" + d.idPart() + rated, sessions, runShare, true));
-    enter("consumption", drives, 0, false);
-    enter("driven_range_full", drives, 0, false);
-    return ledger.numbers();
+    add("time_soc_" + window, sessions, runShare, false);
+    add("average_power_" + window, sessions, runShare, false);
+    distance.forEach(d -> add("time_to_add_" + d.idPart() + rated, sessions, runShare, true));
+    add("consumption", drives, 0, false);
+    add("driven_range_full", drives, 0, false);
+    return collector.numbers();
   }
 
   private Run run(Session session) {
@@ -144,12 +146,12 @@ final class SeasonMetrics {
   }
 
   private String degrees(Optional<Estimate> air) {
-    return wording.exactly(air.orElseThrow().value(), Unit.CELSIUS);
+    return formatter.exactly(air.orElseThrow().value(), Unit.CELSIUS);
   }
 
   private Numbers numbers(Session session) {
     Courses courses = new Courses(session, tests, Courses.FOR_REPORT, redraw);
-    Recording recording = Recording.of(session, courses, wording);
+    Recording recording = Recording.of(session, courses, formatter);
     RangeFigures range = RangeFigures.of(tests, session.displayRounding(), plan.style().basis());
     MetricCollector own = new MetricCollector(session.name(), List.of());
     SocWindow window = plan.wishes().windows().get(0);
@@ -158,7 +160,10 @@ final class SeasonMetrics {
     return own.numbers();
   }
 
-  /** Numbers of a drive with bounds: of few readings that were rounded, 95 % tell too little. */
+  /**
+   * Returns numbers of a drive with bounds: for a few rounded readings, a 95 % interval is too
+   * narrow.
+   */
   private Numbers numbers(RangeTest test) {
     RangeFigures figures =
         RangeFigures.of(Optional.of(test), main.displayRounding(), plan.style().basis());
@@ -170,22 +175,22 @@ final class SeasonMetrics {
 
   private static void put(MetricCollector own, String id, Unit unit, Derived figure) {
     String label = Labels.of("number." + id);
-    Metric entry = new Metric(id, label, unit, figure.method(), figure.basis(), Input.DRIVE);
+    Metric metric = new Metric(id, label, unit, figure.method(), figure.basis(), Input.DRIVE);
     figure
         .estimate()
         .ifPresentOrElse(
-            e -> own.measured(entry, e, figure.rows()),
-            () -> own.withheld(entry, figure.withheld().orElse("")));
+            e -> own.measured(metric, e, figure.rows()),
+            () -> own.withheld(metric, figure.withheld().orElse("")));
   }
 
   /**
-   * Enters one ratio of each pair, and their mean if there are several.
+   * Adds one ratio for each pair, and their mean if there are several pairs.
    *
    * @param beyond half the 95 % interval of a run beyond its readings, as a share
-   * @param isDistance true of the time for a distance: it depends on the start, and both runs of a
-   *     pair share the drive, which cancels
+   * @param isDistance true for the time to add a distance: it depends on the start charge, and the
+   *     drive, which both runs of a pair share, cancels
    */
-  private void enter(String id, List<Pair> pairs, double beyond, boolean isDistance) {
+  private void add(String id, List<Pair> pairs, double beyond, boolean isDistance) {
     List<Ratio> ratios = new ArrayList<>();
     boolean single = pairs.size() == 1;
     for (int k = 1; k <= pairs.size(); k++) {
@@ -193,15 +198,15 @@ final class SeasonMetrics {
       ReportNumber warm = pair.warm.numbers.get(id);
       ReportNumber cold = pair.cold.numbers.get(id);
       String degrees = pair.cold.degrees + " over " + pair.warm.degrees;
-      Metric entry =
-          entry(
+      Metric metric =
+          metric(
               warm,
               "season_" + (single ? "" : k + "_") + id + "_ratio",
               Labels.of("number.season_ratio", warm.label(), degrees),
               Method.SEASON_RATIO);
-      Optional<String> why = warm.withheld().or(cold::withheld);
-      if (why.isPresent() || (isDistance && !pair.areStartsAlike)) {
-        ledger.withheld(entry, why.orElse(STARTS));
+      Optional<String> reason = warm.withheld().or(cold::withheld);
+      if (reason.isPresent() || (isDistance && !pair.areStartsAlike)) {
+        collector.withheld(metric, reason.orElse(STARTS));
         continue;
       }
       List<Caveat> own = new ArrayList<>(List.of(pair.caveat()));
@@ -211,7 +216,7 @@ final class SeasonMetrics {
                 "How much runs differ by themselves was not measured and is not in the intervals."));
       }
       ratios.add(ratio(warm, cold, beyond, isDistance));
-      enter(entry, ratios.get(ratios.size() - 1), own);
+      add(metric, ratios.get(ratios.size() - 1), own);
     }
     if (pairs.size() > 1) {
       mean(id, pairs, ratios);
@@ -219,10 +224,10 @@ final class SeasonMetrics {
   }
 
   /**
-   * The ratio of two numbers.
+   * Returns the ratio of two numbers.
    *
    * @param beyond half the 95 % interval of a run beyond its readings, as a share
-   * @param isDriveShared true if what comes of the drive is the same in both
+   * @param isDriveShared true if the contribution of the drive is the same in both
    */
   static Ratio ratio(ReportNumber warm, ReportNumber cold, double beyond, boolean isDriveShared) {
     double variance = 0;
@@ -245,9 +250,9 @@ final class SeasonMetrics {
     ReportNumber of = pairs.get(0).warm.numbers.get(id);
     int n = ratios.size();
     String label = Labels.of("number.season_mean", of.label(), n);
-    Metric entry = entry(of, "season_" + id + "_ratio", label, Method.SEASON_MEAN);
+    Metric metric = metric(of, "season_" + id + "_ratio", label, Method.SEASON_MEAN);
     if (n < 2) {
-      ledger.withheld(entry, "fewer than two pairs have this ratio");
+      collector.withheld(metric, "fewer than two pairs have this ratio");
       return;
     }
     SampleMean mean = SampleMean.of(ratios.stream().map(Ratio::value).toList());
@@ -257,19 +262,19 @@ final class SeasonMetrics {
     if (n == 2) {
       own.add(caveat("Two pairs tell little of how pairs differ: Student's factor is 12.7."));
     }
-    enter(entry, new Ratio(mean.value(), Math.max(mean.half95(), readings), rows), own);
+    add(metric, new Ratio(mean.value(), Math.max(mean.half95(), readings), rows), own);
   }
 
-  private void enter(Metric entry, Ratio ratio, List<Caveat> own) {
+  private void add(Metric metric, Ratio ratio, List<Caveat> own) {
     if (ratio.half95 > MOST_OPEN * ratio.value) {
-      ledger.withheld(entry, "its interval would reach beyond half of it to either side");
+      collector.withheld(metric, "its interval would reach beyond half of it to either side");
     } else {
       Estimate estimate = Estimate.around(ratio.value, ratio.half95);
-      ledger.covered(entry, estimate, COVERAGE, ratio.rows, own);
+      collector.covered(metric, estimate, COVERAGE, ratio.rows, own);
     }
   }
 
-  private static Metric entry(ReportNumber of, String id, String label, Method method) {
+  private static Metric metric(ReportNumber of, String id, String label, Method method) {
     Metric metric = of.metric();
     return new Metric(id, label, Unit.ONE, method, metric.basis(), metric.inputs()).in(Role.SEASON);
   }

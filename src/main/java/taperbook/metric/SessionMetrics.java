@@ -45,8 +45,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * Measures one session of a report in two steps: first by itself, from which it follows what all
- * sessions have in common, and then on that common ground.
+ * Measures one session of a report in two steps: first by itself, which yields its part of the
+ * common ground of all sessions, and then on that common ground.
  */
 final class SessionMetrics {
   private final ReportPlan plan;
@@ -59,14 +59,14 @@ final class SessionMetrics {
   private final MisreadEffects effects;
 
   /**
-   * Measures a session by itself.
+   * Creates the metrics of a session.
    *
-   * @param plan what the report asks for
+   * @param plan the report plan
    * @param session the session
    * @param main the reported session, whose car sets the speed of a trip
-   * @param others sessions that it is held against for ageing
+   * @param others sessions to compare with for ageing
    * @param rangeTests the range tests to choose from; those of the session's vehicle count
-   * @param redraw which other draws to take; 0 are those of a report
+   * @param redraw index of an alternative set of draws; 0 is that of a report
    */
   SessionMetrics(
       ReportPlan plan,
@@ -75,17 +75,18 @@ final class SessionMetrics {
       List<Session> others,
       List<RangeTest> rangeTests,
       int redraw) {
-    NumberFormatter wording = new NumberFormatter(plan.style());
+    NumberFormatter formatter = new NumberFormatter(plan.style());
     this.plan = plan;
     this.isReported = session.name().equals(main.name());
     this.drives = Drives.of(session.vehicle(), rangeTests);
     this.reported = Drives.of(main.vehicle(), rangeTests).first();
     List<RangeTest> agreeing = drives.agreeing();
     this.recording =
-        Recording.of(session, new Courses(session, agreeing, Courses.FOR_REPORT, redraw), wording);
+        Recording.of(
+            session, new Courses(session, agreeing, Courses.FOR_REPORT, redraw), formatter);
     this.range = RangeFigures.of(agreeing, session.displayRounding(), plan.style().basis());
     List<Caveat> all = new ArrayList<>(SessionCaveats.of(recording));
-    all.addAll(DriveCaveats.of(drives, wording));
+    all.addAll(DriveCaveats.of(drives, formatter));
     this.caveats = List.copyOf(all);
     this.effects =
         MisreadEffects.of(
@@ -99,17 +100,17 @@ final class SessionMetrics {
     return recording;
   }
 
-  /** The numbers, without those on common ground and without C-rates. */
+  /** Returns the numbers, without those on common ground and without C-rates. */
   Numbers numbers() {
     return effects.numbers();
   }
 
-  /** An empty ledger for more numbers of the session. */
-  MetricCollector ledger() {
+  /** Returns an empty collector for further numbers of the session. */
+  MetricCollector collector() {
     return new MetricCollector(recording.session().name(), caveats);
   }
 
-  /** The session as a repeat of another: some of its numbers and its curves. */
+  /** Returns the session as a repeat of another: a subset of its numbers and curves. */
   SessionResult asRepeat(List<String> ids) {
     List<ReportNumber> kept = ids.stream().flatMap(i -> numbers().find(i).stream()).toList();
     return new SessionResult(
@@ -121,29 +122,29 @@ final class SessionMetrics {
         caveats);
   }
 
-  /** What concerns numbers of this session, by what they are computed from. */
+  /** Returns the caveats of the numbers of this session, by input. */
   List<Caveat> caveats() {
     return caveats;
   }
 
-  /** As {@link #numbers()}, with C-rates. */
+  /** Returns {@link #numbers()} with C-rates added. */
   Numbers numbersWithRates() {
-    return numbers().and(rates(numbers(), CommonGround.NONE));
+    return numbers().plus(rates(numbers(), CommonGround.NONE));
   }
 
   /**
-   * All that is measured of the session, on common ground as well.
+   * Returns the full result of the session, including numbers on common ground.
    *
    * @param ofRuns numbers over its repeats
    */
   SessionResult result(CommonGround ground, Numbers ofRuns) {
-    // Checks are judged by what rounding allows at the most, so by bounds and not by coverage.
+    // Cross-checks use worst-case rounding bounds, not 95 % intervals.
     List<CrossCheck> checks =
         new CrossChecks(recording, drives.first(), ofFirst(), effects.numbers())
             .make(plan.wishes().distances());
     MetricCollector common = new MetricCollector(recording.session().name(), caveats);
     new CommonGroundMetrics(recording, range, common).measure(ground, plan.wishes());
-    Numbers all = numbers().and(ofRuns).and(common.numbers());
+    Numbers all = numbers().plus(ofRuns).plus(common.numbers());
     List<Caveat> concerned = new ArrayList<>(caveats);
     concerned.addAll(disagreements(checks));
     concerned.addAll(effects.caveats());
@@ -151,7 +152,7 @@ final class SessionMetrics {
     return new SessionResult(
         recording.session(),
         drives,
-        all.and(rates(all, ground)),
+        all.plus(rates(all, ground)),
         checks,
         curves(),
         concerned,
@@ -165,34 +166,36 @@ final class SessionMetrics {
         : curves.make();
   }
 
-  /** What the first drive alone came to: its record, legs and energies are of one drive. */
+  /**
+   * Returns the figures of the first drive only: its record, legs and energies belong to one drive.
+   */
   private RangeFigures ofFirst() {
     return RangeFigures.of(
         drives.first(), recording.session().displayRounding(), range.chosenBasis());
   }
 
   private Numbers numbers(List<Session> others) {
-    MetricCollector ledger = new MetricCollector(recording.session().name(), caveats);
-    new PeakMetrics(recording, ledger).measure();
-    new SessionTotals(recording, ledger).measure();
-    new TaperMetrics(recording, ledger).measure();
+    MetricCollector collector = new MetricCollector(recording.session().name(), caveats);
+    new PeakMetrics(recording, collector).measure();
+    new SessionTotals(recording, collector).measure();
+    new TaperMetrics(recording, collector).measure();
     Optional<EnergyFit> line = CapacityMetrics.fit(recording);
-    new CapacityMetrics(recording, line, ledger).measure();
-    new AgeingMetrics(recording, line, ledger).measure(others);
-    new LossMetrics(recording, drives.first(), line, ledger).measure();
-    new LimitMetrics(recording, ledger).measure();
-    new WindowMetrics(recording, ledger)
+    new CapacityMetrics(recording, line, collector).measure();
+    new AgeingMetrics(recording, line, collector).measure(others);
+    new LossMetrics(recording, drives.first(), line, collector).measure();
+    new LimitMetrics(recording, collector).measure();
+    new WindowMetrics(recording, collector)
         .measure(plan.wishes().windows(), plan.wishes().windows().get(0));
-    new SocTimeMetrics(recording, range, ledger).measure(plan.wishes().socMarks());
-    new DistanceMetrics(recording, range, ledger).measure(plan.wishes().distances());
-    new StopMetrics(recording, range, ledger).measure(plan.wishes().windows());
-    StopPhaseMetrics.measure(recording.session(), ledger);
-    new DriveMetrics(recording, drives, ledger).measure(plan);
-    new RoadMetrics(recording, drives.first(), reported, range, ofFirst(), ledger).measure(plan);
-    return ledger.numbers();
+    new SocTimeMetrics(recording, range, collector).measure(plan.wishes().socMarks());
+    new DistanceMetrics(recording, range, collector).measure(plan.wishes().distances());
+    new StopMetrics(recording, range, collector).measure(plan.wishes().windows());
+    StopPhaseMetrics.measure(recording.session(), collector);
+    new DriveMetrics(recording, drives, collector).measure(plan);
+    new RoadMetrics(recording, drives.first(), reported, range, ofFirst(), collector).measure(plan);
+    return collector.numbers();
   }
 
-  /** The stops of the session's day against the first of them. */
+  /** Compares the stops of the session's day with the first of them. */
   Numbers stops(List<Session> stops, double runShare) {
     return new LaterStopMetrics(recording, stops, caveats, runShare).measure();
   }
@@ -212,7 +215,7 @@ final class SessionMetrics {
                 Caveat.Kind.CROSS_CHECK,
                 check.title()
                     + ": the two differ by "
-                    + recording.wording().value(compared.difference(), check.unit())
+                    + recording.formatter().value(compared.difference(), check.unit())
                     + ", more than the displays' "
                     + NumberFormatter.allowed(compared)
                     + "."));

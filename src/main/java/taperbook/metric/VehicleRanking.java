@@ -12,20 +12,20 @@ import taperbook.result.LibraryRow;
 import taperbook.result.Ranking;
 
 /**
- * Ranks vehicles by a number of their sessions, among sessions with conditions alike, as intervals
- * of ranks that hold all true ranks at once in 95 % of cases.
+ * Ranks vehicles by a number of their sessions, among sessions under similar conditions. The
+ * intervals of ranks contain all true ranks simultaneously in 95 % of cases.
  *
  * <pre>
  *   mean      x = sum of x[i] / n
- *   variance  u^2 = mean of u[i]^2 + r^2 x^2 / n, as what sessions of a car rest on may be shared
- *   ranks     from 1 + number surely less, to n - number surely greater;
- *             surely if |x - y| &gt; z sqrt(ux^2 + uy^2),  z = normal quantile at 1 - 0.05 / 2 / pairs
+ *   variance  u^2 = mean of u[i]^2 + r^2 x^2 / n, as the inputs of sessions of a car may be shared
+ *   ranks     from 1 + number certainly less, to n - number certainly greater;
+ *             certainly if |x - y| &gt; z sqrt(ux^2 + uy^2),  z = normal quantile at 1 - 0.05 / 2 / pairs
  * </pre>
  *
  * with {@code r} the relative spread between runs: stated, or else that of all vehicles with two
- * sessions or more under conditions alike, pooled as ISO 5725-2 does, and times t / z for its
- * degrees of freedom. Where no comparison of a pair is wrong, no interval of ranks is: a region for
- * all ranks after M. Klein, T. Wright, J. Wieczorek, "A joint confidence region for an overall
+ * sessions or more under similar conditions, pooled as in ISO 5725-2 and multiplied by t / z for
+ * its degrees of freedom. Where no comparison of a pair is wrong, no interval of ranks is: a region
+ * for all ranks after M. Klein, T. Wright, J. Wieczorek, "A joint confidence region for an overall
  * ranking of populations", Journal of the Royal Statistical Society C 69 (2020) 589-606, with
  * Bonferroni's bound for all pairs; both cited from memory.
  */
@@ -38,13 +38,13 @@ public final class VehicleRanking {
   record Mean(double value, double uncertainty) {}
 
   /**
-   * How runs of a car differ.
+   * The spread between runs of a car.
    *
    * @param relative standard deviation as a share
-   * @param degrees degrees of freedom; 0 if it is stated, or not known and none
+   * @param degrees degrees of freedom; 0 if the spread is stated, or unknown and zero
    */
   record Spread(double relative, int degrees) {
-    /** Times what few degrees of freedom ask for: the series of Student's t in z. */
+    /** Returns z widened for few degrees of freedom, by the series of Student's t in z. */
     double widened(double z) {
       double f = Math.max(1, degrees);
       double z2 = z * z;
@@ -55,16 +55,15 @@ public final class VehicleRanking {
     }
   }
 
-  /** Ranks that a mean can have. */
+  /** The interval of ranks of a mean. */
   record Ranks(int from, int to) {}
 
   /**
-   * The rankings of all groups of conditions with two vehicles or more.
+   * Returns the rankings of all groups of similar conditions with two or more vehicles.
    *
    * @param rows the sessions
-   * @param id the number to rank by, less is better
-   * @param relativeRunSpread standard deviation between runs of a car, as a share, if it is known
-   *     from elsewhere; 0 if not
+   * @param id the number to rank by; less is better
+   * @param relativeRunSpread standard deviation between runs of a car, as a share; 0 if unknown
    */
   public static List<Ranking> of(List<LibraryRow> rows, String id, double relativeRunSpread) {
     Map<String, Map<String, List<LibraryRow>>> groups = new TreeMap<>();
@@ -95,7 +94,7 @@ public final class VehicleRanking {
             .toList());
   }
 
-  /** The spread of runs about their mean, of all cars together. */
+  /** Returns the spread of runs about their mean, pooled over all cars. */
   static Spread pooled(List<List<Estimate>> cars) {
     double squares = 0;
     int degrees = 0;
@@ -155,13 +154,16 @@ public final class VehicleRanking {
     return new Mean(value, Math.sqrt(read + square(relativeRunSpread * value) / runs.size()));
   }
 
-  /** How many standard uncertainties set a pair of so many vehicles surely apart. */
+  /**
+   * Returns the number of standard uncertainties at which a pair of vehicles is certainly
+   * separated.
+   */
   static double factor(int vehicles) {
     double pairs = vehicles * (vehicles - 1) / 2.0;
     return vehicles < 2 ? 0 : RandomNumbers.quantile(1 - MISSED / 2 / pairs);
   }
 
-  /** The ranks of all means at once, by comparisons of all pairs. */
+  /** Returns the ranks of all means simultaneously, by comparing all pairs. */
   static List<Ranks> ranks(List<Mean> means) {
     int n = means.size();
     double z = factor(n);
@@ -170,9 +172,9 @@ public final class VehicleRanking {
       int less = 0;
       int greater = 0;
       for (Mean other : means) {
-        double sure = z * Math.hypot(one.uncertainty(), other.uncertainty());
-        less += one.value() - other.value() > sure ? 1 : 0;
-        greater += other.value() - one.value() > sure ? 1 : 0;
+        double threshold = z * Math.hypot(one.uncertainty(), other.uncertainty());
+        less += one.value() - other.value() > threshold ? 1 : 0;
+        greater += other.value() - one.value() > threshold ? 1 : 0;
       }
       ranks.add(new Ranks(1 + less, n - greater));
     }

@@ -1,6 +1,6 @@
 /**
- * The second stage: sessions and range tests to numbers, curves and caveats. Pure: no files, no
- * clock, no locale, and draws from a fixed seed. Entry points; the packages below compute.
+ * The second stage: computes numbers, curves and caveats from sessions and range tests. Pure: no
+ * files, clock or locale; draws use a fixed seed. Contains the entry points; subpackages compute.
  */
 @NullMarked
 package taperbook.metric;

@@ -15,13 +15,12 @@ import taperbook.diagnostics.Problem;
 import taperbook.output.view.HtmlPage;
 
 /**
- * Files of a report that are made while its PDFs are laid out: pictures and the page for browsers.
- * Each is made by itself from its own data, so that their order does not matter to any byte. No
- * more at once than there are processors to spare, as a picture takes eight megabytes while it is
- * painted.
+ * Creates pictures and the browser page of a report while its PDFs are laid out. Each file depends
+ * only on its own data, so the order of execution does not affect any byte. Limits the number of
+ * threads to spare processors, as a picture uses eight megabytes while it is painted.
  */
 final class ConcurrentFiles {
-  /** The figure that is also painted for feeds. */
+  /** The figure that is also painted for social feeds. */
   private static final String SHARED = "power-over-soc";
 
   private static final Map<String, Rendition> SHARES =
@@ -41,30 +40,30 @@ final class ConcurrentFiles {
   }
 
   /**
-   * Begins.
+   * Starts the tasks.
    *
-   * @param figures what is painted
-   * @param film whether the renditions for a film are wanted too
-   * @param html gives what the template makes for browsers
+   * @param figures the figures to paint
+   * @param film whether to create the renditions for a film
+   * @param html supplies the template's output for browsers
    */
   static ConcurrentFiles begin(List<Figure> figures, boolean film, Supplier<Checked<String>> html) {
-    ConcurrentFiles beside = new ConcurrentFiles(html);
+    ConcurrentFiles concurrent = new ConcurrentFiles(html);
     for (Figure figure : figures) {
       String stem = "figures/" + figure.id();
-      beside.make(stem + ".svg", () -> (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
-      beside.make(stem + ".png", figure::png);
+      concurrent.make(stem + ".svg", () -> (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
+      concurrent.make(stem + ".png", figure::png);
       if (figure.id().equals(SHARED)) {
-        SHARES.forEach((path, rendition) -> beside.make(path, () -> figure.png(rendition)));
+        SHARES.forEach((path, rendition) -> concurrent.make(path, () -> figure.png(rendition)));
       }
       if (film) {
         for (Rendition rendition : List.of(Rendition.DARK, Rendition.CLEAR, Rendition.SMALL)) {
           String path = "film/" + figure.id() + rendition.ending() + ".png";
-          beside.make(path, () -> figure.png(rendition));
+          concurrent.make(path, () -> figure.png(rendition));
         }
       }
     }
-    beside.makers.shutdown();
-    return beside;
+    concurrent.makers.shutdown();
+    return concurrent;
   }
 
   private static Thread maker(Runnable work) {
@@ -77,17 +76,17 @@ final class ConcurrentFiles {
     made.put(path, CompletableFuture.supplyAsync(file, makers));
   }
 
-  /** Waits for the page for browsers; what is wrong with it. */
+  /** Waits for the browser page and returns its problems. */
   List<Problem> problems() {
     return page.join().problems();
   }
 
-  /** Begins nothing more. */
+  /** Starts no further tasks. */
   void stop() {
     makers.shutdownNow();
   }
 
-  /** Waits for what is not made yet, and puts all of it with the other files. */
+  /** Waits for the remaining files and adds all of them. */
   void addTo(ReportFiles files) {
     page.join().value().ifPresent(bytes -> files.put("report.html", bytes));
     made.forEach((path, file) -> files.put(path, file.join()));

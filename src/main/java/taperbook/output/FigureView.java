@@ -14,8 +14,8 @@ import taperbook.chart.render.Figure;
 import taperbook.output.view.ReadoutJson;
 
 /**
- * A chart as a template prints it. What has to be drawn for it is drawn when the template asks: a
- * page for paper shows neither of the two drawings for browsers.
+ * A chart as seen by a template. Renders lazily: a page for paper uses neither of the two drawings
+ * for browsers.
  */
 final class FigureView extends AbstractMap<String, Object> {
   private static final Pattern WORDS = Pattern.compile("<(title|desc) [^>]*>[^<]*</\\1>\n");
@@ -24,9 +24,9 @@ final class FigureView extends AbstractMap<String, Object> {
   private final Map<String, Object> asked = new LinkedHashMap<>();
 
   /**
-   * A view.
+   * Creates a view.
    *
-   * @param narrow whether there is a drawing for narrow screens too
+   * @param narrow whether there is also a drawing for narrow screens
    */
   private FigureView(Figure figure, boolean narrow) {
     parts.put("id", figure::id);
@@ -41,7 +41,7 @@ final class FigureView extends AbstractMap<String, Object> {
         () -> TrustedMarkup.of(narrow ? figure.readout().map(ReadoutJson::of).orElse("") : ""));
   }
 
-  /** A drawing without its own words: the page has them at the element around it. */
+  /** Returns a drawing without its own title and description: the surrounding element has them. */
   private static String inPage(String svg) {
     return WORDS
         .matcher(svg)
@@ -49,7 +49,7 @@ final class FigureView extends AbstractMap<String, Object> {
         .replaceFirst(" role=\"img\" aria-labelledby=\"[^\"]*\"", "");
   }
 
-  /** The finding first: whoever stops listening then has what the chart is there for. */
+  /** Returns the text alternative, starting with the finding so that listeners can stop early. */
   private static String alt(Figure figure) {
     String finding = figure.title();
     String end = finding.endsWith(".") ? " " : ". ";
@@ -57,9 +57,9 @@ final class FigureView extends AbstractMap<String, Object> {
   }
 
   /**
-   * Views by the name of the figure, in the order of the figures.
+   * Returns views by the name of the figure, in the order of the figures.
    *
-   * @param narrow whether there are drawings for narrow screens too
+   * @param narrow whether there are also drawings for narrow screens
    */
   static Map<String, Object> all(List<Figure> figures, boolean narrow) {
     Map<String, Object> views = new LinkedHashMap<>();

@@ -9,16 +9,15 @@ import taperbook.session.InputHash;
 import taperbook.session.InputTable;
 
 /**
- * All that goes into the files of one library.
+ * The inputs for the files of one library.
  *
- * @param result what was measured
- * @param figures the charts, in the order they should be shown
+ * @param result the results
+ * @param figures the charts, in display order
  * @param templates the texts of the templates
- * @param inputs every file that the library was made from, templates of the user's included
- * @param attached the same files with their content, to be carried by the PDF; empty if they are
- *     too large for that
- * @param tables those of the attached that are tables of sessions and range tests, one at a time
- * @param made the day that the files bear as their date
+ * @param inputs every input file of the library, including user templates
+ * @param attached the same files with their content, to be attached to the PDF; empty if too large
+ * @param tables the attached tables of sessions and range tests, loaded one at a time
+ * @param date date of the files
  * @param program name and version of the program
  */
 public record LibraryJob(
@@ -28,12 +27,11 @@ public record LibraryJob(
     List<InputHash> inputs,
     List<InputFile> attached,
     Iterable<InputTable> tables,
-    LocalDate made,
+    LocalDate date,
     String program) {
-  /** The most bytes of input that the PDF of a library carries. */
+  /** Maximum number of bytes of input to attach to the PDF of a library. */
   public static final long MOST_ATTACHED_BYTES = 20_000_000;
 
-  /** Copies the lists. */
   public LibraryJob {
     figures = List.copyOf(figures);
     inputs = List.copyOf(inputs);

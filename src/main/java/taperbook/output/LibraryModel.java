@@ -7,16 +7,16 @@ import taperbook.chart.render.Figure;
 import taperbook.output.article.ArticlePart;
 import taperbook.output.library.LibraryPage;
 
-/** All that the template of a library may print. */
+/** The template model of a library. */
 final class LibraryModel {
   private static final String SCRIPT = "library.js";
 
-  /** How the names of charts of curves begin, of which there may be dozens. */
+  /** Name prefix of the charts of curves, of which there may be dozens. */
   private static final String CURVES = "library-curves";
 
   /**
-   * With more charts of curves the page would be too heavy for the very screens that they are
-   * narrow for.
+   * Maximum number of curve charts with narrow versions; more would make the page too large for
+   * small screens.
    */
   private static final int MOST_DRAWN_TWICE = 6;
 
@@ -28,12 +28,12 @@ final class LibraryModel {
     this.article = article;
   }
 
-  /** For the page in a browser. */
+  /** Returns the model of the browser page. */
   Map<String, Object> screen() {
     return model("html", job.templates().script("screen.css"));
   }
 
-  /** For paper. */
+  /** Returns the model of the PDF. */
   Map<String, Object> print() {
     return model("pdf", job.templates().print(job.result().plan().style().paper()));
   }
@@ -41,7 +41,7 @@ final class LibraryModel {
   private Map<String, Object> model(String medium, String css) {
     Map<String, Object> model =
         new LibraryPage(job.result())
-            .map(medium.equals("pdf"), job.inputs(), job.made(), job.program());
+            .map(medium.equals("pdf"), job.inputs(), job.date(), job.program());
     model.put("medium", medium);
     model.put("css", TrustedMarkup.of(css));
     model.put("script", TrustedMarkup.of(job.templates().script(SCRIPT)));

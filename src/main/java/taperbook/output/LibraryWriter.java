@@ -26,20 +26,20 @@ import taperbook.session.InputHash;
 /** Writes all files of one library. */
 public final class LibraryWriter {
   /**
-   * The files of a library, or every problem met in its article and templates. The files are those
-   * of a report but for {@code methods.pdf}: the methods stand in {@code report.pdf}.
+   * Returns the files of a library, or every problem in its article and templates. The files are
+   * those of a report except {@code methods.pdf}: {@code report.pdf} includes the methods.
    */
   public Checked<ReportFiles> write(LibraryJob job) {
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     return pages(job).then(pages -> files(job, pages));
   }
 
-  /** Every problem that {@link #write} would meet, without making the files. */
+  /** Returns every problem that {@link #write} would find, without creating the files. */
   public List<Problem> problems(LibraryJob job) {
     return pages(job).problems();
   }
 
-  /** The two texts that the template gives. */
+  /** The two outputs of the template. */
   private record Pages(String template, String html, String print) {}
 
   private static Checked<Pages> pages(LibraryJob job) {
@@ -64,7 +64,7 @@ public final class LibraryWriter {
 
   private static Checked<ReportFiles> files(LibraryJob job, Pages pages) {
     ReportFiles files = new ReportFiles();
-    ConcurrentFiles beside =
+    ConcurrentFiles concurrent =
         ConcurrentFiles.begin(job.figures(), false, () -> Checked.good(pages.html()));
     List<PdfAttachment> attachments = new ArrayList<>();
     if (job.result().isLarge()) {
@@ -80,13 +80,13 @@ public final class LibraryWriter {
         .ifPresentOrElse(
             bytes -> {
               files.put("report.pdf", bytes);
-              beside.addTo(files);
+              concurrent.addTo(files);
             },
-            beside::stop);
+            concurrent::stop);
     return pdf.then(bytes -> Checked.good(files));
   }
 
-  /** Puts the numbers and the package that describes them; returns {@code numbers.json}. */
+  /** Adds the numbers and the package that describes them; returns {@code numbers.json}. */
   private static byte[] numbers(LibraryJob job, ReportFiles files) {
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
@@ -96,7 +96,7 @@ public final class LibraryWriter {
     return json;
   }
 
-  /** The same of a large library, whose numbers fill more memory than its rows. */
+  /** Streams the numbers of a large library, which need more memory than its rows. */
   private static void streamNumbers(LibraryJob job, ReportFiles files) {
     StreamedFile csv = out -> NumbersCsv.write(job.result(), out);
     files.put("numbers.csv", csv);
@@ -110,7 +110,7 @@ public final class LibraryWriter {
   }
 
   private static DataPackage dataPackage(LibraryJob job) {
-    return new DataPackage(job.result().plan(), job.made(), job.tables());
+    return new DataPackage(job.result().plan(), job.date(), job.tables());
   }
 
   private static List<Numbers> all(LibraryJob job) {
@@ -125,6 +125,6 @@ public final class LibraryWriter {
         heading.author(),
         sessions == 1 ? "1 session" : sessions + " sessions",
         job.program(),
-        job.made());
+        job.date());
   }
 }

@@ -11,10 +11,9 @@ import taperbook.format.NumberFormatter;
 import taperbook.quantity.Unit;
 
 /**
- * Keeps a value and its unit in one line: a plain space between them, as labels and typed texts
- * have it, becomes one that does not break. Where the unit has a stroke in it, at which browsers
- * and the PDF library would break too, {@code 171 Wh/km} becomes {@code <span
- * class="unit">…</span>}.
+ * Keeps a value and its unit on one line: replaces a plain space between them with a non-breaking
+ * one. If the unit contains a slash, at which browsers and the PDF library would also break, {@code
+ * 171 Wh/km} becomes {@code <span class="unit">…</span>}.
  */
 final class NonBreakingUnits {
   private static final Pattern VALUE =
@@ -30,13 +29,13 @@ final class NonBreakingUnits {
   private static final int LONGEST_SYMBOL =
       SYMBOLS.stream().mapToInt(String::length).max().orElse(0);
 
-  /** Elements whose text is left as it is. */
+  /** Elements whose text is left unchanged. */
   private static final List<String> LEFT = List.of("style", "script", "title", "svg", "pre");
 
   private final String page;
   private final StringBuilder out;
 
-  /** Names of elements that are not closed any more. */
+  /** Names of elements that are known to have no further end tag. */
   private final Set<String> unclosed = new HashSet<>();
 
   private NonBreakingUnits(String page) {
@@ -44,7 +43,7 @@ final class NonBreakingUnits {
     this.out = new StringBuilder(page.length() + page.length() / 16);
   }
 
-  /** The page with such values marked. */
+  /** Returns the page with non-breaking values. */
   static String kept(String page) {
     NonBreakingUnits units = new NonBreakingUnits(page);
     int at = 0;
@@ -75,7 +74,7 @@ final class NonBreakingUnits {
     spaced(copied, to);
   }
 
-  /** Copies text with a lasting space between each amount and its unit. */
+  /** Copies text with a non-breaking space between each amount and its unit. */
   private void spaced(int from, int to) {
     int copied = from;
     for (int at = indexOf(' ', from, to); at >= 0; at = indexOf(' ', at + 1, to)) {
@@ -87,7 +86,7 @@ final class NonBreakingUnits {
     out.append(page, copied, to);
   }
 
-  /** As of a string, but never beyond an end: a page may have many tags and few spaces. */
+  /** As {@code String.indexOf}, but bounded by an end: a page may have many tags and few spaces. */
   private int indexOf(char wanted, int from, int to) {
     for (int i = from; i < to; i++) {
       if (page.charAt(i) == wanted) {
@@ -101,7 +100,7 @@ final class NonBreakingUnits {
     return c >= '0' && c <= '9';
   }
 
-  /** True if a unit stands there and the word ends with it. */
+  /** Returns true if a unit starts there and the word ends with it. */
   private boolean beginsSymbol(int from, int to) {
     int end = from;
     while (end < to && !endsWord(page.charAt(end))) {
@@ -117,7 +116,7 @@ final class NonBreakingUnits {
     return Character.isWhitespace(c) || ".,;:!?)&\u00a0".indexOf(c) >= 0;
   }
 
-  /** Where a tag ends, with what is left as it is behind it. */
+  /** Returns the end of a tag, including the content of an element that is left unchanged. */
   private int endOfTag(int tag) {
     for (String name : LEFT) {
       if (page.startsWith(name, tag + 1) && !unclosed.contains(name)) {

@@ -23,7 +23,7 @@ public final class ReportFiles {
     files.put(path, bytes);
   }
 
-  /** These files with others beside them. */
+  /** Returns these files with additional ones. */
   public ReportFiles with(Map<String, byte[]> others) {
     ReportFiles all = new ReportFiles();
     all.files.putAll(files);
@@ -32,23 +32,23 @@ public final class ReportFiles {
     return all;
   }
 
-  /** How many files there are. */
+  /** Returns the number of files. */
   public int count() {
     return files.size() + streamed.size();
   }
 
-  /** The files that are written without being held in memory. */
+  /** Returns the files that are streamed rather than kept in memory. */
   public SortedMap<String, StreamedFile> streamed() {
     return Collections.unmodifiableSortedMap(streamed);
   }
 
-  /** The files that are held in memory, in the order of their paths. */
+  /** Returns the files in memory, in the order of their paths. */
   public SortedMap<String, byte[]> all() {
     return Collections.unmodifiableSortedMap(files);
   }
 
   /**
-   * A copy of a file's bytes.
+   * Returns a copy of a file's bytes.
    *
    * @throws IllegalArgumentException if there is no such file
    */

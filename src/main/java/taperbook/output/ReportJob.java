@@ -9,15 +9,15 @@ import taperbook.session.InputFile;
 import taperbook.session.InputTable;
 
 /**
- * All that goes into the files of one report.
+ * The inputs for the files of one report.
  *
- * @param result what was measured
- * @param figures the charts, in the order they should be shown
+ * @param result the results
+ * @param figures the charts, in display order
  * @param templates the texts of the templates
- * @param inputs every file that the report was made from, templates of the user's included
- * @param tables those of them that are tables of sessions and range tests, one at a time
- * @param corrections what was put right since the report was published, in order
- * @param made the day that the files bear as their date
+ * @param inputs every input file of the report, including user templates
+ * @param tables the tables of sessions and range tests among them, loaded one at a time
+ * @param corrections the corrections since publication, in order
+ * @param date date of the files
  * @param program name and version of the program
  */
 public record ReportJob(
@@ -27,23 +27,22 @@ public record ReportJob(
     List<InputFile> inputs,
     Iterable<InputTable> tables,
     List<Correction> corrections,
-    LocalDate made,
+    LocalDate date,
     String program) {
-  /** Copies the lists. */
   public ReportJob {
     figures = List.copyOf(figures);
     inputs = List.copyOf(inputs);
     corrections = List.copyOf(corrections);
   }
 
-  /** A report that was never corrected, published without its tables. */
+  /** Creates the job of a report without corrections, published without its tables. */
   public ReportJob(
       ReportResult result,
       List<Figure> figures,
       Templates templates,
       List<InputFile> inputs,
-      LocalDate made,
+      LocalDate date,
       String program) {
-    this(result, figures, templates, inputs, List.of(), List.of(), made, program);
+    this(result, figures, templates, inputs, List.of(), List.of(), date, program);
   }
 }

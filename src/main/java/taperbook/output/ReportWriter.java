@@ -29,19 +29,19 @@ import taperbook.session.InputFile;
 /** Writes all files of one report. */
 public final class ReportWriter {
   /**
-   * The files of a report, or every problem met in its article and templates. The files that a
-   * report has: {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json},
-   * {@code numbers.csv}, {@code datapackage.json} and what it describes, {@code film/script.md},
-   * {@code share/} with summary, table, captions and the power over the state of charge upright and
-   * square, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a film
-   * also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
+   * Returns the files of a report, or every problem in its article and templates. The files are:
+   * {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json}, {@code
+   * numbers.csv}, {@code datapackage.json} and the files it describes, {@code film/script.md},
+   * {@code share/} with summary, table, captions and the power over state of charge in portrait and
+   * square format, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a
+   * film also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
    */
   public Checked<ReportFiles> write(ReportJob job) {
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     return texts(job).then(texts -> files(job, texts));
   }
 
-  /** Every problem that {@link #write} would meet, without making the files. */
+  /** Returns every problem that {@link #write} would find, without creating the files. */
   public List<Problem> problems(ReportJob job) {
     Checked<TemplateTexts> texts = texts(job);
     List<Problem> problems = new ArrayList<>(texts.problems());
@@ -71,7 +71,7 @@ public final class ReportWriter {
 
   private static Checked<ReportFiles> files(ReportJob job, TemplateTexts texts) {
     boolean film = job.result().plan().style().film().charts();
-    ConcurrentFiles beside = ConcurrentFiles.begin(job.figures(), film, texts::screen);
+    ConcurrentFiles concurrent = ConcurrentFiles.begin(job.figures(), film, texts::screen);
     ReportFiles files = new ReportFiles();
     byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
     files.put("numbers.json", json);
@@ -82,7 +82,7 @@ public final class ReportWriter {
       files.put("share/table.csv", table.csv());
     }
     tables(job, table).forEach(files::put);
-    files.put("film/script.md", new FilmScript(job.result(), job.made()).bytes());
+    files.put("film/script.md", new FilmScript(job.result(), job.date()).bytes());
     Captions captions = new Captions(job.result());
     if (!captions.isEmpty()) {
       files.put("share/captions.srt", captions.srt());
@@ -93,18 +93,15 @@ public final class ReportWriter {
         print.value().isEmpty()
             ? texts.methods("")
             : pdfs(job, texts, print.value().get(), json, files);
-    List<Problem> problems = new ArrayList<>(beside.problems());
+    List<Problem> problems = new ArrayList<>(concurrent.problems());
     problems.addAll(print.problems());
     problems.addAll(methods.problems());
     Checked<ReportFiles> all = Checked.of(files, problems.stream().distinct().toList());
-    all.value().ifPresentOrElse(beside::addTo, beside::stop);
+    all.value().ifPresentOrElse(concurrent::addTo, concurrent::stop);
     return all;
   }
 
-  /**
-   * Lays out the report's PDF, and the methods appendix that names it by its hash and so comes
-   * after it.
-   */
+  /** Lays out the report's PDF, then the methods appendix, which contains the PDF's hash. */
   private static Checked<String> pdfs(
       ReportJob job, TemplateTexts texts, String print, byte[] json, ReportFiles files) {
     boolean builtIn = job.templates().isBuiltIn();
@@ -126,12 +123,12 @@ public final class ReportWriter {
         });
   }
 
-  /** All CSV files, and what describes them. */
+  /** Returns all CSV files and their description. */
   private static Map<String, byte[]> tables(ReportJob job, ShareTable table) {
     ReportResult result = job.result();
     byte[] numbers = NumbersCsv.bytes(result);
     DataPackage described =
-        new DataPackage(result.plan(), job.made(), job.tables()).numbers(numbers, result.numbers());
+        new DataPackage(result.plan(), job.date(), job.tables()).numbers(numbers, result.numbers());
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("numbers.csv", numbers);
     if (!table.isEmpty()) {
@@ -147,7 +144,8 @@ public final class ReportWriter {
   }
 
   /**
-   * The inputs, the templates that are built in, so that a later program finds them, the numbers.
+   * Returns the inputs, the built-in templates (so that a later version can find them) and the
+   * numbers.
    */
   private static List<PdfAttachment> attachments(ReportJob job, byte[] json) {
     Map<String, PdfAttachment> attachments = new LinkedHashMap<>();
@@ -170,6 +168,6 @@ public final class ReportWriter {
         heading.author(),
         job.result().main().session().vehicle(),
         job.program(),
-        job.made());
+        job.date());
   }
 }

@@ -8,12 +8,12 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import taperbook.session.InputHash;
 
-/** A file too large to be held in memory: it can be written again and again, always the same. */
+/** A file too large for memory. It can be written repeatedly, always with the same content. */
 public interface StreamedFile {
   /** Writes the whole file and closes the stream. */
   void writeTo(OutputStream out) throws IOException;
 
-  /** Its hash and length under a path, by writing it to nowhere. */
+  /** Returns its hash and length under a path, by writing it to a discarding stream. */
   static InputHash hash(String path, StreamedFile file) throws IOException {
     try {
       MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
@@ -25,7 +25,7 @@ public interface StreamedFile {
     }
   }
 
-  /** Counts what is written and keeps nothing. */
+  /** Counts the written bytes and discards them. */
   final class Counter extends OutputStream {
     private long bytes;
 

@@ -11,7 +11,7 @@ import taperbook.plan.Plan;
 final class TemplateChoice {
   private TemplateChoice() {}
 
-  /** File name of the template, or the problem that there is none. */
+  /** Returns the file name of the template, or the problem that there is none. */
   static Checked<String> of(Plan plan, Templates templates) {
     String asked = plan.style().template();
     String name = Templates.fileName(asked);

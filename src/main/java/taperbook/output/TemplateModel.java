@@ -13,11 +13,11 @@ import taperbook.output.view.FactTexts;
 import taperbook.output.view.PageModel;
 import taperbook.result.StopTimes;
 
-/** All that a template may print: the numbers, and beside them article, charts and styles. */
+/** The template model of a report: the numbers, article, charts and styles. */
 final class TemplateModel {
   private static final String SCRIPT = "report.js";
 
-  /** Charge and distance that the stop of a reader begins with, where they were recorded. */
+  /** Initial charge and distance of the reader's stop, if they were recorded. */
   private static final int FIRST_SOC = 30;
 
   private static final int FIRST_STEPS = 12;
@@ -26,53 +26,53 @@ final class TemplateModel {
   private final String answer;
   private final List<ArticlePart> article;
 
-  /** What all pages print alike. */
+  /** The parts of the model that all pages share. */
   private final Map<String, Object> common;
 
   /**
-   * All that the pages of a report may print.
+   * Creates the model of the pages of a report.
    *
    * @param answer the answer at the top, in HTML
-   * @param article what stands in them as the tester's account
+   * @param article the tester's article
    */
   TemplateModel(ReportJob job, String answer, List<ArticlePart> article) {
     this.job = job;
     this.answer = answer;
     this.article = article;
     this.common =
-        new PageModel(job.result()).map(job.inputs(), job.corrections(), job.made(), job.program());
+        new PageModel(job.result()).map(job.inputs(), job.corrections(), job.date(), job.program());
   }
 
-  /** What all pages print alike. */
+  /** Returns the parts of the model that all pages share. */
   Map<String, Object> common() {
     return common;
   }
 
-  /** The answer at the top as plain text, perhaps empty. */
+  /** Returns the answer at the top as plain text, which may be empty. */
   String summary() {
     return Jsoup.parse(answer).text();
   }
 
-  /** For the page in a browser. */
+  /** Returns the model of the browser page. */
   Map<String, Object> screen() {
     Map<String, Object> model =
         model("html", job.templates().texts().getOrDefault("screen.css", ""));
     String subject = FactTexts.subject(job.result().main().session());
     String description = summary().isEmpty() ? subject : summary();
     model.put(
-        "linked", TrustedMarkup.of(new LinkedData(job.result(), job.made(), description).text()));
+        "linked", TrustedMarkup.of(new LinkedData(job.result(), job.date(), description).text()));
     return model;
   }
 
-  /** For paper. */
+  /** Returns the model of the PDF. */
   Map<String, Object> print() {
     return model("pdf", job.templates().print(job.result().plan().style().paper()));
   }
 
   /**
-   * For the methods appendix.
+   * Returns the model of the methods appendix.
    *
-   * @param sha256 hash of the report's PDF, which it belongs to; empty as long as there is none
+   * @param sha256 hash of the PDF that the appendix belongs to; empty if not yet known
    */
   Map<String, Object> methods(String sha256) {
     Map<String, Object> model = print();

@@ -4,14 +4,14 @@ import taperbook.diagnostics.Checked;
 import taperbook.output.share.ShareTable;
 import taperbook.output.share.SummaryText;
 
-/** The texts that the templates of a report give, each made when it is asked for. */
+/** The outputs of the templates of a report, each rendered on request. */
 final class TemplateTexts {
   private final String template;
   private final TemplateModel model;
   private final Templates templates;
 
   /**
-   * Texts.
+   * Creates the texts.
    *
    * @param template file name of the report's template
    */
@@ -21,35 +21,35 @@ final class TemplateTexts {
     this.templates = templates;
   }
 
-  /** File name of the report's template. */
+  /** Returns the file name of the report's template. */
   String template() {
     return template;
   }
 
-  /** The page for browsers. */
+  /** Renders the browser page. */
   Checked<String> screen() {
     return templates.page(template, model.screen());
   }
 
-  /** The page for paper. */
+  /** Renders the page of the PDF. */
   Checked<String> print() {
     return templates.page(template, model.print());
   }
 
-  /** What {@code share/summary.md} says. */
+  /** Returns the content of {@code share/summary.md}. */
   byte[] summary() {
     return new SummaryText(model.common(), model.summary()).bytes();
   }
 
-  /** The table to be put elsewhere. */
+  /** Returns the table to embed elsewhere. */
   ShareTable shareTable() {
     return new ShareTable(model.common());
   }
 
   /**
-   * The methods appendix.
+   * Renders the methods appendix.
    *
-   * @param sha256 hash of the report's PDF, which it belongs to; empty as long as there is none
+   * @param sha256 hash of the PDF that the appendix belongs to; empty if not yet known
    */
   Checked<String> methods(String sha256) {
     return templates.page(Templates.METHODS, model.methods(sha256));

@@ -16,38 +16,38 @@ import taperbook.output.pdf.PdfMetadata;
 import taperbook.output.pdf.PdfPage;
 
 /**
- * What can be done for a report on a second processor while it is measured: its templates are
- * parsed, and a small page that nobody sees is drawn and laid out, for which Java loads and
- * compiles what the report will need. Nothing of that page reaches the report.
+ * Warms up on a second processor while a report is measured: parses its templates, and draws and
+ * lays out a small page, so that Java loads and compiles the code that the report needs. The page
+ * itself is discarded.
  */
 public final class TemplateWarmUp {
   private static final AtomicBoolean HELD = new AtomicBoolean();
-  private final CompletableFuture<Integer> held;
+  private final CompletableFuture<Integer> result;
 
-  private TemplateWarmUp(CompletableFuture<Integer> held) {
-    this.held = held;
+  private TemplateWarmUp(CompletableFuture<Integer> result) {
+    this.result = result;
   }
 
   /**
-   * Begins; at most once in a process, and only where there is a processor to spare.
+   * Starts the warm-up; at most once per process, and only with a spare processor.
    *
    * @param templates the templates of the report
-   * @param template the one that it names
+   * @param template the report's template
    */
   public static TemplateWarmUp begin(Templates templates, String template) {
     boolean useful = Runtime.getRuntime().availableProcessors() > 1 && !HELD.getAndSet(true);
     return new TemplateWarmUp(
         useful
-            ? CompletableFuture.supplyAsync(() -> held(templates, template))
+            ? CompletableFuture.supplyAsync(() -> warmUp(templates, template))
             : CompletableFuture.completedFuture(0));
   }
 
-  /** Waits for the end, so that no library is begun from two sides at once. */
+  /** Waits for the end, so that no library is initialised from two threads. */
   public void end() {
-    held.join();
+    result.join();
   }
 
-  private static int held(Templates templates, String template) {
+  private static int warmUp(Templates templates, String template) {
     int bytes = pageBytes();
     templates.prepare(template);
     return bytes;

@@ -18,7 +18,7 @@ import taperbook.plan.Paper;
 
 /** The texts of templates and style sheets by file name, such as {@code report.ftlh}. */
 public final class Templates {
-  /** The files that are built in, and that a user's folder may replace. */
+  /** The built-in files, which a user's folder can replace. */
   public static final List<String> BUILT_IN =
       List.of(
           "full.ftlh",
@@ -34,7 +34,7 @@ public final class Templates {
           "road.ftlh",
           "screen.css");
 
-  /** The files of a recording sheet, which no report uses. */
+  /** The files of a recording sheet, which reports do not use. */
   public static final List<String> SHEET = List.of("sheet.css", "sheet.ftlh");
 
   /** The template of the methods appendix. */
@@ -42,7 +42,10 @@ public final class Templates {
 
   private static final String ENDING = ".ftlh";
 
-  /** What other templates use, or every report has: none can be made with them alone. */
+  /**
+   * Files that other templates use, or that every report has: not usable as a template on their
+   * own.
+   */
   private static final Set<String> PARTS = Set.of("parts.ftlh", "pages.ftlh", "road.ftlh", METHODS);
 
   private final SortedMap<String, String> texts;
@@ -54,12 +57,12 @@ public final class Templates {
     this.shipped = shipped;
   }
 
-  /** The templates of reports that come with the program. */
+  /** Returns the built-in report templates. */
   public static Templates builtIn() {
     return of(BUILT_IN);
   }
 
-  /** The template of a recording sheet that comes with the program. */
+  /** Returns the built-in template of a recording sheet. */
   public static Templates ofSheet() {
     return of(SHEET);
   }
@@ -71,8 +74,7 @@ public final class Templates {
   }
 
   /**
-   * The built-in templates, with those of the user's in place of the ones they are named like and
-   * beside them.
+   * Returns the built-in templates, with the user's added or replacing those of the same name.
    *
    * @param own text by file name, {@code .ftlh} and {@code .css}
    */
@@ -82,28 +84,31 @@ public final class Templates {
     return new Templates(joined, shipped);
   }
 
-  /** True if no template or style sheet is the user's. */
+  /** Returns true if no template or style sheet is the user's. */
   boolean isBuiltIn() {
     return texts.equals(shipped);
   }
 
-  /** The style sheet of a PDF on a paper; sizes other than A4 have theirs behind the common one. */
+  /**
+   * Returns the style sheet of a PDF on a paper; for sizes other than A4, theirs follows the common
+   * one.
+   */
   String print(Paper paper) {
     String common = texts.getOrDefault("print.css", "");
     return paper == Paper.A4 ? common : common + texts.getOrDefault(paper.word() + ".css", "");
   }
 
   /**
-   * The text that a template gives, amounts and units kept together, or every problem met in it.
+   * Renders a template with non-breaking units, or returns every problem in it.
    *
    * @param name file name of the template
-   * @param model what it may print
+   * @param model the template model
    */
   Checked<String> page(String name, Map<String, Object> model) {
     return pages().page(name, model).then(text -> Checked.good(NonBreakingUnits.kept(text)));
   }
 
-  /** The templates as pages are made with them, parsed once for all reports of a run. */
+  /** Returns the templates, parsed once for all reports of a run. */
   private synchronized RestrictedTemplates pages() {
     RestrictedTemplates made = pages;
     if (made == null) {
@@ -113,13 +118,13 @@ public final class Templates {
     return made;
   }
 
-  /** Parses what a report is made with, so that its pages need not wait for it. */
+  /** Parses the templates of a report ahead of time. */
   void prepare(String template) {
     pages().prepare(fileName(template));
     PARTS.forEach(pages()::prepare);
   }
 
-  /** Names that a report may give as its template. */
+  /** Returns the names that a report can specify as its template. */
   public SortedSet<String> reportNames() {
     SortedSet<String> names = new TreeSet<>();
     for (String file : texts.keySet()) {
@@ -130,23 +135,23 @@ public final class Templates {
     return names;
   }
 
-  /** Name without its ending of a template that is named with or without it. */
+  /** Returns the name without extension of a template given with or without it. */
   static String stem(String template) {
     String name = fileName(template);
     return name.substring(0, name.length() - ENDING.length());
   }
 
-  /** File name of a template that is named with or without its ending. */
+  /** Returns the file name of a template given with or without its extension. */
   static String fileName(String template) {
     return template.endsWith(ENDING) ? template : template + ENDING;
   }
 
-  /** A text that a browser gets as it is, with the line ends that a browser counts. */
+  /** Returns a text with the normalised line ends that a browser uses for its hash. */
   String script(String name) {
     return texts.getOrDefault(name, "").replace("\r\n", "\n");
   }
 
-  /** All texts by file name. */
+  /** Returns all texts by file name. */
   public SortedMap<String, String> texts() {
     return new TreeMap<>(texts);
   }

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import taperbook.output.article.ArticlePart;
 
-/** Markup of our own, which a template prints as it is. */
+/** Markup of this program, which a template prints unescaped. */
 final class TrustedMarkup {
   private TrustedMarkup() {}
 
@@ -24,7 +24,7 @@ final class TrustedMarkup {
   }
 
   /**
-   * The hash by which a page's policy lets its one script run.
+   * Returns the hash that allows a page's script in its content security policy.
    *
    * @see <a href="https://www.w3.org/TR/CSP3/#grammardef-hash-source">CSP Level 3, hash-source</a>
    */
@@ -39,7 +39,7 @@ final class TrustedMarkup {
   }
 
   /**
-   * The parts of an article: text, or the chart that is shown there.
+   * Returns the parts of an article: text, or the chart at that place.
    *
    * @param figures the charts by name
    */

@@ -1,4 +1,7 @@
-/** The last stage: results and charts to the files of a report or library. Entry points. */
+/**
+ * The last stage: writes the files of a report or library from results and charts. Contains the
+ * entry points.
+ */
 @NullMarked
 package taperbook.output;
 

@@ -3,17 +3,17 @@ package taperbook.plan;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What a number rests on. */
+/** What a number is based on. */
 public enum Basis {
-  /** The session's readings alone. */
+  /** Only the session's readings. */
   READINGS("readings"),
-  /** The range really driven: state of charge as a share of it. */
+  /** The measured range: state of charge as a share of it. */
   DRIVEN("driven"),
-  /** The energy really used for the distance driven. */
+  /** The measured energy for the distance driven. */
   ENERGY("energy"),
-  /** The range that the maker states. */
+  /** The manufacturer's range. */
   RATED("rated"),
-  /** A figure that the car displayed, taken over. */
+  /** A figure displayed by the car, used unchanged. */
   DISPLAYED("displayed");
 
   private final String words;
@@ -22,12 +22,12 @@ public enum Basis {
     this.words = words;
   }
 
-  /** The basis with these words. */
+  /** Returns the basis with this name. */
   public static Optional<Basis> ofWords(String words) {
     return Arrays.stream(values()).filter(b -> b.words.equals(words)).findFirst();
   }
 
-  /** The words as they are printed. */
+  /** Returns the printed name. */
   public String words() {
     return words;
   }

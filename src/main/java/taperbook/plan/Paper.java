@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A size of paper.
+ * Paper sizes.
  *
  * @see <a href="https://www.iso.org/standard/36631.html">ISO 216 for A4; ANSI/ASME Y14.1 for
  *     letter, size A</a>
@@ -24,22 +24,22 @@ public enum Paper {
     this.size = size;
   }
 
-  /** The word on the command line, in a front matter, and in names of files. */
+  /** Returns the name used on the command line, in front matter, and in file names. */
   public String word() {
     return word;
   }
 
-  /** Width and height as a style sheet has them. */
+  /** Returns width and height in CSS syntax. */
   public String size() {
     return size;
   }
 
-  /** The words of all sizes. */
+  /** Returns the names of all sizes. */
   public static List<String> words() {
     return Arrays.stream(values()).map(Paper::word).toList();
   }
 
-  /** The paper with this word. */
+  /** Returns the paper size with this name. */
   public static Optional<Paper> ofWord(String word) {
     return Arrays.stream(values()).filter(p -> p.word.equals(word)).findFirst();
   }

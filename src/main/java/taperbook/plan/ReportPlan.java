@@ -9,19 +9,19 @@ import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 
 /**
- * What a report should show: the front matter and the article of {@code reports/NAME.md}.
+ * The plan of a report: the front matter and the article of {@code reports/NAME.md}.
  *
- * @param name name of the report, that of its file without the ending
- * @param heading what stands at the top
- * @param subject what is reported
- * @param wishes which numbers are wanted
+ * @param name name of the report: that of its file without the extension
+ * @param heading title, author and publication
+ * @param subject the sessions and range tests
+ * @param wishes the requested numbers
  * @param style how they are shown
  * @param article the tester's own text
  */
 public record ReportPlan(
     String name, Heading heading, Subject subject, Wishes wishes, Style style, Article article)
     implements Plan {
-  /** The plan with the time that a stop takes beside charging, for a trip that states none. */
+  /** Returns the plan with a measured stop overhead, for a trip that states none. */
   public ReportPlan withMeasuredStop(double seconds) {
     RoadWishes road = wishes.road();
     return new ReportPlan(
@@ -37,7 +37,7 @@ public record ReportPlan(
         article);
   }
 
-  /** The plan with temperatures in a unit. */
+  /** Returns the plan with a temperature unit. */
   public ReportPlan withTemperature(Unit temperature) {
     Style own =
         new Style(
@@ -51,13 +51,13 @@ public record ReportPlan(
   }
 
   /**
-   * What stands at the top.
+   * The heading of a report.
    *
    * @param title title of the report
-   * @param author who answers for it; may be empty
+   * @param author responsible author; may be empty
    * @param published day of publication, if stated
-   * @param history whether this version is published, and what was put right before
-   * @param answer the answer in the tester's words, if it is not to be composed
+   * @param history whether this version is published, and its earlier corrections
+   * @param answer the answer in the tester's words, if it is not to be generated
    */
   public record Heading(
       String title,
@@ -65,17 +65,19 @@ public record ReportPlan(
       Optional<LocalDate> published,
       History history,
       Optional<Article> answer) {
-    /** A heading of a draft whose answer is composed. */
+    /** Creates the heading of a draft with a generated answer. */
     public Heading(String title, String author, Optional<LocalDate> published) {
       this(title, author, published, History.DRAFT);
     }
 
-    /** A heading whose answer is composed. */
+    /** Creates a heading with a generated answer. */
     public Heading(String title, String author, Optional<LocalDate> published, History history) {
       this(title, author, published, history, Optional.empty());
     }
 
-    /** Day of this version: that of the last correction, or else of publication. */
+    /**
+     * Returns the day of this version: that of the last correction, otherwise that of publication.
+     */
     public Optional<LocalDate> versionDay() {
       List<Reason> all = history.corrections();
       return all.isEmpty() ? published : Optional.of(all.get(all.size() - 1).day());
@@ -83,40 +85,40 @@ public record ReportPlan(
   }
 
   /**
-   * Where a report stands between draft and publication.
+   * Publication status of a report.
    *
-   * @param published true if this version is published and so must not change unsaid
-   * @param corrections what was put right since it was first published, in order
+   * @param published true if this version is published and therefore must not change without a
+   *     correction
+   * @param corrections corrections since it was first published, in order
    */
   public record History(boolean published, List<Reason> corrections) {
     /** A draft without corrections. */
     public static final History DRAFT = new History(false, List.of());
 
-    /** Copies the list. */
     public History {
       corrections = List.copyOf(corrections);
     }
   }
 
   /**
-   * Why a published report was changed.
+   * Reason for the correction of a published report.
    *
-   * @param day when
-   * @param words why, in the tester's words
+   * @param day day of the correction
+   * @param words the tester's reason
    */
   public record Reason(LocalDate day, String words) {}
 
   /**
-   * What is reported.
+   * The sessions and range tests of a report.
    *
-   * @param session name of the session
-   * @param compare names of the sessions it is held against, in order
+   * @param session name of the reported session
+   * @param compare names of the sessions it is compared with, in order
    * @param rangeTests names of range tests; each session uses those of its own vehicle
    * @param repeats names of the sessions that repeat the reported one, in order
-   * @param runSpread how far runs differ, if the tester states it
-   * @param stops names of the sessions of one day in their order, the reported one among them;
-   *     perhaps none
-   * @param season names of warm and cold runs of the reported car; perhaps none
+   * @param runSpread the spread between runs, if the tester states it
+   * @param stops names of the sessions of one day in order, including the reported one; may be
+   *     empty
+   * @param season names of warm and cold runs of the reported car; may be empty
    */
   public record Subject(
       String session,
@@ -126,7 +128,6 @@ public record ReportPlan(
       Optional<RunSpread> runSpread,
       List<String> stops,
       Season<String, String> season) {
-    /** Copies the lists. */
     public Subject {
       compare = List.copyOf(compare);
       rangeTests = List.copyOf(rangeTests);
@@ -134,53 +135,51 @@ public record ReportPlan(
       stops = List.copyOf(stops);
     }
 
-    /** A session without repeats and further stops. */
+    /** Creates a subject without repeats and further stops. */
     public Subject(String session, List<String> compare, List<String> rangeTests) {
       this(session, compare, rangeTests, List.of(), Optional.empty(), List.of(), Season.none());
     }
   }
 
   /**
-   * Runs of one car in pairs, by turns warm and cold.
+   * Runs of one car in pairs, alternately warm and cold.
    *
    * @param sessions sessions, or their names
    * @param drives range tests, or their names
    */
   public record Season<S, D>(List<S> sessions, List<D> drives) {
-    /** Copies the lists. */
     public Season {
       sessions = List.copyOf(sessions);
       drives = List.copyOf(drives);
     }
 
-    /** No pair. */
+    /** Returns a season without pairs. */
     public static <S, D> Season<S, D> none() {
       return new Season<>(List.of(), List.of());
     }
   }
 
   /**
-   * A run-to-run spread from elsewhere.
+   * A stated run-to-run spread.
    *
    * @param share standard deviation of power and charging times between runs, as a share
-   * @param source where it comes from, in the tester's words
+   * @param source the tester's source
    */
   public record RunSpread(double share, String source) {}
 
   /**
-   * Which numbers are wanted.
+   * The requested numbers.
    *
-   * @param distances distances to know the time for, in order
-   * @param socMarks states of charge to know the time to, whole %, rising
+   * @param distances distances to compute the time for, in order
+   * @param socMarks states of charge to compute the time to, whole %, ascending
    * @param windows windows of state of charge; the first is the one for the headline; not empty
-   * @param road what is wanted of the road; perhaps nothing
+   * @param road requested topics of road travel; may be empty
    */
   public record Wishes(
       List<WantedDistance> distances,
       List<Integer> socMarks,
       List<SocWindow> windows,
       RoadWishes road) {
-    /** Copies the lists. */
     public Wishes {
       distances = List.copyOf(distances);
       socMarks = List.copyOf(socMarks);
@@ -190,7 +189,7 @@ public record ReportPlan(
       }
     }
 
-    /** Wishes that ask nothing of the road. */
+    /** Creates wishes without topics of road travel. */
     public Wishes(List<WantedDistance> distances, List<Integer> socMarks, List<SocWindow> windows) {
       this(distances, socMarks, windows, RoadWishes.NONE);
     }
@@ -200,10 +199,10 @@ public record ReportPlan(
    * How numbers are shown.
    *
    * @param units {@link Unit#MILE} or {@link Unit#KILOMETRE}: the unit for every distance
-   * @param basis {@link Basis#DRIVEN} or {@link Basis#RATED}: what headline distances rest on
+   * @param basis {@link Basis#DRIVEN} or {@link Basis#RATED}: the basis of headline distances
    * @param template name of the template
-   * @param film what is made for a film
-   * @param paper what the PDF is laid out for
+   * @param film output for a film
+   * @param paper paper size of the PDF
    * @param temperature {@link Unit#CELSIUS} or {@link Unit#FAHRENHEIT}
    */
   public record Style(
@@ -220,14 +219,13 @@ public record ReportPlan(
   }
 
   /**
-   * What is made for a film of the session.
+   * Output for a film of the session.
    *
-   * @param charts whether charts are also painted for it: dark, clear and small
-   * @param offsetSeconds time of the film at which elapsed time is 0, s, not negative; empty if it
-   *     is not stated
+   * @param charts whether charts are also drawn for the film: dark, transparent and small
+   * @param offsetSeconds film time at which elapsed time is 0, s, not negative; empty if not stated
    */
   public record Film(boolean charts, OptionalInt offsetSeconds) {
-    /** No charts for a film, whose time is not known. */
+    /** No charts for a film, and no film time. */
     public static final Film NONE = new Film(false, OptionalInt.empty());
 
     /** Checks the offset. */
@@ -241,8 +239,8 @@ public record ReportPlan(
   /**
    * The tester's own text.
    *
-   * @param markdown the text in Markdown, perhaps empty
-   * @param file the file it stands in
+   * @param markdown the text in Markdown, may be empty
+   * @param file path of the file that contains it
    * @param firstLine the line of the file that the text begins on
    */
   public record Article(String markdown, String file, int firstLine) {}

@@ -3,17 +3,17 @@ package taperbook.plan;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** What a report can tell of the road; each is told only if the report asks for it. */
+/** Topics of road travel; each is included only if the report requests it. */
 public enum RoadTopic {
-  /** Minutes for a distance from several states of charge on. */
+  /** Minutes for a distance from several states of charge. */
   PLUG_IN("plug-in"),
-  /** The cheapest point to unplug at before the next leg. */
+  /** The best point to unplug at before the next leg. */
   NEXT_LEG("next leg"),
-  /** Distance bought for each minute, over state of charge. */
+  /** Distance added per minute, over state of charge. */
   PER_MINUTE("per minute"),
   /** Stops and time of a whole trip. */
   TRIP("trip"),
-  /** What the session and the road cost. */
+  /** Cost of the session and of travel. */
   COST("cost"),
   /** The driven range, corrected to standard air, still air and level road. */
   STANDARD_RANGE("standard range");
@@ -24,12 +24,12 @@ public enum RoadTopic {
     this.words = words;
   }
 
-  /** The topic with these words. */
+  /** Returns the topic with this name. */
   public static Optional<RoadTopic> ofWords(String words) {
     return Arrays.stream(values()).filter(t -> t.words.equals(words)).findFirst();
   }
 
-  /** The topic as it is written in a report's front matter. */
+  /** Returns the name used in a report's front matter. */
   public String words() {
     return words;
   }

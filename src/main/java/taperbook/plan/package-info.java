@@ -1,4 +1,4 @@
-/** What a report asks for: the front matter of {@code reports/NAME.md}, parsed. */
+/** The parsed front matter of {@code reports/NAME.md}. */
 @NullMarked
 package taperbook.plan;
 

@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import taperbook.quantity.Unit;
 
-/** Finds amounts with units in prose, and times written as a clock shows them. */
+/** Finds amounts with units in prose, and times in clock notation. */
 final class AmountFinder {
   private static final String NUMBER =
       "(?:(?:(?<![\\w.)])[-\\u2212])?" + NumberWords.DIGITS + "|(?i:" + NumberWords.WORDS + "))";
@@ -63,7 +63,7 @@ final class AmountFinder {
     this.text = text;
   }
 
-  /** All amounts, in order; none overlaps another. */
+  /** Returns all amounts, in order and without overlaps. */
   static List<Amount> in(String text) {
     AmountFinder finder = new AmountFinder(text);
     finder.partsOfAnHour();
@@ -100,7 +100,7 @@ final class AmountFinder {
       double minutes = minute ? (m.group().startsWith("half") ? 0.5 : 1) : amount;
       add(m.start(), m.end(), Unit.MINUTE, minutes, minutes, minute ? 0.5 : 1);
       int last = found.size() - 1;
-      // Such words are never meant to the minute.
+      // Such words are never precise to the minute.
       if (last >= 0 && found.get(last).start() == m.start() && !minute) {
         Amount amountFound = found.get(last);
         if (amountFound.hedge() == Hedge.NONE) {
@@ -118,7 +118,7 @@ final class AmountFinder {
       from = m.end();
       Unit unit = UnitWords.of(m.group("unit"));
       boolean sameUnit = m.group("unit1") == null || UnitWords.of(m.group("unit1")) == unit;
-      // "31 minutes and 171 kW" is no range; "between 5 and 6 minutes" is one.
+      // "31 minutes and 171 kW" is not a range, but "between 5 and 6 minutes" is one.
       boolean joined =
           !"and".equals(m.group("joint")) || "between".equalsIgnoreCase(m.group("opening"));
       // "twenty-five" is one number.

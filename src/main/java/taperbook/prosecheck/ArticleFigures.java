@@ -4,19 +4,18 @@ import java.util.List;
 import taperbook.diagnostics.Problem;
 
 /**
- * What came of an article's typed figures.
+ * The result of checking an article's typed figures.
  *
  * @param figures the figures, in order
- * @param problems each figure that is contradicted, each mark that nothing needs
+ * @param problems each contradicted figure, and each mark without effect
  */
 public record ArticleFigures(List<TypedFigure> figures, List<Problem> problems) {
-  /** Copies the lists. */
   public ArticleFigures {
     figures = List.copyOf(figures);
     problems = List.copyOf(problems);
   }
 
-  /** How many figures have a verdict. */
+  /** Returns the number of figures with a verdict. */
   public long count(TypedFigure.Verdict verdict) {
     return figures.stream().filter(f -> f.verdict() == verdict).count();
   }

@@ -8,7 +8,7 @@ import taperbook.format.NumberFormatter;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 
-/** Puts a contradiction into words: what is written, what was measured, how far they are apart. */
+/** Describes a contradiction: the typed figure, the measured value and their difference. */
 final class ContradictionText {
   private static final int WORDS_AROUND = 24;
 
@@ -18,7 +18,8 @@ final class ContradictionText {
     this.wording = new NumberFormatter(distanceUnit);
   }
 
-  void tell(ProblemLog log, SourceLocation place, Sentence sentence, Amount amount, Target target) {
+  void report(
+      ProblemLog log, SourceLocation place, Sentence sentence, Amount amount, Target target) {
     double gap = amount.base() - target.estimate().value();
     Estimate by = Estimate.around(Math.abs(gap), target.estimate().bounds().width() / 2);
     String way = gap > 0 ? " more than" : " less than";
@@ -42,7 +43,7 @@ final class ContradictionText {
             + ", or end the line with <!-- deliberate --> if it is meant to differ");
   }
 
-  /** The figure with the words beside it, so that it is found at a glance. */
+  /** Returns the figure with the surrounding words, so that it is easy to find. */
   private static String around(Sentence sentence, Amount amount) {
     String text = sentence.text();
     int from = Math.max(0, amount.start() - WORDS_AROUND);

@@ -3,7 +3,7 @@ package taperbook.prosecheck;
 import java.util.regex.Pattern;
 
 /**
- * Words that tell which number is meant, as a tester's prose uses them: common usage, no source.
+ * Words in a tester's prose that identify the number a figure refers to: common usage, no source.
  */
 final class Cues {
   static final Pattern PEAK =
@@ -152,7 +152,7 @@ final class Cues {
   static final Pattern OTHER_ROADS =
       of("\\b(?:town|city|urban|country|village|uphill|downhill|trip)\\b");
 
-  /** What makes an amount a difference or a share and not a value. */
+  /** Words after an amount that make it a difference or a share rather than a value. */
   static final Pattern DIFFERENCE_BEHIND =
       of(
           "^ (?:\\w+ )?(?:faster|quicker|slower|longer|shorter|more|less|fewer|higher|lower|later"

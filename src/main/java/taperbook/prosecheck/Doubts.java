@@ -10,9 +10,9 @@ import taperbook.result.ReportResult;
 import taperbook.session.ConditionItem;
 
 /**
- * Signs that a sentence does not state what was measured in the reported session: it speaks of
- * another car or day, of what the maker says, of what might be, of people in general, or of what
- * did not happen. The lists err on the side of doubt.
+ * Signs that a sentence does not state a measurement of the reported session: it refers to another
+ * car or day, the manufacturer's claims, hypotheses, people in general, or something that did not
+ * happen. If in doubt, the lists treat a sentence as such.
  */
 final class Doubts {
   private static final Pattern OTHER =
@@ -82,28 +82,34 @@ final class Doubts {
     return Arrays.stream(text.split("[^\\w'-]+", -1)).filter(n -> n.matches("[A-Z]\\w+"));
   }
 
-  /** True if the text speaks of another car or day, and what follows it may as well. */
-  boolean isElsewhere(String text) {
+  /**
+   * Returns true if the text refers to another car or day, so that the text after it may do so,
+   * too.
+   */
+  boolean refersElsewhere(String text) {
     return OTHER.matcher(withoutHedges(text)).find() || hasName(text);
   }
 
-  /** True if the text tells what the maker or somebody else says, and what follows it may too. */
-  static boolean isHearsay(String text) {
+  /**
+   * Returns true if the text refers to claims of the manufacturer or others, so that the text after
+   * it may do so, too.
+   */
+  static boolean isReportedClaim(String text) {
     return MAKER.matcher(SAID_OF_RATED.matcher(text).replaceAll(" ")).find();
   }
 
-  /** True if the text begins with what the tester did or has. */
-  static boolean isOurs(String text) {
+  /** Returns true if the text begins with the tester's own actions or possessions. */
+  static boolean isOwnAction(String text) {
     return OURS.matcher(text).find();
   }
 
-  /** True if the text names the car of the reported session. */
+  /** Returns true if the text names the car of the reported session. */
   boolean namesOwn(String text) {
     return NAME.matcher(text).results().anyMatch(m -> isOwn(m.group()));
   }
 
-  /** True if the sentence as a whole does not state what was. */
-  boolean isNoStatement(String text) {
+  /** Returns true if the sentence as a whole is not a statement of fact. */
+  boolean isNotAssertion(String text) {
     boolean onRated = SAID_OF_RATED.matcher(text).find();
     return text.strip().endsWith("?")
         || (!onRated && MIGHT_BE.matcher(text).find())
@@ -111,7 +117,7 @@ final class Doubts {
         || GENERAL.matcher(text).find();
   }
 
-  /** True if what stands left of an amount takes it back. */
+  /** Returns true if the text to the left of an amount negates it. */
   static boolean isNegated(String left) {
     return NEGATION.matcher(left).find();
   }
@@ -120,7 +126,9 @@ final class Doubts {
     return text.replaceAll("(?i)\\b(?:more|less|fewer) than\\b", " ");
   }
 
-  /** True if a name stands in the text that is not the reported car's or its station's. */
+  /**
+   * Returns true if the text contains a name other than that of the reported car or its station.
+   */
   private boolean hasName(String text) {
     Matcher name = NAME.matcher(text);
     while (name.find()) {

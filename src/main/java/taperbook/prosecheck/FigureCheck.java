@@ -16,10 +16,10 @@ import taperbook.quantity.Quantity;
 import taperbook.quantity.SocWindow;
 import taperbook.result.ReportResult;
 
-/** Holds the figures that the tester typed by hand in the article against the results. */
+/** Compares the figures typed by hand in the article with the results. */
 public final class FigureCheck {
-  /** A sentence with more is a list of some kind, which this does not read. */
-  private static final int MOST_AMOUNTS = 40;
+  /** A sentence with more amounts is a kind of list, which is not checked. */
+  private static final int MAX_AMOUNTS = 40;
 
   private final ReportPlan.Article article;
   private final Targets targets;
@@ -41,8 +41,7 @@ public final class FigureCheck {
   }
 
   /**
-   * The figures of the report's answer and article with their verdicts, and the problems among
-   * them.
+   * Returns the figures of the report's answer and article with their verdicts, and their problems.
    */
   public static ArticleFigures of(ReportResult result) {
     List<TypedFigure> figures = new ArrayList<>();
@@ -59,7 +58,7 @@ public final class FigureCheck {
 
   private ArticleFigures checked() {
     passages.all().forEach(this::read);
-    tellOfUnneededMarks();
+    reportUnneededMarks();
     return new ArticleFigures(figures, log.list());
   }
 
@@ -68,21 +67,23 @@ public final class FigureCheck {
       elsewhereBelowHeading = false;
     }
     boolean elsewhere = elsewhereBelowHeading;
-    boolean hearsay = false;
+    boolean reportedClaim = false;
     for (Sentence sentence : Sentence.of(passage)) {
       String text = sentence.text();
-      boolean ours = doubts.namesOwn(text);
-      elsewhere = doubts.isElsewhere(text) || (elsewhere && !ours);
-      hearsay = Doubts.isHearsay(text) || (hearsay && !ours && !Doubts.isOurs(text));
+      boolean ownAction = doubts.namesOwn(text);
+      elsewhere = doubts.refersElsewhere(text) || (elsewhere && !ownAction);
+      reportedClaim =
+          Doubts.isReportedClaim(text)
+              || (reportedClaim && !ownAction && !Doubts.isOwnAction(text));
       boolean trusted =
           !elsewhere
-              && !hearsay
+              && !reportedClaim
               && passage.kind() != Passage.Kind.FOREIGN
-              && sentence.amounts().size() <= MOST_AMOUNTS
-              && !doubts.isNoStatement(text);
+              && sentence.amounts().size() <= MAX_AMOUNTS
+              && !doubts.isNotAssertion(text);
       sentence.amounts().forEach(amount -> judge(sentence, amount, trusted));
     }
-    elsewhereBelowHeading |= passage.kind() == Passage.Kind.HEADING && (elsewhere || hearsay);
+    elsewhereBelowHeading |= passage.kind() == Passage.Kind.HEADING && (elsewhere || reportedClaim);
   }
 
   private void judge(Sentence sentence, Amount amount, boolean trusted) {
@@ -92,28 +93,28 @@ public final class FigureCheck {
     }
     Optional<Meaning> meaning = trusted ? meaning(sentence, amount) : Optional.empty();
     boolean decided = meaning.filter(m -> m.certain() || m.agrees(amount)).isPresent();
-    if (decided || !namesAWish(amount)) {
+    if (decided || !isRequest(amount)) {
       enter(sentence, amount, meaning);
     }
   }
 
   private void judgeEdges(Sentence sentence, Amount range, boolean trusted) {
     if (!trusted || isDoubted(sentence, range)) {
-      enterUnlessWish(sentence, range);
+      enterUnlessRequest(sentence, range);
       return;
     }
     Statement statement = new Statement(sentence, range, targets);
     Optional<Meaning> from = SocMeaning.ofEdge(statement, true);
     if (from.isEmpty()) {
-      enterUnlessWish(sentence, range);
+      enterUnlessRequest(sentence, range);
       return;
     }
     enter(sentence, range.endOfRange(true), from);
     enter(sentence, range.endOfRange(false), SocMeaning.ofEdge(statement, false));
   }
 
-  private void enterUnlessWish(Sentence sentence, Amount amount) {
-    if (!namesAWish(amount)) {
+  private void enterUnlessRequest(Sentence sentence, Amount amount) {
+    if (!isRequest(amount)) {
       enter(sentence, amount, Optional.empty());
     }
   }
@@ -138,8 +139,11 @@ public final class FigureCheck {
     return sentence.isQuoted(amount) || Doubts.isNegated(sentence.left(amount));
   }
 
-  /** True for a distance, a mark or a window that names a number of the report and states none. */
-  private boolean namesAWish(Amount amount) {
+  /**
+   * Returns true for a distance, a mark or a window that identifies a number of the report without
+   * stating its value.
+   */
+  private boolean isRequest(Amount amount) {
     ReportPlan.Wishes wishes = targets.plan().wishes();
     if (amount.is(Quantity.DISTANCE)) {
       return targets.wanted(amount).isPresent();
@@ -175,11 +179,11 @@ public final class FigureCheck {
     if (verdict == Verdict.DELIBERATE) {
       neededMarks.add(place.line());
     } else if (denied.isPresent()) {
-      words.tell(log, place, sentence, amount, denied.get());
+      words.report(log, place, sentence, amount, denied.get());
     }
   }
 
-  private void tellOfUnneededMarks() {
+  private void reportUnneededMarks() {
     for (int line : passages.markedLines()) {
       if (!neededMarks.contains(line)) {
         log.add(

@@ -4,13 +4,13 @@ import java.util.regex.Pattern;
 import taperbook.quantity.Interval;
 
 /**
- * How a writer softens an amount, and what the words leave room for. The room that each word leaves
- * is our reading of common usage, no source.
+ * Words that qualify an amount, and the interval that they permit. The interval of each word is our
+ * interpretation of common usage, no source.
  */
 enum Hedge {
-  /** Just what is written, give or take its last digit. */
+  /** The amount as written, plus or minus its last digit. */
   NONE("", ""),
-  /** Give or take 5 %, or one unit of the last digit if that is more. */
+  /** Plus or minus 5 %, or one unit of the last digit if that is more. */
   ABOUT(
       "about|around|roughly|approximately|some|circa|ca\\.|more or less|or so",
       "or so|or thereabouts|give or take"),
@@ -18,11 +18,11 @@ enum Hedge {
   NEARLY("nearly|almost|just under|a little under|just below|close to|not quite|just short of", ""),
   /** Up to 10 % more. */
   JUST_OVER("just over|a little over|just above|a little more than|slightly more than", ""),
-  /** Anything from there up. */
+  /** Any amount from the written one up. */
   MORE(
       "more than|(?:well )?over|(?:well )?above|at least|upwards of|no less than|in excess of",
       "or more|and more|plus"),
-  /** Anything up to there. */
+  /** Any amount up to the written one. */
   LESS(
       "less than|(?:well )?under|(?:well )?below|at most|no more than|within|fewer than|short of",
       "or less");
@@ -43,10 +43,10 @@ enum Hedge {
     this.after = Pattern.compile("(?i)^,?\\s+(?:" + after + ")\\b");
   }
 
-  /** The hedge that stands beside an amount. */
+  /** Returns the hedge next to an amount. */
   static Hedge beside(String left, String right) {
     String near = left.substring(Math.max(0, left.length() - LONGEST));
-    // The narrower words first: "just over" ends in "over".
+    // More specific words first: "just over" ends in "over".
     for (Hedge hedge : new Hedge[] {ABOUT, NEARLY, JUST_OVER, MORE, LESS}) {
       boolean behind = !hedge.after.pattern().contains("(?:)") && hedge.after.matcher(right).find();
       if (hedge.before.matcher(near).find() || behind) {
@@ -57,14 +57,14 @@ enum Hedge {
   }
 
   /**
-   * The amounts that a writer may have had in mind.
+   * Returns the amounts that a writer may have meant.
    *
    * @param low smaller amount written, in any unit
-   * @param high larger amount written; equal to {@code low} but for a range
-   * @param step worth of one unit of the last digit, in the same unit
+   * @param high larger amount written; equal to {@code low} except for a range
+   * @param step value of one unit of the last digit, in the same unit
    * @param rounds whether a multiple of ten may be a rounded amount
    */
-  Interval room(double low, double high, double step, boolean rounds) {
+  Interval interval(double low, double high, double step, boolean rounds) {
     double half = step / 2;
     double above = Math.abs(high);
     return switch (this) {

@@ -6,11 +6,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Takes out of Markdown what no reader sees as prose: code, comments, the targets of links, tags,
- * and calls. Every line keeps its length, so that places stay what they are in the file.
+ * Removes from Markdown everything that a reader does not see as prose: code, comments, link
+ * targets, tags, and calls. Every line keeps its length, so that positions match those in the file.
  */
 final class MarkdownStripper {
-  /** Stands for a character that is taken out without leaving a space between its neighbours. */
+  /** Replaces a removed character without leaving a space between its neighbours. */
   static final char GONE = '\u0000';
 
   private static final Pattern DELIBERATE = Pattern.compile("<!--\\s*deliberate\\s*-->");
@@ -33,7 +33,7 @@ final class MarkdownStripper {
   private final String prose;
   private final Set<Integer> marked = new TreeSet<>();
 
-  /** The prose of an article and its marks. */
+  /** Extracts the prose of an article and its marks. */
   MarkdownStripper(String markdown) {
     String text = blank(FENCE, markdown, ' ');
     text = blank(CODE, text, ' ');
@@ -49,17 +49,17 @@ final class MarkdownStripper {
     this.prose = text;
   }
 
-  /** The text with spaces in the place of what was taken out; as long as the article. */
+  /** Returns the text with spaces in place of the removed parts; as long as the article. */
   String prose() {
     return prose;
   }
 
-  /** Indices, from 0, of the lines with a mark {@code <!-- deliberate -->}. */
+  /** Returns the indices, from 0, of the lines with a mark {@code <!-- deliberate -->}. */
   Set<Integer> marked() {
     return marked;
   }
 
-  /** A piece of prose with its emphasis taken out. */
+  /** Returns a piece of prose without its emphasis. */
   static String plain(String piece) {
     return blank(EMPHASIS, piece, GONE);
   }

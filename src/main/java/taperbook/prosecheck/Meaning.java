@@ -5,37 +5,37 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What a typed figure may state.
+ * Possible references of a typed figure.
  *
- * @param targets what it may be, the likeliest first; not empty
- * @param certain true if the words leave no doubt that it is one of them
+ * @param targets candidates, most likely first; not empty
+ * @param certain true if the words leave no doubt that one of the candidates is meant
  */
 record Meaning(List<Target> targets, boolean certain) {
   Meaning {
     targets = List.copyOf(targets);
   }
 
-  /** True if one of them agrees with an amount. */
+  /** Returns true if one of the candidates agrees with an amount. */
   boolean agrees(Amount amount) {
     return targets.stream().anyMatch(t -> t.agrees(amount));
   }
 
-  /** This for sure, if it was measured. */
+  /** Returns a certain meaning if the target was measured. */
   static Optional<Meaning> surely(Optional<Target> likeliest) {
     return surely(likeliest, Optional.empty());
   }
 
-  /** One of the two for sure, if the likelier was measured. */
+  /** Returns a certain meaning with both targets if the more likely one was measured. */
   static Optional<Meaning> surely(Optional<Target> likeliest, Optional<Target> other) {
     return likeliest.map(first -> new Meaning(joined(first, other), true));
   }
 
-  /** Perhaps this. */
+  /** Returns an uncertain meaning. */
   static Optional<Meaning> perhaps(Optional<Target> likeliest) {
     return perhaps(likeliest, Optional.empty());
   }
 
-  /** Perhaps one of the two. */
+  /** Returns an uncertain meaning with both targets. */
   static Optional<Meaning> perhaps(Optional<Target> likeliest, Optional<Target> other) {
     return likeliest.or(() -> other).map(first -> new Meaning(joined(first, other), false));
   }

@@ -3,7 +3,7 @@ package taperbook.prosecheck;
 import java.util.List;
 import java.util.Locale;
 
-/** Numbers written in words or digits. */
+/** Numbers in words or digits. */
 final class NumberWords {
   private static final List<String> ONES =
       List.of(
@@ -40,7 +40,10 @@ final class NumberWords {
           + longestFirst()
           + ")";
 
-  /** A number in words, up to 999, and perhaps a half, for use in a pattern without case. */
+  /**
+   * Regular expression for a number in words, up to 999, with an optional half; for
+   * case-insensitive use.
+   */
   static final String WORDS =
       "(?:(?:(?:an?|one|two|three|four|five|six|seven|eight|nine) hundred(?: and "
           + UP_TO_99
@@ -48,7 +51,10 @@ final class NumberWords {
           + UP_TO_99
           + ")(?: and a half)?)";
 
-  /** A number in digits: thousands apart by commas or no-break spaces, a point for decimals. */
+  /**
+   * Regular expression for a number in digits: thousands separated by commas or no-break spaces, a
+   * point for decimals.
+   */
   static final String DIGITS =
       "(?:\\d{1,3}(?:[,\\u00a0\\u202f]\\d{3}){1,4}(?:\\.\\d{1,9})?|\\d{1,9}(?:[.,]\\d{1,9})?)";
 
@@ -63,7 +69,7 @@ final class NumberWords {
     return Character.isLetter(written.charAt(0));
   }
 
-  /** The value of a number in words or digits. */
+  /** Returns the value of a number in words or digits. */
   static double value(String written) {
     if (isWords(written)) {
       return inWords(written.toLowerCase(Locale.ROOT));
@@ -71,7 +77,7 @@ final class NumberWords {
     return Double.parseDouble(plain(written));
   }
 
-  /** Worth of one unit of the last digit written. */
+  /** Returns the value of one unit of the last digit. */
   static double step(String written) {
     if (isWords(written)) {
       return written.toLowerCase(Locale.ROOT).endsWith("half") ? 0.5 : 1;

@@ -5,7 +5,7 @@ import taperbook.quantity.Quantity;
 import taperbook.session.ConditionItem;
 import taperbook.session.RangeItem;
 
-/** Which energy, consumption, distance, temperature or speed is meant. */
+/** Resolves which energy, consumption, distance, temperature or speed is meant. */
 final class OtherMeaning {
   private final Statement s;
   private final Targets targets;
@@ -28,18 +28,18 @@ final class OtherMeaning {
   }
 
   private Optional<Meaning> energy() {
-    if (s.says(Cues.USABLE)) {
+    if (s.matches(Cues.USABLE)) {
       return Meaning.surely(targets.condition(ConditionItem.BATTERY_USABLE_ENERGY));
     }
-    if (s.says(Cues.FULL)) {
+    if (s.matches(Cues.FULL)) {
       return Meaning.perhaps(
           targets.number("implied_full_energy"), targets.number("implied_full_energy_fitted"));
     }
-    if (s.says(Cues.ON_THE_DRIVE) && s.says(Cues.USED)) {
+    if (s.matches(Cues.ON_THE_DRIVE) && s.matches(Cues.USED)) {
       return Meaning.perhaps(targets.drive(RangeItem.ENERGY_USED));
     }
     Optional<Target> all = targets.number("energy_added");
-    if (!s.says(Cues.ADDED) || s.says(Cues.METERED)) {
+    if (!s.matches(Cues.ADDED) || s.matches(Cues.METERED)) {
       return Optional.empty();
     }
     if (s.window().isPresent()) {
@@ -50,54 +50,55 @@ final class OtherMeaning {
         s.has(Quantity.SHARE)
             || s.has(Quantity.TIME)
             || s.has(Quantity.DISTANCE)
-            || s.saysAnywhere(Cues.IN_PART);
+            || s.matchesInSentence(Cues.IN_PART);
     return part ? Meaning.perhaps(all) : Meaning.surely(all);
   }
 
   private Optional<Meaning> consumption() {
     Optional<Target> consumption = targets.number("consumption");
-    if (s.says(Cues.DISPLAYED)) {
+    if (s.matches(Cues.DISPLAYED)) {
       return Meaning.perhaps(targets.drive(RangeItem.CONSUMPTION_DISPLAYED), consumption);
     }
     boolean otherwise =
-        s.has(Quantity.SPEED) || s.says(Cues.OTHER_ROADS) || s.says(Cues.LEG) || !s.isAlone();
+        s.has(Quantity.SPEED) || s.matches(Cues.OTHER_ROADS) || s.matches(Cues.LEG) || !s.isAlone();
     return otherwise ? Meaning.perhaps(consumption) : Meaning.surely(consumption);
   }
 
   private Optional<Meaning> distance() {
-    if (s.says(Cues.ODOMETER)) {
+    if (s.matches(Cues.ODOMETER)) {
       Optional<Target> odometer = targets.condition(ConditionItem.ODOMETER);
-      return s.says(Cues.ON_THE_DRIVE) || s.says(Cues.LEG)
+      return s.matches(Cues.ON_THE_DRIVE) || s.matches(Cues.LEG)
           ? Meaning.perhaps(odometer, targets.drive(RangeItem.DISTANCE))
           : Meaning.surely(odometer);
     }
     Optional<Target> full = targets.number("driven_range_full");
-    if (s.says(Cues.RANGE) && targets.wanted(s.own()).isEmpty()) {
+    if (s.matches(Cues.RANGE) && targets.wanted(s.own()).isEmpty()) {
       boolean other =
-          s.says(Cues.RANGE_LEFT)
-              || s.says(Cues.DISPLAYED)
-              || s.says(Cues.LEG)
+          s.matches(Cues.RANGE_LEFT)
+              || s.matches(Cues.DISPLAYED)
+              || s.matches(Cues.LEG)
               || s.has(Quantity.SHARE);
-      boolean surely = s.says(Cues.WHOLE_RANGE) && !other && !s.has(Quantity.TIME) && s.isAlone();
+      boolean surely =
+          s.matches(Cues.WHOLE_RANGE) && !other && !s.has(Quantity.TIME) && s.isAlone();
       return surely ? Meaning.surely(full) : Meaning.perhaps(full);
     }
-    return s.says(Cues.ON_THE_DRIVE)
+    return s.matches(Cues.ON_THE_DRIVE)
         ? Meaning.perhaps(targets.drive(RangeItem.DISTANCE))
         : Optional.empty();
   }
 
   private Optional<Meaning> temperature() {
-    if (s.says(Cues.BATTERY)) {
+    if (s.matches(Cues.BATTERY)) {
       Optional<Target> start = targets.condition(ConditionItem.BATTERY_TEMPERATURE_AT_START);
-      boolean atStart = s.says(Cues.START) && !s.says(Cues.HEATING) && s.isAlone();
+      boolean atStart = s.matches(Cues.START) && !s.matches(Cues.HEATING) && s.isAlone();
       return atStart ? Meaning.surely(start) : Meaning.perhaps(start);
     }
-    if (!s.says(Cues.AIR) || s.says(Cues.CABIN)) {
+    if (!s.matches(Cues.AIR) || s.matches(Cues.CABIN)) {
       return Optional.empty();
     }
     Optional<Target> here = targets.condition(ConditionItem.AMBIENT_TEMPERATURE);
     Optional<Target> there = targets.drive(RangeItem.AMBIENT_TEMPERATURE);
-    return s.says(Cues.OTHER_HOUR) || !s.isAlone()
+    return s.matches(Cues.OTHER_HOUR) || !s.isAlone()
         ? Meaning.perhaps(here, there)
         : Meaning.surely(here, there);
   }
@@ -105,6 +106,6 @@ final class OtherMeaning {
   private Optional<Meaning> speed() {
     Optional<Target> target = targets.drive(RangeItem.TARGET_SPEED);
     Optional<Target> average = targets.drive(RangeItem.AVERAGE_SPEED);
-    return s.says(Cues.AVERAGE) ? Meaning.perhaps(average) : Meaning.perhaps(target, average);
+    return s.matches(Cues.AVERAGE) ? Meaning.perhaps(average) : Meaning.perhaps(target, average);
   }
 }

@@ -1,22 +1,22 @@
 package taperbook.prosecheck;
 
 /**
- * A run of prose from the article without its markup: a paragraph, a list item, a heading, a row of
- * a table. Each character knows its place in the file.
+ * A section of the article's prose without markup: a paragraph, a list item, a heading, a row of a
+ * table. Maps each character to its location in the file.
  *
- * <p>A final class and not a record because it keeps arrays, which it never gives out.
+ * <p>A final class and not a record because it contains arrays, which it never exposes.
  */
 final class Passage {
-  /** Stands in the text for a call such as {@code ${number("peak_power")}}. */
+  /** Replaces a call such as {@code ${number("peak_power")}} in the text. */
   static final char CALL = '\ufffc';
 
-  /** What kind of text a passage is. */
+  /** Kinds of passages. */
   enum Kind {
     /** A paragraph, a list item or a row of a table. */
     TEXT,
-    /** A heading: what stands below it is about it. */
+    /** A heading, which describes the text below it. */
     HEADING,
-    /** Somebody else's words, or a table whose columns are not told apart. */
+    /** A quotation, or a table whose columns are not interpreted. */
     FOREIGN
   }
 
@@ -40,12 +40,12 @@ final class Passage {
     return kind;
   }
 
-  /** Line in the file of the character at an index, from 1. */
+  /** Returns the line in the file of the character at an index, from 1. */
   int line(int index) {
     return lines[index];
   }
 
-  /** Column in its line of the character at an index, from 1. */
+  /** Returns the column in its line of the character at an index, from 1. */
   int column(int index) {
     return columns[index];
   }

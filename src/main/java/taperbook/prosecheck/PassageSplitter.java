@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Parts an article into passages, in order. */
+/** Splits an article into passages, in order. */
 final class PassageSplitter {
   private static final Pattern HEADING = Pattern.compile("^ {0,3}#{1,6}(\\s+|$)");
   private static final Pattern ITEM = Pattern.compile("^\\s*(?:[-+*]|\\d{1,9}[.)])\\s+");
@@ -23,7 +23,7 @@ final class PassageSplitter {
   private Passage.Kind kind = Passage.Kind.TEXT;
 
   /**
-   * The passages of an article.
+   * Splits an article.
    *
    * @param markdown the article
    * @param firstLine the line of its file that it begins on
@@ -44,7 +44,7 @@ final class PassageSplitter {
     return passages;
   }
 
-  /** Lines of the file, from 1, that bear a mark. */
+  /** Returns the lines of the file, from 1, that contain a mark. */
   Set<Integer> markedLines() {
     return marked;
   }
@@ -76,7 +76,8 @@ final class PassageSplitter {
   }
 
   /**
-   * A row of two cells reads like "peak: 171 kW"; in a wider one the columns would have to tell.
+   * A row of two cells reads like "peak: 171 kW"; a wider one would require interpreting its
+   * columns.
    */
   private void row(String line, int index) {
     String inner = line.strip().replaceFirst("^\\|", "").replaceFirst("\\|$", "");

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import taperbook.quantity.Quantity;
 import taperbook.session.ConditionItem;
 
-/** Which power is meant: the peak, an average, the power at a mark, the station's. */
+/** Resolves which power is meant: the peak, an average, the power at a mark, the station's. */
 final class PowerMeaning {
   private static final Pattern THIS_ONE = Pattern.compile("(?i)\\b(?:this|that|our)\\s*$");
 
@@ -19,19 +19,22 @@ final class PowerMeaning {
 
   static Optional<Meaning> of(Statement s) {
     PowerMeaning power = new PowerMeaning(s);
-    if (s.precedes(Cues.STATION_BEHIND) || s.says(Cues.STATION_RATED)) {
+    if (s.precedes(Cues.STATION_BEHIND) || s.matches(Cues.STATION_RATED)) {
       return power.station();
     }
-    if (s.says(Cues.AVERAGE)) {
+    if (s.matches(Cues.AVERAGE)) {
       return s.window().flatMap(power::average);
     }
-    return s.markedByPosition() && !s.saysNearby(Cues.PEAK_WORD) ? power.atMark() : power.peak();
+    return s.markedByPosition() && !s.matchesNearby(Cues.PEAK_WORD) ? power.atMark() : power.peak();
   }
 
-  /** A station with an article of its own may be any; one that is named or pointed at is this. */
+  /**
+   * With an indefinite article any station may be meant; with a name or a demonstrative it is this
+   * one.
+   */
   private Optional<Meaning> station() {
     Optional<Target> rated = targets.condition(ConditionItem.STATION_RATED_POWER);
-    boolean pointedAt = s.says(Cues.STATION_RATED) || s.namesPlace() || s.follows(THIS_ONE);
+    boolean pointedAt = s.matches(Cues.STATION_RATED) || s.namesPlace() || s.follows(THIS_ONE);
     return pointedAt ? Meaning.surely(rated) : Meaning.perhaps(rated);
   }
 
@@ -39,16 +42,16 @@ final class PowerMeaning {
     String part = (int) window.low() + "_" + (int) window.high();
     Optional<Target> overTime = targets.number("average_power_" + part);
     Optional<Target> overSoc = targets.number("soc_average_power_" + part);
-    if (s.says(Cues.PEAK_WORD)) {
+    if (s.matches(Cues.PEAK_WORD)) {
       return Optional.empty();
     }
-    return s.says(Cues.OVER_SOC) || s.says(Cues.SOC_AVERAGE_PAST)
+    return s.matches(Cues.OVER_SOC) || s.matches(Cues.SOC_AVERAGE_PAST)
         ? Meaning.surely(overSoc)
         : Meaning.surely(overTime, overSoc);
   }
 
   private Optional<Meaning> atMark() {
-    if (s.says(Cues.HOLD) || !s.says(Cues.CHANGED_AT_MARK)) {
+    if (s.matches(Cues.HOLD) || !s.matches(Cues.CHANGED_AT_MARK)) {
       return Optional.empty();
     }
     return s.mark()
@@ -58,22 +61,22 @@ final class PowerMeaning {
 
   private Optional<Meaning> peak() {
     Optional<Target> peak = targets.number("peak_power");
-    if (s.window().isPresent() && !s.says(Cues.PEAK_WORD)) {
+    if (s.window().isPresent() && !s.matches(Cues.PEAK_WORD)) {
       return Optional.empty();
     }
-    if (s.says(Cues.NOT_THE_PEAK)
+    if (s.matches(Cues.NOT_THE_PEAK)
         || s.follows(Cues.FALLING)
-        || (s.has(Quantity.SHARE) && !s.saysNearby(Cues.PEAK_WORD))) {
+        || (s.has(Quantity.SHARE) && !s.matchesNearby(Cues.PEAK_WORD))) {
       return Optional.empty();
     }
-    if (s.saysNearby(Cues.PEAK)) {
-      boolean doubtful = s.says(Cues.AT_A_STATION) || s.own().hedge() == Hedge.LESS;
+    if (s.matchesNearby(Cues.PEAK)) {
+      boolean doubtful = s.matches(Cues.AT_A_STATION) || s.own().hedge() == Hedge.LESS;
       return doubtful ? Meaning.perhaps(peak) : Meaning.surely(peak);
     }
     if (s.follows(Cues.ROSE_TO)) {
       return s.isAlone() ? Meaning.surely(peak) : Meaning.perhaps(peak);
     }
-    // "held 100 kW for 20 minutes" may be true of a lower power as well.
+    // "held 100 kW for 20 minutes" may also be true of a lower power.
     boolean plain = s.own().hedge() == Hedge.NONE;
     return plain && s.follows(Cues.HELD_BEFORE) ? Meaning.perhaps(peak) : Optional.empty();
   }

@@ -9,13 +9,13 @@ import taperbook.quantity.Quantity;
 /**
  * A sentence of a passage with its amounts; indices count from its first character.
  *
- * @param passage the passage it stands in
+ * @param passage the passage that contains it
  * @param offset index of its first character in the passage
  * @param text the sentence
  * @param amounts its amounts, in order
  */
 record Sentence(Passage passage, int offset, String text, List<Amount> amounts) {
-  // No break after "ca." or after a single letter, as in "e.g." and "A. Tester".
+  // No sentence end after "ca." or after a single letter, as in "e.g." and "A. Tester".
   private static final Pattern END =
       Pattern.compile(
           "(?<!\\bca)(?<!\\b[A-Za-z])[.!?][\"\u201d\u2019')]*\\s+(?=[\"\u201c\u2018'(]*[A-Z0-9\ufffc])");
@@ -29,7 +29,7 @@ record Sentence(Passage passage, int offset, String text, List<Amount> amounts) 
     amounts = List.copyOf(amounts);
   }
 
-  /** The sentences of a passage. */
+  /** Returns the sentences of a passage. */
   static List<Sentence> of(Passage passage) {
     List<Sentence> sentences = new ArrayList<>();
     Matcher end = END.matcher(passage.text());
@@ -67,8 +67,8 @@ record Sentence(Passage passage, int offset, String text, List<Amount> amounts) 
   }
 
   /**
-   * The part of the sentence that speaks of an amount: the clause around it, parted at commas too
-   * if other amounts of that quantity stand there.
+   * Returns the part of the sentence about an amount: the clause around it, also split at commas if
+   * that clause contains other amounts of the quantity.
    */
   Clause clause(Amount amount) {
     Clause wide = clause(amount, STRONG);
@@ -76,7 +76,7 @@ record Sentence(Passage passage, int offset, String text, List<Amount> amounts) 
     return alike < 2 ? wide : narrowClause(amount);
   }
 
-  /** The clause around an amount, parted at commas. */
+  /** Returns the clause around an amount, also split at commas. */
   Clause narrowClause(Amount amount) {
     return clause(amount, ANY);
   }

@@ -3,14 +3,16 @@ package taperbook.prosecheck;
 import java.util.Optional;
 import taperbook.session.RangeItem;
 
-/** Which state of charge is meant: the start, the end, or the edges of the hold. */
+/** Resolves which state of charge is meant: the start, the end, or the edges of the hold. */
 final class SocMeaning {
   private SocMeaning() {}
 
   static Optional<Meaning> of(Statement s) {
     Targets targets = s.targets();
     boolean doubtful =
-        s.says(Cues.ON_THE_DRIVE) || s.says(Cues.ABOUT_THE_CURVE) || !s.says(Cues.ABOUT_CHARGING);
+        s.matches(Cues.ON_THE_DRIVE)
+            || s.matches(Cues.ABOUT_THE_CURVE)
+            || !s.matches(Cues.ABOUT_CHARGING);
     if (s.follows(Cues.HELD_UNTIL)) {
       return Meaning.surely(targets.number("peak_hold_soc_to"));
     }
@@ -33,9 +35,9 @@ final class SocMeaning {
         : Optional.empty();
   }
 
-  /** The edges of the hold, if a window is said to be its. */
+  /** Returns an edge of the hold if the words refer a window to it. */
   static Optional<Meaning> ofEdge(Statement s, boolean first) {
-    return s.says(Cues.HOLD) && s.says(Cues.PEAK_WORD)
+    return s.matches(Cues.HOLD) && s.matches(Cues.PEAK_WORD)
         ? Meaning.surely(s.targets().number(first ? "peak_hold_soc_from" : "peak_hold_soc_to"))
         : Optional.empty();
   }

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import taperbook.quantity.Quantity;
 
 /**
- * A typed amount in its clause, with the other amounts there that say what it is about: a window of
+ * A typed amount in its clause, with the other amounts there that identify its subject: a window of
  * state of charge, a mark, a distance.
  */
 final class Statement {
@@ -45,27 +45,27 @@ final class Statement {
     return targets;
   }
 
-  /** The clause, for cues that may stand on either side. */
-  boolean says(Pattern cue) {
+  /** Searches the clause, on both sides of the amount. */
+  boolean matches(Pattern cue) {
     return cue.matcher(withoutPast(clause.text())).find();
   }
 
-  /** The clause parted at commas too. */
-  boolean saysNearby(Pattern cue) {
+  /** Searches the clause, also split at commas. */
+  boolean matchesNearby(Pattern cue) {
     return cue.matcher(withoutPast(sentence.narrowClause(own).text())).find();
   }
 
-  /** The whole sentence. */
-  boolean saysAnywhere(Pattern cue) {
+  /** Searches the whole sentence. */
+  boolean matchesInSentence(Pattern cue) {
     return cue.matcher(withoutPast(sentence.text())).find();
   }
 
-  /** True if it is the sentence's only amount of its quantity. */
+  /** Returns true if it is the sentence's only amount of its quantity. */
   boolean isAlone() {
     return sentence.amounts().stream().filter(a -> a.is(own.unit().quantity())).count() == 1;
   }
 
-  /** The powers of the whole sentence. */
+  /** Returns the powers of the whole sentence. */
   java.util.stream.Stream<Amount> powers() {
     return sentence.amounts().stream().filter(a -> a.is(Quantity.POWER));
   }
@@ -74,12 +74,14 @@ final class Statement {
     return PAST_THE_PEAK.matcher(text).replaceAll(" ");
   }
 
-  /** True if the words right before the amount, without its hedge, end like this. */
+  /**
+   * Returns true if the words directly before the amount, without its hedge, match at their end.
+   */
   boolean follows(Pattern ending) {
     return ending.matcher(left()).find();
   }
 
-  /** True if the words right behind the amount begin like this. */
+  /** Returns true if the words directly after the amount match at their start. */
   boolean precedes(Pattern beginning) {
     return beginning.matcher(sentence.right(own)).find();
   }
@@ -89,12 +91,12 @@ final class Statement {
     return HEDGE_LAST.matcher(sentence.text().substring(from, own.start())).replaceFirst("");
   }
 
-  /** The one window of state of charge in the clause. */
+  /** Returns the window of state of charge in the clause, if there is exactly one. */
   Optional<Amount> window() {
     return only(others(Quantity.SHARE).filter(a -> a.isRange() && a.low() < a.high()).toList());
   }
 
-  /** The one mark of state of charge in the clause, whole per cent. */
+  /** Returns the mark of state of charge in the clause, whole per cent, if there is exactly one. */
   Optional<Amount> mark() {
     return only(
         others(Quantity.SHARE)
@@ -104,19 +106,21 @@ final class Statement {
             .toList());
   }
 
-  /** The one distance in the clause that the report asks for. */
+  /** Returns the requested distance in the clause, if there is exactly one. */
   Optional<Amount> distance() {
     return only(others(Quantity.DISTANCE).toList())
         .filter(a -> a.hedge() == Hedge.NONE)
         .filter(a -> targets.wanted(a).isPresent());
   }
 
-  /** True if a mark stands where it says at which state of charge. */
+  /**
+   * Returns true if the position of a mark shows that it states the state of charge of the amount.
+   */
   boolean markedByPosition() {
     return mark().filter(m -> Cues.AT_MARK.matcher(leftOf(m)).find()).isPresent();
   }
 
-  /** True if the sentence names the place of the session. */
+  /** Returns true if the sentence names the place of the session. */
   boolean namesPlace() {
     return targets.place().filter(p -> sentence.text().contains(p)).isPresent();
   }
@@ -125,19 +129,19 @@ final class Statement {
     return others(quantity).findAny().isPresent();
   }
 
-  /** The other amounts of a quantity in the clause. */
+  /** Returns the other amounts of a quantity in the clause. */
   java.util.stream.Stream<Amount> others(Quantity quantity) {
     return clause.amounts().stream().filter(a -> a.start() != own.start() && a.is(quantity));
   }
 
-  /** The clause from the amount to another one or from that one to the amount, both left out. */
+  /** Returns the text of the clause between the two amounts, in either order. */
   String between(Amount other) {
     return other.end() <= own.start()
         ? sentence.text().substring(other.end(), own.start())
         : sentence.text().substring(own.end(), other.start());
   }
 
-  /** True for a time such as 6:27, which may be a time of day. */
+  /** Returns true for a time such as 6:27, which may be a time of day. */
   boolean writtenAsClock() {
     return sentence.written(own).indexOf(':') >= 0;
   }

@@ -11,7 +11,9 @@ import taperbook.session.Fact;
 import taperbook.session.Item;
 import taperbook.session.RangeItem;
 
-/** Finds what typed figures may be held against: the reported session's numbers and facts. */
+/**
+ * Finds values that typed figures may be compared with: the reported session's numbers and facts.
+ */
 final class Targets {
   private static final double SAME = 1e-9;
 
@@ -25,12 +27,12 @@ final class Targets {
     return result.plan();
   }
 
-  /** Where the session took place, if that is known. */
+  /** Returns the place of the session, if known. */
   Optional<String> place() {
     return result.main().session().conditions().text(ConditionItem.PLACE);
   }
 
-  /** The number, if it was measured and not withheld. */
+  /** Returns the number if it was measured and not withheld. */
   Optional<Target> number(String id) {
     return result
         .main()
@@ -39,12 +41,12 @@ final class Targets {
         .flatMap(n -> n.estimate().map(e -> new Target(n.id(), n.label(), n.unit(), e, true)));
   }
 
-  /** A fact of the session, if it is known. */
+  /** Returns a fact of the session, if known. */
   Optional<Target> condition(ConditionItem item) {
     return result.main().session().conditions().known(item).flatMap(f -> target(item, f, ""));
   }
 
-  /** A fact of the range test, if it is known. */
+  /** Returns a fact of the range test, if known. */
   Optional<Target> drive(RangeItem item) {
     return result
         .main()
@@ -62,7 +64,7 @@ final class Targets {
                     .map(a -> new Target(item.words(), item.words() + of, Unit.base(q), a, false)));
   }
 
-  /** The distance that the report asks for, if it is this one in the same unit. */
+  /** Returns the requested distance that equals an amount in the same unit. */
   Optional<WantedDistance> wanted(Amount distance) {
     return plan().wishes().distances().stream()
         .filter(w -> w.unit() == distance.unit() && !distance.isRange())
@@ -70,20 +72,20 @@ final class Targets {
         .findFirst();
   }
 
-  /** The time to add a distance, on the basis that the words or else the report chose. */
+  /** Returns the time to add a distance, on the rated basis or that of the report. */
   Optional<Target> timeToAdd(WantedDistance distance, boolean rated) {
     String id = "time_to_add_" + distance.idPart();
     return number(rated ? id + "_rated" : plan().timeToAddId(distance));
   }
 
-  /** The time to add a distance in the other way that the words may mean. */
+  /** Returns the time to add a distance by energy, which the words may also mean. */
   Optional<Target> timeToAddByEnergy(WantedDistance distance) {
     return plan().style().basis() == Basis.RATED
         ? Optional.empty()
         : number("time_to_add_" + distance.idPart() + "_by_energy");
   }
 
-  /** True if the amount has a value in common with a number. */
+  /** Returns true if an amount overlaps the interval of a number. */
   boolean agrees(Amount amount, String id) {
     return number(id).filter(t -> t.agrees(amount)).isPresent();
   }

@@ -6,7 +6,9 @@ import taperbook.quantity.Quantity;
 import taperbook.quantity.WantedDistance;
 import taperbook.session.ConditionItem;
 
-/** Which time is meant: a hold, a window, the way to a mark or a distance, the session. */
+/**
+ * Resolves which time is meant: a hold, a window, the time to a mark or a distance, the session.
+ */
 final class TimeMeaning {
   private static final Pattern AFTER =
       Pattern.compile("(?i)\\b(?:after|in|within|took|takes|need\\w*|was|:)");
@@ -32,25 +34,25 @@ final class TimeMeaning {
   }
 
   private Optional<Meaning> hold() {
-    boolean heldFor = s.follows(Cues.HELD_FOR);
-    if (!(heldFor || s.follows(Cues.PLATEAU_LASTS))) {
+    boolean holdDuration = s.follows(Cues.HELD_FOR);
+    if (!(holdDuration || s.follows(Cues.PLATEAU_LASTS))) {
       return Optional.empty();
     }
     Optional<Target> peak = targets.number("peak_power");
-    boolean peakMeant = s.saysAnywhere(Cues.PEAK) || s.saysAnywhere(Cues.PEAK_WORD);
-    // "above 100 kW for 20 minutes" is another hold than that of the peak.
+    boolean peakMeant = s.matchesInSentence(Cues.PEAK) || s.matchesInSentence(Cues.PEAK_WORD);
+    // "above 100 kW for 20 minutes" is a different hold than that of the peak.
     boolean otherPower =
         s.powers()
             .anyMatch(
                 a ->
                     a.hedge() == Hedge.MORE
                         || (!peakMeant && peak.filter(p -> p.agrees(a)).isEmpty()));
-    boolean ofPower = s.powers().findAny().isPresent() || peakMeant || !heldFor;
-    if (otherPower || !ofPower || s.says(Cues.PEOPLE_STAY)) {
+    boolean ofPower = s.powers().findAny().isPresent() || peakMeant || !holdDuration;
+    if (otherPower || !ofPower || s.matches(Cues.PEOPLE_STAY)) {
       return Optional.empty();
     }
     Optional<Target> hold = targets.number("peak_hold_time");
-    boolean within = s.says(WITHIN) || s.others(Quantity.SHARE).anyMatch(a -> !a.isRange());
+    boolean within = s.matches(WITHIN) || s.others(Quantity.SHARE).anyMatch(a -> !a.isRange());
     return within ? Meaning.perhaps(hold) : Meaning.surely(hold);
   }
 
@@ -61,14 +63,14 @@ final class TimeMeaning {
   }
 
   private Optional<Meaning> preconditioning() {
-    return s.says(Cues.PRECONDITIONING)
+    return s.matches(Cues.PRECONDITIONING)
         ? Meaning.perhaps(targets.condition(ConditionItem.PRECONDITIONING_TIME))
         : Optional.empty();
   }
 
   private Optional<Meaning> charging() {
-    boolean driving = s.says(Cues.DRIVE) && !s.says(Cues.RANGE_DRIVEN);
-    if (s.says(Cues.NOT_A_WINDOW_TIME) || s.says(Cues.PASTIME) || driving) {
+    boolean driving = s.matches(Cues.DRIVE) && !s.matches(Cues.RANGE_DRIVEN);
+    if (s.matches(Cues.NOT_A_WINDOW_TIME) || s.matches(Cues.PASTIME) || driving) {
       return Optional.empty();
     }
     boolean distance = s.has(Quantity.DISTANCE);
@@ -88,11 +90,11 @@ final class TimeMeaning {
     boolean driven =
         Cues.DISTANCE_IS_DRIVEN.matcher(s.leftOf(written)).find()
             || Cues.DRIVEN_BEHIND.matcher(s.rightOf(written)).find();
-    if (driven || !s.says(Cues.BUYS)) {
+    if (driven || !s.matches(Cues.BUYS)) {
       return Optional.empty();
     }
     WantedDistance distance = targets.wanted(written).orElseThrow();
-    boolean rated = s.says(Cues.RATED);
+    boolean rated = s.matches(Cues.RATED);
     Optional<Target> time = targets.timeToAdd(distance, rated);
     return rated ? Meaning.surely(time) : Meaning.surely(time, targets.timeToAddByEnergy(distance));
   }
@@ -107,14 +109,14 @@ final class TimeMeaning {
   }
 
   private Optional<Meaning> mark(Amount mark) {
-    if (Cues.FROM_MARK.matcher(s.leftOf(mark)).find() || s.says(Cues.NEXT_TO_ROAD)) {
+    if (Cues.FROM_MARK.matcher(s.leftOf(mark)).find() || s.matches(Cues.NEXT_TO_ROAD)) {
       return Optional.empty();
     }
     String between = s.between(mark);
     boolean linked =
         s.comesBefore(mark) ? UNTIL.matcher(between).find() : AFTER.matcher(between).find();
     Optional<Target> time = targets.number("time_to_soc_" + mark.wholePercent().orElseThrow());
-    // "80 % in 31 minutes" may count from the foot of the usual window.
+    // "80 % in 31 minutes" may count from the lower edge of the default window.
     Optional<Target> fromWindow =
         targets.plan().wishes().windows().stream()
             .filter(w -> w.to() == mark.wholePercent().orElseThrow())
@@ -125,9 +127,9 @@ final class TimeMeaning {
 
   private Optional<Meaning> session() {
     Optional<Target> time = targets.number("session_time");
-    if (s.says(Cues.SESSION)) {
+    if (s.matches(Cues.SESSION)) {
       return Meaning.surely(time);
     }
-    return s.says(Cues.STOP) ? Meaning.perhaps(time) : Optional.empty();
+    return s.matches(Cues.STOP) ? Meaning.perhaps(time) : Optional.empty();
   }
 }

@@ -6,22 +6,22 @@ import taperbook.diagnostics.SourceLocation;
 /**
  * A figure that the tester typed by hand, with its verdict.
  *
- * @param place where it stands
- * @param written what stands there, with its hedge left out
- * @param verdict what came of holding it against the results
+ * @param place its location
+ * @param written its text, without the hedge
+ * @param verdict the result of comparing it with the results
  * @param id the number or fact that it states; empty if it is not traceable
  */
 public record TypedFigure(
     SourceLocation place, String written, Verdict verdict, Optional<String> id) {
-  /** What came of holding a figure against the results. */
+  /** Results of comparing a figure with the results. */
   public enum Verdict {
-    /** It agrees with a number or fact, to the digits that it is written with. */
+    /** Agrees with a number or fact, within the digits of its written form. */
     SUPPORTED,
-    /** It disagrees with the only number or fact that can be meant. */
+    /** Disagrees with the only number or fact that can be meant. */
     CONTRADICTED,
-    /** It disagrees, and its line is marked as deliberate. */
+    /** Disagrees, and its line is marked as deliberate. */
     DELIBERATE,
-    /** It is not clear which number or fact is meant, or none is. */
+    /** It is not clear which number or fact is meant, if any. */
     NOT_TRACEABLE
   }
 }

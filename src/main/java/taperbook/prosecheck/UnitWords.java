@@ -5,13 +5,15 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import taperbook.quantity.Unit;
 
-/** The units of running text: symbols, which keep their case, and words, which need not. */
+/** Units in running text: symbols, which are case-sensitive, and words, which are not. */
 final class UnitWords {
   private static final Map<Unit, String> WORDS = words();
 
   private static final Map<Unit, Pattern> PATTERNS = patterns();
 
-  /** Any unit, longest first, and then no more of a word; {@code \\s} takes part in no symbol. */
+  /**
+   * Regular expression for any unit, longest first, at a word end; no symbol contains {@code \\s}.
+   */
   static final String ANY =
       "(?:(?:"
           + String.join("|", WORDS.values())
@@ -51,7 +53,7 @@ final class UnitWords {
     return patterns;
   }
 
-  /** The unit that a piece of text names. */
+  /** Returns the unit that a text names. */
   static Unit of(String written) {
     return PATTERNS.entrySet().stream()
         .filter(e -> e.getValue().matcher(written).matches())

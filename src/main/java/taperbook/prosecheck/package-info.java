@@ -1,6 +1,6 @@
 /**
- * Figures typed by hand in the article, compared with the results: supported, contradicted, or not
- * checkable.
+ * Comparison of figures typed by hand in the article with the results: supported, contradicted, or
+ * not checkable.
  */
 @NullMarked
 package taperbook.prosecheck;

@@ -3,8 +3,8 @@ package taperbook.quantity;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A closed interval of real numbers, with the arithmetic of intervals: every result contains each
- * value that the operands' values could give.
+ * A closed interval of real numbers with interval arithmetic: every result contains each value that
+ * the operands' values could give.
  *
  * @param low lower end, finite
  * @param high upper end, finite, not below {@code low}
@@ -17,37 +17,37 @@ public record Interval(double low, double high) {
     }
   }
 
-  /** The single value {@code x}. */
+  /** Returns the interval that contains only {@code x}. */
   public static Interval exactly(double x) {
     return new Interval(x, x);
   }
 
-  /** {@code centre} give or take {@code half}, which must not be negative. */
+  /** Returns {@code centre} plus or minus {@code half}, which must not be negative. */
   public static Interval around(double centre, double half) {
     return new Interval(centre - half, centre + half);
   }
 
-  /** The smallest interval with both values, in whichever order. */
+  /** Returns the smallest interval that contains both values, in either order. */
   public static Interval between(double a, double b) {
     return new Interval(Math.min(a, b), Math.max(a, b));
   }
 
-  /** Sum. */
+  /** Returns the sum. */
   public Interval plus(Interval other) {
     return new Interval(low + other.low, high + other.high);
   }
 
-  /** Difference of values that may vary independently. */
+  /** Returns the difference of values that may vary independently. */
   public Interval minus(Interval other) {
     return new Interval(low - other.high, high - other.low);
   }
 
-  /** Product with a number. */
+  /** Returns the product with a number. */
   public Interval times(double factor) {
     return between(low * factor, high * factor);
   }
 
-  /** Product. */
+  /** Returns the product. */
   public Interval times(Interval other) {
     double a = low * other.low;
     double b = low * other.high;
@@ -58,7 +58,7 @@ public record Interval(double low, double high) {
   }
 
   /**
-   * Quotient.
+   * Returns the quotient.
    *
    * @throws IllegalArgumentException if {@code divisor} contains zero
    */
@@ -69,42 +69,42 @@ public record Interval(double low, double high) {
     return times(new Interval(1 / divisor.high, 1 / divisor.low));
   }
 
-  /** The image under a monotone function, rising or falling. */
+  /** Returns the image under a monotone function, increasing or decreasing. */
   public Interval mapMonotone(DoubleUnaryOperator function) {
     return between(function.applyAsDouble(low), function.applyAsDouble(high));
   }
 
-  /** The smallest interval that contains both. */
+  /** Returns the smallest interval that contains both. */
   public Interval hull(Interval other) {
     return new Interval(Math.min(low, other.low), Math.max(high, other.high));
   }
 
-  /** The smallest interval that contains this one and {@code x}. */
+  /** Returns the smallest interval that contains this one and {@code x}. */
   public Interval hull(double x) {
     return new Interval(Math.min(low, x), Math.max(high, x));
   }
 
-  /** This interval with everything below {@code floor} raised to it. */
+  /** Returns this interval with all values below {@code floor} raised to it. */
   public Interval atLeast(double floor) {
     return new Interval(Math.max(low, floor), Math.max(high, floor));
   }
 
-  /** True if {@code x} lies inside or on an end. */
+  /** Returns true if {@code x} lies inside or on an end. */
   public boolean contains(double x) {
     return low <= x && x <= high;
   }
 
-  /** True if the two have a value in common. */
+  /** Returns true if the two have a value in common. */
   public boolean overlaps(Interval other) {
     return low <= other.high && other.low <= high;
   }
 
-  /** Upper end less lower end, never negative. */
+  /** Returns the upper end minus the lower end, never negative. */
   public double width() {
     return high - low;
   }
 
-  /** The value midway between both ends. */
+  /** Returns the midpoint. */
   public double middle() {
     return low + (high - low) / 2;
   }

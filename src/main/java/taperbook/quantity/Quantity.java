@@ -4,15 +4,15 @@ package taperbook.quantity;
 public enum Quantity {
   /** Elapsed time; base unit second. */
   TIME,
-  /** State of charge, or a share in per cent. */
+  /** State of charge, or a share in per cent; base unit per cent. */
   SHARE,
   /** Electrical power; base unit kilowatt. */
   POWER,
   /** Electrical energy; base unit kilowatt-hour. */
   ENERGY,
-  /** Energy for each per cent of state of charge; base unit kilowatt-hour per per cent. */
+  /** Energy per per cent of state of charge; base unit kilowatt-hour per per cent. */
   ENERGY_PER_SHARE,
-  /** Change of power for each per cent of state of charge; base unit kilowatt per per cent. */
+  /** Change of power per per cent of state of charge; base unit kilowatt per per cent. */
   POWER_PER_SHARE,
   /** Power over energy; base unit per hour. */
   RATE,
@@ -28,7 +28,7 @@ public enum Quantity {
   ELEVATION,
   /** Speed; base unit kilometre per hour. */
   SPEED,
-  /** Energy for each distance; base unit watt-hour per kilometre. */
+  /** Energy per distance; base unit watt-hour per kilometre. */
   CONSUMPTION,
   /** Pressure; base unit hectopascal. */
   PRESSURE,
@@ -38,12 +38,12 @@ public enum Quantity {
   AREA,
   /** Density of air; base unit kilogram per cubic metre. */
   DENSITY,
-  /** Distance bought by charging for each minute; base unit kilometre per minute. */
+  /** Distance added per minute of charging; base unit kilometre per minute. */
   ROAD_PER_TIME,
-  /** Money; the currency stands in the label of the number. */
+  /** Money; the label of the number contains the currency. */
   MONEY,
   /** Plane angle; base unit degree. */
   ANGLE,
-  /** A pure factor; base unit one. */
+  /** A dimensionless factor; base unit one. */
   FACTOR
 }

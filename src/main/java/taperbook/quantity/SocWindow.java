@@ -14,7 +14,7 @@ public record SocWindow(int from, int to) {
     }
   }
 
-  /** The window as part of a number's id, such as {@code 10_80}. */
+  /** Returns the window's part of a number's id, such as {@code 10_80}. */
   public String idPart() {
     return from + "_" + to;
   }

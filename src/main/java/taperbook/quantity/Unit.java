@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A unit of measurement, with its symbol as it stands in column heads and {@code unit} cells.
+ * A unit of measurement, with the symbol used in column headers and {@code unit} cells.
  *
  * <p>Symbols follow UCUM where it has a short one for the unit. Factors: the international mile is
  * 1609.344 m, the foot 0.3048 m, the pound 0.45359237 kg, the kilowatt-hour 3.6e6 J, all exact; the
@@ -32,9 +32,9 @@ public enum Unit {
   WATT_HOUR("Wh", Quantity.ENERGY, 1e-3),
   /** Kilowatt-hour per per cent of state of charge. */
   KILOWATT_HOUR_PER_PERCENT("kWh/%", Quantity.ENERGY_PER_SHARE, 1),
-  /** Kilowatt per per cent of state of charge: how fast a charging curve rises or falls. */
+  /** Kilowatt per per cent of state of charge: slope of a charging curve. */
   KILOWATT_PER_PERCENT("kW/%", Quantity.POWER_PER_SHARE, 1),
-  /** Per hour: power over usable energy, which the trade calls C-rate. */
+  /** Per hour: power over usable energy, called C-rate in the industry. */
   PER_HOUR("1/h", Quantity.RATE, 1),
   /** Degree Celsius, the base unit of temperature. */
   CELSIUS("Cel", Quantity.TEMPERATURE, 1),
@@ -84,15 +84,15 @@ public enum Unit {
   SQUARE_METRE("m2", Quantity.AREA, 1),
   /** Kilogram per cubic metre, the base unit of density. */
   KILOGRAM_PER_CUBIC_METRE("kg/m3", Quantity.DENSITY, 1),
-  /** Kilometre bought for each minute of charging. */
+  /** Kilometre added per minute of charging. */
   KILOMETRE_PER_MINUTE("km/min", Quantity.ROAD_PER_TIME, 1),
-  /** Mile bought for each minute of charging. */
+  /** Mile added per minute of charging. */
   MILE_PER_MINUTE("mi/min", Quantity.ROAD_PER_TIME, 1.609344),
-  /** One unit of the currency that the label of the number names, by its code of ISO 4217. */
+  /** One unit of the currency that the label of the number names by its ISO 4217 code. */
   CURRENCY("currency", Quantity.MONEY, 1),
   /** Degree of angle. */
   DEGREE("deg", Quantity.ANGLE, 1),
-  /** One, for pure factors. */
+  /** One, for dimensionless factors. */
   ONE("1", Quantity.FACTOR, 1);
 
   private final String symbol;
@@ -105,27 +105,27 @@ public enum Unit {
     this.factor = factor;
   }
 
-  /** The unit with this symbol, letter case included. */
+  /** Returns the unit with this symbol; case-sensitive. */
   public static Optional<Unit> ofSymbol(String symbol) {
     return Arrays.stream(values()).filter(u -> u.symbol.equals(symbol)).findFirst();
   }
 
-  /** All units of a quantity, the base unit first. */
+  /** Returns all units of a quantity, the base unit first. */
   public static List<Unit> of(Quantity quantity) {
     return Arrays.stream(values()).filter(u -> u.quantity == quantity).toList();
   }
 
-  /** The base unit of a quantity, in which the program keeps it. */
+  /** Returns the base unit of a quantity, used for all internal values. */
   public static Unit base(Quantity quantity) {
     return of(quantity).get(0);
   }
 
-  /** The symbol as it is written in files. */
+  /** Returns the symbol used in files. */
   public String symbol() {
     return symbol;
   }
 
-  /** The kind of quantity that the unit measures. */
+  /** Returns the quantity that the unit measures. */
   public Quantity quantity() {
     return quantity;
   }

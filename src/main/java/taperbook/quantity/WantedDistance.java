@@ -1,7 +1,7 @@
 package taperbook.quantity;
 
 /**
- * A distance that the tester wants the time for.
+ * A distance for which the tester requests the charging time.
  *
  * @param amount whole number of the unit, 1 to 9999
  * @param unit {@link Unit#MILE} or {@link Unit#KILOMETRE}
@@ -14,17 +14,17 @@ public record WantedDistance(int amount, Unit unit) {
     }
   }
 
-  /** The distance in kilometres. */
+  /** Returns the distance in kilometres. */
   public double kilometres() {
     return unit.toBase(amount);
   }
 
-  /** The distance as part of a number's id, such as {@code 100_mi}. */
+  /** Returns the distance's part of a number's id, such as {@code 100_mi}. */
   public String idPart() {
     return amount + "_" + unit.symbol();
   }
 
-  /** The distance in words, such as {@code 100 mi}. */
+  /** Returns the distance as text, such as {@code 100 mi}. */
   public String words() {
     return amount + " " + unit.symbol();
   }

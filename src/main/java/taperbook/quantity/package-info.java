@@ -1,4 +1,4 @@
-/** Quantities, units, intervals and estimates. Depends on nothing of ours. */
+/** Quantities, units, intervals and estimates. Depends on no other package of the program. */
 @NullMarked
 package taperbook.quantity;
 

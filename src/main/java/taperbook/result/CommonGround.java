@@ -12,46 +12,45 @@ import taperbook.quantity.SocWindow;
 import taperbook.quantity.WantedDistance;
 
 /**
- * What all sessions of a report went through, so that they can be compared like for like. The
- * numbers on it are among those of each session.
+ * The ranges that all sessions of a report have in common, for a like-for-like comparison. Numbers
+ * over these ranges are among those of each session.
  *
- * @param shared window of state of charge that all sessions went through, if there is one of 1 % or
- *     more
- * @param warmed the part of it in which all have left the climb that a session begins with, if
- *     there is one and it is not the whole
- * @param energyKilowattHours an energy that every session added after the lower edge of the shared
- *     window, whole kWh, if there is one
- * @param frozen the published version that it was taken over from, if it was not found anew
+ * @param shared range of state of charge that all sessions cover, if there is one of 1 % or more
+ * @param warmed the part of it in which all sessions have left the initial ramp, if there is one
+ *     and it is not the whole
+ * @param energyKilowattHours an energy that every session added above the lower edge of the shared
+ *     range, whole kWh, if there is one
+ * @param frozen the published version that it was taken from, if it was not determined for this
+ *     version
  */
 public record CommonGround(
     Optional<SocWindow> shared,
     Optional<SocWindow> warmed,
     OptionalInt energyKilowattHours,
     Optional<Frozen> frozen) {
-  /** No common ground: of a single session, or of sessions that share nothing. */
+  /** No common ground: for a single session, or for sessions that share nothing. */
   public static final CommonGround NONE =
       new CommonGround(Optional.empty(), Optional.empty(), OptionalInt.empty());
 
   /**
-   * Where a common ground was taken over from.
+   * The source of a common ground that was taken from an earlier version.
    *
-   * @param since day of the published version that it was found for
-   * @param anew the windows that the readings would give now
+   * @param since day of the published version that it was determined for
+   * @param current the windows that the current readings would give
    */
-  public record Frozen(LocalDate since, List<SocWindow> anew) {
-    /** Copies the list. */
+  public record Frozen(LocalDate since, List<SocWindow> current) {
     public Frozen {
-      anew = List.copyOf(anew);
+      current = List.copyOf(current);
     }
   }
 
-  /** A common ground that was found for this version. */
+  /** Creates a common ground that was determined for this version. */
   public CommonGround(
       Optional<SocWindow> shared, Optional<SocWindow> warmed, OptionalInt energyKilowattHours) {
     this(shared, warmed, energyKilowattHours, Optional.empty());
   }
 
-  /** The same ground, taken over from the version of a day, or from an earlier one. */
+  /** Returns the same ground, marked as taken from the version of a day or an earlier one. */
   public CommonGround frozenSince(LocalDate day) {
     return new CommonGround(
         shared,
@@ -60,14 +59,14 @@ public record CommonGround(
         Optional.of(frozen.orElse(new Frozen(day, List.of()))));
   }
 
-  /** The windows that there are: the shared one and the warmed one. */
+  /** Returns the windows that exist: the shared one and the warmed one. */
   public List<SocWindow> windows() {
     return Stream.of(shared, warmed).flatMap(Optional::stream).toList();
   }
 
   /**
-   * Ids of the numbers that are like for like: over what all sessions went through, from there on,
-   * and over the windows that were asked for.
+   * Returns the ids of the like-for-like numbers: over the common ranges, from their lower edges
+   * on, and over the requested windows.
    */
   public Set<String> ids(ReportPlan.Wishes wishes) {
     Set<String> ids = new LinkedHashSet<>();
@@ -87,12 +86,12 @@ public record CommonGround(
     ids.add("average_power_" + window.idPart());
   }
 
-  /** Id of the number that tells the time to add a distance from a state of charge on, %. */
+  /** Returns the id of the number for the time to add a distance from a state of charge, %. */
   public static String timeToAddId(WantedDistance distance, int fromSoc) {
     return "time_to_add_" + distance.idPart() + "_from_" + fromSoc;
   }
 
-  /** Id of the number that tells the time to add an energy from a state of charge on, %. */
+  /** Returns the id of the number for the time to add an energy from a state of charge, %. */
   public static String timeToAddId(int kilowattHours, int fromSoc) {
     return "time_to_add_" + kilowattHours + "_kwh_from_" + fromSoc;
   }

@@ -1,12 +1,12 @@
 package taperbook.result;
 
 /**
- * How much one source contributes to the uncertainty of a number: a line of its budget.
+ * Contribution of one source to the uncertainty of a number: a line of its budget.
  *
  * @param source the source
- * @param standardUncertainty standard uncertainty of the number with this source alone, in the
+ * @param standardUncertainty standard uncertainty of the number from this source alone, in the
  *     number's unit, not negative
- * @param share share of the sum of the squares of all sources, 0 to 1
+ * @param share share in the sum of squares of all sources, 0 to 1
  */
 public record Contribution(UncertaintySource source, double standardUncertainty, double share) {
   /** Checks the ranges. */

@@ -4,12 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * What was put right in a report after it had been published.
+ * A correction of a report after its publication.
  *
- * @param day when, as the front matter states it
- * @param since day of the version that it is held against
- * @param reason why, in the tester's words
- * @param moved the numbers that moved, in the report's order; may be empty
+ * @param day day of the correction, from the front matter
+ * @param since day of the version that it is compared with
+ * @param reason the tester's reason
+ * @param moved the numbers that changed, in report order; may be empty
  */
 public record Correction(LocalDate day, LocalDate since, String reason, List<MovedNumber> moved) {
   /** Columns of {@code corrections.csv}, in order. */
@@ -32,7 +32,6 @@ public record Correction(LocalDate day, LocalDate since, String reason, List<Mov
           "beyond the old interval",
           "causes");
 
-  /** Copies the list. */
   public Correction {
     moved = List.copyOf(moved);
   }

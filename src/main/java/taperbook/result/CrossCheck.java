@@ -8,10 +8,10 @@ import taperbook.quantity.Unit;
 import taperbook.session.RowRef;
 
 /**
- * The same quantity found in two ways, and whether the two agree.
+ * Comparison of two ways to determine the same quantity.
  *
  * @param id name of the check, such as {@code check_energy_counter}
- * @param title what is held against what, as a heading
+ * @param title heading that names both sides
  * @param unit unit of both sides, a base unit
  * @param outcome the two sides, or why the check cannot be made
  */
@@ -19,20 +19,20 @@ public record CrossCheck(String id, String title, Unit unit, CheckOutcome outcom
   /**
    * One side of a check.
    *
-   * @param label how this side was found
+   * @param label how this side was determined
    * @param estimate value and bounds
-   * @param rows rows it came from
+   * @param rows input rows
    */
   public record Side(String label, Estimate estimate, List<RowRef> rows) {
-    /** Sorts the rows and drops repeats. */
+    /** Sorts the rows and removes duplicates. */
     public Side {
       rows = rows.stream().sorted().distinct().toList();
     }
   }
 
-  /** What came of a check. */
+  /** The result of a check. */
   public sealed interface CheckOutcome {
-    /** Does one thing with a check that was made and another with one that was not. */
+    /** Applies one function to a completed check and another to an impossible one. */
     default <R> R fold(
         Function<? super Compared, ? extends R> compared,
         Function<? super NotPossible, ? extends R> notPossible) {
@@ -41,30 +41,30 @@ public record CrossCheck(String id, String title, Unit unit, CheckOutcome outcom
   }
 
   /**
-   * A check that was made.
+   * A completed check.
    *
    * @param first the side that the report uses
-   * @param second the side it is held against
-   * @param ratio what the true second over the true first may be: 1 where both are the same
-   *     quantity, else what losses between the two allow
+   * @param second the side it is compared with
+   * @param ratio possible ratios of the true second to the true first value: 1 if both are the same
+   *     quantity, otherwise the range that losses between the two allow
    */
   public record Compared(Side first, Side second, Interval ratio) implements CheckOutcome {
-    /** A check of two sides that are the same quantity. */
+    /** Creates a check whose two sides are the same quantity. */
     public Compared(Side first, Side second) {
       this(first, second, Interval.exactly(1));
     }
 
-    /** True if some true values in a possible ratio fit both sides. */
+    /** Returns true if some true values in a possible ratio fit both sides. */
     public boolean agrees() {
       return first.estimate().bounds().times(ratio).overlaps(second.estimate().bounds());
     }
 
-    /** Most that may be lost from the higher side to the lower one, as a share of the higher. */
-    public double mostLost() {
+    /** Returns the maximum loss from the higher side to the lower one, as a share of the higher. */
+    public double maxLoss() {
       return Math.max(1 - ratio.low(), 1 - 1 / ratio.high());
     }
 
-    /** First less second, with bounds. */
+    /** Returns the first side minus the second, with bounds. */
     public Estimate difference() {
       return first.estimate().minus(second.estimate());
     }
@@ -73,7 +73,7 @@ public record CrossCheck(String id, String title, Unit unit, CheckOutcome outcom
   /**
    * A check that cannot be made.
    *
-   * @param reason why, as a sentence without its full stop
+   * @param reason why, as a sentence without a full stop
    */
   public record NotPossible(String reason) implements CheckOutcome {}
 }

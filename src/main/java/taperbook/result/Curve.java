@@ -1,10 +1,10 @@
 package taperbook.result;
 
 /**
- * A curve to draw: points in order, a band that holds the truth, and which joins between
- * neighbouring points span a wide gap.
+ * A curve to draw: points in order, an uncertainty band, and a flag for each segment that spans a
+ * wide gap between readings.
  *
- * <p>A final class and not a record because it keeps arrays, which it copies in.
+ * <p>A final class and not a record because it contains arrays, which it copies.
  */
 public final class Curve {
   /** A curve without a point. */
@@ -20,19 +20,19 @@ public final class Curve {
   /**
    * Copies the points.
    *
-   * @param x abscissae, in the unit that the curve's place in {@link Curves} names
+   * @param x abscissas, in the unit that {@link Curves} documents
    * @param y ordinates
    * @param low lower edge of the band at each point
    * @param high upper edge of the band at each point
-   * @param wideGapAfter for each point, whether the join to the next spans a wide gap
+   * @param wideGapAfter for each point, whether the segment to the next spans a wide gap
    * @throws IllegalArgumentException if lengths differ
    */
   public Curve(double[] x, double[] y, double[] low, double[] high, boolean[] wideGapAfter) {
     this(wideGapAfter.clone(), x.clone(), y.clone(), low.clone(), high.clone());
   }
 
-  /** As the constructor, with arrays that nobody else has, so that they need not be copied. */
-  public static Curve taking(
+  /** As the constructor, but takes ownership of the arrays without copying them. */
+  public static Curve wrap(
       double[] x, double[] y, double[] low, double[] high, boolean[] wideGapAfter) {
     return new Curve(wideGapAfter, x, y, low, high);
   }
@@ -51,32 +51,34 @@ public final class Curve {
     this.wideGapAfter = wideGapAfter;
   }
 
-  /** Number of points, perhaps 0. */
+  /** Returns the number of points, possibly 0. */
   public int size() {
     return x.length;
   }
 
-  /** Abscissa of point {@code i}. */
+  /** Returns the abscissa of point {@code i}. */
   public double x(int i) {
     return x[i];
   }
 
-  /** Ordinate of point {@code i}. */
+  /** Returns the ordinate of point {@code i}. */
   public double y(int i) {
     return y[i];
   }
 
-  /** Lower edge of the band at point {@code i}. */
+  /** Returns the lower edge of the band at point {@code i}. */
   public double low(int i) {
     return low[i];
   }
 
-  /** Upper edge of the band at point {@code i}. */
+  /** Returns the upper edge of the band at point {@code i}. */
   public double high(int i) {
     return high[i];
   }
 
-  /** True if the join from point {@code i} to the next spans a wide gap between readings. */
+  /**
+   * Returns true if the segment from point {@code i} to the next spans a wide gap between readings.
+   */
   public boolean wideGapAfter(int i) {
     return wideGapAfter[i];
   }

@@ -10,64 +10,64 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
 /**
- * The range tests of one car, in the order in which they are named. The first decides which speed
- * and weather the report rests on; those that agree with it are averaged, and those in like weather
- * at other speeds make a range over speed if there are three speeds or more.
+ * The range tests of one car, in the order in which they are named. The first determines the speed
+ * and weather that the report is based on. Tests that agree with it are averaged, and tests in
+ * similar weather at other speeds form a range over speed if there are three speeds or more.
  *
- * @param named all of them; perhaps none
+ * @param named all range tests; may be empty
  */
 public record Drives(List<RangeTest> named) {
   /**
-   * Speeds that differ by no more are the same, km/h: at 110 km/h so much moves the consumption by
-   * some 4 %. Common practice, no source.
+   * Maximum difference of speeds that count as the same, km/h: at 110 km/h such a difference
+   * changes consumption by about 4 %. Common practice, no source.
    */
   public static final double SAME_SPEED = 3;
 
   /**
-   * Air temperatures that differ by no more are alike, °C: so much moves the density of the air by
-   * 2 %. Common practice, no source.
+   * Maximum difference of air temperatures that count as similar, °C: such a difference changes the
+   * density of air by 2 %. Common practice, no source.
    */
-  public static final double LIKE_TEMPERATURE = 5;
+  public static final double SIMILAR_TEMPERATURE = 5;
 
-  /** The limits as a tester writes them. */
+  /** The speed limit as text, in the unit that a tester uses. */
   public static final String SAME_SPEED_WORDS = "3 km/h";
 
-  public static final String LIKE_TEMPERATURE_WORDS = "5 Cel";
+  public static final String SIMILAR_TEMPERATURE_WORDS = "5 Cel";
 
-  /** Two speeds determine a line and cannot tell how well it fits. */
-  public static final int LEAST_SPEEDS = 3;
+  /**
+   * Minimum number of speeds for a range over speed: two determine a line but not how well it fits.
+   */
+  public static final int MIN_SPEEDS = 3;
 
-  /** Room for floating point. */
+  /** Tolerance for floating-point errors. */
   private static final double NOISE = 1e-9;
 
-  /** No drive. */
   public static final Drives NONE = new Drives(List.of());
 
   private static final Pattern RANGE_AT = Pattern.compile("range(_at_\\d+_(?:km_h|mph))");
 
-  /** Copies the list. */
   public Drives {
     named = List.copyOf(named);
   }
 
-  /** Those of a car among others. */
+  /** Selects the range tests of a car. */
   public static Drives of(String vehicle, List<RangeTest> rangeTests) {
     return new Drives(rangeTests.stream().filter(t -> t.vehicle().equals(vehicle)).toList());
   }
 
-  /** The drive that decides which speed and weather the report rests on. */
+  /** Returns the drive that determines the speed and weather that the report is based on. */
   public Optional<RangeTest> first() {
     return named.stream().findFirst();
   }
 
-  /** The first, and those at the same speed in like weather. */
+  /** Returns the first drive, and those at the same speed in similar weather. */
   public List<RangeTest> agreeing() {
     return inLikeWeather().stream()
         .filter(t -> t.equals(named.get(0)) || isNear(speed(t), speed(named.get(0)), SAME_SPEED))
         .toList();
   }
 
-  /** The first, and those at any known speed in like weather. */
+  /** Returns the first drive, and those at any known speed in similar weather. */
   public List<RangeTest> inLikeWeather() {
     return named.stream()
         .filter(t -> t.equals(named.get(0)) || (isLike(t) && speed(t).isPresent()))
@@ -75,7 +75,7 @@ public record Drives(List<RangeTest> named) {
   }
 
   private boolean isLike(RangeTest test) {
-    return isNear(temperature(test), temperature(named.get(0)), LIKE_TEMPERATURE);
+    return isNear(temperature(test), temperature(named.get(0)), SIMILAR_TEMPERATURE);
   }
 
   private static boolean isNear(Optional<Double> one, Optional<Double> other, double limit) {
@@ -88,7 +88,10 @@ public record Drives(List<RangeTest> named) {
     return test.facts().amount(RangeItem.AMBIENT_TEMPERATURE).map(Estimate::value);
   }
 
-  /** The speed that all drives state: what the drivers aimed at, or else the average. */
+  /**
+   * Returns the speed that all drives state: the target speed if all state it, otherwise the
+   * average.
+   */
   private Optional<Double> speed(RangeTest test) {
     boolean aimed =
         named.stream().allMatch(t -> t.facts().amount(RangeItem.TARGET_SPEED).isPresent());
@@ -96,7 +99,7 @@ public record Drives(List<RangeTest> named) {
     return test.facts().amount(item).map(Estimate::value);
   }
 
-  /** Number of different speeds that were driven in like weather. */
+  /** Returns the number of different speeds driven in similar weather. */
   public int speeds() {
     int count = 0;
     double last = Double.NEGATIVE_INFINITY;
@@ -110,7 +113,10 @@ public record Drives(List<RangeTest> named) {
     return count;
   }
 
-  /** What is behind {@code range} and {@code consumption} in ids of a speed, rising. */
+  /**
+   * Returns the suffixes of {@code range} and {@code consumption} in the ids of numbers at a speed,
+   * ascending.
+   */
   public static List<String> speedIds(Numbers numbers) {
     return numbers.all().stream()
         .filter(n -> n.estimate().isPresent())
@@ -119,33 +125,33 @@ public record Drives(List<RangeTest> named) {
         .toList();
   }
 
-  /** The speed of such an id in the unit of the report. */
+  /** Returns the speed in such an id, in the unit of the report. */
   public static int speedOf(String id) {
     return Integer.parseInt(id.split("_", -1)[2]);
   }
 
-  /** The end of the ids of a speed in km/h or mi/h. */
+  /** Returns the id suffix for a speed in km/h or mi/h. */
   public static String speedId(int speed, Unit unit) {
     return "_at_" + speed + (unit == Unit.MILE_PER_HOUR ? "_mph" : "_km_h");
   }
 
-  /** True if there is a range over speed. */
-  public boolean haveRangeOverSpeed() {
-    return speeds() >= LEAST_SPEEDS;
+  /** Returns true if there is a range over speed. */
+  public boolean hasRangeOverSpeed() {
+    return speeds() >= MIN_SPEEDS;
   }
 
   /**
-   * A drive that no number rests on.
+   * A drive that no number uses.
    *
    * @param test the drive
-   * @param item the item that keeps it out
+   * @param item the item that excludes it
    */
   public record Unused(RangeTest test, RangeItem item) {}
 
-  /** The drives that no number rests on, with the reason. */
+  /** Returns the drives that no number uses, with the reason. */
   public List<Unused> unused() {
     List<Unused> unused = new ArrayList<>();
-    List<RangeTest> used = haveRangeOverSpeed() ? inLikeWeather() : agreeing();
+    List<RangeTest> used = hasRangeOverSpeed() ? inLikeWeather() : agreeing();
     for (RangeTest test : named) {
       if (!used.contains(test)) {
         boolean weather = !isLike(test);

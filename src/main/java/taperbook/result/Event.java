@@ -8,15 +8,15 @@ import taperbook.session.Channel;
 import taperbook.session.RowRef;
 
 /**
- * Something that happened in a session, as its table of events lists it.
+ * An entry in a session's table of events.
  *
- * @param kind what it is
+ * @param kind the kind of event
  * @param channel the display that was not read; empty for all other kinds
- * @param start when it began, s since plugging in: somewhere between the ends
- * @param end when it ended, s since plugging in; the same as the start of a note
- * @param charge state of charge at its start, %, if that was read around it
- * @param note what the tester wrote beside it; perhaps empty
- * @param rows where it stands
+ * @param start bounds of its start, s since plugging in
+ * @param end bounds of its end, s since plugging in; the same as the start for a note
+ * @param charge state of charge at its start, %, if it was read around that time
+ * @param note the tester's note; may be empty
+ * @param rows input rows
  */
 public record Event(
     Kind kind,
@@ -34,17 +34,17 @@ public record Event(
     }
   }
 
-  /** What an event is. */
+  /** Kinds of events. */
   public enum Kind {
-    /** Charging stood still while the clock went on. */
+    /** Charging paused while the clock continued. */
     INTERRUPTION,
     /** A display was not read while others were. */
     NOT_READ,
-    /** The tester's note alone. */
+    /** Only a note by the tester. */
     NOTE
   }
 
-  /** How long it lasted, s: what its ends allow. */
+  /** Returns the bounds of the duration, s. */
   public Interval seconds() {
     return new Interval(Math.max(0, end.low() - start.high()), end.high() - start.low());
   }

@@ -3,16 +3,14 @@ package taperbook.result;
 import java.util.List;
 
 /**
- * A folder of {@code sessions/} that could not be taken into a library, since its files were
- * refused.
+ * A folder of {@code sessions/} that a library leaves out because its files have errors.
  *
  * @param name name of the folder
- * @param kind what it holds: {@code session} or {@code range test}
- * @param reasons what is wrong with it, a sentence each with file and line; not empty
- * @param more how many further reasons there are
+ * @param kind its content: {@code session} or {@code range test}
+ * @param reasons the errors, a sentence each with file and line; not empty
+ * @param more number of further errors
  */
 public record LeftOut(String name, String kind, List<String> reasons, int more) {
-  /** Copies the reasons. */
   public LeftOut {
     reasons = List.copyOf(reasons);
     if (reasons.isEmpty() || more < 0) {

@@ -13,12 +13,12 @@ import taperbook.plan.LibraryPlan;
 import taperbook.quantity.Estimate;
 
 /**
- * All that was measured for a library.
+ * All results for a library.
  *
- * @param plan what it should show
- * @param rows its sessions, by vehicle, then date, then name
- * @param leftOut what could not be taken in, by name
- * @param unusedDrives names of range tests of these vehicles that no number rests on
+ * @param plan the library's settings
+ * @param rows its sessions, sorted by vehicle, then date, then name
+ * @param leftOut folders that were left out, by name
+ * @param unusedDrives names of range tests of these vehicles that no number uses
  * @param byWindow vehicles ranked by the time for the window, for each group of conditions
  * @param byDay vehicles ranked by the time of a day's drive, likewise
  */
@@ -29,11 +29,11 @@ public record LibraryResult(
     List<String> unusedDrives,
     List<Ranking> byWindow,
     List<Ranking> byDay) {
-  /** A library with more sessions than these shows a selection of them. */
-  public static final int MOST_SHOWN = 500;
+  /** Maximum number of sessions that a library shows; a larger library shows a selection. */
+  public static final int MAX_SHOWN = 500;
 
-  /** Sessions of such a library that are shown on paper and with their curves. */
-  public static final int MOST_IN_DETAIL = 120;
+  /** Maximum number of sessions of such a library that are printed on paper and with curves. */
+  public static final int MAX_IN_DETAIL = 120;
 
   private static final Comparator<LibraryRow> ORDER =
       Comparator.comparing((LibraryRow r) -> r.about().vehicle())
@@ -49,44 +49,47 @@ public record LibraryResult(
     byDay = List.copyOf(byDay);
   }
 
-  /** The row of a session, if it has one. */
+  /** Returns the row of a session, if present. */
   public Optional<LibraryRow> row(String session) {
     return rows.stream().filter(r -> r.session().equals(session)).findFirst();
   }
 
-  /** True if there are too many sessions to show each of them. */
+  /** Returns true if there are too many sessions to show each of them. */
   public boolean isLarge() {
-    return rows.size() > MOST_SHOWN;
+    return rows.size() > MAX_SHOWN;
   }
 
-  /** The sessions to show in a table for screens: all, or of a large library a selection. */
+  /** Returns the sessions to show in a table on screen: all, or a selection for a large library. */
   public List<LibraryRow> shown() {
-    return selected(MOST_SHOWN);
-  }
-
-  /** The sessions to show on paper and with their curves: all, or of a large library fewer. */
-  public List<LibraryRow> inDetail() {
-    return isLarge() ? selected(MOST_IN_DETAIL) : rows;
+    return selected(MAX_SHOWN);
   }
 
   /**
-   * All rows or, if there are more than so many, the quickest by the time for the window; in the
-   * order of all rows.
+   * Returns the sessions to show on paper and with curves: all, or a smaller selection for a large
+   * library.
    */
-  private List<LibraryRow> selected(int most) {
-    return rows.size() <= most ? rows : quickest(rows, plan.windowTimeId(), most);
+  public List<LibraryRow> inDetail() {
+    return isLarge() ? selected(MAX_IN_DETAIL) : rows;
   }
 
   /**
-   * The quickest sessions of each vehicle, as many of one as of another as far as they go round,
-   * those of the quickest vehicles first; sessions without the time count as slowest.
+   * Returns all rows or, if there are more than the maximum, the quickest by the time for the
+   * window; in the order of all rows.
+   */
+  private List<LibraryRow> selected(int max) {
+    return rows.size() <= max ? rows : quickest(rows, plan.windowTimeId(), max);
+  }
+
+  /**
+   * Selects the quickest sessions of each vehicle, in rounds of one session per vehicle starting
+   * with the quickest vehicle; sessions without the time count as slowest.
    *
    * @param rows the sessions to choose from
-   * @param id the time to go by
-   * @param most how many at the most
-   * @return the sessions in their order
+   * @param id the number to sort by
+   * @param max maximum number of sessions
+   * @return the sessions in their original order
    */
-  public static List<LibraryRow> quickest(List<LibraryRow> rows, String id, int most) {
+  public static List<LibraryRow> quickest(List<LibraryRow> rows, String id, int max) {
     Map<String, List<LibraryRow>> quickest = new LinkedHashMap<>();
     rows.stream()
         .sorted(
@@ -96,9 +99,9 @@ public record LibraryResult(
             row ->
                 quickest.computeIfAbsent(row.about().vehicle(), v -> new ArrayList<>()).add(row));
     Set<LibraryRow> selected = Collections.newSetFromMap(new IdentityHashMap<>());
-    for (int rank = 0; selected.size() < Math.min(most, rows.size()); rank++) {
+    for (int rank = 0; selected.size() < Math.min(max, rows.size()); rank++) {
       for (List<LibraryRow> ofVehicle : quickest.values()) {
-        if (rank < ofVehicle.size() && selected.size() < most) {
+        if (rank < ofVehicle.size() && selected.size() < max) {
           selected.add(ofVehicle.get(rank));
         }
       }

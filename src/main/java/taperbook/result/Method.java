@@ -37,7 +37,7 @@ import java.util.Map;
 import java.util.Set;
 import taperbook.session.Input;
 
-/** How numbers are computed: the definition that the methods section prints. */
+/** Computation methods of numbers, with the definitions that the methods section prints. */
 public enum Method {
   /** First or last reading. */
   END_READING(
@@ -72,7 +72,7 @@ public enum Method {
           + " reading before.",
       "t = t[i] or q(t[i]), with the least i that has P[i] = max(P[1], ..., P[n])",
       List.of(TIME_FROM_PLUGGING_IN, DISPLAY_STEP)),
-  /** Longest unbroken time near the peak. */
+  /** Longest continuous time near the peak. */
   HOLD(
       "How long the peak is held",
       "The longest unbroken time at which the power stays within the larger of the display's step and"
@@ -95,7 +95,7 @@ public enum Method {
           + " that begins with the session begins at its start.",
       "t(B) - t(A)",
       List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
-  /** Times less what stood still in between. */
+  /** A time minus interruptions. */
   INTERRUPTIONS(
       "Interruptions",
       "An interruption begins somewhere between the last row with power and the first one without, and"
@@ -132,7 +132,7 @@ public enum Method {
           + " take more minutes.",
       "1 / (B - A) * integral of P dq from q = A to q = B",
       List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
-  /** Energy for each per cent. */
+  /** Energy per per cent. */
   ENERGY_SHARE(
       "Energy per per cent",
       "Energy added divided by the true charge gained from the first reading to the last; a hundredfold"
@@ -181,7 +181,7 @@ public enum Method {
       "full = a + b * odometer / 10000, half an interval of b = max(1.96, t * sqrt(chi^2 / (n - 2))) *"
           + " u(b)",
       List.of(INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
-  /** A stop of a day against the first. */
+  /** A stop of a day relative to the first. */
   STOP_RATIO(
       "A later stop against the first of a day",
       "Mean power of a later stop over that of the first, both means over the states of charge that"
@@ -200,14 +200,14 @@ public enum Method {
           + " car.",
       "loss = S - E, efficiency = 100 * E / S, with S = S(t2) - S(t1) and E = " + "E(t2) - E(t1)",
       List.of(COUNTER_FROM_ZERO, DISPLAY_STEP, RATE_WITHIN_NEIGHBOURS, SAME_STRETCH)),
-  /** Energy out of each per cent against energy into it. */
+  /** Energy delivered per per cent relative to energy charged per per cent. */
   DRIVE_SHARE(
       "Energy out of a per cent against energy into it",
       "Energy used in the range test for each per cent of charge, over the energy that each per"
           + " cent took while charging, by the line through all readings.",
       "100 * energy used / (start soc - end soc) / b, with the slope b of E = a + b * q",
       List.of(DISPLAY_STEP, INDEPENDENT_ROUNDING, SAME_ENERGY_EACH_PERCENT)),
-  /** The current that a plateau follows. */
+  /** Current of a plateau. */
   CURRENT_PLATEAU(
       "Current limit of a plateau",
       "The mean of the current readings over the longest hold of the power, if the current is flat"
@@ -221,7 +221,7 @@ public enum Method {
       "Energy used in the range test divided by the distance driven.",
       "c = 1000 * energy used / (distance * correction)",
       List.of(DISPLAY_STEP, DISTANCE_AS_READ)),
-  /** Consumption taken from the display. */
+  /** Displayed consumption. */
   CONSUMPTION_DISPLAYED(
       "Consumption as displayed",
       "The car's own figure for the drive, since the energy used is not known.",
@@ -263,13 +263,13 @@ public enum Method {
           + " quadrature. Nothing is stated outside the speeds that were driven.",
       "c = a + b * d / d[1] * v^2, R(v) = 100 / (a + b * v^2) with the charge for each kilometre",
       List.of(DISPLAY_STEP, SOC_SHARE_OF_RANGE, DISTANCE_AS_READ)),
-  /** Share of charge that a distance needs. */
+  /** State of charge that a distance needs. */
   SOC_SHARE(
       "State of charge for a distance",
       "The distance as a share of the driven range of a full battery.",
       "share = 100 * D / R, or the other way round D = (v - q[1]) / 100 * R",
       List.of(SOC_SHARE_OF_RANGE, SAME_DRIVE_AGAIN)),
-  /** Time until the share of charge for a distance is added. */
+  /** Time until the state of charge for a distance is added. */
   TIME_TO_ADD_BY_SHARE(
       "Time to add a distance, driven basis",
       "Time from the first reading of state of charge until the true gain reaches the share of the"
@@ -282,7 +282,7 @@ public enum Method {
           READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN)),
-  /** Distance gained after a time: the inverse of the time to add it. */
+  /** Distance gained after a time: the inverse of the time to add a distance. */
   DISTANCE_AFTER(
       "Distance after a time",
       "The true gain of charge since the first reading of state of charge, as a share of the range:"
@@ -295,13 +295,13 @@ public enum Method {
           READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN)),
-  /** True charge after a time. */
+  /** True state of charge after a time. */
   SOC_AFTER(
       "State of charge after a time",
       "The true state of charge so long after its first reading.",
       "q(t[1] + T), less what the display counts above the true charge",
       List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
-  /** Distance of a window over its time. */
+  /** Distance gained in a window over its time. */
   CHARGING_SPEED(
       "Speed of charging",
       "The distance that the charge gained over a window drives, over the time of the window.",
@@ -313,7 +313,7 @@ public enum Method {
           READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN)),
-  /** Times of the door. */
+  /** Door-to-door times. */
   DOOR_TO_DOOR(
       "Door to door",
       "Times between arriving, plugging in, first power, unplugging and leaving, as stated. First"
@@ -337,19 +337,19 @@ public enum Method {
           READING_HABIT,
           SAME_DRIVE_AGAIN,
           NO_LOSSES)),
-  /** Time until the rated share for a distance is added. */
+  /** Time until the share of the rated range for a distance is added. */
   TIME_TO_ADD_RATED(
       "Time to add a distance, rated basis",
       "As on the driven basis, with the range that the maker states in place of the driven one.",
       "t - t[1] with q(t) - q(t[1]) = 100 * D / R with the rated range R",
       List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT, RATED_RANGE_HOLDS)),
-  /** Reading between two rows. */
+  /** Interpolation between two rows. */
   INTERPOLATION(
       "Reading at a state of charge",
       "Energy or power of the course at the time that the display first shows the state of charge.",
       "x(t(v))",
       List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
-  /** A line of straight segments fitted to power over state of charge. */
+  /** A piecewise-linear fit of power over state of charge. */
   SEGMENTED_FIT(
       "Segments of the charging curve",
       "A line of straight segments, fitted to power over state of charge by least"
@@ -369,7 +369,7 @@ public enum Method {
       "P(q) = P0 + s[1] * (q - q0) + sum of (s[k] - s[k-1]) * max(0, q - b[k]) + sum of h[k] where"
           + " q > b[k]",
       List.of(DISPLAY_STEP, STRAIGHT_SEGMENTS)),
-  /** Where the power stays below a share of the peak. */
+  /** Where the power drops below a share of the peak for the last time. */
   LAST_FALL(
       "Where the power falls for good",
       "The true state of charge at the last time that the power falls below the share of the highest"
@@ -385,7 +385,7 @@ public enum Method {
           + " of power.",
       "100 * (seconds with P(t) >= v) / (t[n] - t[1])",
       List.of(TIME_FROM_PLUGGING_IN, DISPLAY_STEP, POWER_WITHIN_READINGS)),
-  /** Time to charge from one state of charge on until a distance is bought. */
+  /** Time to charge from a state of charge until a distance is added. */
   PLUG_IN(
       "Minutes for a distance, by where one plugs in",
       "Time that the session took from one state of charge until the gain reached the share of the"
@@ -399,7 +399,7 @@ public enum Method {
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN,
           CURVE_BY_SOC)),
-  /** The same without the climb at the start of the session. */
+  /** The same without the ramp at the start of the session. */
   PLUG_IN_WARM(
       "Minutes for a distance, battery warm already",
       "As above, with the climb at the start of the session taken out: below its end w the pace of"
@@ -452,7 +452,7 @@ public enum Method {
           SOC_SHARE_OF_RANGE,
           CURVE_BY_SOC,
           TRIP_AS_TESTED)),
-  /** Distance bought for each minute. */
+  /** Distance added per minute. */
   ROAD_PER_MINUTE(
       "Distance for each minute",
       "The driven range of 10 % over the time that 10 % took, for the stretch that is fastest and"
@@ -467,7 +467,7 @@ public enum Method {
           READING_HABIT,
           SOC_SHARE_OF_RANGE,
           SAME_DRIVE_AGAIN)),
-  /** What it cost. */
+  /** Cost of charging. */
   COST(
       "Cost",
       "Energy times its price, time times its price, and the fee. Energy is what the station"
@@ -496,7 +496,7 @@ public enum Method {
           STEADY_DRIVE,
           DRIVE_EFFICIENCY,
           DRY_AIR)),
-  /** Out and back. */
+  /** Mean of both directions of a drive. */
   TWO_WAY_MEAN(
       "Two-way consumption",
       "Consumption of all legs called out and of all called back, and the mean of the two, so that"
@@ -519,21 +519,21 @@ public enum Method {
           + " writes to give or take.",
       "P / E",
       List.of(DISPLAY_STEP, STATED_ENERGY)),
-  /** Time to add a distance from a given state of charge on. */
+  /** Time to add a distance from a given state of charge. */
   TIME_TO_ADD_FROM(
       "Time to add a distance from a state of charge on",
       "Time from first reaching a state of charge A, the same for all sessions of the report, until"
           + " the gain above it reaches the share of the range that the distance is.",
       "t(A + 100 * D / R) - t(A), with the driven or the rated range R",
       List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT, SOC_SHARE_OF_RANGE)),
-  /** Time to add an energy from a given state of charge on. */
+  /** Time to add an energy from a given state of charge. */
   TIME_TO_ADD_ENERGY(
       "Time to add an energy from a state of charge on",
       "Time from first reaching a state of charge A, the same for all sessions of the report, until"
           + " the energy added since reaches the value.",
       "t - t(A) with E(t) - E(t(A)) = the energy",
       List.of(DISPLAY_STEP, ONE_COURSE, POWER_WALK, READING_HABIT)),
-  /** What two sessions both went through. */
+  /** Range of state of charge that two sessions share. */
   SHARED_WINDOW(
       "States of charge that two sessions share",
       "From the higher of the two at which power and state of charge were first read together, to"
@@ -584,7 +584,7 @@ public enum Method {
           SESSIONS_INDEPENDENT,
           RUN_FACTOR,
           DISPLAY_CALIBRATION_LEFT_OUT)),
-  /** A number of one session less that of another. */
+  /** Difference of the same number of two sessions. */
   DIFFERENCE(
       "Difference",
       "The number of the reported session less that of the other. The interval adds the squares of"
@@ -622,7 +622,7 @@ public enum Method {
           + " chi-square distribution.",
       "s = root(sum of (x_i - m)^2 / (n - 1))",
       List.of(RUNS_ALIKE)),
-  /** Standard deviation between runs beyond their readings. */
+  /** Standard deviation between runs in excess of reading uncertainty. */
   RUN_TO_RUN(
       "Spread beyond the readings",
       "What of the spread between runs the errors of reading do not explain; 0 where they explain"
@@ -636,7 +636,7 @@ public enum Method {
           + " in 95 % of cases.",
       "m, give or take t(n - 1) * s * root(1 + 1 / n)",
       List.of(RUNS_ALIKE)),
-  /** A cold run over a warm one. */
+  /** Ratio of a cold run to a warm one. */
   SEASON_RATIO(
       "Cold over warm",
       "A number of the cold run over that of the warm one. Relative variances add (JCGM 100:2008,"
@@ -686,9 +686,9 @@ public enum Method {
           INTERRUPTIONS);
 
   /**
-   * Methods that give other numbers than they once did, with their version now. All others are at
-   * version 1. A change of how a number is computed goes here, so that {@code verify} can name it
-   * when it meets a report of an earlier program.
+   * Versions of methods whose results have changed; all others are at version 1. Add every change
+   * of a computation here, so that {@code verify} can name it for a report of an earlier program
+   * version.
    */
   private static final Map<Method, Integer> REVISED = Map.of();
 
@@ -704,7 +704,7 @@ public enum Method {
     this.assumptions = assumptions;
   }
 
-  /** What the method needs beside what the number itself rests on. */
+  /** Returns the inputs that the method needs in addition to those of the number itself. */
   Set<Input> inputs() {
     EnumSet<Input> inputs = EnumSet.noneOf(Input.class);
     if (WITH_ENERGY.contains(this)) {
@@ -716,35 +716,39 @@ public enum Method {
     return inputs;
   }
 
-  /** Its name in files, such as {@code highest_reading}. */
+  /** Returns the id used in files, such as {@code highest_reading}. */
   public String id() {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Its version, from 1: a higher one may give other numbers of the same readings. */
+  /**
+   * Returns the version, from 1. Different versions may give different numbers for the same
+   * readings.
+   */
   public int version() {
     return REVISED.getOrDefault(this, 1);
   }
 
-  /** The method as a heading. */
+  /** Returns the method's heading. */
   public String title() {
     return title;
   }
 
-  /** The definition in full sentences. */
+  /** Returns the definition in full sentences. */
   public String definition() {
     return definition;
   }
 
   /**
-   * The formula in ASCII: readings x[1] to x[n], state of charge q in %, time t in s, power P in
-   * kW, energy E in kWh; a name with a time in brackets is the value of a course then.
+   * Returns the formula in ASCII: readings x[1] to x[n], state of charge q in %, time t in s, power
+   * P in kW, energy E in kWh; a name followed by a time in brackets is the value of a curve at that
+   * time.
    */
   public String formula() {
     return formula;
   }
 
-  /** What the method takes for granted. */
+  /** Returns the assumptions of the method. */
   public List<Assumption> assumptions() {
     return assumptions;
   }

@@ -10,15 +10,15 @@ import taperbook.session.Caveat;
 import taperbook.session.Input;
 
 /**
- * Definition of a number: everything that is known of it before it is measured. What shows or
- * selects numbers goes by their definitions.
+ * Definition of a number: all properties that are known before it is measured. Code that displays
+ * or selects numbers uses their definitions.
  *
  * @param id its name, stable and documented, such as {@code time_to_soc_80}
- * @param label the number in words, such as {@code Time from plugging in to 80 %}
+ * @param label description of the number, such as {@code Time from plugging in to 80 %}
  * @param unit unit of the outcome, a base unit
  * @param method how it is computed
- * @param basis what it rests on
- * @param inputs what it is computed from; those of the method are added
+ * @param basis the basis of its distances
+ * @param inputs the data it is computed from; those of the method are added
  * @param roles where it is shown
  */
 public record Metric(
@@ -46,39 +46,39 @@ public record Metric(
     }
   }
 
-  /** A number that is shown in the list of all numbers only. */
+  /** Creates the definition of a number that is shown only in the list of all numbers. */
   public Metric(String id, String label, Unit unit, Method method, Basis basis, Set<Input> inputs) {
     this(id, label, unit, method, basis, inputs, Set.of());
   }
 
-  /** Id of the number that leaves out interruptions of charging, by that of the one with them. */
+  /** Returns the id of the variant of a number that excludes interruptions. */
   public static String withoutInterruptions(String id) {
     return id + "_without_interruptions";
   }
 
-  /** A number that rests on the session's readings. */
+  /** Creates the definition of a number that is based on the session's readings. */
   public static Metric charging(String id, String label, Unit unit, Method method) {
     return new Metric(id, label, unit, method, Basis.READINGS, Input.CHARGING);
   }
 
-  /** True if a caveat concerns one of the number's inputs. */
+  /** Returns true if a caveat applies to one of the number's inputs. */
   public boolean isConcernedBy(Caveat caveat) {
     return !Collections.disjoint(inputs, caveat.kind().concerned());
   }
 
-  /** The same number shown in one more place. */
+  /** Returns the same definition with one more role. */
   public Metric in(Role role) {
     EnumSet<Role> all = EnumSet.of(role);
     all.addAll(roles);
     return new Metric(id, label, unit, method, basis, inputs, all);
   }
 
-  /** The same number under another label. */
+  /** Returns the same definition with another label. */
   public Metric labelled(String otherLabel) {
     return new Metric(id, otherLabel, unit, method, basis, inputs, roles);
   }
 
-  /** The same number by another method. */
+  /** Returns the same definition with another method. */
   public Metric with(Method otherMethod) {
     return new Metric(id, label, unit, otherMethod, basis, inputs, roles);
   }

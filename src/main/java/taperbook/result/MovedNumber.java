@@ -6,16 +6,16 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 
 /**
- * A number that is no longer what it was when the report was published.
+ * A number that has changed since the report was published.
  *
  * @param id its id
  * @param session the session it is about
- * @param against the session that one is held against; empty if there is none
- * @param label the number in words
+ * @param against the session that one is compared with; empty if there is none
+ * @param label description of the number
  * @param unit its unit, a base unit
- * @param before what it was; empty if it was withheld or did not exist
- * @param after what it is; empty if it is withheld or no longer exists
- * @param causes the changes of the input that moved it, each in words
+ * @param before the published value; empty if it was withheld or did not exist
+ * @param after the current value; empty if it is withheld or no longer exists
+ * @param causes descriptions of the input changes that moved it
  */
 public record MovedNumber(
     String id,
@@ -26,25 +26,22 @@ public record MovedNumber(
     Optional<Estimate> before,
     Optional<Estimate> after,
     List<String> causes) {
-  /** Copies the causes. */
   public MovedNumber {
     causes = List.copyOf(causes);
   }
 
-  /** The same number with causes. */
-  public MovedNumber because(List<String> named) {
+  /** Returns the same number with causes. */
+  public MovedNumber withCauses(List<String> named) {
     return new MovedNumber(id, session, against, label, unit, before, after, named);
   }
 
-  /** True for a number of a trip, whose times are planned in whole minutes. */
-  public boolean ofTrip() {
+  /** Returns true for a number of a trip, whose times are planned in whole minutes. */
+  public boolean isOfTrip() {
     return id.startsWith("trip_");
   }
 
-  /**
-   * True if the new value lies outside the interval that was printed, or one of both is missing.
-   */
-  public boolean beyond() {
+  /** Returns true if the new value lies outside the printed interval, or if either is missing. */
+  public boolean isOutsideInterval() {
     return before.isEmpty()
         || after.isEmpty()
         || !before.get().bounds().contains(after.get().value());

@@ -8,14 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import taperbook.quantity.Estimate;
 
-/** The numbers of one session by id, in the order they were measured. */
+/** The numbers of one session by id, in measurement order. */
 public final class Numbers {
   private static final int HEADLINE_DISTANCES = 3;
 
   private final Map<String, ReportNumber> byId;
 
   /**
-   * Keeps the numbers in order.
+   * Creates the list of numbers.
    *
    * @throws IllegalArgumentException if two have the same id
    */
@@ -34,8 +34,8 @@ public final class Numbers {
     return new ArrayList<>(byId.values());
   }
 
-  /** These numbers and then more. */
-  public Numbers and(Numbers more) {
+  /** Returns these numbers followed by more. */
+  public Numbers plus(Numbers more) {
     List<ReportNumber> all = all();
     all.addAll(more.all());
     return new Numbers(all);
@@ -46,19 +46,19 @@ public final class Numbers {
     return Set.copyOf(byId.keySet());
   }
 
-  /** Returns the numbers that are shown in a place, in order. */
+  /** Returns the numbers with a role, in order. */
   public List<ReportNumber> with(Role role) {
     return byId.values().stream().filter(n -> n.metric().roles().contains(role)).toList();
   }
 
-  /** Returns the numbers that are shown in one of some places, place by place. */
+  /** Returns the numbers with one of several roles, grouped by role. */
   public List<ReportNumber> with(List<Role> roles) {
     return roles.stream().flatMap(role -> with(role).stream()).toList();
   }
 
   /**
-   * Returns the numbers at the top of a report: what minutes buy for at most three distances, then
-   * the rest.
+   * Returns the numbers at the top of a report: distance per charging time for at most three
+   * distances, then the rest.
    */
   public List<ReportNumber> headline() {
     List<ReportNumber> headline = new ArrayList<>(with(Role.MINUTES));
@@ -67,13 +67,13 @@ public final class Numbers {
     return headline;
   }
 
-  /** The number with this id, if there is one. */
+  /** Returns the number with this id, if present. */
   public Optional<ReportNumber> find(String id) {
     return Optional.ofNullable(byId.get(id));
   }
 
   /**
-   * The number with this id.
+   * Returns the number with this id.
    *
    * @throws IllegalArgumentException if there is none
    */
@@ -81,7 +81,7 @@ public final class Numbers {
     return find(id).orElseThrow(() -> new IllegalArgumentException("no number is called " + id));
   }
 
-  /** The value with its interval, if the number exists and was not withheld. */
+  /** Returns the value with its interval, if the number exists and was not withheld. */
   public Optional<Estimate> estimate(String id) {
     return find(id).flatMap(ReportNumber::estimate);
   }

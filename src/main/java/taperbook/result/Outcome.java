@@ -5,24 +5,24 @@ import java.util.Optional;
 import java.util.function.Function;
 import taperbook.quantity.Estimate;
 
-/** What came of measuring: a value with its interval, or a reason why there is none. */
+/** The result of a measurement: a value with its interval, or the reason why there is none. */
 public sealed interface Outcome {
   /**
    * A measured value.
    *
    * @param estimate the value and its interval, in the number's unit
-   * @param coverage the share of cases in which the interval is meant to hold the truth: 1 for
-   *     bounds that hold whenever the stated assumptions do
-   * @param budget what contributes to the interval, the largest first; empty for bounds
+   * @param coverage nominal coverage probability of the interval: 1 for bounds that hold whenever
+   *     the stated assumptions hold
+   * @param budget contributions to the interval, largest first; empty for bounds
    */
   record Measured(Estimate estimate, double coverage, List<Contribution> budget)
       implements Outcome {
-    /** A value with bounds and without a budget. */
+    /** Creates a value with bounds and without a budget. */
     public Measured(Estimate estimate, double coverage) {
       this(estimate, coverage, List.of());
     }
 
-    /** Checks that the coverage is a share above zero. */
+    /** Checks that the coverage is in (0, 1]. */
     public Measured {
       budget = List.copyOf(budget);
       if (!(coverage > 0 && coverage <= 1)) {
@@ -34,7 +34,7 @@ public sealed interface Outcome {
   /**
    * No value.
    *
-   * @param reason why, as a sentence without its full stop
+   * @param reason why, as a sentence without a full stop
    */
   record Withheld(String reason) implements Outcome {
     /** Checks that there is a reason. */
@@ -45,17 +45,17 @@ public sealed interface Outcome {
     }
   }
 
-  /** The value with its interval, if there is one. */
+  /** Returns the value with its interval, if present. */
   default Optional<Estimate> estimateIfMeasured() {
     return fold(m -> Optional.of(m.estimate()), w -> Optional.empty());
   }
 
-  /** The reason why there is no value, if there is none. */
+  /** Returns the reason why there is no value, if there is none. */
   default Optional<String> reasonIfWithheld() {
     return fold(m -> Optional.empty(), w -> Optional.of(w.reason()));
   }
 
-  /** Does one thing with a value and another without. */
+  /** Applies one function to a measured value and another to a withheld one. */
   default <R> R fold(
       Function<? super Measured, ? extends R> measured,
       Function<? super Withheld, ? extends R> withheld) {

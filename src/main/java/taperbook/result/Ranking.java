@@ -4,16 +4,16 @@ import java.util.List;
 import taperbook.quantity.Estimate;
 
 /**
- * Vehicles whose sessions had conditions alike, ranked by one number.
+ * Vehicles whose sessions had similar conditions, ranked by one number.
  *
- * @param conditions what they have alike, in words
+ * @param conditions description of the common conditions
  * @param relativeRunSpread standard deviation between runs of a vehicle, as a share; 0 if not known
- * @param runDegrees from how many runs it is known, less the vehicles they are of; 0 if not so
+ * @param runDegrees degrees of freedom of the spread: number of runs minus number of vehicles; 0 if
+ *     not known
  * @param places the vehicles, quickest first
  */
 public record Ranking(
     String conditions, double relativeRunSpread, int runDegrees, List<Place> places) {
-  /** Copies the places. */
   public Ranking {
     places = List.copyOf(places);
   }
@@ -22,11 +22,11 @@ public record Ranking(
    * A vehicle's place.
    *
    * @param vehicle the vehicle
-   * @param sessions how many of its sessions the mean is of
-   * @param middle the session whose number is the middle one, the lower of two
+   * @param sessions number of its sessions in the mean
+   * @param middle the session with the median number, the lower of two
    * @param mean mean of its sessions with a 95 % interval
-   * @param from best rank that it can have, from 1
-   * @param to worst rank that it can have
+   * @param from best possible rank, from 1
+   * @param to worst possible rank
    */
   public record Place(
       String vehicle, int sessions, LibraryRow middle, Estimate mean, int from, int to) {}

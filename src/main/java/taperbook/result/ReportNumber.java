@@ -10,15 +10,14 @@ import taperbook.session.Caveat;
 import taperbook.session.Origin;
 
 /**
- * One number of a report, the only form in which a number reaches a reader.
+ * One number of a report. Numbers reach a reader only in this form.
  *
  * @param metric its definition
  * @param outcome value and interval, or the reason why there is none
  * @param origin session and rows
- * @param caveats what a reader must know
+ * @param caveats limitations that a reader needs to know
  */
 public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<Caveat> caveats) {
-  /** Copies the caveats. */
   public ReportNumber {
     caveats = List.copyOf(caveats);
   }
@@ -28,7 +27,7 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
     return metric.id();
   }
 
-  /** Returns the number in words. */
+  /** Returns the description of the number. */
   public String label() {
     return metric.label();
   }
@@ -43,63 +42,64 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
     return metric.method();
   }
 
-  /** The value with its interval, if there is one. */
+  /** Returns the value with its interval, if present. */
   public Optional<Estimate> estimate() {
     return outcome.estimateIfMeasured();
   }
 
-  /** The same number with one more caveat. */
+  /** Returns the same number with one more caveat. */
   public ReportNumber with(Caveat caveat) {
     List<Caveat> all = new ArrayList<>(caveats);
     all.add(caveat);
     return new ReportNumber(metric, outcome, origin, all);
   }
 
-  /** What a reader must know, in sentences. */
+  /** Returns the caveats as sentences. */
   public List<String> cautions() {
     return caveats.stream().map(Caveat::sentence).toList();
   }
 
-  /** The reason why there is no value, if there is none. */
+  /** Returns the reason why there is no value, if there is none. */
   public Optional<String> withheld() {
     return outcome.reasonIfWithheld();
   }
 
   /**
-   * True if this number and another, both measured, differ by more than the uncertainty of their
-   * difference: the root of the sum of squares of the two sides that face each other where both are
-   * coverage intervals, their sum where one of them is bounds.
+   * Returns true if this number and another, both measured, differ by more than the uncertainty of
+   * their difference. That uncertainty is the root of the sum of squares of the two facing
+   * half-intervals if both are coverage intervals, and their sum if either is a bound.
    *
    * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1.2, for independent
    *     quantities</a>
    */
-  public boolean surelyDiffers(ReportNumber other) {
-    return surelyDiffers(other, 0);
+  public boolean differsSignificantly(ReportNumber other) {
+    return differsSignificantly(other, 0);
   }
 
   /**
-   * As {@link #surelyDiffers(ReportNumber)}, where the difference has a further part.
+   * As {@link #differsSignificantly(ReportNumber)}, with an additional contribution to the
+   * difference.
    *
-   * @param beyond half the 95 % interval of what the numbers' own intervals leave out, such as the
-   *     spread between runs; independent of them
+   * @param additional half the 95 % interval of effects that the numbers' own intervals leave out,
+   *     such as the spread between runs; independent of them
    */
-  public boolean surelyDiffers(ReportNumber other, double beyond) {
-    return minus(other, beyond)
+  public boolean differsSignificantly(ReportNumber other, double additional) {
+    return minus(other, additional)
         .filter(o -> !o.estimateIfMeasured().orElseThrow().bounds().contains(0))
         .isPresent();
   }
 
   /**
-   * This number less another of the same unit; empty if either was withheld. To either side the
-   * interval reaches as far as the root of the sum of squares of the two sides that face each other
-   * where both are coverage intervals, and as their sum where one of them is bounds.
+   * Returns this number minus another of the same unit; empty if either was withheld. On each side,
+   * the interval is the root of the sum of squares of the two facing half-intervals if both are
+   * coverage intervals, and their sum if either is a bound.
    *
-   * @param beyond half the 95 % interval of what the numbers' own intervals leave out, such as the
-   *     spread between runs; independent of them
+   * @param additional half the 95 % interval of effects that the numbers' own intervals leave out,
+   *     such as the spread between runs; independent of them
    * @see <a href="https://doi.org/10.59161/JCGM100-2008E">JCGM 100:2008, 5.1.2, for independent
    *     quantities</a>
    */
-  public Optional<Outcome> minus(ReportNumber other, double beyond) {
+  public Optional<Outcome> minus(ReportNumber other, double additional) {
     Optional<Estimate> mine = estimate();
     Optional<Estimate> theirs = other.estimate();
     if (mine.isEmpty() || theirs.isEmpty()) {
@@ -108,15 +108,17 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
     Estimate a = mine.get();
     Estimate b = theirs.get();
     double value = a.value() - b.value();
-    double low = reach(a.value() - a.bounds().low(), b.bounds().high() - b.value(), other, beyond);
-    double high = reach(a.bounds().high() - a.value(), b.value() - b.bounds().low(), other, beyond);
+    double low =
+        reach(a.value() - a.bounds().low(), b.bounds().high() - b.value(), other, additional);
+    double high =
+        reach(a.bounds().high() - a.value(), b.value() - b.bounds().low(), other, additional);
     Estimate difference = new Estimate(value, new Interval(value - low, value + high));
     return Optional.of(new Outcome.Measured(difference, Math.min(coverage(), other.coverage())));
   }
 
-  private double reach(double mine, double theirs, ReportNumber other, double beyond) {
+  private double reach(double mine, double theirs, ReportNumber other, double additional) {
     boolean covered = coverage() < 1 && other.coverage() < 1;
-    return Math.hypot(covered ? Math.hypot(mine, theirs) : mine + theirs, beyond);
+    return Math.hypot(covered ? Math.hypot(mine, theirs) : mine + theirs, additional);
   }
 
   private double coverage() {

@@ -13,16 +13,17 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Origin;
 
 /**
- * All that was measured for one report.
+ * All results for one report.
  *
- * @param plan what the report should show
- * @param main the session reported
- * @param compared the sessions it is held against, in order
- * @param common what all of them went through
- * @param pairs the reported session's curve against each compared one's, in the same order
- * @param runs repeats of the reported session, and how far runs differ
- * @param unlike conditions in which the sessions are known to differ, so that nothing of their
- *     charging is called the best
+ * @param plan the report's settings
+ * @param main the reported session
+ * @param compared the sessions it is compared with, in order
+ * @param common the ranges that all of them cover
+ * @param pairs the reported session's curve compared with that of each other session, in the same
+ *     order
+ * @param runs repeats of the reported session, and the spread between runs
+ * @param unlike conditions in which the sessions are known to differ, so that no charging result is
+ *     marked as best
  */
 public record ReportResult(
     ReportPlan plan,
@@ -32,14 +33,13 @@ public record ReportResult(
     List<PairResult> pairs,
     Runs runs,
     List<ConditionItem> unlike) {
-  /** Copies the lists. */
   public ReportResult {
     compared = List.copyOf(compared);
     pairs = List.copyOf(pairs);
     unlike = List.copyOf(unlike);
   }
 
-  /** The result of a report on single runs under like conditions. */
+  /** Creates the result of a report on single runs under similar conditions. */
   public ReportResult(
       ReportPlan plan,
       SessionResult main,
@@ -49,12 +49,12 @@ public record ReportResult(
     this(plan, main, compared, common, pairs, Runs.SINGLE, List.of());
   }
 
-  /** The result of a report whose sessions were not held against each other. */
+  /** Creates the result of a report without comparisons. */
   public ReportResult(ReportPlan plan, SessionResult main, List<SessionResult> compared) {
     this(plan, main, compared, CommonGround.NONE, List.of());
   }
 
-  /** The reported session and then the compared ones. */
+  /** Returns the reported session followed by the compared ones. */
   public List<SessionResult> sessions() {
     List<SessionResult> all = new ArrayList<>();
     all.add(main);
@@ -62,7 +62,7 @@ public record ReportResult(
     return all;
   }
 
-  /** All numbers of the report: those of each session, of each pair, and of each repeat. */
+  /** Returns all numbers of the report: those of each session, of each pair, and of each repeat. */
   public List<Numbers> numbers() {
     return Stream.of(
             sessions().stream().map(SessionResult::numbers),
@@ -73,10 +73,10 @@ public record ReportResult(
   }
 
   /**
-   * A number of the report.
+   * Finds a number of the report.
    *
    * @param id its id
-   * @param session name of the session; for a number of a pair, that of the session compared, or
+   * @param session name of the session; for a number of a pair, that of the compared session, or
    *     that of the reported one if there is only one pair
    */
   public Optional<ReportNumber> find(String id, String session) {
@@ -85,7 +85,7 @@ public record ReportResult(
         .or(() -> ofPair(session).flatMap(numbers -> numbers.find(id)));
   }
 
-  /** Every id that {@link #find} knows for a session, in order. */
+  /** Returns every id that {@link #find} accepts for a session, in order. */
   public Set<String> ids(String session) {
     return Stream.of(own(session), ofPair(session))
         .flatMap(Optional::stream)
@@ -95,7 +95,7 @@ public record ReportResult(
   }
 
   /**
-   * What a reader must know of a number, in sentences; of a number of a pair, each with the session
+   * Returns the caveats of a number as sentences; for a number of a pair, each with the session
    * that it is about.
    */
   public List<String> cautions(ReportNumber number) {

@@ -2,35 +2,33 @@ package taperbook.result;
 
 import java.util.List;
 
-/** Where a number is shown, beside the list of all numbers. */
+/** Places where a number is shown, in addition to the list of all numbers. */
 public enum Role {
-  /** At the top and in libraries, first: what minutes buy. */
+  /** At the top and in libraries, first: distance for charging time. */
   MINUTES,
   /** At the top and in libraries. */
   HEADLINE,
   /** In libraries only. */
   LIBRARY,
-  /** In the table of a library's day of one drive. */
+  /** In a library's table of a day's drive. */
   DAY,
-  /** In the table of the charging curve, where it was measured. */
+  /** In the table of the charging curve, if measured. */
   CURVE,
-  /** In the table of the battery's energy, where it was measured. */
+  /** In the table of the battery's energy, if measured. */
   ENERGY,
   /** In the table of the later stops of a day. */
   STOPS,
-  /** In the table of cold runs over warm ones. */
+  /** In the table of cold relative to warm runs. */
   SEASON,
-  /** Beside the chart of distance for each minute. */
+  /** Beside the chart of distance per minute. */
   PER_MINUTE,
-  /** Among the parts of the correction to standard air, where it was measured. */
+  /** Among the parts of the correction to standard air, if measured. */
   CORRECTION,
-  /** In the table of both ways of a drive, where it was measured. */
+  /** In the table of both directions of a drive, if measured. */
   TWO_WAY,
-  /** In the table of costs. */
   COST,
-  /** In the table of a trip. */
   TRIP;
 
-  /** What the table of a library has columns for, in order. */
+  /** Roles that are columns in the table of a library, in order. */
   public static final List<Role> COLUMNS = List.of(MINUTES, HEADLINE, LIBRARY);
 }

@@ -7,15 +7,15 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * All that was measured of one session.
+ * All results for one session.
  *
  * @param session the session
  * @param drives the range tests of its vehicle that the report names
  * @param numbers its numbers
  * @param checks its cross-checks
  * @param curves its curves
- * @param caveats all that a reader must know of it, by kind
- * @param events what happened in it, in order
+ * @param caveats its caveats, by kind
+ * @param events its events, in order
  */
 public record SessionResult(
     Session session,
@@ -25,24 +25,26 @@ public record SessionResult(
     Curves curves,
     List<Caveat> caveats,
     List<Event> events) {
-  /** Copies the lists. */
   public SessionResult {
     checks = List.copyOf(checks);
     caveats = List.copyOf(caveats);
     events = List.copyOf(events);
   }
 
-  /** The same with more numbers. */
+  /** Returns the same result with more numbers. */
   public SessionResult with(Numbers more) {
-    return new SessionResult(session, drives, numbers.and(more), checks, curves, caveats, events);
+    return new SessionResult(session, drives, numbers.plus(more), checks, curves, caveats, events);
   }
 
-  /** The range test that decides which speed distances rest on, if the report names one. */
+  /**
+   * Returns the range test that determines the speed that distances are based on, if the report
+   * names one.
+   */
   public Optional<RangeTest> rangeTest() {
     return drives.first();
   }
 
-  /** A session in which nothing happened that is told. */
+  /** Creates the result of a session without events. */
   public SessionResult(
       Session session,
       Optional<RangeTest> rangeTest,

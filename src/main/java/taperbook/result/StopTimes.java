@@ -6,26 +6,26 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.WantedDistance;
 
 /**
- * How long a session took from each whole per cent of charge on until the driven range had grown by
- * each multiple of a step.
+ * Charging times from each whole per cent of charge until the driven range has increased by each
+ * multiple of a step.
  *
- * @param firstSoc charge that the first row begins at, %; each row begins 1 % above the one before
- * @param step what the distances of a row are multiples of, from 1 on
- * @param rows charging times, s, with intervals of 95 % coverage: a row ends where the session
- *     does; none is empty
+ * @param firstSoc state of charge at the start of the first row, %; each row starts 1 % above the
+ *     previous one
+ * @param step the distances of a row are multiples of this step, from 1 on
+ * @param rows charging times, s, with 95 % coverage intervals: a row ends where the session does;
+ *     none is empty
  */
 public record StopTimes(int firstSoc, WantedDistance step, List<List<Estimate>> rows) {
-  /** Copies the lists. */
   public StopTimes {
     rows = rows.stream().map(List::copyOf).toList();
   }
 
   /**
-   * The charging time for a distance, s.
+   * Returns the charging time for a distance, s.
    *
-   * @param soc charge to plug in at, %
+   * @param soc state of charge at plug-in, %
    * @param steps number of steps of distance
-   * @return the time; empty outside of what was recorded
+   * @return the time; empty outside the recorded range
    */
   public Optional<Estimate> seconds(int soc, int steps) {
     int row = soc - firstSoc;

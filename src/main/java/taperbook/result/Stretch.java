@@ -3,8 +3,8 @@ package taperbook.result;
 import java.util.Optional;
 
 /**
- * A stretch of state of charge over which the order of two power curves stays the same. All
- * stretches of a pair, in order, cover the shared window without gap or overlap.
+ * A range of state of charge over which the order of two power curves is the same. All stretches of
+ * a pair, in order, cover the shared window without gap or overlap.
  *
  * @param order which of the two takes more power
  * @param from lower edge, %
@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param ids ids of the stretch's numbers, if the order is known
  */
 public record Stretch(Order order, double from, double to, Optional<Ids> ids) {
-  /** Checks the edges and that what is undecided has no numbers. */
+  /** Checks the edges and that an undecided stretch has no numbers. */
   public Stretch {
     if (!(from < to) || (order == Order.UNDECIDED) == ids.isPresent()) {
       throw new IllegalArgumentException("no such stretch: " + order + " " + from + " to " + to);
@@ -21,11 +21,11 @@ public record Stretch(Order order, double from, double to, Optional<Ids> ids) {
 
   /** Which of two sessions takes more power. */
   public enum Order {
-    /** The reported session, beyond doubt. */
+    /** The reported session, with certainty. */
     AHEAD,
-    /** The session it is compared with, beyond doubt. */
+    /** The compared session, with certainty. */
     BEHIND,
-    /** The readings cannot tell. */
+    /** Not decidable from the readings. */
     UNDECIDED
   }
 
@@ -34,8 +34,8 @@ public record Stretch(Order order, double from, double to, Optional<Ids> ids) {
    *
    * @param from its lower edge, %
    * @param to its upper edge, %
-   * @param lead mean over state of charge of the reported session's power less the other's, kW
-   * @param gain time that the other takes for the stretch less the reported session's, s
+   * @param lead mean over state of charge of the reported session's power minus the other's, kW
+   * @param gain the other session's time for the stretch minus the reported session's, s
    */
   public record Ids(String from, String to, String lead, String gain) {}
 }

@@ -1,6 +1,6 @@
 /**
- * What the metrics stage returns: numbers with value, interval, basis, caveats and rows, and the
- * curves to draw. No type here computes a metric.
+ * Results of the metrics stage: numbers with value, interval, basis, caveats and rows, and the
+ * curves to draw. No type in this package computes a metric.
  */
 @NullMarked
 package taperbook.result;

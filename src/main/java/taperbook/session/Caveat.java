@@ -3,49 +3,43 @@ package taperbook.session;
 import java.util.Set;
 
 /**
- * Something a reader must know to use a number rightly.
+ * A limitation that a reader needs to know to interpret a number correctly.
  *
- * @param kind what it is about
- * @param fact what is the case here, in one or more full sentences
- * @param meaning what follows from it wherever it is the case, in full sentences; perhaps empty.
- *     Caveats of several sessions that mean the same are printed as one
+ * @param kind what the caveat is about
+ * @param fact the fact in this case, as one or more full sentences
+ * @param meaning the consequence of the fact in every such case, as full sentences; may be empty.
+ *     Caveats of several sessions with the same meaning are printed as one
  */
 public record Caveat(Kind kind, String fact, String meaning) {
-  /** A caveat whose meaning is its own. */
+  /** Creates a caveat without a shared meaning. */
   public Caveat(Kind kind, String sentence) {
     this(kind, sentence, "");
   }
 
-  /** Returns the whole caveat in words. */
+  /** Returns the whole caveat as text. */
   public String sentence() {
     return meaning.isEmpty() ? fact : fact + " " + meaning;
   }
 
-  /** What a list of caveats puts together. */
+  /** Headings that group a list of caveats. */
   public enum Topic {
-    /** What came in between. */
     INTERRUPTIONS("Interruptions"),
-    /** The battery's state, and where on its curve it began. */
+    /** The battery's state and the starting point on its charging curve. */
     BATTERY("Battery and start"),
-    /** The station. */
     STATION("Station"),
-    /** The weather while charging. */
     WEATHER("Weather while charging"),
-    /** How it was read. */
+    /** How the readings were taken. */
     READINGS("Readings"),
-    /** Energy, its counter and its losses. */
+    /** Energy, the energy counter and losses. */
     ENERGY("Energy and losses"),
-    /** The drive that distances rest on. */
+    /** The drive that distances are based on. */
     DRIVE("Range test"),
-    /** What was inferred, planned or modelled. */
     INFERENCE("Plans and models"),
-    /** Money. */
     COST("Cost"),
-    /** Further runs. */
+    /** Repeated runs. */
     REPEATS("Repeats and seasons"),
-    /** Figures found a second way. */
+    /** Figures computed in a second way. */
     CHECKS("Cross-checks"),
-    /** What the tester remarks. */
     REMARKS("Remarks");
 
     private final String title;
@@ -54,67 +48,65 @@ public record Caveat(Kind kind, String fact, String meaning) {
       this.title = title;
     }
 
-    /** The topic in words, as a heading. */
+    /** Returns the heading of the topic. */
     public String title() {
       return title;
     }
   }
 
-  /** What caveats are about. Each kind has its place in the list of a report. */
+  /** Subjects of caveats. The order of the constants is the order in a report. */
   public enum Kind {
-    /** That charging stood still in between. */
+    /** Charging was interrupted. */
     INTERRUPTION(Topic.INTERRUPTIONS, "Interruption", Input.WHOLE_SESSION),
     /** The battery's temperature at the start. */
     BATTERY_TEMPERATURE(Topic.BATTERY, "Battery temperature", Input.COURSE),
-    /** Whether the battery was made ready. */
+    /** Whether the battery was preconditioned. */
     PRECONDITIONING(Topic.BATTERY, "Preconditioning", Input.COURSE),
-    /** The state of charge that the session began at. */
+    /** State of charge at the start of the session. */
     STARTING_SOC(Topic.BATTERY, "Starting state of charge", Input.COURSE),
-    /** What the station could give. */
+    /** Maximum output of the station. */
     STATION_LIMIT(Topic.STATION, "Station limit", Input.COURSE),
     /** Whether the station was shared. */
     STATION_SHARED(Topic.STATION, "Shared station", Input.COURSE),
-    /** The battery's age. */
     ODOMETER(Topic.BATTERY, "Odometer and battery age", Input.COURSE),
-    /** The weather. */
     AMBIENT_TEMPERATURE(Topic.WEATHER, "Ambient temperature", Input.COURSE),
     /** How the readings were taken. */
     READINGS(Topic.READINGS, "How it was read", Input.READINGS),
-    /** Readings that do not fit the others, and those that were looked at again. */
+    /** Readings that do not fit the others, and readings that were rechecked. */
     DOUBTFUL_READING(Topic.READINGS, "Doubtful readings"),
     /** Gaps between readings. */
     GAPS(Topic.READINGS, "Gaps between readings", Input.COURSE),
-    /** An energy counter that began anew, and where power and energy were measured. */
+    /** A reset of the energy counter, and where power and energy were measured. */
     ENERGY_COUNTER(Topic.ENERGY, "Energy counter", Input.ENERGY),
-    /** What the clock of the recording did. */
+    /** Irregularities of the recording clock. */
     CLOCK(Topic.READINGS, "Clock", Input.COURSE),
-    /** What the session did not record. */
+    /** Channels that the session did not record. */
     CHANNELS(Topic.READINGS, "Channels recorded"),
-    /** How well the energy lies on a line over the state of charge. */
+    /** How well energy follows a straight line over state of charge. */
     ENERGY_LINE(Topic.ENERGY, "Energy over state of charge"),
-    /** What is lost between charging and driving, and left out. */
+    /** Losses between charging and driving, which are left out. */
     LOSSES(Topic.ENERGY, "Losses between charging and driving"),
-    /** What a station's meter may be off by. */
+    /** Possible error of the station's meter. */
     METER(Topic.ENERGY, "The station's meter"),
     /** What was assumed about the range test. */
     RANGE_TEST(Topic.DRIVE, "Range test", Input.RANGE_TEST),
-    /** How the drive was driven. */
+    /** Conditions of the drive. */
     DRIVE(Topic.DRIVE, "Conditions of the drive", Input.RANGE_TEST),
-    /** What was inferred and not seen. */
+    /** Values that were inferred, not observed. */
     INFERENCE(Topic.INFERENCE, "Inferences"),
-    /** What a plan of stops rests on. */
+    /** Limits of a plan of charging stops. */
     PLAN(Topic.INFERENCE, "Plans for the road"),
-    /** What a cost leaves out. */
+    /** Items that a cost leaves out. */
     COST(Topic.COST, "Cost"),
-    /** What a physical model leaves out. */
+    /** Effects that a physical model leaves out. */
     MODEL(Topic.INFERENCE, "Standard conditions"),
-    /** How many runs there are, and whether they are alike. */
+    /** The number of runs and whether their conditions match. */
     REPEATS(Topic.REPEATS, "Repeats"),
-    /** What a ratio of cold to warm runs rests on. */
+    /** Limits of a ratio of cold to warm runs. */
     SEASON(Topic.REPEATS, "Season"),
     /** Cross-checks that do not agree. */
     CROSS_CHECK(Topic.CHECKS, "Cross-check"),
-    /** Remarks of the tester's. */
+    /** Remarks by the tester. */
     REMARK(Topic.REMARKS, "Remark");
 
     private final Topic topic;
@@ -127,19 +119,19 @@ public record Caveat(Kind kind, String fact, String meaning) {
       this.concerned = Set.of(concerned);
     }
 
-    /** Returns the topic that a list of caveats puts it under. */
+    /** Returns the topic under which caveats of this kind are listed. */
     public Topic topic() {
       return topic;
     }
 
-    /** The kind in words, as a heading. */
+    /** Returns the heading of the kind. */
     public String title() {
       return title;
     }
 
     /**
-     * Returns the inputs that a caveat of this kind concerns; empty if each number that it concerns
-     * carries it on its own.
+     * Returns the inputs that a caveat of this kind applies to; empty if the numbers it applies to
+     * carry it themselves.
      */
     public Set<Input> concerned() {
       return concerned;

@@ -2,7 +2,7 @@ package taperbook.session;
 
 import taperbook.quantity.Quantity;
 
-/** A quantity that a session's readings may have a column for, beside the time. */
+/** A quantity that a session's readings may have a column for, in addition to the time. */
 public enum Channel {
   SOC("soc", Quantity.SHARE, "State of charge that the car displays."),
   POWER(
@@ -41,7 +41,7 @@ public enum Channel {
     return quantity;
   }
 
-  /** What a tester writes into the column, in a sentence. */
+  /** Describes what a tester enters in the column, as a sentence. */
   public String explanation() {
     return explanation;
   }

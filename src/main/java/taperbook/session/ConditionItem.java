@@ -2,7 +2,7 @@ package taperbook.session;
 
 import taperbook.quantity.Quantity;
 
-/** The items of {@code conditions.csv}: what was known about a charging session. */
+/** The items of {@code conditions.csv}: the recorded conditions of a charging session. */
 public enum ConditionItem implements Item {
   DATE("date", ItemKind.date(), true, "Day of the session, in local time."),
   PLACE("place", ItemKind.text(), false, "Where the station is; as you want readers to know it."),

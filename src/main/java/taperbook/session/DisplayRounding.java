@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import taperbook.quantity.Interval;
 
-/** How a display turns the true state of charge into the figure that it shows. */
+/** How a display rounds the true state of charge. */
 public enum DisplayRounding {
   /** To the nearest step: 41.5 to 42.5 % show as 42 %. */
   NEAREST("nearest"),
@@ -21,25 +21,25 @@ public enum DisplayRounding {
     this.words = words;
   }
 
-  /** The rounding that a cell names; {@link #NOT_KNOWN} for any other text. */
+  /** Returns the rounding that a cell names; {@link #NOT_KNOWN} for any other text. */
   public static DisplayRounding ofWords(String words) {
     return Arrays.stream(values()).filter(r -> r.words.equals(words)).findFirst().orElse(NOT_KNOWN);
   }
 
-  /** The rounding as it is written in files. */
+  /** Returns the name used in files. */
   public String words() {
     return words;
   }
 
-  /** What it may be: itself, or any of the three where it is not known. */
+  /** Returns the roundings that are possible: itself, or all three if it is not known. */
   public List<DisplayRounding> possible() {
     return this == NOT_KNOWN ? List.of(NEAREST, DOWN, UP) : List.of(this);
   }
 
   /**
-   * The true values that show as a figure.
+   * Returns the true values that are displayed as a figure.
    *
-   * @param shown the figure
+   * @param shown the displayed figure
    * @param step step of the display, not negative
    */
   public Interval allows(double shown, double step) {

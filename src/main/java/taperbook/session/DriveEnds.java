@@ -8,25 +8,25 @@ import taperbook.quantity.Interval;
 /**
  * The state of charge that a car displays at the start and at the end of a drive.
  *
- * <p>Both ends are read from the same display, so that both are rounded in the same way: where it
- * is not known which, the offset is common to both and cancels in their difference. It does not
- * cancel where an end is full or empty, as no charge lies beyond.
+ * <p>Both ends are read from the same display and are therefore rounded in the same way. If the
+ * rounding is unknown, its offset is common to both ends and cancels in their difference, except
+ * where an end is full or empty, because no charge exists beyond these limits.
  *
- * @param start state of charge at the start, give or take half a step, %
- * @param end state of charge at the end, give or take half a step, %
+ * @param start state of charge at the start, plus or minus half a step, %
+ * @param end state of charge at the end, plus or minus half a step, %
  * @param rounding how the display rounds
  */
 public record DriveEnds(Estimate start, Estimate end, DisplayRounding rounding) {
   private static final double FULL = 100;
 
   /**
-   * Share of drives that begin exactly full, of those that begin with a full battery on display: a
-   * range test begins where the charge has ended by itself, and some begin just below. Common
-   * practice, no source.
+   * Share of drives that begin exactly full, among those that begin with a full battery on the
+   * display: most range tests begin after charging has ended automatically, and some begin just
+   * below full. Common practice, no source.
    */
   private static final double EXACTLY_FULL = 0.5;
 
-  /** The ends of a drive; empty unless both are known. */
+  /** Returns the ends of a drive; empty unless both are known. */
   public static Optional<DriveEnds> of(Facts<RangeItem> facts, DisplayRounding rounding) {
     Optional<Estimate> start = facts.amount(RangeItem.START_SOC);
     Optional<Estimate> end = facts.amount(RangeItem.END_SOC);
@@ -35,12 +35,12 @@ public record DriveEnds(Estimate start, Estimate end, DisplayRounding rounding) 
         : Optional.empty();
   }
 
-  /** The true states of charge that the display shows as it did at the start, %. */
+  /** Returns the true states of charge consistent with the display at the start, %. */
   public Interval starts(DisplayRounding way) {
     return allowed(start, way);
   }
 
-  /** The true states of charge that the display shows as it did at the end, %. */
+  /** Returns the true states of charge consistent with the display at the end, %. */
   public Interval ends(DisplayRounding way) {
     return allowed(end, way);
   }
@@ -52,10 +52,10 @@ public record DriveEnds(Estimate start, Estimate end, DisplayRounding rounding) 
   }
 
   /**
-   * How likely the drive began exactly full: 0 unless the display showed that. Of a display that is
-   * not declared, the one that rounds up counts as full. With half of its draws below, so few lie
-   * near the upper end that the shortest interval leaves it out, and holds the truth in 74 % of
-   * such drives.
+   * Returns the probability that the drive began exactly full: 0 unless the display showed full.
+   * For an undeclared rounding, a display that rounds up counts as full: with half of its draws
+   * below full, so few draws lie near the upper end that the shortest interval would leave it out
+   * and contain the true value in only 74 % of such drives.
    */
   public double fullShare(DisplayRounding way) {
     if (start.value() < FULL) {
@@ -66,7 +66,7 @@ public record DriveEnds(Estimate start, Estimate end, DisplayRounding rounding) 
   }
 
   /**
-   * The state of charge used, %: the mean of what is drawn for it (JCGM 101:2008, 7.6), within all
+   * Returns the state of charge used: the mean of its draws (JCGM 101:2008, 7.6), within all values
    * that the display allows.
    */
   public Estimate used() {

@@ -8,9 +8,9 @@ import java.util.Optional;
 import taperbook.quantity.Estimate;
 
 /**
- * The facts of one file, by item, in the order of the items.
+ * The facts of one file, in the order of the items.
  *
- * @param <I> the items that the file can have
+ * @param <I> the items that the file can contain
  */
 public final class Facts<I extends Enum<I> & Item> {
   private final String file;
@@ -19,9 +19,9 @@ public final class Facts<I extends Enum<I> & Item> {
   /**
    * Copies the facts.
    *
-   * @param file the file they stand in
+   * @param file path of the file
    * @param items the class of the items
-   * @param facts the facts that the file states, known or not
+   * @param facts the facts in the file, known or not
    */
   public Facts(String file, Class<I> items, Map<I, Fact> facts) {
     this.file = file;
@@ -30,32 +30,31 @@ public final class Facts<I extends Enum<I> & Item> {
     this.facts = Collections.unmodifiableMap(sorted);
   }
 
-  /** The file that the facts stand in. */
   public String file() {
     return file;
   }
 
-  /** All stated facts, in the order of the items. */
+  /** Returns all facts, in the order of the items. */
   public Map<I, Fact> all() {
     return facts;
   }
 
-  /** The fact, if it is stated and known. */
+  /** Returns the fact if it is present and known. */
   public Optional<Fact> known(I item) {
     return Optional.ofNullable(facts.get(item)).filter(Fact::isKnown);
   }
 
-  /** The amount in the base unit, if it is stated and known. */
+  /** Returns the amount in the base unit if it is present and known. */
   public Optional<Estimate> amount(I item) {
     return known(item).flatMap(Fact::amount);
   }
 
-  /** The text or word as written, if it is stated and known. */
+  /** Returns the text or word as entered if it is present and known. */
   public Optional<String> text(I item) {
     return known(item).map(Fact::written);
   }
 
-  /** The row that states the fact, as a list of none or one. */
+  /** Returns a list with the row of the fact, or an empty list. */
   public List<RowRef> rows(I item) {
     return known(item).map(Fact::row).map(List::of).orElse(List.of());
   }

@@ -4,19 +4,19 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** How the tester came by a fact. */
+/** How the tester obtained a fact. */
 public enum HowKnown {
-  /** With an instrument of the tester's. */
+  /** Measured with the tester's own instrument. */
   MEASURED("measured"),
   /** Read from a display of the car or the station. */
   DISPLAYED("displayed"),
-  /** Stated by the maker. */
+  /** Stated by the manufacturer. */
   FROM_THE_MAKER("from the maker"),
   /** Estimated. */
   ESTIMATED("estimated"),
-  /** Written down by the tester, who was there: for words and dates, not for amounts. */
+  /** Recorded by the tester on site: for words and dates, not for amounts. */
   NOTED("noted"),
-  /** The cell is empty; of words and dates alone, and nothing that can be written. */
+  /** The cell is empty; only for words and dates. Cannot be entered in a file. */
   NOT_STATED("not stated"),
   /** Not known; the value is empty. */
   UNKNOWN("unknown");
@@ -27,17 +27,17 @@ public enum HowKnown {
     this.words = words;
   }
 
-  /** The meaning of a {@code how known} cell. */
+  /** Returns the meaning of a {@code how known} cell. */
   public static Optional<HowKnown> ofWords(String words) {
     return written().stream().filter(h -> h.words.equals(words)).findFirst();
   }
 
-  /** All that can be written in a file. */
+  /** Returns all values that can be entered in a file. */
   public static List<HowKnown> written() {
     return Arrays.stream(values()).filter(h -> h != NOT_STATED).toList();
   }
 
-  /** The words as they are written in files. */
+  /** Returns the text used in files. */
   public String words() {
     return words;
   }

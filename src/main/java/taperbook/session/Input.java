@@ -2,25 +2,24 @@ package taperbook.session;
 
 import java.util.Set;
 
-/** What a number is computed from, and so which caveats concern it. */
+/** Data that a number is computed from; determines which caveats apply to it. */
 public enum Input {
-  /** Readings of the session. */
   READINGS,
-  /** The course of power, charge and energy over time. */
+  /** Power, state of charge and energy over time. */
   COURSE,
   /** The energy counter. */
   ENERGY,
-  /** All times of the session, not those of one window alone. */
+  /** The full duration of the session, not only a window of it. */
   WHOLE_SESSION,
   /** The range test. */
   RANGE_TEST;
 
-  /** Inputs of a number that rests on the charging session. */
+  /** Inputs of a number that is based on the charging session. */
   public static final Set<Input> CHARGING = Set.of(READINGS, COURSE);
 
-  /** Inputs of a number that rests on the range test alone. */
+  /** Inputs of a number that is based only on the range test. */
   public static final Set<Input> DRIVE = Set.of(RANGE_TEST);
 
-  /** Inputs of a number that rests on the session and the range test. */
+  /** Inputs of a number that is based on the session and the range test. */
   public static final Set<Input> ROAD = Set.of(READINGS, COURSE, RANGE_TEST);
 }

@@ -6,9 +6,9 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
- * An input file as it was read: the report names it with its hash and carries its bytes.
+ * An input file with its content. The report lists its hash and embeds its bytes.
  *
- * <p>A final class and not a record because it keeps bytes, which it copies.
+ * <p>A final class and not a record because it contains an array, which it copies.
  */
 public final class InputFile {
   private final String path;
@@ -32,12 +32,12 @@ public final class InputFile {
   }
 
   /**
-   * An input file of bytes that nobody else has, so that they need not be copied.
+   * Creates an input file without copying the bytes.
    *
    * @param path path relative to the project folder, with {@code /}
-   * @param bytes the content, which must not be changed any more
+   * @param bytes the content; the caller must not change it afterwards
    */
-  public static InputFile taking(String path, byte[] bytes) {
+  public static InputFile wrap(String path, byte[] bytes) {
     return new InputFile(bytes, path);
   }
 
@@ -46,12 +46,12 @@ public final class InputFile {
     return path;
   }
 
-  /** A copy of the content. */
+  /** Returns a copy of the content. */
   public byte[] bytes() {
     return bytes.clone();
   }
 
-  /** The content as text; what is none in that encoding becomes U+FFFD. */
+  /** Decodes the content; malformed sequences become U+FFFD. */
   public String decoded(Charset charset) {
     return new String(bytes, charset);
   }
@@ -61,7 +61,7 @@ public final class InputFile {
     return sha256;
   }
 
-  /** The file's name, hash and length, without its content. */
+  /** Returns the path, hash and length without the content. */
   public InputHash withoutContent() {
     return new InputHash(path, sha256, bytes.length);
   }

@@ -1,7 +1,7 @@
 package taperbook.session;
 
 /**
- * An input file by its name and hash, without its content.
+ * Path, hash and length of an input file, without its content.
  *
  * @param path path relative to the project folder, with {@code /}
  * @param sha256 SHA-256 of the content, 64 lower-case hexadecimal digits (FIPS 180-4)

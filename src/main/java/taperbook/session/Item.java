@@ -1,16 +1,16 @@
 package taperbook.session;
 
-/** An item of {@code conditions.csv} or {@code range-test.csv}: one fact that can be stated. */
+/** An item of {@code conditions.csv} or {@code range-test.csv}. */
 public interface Item {
-  /** The item's name as it is written in the {@code item} column. */
+  /** Returns the name used in the {@code item} column. */
   String words();
 
-  /** What form its value takes. */
+  /** Returns the form of its value. */
   ItemKind kind();
 
-  /** True if the item must be there, even if only to say that it is unknown. */
+  /** Returns true if the row is required, even if its value is unknown. */
   boolean required();
 
-  /** What a tester writes there, in a sentence or two. */
+  /** Describes what a tester enters there, in one or two sentences. */
   String explanation();
 }

@@ -5,12 +5,11 @@ import java.util.Optional;
 import taperbook.quantity.Quantity;
 
 /**
- * The form that an item's value takes.
+ * The form of an item's value.
  *
  * @param form the form
- * @param quantity what is measured; present exactly for {@link Form#AMOUNT} and {@link
+ * @param quantity the quantity that is measured; present exactly for {@link Form#AMOUNT} and {@link
  *     Form#AMOUNT_OR_WORD}
- * @param words the words to choose from; empty where any text will do
  */
 public record ItemKind(Form form, Optional<Quantity> quantity, List<String> words) {
   /** The forms of values. */

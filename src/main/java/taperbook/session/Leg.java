@@ -6,13 +6,13 @@ import taperbook.quantity.Estimate;
 /**
  * One leg of a range-test drive, from {@code legs.csv}.
  *
- * @param name what the tester calls it, such as {@code out} or {@code lap 3}
+ * @param name the tester's name for the leg, such as {@code out} or {@code lap 3}
  * @param distance distance in km, as read
  * @param duration driving time, s
  * @param energyUsed energy used, kWh
  * @param soc displayed state of charge at the start and end of the leg, %
- * @param note what the tester wrote beside it; perhaps empty
- * @param row where it stands
+ * @param note the tester's note; may be empty
+ * @param row the row of the input file
  */
 public record Leg(
     String name,
@@ -22,7 +22,7 @@ public record Leg(
     Optional<Span> soc,
     String note,
     RowRef row) {
-  /** A leg without a note. */
+  /** Creates a leg without a note. */
   public Leg(
       String name,
       Estimate distance,

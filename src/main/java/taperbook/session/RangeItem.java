@@ -2,7 +2,7 @@ package taperbook.session;
 
 import taperbook.quantity.Quantity;
 
-/** The items of {@code range-test.csv}: the record of one range test. */
+/** The items of {@code range-test.csv}. */
 public enum RangeItem implements Item {
   DATE("date", ItemKind.date(), true, "Day of the drive."),
   VEHICLE(

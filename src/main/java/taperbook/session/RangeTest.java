@@ -7,15 +7,14 @@ import java.util.List;
  *
  * @param name name of its folder
  * @param facts the record
- * @param legs the drive leg by leg; empty if not recorded
+ * @param legs the legs of the drive; empty if not recorded
  */
 public record RangeTest(String name, Facts<RangeItem> facts, List<Leg> legs) {
-  /** Copies the legs. */
   public RangeTest {
     legs = List.copyOf(legs);
   }
 
-  /** The car, as the record calls it. */
+  /** Returns the car's name in the record. */
   public String vehicle() {
     return facts.text(RangeItem.VEHICLE).orElse("unnamed vehicle");
   }

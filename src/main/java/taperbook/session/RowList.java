@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.RandomAccess;
 
 /**
- * Rows of input in order and without repeats, kept as unbroken runs of lines: the thousands of rows
- * behind a logger's number take as much memory as two.
+ * Sorted input rows without duplicates, stored as contiguous runs of lines, so that the thousands
+ * of rows behind a number from a log take as much memory as two.
  */
 final class RowList extends AbstractList<RowRef> implements RandomAccess {
   private final String[] files;
   private final int[] firstLines;
 
-  /** Index of the first row of each run, and at the end the number of all rows. */
+  /** Index of the first row of each run, followed by the total number of rows. */
   private final int[] starts;
 
   private RowList(String[] files, int[] firstLines, int[] starts) {
@@ -24,12 +24,12 @@ final class RowList extends AbstractList<RowRef> implements RandomAccess {
     this.starts = starts;
   }
 
-  /** The rows, sorted, each once. */
+  /** Returns the rows, sorted, without duplicates. */
   static RowList of(Collection<RowRef> rows) {
     if (rows instanceof RowList list) {
       return list;
     }
-    List<RowRef> sorted = rising(rows);
+    List<RowRef> sorted = sorted(rows);
     List<Integer> runs = new ArrayList<>();
     for (int i = 0; i < sorted.size(); i++) {
       if (i == 0 || !follows(sorted.get(i - 1), sorted.get(i))) {
@@ -47,7 +47,7 @@ final class RowList extends AbstractList<RowRef> implements RandomAccess {
         starts);
   }
 
-  /** The rows of runs that are in order. */
+  /** Returns the rows of sorted runs. */
   static RowList ofRuns(List<RowRun> runs) {
     int[] starts = new int[runs.size() + 1];
     for (int k = 0; k < runs.size(); k++) {
@@ -59,7 +59,7 @@ final class RowList extends AbstractList<RowRef> implements RandomAccess {
         starts);
   }
 
-  /** The unbroken runs of lines, in order. */
+  /** Returns the contiguous runs of lines, in order. */
   List<RowRun> runs() {
     List<RowRun> runs = new ArrayList<>();
     for (int k = 0; k < files.length; k++) {
@@ -68,8 +68,11 @@ final class RowList extends AbstractList<RowRef> implements RandomAccess {
     return runs;
   }
 
-  /** Most rows come in order, and thousands at a time. */
-  private static List<RowRef> rising(Collection<RowRef> rows) {
+  /**
+   * Avoids sorting if the rows are already sorted, which is the usual case and involves thousands
+   * of rows.
+   */
+  private static List<RowRef> sorted(Collection<RowRef> rows) {
     List<RowRef> list = List.copyOf(rows);
     for (int i = 1; i < list.size(); i++) {
       if (list.get(i - 1).compareTo(list.get(i)) >= 0) {

@@ -1,20 +1,22 @@
 package taperbook.session;
 
 /**
- * The row of an input file that a reading or a fact stands in, printed as {@code file:line}.
+ * The row of an input file that contains a reading or a fact, printed as {@code file:line}.
  *
  * @param file path relative to the project folder, with {@code /}
  * @param line line number from 1
  */
 public record RowRef(String file, int line) implements Comparable<RowRef> {
-  /** Checks that the line exists. */
   public RowRef {
     if (file.isEmpty() || line < 1) {
       throw new IllegalArgumentException("no such row: " + file + ":" + line);
     }
   }
 
-  /** Written out, as is {@link #hashCode}: what a record is given is linked at run time, slowly. */
+  /**
+   * Written out, as is {@link #hashCode}, because the implementation that a record generates is
+   * linked at run time, which is slow.
+   */
   @Override
   public boolean equals(Object other) {
     return other instanceof RowRef row && line == row.line && file.equals(row.file);

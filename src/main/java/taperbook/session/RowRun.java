@@ -3,7 +3,7 @@ package taperbook.session;
 import java.util.List;
 
 /**
- * An unbroken run of rows of one input file.
+ * A contiguous run of rows of one input file.
  *
  * @param file path relative to the project folder, with {@code /}
  * @param firstLine line number of its first row, from 1
@@ -17,12 +17,12 @@ public record RowRun(String file, int firstLine, int lastLine) {
     }
   }
 
-  /** The runs of some rows, in order. */
+  /** Returns the runs that cover the given rows, in order. */
   public static List<RowRun> of(List<RowRef> rows) {
     return RowList.of(rows).runs();
   }
 
-  /** The rows of some runs, which must be in order and apart from each other. */
+  /** Returns the rows of the given runs, which must be in order and must not touch each other. */
   public static List<RowRef> rows(List<RowRun> runs) {
     return RowList.ofRuns(runs);
   }

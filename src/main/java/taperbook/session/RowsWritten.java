@@ -2,11 +2,11 @@ package taperbook.session;
 
 import java.util.Arrays;
 
-/** When a tester wrote down the rows of a session. */
+/** When a tester recorded the rows of a session. */
 public enum RowsWritten {
   /** At the moment at which the displayed state of charge changed to the figure of the row. */
   AT_CHANGES("at changes"),
-  /** At moments that do not depend on the display, such as each minute. */
+  /** At times that do not depend on the display, such as every minute. */
   AT_SET_TIMES("at set times"),
   /** Some rows at changes and some at other times. */
   MIXED("mixed"),
@@ -19,12 +19,12 @@ public enum RowsWritten {
     this.words = words;
   }
 
-  /** The habit that a cell names; {@link #NOT_KNOWN} for any other text. */
+  /** Returns the recording method that a cell names; {@link #NOT_KNOWN} for any other text. */
   public static RowsWritten ofWords(String words) {
     return Arrays.stream(values()).filter(r -> r.words.equals(words)).findFirst().orElse(NOT_KNOWN);
   }
 
-  /** The habit as it is written in files. */
+  /** Returns the text used in files. */
   public String words() {
     return words;
   }

@@ -3,14 +3,14 @@ package taperbook.session;
 import java.util.Arrays;
 
 /**
- * Readings of one channel while they are gathered: when, how much, and on which line. Once a {@link
- * Trace} is made of them, none can be added or changed.
+ * Collects the readings of one channel: time, value and line. Once a {@link Trace} is created from
+ * them, none can be added or changed.
  */
 public final class Samples {
-  /** Decimal places of a reading that was not written so: it was computed. */
+  /** Number of decimal places of a computed reading, which has no written form. */
   static final byte NOT_WRITTEN = -1;
 
-  private static final int LEAST_ROOM = 16;
+  private static final int MIN_CAPACITY = 16;
 
   private double[] seconds;
   private double[] values;
@@ -20,35 +20,35 @@ public final class Samples {
   private boolean taken;
 
   /**
-   * No readings yet.
+   * Creates an empty collection.
    *
-   * @param room how many are awaited; it grows if there are more
+   * @param capacity expected number of readings; the capacity grows if there are more
    */
-  public Samples(int room) {
-    int begun = Math.max(LEAST_ROOM, room);
-    this.seconds = new double[begun];
-    this.values = new double[begun];
-    this.lines = new int[begun];
-    this.places = new byte[begun];
+  public Samples(int capacity) {
+    int started = Math.max(MIN_CAPACITY, capacity);
+    this.seconds = new double[started];
+    this.values = new double[started];
+    this.lines = new int[started];
+    this.places = new byte[started];
   }
 
   /**
-   * Adds a reading that was computed.
+   * Adds a computed reading.
    *
    * @param second its time, s
    * @param value the reading in the channel's base unit
-   * @param line the line it stands on
+   * @param line its line in the file
    */
   public void add(double second, double value, int line) {
     add(second, value, line, NOT_WRITTEN);
   }
 
   /**
-   * Adds a reading that was written down so.
+   * Adds a reading as recorded.
    *
    * @param second its time, s
    * @param value the reading in the channel's base unit
-   * @param line the line it stands on
+   * @param line its line in the file
    * @param written its decimal places in the base unit, from 0 to 127
    */
   public void addWritten(double second, double value, int line, int written) {
@@ -73,7 +73,7 @@ public final class Samples {
     size++;
   }
 
-  /** Puts other values in the place of all there are. */
+  /** Replaces all values. */
   public void show(double[] others) {
     checkOpen();
     for (int i = 0; i < size; i++) {
@@ -88,25 +88,28 @@ public final class Samples {
     }
   }
 
-  /** The times to keep, s: not a copy if no room is left over, as nothing changes any more. */
+  /**
+   * Returns the times, s. Does not copy the array if it is full, because nothing changes
+   * afterwards.
+   */
   double[] takeSeconds() {
     taken = true;
     return size == seconds.length ? seconds : seconds();
   }
 
-  /** The values to keep. */
+  /** Returns the values, likewise. */
   double[] takeValues() {
     taken = true;
     return size == values.length ? values : values();
   }
 
-  /** The lines to keep. */
+  /** Returns the lines, likewise. */
   int[] takeLines() {
     taken = true;
     return size == lines.length ? lines : lines();
   }
 
-  /** The decimal places to keep. */
+  /** Returns the decimal places, likewise. */
   byte[] takePlaces() {
     taken = true;
     return size == places.length ? places : Arrays.copyOf(places, size);
@@ -127,7 +130,7 @@ public final class Samples {
     return seconds[index];
   }
 
-  /** The line that a reading stands on. */
+  /** Returns the line of a reading. */
   public int line(int index) {
     return lines[index];
   }
@@ -142,7 +145,6 @@ public final class Samples {
     return Arrays.copyOf(values, size);
   }
 
-  /** The lines they stand on. */
   public int[] lines() {
     return Arrays.copyOf(lines, size);
   }

@@ -15,15 +15,15 @@ import taperbook.quantity.Interval;
 
 /**
  * One recorded charging session. Time counts from the zero of the elapsed column, or from the first
- * row of a clock column: from plugging in if {@link #countsFromPluggingIn()}.
+ * row of a clock column; the zero is the time of plugging in if {@link #countsFromPluggingIn()}.
  *
  * @param name name of its folder
- * @param conditions what was known about it
+ * @param conditions the recorded conditions
  * @param traces the readings by channel; never empty
- * @param notes what the tester wrote beside readings, in order
+ * @param notes the tester's notes beside readings, in order
  * @param recorded first and last time in the file, s since plugging in
- * @param caveats what was inferred of the recording itself, such as a counter that began anew
- * @param review what came of holding the readings against each other
+ * @param caveats caveats about the recording itself, such as a counter reset
+ * @param review the result of checking the readings for consistency
  */
 public record Session(
     String name,
@@ -33,26 +33,28 @@ public record Session(
     Interval recorded,
     List<Caveat> caveats,
     Review review) {
-  /** A car at rest on the cable takes no more than this; common practice, no source. */
-  public static final double MOST_AT_REST_KILOWATTS = 2;
+  /** Maximum power of a car at rest on the cable; common practice, no source. */
+  public static final double MAX_AT_REST_KILOWATTS = 2;
 
   /**
-   * A note that the tester wrote beside a reading.
+   * A note that the tester recorded with a reading.
    *
    * @param second time since plugging in, s
    * @param text the note, not blank
-   * @param row where it stands
+   * @param row the row of the input file
    */
   public record Note(double second, String text, RowRef row) {
     private static final Pattern PAUSE = Pattern.compile("(?i)pause\\b.*", Pattern.DOTALL);
 
-    /** True of a note that begins with the word {@code pause}: nothing was charged in its row. */
+    /**
+     * Returns true if the note begins with the word {@code pause}: no energy was charged in its
+     * row.
+     */
     public boolean isPause() {
       return PAUSE.matcher(text.strip()).matches();
     }
   }
 
-  /** Copies the collections. */
   public Session {
     if (traces.isEmpty()) {
       throw new IllegalArgumentException("a session needs at least one channel");
@@ -62,7 +64,7 @@ public record Session(
     caveats = List.copyOf(caveats);
   }
 
-  /** A session of whose recording nothing had to be inferred. */
+  /** Creates a session whose recording has no caveats. */
   public Session(
       String name,
       Facts<ConditionItem> conditions,
@@ -72,12 +74,12 @@ public record Session(
     this(name, conditions, traces, notes, recorded, List.of(), Review.NONE);
   }
 
-  /** The same session with what came of holding its readings against each other. */
+  /** Returns the same session with another review. */
   public Session with(Review other) {
     return new Session(name, conditions, traces, notes, recorded, caveats, other);
   }
 
-  /** The session as if a reading had not been written down; of a time, its whole row. */
+  /** Returns the session without a reading; if the misread is a time, without its whole row. */
   public Session without(Review.Misread misread) {
     Map<Channel, Trace> others = new EnumMap<>(traces);
     traces.forEach(
@@ -91,12 +93,12 @@ public record Session(
     return new Session(name, conditions, others, notes, recorded, caveats, Review.NONE);
   }
 
-  /** The readings of a channel, if it was recorded. */
+  /** Returns the readings of a channel if it was recorded. */
   public Optional<Trace> trace(Channel channel) {
     return Optional.ofNullable(traces.get(channel));
   }
 
-  /** Times at which charge, power or energy was read, s since plugging in. */
+  /** Returns the times at which state of charge, power or energy was read, s since plugging in. */
   public NavigableSet<Double> rowSeconds() {
     NavigableSet<Double> seconds = new TreeSet<>();
     Stream.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)
@@ -106,7 +108,7 @@ public record Session(
     return seconds;
   }
 
-  /** How the display of the state of charge rounds, as far as it is declared. */
+  /** Returns how the display of the state of charge rounds, if declared. */
   public DisplayRounding displayRounding() {
     return conditions
         .text(ConditionItem.DISPLAY_ROUNDS)
@@ -114,7 +116,7 @@ public record Session(
         .orElse(DisplayRounding.NOT_KNOWN);
   }
 
-  /** When the rows were written down; a log's rows are written at set times. */
+  /** Returns when the rows were recorded; the rows of a log are recorded at set times. */
   public RowsWritten rowsWritten() {
     boolean log = conditions.text(ConditionItem.READ_FROM).filter("log"::equals).isPresent();
     return conditions
@@ -123,18 +125,21 @@ public record Session(
         .orElse(log ? RowsWritten.AT_SET_TIMES : RowsWritten.NOT_KNOWN);
   }
 
-  /** True if time counts from plugging in: not if that is stated otherwise or power flows then. */
+  /**
+   * Returns true if time counts from plugging in: false if the conditions state otherwise or if
+   * power flows at time zero.
+   */
   public boolean countsFromPluggingIn() {
     Optional<Estimate> plugged = conditions.amount(ConditionItem.PLUGGED_IN);
     return plugged.isPresent()
         ? plugged.get().bounds().contains(0)
         : trace(Channel.POWER)
             .filter(
-                p -> p.firstSecond() <= recorded.low() && p.firstValue() > MOST_AT_REST_KILOWATTS)
+                p -> p.firstSecond() <= recorded.low() && p.firstValue() > MAX_AT_REST_KILOWATTS)
             .isEmpty();
   }
 
-  /** The car, as the conditions call it. */
+  /** Returns the car's name in the conditions. */
   public String vehicle() {
     return conditions.text(ConditionItem.VEHICLE).orElse("unnamed vehicle");
   }

@@ -8,11 +8,10 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * The readings of one channel over time: only rows in which the channel has a value. Times rise or
- * stay; at least one reading.
+ * The readings of one channel over time: only rows in which the channel has a value. Times never
+ * decrease; there is at least one reading.
  *
- * <p>A final class and not a record because it keeps arrays, which it copies in and never gives
- * out.
+ * <p>A final class and not a record because it contains arrays, which it copies and never exposes.
  */
 public final class Trace {
   private final String file;
@@ -21,7 +20,7 @@ public final class Trace {
   private final int[] lines;
 
   /**
-   * Decimal places as written, in the base unit; {@link Samples#NOT_WRITTEN} of what is computed.
+   * Decimal places as recorded, in the base unit; {@link Samples#NOT_WRITTEN} for computed values.
    */
   private final byte[] places;
 
@@ -32,14 +31,14 @@ public final class Trace {
   /**
    * Copies the readings.
    *
-   * @param file the file they stand in
-   * @param seconds time since plugging in, s, never falling
+   * @param file path of the file
+   * @param seconds time since plugging in, s, never decreasing
    * @param values the readings in the channel's base unit, finite
-   * @param lines the line that each stands in, from 1
+   * @param lines the line of each reading, from 1
    * @param halfStep half the display's resolution in the base unit, not negative
    * @param clockHalfStep half the resolution of the clock, s, not negative
-   * @throws IllegalArgumentException if there is no reading, lengths differ, times fall, or a value
-   *     is not finite
+   * @throws IllegalArgumentException if there is no reading, lengths differ, times decrease, or a
+   *     value is not finite
    */
   public Trace(
       String file,
@@ -60,10 +59,10 @@ public final class Trace {
   }
 
   /**
-   * Takes readings that were gathered.
+   * Takes over collected readings.
    *
-   * @param file the file they stand in
-   * @param samples the readings, at least one; their times never fall
+   * @param file path of the file
+   * @param samples the readings, at least one; their times never decrease
    * @param halfStep half the display's resolution in the base unit, not negative
    * @param clockHalfStep half the resolution of the clock, s, not negative
    */
@@ -85,7 +84,7 @@ public final class Trace {
     return places;
   }
 
-  /** Takes arrays that nobody else has. */
+  /** Takes ownership of the arrays without copying them. */
   private Trace(
       String file,
       int column,
@@ -118,17 +117,17 @@ public final class Trace {
     this.clockHalfStep = clockHalfStep;
   }
 
-  /** The same readings, with the column of their file that they stand in, from 1. */
+  /** Returns the same readings with the number of their column in the file, from 1. */
   public Trace inColumn(int number) {
     return new Trace(file, number, halfStep, clockHalfStep, seconds, values, lines, places);
   }
 
-  /** The column of the file that the readings stand in, from 1; 0 if that is not known. */
+  /** Returns the column of the readings in the file, from 1; 0 if not known. */
   public int column() {
     return column;
   }
 
-  /** The readings without those of a row; empty if none is left. */
+  /** Returns the readings without those of a row; empty if none remain. */
   public Optional<Trace> withoutRow(RowRef row) {
     int[] kept = IntStream.range(0, size()).filter(i -> !row(i).equals(row)).toArray();
     if (kept.length == 0) {
@@ -150,32 +149,35 @@ public final class Trace {
             keptPlaces));
   }
 
-  /** Number of readings, at least 1. */
+  /** Returns the number of readings, at least 1. */
   public int size() {
     return seconds.length;
   }
 
-  /** Time of reading {@code i} since plugging in, s. */
+  /** Returns the time of reading {@code i} since plugging in, s. */
   public double second(int i) {
     return seconds[i];
   }
 
-  /** Value of reading {@code i}, in the channel's base unit. */
+  /** Returns reading {@code i} in the channel's base unit. */
   public double value(int i) {
     return values[i];
   }
 
-  /** Decimal places of reading {@code i} as written, in the base unit; empty if it is computed. */
+  /**
+   * Returns the recorded decimal places of reading {@code i}, in the base unit; empty if it is
+   * computed.
+   */
   public OptionalInt places(int i) {
     return places[i] == Samples.NOT_WRITTEN ? OptionalInt.empty() : OptionalInt.of(places[i]);
   }
 
-  /** The row that reading {@code i} stands in. */
+  /** Returns the input row of reading {@code i}. */
   public RowRef row(int i) {
     return new RowRef(file, lines[i]);
   }
 
-  /** The rows that neighbouring readings stand in, from one index to another. */
+  /** Returns the input rows of a range of readings, both ends included. */
   public List<RowRef> rows(int first, int last) {
     List<RowRun> runs = new ArrayList<>();
     int begin = first;
@@ -188,47 +190,45 @@ public final class Trace {
     return RowList.ofRuns(runs);
   }
 
-  /** A copy of all times, s. */
+  /** Returns a copy of all times, s. */
   public double[] seconds() {
     return seconds.clone();
   }
 
-  /** A copy of all values, in the channel's base unit. */
+  /** Returns a copy of all values, in the channel's base unit. */
   public double[] values() {
     return values.clone();
   }
 
-  /** Half the display's resolution, in the channel's base unit. */
+  /** Returns half the display's resolution, in the channel's base unit. */
   public double halfStep() {
     return halfStep;
   }
 
-  /** Half the clock's resolution, s. */
+  /** Returns half the clock's resolution, s. */
   public double clockHalfStep() {
     return clockHalfStep;
   }
 
-  /** Time of the first reading, s. */
+  /** Returns the time of the first reading, s. */
   public double firstSecond() {
     return seconds[0];
   }
 
-  /** Time of the last reading, s. */
+  /** Returns the time of the last reading, s. */
   public double lastSecond() {
     return seconds[seconds.length - 1];
   }
 
-  /** Value of the first reading. */
   public double firstValue() {
     return values[0];
   }
 
-  /** Value of the last reading. */
   public double lastValue() {
     return values[values.length - 1];
   }
 
-  /** Index of the first of the greatest readings. */
+  /** Returns the index of the first maximum. */
   public int indexOfMax() {
     int at = 0;
     for (int i = 1; i < values.length; i++) {
@@ -237,12 +237,12 @@ public final class Trace {
     return at;
   }
 
-  /** Index of the first reading above a value. */
+  /** Returns the index of the first reading above a value. */
   public OptionalInt firstAbove(double value) {
     return IntStream.range(0, size()).filter(i -> value(i) > value).findFirst();
   }
 
-  /** Index of the last reading above a value. */
+  /** Returns the index of the last reading above a value. */
   public OptionalInt lastAbove(double value) {
     return IntStream.range(0, size())
         .map(i -> size() - 1 - i)
@@ -250,14 +250,13 @@ public final class Trace {
         .findFirst();
   }
 
-  /** The greatest reading. */
   public double max() {
     return values[indexOfMax()];
   }
 
   /**
-   * Index of the last reading at or before a time, or -1 if there is none. Of several readings at
-   * that very time it is the last.
+   * Returns the index of the last reading at or before a time, or -1 if there is none. If several
+   * readings have that time, returns the last of them.
    */
   public int indexAtOrBefore(double second) {
     int likely = likelyIndex(second);
@@ -277,7 +276,10 @@ public final class Trace {
     return low - 1;
   }
 
-  /** The index if readings are as even as a logger's, at once; -1 if it has to be searched for. */
+  /**
+   * Computes the index directly for evenly spaced readings, as in a log; returns -1 if a search is
+   * needed.
+   */
   private int likelyIndex(double second) {
     int last = seconds.length - 1;
     double share = (second - seconds[0]) / (seconds[last] - seconds[0]);
@@ -291,7 +293,7 @@ public final class Trace {
   }
 
   /**
-   * The piecewise-linear reading at a time within the recorded span.
+   * Returns the piecewise-linear interpolation at a time within the recorded span.
    *
    * @throws IllegalArgumentException if the time lies before the first or after the last reading
    */

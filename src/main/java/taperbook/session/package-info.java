@@ -1,6 +1,6 @@
 /**
- * What a tester recorded: charging sessions with their readings, conditions, range tests, and the
- * input rows that each value comes from. Values are in base units.
+ * A tester's records: charging sessions with their readings, conditions, range tests, and the input
+ * row of each value. Values are in base units.
  */
 @NullMarked
 package taperbook.session;

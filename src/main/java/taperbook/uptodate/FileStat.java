@@ -11,15 +11,15 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a file or folder looks like without opening it: kind, size, both its times and its key. The
- * time of the last change of any kind, {@code ctime}, is among them, as no program can set it back;
- * where a file system has none, nothing is ever known by its look.
+ * The status of a file or folder, obtained without opening it: kind, size, both times and its key.
+ * The time of the last status change, {@code ctime}, is included because no program can set it
+ * back; on a file system without it, files are never trusted by their status.
  *
  * @see <a href="https://pubs.opengroup.org/onlinepubs/9799919799/basedefs/sys_stat.h.html">POSIX.1,
  *     sys/stat.h: st_ctim</a>
  */
 final class FileStat {
-  /** What stands for a file that is not there. */
+  /** Represents a file that does not exist. */
   static final String ABSENT = "-";
 
   private static final String WANTED = "unix:isDirectory,size,lastModifiedTime,ctime,ino,dev";
@@ -27,11 +27,12 @@ final class FileStat {
   private FileStat() {}
 
   /**
-   * The look of a file in one word; of the same file in another state it is another word.
+   * Returns the file status as one word, which differs for every state of the file.
    *
-   * @throws IOException if it cannot be looked at, or tells too little
+   * @throws IOException if the status cannot be read or is insufficient
    */
-  @SuppressWarnings("UnnecessaryStringBuilder") // Joining by + loads much before the first word.
+  @SuppressWarnings(
+      "UnnecessaryStringBuilder") // String concatenation with + loads many classes on first use
   static String of(Path file) throws IOException {
     try {
       Map<String, Object> seen = Files.readAttributes(file, WANTED);
@@ -55,32 +56,32 @@ final class FileStat {
   }
 
   /**
-   * True if a look tells for sure that what was read after the mark is what stands there as long as
-   * it looks the same: the last change lies before the mark. A change in the same tick of the clock
-   * as the reading would not be seen.
+   * Returns true if the status guarantees that the content read after the mark is current as long
+   * as the status stays the same: the last change lies before the mark. A change in the same clock
+   * tick as the read would not be visible.
    *
-   * @param look what a file looked like at or after the mark
-   * @param markNanoseconds when the reading began, by the clock of the file system
+   * @param status status of a file at or after the mark
+   * @param markNanoseconds when the read began, by the clock of the file system
    */
-  static boolean isSettled(String look, long markNanoseconds) {
-    if (look.equals(ABSENT)) {
+  static boolean isSettled(String status, long markNanoseconds) {
+    if (status.equals(ABSENT)) {
       return true;
     }
-    int changed = look.lastIndexOf('.');
-    int modified = look.lastIndexOf('.', changed - 1);
-    return Long.parseLong(look, changed + 1, look.length(), 10) < markNanoseconds
-        && Long.parseLong(look, modified + 1, changed, 10) < markNanoseconds;
+    int changed = status.lastIndexOf('.');
+    int modified = status.lastIndexOf('.', changed - 1);
+    return Long.parseLong(status, changed + 1, status.length(), 10) < markNanoseconds
+        && Long.parseLong(status, modified + 1, changed, 10) < markNanoseconds;
   }
 
-  /** When a file was last changed in any way, ns since 1970. */
+  /** Returns the time of the last change of any kind, ns since 1970. */
   static long changedNanoseconds(Path file) throws IOException {
-    String look = of(file);
-    return Long.parseLong(look, look.lastIndexOf('.') + 1, look.length(), 10);
+    String status = of(file);
+    return Long.parseLong(status, status.lastIndexOf('.') + 1, status.length(), 10);
   }
 
   private static long nanoseconds(@Nullable Object time) throws IOException {
-    if (time instanceof FileTime told) {
-      return told.to(TimeUnit.NANOSECONDS);
+    if (time instanceof FileTime fileTime) {
+      return fileTime.to(TimeUnit.NANOSECONDS);
     }
     throw new IOException("no time is told");
   }

@@ -8,12 +8,15 @@ import java.nio.file.Path;
 import java.util.List;
 import taperbook.input.folder.RegularFile;
 
-/** Whether what was made of a report stands whole in its folder. */
+/** Checks whether the output of a report is complete. */
 public final class OutputStatus {
-  /** The file of a report's folder that says what it was made from and which files were made. */
+  /** The file in a report's folder that records its fingerprint and the files that were created. */
   public static final String STAMP = ".made";
 
-  /** A library has a few files and a session's report some dozens; this is ten thousand names. */
+  /**
+   * A library has a few files and a session's report some dozens; this is enough for ten thousand
+   * names.
+   */
   public static final long LARGEST_STAMP_BYTES = 1 << 20;
 
   private static final String STAMP_HEAD = "taperbook ";
@@ -23,29 +26,29 @@ public final class OutputStatus {
 
   private OutputStatus() {}
 
-  /** The first line of the stamp of what was made from a fingerprint. */
+  /** Returns the first line of the stamp for a fingerprint. */
   public static String stampHead(String fingerprint) {
     return STAMP_HEAD.concat(fingerprint);
   }
 
-  /** Where the version before is kept while a new one takes its place. */
+  /** Returns the location of the previous version while a new one replaces it. */
   public static Path old(Path reports, String name) {
     return reports.resolve(".".concat(name).concat(OLD));
   }
 
-  /** Where a new version is written. */
+  /** Returns the location where a new version is written. */
   public static Path fresh(Path reports, String name) {
     return reports.resolve(".".concat(name).concat(FRESH));
   }
 
-  /** The file that is there while a run is at work on a report, or after one was killed. */
+  /** Returns the lock file, which exists while a run works on a report or after one was killed. */
   public static Path lock(Path reports, String name) {
     return reports.resolve(".".concat(name).concat(LOCK));
   }
 
-  /** True if a report was made from this fingerprint, is all there, and no run is at work on it. */
+  /** Returns true if a report has this fingerprint, is complete, and no run is working on it. */
   public static boolean isWhole(Path reports, String name, String fingerprint) {
-    if (RegularFile.isThere(old(reports, name)) || RegularFile.isThere(fresh(reports, name))) {
+    if (RegularFile.exists(old(reports, name)) || RegularFile.exists(fresh(reports, name))) {
       return false;
     }
     Path folder = reports.resolve(name);
@@ -68,8 +71,8 @@ public final class OutputStatus {
     }
   }
 
-  /** True if a run is at work on a report, or was killed at work. */
+  /** Returns true if a run is working on a report, or was killed while working on it. */
   static boolean isLocked(Path reports, String name) {
-    return RegularFile.isThere(lock(reports, name));
+    return RegularFile.exists(lock(reports, name));
   }
 }

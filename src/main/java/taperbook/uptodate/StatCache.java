@@ -15,45 +15,48 @@ import org.jspecify.annotations.Nullable;
 import taperbook.input.folder.RegularFile;
 
 /**
- * What everything looked like when reports were last found up to date, kept in {@code
- * reports/.looks}. It is a memory and no truth: without it, or with any doubt, files are read.
+ * The file status of everything that up-to-date reports depend on, stored in {@code
+ * reports/.looks}. It is only a cache: if it is missing or in any doubt, files are read.
  */
 public final class StatCache {
-  /** A look and a path for each of two hundred thousand files. */
+  /** Enough for the status and path of two hundred thousand files. */
   private static final long LARGEST_BYTES = 32L << 20;
 
   private static final String FILE = ".looks";
   private static final String HEAD = "taperbook looks 1";
   private static final String END = "end";
 
-  /** The section of what a run over all reports looks at beside them: the folders of sessions. */
+  /**
+   * The section for what a run over all reports depends on in addition to them: the folders of
+   * sessions.
+   */
   static final String FOLDERS = "*";
 
   private final String program;
   private final String environment;
   private final Map<String, Section> sections = new LinkedHashMap<>();
 
-  /** A book without sections. */
+  /** Creates a cache without sections. */
   StatCache(String program, String environment) {
     this.program = program;
     this.environment = environment;
   }
 
-  /** What a report was made from: its fingerprint, and the look of each path. */
+  /** The inputs of a report: its fingerprint, and the status of each path. */
   static final class Section {
     final String fingerprint;
-    final List<String> looks = new ArrayList<>();
+    final List<String> statuses = new ArrayList<>();
     final List<String> paths = new ArrayList<>();
 
     Section(String fingerprint) {
       this.fingerprint = fingerprint;
     }
 
-    /** True if everything still looks the same. */
-    boolean holds(Path root) {
+    /** Returns true if the status of every path is unchanged. */
+    boolean isCurrent(Path root) {
       try {
         for (int i = 0; i < paths.size(); i++) {
-          if (!FileStat.of(root.resolve(paths.get(i))).equals(looks.get(i))) {
+          if (!FileStat.of(root.resolve(paths.get(i))).equals(statuses.get(i))) {
             return false;
           }
         }
@@ -64,17 +67,17 @@ public final class StatCache {
     }
   }
 
-  /** The look of the program's jar. */
+  /** Returns the status of the program's jar. */
   String program() {
     return program;
   }
 
-  /** What of the environment reports depend on. */
+  /** Returns the part of the environment that reports depend on. */
   String environment() {
     return environment;
   }
 
-  /** The section of a report, if there is one. */
+  /** Returns the section of a report, if present. */
   @Nullable Section section(String report) {
     return sections.get(report);
   }
@@ -83,7 +86,7 @@ public final class StatCache {
     return sections;
   }
 
-  /** The book of a folder of reports; none if there is none, or it is broken. */
+  /** Reads the cache of a folder of reports; null if it is missing or invalid. */
   static @Nullable StatCache in(Path reports) {
     try {
       return parsed(RegularFile.lines(reports.resolve(FILE), LARGEST_BYTES));
@@ -97,23 +100,23 @@ public final class StatCache {
     if (last < 3 || !lines.get(0).equals(HEAD) || !lines.get(last).equals(END)) {
       return null;
     }
-    StatCache book = new StatCache(lines.get(1), lines.get(2));
+    StatCache cache = new StatCache(lines.get(1), lines.get(2));
     Section section = new Section("");
     for (int i = 3; i < last; i++) {
       String line = lines.get(i);
       int space = line.indexOf(' ');
       if (line.charAt(0) == '>') {
         section = new Section(line.substring(1, space));
-        book.sections.put(line.substring(space + 1), section);
+        cache.sections.put(line.substring(space + 1), section);
       } else {
-        section.looks.add(line.substring(0, space));
+        section.statuses.add(line.substring(0, space));
         section.paths.add(line.substring(space + 1));
       }
     }
-    return book;
+    return cache;
   }
 
-  /** Puts the book in the place of the last one, whole. */
+  /** Replaces the cache file atomically. */
   void write(Path reports, Path scratch) throws IOException {
     StringBuilder text = new StringBuilder();
     text.append(HEAD).append('\n').append(program).append('\n').append(environment).append('\n');
@@ -121,7 +124,7 @@ public final class StatCache {
       Section section = entry.getValue();
       text.append('>').append(section.fingerprint).append(' ').append(entry.getKey()).append('\n');
       for (int i = 0; i < section.paths.size(); i++) {
-        text.append(section.looks.get(i)).append(' ').append(section.paths.get(i)).append('\n');
+        text.append(section.statuses.get(i)).append(' ').append(section.paths.get(i)).append('\n');
       }
     }
     Files.delete(scratch);

@@ -11,15 +11,15 @@ import org.jspecify.annotations.Nullable;
 import taperbook.input.folder.RegularFile;
 
 /**
- * Keeps the book of looks over one run. A report is entered only if everything it was made from was
- * last changed before the run began, by the clock of the file system itself: as version control
- * systems know it, a file that changes in the same tick in which it is read cannot be told by its
- * look. Nothing goes wrong where no book can be kept; files are read then.
+ * Updates the status cache during one run. A report is entered only if all of its inputs were last
+ * changed before the run began, by the clock of the file system itself: as in version control
+ * systems, the status does not reveal a change in the same clock tick as the read. If the cache
+ * cannot be written, files are read instead.
  *
  * @see <a href="https://git-scm.com/docs/racy-git">racy-git</a>
  */
 public final class StatCacheUpdate implements AutoCloseable {
-  /** Beginning of the name of what a run writes; its process number follows. */
+  /** Name prefix of a run's temporary file; its process number follows. */
   private static final String SCRATCH = ".looks.new-";
 
   private final Path root;
@@ -31,17 +31,17 @@ public final class StatCacheUpdate implements AutoCloseable {
   private final @Nullable StatCache known;
   private boolean changed;
 
-  /** A run begins; nothing that reports depend on may be read before. */
+  /** Starts a run; must be called before anything that reports depend on is read. */
   public static StatCacheUpdate begin(Path root, Path program, String environment) {
     Path reports = root.resolve("reports");
-    if (!Files.isDirectory(reports) || RegularFile.leadsOut(root, reports)) {
+    if (!Files.isDirectory(reports) || RegularFile.isOutside(root, reports)) {
       return none(root);
     }
     StatCache last = StatCache.in(reports);
     try {
-      String look = programLook(program);
+      String status = programStatus(program);
       boolean same =
-          last != null && last.environment().equals(environment) && last.program().equals(look);
+          last != null && last.environment().equals(environment) && last.program().equals(status);
       clear(reports);
       Path scratch = reports.resolve(SCRATCH + ProcessHandle.current().pid());
       Files.deleteIfExists(scratch);
@@ -49,18 +49,18 @@ public final class StatCacheUpdate implements AutoCloseable {
         out.write('\n');
       }
       long mark = FileStat.changedNanoseconds(scratch);
-      if (!FileStat.isSettled(look, mark)) {
+      if (!FileStat.isSettled(status, mark)) {
         Files.delete(scratch);
         return none(root);
       }
       return new StatCacheUpdate(
-          root, new StatCache(look, environment), scratch, mark, same ? last : null);
+          root, new StatCache(status, environment), scratch, mark, same ? last : null);
     } catch (IOException | RuntimeException e) {
       return none(root);
     }
   }
 
-  /** Takes away what runs that were killed had begun to write. */
+  /** Deletes temporary files of killed runs. */
   private static void clear(Path reports) throws IOException {
     try (DirectoryStream<Path> left = Files.newDirectoryStream(reports, SCRATCH + "*")) {
       for (Path file : left) {
@@ -72,7 +72,7 @@ public final class StatCacheUpdate implements AutoCloseable {
     }
   }
 
-  /** Keeps nothing: every file is read. */
+  /** Returns an update that stores nothing, so that every file is read. */
   static StatCacheUpdate none(Path root) {
     return new StatCacheUpdate(root, new StatCache("", ""), null, 0, null);
   }
@@ -88,19 +88,23 @@ public final class StatCacheUpdate implements AutoCloseable {
     this.fresh = fresh;
     this.scratch = scratch;
     this.markNanoseconds = markNanoseconds;
-    this.templatesBefore = lookOrNothing("templates");
+    this.templatesBefore = statusOrEmpty("templates");
     this.known = known;
   }
 
-  /** The look of a program's jar; nothing is known of a program that was not packed. */
-  static String programLook(Path program) throws IOException {
+  /**
+   * Returns the status of a program's jar.
+   *
+   * @throws IOException if the program is unpackaged or the status cannot be read
+   */
+  static String programStatus(Path program) throws IOException {
     if (!Files.isRegularFile(program)) {
       throw new IOException("not packed");
     }
     return FileStat.of(program);
   }
 
-  private String lookOrNothing(String path) {
+  private String statusOrEmpty(String path) {
     try {
       return FileStat.of(root.resolve(path));
     } catch (IOException e) {
@@ -108,11 +112,11 @@ public final class StatCacheUpdate implements AutoCloseable {
     }
   }
 
-  /** True if a report is up to date for sure, by its looks alone. */
+  /** Returns true if the file status proves that a report is up to date. */
   public boolean isUpToDate(String report) {
     StatCache.Section section = known == null ? null : known.section(report);
     if (section == null
-        || !section.holds(root)
+        || !section.isCurrent(root)
         || OutputStatus.isLocked(reports, report)
         || !OutputStatus.isWhole(reports, report, section.fingerprint)) {
       return false;
@@ -122,48 +126,48 @@ public final class StatCacheUpdate implements AutoCloseable {
   }
 
   /**
-   * Enters a report that is up to date, and of which nothing had to be told.
+   * Enters a report that is up to date and for which there are no messages.
    *
-   * @param paths everything it is made from, folders that were listed among it
+   * @param paths everything it is built from, including folders that are listed
    */
   public void enter(String report, String fingerprint, List<String> paths) {
     StatCache.Section section = new StatCache.Section(fingerprint);
     for (String path : paths) {
-      String look = lookOrNothing(path);
-      if (look.isEmpty() || !FileStat.isSettled(look, markNanoseconds)) {
+      String status = statusOrEmpty(path);
+      if (status.isEmpty() || !FileStat.isSettled(status, markNanoseconds)) {
         return;
       }
-      section.looks.add(look);
+      section.statuses.add(status);
       section.paths.add(path);
     }
     changed = true;
     fresh.sections().put(report, section);
   }
 
-  /** Enters the folders that a run over all reports lists, if nothing had to be told of them. */
+  /** Enters the folders that a run over all reports lists, if there are no messages about them. */
   public void enterFolders(List<String> paths) {
     enter(StatCache.FOLDERS, "", paths);
   }
 
-  /** Writes the book, if it says something new. */
+  /** Writes the cache if it has changed. */
   @Override
   public void close() {
     if (scratch == null) {
       return;
     }
     try {
-      keepOthers();
-      if (changed && lookOrNothing("templates").equals(templatesBefore)) {
+      keepOtherSections();
+      if (changed && statusOrEmpty("templates").equals(templatesBefore)) {
         fresh.write(reports, scratch);
       }
       Files.deleteIfExists(scratch);
     } catch (IOException e) {
-      // The next run reads the files, as this one did.
+      // The next run reads the files, like this one.
     }
   }
 
-  /** Reports that this run was not asked for stay as they are known. */
-  private void keepOthers() {
+  /** Keeps the entries of reports that this run was not asked for. */
+  private void keepOtherSections() {
     if (known != null) {
       for (Map.Entry<String, StatCache.Section> entry : known.sections().entrySet()) {
         fresh.sections().putIfAbsent(entry.getKey(), entry.getValue());

@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
 import taperbook.input.folder.RegularFile;
 
 /**
- * Answers {@code report} where nothing has changed, before the program itself is loaded. It answers
- * only what the whole program would answer with the same words; whatever is in doubt it leaves to
- * that.
+ * Handles {@code report} if nothing has changed, before the program itself is loaded. It only
+ * handles cases in which the whole program would print the same output, and leaves all other cases
+ * to it.
  */
 public final class UpToDateCheck {
   private static final String COMMAND = "report";
@@ -33,27 +33,27 @@ public final class UpToDateCheck {
   }
 
   /**
-   * True if there was nothing to do; then it was said.
+   * Returns true if there was nothing to do and a message was printed.
    *
-   * @param program the jar that this program stands in; nothing is known of another kind of program
-   * @param environment what of the environment reports depend on
+   * @param program the jar of this program; other kinds of program are never up to date
+   * @param environment the part of the environment that reports depend on
    */
   public static boolean nothingToDo(
       String[] arguments, Path program, String environment, PrintStream out) {
     try {
-      UpToDateCheck look = understood(arguments);
+      UpToDateCheck look = parseArguments(arguments);
       return look != null && look.nothingToDo(program, environment, out);
     } catch (IOException | RuntimeException e) {
       return false;
     }
   }
 
-  /** The line that says so of a report. */
+  /** Returns the message for a report that is up to date. */
   public static String upToDate(String name) {
     return name.concat("  up to date");
   }
 
-  private static @Nullable UpToDateCheck understood(String[] arguments) {
+  private static @Nullable UpToDateCheck parseArguments(String[] arguments) {
     if (arguments.length == 0 || !arguments[0].equals(COMMAND)) {
       return null;
     }
@@ -81,18 +81,18 @@ public final class UpToDateCheck {
 
   private boolean nothingToDo(Path program, String environment, PrintStream out)
       throws IOException {
-    StatCache book = RegularFile.leadsOut(root, reports) ? null : StatCache.in(reports);
-    if (book == null
-        || !book.environment().equals(environment)
-        || !book.program().equals(StatCacheUpdate.programLook(program))
-        || (names.isEmpty() && !foldersHold(book))) {
+    StatCache cache = RegularFile.isOutside(root, reports) ? null : StatCache.in(reports);
+    if (cache == null
+        || !cache.environment().equals(environment)
+        || !cache.program().equals(StatCacheUpdate.programStatus(program))
+        || (names.isEmpty() && !areFoldersCurrent(cache))) {
       return false;
     }
     for (String name : names) {
-      StatCache.Section section = book.section(name);
+      StatCache.Section section = cache.section(name);
       if (section == null
           || !isPlain(name)
-          || !section.holds(root)
+          || !section.isCurrent(root)
           || OutputStatus.isLocked(reports, name)
           || !OutputStatus.isWhole(reports, name, section.fingerprint)) {
         return false;
@@ -104,7 +104,10 @@ public final class UpToDateCheck {
     return !names.isEmpty();
   }
 
-  /** True for names that may be printed as they are; all names of reports are among them. */
+  /**
+   * Returns true for names that can be printed without escaping; this includes all names of
+   * reports.
+   */
   private static boolean isPlain(String name) {
     for (int i = 0; i < name.length(); i++) {
       char c = name.charAt(i);
@@ -115,10 +118,10 @@ public final class UpToDateCheck {
     return true;
   }
 
-  /** Takes the names of all reports, if the folders are as they were. */
-  private boolean foldersHold(StatCache book) throws IOException {
-    StatCache.Section folders = book.section(StatCache.FOLDERS);
-    if (folders == null || !folders.holds(root)) {
+  /** Reads the names of all reports if the folders are unchanged. */
+  private boolean areFoldersCurrent(StatCache cache) throws IOException {
+    StatCache.Section folders = cache.section(StatCache.FOLDERS);
+    if (folders == null || !folders.isCurrent(root)) {
       return false;
     }
     List<String> files = new ArrayList<>();

@@ -1,4 +1,4 @@
-/** Whether reports are up to date, decided by file status before the program itself is loaded. */
+/** Checks whether reports are up to date, by file status, before the program itself is loaded. */
 @NullMarked
 package taperbook.uptodate;
 

@@ -10,19 +10,19 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 
 /**
- * Unpacks the streams of a PDF with an eye on how much comes out, so that a small file cannot fill
+ * Decodes the streams of a PDF with a limit on the decoded size, so that a small file cannot fill
  * the memory.
  */
 final class BoundedDecoder {
-  /** Most bytes that one stream may unpack to: the largest input file. */
+  /** Maximum decoded size of one stream: that of the largest input file. */
   static final int LARGEST_STREAM_BYTES = 64 * 1024 * 1024;
 
-  /** Most bytes that all streams of a document may unpack to. */
+  /** Maximum decoded size of all streams of a document. */
   static final long LARGEST_DOCUMENT_BYTES = 512L * 1024 * 1024;
 
   private long unpacked;
 
-  /** Thrown when more comes out than is read. */
+  /** Thrown when a limit is exceeded. */
   static final class TooMuch extends IOException {
     private static final long serialVersionUID = 1;
 
@@ -31,7 +31,10 @@ final class BoundedDecoder {
     }
   }
 
-  /** The content of a stream; what is packed in another way than ours is left packed. */
+  /**
+   * Returns the decoded content of a stream; a stream with a filter that this program does not use
+   * is left encoded.
+   */
   byte[] bytes(COSStream stream) throws IOException {
     boolean flate =
         COSName.FLATE_DECODE.equals(stream.getFilters())

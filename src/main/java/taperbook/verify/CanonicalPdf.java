@@ -13,18 +13,18 @@ import java.util.zip.Inflater;
 
 /**
  * Compares two PDFs by their canonical form, in which every deflated stream is replaced by its
- * content. Two files are equal in it if and only if one becomes the other, byte for byte, by
- * deflating the content of its streams otherwise and by adjusting what follows from that: the
- * {@code /Length} of those streams, the offsets of the one cross-reference stream, and the number
- * behind the one {@code startxref}.
+ * content. Two files have the same canonical form if and only if one becomes the other, byte for
+ * byte, by deflating the content of its streams differently and by adjusting the dependent values:
+ * the {@code /Length} of those streams, the offsets of the one cross-reference stream, and the
+ * number after the one {@code startxref}.
  *
- * <p>Nothing else may differ: not a byte before the header, between the objects or behind the end,
- * not the order of the objects, their filters or their text. So there is nothing in the file that
- * one reader could find and another overlook, and the form needs no parser of PDF: the recomputed
- * file, which the program has just written, is walked, and the other one must follow.
+ * <p>Nothing else may differ: no byte before the header, between the objects or after the end, not
+ * the order of the objects, their filters or their text. The file therefore contains nothing that
+ * one reader could find and another overlook. The comparison needs no PDF parser: it scans the
+ * recomputed file, which the program has just written, and the other file must match.
  *
  * <p>Runtimes deflate the same content to different bytes; this is the only reason why the same
- * program and the same inputs may give another file.
+ * program and the same inputs may give a different file.
  */
 final class CanonicalPdf {
   private static final byte[] STREAM = ascii("\nstream\r\n");
@@ -32,14 +32,12 @@ final class CanonicalPdf {
   private static final Pattern WIDTHS = Pattern.compile("\n/W \\[1 ([1-8]) ([0-8])\\]\n");
   private static final Pattern TAIL =
       Pattern.compile("\r\nendstream\nendobj\nstartxref\n(\\d{1,10})\n%%EOF\n");
-  private static final int MOST_DIGITS = 10;
+  private static final int MAX_DIGITS = 10;
 
   private final byte[] carried;
   private final byte[] recomputed;
 
-  /**
-   * By the offset at which a part of the recomputed file begins: how much later the other has it.
-   */
+  /** Offset difference in the other file, by the start offset of a part in the recomputed file. */
   private final TreeMap<Integer, Integer> shifts = new TreeMap<>();
 
   private int inCarried;
@@ -53,8 +51,8 @@ final class CanonicalPdf {
   /**
    * Returns true if both files have the same canonical form.
    *
-   * @param carried a file from anywhere
-   * @param recomputed a file as {@link org.apache.pdfbox.pdmodel.PDDocument#save} has written it
+   * @param carried a file of any origin
+   * @param recomputed a file written by {@link org.apache.pdfbox.pdmodel.PDDocument#save}
    */
   static boolean isSame(byte[] carried, byte[] recomputed) {
     return Arrays.equals(carried, recomputed) || new CanonicalPdf(carried, recomputed).walk();
@@ -73,7 +71,7 @@ final class CanonicalPdf {
     return tail();
   }
 
-  /** Walks from where both are to the end of the next stream's data. */
+  /** Compares from the current positions to the end of the next stream's data. */
   private boolean stream(int data) {
     int key = lastIndexOf(LENGTH, data);
     if (key < inRecomputed) {
@@ -111,7 +109,7 @@ final class CanonicalPdf {
         .orElse(false);
   }
 
-  /** The cross-references with the offsets that the other file must have. */
+  /** Returns the cross-reference table with the offsets that the other file must have. */
   private Optional<byte[]> shifted(byte[] table, String dictionary) {
     Matcher widths = WIDTHS.matcher(dictionary);
     if (!widths.find()) {
@@ -161,17 +159,17 @@ final class CanonicalPdf {
     return TAIL.matcher(tooLong ? "" : new String(file, from, length, US_ASCII));
   }
 
-  /** True if the other file goes on with the same bytes. */
+  /** Returns true if the other file continues with the same bytes. */
   private boolean follows(int from, int to, int otherFrom) {
     int otherTo = otherFrom + to - from;
     return otherTo <= carried.length
         && Arrays.equals(recomputed, from, to, carried, otherFrom, otherTo);
   }
 
-  /** A number as the program writes it: no sign and no leading zero. */
+  /** Parses a number as the program writes it: no sign and no leading zero. */
   private static Optional<Integer> number(byte[] file, int from) {
     int to = from;
-    while (to < file.length && to - from < MOST_DIGITS && file[to] >= '0' && file[to] <= '9') {
+    while (to < file.length && to - from < MAX_DIGITS && file[to] >= '0' && file[to] <= '9') {
       to++;
     }
     if (to == from || (to > from + 1 && file[from] == '0')) {
@@ -185,21 +183,24 @@ final class CanonicalPdf {
     return Integer.toString(number).length();
   }
 
-  /** The content, if all bytes are one whole deflated stream of at most so many bytes. */
-  private static Optional<byte[]> inflated(byte[] bytes, int most) {
+  /**
+   * Returns the content if the bytes are exactly one deflated stream with a decoded size within the
+   * limit.
+   */
+  private static Optional<byte[]> inflated(byte[] bytes, int max) {
     Inflater inflater = new Inflater();
     try {
       inflater.setInput(bytes);
-      byte[] content = new byte[Math.min(most, 1 << 16) + 1];
+      byte[] content = new byte[Math.min(max, 1 << 16) + 1];
       int size = 0;
       while (!inflater.finished()) {
         int n = inflater.inflate(content, size, content.length - size);
         size += n;
-        if (size > most || (n == 0 && size < content.length && !inflater.finished())) {
+        if (size > max || (n == 0 && size < content.length && !inflater.finished())) {
           return Optional.empty();
         }
         if (size == content.length) {
-          content = Arrays.copyOf(content, (int) Math.min(most + 1L, 2L * size));
+          content = Arrays.copyOf(content, (int) Math.min(max + 1L, 2L * size));
         }
       }
       return inflater.getRemaining() == 0

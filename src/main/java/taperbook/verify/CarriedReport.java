@@ -7,19 +7,18 @@ import java.util.TreeMap;
 import taperbook.session.InputFile;
 
 /**
- * What a report's PDF carries.
+ * The content embedded in a report's PDF.
  *
- * @param files the files, {@code numbers.json} excepted, by path
- * @param numbers what its {@code numbers.json} says
- * @param program name and version of the program that made it
- * @param made the day that it bears
+ * @param files the files by path, except {@code numbers.json}
+ * @param numbers the content of {@code numbers.json}
+ * @param program name and version of the program that created it
+ * @param made its date
  */
 public record CarriedReport(
     Map<String, InputFile> files, NumbersFile numbers, String program, LocalDate made) {
-  /** The file that holds the numbers. */
+  /** The file that contains the numbers. */
   public static final String NUMBERS = "numbers.json";
 
-  /** Copies the files. */
   public CarriedReport {
     files = Collections.unmodifiableMap(new TreeMap<>(files));
   }

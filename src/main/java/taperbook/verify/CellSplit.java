@@ -3,13 +3,13 @@ package taperbook.verify;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Parts a line of a table into its cells as they are written, quotes and all (RFC 4180). */
+/** Splits a line of a table into its cells as written, including quotes (RFC 4180). */
 final class CellSplit {
   private static final List<Character> DELIMITERS = List.of(',', ';', '\t');
 
   private CellSplit() {}
 
-  /** The delimiter that parts the most cells of a line. */
+  /** Returns the delimiter that splits a line into the most cells. */
   static char delimiter(String line) {
     char best = DELIMITERS.get(0);
     for (char delimiter : DELIMITERS) {
@@ -20,7 +20,7 @@ final class CellSplit {
     return best;
   }
 
-  /** The cells of a line, which joined by the delimiter are the line again. */
+  /** Returns the cells of a line; joined by the delimiter they give the line again. */
   static List<String> cells(String line, char delimiter) {
     List<String> cells = new ArrayList<>();
     boolean quoted = false;

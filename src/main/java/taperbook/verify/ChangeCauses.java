@@ -7,14 +7,14 @@ import java.util.Map;
 import taperbook.result.MovedNumber;
 
 /**
- * Finds what moved a number: the change without which it would not be where it is now.
+ * Finds the cause of a number's change: the input change without which it would not have moved.
  *
- * <p>Each change is undone by itself, and the numbers are measured again. A change counts if its
- * undoing takes the number back by at least a share of its way; the one that takes it back the
- * furthest always counts.
+ * <p>Each change is undone separately, and the numbers are recomputed. A change counts as a cause
+ * if undoing it reverts at least a certain share of the move; the change that reverts the most
+ * always counts.
  */
 public final class ChangeCauses {
-  /** What a change has to take back of a move to be named beside another. */
+  /** Minimum share of a move that a change must revert to be named beside another. */
   private static final double SHARE = 0.3;
 
   private final Resampling before;
@@ -27,19 +27,19 @@ public final class ChangeCauses {
     this.after = after;
   }
 
-  /** Enters what comes of undoing a change. */
+  /** Adds the result of undoing a change. */
   public void enter(String words, Resampling without) {
     undone.put(words, without);
   }
 
-  /** Enters a change that cannot be undone by itself. */
+  /** Adds a change that cannot be undone separately. */
   public void enter(String words) {
     unknown.add(words);
   }
 
-  /** The numbers with their causes. */
+  /** Returns the numbers with their causes. */
   public List<MovedNumber> name(List<MovedNumber> moved) {
-    return moved.stream().map(m -> m.because(of(m))).toList();
+    return moved.stream().map(m -> m.withCauses(of(m))).toList();
   }
 
   private List<String> of(MovedNumber moved) {
@@ -50,17 +50,17 @@ public final class ChangeCauses {
     ResampledNumber now = after.number(key);
     Map<String, ResampledNumber> back = new LinkedHashMap<>();
     undone.forEach((words, without) -> back.put(words, without.number(key)));
-    double most = back.values().stream().mapToDouble(now::distance).max().orElse(0);
+    double max = back.values().stream().mapToDouble(now::distance).max().orElse(0);
     double way = now.distance(before.number(key));
-    if (!(most >= SHARE * way)) {
-      // None does it by itself: they do it together, or one that cannot be undone.
+    if (!(max >= SHARE * way)) {
+      // No single change is the cause: it is all of them together, or one that cannot be undone.
       return unknown.isEmpty() ? all() : unknown;
     }
     List<String> causes = new ArrayList<>();
     back.forEach(
         (words, without) -> {
           double distance = now.distance(without);
-          if (distance >= most || (now.isApart(without, 0, 0) && distance >= SHARE * way)) {
+          if (distance >= max || (now.isApart(without, 0, 0) && distance >= SHARE * way)) {
             causes.add(words);
           }
         });

@@ -1,17 +1,17 @@
 package taperbook.verify;
 
 /**
- * A place where what is carried and what is recomputed are not the same.
+ * A difference between embedded and recomputed content.
  *
  * @param kind what differs
  * @param place where
- * @param carried what the PDF says
- * @param recomputed what follows from its inputs
+ * @param carried the content of the PDF
+ * @param recomputed the content that follows from its inputs
  */
 public record Difference(Kind kind, String place, String carried, String recomputed) {
   /** What differs. */
   public enum Kind {
-    /** An input's content is not what its hash says. */
+    /** An input's content does not match its hash. */
     INPUT,
     /** A number of {@code numbers.json}. */
     NUMBER,

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import taperbook.session.InputFile;
 
 /**
- * The changes from one set of input files to another, cell by cell; row by row if those are too
- * many to be undone one at a time, and file by file if those are too many as well.
+ * The changes from one set of input files to another: by cell; by row if there are too many to undo
+ * separately; and by file if there are still too many.
  */
 public final class InputChanges {
   private static final String ITEM = "item";
@@ -28,20 +28,20 @@ public final class InputChanges {
   }
 
   /**
-   * The changes of tables.
+   * Returns the changes between two sets of files.
    *
    * @param before the files of the published version, by path
-   * @param after the files now, by path
-   * @param most more changes than these are told by row, or else by file
+   * @param after the current files, by path
+   * @param max maximum number of changes; beyond it they are grouped by row, and then by file
    */
   public static List<InputChange> between(
-      Map<String, InputFile> before, Map<String, InputFile> after, int most) {
+      Map<String, InputFile> before, Map<String, InputFile> after, int max) {
     InputChanges changes = new InputChanges(before, after);
     boolean asText = changes.changedFiles().stream().allMatch(changes::isText);
-    if (asText && changes.rows.size() <= most) {
+    if (asText && changes.rows.size() <= max) {
       List<InputChange> cells =
           changes.rows.stream().flatMap(r -> changes.cells(r).stream()).toList();
-      return cells.size() <= most ? cells : changes.rows.stream().map(changes::row).toList();
+      return cells.size() <= max ? cells : changes.rows.stream().map(changes::row).toList();
     }
     return changes.changedFiles().stream().map(changes::file).toList();
   }
@@ -58,7 +58,7 @@ public final class InputChanges {
     return one == null || other == null || !one.sha256().equals(other.sha256());
   }
 
-  /** True if the lines of a file are all that there is to it, before and now. */
+  /** Returns true if the lines of a file represent its content completely, before and after. */
   private boolean isText(String path) {
     return isText(before.get(path)) && isText(after.get(path));
   }
@@ -89,7 +89,10 @@ public final class InputChanges {
     return new InputChange(row.words(), with(row, row.before()));
   }
 
-  /** The cells of a row that differ; the whole row if it is new, gone or has other cells. */
+  /**
+   * Returns the changed cells of a row; the whole row if it is new, removed or has a different
+   * number of cells.
+   */
   private List<InputChange> cells(RowChange row) {
     String head = lines(row.file()).get(0);
     char delimiter = CellSplit.delimiter(head);
@@ -102,8 +105,8 @@ public final class InputChanges {
     List<InputChange> changes = new ArrayList<>();
     for (int i = 0; i < old.size(); i++) {
       if (!old.get(i).equals(now.get(i))) {
-        List<String> mended = new ArrayList<>(now);
-        mended.set(i, old.get(i));
+        List<String> reverted = new ArrayList<>(now);
+        reverted.set(i, old.get(i));
         String item = names.get(0).equals(ITEM) && i > 0 ? ", " + now.get(0) : "";
         String column = names.size() == now.size() ? names.get(i) : "column " + (i + 1);
         changes.add(
@@ -115,8 +118,8 @@ public final class InputChanges {
                     + ", "
                     + column
                     + ": "
-                    + RowChange.became(old.get(i), now.get(i)),
-                with(row, String.join(String.valueOf(delimiter), mended))));
+                    + RowChange.describeReplacement(old.get(i), now.get(i)),
+                with(row, String.join(String.valueOf(delimiter), reverted))));
       }
     }
     return changes;
@@ -127,7 +130,7 @@ public final class InputChanges {
     return file == null ? List.of() : file.decoded(StandardCharsets.UTF_8).lines().toList();
   }
 
-  /** The files now, with a changed row as it is given. */
+  /** Returns the current files with one row replaced. */
   private Map<String, InputFile> with(RowChange row, String text) {
     List<String> lines = new ArrayList<>(lines(row.file()));
     if (row.lineAfter() == 0) {
@@ -144,8 +147,8 @@ public final class InputChanges {
   }
 
   /**
-   * Where a row that was taken away would be among the lines now: before the first line that stayed
-   * of those that came after it.
+   * Returns the index of a removed row among the current lines: before the first remaining line
+   * that followed it.
    */
   private int placeOf(RowChange gone) {
     List<RowChange> own = rows.stream().filter(r -> r.file().equals(gone.file())).toList();

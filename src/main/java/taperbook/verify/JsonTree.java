@@ -12,11 +12,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
-/** JSON as maps, lists, texts, decimals, truth values and nulls. */
+/** JSON as maps, lists, strings, decimals, booleans and nulls. */
 final class JsonTree {
   private JsonTree() {}
 
-  /** Reads one value; Jackson's own limits hold for depth and length. */
+  /** Reads one value; Jackson's own limits apply to depth and length. */
   static @Nullable Object read(JsonParser parser) throws IOException {
     return parser.nextToken() == null ? null : value(parser);
   }
@@ -51,9 +51,7 @@ final class JsonTree {
     return json.get(name) instanceof String text ? Optional.of(text) : Optional.empty();
   }
 
-  /**
-   * An amount that fits into what numbers are kept in, as every one does that this program wrote.
-   */
+  /** Returns an amount that fits a {@code double}, as all amounts written by this program do. */
   static OptionalDouble amount(Map<?, ?> json, String name) {
     return json.get(name) instanceof BigDecimal amount && Double.isFinite(amount.doubleValue())
         ? OptionalDouble.of(amount.doubleValue())

@@ -10,18 +10,18 @@ import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 import taperbook.result.MovedNumber;
 
-/** Which numbers moved from one version of a report to the next. */
+/** Finds the numbers that moved between two versions of a report. */
 public final class NumberMoves {
-  /** Ends of an interval that moved by less than this share of its width are stated as before. */
+  /** Interval ends that moved by less than this share of the width count as unchanged. */
   private static final double STATED = 0.05;
 
-  /** The least move of a value that draws alone do not give, in halves of its interval. */
+  /** Minimum move of a value that draws alone do not cause, in half-widths of its interval. */
   private static final double VALUE = 0.1;
 
-  /** The same of an end of the interval, which draws know less well. */
+  /** The same for an end of the interval, which is less certain. */
   private static final double END = 0.3;
 
-  /** Without other draws to tell by: what they gave at the most for the demo's numbers. */
+  /** Threshold without other draws: the maximum that draws caused for the demo's numbers. */
   private static final double VALUE_BY_ITSELF = 0.2;
 
   private static final double END_BY_ITSELF = 0.4;
@@ -29,20 +29,20 @@ public final class NumberMoves {
   private NumberMoves() {}
 
   /**
-   * The numbers that moved by more than drawing again moves them, in the order of the new version,
-   * without causes.
+   * Returns the numbers that moved by more than redrawing moves them, in the order of the new
+   * version, without causes.
    *
-   * @param sameQuestions whether both versions were asked for the same numbers on the same windows:
-   *     only then is a number that only one of them has a finding that came or went
+   * @param sameRequests whether both versions requested the same numbers on the same windows: only
+   *     then does a number that exists in only one of them count as added or removed
    */
   public static List<MovedNumber> between(
-      Resampling before, Resampling after, boolean sameQuestions) {
+      Resampling before, Resampling after, boolean sameRequests) {
     boolean alone = before.files().size() == 1 && after.files().size() == 1;
     List<MovedNumber> moved = new ArrayList<>();
     for (String key : keys(before.printed(), after.printed())) {
       boolean inBoth =
           before.printed().find(key).isPresent() && after.printed().find(key).isPresent();
-      boolean asked = inBoth || (sameQuestions && !alone);
+      boolean asked = inBoth || (sameRequests && !alone);
       if (asked
           && before
               .number(key)
@@ -56,17 +56,17 @@ public final class NumberMoves {
     return moved;
   }
 
-  /** As {@link #between(Redraws, Redraws, boolean)}, of versions that were not drawn again. */
+  /** As {@link #between(Redraws, Redraws, boolean)}, for versions without other draws. */
   public static List<MovedNumber> between(NumbersFile before, NumbersFile after) {
     return between(Resampling.none(before), Resampling.none(after), false);
   }
 
-  /** The numbers that are not as they were stated, however little they moved. */
+  /** Returns the numbers whose stated values changed, by any amount. */
   public static List<MovedNumber> stated(NumbersFile before, NumbersFile after) {
     List<MovedNumber> differing = new ArrayList<>();
     for (String key : keys(before, after)) {
       MovedNumber number = moved(before, after, key);
-      if (isStatedOtherwise(number.before(), number.after())) {
+      if (isStatedDifferently(number.before(), number.after())) {
         differing.add(number);
       }
     }
@@ -94,15 +94,15 @@ public final class NumberMoves {
         List.of());
   }
 
-  private static boolean isStatedOtherwise(Optional<Estimate> was, Optional<Estimate> is) {
-    if (was.isEmpty() || is.isEmpty()) {
-      return was.isPresent() != is.isPresent();
+  private static boolean isStatedDifferently(Optional<Estimate> before, Optional<Estimate> after) {
+    if (before.isEmpty() || after.isEmpty()) {
+      return before.isPresent() != after.isPresent();
     }
-    double scale = Math.max(1e-12, Math.abs(was.get().value()));
-    Interval old = was.get().bounds();
-    Interval now = is.get().bounds();
+    double scale = Math.max(1e-12, Math.abs(before.get().value()));
+    Interval old = before.get().bounds();
+    Interval now = after.get().bounds();
     double still = STATED * Math.max(old.width(), now.width()) + 1e-9 * scale;
-    return Math.abs(is.get().value() - was.get().value()) > 1e-9 * scale
+    return Math.abs(after.get().value() - before.get().value()) > 1e-9 * scale
         || Math.abs(now.low() - old.low()) > still
         || Math.abs(now.high() - old.high()) > still;
   }

@@ -9,12 +9,15 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import taperbook.session.InputFile;
 
-/** Compares the numbers of a report as published with those recomputed from what it carries. */
+/** Compares the published numbers of a report with those recomputed from its embedded inputs. */
 public final class NumbersComparison {
   private final CarriedReport carried;
   private final CarriedReport recomputed;
 
-  /** Another version may state more of a number; what the carried one lacks is no contradiction. */
+  /**
+   * Another program version may state more about a number; information that the published number
+   * lacks is not a contradiction.
+   */
   private final boolean sameProgram;
 
   private final List<Difference> found = new ArrayList<>();
@@ -25,7 +28,7 @@ public final class NumbersComparison {
     this.sameProgram = carried.program().equals(recomputed.program());
   }
 
-  /** Every difference in inputs and numbers; none if the numbers follow from the inputs. */
+  /** Returns all differences in inputs and numbers; empty if the numbers follow from the inputs. */
   public static List<Difference> of(CarriedReport carried, CarriedReport recomputed) {
     NumbersComparison comparison = new NumbersComparison(carried, recomputed);
     comparison.found.addAll(inputs(carried));
@@ -33,19 +36,19 @@ public final class NumbersComparison {
     return comparison.found;
   }
 
-  /** Inputs that are not what {@code numbers.json} says they were. */
+  /** Returns the inputs that do not match their hashes in {@code numbers.json}. */
   public static List<Difference> inputs(CarriedReport carried) {
     List<Difference> found = new ArrayList<>();
     for (Map.Entry<String, String> entry : carried.numbers().hashes().entrySet()) {
       InputFile file = carried.files().get(entry.getKey());
-      String is = file == null ? "not carried" : file.sha256();
-      if (!is.equals(entry.getValue())) {
+      String actual = file == null ? "not carried" : file.sha256();
+      if (!actual.equals(entry.getValue())) {
         found.add(
             new Difference(
                 Difference.Kind.INPUT,
                 entry.getKey(),
                 "SHA-256 in numbers.json " + entry.getValue(),
-                is.equals("not carried") ? is : "of the file carried " + is));
+                actual.equals("not carried") ? actual : "of the file carried " + actual));
       }
     }
     return found;

@@ -23,13 +23,13 @@ import taperbook.quantity.SocWindow;
 import taperbook.result.CommonGround;
 
 /**
- * What a {@code numbers.json} says.
+ * The content of a {@code numbers.json}.
  *
  * @param report name of the report
  * @param hashes SHA-256 of each input by its path, in order
  * @param numbers every number by its key, in order
  * @param ground the windows of its comparison, if it states any
- * @param rest all else that the file says, as text by its place, such as the cross-checks
+ * @param rest all other content, as text by its place, such as the cross-checks
  */
 public record NumbersFile(
     String report,
@@ -37,14 +37,13 @@ public record NumbersFile(
     Map<String, PublishedNumber> numbers,
     Optional<CommonGround> ground,
     Map<String, String> rest) {
-  /** Copies the maps. */
   public NumbersFile {
     hashes = Collections.unmodifiableMap(new LinkedHashMap<>(hashes));
     numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
     rest = Collections.unmodifiableMap(new LinkedHashMap<>(rest));
   }
 
-  /** Reads the file, or says why it is none. */
+  /** Reads the file, or returns why it is invalid. */
   public static Checked<NumbersFile> read(String file, byte[] json) {
     ProblemLog log = new ProblemLog(file);
     try (JsonParser parser = new JsonFactory().createParser(json)) {
@@ -56,7 +55,8 @@ public record NumbersFile(
     } catch (JsonProcessingException e) {
       refuse(log, "text that is not JSON: " + e.getOriginalMessage());
     } catch (IOException e) {
-      // The bytes are in memory, so that only they can be at fault: they look like UTF-32, say.
+      // The bytes are in memory, so only their content can cause this: for example, they look like
+      // UTF-32.
       refuse(log, "bytes that are no text: " + e.getMessage());
     }
     return Checked.refused(log.list());
@@ -108,7 +108,7 @@ public record NumbersFile(
                   .map(LocalDate::parse)
                   .map(day -> new CommonGround.Frozen(day, List.of()))));
     } catch (IllegalArgumentException | DateTimeException e) {
-      // Not as the program wrote it: then the windows are found anew.
+      // Not the program's own format: the windows are then determined again.
       return Optional.empty();
     }
   }
@@ -124,12 +124,12 @@ public record NumbersFile(
         : Optional.of(new SocWindow((int) from.getAsDouble(), (int) to.getAsDouble()));
   }
 
-  /** Names of the sessions that its numbers are about. */
+  /** Returns the names of the sessions that its numbers are about. */
   public Set<String> sessions() {
     return numbers.values().stream().map(PublishedNumber::session).collect(Collectors.toSet());
   }
 
-  /** The number with a key, if there is one. */
+  /** Returns the number with a key, if present. */
   public Optional<PublishedNumber> find(String key) {
     return Optional.ofNullable(numbers.get(key));
   }

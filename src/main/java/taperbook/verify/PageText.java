@@ -8,12 +8,12 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /**
- * Reads the text of a PDF's pages with a bound on the operators that are carried out: forms that
- * draw each other take as many as there are paths through them.
+ * Extracts the text of a PDF's pages with a limit on the number of operators: nested forms that
+ * draw each other execute as many as there are paths through them.
  */
 final class PageText extends PDFTextStripper {
-  /** Most operators that are carried out for one document: a page of ours has a few thousand. */
-  static final long MOST_OPERATORS = 5_000_000;
+  /** Maximum number of operators for one document: a page of this program has a few thousand. */
+  static final long MAX_OPERATORS = 5_000_000;
 
   private final PDDocument source;
   private long operators;
@@ -24,10 +24,10 @@ final class PageText extends PDFTextStripper {
   }
 
   /**
-   * The lines of a page that are not empty, with every space as a plain one.
+   * Returns the non-empty lines of a page, with every kind of space replaced by a plain one.
    *
    * @param page number of the page, from 1
-   * @throws BoundedDecoder.TooMuch if it draws more than is read
+   * @throws BoundedDecoder.TooMuch if the limit is exceeded
    */
   List<String> lines(int page) throws IOException {
     setStartPage(page);
@@ -42,7 +42,7 @@ final class PageText extends PDFTextStripper {
   @Override
   protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
     operators++;
-    if (operators > MOST_OPERATORS || Thread.currentThread().isInterrupted()) {
+    if (operators > MAX_OPERATORS || Thread.currentThread().isInterrupted()) {
       throw new BoundedDecoder.TooMuch();
     }
     super.processOperator(operator, operands);

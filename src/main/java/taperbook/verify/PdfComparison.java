@@ -25,18 +25,22 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
  * Compares the objects of two PDFs, from the trailer down and page by page, and the text of those
- * pages that differ. It tells a reader where to look and is no proof: that is {@link CanonicalPdf}.
+ * pages that differ. It shows a reader where to look but proves nothing: the proof is {@link
+ * CanonicalPdf}.
  *
- * <p>Walks with a list of its own, since a file from anywhere may be nested without end.
+ * <p>Uses an explicit stack, because a file of any origin may be nested without limit.
  */
 public final class PdfComparison {
-  /** Most objects that are compared. */
-  static final int MOST_OBJECTS = 2_000_000;
+  /** Maximum number of objects that are compared. */
+  static final int MAX_OBJECTS = 2_000_000;
 
-  /** Most lines of one page that are told, so that a page set anew does not fill the screen. */
-  private static final int MOST_LINES = 3;
+  /**
+   * Maximum number of lines reported per page, so that a page with a new layout does not fill the
+   * screen.
+   */
+  private static final int MAX_LINES = 3;
 
-  /** Entries of a trailer that tell where objects are. */
+  /** Trailer entries that describe where objects are. */
   private static final Set<String> PACKING =
       Set.of("Size", "Prev", "W", "Index", "Length", "Filter", "Type", "XRefStm", "DecodeParms");
 
@@ -58,11 +62,11 @@ public final class PdfComparison {
   }
 
   /**
-   * What was found.
+   * The result of a comparison.
    *
    * @param layout how far the files are the same
    * @param objects the objects that differ
-   * @param pages numbers of the pages, from 1, that are drawn with one of them
+   * @param pages numbers of the pages, from 1, that use one of them
    * @param texts the first lines that differ on these pages
    * @param compared number of objects that were compared
    * @param whole false if there are more objects than are compared
@@ -74,7 +78,6 @@ public final class PdfComparison {
       List<Difference> texts,
       int compared,
       boolean whole) {
-    /** Copies the lists. */
     public Found {
       objects = List.copyOf(objects);
       texts = List.copyOf(texts);
@@ -83,16 +86,16 @@ public final class PdfComparison {
 
   /** How far two files are the same. */
   public enum Layout {
-    /** Byte for byte. */
+    /** Identical bytes. */
     SAME_BYTES,
-    /** In their canonical form: only their streams are deflated otherwise. */
+    /** Identical canonical form: only the deflation of their streams differs. */
     SAME_FORM,
-    /** Not at all, or only as one reader sees them. */
+    /** Different, or equal only as one reader interprets them. */
     OTHER
   }
 
   /**
-   * Compares a file from anywhere with the one that follows from what it carries.
+   * Compares a file of any origin with the one that follows from its embedded inputs.
    *
    * @throws IOException if it cannot be read
    */
@@ -105,7 +108,7 @@ public final class PdfComparison {
         PDDocument other = Loader.loadPDF(recomputed)) {
       return new PdfComparison(one, other).found();
     } catch (RuntimeException | StackOverflowError e) {
-      // A PDF from anywhere can be broken in any way; the library then fails in any way.
+      // The library can throw any exception for a damaged PDF.
       throw new IOException("a damaged PDF", e);
     }
   }
@@ -132,7 +135,7 @@ public final class PdfComparison {
   private static void name(PDDocument document, IdentityHashMap<COSBase, Integer> pages)
       throws IOException {
     int count = document.getNumberOfPages();
-    if (count > ReportPdfReader.MOST_PAGES) {
+    if (count > ReportPdfReader.MAX_PAGES) {
       throw new IOException("a PDF of " + count + " pages");
     }
     for (int i = 0; i < count; i++) {
@@ -140,7 +143,7 @@ public final class PdfComparison {
     }
   }
 
-  /** Two things that are at the same place; equal if they are the very same two. */
+  /** Two objects at the same place; equal by identity. */
   private record Pair(COSBase one, COSBase other) {
     @Override
     public boolean equals(Object o) {
@@ -153,7 +156,7 @@ public final class PdfComparison {
     }
   }
 
-  /** Two things to compare, their place in words, and the object that they are part of. */
+  /** Two objects to compare, a description of their place, and the object that they are part of. */
   private record Step(COSBase one, COSBase other, String place, Pair within) {
     Step to(COSBase nextOne, COSBase nextOther, String name) {
       COSBase a = resolved(nextOne);
@@ -163,7 +166,7 @@ public final class PdfComparison {
     }
   }
 
-  /** True if anything differs below. */
+  /** Returns true if anything below differs. */
   private boolean walk(Step top, boolean ofPage) throws IOException {
     boolean differs = false;
     Set<Pair> met = new HashSet<>();
@@ -171,7 +174,7 @@ public final class PdfComparison {
     boolean atTop = true;
     while (!steps.isEmpty()) {
       Step step = steps.pop();
-      if (compared.size() >= MOST_OBJECTS || Thread.currentThread().isInterrupted()) {
+      if (compared.size() >= MAX_OBJECTS || Thread.currentThread().isInterrupted()) {
         whole = false;
         return differs;
       }
@@ -222,7 +225,7 @@ public final class PdfComparison {
     other.keySet().forEach(k -> keys.add(k.getName()));
     for (String key : keys) {
       COSName name = COSName.getPDFName(key);
-      // The tree of pages is compared from the trailer down, and a length by its content.
+      // The page tree is compared from the trailer down, and a length through its content.
       boolean elsewhere =
           (ofPage && name.equals(COSName.PARENT))
               || (one instanceof COSStream && name.equals(COSName.LENGTH))
@@ -244,7 +247,7 @@ public final class PdfComparison {
     return same || differ(step, PdfObjectText.of(carriedBytes), PdfObjectText.of(recomputedBytes));
   }
 
-  /** Enters a difference, once for each object, and returns false. */
+  /** Adds a difference, once for each object, and returns false. */
   private boolean differ(Step step, String one, String other) {
     objects.putIfAbsent(
         step.within(), new Difference(Difference.Kind.OBJECT, step.place(), one, other));
@@ -270,14 +273,14 @@ public final class PdfComparison {
   }
 
   private void lines(int page, List<String> one, List<String> other) {
-    int told = 0;
-    for (int i = 0; i < Math.max(one.size(), other.size()) && told < MOST_LINES; i++) {
+    int reported = 0;
+    for (int i = 0; i < Math.max(one.size(), other.size()) && reported < MAX_LINES; i++) {
       String a = i < one.size() ? one.get(i) : "nothing";
       String b = i < other.size() ? other.get(i) : "nothing";
       if (!a.equals(b)) {
         String place = "page " + page + ", line " + (i + 1);
         texts.add(new Difference(Difference.Kind.TEXT, place, a, b));
-        told++;
+        reported++;
       }
     }
   }

@@ -11,13 +11,13 @@ import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
 import taperbook.session.InputFile;
 
-/** Objects of a PDF in words, without what is below them. */
+/** Describes objects of a PDF without their children. */
 final class PdfObjectText {
   private static final int SHOWN_DIGITS = 16;
 
   private PdfObjectText() {}
 
-  /** The content of a stream. */
+  /** Describes the content of a stream. */
   static String of(byte[] content) {
     return "a stream of "
         + content.length
@@ -25,7 +25,7 @@ final class PdfObjectText {
         + new InputFile("stream", content).sha256().substring(0, SHOWN_DIGITS);
   }
 
-  /** An object; equal for plain objects that are equal. */
+  /** Describes an object; equal plain objects have equal descriptions. */
   static String of(COSBase object) {
     if (object instanceof COSString string) {
       return "string " + string.toHexString();

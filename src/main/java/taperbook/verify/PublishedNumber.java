@@ -10,18 +10,18 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
 /**
- * One number as {@code numbers.json} states it.
+ * One number of {@code numbers.json}.
  *
  * @param id its id
  * @param session the session it is about
- * @param against the session that one is held against; empty if there is none
- * @param label the number in words
+ * @param against the session that one is compared with; empty if there is none
+ * @param label description of the number
  * @param unit symbol of its unit
  * @param value its value; empty if it is withheld
  * @param low lower end of its interval
  * @param high upper end of its interval
  * @param rows the rows that it was computed from
- * @param stated all that is stated of it, as text by field
+ * @param stated all of its fields, as text by name
  */
 public record PublishedNumber(
     String id,
@@ -34,7 +34,6 @@ public record PublishedNumber(
     OptionalDouble high,
     List<String> rows,
     Map<String, String> stated) {
-  /** Copies the collections. */
   public PublishedNumber {
     rows = List.copyOf(rows);
     stated = new TreeMap<>(stated);
@@ -56,33 +55,33 @@ public record PublishedNumber(
         stated);
   }
 
-  /** Value and interval; empty if it is withheld. */
+  /** Returns value and interval; empty if it is withheld. */
   Optional<Estimate> estimate() {
     if (value.isEmpty() || low.isEmpty() || high.isEmpty()) {
       return Optional.empty();
     }
-    double least = Math.min(low.getAsDouble(), value.getAsDouble());
-    double most = Math.max(high.getAsDouble(), value.getAsDouble());
-    return Optional.of(new Estimate(value.getAsDouble(), new Interval(least, most)));
+    double min = Math.min(low.getAsDouble(), value.getAsDouble());
+    double max = Math.max(high.getAsDouble(), value.getAsDouble());
+    return Optional.of(new Estimate(value.getAsDouble(), new Interval(min, max)));
   }
 
-  /** What tells it from all others of its report. */
+  /** Returns a key that is unique within its report. */
   public String key() {
     return key(id, session, against);
   }
 
-  /** What tells a number from all others of its report. */
+  /** Returns the key of a number, unique within its report. */
   public static String key(String id, String session, String against) {
     return id + " (" + session + (against.isEmpty() ? "" : " against " + against) + ")";
   }
 
-  /** The method and its version; empty if a program wrote it that did not name them. */
+  /** Returns the method and its version; empty if the program that wrote it did not state them. */
   Optional<String> method() {
     return Optional.ofNullable(stated.get("method"))
         .map(name -> name + ", version " + stated.getOrDefault("method_version", "unknown"));
   }
 
-  /** Value and interval as they stand, or why there is none. */
+  /** Returns value and interval as printed, or why there is none. */
   public String words() {
     Optional<String> withheld =
         Optional.ofNullable(stated.get("withheld")).filter(w -> !w.equals("null"));

@@ -20,16 +20,16 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.session.InputFile;
 
-/** Reads a report's PDF and unpacks, to memory only, what it carries. */
+/** Reads a report's PDF and extracts its embedded files, to memory only. */
 public final class ReportPdfReader {
-  /** The largest PDF that is read, in bytes. */
+  /** Maximum size of a PDF, bytes. */
   public static final long LARGEST_PDF_BYTES = 128L * 1024 * 1024;
 
-  /** Most files that a PDF may carry. */
-  public static final int MOST_FILES = 2000;
+  /** Maximum number of files that a PDF may embed. */
+  public static final int MAX_FILES = 2000;
 
-  /** Most pages that a PDF may have. */
-  public static final int MOST_PAGES = 5000;
+  /** Maximum number of pages of a PDF. */
+  public static final int MAX_PAGES = 5000;
 
   private final ProblemLog log;
   private final BoundedDecoder decoded = new BoundedDecoder();
@@ -39,7 +39,7 @@ public final class ReportPdfReader {
   }
 
   /**
-   * What a report's PDF says and carries, or why it is none.
+   * Reads the content of a report's PDF, or returns why it is invalid.
    *
    * @param file the file as the user named it
    * @param pdf its bytes
@@ -48,21 +48,21 @@ public final class ReportPdfReader {
     return read(file, pdf, ReportPdfReader::read);
   }
 
-  /** What the {@code numbers.json} that a report's PDF carries says; its pages are not read. */
+  /** Reads the {@code numbers.json} embedded in a report's PDF without reading its pages. */
   public static Checked<NumbersFile> numbers(String file, byte[] pdf) {
     return read(file, pdf, (reader, document) -> reader.numbers(reader.files(document)));
   }
 
   /**
-   * The text of all pages, line by line, with every space as a plain one.
+   * Returns the text of all pages, line by line, with every kind of space replaced by a plain one.
    *
-   * @throws IOException if it cannot be read, or is more than is read
+   * @throws IOException if it cannot be read, or exceeds a limit
    */
   public static List<String> text(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PageText text = new PageText(document);
       List<String> lines = new ArrayList<>();
-      for (int page = 1; page <= Math.min(document.getNumberOfPages(), MOST_PAGES); page++) {
+      for (int page = 1; page <= Math.min(document.getNumberOfPages(), MAX_PAGES); page++) {
         lines.addAll(text.lines(page));
       }
       return lines;
@@ -71,12 +71,12 @@ public final class ReportPdfReader {
     }
   }
 
-  /** A text as the text of pages is read: one plain space for each run of any. */
+  /** Normalizes a text like the text of pages: one plain space for each run of spaces. */
   public static String plain(String text) {
     return text.replaceAll("[\\s\\u00a0\\u2007\\u202f]+", " ").strip();
   }
 
-  /** What one reads of a document. */
+  /** Reads one part of a document. */
   private interface Part<T> {
     Checked<T> of(ReportPdfReader reader, PDDocument document) throws IOException;
   }
@@ -90,20 +90,20 @@ public final class ReportPdfReader {
     } catch (BoundedDecoder.TooMuch e) {
       return reader.refused("a PDF that unpacks to more than is read");
     } catch (IOException | RuntimeException e) {
-      // A PDF from elsewhere can be broken in any way; the library then fails in any way.
+      // The library can throw any exception for a damaged PDF.
       return reader.refused("no PDF, or a damaged one");
     }
   }
 
   private Checked<CarriedReport> read(PDDocument document) throws IOException {
-    if (document.getNumberOfPages() > MOST_PAGES) {
+    if (document.getNumberOfPages() > MAX_PAGES) {
       return refused("a PDF of " + document.getNumberOfPages() + " pages");
     }
     Map<String, byte[]> files = files(document);
     return numbers(files).then(n -> Checked.good(whole(document, files, n)));
   }
 
-  /** The numbers, which are taken from the files. */
+  /** Removes the numbers from the files and parses them. */
   private Checked<NumbersFile> numbers(Map<String, byte[]> files) {
     byte[] json = files.remove(CarriedReport.NUMBERS);
     return json == null
@@ -130,7 +130,7 @@ public final class ReportPdfReader {
     }
     for (Map.Entry<String, PDComplexFileSpecification> entry : all.entrySet()) {
       PDEmbeddedFile file = entry.getValue().getEmbeddedFile();
-      if (file != null && files.size() < MOST_FILES) {
+      if (file != null && files.size() < MAX_FILES) {
         files.put(entry.getKey(), decoded.bytes(file.getCOSObject()));
       }
     }

@@ -13,7 +13,7 @@ import taperbook.quantity.Estimate;
  * @param each the number in each draw; empty where it has no value
  */
 record ResampledNumber(List<Optional<Estimate>> each) {
-  /** A value that is smaller by less than this share was computed otherwise, not changed. */
+  /** A relative difference below this is caused by floating-point evaluation, not by a change. */
   private static final double EQUAL = 1e-9;
 
   private static final List<ToDoubleFunction<Estimate>> PARTS =
@@ -23,49 +23,53 @@ record ResampledNumber(List<Optional<Estimate>> each) {
     each = List.copyOf(each);
   }
 
-  private boolean hasAlways() {
+  private boolean isAlwaysPresent() {
     return each.stream().allMatch(Optional::isPresent);
   }
 
-  private boolean hasNever() {
+  private boolean isNeverPresent() {
     return each.stream().allMatch(Optional::isEmpty);
   }
 
-  /** True if one has a value in every draw, and the other in none. */
-  boolean cameOrWent(ResampledNumber other) {
-    return (hasAlways() && other.hasNever()) || (hasNever() && other.hasAlways());
+  /** Returns true if one has a value in every draw, and the other in none. */
+  boolean wasAddedOrRemoved(ResampledNumber other) {
+    return (isAlwaysPresent() && other.isNeverPresent())
+        || (isNeverPresent() && other.isAlwaysPresent());
   }
 
   /**
-   * True if no draw of the one gives what a draw of the other gives, for a part that is told apart
-   * by at least a share of half the interval.
+   * Returns true if the draws of the two do not overlap, for a part that differs by at least a
+   * share of half the interval.
    *
    * <p>With five draws on either side one number in 126 does so by chance (the number of ways to
    * choose 5 of 10 is 252).
    *
-   * @param valueShare the least move of a value
-   * @param endShare the least move of an end of the interval
+   * @param valueShare the minimum move of a value
+   * @param endShare the minimum move of an end of the interval
    */
   boolean isApart(ResampledNumber other, double valueShare, double endShare) {
-    if (!hasAlways() || !other.hasAlways()) {
-      return cameOrWent(other);
+    if (!isAlwaysPresent() || !other.isAlwaysPresent()) {
+      return wasAddedOrRemoved(other);
     }
     for (ToDoubleFunction<Estimate> part : PARTS) {
       double[] own = sorted(part);
       double[] others = other.sorted(part);
       double share = PARTS.indexOf(part) == 0 ? valueShare : endShare;
-      double least = Math.max(share * half(other), EQUAL * Math.abs(part(part)));
-      if (Math.abs(part(part) - other.part(part)) > least && areDisjoint(own, others)) {
+      double min = Math.max(share * half(other), EQUAL * Math.abs(part(part)));
+      if (Math.abs(part(part) - other.part(part)) > min && areDisjoint(own, others)) {
         return true;
       }
     }
     return false;
   }
 
-  /** How far the means of two lie apart, in value or in an end; without end if one came or went. */
+  /**
+   * Returns the distance between the means of the two, in value or in an end; infinite if one was
+   * added or removed.
+   */
   double distance(ResampledNumber other) {
-    if (!hasAlways() || !other.hasAlways()) {
-      return cameOrWent(other) ? Double.POSITIVE_INFINITY : 0;
+    if (!isAlwaysPresent() || !other.isAlwaysPresent()) {
+      return wasAddedOrRemoved(other) ? Double.POSITIVE_INFINITY : 0;
     }
     return PARTS.stream().mapToDouble(p -> Math.abs(mean(p) - other.mean(p))).max().orElse(0);
   }
@@ -74,12 +78,12 @@ record ResampledNumber(List<Optional<Estimate>> each) {
     return Arrays.stream(sorted(part)).average().orElse(0);
   }
 
-  /** The part as it is printed. */
+  /** Returns the part as printed. */
   private double part(ToDoubleFunction<Estimate> part) {
     return each.get(0).map(part::applyAsDouble).orElse(0.0);
   }
 
-  /** Half the wider of both printed intervals. */
+  /** Returns half the wider of the two printed intervals. */
   private double half(ResampledNumber other) {
     return Stream.of(each.get(0), other.each.get(0))
         .flatMap(Optional::stream)
@@ -92,7 +96,7 @@ record ResampledNumber(List<Optional<Estimate>> each) {
     return each.stream().flatMap(Optional::stream).mapToDouble(part).sorted().toArray();
   }
 
-  /** One that was drawn once has to lie outside of the other's draws by as much as they spread. */
+  /** A number with a single draw must lie outside the other's draws by as much as their spread. */
   private static boolean areDisjoint(double[] own, double[] others) {
     boolean once = own.length == 1 || others.length == 1;
     double margin = once ? spread(own) + spread(others) : 0;

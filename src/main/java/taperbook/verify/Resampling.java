@@ -5,15 +5,14 @@ import java.util.Optional;
 import taperbook.quantity.Estimate;
 
 /**
- * A version of a report, and the same version measured again with other draws.
+ * A version of a report, and the same version recomputed with other draws.
  *
- * <p>Numbers come from seeded draws, and any change of a reading gives another seed. What moves as
- * far when nothing but the draws is changed has not moved.
+ * <p>Numbers come from seeded draws, and any change of a reading gives another seed. A difference
+ * that other draws alone also produce does not count as a move.
  *
- * @param files the numbers as they are printed, then those of other draws; at least one
+ * @param files the numbers as printed, followed by those of other draws; at least one
  */
 public record Resampling(List<NumbersFile> files) {
-  /** Copies the list. */
   public Resampling {
     files = List.copyOf(files);
     if (files.isEmpty()) {
@@ -21,23 +20,23 @@ public record Resampling(List<NumbersFile> files) {
     }
   }
 
-  /** A version that was not drawn again. */
+  /** Returns a version without other draws. */
   static Resampling none(NumbersFile numbers) {
     return new Resampling(List.of(numbers));
   }
 
-  /** The numbers as they are printed. */
+  /** Returns the numbers as printed. */
   NumbersFile printed() {
     return files.get(0);
   }
 
-  /** A number in all of the draws. */
+  /** Returns a number in all of the draws. */
   ResampledNumber number(String key) {
     return new ResampledNumber(
         files.stream().map(f -> f.find(key).flatMap(PublishedNumber::estimate)).toList());
   }
 
-  /** The number as it is printed. */
+  /** Returns the number as printed. */
   Optional<Estimate> printed(String key) {
     return printed().find(key).flatMap(PublishedNumber::estimate);
   }

@@ -9,18 +9,21 @@ import org.jspecify.annotations.Nullable;
 import taperbook.session.InputFile;
 
 /**
- * Which lines of the input files differ between two versions of a report. Lines that stand at the
- * same place of a changed stretch count as changed, the surplus as new or taken away.
+ * Finds the lines of the input files that differ between two versions of a report. Lines at the
+ * same position of a changed range count as changed, the surplus as added or removed.
  */
 final class RowChanges {
-  /** Longer stretches of change are not searched for lines that stayed; all of them count. */
+  /**
+   * Maximum length of a changed range that is searched for unchanged lines; in a longer range all
+   * lines count as changed.
+   */
   private static final int LONGEST_SEARCHED = 2000;
 
   private final List<RowChange> changes = new ArrayList<>();
 
   private RowChanges() {}
 
-  /** The changes from one set of files to another, by file and line. */
+  /** Returns the changes from one set of files to another, by file and line. */
   static List<RowChange> between(Map<String, InputFile> before, Map<String, InputFile> after) {
     RowChanges found = new RowChanges();
     TreeSet<String> paths = new TreeSet<>(before.keySet());
@@ -41,12 +44,12 @@ final class RowChanges {
 
   private void file(String path, List<String> one, List<String> other) {
     int head = 0;
-    int most = Math.min(one.size(), other.size());
-    while (head < most && one.get(head).equals(other.get(head))) {
+    int max = Math.min(one.size(), other.size());
+    while (head < max && one.get(head).equals(other.get(head))) {
       head++;
     }
     int tail = 0;
-    while (tail < most - head
+    while (tail < max - head
         && one.get(one.size() - 1 - tail).equals(other.get(other.size() - 1 - tail))) {
       tail++;
     }
@@ -59,7 +62,7 @@ final class RowChanges {
     }
   }
 
-  /** Goes along a longest common subsequence; what lies between its lines has changed. */
+  /** Follows a longest common subsequence; the lines between its elements have changed. */
   private void searched(String path, int head, List<String> left, List<String> right) {
     int[][] common = new int[left.size() + 1][right.size() + 1];
     for (int i = left.size() - 1; i >= 0; i--) {
@@ -101,15 +104,15 @@ final class RowChanges {
   private void stretch(
       String path, int fromLeft, List<String> left, int fromRight, List<String> right) {
     for (int k = 0; k < Math.max(left.size(), right.size()); k++) {
-      boolean was = k < left.size();
-      boolean is = k < right.size();
+      boolean hasBefore = k < left.size();
+      boolean hasAfter = k < right.size();
       changes.add(
           new RowChange(
               path,
-              was ? fromLeft + k + 1 : 0,
-              is ? fromRight + k + 1 : 0,
-              was ? left.get(k) : "",
-              is ? right.get(k) : ""));
+              hasBefore ? fromLeft + k + 1 : 0,
+              hasAfter ? fromRight + k + 1 : 0,
+              hasBefore ? left.get(k) : "",
+              hasAfter ? right.get(k) : ""));
     }
   }
 }

@@ -1,6 +1,7 @@
 /**
- * Published files compared with recomputed ones: PDFs, {@code numbers.json}, and which input change
- * moved which number. Uses no stage, so that a publication is read without the code that made it.
+ * Comparison of published files with recomputed ones: PDFs, {@code numbers.json}, and which input
+ * change moved which number. Uses no build stage, so that a publication is read independently of
+ * the code that created it.
  */
 @NullMarked
 package taperbook.verify;

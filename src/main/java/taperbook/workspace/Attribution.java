@@ -17,16 +17,17 @@ import taperbook.verify.NumbersFile;
 import taperbook.verify.Resampling;
 
 /**
- * Which numbers moved since a version was published, and which change of the input moved each.
+ * Finds the numbers that changed since a version was published, and the input change that caused
+ * each.
  *
- * <p>Both versions are measured again with other draws, since what those alone move has not moved;
- * then each change is undone by itself. What is measured is bounded: at most {@value #MOST_CHANGES}
- * changes, {@value #REDRAWS} more draws of each version and {@value #REDRAWS_UNDONE} of each
- * change.
+ * <p>Both versions are recomputed with other random draws, because a change that the draws alone
+ * cause does not count. Then each input change is undone separately. The number of recomputations
+ * is bounded: at most {@value #MAX_CHANGES} changes, {@value #REDRAWS} additional draws of each
+ * version and {@value #REDRAWS_UNDONE} of each change.
  */
 final class Attribution {
-  /** More changes are told by row, and even more by file. */
-  private static final int MOST_CHANGES = 8;
+  /** If there are more changes, they are grouped by row, and beyond that by file. */
+  private static final int MAX_CHANGES = 8;
 
   private static final int REDRAWS = 4;
 
@@ -36,46 +37,44 @@ final class Attribution {
   private final Map<String, InputFile> inputs;
   private final boolean sameProgram;
   private final String program;
-  private final MetricRerun remeasuring;
+  private final MetricRerun rerun;
 
   /**
-   * Since a version.
+   * Creates the attribution of changes since a version.
    *
    * @param published the version
-   * @param inputs the files now, by path
-   * @param program name and version of the program now
-   * @param remeasuring measures files again
+   * @param inputs the current files, by path
+   * @param program name and version of the current program
+   * @param rerun recomputes the numbers from other files
    */
   Attribution(
-      CarriedReport published,
-      Map<String, InputFile> inputs,
-      String program,
-      MetricRerun remeasuring) {
+      CarriedReport published, Map<String, InputFile> inputs, String program, MetricRerun rerun) {
     this.published = published;
     this.inputs = inputs;
     this.sameProgram = published.program().equals(program);
     this.program = program;
-    this.remeasuring = remeasuring;
+    this.rerun = rerun;
   }
 
-  /** The numbers that moved with their causes, in the order of the new version. */
+  /** Returns the numbers that moved with their causes, in the order of the new version. */
   List<MovedNumber> of(NumbersFile numbers) {
-    List<NumbersFile> oldByThisProgram = remeasuring.redrawn(published.files(), 1, REDRAWS);
-    Resampling before = redraws(published.numbers(), sameProgram ? oldByThisProgram : List.of());
-    Resampling after = redraws(numbers, remeasuring.redrawn(inputs, 1, REDRAWS));
-    boolean asked = remeasuring.askAlike(published.files(), inputs);
+    List<NumbersFile> oldRecomputed = rerun.redrawn(published.files(), 1, REDRAWS);
+    Resampling before = redraws(published.numbers(), sameProgram ? oldRecomputed : List.of());
+    Resampling after = redraws(numbers, rerun.redrawn(inputs, 1, REDRAWS));
+    boolean sameRequests = rerun.requestSameNumbers(published.files(), inputs);
     boolean sameWindows = windows(published.numbers()).equals(windows(numbers));
     List<MovedNumber> moved =
-        NumberMoves.between(before, after, asked && sameWindows).stream()
-            .filter(m -> !remeasuring.isPrintedAlike(m))
+        NumberMoves.between(before, after, sameRequests && sameWindows).stream()
+            .filter(m -> !rerun.isPrintedAlike(m))
             .toList();
     if (moved.isEmpty()) {
       return moved;
     }
     ChangeCauses causes = new ChangeCauses(before, after);
-    enterChanges(causes, asked);
+    enterChanges(causes, sameRequests);
     if (!sameProgram) {
-      // Undoing the program is the version as it was published, but for the data that is old now.
+      // Without the program change, the result is the published version, except for data that has
+      // become outdated.
       causes.enter(published.program() + " was replaced by " + program);
     }
     return causes.name(moved);
@@ -85,30 +84,30 @@ final class Attribution {
     return numbers.ground().map(CommonGround::windows).orElse(List.of());
   }
 
-  private void enterChanges(ChangeCauses causes, boolean asked) {
+  private void enterChanges(ChangeCauses causes, boolean sameRequests) {
     List<InputChange> changes =
-        new ArrayList<>(InputChanges.between(published.files(), inputs, MOST_CHANGES));
-    if (!asked) {
+        new ArrayList<>(InputChanges.between(published.files(), inputs, MAX_CHANGES));
+    if (!sameRequests) {
       inputs.keySet().stream()
           .filter(path -> path.endsWith(".md") && published.files().containsKey(path))
           .forEach(path -> changes.add(frontMatter(path)));
     }
     boolean single = changes.size() == 1 && sameProgram;
-    for (InputChange change : changes.subList(0, Math.min(MOST_CHANGES, changes.size()))) {
+    for (InputChange change : changes.subList(0, Math.min(MAX_CHANGES, changes.size()))) {
       List<NumbersFile> undone =
-          single ? List.of() : remeasuring.redrawn(change.undone(), 1, REDRAWS_UNDONE);
+          single ? List.of() : rerun.redrawn(change.undone(), 1, REDRAWS_UNDONE);
       if (undone.isEmpty()) {
         causes.enter(change.words());
       } else {
         causes.enter(change.words(), new Resampling(undone));
       }
     }
-    if (changes.size() > MOST_CHANGES) {
-      causes.enter((changes.size() - MOST_CHANGES) + " more changed files");
+    if (changes.size() > MAX_CHANGES) {
+      causes.enter((changes.size() - MAX_CHANGES) + " more changed files");
     }
   }
 
-  /** What the old front matter asked for, of the files as they are now. */
+  /** Returns the requests of the old front matter, applied to the current files. */
   private InputChange frontMatter(String path) {
     Map<String, InputFile> files = new TreeMap<>(published.files());
     files.putAll(inputs);

@@ -5,14 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What to do next in a folder that has no report yet, as commands that can be copied. */
+/** Suggests next steps in a folder without reports, as commands that can be copied. */
 public final class FirstSteps {
   private static final String SESSION = "first-stop";
   private static final String RANGE_TEST = "first-drive";
 
   private FirstSteps() {}
 
-  /** Lines for the folder, or none if it has a report. */
+  /** Returns the lines for the folder, or none if it has a report. */
   public static List<String> of(Project project) {
     if (!project.reportNames().isEmpty()) {
       return List.of();
@@ -34,7 +34,7 @@ public final class FirstSteps {
     lines.addAll(aligned(calls));
     lines.add(
         "Fill in what they begin; taperbook check says what is missing, and report makes it.");
-    if (!project.isBegun()) {
+    if (!project.isStarted()) {
       lines.add(
           "If there are files already, run it in their folder, or name that with --folder DIR.");
     }

@@ -16,9 +16,9 @@ import taperbook.input.mapping.ColumnMapParser;
 import taperbook.session.InputFile;
 import taperbook.session.RowRef;
 
-/** The rows of input behind a number, with what stands in them. */
+/** The input rows of a number, with their content. */
 public final class InputRows {
-  private static final int MOST_SHOWN = 12;
+  private static final int MAX_SHOWN = 12;
 
   private final Map<String, CsvTable> tables = new HashMap<>();
 
@@ -32,7 +32,10 @@ public final class InputRows {
     }
   }
 
-  /** How a file is laid out, by the {@code columns.csv} beside it if that names it. */
+  /**
+   * Returns the layout of a file, according to the {@code columns.csv} in its folder if that names
+   * it.
+   */
   static CsvLayout layout(InputFile file, List<InputFile> files) {
     String folder = file.path().substring(0, file.path().lastIndexOf('/') + 1);
     return files.stream()
@@ -45,8 +48,8 @@ public final class InputRows {
   }
 
   /**
-   * Each row as its place and its content, at most twelve; what is left out is counted. Where
-   * several files have rows, none keeps the others from being shown.
+   * Returns each row as its place and its content, at most twelve; omitted rows are counted. If
+   * there are several files, at least some rows of each are shown.
    */
   public List<String> texts(List<RowRef> rows) {
     Map<String, List<RowRef>> byFile = new TreeMap<>();
@@ -57,10 +60,10 @@ public final class InputRows {
     return texts;
   }
 
-  /** How many rows of each file are shown: the shortest lists first, the rest shared evenly. */
+  /** Returns how many rows of each file are shown: shortest lists first, the rest shared evenly. */
   private static Map<String, Integer> shares(Map<String, List<RowRef>> byFile) {
     Map<String, Integer> shares = new HashMap<>();
-    int left = MOST_SHOWN;
+    int left = MAX_SHOWN;
     int files = byFile.size();
     List<Map.Entry<String, List<RowRef>>> shortestFirst =
         byFile.entrySet().stream()
@@ -97,7 +100,7 @@ public final class InputRows {
         .orElseThrow(() -> new IllegalStateException("no row of input is " + ref));
   }
 
-  /** The cells that are not empty, each with its head. */
+  /** Returns the non-empty cells, each with its column header. */
   private static String content(CsvRow header, CsvRow row) {
     List<String> cells = new ArrayList<>();
     for (int i = 0; i < header.cells().size(); i++) {

@@ -10,11 +10,11 @@ import taperbook.input.csv.CsvTable;
 import taperbook.session.InputFile;
 import taperbook.session.InputTable;
 
-/** Reads the tables of sessions and range tests, to be published beside the report. */
+/** Reads the tables of sessions and range tests that are published with the report. */
 public final class InputTables {
   private InputTables() {}
 
-  /** The tables among some files that were checked before, each read when it is asked for. */
+  /** Returns the tables among files that were already checked; each is read on demand. */
   public static Iterable<InputTable> of(List<InputFile> files) {
     return () ->
         files.stream()
@@ -23,7 +23,10 @@ public final class InputTables {
             .iterator();
   }
 
-  /** The table, unless it has lines above its heads or units below them, which none can state. */
+  /**
+   * Returns the table, unless it has lines above its header or units below it, which the output
+   * format cannot express.
+   */
   private static Optional<InputTable> table(InputFile file, CsvLayout layout) {
     return layout.leadingLines() + layout.rowsOfUnits() > 0
         ? Optional.empty()

@@ -8,24 +8,27 @@ import taperbook.result.MovedNumber;
 import taperbook.session.InputFile;
 import taperbook.verify.NumbersFile;
 
-/** Measures a report again, from other files or with other draws. */
+/** Recomputes the numbers of a report, from other files or with other draws. */
 public interface MetricRerun {
   /**
-   * The numbers, on the windows of the version that is made; empty if the files do not make a
-   * report.
+   * Returns the numbers, on the windows of the current version; empty if the files do not form a
+   * valid report.
    *
    * @param files the files to measure, by path
-   * @param redraw which other draws to take; 0 are those of a report
+   * @param redraw index of the set of draws; 0 for the draws of a report
    */
   Optional<NumbersFile> numbers(Map<String, InputFile> files, int redraw);
 
-  /** True if files ask for the same numbers of the same sessions, whatever else their texts say. */
-  boolean askAlike(Map<String, InputFile> one, Map<String, InputFile> other);
+  /**
+   * Returns true if both sets of files request the same numbers of the same sessions, regardless of
+   * their other text.
+   */
+  boolean requestSameNumbers(Map<String, InputFile> one, Map<String, InputFile> other);
 
-  /** True if a number is printed as it was. */
+  /** Returns true if the printed form of a number is unchanged. */
   boolean isPrintedAlike(MovedNumber number);
 
-  /** The numbers for each of these draws that there are. */
+  /** Returns the numbers for each of these sets of draws for which there are any. */
   default List<NumbersFile> redrawn(Map<String, InputFile> files, int from, int to) {
     return IntStream.rangeClosed(from, to)
         .mapToObj(k -> numbers(files, k))

@@ -38,8 +38,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * The project folder as the commands use it: what there is, and the meaning of each part. Each file
- * is read once, so that all that is made of it rests on the same bytes.
+ * The project folder as the commands use it: its content and the parsed form of each part. Each
+ * file is read only once, so that all results are based on the same bytes.
  */
 public final class Project {
   public static final String SESSIONS = "sessions/";
@@ -77,8 +77,8 @@ public final class Project {
   }
 
   /**
-   * Problems of the folders themselves, such as names that are not allowed. Before there is a
-   * report, a folder that is missing is none: it was not begun yet.
+   * Returns the problems of the folders themselves, such as invalid names. A missing folder is not
+   * a problem before the first report exists, because it has not been created yet.
    */
   public List<Problem> folderProblems() {
     boolean early = reportNames().isEmpty();
@@ -92,31 +92,37 @@ public final class Project {
     return List.copyOf(all);
   }
 
-  /** True if there is a folder of this name for a session or range test, and neither in it. */
-  private boolean isBegun(String name) {
+  /**
+   * Returns true if there is a folder of this name for a session or range test that contains
+   * neither.
+   */
+  private boolean isStarted(String name) {
     return folder.has(SESSIONS + name)
         && !sessionNames().contains(name)
         && !rangeTestNames().contains(name);
   }
 
-  /** True if there is a folder for sessions or for reports. */
-  public boolean isBegun() {
+  /** Returns true if there is a folder for sessions or for reports. */
+  public boolean isStarted() {
     return folder.has(SESSIONS_FOLDER) || folder.has(REPORTS_FOLDER);
   }
 
-  /** Problems of entries in {@code sessions/} that are neither a session nor a range test. */
+  /**
+   * Returns the problems of entries in {@code sessions/} that are neither a session nor a range
+   * test.
+   */
   public List<Problem> strayProblems() {
     Set<Problem> all = new LinkedHashSet<>(sessions.problems());
     all.addAll(rangeTests.problems());
     return List.copyOf(all);
   }
 
-  /** The folder of all sessions and range tests, and each folder in it. */
+  /** Returns the folder of all sessions and range tests, and each folder in it. */
   public List<String> sessionFolders() {
     return folder.sessionFolders();
   }
 
-  /** The file of a report's own text. */
+  /** Returns the file with a report's own text. */
   public Checked<InputFile> article(String report) {
     return file(articlePath(report));
   }
@@ -125,7 +131,7 @@ public final class Project {
     return "reports/" + report + ".md";
   }
 
-  /** What a report asks for. */
+  /** Returns the plan of a report. */
   public Checked<Plan> plan(String report) {
     return article(report)
         .then(ReportFileParser::read)
@@ -137,10 +143,10 @@ public final class Project {
                     Set.copyOf(sessionNames()),
                     Set.copyOf(rangeTestNames()),
                     templateNames,
-                    this::isBegun));
+                    this::isStarted));
   }
 
-  /** The bytes of every file that a session's report is made from. */
+  /** Returns the content of every file that a session's report is built from. */
   public Checked<ReportSources> sources(ReportPlan plan) {
     return filesOf(plan.subject(), articlePath(plan.name()))
         .then(f -> Checked.good(new ReportSources(plan, f)));
@@ -160,7 +166,7 @@ public final class Project {
   }
 
   private SessionFiles sessionFiles(String name) {
-    return new SessionFiles(name, folder::has, this::passing);
+    return new SessionFiles(name, folder::has, this::uncached);
   }
 
   private List<String> sessionPaths(String name) {
@@ -176,42 +182,42 @@ public final class Project {
     return paths;
   }
 
-  /** The session of this name, or every problem of its files. */
+  /** Returns the session of this name, or all problems of its files. */
   public Checked<Session> session(String name) {
     return sessionsRead.computeIfAbsent(name, n -> sessionFiles(n).session(this::file));
   }
 
   /**
-   * A guess at the {@code columns.csv} of each session whose readings have a foreign layout and no
-   * map yet.
+   * Proposes a {@code columns.csv} for each session whose readings have an unknown layout and no
+   * column map yet.
    *
    * @param problems the problems of sessions
    */
   public List<ColumnMapProposal> proposals(Collection<Problem> problems) {
     Set<String> wanted = ColumnMapProposal.wantedFor(problems);
     return sessionNames().stream()
-        .filter(name -> wanted.contains(SESSIONS + name + "/" + ColumnMap.USUAL_READINGS))
+        .filter(name -> wanted.contains(SESSIONS + name + "/" + ColumnMap.DEFAULT_READINGS))
         .filter(name -> !folder.has(SESSIONS + name + "/" + ColumnMap.FILE_NAME))
         .flatMap(name -> proposal(name).stream())
         .toList();
   }
 
   private Optional<ColumnMapProposal> proposal(String name) {
-    return passing(SESSIONS + name + "/" + ColumnMap.USUAL_READINGS)
+    return uncached(SESSIONS + name + "/" + ColumnMap.DEFAULT_READINGS)
         .value()
         .flatMap(ColumnMapProposal::of)
         .map(proposal -> proposal.withErrors(errors(name, proposal)));
   }
 
-  /** How many errors the session would have with the proposal saved. */
+  /** Returns the number of errors that the session would have with the proposal saved. */
   private long errors(String name, ColumnMapProposal proposal) {
     Function<String, Checked<InputFile>> read =
-        path -> path.equals(proposal.path()) ? Checked.good(proposal.file()) : passing(path);
+        path -> path.equals(proposal.path()) ? Checked.good(proposal.file()) : uncached(path);
     return new SessionFiles(name, p -> p.equals(proposal.path()) || folder.has(p), read)
         .session(read).problems().stream().filter(p -> p.severity() == Severity.ERROR).count();
   }
 
-  /** The range test of this name, or every problem of its files. */
+  /** Returns the range test of this name, or all problems of its files. */
   public Checked<RangeTest> rangeTest(String name) {
     return rangeTestsRead.computeIfAbsent(
         name, n -> rangeTest(n, rangeTestPaths(n).stream().map(this::table).toList()));
@@ -222,8 +228,8 @@ public final class Project {
   }
 
   /**
-   * The unit in which range tests and a session have their distances, filled in or not: that of the
-   * first range test that names one, or else of the session's odometer.
+   * Returns the distance unit of range tests and a session, whether or not they have values: that
+   * of the first range test that has one, otherwise that of the session's odometer.
    */
   public Optional<Unit> distanceUnit(String session, List<String> rangeTests) {
     return Stream.concat(
@@ -242,7 +248,7 @@ public final class Project {
         .flatMap(t -> new FactsParser<>(t, items, new ProblemLog(t.file())).unit(item));
   }
 
-  /** Name and hash of each file that is kept, as reports are made from it. */
+  /** Returns path and hash of each cached file; reports are built from these files. */
   public List<InputHash> kept() {
     return files.entrySet().stream()
         .sorted(Map.Entry.comparingByKey())
@@ -251,11 +257,11 @@ public final class Project {
         .toList();
   }
 
-  /** The session of this name, read without being kept. */
+  /** Reads the session of this name without caching it. */
   public VisitedSession<Session> visitSession(String name) {
     SessionFiles files = sessionFiles(name);
     Map<String, Checked<InputFile>> read = new LinkedHashMap<>();
-    files.paths().forEach(path -> read.put(path, passing(path)));
+    files.paths().forEach(path -> read.put(path, uncached(path)));
     List<InputHash> hashes = new ArrayList<>();
     read.forEach((path, file) -> hashes.add(VisitedSession.hash(path, file.value())));
     return new VisitedSession<>(
@@ -264,23 +270,23 @@ public final class Project {
         hashes);
   }
 
-  /** The range test of this name, read without being kept. */
+  /** Reads the range test of this name without caching it. */
   public VisitedSession<RangeTest> visitRangeTest(String name) {
     return visit(rangeTestPaths(name), tables -> rangeTest(name, tables));
   }
 
-  /** Name and hash of each file of a session, read without being kept. */
+  /** Returns path and hash of each file of a session without caching the files. */
   public List<InputHash> sessionHashes(String name) {
     return hashes(sessionPaths(name));
   }
 
-  /** Name and hash of each file of a range test, read without being kept. */
+  /** Returns path and hash of each file of a range test without caching the files. */
   public List<InputHash> rangeTestHashes(String name) {
     return hashes(rangeTestPaths(name));
   }
 
   private List<InputHash> hashes(List<String> paths) {
-    return paths.stream().map(path -> VisitedSession.hash(path, passing(path).value())).toList();
+    return paths.stream().map(path -> VisitedSession.hash(path, uncached(path).value())).toList();
   }
 
   private <T> VisitedSession<T> visit(
@@ -289,7 +295,7 @@ public final class Project {
     List<InputHash> hashes = new ArrayList<>();
     List<Checked<InputFile>> read = new ArrayList<>();
     for (String path : paths) {
-      Checked<InputFile> file = passing(path);
+      Checked<InputFile> file = uncached(path);
       file.value().ifPresent(files::add);
       hashes.add(VisitedSession.hash(path, file.value()));
       read.add(file);
@@ -298,8 +304,8 @@ public final class Project {
         () -> check.apply(read.stream().map(f -> f.then(CsvParser::read)).toList()), files, hashes);
   }
 
-  /** A file that is not kept, unless it already was for something else. */
-  private Checked<InputFile> passing(String path) {
+  /** Reads a file without caching it, unless it is already cached for another purpose. */
+  private Checked<InputFile> uncached(String path) {
     Checked<InputFile> kept = files.get(path);
     return kept == null ? folder.read(path) : kept;
   }
@@ -312,7 +318,7 @@ public final class Project {
     return files.computeIfAbsent(path, folder::read);
   }
 
-  /** All values, or the problems of all that were refused. */
+  /** Returns all values, or the problems of all refused items. */
   public static <A, B> Checked<List<B>> all(List<A> items, Function<A, Checked<B>> each) {
     List<B> values = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();

@@ -20,7 +20,7 @@ import taperbook.input.folder.RegularFile;
 import taperbook.output.Templates;
 import taperbook.session.InputFile;
 
-/** The templates in the project folder, which come before the built-in ones. */
+/** The templates in the project folder, which take precedence over the built-in ones. */
 public final class ProjectTemplates {
   public static final String FOLDER = "templates";
   private static final String TEMPLATE = ".ftlh";
@@ -38,10 +38,10 @@ public final class ProjectTemplates {
   }
 
   /**
-   * The templates that a PDF carries.
+   * Returns the templates that a PDF embeds.
    *
-   * @param inputs those files that the report names as its inputs
-   * @param others templates that were built into the program that made it
+   * @param inputs the files that the report lists as its inputs
+   * @param others templates that were built into the program that created it
    */
   public static ProjectTemplates carried(
       Collection<InputFile> inputs, Collection<InputFile> others) {
@@ -50,8 +50,8 @@ public final class ProjectTemplates {
   }
 
   /**
-   * Paths of the carried templates that this program has not, or has with another text: they are
-   * the author's, or of another version of the program.
+   * Returns the paths of embedded templates that this program does not have, or has with different
+   * text: they belong to the author or to another program version.
    */
   public static List<String> foreign(Collection<InputFile> carried) {
     Map<String, String> builtIn = Templates.builtIn().texts();
@@ -62,7 +62,7 @@ public final class ProjectTemplates {
         .toList();
   }
 
-  /** Reads the templates of a project folder; there need not be any. */
+  /** Reads the templates of a project folder, if any. */
   public static ProjectTemplates of(Path root) {
     return read(root, Templates.builtIn(), ProjectTemplates::isTemplate);
   }
@@ -74,8 +74,8 @@ public final class ProjectTemplates {
 
   private static ProjectTemplates read(Path root, Templates builtIn, Predicate<Path> wanted) {
     Path folder = root.resolve(FOLDER);
-    if (RegularFile.leadsOut(root, folder)) {
-      throw StoppedException.leadsOut(folder);
+    if (RegularFile.isOutside(root, folder)) {
+      throw StoppedException.outsideProject(folder);
     }
     if (!Files.isDirectory(folder)) {
       return new ProjectTemplates(List.of(), List.of(), builtIn);
@@ -114,7 +114,7 @@ public final class ProjectTemplates {
         && (path.endsWith(TEMPLATE) || path.endsWith(STYLE) || path.endsWith(SCRIPT));
   }
 
-  /** What is wrong with the files themselves; no report can be made until it is mended. */
+  /** Returns the problems of the files themselves; no report can be built until they are fixed. */
   public List<Problem> problems() {
     return problems;
   }
@@ -137,7 +137,7 @@ public final class ProjectTemplates {
     return new String(file.bytes(), StandardCharsets.UTF_8);
   }
 
-  /** Names that a report may give as its template. */
+  /** Returns the names that a report may use as its template. */
   public Set<String> names() {
     return withBuiltIn.reportNames();
   }

@@ -29,13 +29,14 @@ import taperbook.output.StreamedFile;
 import taperbook.uptodate.OutputStatus;
 
 /**
- * The folder {@code reports/NAME/} that a report is published in. A new version is written whole
- * beside it and then takes its place; until then the old one stays as it is. If the process ends
- * between the two renames that this takes, the next run puts the old version back.
+ * The folder {@code reports/NAME/} that contains a published report. A new version is written
+ * completely to a sibling folder and then replaces the old one, which remains unchanged until then.
+ * If the process ends between the two renames that this takes, the next run restores the old
+ * version.
  *
- * <p>Files in the folder that are not of our making, such as a tester's own pictures, are kept:
- * they are moved from the old version into the new one, and never opened. A run that is killed
- * meanwhile leaves both versions, and the next run moves the rest. No link is followed.
+ * <p>Files in the folder that the program did not create, such as a tester's own pictures, are
+ * kept: they are moved from the old version to the new one, and never opened. If a run is killed in
+ * between, both versions remain, and the next run moves the rest. Links are not followed.
  */
 public final class PublishedFolder {
   private static final String STAMP = OutputStatus.STAMP;
@@ -47,9 +48,9 @@ public final class PublishedFolder {
   private final Path old;
 
   /**
-   * The folder of a report.
+   * Opens the folder of a report.
    *
-   * @throws StoppedException if it, or the version before it, is there and is not a folder
+   * @throws StoppedException if it, or the previous version, exists and is not a folder
    */
   public PublishedFolder(Path reports, String name) {
     this.reports = reports;
@@ -58,23 +59,23 @@ public final class PublishedFolder {
     this.fresh = OutputStatus.fresh(reports, name);
     this.old = OutputStatus.old(reports, name);
     for (Path path : List.of(folder, old)) {
-      if (RegularFile.isThere(path) && !RegularFile.isFolder(path)) {
-        throw StoppedException.inThePlaceOf(path);
+      if (RegularFile.exists(path) && !RegularFile.isFolder(path)) {
+        throw StoppedException.reservedPath(path);
       }
     }
   }
 
-  /** True if what is published was made from this fingerprint and is all there. */
+  /** Returns true if the published version has this fingerprint and is complete. */
   public boolean isMadeFrom(String fingerprint) {
     return OutputStatus.isWhole(reports, name, fingerprint);
   }
 
-  /** True if something was published: whether it is up to date is worth asking then. */
-  public boolean isThere() {
+  /** Returns true if a version is published, so that an up-to-date check is useful. */
+  public boolean exists() {
     return Files.isRegularFile(folder.resolve(STAMP), LinkOption.NOFOLLOW_LINKS);
   }
 
-  /** The bytes of one of the published files, if there is one that can be read. */
+  /** Returns the bytes of a published file, if it exists and can be read. */
   public Optional<byte[]> bytes(String file) {
     try {
       return Optional.of(RegularFile.bytes(folder.resolve(file), DiskFolder.LARGEST_FILE_BYTES));
@@ -83,25 +84,25 @@ public final class PublishedFolder {
     }
   }
 
-  /** Links in the folder that lead out of the project. */
-  public List<String> linksOut() {
+  /** Returns the links in the folder whose targets are outside the project. */
+  public List<String> linksToOutside() {
     Path root = folder.toAbsolutePath().resolveSibling("").resolveSibling("");
     try {
       return entries(folder).stream()
           .filter(path -> Files.isSymbolicLink(folder.resolve(path)))
-          .filter(path -> RegularFile.leadsOut(root, folder.resolve(path)))
+          .filter(path -> RegularFile.isOutside(root, folder.resolve(path)))
           .toList();
     } catch (IOException e) {
       return List.of();
     }
   }
 
-  /** Puts a new version in the place of the old one. */
+  /** Replaces the old version with a new one. */
   public void replace(ReportFiles files, String fingerprint) {
     replace(files.all(), files.streamed(), fingerprint);
   }
 
-  /** Puts files that are all in memory in the place of the old version. */
+  /** Replaces the old version with files that are all in memory. */
   public void replace(Map<String, byte[]> files, String fingerprint) {
     replace(files, Map.of(), fingerprint);
   }
@@ -110,10 +111,10 @@ public final class PublishedFolder {
       Map<String, byte[]> files, Map<String, StreamedFile> streamed, String fingerprint) {
     recover();
     try {
-      Set<String> ours = new TreeSet<>(files.keySet());
-      ours.addAll(streamed.keySet());
-      if (RegularFile.isThere(folder)) {
-        checkRoom(own(folder, ours), ours);
+      Set<String> programFiles = new TreeSet<>(files.keySet());
+      programFiles.addAll(streamed.keySet());
+      if (RegularFile.exists(folder)) {
+        checkConflicts(otherFiles(folder, programFiles), programFiles);
       }
       for (Map.Entry<String, StreamedFile> file : streamed.entrySet()) {
         file.getValue().writeTo(new BufferedOutputStream(created(file.getKey())));
@@ -121,11 +122,12 @@ public final class PublishedFolder {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         write(file.getKey(), file.getValue());
       }
-      String stamp = OutputStatus.stampHead(fingerprint) + "\n" + String.join("\n", ours) + "\n";
+      String stamp =
+          OutputStatus.stampHead(fingerprint) + "\n" + String.join("\n", programFiles) + "\n";
       write(STAMP, stamp.getBytes(StandardCharsets.UTF_8));
       swap();
     } catch (IOException e) {
-      takeFreshAway();
+      deleteFresh();
       throw new StoppedException(
           "the report cannot be written to "
               + folder
@@ -135,7 +137,7 @@ public final class PublishedFolder {
               + " writable, then run again.",
           e);
     }
-    settle();
+    moveOtherFiles();
   }
 
   private OutputStream created(String file) throws IOException {
@@ -151,13 +153,13 @@ public final class PublishedFolder {
   }
 
   private void swap() throws IOException {
-    if (RegularFile.isThere(folder)) {
+    if (RegularFile.exists(folder)) {
       move(folder, old);
     }
     try {
       move(fresh, folder);
     } catch (IOException e) {
-      if (RegularFile.isThere(old)) {
+      if (RegularFile.exists(old)) {
         move(old, folder);
       }
       throw e;
@@ -165,21 +167,22 @@ public final class PublishedFolder {
   }
 
   /**
-   * Moves what is not of our making from the old version into the new one, and deletes the rest of
-   * the old one, its stamp last: without it, the next run would take all for the tester's own.
+   * Moves files that the program did not create from the old version to the new one, and deletes
+   * the rest of the old version, its stamp last: without the stamp, the next run would treat all
+   * files as the tester's own.
    */
-  private void settle() {
-    if (!RegularFile.isThere(old)) {
+  private void moveOtherFiles() {
+    if (!RegularFile.exists(old)) {
       return;
     }
     try {
-      for (String own : own(old, stamp(folder))) {
-        Path place = folder.resolve(own);
-        makeFolders(own);
-        if (RegularFile.isThere(place)) {
-          throw new FileSystemException(own, null, own + " is in both");
+      for (String otherFiles : otherFiles(old, stamp(folder))) {
+        Path place = folder.resolve(otherFiles);
+        makeFolders(otherFiles);
+        if (RegularFile.exists(place)) {
+          throw new FileSystemException(otherFiles, null, otherFiles + " is in both");
         }
-        move(old.resolve(own), place);
+        move(old.resolve(otherFiles), place);
       }
       Path stamp = old.resolve(STAMP);
       delete(old, each -> !each.equals(stamp) && !each.equals(old));
@@ -197,11 +200,11 @@ public final class PublishedFolder {
     }
   }
 
-  /** Makes the folders on the way to a file of the report's folder, through no link. */
+  /** Creates the parent folders of a file in the report's folder, without following links. */
   private void makeFolders(String file) throws IOException {
     for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
       Path each = folder.resolve(file.substring(0, slash));
-      if (!RegularFile.isThere(each)) {
+      if (!RegularFile.exists(each)) {
         Files.createDirectory(each);
       } else if (!RegularFile.isFolder(each)) {
         throw new FileSystemException(each.toString(), null, each + " is not a folder");
@@ -209,12 +212,12 @@ public final class PublishedFolder {
     }
   }
 
-  /** A full disk should not stay full of half a report. */
-  private void takeFreshAway() {
+  /** Deletes the unfinished version, so that a full disk does not stay full. */
+  private void deleteFresh() {
     try {
       delete(fresh);
     } catch (IOException e) {
-      // The next run tries again; what matters now is why nothing could be written.
+      // The next run tries again; the reason why nothing could be written is more important now.
     }
   }
 
@@ -234,24 +237,24 @@ public final class PublishedFolder {
     }
   }
 
-  /** True if a run was cut off here, or another one is at work. */
+  /** Returns true if a run was interrupted, or another one is active. */
   public boolean isCutOff() {
-    return RegularFile.isThere(old) || RegularFile.isThere(fresh);
+    return RegularFile.exists(old) || RegularFile.exists(fresh);
   }
 
-  /** Where the published version lies, also after a run that was cut off. */
+  /** Returns the location of the published version, also after an interrupted run. */
   public static Path current(Path reports, String name) {
     PublishedFolder published = new PublishedFolder(reports, name);
-    return RegularFile.isThere(published.folder) || !RegularFile.isThere(published.old)
+    return RegularFile.exists(published.folder) || !RegularFile.exists(published.old)
         ? published.folder
         : published.old;
   }
 
-  /** Mends what a run that was cut off left behind. Only under the {@link ReportLock}. */
+  /** Cleans up after an interrupted run. Requires the {@link ReportLock}. */
   public void recover() {
     try {
       delete(fresh);
-      if (RegularFile.isThere(old) && !RegularFile.isThere(folder)) {
+      if (RegularFile.exists(old) && !RegularFile.exists(folder)) {
         move(old, folder);
       }
     } catch (IOException e) {
@@ -261,14 +264,16 @@ public final class PublishedFolder {
               + " ("
               + reason(e)
               + "). What was published is whole: in "
-              + (RegularFile.isThere(folder) ? folder : old)
+              + (RegularFile.exists(folder) ? folder : old)
               + ". Make the folder writable, then run again.",
           e);
     }
-    settle();
+    moveOtherFiles();
   }
 
-  /** What was made of a version; nothing if it does not say so. */
+  /**
+   * Returns the files that the program created in a version; empty if its stamp does not list them.
+   */
   private static Set<String> stamp(Path version) {
     try {
       return new TreeSet<>(
@@ -278,26 +283,32 @@ public final class PublishedFolder {
     }
   }
 
-  /** Everything in a version that was not made with it and has no successor among ours. */
-  private static Set<String> own(Path version, Set<String> ours) throws IOException {
-    Set<String> own = entries(version);
-    own.removeAll(stamp(version));
-    own.removeAll(ours);
-    own.remove(STAMP);
-    return own;
+  /**
+   * Returns everything in a version that the program did not create and that the new version does
+   * not replace.
+   */
+  private static Set<String> otherFiles(Path version, Set<String> programFiles) throws IOException {
+    Set<String> otherFiles = entries(version);
+    otherFiles.removeAll(stamp(version));
+    otherFiles.removeAll(programFiles);
+    otherFiles.remove(STAMP);
+    return otherFiles;
   }
 
-  /** Checks that no file of a tester's own is where a folder of ours must be, or below a file. */
-  private void checkRoom(Set<String> own, Set<String> ours) throws IOException {
+  /**
+   * Checks that the path of a tester's own file is neither a folder nor below a file in the new
+   * version.
+   */
+  private void checkConflicts(Set<String> otherFiles, Set<String> programFiles) throws IOException {
     Set<String> folders = new TreeSet<>();
-    for (String file : ours) {
+    for (String file : programFiles) {
       for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
         folders.add(file.substring(0, slash));
       }
     }
-    for (String file : own) {
+    for (String file : otherFiles) {
       boolean below = file.startsWith(STAMP + "/");
-      for (String each : ours) {
+      for (String each : programFiles) {
         below |= file.startsWith(each + "/");
       }
       if (below || folders.contains(file)) {
@@ -306,7 +317,7 @@ public final class PublishedFolder {
     }
   }
 
-  /** Everything in a folder that is no folder itself, by its path with {@code /}. */
+  /** Returns the paths of all entries below a folder that are not folders, with {@code /}. */
   private static Set<String> entries(Path folder) throws IOException {
     Set<String> found = new TreeSet<>();
     Files.walkFileTree(
@@ -325,7 +336,10 @@ public final class PublishedFolder {
     delete(folder, each -> true);
   }
 
-  /** Deletes of a folder what is wanted, links themselves; what is not there is no matter. */
+  /**
+   * Deletes the selected entries of a folder, and links rather than their targets; a missing folder
+   * is ignored.
+   */
   private static void delete(Path folder, Predicate<Path> wanted) throws IOException {
     try {
       Files.walkFileTree(
@@ -354,7 +368,7 @@ public final class PublishedFolder {
             }
           });
     } catch (NoSuchFileException e) {
-      // Nothing was there: nothing to do.
+      // Nothing to delete.
     }
   }
 }

@@ -31,8 +31,8 @@ import taperbook.verify.NumbersFile;
 import taperbook.verify.ReportPdfReader;
 
 /**
- * The versions of a report that were published, kept as they were in {@code published/} of its
- * folder, and the record of what was put right since. Nothing ever changes a version that is kept.
+ * The published versions of a report, stored unchanged in {@code published/} of its folder, and the
+ * record of corrections. A stored version is never changed.
  */
 public final class PublishedVersions {
   private static final String RECORD = "corrections.csv";
@@ -56,16 +56,16 @@ public final class PublishedVersions {
   }
 
   /**
-   * What a report's folder keeps of its earlier versions.
+   * Reads the earlier versions in a report's folder.
    *
-   * @throws StoppedException if something of it is a link or cannot be read
+   * @throws StoppedException if part of it is a link or cannot be read
    */
   public static PublishedVersions in(Path reports, String report) {
     Path folder = PublishedFolder.current(reports, report).resolve(FOLDER);
     SortedMap<LocalDate, byte[]> kept = new TreeMap<>();
-    if (RegularFile.isThere(folder)) {
+    if (RegularFile.exists(folder)) {
       if (!RegularFile.isFolder(folder)) {
-        throw StoppedException.inThePlaceOf(folder);
+        throw StoppedException.reservedPath(folder);
       }
       for (String name : names(folder)) {
         Optional<LocalDate> day = day(name);
@@ -85,9 +85,9 @@ public final class PublishedVersions {
     }
   }
 
-  private static byte[] bytes(Path file, long most) {
+  private static byte[] bytes(Path file, long max) {
     try {
-      return RegularFile.bytes(file, most);
+      return RegularFile.bytes(file, max);
     } catch (IOException e) {
       String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
       throw new StoppedException(
@@ -100,8 +100,8 @@ public final class PublishedVersions {
   }
 
   /**
-   * What a PDF carries: its record and the windows that it took over are taken as they are, and
-   * there is nothing to hold them against.
+   * Returns the record and the windows embedded in a PDF; they are used as they are, because there
+   * is no earlier version to compare them with.
    */
   public static PublishedVersions carried(
       String report, Map<String, InputFile> files, NumbersFile numbers) {
@@ -119,13 +119,13 @@ public final class PublishedVersions {
   }
 
   /**
-   * The record, which is the tester's own: while a new version takes the place of the old one, it
-   * is moved from the one into the other.
+   * Reads the record, which belongs to the tester: while a new version replaces the old one, it is
+   * moved from one to the other.
    */
   private static Optional<InputFile> record(Path reports, String report) {
     Path now = reports.resolve(report).resolve(RECORD);
     for (Path file : List.of(now, OutputStatus.old(reports, report).resolve(RECORD), now)) {
-      if (RegularFile.isThere(file)) {
+      if (RegularFile.exists(file)) {
         byte[] bytes = bytes(file, DiskFolder.LARGEST_FILE_BYTES);
         return Optional.of(new InputFile(recordPath(report), bytes));
       }
@@ -133,34 +133,34 @@ public final class PublishedVersions {
     return Optional.empty();
   }
 
-  /** Where the record of a report stands in the project folder. */
+  /** Returns the path of a report's record in the project folder. */
   public static String recordPath(String report) {
     return "reports/" + report + "/" + RECORD;
   }
 
-  /** Where the record stands in the report's folder. */
+  /** Returns the path of the record in the report's folder. */
   static String recordFile() {
     return RECORD;
   }
 
-  /** Where the version of a day stands in the report's folder. */
+  /** Returns the path of the version of a day in the report's folder. */
   public static String keptFile(LocalDate day) {
     return FOLDER + "report-" + day + ".pdf";
   }
 
-  /** True if this is of a PDF, with nothing beside it. */
+  /** Returns true if this is the content of a PDF without a folder. */
   boolean isCarried() {
     return carried.isPresent();
   }
 
-  /** The versions by their path in the report's folder. */
+  /** Returns the versions by their path in the report's folder. */
   public Map<String, byte[]> files() {
     Map<String, byte[]> files = new TreeMap<>();
     kept.forEach((day, pdf) -> files.put(keptFile(day), pdf));
     return files;
   }
 
-  /** Where they are kept in the project folder, and each of them. */
+  /** Returns the path of their folder and of each version in the project folder. */
   public List<String> paths() {
     String folder = "reports/" + report + "/";
     List<String> paths = new ArrayList<>(List.of(folder + "published"));
@@ -168,14 +168,14 @@ public final class PublishedVersions {
     return paths;
   }
 
-  /** What a new version of a day depends on: the versions before it. */
+  /** Returns the hashes that a new version of a day depends on: those of the versions before it. */
   public List<InputHash> hashesBefore(LocalDate day) {
     return kept.headMap(day).entrySet().stream()
         .map(e -> new InputFile(keptFile(e.getKey()), e.getValue()).withoutContent())
         .toList();
   }
 
-  /** The version of a day, if one was published. */
+  /** Returns the version of a day, if one was published. */
   Optional<Checked<CarriedReport>> of(LocalDate day) {
     return Optional.ofNullable(kept.get(day)).map(pdf -> ReportPdfReader.read(path(day), pdf));
   }
@@ -185,11 +185,11 @@ public final class PublishedVersions {
   }
 
   /**
-   * The common ground that a version takes over from the one published before it, so that windows
-   * do not slide when a reading is mended.
+   * Returns the common ground that a version takes from the previously published one, so that
+   * windows do not shift when a reading is corrected.
    *
-   * @param day day of the version that is made
-   * @param sessions the sessions it is about; of others nothing is taken over
+   * @param day day of the new version
+   * @param sessions its sessions; the common ground of other sessions is not taken
    */
   public Optional<CommonGround> ground(LocalDate day, Set<String> sessions) {
     if (carried.isPresent()) {
@@ -207,18 +207,18 @@ public final class PublishedVersions {
         .map(g -> found.equals(day) ? g : g.frozenSince(found));
   }
 
-  /** Day of the newest version that is older than a day. */
+  /** Returns the day of the newest version that is older than a day. */
   Optional<LocalDate> dayBefore(LocalDate day) {
     SortedMap<LocalDate, byte[]> older = kept.headMap(day);
     return older.isEmpty() ? Optional.empty() : Optional.of(older.lastKey());
   }
 
-  /** Day of the newest version. */
+  /** Returns the day of the newest version. */
   Optional<LocalDate> newest() {
     return kept.isEmpty() ? Optional.empty() : Optional.of(kept.lastKey());
   }
 
-  /** The corrections that were recorded. */
+  /** Returns the recorded corrections. */
   Checked<List<Correction>> recorded() {
     return record
         .map(file -> CsvParser.read(file).then(CorrectionsParser::check))

@@ -14,13 +14,13 @@ import taperbook.session.Channel;
 import taperbook.session.Review.Misread;
 import taperbook.session.Session;
 
-/** Holds the readings of a session against each other, and makes problems of those that misfit. */
+/** Checks the readings of a session for consistency and reports those that do not fit. */
 final class ReadingReview {
   private static final NumberFormatter WORDING = new NumberFormatter(Unit.KILOMETRE);
 
   private ReadingReview() {}
 
-  /** The session with what was found; refused if a reading is impossible. */
+  /** Returns the session with its review; refused if a reading is impossible. */
   static Checked<Session> of(Checked<Session> checked) {
     if (checked.value().isEmpty()) {
       return checked;
@@ -28,7 +28,7 @@ final class ReadingReview {
     Session session = checked.value().get();
     List<Misread> found = MisreadDetector.find(session);
     List<Problem> problems = new ArrayList<>(checked.problems());
-    // A fall follows from a reading that is blamed: one message is enough.
+    // A decrease that follows from a reported misread needs no second message.
     problems.removeIf(p -> p.code() == ProblemCode.SOC_FALLS && isBlamed(p.place(), found));
     found.forEach(m -> problems.add(problem(m)));
     return Checked.of(session.with(session.review().with(found)), problems);

@@ -21,8 +21,8 @@ import taperbook.input.folder.RegularFile;
 import taperbook.uptodate.OutputStatus;
 
 /**
- * Keeps two runs from making the same report at the same time: the second one waits. The operating
- * system lets go of the lock when a process ends, however it ends.
+ * Prevents two runs from building the same report at the same time: the second one waits. The
+ * operating system releases the lock when a process ends for any reason.
  */
 public final class ReportLock implements AutoCloseable {
   private static final int MILLISECONDS_BETWEEN_LOOKS = 50;
@@ -37,9 +37,9 @@ public final class ReportLock implements AutoCloseable {
     this.waited = waited;
   }
 
-  /** True if a run is at work, or was killed at work. */
-  public static boolean isThere(Path reports, String name) {
-    return RegularFile.isThere(file(reports, name));
+  /** Returns true if a run is active, or was killed while it was active. */
+  public static boolean exists(Path reports, String name) {
+    return RegularFile.exists(file(reports, name));
   }
 
   private static Path file(Path reports, String name) {
@@ -47,9 +47,9 @@ public final class ReportLock implements AutoCloseable {
   }
 
   /**
-   * Waits until no other run makes the report, and keeps others from it until closed.
+   * Waits until no other run builds the report, and locks it until closed.
    *
-   * @throws StoppedException if a link or anything but a file has the lock's name
+   * @throws StoppedException if the lock's path is a link or anything but a file
    */
   public static ReportLock of(Path reports, String name) {
     Path file = file(reports, name);
@@ -66,7 +66,8 @@ public final class ReportLock implements AutoCloseable {
         }
       }
     } catch (IOException e) {
-      // Where no lock can be written, no report can: writing it says so better.
+      // If the lock file cannot be written, neither can the report, and writing the report gives
+      // the clearer error.
       return new ReportLock(file, null, waited);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -75,8 +76,8 @@ public final class ReportLock implements AutoCloseable {
   }
 
   /**
-   * The lock on a file that this run creates; none if there is one already, or if another run took
-   * this one for left behind before it was locked.
+   * Locks a file that this run creates; returns empty if the file exists, or if another run removed
+   * it as a leftover before it was locked.
    */
   private static Optional<FileChannel> created(Path file) throws IOException {
     FileChannel channel;
@@ -94,8 +95,8 @@ public final class ReportLock implements AutoCloseable {
     try {
       String token = UUID.randomUUID().toString();
       channel.write(ByteBuffer.wrap(token.getBytes(StandardCharsets.UTF_8)));
-      String look = look(file);
-      mine = reads(file, token) && isHeld(channel) && look.equals(look(file));
+      String status = status(file);
+      mine = reads(file, token) && isHeld(channel) && status.equals(status(file));
       return mine ? Optional.of(channel) : Optional.empty();
     } catch (IOException e) {
       Files.deleteIfExists(file);
@@ -107,7 +108,10 @@ public final class ReportLock implements AutoCloseable {
     }
   }
 
-  /** Not to be asked under the lock: a process that closes any handle of a file loses its lock. */
+  /**
+   * Must not be called while holding the lock: a process that closes any handle of a file loses its
+   * lock.
+   */
   private static boolean reads(Path file, String token) throws IOException {
     try {
       return new String(RegularFile.bytes(file, token.length()), StandardCharsets.UTF_8)
@@ -117,13 +121,16 @@ public final class ReportLock implements AutoCloseable {
     }
   }
 
-  /** What tells a file from one that took its place, without opening it; empty if none is there. */
-  private static String look(Path file) throws IOException {
+  /**
+   * Returns a value that distinguishes a file from its replacement, without opening it; empty if
+   * there is no file.
+   */
+  private static String status(Path file) throws IOException {
     try {
       BasicFileAttributes seen =
           Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
       if (!seen.isRegularFile()) {
-        throw StoppedException.inThePlaceOf(file);
+        throw StoppedException.reservedPath(file);
       }
       return seen.fileKey() + " " + seen.lastModifiedTime();
     } catch (NoSuchFileException e) {
@@ -131,18 +138,18 @@ public final class ReportLock implements AutoCloseable {
     }
   }
 
-  /** True if the file was left behind by a run that was killed; then it is taken away. */
+  /** Deletes the file and returns true if it is a leftover of a killed run. */
   private static boolean isLeftBehind(Path file) throws IOException {
-    String look = look(file);
-    if (look.isEmpty()) {
+    String status = status(file);
+    if (status.isEmpty()) {
       return true;
     }
     try (FileChannel channel = opened(file)) {
       if (!isHeld(channel)) {
         return false;
       }
-      // It is never read or written: it may be another name of a file elsewhere.
-      if (look.equals(look(file))) {
+      // The file is never read or written: it may be a hard link to a file elsewhere.
+      if (status.equals(status(file))) {
         Files.deleteIfExists(file);
       }
       return true;
@@ -156,11 +163,11 @@ public final class ReportLock implements AutoCloseable {
       return FileChannel.open(
           file, StandardOpenOption.READ, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
     } catch (AccessDeniedException e) {
-      throw StoppedException.inThePlaceOf(file);
+      throw StoppedException.reservedPath(file);
     }
   }
 
-  /** True if this run has the lock now. */
+  /** Returns true if this run holds the lock. */
   private static boolean isHeld(FileChannel channel) throws IOException {
     try {
       return channel.tryLock() != null;
@@ -169,7 +176,7 @@ public final class ReportLock implements AutoCloseable {
     }
   }
 
-  /** True if another run had the lock when this one asked for it. */
+  /** Returns true if another run held the lock when this one requested it. */
   public boolean waited() {
     return waited;
   }

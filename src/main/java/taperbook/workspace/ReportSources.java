@@ -5,10 +5,10 @@ import taperbook.plan.ReportPlan;
 import taperbook.session.InputFile;
 
 /**
- * The files that a report is made from, read but not yet understood beyond its front matter.
+ * The source files of a report; only the front matter has been parsed.
  *
- * @param plan what the report asks for
- * @param files every file it is made from, its own text first
+ * @param plan the report's plan
+ * @param files all files that it is built from, its own text first
  */
 public record ReportSources(ReportPlan plan, List<InputFile> files) {
   public ReportSources {

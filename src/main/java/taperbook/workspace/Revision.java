@@ -19,40 +19,40 @@ import taperbook.verify.NumberMoves;
 import taperbook.verify.NumbersFile;
 
 /**
- * Holds a report against the versions of it that were published: a version that is published does
- * not change unsaid, and what changed after it is told with its day, its reason and its cause.
+ * Compares a report with its published versions: the numbers of a published version must not change
+ * without a correction, and each correction states its day, reason and cause.
  */
 public final class Revision {
-  private static final int MOST_NAMED = 3;
+  private static final int MAX_NAMED = 3;
 
   private final ReportPlan plan;
   private final PublishedVersions earlier;
-  private final MetricRerun remeasuring;
+  private final MetricRerun rerun;
 
   /**
-   * Of a report.
+   * Creates the revision of a report.
    *
-   * @param plan what it asks for
+   * @param plan its plan
    * @param earlier the versions that were published
-   * @param remeasuring measures files again, to tell what moved the numbers
+   * @param rerun recomputes numbers from other files, to determine why they moved
    */
-  public Revision(ReportPlan plan, PublishedVersions earlier, MetricRerun remeasuring) {
+  public Revision(ReportPlan plan, PublishedVersions earlier, MetricRerun rerun) {
     this.plan = plan;
     this.earlier = earlier;
-    this.remeasuring = remeasuring;
+    this.rerun = rerun;
   }
 
   /**
-   * What came of it.
+   * The result of the comparison.
    *
    * @param corrections all corrections up to this version, in order
-   * @param freeze the day to keep this version under, if it is published for the first time
+   * @param freeze the day to store this version under, if it is published for the first time
    */
   public record Outcome(List<Correction> corrections, Optional<LocalDate> freeze) {}
 
   /**
-   * What came of it where no earlier version was published, or where only a record is carried:
-   * nothing is held against the numbers then.
+   * Returns the result if no earlier version was published, or if only a record is embedded: the
+   * numbers are not compared then.
    */
   public Optional<Checked<Outcome>> withoutNumbers() {
     Optional<LocalDate> day = plan.heading().versionDay();
@@ -70,10 +70,11 @@ public final class Revision {
   }
 
   /**
-   * The corrections of this version, or why it may not be made, where an earlier one was published.
+   * Returns the corrections of this version, or why it cannot be built, if an earlier one was
+   * published.
    *
    * @param numbers its numbers
-   * @param inputs the files it is made from
+   * @param inputs the files it is built from
    * @param program name and version of the program
    */
   public Checked<Outcome> of(NumbersFile numbers, List<InputFile> inputs, String program) {
@@ -93,10 +94,10 @@ public final class Revision {
                               NumberMoves.stated(published.numbers(), numbers),
                               new Outcome(all, Optional.empty()))));
     }
-    return corrections.then(all -> unsaid(all, toFreeze(day), numbers));
+    return corrections.then(all -> uncorrected(all, toFreeze(day), numbers));
   }
 
-  /** The recorded corrections, and the one of this version's day. */
+  /** Returns the recorded corrections, and the one of this version's day. */
   private Checked<List<Correction>> corrections(
       LocalDate day, NumbersFile numbers, Map<String, InputFile> inputs, String program) {
     List<ReportPlan.Reason> reasons = plan.heading().history().corrections();
@@ -117,13 +118,13 @@ public final class Revision {
                           List<Correction> all = new ArrayList<>();
                           recorded.stream().filter(c -> c.day().isBefore(day)).forEach(all::add);
                           List<MovedNumber> moved =
-                              new Attribution(base, inputs, program, remeasuring).of(numbers);
+                              new Attribution(base, inputs, program, rerun).of(numbers);
                           all.add(new Correction(day, since.get(), last.words(), moved));
                           return Checked.good(all);
                         }));
   }
 
-  /** A published version may be made again, but not with other numbers. */
+  /** Allows a published version to be rebuilt only with the same numbers. */
   private Checked<Outcome> unchanged(LocalDate day, List<MovedNumber> moved, Outcome outcome) {
     if (moved.isEmpty()) {
       return Checked.good(outcome);
@@ -133,8 +134,8 @@ public final class Revision {
     return Checked.of(outcome, List.of(problem(code, day, moved)));
   }
 
-  /** Without a correction, a version of another day than the published one has changed unsaid. */
-  private Checked<Outcome> unsaid(
+  /** Refuses a version of another day than the published one if it differs without a correction. */
+  private Checked<Outcome> uncorrected(
       List<Correction> corrections, Optional<LocalDate> freeze, NumbersFile numbers) {
     Optional<LocalDate> newest = earlier.newest();
     Outcome outcome = new Outcome(corrections, freeze);
@@ -151,7 +152,7 @@ public final class Revision {
 
   private Problem problem(ProblemCode code, LocalDate day, List<MovedNumber> moved) {
     List<String> named =
-        moved.stream().limit(MOST_NAMED).map(m -> m.id() + " of " + m.session()).toList();
+        moved.stream().limit(MAX_NAMED).map(m -> m.id() + " of " + m.session()).toList();
     return new Problem(
         code,
         SourceLocation.file(plan.article().file()),

@@ -17,14 +17,14 @@ import taperbook.session.Session;
 
 /**
  * The files of one session: {@code readings.csv} and {@code conditions.csv}, or {@code
- * columns.csv}, the foreign file that it names, and {@code conditions.csv}.
+ * columns.csv}, the external file that it names, and {@code conditions.csv}.
  */
 final class SessionFiles {
   private final String name;
   private final String folder;
   private final Optional<Checked<ColumnMap>> map;
 
-  /** The files of the session with a name, in a folder that has some paths and reads them. */
+  /** Creates the files of a session in a folder that checks for paths and reads them. */
   SessionFiles(String name, Predicate<String> has, Function<String, Checked<InputFile>> read) {
     this.name = name;
     this.folder = "sessions/" + name + "/";
@@ -35,11 +35,11 @@ final class SessionFiles {
             : Optional.empty();
   }
 
-  /** Paths of all files that the session is made from. */
+  /** Returns the paths of all files that the session is read from. */
   List<String> paths() {
     List<String> paths = new ArrayList<>();
     if (map.isEmpty()) {
-      paths.add(folder + ColumnMap.USUAL_READINGS);
+      paths.add(folder + ColumnMap.DEFAULT_READINGS);
     } else {
       paths.add(folder + ColumnMap.FILE_NAME);
       map.get().value().ifPresent(m -> paths.add(folder + m.readingsName()));
@@ -52,7 +52,10 @@ final class SessionFiles {
     return folder + "conditions.csv";
   }
 
-  /** The session, its readings held against each other, or every problem of its files. */
+  /**
+   * Reads the session and checks its readings for consistency, or returns all problems of its
+   * files.
+   */
   Checked<Session> session(Function<String, Checked<InputFile>> read) {
     return ReadingReview.of(checked(read));
   }
@@ -60,7 +63,7 @@ final class SessionFiles {
   private Checked<Session> checked(Function<String, Checked<InputFile>> read) {
     Checked<CsvTable> conditions = read.apply(conditionsPath()).then(CsvParser::read);
     if (map.isEmpty()) {
-      String path = folder + ColumnMap.USUAL_READINGS;
+      String path = folder + ColumnMap.DEFAULT_READINGS;
       return SessionParser.check(name, read.apply(path).then(CsvParser::read), conditions);
     }
     Checked<ColumnMap> stated = map.get();

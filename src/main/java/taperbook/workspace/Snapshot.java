@@ -16,21 +16,21 @@ import java.util.TreeMap;
 import taperbook.input.folder.RegularFile;
 
 /**
- * Size and time of every file that reports are made from, as they are at one moment. Nothing of
- * what is made is among them, nor hidden files, such as an editor keeps beside the one it saves.
+ * Size and time of every source file of the reports at one moment. Excludes output files and hidden
+ * files, such as those that an editor creates while saving.
  *
- * @param files what is seen of each file, by its path
+ * @param files status of each file, by its path
  */
 public record Snapshot(Map<Path, Seen> files) {
   private static final List<String> FOLDERS = List.of("sessions", "reports", "templates");
   private static final List<Integer> DEPTHS = List.of(2, 1, 1);
 
   /**
-   * What is seen of a file without opening it.
+   * Status of a file, obtained without opening it.
    *
    * @param bytes its size
-   * @param modified when it was last written, as the file system tells
-   * @param key what tells it from another file that took its place; empty if nothing does
+   * @param modified time of the last write according to the file system
+   * @param key distinguishes the file from a replacement; empty if not available
    */
   record Seen(long bytes, String modified, String key) {}
 
@@ -38,7 +38,7 @@ public record Snapshot(Map<Path, Seen> files) {
     files = Map.copyOf(files);
   }
 
-  /** The files of a project folder as they are now. */
+  /** Returns the current files of a project folder. */
   public static Snapshot of(Path root) {
     Map<Path, Seen> files = new TreeMap<>();
     for (int i = 0; i < FOLDERS.size(); i++) {
@@ -47,7 +47,7 @@ public record Snapshot(Map<Path, Seen> files) {
         Files.walkFileTree(
             folder, EnumSet.of(FileVisitOption.FOLLOW_LINKS), DEPTHS.get(i), new Into(root, files));
       } catch (NoSuchFileException | NotDirectoryException e) {
-        // A folder that is not there has no files.
+        // A missing folder has no files.
       } catch (IOException e) {
         throw new StoppedException("the folder " + folder + " cannot be read: " + e, e);
       }
@@ -64,10 +64,10 @@ public record Snapshot(Map<Path, Seen> files) {
       this.files = files;
     }
 
-    /** What a link leads to outside is no part of the project. */
+    /** The target of a link outside the folder is not part of the project. */
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-      return RegularFile.leadsOut(root, folder)
+      return RegularFile.isOutside(root, folder)
           ? FileVisitResult.SKIP_SUBTREE
           : FileVisitResult.CONTINUE;
     }
@@ -87,7 +87,7 @@ public record Snapshot(Map<Path, Seen> files) {
       return FileVisitResult.CONTINUE;
     }
 
-    /** A file may go while the folder is walked: then it is not there. */
+    /** A file may be deleted during the walk; it is then treated as missing. */
     @Override
     public FileVisitResult visitFileFailed(Path file, IOException failure) {
       return FileVisitResult.CONTINUE;

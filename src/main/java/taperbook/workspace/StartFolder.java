@@ -11,7 +11,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import taperbook.input.folder.RegularFile;
 
-/** The project folder as start files are put into it: never over a file that is there. */
+/** Writes start files to the project folder and never overwrites an existing file. */
 public final class StartFolder {
   private final Path root;
 
@@ -19,17 +19,17 @@ public final class StartFolder {
     this.root = root;
   }
 
-  /** Writes texts, all of them or, if one of the files is there already, none. */
+  /** Writes all texts, or none if one of the files exists. */
   public void write(SortedMap<String, String> texts) {
     SortedMap<String, byte[]> files = new TreeMap<>();
     texts.forEach((path, text) -> files.put(path, text.getBytes(StandardCharsets.UTF_8)));
     writeBytes(files);
   }
 
-  /** Writes files, all of them or, if one of them is there already, none. */
+  /** Writes all files, or none if one of them exists. */
   public void writeBytes(SortedMap<String, byte[]> files) {
     List<String> there =
-        files.keySet().stream().filter(p -> RegularFile.isThere(root.resolve(p))).toList();
+        files.keySet().stream().filter(p -> RegularFile.exists(root.resolve(p))).toList();
     if (!there.isEmpty()) {
       throw new StoppedException(
           String.join(", ", there)
@@ -45,8 +45,8 @@ public final class StartFolder {
     Path file = root.resolve(path);
     for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
       Path folder = root.resolve(path.substring(0, slash));
-      if (RegularFile.leadsOut(root, folder)) {
-        throw StoppedException.leadsOut(folder);
+      if (RegularFile.isOutside(root, folder)) {
+        throw StoppedException.outsideProject(folder);
       }
     }
     try {

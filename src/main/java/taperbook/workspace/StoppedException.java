@@ -4,8 +4,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Something outside the input stands in the way, such as a folder that cannot be written, or a name
- * that nothing has.
+ * Signals an obstacle other than invalid input, such as a folder that cannot be written or an
+ * unknown name.
  */
 public final class StoppedException extends RuntimeException {
   private static final long serialVersionUID = 1;
@@ -18,8 +18,8 @@ public final class StoppedException extends RuntimeException {
     super(message, cause);
   }
 
-  /** Something else has the name of a file or folder that the program keeps for itself. */
-  public static StoppedException inThePlaceOf(Path path) {
+  /** Another object has the name of a file or folder that is reserved for the program. */
+  public static StoppedException reservedPath(Path path) {
     return new StoppedException(
         path
             + " is "
@@ -27,8 +27,8 @@ public final class StoppedException extends RuntimeException {
             + ", and was neither followed nor changed. Remove it, then run again.");
   }
 
-  /** A folder that the program reads or writes is elsewhere. */
-  public static StoppedException leadsOut(Path folder) {
+  /** A folder that the program reads or writes is outside the project. */
+  public static StoppedException outsideProject(Path folder) {
     return new StoppedException(
         folder
             + " is a link that leads out of the project folder, and was not followed. Put the folder"

@@ -8,13 +8,13 @@ import taperbook.session.InputFile;
 import taperbook.session.InputHash;
 
 /**
- * A folder of {@code sessions/} that was read and is not kept: what it means, and the files it was
+ * A folder of {@code sessions/} that was read but is not cached: its value, and the files it was
  * read from.
  *
- * @param <T> what it means
- * @param meaning finds the meaning, or every problem of its files, from what was read
+ * @param <T> type of the value
+ * @param meaning parses the files that were read, or returns all their problems
  * @param files its files that could be read
- * @param hashes all its files by name and hash; one that could not be read has an empty hash
+ * @param hashes path and hash of all its files; the hash is empty if a file could not be read
  */
 public record VisitedSession<T>(
     Supplier<Checked<T>> meaning, List<InputFile> files, List<InputHash> hashes) {
@@ -23,12 +23,12 @@ public record VisitedSession<T>(
     hashes = List.copyOf(hashes);
   }
 
-  /** What it means, found anew each time, or every problem of its files. */
+  /** Parses the files on each call; returns the value or all problems of the files. */
   public Checked<T> value() {
     return meaning.get();
   }
 
-  /** Name and hash of a file, read or not. */
+  /** Returns path and hash of a file; the hash is empty if it was not read. */
   static InputHash hash(String path, Optional<InputFile> file) {
     return file.map(InputFile::withoutContent).orElse(new InputHash(path, "", 0));
   }

@@ -9,10 +9,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** Work on several threads, taken in order. */
+/** Concurrent work with results in order. */
 final class OrderedExecutorTest {
   @Test
-  void outcomes_come_in_the_order_of_the_items_and_few_are_under_way() {
+  void results_come_in_the_order_of_the_items_and_few_are_in_progress() {
     AtomicInteger underWay = new AtomicInteger();
     AtomicInteger most = new AtomicInteger();
     List<Integer> taken = new ArrayList<>();
@@ -36,7 +36,7 @@ final class OrderedExecutorTest {
   }
 
   @Test
-  void what_the_work_throws_reaches_the_caller_as_it_is() {
+  void exceptions_of_the_work_reach_the_caller_unchanged() {
     OutOfMemoryError failure = new OutOfMemoryError("for the test");
     assertThatThrownBy(
             () ->

@@ -31,7 +31,7 @@ final class RowMemoryTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void a_library_is_the_same_with_known_rows_without_and_with_broken_ones() throws IOException {
+  void a_library_is_the_same_with_cached_rows_without_and_with_broken_ones() throws IOException {
     Workplace place = ManySessions.write(folder, 6);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     byte[] rows = Files.readAllBytes(place.path(ROWS));
@@ -75,7 +75,7 @@ final class RowMemoryTest {
   }
 
   @Test
-  void a_session_with_something_to_tell_is_read_each_time() throws IOException {
+  void a_session_with_problems_is_read_each_time() throws IOException {
     Workplace place = ManySessions.write(folder, 3);
     place.replace(READINGS, "soc [%],", "soc [%],odd thing,");
     Files.writeString(
@@ -86,13 +86,13 @@ final class RowMemoryTest {
 
   /** The rows, of which so many must have been measured and not remembered. */
   private LibraryResult result(int expectedMeasured) {
-    CommandContext workshop = CommandContext.in(folder, Map.of());
-    Project project = workshop.project();
+    CommandContext commandContext = CommandContext.in(folder, Map.of());
+    Project project = commandContext.project();
     LibraryPlan plan = (LibraryPlan) project.plan("library").value().orElseThrow();
     LibraryIntake intake = LibraryIntake.withoutArticle(plan);
     project.rangeTestNames().forEach(n -> intake.rangeTest(n, project.visitRangeTest(n)));
     List<InputHash> tests = new ArrayList<>(intake.inputs());
-    intake.remember(workshop.memory(plan, tests));
+    intake.remember(commandContext.memory(plan, tests));
     AtomicInteger measured = new AtomicInteger();
     OrderedExecutor.each(
         project.sessionNames(),

@@ -19,7 +19,7 @@ final class BoundedTaskTest {
   }
 
   @Test
-  void work_that_takes_too_long_is_left_behind_and_interrupted() throws InterruptedException {
+  void work_that_takes_too_long_is_interrupted_and_abandoned() throws InterruptedException {
     CountDownLatch interrupted = new CountDownLatch(1);
     assertThatThrownBy(
             () ->
@@ -41,7 +41,7 @@ final class BoundedTaskTest {
   }
 
   @Test
-  void work_that_keeps_too_much_memory_is_left_behind() {
+  void work_that_uses_too_much_memory_is_abandoned() {
     Runtime runtime = Runtime.getRuntime();
     System.gc();
     long bound = runtime.totalMemory() - runtime.freeMemory() + 64L * MEBIBYTE;
@@ -65,7 +65,7 @@ final class BoundedTaskTest {
   }
 
   @Test
-  void what_work_throws_is_thrown() {
+  void exceptions_of_the_work_are_rethrown() {
     assertThatThrownBy(
             () ->
                 BoundedTask.within(

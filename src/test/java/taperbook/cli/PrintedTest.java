@@ -42,8 +42,8 @@ final class PrintedTest {
             () -> messages.problems(List.of(problem(SourceLocation.file("f"), "found", HOSTILE))),
             () -> messages.remark(HOSTILE),
             () -> messages.stopped(HOSTILE),
-            () -> messages.ourFault(new IllegalStateException(HOSTILE)),
-            () -> messages.ourFault(new IllegalStateException("x", new Exception(HOSTILE))));
+            () -> messages.programFailed(new IllegalStateException(HOSTILE)),
+            () -> messages.programFailed(new IllegalStateException("x", new Exception(HOSTILE))));
     for (Runnable way : ways) {
       bytes.reset();
       way.run();

@@ -9,7 +9,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
-/** The line that says how far long work has come. */
+/** The line that shows the progress of long work. */
 final class ProgressLineTest {
   private static final Terminal NARROW = new Terminal(true, true, 40);
 
@@ -23,8 +23,8 @@ final class ProgressLineTest {
       };
   private final PrintStream err = new PrintStream(bytes, false, StandardCharsets.UTF_8);
 
-  /** A stopwatch that goes on by some time at each look. */
-  private static WatchClock going(long nanosPerLook) {
+  /** Returns a stopwatch that advances by a fixed time on each call. */
+  private static WatchClock advancing(long nanosPerLook) {
     return new WatchClock() {
       private long nanos;
 
@@ -40,7 +40,7 @@ final class ProgressLineTest {
       }
 
       @Override
-      public void whole(Runnable work) {
+      public void runUninterrupted(Runnable work) {
         work.run();
       }
     };
@@ -48,13 +48,13 @@ final class ProgressLineTest {
 
   @Test
   void the_line_has_bar_place_name_step_and_seconds_and_fits() {
-    ProgressLine progress = new ProgressLine(err, new Terminal(true, true, 100), going(0));
+    ProgressLine progress = new ProgressLine(err, new Terminal(true, true, 100), advancing(0));
     progress.begin(1, 4, "finch-first-look");
     progress.step(0.5, "measuring");
     assertThat(progress.line(7))
         .isEqualTo("[======          ] 2 of 4  finch-first-look: measuring, 7 s");
     progress.end();
-    ProgressLine narrow = new ProgressLine(err, NARROW, going(0));
+    ProgressLine narrow = new ProgressLine(err, NARROW, advancing(0));
     narrow.begin(0, 1, "a-report-with-a-long-name");
     assertThat(narrow.line(1)).isEqualTo("[                ] a-report-with-a-long");
     narrow.end();
@@ -62,7 +62,7 @@ final class ProgressLineTest {
 
   @Test
   void long_work_is_shown_and_cleared_at_the_end() throws InterruptedException {
-    ProgressLine progress = new ProgressLine(err, NARROW, going(1_000_000_000));
+    ProgressLine progress = new ProgressLine(err, NARROW, advancing(1_000_000_000));
     progress.begin(0, 1, "it");
     assertThat(painted.await(20, TimeUnit.SECONDS)).isTrue();
     progress.end();
@@ -71,12 +71,12 @@ final class ProgressLineTest {
   }
 
   @Test
-  void short_work_and_work_in_a_pipe_say_nothing() throws InterruptedException {
-    ProgressLine brief = new ProgressLine(err, NARROW, going(1000));
+  void short_work_and_work_in_a_pipe_print_nothing() throws InterruptedException {
+    ProgressLine brief = new ProgressLine(err, NARROW, advancing(1000));
     brief.begin(0, 1, "it");
     assertThat(painted.await(400, TimeUnit.MILLISECONDS)).isFalse();
     brief.end();
-    ProgressLine piped = new ProgressLine(err, Terminal.NONE, going(1_000_000_000));
+    ProgressLine piped = new ProgressLine(err, Terminal.NONE, advancing(1_000_000_000));
     piped.begin(0, 1, "it");
     assertThat(painted.await(400, TimeUnit.MILLISECONDS)).isFalse();
     piped.end();

@@ -13,7 +13,7 @@ final class PrintableTest {
   }
 
   @Test
-  void what_a_terminal_obeys_is_shown_instead() {
+  void control_sequences_are_shown_as_escapes() {
     assertThat(Printable.of("\u001b[2J\r\n\t\u007f\u009b1m\0"))
         .isEqualTo("\\u001b[2J\\u000d\\u000a\\u0009\\u007f\\u009b1m\\u0000");
   }

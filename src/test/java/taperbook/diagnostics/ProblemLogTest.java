@@ -53,7 +53,7 @@ final class ProblemLogTest {
   }
 
   @Test
-  void upToFiveAlikeAreListedOneByOne() {
+  void upToFiveSimilarProblemsAreListedOneByOne() {
     for (int line = 1; line <= 5; line++) {
       log.add(ProblemCode.SOC_FALLS, line, 2, "found " + line, "e", "r");
     }
@@ -62,7 +62,7 @@ final class ProblemLogTest {
   }
 
   @Test
-  void ofMoreAlikeThreeAreListedAndOneCountsTheOthersWithTheirLines() {
+  void ofMoreSimilarProblemsThreeAreListedAndOneCountsTheOthersWithTheirLines() {
     for (int line : new int[] {2, 3, 5, 7, 8, 9, 14, 1000}) {
       log.add(ProblemCode.CELL_NOT_A_NUMBER, line, 2, "found " + line, "e", "r");
     }

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 
 final class QuotedTest {
   @Test
-  void textStandsBetweenQuotes() {
+  void textIsEnclosedInQuotes() {
     assertThat(Quoted.of("12,5")).isEqualTo("\"12,5\"");
     assertThat(Quoted.of("")).isEqualTo("\"\"");
   }

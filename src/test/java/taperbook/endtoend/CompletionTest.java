@@ -91,14 +91,14 @@ final class CompletionTest {
   void each_script_is_one_that_its_shell_understands(String shell) throws Exception {
     String script = Completion.script(shell);
     assertThat(script).doesNotContainPattern("@[A-Z]+@").contains(words());
-    assumeTrue(isThere(shell), shell + " is not installed");
+    assumeTrue(exists(shell), shell + " is not installed");
     Files.writeString(folder.resolve("script"), script);
     assertThat(run(shell, "-n", folder.resolve("script").toString())).isEmpty();
   }
 
   @Test
   void fish_completes_names_of_reports() throws Exception {
-    assumeTrue(isThere("fish"), "fish is not installed");
+    assumeTrue(exists("fish"), "fish is not installed");
     Workplace.withDemo(folder);
     Files.writeString(folder.resolve("script"), Completion.script("fish"));
     assertThat(
@@ -129,7 +129,7 @@ final class CompletionTest {
 
   /** What bash offers for the last of some words behind the program's name. */
   private List<String> completed(String... words) throws Exception {
-    assumeTrue(isThere("bash"), "bash is not installed");
+    assumeTrue(exists("bash"), "bash is not installed");
     if (!Files.exists(folder.resolve("sessions"))) {
       Workplace.withDemo(folder);
     }
@@ -141,7 +141,7 @@ final class CompletionTest {
     return run(call.toArray(new String[0])).lines().filter(l -> !l.isEmpty()).toList();
   }
 
-  private static boolean isThere(String program) {
+  private static boolean exists(String program) {
     return Stream.of(System.getenv().getOrDefault("PATH", "").split(":", -1))
         .anyMatch(dir -> Files.isExecutable(Path.of(dir, program)));
   }

@@ -60,7 +60,7 @@ final class HelpTest {
   void help_alone_shows_everything_and_an_unknown_command_the_nearest() {
     Workplace place = new Workplace(folder);
     assertThat(place.run("help")).isEqualTo(ExitStatus.DONE);
-    assertThat(place.out()).isEqualTo(Help.overview(Terminal.USUAL_WIDTH));
+    assertThat(place.out()).isEqualTo(Help.overview(Terminal.DEFAULT_WIDTH));
     assertThat(place.run("help", "explian")).isEqualTo(ExitStatus.WRONG_USAGE);
     assertThat(place.err()).contains("no command 'explian'; did you mean explain?");
     assertThat(place.run("report", "--foldr=x")).isEqualTo(ExitStatus.WRONG_USAGE);

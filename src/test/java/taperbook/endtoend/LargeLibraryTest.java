@@ -48,11 +48,11 @@ final class LargeLibraryTest {
   @Test
   @Timeout(value = 600, unit = TimeUnit.SECONDS)
   void of_more_sessions_than_fit_a_selection_is_shown_and_all_are_in_the_data() throws IOException {
-    int many = LibraryResult.MOST_SHOWN + 20;
+    int many = LibraryResult.MAX_SHOWN + 20;
     Workplace place = ManySessions.write(folder, many);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     Document page = Jsoup.parse(place.text("reports/library/report.html"));
-    assertThat(page.select("table.sortable tbody tr")).hasSize(LibraryResult.MOST_SHOWN);
+    assertThat(page.select("table.sortable tbody tr")).hasSize(LibraryResult.MAX_SHOWN);
     assertThat(page.select("table.vehicles tbody tr")).hasSize(5);
     assertThat(page.text())
         .contains("There are 520 sessions, too many to show each. The table shows 500")
@@ -63,7 +63,7 @@ final class LargeLibraryTest {
     assertThat(page.select("a[href^=#]").eachAttr("href"))
         .allSatisfy(target -> assertThat(ids).contains(target.substring(1)));
     assertThat(place.files("reports/library/figures").keySet())
-        .hasSize(2 * (2 + LibraryResult.MOST_IN_DETAIL / 12));
+        .hasSize(2 * (2 + LibraryResult.MAX_IN_DETAIL / 12));
     String csv = place.text("reports/library/numbers.csv");
     String json = place.text("reports/library/numbers.json");
     for (int i = 0; i < many; i++) {

@@ -74,7 +74,7 @@ final class ScriptedPulse implements WatchClock {
   }
 
   @Override
-  public void whole(Runnable work) {
+  public void runUninterrupted(Runnable work) {
     Happening now = beforePublishing;
     beforePublishing = () -> {};
     happen(now);

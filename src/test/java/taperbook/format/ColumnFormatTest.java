@@ -20,13 +20,13 @@ final class ColumnFormatTest {
   private static final NumberFormatter KILOMETRES = new NumberFormatter(Unit.KILOMETRE);
 
   @Test
-  void all_values_have_the_place_of_the_least_sure() {
+  void all_values_have_the_place_of_the_least_certain() {
     assertThat(column(Unit.KILOWATT, est(132.83, 1.3), est(113.2, 10)))
         .containsExactly("kW", "133 131\u2013135", "113 103\u2013124");
   }
 
   @Test
-  void the_surest_loses_one_digit_at_most() {
+  void the_most_certain_loses_at_most_one_digit() {
     assertThat(column(Unit.KILOWATT, est(132.83, 0.13), est(113.2, 30)))
         .containsExactly("kW", "133 132\u2013133", "113 83\u2013144");
   }

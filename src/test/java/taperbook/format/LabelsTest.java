@@ -88,14 +88,14 @@ final class LabelsTest {
   }
 
   @Test
-  void a_missing_label_is_told_by_its_name() {
+  void a_missing_label_is_reported_by_its_name() {
     assertThatIllegalStateException()
         .isThrownBy(() -> Labels.of("number.none"))
         .withMessage("no label is called number.none");
   }
 
   @Test
-  void too_few_and_too_many_values_are_told() {
+  void too_few_and_too_many_values_are_reported() {
     Labels labels = Labels.parse("a.b=from {0} to {1}\n");
 
     assertThatIllegalStateException()
@@ -107,7 +107,7 @@ final class LabelsTest {
   }
 
   @Test
-  void braces_that_do_not_match_or_skip_a_number_are_told() {
+  void braces_that_do_not_match_or_skip_a_number_are_reported() {
     for (String text :
         List.of("{", "}", "{0", "0}", "{}", "{x}", "{10}", "{1}", "{0} {2}", "{{0}}")) {
       assertThatIllegalStateException()

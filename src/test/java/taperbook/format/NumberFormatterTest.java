@@ -87,7 +87,7 @@ final class NumberFormatterTest {
   }
 
   @Test
-  void a_trip_that_moved_is_told_in_whole_minutes_and_others_to_the_second() {
+  void a_trip_that_moved_is_reported_in_whole_minutes_and_others_to_the_second() {
     Optional<Estimate> was = Optional.of(new Estimate(27360, new Interval(27241, 27479)));
     MovedNumber trip = moved("trip_time", was);
     assertThat(kilometres.value(trip, was).replace('\u00a0', ' ')).isEqualTo("7 h 36 min");

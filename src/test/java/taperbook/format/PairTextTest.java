@@ -23,7 +23,7 @@ final class PairTextTest {
   private final List<ReportNumber> numbers = new ArrayList<>();
 
   @Test
-  void tells_the_sum_the_leads_and_the_crossing_in_the_order_of_charge() {
+  void lists_the_sum_the_leads_and_the_crossing_in_the_order_of_charge() {
     measured("mean_lead_shared", Unit.KILOWATT, 13.2, 12.2, 14.2);
     measured("time_gain_shared", Unit.SECOND, 240, 200, 280);
     measured("lead_1_power", Unit.KILOWATT, 45, 44, 46);
@@ -73,7 +73,7 @@ final class PairTextTest {
   }
 
   @Test
-  void says_why_nothing_can_be_held_against_each_other() {
+  void explains_why_nothing_can_be_compared() {
     numbers.add(
         number(
             "mean_lead_shared",

@@ -21,7 +21,7 @@ final class RowNamesTest {
   }
 
   @Test
-  void several_sessions_of_a_car_are_told_apart_by_day() {
+  void several_sessions_of_a_car_are_distinguished_by_day() {
     assertThat(
             names(
                 row("a", FINCH, "2026-04-18", "Quarry Lane"),

@@ -29,7 +29,7 @@ final class SessionNamesTest {
   }
 
   @Test
-  void unlike_vehicles_keep_their_names() {
+  void different_vehicles_keep_their_names() {
     assertThat(
             labels(
                 session("a", "Northmoor Finch", "2026-04-18"),
@@ -38,7 +38,7 @@ final class SessionNamesTest {
   }
 
   @Test
-  void the_day_tells_sessions_of_one_vehicle_apart() {
+  void the_day_distinguishes_sessions_of_one_vehicle() {
     assertThat(
             labels(
                 session("a", "Northmoor Finch", "2026-04-18"),
@@ -47,7 +47,7 @@ final class SessionNamesTest {
   }
 
   @Test
-  void the_folder_tells_sessions_of_one_day_apart() {
+  void the_folder_distinguishes_sessions_of_one_day() {
     assertThat(
             labels(
                 session("finch-morning", "Northmoor Finch", "2026-04-18"),

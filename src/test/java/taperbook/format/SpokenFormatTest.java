@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Amounts as one speaks them; expected words by hand. */
+/** Amounts in spoken form; expected texts derived by hand. */
 final class SpokenFormatTest {
   @ParameterizedTest
   @CsvSource({
@@ -27,7 +27,7 @@ final class SpokenFormatTest {
     "7200, 2 hours",
     "-88, \u22121\u00bd minutes",
   })
-  void times_are_spoken_in_the_steps_that_one_speaks_in(double seconds, String words) {
+  void times_are_rounded_to_spoken_steps(double seconds, String words) {
     assertThat(SpokenFormat.time(seconds)).isEqualTo(words);
   }
 
@@ -65,7 +65,7 @@ final class SpokenFormatTest {
     "1234, 1230",
     "-3.5, \u22123.5"
   })
-  void other_amounts_have_three_digits_at_most(double amount, String words) {
+  void other_amounts_have_at_most_three_digits(double amount, String words) {
     assertThat(SpokenFormat.amount(amount)).isEqualTo(words);
   }
 }

@@ -14,13 +14,13 @@ final class WordingIntervalTest {
   private final NumberFormatter miles = new NumberFormatter(Unit.MILE);
 
   @Test
-  void saysBetweenWhichValuesTheTruthLies() {
+  void printsTheIntervalOfTheTrueValue() {
     assertThat(kilometres.between(new Interval(170.5, 171.5), Unit.KILOWATT))
         .isEqualTo("between 170.5 and 171.5\u00a0kW");
   }
 
   @Test
-  void saysThatAValueWithoutWidthIsExact() {
+  void printsAValueWithoutWidthAsExact() {
     assertThat(kilometres.between(Interval.exactly(150), Unit.KILOMETRE)).isEqualTo("exact");
   }
 

@@ -34,7 +34,7 @@ final class WordingSpreadTest {
     "100, 93, 110, between 1 min 33 s and 1 min 50 s",
     "150, 150, 150, exact",
   })
-  void times_say_what_to_give_or_take_where_the_ends_are_nearly_even(
+  void times_have_one_tolerance_where_the_ends_are_nearly_even(
       double value, double low, double high, String text) {
     assertThat(plain(kilometres.spread(new Estimate(value, new Interval(low, high)), Unit.SECOND)))
         .isEqualTo(text);
@@ -67,7 +67,7 @@ final class WordingSpreadTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
-  void what_is_printed_always_covers_the_interval_with_two_digits_at_most(int seed) {
+  void the_printed_interval_always_covers_the_interval_with_at_most_two_digits(int seed) {
     Random random = new Random(seed);
     for (int i = 0; i < 500; i++) {
       double value = random.nextDouble() * 100;

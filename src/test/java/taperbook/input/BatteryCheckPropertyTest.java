@@ -27,18 +27,18 @@ final class BatteryCheckPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void trueSessionsAreTakenAndThousandthsAreNot(int seed) {
+  void trueSessionsAreAcceptedAndThousandthsAreNot(int seed) {
     write(new Random(seed), 1);
-    assertThat(told(energies)).isEmpty();
-    assertThat(told(powers)).isEmpty();
+    assertThat(reported(energies)).isEmpty();
+    assertThat(reported(powers)).isEmpty();
     write(new Random(seed), 0.001);
     if (gained >= 20) {
-      assertThat(told(energies)).containsExactly(ProblemCode.BATTERY_CONTRADICTED);
-      assertThat(told(powers)).containsExactly(ProblemCode.BATTERY_CONTRADICTED);
+      assertThat(reported(energies)).containsExactly(ProblemCode.BATTERY_CONTRADICTED);
+      assertThat(reported(powers)).containsExactly(ProblemCode.BATTERY_CONTRADICTED);
     }
   }
 
-  private List<ProblemCode> told(StringBuilder readings) {
+  private List<ProblemCode> reported(StringBuilder readings) {
     String stated =
         String.format(Locale.ROOT, "battery usable energy,%.1f,kWh,from the maker%n", usable);
     return Given.session(readings.toString(), Given.CONDITIONS + stated).problems().stream()

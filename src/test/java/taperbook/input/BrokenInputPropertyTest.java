@@ -105,7 +105,7 @@ final class BrokenInputPropertyTest {
   }
 
   @Test
-  void cellsOfAnyLengthAreTaken() {
+  void cellsOfAnyLengthAreAccepted() {
     String digits = "1 000".repeat(50_000);
     String readings = "elapsed [s],soc [%]," + "[(".repeat(50_000) + "\n0," + digits + ",\n";
     Checked<?> checked =

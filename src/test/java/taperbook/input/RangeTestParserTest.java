@@ -156,7 +156,7 @@ final class RangeTestParserTest {
         "air pressure,2.5,bar,measured|2|\"2.5\"; expected a number from 0.3 to 1.1 bar for air"
             + " pressure. To mend: correct the value, or its unit. [value-out-of-range]",
       })
-  void everyFormOfValueHasItsProblems(String row, int cell, String told) {
+  void everyFormOfValueHasItsProblems(String row, int cell, String expected) {
     String item = row.substring(0, row.indexOf(','));
     StringBuilder record = new StringBuilder();
     RANGE_TEST
@@ -166,7 +166,7 @@ final class RangeTestParserTest {
     record.append(row).append('\n');
     long line = record.toString().lines().count();
     assertThat(problems(record.toString()))
-        .containsExactly("t.csv:" + line + ":" + cell + ": found " + told);
+        .containsExactly("t.csv:" + line + ":" + cell + ": found " + expected);
   }
 
   @Test
@@ -194,7 +194,7 @@ final class RangeTestParserTest {
   }
 
   @Test
-  void what_a_road_load_needs_of_the_car_is_taken_in_its_units() {
+  void what_a_road_load_needs_of_the_car_is_accepted_in_its_units() {
     RangeTest test =
         Given.good(
             Given.rangeTest(
@@ -211,7 +211,7 @@ final class RangeTestParserTest {
   }
 
   @Test
-  void a_rolling_coefficient_that_cannot_be_is_told_with_its_range() {
+  void an_impossible_rolling_coefficient_is_reported_with_its_range() {
     assertThat(
             Given.sentences(
                 Given.rangeTest(Given.RANGE_TEST + "rolling coefficient,0.9,1,estimated\n")))

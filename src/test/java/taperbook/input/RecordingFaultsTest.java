@@ -18,18 +18,18 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** What recordings by a logger have that those by hand have not. */
+/** Faults of recordings by a logger, which recordings by hand do not have. */
 final class RecordingFaultsTest {
-  /** 0.01 kWh in each second, 36 kW; the counter begins anew with the reading at 300 s. */
+  /** 0.01 kWh per second, 36 kW; the counter is reset at the reading at 300 s. */
   @Test
-  void aCounterThatBeginsAnewIsCarriedOnAndBecomesACaveat() {
+  void aCounterResetIsContinuedAndBecomesACaveat() {
     Checked<Session> checked =
         Given.session(
             "elapsed [s],energy added [kWh]\n"
                 + rows(600, i -> i + "," + BigDecimal.valueOf(i < 300 ? i : i - 300, 2)),
             Given.CONDITIONS);
     Trace energy = checked.value().orElseThrow().trace(Channel.ENERGY_ADDED).orElseThrow();
-    // 299 steps before and 299 after: the step between is what the counter lost.
+    // 299 steps before and 299 after: the counter lost the step between.
     assertThat(energy.lastValue()).isCloseTo(5.98, within(1e-9));
     assertThat(Given.sentences(checked))
         .containsExactly(
@@ -37,7 +37,7 @@ final class RecordingFaultsTest {
                 + " does not begin anew; it is carried on from what it showed before. To mend:"
                 + " leave it, or leave the column out so that energy follows from the power."
                 + " [energy-reset]");
-    // Thirty readings tell the rate: (0.30 + 0.01) / 30 kWh a second, and a step more: 0.0203.
+    // Thirty readings determine the rate: (0.30 + 0.01) / 30 kWh/s, plus a step: 0.0203.
     assertThat(checked.value().orElseThrow().caveats())
         .containsExactly(
             new Caveat(
@@ -47,7 +47,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void aPauseBesidePowerIsTold() {
+  void aPauseBesidePowerIsReported() {
     assertThat(
             Given.problems(
                 "elapsed [s],power [kW],note\n0,60,\n60,58,pause to look\n120,0,pause\n180,60,\n"))
@@ -58,7 +58,7 @@ final class RecordingFaultsTest {
                 + " or begin the note with another word. [pause-with-power]");
   }
 
-  /** A tenth of a kilowatt-hour in ten seconds: too coarse to know what was lost. */
+  /** A tenth of a kilowatt-hour per ten seconds: too coarse to determine the lost energy. */
   @Test
   void aCounterThatLosesTooMuchIsRefused() {
     assertThat(
@@ -84,7 +84,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void rowsThatAreNotThereAreToldAsADropout() {
+  void rowsThatAreNotThereAreReportedAsADropout() {
     Checked<Session> checked =
         Given.session(
             "elapsed [s],soc [%]\n" + rows(100, i -> (i < 60 ? i : i + 30) + "," + (10 + i / 10)),
@@ -102,7 +102,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void aChannelThatIsMissingForLongIsToldAsADropoutToo() {
+  void aChannelThatIsMissingForLongIsReportedAsADropoutToo() {
     assertThat(
             Given.problems(
                 "elapsed [s],soc [%],power [kW]\n"
@@ -120,7 +120,7 @@ final class RecordingFaultsTest {
     assertThat(Given.problems(plateau)).isEmpty();
   }
 
-  /** 72,000 rows of six columns, in time of the processor, as the machine may be busy. */
+  /** 72,000 rows of six columns, in CPU time, because the machine may be busy. */
   @Test
   void twoHoursAtTenReadingsASecondAreReadInSeconds() {
     String readings =
@@ -148,7 +148,7 @@ final class RecordingFaultsTest {
     double seconds = (threads.getCurrentThreadCpuTime() - began) / 1e9;
     Trace energy = session.trace(Channel.ENERGY_ADDED).orElseThrow();
     assertThat(energy.size()).isEqualTo(72_000);
-    // 50 kW for two hours, less the last tenth of a second.
+    // 50 kW for two hours minus the last tenth of a second.
     assertThat(energy.lastValue()).isCloseTo(50.0 * 7199.9 / 3600, within(1e-3));
     assertThat(seconds).isLessThan(5);
   }

@@ -96,7 +96,7 @@ final class SessionParserPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void clockAndElapsedTimesSayTheSame(long seed) {
+  void clockAndElapsedTimesAgree(long seed) {
     Random random = new Random(seed);
     StringBuilder elapsed = new StringBuilder("elapsed [min:s],soc [%]\n");
     StringBuilder clock = new StringBuilder("clock [ISO 8601],soc [%]\n");

@@ -45,7 +45,7 @@ final class SessionParserTest {
   }
 
   @Test
-  void headsTakeAnyLetterCaseAndSpaces() {
+  void headsAcceptAnyLetterCaseAndSpaces() {
     Session session = goodSession(" ELAPSED  [ min:s ] , Energy  ADDED[kWh]\n0:00,1\n1:00,2\n");
     assertThat(session.traces().keySet()).containsExactly(Channel.ENERGY_ADDED);
   }
@@ -101,20 +101,20 @@ final class SessionParserTest {
   }
 
   @Test
-  void decimalCommasAreTakenWhereNoCommaPartsTheCells() {
+  void decimalCommasAreAcceptedWhereNoCommaPartsTheCells() {
     Session session = goodSession("elapsed [s];soc [%]\n0,5;10,5\n1;\n2;11,25\n");
     assertThat(values(session, Channel.SOC)).containsExactly(10.5, 11.25);
     assertThat(session.trace(Channel.SOC).orElseThrow().second(0)).isEqualTo(0.5);
   }
 
   @Test
-  void minusSignsOfBothKindsAreTaken() {
+  void minusSignsOfBothKindsAreAccepted() {
     Session session = goodSession("elapsed [s],power [kW]\n0,-1.5\n1,\u22122\n2,+3\n3,.5\n4,4.\n");
     assertThat(values(session, Channel.POWER)).containsExactly(-1.5, -2, 3, 0.5, 4);
   }
 
   @Test
-  void blankColumnsAndEqualTimesAreTaken() {
+  void blankColumnsAndEqualTimesAreAccepted() {
     Session session = goodSession("elapsed [s],soc [%],power [kW]\n0,10,\n0,11,\n");
     assertThat(session.traces().keySet()).containsExactly(Channel.SOC);
     assertThat(session.recorded()).isEqualTo(new Interval(0, 0));
@@ -192,7 +192,7 @@ final class SessionParserTest {
   }
 
   @Test
-  void outOfRangeIsToldInTheUnitUsed() {
+  void outOfRangeIsReportedInTheUnitUsed() {
     assertThat(
             problems(
                 """
@@ -230,7 +230,7 @@ final class SessionParserTest {
   }
 
   @Test
-  void problemsOfBothFilesAreToldAtOnce() {
+  void problemsOfBothFilesAreReportedAtOnce() {
     Checked<Session> checked =
         Given.session("elapsed [s],soc [%]\n0,x\n1,y\n", CONDITIONS.replace("12000", "many"));
     assertThat(checked.isUsable()).isFalse();

@@ -25,7 +25,7 @@ final class VehicleCheckTest {
   }
 
   @Test
-  void rangeTestOfAnotherVehicleIsToldOfAsANotice() {
+  void rangeTestOfAnotherVehicleIsReportedAsANotice() {
     List<Problem> problems =
         VehicleCheck.check(
             List.of(finch, carrier),
@@ -49,8 +49,8 @@ final class VehicleCheckTest {
   }
 
   @Test
-  void aDriveInOtherWeatherIsToldToBeUnused() {
-    assertThat(told("temperature,50", "temperature,70"))
+  void aDriveInOtherWeatherIsReportedAsUnused() {
+    assertThat(reported("temperature,50", "temperature,70"))
         .containsExactly(
             "t.csv:9: found the ambient temperature 70 degF, and 50 degF in t.csv, which is named"
                 + " first: no number rests on this drive; expected air temperatures within 5 Cel of"
@@ -68,8 +68,8 @@ final class VehicleCheckTest {
   }
 
   @Test
-  void aDriveAtASecondSpeedIsToldToBeUnused() {
-    assertThat(told("average speed,110", "average speed,90"))
+  void aDriveAtASecondSpeedIsReportedAsUnused() {
+    assertThat(reported("average speed,110", "average speed,90"))
         .containsExactly(
             "t.csv:8: found the average speed 90 km/h, and 110 km/h in t.csv, which is named"
                 + " first: no number rests on this drive; expected a speed within 3 km/h of the"
@@ -85,7 +85,7 @@ final class VehicleCheckTest {
     assertThat(VehicleCheck.check(List.of(finch), all, List.of())).isEmpty();
   }
 
-  private List<String> told(String fact, String other) {
+  private List<String> reported(String fact, String other) {
     assertThat(RANGE_TEST).contains(fact);
     RangeTest second = Given.good(Given.rangeTest(RANGE_TEST.replace(fact, other)));
     return VehicleCheck.check(

@@ -146,7 +146,7 @@ final class CommonGroundTest {
   }
 
   @Test
-  void time_to_add_goes_by_the_basis_that_the_report_asks_for() {
+  void time_to_add_uses_the_basis_of_the_report() {
     ReportResult result =
         measure(
             Basis.RATED, steady("one", 10, 80, 100).build(), steady("other", 14, 78, 50).build());
@@ -191,7 +191,7 @@ final class CommonGroundTest {
   }
 
   @Test
-  void published_windows_hold_as_long_as_the_readings_cover_them() {
+  void published_windows_are_kept_while_the_readings_cover_them() {
     LocalDate day = LocalDate.of(2026, 4, 24);
     CommonGround published =
         new CommonGround(
@@ -228,7 +228,7 @@ final class CommonGroundTest {
   }
 
   @Test
-  void sessions_that_share_nothing_have_no_common_ground_and_say_why() {
+  void sessions_without_overlap_have_no_common_ground_and_state_the_reason() {
     ReportResult result =
         measure(
             Basis.DRIVEN, steady("low", 10, 40, 100).build(), steady("high", 60, 90, 50).build());

@@ -204,7 +204,7 @@ final class CoverageTest {
   }
 
   private void check(String name, Displays.Way way, TrueSession truth, Session session) {
-    Numbers numbers = ReportMetrics.alone(PLAN, session, List.of(DRIVE));
+    Numbers numbers = ReportMetrics.measureSession(PLAN, session, List.of(DRIVE));
     Map<String, Double> truths = new TreeMap<>();
     double above = Displays.above(way.rounding()) * 2 * halfStep(session);
     for (int mark : new int[] {20, 50, 80}) {

@@ -61,7 +61,7 @@ final class EqualCarsTest {
   private static Numbers read(TrueSession truth, RowsWritten written, Random random) {
     Displays.Way way = new Displays.Way(DisplayRounding.NEAREST, written, 1, false);
     Session session = Displays.byHand(truth, way, 16 + random.nextInt(16), random);
-    return ReportMetrics.alone(PLAN, session, List.of(DRIVE));
+    return ReportMetrics.measureSession(PLAN, session, List.of(DRIVE));
   }
 
   @Test
@@ -77,7 +77,7 @@ final class EqualCarsTest {
               Numbers one = read(truth, RowsWritten.AT_CHANGES, random);
               Numbers other = read(truth, RowsWritten.AT_SET_TIMES, random);
               for (String id : IDS) {
-                boolean wrong = one.get(id).surelyDiffers(other.get(id));
+                boolean wrong = one.get(id).differsSignificantly(other.get(id));
                 synchronized (ordered) {
                   ordered.merge(id, wrong ? 1 : 0, Integer::sum);
                 }

@@ -55,7 +55,7 @@ final class InterruptionReferenceTest {
   }
 
   @Test
-  void the_interruption_begins_and_ends_within_its_gaps_and_bears_its_note() {
+  void the_interruption_starts_and_ends_within_its_gaps_and_has_its_note() {
     Event event = RESULT.events().get(1);
     assertThat(event.kind()).isEqualTo(Event.Kind.INTERRUPTION);
     assertThat(event.start()).isEqualTo(new Interval(475, 500));
@@ -66,7 +66,7 @@ final class InterruptionReferenceTest {
   }
 
   @Test
-  void its_caveat_stands_first_and_only_with_numbers_that_it_lies_in() {
+  void its_caveat_is_first_and_only_at_affected_numbers() {
     Caveat first = RESULT.caveats().get(0);
     assertThat(first.kind()).isEqualTo(Caveat.Kind.INTERRUPTION);
     assertThat(first.sentence().replace('\u00a0', ' '))
@@ -88,7 +88,7 @@ final class InterruptionReferenceTest {
   }
 
   @Test
-  void labels_say_which_numbers_include_it() {
+  void labels_state_which_numbers_include_it() {
     assertThat(RESULT.numbers().get("time_soc_10_80").label())
         .isEqualTo("Time from 10 % to 80 %, interruption included");
     assertThat(RESULT.numbers().get("time_soc_10_80_without_interruptions").label())

@@ -86,7 +86,7 @@ final class LibraryMetricsTest {
   }
 
   @Test
-  void what_a_session_cannot_tell_is_withheld_with_the_reason() {
+  void unavailable_numbers_are_withheld_with_the_reason() {
     Session session =
         even().unknown(ConditionItem.BATTERY_TEMPERATURE_AT_START).named("alone").build();
     LibraryRow row = LibraryMetrics.measure(PLAN, session, List.of());
@@ -111,7 +111,7 @@ final class LibraryMetricsTest {
   void a_row_has_the_values_and_intervals_of_a_report() {
     ReportPlan plan =
         Sessions.plan(List.of(PLAN.window()), PLAN.distances(), Unit.KILOMETRE, Basis.DRIVEN);
-    var report = ReportMetrics.alone(plan, even().build(), List.of(DRIVE));
+    var report = ReportMetrics.measureSession(plan, even().build(), List.of(DRIVE));
     LibraryRow row = LibraryMetrics.measure(PLAN, even().build(), List.of(DRIVE));
     List<ReportNumber> both =
         row.numbers().all().stream().filter(n -> report.find(n.id()).isPresent()).toList();
@@ -145,7 +145,7 @@ final class LibraryMetricsTest {
     double[] y = IntStream.range(0, n).mapToDouble(i -> 100 + 20 * Math.sin(i / 7.0)).toArray();
     boolean[] wide = new boolean[n];
     wide[1234] = true;
-    Curve thinned = CurveThinning.of(new Curve(x, y, y, y, wide), LibraryRow.MOST_POINTS);
+    Curve thinned = CurveThinning.of(new Curve(x, y, y, y, wide), LibraryRow.MAX_POINTS);
     assertThat(thinned.size()).isEqualTo(64);
     assertThat(IntStream.range(0, 64).filter(thinned::wideGapAfter).count()).isEqualTo(1);
     assertThat(thinned.x(0)).isEqualTo(x[0]);

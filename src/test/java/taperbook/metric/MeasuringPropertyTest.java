@@ -94,7 +94,7 @@ final class MeasuringPropertyTest {
   }
 
   private static Numbers numbers(Session session) {
-    return ReportMetrics.alone(
+    return ReportMetrics.measureSession(
         Sessions.plan(
             List.of(new SocWindow(10, 80), new SocWindow(10, 40), new SocWindow(40, 80)),
             List.of()),

@@ -23,7 +23,7 @@ final class PowerBandTest {
   private static final ReportPlan PLAN = Sessions.plan(List.of(new SocWindow(10, 80)), List.of());
 
   @Test
-  void the_band_holds_the_power_of_true_sessions_as_often_as_stated() {
+  void the_band_covers_the_true_power_as_often_as_stated() {
     int all = 0;
     int inside = 0;
     double width = 0;

@@ -96,8 +96,8 @@ final class RepeatsTest {
     ReportNumber other = SINGLE.find("average_power_10_80", "other").orElseThrow();
     Runs.Spread spread = REPEATED.runs().spread();
     double beyond = Math.hypot(spread.halfWidth(one), spread.halfWidth(other));
-    assertThat(one.surelyDiffers(other)).isTrue();
-    assertThat(one.surelyDiffers(other, beyond)).isFalse();
+    assertThat(one.differsSignificantly(other)).isTrue();
+    assertThat(one.differsSignificantly(other, beyond)).isFalse();
   }
 
   private static boolean leads(ReportResult result) {
@@ -111,7 +111,7 @@ final class RepeatsTest {
   }
 
   @Test
-  void two_runs_and_unlike_runs_are_caveats() {
+  void two_runs_and_different_runs_add_caveats() {
     ReportResult two = measured(List.of(run("cold", 101, 12)));
     assertThat(two.cautions(two.find("peak_power_mean", "one").orElseThrow()))
         .anyMatch(c -> c.startsWith("Two runs say little of how runs differ"))
@@ -120,7 +120,7 @@ final class RepeatsTest {
   }
 
   @Test
-  void conditions_that_differ_are_told_of_what_is_compared() {
+  void different_conditions_of_compared_sessions_are_reported() {
     ReportResult cold =
         ReportMetrics.measure(PLAN, run("one", 100, 25), List.of(run("cold", 103, 12)), List.of());
     assertThat(cold.unlike()).containsExactly(ConditionItem.BATTERY_TEMPERATURE_AT_START);

@@ -87,7 +87,7 @@ final class ScipyReferenceTest {
     "average_power_45_73, average_power_45_73_kw",
     "soc_average_power_45_73, soc_average_power_45_73_kw",
   })
-  void a_number_is_what_scipy_gives(String id, String quantity) {
+  void numbers_match_scipy(String id, String quantity) {
     Estimate estimate = NUMBERS.get(id).estimate().orElseThrow();
     double expected = value(quantity);
     // Readings are exact, but what the power did between them is not known: a time may besides be

@@ -36,7 +36,7 @@ final class TradeArithmeticTest {
   }
 
   @Test
-  void a_rated_range_asks_for_a_smaller_share() {
+  void a_rated_range_requires_a_smaller_share() {
     // 100 mi of 353 mi rated are 28.3 %: on a curve of 1 % a minute, 28.3 minutes.
     SessionResult result = onDrive(drive(310.3, 73, 234), MILES);
     assertThat(value(result, "time_to_add_100_mi_rated") / 60).isCloseTo(28.3, within(0.05));
@@ -84,7 +84,7 @@ final class TradeArithmeticTest {
   }
 
   @Test
-  void rounding_of_73_kwh_lets_the_consumption_agree_with_the_display() {
+  void rounding_of_73_kwh_makes_the_consumption_agree_with_the_display() {
     SessionResult result = onDrive(drive(310.3, 73, 234), MILES);
     Compared check = compared(result, "check_consumption_displayed");
     assertThat(check.first().estimate().value() * MILE).isCloseTo(235.3, within(0.05));
@@ -93,7 +93,7 @@ final class TradeArithmeticTest {
   }
 
   @Test
-  void a_display_that_is_off_by_more_than_rounding_is_said_to_differ() {
+  void a_display_that_is_off_by_more_than_rounding_differs() {
     SessionResult result = onDrive(drive(310.3, 73, 228), MILES);
     Compared check = compared(result, "check_consumption_displayed");
     assertThat(check.agrees()).isFalse();
@@ -125,7 +125,7 @@ final class TradeArithmeticTest {
   }
 
   @Test
-  void a_partial_drive_scales_to_a_full_battery_and_says_so() {
+  void a_partial_drive_scales_to_a_full_battery_and_states_it() {
     RangeTest test =
         Sessions.rangeTest(
             Map.of(
@@ -136,7 +136,7 @@ final class TradeArithmeticTest {
     assertThat(value(result, "driven_range_full")).isCloseTo(400, within(0.1));
     // At the most the last digits all conspire; the 95 % interval lies inside of that.
     Estimate bounded =
-        ReportMetrics.alone(
+        ReportMetrics.measureSession(
                 Sessions.plan(List.of(new SocWindow(10, 80)), MILES),
                 steadySession(),
                 List.of(test))

@@ -81,7 +81,7 @@ final class WithheldTest {
   }
 
   @Test
-  void a_distance_beyond_the_session_says_what_it_takes_and_where_the_session_ended() {
+  void a_distance_beyond_the_session_states_its_charge_and_the_end_of_the_session() {
     RangeTest test =
         Sessions.rangeTest(
             Map.of(

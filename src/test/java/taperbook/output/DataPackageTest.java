@@ -57,7 +57,7 @@ final class DataPackageTest {
             job.inputs(),
             List.of(table),
             List.of(),
-            job.made(),
+            job.date(),
             job.program());
     files = new ReportWriter().write(withTables).value().orElseThrow();
     root = map(JsonDocument.read(files.bytes("datapackage.json")));
@@ -80,7 +80,7 @@ final class DataPackageTest {
   }
 
   @Test
-  void names_of_resources_are_of_the_allowed_form_and_unlike() {
+  void names_of_resources_are_valid_and_unique() {
     List<Object> names = resources().stream().map(r -> r.get("name")).toList();
     assertThat(names).doesNotHaveDuplicates();
     assertThat(names).allMatch(n -> String.valueOf(n).matches("[-a-z0-9._/]+"));
@@ -112,7 +112,7 @@ final class DataPackageTest {
   }
 
   @Test
-  void a_column_of_numbers_says_so_also_with_a_decimal_comma() {
+  void a_column_of_numbers_is_typed_also_with_a_decimal_comma() {
     List<Map<String, Object>> fields = fields(resources().get(1));
     assertThat(fields)
         .extracting(f -> f.get("type"))
@@ -122,7 +122,7 @@ final class DataPackageTest {
   }
 
   @Test
-  void a_primary_key_names_fields_and_tells_rows_apart() {
+  void a_primary_key_names_fields_and_is_unique() {
     assertThat(map(resources().get(0).get("schema")).get("primaryKey"))
         .isEqualTo(List.of("id", "session"));
     assertThat(map(resources().get(1).get("schema")).get("primaryKey"))

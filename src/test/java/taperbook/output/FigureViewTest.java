@@ -35,7 +35,7 @@ class FigureViewTest {
   }
 
   @Test
-  void a_text_alternative_begins_with_the_finding_and_goes_on_with_what_is_drawn() {
+  void a_text_alternative_starts_with_the_finding_followed_by_the_drawing() {
     assertThat(InventedReport.job().figures())
         .isNotEmpty()
         .allSatisfy(
@@ -49,7 +49,7 @@ class FigureViewTest {
   }
 
   @Test
-  void each_drawing_is_made_once_however_often_it_is_asked_for() {
+  void each_drawing_is_rendered_once() {
     Map<?, ?> view = view(true);
     for (int i = 0; i < 3; i++) {
       assertThat(view.get("svg")).isNotNull();

@@ -116,7 +116,7 @@ final class InventedReport {
         job.figures(),
         job.templates(),
         job.inputs(),
-        job.made(),
+        job.date(),
         job.program());
   }
 
@@ -154,7 +154,7 @@ final class InventedReport {
         job.figures(),
         job.templates(),
         job.inputs(),
-        job.made(),
+        job.date(),
         job.program());
   }
 
@@ -177,7 +177,7 @@ final class InventedReport {
         job.figures(),
         job.templates(),
         job.inputs(),
-        job.made(),
+        job.date(),
         job.program());
   }
 

@@ -29,7 +29,7 @@ final class LinkedDataTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   @Test
-  void the_page_says_what_it_is_and_where_its_numbers_are() throws IOException {
+  void the_page_describes_itself_and_links_its_numbers() throws IOException {
     ReportFiles files = InventedReport.written();
     JsonNode article = data(page(files));
 
@@ -73,7 +73,7 @@ final class LinkedDataTest {
   }
 
   @Test
-  void no_text_ends_the_element_that_the_data_stand_in() throws IOException {
+  void no_text_ends_the_enclosing_element() throws IOException {
     String hostile = "</script><script>alert(1)</script><!--<script> & ]]> \u2028 \"x\" \\";
     ReportPlan plan = InventedReport.job().result().plan();
     ReportPlan.Heading heading =
@@ -123,7 +123,7 @@ final class LinkedDataTest {
     ReportResult result = new ReportResult(other, job.result().main(), job.result().compared());
     ReportJob changed =
         new ReportJob(
-            result, job.figures(), job.templates(), job.inputs(), job.made(), job.program());
+            result, job.figures(), job.templates(), job.inputs(), job.date(), job.program());
     return new ReportWriter().write(changed).value().orElseThrow();
   }
 

@@ -21,7 +21,7 @@ final class ReportFilmTest {
   private static final ReportPlan.Film WITH_CHARTS = new ReportPlan.Film(true, OptionalInt.empty());
 
   @Test
-  void points_stand_in_the_order_of_time() {
+  void points_are_in_time_order() {
     Matcher codes = Pattern.compile("(?m)^## (\\d+):(\\d\\d)$").matcher(SCRIPT);
     List<Integer> seconds = new ArrayList<>();
     while (codes.find()) {
@@ -42,7 +42,7 @@ final class ReportFilmTest {
   }
 
   @Test
-  void a_point_stands_at_the_time_that_its_number_tells_with_its_uncertainty() {
+  void a_point_has_the_time_of_its_number_with_its_uncertainty() {
     // The invented report has 60 % after 740 s, which are twelve minutes and twenty seconds.
     int mark = SCRIPT.indexOf("- On screen: 60 % after ");
     assertThat(mark).isPositive();
@@ -57,9 +57,9 @@ final class ReportFilmTest {
   }
 
   @Test
-  void the_time_of_the_film_stands_in_brackets_if_it_is_stated() {
+  void the_film_time_is_in_brackets_if_stated() {
     ReportJob job = filmed(new ReportPlan.Film(false, OptionalInt.of(200)));
-    String script = new String(new FilmScript(job.result(), job.made()).bytes(), UTF_8);
+    String script = new String(new FilmScript(job.result(), job.date()).bytes(), UTF_8);
     // 60 % after 18:50, in a film that began 3:20 earlier.
     assertThat(script)
         .contains("That is 3:20 of the film", "## 0:00 (3:20 of the film)\n")
@@ -80,7 +80,7 @@ final class ReportFilmTest {
 
   @Tag("slow")
   @Test
-  void pictures_for_a_film_are_made_only_if_they_are_asked_for() {
+  void film_pictures_are_created_only_if_requested() {
     assertThat(InventedReport.written().all().keySet())
         .filteredOn(p -> p.startsWith("film/"))
         .containsExactly("film/script.md");
@@ -109,7 +109,7 @@ final class ReportFilmTest {
         job.figures(),
         job.templates(),
         job.inputs(),
-        job.made(),
+        job.date(),
         job.program());
   }
 }

@@ -250,7 +250,7 @@ final class ReportHtmlTest {
             job.figures(),
             job.templates().with(Map.of("report.ftlh", "<p>only ${report.title}</p>")),
             job.inputs(),
-            job.made(),
+            job.date(),
             job.program());
     assertThat(html(own))
         .isEqualTo("<p>only Northmoor Finch: a first look at charging &amp; range</p>");

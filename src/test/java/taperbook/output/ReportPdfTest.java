@@ -116,7 +116,7 @@ final class ReportPdfTest {
 
   @Test
   void printsEveryHeadlineValueAndItsInterval() throws IOException {
-    NumberFormatter wording = new NumberFormatter(JOB.result().plan().style().units());
+    NumberFormatter formatter = new NumberFormatter(JOB.result().plan().style().units());
     String text = text("report.pdf");
     for (String id :
         List.of(
@@ -127,8 +127,8 @@ final class ReportPdfTest {
             "time_soc_20_80",
             "average_power_20_80")) {
       var number = JOB.result().main().numbers().get(id);
-      assertThat(text).contains(spaced(wording.value(number)));
-      assertThat(text).contains(spaced(wording.range(number)));
+      assertThat(text).contains(spaced(formatter.value(number)));
+      assertThat(text).contains(spaced(formatter.range(number)));
     }
   }
 

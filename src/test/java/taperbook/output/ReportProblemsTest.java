@@ -192,7 +192,7 @@ final class ReportProblemsTest {
             job.figures(),
             job.templates(),
             job.inputs(),
-            job.made(),
+            job.date(),
             job.program());
     List<Problem> problems = new ReportWriter().write(wrong).problems();
     assertThat(problems).extracting(Problem::code).startsWith(ProblemCode.NAME_UNKNOWN);
@@ -248,7 +248,7 @@ final class ReportProblemsTest {
                 job.figures(),
                 job.templates().with(Map.of("report.ftlh", template)),
                 job.inputs(),
-                job.made(),
+                job.date(),
                 job.program()))
         .problems();
   }

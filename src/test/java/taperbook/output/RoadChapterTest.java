@@ -99,7 +99,7 @@ final class RoadChapterTest {
   }
 
   @Test
-  void the_chapter_is_there_only_if_it_is_asked_for() {
+  void the_chapter_is_present_only_if_requested() {
     assertThat(page.select("#on-the-road")).hasSize(1);
     Document without = page(write(RoadWishes.NONE));
     assertThat(without.select("#on-the-road, .road, a[href=#on-the-road]")).isEmpty();
@@ -107,7 +107,7 @@ final class RoadChapterTest {
   }
 
   @Test
-  void it_says_its_cautions_first() {
+  void cautions_come_first() {
     assertThat(page.select(".road .notice").text())
         .contains("A plan is not a promise")
         .contains("Keep a reserve")
@@ -116,7 +116,7 @@ final class RoadChapterTest {
   }
 
   @Test
-  void each_topic_has_its_heading_and_its_charts_stand_in_the_chapter() {
+  void each_topic_has_its_heading_and_its_charts_in_the_chapter() {
     assertThat(page.select(".road h3").eachAttr("id")).containsExactly("trip");
     assertThat(page.select(".road figure").eachAttr("id")).containsExactly("figure-trip-timeline");
     assertThat(page.select("details:has(#road) h3").eachAttr("id"))
@@ -126,7 +126,7 @@ final class RoadChapterTest {
   }
 
   @Test
-  void links_lead_to_places_ids_stand_once_and_tables_have_captions() {
+  void links_have_targets_ids_are_unique_and_tables_have_captions() {
     for (Element link : page.select("a[href^=#]")) {
       assertThat(page.getElementById(link.attr("href").substring(1)))
           .as(link.attr("href"))
@@ -140,7 +140,7 @@ final class RoadChapterTest {
   }
 
   @Test
-  void the_trip_is_told_as_it_was_asked_and_what_is_withheld_says_why() {
+  void the_trip_states_its_request_and_reasons_of_withheld_numbers() {
     String text = page.select(".road").text().replace('\u00a0', ' ');
     assertThat(text)
         .contains(
@@ -162,7 +162,7 @@ final class RoadChapterTest {
   }
 
   @Test
-  void the_pdf_keeps_its_standards() throws VeraPDFException, IOException {
+  void the_pdf_conforms_to_its_standards() throws VeraPDFException, IOException {
     VeraGreenfieldFoundryProvider.initialise();
     // The validator compares names in lower case of the default locale, where Turkish has no i.
     Locale before = Locale.getDefault();

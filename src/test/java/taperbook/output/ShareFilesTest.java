@@ -73,7 +73,7 @@ final class ShareFilesTest {
 
   @Tag("slow")
   @Test
-  void a_summary_stays_short_whatever_a_tester_writes_and_reads_no_meaning_into_it() {
+  void a_summary_is_short_and_escaped_whatever_a_tester_writes() {
     ReportJob job = InventedReport.job("Text.", "*A* <b>title</b> " + "again and ".repeat(80));
     ReportPlan plan = job.result().plan();
     ReportPlan.Heading heading =
@@ -133,7 +133,7 @@ final class ShareFilesTest {
   }
 
   @Test
-  void the_same_cells_stand_in_the_csv_file_with_each_end_in_a_column() throws IOException {
+  void the_csv_file_has_the_same_cells_with_each_end_in_a_column() throws IOException {
     Element html = Jsoup.parseBodyFragment(text(FILES, "share/table.html")).body().child(0);
     String csv = text(FILES, "share/table.csv");
     assertThat(csv).endsWith("\r\n").doesNotContain("\u00a0");
@@ -186,7 +186,7 @@ final class ShareFilesTest {
   private static ReportFiles written(ReportJob job, ReportResult result) {
     ReportJob other =
         new ReportJob(
-            result, job.figures(), job.templates(), job.inputs(), job.made(), job.program());
+            result, job.figures(), job.templates(), job.inputs(), job.date(), job.program());
     return new ReportWriter().write(other).value().orElseThrow();
   }
 

@@ -76,12 +76,12 @@ final class AmountFinderTest {
     "less than, LESS",
     "exactly, NONE"
   })
-  void a_word_before_the_amount_softens_it(String word, Hedge hedge) {
+  void a_word_before_the_amount_qualifies_it(String word, Hedge hedge) {
     assertThat(AmountFinder.in("It took " + word + " 20 minutes.").get(0).hedge()).isEqualTo(hedge);
   }
 
   @Test
-  void a_softened_amount_leaves_the_room_that_its_words_do() {
+  void a_hedged_amount_permits_the_interval_of_its_words() {
     assertThat(room("170 kW").contains(174)).isTrue();
     assertThat(room("171 kW").contains(172)).isFalse();
     assertThat(room("about 171 kW").contains(179)).isTrue();
@@ -95,6 +95,6 @@ final class AmountFinderTest {
   }
 
   private static taperbook.quantity.Interval room(String written) {
-    return AmountFinder.in("It was " + written + ".").get(0).room();
+    return AmountFinder.in("It was " + written + ".").get(0).interval();
   }
 }

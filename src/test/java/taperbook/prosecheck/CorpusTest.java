@@ -17,8 +17,8 @@ import taperbook.prosecheck.TypedFigure.Verdict;
  * before there was a matcher.
  */
 final class CorpusTest {
-  private static final double LEAST_PRECISION = 0.97;
-  private static final double LEAST_RECALL = 0.7;
+  private static final double MIN_PRECISION = 0.97;
+  private static final double MIN_RECALL = 0.7;
 
   @Test
   void few_figures_are_called_contradicted_wrongly_and_most_that_are_so_are_found()
@@ -45,10 +45,10 @@ final class CorpusTest {
     for (String half : List.of("tuning", "held-out", "fresh")) {
       Score contradicted = Score.of(Verdict.CONTRADICTED, Corpus.half(half));
       Score supported = Score.of(Verdict.SUPPORTED, Corpus.half(half));
-      assertThat(contradicted.precision()).as(half).isGreaterThanOrEqualTo(LEAST_PRECISION);
-      assertThat(contradicted.recall()).as(half).isGreaterThanOrEqualTo(LEAST_RECALL);
-      assertThat(supported.precision()).as(half).isGreaterThanOrEqualTo(LEAST_PRECISION);
-      assertThat(supported.recall()).as(half).isGreaterThanOrEqualTo(LEAST_RECALL);
+      assertThat(contradicted.precision()).as(half).isGreaterThanOrEqualTo(MIN_PRECISION);
+      assertThat(contradicted.recall()).as(half).isGreaterThanOrEqualTo(MIN_RECALL);
+      assertThat(supported.precision()).as(half).isGreaterThanOrEqualTo(MIN_PRECISION);
+      assertThat(supported.recall()).as(half).isGreaterThanOrEqualTo(MIN_RECALL);
     }
   }
 

@@ -16,7 +16,7 @@ import taperbook.prosecheck.TypedFigure.Verdict;
 /** Verdicts, places and problems of figures typed by hand in an article. */
 final class FigureCheckTest {
   @Test
-  void a_contradicted_figure_is_told_with_its_place_the_result_and_the_remedy() {
+  void a_contradicted_figure_is_reported_with_its_place_the_result_and_the_remedy() {
     assertThat(sentences("Text.\n\nThe car **peaked at 184 kW** there.\n"))
         .containsExactly(
             "reports/finch.md:14:21: found \"The car peaked at 184 kW there.\", 13 kW more than the"
@@ -26,7 +26,7 @@ final class FigureCheckTest {
   }
 
   @Test
-  void a_contradicted_fact_is_mended_in_the_input_and_not_by_a_call() {
+  void a_contradicted_fact_is_corrected_in_the_input_and_not_by_a_call() {
     assertThat(sentences("Outside it was 18 \u00b0C."))
         .singleElement()
         .asString()
@@ -36,14 +36,14 @@ final class FigureCheckTest {
   }
 
   @Test
-  void a_mark_on_the_line_lets_a_contradicted_figure_stand() {
+  void a_mark_on_the_line_permits_a_contradicted_figure() {
     ArticleFigures figures = of("It peaked at 184 kW. <!-- deliberate -->\n");
     assertThat(figures.problems()).isEmpty();
     assertThat(figures.figures()).extracting(TypedFigure::verdict).containsOnly(Verdict.DELIBERATE);
   }
 
   @Test
-  void a_mark_holds_for_its_own_line_only() {
+  void a_mark_applies_to_its_own_line_only() {
     ArticleFigures figures =
         of("It peaked at 184 kW, <!-- deliberate -->\nand it took 22 minutes from 10 % to 80 %.\n");
     assertThat(figures.problems()).hasSize(1);
@@ -51,7 +51,7 @@ final class FigureCheckTest {
   }
 
   @Test
-  void a_mark_that_nothing_needs_is_a_notice() {
+  void an_unneeded_mark_is_a_notice() {
     assertThat(sentences("It peaked at 171 kW. <!-- deliberate -->\n"))
         .containsExactly(
             "reports/finch.md:12: found a mark <!-- deliberate --> on a line where nothing is"
@@ -98,7 +98,7 @@ final class FigureCheckTest {
   }
 
   @Test
-  void a_passage_below_the_heading_of_another_car_is_not_held_against_this_one() {
+  void a_passage_below_the_heading_of_another_car_is_not_compared_with_this_one() {
     assertThat(of("## The Veldt Carrier\n\nIt peaked at 143 kW.\n").problems()).isEmpty();
     assertThat(of("## The Finch\n\nIt peaked at 143 kW.\n").problems()).hasSize(1);
   }

@@ -32,7 +32,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** An invented result to hold figures against, put together by hand. */
+/** An invented result to compare figures with, constructed by hand. */
 final class InventedCharge {
   static final String FILE = "reports/finch.md";
   static final int FIRST_LINE = 12;
@@ -95,12 +95,12 @@ final class InventedCharge {
 
   private InventedCharge() {}
 
-  /** The result of a report with this article. */
+  /** Returns the result of a report with this article. */
   static ReportResult with(String article) {
     return with(article, true);
   }
 
-  /** The same, with or without an earlier session that it is held against. */
+  /** Returns the same result, with or without an earlier session for comparison. */
   static ReportResult with(String article, boolean compared) {
     ReportPlan plan =
         new ReportPlan(

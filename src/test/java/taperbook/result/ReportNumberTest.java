@@ -15,22 +15,22 @@ final class ReportNumberTest {
   @Test
   void coverage_intervals_add_by_squares() {
     // The root of 3 * 3 + 4 * 4 is 5.
-    assertThat(number(100, 3, 0.95).surelyDiffers(number(105.1, 4, 0.95))).isTrue();
-    assertThat(number(100, 3, 0.95).surelyDiffers(number(104.9, 4, 0.95))).isFalse();
-    assertThat(number(104.9, 4, 0.95).surelyDiffers(number(100, 3, 0.95))).isFalse();
+    assertThat(number(100, 3, 0.95).differsSignificantly(number(105.1, 4, 0.95))).isTrue();
+    assertThat(number(100, 3, 0.95).differsSignificantly(number(104.9, 4, 0.95))).isFalse();
+    assertThat(number(104.9, 4, 0.95).differsSignificantly(number(100, 3, 0.95))).isFalse();
   }
 
   @Test
   void bounds_add_up() {
-    assertThat(number(100, 3, 1).surelyDiffers(number(106.9, 4, 0.95))).isFalse();
-    assertThat(number(107.1, 4, 1).surelyDiffers(number(100, 3, 0.95))).isTrue();
+    assertThat(number(100, 3, 1).differsSignificantly(number(106.9, 4, 0.95))).isFalse();
+    assertThat(number(107.1, 4, 1).differsSignificantly(number(100, 3, 0.95))).isTrue();
   }
 
   @Test
   void nothing_differs_from_what_was_withheld() {
     ReportNumber withheld = number(new Outcome.Withheld("not read"));
-    assertThat(withheld.surelyDiffers(number(5, 0, 1))).isFalse();
-    assertThat(number(5, 0, 1).surelyDiffers(withheld)).isFalse();
+    assertThat(withheld.differsSignificantly(number(5, 0, 1))).isFalse();
+    assertThat(number(5, 0, 1).differsSignificantly(withheld)).isFalse();
   }
 
   @Test

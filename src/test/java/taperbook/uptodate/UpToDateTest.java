@@ -58,13 +58,13 @@ final class UpToDateTest {
   }
 
   @Test
-  void nothing_is_known_without_a_book_or_with_a_broken_one() throws IOException {
+  void nothing_is_known_without_a_cache_or_with_a_broken_one() throws IOException {
     assertThat(answer("report")).isEmpty();
     keep();
-    Path book = root.resolve("reports/.looks");
-    String whole = Files.readString(book);
+    Path cache = root.resolve("reports/.looks");
+    String whole = Files.readString(cache);
     for (int end = 0; end < whole.length() - 1; end += 7) {
-      Files.writeString(book, whole.substring(0, end));
+      Files.writeString(cache, whole.substring(0, end));
       assertThat(answer("report")).as("cut off at " + end).isEmpty();
     }
   }
@@ -161,7 +161,7 @@ final class UpToDateTest {
   }
 
   @Test
-  void one_mended_report_leaves_the_others_known() throws IOException {
+  void one_corrected_report_leaves_the_others_known() throws IOException {
     file("reports/second.md", "text");
     file("reports/second/" + OutputStatus.STAMP, OutputStatus.stampHead("9") + "\n");
     waitForTheClock();
@@ -181,12 +181,12 @@ final class UpToDateTest {
   }
 
   @Test
-  void no_link_is_followed_to_the_book_or_to_what_a_run_writes() throws IOException {
+  void no_link_is_followed_to_the_cache_or_to_what_a_run_writes() throws IOException {
     Path outside = file("outside", "canary");
     Path scratch = root.resolve("reports/.looks.new-" + ProcessHandle.current().pid());
-    Path book = root.resolve("reports/.looks");
+    Path cache = root.resolve("reports/.looks");
     for (boolean hard : new boolean[] {true, false}) {
-      for (Path each : List.of(scratch, book)) {
+      for (Path each : List.of(scratch, cache)) {
         Files.deleteIfExists(each);
         if (hard) {
           Files.createLink(each, outside);
@@ -197,11 +197,11 @@ final class UpToDateTest {
       keep();
       assertThat(outside).hasContent("canary");
       assertThat(scratch).doesNotExist();
-      assertThat(Files.isSymbolicLink(book)).isFalse();
+      assertThat(Files.isSymbolicLink(cache)).isFalse();
       assertThat(answer("report")).isNotEmpty();
     }
-    Files.move(book, root.resolve("moved"));
-    Files.createSymbolicLink(book, root.resolve("moved"));
+    Files.move(cache, root.resolve("moved"));
+    Files.createSymbolicLink(cache, root.resolve("moved"));
     assertThat(answer("report")).isEmpty();
   }
 
@@ -221,7 +221,7 @@ final class UpToDateTest {
 
   @Test
   @Timeout(60)
-  void a_pipe_in_the_place_of_reports_keeps_nothing_waiting() throws Exception {
+  void a_pipe_in_place_of_reports_does_not_block() throws Exception {
     Files.move(root.resolve("reports"), root.resolve("moved"));
     Process made = new ProcessBuilder("mkfifo", root.resolve("reports").toString()).start();
     assumeTrue(made.waitFor() == 0, "a pipe can be made");

@@ -78,7 +78,7 @@ final class CanonicalPdfTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"\n", " ", "%", "%%EOF\n", "\0"})
-  void nothing_may_stand_behind_the_end_or_before_the_beginning(String more) throws IOException {
+  void nothing_may_follow_the_end_or_precede_the_beginning(String more) throws IOException {
     byte[] pdf = pdf("0 0 9 9 re f", "1 1 8 8 re f");
     assertThat(CanonicalPdf.isSame(joined(pdf, more.getBytes(ISO_8859_1)), pdf)).isFalse();
     assertThat(CanonicalPdf.isSame(joined(more.getBytes(ISO_8859_1), pdf), pdf)).isFalse();

@@ -60,7 +60,7 @@ final class InputChangesTest {
   }
 
   @Test
-  void too_many_cells_are_told_by_row_and_too_many_rows_by_file() {
+  void too_many_cells_are_grouped_by_row_and_too_many_rows_by_file() {
     StringBuilder before = new StringBuilder("a,b\n");
     StringBuilder after = new StringBuilder("a,b\n");
     for (int i = 0; i < 5; i++) {
@@ -81,7 +81,7 @@ final class InputChangesTest {
   }
 
   @Test
-  void a_file_that_is_new_or_gone_is_one_change() {
+  void a_file_that_is_added_or_removed_is_one_change() {
     Map<String, InputFile> one = Map.of(READINGS, file(READINGS, "a\n1\n"));
     Map<String, InputFile> other = Map.of(FACTS, file(FACTS, "item\nx\n"));
     List<InputChange> changes = InputChanges.between(one, other, 10);

@@ -16,7 +16,7 @@ final class NumberMovesTest {
           + " recorded\"}";
 
   @Test
-  void a_number_moved_if_no_draw_of_the_one_version_gives_what_the_other_gives() {
+  void a_number_moved_if_the_draws_of_both_versions_do_not_overlap() {
     Resampling before = draws(140, 140.6, 139.5, 140.2, 140.4);
     assertThat(between(before, draws(143, 142.4, 143.3, 142.6, 143.1))).hasSize(1);
     // By as much, but one draw of the new readings gives what the old ones gave.
@@ -58,7 +58,7 @@ final class NumberMovesTest {
             false);
     assertThat(moved).hasSize(1);
     assertThat(moved.get(0).after()).isEmpty();
-    assertThat(moved.get(0).beyond()).isTrue();
+    assertThat(moved.get(0).isOutsideInterval()).isTrue();
   }
 
   @Test
@@ -72,7 +72,7 @@ final class NumberMovesTest {
   }
 
   @Test
-  void what_was_drawn_once_has_to_lie_as_far_outside_as_the_draws_spread() {
+  void a_single_draw_must_lie_outside_by_the_spread_of_the_other_draws() {
     // As after a change of program: the published version cannot be drawn again.
     Resampling published = draws(140);
     assertThat(between(published, draws(143, 142, 143.5, 142.5))).hasSize(1);
@@ -80,7 +80,7 @@ final class NumberMovesTest {
   }
 
   @Test
-  void stated_numbers_differ_by_whatever_is_more_than_arithmetic_gives() {
+  void stated_numbers_differ_by_more_than_rounding_errors() {
     assertThat(
             NumberMoves.stated(
                 one(number("140", "130", "150")), one(number("140.01", "130", "150"))))

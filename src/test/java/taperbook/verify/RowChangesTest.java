@@ -16,7 +16,7 @@ final class RowChangesTest {
   private static final String FILE = "sessions/finch/readings.csv";
 
   @Test
-  void a_mended_reading_is_one_changed_line() {
+  void a_corrected_reading_is_one_changed_line() {
     assertThat(between("head\na,1\nb,2\nc,3\n", "head\na,1\nb,7\nc,3\n"))
         .containsExactly(new RowChange(FILE, 3, 3, "b,2", "b,7"));
   }
@@ -29,7 +29,7 @@ final class RowChangesTest {
   }
 
   @Test
-  void a_line_taken_away_is_told_by_its_old_place() {
+  void a_removed_line_is_reported_at_its_old_place() {
     assertThat(between("head\na,1\nb,2\nc,3\n", "head\na,1\nc,3\n"))
         .containsExactly(new RowChange(FILE, 3, 0, "b,2", ""));
     assertThat(new RowChange(FILE, 3, 0, "b,2", "").words())
@@ -46,7 +46,7 @@ final class RowChangesTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
-  void carrying_the_changes_out_gives_the_new_file(int seed) {
+  void applying_the_changes_gives_the_new_file(int seed) {
     Random random = new Random(seed * 7919L);
     List<String> before = lines(random, 30);
     List<String> after = new ArrayList<>(before);

@@ -17,18 +17,18 @@ import taperbook.format.Labels;
 import taperbook.quantity.Interval;
 
 /**
- * A list of sessions, each with a dot at its value, a line over its interval, and the value in
- * words. The name stands beside the dot, or above it where the picture is narrow.
+ * A list of sessions, each with a dot at its value, a line over its interval, and the formatted
+ * value. The name is beside the dot, or above it in a narrow picture.
  *
  * @param rows the sessions in their order, at most {@link #MOST}
  * @param unit unit of the axis
- * @param heading the words around the list
+ * @param heading the title texts
  */
 record DotPlot(List<Row> rows, String unit, Heading heading) implements Painting {
-  /** Most sessions whose names and values are legible in every rendition. */
+  /** Maximum number of sessions whose names and values are legible in every rendition. */
   static final int MOST = 8;
 
-  /** Share of a wide picture that names take at the most. */
+  /** Maximum share of the names in a wide picture. */
   private static final double NAMES = 0.46;
 
   private static final int MOST_TICKS = 6;
@@ -37,13 +37,13 @@ record DotPlot(List<Row> rows, String unit, Heading heading) implements Painting
    * One session.
    *
    * @param car its car
-   * @param detail what tells it from others of the same car, perhaps empty
+   * @param detail detail that distinguishes it from others of the same car; may be empty
    * @param value its value in the axis's unit
-   * @param interval the interval, in the same
-   * @param words the value with its unit
+   * @param interval the interval, in the same unit
+   * @param words the formatted value with its unit
    */
   record Row(String car, String detail, double value, Interval interval, String words) {
-    /** Car and detail. */
+    /** Returns car and detail. */
     String name() {
       return detail.isEmpty() ? car : car + ", " + detail;
     }
@@ -56,9 +56,9 @@ record DotPlot(List<Row> rows, String unit, Heading heading) implements Painting
     }
   }
 
-  /** Where the parts of the list are: dots in the plot, values right of it. */
+  /** The positions of the parts of the list: dots in the plot, values to its right. */
   private record Layout(PanelPlotArea plot, double rowHeight, double nameRoom, SmallType type) {
-    /** The middle of the line that a row's dot is on. */
+    /** Returns the centre line of a row's dot. */
     double middle(int row, boolean wide) {
       double top = plot.box().top() + row * rowHeight;
       return wide ? top + rowHeight / 2 : top + rowHeight - 0.62 * type.leading();
@@ -119,7 +119,9 @@ record DotPlot(List<Row> rows, String unit, Heading heading) implements Painting
     return texts;
   }
 
-  /** The name in as many lines as a row has room for; where it is too long its car is cut. */
+  /**
+   * Returns the name in as many lines as a row has room for; truncates the car if it is too long.
+   */
   private static List<String> name(Row row, Face face, Layout layout, ChartStyle style) {
     double room = layout.nameRoom() / style.type().slack();
     List<String> lines = Typeface.wrapped(row.name(), face.bold(), face.size(), room);
@@ -147,7 +149,7 @@ record DotPlot(List<Row> rows, String unit, Heading heading) implements Painting
     PanelScale scale = layout.plot().x();
     List<TextRun> texts = new ArrayList<>();
     for (double tick : scale.ticks()) {
-      // The unit follows the last figure, which stays under its line.
+      // The unit follows the last tick label, which stays centred on its line.
       double half = Typeface.width(scale.text(tick), false, size) / 2;
       double left = layout.plot().px(tick) - half;
       texts.add(new TextRun(scale.text(tick, unit), left, below, Anchor.START, face));
@@ -164,7 +166,7 @@ record DotPlot(List<Row> rows, String unit, Heading heading) implements Painting
     double names = 0;
     for (Row row : rows) {
       values = Math.max(values, slack * Typeface.width(row.words(), true, type.size()));
-      // As wide as the lines come out, which are broken at words.
+      // The width of the lines after breaking at words.
       for (String line :
           Typeface.wrapped(row.name(), face.bold(), face.size(), NAMES * room.width() / slack)) {
         names = Math.max(names, slack * Typeface.width(line, face.bold(), face.size()));

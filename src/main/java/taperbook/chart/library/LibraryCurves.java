@@ -7,7 +7,7 @@ import taperbook.chart.render.Figure;
 import taperbook.format.Labels;
 import taperbook.result.LibraryRow;
 
-/** The figures of all curves, twelve sessions on each, all on equal axes. */
+/** The figures of all curves, twelve sessions on each, all with the same axes. */
 final class LibraryCurves {
   private static final String ID = "library-curves";
   private static final String PEAK = "peak_power";
@@ -15,16 +15,16 @@ final class LibraryCurves {
   private static final int MOST_ROWS = 3;
   private static final int MOST_PANELS = MOST_COLUMNS * MOST_ROWS;
 
-  /** Room above the highest peak for its label, as a factor on the scale. */
+  /** Headroom above the highest peak for its label, as a factor on the scale. */
   private static final double HEADROOM = 1.36;
 
-  private final LibraryFigureText words;
+  private final LibraryFigureText texts;
   private final PanelScale power;
 
-  LibraryCurves(LibraryFigureText words) {
-    this.words = words;
+  LibraryCurves(LibraryFigureText texts) {
+    this.texts = texts;
     double top = 0;
-    for (LibraryRow row : words.inDetail()) {
+    for (LibraryRow row : texts.inDetail()) {
       for (int i = 0; i < row.curve().size(); i++) {
         top = Math.max(top, row.curve().y(i));
       }
@@ -34,16 +34,16 @@ final class LibraryCurves {
 
   List<Figure> figures() {
     List<Figure> figures = new ArrayList<>();
-    for (int from = 0; from < words.inDetail().size(); from += MOST_PANELS) {
-      int to = Math.min(words.inDetail().size(), from + MOST_PANELS);
+    for (int from = 0; from < texts.inDetail().size(); from += MOST_PANELS) {
+      int to = Math.min(texts.inDetail().size(), from + MOST_PANELS);
       figures.add(figure(from, to));
     }
     return figures;
   }
 
   private Figure figure(int from, int to) {
-    int all = words.inDetail().size();
-    List<LibraryRow> rows = words.inDetail().subList(from, to);
+    int all = texts.inDetail().size();
+    List<LibraryRow> rows = texts.inDetail().subList(from, to);
     String which =
         all <= MOST_PANELS
             ? LibraryFigureText.sessions(all)
@@ -57,20 +57,20 @@ final class LibraryCurves {
             columns,
             lines,
             power,
-            words.heading(title, Labels.of("chart.library_curves", which), rows.size()));
+            texts.heading(title, Labels.of("chart.library_curves", which), rows.size()));
     String id = from == 0 ? ID : ID + "-" + (from / MOST_PANELS + 1);
-    return Figure.of(id, title, caption(rows), told(rows, which), sheet);
+    return Figure.of(id, title, caption(rows), description(rows, which), sheet);
   }
 
-  /** From which peak to which the curves reach. */
+  /** Describes the range of the peaks. */
   private String finding(List<LibraryRow> rows, String which) {
     List<LibraryRow> rising = LibraryFigureText.rising(rows, PEAK);
     return rising.size() < 2
         ? Labels.of("chart.library_curves", which)
         : Labels.of(
             "finding.peaks_reach",
-            words.value(rising.get(0), PEAK).orElseThrow(),
-            words.value(rising.get(rising.size() - 1), PEAK).orElseThrow());
+            texts.value(rising.get(0), PEAK).orElseThrow(),
+            texts.value(rising.get(rising.size() - 1), PEAK).orElseThrow());
   }
 
   private Panel panel(LibraryRow row) {
@@ -78,7 +78,7 @@ final class LibraryCurves {
         LibraryFigureText.model(row),
         LibraryFigureText.about(row),
         row.curve(),
-        words.value(row, PEAK).orElse(""));
+        texts.value(row, PEAK).orElse(""));
   }
 
   private String caption(List<LibraryRow> rows) {
@@ -88,21 +88,21 @@ final class LibraryCurves {
     }
     LibraryRow most = rising.get(rising.size() - 1);
     if (rising.size() == 1) {
-      return "The peak is " + words.named(most, ": ", PEAK) + ".";
+      return "The peak is " + texts.named(most, ": ", PEAK) + ".";
     }
     return "Peaks reach from "
-        + words.full(rising.get(0), PEAK).orElseThrow()
+        + texts.full(rising.get(0), PEAK).orElseThrow()
         + " in "
-        + words.name(rising.get(0))
+        + texts.name(rising.get(0))
         + " to "
-        + words.full(most, PEAK).orElseThrow()
+        + texts.full(most, PEAK).orElseThrow()
         + " in "
-        + words.name(most)
+        + texts.name(most)
         + ". All panels have the same axes."
-        + words.more();
+        + texts.more();
   }
 
-  private String told(List<LibraryRow> rows, String which) {
+  private String description(List<LibraryRow> rows, String which) {
     String axes =
         "Small line charts, "
             + which
@@ -110,11 +110,11 @@ final class LibraryCurves {
             + " Vertical axis: charging power in kW, from 0 to "
             + (int) Math.floor(power.to())
             + ".";
-    return axes + " " + rows.stream().map(this::told).collect(Collectors.joining(" "));
+    return axes + " " + rows.stream().map(this::description).collect(Collectors.joining(" "));
   }
 
-  private String told(LibraryRow row) {
-    String peak = words.value(row, PEAK).map(p -> ", peak " + p).orElse(", no power recorded");
+  private String description(LibraryRow row) {
+    String peak = texts.value(row, PEAK).map(p -> ", peak " + p).orElse(", no power recorded");
     int last = row.curve().size() - 1;
     String span =
         last < 0
@@ -124,6 +124,6 @@ final class LibraryCurves {
                 + " % to "
                 + Math.round(row.curve().x(last))
                 + " %";
-    return words.name(row) + peak + span + ".";
+    return texts.name(row) + peak + span + ".";
   }
 }

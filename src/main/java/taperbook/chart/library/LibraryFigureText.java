@@ -14,18 +14,18 @@ import taperbook.plan.LibraryPlan;
 import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 
-/** A library's numbers as its figures say them. */
+/** Formats a library's numbers for its figures. */
 final class LibraryFigureText {
   private final LibraryResult result;
   private final List<LibraryRow> inDetail;
   private final RowNames names;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
   LibraryFigureText(LibraryResult result) {
     this.result = result;
     this.inDetail = result.inDetail();
     this.names = RowNames.of(result.rows());
-    this.wording = new NumberFormatter(result.plan().style());
+    this.formatter = new NumberFormatter(result.plan().style());
   }
 
   LibraryPlan plan() {
@@ -40,12 +40,12 @@ final class LibraryFigureText {
     return result.isLarge();
   }
 
-  /** The sessions whose curves are shown. */
+  /** Returns the sessions whose curves are shown. */
   List<LibraryRow> inDetail() {
     return inDetail;
   }
 
-  /** What a figure says of sessions that it does not show, if there are any. */
+  /** Describes the sessions that a figure omits, if there are any. */
   String more() {
     return result.isLarge()
         ? " Shown are the quickest sessions of each vehicle, "
@@ -56,39 +56,39 @@ final class LibraryFigureText {
         : "";
   }
 
-  /** The window, such as {@code 10 % to 80 %}, no amount of which is broken. */
+  /** Returns the window, such as {@code 10 % to 80 %}, with non-breaking amounts. */
   String window() {
     return Labels.of("label.window_unbroken", plan().window().from(), plan().window().to());
   }
 
-  /** The first distance, such as {@code 100 km}. */
+  /** Returns the first distance, such as {@code 100 km}. */
   String distance() {
     return plan().distances().get(0).words().replace(' ', '\u00a0');
   }
 
-  /** How many sessions there are, in words. */
+  /** Formats the number of sessions. */
   static String sessions(int count) {
     return count == 1 ? Labels.of("label.one_session") : Labels.of("label.sessions", count);
   }
 
-  /** The value with its unit, if it was measured. */
+  /** Returns the value with its unit, if it was measured. */
   Optional<String> value(LibraryRow row, String id) {
-    return row.numbers().find(id).filter(n -> n.estimate().isPresent()).map(wording::value);
+    return row.numbers().find(id).filter(n -> n.estimate().isPresent()).map(formatter::value);
   }
 
-  /** The value with its interval, if it was measured. */
+  /** Returns the value with its interval, if it was measured. */
   Optional<String> full(LibraryRow row, String id) {
     return row.numbers()
         .find(id)
-        .flatMap(n -> wording.spread(n).map(spread -> wording.value(n) + " (" + spread + ")"));
+        .flatMap(n -> formatter.spread(n).map(spread -> formatter.value(n) + " (" + spread + ")"));
   }
 
-  /** The session with its value and interval, such as {@code one with 171 kW (...)}. */
+  /** Returns the session with its value and interval, such as {@code one with 171 kW (...)}. */
   String named(LibraryRow row, String joiner, String id) {
     return name(row) + joiner + full(row, id).orElse("\u2013");
   }
 
-  /** Rows that have a number, the least value first. */
+  /** Returns the rows that have a number, in ascending order. */
   static List<LibraryRow> rising(List<LibraryRow> rows, String id) {
     return rows.stream()
         .filter(r -> r.numbers().estimate(id).isPresent())
@@ -98,22 +98,25 @@ final class LibraryFigureText {
         .toList();
   }
 
-  /** What a session is called, see {@link RowNames#name}. */
+  /** Returns the name of a session, see {@link RowNames#name}. */
   String name(LibraryRow row) {
     return names.name(row);
   }
 
-  /** What tells a session from others of its car, see {@link RowNames#detail}. */
+  /** Returns the detail that distinguishes a session of its car, see {@link RowNames#detail}. */
   String detail(LibraryRow row) {
     return names.detail(row);
   }
 
-  /** The car up to the first comma of its name. */
+  /** Returns the car's name up to the first comma. */
   static String model(LibraryRow row) {
     return row.about().vehicle().split(",", 2)[0];
   }
 
-  /** The day and the rest of the car's name: the day first, since a long name may be cut. */
+  /**
+   * Returns the day and the rest of the car's name, in this order because a long name may be
+   * truncated.
+   */
   static String about(LibraryRow row) {
     String rest = row.about().vehicle().substring(model(row).length()).replaceFirst(", *", "");
     return Stream.of(row.about().date().map(NumberFormatter::dateOrAsIs), Optional.of(rest))
@@ -122,7 +125,7 @@ final class LibraryFigureText {
         .collect(Collectors.joining(", "));
   }
 
-  /** The words around a figure of so many sessions. */
+  /** Returns the title texts of a figure of some sessions. */
   Heading heading(String finding, String quantity, int sessions) {
     List<String> credit = new ArrayList<>(List.of(sessions(sessions)));
     if (!plan().heading().author().isEmpty()) {
@@ -131,7 +134,7 @@ final class LibraryFigureText {
     return new Heading(finding, quantity, credit);
   }
 
-  /** How many rows lack a number, as a sentence, if any do. */
+  /** Returns a sentence on the number of rows that lack a number, if there are any. */
   Optional<String> missing(String id) {
     int missing = (int) rows().stream().filter(r -> r.numbers().estimate(id).isEmpty()).count();
     if (missing == 0) {

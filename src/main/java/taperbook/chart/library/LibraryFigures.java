@@ -12,29 +12,29 @@ public final class LibraryFigures {
   private LibraryFigures() {}
 
   /**
-   * The figures in the order they should be shown: the sessions by the time to add the first
-   * distance and by the time for the window, where two or more have it, and then all curves, twelve
-   * on each figure. The same result gives the same figures, byte for byte.
+   * Returns the figures in display order: the sessions by the time to add the first distance and by
+   * the time for the window, if two or more have it, and then all curves, twelve on each figure.
+   * The same result gives the same figures, byte for byte.
    */
   public static List<Figure> draw(LibraryResult result) {
-    LibraryFigureText words = new LibraryFigureText(result);
+    LibraryFigureText texts = new LibraryFigureText(result);
     List<Figure> figures = new ArrayList<>();
-    LibraryPlan plan = words.plan();
-    new SortedTimes(words, plan.firstTimeToAddId())
+    LibraryPlan plan = texts.plan();
+    new SortedTimes(texts, plan.firstTimeToAddId())
         .figure(
             "library-time-to-add",
             "finding.least_time",
-            words.distance(),
-            Labels.of("chart.times_to_add", words.distance(), plan.style().basis().words()))
+            texts.distance(),
+            Labels.of("chart.times_to_add", texts.distance(), plan.style().basis().words()))
         .ifPresent(figures::add);
-    new SortedTimes(words, plan.windowTimeId())
+    new SortedTimes(texts, plan.windowTimeId())
         .figure(
             "library-window-time",
             "finding.least_window_time",
-            words.window(),
-            Labels.of("chart.window_times", words.window()))
+            texts.window(),
+            Labels.of("chart.window_times", texts.window()))
         .ifPresent(figures::add);
-    figures.addAll(new LibraryCurves(words).figures());
+    figures.addAll(new LibraryCurves(texts).figures());
     return figures;
   }
 }

@@ -6,12 +6,12 @@ import taperbook.result.Curve;
  * One session among small multiples.
  *
  * @param title the car
- * @param subtitle the day, and what tells it from its like
- * @param curve power in kW over state of charge in %, perhaps without a point
- * @param peak the peak in words, empty if there is none
+ * @param subtitle the day, and a distinguishing detail
+ * @param curve power in kW over state of charge in %, may have no points
+ * @param peak the formatted peak, empty if there is none
  */
 record Panel(String title, String subtitle, Curve curve, String peak) {
-  /** Index of the curve's first highest point, or -1 if it has none. */
+  /** Returns the index of the curve's first highest point, or -1 if it has none. */
   int peakIndex() {
     int at = curve.size() > 0 ? 0 : -1;
     for (int i = 1; i < curve.size(); i++) {
@@ -20,7 +20,7 @@ record Panel(String title, String subtitle, Curve curve, String peak) {
     return at;
   }
 
-  /** True if a join of the curve spans a wide gap. */
+  /** Returns true if the curve has a wide gap. */
   boolean hasGaps() {
     for (int i = 0; i + 1 < curve.size(); i++) {
       if (curve.wideGapAfter(i)) {

@@ -16,7 +16,7 @@ final class PanelBrush {
   private final ChartStyle style;
 
   PanelBrush(Graphics2D g, ChartStyle style) {
-    this.brush = new Brush(g, style.ground());
+    this.brush = new Brush(g, style.background());
     this.style = style;
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);

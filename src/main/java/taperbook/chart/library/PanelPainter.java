@@ -90,7 +90,7 @@ final class PanelPainter {
     }
   }
 
-  /** Heading and peak. */
+  /** Returns the heading and the peak label. */
   List<TextRun> texts() {
     Box box = plot.box();
     List<TextRun> texts = new ArrayList<>();
@@ -121,7 +121,7 @@ final class PanelPainter {
         SmallType.fitting(text, face, room), plot.box().left(), baseline, Anchor.START, face);
   }
 
-  /** Above the ring, where no curve can be; the scale leaves room for it. */
+  /** Places the label above the ring, which the scale keeps free of the curve. */
   private TextRun peakLabel(int peak) {
     Face face = type.face(true, Palette.ACCENT);
     double width = Typeface.width(panel.peak(), true, type.size()) * style.type().slack();
@@ -132,7 +132,7 @@ final class PanelPainter {
     return new TextRun(panel.peak(), shifted, baseline, Anchor.START, face);
   }
 
-  /** Figures along the axes that this panel stands at. */
+  /** Returns the tick labels of the axes at this panel. */
   List<TextRun> ticks(boolean left, boolean bottom) {
     Box box = plot.box();
     Face face = type.face(false, Palette.INK);

@@ -8,25 +8,25 @@ import java.util.List;
 /**
  * A linear scale with round ticks, 1, 2 or 5 times a power of ten apart.
  *
- * @param from where it begins
- * @param to where it ends, above {@code from}; not always a tick
+ * @param from its start
+ * @param to its end, above {@code from}; not always a tick
  * @param step distance between ticks
  */
 record PanelScale(double from, double to, double step) {
-  /** Checks that the scale has a length and ticks. */
+  /** Validates that the scale has a length and ticks. */
   PanelScale {
     if (!(from < to && step > 0 && Double.isFinite(to) && Double.isFinite(from))) {
       throw new IllegalArgumentException("no such scale: " + from + " to " + to + " by " + step);
     }
   }
 
-  /** A scale from zero; to 1 if the end is not above zero. */
+  /** Returns a scale from zero; to 1 if the end is not above zero. */
   static PanelScale upTo(double to, int mostTicks) {
     double end = to > 0 ? to : 1;
     return new PanelScale(0, end, roundStep(end, mostTicks));
   }
 
-  /** A scale over some values with a little room on both sides, never below zero. */
+  /** Returns a scale over some values with a margin on both sides, never below zero. */
   static PanelScale over(double least, double most, int mostTicks) {
     double room = Math.max(0.06 * (most - least), 0.02 * Math.max(1, Math.abs(most)));
     double from = Math.max(0, least - room);
@@ -34,7 +34,7 @@ record PanelScale(double from, double to, double step) {
     return new PanelScale(from, to, roundStep(to - from, mostTicks));
   }
 
-  /** Ticks in order. */
+  /** Returns the ticks in order. */
   List<Double> ticks() {
     List<Double> ticks = new ArrayList<>();
     long first = (long) Math.ceil(from / step - 1e-9);
@@ -44,18 +44,18 @@ record PanelScale(double from, double to, double step) {
     return ticks;
   }
 
-  /** A tick in figures. */
+  /** Formats a tick. */
   String text(double tick) {
     int places = Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9));
     return new BigDecimal(tick).setScale(places, RoundingMode.HALF_EVEN).toPlainString();
   }
 
-  /** A tick in figures, at the last one with the unit. */
+  /** Formats a tick; the last one includes the unit. */
   String text(double tick, String unit) {
     return tick + step > to + 1e-9 * step ? text(tick) + "\u00a0" + unit : text(tick);
   }
 
-  /** Where a value lies, 0 at the beginning and 1 at the end. */
+  /** Returns the relative position of a value, 0 at the start and 1 at the end. */
   double share(double value) {
     return (value - from) / (to - from);
   }

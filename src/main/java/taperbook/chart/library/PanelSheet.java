@@ -11,13 +11,13 @@ import taperbook.chart.render.Painting;
 import taperbook.format.Labels;
 
 /**
- * Small multiples: the curves of several sessions, a panel each, all on the same axes.
+ * Small multiples: the curves of several sessions, one panel each, with the same axes.
  *
  * @param panels the sessions in reading order, at most {@code columns * rows}
- * @param columns panels beside each other
- * @param rows panels below each other
+ * @param columns number of columns
+ * @param rows number of rows
  * @param power the vertical scale of all panels, kW
- * @param heading the words around them
+ * @param heading the title texts
  */
 record PanelSheet(List<Panel> panels, int columns, int rows, PanelScale power, Heading heading)
     implements Painting {
@@ -45,7 +45,7 @@ record PanelSheet(List<Panel> panels, int columns, int rows, PanelScale power, H
     return texts;
   }
 
-  /** The plot of panel {@code i}, below its two lines of heading. */
+  /** Returns the plot of panel {@code i}, below its two lines of heading. */
   private Box plot(int i, ChartStyle style) {
     SmallType type = new SmallType(style);
     Box area = area(style);
@@ -60,7 +60,7 @@ record PanelSheet(List<Panel> panels, int columns, int rows, PanelScale power, H
     return new Box(left, top + heading, width, height - heading);
   }
 
-  /** What the panels fill: beside and above the figures of the axes. */
+  /** Returns the area of the panels, without the tick labels. */
   private Box area(ChartStyle style) {
     SmallType type = new SmallType(style);
     Box room = noted(style).room(style);

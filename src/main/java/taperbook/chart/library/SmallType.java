@@ -5,9 +5,9 @@ import taperbook.chart.model.ChartStyle;
 import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.model.Typeface;
 
-/** The sizes of text where there is much of it: smaller than in a chart of one session. */
+/** Text sizes of dense pictures: smaller than in a chart of one session. */
 final class SmallType {
-  /** Share of a chart's own size: 8 pt in print. */
+  /** Factor on a chart's own size: 8 pt in print. */
   private static final double SHARE = 0.89;
 
   private final ChartStyle style;
@@ -16,7 +16,7 @@ final class SmallType {
     this.style = style;
   }
 
-  /** Size of text in pixels. */
+  /** Returns the text size in pixels. */
   double size() {
     return SHARE * style.type().tick();
   }
@@ -29,7 +29,7 @@ final class SmallType {
     return new Face(size(), bold, color);
   }
 
-  /** The style with labels of this size. */
+  /** Returns the style with labels of this size. */
   ChartStyle labels() {
     ChartStyle.Type type = style.type();
     return new ChartStyle(
@@ -39,10 +39,10 @@ final class SmallType {
         new ChartStyle.Type(type.tick(), size(), type.title(), type.slack()),
         style.weights(),
         style.words(),
-        style.ground());
+        style.background());
   }
 
-  /** The text, cut with an ellipsis if it is wider than there is room. */
+  /** Truncates a text with an ellipsis if it is too wide. */
   static String fitting(String text, Face face, double room) {
     String shown = text;
     int end = text.length();

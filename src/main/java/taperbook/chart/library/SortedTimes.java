@@ -13,47 +13,48 @@ import taperbook.quantity.Unit;
 import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 
-/** The figure of one time of all sessions, the quickest first. */
+/** Creates the figure of one time of all sessions, fastest first. */
 final class SortedTimes {
   private static final double MINUTES_PER_SECOND = 1.0 / 60;
 
-  private final LibraryFigureText words;
+  private final LibraryFigureText texts;
   private final String id;
 
   /**
-   * Of one number.
+   * Creates the figure of one number.
    *
    * @param id the number, a time
    */
-  SortedTimes(LibraryFigureText words, String id) {
-    this.words = words;
+  SortedTimes(LibraryFigureText texts, String id) {
+    this.texts = texts;
     this.id = id;
   }
 
   /**
-   * The figure, if two sessions or more have the number.
+   * Returns the figure, if two or more sessions have the number.
    *
    * @param figure name of the figure
    * @param finding key of the title's pattern
-   * @param of what the time is for, in words
-   * @param quantity what is shown, in words
+   * @param of description of the time
+   * @param quantity description of the quantity
    */
   Optional<Figure> figure(String figure, String finding, String of, String quantity) {
-    List<LibraryRow> all = LibraryFigureText.rising(words.rows(), id);
+    List<LibraryRow> all = LibraryFigureText.rising(texts.rows(), id);
     if (all.size() < 2) {
       return Optional.empty();
     }
     List<LibraryRow> shown =
         LibraryFigureText.rising(LibraryResult.quickest(all, id, DotPlot.MOST), id);
     LibraryRow least = all.get(0);
-    String title = Labels.of(finding, of, words.value(least, id).orElseThrow(), words.name(least));
+    String title = Labels.of(finding, of, texts.value(least, id).orElseThrow(), texts.name(least));
     DotPlot sheet =
         new DotPlot(
             shown.stream().map(this::row).toList(),
             NumberFormatter.name(Unit.MINUTE),
-            words.heading(title, quantity, all.size()));
+            texts.heading(title, quantity, all.size()));
     String caption = caption(all, shown);
-    return Optional.of(Figure.of(figure, title, caption, told(shown, quantity, caption), sheet));
+    return Optional.of(
+        Figure.of(figure, title, caption, description(shown, quantity, caption), sheet));
   }
 
   private Estimate estimate(LibraryRow row) {
@@ -64,26 +65,26 @@ final class SortedTimes {
     Estimate minutes = estimate(row).times(MINUTES_PER_SECOND);
     return new DotPlot.Row(
         row.about().vehicle(),
-        words.detail(row),
+        texts.detail(row),
         minutes.value(),
         minutes.bounds(),
-        words.value(row, id).orElseThrow());
+        texts.value(row, id).orElseThrow());
   }
 
   private String caption(List<LibraryRow> all, List<LibraryRow> shown) {
     LibraryRow least = all.get(0);
     LibraryRow next = all.get(1);
     List<String> sentences = new ArrayList<>();
-    sentences.add("Shortest: " + words.named(least, ", ", id) + ".");
+    sentences.add("Shortest: " + texts.named(least, ", ", id) + ".");
     Interval first = estimate(least).bounds();
     if (first.high() >= estimate(next).bounds().low()) {
       sentences.add(
           "The interval of "
-              + words.name(next)
+              + texts.name(next)
               + " overlaps with it: these readings cannot tell which of the two is shorter.");
     }
     LibraryRow most = all.get(all.size() - 1);
-    sentences.add("Longest: " + words.named(most, ", ", id) + ".");
+    sentences.add("Longest: " + texts.named(most, ", ", id) + ".");
     if (shown.size() < all.size()) {
       sentences.add(
           "Shown are "
@@ -93,20 +94,20 @@ final class SortedTimes {
               + ", the quickest of each car; the other "
               + (all.size() - shown.size())
               + " are in "
-              + (words.isLarge() ? "numbers.csv." : "the table."));
+              + (texts.isLarge() ? "numbers.csv." : "the table."));
     }
-    words.missing(id).ifPresent(sentences::add);
+    texts.missing(id).ifPresent(sentences::add);
     return String.join(" ", sentences);
   }
 
-  private String told(List<LibraryRow> shown, String quantity, String caption) {
+  private String description(List<LibraryRow> shown, String quantity, String caption) {
     return "List of "
         + LibraryFigureText.sessions(shown.size())
         + ", the shortest time first, each with a dot at its value and a line over its 95 % interval."
         + " Shown: "
         + quantity
         + ". "
-        + shown.stream().map(r -> words.named(r, " ", id)).collect(Collectors.joining("; "))
+        + shown.stream().map(r -> texts.named(r, " ", id)).collect(Collectors.joining("; "))
         + ". "
         + caption;
   }

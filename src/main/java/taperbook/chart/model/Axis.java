@@ -11,16 +11,16 @@ import taperbook.format.NumberFormatter;
 import taperbook.quantity.Unit;
 
 /**
- * One axis: it holds zero, and its ticks are 1, 2 or 5 times a power of ten apart.
+ * An axis that includes zero, with ticks 1, 2 or 5 times a power of ten apart.
  *
- * @param title what it shows, without the unit
+ * @param title its quantity, without the unit
  * @param unit its unit
- * @param min where it begins, zero or below; not always a tick
- * @param max where it ends, above zero; not always a tick
+ * @param min its start, zero or below; not always a tick
+ * @param max its end, above zero; not always a tick
  * @param step distance between ticks
  */
 public record Axis(String title, String unit, double min, double max, double step) {
-  /** Checks that the axis has a length and ticks. */
+  /** Validates that the axis has a length and ticks. */
   public Axis {
     boolean hasLength = min <= 0 && max > 0 && Double.isFinite(max) && Double.isFinite(min);
     if (!(hasLength && step > 0 && step <= max - min)) {
@@ -28,46 +28,46 @@ public record Axis(String title, String unit, double min, double max, double ste
     }
   }
 
-  /** An axis that begins at zero. */
+  /** Creates an axis that starts at zero. */
   Axis(String title, String unit, double max, double step) {
     this(title, unit, 0, max, step);
   }
 
-  /** Room above the highest power for its label, as a factor on the axis. */
+  /** Headroom above the highest power for its label, as a factor on the axis. */
   private static final double HEADROOM = 1.22;
 
   private static final double MORE_HEADROOM = 1.16;
 
-  /** State of charge, always in full: 0 to 100 %. */
+  /** Returns the state-of-charge axis, always from 0 to 100 %. */
   public static Axis stateOfCharge(int step) {
     return new Axis(Labels.of("head.soc"), NumberFormatter.name(Unit.PERCENT), 100, step);
   }
 
-  /** Time since plugging in, a little longer than what was recorded, min. */
+  /** Returns an axis of time since plugging in, slightly longer than the recording, min. */
   public static Axis time(double lastMinute) {
     return upTo(Labels.of("axis.time"), NumberFormatter.name(Unit.MINUTE), lastMinute * 1.02, 9);
   }
 
-  /** Charging power with room above the highest, kW. */
+  /** Returns an axis of charging power with headroom, kW. */
   public static Axis power(double highestKilowatt) {
     return power(Labels.of("axis.power"), NumberFormatter.name(Unit.KILOWATT), highestKilowatt);
   }
 
-  /** A measure of power with room above the highest. */
+  /** Returns an axis of a power quantity with headroom. */
   public static Axis power(String title, String unit, double highest) {
     return upTo(title, unit, highest * HEADROOM, 6);
   }
 
-  /** This axis with more room above, for labels of several lines. */
+  /** Returns this axis with more headroom, for labels of several lines. */
   public Axis withRoom() {
     return upTo(title, unit, max * MORE_HEADROOM, 6);
   }
 
   /**
-   * An axis from zero that ends where it is told, with round ticks.
+   * Returns an axis from zero to a given end, with round ticks.
    *
-   * @param max where it ends; ends at 1 if that is not above zero
-   * @param mostTicks most ticks above zero
+   * @param max its end; 1 is used if that is not above zero
+   * @param mostTicks maximum number of ticks above zero
    */
   public static Axis upTo(String title, String unit, double max, int mostTicks) {
     double end = max > 0 ? max : 1;
@@ -75,22 +75,22 @@ public record Axis(String title, String unit, double min, double max, double ste
   }
 
   /**
-   * An axis on both sides of zero, with round ticks.
+   * Returns an axis on both sides of zero, with round ticks.
    *
-   * @param min where it begins, below zero
-   * @param max where it ends, above zero
-   * @param mostTicks most steps between ticks over its length
+   * @param min its start, below zero
+   * @param max its end, above zero
+   * @param mostTicks maximum number of steps between ticks
    */
   public static Axis across(String title, String unit, double min, double max, int mostTicks) {
     return new Axis(title, unit, min, max, roundStep(max - min, mostTicks));
   }
 
-  /** Its length, in its own unit. */
+  /** Returns its length, in its unit. */
   public double length() {
     return max - min;
   }
 
-  /** Ticks in order, zero among them. */
+  /** Returns the ticks in order, including zero. */
   public List<Double> ticks() {
     List<Double> ticks = new ArrayList<>();
     int below = (int) Math.floor(-min / step * (1 + 1e-9));
@@ -100,7 +100,7 @@ public record Axis(String title, String unit, double min, double max, double ste
     return ticks;
   }
 
-  /** A tick in figures. */
+  /** Formats a tick. */
   public String tickText(double tick) {
     int places = Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9));
     return new BigDecimal(tick)
@@ -110,9 +110,9 @@ public record Axis(String title, String unit, double min, double max, double ste
   }
 
   /**
-   * Ticks with their figures, the last one with the unit.
+   * Returns the ticks with their labels, the last one with the unit.
    *
-   * @param every which ticks get figures: each of so many, counted from zero
+   * @param every spacing of the labelled ticks, counted from zero
    */
   public Map<Double, String> figures(int every) {
     Map<Double, String> figures = new LinkedHashMap<>();

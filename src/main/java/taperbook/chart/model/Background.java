@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a picture lies on, and how the colours of {@link Palette} look there. On dark, text keeps
- * 4.5:1 and lines 3:1, and colours of sessions stay apart.
+ * The background of a picture, with its mapping of the {@link Palette}. On dark, text has a
+ * contrast of 4.5:1 and lines 3:1, and session colours remain distinct.
  *
  * @see <a href="https://www.w3.org/TR/WCAG22/#contrast-minimum">WCAG 2.2, 1.4.3 and 1.4.11</a>
  */
 public enum Background {
   /** White paper. */
   PAPER(Palette.PAPER, Map.of()),
-  /** A dark ground of its own. */
+  /** An opaque dark background. */
   DARK(new Color(0x11181c), dark(new Color(0xb0bcc3), new Color(0x2b363c), new Color(0x17414a))),
-  /** A moving picture: no ground, light lines in a dark outline, tints that let it through. */
+  /** Transparent, for a film: light lines with a dark outline, translucent tints. */
   CLEAR(
       new Color(0, true),
       dark(new Color(0xe2e9ec), new Color(0x55ffffff, true), new Color(0x9916404a, true)));
@@ -40,12 +40,12 @@ public enum Background {
     this.others = others;
   }
 
-  /** The ground itself; transparent if the picture has none. */
+  /** Returns the background colour; transparent if the picture has none. */
   public Color color() {
     return color;
   }
 
-  /** How a colour of the palette looks here; one that lets the ground through still does. */
+  /** Maps a palette colour to this background, keeping its transparency. */
   public Color of(Color onPaper) {
     if (this == PAPER) {
       return onPaper;

@@ -4,7 +4,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 
 /**
- * An upright rectangle in pixels.
+ * An axis-aligned rectangle in pixels.
  *
  * @param left left edge
  * @param top top edge
@@ -12,22 +12,22 @@ import java.awt.geom.Rectangle2D;
  * @param height height, not negative
  */
 public record Box(double left, double top, double width, double height) {
-  /** Right edge. */
+  /** Returns the right edge. */
   public double right() {
     return left + width;
   }
 
-  /** Bottom edge. */
+  /** Returns the bottom edge. */
   public double bottom() {
     return top + height;
   }
 
-  /** This box with a rim on all sides. */
-  public Box grown(double rim) {
-    return new Box(left - rim, top - rim, width + 2 * rim, height + 2 * rim);
+  /** Returns this box with a margin on all sides. */
+  public Box grown(double margin) {
+    return new Box(left - margin, top - margin, width + 2 * margin, height + 2 * margin);
   }
 
-  /** True if the two share some area. */
+  /** Returns true if the two share some area. */
   public boolean overlaps(Box other) {
     return left < other.right()
         && other.left < right()
@@ -35,7 +35,7 @@ public record Box(double left, double top, double width, double height) {
         && other.top < bottom();
   }
 
-  /** True if this box lies inside the other, edges included. */
+  /** Returns true if this box is inside the other, edges included. */
   public boolean isInside(Box other) {
     return left >= other.left - 1e-6
         && top >= other.top - 1e-6
@@ -43,22 +43,22 @@ public record Box(double left, double top, double width, double height) {
         && bottom() <= other.bottom() + 1e-6;
   }
 
-  /** This box as a shape. */
+  /** Returns this box as a shape. */
   public Rectangle2D shape() {
     return new Rectangle2D.Double(left, top, width, height);
   }
 
-  /** True if the line meets this box. */
+  /** Returns true if the line intersects this box. */
   public boolean meets(Line2D line) {
     return shape().intersectsLine(line);
   }
 
-  /** Distance from a point to the nearest point of this box; 0 inside. */
+  /** Returns the distance from a point to the nearest point of this box; 0 inside. */
   public double distanceTo(double x, double y) {
     return Math.hypot(x - nearestX(x), y - nearestY(y));
   }
 
-  /** Distance from an upright or level line; 0 if they meet. */
+  /** Returns the distance from a vertical or horizontal line; 0 if they intersect. */
   public double distanceTo(Line2D line) {
     double across = Math.max(left - Math.max(line.getX1(), line.getX2()), 0);
     across = Math.max(across, Math.min(line.getX1(), line.getX2()) - right());
@@ -67,7 +67,7 @@ public record Box(double left, double top, double width, double height) {
     return Math.hypot(across, along);
   }
 
-  /** Distance from any line; 0 if they meet. */
+  /** Returns the distance from any line; 0 if they intersect. */
   public double distanceToSlanted(Line2D line) {
     if (meets(line)) {
       return 0;
@@ -79,18 +79,18 @@ public record Box(double left, double top, double width, double height) {
     return Math.min(ends, Math.min(tops, feet));
   }
 
-  /** This box moved sideways into another, if it is no wider. */
+  /** Returns this box moved horizontally into another, if it is no wider. */
   public Box shiftedInto(Box region) {
     double atMost = Math.min(left, region.right() - width);
     return new Box(Math.max(region.left, atMost), top, width, height);
   }
 
-  /** The abscissa in this box that is nearest to {@code x}. */
+  /** Returns the abscissa in this box that is nearest to {@code x}. */
   public double nearestX(double x) {
     return Math.max(left, Math.min(right(), x));
   }
 
-  /** The ordinate in this box that is nearest to {@code y}. */
+  /** Returns the ordinate in this box that is nearest to {@code y}. */
   public double nearestY(double y) {
     return Math.max(top, Math.min(bottom(), y));
   }

@@ -10,15 +10,15 @@ import java.awt.Shape;
 /**
  * Fills and strokes shapes.
  *
- * @param g what is painted on
- * @param ground what the picture lies on
+ * @param g the target
+ * @param background the background of the picture
  */
-public record Brush(Graphics2D g, Background ground) {
+public record Brush(Graphics2D g, Background background) {
   public void fill(Shape shape, Color color) {
-    g.setColor(ground.of(color));
+    g.setColor(background.of(color));
     Composite before = g.getComposite();
-    if (ground == Background.CLEAR) {
-      // What is filled takes the place of what was there, also where it lets the film through.
+    if (background == Background.CLEAR) {
+      // Fills replace what was painted before, even where they are translucent.
       g.setComposite(AlphaComposite.Src);
     }
     g.fill(shape);
@@ -26,7 +26,7 @@ public record Brush(Graphics2D g, Background ground) {
   }
 
   public void stroke(Shape shape, BasicStroke stroke, Color color) {
-    g.setColor(ground.of(color));
+    g.setColor(background.of(color));
     g.setStroke(stroke);
     g.draw(shape);
   }

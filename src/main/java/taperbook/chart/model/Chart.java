@@ -5,14 +5,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What one chart shows, in data units; how it looks is the painter's business.
+ * The content of one chart in data units; the painter determines its appearance.
  *
  * @param id stem of the figure's files
- * @param title the words around it
+ * @param title its title texts
  * @param x horizontal axis
  * @param y vertical axis
- * @param series its lines, the most important one first; not empty
- * @param marks what is marked in the plot
+ * @param series its lines, most important first; not empty
+ * @param marks marks in the plot
  * @param below a second panel below this one, on the same horizontal axis
  */
 public record Chart(
@@ -23,110 +23,109 @@ public record Chart(
     List<Series> series,
     Marks marks,
     Optional<Chart> below) {
-  /** A band narrower than this share of the axis would hide below the line, in either style. */
+  /**
+   * Minimum visible width of a band as a share of the axis; narrower ones are hidden by the line.
+   */
   private static final double VISIBLE = 0.012;
 
-  /** A dense line that ran over the whole axis would have as many markers. */
+  /** Number of markers of a dense line over the whole axis. */
   private static final int MARKERS = 16;
 
-  /** Copies the lines. */
   public Chart {
     series = List.copyOf(series);
   }
 
-  /** A chart of one panel. */
+  /** Creates a chart of one panel. */
   public Chart(String id, Heading title, Axis x, Axis y, List<Series> series, Marks marks) {
     this(id, title, x, y, series, marks, Optional.empty());
   }
 
-  /** A chart of one curve, each of whose readings is marked. */
+  /** Creates a chart of one curve with a marker at each reading. */
   public Chart(String id, Heading title, Axis x, Axis y, PlotLine line, Marks marks) {
     this(id, title, x, y, List.of(new Series(line, Pen.SINGLE)), marks);
   }
 
-  /** The curve, or the first of several. */
+  /** Returns the curve, or the first of several. */
   public PlotLine line() {
     return series.get(0).line();
   }
 
-  /** This chart over another, on the same horizontal axis. */
+  /** Returns this chart above another, on the same horizontal axis. */
   public Chart over(Chart other) {
     return new Chart(id, title, x, y, series, marks, Optional.of(other));
   }
 
-  /** This chart and the one below it. */
+  /** Returns this chart and the one below it. */
   public List<Chart> panels() {
     return Stream.concat(Stream.of(this), below.stream()).toList();
   }
 
-  /** The words around the chart, with how to read it where there is room. */
+  /** Returns the title texts, with the reading note if there is room. */
   public Heading heading(ChartStyle style) {
     return title.with(Note.of(this), style);
   }
 
   /**
-   * What is marked in the plot.
+   * The marks in the plot.
    *
-   * @param hold the stretch at peak, or the peak alone
-   * @param window a stretch of the horizontal axis with the time it took, or of several lines the
-   *     stretch that they have in common
+   * @param hold the stretch near the peak, or only the peak
+   * @param window a stretch of the horizontal axis with its duration, or for several lines their
+   *     common stretch
    * @param points marks on the curve
-   * @param standings which of two sessions is ahead where
-   * @param flags numbers along the top that a key tells, from left to right
+   * @param leads stretches in which either of two sessions is ahead
+   * @param flags numbers along the top that a key explains, from left to right
    */
   public record Marks(
       Optional<Hold> hold,
       Optional<Window> window,
       List<Point> points,
-      Optional<LeadStrip> standings,
+      Optional<LeadStrip> leads,
       List<Flag> flags) {
-    /** Copies the lists. */
     public Marks {
       points = List.copyOf(points);
       flags = List.copyOf(flags);
     }
 
-    /** Marks without flags. */
+    /** Creates marks without flags. */
     public Marks(
         Optional<Hold> hold,
         Optional<Window> window,
         List<Point> points,
-        Optional<LeadStrip> standings) {
-      this(hold, window, points, standings, List.of());
+        Optional<LeadStrip> leads) {
+      this(hold, window, points, leads, List.of());
     }
 
-    /** The marks of a single curve. */
+    /** Creates the marks of a single curve. */
     public Marks(Optional<Hold> hold, Optional<Window> window, List<Point> points) {
       this(hold, window, points, Optional.empty());
     }
 
-    /** The stretch that several lines have in common, if there is one. */
+    /** Creates the mark of the common stretch of several lines, if there is one. */
     public static Marks common(Optional<Window> window) {
       return new Marks(Optional.empty(), window, List.of());
     }
 
-    /** Who is ahead where. */
-    public static Marks standings(LeadStrip standings) {
-      return new Marks(Optional.empty(), Optional.empty(), List.of(), Optional.of(standings));
+    /** Creates the marks of which session is ahead. */
+    public static Marks leads(LeadStrip leads) {
+      return new Marks(Optional.empty(), Optional.empty(), List.of(), Optional.of(leads));
     }
   }
 
   /**
-   * The stretch at peak.
+   * The stretch near the peak.
    *
    * @param from abscissa of its start
    * @param to abscissa of its end; equal to {@code from} if only the peak is known
    * @param y the peak
    * @param label the label's lines, the first one bold
-   * @param brief what a thumbnail prints in their place
+   * @param brief the label of a thumbnail
    */
   public record Hold(double from, double to, double y, List<String> label, String brief) {
-    /** Copies the label. */
     public Hold {
       label = List.copyOf(label);
     }
 
-    /** A stretch whose label's first line is short enough for a thumbnail. */
+    /** Creates a stretch whose label's first line is short enough for a thumbnail. */
     public Hold(double from, double to, double y, List<String> label) {
       this(from, to, y, label, label.get(0));
     }
@@ -144,7 +143,6 @@ public record Chart(
    * @param label the label's lines, the first one bold
    */
   public record Window(double from, double to, List<String> label) {
-    /** Copies the label. */
     public Window {
       label = List.copyOf(label);
     }
@@ -163,30 +161,29 @@ public record Chart(
    *
    * @param x abscissa
    * @param y ordinate
-   * @param guide the line that leads to it
+   * @param guide its guide line
    * @param label the label's lines, the first one bold
    */
   public record Point(double x, double y, Guide guide, List<String> label) {
-    /** Copies the label. */
     public Point {
       label = List.copyOf(label);
     }
   }
 
-  /** The line that leads to a mark. */
+  /** The guide line of a mark. */
   public enum Guide {
-    /** From the horizontal axis up to the curve; the label may be left out if there is no room. */
+    /** From the horizontal axis up to the curve; the label is optional. */
     DROP,
     /** From the vertical axis across to the curve. */
     ACROSS
   }
 
-  /** True if the band shows beside the curve's own line. */
+  /** Returns true if the band is visible next to the curve's own line. */
   public boolean hasVisibleBand() {
     return series.get(0).hasBand() && line().band().widestBand() > VISIBLE * y.length();
   }
 
-  /** Least distance between markers of a dense line, on the horizontal axis. */
+  /** Returns the minimum distance between markers of a dense line, on the horizontal axis. */
   public double markersApart() {
     return x.length() / MARKERS;
   }

@@ -7,11 +7,11 @@ import java.awt.BasicStroke;
  *
  * @param width width of the picture
  * @param height height of the picture
- * @param edges what stays free on all sides
+ * @param edges margins on all sides
  * @param type sizes of text
  * @param weights widths of lines and sizes of dots
- * @param words what of the figure's words stands inside the picture
- * @param ground what the picture lies on
+ * @param words amount of text inside the picture
+ * @param background background of the picture
  */
 public record ChartStyle(
     int width,
@@ -20,18 +20,18 @@ public record ChartStyle(
     Type type,
     Weights weights,
     Words words,
-    Background ground) {
-  /** What of a figure's words stands inside the picture. */
+    Background background) {
+  /** The amount of a figure's text inside the picture. */
   public enum Words {
-    /** All of them. */
+    /** All text. */
     ALL,
-    /** All around the plot, but at most three labels in it. */
+    /** All text around the plot, but at most three labels in it. */
     FEW_LABELS,
-    /** As few as a thumbnail bears. */
+    /** The minimal text of a thumbnail. */
     FEW
   }
 
-  /** What stays free on the left and right, and above and below. */
+  /** Margins on the left and right, and above and below. */
   public record Edges(double across, double down) {}
 
   /**
@@ -40,8 +40,7 @@ public record ChartStyle(
    * @param tick numbers along the axes, and the credit
    * @param label labels in the plot, and the subtitle
    * @param title title of the picture
-   * @param slack factor on measured widths: where the reader's program sets the text, its font may
-   *     run wider than ours
+   * @param slack factor on measured widths: the viewer's font may be wider than the bundled one
    */
   public record Type(double tick, double label, double title, double slack) {}
 
@@ -57,8 +56,8 @@ public record ChartStyle(
   public record Weights(double curve, double thin, double mark, double dot, double markDot) {}
 
   /**
-   * For the page: 720 x 405, printed 150 mm wide or more, so that a pixel is at least 0.59 pt and
-   * the smallest text 8 pt.
+   * Style of the page: 720 x 405, printed at least 150 mm wide, so that a pixel is at least 0.59 pt
+   * and the smallest text 8 pt.
    */
   public static ChartStyle print() {
     return new ChartStyle(
@@ -71,7 +70,7 @@ public record ChartStyle(
         Background.PAPER);
   }
 
-  /** For paper beside words: printed 118 mm wide, so that a pixel is 0.669 pt. */
+  /** Style of paper next to text: printed 118 mm wide, so that a pixel is 0.669 pt. */
   public static ChartStyle column() {
     return new ChartStyle(
         500,
@@ -83,7 +82,9 @@ public record ChartStyle(
         Background.PAPER);
   }
 
-  /** For a narrow screen, where a pixel of the picture is a bit less than one of the screen. */
+  /**
+   * Style of a narrow screen, where a pixel of the picture is slightly less than one of the screen.
+   */
   public static ChartStyle narrow() {
     return new ChartStyle(
         360,
@@ -95,7 +96,7 @@ public record ChartStyle(
         Background.PAPER);
   }
 
-  /** For film: 1920 x 1080, a twentieth free on each side, no text below 48 pixels. */
+  /** Style of film: 1920 x 1080, margins of a twentieth, no text below 48 pixels. */
   public static ChartStyle film() {
     return new ChartStyle(
         1920,
@@ -107,7 +108,10 @@ public record ChartStyle(
         Background.PAPER);
   }
 
-  /** For a telephone: 1080 wide and so high, a twentieth free, no text below 36 pixels. */
+  /**
+   * Style of a phone: 1080 wide with the given height, margins of a twentieth, no text below 36
+   * pixels.
+   */
   public static ChartStyle tall(int height) {
     return new ChartStyle(
         1080,
@@ -119,7 +123,7 @@ public record ChartStyle(
         Background.PAPER);
   }
 
-  /** For a thumbnail: 320 x 180, no text below 16 pixels. */
+  /** Style of a thumbnail: 320 x 180, no text below 16 pixels. */
   public static ChartStyle small() {
     return new ChartStyle(
         320,
@@ -131,42 +135,42 @@ public record ChartStyle(
         Background.PAPER);
   }
 
-  /** This style on another ground. */
+  /** Returns this style on another background. */
   public ChartStyle on(Background other) {
     return new ChartStyle(width, height, edges, type, weights, words, other);
   }
 
-  /** True if the picture is much wider than high. */
+  /** Returns true if the picture is much wider than high. */
   public boolean isWide() {
     return width > 1.5 * height;
   }
 
-  /** True if the picture has room for a few words only. */
+  /** Returns true if the picture has room for only a few words. */
   public boolean isSmall() {
     return words == Words.FEW;
   }
 
-  /** Gap between a mark and its label. */
+  /** Returns the gap between a mark and its label. */
   public double gap() {
     return type.label() * 0.6;
   }
 
-  /** Distance between the baselines of a label's lines. */
+  /** Returns the distance between the baselines of a label's lines. */
   public double leading() {
     return type.label() * 1.25;
   }
 
-  /** A plain line. */
+  /** Returns a solid line. */
   public BasicStroke solid(double lineWidth) {
     return new BasicStroke((float) lineWidth, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
   }
 
-  /** The curve where readings are close enough. */
+  /** Returns the stroke of the curve without wide gaps. */
   public BasicStroke curve() {
     return new BasicStroke((float) weights.curve(), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
   }
 
-  /** The curve over a wide gap. */
+  /** Returns the stroke of the curve over a wide gap. */
   public BasicStroke gapDash() {
     float unit = (float) weights.curve();
     return new BasicStroke(
@@ -178,7 +182,7 @@ public record ChartStyle(
         0);
   }
 
-  /** Guides from an axis to a mark. */
+  /** Returns the stroke of guides from an axis to a mark. */
   public BasicStroke dotted() {
     float unit = (float) weights.mark();
     return new BasicStroke(

@@ -14,12 +14,13 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Facts;
 import taperbook.session.Session;
 
-/** Of what, where, when and by whom a chart is, so that it can stand alone. */
+/** The subject, place, date and author of a chart, so that it can be used on its own. */
 public final class Credit {
   private Credit() {}
 
   /**
-   * The car, day, place, temperatures, runs and tester of the reported session, as far as known.
+   * Returns car, day, place, temperatures, runs and tester of the reported session, as far as
+   * known.
    */
   static List<String> of(ReportResult result) {
     Session session = result.main().session();
@@ -27,12 +28,12 @@ public final class Credit {
     List<String> parts = new ArrayList<>(List.of(session.vehicle()));
     conditions.text(ConditionItem.DATE).map(NumberFormatter::dateOrAsIs).ifPresent(parts::add);
     conditions.text(ConditionItem.PLACE).ifPresent(parts::add);
-    NumberFormatter wording = new NumberFormatter(result.plan().style());
+    NumberFormatter formatter = new NumberFormatter(result.plan().style());
     List<String> temperatures =
         Stream.of(
-                degrees(conditions.amount(ConditionItem.AMBIENT_TEMPERATURE), wording)
+                degrees(conditions.amount(ConditionItem.AMBIENT_TEMPERATURE), formatter)
                     .map(t -> Labels.of("credit.air", t)),
-                degrees(conditions.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START), wording)
+                degrees(conditions.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START), formatter)
                     .map(t -> Labels.of("credit.battery", t)))
             .flatMap(Optional::stream)
             .toList();
@@ -45,9 +46,9 @@ public final class Credit {
   }
 
   /**
-   * Sessions of a report by their names, with day and place.
+   * Returns sessions of a report by their names, with day and place.
    *
-   * @param names what the chart calls them
+   * @param names their names in the chart
    * @param sessions as many sessions
    */
   public static List<String> of(ReportResult result, List<String> names, List<Session> sessions) {
@@ -66,7 +67,7 @@ public final class Credit {
     return withAuthor(parts, result);
   }
 
-  /** The car and the tester, for what is not of one session. */
+  /** Returns the car and the tester, for charts that do not belong to one session. */
   static List<String> ofCar(ReportResult result) {
     return withAuthor(new ArrayList<>(List.of(result.main().session().vehicle())), result);
   }
@@ -87,7 +88,8 @@ public final class Credit {
         .orElse(name);
   }
 
-  private static Optional<String> degrees(Optional<Estimate> temperature, NumberFormatter wording) {
-    return temperature.map(t -> wording.value(t, Unit.CELSIUS));
+  private static Optional<String> degrees(
+      Optional<Estimate> temperature, NumberFormatter formatter) {
+    return temperature.map(t -> formatter.value(t, Unit.CELSIUS));
   }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Style rules that give the SVG charts of a page the colours of a dark ground. */
+/** Style rules that give the SVG charts of a page the colours of a dark background. */
 public final class DarkScheme {
   private static final List<Color> COMMON =
       List.of(
@@ -21,9 +21,9 @@ public final class DarkScheme {
   private DarkScheme() {}
 
   /**
-   * A rule for each colour of the palette, as fill and as stroke.
+   * Returns a rule for each colour of the palette, as fill and as stroke.
    *
-   * @param around selector of what the charts stand in
+   * @param around selector of the element that contains the charts
    */
   public static String rules(String around) {
     Set<Color> colors = new LinkedHashSet<>(COMMON);
@@ -32,7 +32,7 @@ public final class DarkScheme {
         colors.stream()
             .map(c -> rule(around, HexColor.of(c), HexColor.of(Background.DARK.of(c))))
             .collect(Collectors.joining());
-    // The generator of the SVG writes white by its name.
+    // The SVG generator writes white by its name.
     return palette + rule(around, "white", HexColor.of(Background.DARK.color()));
   }
 

@@ -6,23 +6,22 @@ import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 
 /**
- * The words around a picture, with which it can stand alone.
+ * The title texts of a picture, which make it self-explanatory.
  *
- * @param finding what it shows, as the title
+ * @param finding its finding, as the title
  * @param quantity quantity and unit, as the subtitle
- * @param credit of what and by whom it is, part by part, the parts that matter most first
+ * @param credit subject and author, in parts, most important first
  */
 public record Heading(String finding, String quantity, List<String> credit) {
   private static final int MOST_TITLE_LINES = 3;
   private static final double LEADING = 1.25;
   private static final String JOINT = " \u00b7 ";
 
-  /** Copies the list. */
   public Heading {
     credit = List.copyOf(credit);
   }
 
-  /** These words with a note on how to read the picture, where a line has room for it. */
+  /** Returns these texts with a reading note, if there is room. */
   public Heading with(String note, ChartStyle style) {
     String both = note.isEmpty() ? quantity : quantity + ". " + note;
     int lines = style.isWide() ? 1 : 2;
@@ -31,7 +30,7 @@ public record Heading(String finding, String quantity, List<String> credit) {
         : this;
   }
 
-  /** The words in their places; a thumbnail has none. */
+  /** Returns the placed texts; a thumbnail has none. */
   public List<TextRun> texts(ChartStyle style) {
     List<TextRun> texts = new ArrayList<>();
     if (style.isSmall()) {
@@ -40,25 +39,25 @@ public record Heading(String finding, String quantity, List<String> credit) {
     double y = style.edges().down();
     y = add(texts, titleLines(style), title(style), y, style);
     add(texts, lines(quantity, style, below(style)), below(style), y, style);
-    List<String> foot = creditLines(style);
-    y = style.height() - style.edges().down() - foot.size() * LEADING * style.type().tick();
-    add(texts, foot, credit(style), y, style);
+    List<String> footer = creditLines(style);
+    y = style.height() - style.edges().down() - footer.size() * LEADING * style.type().tick();
+    add(texts, footer, credit(style), y, style);
     return texts;
   }
 
-  /** What the words leave to the picture. */
+  /** Returns the area of the picture that the texts leave free. */
   public Box room(ChartStyle style) {
     double across = style.edges().across();
     double down = style.edges().down();
     double top = down + LEADING * style.type().title();
-    double foot = 0;
+    double footer = 0;
     if (!style.isSmall()) {
       int below = lines(quantity, style, below(style)).size();
       top += (titleLines(style).size() - 1) * LEADING * style.type().title();
       top += (below * LEADING + 0.3) * style.type().label();
-      foot = (creditLines(style).size() * LEADING + 0.3) * style.type().tick();
+      footer = (creditLines(style).size() * LEADING + 0.3) * style.type().tick();
     }
-    double height = style.height() - down - foot - top;
+    double height = style.height() - down - footer - top;
     return new Box(across, top, style.width() - 2 * across, height);
   }
 
@@ -76,7 +75,7 @@ public record Heading(String finding, String quantity, List<String> credit) {
   private List<String> titleLines(ChartStyle style) {
     Face face = title(style);
     List<String> lines = lines(finding, style, face);
-    // Lines of like length, rather than a last one of a single word.
+    // Balances the line lengths rather than leaving a single word on the last line.
     double width = room(style, face);
     List<String> even = lines;
     while (even.size() == lines.size() && width > face.size()) {
@@ -87,7 +86,7 @@ public record Heading(String finding, String quantity, List<String> credit) {
     return lines.subList(0, Math.min(MOST_TITLE_LINES, lines.size()));
   }
 
-  /** As many parts as there is room for, each in one piece. */
+  /** Returns as many unbroken parts as fit. */
   private List<String> creditLines(ChartStyle style) {
     List<String> lines = new ArrayList<>();
     double room = room(style, credit(style));

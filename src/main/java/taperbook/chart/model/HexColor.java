@@ -3,13 +3,13 @@ package taperbook.chart.model;
 import java.awt.Color;
 import java.util.HexFormat;
 
-/** A colour as style rules and SVG write it. */
+/** Formats colours for style rules and SVG. */
 public final class HexColor {
   private static final int DIGITS = 6;
 
   private HexColor() {}
 
-  /** {@code #rrggbb}; whether the colour lets anything shine through is not told. */
+  /** Returns {@code #rrggbb}; ignores transparency. */
   public static String of(Color color) {
     return "#" + HexFormat.of().toHexDigits(color.getRGB(), DIGITS);
   }

@@ -5,25 +5,24 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Which of two sessions is ahead where, as a chart of their difference shows it in a strip below
- * its axis.
+ * The stretches in which either of two sessions is ahead, shown as a strip below the axis of a
+ * difference chart.
  *
  * @param parts stretches of the horizontal axis, in order
  * @param crossings where the order changes
  */
 public record LeadStrip(List<Part> parts, List<Crossing> crossings) {
-  /** Copies the lists. */
   public LeadStrip {
     parts = List.copyOf(parts);
     crossings = List.copyOf(crossings);
   }
 
-  /** The stretches, the widest first. */
+  /** Returns the stretches, widest first. */
   public List<Part> widestFirst() {
     return parts.stream().sorted(Comparator.comparingDouble(p -> p.from() - p.to())).toList();
   }
 
-  /** Height of the strip with the names below it. */
+  /** Returns the height of the strip including the names below it. */
   static double strip(ChartStyle style) {
     return 0.9 * style.type().tick() + style.leading();
   }
@@ -33,29 +32,28 @@ public record LeadStrip(List<Part> parts, List<Crossing> crossings) {
    *
    * @param from abscissa of its start
    * @param to abscissa of its end
-   * @param names what it may be called below the strip, the first one that fits
-   * @param fill how its piece of the bar looks
+   * @param names possible names below the strip, of which the first that fits is used
+   * @param fill appearance of its part of the bar
    * @param pen the pen of the session that is ahead, if one is
    */
   public record Part(double from, double to, List<String> names, Fill fill, Optional<Pen> pen) {
-    /** Copies the names. */
     public Part {
       names = List.copyOf(names);
     }
   }
 
-  /** How a piece of the bar looks; each differs from the others without colour. */
+  /** The appearance of a part of the bar; distinguishable without colour. */
   public enum Fill {
-    /** Full: the reported session is ahead. */
+    /** Filled: the reported session is ahead. */
     FULL,
     /** Hatched: the other session is ahead. */
     HATCHED,
-    /** Open: nobody can tell. */
+    /** Outlined: undecided. */
     OPEN
   }
 
   /**
-   * Where the order changes.
+   * A change of the order.
    *
    * @param x abscissa
    * @param low least abscissa that the readings allow
@@ -63,7 +61,6 @@ public record LeadStrip(List<Part> parts, List<Crossing> crossings) {
    * @param label the label's lines, the first one bold
    */
   public record Crossing(double x, double low, double high, List<String> label) {
-    /** Copies the label. */
     public Crossing {
       label = List.copyOf(label);
     }

@@ -8,8 +8,8 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * Leaves out points of a long line that nobody could see: no point left out lies farther from the
- * line drawn than a share of its width.
+ * Removes invisible points of a long line: no removed point is farther from the drawn line than a
+ * share of its width.
  *
  * @see <a href="https://doi.org/10.3138/FM57-6770-U75U-7727">Douglas and Peucker 1973</a>
  */
@@ -17,12 +17,12 @@ public final class LineThinning {
   private LineThinning() {}
 
   /**
-   * Indices of the points worth drawing, in order, with both ends of the stretch.
+   * Returns the indices of the points to draw, in order, including both ends of the stretch.
    *
-   * @param tolerance greatest distance of a point left out from the line, in pixels
+   * @param tolerance maximum distance of a removed point from the line, in pixels
    */
   public static List<Integer> keep(
-      PlotLine line, PlotLine.Run run, PlotArea frame, double tolerance) {
+      PlotLine line, PlotLine.Run run, PlotArea area, double tolerance) {
     BitSet kept = new BitSet();
     kept.set(run.first());
     kept.set(run.last());
@@ -30,7 +30,7 @@ public final class LineThinning {
     open.push(run);
     while (!open.isEmpty()) {
       PlotLine.Run part = open.pop();
-      int farthest = farthest(line, part, frame, tolerance);
+      int farthest = farthest(line, part, area, tolerance);
       if (farthest > part.first()) {
         kept.set(farthest);
         open.push(new PlotLine.Run(part.first(), farthest));
@@ -42,17 +42,20 @@ public final class LineThinning {
     return indices;
   }
 
-  /** The point farthest from the straight join, or the first one if none is beyond tolerance. */
-  private static int farthest(PlotLine line, PlotLine.Run part, PlotArea frame, double tolerance) {
-    double fromX = frame.px(line.x(part.first()));
-    double fromY = frame.py(line.y(part.first()));
-    double toX = frame.px(line.x(part.last()));
-    double toY = frame.py(line.y(part.last()));
+  /**
+   * Returns the point farthest from the straight line, or the first one if none exceeds the
+   * tolerance.
+   */
+  private static int farthest(PlotLine line, PlotLine.Run part, PlotArea area, double tolerance) {
+    double fromX = area.px(line.x(part.first()));
+    double fromY = area.py(line.y(part.first()));
+    double toX = area.px(line.x(part.last()));
+    double toY = area.py(line.y(part.last()));
     int best = part.first();
     double most = tolerance;
     for (int i = part.first() + 1; i < part.last(); i++) {
       double distance =
-          Line2D.ptSegDist(fromX, fromY, toX, toY, frame.px(line.x(i)), frame.py(line.y(i)));
+          Line2D.ptSegDist(fromX, fromY, toX, toY, area.px(line.x(i)), area.py(line.y(i)));
       if (distance > most) {
         most = distance;
         best = i;

@@ -4,10 +4,7 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 
-/**
- * The shapes that readings are marked with: they differ in outline, and neighbours also in whether
- * they are filled.
- */
+/** The marker shapes of readings: they differ in outline, and adjacent ones also in fill. */
 public enum Marker {
   DOT(true),
   SQUARE(false, -0.95, -0.95, 0.95, -0.95, 0.95, 0.95, -0.95, 0.95),
@@ -24,12 +21,12 @@ public enum Marker {
     this.corners = corners.clone();
   }
 
-  /** True if the shape is filled with its line's colour, false if only its edge has it. */
+  /** Returns true if the shape is filled with its line's colour, false if only outlined. */
   public boolean isFilled() {
     return filled;
   }
 
-  /** The shape around a point; {@code radius} is that of a dot of the same weight. */
+  /** Returns the shape around a point; {@code radius} is that of a dot of the same weight. */
   public Shape at(double x, double y, double radius) {
     return switch (this) {
       case DOT -> new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
@@ -48,7 +45,7 @@ public enum Marker {
     return path;
   }
 
-  /** A diagonal cross with bars of some width, so that it can be filled like the others. */
+  /** Returns a diagonal cross with thick bars, so that it can be filled like the others. */
   private static Shape cross(double x, double y, double radius) {
     double in = 0.45;
     double out = 1.25;

@@ -3,11 +3,11 @@ package taperbook.chart.model;
 import java.util.List;
 import taperbook.format.Labels;
 
-/** How to read a drawing, in a line below it. */
+/** The note on how to read a drawing, shown below it. */
 public final class Note {
   private Note() {}
 
-  /** The note of a chart. */
+  /** Returns the note of a chart. */
   public static String of(Chart chart) {
     Pen pen = chart.series().get(0).pen();
     if (pen.isOneOfSeveral()) {

@@ -4,8 +4,8 @@ import java.awt.Color;
 import java.util.List;
 
 /**
- * The colours of all charts. Text keeps 4.5:1 and lines 3:1 against white; tints carry no meaning
- * of their own, each comes with an edge, a dot or words.
+ * The colours of all charts. Text has a contrast of 4.5:1 and lines 3:1 against white. Tints alone
+ * carry no meaning: each is combined with an edge, a dot or text.
  *
  * @see <a href="https://www.w3.org/TR/WCAG22/#contrast-minimum">WCAG 2.2, 1.4.3 and 1.4.11</a>
  */
@@ -22,21 +22,21 @@ public final class Palette {
   /** The curve and its readings. */
   public static final Color CURVE = new Color(0x0b5d6b);
 
-  /** The join over a wide gap: lighter than the curve, and dashed. */
+  /** The line over a wide gap: lighter than the curve, and dashed. */
   public static final Color GAP = new Color(0x4d8b96);
 
   /** Marks and the bracket of the hold. */
   public static final Color ACCENT = new Color(0xa8480f);
 
-  /** Grid lines, which nobody needs to see to read the chart. */
+  /** Grid lines, which are not required to read the chart. */
   public static final Color GRID = new Color(0xe4e8ea);
 
   /** Tint of the band around the curve. */
   public static final Color BAND = new Color(0xd3e6e9);
 
   /**
-   * Sessions that share a chart, in order, the reported one first. They also differ for eyes that
-   * lack one kind of cone, and in grey.
+   * Sessions that share a chart, in order, the reported one first. Distinct with colour vision
+   * deficiency and in greyscale.
    */
   public static final List<Color> SESSIONS =
       List.of(

@@ -5,15 +5,15 @@ import java.awt.Color;
 import java.util.List;
 
 /**
- * How a line of a chart is drawn. Pens of sessions that share a chart differ in dash and in marker
- * first, and only then in colour.
+ * How a line of a chart is drawn. Pens of sessions that share a chart differ primarily in dash and
+ * marker, and also in colour.
  */
 public enum Pen {
-  /** The one curve of a chart: a dot for each reading, a band where it shows. */
+  /** The only curve of a chart: a dot for each reading, and a visible band. */
   SINGLE(Palette.CURVE, Palette.GAP, Marker.DOT),
-  /** A curve that was computed: a band, no markers. */
+  /** A computed curve: a band, no markers. */
   COMPUTED(Palette.CURVE, Palette.GAP, Marker.DOT),
-  /** The first of several sessions, the one reported. */
+  /** The first of several sessions, the reported one. */
   FIRST(Palette.SESSIONS.get(0), Marker.DOT),
   /** The second session. */
   SECOND(Palette.SESSIONS.get(1), Marker.SQUARE, 4.2, 1.6),
@@ -44,12 +44,12 @@ public enum Pen {
     this.dash = dash.clone();
   }
 
-  /** The pen of a session by its place, 0 for the one reported, at most 5. */
+  /** Returns the pen of a session by its index, 0 for the reported one, at most 5. */
   public static Pen ofSession(int index) {
     return OF_SESSIONS.get(index);
   }
 
-  /** True if the pen is one of several in a chart. */
+  /** Returns true if the pen is one of several in a chart. */
   public boolean isOneOfSeveral() {
     return OF_SESSIONS.contains(this);
   }
@@ -58,7 +58,7 @@ public enum Pen {
     return dash.length > 0;
   }
 
-  /** True if readings are marked. */
+  /** Returns true if readings are marked. */
   public boolean marksReadings() {
     return this != COMPUTED;
   }
@@ -75,12 +75,12 @@ public enum Pen {
     return marker;
   }
 
-  /** The line where readings are close enough. */
+  /** Returns the stroke without wide gaps. */
   public BasicStroke line(ChartStyle style) {
     return isDashed() ? dashed(style, 1) : style.curve();
   }
 
-  /** The join over a wide gap: dashed, or thinner where dashes tell lines apart. */
+  /** Returns the stroke over a wide gap: dashed, or thinner if dashes distinguish the lines. */
   public BasicStroke gap(ChartStyle style) {
     if (!isOneOfSeveral()) {
       return style.gapDash();

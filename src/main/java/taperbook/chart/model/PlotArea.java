@@ -4,22 +4,22 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Where the plot stands in the picture, and how data maps to it. Linear, y upwards.
+ * The position of the plot in the picture, and the mapping of data to it. Linear, y upwards.
  *
  * @param box the plot
  * @param x horizontal axis
  * @param y vertical axis
  */
 public record PlotArea(Box box, Axis x, Axis y) {
-  /** Share of the height that the upper of two panels takes. */
+  /** Share of the height of the upper of two panels. */
   private static final double UPPER = 0.62;
 
-  /** The frame of a chart, or of its upper panel, in a style. */
+  /** Returns the area of a chart, or of its upper panel, in a style. */
   public static PlotArea of(Chart chart, ChartStyle style) {
     return all(chart, style).get(0);
   }
 
-  /** The frames of the panels of a chart, from above. */
+  /** Returns the areas of the panels of a chart, from the top. */
   public static List<PlotArea> all(Chart chart, ChartStyle style) {
     Box room = chart.heading(style).room(style);
     double size = style.type().tick();
@@ -31,7 +31,7 @@ public record PlotArea(Box box, Axis x, Axis y) {
     double left = room.left() + figures * slack + 0.5 * size;
     double right = room.right() - widest(chart.x(), 1, size) * slack / 2;
     double top = room.top() + 0.5 * size;
-    double strip = chart.marks().standings().isPresent() ? LeadStrip.strip(style) : 0;
+    double strip = chart.marks().leads().isPresent() ? LeadStrip.strip(style) : 0;
     double height = room.bottom() - 1.6 * size - strip - top;
     Box plot = whole(new Box(left, top, right - left, height));
     if (chart.below().isEmpty()) {
@@ -49,7 +49,7 @@ public record PlotArea(Box box, Axis x, Axis y) {
             chart.below().get().y()));
   }
 
-  /** The box of whole pixels inside another, as XChart paints whole ones. */
+  /** Returns the largest box of whole pixels inside another, as XChart uses whole pixels. */
   private static Box whole(Box box) {
     double left = Math.ceil(box.left());
     double top = Math.ceil(box.top());
@@ -63,7 +63,7 @@ public record PlotArea(Box box, Axis x, Axis y) {
         .orElse(0);
   }
 
-  /** The figures along the horizontal axis that there is room for. */
+  /** Returns the tick labels along the horizontal axis that fit. */
   public Map<Double, String> across(ChartStyle style) {
     int every = 1;
     double size = style.type().tick();
@@ -74,18 +74,18 @@ public record PlotArea(Box box, Axis x, Axis y) {
     return x.figures(every);
   }
 
-  /** The figures along the vertical axis that there is room for. */
+  /** Returns the tick labels along the vertical axis that fit. */
   public Map<Double, String> up(ChartStyle style) {
     double step = box.height() * y.step() / y.length();
     return y.figures((int) Math.ceil(1.15 * style.type().tick() / step));
   }
 
-  /** Pixel of an abscissa. */
+  /** Returns the pixel of an abscissa. */
   public double px(double value) {
     return box.left() + box.width() * (value - x.min()) / x.length();
   }
 
-  /** Pixel of an ordinate. */
+  /** Returns the pixel of an ordinate. */
   public double py(double value) {
     return box.bottom() - box.height() * (value - y.min()) / y.length();
   }

@@ -8,9 +8,9 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import taperbook.result.Curve;
 
-/** A curve in the units of its axes, with the questions that a chart asks of it. */
+/** A curve in the units of its axes, with the queries that a chart needs. */
 public final class PlotLine {
-  /** More readings than these are drawn as a line alone: dots would hide each other. */
+  /** Lines with more readings are drawn without dots, which would overlap. */
   static final int MOST_DOTS = 80;
 
   private final Curve curve;
@@ -21,11 +21,11 @@ public final class PlotLine {
   private final Optional<PlotLine> band;
 
   /**
-   * A curve that cannot fall below zero, with its conversions.
+   * Creates a non-negative curve with its conversions.
    *
    * @param curve at least one point
-   * @param toX from the curve's abscissa to the axis, rising
-   * @param toY from the curve's ordinate to the axis, rising
+   * @param toX from the curve's abscissa to the axis, increasing
+   * @param toY from the curve's ordinate to the axis, increasing
    */
   public PlotLine(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
     this(curve, toX, toY, 0, false, Optional.empty());
@@ -47,29 +47,29 @@ public final class PlotLine {
   }
 
   /**
-   * A curve that was computed and may lie on either side of zero, as it is. Its band holds between
-   * readings as well, so that it is drawn over wide gaps.
+   * Creates a computed curve of either sign. Its band also holds between readings, so it is drawn
+   * over wide gaps.
    */
   public static PlotLine signed(Curve curve) {
     return new PlotLine(curve, x -> x, y -> y, Double.NEGATIVE_INFINITY, true, Optional.empty());
   }
 
-  /** A curve whose points are not readings but computed from many; drawn without dots. */
+  /** Creates a curve whose points are computed rather than read; drawn without dots. */
   public static PlotLine computed(Curve curve, DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
     return new PlotLine(curve, toX, toY, 0, true, Optional.empty());
   }
 
-  /** This line with a band from another curve. */
+  /** Returns this line with a band from another curve. */
   public PlotLine within(PlotLine other) {
     return new PlotLine(curve, toX, toY, floor, computed, Optional.of(other));
   }
 
-  /** The line whose low and high are the band: this one unless another was given. */
+  /** Returns the line whose low and high values are the band: this one unless another was given. */
   public PlotLine band() {
     return band.orElse(this);
   }
 
-  /** True if the band holds the truth in 95 % of cases, and is not that of the readings alone. */
+  /** Returns true if the band has 95 % coverage, rather than being that of individual readings. */
   boolean hasOwnBand() {
     return band.isPresent();
   }
@@ -102,7 +102,7 @@ public final class PlotLine {
     return x(size() - 1);
   }
 
-  /** The greatest ordinate, band included; zero if none lies above it. */
+  /** Returns the greatest ordinate, band included; zero if none is above it. */
   public double top() {
     double top = band.map(PlotLine::top).orElse(0.0);
     for (int i = 0; i < size(); i++) {
@@ -111,7 +111,7 @@ public final class PlotLine {
     return top;
   }
 
-  /** The least ordinate, band included; zero if none lies below it. */
+  /** Returns the least ordinate, band included; zero if none is below it. */
   public double bottom() {
     double bottom = 0;
     for (int i = 0; i < size(); i++) {
@@ -120,7 +120,7 @@ public final class PlotLine {
     return bottom;
   }
 
-  /** Index of the first highest point. */
+  /** Returns the index of the first highest point. */
   public int peak() {
     int peak = 0;
     for (int i = 1; i < size(); i++) {
@@ -136,9 +136,10 @@ public final class PlotLine {
   }
 
   /**
-   * Indices of points at least so far apart on the axis, both ends among them; all for 0.
+   * Returns the indices of points with a minimum distance on the axis, including both ends; all for
+   * 0.
    *
-   * @param apart least distance, not negative
+   * @param apart minimum distance, not negative
    */
   List<Integer> every(double apart) {
     List<Integer> indices = new ArrayList<>(List.of(0));
@@ -156,7 +157,7 @@ public final class PlotLine {
     return high(i) - low(i);
   }
 
-  /** Width of the band where it is widest; a band of readings says nothing over wide gaps. */
+  /** Returns the maximum width of the band; a band of readings is not defined over wide gaps. */
   double widestBand() {
     double widest = 0;
     for (int i = 0; i + 1 < size(); i++) {
@@ -168,7 +169,7 @@ public final class PlotLine {
     return widest;
   }
 
-  /** Number of joins that span a wide gap. */
+  /** Returns the number of wide gaps. */
   int wideGaps() {
     int gaps = 0;
     for (int i = 0; i + 1 < size(); i++) {
@@ -181,7 +182,7 @@ public final class PlotLine {
     return curve.wideGapAfter(i);
   }
 
-  /** The line's ordinate where it first comes to an abscissa; empty beyond its ends. */
+  /** Returns the line's ordinate where it first reaches an abscissa; empty beyond its ends. */
   public OptionalDouble yAt(double abscissa) {
     for (int i = 0; i < size(); i++) {
       if (x(i) == abscissa) {
@@ -195,19 +196,22 @@ public final class PlotLine {
     return OptionalDouble.empty();
   }
 
-  /** Stretches that the band is drawn over. */
+  /** Returns the stretches over which the band is drawn. */
   public List<Run> bandRuns() {
     return computed ? List.of(new Run(0, size() - 1)) : runs();
   }
 
-  /** Indices of the points of a stretch that the edges of the band need. */
-  public List<Integer> bandPoints(Run run, PlotArea frame, double tolerance) {
+  /** Returns the indices of the points of a stretch that the edges of the band need. */
+  public List<Integer> bandPoints(Run run, PlotArea area, double tolerance) {
     return computed
         ? IntStream.rangeClosed(run.first(), run.last()).boxed().toList()
-        : LineThinning.keep(this, run, frame, tolerance);
+        : LineThinning.keep(this, run, area, tolerance);
   }
 
-  /** Stretches of the line that no wide gap breaks, as first and last index; some of one point. */
+  /**
+   * Returns the stretches of the line between wide gaps, as first and last index; some have one
+   * point.
+   */
   public List<Run> runs() {
     List<Run> runs = new ArrayList<>();
     int first = 0;

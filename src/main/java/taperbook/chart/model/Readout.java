@@ -7,8 +7,8 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
 /**
- * What a reading line on a chart can read: the points of its lines in words, and where they lie in
- * its pictures.
+ * The data of a chart's reading line: the formatted points of its lines, and their positions in its
+ * pictures.
  *
  * @param wide the plot in the picture for wide screens
  * @param narrow the plot in the picture for narrow screens
@@ -16,16 +16,15 @@ import taperbook.quantity.Interval;
  * @param lines the lines, those of a lower panel last
  */
 public record Readout(Plot wide, Plot narrow, Axis x, List<Line> lines) {
-  /** More points than these on a line are thinned out: a pointer would not tell them apart. */
+  /** Maximum number of points of a line; a pointer cannot distinguish more. */
   private static final int MOST_POINTS = 100;
 
-  /** Copies the lines. */
   public Readout {
     lines = List.copyOf(lines);
   }
 
   /**
-   * Where the plot lies in a picture.
+   * The position of the plot in a picture.
    *
    * @param picture width and height of the picture
    * @param plot all panels together
@@ -44,15 +43,14 @@ public record Readout(Plot wide, Plot narrow, Axis x, List<Line> lines) {
   /**
    * A line.
    *
-   * @param name what it is called
-   * @param color its colour in the picture, as CSS has it
+   * @param name its name
+   * @param color its colour in the picture, in CSS notation
    * @param ofSession true if it is the line of one of several sessions
    * @param unit unit of its ordinates; empty if they have none
    * @param points its points, from left to right
    */
   public record Line(
       String name, String color, boolean ofSession, String unit, List<Point> points) {
-    /** Copies the points. */
     public Line {
       points = List.copyOf(points);
     }
@@ -62,12 +60,12 @@ public record Readout(Plot wide, Plot narrow, Axis x, List<Line> lines) {
    * A point.
    *
    * @param x abscissa
-   * @param value ordinate, to what its interval allows
-   * @param range its interval in words; empty if it is exact
+   * @param value ordinate, rounded as its interval allows
+   * @param range its formatted interval; empty if it is exact
    */
   public record Point(double x, String value, String range) {}
 
-  /** What can be read from a chart. */
+  /** Returns the readout of a chart. */
   public static Readout of(Chart chart) {
     List<Line> lines = new ArrayList<>();
     for (Chart panel : chart.panels()) {

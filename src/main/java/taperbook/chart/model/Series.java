@@ -7,29 +7,28 @@ import java.util.List;
  *
  * @param line the line
  * @param pen how it is drawn
- * @param name what it is called, letter first; empty if the chart's title says it
+ * @param name its name, letter first; empty if the chart's title names it
  */
 public record Series(PlotLine line, Pen pen, String name) {
-  /** A line that the chart's title names. */
+  /** Creates a line that the chart's title names. */
   Series(PlotLine line, Pen pen) {
     this(line, pen, "");
   }
 
-  /** True if the line shows which values its readings allow. */
+  /** Returns true if the line shows the values that its readings allow. */
   boolean hasBand() {
     return !pen.isOneOfSeveral();
   }
 
-  /** The letter of its session. */
+  /** Returns the letter of its session. */
   public String letter() {
     return name.substring(0, 1);
   }
 
   /**
-   * Indices of the readings that get a marker: all, or where they would hide each other one every
-   * so often.
+   * Returns the indices of the readings with a marker: all, or spaced ones if they would overlap.
    *
-   * @param apart least distance between markers of a dense line, on the horizontal axis
+   * @param apart minimum distance between markers of a dense line, on the horizontal axis
    */
   public List<Integer> marked(double apart) {
     if (!pen.marksReadings() || (!line.hasDots() && !pen.isOneOfSeveral())) {

@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
 
-/** Tells a chart in words: axes, readings, gaps, and a few points of the curve. */
+/** Describes a chart as text: axes, readings, gaps, and a few points of the curve. */
 public final class TextAlternative {
-  /** Points to name, beside the peak: enough to follow the shape by ear. */
+  /** Number of points to describe besides the peak: enough to convey the shape. */
   private static final int SAMPLES = 9;
 
   private final List<String> sentences = new ArrayList<>();
 
   /**
-   * Begins with what kind of chart it is.
+   * Creates a text that starts with the kind of chart.
    *
-   * @param x the horizontal axis in words, with its range
-   * @param y the vertical axis in words, with its range
+   * @param x description of the horizontal axis, with its range
+   * @param y description of the vertical axis, with its range
    */
   public TextAlternative(String x, String y) {
     sentences.add("Line chart. Horizontal axis: " + x + ". Vertical axis: " + y + ".");
@@ -29,7 +29,7 @@ public final class TextAlternative {
     return this;
   }
 
-  /** Names some points of a chart's only curve, and its gaps and band. */
+  /** Describes some points of a chart's only curve, and its gaps and band. */
   public TextAlternative curve(Chart chart, IntFunction<String> point) {
     line(chart.series().get(0), point);
     if (!chart.hasVisibleBand()) {
@@ -41,7 +41,7 @@ public final class TextAlternative {
             : "A tinted band shows the bounds of the readings.");
   }
 
-  /** What a band from draws holds, with its widest and its narrowest place. */
+  /** Describes the coverage of a band from draws, with its widest and narrowest place. */
   private static String ofBand(PlotLine band) {
     int widest = 0;
     int narrowest = 0;
@@ -67,9 +67,9 @@ public final class TextAlternative {
   }
 
   /**
-   * Names some points of a line, both ends and the peak among them, and its gaps.
+   * Describes some points of a line, including both ends and the peak, and its gaps.
    *
-   * @param point a point in words, by its index
+   * @param point formats a point by its index
    */
   public TextAlternative line(Series series, IntFunction<String> point) {
     PlotLine line = series.line();
@@ -94,11 +94,11 @@ public final class TextAlternative {
 
   private static String gaps(Series series) {
     int gaps = series.line().wideGaps();
-    String look = series.pen().isOneOfSeveral() ? "thin" : "dashed";
+    String appearance = series.pen().isOneOfSeveral() ? "thin" : "dashed";
     return switch (gaps) {
       case 0 -> "";
-      case 1 -> "1 join spans a long gap between readings and is drawn " + look + ".";
-      default -> gaps + " joins span long gaps between readings and are drawn " + look + ".";
+      case 1 -> "1 join spans a long gap between readings and is drawn " + appearance + ".";
+      default -> gaps + " joins span long gaps between readings and are drawn " + appearance + ".";
     };
   }
 

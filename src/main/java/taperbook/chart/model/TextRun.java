@@ -3,16 +3,16 @@ package taperbook.chart.model;
 import java.awt.Color;
 
 /**
- * One line of text in its place, kept as text until the picture is written.
+ * One placed line of text, kept as text until the picture is written.
  *
- * @param text what it says
- * @param x pixel that it is anchored at
+ * @param text its text
+ * @param x pixel of its anchor
  * @param baseline pixel of its baseline
- * @param anchor which part of the text stands at {@code x}
- * @param font how it is set
+ * @param anchor part of the text at {@code x}
+ * @param font its font
  */
 public record TextRun(String text, double x, double baseline, Anchor anchor, Face font) {
-  /** Which part of a text stands at its place, with the word that SVG has for it. */
+  /** The part of a text at its anchor, with its name in SVG. */
   public enum Anchor {
     /** Its left end. */
     START("start", 0),
@@ -35,7 +35,7 @@ public record TextRun(String text, double x, double baseline, Anchor anchor, Fac
   }
 
   /**
-   * How a text is set.
+   * The font of a text.
    *
    * @param size size in pixels
    * @param bold whether it is bold
@@ -43,17 +43,17 @@ public record TextRun(String text, double x, double baseline, Anchor anchor, Fac
    */
   public record Face(double size, boolean bold, Color color) {}
 
-  /** Width in pixels. */
+  /** Returns the width in pixels. */
   public double width() {
     return Typeface.width(text, font.bold(), font.size());
   }
 
-  /** Pixel of the text's left edge. */
+  /** Returns the pixel of the text's left edge. */
   public double left() {
     return x - anchor.share * width();
   }
 
-  /** The box that the text may fill: its line from a little above capitals to descenders. */
+  /** Returns the bounding box of the text: from slightly above capitals to descenders. */
   public Box box() {
     return new Box(left(), baseline - 0.8 * font.size(), width(), font.size());
   }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What of a chart a picture shows that has room for few words. */
+/** Reduces a chart for a picture with room for only a few words. */
 public final class Thumbnail {
   private static final int MOST_LABELS = 3;
 
   private Thumbnail() {}
 
-  /** The chart as a style has room for it. */
+  /** Returns the chart reduced for a style. */
   public static Chart of(Chart chart, ChartStyle style) {
     return switch (style.words()) {
       case ALL -> chart;
@@ -19,7 +19,10 @@ public final class Thumbnail {
     };
   }
 
-  /** The chart with so many labels at most, names of lines among them, which all stay. */
+  /**
+   * Returns the chart with a maximum number of labels, including names of lines, which are all
+   * kept.
+   */
   private static Chart labelled(Chart chart, int most) {
     Chart.Marks marks = chart.marks();
     // Two panels are too low for a label above the curve.
@@ -27,7 +30,7 @@ public final class Thumbnail {
         marks.hold().filter(h -> chart.below().isEmpty()).map(h -> hold(h, h.label().get(0)));
     int left = most - (hold.isPresent() ? 1 : 0);
     left -= (int) chart.series().stream().filter(s -> !s.name().isEmpty()).count();
-    Optional<LeadStrip> standings = marks.standings().map(Thumbnail::shorter);
+    Optional<LeadStrip> leads = marks.leads().map(Thumbnail::shorter);
     List<Chart.Point> points = spread(marks.points(), left);
     int below = left - points.size();
     return new Chart(
@@ -36,11 +39,11 @@ public final class Thumbnail {
         chart.x(),
         chart.y(),
         chart.series(),
-        new Chart.Marks(hold, Optional.empty(), points, standings),
+        new Chart.Marks(hold, Optional.empty(), points, leads),
         chart.below().map(panel -> labelled(panel, below)));
   }
 
-  /** So many of the marks, the last one among them, as far from each other as can be. */
+  /** Returns at most this many of the marks, evenly spread and including the last one. */
   public static List<Chart.Point> spread(List<Chart.Point> points, int most) {
     int count = Math.max(0, Math.min(most, points.size()));
     List<Chart.Point> kept = new ArrayList<>();
@@ -50,7 +53,7 @@ public final class Thumbnail {
     return kept;
   }
 
-  /** The chart with its lines, the one mark that tells most, and letters for names. */
+  /** Returns the chart with its lines, the most informative mark, and letters for names. */
   private static Chart smallest(Chart chart) {
     Chart.Marks marks = chart.marks();
     Optional<Chart.Hold> hold = marks.hold().map(h -> hold(h, h.brief()));
@@ -64,10 +67,10 @@ public final class Thumbnail {
             hold,
             Optional.empty(),
             hold.isPresent() ? List.of() : spread(marks.points(), 1),
-            marks.standings().map(Thumbnail::shorter)));
+            marks.leads().map(Thumbnail::shorter)));
   }
 
-  /** The peak or stretch with another label. */
+  /** Returns the peak or stretch with another label. */
   private static Chart.Hold hold(Chart.Hold hold, String label) {
     return new Chart.Hold(hold.from(), hold.to(), hold.y(), List.of(label), hold.brief());
   }
@@ -76,10 +79,10 @@ public final class Thumbnail {
     return new Series(series.line(), series.pen(), series.name().isEmpty() ? "" : series.letter());
   }
 
-  private static LeadStrip shorter(LeadStrip standings) {
+  private static LeadStrip shorter(LeadStrip leads) {
     return new LeadStrip(
-        standings.parts(),
-        standings.crossings().stream()
+        leads.parts(),
+        leads.crossings().stream()
             .limit(1)
             .map(c -> new LeadStrip.Crossing(c.x(), c.low(), c.high(), List.of(c.label().get(0))))
             .toList());

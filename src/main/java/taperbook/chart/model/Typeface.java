@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** The type that charts are set in: Noto Sans, carried along, never a font of the system. */
+/** The typeface of charts: the bundled Noto Sans, never a system font. */
 public final class Typeface {
   private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
   private static final Font REGULAR = load("NotoSans-Regular.ttf");
@@ -18,22 +18,22 @@ public final class Typeface {
 
   private Typeface() {}
 
-  /** The font at a size in pixels. */
+  /** Returns the font at a size in pixels. */
   public static Font font(boolean bold, double size) {
     return (bold ? BOLD : REGULAR).deriveFont((float) size);
   }
 
-  /** True of bold fonts that were made here. */
+  /** Returns true for bold fonts created here. */
   public static boolean isBold(Font font) {
     return font.getFontName(Locale.ROOT).equals(BOLD.getFontName(Locale.ROOT));
   }
 
-  /** Width of a text in pixels at a size in pixels. */
+  /** Returns the width of a text in pixels at a size in pixels. */
   public static double width(String text, boolean bold, double size) {
     return font(bold, size).getStringBounds(text, CONTEXT).getWidth();
   }
 
-  /** A text in lines no wider than so many pixels, as far as its words allow that. */
+  /** Breaks a text into lines up to a width in pixels, as far as its words allow. */
   public static List<String> wrapped(String text, boolean bold, double size, double width) {
     List<String> lines = new ArrayList<>();
     String line = "";

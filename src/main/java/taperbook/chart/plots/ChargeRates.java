@@ -16,18 +16,20 @@ import taperbook.quantity.Estimate;
 import taperbook.session.ConditionItem;
 
 /**
- * The chart of power for each kWh of usable energy over state of charge: what the cells see, where
- * batteries differ in size. Common practice calls this the C-rate; by energy, not by charge.
+ * The chart of power per kWh of usable energy over state of charge, which compares batteries of
+ * different sizes. Commonly called the C-rate; by energy rather than by charge.
  */
 final class ChargeRates {
   private static final String UNIT = "kW/kWh";
 
-  /** Batteries whose usable energies differ by no more than this share look alike in this chart. */
+  /**
+   * Batteries whose usable energies differ by no more than this share look the same in this chart.
+   */
   private static final double ALIKE = 0.02;
 
   private ChargeRates() {}
 
-  /** The chart, if every session's usable energy is known and they differ. */
+  /** Returns the chart, if every session's usable energy is known and they differ. */
   static Optional<Draft> draft(Lineup lineup) {
     List<Double> energies =
         lineup.members().stream().flatMap(m -> usableKilowattHours(m).stream()).toList();
@@ -54,7 +56,7 @@ final class ChargeRates {
         new TextAlternative(
             "state of charge in %, from 0 to 100",
             SessionPhrases.range("power per usable energy in kW/kWh", y));
-    return overlay.told(
+    return overlay.draft(
         axes,
         (line, i) -> FigureText.plain(line.x(i)) + " %: " + hundredths(line.y(i)),
         List.of(Optional.of(peaks(entries)), lineup.leftOut(entries)));
@@ -93,14 +95,14 @@ final class ChargeRates {
         .map(c -> new PlotLine(c, x -> x, power -> power / energy));
   }
 
-  /** Usable energy as stated, or else as the session implies it. */
+  /** Returns the usable energy as stated, or else as implied by the session. */
   private static Optional<Double> usableKilowattHours(Member member) {
     return member
         .result()
         .session()
         .conditions()
         .amount(ConditionItem.BATTERY_USABLE_ENERGY)
-        .or(() -> member.said().estimate("implied_full_energy"))
+        .or(() -> member.texts().estimate("implied_full_energy"))
         .map(Estimate::value)
         .filter(e -> e > 0);
   }

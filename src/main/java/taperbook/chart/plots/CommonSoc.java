@@ -8,7 +8,7 @@ import taperbook.chart.plots.Lineup.Entry;
 import taperbook.format.Labels;
 import taperbook.quantity.SocWindow;
 
-/** The states of charge that all sessions went through, as charts mark and tell them. */
+/** The states of charge that all sessions cover, for the marks and texts of charts. */
 final class CommonSoc {
   private CommonSoc() {}
 
@@ -17,7 +17,7 @@ final class CommonSoc {
     return Chart.Marks.common(shared.map(CommonSoc::window));
   }
 
-  /** Says so if the lines have no state of charge in common. */
+  /** Returns a sentence if the lines have no state of charge in common. */
   static Optional<String> missing(List<Entry> entries) {
     double from = entries.stream().mapToDouble(e -> e.line().x(0)).max().orElse(0);
     double to = entries.stream().mapToDouble(e -> e.line().lastX()).min().orElse(0);
@@ -26,7 +26,7 @@ final class CommonSoc {
         : Optional.of("There is no state of charge that all of them went through.");
   }
 
-  /** What the marks show. */
+  /** Describes the marks. */
   static String sentence(Chart.Window shared) {
     return "Dotted lines bound what all sessions have in common: "
         + FigureText.plain(shared.from())

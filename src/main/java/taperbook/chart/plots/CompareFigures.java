@@ -6,21 +6,21 @@ import taperbook.chart.render.Draft;
 import taperbook.chart.render.Figure;
 import taperbook.result.ReportResult;
 
-/** Draws the figures of a report that hold its sessions against each other. */
+/** Draws the figures of a report that compare sessions. */
 public final class CompareFigures {
   private CompareFigures() {}
 
   /**
-   * The figures in the order they should be shown: the runs of the reported session; power over
-   * state of charge and over time, the differences, and power for each kWh of the battery. None if
-   * nothing is repeated or compared; one whose curves are missing is left out. The same result
-   * gives the same figures, byte for byte.
+   * Returns the figures in display order: the runs of the reported session; power over state of
+   * charge and over time, the differences, and power per kWh of the battery. Empty if nothing is
+   * repeated or compared; omits figures whose curves are missing. The same result gives the same
+   * figures, byte for byte.
    */
   public static List<Figure> draw(ReportResult result) {
     return drafts(result).stream().map(Figure::of).toList();
   }
 
-  /** The figures before they are painted. */
+  /** Returns the figures before painting. */
   public static List<Draft> drafts(ReportResult result) {
     List<Draft> drafts = new ArrayList<>();
     RunsOverSoc.draft(result).ifPresent(drafts::add);

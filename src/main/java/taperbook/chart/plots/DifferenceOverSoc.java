@@ -21,9 +21,9 @@ import taperbook.result.Curve;
 import taperbook.result.PairResult;
 import taperbook.result.Stretch;
 
-/** The chart of how far the reported session's power lies above that of another, over charge. */
+/** The chart of the difference in power between the reported session and another, over charge. */
 final class DifferenceOverSoc {
-  /** Room below the lowest point, as a share of the curve's height. */
+  /** Margin below the lowest point, as a share of the curve's height. */
   private static final double FOOTROOM = 0.06;
 
   private static final double HEADROOM = 0.12;
@@ -32,7 +32,7 @@ final class DifferenceOverSoc {
   private final Member own;
   private final Member other;
   private final PairResult pair;
-  private final PairCaption words;
+  private final PairCaption pairCaption;
   private final String id;
 
   private DifferenceOverSoc(Lineup lineup, int index) {
@@ -40,11 +40,11 @@ final class DifferenceOverSoc {
     this.own = lineup.members().get(0);
     this.other = lineup.members().get(index + 1);
     this.pair = lineup.pairs().get(index);
-    this.words = new PairCaption(lineup.result(), pair, own.letter(), other.letter());
+    this.pairCaption = new PairCaption(lineup.result(), pair, own.letter(), other.letter());
     this.id = index == 0 ? "difference-over-soc" : "difference-over-soc-" + (index + 1);
   }
 
-  /** The chart of a pair, if the two share a stretch of charge. */
+  /** Returns the chart of a pair, if the two share a stretch of charge. */
   static Optional<Draft> draft(Lineup lineup, int index) {
     DifferenceOverSoc difference = new DifferenceOverSoc(lineup, index);
     return difference.pair.difference().filter(c -> c.size() > 0).map(difference::draft);
@@ -57,28 +57,32 @@ final class DifferenceOverSoc {
         new Chart(
             id,
             lineup.heading(
-                words
+                pairCaption
                     .leadFinding(own.words(), other.words())
-                    .orElseGet(() -> words.finding(own.words(), other.words())),
+                    .orElseGet(() -> pairCaption.finding(own.words(), other.words())),
                 Labels.of("chart.difference", less()),
                 List.of(own, other)),
             Axis.stateOfCharge(10),
             y,
             List.of(new Series(line, Pen.COMPUTED, "")),
-            Chart.Marks.standings(standings()));
+            Chart.Marks.leads(leads()));
     String caption =
         FigureText.sentences(
-            List.of(words.overall(), words.leads(), words.crossings(), words.runs()));
-    String told =
+            List.of(
+                pairCaption.overall(),
+                pairCaption.leads(),
+                pairCaption.crossings(),
+                pairCaption.runs()));
+    String description =
         new TextAlternative(
                 "state of charge in %, from 0 to 100",
                 SessionPhrases.range("power of " + less() + " in kW", y))
             .add(own.label() + ", " + other.label() + ".")
             .line(chart.series().get(0), i -> point(curve, i))
             .add("A strip below the axis shows who leads where.")
-            .add(words.all())
+            .add(pairCaption.all())
             .text();
-    return new Draft(chart, caption, told);
+    return new Draft(chart, caption, description);
   }
 
   private String less() {
@@ -95,11 +99,11 @@ final class DifferenceOverSoc {
         8);
   }
 
-  private LeadStrip standings() {
+  private LeadStrip leads() {
     List<LeadStrip.Part> parts = pair.stretches().stream().map(this::part).toList();
     List<LeadStrip.Crossing> crossings = new ArrayList<>();
     for (String crossing : pair.crossings()) {
-      words.said().estimate(crossing).ifPresent(e -> crossings.add(crossing(crossing, e)));
+      pairCaption.texts().estimate(crossing).ifPresent(e -> crossings.add(crossing(crossing, e)));
     }
     return new LeadStrip(parts, crossings);
   }
@@ -110,7 +114,10 @@ final class DifferenceOverSoc {
       case BEHIND -> part(stretch, names(other), LeadStrip.Fill.HATCHED, Optional.of(other.pen()));
       case UNDECIDED ->
           part(
-              stretch, List.of(words.name(stretch.order())), LeadStrip.Fill.OPEN, Optional.empty());
+              stretch,
+              List.of(pairCaption.name(stretch.order())),
+              LeadStrip.Fill.OPEN,
+              Optional.empty());
     };
   }
 
@@ -129,8 +136,8 @@ final class DifferenceOverSoc {
 
   private LeadStrip.Crossing crossing(String crossing, Estimate soc) {
     List<String> label = new ArrayList<>();
-    label.add(Labels.of("mark.crossing", words.said().value(crossing).orElseThrow()));
-    words.said().aside(crossing).ifPresent(label::add);
+    label.add(Labels.of("mark.crossing", pairCaption.texts().value(crossing).orElseThrow()));
+    pairCaption.texts().aside(crossing).ifPresent(label::add);
     return new LeadStrip.Crossing(soc.value(), soc.bounds().low(), soc.bounds().high(), label);
   }
 

@@ -17,20 +17,20 @@ import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 import taperbook.result.Curve;
 
-/** The chart of distance added over time, with the wanted distances marked. */
+/** The chart of distance added over time, with the requested distances marked. */
 public final class DistanceOverTime {
   private final Curve curve;
-  private final FigureText said;
+  private final FigureText texts;
   private final PlotLine line;
 
-  private DistanceOverTime(Curve curve, FigureText said) {
+  private DistanceOverTime(Curve curve, FigureText texts) {
     this.curve = curve;
-    this.said = said;
+    this.texts = texts;
     this.line = new PlotLine(curve, seconds -> seconds / 60, this::shown);
   }
 
-  public static Draft draft(Curve curve, FigureText said) {
-    return new DistanceOverTime(curve, said).draft();
+  public static Draft draft(Curve curve, FigureText texts) {
+    return new DistanceOverTime(curve, texts).draft();
   }
 
   private Draft draft() {
@@ -39,23 +39,25 @@ public final class DistanceOverTime {
     Chart chart =
         new Chart(
             "distance-over-time",
-            said.heading(finding(), Labels.of("chart.distance_over_time", unit(), basis())),
+            texts.heading(finding(), Labels.of("chart.distance_over_time", unit(), basis())),
             Axis.time(line.lastX()),
             Axis.upTo(Labels.of("head.distance_added"), unit(), top * 1.08, 6),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), points));
-    return told(chart);
+    return draft(chart);
   }
 
-  /** Time counts from the first reading of state of charge, which the curve begins with. */
+  /**
+   * Returns the marks. Time counts from the first state-of-charge reading, where the curve starts.
+   */
   private List<Chart.Point> points() {
     List<Chart.Point> points = new ArrayList<>();
-    for (WantedDistance distance : said.wishes().distances()) {
-      Optional<Estimate> time = said.estimate(id(distance));
+    for (WantedDistance distance : texts.wishes().distances()) {
+      Optional<Estimate> time = texts.estimate(id(distance));
       if (time.isPresent()) {
         String label =
             Labels.of(
-                "mark.distance_in_time", distance.words(), said.value(id(distance)).orElseThrow());
+                "mark.distance_in_time", distance.words(), texts.value(id(distance)).orElseThrow());
         double minute = (curve.x(0) + time.get().value()) / 60;
         points.add(
             new Chart.Point(
@@ -65,7 +67,7 @@ public final class DistanceOverTime {
     return points;
   }
 
-  private Draft told(Chart chart) {
+  private Draft draft(Chart chart) {
     int last = line.size() - 1;
     String adds =
         "On the "
@@ -73,12 +75,12 @@ public final class DistanceOverTime {
             + " basis the session adds "
             + distance(last)
             + " in "
-            + said.time(curve.x(last) - curve.x(0));
+            + texts.time(curve.x(last) - curve.x(0));
     String taken = String.join(", ", timesTaken());
     List<Optional<String>> parts = new ArrayList<>();
     parts.add(Optional.of(taken.isEmpty() ? adds + "." : adds + ": " + taken + "."));
-    for (WantedDistance distance : said.wishes().distances()) {
-      parts.add(said.withheld("The time for " + distance.words(), id(distance)));
+    for (WantedDistance distance : texts.wishes().distances()) {
+      parts.add(texts.withheld("The time for " + distance.words(), id(distance)));
     }
     String caption = FigureText.sentences(parts);
     String axis =
@@ -86,19 +88,20 @@ public final class DistanceOverTime {
             + unit()
             + ", from 0 to "
             + FigureText.plain(Math.floor(chart.y().max()));
-    String told =
-        new TextAlternative(PowerOverTime.timeInWords(chart, curve, said), axis)
-            .curve(chart, i -> said.time(curve.x(i)) + ": " + distance(i))
+    String description =
+        new TextAlternative(PowerOverTime.timeInWords(chart, curve, texts), axis)
+            .curve(chart, i -> texts.time(curve.x(i)) + ": " + distance(i))
             .add(caption)
             .text();
-    return new Draft(chart, caption, told);
+    return new Draft(chart, caption, description);
   }
 
-  /** The first and the last distance that was reached, or else all that was added. */
+  /** Describes the first and the last distance reached, or else the total distance added. */
   private String finding() {
     List<String> reached = new ArrayList<>();
-    for (WantedDistance distance : said.wishes().distances()) {
-      said.about(id(distance))
+    for (WantedDistance distance : texts.wishes().distances()) {
+      texts
+          .about(id(distance))
           .ifPresent(
               time ->
                   reached.add(
@@ -107,7 +110,7 @@ public final class DistanceOverTime {
     int last = line.size() - 1;
     return switch (reached.size()) {
       case 0 ->
-          Labels.of("finding.distance", distance(last), said.minutes(curve.x(last) - curve.x(0)));
+          Labels.of("finding.distance", distance(last), texts.minutes(curve.x(last) - curve.x(0)));
       case 1 -> reached.get(0);
       default -> reached.get(0) + ", " + reached.get(reached.size() - 1);
     };
@@ -115,18 +118,18 @@ public final class DistanceOverTime {
 
   private List<String> timesTaken() {
     List<String> taken = new ArrayList<>();
-    for (WantedDistance distance : said.wishes().distances()) {
-      said.full(id(distance)).ifPresent(time -> taken.add(distance.words() + " in " + time));
+    for (WantedDistance distance : texts.wishes().distances()) {
+      texts.full(id(distance)).ifPresent(time -> taken.add(distance.words() + " in " + time));
     }
     return taken;
   }
 
   private String id(WantedDistance distance) {
-    return said.result().plan().timeToAddId(distance);
+    return texts.result().plan().timeToAddId(distance);
   }
 
   private boolean isRated() {
-    return said.result().plan().style().basis() == Basis.RATED;
+    return texts.result().plan().style().basis() == Basis.RATED;
   }
 
   private String basis() {
@@ -134,11 +137,11 @@ public final class DistanceOverTime {
   }
 
   private String unit() {
-    return NumberFormatter.name(said.wording().shown(Unit.KILOMETRE));
+    return NumberFormatter.name(texts.formatter().shown(Unit.KILOMETRE));
   }
 
   private double shown(double kilometres) {
-    return said.wording().shownAmount(kilometres, Unit.KILOMETRE);
+    return texts.formatter().shownAmount(kilometres, Unit.KILOMETRE);
   }
 
   private String distance(int i) {

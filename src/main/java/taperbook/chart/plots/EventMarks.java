@@ -9,24 +9,24 @@ import taperbook.format.EventText;
 import taperbook.format.Labels;
 import taperbook.result.Event;
 
-/** The events of a session as a chart over time marks them: by number, with a key below. */
+/** The events of a session as marks of a time chart: numbered, with a key below. */
 final class EventMarks {
-  /** More than these are in the table alone. */
+  /** Maximum number of marked events; the table lists all. */
   private static final int MOST = 12;
 
   private final List<Event> events;
-  private final EventText wording;
+  private final EventText eventText;
 
-  EventMarks(FigureText said) {
-    this.events = said.result().main().events();
-    this.wording = new EventText(said.wording());
+  EventMarks(FigureText texts) {
+    this.events = texts.result().main().events();
+    this.eventText = new EventText(texts.formatter());
   }
 
   boolean isEmpty() {
     return events.isEmpty();
   }
 
-  /** One flag for each event within the axis, numbered as in the table of events. */
+  /** Returns one flag per event within the axis, numbered as in the table of events. */
   List<Chart.Flag> flags(double lastMinute) {
     List<Chart.Flag> flags = new ArrayList<>();
     for (int i = 0; i < Math.min(MOST, events.size()); i++) {
@@ -38,7 +38,7 @@ final class EventMarks {
     return flags;
   }
 
-  /** The key. */
+  /** Returns the key. */
   Optional<String> sentence() {
     if (events.isEmpty()) {
       return Optional.empty();
@@ -46,7 +46,7 @@ final class EventMarks {
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < Math.min(MOST, events.size()); i++) {
       Event event = events.get(i);
-      parts.add(Labels.of("event.key", i + 1, wording.when(event), wording.what(event)));
+      parts.add(Labels.of("event.key", i + 1, eventText.when(event), eventText.what(event)));
     }
     if (events.size() > MOST) {
       parts.add(Labels.of("event.more", events.size() - MOST));

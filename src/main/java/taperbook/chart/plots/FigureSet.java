@@ -15,22 +15,22 @@ public final class FigureSet {
   private FigureSet() {}
 
   /**
-   * The figures of the reported session, in the order they should be shown. A figure whose curve
-   * the session cannot give is left out. The same result gives the same figures, byte for byte.
+   * Returns the figures of the reported session in display order. Omits figures whose curves are
+   * missing. The same result gives the same figures, byte for byte.
    */
   public static List<Figure> draw(ReportResult result) {
     return Stream.concat(drafts(result).stream().map(Figure::of), RoadFigures.draw(result).stream())
         .toList();
   }
 
-  /** True for the figures that belong into the chapter on the road. */
+  /** Returns true for the figures of the chapter on road metrics. */
   public static boolean isOfRoad(String id) {
     return RoadFigures.IDS.contains(id);
   }
 
-  /** The figures before they are painted. */
+  /** Returns the figures before painting. */
   public static List<Draft> drafts(ReportResult result) {
-    FigureText said = new FigureText(result);
+    FigureText texts = new FigureText(result);
     Curves curves = result.main().curves();
     Optional<Curve> power = curves.powerOverTime().filter(FigureSet::hasPoints);
     Optional<Curve> charge = curves.socOverTime().filter(FigureSet::hasPoints);
@@ -38,14 +38,14 @@ public final class FigureSet {
             curves
                 .powerOverSoc()
                 .filter(FigureSet::hasPoints)
-                .map(c -> PowerOverSoc.draft(c, curves.powerBand(), said)),
+                .map(c -> PowerOverSoc.draft(c, curves.powerBand(), texts)),
             power
-                .map(c -> PowerOverTime.draft(c, charge, said))
-                .or(() -> charge.map(c -> SocOverTime.draft(c, said))),
+                .map(c -> PowerOverTime.draft(c, charge, texts))
+                .or(() -> charge.map(c -> SocOverTime.draft(c, texts))),
             curves
                 .distanceOverTime()
                 .filter(FigureSet::hasPoints)
-                .map(c -> DistanceOverTime.draft(c, said)))
+                .map(c -> DistanceOverTime.draft(c, texts)))
         .flatMap(Optional::stream)
         .toList();
   }

@@ -17,38 +17,37 @@ import taperbook.result.SessionResult;
 import taperbook.session.Session;
 
 /**
- * The sessions of a report in order, the reported one first, with what charts call them.
+ * The sessions of a report in order, the reported one first, with their names in charts.
  *
  * @param result the report's result
- * @param members the sessions that are drawn, at most as many as there are pens
+ * @param members the drawn sessions, at most one per pen
  */
 record Lineup(ReportResult result, List<Member> members) {
-  /** Copies the list. */
   Lineup {
     members = List.copyOf(members);
   }
 
   /**
-   * A session that is drawn.
+   * A drawn session.
    *
-   * @param result what was measured of it
+   * @param result its result
    * @param letter its letter
-   * @param label its letter and what tells it from the others
+   * @param label its letter and distinguishing name
    * @param pen how its line is drawn
-   * @param said its numbers in words
+   * @param texts its formatted numbers
    */
-  record Member(SessionResult result, String letter, String label, Pen pen, FigureText said) {
-    /** Its letter and what it stands for, such as {@code B (first battery revision)}. */
+  record Member(SessionResult result, String letter, String label, Pen pen, FigureText texts) {
+    /** Returns its letter and name, such as {@code B (first battery revision)}. */
     String named() {
       return letter + " (" + words() + ")";
     }
 
-    /** What tells it from the others, such as {@code first battery revision}. */
+    /** Returns its distinguishing name, such as {@code first battery revision}. */
     String words() {
       return label.substring(letter.length() + 1);
     }
 
-    /** The session's line from one of its curves. */
+    /** Returns the session's series from one of its curves. */
     Series series(PlotLine line) {
       return new Series(line, pen, label);
     }
@@ -60,19 +59,19 @@ record Lineup(ReportResult result, List<Member> members) {
     List<Member> members = new ArrayList<>();
     for (int i = 0; i < Math.min(sessions.size(), SessionNames.MOST); i++) {
       SessionResult session = sessions.get(i);
-      FigureText said = new FigureText(result, session.numbers());
+      FigureText texts = new FigureText(result, session.numbers());
       String letter = SessionNames.letter(i);
-      members.add(new Member(session, letter, names.label(i), Pen.ofSession(i), said));
+      members.add(new Member(session, letter, names.label(i), Pen.ofSession(i), texts));
     }
     return new Lineup(result, members);
   }
 
-  /** The pairs whose sessions are both drawn. */
+  /** Returns the pairs whose sessions are both drawn. */
   List<PairResult> pairs() {
     return result.pairs().subList(0, Math.min(result.pairs().size(), members.size() - 1));
   }
 
-  /** Words on the pair, if there is only one. */
+  /** Returns the caption of the pair, if there is only one. */
   Optional<PairCaption> onlyPair() {
     return members.size() == 2 && pairs().size() == 1
         ? Optional.of(
@@ -81,7 +80,7 @@ record Lineup(ReportResult result, List<Member> members) {
         : Optional.empty();
   }
 
-  /** The sessions that have a curve of a kind, each with its line. */
+  /** Returns the sessions that have a curve of a kind, each with its line. */
   List<Entry> entries(Function<Member, Optional<PlotLine>> line) {
     return members.stream().flatMap(m -> line.apply(m).map(l -> new Entry(m, l)).stream()).toList();
   }
@@ -98,19 +97,19 @@ record Lineup(ReportResult result, List<Member> members) {
     }
   }
 
-  /** The words around a chart of all that is drawn. */
+  /** Returns the title texts of a chart of all drawn sessions. */
   Heading heading(String finding, String quantity) {
     return heading(finding, quantity, members);
   }
 
-  /** The words around a chart of some sessions, the reported one first. */
+  /** Returns the title texts of a chart of some sessions, the reported one first. */
   Heading heading(String finding, String quantity, List<Member> drawn) {
     List<String> names = drawn.stream().map(Member::label).toList();
     List<Session> sessions = drawn.stream().map(m -> m.result().session()).toList();
     return new Heading(finding, quantity, Credit.of(result, names, sessions));
   }
 
-  /** A sentence on what is not drawn, if that is anything. */
+  /** Returns a sentence on omitted sessions, if there are any. */
   Optional<String> leftOut(List<Entry> drawn) {
     List<Member> without = new ArrayList<>(members);
     without.removeAll(drawn.stream().map(Entry::member).toList());

@@ -13,38 +13,38 @@ import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.render.Draft;
 
 /**
- * A chart of one line for each session, and its words.
+ * A chart of one line per session, with its texts.
  *
  * @param chart the chart
  * @param entries the sessions with their lines, in the order of the chart's lines
  */
 record Overlay(Chart chart, List<Entry> entries) {
-  /** Puts a point of a line into words. */
+  /** Formats a point of a line. */
   @FunctionalInterface
   interface Point {
     String words(PlotLine line, int index);
   }
 
-  /** The chart of the entries between two axes. */
+  /** Creates the chart of the entries between two axes. */
   static Overlay of(
       String id, Heading title, Axis x, Axis y, List<Entry> entries, Chart.Marks marks) {
     Chart chart = new Chart(id, title, x, y, entries.stream().map(Entry::series).toList(), marks);
     return new Overlay(chart, entries);
   }
 
-  /** The highest point of all lines. */
+  /** Returns the highest point of all lines. */
   static double top(List<Entry> entries) {
     return entries.stream().mapToDouble(e -> e.line().top()).max().orElse(0);
   }
 
   /**
-   * The figure, told line by line.
+   * Creates the figure with a text alternative of each line.
    *
-   * @param axes both axes in words
-   * @param point a point of a line in words
-   * @param caption what the chart finds
+   * @param axes description of both axes
+   * @param point formats a point of a line
+   * @param caption the findings of the chart
    */
-  Draft told(TextAlternative axes, Point point, List<Optional<String>> caption) {
+  Draft draft(TextAlternative axes, Point point, List<Optional<String>> caption) {
     for (Series series : chart.series()) {
       axes.line(series, i -> point.words(series.line(), i));
     }

@@ -18,40 +18,40 @@ import taperbook.result.Role;
 import taperbook.result.Stretch;
 import taperbook.result.Stretch.Order;
 
-/** What came of a pair, in sentences. */
+/** Describes the comparison of a pair in sentences. */
 final class PairCaption {
-  /** More leads than these are counted, not told one by one. */
+  /** Maximum number of leads that are described individually; more are only counted. */
   private static final int MOST_TOLD = 3;
 
   private final PairResult pair;
-  private final FigureText said;
+  private final FigureText texts;
   private final String own;
   private final String other;
   private final PairText findings;
 
   /**
-   * Words on a pair.
+   * Creates the caption of a pair.
    *
    * @param own letter of the reported session
    * @param other letter of the other
    */
   PairCaption(ReportResult result, PairResult pair, String own, String other) {
     this.pair = pair;
-    this.said = new FigureText(result, pair.numbers());
+    this.texts = new FigureText(result, pair.numbers());
     this.own = own;
     this.other = other;
-    this.findings = new PairText(pair, own, other, said.wording());
+    this.findings = new PairText(pair, own, other, texts.formatter());
   }
 
-  FigureText said() {
-    return said;
+  FigureText texts() {
+    return texts;
   }
 
   /**
-   * Which session takes more power where, in the longest stretch that each leads.
+   * Describes which session takes more power, by the longest stretch that each leads.
    *
-   * @param ownWords what the reported session is called
-   * @param otherWords what the other is called
+   * @param ownWords name of the reported session
+   * @param otherWords name of the other
    */
   String finding(String ownWords, String otherWords) {
     List<String> led = new ArrayList<>();
@@ -73,7 +73,9 @@ final class PairCaption {
         : FigureText.capital(String.join(", ", led));
   }
 
-  /** An edge, rounded so that the stretch grows no longer: to the whole unless that is coarse. */
+  /**
+   * Rounds an edge so that the stretch does not grow: to whole numbers unless that is too coarse.
+   */
   private static double inward(Stretch stretch, double edge, DoubleUnaryOperator rounding) {
     double step = stretch.to() - stretch.from() < 5 ? 0.1 : 1;
     double steps = edge / step;
@@ -81,7 +83,7 @@ final class PairCaption {
     return step * (even ? Math.rint(steps) : rounding.applyAsDouble(steps));
   }
 
-  /** How much more power which takes on average, if the readings can tell. */
+  /** Describes the difference in mean power, if the readings resolve it. */
   Optional<String> leadFinding(String ownWords, String otherWords) {
     return decided("mean_lead_shared")
         .map(
@@ -92,8 +94,8 @@ final class PairCaption {
   }
 
   /**
-   * How much quicker which is over what all sessions went through, or that the readings cannot
-   * tell.
+   * Describes the difference in time over the common window, or that the readings do not resolve
+   * it.
    */
   Optional<String> timeFinding(String ownWords, String otherWords, SocWindow shared) {
     return pair.numbers().with(Role.HEADLINE).stream()
@@ -110,28 +112,28 @@ final class PairCaption {
                       Labels.of(
                           "finding.quicker",
                           less.value() < 0 ? ownWords : otherWords,
-                          said.wording().about(n).replace("\u2212", ""),
+                          texts.formatter().about(n).replace("\u2212", ""),
                           from,
                           to));
             });
   }
 
-  /** The value of a difference whose sign is beyond doubt. */
+  /** Returns the value of a difference whose sign is certain. */
   private Optional<Double> decided(String id) {
-    return said.estimate(id).filter(e -> !e.bounds().contains(0)).map(Estimate::value);
+    return texts.estimate(id).filter(e -> !e.bounds().contains(0)).map(Estimate::value);
   }
 
-  /** A difference as one speaks it, whichever its sign. */
+  /** Formats the magnitude of a difference for running text. */
   private String size(String id) {
-    return said.about(id).orElseThrow().replace("\u2212", "");
+    return texts.about(id).orElseThrow().replace("\u2212", "");
   }
 
-  /** The mean lead and the time gained, as far as the readings can tell. */
+  /** Describes the mean lead and the time gained, as far as the readings resolve them. */
   Optional<String> overall() {
     return findings.overall();
   }
 
-  /** Where which of the two leads in short: stretch by stretch only if there are few. */
+  /** Summarises which of the two leads: stretch by stretch only if there are few. */
   Optional<String> leads() {
     List<String> led = new ArrayList<>();
     for (Stretch stretch : pair.stretches()) {
@@ -148,28 +150,28 @@ final class PairCaption {
     return Optional.of(leads + (doubt ? "; elsewhere the readings cannot tell them apart." : "."));
   }
 
-  /** What is known of how runs differ. */
+  /** Describes the spread between runs, if it is known. */
   Optional<String> runs() {
-    return Optional.of(RunText.inShort(said.result().runs().spread()));
+    return Optional.of(RunText.inShort(texts.result().runs().spread()));
   }
 
-  /** All that came of it, stretch by stretch. */
+  /** Describes all findings, stretch by stretch. */
   String all() {
     return String.join(" ", findings.sentences());
   }
 
-  /** Where the curves cross. */
+  /** Describes the crossings of the curves. */
   Optional<String> crossings() {
     List<String> places = new ArrayList<>();
     for (String id : pair.crossings()) {
-      said.full(id).ifPresent(places::add);
+      texts.full(id).ifPresent(places::add);
     }
     return places.isEmpty()
         ? Optional.empty()
         : Optional.of("The curves cross at " + SessionPhrases.listed(places) + ".");
   }
 
-  /** What a stretch is called in the plot. */
+  /** Returns the name of a stretch in the plot. */
   String name(Order order) {
     return switch (order) {
       case AHEAD -> Labels.of("mark.leads", own);
@@ -198,13 +200,13 @@ final class PairCaption {
   }
 
   private Optional<String> magnitude(String id, Unit unit) {
-    return said.estimate(id).map(e -> amount(e, unit));
+    return texts.estimate(id).map(e -> amount(e, unit));
   }
 
-  /** The size of a difference with its spread, whichever its sign. */
+  /** Formats the magnitude of a difference with its uncertainty. */
   private String amount(Estimate difference, Unit unit) {
     Estimate size = difference.value() < 0 ? difference.times(-1) : difference;
-    return said.wording().value(size, unit) + " (" + said.wording().spread(size, unit) + ")";
+    return texts.formatter().value(size, unit) + " (" + texts.formatter().spread(size, unit) + ")";
   }
 
   private static String percent(double soc) {

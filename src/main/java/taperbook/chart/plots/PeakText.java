@@ -11,27 +11,28 @@ import taperbook.quantity.Unit;
 import taperbook.result.Curve;
 import taperbook.session.Channel;
 
-/** How the two power charts speak of the peak and of how long it was held. */
+/** Describes the peak and its duration for the two power charts. */
 final class PeakText {
   private static final String WITHIN = "(within 2 % or one display step)";
 
-  /** A power below this share of the peak has fallen. */
+  /** Share of the peak below which the power counts as fallen. */
   private static final double FALLEN = 0.8;
 
-  private final FigureText said;
+  private final FigureText texts;
 
-  PeakText(FigureText said) {
-    this.said = said;
+  PeakText(FigureText texts) {
+    this.texts = texts;
   }
 
-  /** True if a hold of some length was measured. */
+  /** Returns true if a hold with a duration was measured. */
   boolean isHeld() {
-    return said.estimate("peak_hold_time").filter(e -> e.value() > 0).isPresent();
+    return texts.estimate("peak_hold_time").filter(e -> e.value() > 0).isPresent();
   }
 
-  /** The peak as measured, or as read from the curve. */
+  /** Returns the peak as measured, or as read from the curve. */
   String power(PlotLine line) {
-    return said.value("peak_power")
+    return texts
+        .value("peak_power")
         .orElseGet(
             () ->
                 FigureText.plain(line.y(line.peak()))
@@ -39,26 +40,26 @@ final class PeakText {
                     + NumberFormatter.name(Unit.KILOWATT));
   }
 
-  /** The mark of a hold between two abscissae, or of the peak alone where there was none. */
+  /** Returns the mark of a hold between two abscissae, or of the peak alone if there is none. */
   Chart.Hold mark(PlotLine line, Optional<double[]> stretch, String where) {
     double y = line.y(line.peak());
     double x = line.x(line.peak());
     if (!isHeld()) {
       return new Chart.Hold(x, x, y, List.of(Labels.of("mark.peak", power(line)), where));
     }
-    String time = said.value("peak_hold_time").orElseThrow();
+    String time = texts.value("peak_hold_time").orElseThrow();
     String within = Labels.of(isByStep() ? "mark.held_by_step" : "mark.held", power(line), time);
-    List<String> label = List.of(within, said.aside("peak_hold_time").orElseThrow());
+    List<String> label = List.of(within, texts.aside("peak_hold_time").orElseThrow());
     double from = stretch.map(s -> s[0]).orElse(x);
     double to = stretch.map(s -> s[1]).orElse(x);
     return new Chart.Hold(from, to, y, label, power(line));
   }
 
-  /** The hold or the peak as one speaks it, and how far the power falls after it. */
+  /** Describes the hold or the peak, and how far the power falls after it. */
   String finding(PlotLine line) {
-    Optional<String> power = said.about("peak_power");
-    Optional<String> time = said.about("peak_hold_time");
-    String at = said.value("peak_reached_soc").orElseGet(() -> percent(line.x(line.peak())));
+    Optional<String> power = texts.about("peak_power");
+    Optional<String> time = texts.about("peak_hold_time");
+    String at = texts.value("peak_reached_soc").orElseGet(() -> percent(line.x(line.peak())));
     String peak =
         isHeld() && power.isPresent() && time.isPresent()
             ? Labels.of(isByStep() ? "finding.by_step" : "answer.held", power.get(), time.get())
@@ -69,7 +70,7 @@ final class PeakText {
     return FigureText.capital(falls ? Labels.of("finding.then", peak, end) : peak);
   }
 
-  /** The peak alone. */
+  /** Describes the peak alone. */
   String overTime(PlotLine line) {
     return FigureText.capital(Labels.of("mark.peak", power(line)));
   }
@@ -78,9 +79,10 @@ final class PeakText {
     return FigureText.plain(soc) + "\u00a0%";
   }
 
-  /** True if a step of the power display is more than the 2 % within which a power is held. */
+  /** Returns true if a step of the power display is larger than the 2 % that define a hold. */
   private boolean isByStep() {
-    return said.result()
+    return texts
+        .result()
         .main()
         .session()
         .trace(Channel.POWER)
@@ -88,21 +90,21 @@ final class PeakText {
         .isPresent();
   }
 
-  /** What a caption or text alternative says of the hold. */
+  /** Describes the hold for a caption or text alternative. */
   Optional<String> holdSentence() {
-    Optional<String> from = said.value("peak_hold_soc_from");
-    Optional<String> to = said.value("peak_hold_soc_to");
+    Optional<String> from = texts.value("peak_hold_soc_from");
+    Optional<String> to = texts.value("peak_hold_soc_to");
     String where =
         from.isPresent() && to.isPresent()
             ? "from " + from.get() + " to " + to.get() + " of charge, "
             : "";
-    return said.sentence(
+    return texts.sentence(
         "It is held " + WITHIN + " " + where + "for", "The time at peak", "peak_hold_time");
   }
 
   /**
-   * The stretch of the stated length in which the lowest power is the highest: where the hold lies
-   * on a power curve over time.
+   * Returns the start of the stretch of a given length with the highest minimum power, which
+   * locates the hold on a power curve over time.
    *
    * @param power power over time in s
    * @param length length of the stretch in s, above zero
@@ -122,7 +124,7 @@ final class PeakText {
     return best;
   }
 
-  /** The lowest power of the piecewise-linear curve between two times. */
+  /** Returns the lowest power of the piecewise-linear curve between two times. */
   private static double lowest(Curve power, double from, double to) {
     double lowest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < power.size(); i++) {

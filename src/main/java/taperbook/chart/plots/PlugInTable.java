@@ -28,21 +28,21 @@ import taperbook.quantity.WantedDistance;
 import taperbook.result.ReportResult;
 
 /**
- * The minutes by where one plugs in and how far one wants to go: each with its interval, over a
- * thin track as long as the minutes.
+ * The charging minutes by starting charge and distance: each with its interval, above a thin bar of
+ * proportional length.
  */
 final class PlugInTable implements Painting {
   private static final int SECONDS_PER_MINUTE = 60;
 
-  /** Share of a column that tracks and words may fill. */
+  /** Share of a column that bars and texts may fill. */
   private static final double FILLED = 0.93;
 
-  private final FigureText said;
+  private final FigureText figureText;
   private final List<WantedDistance> distances;
   private final double longest;
 
   private PlugInTable(ReportResult result) {
-    this.said = new FigureText(result);
+    this.figureText = new FigureText(result);
     this.distances = RoadWishes.plugInDistances(result.plan().style().units());
     double most = 0;
     for (int from : RoadWishes.PLUG_IN_SOC) {
@@ -53,7 +53,7 @@ final class PlugInTable implements Painting {
     this.longest = most;
   }
 
-  /** The figure; empty if it is not asked for or no cell has a number. */
+  /** Returns the figure; empty if it is not requested or no cell has a number. */
   static Optional<Figure> figure(ReportResult result) {
     PlugInTable table = new PlugInTable(result);
     boolean wanted = result.plan().wishes().road().wants(RoadTopic.PLUG_IN);
@@ -65,7 +65,7 @@ final class PlugInTable implements Painting {
   }
 
   private Optional<Estimate> seconds(int from, WantedDistance distance) {
-    return said.estimate(RoadWishes.plugInId(from, distance));
+    return figureText.estimate(RoadWishes.plugInId(from, distance));
   }
 
   private String caption() {
@@ -79,7 +79,7 @@ final class PlugInTable implements Painting {
       List<String> cells = new ArrayList<>();
       for (WantedDistance distance : distances) {
         String id = RoadWishes.plugInId(from, distance);
-        cells.add(distance.words() + " " + said.full(id).orElse("withheld"));
+        cells.add(distance.words() + " " + figureText.full(id).orElse("withheld"));
       }
       words.append("From ").append(from).append(" %: ");
       words.append(String.join(", ", cells)).append(". ");
@@ -87,7 +87,9 @@ final class PlugInTable implements Painting {
     return words.toString().strip();
   }
 
-  /** The shortest distance but one, from the lowest and the highest charge that give it. */
+  /**
+   * Describes the second-shortest distance, from the lowest and the highest charge that provide it.
+   */
   private String finding() {
     for (WantedDistance distance : List.of(distances.get(1), distances.get(0))) {
       List<Integer> known =
@@ -95,8 +97,8 @@ final class PlugInTable implements Painting {
       if (known.size() > 1) {
         int low = known.get(0);
         int high = known.get(known.size() - 1);
-        String from = said.about(RoadWishes.plugInId(low, distance)).orElseThrow();
-        String to = said.about(RoadWishes.plugInId(high, distance)).orElseThrow();
+        String from = figureText.about(RoadWishes.plugInId(low, distance)).orElseThrow();
+        String to = figureText.about(RoadWishes.plugInId(high, distance)).orElseThrow();
         return Labels.of("finding.plug_in", distance.words(), from, low, to, high);
       }
     }
@@ -106,7 +108,8 @@ final class PlugInTable implements Painting {
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
     Heading heading =
-        said.heading(finding(), Labels.of("chart.plug_in_table"))
+        figureText
+            .heading(finding(), Labels.of("chart.plug_in_table"))
             .with(Labels.of("note.plug_in_table"), style);
     List<TextRun> texts = new ArrayList<>(heading.texts(style));
     Box room = heading.room(style);
@@ -130,7 +133,7 @@ final class PlugInTable implements Painting {
       texts.add(new TextRun(from + "\u00a0%", room.left(), baseline, Anchor.START, head));
       for (int c = 0; c < distances.size(); c++) {
         Box cell = new Box(room.left() + left + c * width, y, FILLED * width, height);
-        cell(new Brush(g, style.ground()), style, cell, seconds(from, distances.get(c)), texts);
+        cell(new Brush(g, style.background()), style, cell, seconds(from, distances.get(c)), texts);
       }
     }
     return texts;

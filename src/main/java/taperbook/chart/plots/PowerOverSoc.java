@@ -14,65 +14,66 @@ import taperbook.quantity.SocWindow;
 import taperbook.result.Curve;
 import taperbook.result.Metric;
 
-/** The chart of power over state of charge: how the battery takes power as it fills. */
+/** The chart of power over state of charge. */
 public final class PowerOverSoc {
   private PowerOverSoc() {}
 
   /**
-   * The figure.
+   * Creates the figure.
    *
    * @param curve power as read
-   * @param band what it truly was, if there are draws of it
+   * @param band the band of the true power, if there are draws of it
    */
-  public static Draft draft(Curve curve, Optional<Curve> band, FigureText said) {
+  public static Draft draft(Curve curve, Optional<Curve> band, FigureText texts) {
     PlotLine read = new PlotLine(curve, x -> x, y -> y);
     PlotLine line = band.map(b -> read.within(PlotLine.computed(b, x -> x, y -> y))).orElse(read);
-    PeakText peak = new PeakText(said);
-    SocMarks marks = new SocMarks(said);
-    String at = "at " + said.value("peak_reached_soc").orElseGet(() -> soc(line, line.peak()));
+    PeakText peak = new PeakText(texts);
+    SocMarks marks = new SocMarks(texts);
+    String at = "at " + texts.value("peak_reached_soc").orElseGet(() -> soc(line, line.peak()));
     Chart chart =
         new Chart(
             "power-over-soc",
-            said.heading(peak.finding(line), Labels.of("chart.power_over_soc")),
+            texts.heading(peak.finding(line), Labels.of("chart.power_over_soc")),
             Axis.stateOfCharge(10),
             Axis.power(line.top()).withRoom(),
             line,
             new Chart.Marks(
-                Optional.of(peak.mark(line, stretch(said), at)),
-                window(said),
+                Optional.of(peak.mark(line, stretch(texts), at)),
+                window(texts),
                 marks.overSoc(line)));
-    return told(chart, peak, marks, at, said);
+    return draft(chart, peak, marks, at, texts);
   }
 
-  private static Draft told(
-      Chart chart, PeakText peak, SocMarks marks, String at, FigureText said) {
+  private static Draft draft(
+      Chart chart, PeakText peak, SocMarks marks, String at, FigureText texts) {
     PlotLine line = chart.line();
     Optional<String> peaks =
         Optional.of("Power peaks at " + peak.power(line) + ", first read " + at + " of charge.");
     String caption =
-        FigureText.sentences(List.of(peaks, peak.holdSentence(), windowSentence(said)));
+        FigureText.sentences(List.of(peaks, peak.holdSentence(), windowSentence(texts)));
     String axis =
         "charging power in kW, from 0 to " + FigureText.plain(Math.floor(chart.y().max()));
-    String told =
+    String description =
         new TextAlternative("state of charge in %, from 0 to 100", axis)
             .curve(chart, i -> soc(line, i) + ": " + FigureText.plain(line.y(i)) + " kW")
             .add(caption)
             .add(marks.sentences())
             .text();
-    return new Draft(chart, caption, told);
+    return new Draft(chart, caption, description);
   }
 
-  private static Optional<double[]> stretch(FigureText said) {
-    Optional<Estimate> from = said.estimate("peak_hold_soc_from");
-    Optional<Estimate> to = said.estimate("peak_hold_soc_to");
+  private static Optional<double[]> stretch(FigureText texts) {
+    Optional<Estimate> from = texts.estimate("peak_hold_soc_from");
+    Optional<Estimate> to = texts.estimate("peak_hold_soc_to");
     return from.isPresent() && to.isPresent()
         ? Optional.of(new double[] {from.get().value(), to.get().value()})
         : Optional.empty();
   }
 
-  private static Optional<Chart.Window> window(FigureText said) {
-    SocWindow window = said.window();
-    return said.value(windowId(window))
+  private static Optional<Chart.Window> window(FigureText texts) {
+    SocWindow window = texts.window();
+    return texts
+        .value(windowId(window))
         .map(
             time ->
                 new Chart.Window(
@@ -80,16 +81,16 @@ public final class PowerOverSoc {
                     window.to(),
                     List.of(
                         Labels.of("mark.window", window.from(), window.to(), time),
-                        said.aside(windowId(window)).orElseThrow())));
+                        texts.aside(windowId(window)).orElseThrow())));
   }
 
-  /** What the headline's window took, or why that is not known. */
-  static Optional<String> windowSentence(FigureText said) {
-    SocWindow window = said.window();
+  /** Describes the time of the headline window, or why it is unknown. */
+  static Optional<String> windowSentence(FigureText texts) {
+    SocWindow window = texts.window();
     String edges = window.from() + " % to " + window.to() + " %";
     Optional<String> sentence =
-        said.sentence("From " + edges + " it takes", "The time from " + edges, windowId(window));
-    Optional<String> without = said.full(Metric.withoutInterruptions(windowId(window)));
+        texts.sentence("From " + edges + " it takes", "The time from " + edges, windowId(window));
+    Optional<String> without = texts.full(Metric.withoutInterruptions(windowId(window)));
     return sentence.map(
         s ->
             without

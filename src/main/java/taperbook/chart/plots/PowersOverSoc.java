@@ -42,7 +42,7 @@ final class PowersOverSoc {
     TextAlternative axes =
         new TextAlternative(
             "state of charge in %, from 0 to 100", SessionPhrases.range("charging power in kW", y));
-    return overlay.told(
+    return overlay.draft(
         axes,
         (line, i) -> FigureText.plain(line.x(i)) + " %: " + FigureText.plain(line.y(i)) + " kW",
         List.of(
@@ -52,7 +52,7 @@ final class PowersOverSoc {
             lineup.leftOut(entries)));
   }
 
-  /** Of two sessions which takes more where, of more their peaks. */
+  /** Describes for two sessions which takes more power, for more their peaks. */
   private static String finding(Lineup lineup, List<Entry> entries) {
     return lineup
         .onlyPair()
@@ -61,7 +61,7 @@ final class PowersOverSoc {
         .orElseGet(() -> peaksInShort(entries));
   }
 
-  /** Peaks by the letters of their sessions. */
+  /** Returns the peaks by the letters of their sessions. */
   static String peaksInShort(List<Entry> entries) {
     List<String> peaks = entries.stream().map(e -> e.member().letter() + " " + peak(e)).toList();
     return Labels.of("finding.peaks", String.join(", ", peaks));
@@ -76,10 +76,10 @@ final class PowersOverSoc {
     PlotLine line = entry.line();
     String read =
         FigureText.plain(line.y(line.peak())) + "\u00a0" + NumberFormatter.name(Unit.KILOWATT);
-    return entry.member().said().value("peak_power").orElse(read);
+    return entry.member().texts().value("peak_power").orElse(read);
   }
 
-  /** How long each took for what all went through. */
+  /** Describes the time of each session for the common window. */
   private static Optional<String> times(Lineup lineup) {
     Optional<SocWindow> shared = lineup.result().common().shared();
     return shared.flatMap(

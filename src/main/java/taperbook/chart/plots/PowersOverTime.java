@@ -46,10 +46,10 @@ final class PowersOverTime {
         new TextAlternative(
             SessionPhrases.range("time since plugging in, in minutes", x),
             SessionPhrases.range("charging power in kW", y));
-    FigureText said = entries.get(0).member().said();
-    return overlay.told(
+    FigureText texts = entries.get(0).member().texts();
+    return overlay.draft(
         axes,
-        (line, i) -> said.time(line.x(i) * 60) + ": " + FigureText.plain(line.y(i)) + " kW",
+        (line, i) -> texts.time(line.x(i) * 60) + ": " + FigureText.plain(line.y(i)) + " kW",
         List.of(added(entries), sameEnergy(lineup), lineup.leftOut(entries)));
   }
 
@@ -71,13 +71,13 @@ final class PowersOverTime {
         .orElseGet(() -> PowersOverSoc.peaksInShort(entries));
   }
 
-  /** What each session added in how long. */
+  /** Describes what each session added in which time. */
   private static Optional<String> added(List<Entry> entries) {
     List<String> parts = new ArrayList<>();
     for (Entry entry : entries) {
       Member member = entry.member();
-      Optional<String> energy = member.said().value("energy_added");
-      Optional<String> time = member.said().value("session_time");
+      Optional<String> energy = member.texts().value("energy_added");
+      Optional<String> time = member.texts().value("session_time");
       if (energy.isPresent() && time.isPresent()) {
         parts.add(member.named() + " adds " + energy.get() + charges(member) + " in " + time.get());
       }
@@ -86,12 +86,12 @@ final class PowersOverTime {
   }
 
   private static String charges(Member member) {
-    Optional<String> from = member.said().value("start_soc");
-    Optional<String> to = member.said().value("end_soc");
+    Optional<String> from = member.texts().value("start_soc");
+    Optional<String> to = member.texts().value("end_soc");
     return from.isPresent() && to.isPresent() ? " from " + from.get() + " to " + to.get() : "";
   }
 
-  /** How long each takes for the same energy from the same state of charge on. */
+  /** Describes the time of each session for the same energy from the same state of charge. */
   private static Optional<String> sameEnergy(Lineup lineup) {
     CommonGround common = lineup.result().common();
     if (common.shared().isEmpty() || common.energyKilowattHours().isEmpty()) {

@@ -19,19 +19,19 @@ import taperbook.result.Drives;
 import taperbook.result.ReportResult;
 import taperbook.session.RangeTest;
 
-/** The chart of the range of a full battery over speed, with the drives that it comes from. */
+/** The chart of full-battery range over speed, with the underlying drives. */
 final class RangeOverSpeed {
   private static final double HEADROOM = 1.15;
 
-  private final FigureText said;
+  private final FigureText texts;
   private final List<String> ids;
   private final PlotLine line;
 
-  private RangeOverSpeed(List<String> ids, FigureText said) {
-    this.said = said;
+  private RangeOverSpeed(List<String> ids, FigureText texts) {
+    this.texts = texts;
     this.ids = ids;
     List<Estimate> ranges =
-        ids.stream().flatMap(id -> said.estimate("range" + id).stream()).toList();
+        ids.stream().flatMap(id -> texts.estimate("range" + id).stream()).toList();
     Curve curve =
         new Curve(
             ids.stream().mapToDouble(Drives::speedOf).toArray(),
@@ -42,7 +42,7 @@ final class RangeOverSpeed {
     this.line = PlotLine.computed(curve, v -> v, this::shownRange);
   }
 
-  /** The figure; empty unless drives state the range at two speeds or more. */
+  /** Returns the figure; empty unless drives provide the range at two or more speeds. */
   static Optional<Figure> figure(ReportResult result) {
     List<String> ids = Drives.speedIds(result.main().numbers());
     return ids.size() < 2
@@ -56,7 +56,8 @@ final class RangeOverSpeed {
     Chart chart =
         new Chart(
             RoadFigures.OVER_SPEED,
-            said.headingOfCar(finding(), Labels.of("chart.range_over_speed", unit(Unit.KILOMETRE))),
+            texts.headingOfCar(
+                finding(), Labels.of("chart.range_over_speed", unit(Unit.KILOMETRE))),
             Axis.upTo(
                 Labels.of("axis.speed"),
                 unit(Unit.KILOMETRE_PER_HOUR),
@@ -75,24 +76,25 @@ final class RangeOverSpeed {
               + " "
               + unit(Unit.KILOMETRE_PER_HOUR)
               + ": "
-              + said.full("range" + ids.get(i)).orElse(""));
+              + texts.full("range" + ids.get(i)).orElse(""));
     }
-    String told =
+    String description =
         new TextAlternative(
                 "speed in " + unit(Unit.KILOMETRE_PER_HOUR),
                 "range of a full battery in " + unit(Unit.KILOMETRE))
             .add("The line passes " + String.join("; ", points) + ".")
             .add(caption)
             .text();
-    return new Draft(chart, caption, told);
+    return new Draft(chart, caption, description);
   }
 
-  /** The range at the lowest and at the highest speed. */
+  /** Describes the range at the lowest and at the highest speed. */
   private String finding() {
     List<String> parts = new ArrayList<>();
     for (int i : new int[] {0, line.size() - 1}) {
       String speed = FigureText.plain(line.x(i)) + "\u00a0" + unit(Unit.KILOMETRE_PER_HOUR);
-      said.about("range" + ids.get(i))
+      texts
+          .about("range" + ids.get(i))
           .ifPresent(range -> parts.add(Labels.of("finding.range_at", range, speed)));
     }
     return FigureText.capital(String.join(", ", parts));
@@ -100,15 +102,15 @@ final class RangeOverSpeed {
 
   private List<Chart.Point> drives() {
     List<Chart.Point> points = new ArrayList<>();
-    Drives drives = said.result().main().drives();
+    Drives drives = texts.result().main().drives();
     List<RangeTest> used = drives.inLikeWeather();
     for (int k = 1; k <= drives.named().size(); k++) {
-      Optional<Estimate> speed = said.estimate("drive_" + k + "_speed");
-      Optional<Estimate> range = said.estimate("drive_" + k + "_range");
+      Optional<Estimate> speed = texts.estimate("drive_" + k + "_speed");
+      Optional<Estimate> range = texts.estimate("drive_" + k + "_range");
       if (used.contains(drives.named().get(k - 1)) && speed.isPresent() && range.isPresent()) {
         points.add(
             new Chart.Point(
-                said.wording().shownAmount(speed.get().value(), Unit.KILOMETRE_PER_HOUR),
+                texts.formatter().shownAmount(speed.get().value(), Unit.KILOMETRE_PER_HOUR),
                 shownRange(range.get().value()),
                 Chart.Guide.DROP,
                 List.of(String.valueOf(k))));
@@ -118,10 +120,10 @@ final class RangeOverSpeed {
   }
 
   private double shownRange(double kilometres) {
-    return said.wording().shownAmount(kilometres, Unit.KILOMETRE);
+    return texts.formatter().shownAmount(kilometres, Unit.KILOMETRE);
   }
 
   private String unit(Unit base) {
-    return NumberFormatter.name(said.wording().shown(base));
+    return NumberFormatter.name(texts.formatter().shown(base));
   }
 }

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import taperbook.chart.render.Figure;
 import taperbook.result.ReportResult;
 
-/** The figures of the chapter on the road; only those that a report asks for. */
+/** The figures of the chapter on road metrics that a report requests. */
 public final class RoadFigures {
   static final String PLUG_IN = "plug-in-table";
   static final String PER_MINUTE = "road-per-minute";

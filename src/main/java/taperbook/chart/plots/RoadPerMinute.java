@@ -17,37 +17,37 @@ import taperbook.quantity.Unit;
 import taperbook.result.Curve;
 import taperbook.result.ReportResult;
 
-/** The chart of how much distance a minute of charging buys, over state of charge. */
+/** The chart of distance added per minute of charging, over state of charge. */
 final class RoadPerMinute {
   private static final double HEADROOM = 1.42;
 
-  private final FigureText said;
+  private final FigureText texts;
   private final PlotLine line;
 
-  private RoadPerMinute(Curve curve, FigureText said) {
-    this.said = said;
+  private RoadPerMinute(Curve curve, FigureText texts) {
+    this.texts = texts;
     this.line =
         PlotLine.computed(
             curve,
             percent -> percent,
-            rate -> said.wording().shownAmount(rate, Unit.KILOMETRE_PER_MINUTE));
+            rate -> texts.formatter().shownAmount(rate, Unit.KILOMETRE_PER_MINUTE));
   }
 
-  /** The figure; empty if it is not asked for or the session cannot give it. */
+  /** Returns the figure; empty if it is not requested or the session cannot provide it. */
   static Optional<Figure> figure(ReportResult result) {
-    FigureText said = new FigureText(result);
+    FigureText texts = new FigureText(result);
     return result
         .main()
         .curves()
         .distancePerMinute()
-        .map(curve -> Figure.of(new RoadPerMinute(curve, said).draft()));
+        .map(curve -> Figure.of(new RoadPerMinute(curve, texts).draft()));
   }
 
   private Draft draft() {
     Chart chart =
         new Chart(
             RoadFigures.PER_MINUTE,
-            said.heading(finding(), Labels.of("chart.road_per_minute", unit())),
+            texts.heading(finding(), Labels.of("chart.road_per_minute", unit())),
             Axis.stateOfCharge(10),
             Axis.upTo(Labels.of("axis.road_per_minute"), unit(), line.top() * HEADROOM, 6),
             line,
@@ -56,11 +56,11 @@ final class RoadPerMinute {
         FigureText.sentences(
             List.of(
                 stretch(),
-                said.sentence(
+                texts.sentence(
                     "A minute buys half of that for good from",
                     "Where a minute buys half of the most",
                     "road_per_minute_half_soc")));
-    String told =
+    String description =
         new TextAlternative(
                 "state of charge in the middle of a stretch of 10 %, from 0 to 100",
                 "distance for each minute in "
@@ -70,28 +70,28 @@ final class RoadPerMinute {
             .add(points())
             .add(caption)
             .text();
-    return new Draft(chart, caption, told);
+    return new Draft(chart, caption, description);
   }
 
   private String unit() {
-    return NumberFormatter.name(said.wording().shown(Unit.KILOMETRE_PER_MINUTE));
+    return NumberFormatter.name(texts.formatter().shown(Unit.KILOMETRE_PER_MINUTE));
   }
 
   private Optional<Chart.Hold> best() {
-    Optional<Estimate> from = said.estimate("road_per_minute_best_soc_from");
-    Optional<Estimate> to = said.estimate("road_per_minute_best_soc_to");
-    Optional<Estimate> rate = said.estimate("road_per_minute_best");
+    Optional<Estimate> from = texts.estimate("road_per_minute_best_soc_from");
+    Optional<Estimate> to = texts.estimate("road_per_minute_best_soc_to");
+    Optional<Estimate> rate = texts.estimate("road_per_minute_best");
     if (from.isEmpty() || to.isEmpty() || rate.isEmpty()) {
       return Optional.empty();
     }
-    double y = said.wording().shownAmount(rate.get().value(), Unit.KILOMETRE_PER_MINUTE);
+    double y = texts.formatter().shownAmount(rate.get().value(), Unit.KILOMETRE_PER_MINUTE);
     return Optional.of(
         new Chart.Hold(
             from.get().value(),
             to.get().value(),
             y,
             List.of(
-                said.value("road_per_minute_best").orElseThrow(),
+                texts.value("road_per_minute_best").orElseThrow(),
                 Labels.of(
                     "mark.soc_span",
                     FigureText.plain(from.get().value()),
@@ -99,7 +99,7 @@ final class RoadPerMinute {
   }
 
   private List<Chart.Point> half() {
-    Optional<Estimate> at = said.estimate("road_per_minute_half_soc");
+    Optional<Estimate> at = texts.estimate("road_per_minute_half_soc");
     if (at.isEmpty()) {
       return List.of();
     }
@@ -112,30 +112,32 @@ final class RoadPerMinute {
             Chart.Guide.DROP,
             List.of(
                 Labels.of(
-                    "mark.half_from", said.value("road_per_minute_half_soc").orElseThrow()))));
+                    "mark.half_from", texts.value("road_per_minute_half_soc").orElseThrow()))));
   }
 
   private String finding() {
-    Optional<String> from = said.value("road_per_minute_best_soc_from");
-    Optional<String> to = said.value("road_per_minute_best_soc_to");
-    return said.about("road_per_minute_best")
+    Optional<String> from = texts.value("road_per_minute_best_soc_from");
+    Optional<String> to = texts.value("road_per_minute_best_soc_to");
+    return texts
+        .about("road_per_minute_best")
         .filter(best -> from.isPresent() && to.isPresent())
         .map(best -> Labels.of("finding.minute_buys", best, from.orElseThrow(), to.orElseThrow()))
         .orElseGet(() -> Labels.of("axis.road_per_minute"));
   }
 
   private Optional<String> stretch() {
-    return said.full("road_per_minute_best")
+    return texts
+        .full("road_per_minute_best")
         .map(
             most ->
                 "A minute buys most, "
                     + most
                     + ", from "
-                    + said.value("road_per_minute_best_soc_from").orElseThrow()
+                    + texts.value("road_per_minute_best_soc_from").orElseThrow()
                     + " to "
-                    + said.value("road_per_minute_best_soc_to").orElseThrow()
+                    + texts.value("road_per_minute_best_soc_to").orElseThrow()
                     + " of charge.")
-        .or(() -> said.withheld("Where a minute buys most of the road", "road_per_minute_best"));
+        .or(() -> texts.withheld("Where a minute buys most of the road", "road_per_minute_best"));
   }
 
   private String points() {

@@ -21,12 +21,12 @@ import taperbook.session.ConditionItem;
 
 /** The chart of the power of all runs of a session over charge, with their mean and its band. */
 final class RunsOverSoc {
-  /** The first pen looks like that of the mean. */
+  /** The first pen is reserved for the mean. */
   private static final int MOST = SessionNames.MOST - 1;
 
   private RunsOverSoc() {}
 
-  /** The chart, if the session has repeats that share a stretch of charge. */
+  /** Returns the chart, if the session has repeats that share a stretch of charge. */
   static Optional<Draft> draft(ReportResult result) {
     return result.runs().mean().map(mean -> draft(result, mean));
   }
@@ -58,11 +58,11 @@ final class RunsOverSoc {
             series,
             Chart.Marks.common(Optional.empty()));
     String caption = caption(runs.size());
-    TextAlternative told =
+    TextAlternative description =
         new TextAlternative(
             "state of charge in %, from 0 to 100", SessionPhrases.range("charging power in kW", y));
     for (Series line : series) {
-      told.line(
+      description.line(
           line,
           i ->
               FigureText.plain(line.line().x(i))
@@ -70,7 +70,7 @@ final class RunsOverSoc {
                   + FigureText.plain(line.line().y(i))
                   + " kW");
     }
-    return new Draft(chart, caption, told.add(caption).text());
+    return new Draft(chart, caption, description.add(caption).text());
   }
 
   private static String caption(int runs) {

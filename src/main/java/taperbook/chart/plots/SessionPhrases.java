@@ -7,11 +7,11 @@ import taperbook.chart.model.Axis;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.plots.Lineup.Member;
 
-/** Phrases on several sessions. */
+/** Phrases about several sessions. */
 final class SessionPhrases {
   private SessionPhrases() {}
 
-  /** Words in a row: {@code a}, {@code a and b}, {@code a, b and c}. */
+  /** Joins a list: {@code a}, {@code a and b}, {@code a, b and c}. */
   static String listed(List<String> words) {
     int last = words.size() - 1;
     return last < 1
@@ -19,24 +19,27 @@ final class SessionPhrases {
         : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
-  /** An axis in words, with its range. */
+  /** Describes an axis with its range. */
   static String range(String what, Axis axis) {
     return what + ", from " + whole(axis.min()) + " to " + whole(axis.max());
   }
 
-  /** An amount, towards zero to a tenth, and to the whole if it is ten or more. */
+  /** Truncates an amount to a tenth, or to a whole number if it is ten or more. */
   private static String whole(double amount) {
     double step = Math.abs(amount) < 10 ? 0.1 : 1;
     double cut = Math.signum(amount) * Math.floor(Math.abs(amount) / step + 1e-9) * step;
     return FigureText.plain(cut);
   }
 
-  /** A number of each session with its spread, or why it has none; empty if nobody has one. */
+  /**
+   * Returns a number of each session with its uncertainty, or the reason for none; empty if no
+   * session has one.
+   */
   static Optional<String> each(List<Member> members, String id) {
-    boolean known = members.stream().anyMatch(m -> m.said().value(id).isPresent());
+    boolean known = members.stream().anyMatch(m -> m.texts().value(id).isPresent());
     List<String> parts = new ArrayList<>();
     for (Member member : members) {
-      member.said().outcome(id).ifPresent(o -> parts.add(member.letter() + " " + o));
+      member.texts().outcome(id).ifPresent(o -> parts.add(member.letter() + " " + o));
     }
     return known ? Optional.of(String.join("; ", parts)) : Optional.empty();
   }

@@ -10,15 +10,15 @@ import taperbook.chart.model.PlotLine;
 import taperbook.format.Labels;
 import taperbook.quantity.Estimate;
 
-/** The states of charge that the tester wants marked, as the charts mark them. */
+/** The marks at the states of charge that the tester requests. */
 final class SocMarks {
-  private final FigureText said;
+  private final FigureText texts;
 
-  SocMarks(FigureText said) {
-    this.said = said;
+  SocMarks(FigureText texts) {
+    this.texts = texts;
   }
 
-  /** Marks on a curve over state of charge, each with the time it took to come there. */
+  /** Returns marks on a curve over state of charge, each with its time. */
   List<Chart.Point> overSoc(PlotLine line) {
     List<Chart.Point> points = new ArrayList<>();
     for (int mark : reached()) {
@@ -32,11 +32,11 @@ final class SocMarks {
     return points;
   }
 
-  /** Marks on the state of charge over time in minutes, each with its time. */
+  /** Returns marks on the state of charge over time in minutes, each with its time. */
   List<Chart.Point> ofSoc() {
     List<Chart.Point> points = new ArrayList<>();
     for (int mark : reached()) {
-      Estimate time = said.estimate(id(mark)).orElseThrow();
+      Estimate time = texts.estimate(id(mark)).orElseThrow();
       List<String> label =
           List.of(Labels.of("mark.percent_after_time", mark, time(mark).orElseThrow()));
       points.add(new Chart.Point(time.value() / 60, mark, Chart.Guide.DROP, label));
@@ -44,19 +44,20 @@ final class SocMarks {
     return points;
   }
 
-  /** All marks in a sentence each: when they were reached, or why that is not known. */
+  /** Describes each mark in a sentence: when it was reached, or why that is unknown. */
   String sentences() {
     List<String> sentences = new ArrayList<>();
-    for (int mark : said.wishes().socMarks()) {
-      said.sentence(mark + " % is reached after", "The time to " + mark + " %", id(mark))
+    for (int mark : texts.wishes().socMarks()) {
+      texts
+          .sentence(mark + " % is reached after", "The time to " + mark + " %", id(mark))
           .ifPresent(sentences::add);
     }
     return String.join(" ", sentences);
   }
 
-  /** The marks whose times are known, in the order wished. */
+  /** Returns the marks whose times are known, in the requested order. */
   List<Integer> reached() {
-    return said.wishes().socMarks().stream().filter(m -> time(m).isPresent()).toList();
+    return texts.wishes().socMarks().stream().filter(m -> time(m).isPresent()).toList();
   }
 
   static String id(int mark) {
@@ -64,6 +65,6 @@ final class SocMarks {
   }
 
   private Optional<String> time(int mark) {
-    return said.value(id(mark));
+    return texts.value(id(mark));
   }
 }

@@ -14,14 +14,14 @@ import taperbook.result.SessionResult;
  *
  * @param name name of the session
  * @param numbers its numbers
- * @param drives the ways driven, in order; one more than stops
+ * @param drives the drives, in order; one more than stops
  * @param stops the stops, in order
  */
 record TripLane(String name, Numbers numbers, List<Drive> drives, List<Stop> stops) {
   /**
-   * A way between two stops.
+   * A drive between two stops.
    *
-   * @param from begin, s since the start
+   * @param from start, s since the start
    * @param to end, s since the start
    */
   record Drive(double from, double to) {}
@@ -30,25 +30,24 @@ record TripLane(String name, Numbers numbers, List<Drive> drives, List<Stop> sto
    * A stop.
    *
    * @param from arrival, s since the start
-   * @param plugged begin of charging, s since the start
+   * @param plugged start of charging, s since the start
    * @param to departure, s since the start
    * @param arrivalSoc state of charge on arrival, %
-   * @param unplugSoc state of charge on leaving, %
+   * @param unplugSoc state of charge on departure, %
    */
   record Stop(double from, double plugged, double to, double arrivalSoc, double unplugSoc) {}
 
-  /** Copies the lists. */
   TripLane {
     drives = List.copyOf(drives);
     stops = List.copyOf(stops);
   }
 
-  /** Time of the whole trip, s. */
+  /** Returns the time of the whole trip, s. */
   double end() {
     return drives.get(drives.size() - 1).to();
   }
 
-  /** The trip of a session under a name; empty if it has no plan. */
+  /** Returns the trip of a session under a name; empty if it has no plan. */
   static Optional<TripLane> of(SessionResult session, String name, Trip trip) {
     Numbers numbers = session.numbers();
     Optional<Estimate> stops = numbers.estimate("trip_stops");

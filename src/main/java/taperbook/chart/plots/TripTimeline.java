@@ -26,23 +26,23 @@ import taperbook.quantity.Unit;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
 
-/** The charge of each car on its way over the trip: falling as it drives, rising at stops. */
+/** The charge of each car over the time of the trip: falling while driving, rising at stops. */
 final class TripTimeline implements Painting {
   private static final int MOST_LANES = 4;
   private static final int SECONDS_PER_HOUR = 3600;
   private static final int SECONDS_PER_MINUTE = 60;
 
   private final Trip trip;
-  private final FigureText said;
+  private final FigureText figureText;
   private final List<TripLane> lanes;
 
   private TripTimeline(ReportResult result, Trip trip, List<TripLane> lanes) {
     this.trip = trip;
-    this.said = new FigureText(result);
+    this.figureText = new FigureText(result);
     this.lanes = List.copyOf(lanes);
   }
 
-  /** The figure; empty if no trip is asked for or none can be planned. */
+  /** Returns the figure; empty if no trip is requested or none can be planned. */
   static Optional<Figure> figure(ReportResult result) {
     Optional<Trip> trip = result.plan().wishes().road().trip();
     if (trip.isEmpty()) {
@@ -68,12 +68,12 @@ final class TripTimeline implements Painting {
     return Labels.of("chart.trip", trip.distance().words(), trip.spacing().words());
   }
 
-  /** How long each car takes, with how many stops. */
+  /** Describes the time and number of stops of each car. */
   private String finding() {
     List<String> parts = new ArrayList<>();
     for (TripLane lane : lanes) {
-      String took = Labels.of("finding.trip", time(lane), stops(lane));
-      parts.add(lanes.size() == 1 ? took : lane.name().substring(0, 1) + " " + took);
+      String time = Labels.of("finding.trip", time(lane), stops(lane));
+      parts.add(lanes.size() == 1 ? time : lane.name().substring(0, 1) + " " + time);
     }
     return String.join("; ", parts);
   }
@@ -81,8 +81,8 @@ final class TripTimeline implements Painting {
   private String time(TripLane lane) {
     return lane.numbers()
         .find("trip_time")
-        .map(said.wording()::value)
-        .orElseGet(() -> said.minutes(lane.end()));
+        .map(figureText.formatter()::value)
+        .orElseGet(() -> figureText.minutes(lane.end()));
   }
 
   private static String stops(TripLane lane) {
@@ -103,9 +103,9 @@ final class TripTimeline implements Painting {
     for (TripLane lane : lanes) {
       words.append(lane.name()).append(": ").append(time(lane)).append(", ").append(stops(lane));
       for (TripLane.Stop stop : lane.stops()) {
-        words.append("; after ").append(said.minutes(stop.from())).append(" from ");
+        words.append("; after ").append(figureText.minutes(stop.from())).append(" from ");
         words.append(percent(stop.arrivalSoc())).append(" to ").append(percent(stop.unplugSoc()));
-        words.append(" in ").append(said.minutes(stop.to() - stop.plugged()));
+        words.append(" in ").append(figureText.minutes(stop.to() - stop.plugged()));
       }
       words.append(". ");
     }
@@ -118,19 +118,19 @@ final class TripTimeline implements Painting {
 
   @Override
   public List<TextRun> paint(Graphics2D g, ChartStyle style) {
-    Heading heading = said.heading(finding(), quantity()).with(Labels.of("note.trip"), style);
+    Heading heading = figureText.heading(finding(), quantity()).with(Labels.of("note.trip"), style);
     List<TextRun> texts = new ArrayList<>(heading.texts(style));
     Box room = heading.room(style);
     double axis = style.type().tick() * 2;
     double longest = lanes.stream().mapToDouble(TripLane::end).max().orElse(1);
     double height = (room.height() - axis) / lanes.size();
-    Brush brush = new Brush(g, style.ground());
+    Brush brush = new Brush(g, style.background());
     for (int i = 0; i < lanes.size(); i++) {
       Box box = new Box(room.left(), room.top() + i * height, room.width(), height);
       lane(brush, style, lanes.get(i), box, room.width() / longest, texts);
     }
-    double foot = room.bottom() - axis;
-    axis(g, style, new Box(room.left(), foot, room.width(), axis), longest, texts);
+    double axisTop = room.bottom() - axis;
+    axis(g, style, new Box(room.left(), axisTop, room.width(), axis), longest, texts);
     return texts;
   }
 
@@ -184,7 +184,7 @@ final class TripTimeline implements Painting {
     return lane.numbers().estimate("trip_arrival_soc").map(Estimate::value).orElse(0.0);
   }
 
-  /** From a time and a charge to another. */
+  /** Returns the line between two times and charges. */
   private static Line2D part(
       Box track, double from, double low, double to, double high, double pixelsPerSecond) {
     return new Line2D.Double(
@@ -198,7 +198,10 @@ final class TripTimeline implements Painting {
     return track.bottom() - track.height() * soc / 100;
   }
 
-  /** Above each rise what it comes to and takes, below it where it begins, where there is room. */
+  /**
+   * Adds the target charge and duration above each rise, and the arrival charge below it, if they
+   * fit.
+   */
   private void labels(
       ChartStyle style, TripLane lane, Box track, double pixelsPerSecond, List<TextRun> texts) {
     double size = style.type().tick();
@@ -238,7 +241,7 @@ final class TripTimeline implements Painting {
   private void axis(Graphics2D g, ChartStyle style, Box box, double longest, List<TextRun> texts) {
     double y = box.top() + style.type().tick() * 0.3;
     g.setStroke(style.solid(style.weights().thin()));
-    g.setColor(style.ground().of(Palette.GREY));
+    g.setColor(style.background().of(Palette.GREY));
     g.draw(new Line2D.Double(box.left(), y, box.right(), y));
     Face face = new Face(style.type().tick(), false, Palette.INK);
     int step = longest > 12 * SECONDS_PER_HOUR ? 2 : 1;

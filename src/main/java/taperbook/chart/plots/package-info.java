@@ -1,4 +1,4 @@
-/** The charts of a report: which there are, and what each shows. */
+/** The charts of a report and their content. */
 @NullMarked
 package taperbook.chart.plots;
 

@@ -13,69 +13,67 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 
-/** What stands around a plot: foot line and ticks, with the unit at the last one. */
+/** The axes of a plot: baseline and tick labels, the last one with the unit. */
 final class AxisLayer {
-  private final PlotArea frame;
+  private final PlotArea area;
   private final ChartStyle style;
 
-  AxisLayer(PlotArea frame, ChartStyle style) {
-    this.frame = frame;
+  AxisLayer(PlotArea area, ChartStyle style) {
+    this.area = area;
     this.style = style;
   }
 
-  /** Paints a line across the plot at each tick; XChart misses ticks where a plot is low. */
+  /** Paints a line across the plot at each tick; XChart omits ticks in low plots. */
   void paintGrid(Brush brush) {
     BasicStroke thin = style.solid(style.weights().thin());
-    for (double tick : frame.up(style).keySet()) {
-      if (tick > frame.y().min()) {
-        brush.stroke(across(Math.rint(frame.py(tick))), thin, Palette.GRID);
+    for (double tick : area.up(style).keySet()) {
+      if (tick > area.y().min()) {
+        brush.stroke(across(Math.rint(area.py(tick))), thin, Palette.GRID);
       }
     }
   }
 
-  /** Paints the foot line with its ticks. */
+  /** Paints the baseline with its ticks. */
   void paintLines(Brush brush) {
-    Box plot = frame.box();
+    Box plot = area.box();
     BasicStroke thin = style.solid(style.weights().thin());
-    if (frame.y().min() < 0) {
-      brush.stroke(across(frame.py(0)), style.solid(style.weights().mark()), Palette.GREY);
+    if (area.y().min() < 0) {
+      brush.stroke(across(area.py(0)), style.solid(style.weights().mark()), Palette.GREY);
     }
     brush.stroke(across(plot.bottom()), thin, Palette.GREY);
-    for (double tick : frame.x().ticks()) {
-      double x = frame.px(tick);
-      double foot = plot.bottom() + style.type().tick() * 0.35;
-      brush.stroke(new Line2D.Double(x, plot.bottom(), x, foot), thin, Palette.GREY);
+    for (double tick : area.x().ticks()) {
+      double x = area.px(tick);
+      double tickEnd = plot.bottom() + style.type().tick() * 0.35;
+      brush.stroke(new Line2D.Double(x, plot.bottom(), x, tickEnd), thin, Palette.GREY);
     }
   }
 
   private Line2D across(double y) {
-    return new Line2D.Double(frame.box().left(), y, frame.box().right(), y);
+    return new Line2D.Double(area.box().left(), y, area.box().right(), y);
   }
 
   /**
-   * The figures at the ticks.
+   * Returns the tick labels.
    *
-   * @param lowest whether no other plot stands below on the same horizontal axis
+   * @param lowest whether this is the lowest plot on its horizontal axis
    */
   List<TextRun> texts(boolean lowest) {
     List<TextRun> texts = new ArrayList<>();
     double size = style.type().tick();
-    Box plot = frame.box();
+    Box plot = area.box();
     Face face = new Face(size, false, Palette.INK);
     if (lowest) {
       double baseline = plot.bottom() + size * 1.4;
-      frame
-          .across(style)
+      area.across(style)
           .forEach(
               (tick, text) ->
-                  texts.add(new TextRun(text, frame.px(tick), baseline, Anchor.MIDDLE, face)));
+                  texts.add(new TextRun(text, area.px(tick), baseline, Anchor.MIDDLE, face)));
     }
     double x = plot.left() - size * 0.5;
-    frame
-        .up(style)
+    area.up(style)
         .forEach(
             (tick, text) ->
-                texts.add(new TextRun(text, x, frame.py(tick) + size * 0.35, Anchor.END, face)));
+                texts.add(new TextRun(text, x, area.py(tick) + size * 0.35, Anchor.END, face)));
     return texts;
   }
 }

@@ -15,7 +15,7 @@ import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.model.Thumbnail;
 
-/** Paints a chart in a style: all shapes at once, while texts are handed back to be set. */
+/** Paints a chart in a style: paints all shapes and returns the texts. */
 public final class ChartPainter {
   private ChartPainter() {}
 
@@ -34,33 +34,35 @@ public final class ChartPainter {
   }
 
   private static List<TextRun> panel(
-      Graphics2D g, Chart chart, PlotArea frame, boolean lowest, ChartStyle style) {
-    PlacedLabels.Placement placement = PlacedLabels.place(chart, frame, style);
-    Brush brush = new Brush(g, style.ground());
-    MarkLayer marks = new MarkLayer(brush, chart, frame, style);
-    LineLayer lines = new LineLayer(brush, frame, style);
-    AxisLayer rim = new AxisLayer(frame, style);
+      Graphics2D g, Chart chart, PlotArea area, boolean lowest, ChartStyle style) {
+    PlacedLabels.Placement placement = PlacedLabels.place(chart, area, style);
+    Brush brush = new Brush(g, style.background());
+    MarkLayer marks = new MarkLayer(brush, chart, area, style);
+    LineLayer lines = new LineLayer(brush, area, style);
+    AxisLayer axisLayer = new AxisLayer(area, style);
     marks.paintBelow();
-    rim.paintGrid(brush);
-    SolidLines.paint(g, chart, frame, style);
+    axisLayer.paintGrid(brush);
+    SolidLines.paint(g, chart, area, style);
     lines.dashes(chart);
-    rim.paintLines(brush);
-    FlagLayer flags = new FlagLayer(chart, frame, style);
+    axisLayer.paintLines(brush);
+    FlagLayer flags = new FlagLayer(chart, area, style);
     flags.paint(brush);
     marks.paintAbove(placement);
     lines.readings(chart);
     List<TextRun> texts =
         new ArrayList<>(
-            style.isSmall() ? new ThumbnailAxisLayer(frame, style).texts() : rim.texts(lowest));
-    LeadLayer strip = new LeadLayer(brush, frame, style);
-    chart.marks().standings().ifPresent(s -> texts.addAll(strip.paint(s)));
+            style.isSmall()
+                ? new ThumbnailAxisLayer(area, style).texts()
+                : axisLayer.texts(lowest));
+    LeadLayer strip = new LeadLayer(brush, area, style);
+    chart.marks().leads().ifPresent(s -> texts.addAll(strip.paint(s)));
     placement.labels().forEach(lines::key);
     placement.labels().forEach(label -> texts.addAll(runs(label, style)));
     texts.addAll(flags.texts());
     return texts;
   }
 
-  /** The lines of a label, aligned on the side that faces the label's point. */
+  /** Returns the lines of a label, aligned on the side that faces its point. */
   public static List<TextRun> runs(Callout.Placed label, ChartStyle style) {
     Box box = label.box();
     double key = label.callout().keyWidth(style);
@@ -85,7 +87,7 @@ public final class ChartPainter {
     return runs;
   }
 
-  /** The side of a box that faces an abscissa. */
+  /** Returns the side of a box that faces an abscissa. */
   private static Anchor facing(Box box, double x) {
     return box.left() > x ? Anchor.START : box.right() < x ? Anchor.END : Anchor.MIDDLE;
   }

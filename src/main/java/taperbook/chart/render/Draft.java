@@ -3,10 +3,10 @@ package taperbook.chart.render;
 import taperbook.chart.model.Chart;
 
 /**
- * A figure before it is painted.
+ * A figure before painting.
  *
- * @param chart what it shows
- * @param caption what it finds
- * @param textAlternative what it shows, in words
+ * @param chart the chart
+ * @param caption its finding
+ * @param textAlternative its description for those who cannot see it
  */
 public record Draft(Chart chart, String caption, String textAlternative) {}

@@ -11,10 +11,10 @@ import taperbook.chart.model.Chart;
 import taperbook.chart.model.Readout;
 
 /**
- * One figure of a report: a chart as SVG for pages and as PNG for film, with its words.
+ * One figure of a report: a chart as SVG for pages and as PNG for film, with its texts.
  *
- * <p>Both are painted when they are asked for, the PNG each time: a check of a report needs pages
- * only, and paper neither.
+ * <p>Both are painted lazily, the PNG on each call: checking a report needs only pages, and paper
+ * needs neither.
  */
 public final class Figure {
   private static final List<String> COMPARING =
@@ -46,7 +46,7 @@ public final class Figure {
     this.png = png;
   }
 
-  /** The figure of a draft. */
+  /** Creates the figure of a draft. */
   public static Figure of(Draft draft) {
     Chart chart = draft.chart();
     return new Figure(
@@ -60,12 +60,12 @@ public final class Figure {
   }
 
   /**
-   * A figure of any picture.
+   * Creates a figure of any picture.
    *
    * @param id stem of its files
-   * @param title title in words
-   * @param caption what the picture finds
-   * @param textAlternative what it shows, for those who cannot see it
+   * @param title its title
+   * @param caption the finding of the picture
+   * @param textAlternative its description for those who cannot see it
    * @param painting the picture
    */
   public static Figure of(
@@ -80,39 +80,39 @@ public final class Figure {
         rendition -> PngPicture.write(painting, rendition.style()));
   }
 
-  /** Names of figures, in their order. */
+  /** Returns the names of figures, in their order. */
   public static Set<String> ids(List<Figure> figures) {
     return figures.stream().map(Figure::id).collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
-  /** Name of the figure: the stem of its files, such as {@code power-over-soc}. */
+  /** Returns the name of the figure: the stem of its files, such as {@code power-over-soc}. */
   public String id() {
     return id;
   }
 
-  /** True if the figure holds sessions against each other. */
+  /** Returns true if the figure compares sessions. */
   public boolean comparing() {
     return COMPARING.stream().anyMatch(id::startsWith);
   }
 
-  /** What the figure shows, as the title inside its picture. */
+  /** Returns the title inside its picture. */
   public String title() {
     return title;
   }
 
-  /** The finding in one to three sentences, with its numbers. */
+  /** Returns the finding in one to three sentences, with its numbers. */
   public String caption() {
     return caption;
   }
 
-  /** All that the chart shows, in words and numbers, for those who cannot see it. */
+  /** Returns the full description of the chart for those who cannot see it. */
   public String textAlternative() {
     return textAlternative;
   }
 
   /**
-   * The chart as SVG, 720 x 405 units, to stand alone or inside a page: no XML declaration, no
-   * script, every id begins with {@link #id()}; title and description inside.
+   * Returns the chart as SVG, 720 x 405 units, standalone or for embedding in a page: no XML
+   * declaration, no script, every id begins with {@link #id()}; includes title and description.
    */
   public synchronized String svg() {
     String painted = svg;
@@ -124,29 +124,29 @@ public final class Figure {
   }
 
   /**
-   * The chart as SVG, 360 x 440 units, for a narrow screen; its ids begin with {@link #id()} and
-   * {@code -narrow}.
+   * Returns the chart as SVG, 360 x 440 units, for a narrow screen; its ids begin with {@link
+   * #id()} and {@code -narrow}.
    */
   public String narrowSvg() {
     return SvgPicture.narrow(id, title, textAlternative, painting);
   }
 
-  /** What a reading line on the figure can read; empty if it is no chart of lines. */
+  /** Returns the data of the reading line; empty if the figure is not a line chart. */
   public Optional<Readout> readout() {
     return chart.map(Readout::of);
   }
 
-  /** What the figure is painted by, for other grounds than SVG and PNG. */
+  /** Returns the painting of the figure, for targets other than SVG and PNG. */
   public Painting painting() {
     return painting;
   }
 
-  /** The chart as PNG, 1920 x 1080 pixels; a new array each time. */
+  /** Returns the chart as PNG, 1920 x 1080 pixels; a new array on each call. */
   public byte[] png() {
     return png(Rendition.FILM);
   }
 
-  /** The chart as PNG in one of its renditions; a new array each time. */
+  /** Returns the chart as PNG in one of its renditions; a new array on each call. */
   public byte[] png(Rendition rendition) {
     return png.apply(rendition);
   }

@@ -15,25 +15,25 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.Typeface;
 
 /**
- * Numbers along the top of a plot, each with a dotted line down to the curve. Numbers that would
- * overlap share a flag.
+ * Paints numbers along the top of a plot, each with a dotted line down to the curve. Numbers that
+ * would overlap share a flag.
  */
 final class FlagLayer {
   private final Chart chart;
-  private final PlotArea frame;
+  private final PlotArea area;
   private final ChartStyle style;
   private final List<Flag> flags;
 
-  /** Numbers from the first to the last, and where their lines stand. */
+  /** A range of numbers and the positions of their lines. */
   private record Flag(int first, int last, List<Double> minutes, Box box) {
     String text() {
       return first == last ? "" + first : first + (last == first + 1 ? ", " : "\u2013") + last;
     }
   }
 
-  FlagLayer(Chart chart, PlotArea frame, ChartStyle style) {
+  FlagLayer(Chart chart, PlotArea area, ChartStyle style) {
     this.chart = chart;
-    this.frame = frame;
+    this.area = area;
     this.style = style;
     this.flags = placed();
   }
@@ -61,16 +61,16 @@ final class FlagLayer {
     return one.box().grown(style.gap() / 4).overlaps(other.box());
   }
 
-  /** A flag over the middle of its lines, within the plot. */
+  /** Returns a flag centred over its lines, within the plot. */
   private Flag flag(int first, int last, List<Double> minutes) {
     double height = 1.35 * size();
     Flag unplaced = new Flag(first, last, minutes, new Box(0, 0, 0, 0));
     double text = Typeface.width(unplaced.text(), true, size()) * style.type().slack();
     double width = Math.max(height, text + 0.7 * size());
-    double middle = frame.px((minutes.get(0) + minutes.get(minutes.size() - 1)) / 2);
-    double most = frame.box().right() - width;
-    double left = Math.max(frame.box().left(), Math.min(most, middle - width / 2));
-    Box box = new Box(left, frame.box().top() + style.weights().mark(), width, height);
+    double middle = area.px((minutes.get(0) + minutes.get(minutes.size() - 1)) / 2);
+    double most = area.box().right() - width;
+    double left = Math.max(area.box().left(), Math.min(most, middle - width / 2));
+    Box box = new Box(left, area.box().top() + style.weights().mark(), width, height);
     return new Flag(first, last, minutes, box);
   }
 
@@ -78,11 +78,11 @@ final class FlagLayer {
     return 0.85 * style.type().label();
   }
 
-  /** Keeps labels off the flags and, where there is a choice, off their lines. */
-  void keepOff(Obstacles around) {
+  /** Keeps labels off the flags and, if possible, off their lines. */
+  void avoid(Obstacles around) {
     for (Flag flag : flags) {
       around.block(flag.box().grown(style.weights().mark()));
-      flag.minutes().forEach(x -> around.keepOffLightly(line(x, flag.box())));
+      flag.minutes().forEach(x -> around.avoidIfCheap(line(x, flag.box())));
     }
   }
 
@@ -101,12 +101,12 @@ final class FlagLayer {
     }
   }
 
-  /** From the flag down to the curve. */
+  /** Returns the line from the flag down to the curve. */
   private Line2D line(double minute, Box flag) {
     OptionalDouble y = chart.line().yAt(minute);
-    double x = frame.px(minute);
-    double foot = y.isPresent() ? frame.py(y.getAsDouble()) : frame.box().bottom();
-    return new Line2D.Double(x, flag.bottom(), x, Math.max(flag.bottom(), foot));
+    double x = area.px(minute);
+    double end = y.isPresent() ? area.py(y.getAsDouble()) : area.box().bottom();
+    return new Line2D.Double(x, flag.bottom(), x, Math.max(flag.bottom(), end));
   }
 
   List<TextRun> texts() {

@@ -3,8 +3,8 @@ package taperbook.chart.render;
 import java.awt.image.BufferedImage;
 
 /**
- * The dark outline below everything that is nearly opaque in a picture without a ground, so that
- * light lines and texts can be read on any picture behind them. Tints and grid lines get none.
+ * Adds a dark outline below nearly opaque shapes in a transparent picture, so that light lines and
+ * texts are legible on any background. Tints and grid lines have no outline.
  */
 final class Halo {
   private static final int RADIUS_PIXELS = 3;
@@ -15,7 +15,7 @@ final class Halo {
 
   private Halo() {}
 
-  /** The picture with its outline below it, as a picture of the same size. */
+  /** Returns the picture with its outline below it, as a picture of the same size. */
   static BufferedImage below(BufferedImage picture) {
     int w = picture.getWidth();
     int h = picture.getHeight();
@@ -35,7 +35,7 @@ final class Halo {
     return both;
   }
 
-  /** The greatest neighbour along one direction. */
+  /** Returns the maximum of neighbours along one direction. */
   private static int[] grown(int[] from, int w, int h, int step) {
     int[] to = new int[from.length];
     for (int i = 0; i < from.length; i++) {
@@ -50,7 +50,7 @@ final class Halo {
     return to;
   }
 
-  /** The mean of the neighbours along one direction; beyond the edge there is nothing. */
+  /** Returns the mean of neighbours along one direction; pixels outside count as zero. */
   private static int[] softened(int[] from, int w, int h, int step) {
     int[] to = new int[from.length];
     for (int i = 0; i < from.length; i++) {
@@ -66,7 +66,7 @@ final class Halo {
   }
 
   /**
-   * A pixel over the dark outline.
+   * Composites a pixel over the dark outline.
    *
    * @param argb the pixel, not premultiplied
    * @param below opacity of the outline, 0 to 255

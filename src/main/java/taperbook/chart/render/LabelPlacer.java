@@ -8,14 +8,14 @@ import taperbook.chart.model.ChartStyle;
 import taperbook.chart.render.Callout.Spot;
 
 /**
- * Finds places for labels, one after the other: inside the region, never on another label or a
- * blocked box, off the curves unless there is no other way, and as near to their point as that
- * allows. First come, first served, so the important ones come first.
+ * Places labels one after the other: inside the region, never on another label or a blocked box,
+ * off the curves if possible, and as near to their point as possible. Earlier labels have priority,
+ * so the important ones come first.
  */
 public final class LabelPlacer {
   private static final double[] DISTANCES = {1, 1.6, 2.4, 3.8, 6};
 
-  /** A label that may be left out is, rather than stand far off or across what is drawn. */
+  /** Maximum cost of placing an optional label; otherwise it is omitted. */
   private static final double MOST_IF_OPTIONAL = 18;
 
   private final Box region;
@@ -23,9 +23,9 @@ public final class LabelPlacer {
   private final Obstacles obstacles;
 
   /**
-   * A placer for one picture.
+   * Creates a placer for one picture.
    *
-   * @param region what no label may leave
+   * @param region area that labels may not leave
    */
   public LabelPlacer(Box region, ChartStyle style) {
     this.region = region;
@@ -33,36 +33,36 @@ public final class LabelPlacer {
     this.obstacles = new Obstacles(style);
   }
 
-  /** What labels keep off. */
+  /** Returns the obstacles of labels. */
   public Obstacles obstacles() {
     return obstacles;
   }
 
-  /** Places a label, or leaves it out if there is no room for it. */
+  /** Places a label, or omits it if there is no room. */
   public Optional<Callout.Placed> place(Callout callout) {
     return place(List.of(callout));
   }
 
   /**
-   * Places one of several forms of a label: the one that costs least, its handicap included. Leaves
-   * all out if there is no room for any.
+   * Places one of several forms of a label: the cheapest, including its handicap. Omits all if
+   * there is no room for any.
    */
   public Optional<Callout.Placed> place(List<Callout> forms) {
     Choice best = best(forms);
     best.placed.ifPresent(
         placed -> {
           obstacles.block(placed.box());
-          leader(placed).ifPresent(obstacles::keepOffLightly);
+          leader(placed).ifPresent(obstacles::avoidIfCheap);
         });
     return best.placed;
   }
 
-  /** How hard a label is to place as things stand: what its best place would cost. */
+  /** Returns the current difficulty of a label: the cost of its best place. */
   double difficulty(List<Callout> forms) {
     return best(forms).cost;
   }
 
-  /** The line from a label to its point, if the label stands so far away that it needs one. */
+  /** Returns the line from a label to its point, if the label is too far away without one. */
   public Optional<Line2D> leader(Callout.Placed placed) {
     Spot spot = placed.spot();
     Box box = placed.box();
@@ -121,7 +121,7 @@ public final class LabelPlacer {
     }
   }
 
-  /** Takes a place if it is better than the best so far. */
+  /** Accepts a place if it is better than the best so far. */
   private void consider(Callout.Placed placed, double far, Choice choice) {
     double most = placed.callout().required() ? Double.POSITIVE_INFINITY : MOST_IF_OPTIONAL;
     double before = far + placed.callout().handicap();

@@ -9,7 +9,7 @@ import taperbook.chart.model.PlotArea;
 import taperbook.chart.render.Callout.Side;
 import taperbook.chart.render.Callout.Spot;
 
-/** The labels of where the order of two sessions changes. */
+/** The labels of the points where the order of two sessions changes. */
 final class LeadLabels {
   private static final List<Side> RIGHT_OF_CROSSING =
       List.of(
@@ -30,28 +30,28 @@ final class LeadLabels {
           Side.BELOW_RIGHT);
 
   private final Chart chart;
-  private final PlotArea frame;
+  private final PlotArea area;
 
-  LeadLabels(Chart chart, PlotArea frame) {
+  LeadLabels(Chart chart, PlotArea area) {
     this.chart = chart;
-    this.frame = frame;
+    this.area = area;
   }
 
   List<Callout> callouts() {
     List<Callout> callouts = new ArrayList<>();
-    for (LeadStrip standings : chart.marks().standings().stream().toList()) {
-      int last = standings.crossings().size() - 1;
+    for (LeadStrip leads : chart.marks().leads().stream().toList()) {
+      int last = leads.crossings().size() - 1;
       for (int i = 0; i <= last; i++) {
         // Towards the outside, so that leaders do not cross.
         List<Side> sides = i < last ? LEFT_OF_CROSSING : RIGHT_OF_CROSSING;
-        callouts.add(crossing(standings.crossings().get(i), sides));
+        callouts.add(crossing(leads.crossings().get(i), sides));
       }
     }
     return callouts;
   }
 
   private Callout crossing(LeadStrip.Crossing crossing, List<Side> sides) {
-    Spot spot = new Spot(frame.px(crossing.x()), frame.py(0), 0);
+    Spot spot = new Spot(area.px(crossing.x()), area.py(0), 0);
     return new Callout(spot, crossing.label(), Palette.ACCENT, sides, true);
   }
 }

@@ -22,54 +22,56 @@ import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.model.Typeface;
 
-/** What shows who is ahead where: a strip below the axis with its names, and crossings on zero. */
+/**
+ * Shows which session is ahead: a strip below the axis with names, and crossings on the zero line.
+ */
 final class LeadLayer {
-  /** Forms of a name: in words, by its letter, the letter alone. */
+  /** Forms of a name: full name, with its letter, the letter alone. */
   private static final int FORMS = 3;
 
   private final Brush brush;
-  private final PlotArea frame;
+  private final PlotArea area;
   private final ChartStyle style;
 
-  LeadLayer(Brush brush, PlotArea frame, ChartStyle style) {
+  LeadLayer(Brush brush, PlotArea area, ChartStyle style) {
     this.brush = brush;
-    this.frame = frame;
+    this.area = area;
     this.style = style;
   }
 
-  /** A piece of the strip. */
+  /** Returns the box of a part of the strip. */
   private Box piece(LeadStrip.Part part) {
     double size = style.type().tick();
-    double left = frame.px(part.from());
-    double top = frame.box().bottom() + 1.85 * size;
-    return new Box(left, top, frame.px(part.to()) - left, 0.5 * size);
+    double left = area.px(part.from());
+    double top = area.box().bottom() + 1.85 * size;
+    return new Box(left, top, area.px(part.to()) - left, 0.5 * size);
   }
 
-  /** What labels must keep off. */
-  static void keepOff(LeadStrip standings, PlotArea frame, ChartStyle style, Obstacles around) {
-    around.keepOffLightly(
-        new Line2D.Double(frame.box().left(), frame.py(0), frame.box().right(), frame.py(0)));
-    for (LeadStrip.Crossing crossing : standings.crossings()) {
+  /** Registers the obstacles of labels. */
+  static void avoid(LeadStrip leads, PlotArea area, ChartStyle style, Obstacles around) {
+    around.avoidIfCheap(
+        new Line2D.Double(area.box().left(), area.py(0), area.box().right(), area.py(0)));
+    for (LeadStrip.Crossing crossing : leads.crossings()) {
       double r = style.weights().markDot() + style.weights().mark();
-      double left = frame.px(crossing.low());
-      around.block(new Box(left, frame.py(0) - r, frame.px(crossing.high()) - left, 2 * r));
+      double left = area.px(crossing.low());
+      around.block(new Box(left, area.py(0) - r, area.px(crossing.high()) - left, 2 * r));
     }
   }
 
   /** Paints strip and crossings and returns the names below the strip. */
-  List<TextRun> paint(LeadStrip standings) {
-    standings.parts().forEach(this::part);
-    standings.crossings().forEach(this::crossing);
-    return names(standings);
+  List<TextRun> paint(LeadStrip leads) {
+    leads.parts().forEach(this::part);
+    leads.crossings().forEach(this::crossing);
+    return names(leads);
   }
 
-  /** Each name once, below its widest piece, in the longest forms that there is room for. */
-  private List<TextRun> names(LeadStrip standings) {
+  /** Returns each name once, below its widest part, in the longest forms that fit. */
+  private List<TextRun> names(LeadStrip leads) {
     List<TextRun> texts = new ArrayList<>();
     for (int form = 0; form < FORMS; form++) {
       texts.clear();
       Set<String> named = new HashSet<>();
-      for (LeadStrip.Part part : standings.widestFirst()) {
+      for (LeadStrip.Part part : leads.widestFirst()) {
         String name = part.names().get(Math.min(form, part.names().size() - 1));
         if (named.add(name)) {
           name(name, part, texts).ifPresent(texts::add);
@@ -82,7 +84,9 @@ final class LeadLayer {
     return texts;
   }
 
-  /** The name below its piece, in the middle or at one of its ends; nothing if others are there. */
+  /**
+   * Returns the name below its part, centred or at one of its ends; empty if others are in the way.
+   */
   private Optional<TextRun> name(String name, LeadStrip.Part part, List<TextRun> others) {
     Color color = part.pen().map(Pen::color).orElse(Palette.GREY);
     Face face = new Face(style.type().tick(), false, color);
@@ -113,23 +117,25 @@ final class LeadLayer {
     brush.stroke(piece.shape(), style.solid(style.weights().mark()), color);
   }
 
-  /** Lines that rise to the right at half a right angle, cut at the ends of the piece. */
+  /** Paints diagonal lines rising to the right, clipped at the ends of the part. */
   private void hatch(Box piece, Color color) {
     BasicStroke stroke = style.solid(1.4 * style.weights().mark());
     double step = 4 * style.weights().mark();
-    for (double foot = piece.left() - piece.height() + step; foot < piece.right(); foot += step) {
-      double from = Math.max(foot, piece.left());
-      double to = Math.min(foot + piece.height(), piece.right());
-      double bottom = piece.bottom() - (from - foot);
+    for (double start = piece.left() - piece.height() + step;
+        start < piece.right();
+        start += step) {
+      double from = Math.max(start, piece.left());
+      double to = Math.min(start + piece.height(), piece.right());
+      double bottom = piece.bottom() - (from - start);
       brush.stroke(new Line2D.Double(from, bottom, to, bottom - (to - from)), stroke, color);
     }
   }
 
-  /** A ring on zero, with a whisker over the abscissae that the readings allow. */
+  /** Paints a ring on zero, with a whisker over the possible abscissae. */
   private void crossing(LeadStrip.Crossing crossing) {
-    double y = frame.py(0);
-    double low = frame.px(crossing.low());
-    double high = frame.px(crossing.high());
+    double y = area.py(0);
+    double low = area.px(crossing.low());
+    double high = area.px(crossing.high());
     double tip = style.gap() / 2;
     BasicStroke line = style.solid(1.6 * style.weights().mark());
     brush.stroke(new Line2D.Double(low, y, high, y), line, Palette.ACCENT);
@@ -137,7 +143,7 @@ final class LeadLayer {
       brush.stroke(new Line2D.Double(x, y - tip, x, y + tip), line, Palette.ACCENT);
     }
     double r = style.weights().markDot();
-    Ellipse2D ring = new Ellipse2D.Double(frame.px(crossing.x()) - r, y - r, 2 * r, 2 * r);
+    Ellipse2D ring = new Ellipse2D.Double(area.px(crossing.x()) - r, y - r, 2 * r, 2 * r);
     brush.fill(ring, Palette.PAPER);
     brush.stroke(ring, line, Palette.ACCENT);
   }

@@ -23,32 +23,32 @@ import taperbook.chart.model.Series;
 import taperbook.chart.render.Callout.Spot;
 
 /**
- * The label of one of several lines: at its end, or along it where there is room, with a piece of
- * the line before its words.
+ * The label of one of several lines: at its end, or along it where there is room, with a sample of
+ * the line before its text.
  */
 public final class LineLabel {
   private static final List<Callout.Side> SIDES =
       List.of(RIGHT, ABOVE_RIGHT, BELOW_RIGHT, ABOVE, BELOW, ABOVE_LEFT, BELOW_LEFT, LEFT);
 
-  /** Longest lines of text to try, in characters: in one line, in two or three, in more. */
+  /** Maximum line lengths to try, in characters: for one line, for two or three, for more. */
   private static final int[] LENGTHS = {34, 20, 13};
 
-  /** Places along a line where its label may stand. */
+  /** Number of candidate places along a line. */
   private static final int SPOTS = 24;
 
-  /** What it costs to break a label into more lines, and to leave it but its letter. */
+  /** Cost of breaking a label into more lines, and of reducing it to its letter. */
   private static final double FORM_COST = 7;
 
   private static final double LETTER_COST = 36;
 
   private LineLabel() {}
 
-  /** Forms of the labels of all lines, those first that have the least room. */
+  /** Returns the forms of the labels of all lines, those with the least room first. */
   public static List<List<Callout>> hardestFirst(
-      List<Series> series, PlotArea frame, LabelPlacer placer) {
+      List<Series> series, PlotArea area, LabelPlacer placer) {
     Map<List<Callout>, Double> difficulties = new LinkedHashMap<>();
     for (Series one : series) {
-      List<Callout> forms = forms(one, frame);
+      List<Callout> forms = forms(one, area);
       difficulties.put(forms, placer.difficulty(forms));
     }
     return difficulties.entrySet().stream()
@@ -57,8 +57,11 @@ public final class LineLabel {
         .toList();
   }
 
-  /** Forms of the label, best first, its letter alone last; none if the title names the line. */
-  static List<Callout> forms(Series series, PlotArea frame) {
+  /**
+   * Returns the forms of the label, best first, its letter alone last; none if the title names the
+   * line.
+   */
+  static List<Callout> forms(Series series, PlotArea area) {
     if (series.name().isEmpty()) {
       return List.of();
     }
@@ -66,7 +69,7 @@ public final class LineLabel {
     for (int length : LENGTHS) {
       texts.add(wrapped(series.name(), length));
     }
-    List<Spot> spots = spots(series.line(), frame);
+    List<Spot> spots = spots(series.line(), area);
     List<Callout> forms = new ArrayList<>();
     for (List<String> text : texts) {
       forms.add(form(series, text, spots, FORM_COST * forms.size()));
@@ -79,19 +82,19 @@ public final class LineLabel {
     return new Callout(spots, text, Palette.INK, Optional.of(series.pen()), SIDES, true, handicap);
   }
 
-  /** The line's end, and then places all along it. */
-  private static List<Spot> spots(PlotLine line, PlotArea frame) {
+  /** Returns the line's end, then places all along it. */
+  private static List<Spot> spots(PlotLine line, PlotArea area) {
     List<Spot> spots = new ArrayList<>();
     int last = line.size() - 1;
-    spots.add(new Spot(frame.px(line.x(last)), frame.py(line.y(last)), 0));
+    spots.add(new Spot(area.px(line.x(last)), area.py(line.y(last)), 0));
     for (int k = SPOTS - 1; k >= 0; k--) {
       double x = line.x(0) + (line.lastX() - line.x(0)) * k / SPOTS;
-      line.yAt(x).ifPresent(y -> spots.add(new Spot(frame.px(x), frame.py(y), 0)));
+      line.yAt(x).ifPresent(y -> spots.add(new Spot(area.px(x), area.py(y), 0)));
     }
     return spots;
   }
 
-  /** Words in lines of at most so many characters, where words allow that. */
+  /** Breaks words into lines of a maximum number of characters, as far as words allow. */
   public static List<String> wrapped(String text, int length) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();

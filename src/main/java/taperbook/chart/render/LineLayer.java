@@ -18,19 +18,19 @@ import taperbook.chart.model.PlotArea;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 
-/** What is painted of lines beside their solid strokes: dashes, readings, and keys of labels. */
+/** Paints the parts of lines other than solid strokes: dashes, readings, and samples of labels. */
 final class LineLayer {
   private final Brush brush;
-  private final PlotArea frame;
+  private final PlotArea area;
   private final ChartStyle style;
 
-  LineLayer(Brush brush, PlotArea frame, ChartStyle style) {
+  LineLayer(Brush brush, PlotArea area, ChartStyle style) {
     this.brush = brush;
-    this.frame = frame;
+    this.area = area;
     this.style = style;
   }
 
-  /** The lines that are dashed, each stretch without a wide gap in one stroke. */
+  /** Paints dashed lines, each stretch without a wide gap in one stroke. */
   void dashes(Chart chart) {
     for (Series series : chart.series()) {
       if (series.pen().isDashed()) {
@@ -39,17 +39,17 @@ final class LineLayer {
     }
   }
 
-  /** Markers at readings. */
+  /** Paints markers at readings. */
   void readings(Chart chart) {
     for (Series series : chart.series()) {
       PlotLine line = series.line();
       for (int i : series.marked(chart.markersApart())) {
-        marker(series.pen(), frame.px(line.x(i)), frame.py(line.y(i)));
+        marker(series.pen(), area.px(line.x(i)), area.py(line.y(i)));
       }
     }
   }
 
-  /** A piece of the line before its label. */
+  /** Paints the sample of the line before its label. */
   void key(Callout.Placed label) {
     label.callout().key().ifPresent(pen -> key(pen, label));
   }
@@ -68,11 +68,10 @@ final class LineLayer {
     if (run.first() == run.last()) {
       return;
     }
-    List<Integer> kept = LineThinning.keep(line, run, frame, 0.3 * style.weights().curve());
+    List<Integer> kept = LineThinning.keep(line, run, area, 0.3 * style.weights().curve());
     Path2D path = new Path2D.Double();
-    path.moveTo(frame.px(line.x(run.first())), frame.py(line.y(run.first())));
-    kept.subList(1, kept.size())
-        .forEach(i -> path.lineTo(frame.px(line.x(i)), frame.py(line.y(i))));
+    path.moveTo(area.px(line.x(run.first())), area.py(line.y(run.first())));
+    kept.subList(1, kept.size()).forEach(i -> path.lineTo(area.px(line.x(i)), area.py(line.y(i))));
     brush.stroke(path, series.pen().line(style), series.pen().color());
   }
 

@@ -15,69 +15,69 @@ import taperbook.chart.model.Palette;
 import taperbook.chart.model.PlotArea;
 import taperbook.chart.model.PlotLine;
 
-/** What is painted below and above grid and lines: tints, marks, guides, labels' ground. */
+/** Paints what is below and above grid and lines: tints, marks, guides, and label backgrounds. */
 final class MarkLayer {
-  /** Where the span of a window stands, as a share of the plot's height from its foot. */
+  /** Position of the span of a window, as a share of the plot's height from its bottom. */
   private static final double SPAN_AT = 0.05;
 
   private final Brush brush;
   private final Chart chart;
-  private final PlotArea frame;
+  private final PlotArea area;
   private final ChartStyle style;
 
-  MarkLayer(Brush brush, Chart chart, PlotArea frame, ChartStyle style) {
+  MarkLayer(Brush brush, Chart chart, PlotArea area, ChartStyle style) {
     this.brush = brush;
     this.chart = chart;
-    this.frame = frame;
+    this.area = area;
     this.style = style;
   }
 
-  /** The guide of a mark. */
-  static Line2D guide(Chart.Point point, PlotArea frame) {
-    double x = frame.px(point.x());
-    double y = frame.py(point.y());
+  /** Returns the guide of a mark. */
+  static Line2D guide(Chart.Point point, PlotArea area) {
+    double x = area.px(point.x());
+    double y = area.py(point.y());
     return point.guide() == Chart.Guide.DROP
-        ? new Line2D.Double(x, frame.box().bottom(), x, y)
-        : new Line2D.Double(frame.box().left(), y, x, y);
+        ? new Line2D.Double(x, area.box().bottom(), x, y)
+        : new Line2D.Double(area.box().left(), y, x, y);
   }
 
-  /** The span of a window: its line along the foot of the plot, as a flat box. */
-  static Box span(Chart.Window window, PlotArea frame) {
-    double left = frame.px(window.from());
-    double y = frame.box().bottom() - SPAN_AT * frame.box().height();
-    return new Box(left, y, frame.px(window.to()) - left, 0);
+  /** Returns the span of a window: its line along the bottom of the plot, as a flat box. */
+  static Box span(Chart.Window window, PlotArea area) {
+    double left = area.px(window.from());
+    double y = area.box().bottom() - SPAN_AT * area.box().height();
+    return new Box(left, y, area.px(window.to()) - left, 0);
   }
 
-  /** Upright lines at both ends of a window. */
-  static List<Line2D> edges(Chart.Window window, PlotArea frame) {
+  /** Returns vertical lines at both ends of a window. */
+  static List<Line2D> edges(Chart.Window window, PlotArea area) {
     List<Line2D> edges = new ArrayList<>();
     for (double end : new double[] {window.from(), window.to()}) {
-      double x = frame.px(end);
-      edges.add(new Line2D.Double(x, frame.box().bottom(), x, frame.box().top()));
+      double x = area.px(end);
+      edges.add(new Line2D.Double(x, area.box().bottom(), x, area.box().top()));
     }
     return edges;
   }
 
-  /** What the bracket of a hold fills, a little above the curve. */
-  static Box bracket(Chart.Hold hold, PlotArea frame, ChartStyle style) {
-    double left = frame.px(hold.from());
-    double top = frame.py(hold.y()) - 1.6 * style.gap() - style.weights().dot();
-    return new Box(left, top, frame.px(hold.to()) - left, 0.7 * style.gap());
+  /** Returns the area of a hold's bracket, slightly above the curve. */
+  static Box bracket(Chart.Hold hold, PlotArea area, ChartStyle style) {
+    double left = area.px(hold.from());
+    double top = area.py(hold.y()) - 1.6 * style.gap() - style.weights().dot();
+    return new Box(left, top, area.px(hold.to()) - left, 0.7 * style.gap());
   }
 
-  /** The tint of the band. */
+  /** Paints the tint of the band. */
   void paintBelow() {
     if (chart.hasVisibleBand()) {
       chart.line().band().bandRuns().forEach(this::tintBand);
     }
   }
 
-  /** Guides, labels' ground, and marks. */
+  /** Paints guides, label backgrounds, and marks. */
   void paintAbove(PlacedLabels.Placement placement) {
     for (Chart.Point point : chart.marks().points()) {
       boolean drop = point.guide() == Chart.Guide.DROP;
       BasicStroke stroke = drop ? style.solid(style.weights().thin()) : style.dotted();
-      brush.stroke(guide(point, frame), stroke, Palette.GREY);
+      brush.stroke(guide(point, area), stroke, Palette.GREY);
     }
     chart.marks().window().ifPresent(this::window);
     labelGround(placement);
@@ -86,7 +86,7 @@ final class MarkLayer {
     chart.marks().hold().filter(h -> !h.isStretch()).ifPresent(h -> ring(h.from(), h.y()));
   }
 
-  /** Lines that lead from labels to their points, and paper below the labels. */
+  /** Paints leaders and the background of labels. */
   private void labelGround(PlacedLabels.Placement placement) {
     for (Line2D leader : placement.leaders()) {
       brush.stroke(leader, style.solid(style.weights().thin()), Palette.GREY);
@@ -97,7 +97,7 @@ final class MarkLayer {
   }
 
   private void bracket(Chart.Hold hold) {
-    Box box = bracket(hold, frame, style);
+    Box box = bracket(hold, area, style);
     Path2D bracket = new Path2D.Double();
     bracket.moveTo(box.left(), box.bottom());
     bracket.lineTo(box.left(), box.top());
@@ -108,31 +108,31 @@ final class MarkLayer {
 
   private void tintBand(PlotLine.Run run) {
     PlotLine line = chart.line().band();
-    List<Integer> kept = line.bandPoints(run, frame, 0.3 * style.weights().curve());
+    List<Integer> kept = line.bandPoints(run, area, 0.3 * style.weights().curve());
     if (kept.size() < 2) {
       return;
     }
     Path2D band = new Path2D.Double();
-    band.moveTo(frame.px(line.x(kept.get(0))), clampedY(line.high(kept.get(0))));
-    kept.forEach(i -> band.lineTo(frame.px(line.x(i)), clampedY(line.high(i))));
+    band.moveTo(area.px(line.x(kept.get(0))), clampedY(line.high(kept.get(0))));
+    kept.forEach(i -> band.lineTo(area.px(line.x(i)), clampedY(line.high(i))));
     List<Integer> back = new ArrayList<>(kept);
     Collections.reverse(back);
-    back.forEach(i -> band.lineTo(frame.px(line.x(i)), clampedY(line.low(i))));
+    back.forEach(i -> band.lineTo(area.px(line.x(i)), clampedY(line.low(i))));
     band.closePath();
     brush.fill(band, Palette.BAND);
   }
 
-  /** A band may reach beyond the axis; it is cut there. */
+  /** Clips a band that extends beyond the axis. */
   private double clampedY(double value) {
-    return frame.py(Math.max(frame.y().min(), Math.min(value, frame.y().max())));
+    return area.py(Math.max(area.y().min(), Math.min(value, area.y().max())));
   }
 
-  /** The span of a window, and where several lines have it in common its edges. */
+  /** Paints the span of a window and, if several lines share it, its edges. */
   private void window(Chart.Window window) {
     if (chart.series().size() > 1) {
-      edges(window, frame).forEach(edge -> brush.stroke(edge, style.dotted(), Palette.GREY));
+      edges(window, area).forEach(edge -> brush.stroke(edge, style.dotted(), Palette.GREY));
     }
-    Box span = span(window, frame);
+    Box span = span(window, area);
     double tip = style.gap() / 2;
     BasicStroke line = style.solid(style.weights().mark());
     brush.stroke(
@@ -142,9 +142,9 @@ final class MarkLayer {
     }
   }
 
-  /** A mark is a ring, so that it differs from a reading by more than colour. */
+  /** Paints a mark as a ring, so that it differs from a reading by more than colour. */
   private void ring(double x, double y) {
-    Ellipse2D circle = circle(frame.px(x), frame.py(y), style.weights().markDot());
+    Ellipse2D circle = circle(area.px(x), area.py(y), style.weights().markDot());
     brush.fill(circle, Palette.PAPER);
     brush.stroke(circle, style.solid(1.6 * style.weights().mark()), Palette.ACCENT);
   }

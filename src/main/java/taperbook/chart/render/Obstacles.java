@@ -9,9 +9,9 @@ import taperbook.chart.model.ChartStyle;
 import taperbook.chart.model.Pen;
 import taperbook.chart.render.Callout.Spot;
 
-/** What labels keep off, and what it costs them not to. */
+/** The obstacles of labels with their costs. */
 public final class Obstacles {
-  /** What it costs to stand on a curve: more than any distance from the point. */
+  /** Cost of overlapping a curve: more than any distance from the point. */
   static final double CURVE_COST = 60;
 
   private static final double LIGHT_COST = 4;
@@ -29,31 +29,31 @@ public final class Obstacles {
   }
 
   /**
-   * A piece of a curve.
+   * A segment of a curve.
    *
-   * @param line the piece
-   * @param pen what the curve is drawn with
+   * @param line the segment
+   * @param pen pen of the curve
    */
   private record Piece(Line2D line, Pen pen) {}
 
-  /** Names a piece of a curve, which labels keep off if they can. */
-  public void keepOff(Line2D piece, Pen pen) {
+  /** Adds a segment of a curve, which labels avoid if possible. */
+  public void avoid(Line2D piece, Pen pen) {
     curves.add(new Piece(piece, pen));
   }
 
-  /** Names a thin line, which labels keep off if it costs them little. */
-  public void keepOffLightly(Line2D line) {
+  /** Adds a thin line, which labels avoid at low cost. */
+  public void avoidIfCheap(Line2D line) {
     light.add(line);
   }
 
-  /** Names a box that no label may touch. */
+  /** Adds a box that no label may overlap. */
   public void block(Box box) {
     blocked.add(box);
   }
 
   /**
-   * What a place costs: 0 if it is perfect, infinite if it is impossible or costs no less than is
-   * of interest.
+   * Returns the cost of a place: 0 if it is perfect, infinite if it is impossible or at least as
+   * expensive as the limit.
    */
   double cost(Callout.Placed placed, Optional<Line2D> leader, double ofInterest) {
     Box box = placed.box();
@@ -74,7 +74,7 @@ public final class Obstacles {
 
   private double leaderCost(Line2D leader, Callout.Placed placed) {
     Spot spot = placed.spot();
-    // Its own point is where a leader must end.
+    // A leader may touch its own point.
     long met =
         blocked.stream()
             .filter(b -> b.distanceTo(spot.x(), spot.y()) > 0)
@@ -89,12 +89,17 @@ public final class Obstacles {
     return STRAY_COST * light.stream().filter(l -> isStray(l, placed.box(), spot, own)).count();
   }
 
-  /** True if the line belongs to another mark and lies nearer to the label than its own point. */
+  /**
+   * Returns true if the line belongs to another mark and is nearer to the label than its own point.
+   */
   private static boolean isStray(Line2D line, Box box, Spot spot, double own) {
     return line.ptSegDist(spot.x(), spot.y()) > 1 && box.distanceTo(line) < own - 1;
   }
 
-  /** What it costs that a label may be taken for another line's, or its leader crosses one. */
+  /**
+   * Returns the cost of confusing a label with that of another line, or of crossing a line by its
+   * leader.
+   */
   private double mixUpCost(Pen pen, Box box, Optional<Line2D> leader) {
     if (leader.isPresent()) {
       Line2D line = leader.get();

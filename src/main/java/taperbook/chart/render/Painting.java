@@ -6,22 +6,22 @@ import taperbook.chart.model.ChartStyle;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.model.Typeface;
 
-/** A picture that can be painted at print and at film size. */
+/** A picture that can be painted at print and film sizes. */
 @FunctionalInterface
 public interface Painting {
   /**
    * Paints the shapes and returns the texts to be set on them.
    *
-   * @param g what to paint on
+   * @param g the target
    * @param style the sizes of the rendering
    */
   List<TextRun> paint(Graphics2D g, ChartStyle style);
 
-  /** Paints the shapes and sets the texts on them. */
+  /** Paints the shapes and draws the texts on them. */
   default void whole(Graphics2D g, ChartStyle style) {
     for (TextRun text : paint(g, style)) {
       g.setFont(Typeface.font(text.font().bold(), text.font().size()));
-      g.setColor(style.ground().of(text.font().color()));
+      g.setColor(style.background().of(text.font().color()));
       g.drawString(text.text(), (float) text.left(), (float) text.baseline());
     }
   }

@@ -23,17 +23,17 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.chart.render.Callout.Spot;
 
-/** The labels of a chart in their places. */
+/** The placed labels of a chart. */
 final class PlacedLabels {
-  /** Power falls to the right, so above right of its curve there is room. */
+  /** Power falls to the right, so there is room above right of its curve. */
   private static final List<Callout.Side> OFF_FALLING =
       List.of(ABOVE_RIGHT, RIGHT, ABOVE, BELOW_LEFT, BELOW, LEFT, BELOW_RIGHT);
 
-  /** Charge rises to the right, so below right of its curve there is room. */
+  /** Charge rises to the right, so there is room below right of its curve. */
   private static final List<Callout.Side> OFF_RISING =
       List.of(BELOW_RIGHT, RIGHT, BELOW, ABOVE_LEFT, LEFT, ABOVE);
 
-  /** What it costs to leave a label but its first line. */
+  /** Cost of reducing a label to its first line. */
   private static final double FIRST_LINE_COST = 8;
 
   private final LabelPlacer placer;
@@ -41,20 +41,20 @@ final class PlacedLabels {
   private final List<Callout.Placed> placed = new ArrayList<>();
   private final List<Line2D> leaders = new ArrayList<>();
   private final Chart chart;
-  private final PlotArea frame;
+  private final PlotArea area;
   private final ChartStyle style;
 
-  private PlacedLabels(Chart chart, PlotArea frame, ChartStyle style) {
+  private PlacedLabels(Chart chart, PlotArea area, ChartStyle style) {
     this.chart = chart;
-    this.frame = frame;
+    this.area = area;
     this.style = style;
-    this.placer = new LabelPlacer(region(frame, style), style);
+    this.placer = new LabelPlacer(region(area, style), style);
     this.around = placer.obstacles();
   }
 
-  /** What labels may fill: the plot, and the margin on its right. */
-  static Box region(PlotArea frame, ChartStyle style) {
-    Box plot = frame.box();
+  /** Returns the area for labels: the plot, and the margin on its right. */
+  static Box region(PlotArea area, ChartStyle style) {
+    Box plot = area.box();
     double inset = style.gap() / 2;
     double left = plot.left() + inset;
     double right = style.width() - style.edges().across();
@@ -62,18 +62,17 @@ final class PlacedLabels {
   }
 
   /** Places all labels of a chart. */
-  static Placement place(Chart chart, PlotArea frame, ChartStyle style) {
-    return new PlacedLabels(chart, frame, style).place();
+  static Placement place(Chart chart, PlotArea area, ChartStyle style) {
+    return new PlacedLabels(chart, area, style).place();
   }
 
   /**
-   * PlacedLabels in their places.
+   * The result of placing labels.
    *
    * @param labels the labels
-   * @param leaders the lines that lead from a label to what it is about
+   * @param leaders the leaders from labels to their points
    */
   record Placement(List<Callout.Placed> labels, List<Line2D> leaders) {
-    /** Copies the lists. */
     Placement {
       labels = List.copyOf(labels);
       leaders = List.copyOf(leaders);
@@ -83,12 +82,12 @@ final class PlacedLabels {
   private Placement place() {
     obstacles();
     List<List<Callout>> wanted = new ArrayList<>();
-    new LeadLabels(chart, frame).callouts().forEach(c -> wanted.add(List.of(c)));
+    new LeadLabels(chart, area).callouts().forEach(c -> wanted.add(List.of(c)));
     chart.marks().hold().ifPresent(h -> wanted.add(holdLabels(h)));
     chart.marks().window().ifPresent(w -> wanted.add(List.of(windowLabel(w))));
     chart.marks().points().forEach(p -> wanted.add(List.of(pointLabel(p))));
     wanted.forEach(this::place);
-    LineLabel.hardestFirst(chart.series(), frame, placer).forEach(this::place);
+    LineLabel.hardestFirst(chart.series(), area, placer).forEach(this::place);
     return new Placement(placed, leaders);
   }
 
@@ -99,51 +98,48 @@ final class PlacedLabels {
   }
 
   private void obstacles() {
-    chart.series().forEach(this::keepOffCurve);
+    chart.series().forEach(this::avoidCurve);
     for (Chart.Point point : chart.marks().points()) {
-      double x = frame.px(point.x());
-      double y = frame.py(point.y());
+      double x = area.px(point.x());
+      double y = area.py(point.y());
       double r = style.weights().markDot() + style.weights().mark();
       around.block(new Box(x - r, y - r, 2 * r, 2 * r));
-      around.keepOffLightly(MarkLayer.guide(point, frame));
+      around.avoidIfCheap(MarkLayer.guide(point, area));
     }
     chart
         .marks()
         .hold()
         .filter(Chart.Hold::isStretch)
-        .ifPresent(h -> around.block(MarkLayer.bracket(h, frame, style)));
+        .ifPresent(h -> around.block(MarkLayer.bracket(h, area, style)));
     chart
         .marks()
         .window()
-        .ifPresent(w -> around.block(MarkLayer.span(w, frame).grown(style.gap() / 3)));
+        .ifPresent(w -> around.block(MarkLayer.span(w, area).grown(style.gap() / 3)));
     if (chart.series().size() > 1) {
-      chart
-          .marks()
-          .window()
-          .ifPresent(w -> MarkLayer.edges(w, frame).forEach(around::keepOffLightly));
+      chart.marks().window().ifPresent(w -> MarkLayer.edges(w, area).forEach(around::avoidIfCheap));
     }
-    chart.marks().standings().ifPresent(s -> LeadLayer.keepOff(s, frame, style, around));
-    new FlagLayer(chart, frame, style).keepOff(around);
+    chart.marks().leads().ifPresent(s -> LeadLayer.avoid(s, area, style, around));
+    new FlagLayer(chart, area, style).avoid(around);
   }
 
-  private void keepOffCurve(Series series) {
+  private void avoidCurve(Series series) {
     PlotLine line = series.line();
     PlotLine.Run whole = new PlotLine.Run(0, line.size() - 1);
-    List<Integer> kept = LineThinning.keep(line, whole, frame, style.weights().curve());
+    List<Integer> kept = LineThinning.keep(line, whole, area, style.weights().curve());
     for (int k = 0; k + 1 < kept.size(); k++) {
-      around.keepOff(piece(line, kept.get(k), kept.get(k + 1)), series.pen());
+      around.avoid(piece(line, kept.get(k), kept.get(k + 1)), series.pen());
     }
   }
 
   private Line2D piece(PlotLine line, int from, int to) {
     return new Line2D.Double(
-        frame.px(line.x(from)), frame.py(line.y(from)), frame.px(line.x(to)), frame.py(line.y(to)));
+        area.px(line.x(from)), area.py(line.y(from)), area.px(line.x(to)), area.py(line.y(to)));
   }
 
-  /** All lines of the label, or where they have no room the first alone. */
+  /** Returns two forms: all lines of the label, and only the first if there is no room. */
   private List<Callout> holdLabels(Chart.Hold hold) {
-    double x = frame.px((hold.from() + hold.to()) / 2);
-    double y = hold.isStretch() ? MarkLayer.bracket(hold, frame, style).top() : frame.py(hold.y());
+    double x = area.px((hold.from() + hold.to()) / 2);
+    double y = hold.isStretch() ? MarkLayer.bracket(hold, area, style).top() : area.py(hold.y());
     List<Callout.Side> sides = List.of(ABOVE, ABOVE_RIGHT, ABOVE_LEFT, RIGHT, BELOW, LEFT);
     List<Spot> spots = List.of(new Spot(x, y, 0));
     List<String> first = hold.label().subList(0, 1);
@@ -153,7 +149,7 @@ final class PlacedLabels {
   }
 
   private Callout windowLabel(Chart.Window window) {
-    Box span = MarkLayer.span(window, frame);
+    Box span = MarkLayer.span(window, area);
     double x = (span.left() + span.right()) / 2;
     Spot spot = new Spot(x, span.top(), span.width() / 2);
     return new Callout(spot, window.label(), Palette.INK, List.of(ABOVE), true);
@@ -162,7 +158,7 @@ final class PlacedLabels {
   private Callout pointLabel(Chart.Point point) {
     boolean drop = point.guide() == Chart.Guide.DROP;
     return new Callout(
-        new Spot(frame.px(point.x()), frame.py(point.y()), 0),
+        new Spot(area.px(point.x()), area.py(point.y()), 0),
         point.label(),
         Palette.INK,
         drop ? OFF_FALLING : OFF_RISING,

@@ -7,23 +7,23 @@ import taperbook.chart.model.Background;
 import taperbook.chart.model.Chart;
 import taperbook.chart.model.ChartStyle;
 
-/** A chart as PNG. */
+/** Writes a chart as PNG. */
 final class PngPicture {
   private PngPicture() {}
 
-  /** The picture's bytes; the same chart gives the same bytes. */
+  /** Returns the picture's bytes; the same chart gives the same bytes. */
   static byte[] write(Chart chart, ChartStyle style) {
     return write(SvgPicture.painting(chart), style);
   }
 
-  /** As {@link #write(Chart, ChartStyle)}, of any picture. */
+  /** Writes any picture, as {@link #write(Chart, ChartStyle)}. */
   static byte[] write(Painting painting, ChartStyle style) {
-    boolean clear = style.ground() == Background.CLEAR;
+    boolean clear = style.background() == Background.CLEAR;
     int kind = clear ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
     BufferedImage image = new BufferedImage(style.width(), style.height(), kind);
     Graphics2D g = image.createGraphics();
     if (!clear) {
-      g.setColor(style.ground().color());
+      g.setColor(style.background().color());
       g.fillRect(0, 0, style.width(), style.height());
     }
     g.setRenderingHint(

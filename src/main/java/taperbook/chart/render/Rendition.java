@@ -3,19 +3,19 @@ package taperbook.chart.render;
 import taperbook.chart.model.Background;
 import taperbook.chart.model.ChartStyle;
 
-/** One of the ways in which a figure is painted as PNG. */
+/** The PNG renditions of a figure. */
 public enum Rendition {
   /** 1920 x 1080 on white. */
   FILM("", ChartStyle.film()),
-  /** 1920 x 1080 on a dark ground. */
+  /** 1920 x 1080 on a dark background. */
   DARK("-dark", ChartStyle.film().on(Background.DARK)),
-  /** 1920 x 1080 to lie over a moving picture. */
+  /** 1920 x 1080, transparent, to overlay on a film. */
   CLEAR("-clear", ChartStyle.film().on(Background.CLEAR)),
-  /** 1080 x 1350 on white, for a telephone held upright. */
+  /** 1080 x 1350 on white, for a phone in portrait orientation. */
   PORTRAIT("-portrait", ChartStyle.tall(1350)),
   /** 1080 x 1080 on white. */
   SQUARE("-square", ChartStyle.tall(1080)),
-  /** 320 x 180 on a dark ground, drawn for this size: little text, none of it small. */
+  /** 320 x 180 on a dark background, with little text in a large size. */
   SMALL("-small", ChartStyle.small().on(Background.DARK));
 
   private final String ending;
@@ -26,7 +26,7 @@ public enum Rendition {
     this.style = style;
   }
 
-  /** What is added to the stem of the figure's files. */
+  /** Returns the suffix of the figure's file stem. */
   public String ending() {
     return ending;
   }

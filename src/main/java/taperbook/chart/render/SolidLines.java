@@ -20,12 +20,12 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Typeface;
 
 /**
- * The layer that XChart paints: solid lines, and joins over wide gaps. It draws each piece of a
- * line by itself, so that a dash would begin anew at each reading: dashed lines are not its.
+ * The layer that XChart paints: solid lines, and lines over wide gaps. XChart draws each segment
+ * separately, which restarts dashes at each reading, so dashed lines are painted elsewhere.
  *
- * <p>XChart gets exactly the plot to paint, without padding and axis texts, so that its scale is
- * that of the {@link PlotArea}. It draws text as outlines, which cannot be searched or read aloud,
- * so texts are set by the painter.
+ * <p>XChart paints exactly the plot, without padding and axis texts, so that its scale is that of
+ * the {@link PlotArea}. It draws text as outlines, which cannot be searched or read aloud, so the
+ * painter sets the texts.
  */
 final class SolidLines {
   private static final Color CLEAR = new Color(0, 0, 0, 0);
@@ -33,30 +33,30 @@ final class SolidLines {
   private SolidLines() {}
 
   /** Paints the lines into the frame's plot. */
-  static void paint(Graphics2D g, Chart chart, PlotArea frame, ChartStyle style) {
-    XYChart xy = prepare(chart, frame, style);
+  static void paint(Graphics2D g, Chart chart, PlotArea area, ChartStyle style) {
+    XYChart xy = prepare(chart, area, style);
     Graphics2D plot = (Graphics2D) g.create();
-    plot.translate(frame.box().left(), frame.box().top());
-    xy.paint(plot, pixels(frame.box().width()), pixels(frame.box().height()));
+    plot.translate(area.box().left(), area.box().top());
+    xy.paint(plot, pixels(area.box().width()), pixels(area.box().height()));
     plot.dispose();
   }
 
-  /** The chart as XChart has it, ready to be painted at the size of the frame's plot. */
-  static XYChart prepare(Chart chart, PlotArea frame, ChartStyle style) {
-    XYChart xy = new XYChart(pixels(frame.box().width()), pixels(frame.box().height()));
+  /** Creates the XChart chart, ready to be painted at the size of the plot. */
+  static XYChart prepare(Chart chart, PlotArea area, ChartStyle style) {
+    XYChart xy = new XYChart(pixels(area.box().width()), pixels(area.box().height()));
     bare(xy.getStyler());
     XYStyler styler = xy.getStyler();
-    styler.setXAxisMin(frame.x().min()).setXAxisMax(frame.x().max());
-    styler.setYAxisMin(frame.y().min()).setYAxisMax(frame.y().max());
+    styler.setXAxisMin(area.x().min()).setXAxisMax(area.x().max());
+    styler.setYAxisMin(area.y().min()).setYAxisMax(area.y().max());
     for (int i = 0; i < chart.series().size(); i++) {
       Pen pen = chart.series().get(i).pen();
       Points joined = new Points();
       Points gaps = new Points();
-      collect(chart.series().get(i).line(), frame, style, joined, gaps);
+      collect(chart.series().get(i).line(), area, style, joined, gaps);
       if (!pen.isDashed()) {
-        joined.addTo(xy, "line " + i, pen.line(style), style.ground().of(pen.color()));
+        joined.addTo(xy, "line " + i, pen.line(style), style.background().of(pen.color()));
       }
-      gaps.addTo(xy, "gaps " + i, pen.gap(style), style.ground().of(pen.gapColor()));
+      gaps.addTo(xy, "gaps " + i, pen.gap(style), style.background().of(pen.gapColor()));
     }
     return xy;
   }
@@ -68,16 +68,16 @@ final class SolidLines {
     AxesChartStyler axes = styler;
     axes.setAxisTicksVisible(false).setAxisTitlesVisible(false).setPlotMargin(0);
     axes.setPlotTicksMarksVisible(false).setPlotGridLinesVisible(false);
-    // Never seen, but XChart spaces its ticks by the room that their texts would need.
+    // Invisible, but XChart determines tick spacing from the size of tick labels.
     axes.setAxisTickLabelsFont(Typeface.font(false, 4)).setLocale(Locale.ROOT);
     styler.setDecimalPattern("0.######");
   }
 
   private static void collect(
-      PlotLine line, PlotArea frame, ChartStyle style, Points joined, Points gaps) {
+      PlotLine line, PlotArea area, ChartStyle style, Points joined, Points gaps) {
     double tolerance = 0.3 * style.weights().curve();
     for (PlotLine.Run run : line.runs()) {
-      for (int i : LineThinning.keep(line, run, frame, tolerance)) {
+      for (int i : LineThinning.keep(line, run, area, tolerance)) {
         joined.add(line.x(i), line.y(i));
       }
       joined.lift(line.x(run.last()));
@@ -93,7 +93,7 @@ final class SolidLines {
     return (int) Math.round(length);
   }
 
-  /** Points of a series, with lifts of the pen. */
+  /** Points of a series, with breaks. */
   private static final class Points {
     private final List<Double> xs = new ArrayList<>();
     private final List<Double> ys = new ArrayList<>();

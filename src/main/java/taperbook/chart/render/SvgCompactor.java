@@ -18,11 +18,11 @@ import taperbook.chart.model.HexColor;
 import taperbook.chart.model.TextRun;
 
 /**
- * Writes SVG compactly: of what Batik generated only what shapes need, in a fixed order, chained
- * lines as one, and our texts.
+ * Writes compact SVG: only the necessary parts of Batik's output, in a fixed order, with connected
+ * lines merged, and texts as text.
  */
 final class SvgCompactor {
-  /** Attributes that shapes need; others say what is so anyway, or are about text. */
+  /** Attributes that shapes need; others have default values or concern text. */
   private static final List<String> NEEDED =
       List.of(
           "clip-path",
@@ -58,7 +58,7 @@ final class SvgCompactor {
   private static final Pattern CORNER = Pattern.compile("([MLZ])(?:(-?[0-9.]+) (-?[0-9.]+))? ?");
   private static final Pattern STRAIGHT = Pattern.compile("[MLZ0-9. -]*");
 
-  /** Shorter than the dashes of a join over a gap. */
+  /** Length below which a line is shorter than the dashes over a gap. */
   private static final double SHORT = 4;
 
   private static final Pattern RGB = Pattern.compile("rgb\\((\\d+),(\\d+),(\\d+)\\)");
@@ -67,9 +67,9 @@ final class SvgCompactor {
   private final String id;
 
   /**
-   * A picture.
+   * Creates the SVG of a picture.
    *
-   * @param id the figure's id, with which all ids begin
+   * @param id the figure's id, the prefix of all ids
    */
   SvgCompactor(String id) {
     this.id = id;
@@ -85,7 +85,7 @@ final class SvgCompactor {
     out.append(escaped(description)).append("</desc>\n");
   }
 
-  /** Writes what Batik generated below its root. */
+  /** Writes Batik's output below its root. */
   void shapes(Element root) {
     children(root);
   }
@@ -126,7 +126,7 @@ final class SvgCompactor {
     }
   }
 
-  /** True if an element strokes the very shape that the one before it fills. */
+  /** Returns true if an element strokes the same shape that the previous one fills. */
   private static boolean isEdge(Element edge, Element area) {
     return area.getTagName().equals("path")
         && edge.getTagName().equals("path")
@@ -156,7 +156,7 @@ final class SvgCompactor {
     }
   }
 
-  /** True for groups without content and for what was painted with no opacity at all. */
+  /** Returns true for groups without content and for fully transparent shapes. */
   private static boolean isUnseen(Element element) {
     boolean container = element.getTagName().equals("g") || element.getTagName().equals("defs");
     return element.getAttribute("fill-opacity").equals("0")
@@ -164,8 +164,8 @@ final class SvgCompactor {
   }
 
   /**
-   * How many lines from {@code from} on each begin where the one before ends; at least 1. Of dashed
-   * lines only those count that are shorter than a dash.
+   * Returns the number of lines from {@code from} that each start at the end of the previous one;
+   * at least 1. Dashed lines count only if they are shorter than a dash.
    */
   private static int chain(List<Element> elements, int from) {
     int to = from;
@@ -180,16 +180,16 @@ final class SvgCompactor {
         && next.getTagName().equals("line")
         && line.getAttribute("x2").equals(next.getAttribute("x1"))
         && line.getAttribute("y2").equals(next.getAttribute("y1"))
-        && look(line).equals(look(next))
+        && drawingAttributes(line).equals(drawingAttributes(next))
         && (!isDashed(line) || (isShort(line) && isShort(next)));
   }
 
   private static boolean isDashed(Element line) {
-    return look(line).containsKey("stroke-dasharray")
+    return drawingAttributes(line).containsKey("stroke-dasharray")
         || ((Element) line.getParentNode()).hasAttribute("stroke-dasharray");
   }
 
-  /** True for a line that ends within its first dash, so that it would not look dashed. */
+  /** Returns true for a line that ends within its first dash, so that it looks solid. */
   private static boolean isShort(Element line) {
     double x = coordinate(line, "x2") - coordinate(line, "x1");
     double y = coordinate(line, "y2") - coordinate(line, "y1");
@@ -200,11 +200,11 @@ final class SvgCompactor {
     return Double.parseDouble(line.getAttribute(name));
   }
 
-  /** All that a line is drawn with but its ends. */
-  private static Map<String, String> look(Element line) {
-    Map<String, String> look = attributes(line);
-    look.keySet().removeAll(ENDS);
-    return look;
+  /** Returns all drawing attributes of a line except its ends. */
+  private static Map<String, String> drawingAttributes(Element line) {
+    Map<String, String> drawing = attributes(line);
+    drawing.keySet().removeAll(ENDS);
+    return drawing;
   }
 
   private void joined(List<Element> lines) {
@@ -220,7 +220,7 @@ final class SvgCompactor {
       corners.append(' ').append(line.getAttribute("y2"));
     }
     out.append("<path");
-    look(first).forEach(this::attribute);
+    drawingAttributes(first).forEach(this::attribute);
     attribute("d", corners.toString());
     out.append("/>\n");
   }
@@ -238,11 +238,11 @@ final class SvgCompactor {
   }
 
   /**
-   * A path of straight lines with each corner by its distance from the one before: shorter, and
-   * markers of one shape come out alike, so that a page of them packs well. Distances are taken
-   * between rounded corners and do not add up to an error.
+   * Converts a path of straight lines to relative coordinates: shorter, and equal markers have
+   * equal paths, which compress well. Distances are between rounded corners, so errors do not
+   * accumulate.
    *
-   * @param path data of a path; one with curves is left as it is
+   * @param path data of a path; one with curves is returned unchanged
    */
   static String relative(String path) {
     if (!STRAIGHT.matcher(path).matches()) {

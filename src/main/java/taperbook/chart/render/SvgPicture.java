@@ -13,8 +13,8 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.Typeface;
 
 /**
- * A chart as SVG at print size: Batik writes the shapes, texts stay texts. Fit to stand alone and
- * to be put into a page with others: no declaration, no script, ids begin with the figure's id.
+ * Writes a chart as SVG at print size: shapes by Batik, texts as text. Usable standalone and
+ * embedded in a page with others: no declaration, no script, ids begin with the figure's id.
  */
 final class SvgPicture {
   private static final String SVG = "http://www.w3.org/2000/svg";
@@ -22,25 +22,25 @@ final class SvgPicture {
   private SvgPicture() {}
 
   /**
-   * The picture; the same chart gives the same text.
+   * Writes the picture; the same chart gives the same text.
    *
-   * @param description what the picture shows, for those who cannot see it
+   * @param description description of the picture for those who cannot see it
    */
   static String write(Chart chart, String description) {
     return write(chart.id(), chart.title().finding(), description, painting(chart));
   }
 
-  /** As {@link #write(Chart, String)}, of any picture. */
+  /** Writes any picture, as {@link #write(Chart, String)}. */
   static String write(String id, String title, String description, Painting painting) {
     return write(id, title, description, painting, ChartStyle.print());
   }
 
-  /** The picture for a narrow screen; it can stand in one page with the other one. */
+  /** Writes the picture for a narrow screen; it can be in the same page as the other one. */
   static String narrow(String id, String title, String description, Painting painting) {
     return write(id + "-narrow", title, description, painting, ChartStyle.narrow());
   }
 
-  /** How a chart is painted. */
+  /** Returns the painting of a chart. */
   static Painting painting(Chart chart) {
     return (g, style) -> ChartPainter.paint(g, chart, style);
   }
@@ -51,7 +51,7 @@ final class SvgPicture {
         GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setPrecision(1);
-    // Else Batik would ask for the size of a font of the system, in every picture.
+    // Otherwise Batik queries the size of a system font for every picture.
     SVGGeneratorContext.GraphicContextDefaults defaults =
         new SVGGeneratorContext.GraphicContextDefaults();
     defaults.setFont(Typeface.font(false, style.type().label()));

@@ -16,45 +16,47 @@ import taperbook.chart.model.TextRun;
 import taperbook.chart.model.TextRun.Face;
 
 /**
- * What stands around the plot of a thumbnail: the vertical axis by name with the farthest of its
- * ticks, and the ends of the horizontal one.
+ * The axes of a thumbnail: the vertical axis by name with its outermost tick, and the ends of the
+ * horizontal one.
  */
 final class ThumbnailAxisLayer {
-  private final PlotArea frame;
+  private final PlotArea area;
   private final ChartStyle style;
 
-  ThumbnailAxisLayer(PlotArea frame, ChartStyle style) {
-    this.frame = frame;
+  ThumbnailAxisLayer(PlotArea area, ChartStyle style) {
+    this.area = area;
     this.style = style;
   }
 
   List<TextRun> texts() {
     List<TextRun> texts = new ArrayList<>();
     double size = style.type().tick();
-    Box plot = frame.box();
+    Box plot = area.box();
     Face plain = new Face(size, false, Palette.INK);
-    double foot = plot.bottom() + size * 1.15;
-    Map<Double, String> across = frame.x().figures(1);
+    double tickBaseline = plot.bottom() + size * 1.15;
+    Map<Double, String> across = area.x().figures(1);
     ends(across)
         .forEach(
-            x -> texts.add(new TextRun(x.getValue(), frame.px(x.getKey()), foot, MIDDLE, plain)));
+            x ->
+                texts.add(
+                    new TextRun(x.getValue(), area.px(x.getKey()), tickBaseline, MIDDLE, plain)));
     double left = plot.left() - size * 0.5;
-    ends(frame.y().figures(1))
+    ends(area.y().figures(1))
         .forEach(
             y -> {
-              double baseline = frame.py(y.getKey()) + size * 0.35;
+              double baseline = area.py(y.getKey()) + size * 0.35;
               texts.add(new TextRun(y.getValue(), left, baseline, END, plain));
             });
     Face bold = new Face(style.type().title(), true, Palette.INK);
     double top = style.edges().down() + style.type().title();
-    TextRun name = new TextRun(frame.y().title(), style.edges().across(), top, START, bold);
+    TextRun name = new TextRun(area.y().title(), style.edges().across(), top, START, bold);
     if (name.left() + name.width() <= style.width() - style.edges().across()) {
       texts.add(name);
     }
     return texts;
   }
 
-  /** Zero, and the tick that lies farthest from it. */
+  /** Returns zero, and the tick farthest from it. */
   private static List<Map.Entry<Double, String>> ends(Map<Double, String> figures) {
     Comparator<Map.Entry<Double, String>> nearness =
         Comparator.comparingDouble(f -> Math.abs(f.getKey()));

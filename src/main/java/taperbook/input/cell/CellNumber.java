@@ -7,25 +7,25 @@ import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 
 /**
- * A number as it was written.
+ * A number with the precision of its written form.
  *
  * @param value its value, finite
  * @param lastPlace power of ten of its last digit: 0 for {@code 57}, -1 for {@code 57.6}
  */
 public record CellNumber(double value, int lastPlace) {
-  private static final int MOST_KEPT = 22;
+  private static final int MAX_EXPONENT = 22;
 
   /**
-   * Digits beyond these are what binary arithmetic leaves, as in 0.30000000000000004: a double
-   * holds 15 to 17 of them, and sums lose some.
+   * Further digits are errors of binary arithmetic, as in 0.30000000000000004: a double has 15 to
+   * 17 significant digits, and sums lose some.
    */
   private static final MathContext TRUE_DIGITS = new MathContext(12);
 
   private static final double[] POWERS = powers();
 
   /**
-   * The number that a text of plain digits states, with a point as its decimal mark. Its last place
-   * is that of the last digit written, but no finer than that of the value rounded to 12 digits.
+   * Parses plain digits with a point as the decimal mark. The last place is that of the last digit
+   * written, but no finer than that of the value rounded to 12 digits.
    */
   public static CellNumber parse(String text) {
     BigDecimal written = new BigDecimal(text);
@@ -37,43 +37,45 @@ public record CellNumber(double value, int lastPlace) {
     return new CellNumber(Double.parseDouble(text), place);
   }
 
-  /** One unit of the last digit written. */
+  /** Returns the value of one unit of the last digit. */
   public double step() {
     return powerOfTen(lastPlace);
   }
 
-  /** The value in base units, give or take half a unit of the last digit. */
+  /** Returns the value in base units, plus or minus half a unit of the last digit. */
   public Estimate toBase(Unit unit) {
     return toBase(unit, step() / 2);
   }
 
   /**
-   * The value in base units.
+   * Returns the value in base units.
    *
-   * @param half what to give or take, in the unit; less than the value where the unit is a
-   *     reciprocal one
+   * @param half the tolerance, in the unit; less than the value if the unit is a reciprocal one
    */
   public Estimate toBase(Unit unit, double half) {
     Interval ends = Interval.between(unit.toBase(value - half), unit.toBase(value + half));
     return new Estimate(unit.toBase(value), ends);
   }
 
-  /** Half a step of a place in base units: for a display in that unit with so many decimals. */
+  /** Returns half a step of a decimal place in base units, for a display in that unit. */
   public static double halfStepInBase(double step, Unit unit) {
     return unit.toBase(step / 2) - unit.toBase(0);
   }
 
-  /** Exact where a power of ten can be: {@code Math.pow(10, -1)} is, as parsing is. */
+  /**
+   * Exact for exactly representable powers; otherwise equal to the parsed literal, like {@code
+   * Math.pow(10, -1)}.
+   */
   public static double powerOfTen(int exponent) {
-    return Math.abs(exponent) <= MOST_KEPT
-        ? POWERS[exponent + MOST_KEPT]
+    return Math.abs(exponent) <= MAX_EXPONENT
+        ? POWERS[exponent + MAX_EXPONENT]
         : Double.parseDouble("1e" + exponent);
   }
 
   private static double[] powers() {
-    double[] powers = new double[2 * MOST_KEPT + 1];
+    double[] powers = new double[2 * MAX_EXPONENT + 1];
     for (int i = 0; i < powers.length; i++) {
-      powers[i] = Double.parseDouble("1e" + (i - MOST_KEPT));
+      powers[i] = Double.parseDouble("1e" + (i - MAX_EXPONENT));
     }
     return powers;
   }

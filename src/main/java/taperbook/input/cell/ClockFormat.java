@@ -4,21 +4,21 @@ import java.time.ZoneId;
 import java.util.Optional;
 
 /**
- * How clock times are written.
+ * Format of clock times.
  *
  * @param writing the form of each time
- * @param zone where the clock stands, if that is stated
+ * @param zone time zone of the clock, if stated
  */
 public record ClockFormat(Writing writing, Optional<ZoneId> zone) {
-  /** ISO 8601, of a place that is not stated. */
+  /** ISO 8601 in an unknown time zone. */
   public static final ClockFormat ISO = new ClockFormat(new IsoFormat(), Optional.empty());
 
-  /** A form of writing clock times. */
+  /** A written form of clock times. */
   public interface Writing {
-    /** The time that a text tells, if it has this form. */
+    /** Parses a time; empty if the text does not have this form. */
     Optional<ClockTime> parse(String text);
 
-    /** What is expected, in words and with an example. */
+    /** Returns a description of the expected form with an example. */
     String words();
   }
 }

@@ -11,13 +11,13 @@ import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
 
 /**
- * Reads clock times: points in time, date and time of the place, or time of day, which rolls over
- * at midnight. All cells of a column tell the same. Times count from the first one.
+ * Parses clock times: instants, local date and time, or time of day, which rolls over at midnight.
+ * All cells of a column have the same kind. Times count from the first one.
  */
 public final class ClockParser implements TimeParser {
   /**
-   * A time of day that falls by more than this went past midnight; by less, it went back. One that
-   * rises by more went back past midnight.
+   * A time of day that decreases by more than this has passed midnight; one that decreases by less
+   * went back. One that increases by more went back past midnight.
    */
   private static final Duration HALF_A_DAY = Duration.ofHours(12);
 
@@ -62,7 +62,7 @@ public final class ClockParser implements TimeParser {
         .map(time -> counted(clock.get(), time, cell, line, column));
   }
 
-  /** The time in a course that has no jumps, if the clock can have shown it. */
+  /** Returns the time in a time zone without gaps, if the clock can have shown it. */
   private Optional<LocalDateTime> placed(ClockTime clock, String cell, int line, int column) {
     if (form.zone().isEmpty() || clock.kind() == ClockTime.Kind.INSTANT) {
       return Optional.of(clock.time());
@@ -91,7 +91,7 @@ public final class ClockParser implements TimeParser {
           "correct the time zone in columns.csv, or the time");
       return Optional.empty();
     }
-    // In the hour that comes twice, the first of the two unless time would then go back.
+    // In the repeated hour, uses the earlier offset unless time would go back.
     return Optional.of(
         offsets.stream()
             .map(offset -> local.minusSeconds(offset.getTotalSeconds()))
@@ -129,14 +129,14 @@ public final class ClockParser implements TimeParser {
     } else if (clock.kind() == ClockTime.Kind.TIME_OF_DAY) {
       time = nearest(time, previous);
       if (time.toLocalDate().isAfter(previous.toLocalDate())) {
-        tellMidnight(cell, line, column);
+        reportMidnight(cell, line, column);
       }
     }
     previous = time;
     return new TimeReading(secondsSinceFirst(time), clock.stepSeconds());
   }
 
-  /** A time of day on the day that brings it nearest to another time. */
+  /** Returns a time of day on the date that brings it nearest to another time. */
   private static LocalDateTime nearest(LocalDateTime time, LocalDateTime other) {
     LocalDateTime sameDay = other.toLocalDate().atTime(time.toLocalTime());
     Duration fall = Duration.between(sameDay, other);
@@ -146,7 +146,7 @@ public final class ClockParser implements TimeParser {
     return fall.negated().compareTo(HALF_A_DAY) > 0 ? sameDay.minusDays(1) : sameDay;
   }
 
-  private void tellMidnight(String cell, int line, int column) {
+  private void reportMidnight(String cell, int line, int column) {
     log.add(
         ProblemCode.CLOCK_PAST_MIDNIGHT,
         line,

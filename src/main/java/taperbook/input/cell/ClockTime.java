@@ -4,21 +4,21 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 
 /**
- * A clock time as it was written.
+ * A parsed clock time.
  *
- * @param kind what it tells
- * @param time in UTC for an instant, else as the clock showed it; of 1 January 1970 without a date
- * @param stepSeconds one unit of the last digit written, s
+ * @param kind its kind
+ * @param time UTC for an instant, otherwise local time; on 1 January 1970 if it has no date
+ * @param stepSeconds value of one unit of the last digit, s
  */
 public record ClockTime(Kind kind, LocalDateTime time, double stepSeconds) {
-  /** Stands for the date that a time of day does not tell. */
+  /** Placeholder for the date of a time of day. */
   static final LocalDate ANY_DAY = LocalDate.EPOCH;
 
-  /** What a clock time tells. */
+  /** Kinds of clock times. */
   public enum Kind {
     /** A point in time. */
     INSTANT,
-    /** Date and time of the place. */
+    /** Local date and time. */
     LOCAL,
     /** Time of day. */
     TIME_OF_DAY

@@ -5,14 +5,14 @@ import taperbook.diagnostics.Quoted;
 import taperbook.input.csv.CsvRow;
 
 /**
- * A column that a file has.
+ * A column of a file.
  *
  * @param name its name
- * @param index number of its cell in each row, from 0
- * @param unit its unit symbol; empty if it takes none
- * @param scale how its numbers become amounts of the unit
- * @param clock how its clock times are written, if it holds any
- * @param dateIndex the column that holds the dates of its times, if that is another one
+ * @param index index of its cell in each row, from 0
+ * @param unit its unit symbol; empty if it has none
+ * @param scale conversion of its numbers to amounts of the unit
+ * @param clock format of its clock times, if it contains any
+ * @param dateIndex the column with the dates of its times, if that is another one
  */
 public record Column(
     String name,
@@ -21,18 +21,24 @@ public record Column(
     LinearConversion scale,
     ClockFormat clock,
     OptionalInt dateIndex) {
-  /** A column that is written as this program's own files are. */
+  /** Creates a column in the format of this program's own files. */
   Column(String name, int index, String unit) {
     this(name, index, unit, LinearConversion.NONE, ClockFormat.ISO, OptionalInt.empty());
   }
 
-  /** Its cell in a row, after that of its date if there is one; empty if there is no time. */
+  /**
+   * Returns its cell in a row, preceded by the date cell if there is one; empty if there is no
+   * time.
+   */
   public String cellIn(CsvRow row) {
     String own = row.cell(index);
     return own.isEmpty() || dateIndex.isEmpty() ? own : row.cell(dateIndex.getAsInt()) + " " + own;
   }
 
-  /** Its cell in a row, and that in the row before, with its line, as problems tell of a fall. */
+  /**
+   * Returns its cell in a row and in the previous row, with the line, for messages about a
+   * decrease.
+   */
   public String foundAfter(CsvRow row, CsvRow previous) {
     return Quoted.of(cellIn(row))
         + " after "
@@ -41,12 +47,12 @@ public record Column(
         + previous.line();
   }
 
-  /** True if there is nothing in its cell. */
+  /** Returns true if its cell is blank. */
   public boolean isBlankIn(CsvRow row) {
     return row.isBlankAt(index);
   }
 
-  /** Number of its cell from 1, as problems give it. */
+  /** Returns the number of its cell from 1, as used in problems. */
   public int number() {
     return index + 1;
   }

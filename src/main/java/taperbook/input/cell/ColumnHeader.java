@@ -4,11 +4,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A column head taken apart: {@code quantity [unit]}.
+ * A parsed column header: {@code quantity [unit]}.
  *
- * @param name the name in plain form, letter case and extra spaces taken off
- * @param unit the unit as written between square brackets; empty if there is none
- * @param inRoundBrackets what is written between round brackets at the end; empty if nothing
+ * @param name the normalized name: lower case, single spaces
+ * @param unit the unit in square brackets; empty if there is none
+ * @param inRoundBrackets the text in parentheses at the end; empty if there is none
  */
 public record ColumnHeader(String name, String unit, String inRoundBrackets) {
   private static final Pattern SQUARE = Pattern.compile("([^\\[\\]]*)\\[([^\\[\\]]*)\\]");

@@ -12,9 +12,9 @@ import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
 import taperbook.input.csv.CsvTable;
 
-/** Finds the columns that a file has among those it may have. */
+/** Finds the known columns of a file. */
 public final class Columns {
-  private static final int MOST_HEADS = 30;
+  private static final int MAX_HEADS = 30;
 
   private final CsvTable table;
   private final List<ColumnSpec> specs;
@@ -36,7 +36,7 @@ public final class Columns {
     return columns;
   }
 
-  /** The columns that another file says a table has, by their names. */
+  /** Returns the columns that another file declares for a table, by name. */
   public static Columns stated(
       CsvTable table, List<ColumnSpec> specs, Map<String, Column> stated, ProblemLog log) {
     Columns columns = new Columns(table, specs, log);
@@ -46,19 +46,18 @@ public final class Columns {
   }
 
   /**
-   * The column with a name, if it is there; with the unit that is most likely meant if its own was
-   * refused.
+   * Returns the column with a name, if present; with the most likely unit if its own was refused.
    */
   public Optional<Column> find(String name) {
     return Optional.ofNullable(found.get(name));
   }
 
-  /** True if the header names the column, even if its unit was refused. */
+  /** Returns true if the header contains the column, even if its unit was refused. */
   public boolean names(String name) {
     return named.contains(name);
   }
 
-  /** Tells that a column is missing, unless the header names it. */
+  /** Reports a missing column, unless the header contains it. */
   public void require(String name) {
     if (!names(name)) {
       ColumnSpec spec = specs.stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
@@ -66,19 +65,19 @@ public final class Columns {
     }
   }
 
-  /** Tells that a column is missing. */
+  /** Reports a missing column. */
   public void missing(String expected, String remedy) {
     int size = table.header().cells().size();
     String heads =
         table.header().cells().stream()
-            .limit(MOST_HEADS)
+            .limit(MAX_HEADS)
             .map(head -> Quoted.of(head.strip()))
             .collect(Collectors.joining(", "));
     log.add(
         ProblemCode.COLUMN_MISSING,
         table.header().line(),
         0,
-        "the columns " + heads + (size > MOST_HEADS ? " and more" : ""),
+        "the columns " + heads + (size > MAX_HEADS ? " and more" : ""),
         expected,
         remedy);
   }
@@ -126,8 +125,9 @@ public final class Columns {
   }
 
   /**
-   * Keeps a refused column with the unit that is most likely meant, so that the problems of its
-   * cells are told at once with that of its head. No value of it is used, as the file is refused.
+   * Keeps a refused column with the most likely unit, so that the problems of its cells are
+   * reported together with that of its header. Its values are not used, because the file is
+   * refused.
    */
   private void checkAnyway(int index, ColumnSpec spec, Optional<String> meant) {
     meant.ifPresent(u -> found.put(spec.name(), new Column(spec.name(), index, u)));
@@ -146,7 +146,7 @@ public final class Columns {
     }
   }
 
-  /** Catches {@code power kW} and {@code power [kW}: a known name, but no pair of brackets. */
+  /** Detects {@code power kW} and {@code power [kW}: a known name without a pair of brackets. */
   private boolean unitWithoutBrackets(int index, String written, ColumnHeader head) {
     for (ColumnSpec spec : specs) {
       if (head.name().startsWith(spec.name() + " ") && !spec.units().isEmpty()) {

@@ -3,35 +3,35 @@ package taperbook.input.cell;
 import java.math.BigDecimal;
 
 /**
- * Carries out a {@link LinearConversion} on the numbers of one column, from the first row to the
- * last. In decimal arithmetic, so that 0.57 by 100 is 57 and a mapped file gives what a plain one
- * would.
+ * Applies a {@link LinearConversion} to the numbers of one column, from the first row to the last.
+ * Uses decimal arithmetic, so that 0.57 times 100 is 57 and a mapped file gives the same result as
+ * a plain one.
  */
 public final class ConvertedColumn {
   private final LinearConversion scale;
   private final boolean none;
   private BigDecimal first = BigDecimal.ZERO;
-  private boolean begun;
+  private boolean started;
 
   public ConvertedColumn(LinearConversion scale) {
     this.scale = scale;
     this.none = scale.isNone();
   }
 
-  /** The amount that a number of the column stands for. */
+  /** Converts a number of the column to an amount. */
   public double amount(double number) {
     if (none) {
       return number;
     }
     BigDecimal exact = BigDecimal.valueOf(number);
-    if (scale.lessFirst() && !begun) {
+    if (scale.lessFirst() && !started) {
       first = exact;
     }
-    begun = true;
+    started = true;
     return exact.subtract(first).multiply(scale.factor()).add(scale.offset()).doubleValue();
   }
 
-  /** The step between amounts that belongs to a step between numbers. */
+  /** Converts a step between numbers to a step between amounts. */
   public double step(double step) {
     return none ? step : BigDecimal.valueOf(step).multiply(scale.factor().abs()).doubleValue();
   }

@@ -9,14 +9,14 @@ import taperbook.diagnostics.Quoted;
 import taperbook.input.csv.CsvRow;
 import taperbook.quantity.Unit;
 
-/** Reads elapsed times: minutes and seconds, hours with both, or a number of one unit. */
+/** Parses elapsed times: minutes and seconds, hours with both, or a number of one unit. */
 public final class ElapsedParser implements TimeParser {
   private static final Pattern MIN_S =
       Pattern.compile("()([0-9]{1,4}):([0-5][0-9])([.,][0-9]{1,9})?");
   private static final Pattern H_MIN_S =
       Pattern.compile("([0-9]{1,2}):([0-5][0-9]):([0-5][0-9])([.,][0-9]{1,9})?");
 
-  /** Longest time that is taken: a hundred hours. */
+  /** Maximum elapsed time: a hundred hours. */
   private static final QuantityRange RANGE = QuantityRange.from(0, 360_000);
 
   private final String unit;
@@ -27,7 +27,7 @@ public final class ElapsedParser implements TimeParser {
   private final ProblemLog log;
 
   /**
-   * A reader of one column.
+   * Creates a parser for one column.
    *
    * @param unit one of {@link ColumnSpec#ELAPSED_UNITS}
    */
@@ -35,7 +35,7 @@ public final class ElapsedParser implements TimeParser {
     this(unit, LinearConversion.NONE, numbers, log);
   }
 
-  /** A reader of one column whose numbers, or seconds, are scaled. */
+  /** Creates a parser for one column whose numbers, or seconds, are scaled. */
   public ElapsedParser(String unit, LinearConversion scale, NumberParser numbers, ProblemLog log) {
     this.unit = unit;
     this.plain = Unit.ofSymbol(unit);
@@ -67,7 +67,7 @@ public final class ElapsedParser implements TimeParser {
     if (RANGE.contains(time.seconds())) {
       return Optional.of(time);
     }
-    tellRange(row.cell(column.index()), row.line(), column.number(), expectedNumber);
+    reportOutOfRange(row.cell(column.index()), row.line(), column.number(), expectedNumber);
     return Optional.empty();
   }
 
@@ -101,12 +101,12 @@ public final class ElapsedParser implements TimeParser {
   private boolean inRange(TimeReading time, String cell, int line, int column, String expected) {
     boolean inRange = RANGE.contains(time.seconds());
     if (!inRange) {
-      tellRange(cell, line, column, expected);
+      reportOutOfRange(cell, line, column, expected);
     }
     return inRange;
   }
 
-  private void tellRange(String cell, int line, int column, String expected) {
+  private void reportOutOfRange(String cell, int line, int column, String expected) {
     log.add(
         ProblemCode.CELL_OUT_OF_RANGE,
         line,

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Clock times as a count of seconds or milliseconds since 1 January 1970, UTC, without leap seconds
+ * Clock times as seconds or milliseconds since 1 January 1970, UTC, without leap seconds
  * (POSIX.1-2017, section 4.16).
  *
- * @param milliseconds true if milliseconds are counted
+ * @param milliseconds true for milliseconds
  */
 public record EpochFormat(boolean milliseconds) implements ClockFormat.Writing {
   private static final Pattern COUNT =

@@ -7,9 +7,9 @@ import taperbook.diagnostics.Quoted;
 import taperbook.input.csv.CsvRow;
 
 /**
- * Judges the numbers of a column whose mark may group thousands or be the decimal mark, such as
- * {@code 82.400}. They are decimals if another number of the column has more or fewer digits behind
- * its mark, or if one of them could not be so large.
+ * Interprets the numbers of a column whose mark may be a thousands separator or a decimal mark,
+ * such as {@code 82.400}. They are decimals if another number of the column has a different number
+ * of digits after its mark, or if one of them would otherwise be too large.
  */
 public final class GroupedDigits {
   private static final int THREE_DECIMALS = -3;
@@ -27,7 +27,7 @@ public final class GroupedDigits {
   }
 
   /**
-   * Takes a number that can be read in two ways.
+   * Adds an ambiguous number.
    *
    * @param possible true if it could be a thousand times as large
    */
@@ -43,7 +43,7 @@ public final class GroupedDigits {
   }
 
   /**
-   * Takes a number with decimals that can be read in one way only.
+   * Adds an unambiguous number with decimals.
    *
    * @param lastPlace power of ten of its last digit
    */
@@ -52,16 +52,16 @@ public final class GroupedDigits {
     unlike += lastPlace == THREE_DECIMALS ? 0 : 1;
   }
 
-  /** Tells what cannot be decided, and one that is written unlike all others. */
+  /** Reports ambiguous columns, and a number in a different format from all others. */
   public void finish(ProblemLog log) {
     if (others == 0 && !tooLarge) {
-      first.ifPresent(row -> tellAmbiguous(row, log));
+      first.ifPresent(row -> reportAmbiguous(row, log));
     } else if (unlike > alike) {
-      firstWithZero.ifPresent(row -> tellUnlike(row, log));
+      firstWithZero.ifPresent(row -> reportInconsistent(row, log));
     }
   }
 
-  private void tellAmbiguous(CsvRow row, ProblemLog log) {
+  private void reportAmbiguous(CsvRow row, ProblemLog log) {
     String cell = row.cell(column.index());
     log.add(
         ProblemCode.NUMBER_AMBIGUOUS,
@@ -76,7 +76,7 @@ public final class GroupedDigits {
                 : "; or state \"thousands mark\" or \"decimal mark\" in a columns.csv"));
   }
 
-  private void tellUnlike(CsvRow row, ProblemLog log) {
+  private void reportInconsistent(CsvRow row, ProblemLog log) {
     String cell = row.cell(column.index());
     log.add(
         ProblemCode.NUMBER_WRITTEN_UNLIKE,

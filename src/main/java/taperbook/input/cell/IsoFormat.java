@@ -10,8 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Clock times in ISO 8601: date and time with an offset from UTC, date and time of the place, or
- * time of day.
+ * Clock times in ISO 8601: date and time with an offset from UTC, local date and time, or time of
+ * day.
  */
 public final class IsoFormat implements ClockFormat.Writing {
   private static final Pattern CLOCK =

@@ -3,14 +3,16 @@ package taperbook.input.cell;
 import java.math.BigDecimal;
 
 /**
- * How the numbers of a foreign column become amounts of a unit: {@code number * factor + offset}.
+ * Conversion of the numbers of an external column to amounts of a unit: {@code number * factor +
+ * offset}.
  *
- * @param factor what each number is multiplied by, not zero
- * @param offset what is then added, in the unit
- * @param lessFirst true if the first number of the column is taken off each before all else
+ * @param factor multiplier, not zero
+ * @param offset added after multiplication, in the unit
+ * @param lessFirst true to subtract the first number of the column from each number before the
+ *     conversion
  */
 public record LinearConversion(BigDecimal factor, BigDecimal offset, boolean lessFirst) {
-  /** Numbers are amounts already. */
+  /** The identity conversion. */
   public static final LinearConversion NONE =
       new LinearConversion(BigDecimal.ONE, BigDecimal.ZERO, false);
 

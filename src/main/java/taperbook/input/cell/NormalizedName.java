@@ -3,18 +3,18 @@ package taperbook.input.cell;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** The plain form in which names written by hand are compared. */
+/** Normalized form of names for comparison. */
 public final class NormalizedName {
   private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
 
   private NormalizedName() {}
 
-  /** Lower case, no spaces around, single spaces inside. */
+  /** Returns the name in lower case, trimmed, with single spaces. */
   public static String of(String written) {
     return isPlain(written) ? written : made(written);
   }
 
-  /** True if a name has that form already, as most have. */
+  /** Returns true if a name is already normalized, as most are. */
   private static boolean isPlain(String written) {
     boolean afterSpace = true;
     for (int i = 0; i < written.length(); i++) {

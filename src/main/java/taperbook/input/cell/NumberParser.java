@@ -10,15 +10,15 @@ import taperbook.diagnostics.Quoted;
 import taperbook.input.csv.CsvRow;
 
 /**
- * Reads the numbers of one file: plain decimal digits, a point or, where no comma parts the cells,
- * a comma as the decimal mark, the same one throughout the file.
+ * Parses the numbers of one file: plain decimal digits with a point as the decimal mark, or a comma
+ * if it does not separate cells; all numbers of a file must use the same mark.
  */
 public final class NumberParser {
   private static final Pattern NUMBER =
       Pattern.compile("([+-]?)([0-9]{0,40})(?:([.,])([0-9]{0,40}))?(?:[eE]([+-]?[0-9]{1,3}))?");
 
-  /** Plain decimals with more places are read the long way, which rounds off what is noise. */
-  private static final int MOST_PLAIN_PLACES = 9;
+  /** Decimals with more places use the slow path, which rounds floating-point noise. */
+  private static final int MAX_PLAIN_PLACES = 9;
 
   private static final Pattern WITH_TEXT =
       Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[\\p{L}%\\u00b0/]+");
@@ -48,26 +48,26 @@ public final class NumberParser {
     this.unitPlace = unitPlace;
   }
 
-  /** For the cells of readings. */
+  /** Creates a parser for readings. */
   public static NumberParser forCells(boolean commaAllowed, ProblemLog log) {
     return new NumberParser(
         commaAllowed, ProblemCode.CELL_NOT_A_NUMBER, log, "leave the cell empty", "column head");
   }
 
-  /** For the cells of readings in which one decimal mark is stated. */
+  /** Creates a parser for readings with a stated decimal mark. */
   public static NumberParser forCells(char decimalMark, ProblemLog log) {
     NumberParser reader = forCells(decimalMark == ',', log);
     reader.mark = Character.toString(decimalMark);
     return reader;
   }
 
-  /** This reader, which from now on takes digits that are grouped by a stated mark. */
+  /** Makes this parser accept a stated thousands separator and returns it. */
   public NumberParser grouping(Grouping stated) {
     grouping = Optional.of(stated);
     return this;
   }
 
-  /** For the values of facts. */
+  /** Creates a parser for the values of facts. */
   public static NumberParser forFacts(boolean commaAllowed, ProblemLog log) {
     return new NumberParser(
         commaAllowed,
@@ -77,7 +77,7 @@ public final class NumberParser {
         "unit column");
   }
 
-  /** For what is written to give or take beside the values of facts. */
+  /** Creates a parser for the tolerances of facts. */
   public static NumberParser forGiveOrTake(boolean commaAllowed, ProblemLog log) {
     return new NumberParser(
         commaAllowed, ProblemCode.VALUE_NOT_UNDERSTOOD, log, "leave the cell empty", "unit column");
@@ -88,10 +88,10 @@ public final class NumberParser {
   }
 
   /**
-   * Reads the number in a cell of a row that is not blank, without making anything for each of
-   * thousands: {@link #value} and {@link #lastPlace} then tell it.
+   * Parses the non-blank cell of a row without allocation; {@link #value} and {@link #lastPlace}
+   * return the result.
    *
-   * @param expected what should stand there, such as {@code a number from 0 to 100 %}
+   * @param expected description of valid content, such as {@code a number from 0 to 100 %}
    * @return false after a problem
    */
   public boolean read(CsvRow row, Column column, String expected) {
@@ -99,7 +99,7 @@ public final class NumberParser {
     double plain = row.number(index);
     int places = Double.isNaN(plain) ? 0 : row.decimals(index);
     if (!Double.isNaN(plain)
-        && places <= MOST_PLAIN_PLACES
+        && places <= MAX_PLAIN_PLACES
         && (places != Grouping.DIGITS || grouping.isEmpty())
         && pointAgrees(places, row.line())) {
       value = plain;
@@ -112,17 +112,17 @@ public final class NumberParser {
     return number.isPresent();
   }
 
-  /** Value of the number that was last read from a row. */
+  /** Returns the number that was last parsed from a row. */
   public double value() {
     return value;
   }
 
-  /** Power of ten of its last digit, see {@link CellNumber}. */
+  /** Returns the power of ten of its last digit, see {@link CellNumber}. */
   public int lastPlace() {
     return lastPlace;
   }
 
-  /** True if the mark of the number last read may be a decimal mark or group thousands. */
+  /** Returns true if the mark of that number may be a decimal mark or a thousands separator. */
   public boolean isAmbiguous() {
     return ambiguous && !isMarkStated();
   }
@@ -137,9 +137,9 @@ public final class NumberParser {
   }
 
   /**
-   * The number in a cell that is not empty; a problem and none if there is no number.
+   * Parses a cell that is not empty; reports a problem and returns empty if it is not a number.
    *
-   * @param expected what should stand there, such as {@code a number from 0 to 100 %}
+   * @param expected description of valid content, such as {@code a number from 0 to 100 %}
    */
   public Optional<CellNumber> read(String cell, int line, int column, String expected) {
     String minus = cell.replace('\u2212', '-');
@@ -183,7 +183,7 @@ public final class NumberParser {
     return text != null && !text.isEmpty();
   }
 
-  /** True if the point of a number with decimals, or none, agrees with the numbers before. */
+  /** Returns true if a decimal point, if any, is consistent with the previous numbers. */
   private boolean pointAgrees(int decimals, int line) {
     return decimals == 0 || agrees(".", line);
   }

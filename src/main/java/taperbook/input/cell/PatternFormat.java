@@ -16,11 +16,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Clock times after a pattern of few letters, with the meaning they have in {@link
- * DateTimeFormatter}: {@code yyyy yy MM M dd d HH H hh h mm ss S a XXX}, and {@code T} for itself.
+ * Clock times with a pattern of a few letters, which have the meaning of {@link DateTimeFormatter}:
+ * {@code yyyy yy MM M dd d HH H hh h mm ss S a XXX}, and {@code T} for itself.
  */
 public final class PatternFormat implements ClockFormat.Writing {
-  /** The letters that a pattern may have. */
+  /** The permitted pattern letters. */
   public static final String LETTERS = "yyyy yy MM M dd d HH H hh h mm ss S a XXX T";
 
   private static final Pattern PIECE =
@@ -35,7 +35,7 @@ public final class PatternFormat implements ClockFormat.Writing {
     this.formatter = formatter;
   }
 
-  /** The writing after a pattern, if it tells a time and has none but the known letters. */
+  /** Returns the format for a pattern, if it defines a time and contains only permitted letters. */
   public static Optional<PatternFormat> of(String pattern) {
     StringBuilder translated = new StringBuilder();
     Matcher piece = PIECE.matcher(pattern);
@@ -46,7 +46,7 @@ public final class PatternFormat implements ClockFormat.Writing {
       if (letters == null) {
         translated.append('\'').append(piece.group(2)).append('\'');
       } else {
-        // The year of the era needs an era under strict rules; the proleptic year does not.
+        // In strict mode the year of the era requires an era; the proleptic year does not.
         translated.append(letters.equals("T") ? "'T'" : letters.replace('y', 'u'));
       }
     }
@@ -71,7 +71,7 @@ public final class PatternFormat implements ClockFormat.Writing {
         .withResolverStyle(ResolverStyle.STRICT);
   }
 
-  /** True if the pattern tells the date. */
+  /** Returns true if the pattern contains the date. */
   public boolean hasDate() {
     return pattern.contains("d");
   }

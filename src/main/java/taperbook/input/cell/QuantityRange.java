@@ -7,11 +7,11 @@ import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 
 /**
- * The amounts that a quantity can sensibly have, in its base unit.
+ * Plausible amounts of a quantity, in its base unit.
  *
- * @param low least amount
- * @param high greatest amount
- * @param lowExcluded true if the least amount itself is too little
+ * @param low minimum
+ * @param high maximum
+ * @param lowExcluded true if the minimum itself is excluded
  */
 public record QuantityRange(double low, double high, boolean lowExcluded) {
   public static QuantityRange from(double low, double high) {
@@ -22,24 +22,24 @@ public record QuantityRange(double low, double high, boolean lowExcluded) {
     return new QuantityRange(low, high, true);
   }
 
-  /** True if the range holds the amount; NaN it never holds. */
+  /** Returns true if the range contains the amount; false for NaN. */
   public boolean contains(double amount) {
     return (lowExcluded ? amount > low : amount >= low) && amount <= high;
   }
 
-  /** True if only amounts above zero are in the range. */
+  /** Returns true if the range contains only positive amounts. */
   public boolean isPositive() {
     return low > 0 || (low == 0 && lowExcluded);
   }
 
-  /** The part of an estimate's bounds that lies in the range; its value must. */
+  /** Returns the part of an estimate's bounds inside the range, which must contain its value. */
   public Estimate clip(Estimate estimate) {
     Interval bounds = estimate.bounds();
     return new Estimate(
         estimate.value(), new Interval(Math.max(low, bounds.low()), Math.min(high, bounds.high())));
   }
 
-  /** The range in a unit, such as {@code from -76 to 248 degF}. */
+  /** Returns the range in a unit, such as {@code from -76 to 248 degF}. */
   public String words(Unit unit) {
     double a = unit.fromBase(low);
     double b = unit.fromBase(high);
@@ -50,8 +50,8 @@ public record QuantityRange(double low, double high, boolean lowExcluded) {
   }
 
   /**
-   * One decimal place, or three of what is small, rounded into the range; first the noise of
-   * floating point is taken off.
+   * Formats an amount with one decimal place, or three if it is small, rounded into the range;
+   * floating-point noise is removed first.
    */
   private static String plain(double amount, RoundingMode inward) {
     int places = Math.abs(amount) < 0.1 ? 3 : 1;

@@ -5,21 +5,24 @@ import taperbook.diagnostics.ProblemLog;
 import taperbook.input.csv.CsvRow;
 import taperbook.input.csv.CsvTable;
 
-/** Tells rows that end before their last column: a cell or a delimiter in the middle may lack. */
+/**
+ * Reports rows that end before their last column: a cell or a delimiter in the middle may be
+ * missing.
+ */
 public final class ShortRows {
   private ShortRows() {}
 
-  /** Tells each row with fewer cells than the header. */
-  public static void tell(CsvTable table, ProblemLog log) {
-    tell(table, table.header().size(), log);
+  /** Reports each row with fewer cells than the header. */
+  public static void report(CsvTable table, ProblemLog log) {
+    report(table, table.header().size(), log);
   }
 
   /**
-   * Tells each row with fewer cells than are needed.
+   * Reports each row with too few cells.
    *
-   * @param needed number of the last column that each row must reach
+   * @param needed number of the last column that each row must have
    */
-  public static void tell(CsvTable table, int needed, ProblemLog log) {
+  public static void report(CsvTable table, int needed, ProblemLog log) {
     for (CsvRow row : table.rows()) {
       if (row.size() < needed) {
         log.add(

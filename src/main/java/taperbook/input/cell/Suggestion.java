@@ -4,27 +4,28 @@ import java.util.Collection;
 import java.util.Optional;
 import taperbook.diagnostics.EditDistance;
 
-/** Finds the name that was most likely meant, by {@link EditDistance}. */
+/** Finds the most likely intended name by {@link EditDistance}. */
 public final class Suggestion {
   private Suggestion() {}
 
   /**
-   * The nearest of the known names, letter case aside, if it is at most 2 edits or a third of its
-   * length away, and fewer edits than it has letters; of equals the first.
+   * Returns the nearest known name, ignoring case, if its distance is at most 2 edits or a third of
+   * its length, and less than its length; the first of equally near names.
    */
   public static Optional<String> of(String written, Collection<String> known) {
     String label = NormalizedName.of(written);
     Optional<String> best = Optional.empty();
-    int least = Integer.MAX_VALUE;
+    int min = Integer.MAX_VALUE;
     for (String name : known) {
-      int most = Math.min(Math.max(2, name.length() / 3), name.length() - 1);
-      // At least as many edits as the lengths differ by; this keeps long texts out of the table.
-      boolean near = Math.abs(label.length() - NormalizedName.of(name).length()) <= most;
+      int max = Math.min(Math.max(2, name.length() / 3), name.length() - 1);
+      // The distance is at least the difference of the lengths; this avoids large tables for long
+      // texts.
+      boolean near = Math.abs(label.length() - NormalizedName.of(name).length()) <= max;
       int distance =
           near ? EditDistance.between(label, NormalizedName.of(name)) : Integer.MAX_VALUE;
-      if (distance <= most && distance < least) {
+      if (distance <= max && distance < min) {
         best = Optional.of(name);
-        least = distance;
+        min = distance;
       }
     }
     return best;

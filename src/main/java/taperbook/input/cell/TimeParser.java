@@ -3,27 +3,29 @@ package taperbook.input.cell;
 import java.util.Optional;
 import taperbook.input.csv.CsvRow;
 
-/** Reads the cells of a time column, from the first row to the last. */
+/** Parses the cells of a time column, from the first row to the last. */
 public interface TimeParser {
-  /** The time in a cell that is not empty; a problem and none if there is no time. */
+  /** Parses a cell that is not empty; reports a problem and returns empty if it is not a time. */
   Optional<TimeReading> read(String cell, int line, int column);
 
-  /** The time in a row whose cell of it is not blank; a problem and none if there is no time. */
+  /**
+   * Parses the non-blank cell of a row; reports a problem and returns empty if it is not a time.
+   */
   default Optional<TimeReading> read(CsvRow row, Column column) {
     return read(column.cellIn(row), row.line(), column.number());
   }
 
   /**
-   * A clock time that was written elsewhere, counted as those of the column are.
+   * Converts a clock time from another file to the time scale of the column.
    *
    * @param late whether a time of day is the one nearest to the last row, and not to the first
-   * @return the time; empty if the column has no clock times, or such of another kind
+   * @return the time; empty if the column has no clock times, or times of another kind
    */
   default Optional<TimeReading> counted(ClockTime clock, boolean late) {
     return Optional.empty();
   }
 
-  /** True if the times so far are those of a local clock, which summer time sets forth and back. */
+  /** Returns true if the times so far are local times, which daylight saving time shifts. */
   default boolean isLocal() {
     return false;
   }

@@ -1,9 +1,9 @@
 package taperbook.input.cell;
 
 /**
- * A time as it was written.
+ * A parsed time.
  *
  * @param seconds seconds since the zero of the column
- * @param stepSeconds one unit of the last digit written, s
+ * @param stepSeconds value of one unit of the last digit, s
  */
 public record TimeReading(double seconds, double stepSeconds) {}

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** Knows what people write for a unit, to suggest its symbol. It suggests and never substitutes. */
+/** Suggests unit symbols for common spellings. Never substitutes them. */
 public final class UnitSpelling {
   private static final Map<String, List<String>> SPELLINGS =
       Map.ofEntries(
@@ -42,7 +42,7 @@ public final class UnitSpelling {
 
   private UnitSpelling() {}
 
-  /** The one of the allowed symbols that is meant by what is written, if one can tell. */
+  /** Returns the permitted symbol that the text means, if it can be determined. */
   public static Optional<String> suggest(String written, List<String> allowed) {
     String plain = plain(written);
     Map<String, String> meanings = new HashMap<>();

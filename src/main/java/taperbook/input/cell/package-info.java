@@ -1,4 +1,4 @@
-/** Cells and column headers: numbers, times, units and names as they were written. */
+/** Cells and column headers: parsing of numbers, times, units and names. */
 @NullMarked
 package taperbook.input.cell;
 

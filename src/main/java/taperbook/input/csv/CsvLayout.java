@@ -3,16 +3,17 @@ package taperbook.input.csv;
 import java.util.Optional;
 
 /**
- * How a CSV file that another program wrote is laid out.
+ * Layout of a CSV file from another program.
  *
- * @param leadingLines lines above the column heads, not negative
- * @param rowsOfUnits rows right below the heads that hold no readings, not negative
- * @param delimiter what parts the cells; found out from the heads if empty
- * @param encoding how its text is encoded
+ * @param leadingLines number of lines above the column headers, not negative
+ * @param rowsOfUnits number of rows directly below the headers that contain no readings, not
+ *     negative
+ * @param delimiter the cell delimiter; detected from the headers if empty
+ * @param encoding text encoding
  */
 public record CsvLayout(
     int leadingLines, int rowsOfUnits, Optional<Character> delimiter, TextEncoding encoding) {
-  /** Heads in the first line and readings right below them, in UTF-8. */
+  /** Headers in the first line, followed by readings, in UTF-8. */
   public static final CsvLayout PLAIN = new CsvLayout(0, 0, Optional.empty(), TextEncoding.UTF_8);
 
   /** Checks the counts. */
@@ -22,7 +23,7 @@ public record CsvLayout(
     }
   }
 
-  /** The text with nothing left of its leading lines but their ends, so that lines keep numbers. */
+  /** Returns the text with its leading lines emptied, so that line numbers stay the same. */
   String withoutLeadingLines(String text) {
     if (leadingLines == 0) {
       return text;

@@ -15,47 +15,47 @@ import taperbook.diagnostics.Quoted;
 import taperbook.session.InputFile;
 
 /**
- * Reads a CSV file by the rules of RFC 4180, in strict UTF-8 unless another encoding is stated. A
- * byte order mark, any line ending, commas, semicolons or tabs, blank lines and blank cells at the
- * end of a row are all taken.
+ * Parses CSV according to RFC 4180, in strict UTF-8 unless another encoding is stated. Also accepts
+ * a byte order mark, any line ending, commas, semicolons or tabs, blank lines, and blank cells at
+ * the end of a row.
  *
  * @see <a href="https://www.rfc-editor.org/rfc/rfc4180">RFC 4180</a>
  */
 public final class CsvParser {
-  /** The most lines that are read; a file this long is no recording of one session. */
-  static final int MOST_LINES = 10_000_000;
+  /** Maximum number of lines; a longer file is not a recording of one session. */
+  static final int MAX_LINES = 10_000_000;
 
   private CsvParser() {}
 
-  /** The table, or every place where the file is no table. */
+  /** Returns the table, or all places where the file is malformed. */
   public static Checked<CsvTable> read(InputFile file) {
     return read(file, CsvLayout.PLAIN);
   }
 
-  private static Checked<CsvTable> tooLong(String path, long lines, int mostLines) {
+  private static Checked<CsvTable> tooLong(String path, long lines, int maxLines) {
     ProblemLog log = new ProblemLog(path);
     log.add(
         ProblemCode.FILE_TOO_LARGE,
         lines + " lines",
-        "at most " + mostLines + " lines",
+        "at most " + maxLines + " lines",
         "keep the rows of one session only");
     return Checked.refused(log.list());
   }
 
-  /** The table of a file that is laid out in a stated way. */
+  /** Returns the table of a file with a stated layout. */
   public static Checked<CsvTable> read(InputFile file, CsvLayout layout) {
-    return read(file, layout, MOST_LINES);
+    return read(file, layout, MAX_LINES);
   }
 
-  static Checked<CsvTable> read(InputFile file, CsvLayout layout, int mostLines) {
+  static Checked<CsvTable> read(InputFile file, CsvLayout layout, int maxLines) {
     return layout
         .encoding()
         .decode(file)
         .then(
             text -> {
               long lines = lineFeeds(text);
-              return lines > mostLines
-                  ? tooLong(file.path(), lines, mostLines)
+              return lines > maxLines
+                  ? tooLong(file.path(), lines, maxLines)
                   : parse(file.path(), layout.withoutLeadingLines(text), layout);
             });
   }

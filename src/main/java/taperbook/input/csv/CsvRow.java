@@ -6,14 +6,13 @@ import java.util.Objects;
 import java.util.RandomAccess;
 
 /**
- * A row of a CSV file: a stretch of its text. Cells become strings only when they are asked for, as
- * a logger's file has tens of thousands of them and almost all are numbers, which were read when
- * the text was split.
+ * A row of a CSV file: a section of its text. Strings are created on demand, because a log has tens
+ * of thousands of cells and almost all are numbers, which were parsed when the text was split.
  */
 public final class CsvRow {
   private final int line;
 
-  /** The cells of many rows, perhaps. */
+  /** Cells that other rows may share. */
   private final TableCells table;
 
   private final int textBegin;
@@ -21,10 +20,10 @@ public final class CsvRow {
   private final int size;
 
   /**
-   * The row of some cells of a table.
+   * Creates a row from cells of a table.
    *
-   * @param textBegin where its first cell begins in the text
-   * @param first index of its first cell among all
+   * @param textBegin index of its first cell's text
+   * @param first index of its first cell among all cells
    */
   CsvRow(int line, TableCells table, int textBegin, int first, int size) {
     this.line = line;
@@ -35,52 +34,51 @@ public final class CsvRow {
   }
 
   /**
-   * A row of these cells.
+   * Creates a row with these cells.
    *
    * @param line line that the row starts on, from 1
-   * @param cells the cells as written, quotes taken off
+   * @param cells the cells without their quotes
    */
   public CsvRow(int line, List<String> cells) {
     this(line, TableCells.of(cells), 0, 0, cells.size());
   }
 
-  /** Line that the row starts on, from 1. */
+  /** Returns the line that the row starts on, from 1. */
   public int line() {
     return line;
   }
 
-  /** Number of cells. */
   public int size() {
     return size;
   }
 
-  /** The cells as written, quotes taken off. */
+  /** Returns the cells without their quotes. */
   public List<String> cells() {
     return new Cells();
   }
 
-  /** The cell with this index from 0 without spaces around it; empty if the row is shorter. */
+  /** Returns the trimmed cell with this index from 0; empty if the row is shorter. */
   public String cell(int index) {
     return index < size ? table.text().substring(begin(index), end(index)) : "";
   }
 
-  /** True if the row is shorter, or the cell has nothing but spaces. */
+  /** Returns true if the row is shorter, or the cell is blank. */
   public boolean isBlankAt(int index) {
     return index >= size
         || (Double.isNaN(table.number(first + index)) && begin(index) == writtenEnd(index));
   }
 
   /**
-   * The number in a cell that holds a plain decimal and nothing else but spaces around it: digits
-   * with or without a decimal point in the middle and a minus before them.
+   * Returns the number in a cell that contains only a plain decimal, possibly with surrounding
+   * spaces: an optional minus and digits with or without a decimal point in the middle.
    *
-   * @return the number; NaN if the cell holds anything else or the row is shorter
+   * @return the number; NaN if the cell contains anything else or the row is shorter
    */
   public double number(int index) {
     return index < size ? table.number(first + index) : Double.NaN;
   }
 
-  /** How many decimals the number in a cell is written with, if there is one. */
+  /** Returns the number of decimal places of the number in a cell, if there is one. */
   public int decimals(int index) {
     return table.decimals(first + index);
   }
@@ -93,7 +91,7 @@ public final class CsvRow {
     return table.end(first + index);
   }
 
-  /** Where a cell without the spaces around it begins in the text. */
+  /** Returns the start index of a trimmed cell in the text. */
   private int begin(int index) {
     int place = writtenBegin(index);
     int end = writtenEnd(index);
@@ -103,7 +101,7 @@ public final class CsvRow {
     return place;
   }
 
-  /** Where a cell without the spaces around it ends in the text. */
+  /** Returns the end index of a trimmed cell in the text. */
   private int end(int index) {
     int begin = begin(index);
     int place = writtenEnd(index);
@@ -113,12 +111,15 @@ public final class CsvRow {
     return place;
   }
 
-  /** What {@link String#strip} takes off; most cells begin and end with plain characters. */
+  /**
+   * Matches the characters that {@link String#strip} removes; most cells begin and end with plain
+   * characters.
+   */
   private static boolean isSpace(char c) {
     return (c <= ' ' || c >= 0x7f) && Character.isWhitespace(c);
   }
 
-  /** True if no cell has anything but spaces. */
+  /** Returns true if all cells are blank. */
   public boolean isBlank() {
     for (int i = 0; i < size; i++) {
       if (!isBlankAt(i)) {
@@ -128,7 +129,7 @@ public final class CsvRow {
     return true;
   }
 
-  /** The row without the blank cells at its end. */
+  /** Returns the row without the blank cells at its end. */
   CsvRow withoutTrailingBlanks() {
     int kept = size;
     while (kept > 0 && isBlankAt(kept - 1)) {
@@ -152,7 +153,7 @@ public final class CsvRow {
     return "line " + line + ": " + cells();
   }
 
-  /** The cells as strings, each made anew when it is asked for. */
+  /** The cells as strings, created on each access. */
   private final class Cells extends AbstractList<String> implements RandomAccess {
     @Override
     public String get(int index) {

@@ -1,19 +1,19 @@
 package taperbook.input.csv;
 
 /**
- * Reads numbers of the plainest kind, digits with or without a decimal point in the middle and a
- * minus before them, as loggers write them: the same double as {@code Double.parseDouble}, several
+ * Parses plain decimals, an optional minus and digits with or without a decimal point in the
+ * middle, as logs contain them: returns the same double as {@code Double.parseDouble}, several
  * times as fast.
  *
- * <p>Digits up to 2^53 and powers of ten up to 10^22 are doubles themselves, so that their quotient
- * is rounded once, which is what reading a decimal correctly asks for.
+ * <p>Integers up to 2^53 and powers of ten up to 10^22 are exact doubles, so their quotient is
+ * rounded only once, as correct rounding of a decimal requires.
  *
  * @see <a href="https://doi.org/10.1145/93542.93557">Clinger, How to read floating point numbers
  *     accurately, PLDI 1990</a>
  */
 final class DecimalParser {
-  /** So many digits are below 2^53 whatever they are. */
-  private static final int MOST_DIGITS = 15;
+  /** Any integer with this number of digits is below 2^53. */
+  private static final int MAX_DIGITS = 15;
 
   private static final double[] POWERS_OF_TEN = {
     1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
@@ -23,11 +23,11 @@ final class DecimalParser {
   private int decimals;
 
   /**
-   * Reads what begins at a place of a text, with the spaces around it, as far as it can belong to a
-   * number of that kind.
+   * Parses from an index of a text, with surrounding spaces, as far as the characters can belong to
+   * a plain decimal.
    *
-   * @param to where reading ends at the latest
-   * @return the place after it; {@link #value} is then of what lies before
+   * @param to index at which parsing ends at the latest
+   * @return the index after it; {@link #value} then returns the number before it
    */
   int read(char[] text, int from, int to) {
     int begin = afterSpaces(text, from, to);
@@ -48,7 +48,7 @@ final class DecimalParser {
     }
     decimals = point < 0 ? 0 : i - point - 1;
     int count = point < 0 ? i - first : i - first - 1;
-    boolean plain = count > 0 && count <= MOST_DIGITS && point != first && point != i - 1;
+    boolean plain = count > 0 && count <= MAX_DIGITS && point != first && point != i - 1;
     value = plain ? number(minus, digits) : Double.NaN;
     return afterSpaces(text, i, to);
   }
@@ -66,12 +66,12 @@ final class DecimalParser {
     return place;
   }
 
-  /** The number that was read last; NaN if it was none of that kind. */
+  /** Returns the last number; NaN if it was not a plain decimal. */
   double value() {
     return value;
   }
 
-  /** How many decimals it was written with. */
+  /** Returns its number of decimal places. */
   int decimals() {
     return decimals;
   }

@@ -9,13 +9,14 @@ import java.util.regex.Pattern;
 import taperbook.session.InputFile;
 
 /**
- * Guesses how a foreign CSV file is laid out: its delimiter is the one that gives the most lines
- * the same number of cells; of such lines above the first one with readings, its heads are the one
- * with the most different words, as titles and notes above it may be padded with delimiters.
+ * Detects the layout of an external CSV file. The delimiter is the one that gives the most lines
+ * the same number of cells. Among such lines above the first one with readings, the header is the
+ * one with the most different words, because titles and notes above it may be padded with
+ * delimiters.
  */
 public final class LayoutDetector {
   private static final String CANDIDATES = ",;\t";
-  private static final int MOST_LINES = 200;
+  private static final int MAX_LINES = 200;
   private static final Pattern NUMERIC = Pattern.compile("[+-]?[0-9][0-9.,:/ TZeE+-]*");
 
   private final List<String> lines;
@@ -24,13 +25,13 @@ public final class LayoutDetector {
   private int agreeing;
 
   private LayoutDetector(String text) {
-    this.lines = text.lines().limit(MOST_LINES).toList();
+    this.lines = text.lines().limit(MAX_LINES).toList();
     for (int i = 0; i < CANDIDATES.length(); i++) {
       weigh(CANDIDATES.charAt(i));
     }
   }
 
-  /** The layout, if the file is text in lines of cells. */
+  /** Returns the layout, if the file is text in lines of cells. */
   public static Optional<CsvLayout> of(InputFile file) {
     Optional<String> utf8 = Utf8Decoder.decode(file).value();
     return utf8.isPresent()
@@ -75,10 +76,10 @@ public final class LayoutDetector {
         found ? plain : new CsvLayout(head, units, Optional.of(delimiter), encoding));
   }
 
-  /** Index of the line with the heads; -1 if there is none. */
+  /** Returns the index of the header line; -1 if there is none. */
   private int head() {
     int head = -1;
-    long most = 0;
+    long max = 0;
     for (int i = 0; i < lines.size(); i++) {
       List<String> found = split(lines.get(i), delimiter);
       if (found.size() != cells) {
@@ -88,9 +89,9 @@ public final class LayoutDetector {
         return head;
       }
       long words = found.stream().filter(c -> !c.isBlank()).distinct().count();
-      if (numericShare(found) < 0.5 && words > most) {
+      if (numericShare(found) < 0.5 && words > max) {
         head = i;
-        most = words;
+        max = words;
       }
     }
     return head;

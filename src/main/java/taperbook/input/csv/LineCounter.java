@@ -1,8 +1,8 @@
 package taperbook.input.csv;
 
 /**
- * Tells the line of a place in a text. CR, LF and CRLF each end a line. Places must be asked for in
- * rising order, so that a file is walked through once.
+ * Converts indices of a text to lines. CR, LF and CRLF each end a line. Indices must be passed in
+ * ascending order, so that the text is scanned once.
  */
 final class LineCounter {
   private final String text;
@@ -13,7 +13,9 @@ final class LineCounter {
     this.text = text;
   }
 
-  /** The line, from 1, that the first character at or after a place that ends no line stands on. */
+  /**
+   * Returns the line, from 1, of the first character at or after an index that is not a line end.
+   */
   int lineOfTextAt(int place) {
     int target = place;
     while (target < text.length() && isLineEnd(text.charAt(target))) {
@@ -28,7 +30,7 @@ final class LineCounter {
     return line;
   }
 
-  /** True if the character at a place is the last one of a line's end. */
+  /** Returns true if the character at an index is the last one of a line end. */
   static boolean endsLine(String text, int place) {
     char c = text.charAt(place);
     boolean pairFollows = place + 1 < text.length() && text.charAt(place + 1) == '\n';

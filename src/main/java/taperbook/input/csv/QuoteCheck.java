@@ -4,8 +4,8 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 
 /**
- * Checks that quotes stand where RFC 4180 has them: around a whole cell, doubled inside it. Commons
- * CSV lets a quote inside an unquoted cell pass, and so would split such a cell silently.
+ * Checks that quotes conform to RFC 4180: around a whole cell, doubled inside it. Commons CSV
+ * accepts a quote inside an unquoted cell, and would split such a cell silently.
  *
  * @see <a href="https://www.rfc-editor.org/rfc/rfc4180#section-2">RFC 4180, section 2, rules 5 to
  *     7</a>

@@ -7,15 +7,13 @@ import java.util.Objects;
 import java.util.RandomAccess;
 
 /**
- * Rows of a table's cells, each made anew when it is asked for: a view of two numbers, which costs
- * less than keeping thousands. Nothing changes once a table is split.
+ * Rows of a table's cells, created on each access: a view of two numbers, which costs less than
+ * keeping thousands of objects. Immutable once a table is split.
  */
 final class SplitRows extends AbstractList<CsvRow> implements RandomAccess {
   private final TableCells cells;
 
-  /**
-   * Line, beginning in the text and first cell of each row, and at the end those after the last.
-   */
+  /** Line, text index and first cell of each row, followed by those after the last row. */
   private final int[] lines;
 
   private final int[] begins;
@@ -49,7 +47,7 @@ final class SplitRows extends AbstractList<CsvRow> implements RandomAccess {
     return new SplitRows(cells, lines, begins, firsts, from + fromInclusive, from + toExclusive);
   }
 
-  /** Rows while they are gathered. */
+  /** Collects rows. */
   static final class Gathering {
     private static final int FIRST_ROOM = 1024;
 
@@ -63,7 +61,7 @@ final class SplitRows extends AbstractList<CsvRow> implements RandomAccess {
       this.cells = cells;
     }
 
-    /** Takes all cells that were added since the last row for a row, unless they are blank. */
+    /** Adds a row of all cells added since the last row, unless they are blank. */
     void row(int line, int begin) {
       int first = firsts[count];
       if (isBlank(line, begin, first)) {

@@ -9,13 +9,14 @@ import taperbook.diagnostics.ProblemLog;
 import taperbook.session.InputFile;
 
 /**
- * Workbooks of spreadsheet programs, which hold sheets, formulas and formats and are not read.
+ * Workbooks of spreadsheet programs, which contain sheets, formulas and formats and are not
+ * supported.
  *
  * @see <a href="https://www.iso.org/standard/71691.html">ISO/IEC 29500-1, Office Open XML</a>
  * @see <a href="https://www.iso.org/standard/66363.html">ISO/IEC 26300-1, OpenDocument</a>
  */
 public final class SpreadsheetWorkbook {
-  /** How to make a CSV file of one. */
+  /** How to convert a workbook to a CSV file. */
   public static final String REMEDY =
       "open it in the spreadsheet program, choose Save As (or Download), type CSV UTF-8 or Text CSV"
           + " with the character set UTF-8, and save the sheet as ";
@@ -26,22 +27,22 @@ public final class SpreadsheetWorkbook {
   private static final List<String> ENDINGS =
       List.of(".xlsx", ".xlsm", ".xls", ".ods", ".fods", ".numbers");
 
-  /** Bytes at the beginning that tell what kind of archive it is. */
+  /** Number of initial bytes that identify the kind of archive. */
   private static final int LOOKED_AT = 4096;
 
   private SpreadsheetWorkbook() {}
 
-  /** True if a file's name ends as those of workbooks do. */
+  /** Returns true if a file name has the extension of a workbook. */
   public static boolean isName(String name) {
     return ENDINGS.stream().anyMatch(name.toLowerCase(Locale.ROOT)::endsWith);
   }
 
-  /** The name that a workbook's sheet would have as a CSV file. */
+  /** Returns the name of the CSV file for a workbook's sheet. */
   public static String csvName(String name) {
     return name.substring(0, name.lastIndexOf('.')) + ".csv";
   }
 
-  /** What a file is, if its bytes are those of a workbook or another archive. */
+  /** Returns the kind of file if its bytes are those of a workbook or another archive. */
   static Optional<String> kind(InputFile file) {
     String head = file.decoded(StandardCharsets.ISO_8859_1);
     String begin = head.substring(0, Math.min(LOOKED_AT, head.length()));
@@ -60,7 +61,7 @@ public final class SpreadsheetWorkbook {
             : "a ZIP archive, as workbooks are");
   }
 
-  /** Tells that a file's bytes are those of a workbook. */
+  /** Reports that a file is a workbook. */
   static void refuse(String kind, ProblemLog log) {
     String path = log.file();
     log.add(

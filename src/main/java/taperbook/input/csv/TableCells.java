@@ -4,36 +4,35 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The cells of a table, one after the other: where each ends in the text, and its number if it is a
- * plain decimal. A logger's file has tens of thousands of them, so that there is no object for
- * each.
+ * The cells of a table in sequence: the end index of each in the text, and its number if it is a
+ * plain decimal. Uses arrays instead of objects, because a log has tens of thousands of cells.
  */
 final class TableCells {
-  private static final int LEAST_ROOM = 16;
+  private static final int MIN_CAPACITY = 16;
 
   private final String text;
   private int[] ends;
 
-  /** NaN for what is no plain decimal. */
+  /** NaN for a cell that is not a plain decimal. */
   private double[] numbers;
 
   private byte[] decimals;
   private int size;
 
   /**
-   * No cells yet.
+   * Creates an empty sequence.
    *
-   * @param room how many are awaited; it grows if there are more
+   * @param capacity expected number of cells; the capacity grows if there are more
    */
-  TableCells(String text, int room) {
-    int begun = Math.max(LEAST_ROOM, room);
+  TableCells(String text, int capacity) {
+    int started = Math.max(MIN_CAPACITY, capacity);
     this.text = text;
-    this.ends = new int[begun];
-    this.numbers = new double[begun];
-    this.decimals = new byte[begun];
+    this.ends = new int[started];
+    this.numbers = new double[started];
+    this.decimals = new byte[started];
   }
 
-  /** The cells of one row, given one by one. */
+  /** Creates the cells of a single row. */
   static TableCells of(List<String> row) {
     String text = String.join("\n", row);
     char[] characters = text.toCharArray();
@@ -52,10 +51,10 @@ final class TableCells {
   /**
    * Adds a cell.
    *
-   * @param end where it ends in the text; it begins one place after the end of the one before, if
-   *     it is not the first of its row
-   * @param number its number; NaN if it is no plain decimal
-   * @param places how many decimals that has
+   * @param end its end index in the text; unless it is the first of its row, it begins one
+   *     character after the end of the previous one
+   * @param number its number; NaN if it is not a plain decimal
+   * @param places number of decimal places
    */
   void add(int end, double number, int places) {
     if (size == ends.length) {
@@ -69,7 +68,7 @@ final class TableCells {
     size++;
   }
 
-  /** Takes away the last cells. */
+  /** Removes the last cells. */
   void shorten(int left) {
     size = left;
   }

@@ -10,7 +10,7 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.session.InputFile;
 
-/** The encodings that a file of readings can have, if {@code columns.csv} states one. */
+/** Encodings of a file of readings that {@code columns.csv} can state. */
 public enum TextEncoding {
   UTF_8("UTF-8", StandardCharsets.UTF_8),
   UTF_16("UTF-16", StandardCharsets.UTF_16),
@@ -28,12 +28,12 @@ public enum TextEncoding {
     this.charset = charset;
   }
 
-  /** Its name in the IANA register of character sets, as {@code columns.csv} states it. */
+  /** Returns the name in the IANA register of character sets, as used in {@code columns.csv}. */
   public String words() {
     return words;
   }
 
-  /** The text, or the place of the first byte that is none. */
+  /** Returns the text, or the position of the first malformed byte. */
   Checked<String> decode(InputFile file) {
     return switch (this) {
       case UTF_8 -> Utf8Decoder.decode(file);
@@ -57,7 +57,10 @@ public enum TextEncoding {
     return Checked.refused(log.list());
   }
 
-  /** By the byte order mark, or by where the zeros of ASCII characters stand. */
+  /**
+   * Detects the encoding by the byte order mark, or by the positions of the zero bytes of ASCII
+   * characters.
+   */
   private static Optional<Charset> byteOrder(byte[] bytes) {
     int[] zeros = new int[2];
     for (int i = 0; i < bytes.length; i++) {
@@ -86,14 +89,17 @@ public enum TextEncoding {
         file, exact, ByteBuffer.wrap(file.bytes()), "text in " + words, REMEDY);
   }
 
-  /** The encoding of a file that is no UTF-8, if its bytes are plain text in one of the others. */
+  /**
+   * Returns the encoding of a file that is not UTF-8, if its bytes are plain text in one of the
+   * others.
+   */
   static Optional<TextEncoding> guess(InputFile file) {
     return Stream.of(UTF_16, LATIN_1, WINDOWS_1252)
         .filter(encoding -> encoding.decode(file).value().filter(TextEncoding::isPlain).isPresent())
         .findFirst();
   }
 
-  /** True if no character is a control, but for tabs and line ends. */
+  /** Returns true if there are no control characters except tabs and line ends. */
   private static boolean isPlain(String text) {
     return text.chars().noneMatch(c -> Character.isISOControl(c) && "\t\r\n".indexOf(c) < 0);
   }

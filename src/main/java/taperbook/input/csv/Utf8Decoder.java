@@ -15,24 +15,24 @@ import taperbook.diagnostics.SourceLocation;
 import taperbook.session.InputFile;
 
 /**
- * Decodes UTF-8 strictly: a byte that is not UTF-8 is a problem, never a replacement character. A
- * byte order mark at the start is dropped.
+ * Decodes UTF-8 strictly: malformed bytes are a problem, never replaced. A byte order mark at the
+ * start is dropped.
  */
 public final class Utf8Decoder {
   private static final String REMEDY = "save the file again with the encoding UTF-8";
 
   private static final String SPREADSHEET = " (in a spreadsheet: CSV UTF-8)";
 
-  /** Stands where bytes were no text, if they are decoded leniently. */
+  /** Replaces malformed bytes in lenient decoding. */
   private static final char REPLACEMENT = '\ufffd';
 
   private Utf8Decoder() {}
 
-  /** The text, or the place of the first byte that is none. */
+  /** Returns the text, or the position of the first malformed byte. */
   public static Checked<String> decode(InputFile file) {
     String text = file.decoded(StandardCharsets.UTF_8);
     if (text.indexOf(REPLACEMENT) < 0 && text.indexOf('\0') < 0) {
-      // Nothing was replaced, so the file has no fault that would have to be found.
+      // Nothing was replaced, so there are no malformed bytes to locate.
       return Checked.good(withoutMark(text));
     }
     Optional<String> workbook = SpreadsheetWorkbook.kind(file);
@@ -50,7 +50,7 @@ public final class Utf8Decoder {
     return text.startsWith("\ufeff") ? text.substring(1) : text;
   }
 
-  /** The text in an encoding, or the place of the first byte that is none in it. */
+  /** Returns the text in an encoding, or the position of the first malformed byte. */
   static Checked<String> decode(
       InputFile file, Charset charset, ByteBuffer bytes, String expected, String remedy) {
     CharBuffer text = CharBuffer.allocate(bytes.remaining());

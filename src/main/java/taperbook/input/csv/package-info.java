@@ -1,5 +1,6 @@
 /**
- * CSV files to rows with their line numbers, by RFC 4180. The only package that uses Commons CSV.
+ * Parses CSV files to rows with line numbers, according to RFC 4180. The only package that uses
+ * Commons CSV.
  */
 @NullMarked
 package taperbook.input.csv;

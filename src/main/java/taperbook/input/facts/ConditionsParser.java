@@ -11,7 +11,7 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Facts;
 
-/** Checks {@code conditions.csv}: its facts, and that its currencies agree. */
+/** Parses {@code conditions.csv}, and checks that its currencies agree. */
 public final class ConditionsParser {
   private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
   private static final List<ConditionItem> PRICES =
@@ -53,12 +53,12 @@ public final class ConditionsParser {
         first = currency;
         firstLine = price.row().line();
       } else if (!currency.equals(first)) {
-        tellDiffers(price, first, firstLine);
+        reportDifferingCurrency(price, first, firstLine);
       }
     }
   }
 
-  private void tellDiffers(Fact price, String first, int firstLine) {
+  private void reportDifferingCurrency(Fact price, String first, int firstLine) {
     log.add(
         ProblemCode.FACTS_CONTRADICT,
         price.row().line(),

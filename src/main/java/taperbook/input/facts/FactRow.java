@@ -6,14 +6,14 @@ import taperbook.diagnostics.Quoted;
 import taperbook.session.Item;
 
 /**
- * A row of a facts file, with the item it states.
+ * A row of a facts file with its item.
  *
  * @param item the item
  * @param line line number from 1
- * @param value the value as written, trimmed
- * @param unit the unit as written, trimmed
- * @param howKnown how it is known, in plain form
- * @param giveOrTake what to give or take as written, trimmed; empty if nothing is
+ * @param value the value as entered, trimmed
+ * @param unit the unit as entered, trimmed
+ * @param howKnown how it is known, normalized
+ * @param giveOrTake the tolerance as entered, trimmed; empty if there is none
  * @param numbers numbers of the cells of value, unit, how known and give or take, from 1
  */
 record FactRow(
@@ -24,7 +24,7 @@ record FactRow(
     String howKnown,
     String giveOrTake,
     CellNumbers numbers) {
-  /** Numbers of cells in their row, from 1; 0 for a column that the file does not have. */
+  /** Numbers of cells in their row, from 1; 0 for a missing column. */
   record CellNumbers(int value, int unit, int howKnown, int giveOrTake) {}
 
   void problemOfValue(

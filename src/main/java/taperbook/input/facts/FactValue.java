@@ -4,9 +4,9 @@ import java.util.Optional;
 import taperbook.quantity.Estimate;
 
 /**
- * The value of a fact, understood.
+ * The parsed value of a fact.
  *
- * @param written the value as written; a word in its usual spelling
+ * @param written the value as entered; a word in its standard spelling
  * @param amount the value in the base unit, for amounts
  */
 record FactValue(String written, Optional<Estimate> amount) {

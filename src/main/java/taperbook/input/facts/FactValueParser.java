@@ -24,7 +24,7 @@ import taperbook.quantity.Quantity;
 import taperbook.quantity.Unit;
 import taperbook.session.ItemKind;
 
-/** Reads the value of a fact in the form that its item takes. */
+/** Parses the value of a fact in the form of its item. */
 final class FactValueParser {
   private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
   private static final QuantityRange FACTOR = QuantityRange.from(0.8, 1.2);
@@ -41,7 +41,7 @@ final class FactValueParser {
     this.log = log;
   }
 
-  /** The value of a row whose value is not empty; problems and none if it is not understood. */
+  /** Parses a row whose value is not empty; reports problems and returns empty if it is invalid. */
   Optional<FactValue> read(FactRow row) {
     ItemKind kind = row.item().kind();
     return switch (kind.form()) {
@@ -68,7 +68,9 @@ final class FactValueParser {
     return Optional.empty();
   }
 
-  /** An elapsed time in seconds; a clock time has no amount before the readings are known. */
+  /**
+   * Parses an elapsed time to seconds; a clock time has no amount before the readings are known.
+   */
   private Optional<FactValue> moment(FactRow row) {
     halves.refuse(row);
     if (row.unit().equals(ColumnSpec.CLOCK_UNIT)) {

@@ -28,9 +28,9 @@ import taperbook.session.Item;
 import taperbook.session.RowRef;
 
 /**
- * A file of facts, one a row: {@code conditions.csv} or {@code range-test.csv}.
+ * Parses a file of facts, one per row: {@code conditions.csv} or {@code range-test.csv}.
  *
- * @param <I> the items that it can have
+ * @param <I> the items that it can contain
  */
 public final class FactsParser<I extends Enum<I> & Item> {
   public static final String ITEM = "item";
@@ -63,18 +63,23 @@ public final class FactsParser<I extends Enum<I> & Item> {
     this.facts = new EnumMap<>(itemClass);
   }
 
-  /** The facts that are understood; problems for all else. */
+  /** Returns the valid facts and reports all others. */
   public Facts<I> check() {
     REQUIRED.forEach(columns::require);
     if (REQUIRED.stream().allMatch(n -> columns.find(n).isPresent())) {
-      ShortRows.tell(table, REQUIRED.stream().mapToInt(this::number).max().orElseThrow(), log);
+      ShortRows.report(table, REQUIRED.stream().mapToInt(this::number).max().orElseThrow(), log);
       table.rows().forEach(this::read);
-      items.stream().filter(i -> i.required() && !lines.containsKey(i)).forEach(this::tellMissing);
+      items.stream()
+          .filter(i -> i.required() && !lines.containsKey(i))
+          .forEach(this::reportMissing);
     }
     return new Facts<>(table.file(), itemClass, facts);
   }
 
-  /** The unit in the row of an item, filled in or not; none if it is no unit's symbol. */
+  /**
+   * Returns the unit in the row of an item, whether or not it has a value; empty if it is not a
+   * valid symbol.
+   */
   public Optional<Unit> unit(I item) {
     if (columns.find(ITEM).isEmpty() || columns.find(UNIT).isEmpty()) {
       return Optional.empty();
@@ -85,12 +90,12 @@ public final class FactsParser<I extends Enum<I> & Item> {
         .flatMap(row -> Unit.ofSymbol(cell(row, UNIT)));
   }
 
-  /** Number of the cell that values stand in; there must be a fact. */
+  /** Returns the number of the value cell; there must be a fact. */
   public int valueNumber() {
     return number(VALUE);
   }
 
-  /** Number of the cell that units stand in; there must be a fact. */
+  /** Returns the number of the unit cell; there must be a fact. */
   int unitNumber() {
     return number(UNIT);
   }
@@ -100,7 +105,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
     Optional<I> item =
         items.stream().filter(i -> NormalizedName.of(i.words()).equals(name)).findFirst();
     if (item.isEmpty()) {
-      tellUnknown(row, name);
+      reportUnknown(row, name);
       return;
     }
     int firstLine = lines.getOrDefault(item.get(), 0);
@@ -128,7 +133,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
     }
     if (row.value().isEmpty() && row.howKnown().isEmpty()) {
       if (row.item().required()) {
-        tellUnfilled(row);
+        reportUnfilled(row);
       }
       return Optional.empty();
     }
@@ -163,7 +168,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
             columns.find(GIVE_OR_TAKE).map(Column::number).orElse(0)));
   }
 
-  private void tellUnknown(CsvRow row, String name) {
+  private void reportUnknown(CsvRow row, String name) {
     List<String> names = items.stream().map(Item::words).toList();
     Set<String> used =
         table.rows().stream()
@@ -186,7 +191,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
                     + (unused.isEmpty() ? "none is left" : unused)));
   }
 
-  private void tellMissing(I item) {
+  private void reportMissing(I item) {
     log.add(
         ProblemCode.ITEM_MISSING,
         "no row for " + item.words(),
@@ -194,7 +199,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
         "add the row " + Quoted.of(exampleRow(item)) + " or the value instead of unknown");
   }
 
-  private void tellUnfilled(FactRow row) {
+  private void reportUnfilled(FactRow row) {
     log.add(
         ProblemCode.ITEM_MISSING,
         row.line(),
@@ -204,7 +209,7 @@ public final class FactsParser<I extends Enum<I> & Item> {
         "write the value and how it is known, or unknown");
   }
 
-  /** The row that states that an item is unknown, in this file's own order of columns. */
+  /** Returns a row that states that an item is unknown, in this file's column order. */
   private String exampleRow(I item) {
     int cells = REQUIRED.stream().mapToInt(this::number).max().orElseThrow();
     String[] row = new String[cells];

@@ -11,7 +11,7 @@ import taperbook.session.DisplayRounding;
 import taperbook.session.HowKnown;
 import taperbook.session.ItemKind;
 
-/** Reads how a fact is known, and checks that it does not contradict the value. */
+/** Parses how a fact is known, and checks that it does not contradict the value. */
 final class HowKnownParser {
   private static final List<String> WORDS =
       HowKnown.written().stream().map(HowKnown::words).toList();
@@ -25,15 +25,15 @@ final class HowKnownParser {
     this.log = log;
   }
 
-  /** True if a value states nothing: empty, {@code unknown} or {@code not known}. */
+  /** Returns true if there is no value: empty, {@code unknown} or {@code not known}. */
   static boolean isEmptyOrUnknown(String value) {
     return value.isEmpty() || NOTHING.contains(NormalizedName.of(value));
   }
 
   /**
-   * How the fact is known. An empty cell counts as not stated for dates, texts, words and prices,
-   * and as unknown beside the value {@code unknown}. Amounts must state it, and are never merely
-   * noted.
+   * Parses how the fact is known. An empty cell counts as not stated for dates, texts, words and
+   * prices, and as unknown with the value {@code unknown}. It is required for amounts, which must
+   * not be noted.
    */
   Optional<HowKnown> read(FactRow row) {
     boolean valueUnknown = isEmptyOrUnknown(row.value());
@@ -51,16 +51,16 @@ final class HowKnownParser {
               .map(w -> "write " + w)
               .orElse("write one of these words"));
     } else if (valueUnknown != (how.get() == HowKnown.UNKNOWN)) {
-      tellContradiction(row);
+      reportContradiction(row);
       return Optional.empty();
     } else if (how.get() == HowKnown.NOTED && isAmount(row)) {
-      tellNoted(row);
+      reportNoted(row);
       return Optional.empty();
     }
     return how;
   }
 
-  private void tellNoted(FactRow row) {
+  private void reportNoted(FactRow row) {
     row.problemOfHowKnown(
         log,
         ProblemCode.HOW_KNOWN_NOT_UNDERSTOOD,
@@ -93,7 +93,7 @@ final class HowKnownParser {
     return row.item().kind().words().contains(NormalizedName.of(row.value()));
   }
 
-  private void tellContradiction(FactRow row) {
+  private void reportContradiction(FactRow row) {
     boolean valueUnknown = isEmptyOrUnknown(row.value());
     row.problemOfHowKnown(
         log,

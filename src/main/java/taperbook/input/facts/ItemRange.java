@@ -7,7 +7,7 @@ import taperbook.session.Item;
 import taperbook.session.ItemKind;
 import taperbook.session.RangeItem;
 
-/** What the amounts of items can sensibly be; wide, to catch slips and wrong units only. */
+/** Plausible ranges of items; wide, to detect only typing errors and wrong units. */
 final class ItemRange {
   private ItemRange() {}
 

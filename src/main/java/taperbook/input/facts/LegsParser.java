@@ -25,7 +25,7 @@ import taperbook.quantity.Unit;
 import taperbook.session.Leg;
 import taperbook.session.RowRef;
 
-/** Checks {@code legs.csv}: a range test's drive, leg by leg. */
+/** Parses {@code legs.csv}: the legs of a range test. */
 public final class LegsParser {
   public static final String LEG = "leg";
   public static final String DISTANCE = "distance";
@@ -61,7 +61,7 @@ public final class LegsParser {
     LegsParser check = new LegsParser(table, log);
     check.columns.require(LEG);
     check.columns.require(DISTANCE);
-    ShortRows.tell(table, log);
+    ShortRows.report(table, log);
     List<Leg> legs = new ArrayList<>();
     table.rows().forEach(row -> check.leg(row).ifPresent(legs::add));
     check.grouped.values().forEach(digits -> digits.finish(log));
@@ -71,7 +71,7 @@ public final class LegsParser {
   private Optional<Leg> leg(CsvRow row) {
     Optional<Estimate> distance = amount(row, DISTANCE, QuantityRange.above(0, 3000));
     if (columns.find(DISTANCE).isPresent() && isBlank(row, DISTANCE)) {
-      tellEmpty(row, DISTANCE, "the distance of the leg");
+      reportEmpty(row, DISTANCE, "the distance of the leg");
     }
     Optional<Estimate> energy = amount(row, ENERGY_USED, QuantityRange.from(-100, 1000));
     Optional<Leg.Span> soc = span(row);
@@ -88,9 +88,9 @@ public final class LegsParser {
     Optional<Estimate> start = amount(row, START_SOC, range);
     Optional<Estimate> end = amount(row, END_SOC, range);
     if (isBlank(row, START_SOC) && !isBlank(row, END_SOC)) {
-      tellEmpty(row, START_SOC, "the state of charge at the start, as that at the end is there");
+      reportEmpty(row, START_SOC, "the state of charge at the start, as that at the end is there");
     } else if (isBlank(row, END_SOC) && !isBlank(row, START_SOC)) {
-      tellEmpty(row, END_SOC, "the state of charge at the end, as that at the start is there");
+      reportEmpty(row, END_SOC, "the state of charge at the end, as that at the start is there");
     }
     return start.flatMap(s -> end.map(e -> new Leg.Span(s, e)));
   }
@@ -123,7 +123,7 @@ public final class LegsParser {
         .map(n -> n.toBase(unit));
   }
 
-  /** The number, noted for what its mark may mean. */
+  /** Registers the number for the detection of thousands separators and returns it. */
   private CellNumber taken(CellNumber number, CsvRow row, Column column, QuantityRange range) {
     GroupedDigits digits = grouped.computeIfAbsent(column.name(), n -> new GroupedDigits(column));
     if (numbers.isAmbiguous()) {
@@ -149,7 +149,7 @@ public final class LegsParser {
     return columns.find(name).map(c -> row.cell(c.index()).isEmpty()).orElse(true);
   }
 
-  private void tellEmpty(CsvRow row, String name, String expected) {
+  private void reportEmpty(CsvRow row, String name, String expected) {
     log.add(
         ProblemCode.CELL_NOT_A_NUMBER,
         row.line(),

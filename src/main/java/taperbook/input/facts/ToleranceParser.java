@@ -12,13 +12,11 @@ import taperbook.input.cell.QuantityRange;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 
-/**
- * Reads what a fact is to give or take; where nothing is written, half a unit of its last digit.
- */
+/** Parses the tolerance of a fact; the default is half a unit of its last digit. */
 final class ToleranceParser {
   /**
-   * A correction of a distance that is known worse than this is of no use: odometers are wrong by
-   * up to a few per cent. Common practice, no source.
+   * Maximum uncertainty of a distance correction, as a share; a less certain one is useless because
+   * odometer errors are at most a few per cent. Common practice, no source.
    */
   private static final double COARSEST_CORRECTION = 0.02;
 
@@ -32,7 +30,7 @@ final class ToleranceParser {
     this.log = log;
   }
 
-  /** Refuses what is written to give or take beside a value that is no amount. */
+  /** Refuses a tolerance for a value that is not an amount. */
   void refuse(FactRow row) {
     if (!row.giveOrTake().isEmpty()) {
       row.problemOfGiveOrTake(
@@ -44,11 +42,11 @@ final class ToleranceParser {
   }
 
   /**
-   * A value in the base unit: give or take what is written, as far as that lies in the range; or
-   * half a unit of the last digit if nothing is written, or after a problem.
+   * Returns a value in the base unit with the stated tolerance, clipped to the range; or with half
+   * a unit of the last digit if none is stated, or after a problem.
    *
    * @param value the value, in the range
-   * @param range what the value can be, in the base unit
+   * @param range the possible values, in the base unit
    */
   Estimate around(FactRow row, CellNumber value, QuantityRange range, Unit unit) {
     return row.giveOrTake().isEmpty()
@@ -61,7 +59,7 @@ final class ToleranceParser {
   private Optional<Double> written(FactRow row, CellNumber value, QuantityRange range, Unit unit) {
     double span = Math.abs(unit.fromBase(range.high()) - unit.fromBase(range.low()));
     boolean belowValue = range.isPositive() && value.value() <= span;
-    String expected = "a give or take " + most(belowValue, span, unit);
+    String expected = "a give or take " + max(belowValue, span, unit);
     Optional<CellNumber> half =
         numbers.read(
             row.giveOrTake(), row.line(), row.numbers().giveOrTake(), row.forItem(expected));
@@ -80,14 +78,14 @@ final class ToleranceParser {
             });
   }
 
-  private static String most(boolean belowValue, double span, Unit unit) {
+  private static String max(boolean belowValue, double span, Unit unit) {
     return belowValue
         ? "from 0 to less than the value"
         : QuantityRange.from(0, span).words(Unit.ONE)
             + (unit == Unit.ONE || unit == Unit.CURRENCY ? "" : " " + unit.symbol());
   }
 
-  /** True if the digits of a correction say enough; a problem if they do not. */
+  /** Returns true if the digits of a correction are precise enough; reports a problem otherwise. */
   boolean isFineEnough(FactRow row, Estimate factor) {
     double half = factor.bounds().width() / 2;
     if (half <= COARSEST_CORRECTION * factor.value()) {

@@ -1,5 +1,6 @@
 /**
- * Files of one fact a row: {@code conditions.csv} and {@code range-test.csv}, and {@code legs.csv}.
+ * Files with one fact per row: {@code conditions.csv} and {@code range-test.csv}; also {@code
+ * legs.csv}.
  */
 @NullMarked
 package taperbook.input.facts;

@@ -19,11 +19,11 @@ import taperbook.input.csv.SpreadsheetWorkbook;
 import taperbook.session.InputFile;
 
 /**
- * The folder that holds {@code sessions/} and {@code reports/}. Paths are relative to it, with
- * {@code /}; what leads out of it is refused.
+ * The folder that contains {@code sessions/} and {@code reports/}. Paths are relative to it, with
+ * {@code /}; paths that lead out of it are refused.
  */
 public final class DiskFolder implements InputFolder {
-  /** The largest file that is read, in bytes: a day of readings ten times a second fits. */
+  /** Maximum file size, bytes: a day of readings at ten per second fits. */
   public static final long LARGEST_FILE_BYTES = 64L * 1024 * 1024;
 
   private static final String SESSIONS = "sessions";
@@ -32,14 +32,14 @@ public final class DiskFolder implements InputFolder {
   private static final String COLUMN_MAP = "columns.csv";
   private static final String RANGE_TEST = "range-test.csv";
 
-  /** Files that belong beside one of the two, and are none by themselves. */
+  /** Files that belong to one of the two, and form neither on their own. */
   private static final List<String> BESIDE = List.of("conditions.csv", "legs.csv");
 
   private static final String REPORT_ENDING = ".md";
 
   private final Path root;
 
-  /** The folder with this path; it need not exist. */
+  /** Opens the folder with this path, which need not exist. */
   public DiskFolder(Path root) {
     this.root = root;
   }
@@ -79,13 +79,13 @@ public final class DiskFolder implements InputFolder {
         }
       }
     }
-    FileName.tellTwins(names, log);
+    FileName.reportCaseCollisions(names, log);
     return new Listing(names, log.list());
   }
 
   @Override
   public boolean has(String path) {
-    // Also if it is a folder or a link to nowhere: then reading it says so.
+    // Also true for a folder or a dangling link: reading it then reports the problem.
     return FileName.isAllowedPath(path) && Files.exists(at(path), LinkOption.NOFOLLOW_LINKS);
   }
 
@@ -99,13 +99,13 @@ public final class DiskFolder implements InputFolder {
     try {
       Path file = at(path).toRealPath();
       if (!file.startsWith(root.toRealPath())) {
-        leadsOut(log, "");
+        isOutside(log, "");
       } else if (!Files.isRegularFile(file)) {
         unreadable(log, "something that is not a file", "put a file there");
       } else if (Files.size(file) > LARGEST_FILE_BYTES) {
         tooLarge(log, Files.size(file));
       } else {
-        return Checked.good(InputFile.taking(path, RegularFile.bytes(file, LARGEST_FILE_BYTES)));
+        return Checked.good(InputFile.wrap(path, RegularFile.bytes(file, LARGEST_FILE_BYTES)));
       }
     } catch (NoSuchFileException | NotDirectoryException e) {
       missing(path, log);
@@ -115,7 +115,7 @@ public final class DiskFolder implements InputFolder {
     return Checked.refused(log.list());
   }
 
-  private Listing folders(List<String> anyOf, boolean tellStrays) {
+  private Listing folders(List<String> anyOf, boolean reportStrays) {
     ProblemLog log = new ProblemLog(SESSIONS);
     List<String> names = new ArrayList<>();
     for (String entry : entries(SESSIONS, log)) {
@@ -126,16 +126,19 @@ public final class DiskFolder implements InputFolder {
         } else {
           FileName.refuse(entry, log);
         }
-      } else if (tellStrays && Files.isDirectory(at(folder))) {
-        tellStray(folder, log);
+      } else if (reportStrays && Files.isDirectory(at(folder))) {
+        reportStray(folder, log);
       }
     }
-    FileName.tellTwins(names, log);
+    FileName.reportCaseCollisions(names, log);
     return new Listing(names, log.list());
   }
 
-  /** A folder with CSV files none of which has a known name is most likely a slip of the pen. */
-  private void tellStray(String folder, ProblemLog log) {
+  /**
+   * A folder with CSV files, none of which has a known name, most likely contains a misspelled
+   * name.
+   */
+  private void reportStray(String folder, ProblemLog log) {
     List<String> files = entries(folder, log);
     List<String> tables =
         files.stream().filter(n -> n.toLowerCase(Locale.ROOT).endsWith(".csv")).toList();
@@ -160,10 +163,10 @@ public final class DiskFolder implements InputFolder {
     }
   }
 
-  /** Names in a folder that do not begin with a full stop, sorted. */
+  /** Returns the names in a folder that do not begin with a full stop, sorted. */
   private List<String> entries(String folder, ProblemLog log) {
-    if (RegularFile.leadsOut(root, at(folder))) {
-      leadsOut(log, folder.equals(log.file()) ? "" : folder + ", ");
+    if (RegularFile.isOutside(root, at(folder))) {
+      isOutside(log, folder.equals(log.file()) ? "" : folder + ", ");
       return List.of();
     }
     try {
@@ -180,7 +183,7 @@ public final class DiskFolder implements InputFolder {
     return List.of();
   }
 
-  /** Lists a folder; to open a pipe as if it were one would wait for ever. */
+  /** Lists a folder. Checks the type first, because opening a pipe would block. */
   private static List<String> list(Path folder) throws IOException {
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
       throw new NotDirectoryException(folder.toString());
@@ -237,7 +240,7 @@ public final class DiskFolder implements InputFolder {
             : "take out what does not belong there");
   }
 
-  private static void leadsOut(ProblemLog log, String which) {
+  private static void isOutside(ProblemLog log, String which) {
     unreadable(log, which + "a link that leads out of the folder", "put the file itself there");
   }
 

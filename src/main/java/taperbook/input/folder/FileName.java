@@ -11,9 +11,9 @@ import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
 
 /**
- * Which names of files and folders are used. ASCII only, since other letters are stored differently
- * from one file system to the next, and a name must be found again wherever the folder is copied.
- * For the same reason no name is used that Windows keeps for a device or cannot store.
+ * Permitted names of files and folders. ASCII only, because file systems store other letters
+ * differently and a name must be found again wherever the folder is copied. For the same reason,
+ * names are refused that Windows reserves for devices or cannot store.
  *
  * @see <a href="https://learn.microsoft.com/en-us/windows/win32/fileio/naming-a-file">Microsoft,
  *     Naming Files, Paths, and Namespaces</a>
@@ -21,25 +21,25 @@ import taperbook.diagnostics.Quoted;
 public final class FileName {
   private static final Pattern ALLOWED = Pattern.compile("[A-Za-z0-9_-][A-Za-z0-9_.-]*");
 
-  /** Names of devices, alone or before a full stop, in whatever case. */
+  /** Device names, alone or before a full stop, in any case. */
   private static final Pattern DEVICE =
       Pattern.compile("(con|prn|aux|nul|com[0-9]|lpt[0-9])([.].*)?", Pattern.CASE_INSENSITIVE);
 
   private FileName() {}
 
-  /** True if a name of a file or folder is used. */
+  /** Returns true if a name of a file or folder is permitted. */
   public static boolean isAllowed(String name) {
     return ALLOWED.matcher(name).matches()
         && !DEVICE.matcher(name).matches()
         && !name.endsWith(".");
   }
 
-  /** True if each part of a path with {@code /} is an allowed name. */
+  /** Returns true if each part of a path with {@code /} is permitted. */
   static boolean isAllowedPath(String path) {
     return List.of(path.split("/", -1)).stream().allMatch(FileName::isAllowed);
   }
 
-  /** What keeps a text from being a name of a file or folder; empty if nothing does. */
+  /** Returns why a text is not a valid name of a file or folder; empty if it is valid. */
   public static List<Problem> problems(String name) {
     ProblemLog log = new ProblemLog("the command line");
     if (!isAllowed(name)) {
@@ -48,8 +48,8 @@ public final class FileName {
     return log.list();
   }
 
-  /** Tells of names that are alike but for case: not every file system keeps both apart. */
-  static void tellTwins(List<String> names, ProblemLog log) {
+  /** Reports names that differ only in case: some file systems do not distinguish them. */
+  static void reportCaseCollisions(List<String> names, ProblemLog log) {
     Map<String, String> first = new TreeMap<>();
     for (String name : names) {
       String twin = first.putIfAbsent(name.toLowerCase(Locale.ROOT), name);

@@ -7,8 +7,8 @@ import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
 
 /**
- * Reads the lines between the marks: {@code key: value}, or {@code key:} with {@code - item} lines
- * below it; blank lines and lines that begin with {@code #} say nothing. A value may contain
+ * Parses the lines between the marks: {@code key: value}, or {@code key:} with {@code - item} lines
+ * below it; blank lines and lines that begin with {@code #} are ignored. A value may contain
  * colons.
  */
 final class FrontMatterParser {
@@ -64,7 +64,7 @@ final class FrontMatterParser {
     entries.set(last, new FrontMatterEntry(key.key(), key.line(), key.column(), all));
   }
 
-  /** What stands in the line from an index on, as a list of none or one. */
+  /** Returns a list with the text of the line from an index on, or an empty list. */
   private static List<FrontMatterValue> values(String text, int line, int from) {
     String value = text.substring(from).strip();
     if (value.isEmpty()) {

@@ -1,9 +1,9 @@
 package taperbook.input.folder;
 
 /**
- * A value of the front matter, with its place.
+ * A value of the front matter, with its location.
  *
- * @param text the text without spaces and quotes around it, not empty
+ * @param text the text without surrounding spaces and quotes, not empty
  * @param line line number from 1
  * @param column number of its first character in the line, from 1
  */

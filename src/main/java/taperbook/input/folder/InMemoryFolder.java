@@ -9,12 +9,12 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.session.InputFile;
 
-/** The files of a folder that a PDF carries, in memory: nothing of it is ever written to a disk. */
+/** The files embedded in a PDF as a folder in memory; never written to disk. */
 public final class InMemoryFolder implements InputFolder {
   private final TreeMap<String, InputFile> files;
 
   /**
-   * A folder of these files.
+   * Creates a folder of these files.
    *
    * @param files by path relative to the folder, with {@code /}
    */
@@ -68,7 +68,7 @@ public final class InMemoryFolder implements InputFolder {
     return listing("sessions/", file);
   }
 
-  /** What stands between a beginning and an ending, without a slash, where it may be a name. */
+  /** Lists valid names without a slash between a prefix and a suffix. */
   private Listing listing(String before, String after) {
     TreeSet<String> names = new TreeSet<>();
     for (String path : files.keySet()) {

@@ -5,29 +5,34 @@ import taperbook.diagnostics.Checked;
 import taperbook.session.InputFile;
 
 /**
- * A folder that holds {@code sessions/} and {@code reports/}; paths are relative, with {@code /}.
+ * A folder that contains {@code sessions/} and {@code reports/}; paths are relative, with {@code
+ * /}.
  */
 public interface InputFolder {
   /**
-   * Names of the sessions: folders in {@code sessions/} that hold {@code readings.csv} or {@code
-   * columns.csv}.
+   * Returns the names of the sessions: folders in {@code sessions/} that contain {@code
+   * readings.csv} or {@code columns.csv}.
    */
   Listing sessions();
 
-  /** Names of the range tests: folders in {@code sessions/} that hold {@code range-test.csv}. */
+  /**
+   * Returns the names of the range tests: folders in {@code sessions/} that contain {@code
+   * range-test.csv}.
+   */
   Listing rangeTests();
 
-  /** Paths of the folder of all sessions and range tests, and of each folder in it. */
+  /** Returns the paths of the folder of all sessions and range tests, and of each folder in it. */
   List<String> sessionFolders();
 
   /**
-   * Names of the reports: files in {@code reports/} that end in {@code .md}, without the ending.
+   * Returns the names of the reports: files in {@code reports/} that end in {@code .md}, without
+   * the extension.
    */
   Listing reports();
 
-  /** True if there is a file at a path. */
+  /** Returns true if there is a file at a path. */
   boolean has(String path);
 
-  /** The file at a path, or why it cannot be read. */
+  /** Reads the file at a path, or returns why it cannot be read. */
   Checked<InputFile> read(String path);
 }

@@ -4,13 +4,12 @@ import java.util.List;
 import taperbook.diagnostics.Problem;
 
 /**
- * What a folder holds. Problems of one entry do not hide the others, so both are given.
+ * The entries of a folder. Problems of one entry do not hide the others, so both are returned.
  *
- * @param names names of the usable entries, sorted
- * @param problems what is wrong with the rest
+ * @param names names of the valid entries, sorted
+ * @param problems the problems of the other entries
  */
 public record Listing(List<String> names, List<Problem> problems) {
-  /** Copies the lists. */
   public Listing {
     names = List.copyOf(names);
     problems = List.copyOf(problems);

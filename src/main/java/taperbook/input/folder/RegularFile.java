@@ -14,10 +14,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The only way to the content of files in a project folder, which may come from anywhere: only
- * regular files are opened, since a pipe would block and a device never ends; no link is followed;
- * at most so many bytes are read; and what is written is created new, so that nothing that exists
- * is ever written into.
+ * The only access to the content of files in a project folder, which may be of any origin. Only
+ * regular files are opened, because a pipe would block and a device never ends; links are not
+ * followed; the number of bytes read is limited; and output files are always created, so that no
+ * existing file is ever overwritten.
  */
 public final class RegularFile {
   private RegularFile() {}
@@ -25,18 +25,17 @@ public final class RegularFile {
   /**
    * Returns the content of a file.
    *
-   * @param most largest number of bytes that is read, below 2³¹ - 1
-   * @throws IOException if it is no regular file, cannot be read, or is larger
+   * @param max maximum number of bytes, below 2³¹ - 1
+   * @throws IOException if it is not a regular file, cannot be read, or is larger
    */
-  public static byte[] bytes(Path file, long most) throws IOException {
+  public static byte[] bytes(Path file, long max) throws IOException {
     try (InputStream in = open(file)) {
-      byte[] bytes = new byte[(int) Math.min(most, Files.size(file))];
+      byte[] bytes = new byte[(int) Math.min(max, Files.size(file))];
       int read = in.readNBytes(bytes, 0, bytes.length);
-      // It may have grown since, and some file systems give no size.
-      byte[] more = in.readNBytes((int) (most - read) + 1);
-      if (read + (long) more.length > most) {
-        throw new FileSystemException(
-            file.toString(), null, "it is larger than " + most + " bytes");
+      // The file may have grown, and some file systems report no size.
+      byte[] more = in.readNBytes((int) (max - read) + 1);
+      if (read + (long) more.length > max) {
+        throw new FileSystemException(file.toString(), null, "it is larger than " + max + " bytes");
       }
       byte[] all =
           more.length > 0 || read < bytes.length ? Arrays.copyOf(bytes, read + more.length) : bytes;
@@ -45,9 +44,9 @@ public final class RegularFile {
     }
   }
 
-  /** Returns the lines of a file in UTF-8; bytes that are not UTF-8 become U+FFFD. */
-  public static List<String> lines(Path file, long most) throws IOException {
-    return new String(bytes(file, most), StandardCharsets.UTF_8).lines().toList();
+  /** Returns the lines of a file in UTF-8; malformed bytes become U+FFFD. */
+  public static List<String> lines(Path file, long max) throws IOException {
+    return new String(bytes(file, max), StandardCharsets.UTF_8).lines().toList();
   }
 
   /** Opens a regular file. */
@@ -61,32 +60,32 @@ public final class RegularFile {
     return Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS);
   }
 
-  /** Creates a file. Whatever has its name already, a link to nowhere too, makes this fail. */
+  /** Creates a file; fails if anything has its name already, including a dangling link. */
   public static OutputStream create(Path file) throws IOException {
     return Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
   }
 
-  /** True if there is something of this name, a link to nowhere too. */
-  public static boolean isThere(Path path) {
+  /** Returns true if anything of this name exists, including a dangling link. */
+  public static boolean exists(Path path) {
     return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
   }
 
-  /** True if this is a folder itself, and no link to one. */
+  /** Returns true if this is a folder itself, and not a link to one. */
   public static boolean isFolder(Path path) {
     return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
   }
 
-  /** True if a path that exists is outside of a folder once all links are followed. */
-  public static boolean leadsOut(Path root, Path path) {
+  /** Returns true if an existing path is outside a folder after resolving all links. */
+  public static boolean isOutside(Path root, Path path) {
     try {
-      return isThere(path) && !path.toRealPath().startsWith(root.toRealPath());
+      return exists(path) && !path.toRealPath().startsWith(root.toRealPath());
     } catch (IOException e) {
-      return leadsOutUnseen(root, path);
+      return isDanglingLinkOutside(root, path);
     }
   }
 
-  /** Where a link to nowhere, or in a circle, would lead. */
-  private static boolean leadsOutUnseen(Path root, Path path) {
+  /** Resolves a dangling or circular link. */
+  private static boolean isDanglingLinkOutside(Path root, Path path) {
     try {
       Path real = root.toRealPath();
       Path parent = path.toAbsolutePath().resolveSibling("").toRealPath();

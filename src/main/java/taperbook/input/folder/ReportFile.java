@@ -13,7 +13,6 @@ import java.util.List;
  */
 public record ReportFile(
     String file, int firstLine, List<FrontMatterEntry> entries, String body, int bodyFirstLine) {
-  /** Copies the entries. */
   public ReportFile {
     entries = List.copyOf(entries);
   }

@@ -14,7 +14,7 @@ public final class ReportFileParser {
 
   private ReportFileParser() {}
 
-  /** The parts of the file, or every line of the front matter that is not understood. */
+  /** Returns the parts of the file, or all invalid lines of the front matter. */
   public static Checked<ReportFile> read(InputFile file) {
     return Utf8Decoder.decode(file).then(text -> parse(file.path(), text));
   }

@@ -15,8 +15,8 @@ import taperbook.quantity.Unit;
 import taperbook.session.Channel;
 
 /**
- * Guesses which channels a column of numbers may be, by the words of its head and by its numbers.
- * Words are those of the trade in English and German; no source.
+ * Guesses the channels that a numeric column may contain, from the words of its header and from its
+ * numbers. The words are industry terms in English and German; no source.
  */
 final class ChannelDetector {
   private static final Map<Channel, Set<String>> WORDS =
@@ -56,7 +56,7 @@ final class ChannelDetector {
   private static final Set<String> STATION_WORDS =
       Set.of("station", "charger", "evse", "dispenser", "grid", "meter");
 
-  /** Beginnings of words for what has a temperature and is no battery. */
+  /** Prefixes of words for objects other than the battery that have a temperature. */
   private static final List<String> OTHER_TEMPERATURES =
       List.of(
           "ambient",
@@ -90,19 +90,19 @@ final class ChannelDetector {
           "luft",
           "wasser");
 
-  /** Beginnings of words for the battery and its parts. */
+  /** Prefixes of words for the battery and its parts. */
   private static final List<String> BATTERY_WORDS =
       List.of("batt", "cell", "zell", "akku", "pack", "modul", "bms", "tbat", "hv");
 
-  /** What the battery has and other parts of a car have too. */
+  /** Channels of the battery that other parts of a car have, too. */
   private static final Set<Channel> OF_THE_BATTERY =
       Set.of(Channel.BATTERY_TEMPERATURE, Channel.VOLTAGE, Channel.CURRENT);
 
-  /** Words for the state of charge that mean nothing else. */
+  /** Unambiguous words for the state of charge. */
   private static final Pattern CHARGE =
       Pattern.compile("soc|[a-z]*soc|soc(?!k|i)[a-z0-9]*|ladezustand|akkustand|ladestand|ladegrad");
 
-  /** What stands beside a charge that is no state of charge. */
+  /** Words next to a charge that is not a state of charge. */
   private static final Set<String> NOT_A_STATE =
       Set.of(
           "current",
@@ -131,27 +131,30 @@ final class ChannelDetector {
   private static final int SHOWN_POINTS = 1;
   private static final int OWN_POINTS = 100;
 
-  /** A power above this is more likely one in W, unless the head states kW. */
-  private static final double MOST_KILOWATTS = 1500;
+  /** A larger power is more likely in W, unless the header states kW. */
+  private static final double MAX_KILOWATTS = 1500;
 
-  private static final double MOST_KILOWATT_HOURS = 1000;
+  private static final double MAX_KILOWATT_HOURS = 1000;
 
   private ChannelDetector() {}
 
-  /** Each channel that the column may be, with how much speaks for it. */
+  /** Returns each channel that the column may contain, with its score. */
   static List<ProposedRow> of(ForeignColumn column) {
     return meant(column).stream().filter(row -> fits(column, row)).toList();
   }
 
-  /** The channel that a column is named like, whose numbers are not those of the channel. */
-  static Optional<ProposedRow> outside(ForeignColumn column) {
+  /** Returns the channel that the column's name matches although its numbers do not. */
+  static Optional<ProposedRow> implausible(ForeignColumn column) {
     return meant(column).stream()
         .filter(row -> !fits(column, row))
         .max(Comparator.comparingInt(ProposedRow::points));
   }
 
-  /** Why a column that is named nearly like a channel is none; empty if it is not named so. */
-  static Optional<String> otherThing(ForeignColumn column) {
+  /**
+   * Returns why a column whose name resembles that of a channel is not one; empty if there is no
+   * resemblance.
+   */
+  static Optional<String> otherMeaning(ForeignColumn column) {
     List<String> words = column.words();
     if (words.stream().anyMatch(w -> CHARGE.matcher(w).matches() || w.equals("charge"))
         && words.stream().anyMatch(WISHED::contains)) {
@@ -171,13 +174,16 @@ final class ChannelDetector {
     if (column.isNumeric()) {
       Arrays.stream(Channel.values()).forEach(c -> guess(column, c).ifPresent(rows::add));
     } else if (isCharge(column.words())) {
-      // Cells that are no numbers are told one by one; left out, charge would be missed in silence.
+      // Cells that are not numbers are reported individually; without this, the state of charge
+      // would be left out silently.
       rows.add(ProposedRow.of(Channel.SOC.columnName(), column.index(), "%", NAME_POINTS));
     }
     return rows;
   }
 
-  /** The column as its head states it, if that has the form of this program's own files. */
+  /**
+   * Returns the column as its header states it, if that has the form of this program's own files.
+   */
   private static Optional<ProposedRow> own(ForeignColumn column) {
     ColumnHeader head = ColumnHeader.of(column.head());
     return Arrays.stream(Channel.values())
@@ -188,7 +194,7 @@ final class ChannelDetector {
         .map(c -> ProposedRow.of(c.columnName(), column.index(), head.unit(), OWN_POINTS));
   }
 
-  /** True if the words name the state of charge, and not one that is wished for. */
+  /** Returns true if the words name the state of charge, and not a target. */
   private static boolean isCharge(List<String> words) {
     boolean state = words.contains("state") && words.contains("charge");
     boolean level =
@@ -248,7 +254,7 @@ final class ChannelDetector {
     return begins(word, OTHER_TEMPERATURES);
   }
 
-  /** True if a word is one of the names, or a compound that ends in a long one. */
+  /** Returns true if a word is one of the names, or a compound that ends in a long one. */
   private static boolean isNamed(String word, Set<String> names) {
     return names.contains(word)
         || names.stream().anyMatch(name -> name.length() >= 5 && word.endsWith(name));
@@ -281,7 +287,7 @@ final class ChannelDetector {
     return switch (channel) {
       case SOC -> isCharge(column.words()) || stated.isEmpty() ? share(row, size) : row;
       case POWER, STATION_POWER, CURRENT -> {
-        boolean watts = channel != Channel.CURRENT && stated.isEmpty() && size > MOST_KILOWATTS;
+        boolean watts = channel != Channel.CURRENT && stated.isEmpty() && size > MAX_KILOWATTS;
         ProposedRow signed = column.negativeShare() > 0.5 ? row.withFactor("-1") : row;
         yield watts
             ? new ProposedRow(
@@ -294,7 +300,8 @@ final class ChannelDetector {
   }
 
   /**
-   * Charge as programs write it: of 1, of 100, in halves, in bits of a byte, in tenths, hundredths.
+   * Scales the state of charge from the forms that programs use: 0 to 1, 0 to 100, halves, 0 to
+   * 255, tenths, hundredths.
    */
   private static ProposedRow share(ProposedRow row, double size) {
     if (size <= 1) {
@@ -312,13 +319,13 @@ final class ChannelDetector {
   private static ProposedRow energy(
       ForeignColumn column, ProposedRow row, String stated, double size) {
     boolean fromZero = column.first() <= 0.02 * column.greatest();
-    boolean wattHours = stated.isEmpty() && fromZero && size > MOST_KILOWATT_HOURS;
+    boolean wattHours = stated.isEmpty() && fromZero && size > MAX_KILOWATT_HOURS;
     ProposedRow inUnit =
         wattHours ? ProposedRow.of(row.item(), row.index(), "Wh", row.points()) : row;
     return fromZero ? inUnit : inUnit.withOffset(ColumnEntryParser.LESS_FIRST);
   }
 
-  /** True if the scaled numbers lie within what the channel can show. */
+  /** Returns true if the scaled numbers are plausible for the channel. */
   private static boolean fits(ForeignColumn column, ProposedRow row) {
     if (!column.isNumeric()) {
       return true;

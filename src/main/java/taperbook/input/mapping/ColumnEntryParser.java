@@ -16,7 +16,7 @@ import taperbook.input.cell.UnitSpelling;
 import taperbook.input.readings.ReadingsParser;
 import taperbook.input.readings.TimeColumn;
 
-/** Reads one row of {@code columns.csv} that is about a column. */
+/** Parses a row of {@code columns.csv} about a single column. */
 final class ColumnEntryParser {
   static final String LESS_FIRST = "less first";
   private static final String ISO = "iso 8601";
@@ -31,11 +31,11 @@ final class ColumnEntryParser {
     this.item = item;
   }
 
-  /** What the row says; none if one of its cells is not understood. */
+  /** Returns the entry; empty if one of its cells is invalid. */
   Optional<ColumnMap.Entry> read(Optional<ColumnMap.Whole> whole) {
     String source = cell(ColumnMapItems.SOURCE);
     if (source.isEmpty()) {
-      sheet.tell(
+      sheet.report(
           ProblemCode.COLUMN_MISSING,
           item,
           ColumnMapItems.SOURCE,
@@ -80,7 +80,7 @@ final class ColumnEntryParser {
     if (units.isEmpty() ? unit.isEmpty() : units.contains(unit)) {
       return Optional.of(unit);
     }
-    sheet.tell(
+    sheet.report(
         ProblemCode.UNIT_NOT_UNDERSTOOD,
         item,
         ColumnMapItems.UNIT,
@@ -120,7 +120,7 @@ final class ColumnEntryParser {
   }
 
   private void refuseScale(String head) {
-    sheet.tell(
+    sheet.report(
         ProblemCode.VALUE_NOT_UNDERSTOOD,
         item,
         head,
@@ -140,7 +140,7 @@ final class ColumnEntryParser {
         return Optional.of(number);
       }
     }
-    sheet.tell(
+    sheet.report(
         ProblemCode.VALUE_NOT_UNDERSTOOD,
         item,
         head,
@@ -202,6 +202,6 @@ final class ColumnEntryParser {
   }
 
   private void refuseFormat(String expected, String remedy) {
-    sheet.tell(ProblemCode.VALUE_NOT_UNDERSTOOD, item, ColumnMapItems.FORMAT, expected, remedy);
+    sheet.report(ProblemCode.VALUE_NOT_UNDERSTOOD, item, ColumnMapItems.FORMAT, expected, remedy);
   }
 }

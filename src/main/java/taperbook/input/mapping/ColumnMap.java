@@ -11,25 +11,25 @@ import taperbook.input.csv.CsvLayout;
 import taperbook.input.csv.CsvTable;
 
 /**
- * What {@code columns.csv} says: which file holds the readings of a session, how it is laid out,
- * and which of its columns is which channel.
+ * The content of {@code columns.csv}: the file with the readings of a session, its layout, and the
+ * channel of each of its columns.
  */
 public final class ColumnMap {
-  /** Name of the file in a session's folder. */
+  /** Name of the map file in a session's folder. */
   public static final String FILE_NAME = "columns.csv";
 
-  /** Name of the file with the readings, if the map names no other. */
-  public static final String USUAL_READINGS = "readings.csv";
+  /** Default name of the file with the readings. */
+  public static final String DEFAULT_READINGS = "readings.csv";
 
   /**
-   * What is said of the file as a whole.
+   * Properties of the file as a whole.
    *
    * @param fileName its name in the session's folder
-   * @param layout how it is laid out
-   * @param decimalMark point or comma, if it is stated
-   * @param thousands what groups digits, if anything does
-   * @param zone where its clock stands, if it is stated
-   * @param marks what stands for a missing value in any column
+   * @param layout its layout
+   * @param decimalMark point or comma, if stated
+   * @param thousands the thousands separator, if any
+   * @param zone time zone of its clock, if stated
+   * @param marks texts that represent a missing value in any column
    */
   record Whole(
       String fileName,
@@ -40,15 +40,15 @@ public final class ColumnMap {
       Set<String> marks) {}
 
   /**
-   * What is said of one column.
+   * Properties of one column.
    *
    * @param item the channel, or elapsed, clock, date or note
-   * @param source its head in the foreign file, or its number after {@code #}
+   * @param source its header in the external file, or its number after {@code #}
    * @param line line of the map
    * @param unit unit symbol of the scaled numbers; empty if it has none
-   * @param scale how its numbers become amounts
-   * @param writing how clock times are written
-   * @param marks what stands for a missing value
+   * @param scale conversion of its numbers to amounts
+   * @param writing format of its clock times
+   * @param marks texts that represent a missing value
    */
   record Entry(
       String item,
@@ -71,22 +71,22 @@ public final class ColumnMap {
     this.entries = List.copyOf(entries);
   }
 
-  /** Name of the file with the readings, in the session's folder. */
+  /** Returns the name of the file with the readings, in the session's folder. */
   public String readingsName() {
     return whole.fileName();
   }
 
-  /** How that file is laid out. */
+  /** Returns the layout of that file. */
   public CsvLayout layout() {
     return whole.layout();
   }
 
-  /** Path of the map itself. */
+  /** Returns the path of the map itself. */
   public String path() {
     return table.file();
   }
 
-  /** Number of the cell of the map that names columns. */
+  /** Returns the number of the cell of the map that names columns. */
   int sourceNumber() {
     return sourceNumber;
   }

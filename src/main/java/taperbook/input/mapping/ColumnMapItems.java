@@ -34,7 +34,7 @@ final class ColumnMapItems {
   private final Columns columns;
   private final Map<String, CsvRow> rows = new LinkedHashMap<>();
 
-  /** The rows of a table whose items are among those given. */
+  /** Selects the rows of a table whose items are among those given. */
   ColumnMapItems(CsvTable table, List<String> items, ProblemLog log) {
     this.table = table;
     this.items = List.copyOf(items);
@@ -47,7 +47,7 @@ final class ColumnMapItems {
     }
   }
 
-  /** True if there are heads enough to go on. */
+  /** Returns true if there are enough headers to continue. */
   boolean isUsable() {
     return columns.find(ITEM).isPresent() && columns.find(SOURCE).isPresent();
   }
@@ -56,30 +56,30 @@ final class ColumnMapItems {
     return table;
   }
 
-  /** The items that have a row, in the order of the file. */
+  /** Returns the items that have a row, in file order. */
   List<String> present() {
     return List.copyOf(rows.keySet());
   }
 
-  /** What stands under a head in an item's row; empty if there is no such row or column. */
+  /** Returns the cell under a header in an item's row; empty if there is no such row or column. */
   String cell(String item, String head) {
     return Optional.ofNullable(rows.get(item))
         .flatMap(row -> columns.find(head).map(c -> row.cell(c.index())))
         .orElse("");
   }
 
-  /** Line of an item's row; there must be one. */
+  /** Returns the line of an item's row; there must be one. */
   int line(String item) {
     return Optional.ofNullable(rows.get(item)).orElseThrow().line();
   }
 
-  /** Number of the cell under a head; 0 if there is no such column. */
+  /** Returns the number of the cell under a header; 0 if there is no such column. */
   int number(String head) {
     return columns.find(head).map(Column::number).orElse(0);
   }
 
-  /** Tells a problem of a cell in an item's row. */
-  void tell(ProblemCode code, String item, String head, String expected, String remedy) {
+  /** Reports a problem of a cell in an item's row. */
+  void report(ProblemCode code, String item, String head, String expected, String remedy) {
     String cell = cell(item, head);
     String found = cell.isEmpty() ? "no " + head + " for " + item : Quoted.of(cell);
     log.add(code, line(item), number(head), found, expected, remedy);

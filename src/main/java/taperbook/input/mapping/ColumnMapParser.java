@@ -13,7 +13,10 @@ import taperbook.input.readings.ReadingsParser;
 import taperbook.input.readings.TimeColumn;
 import taperbook.session.Channel;
 
-/** Checks {@code columns.csv} by itself; whether its columns exist is seen with the readings. */
+/**
+ * Parses {@code columns.csv} independently of the readings; whether its columns exist is checked
+ * later.
+ */
 public final class ColumnMapParser {
   static final String DATE = "date";
   private static final List<Channel> NEEDED =
@@ -27,7 +30,7 @@ public final class ColumnMapParser {
     this.log = log;
   }
 
-  /** The map, or every problem of it. */
+  /** Returns the map, or all its problems. */
   public static Checked<ColumnMap> check(CsvTable table) {
     ProblemLog log = new ProblemLog(table.file());
     ColumnMapParser check = new ColumnMapParser(table, log);
@@ -48,7 +51,7 @@ public final class ColumnMapParser {
     return Stream.concat(columnItems().stream(), WholeFileItems.ITEMS.stream()).toList();
   }
 
-  /** The items that stand for a column. */
+  /** Returns the items that represent a column. */
   static List<String> columnItems() {
     List<String> items = new ArrayList<>(List.of(TimeColumn.ELAPSED, TimeColumn.CLOCK, DATE));
     Arrays.stream(Channel.values()).map(Channel::columnName).forEach(items::add);
@@ -77,7 +80,7 @@ public final class ColumnMapParser {
           "one row for the time",
           "add a row for elapsed times, or one for clock times");
     } else if (elapsed && clock) {
-      sheet.tell(
+      sheet.report(
           ProblemCode.ITEM_TWICE,
           TimeColumn.CLOCK,
           ColumnMapItems.ITEM,
@@ -85,7 +88,7 @@ public final class ColumnMapParser {
           "take one of the two rows away");
     }
     if (present.contains(DATE) && !clock) {
-      sheet.tell(
+      sheet.report(
           ProblemCode.ITEM_MISSING,
           DATE,
           ColumnMapItems.ITEM,

@@ -28,12 +28,12 @@ import taperbook.session.Channel;
 import taperbook.session.InputFile;
 
 /**
- * A guess at the {@code columns.csv} that would read a foreign file.
+ * A proposed {@code columns.csv} for an external file.
  *
- * @param path where to save it
+ * @param path path to save it under
  * @param lines its lines
- * @param leftOut each column that it leaves out, and why
- * @param errors how many errors the session still has when it is read with it
+ * @param leftOut each column that it leaves out, with the reason
+ * @param errors number of errors that remain in the session when read with it
  */
 public record ColumnMapProposal(
     String path, List<String> lines, List<String> leftOut, long errors) {
@@ -47,13 +47,12 @@ public record ColumnMapProposal(
           ProblemCode.COLUMN_UNIT_UNKNOWN,
           ProblemCode.ROW_TOO_LONG);
 
-  /** Copies the lines. */
   public ColumnMapProposal {
     lines = List.copyOf(lines);
     leftOut = List.copyOf(leftOut);
   }
 
-  /** The paths of files whose problems show that they have a foreign layout. */
+  /** Returns the paths of files whose problems indicate an external layout. */
   public static Set<String> wantedFor(Collection<Problem> problems) {
     return problems.stream()
         .filter(p -> FOREIGN.contains(p.code()))
@@ -61,12 +60,12 @@ public record ColumnMapProposal(
         .collect(Collectors.toSet());
   }
 
-  /** The proposal with the number of errors of the whole session. */
+  /** Returns the proposal with the number of errors of the whole session. */
   public ColumnMapProposal withErrors(long all) {
     return new ColumnMapProposal(path, lines, leftOut, all);
   }
 
-  /** The file that it makes. */
+  /** Returns the proposal as a file. */
   public InputFile file() {
     return new InputFile(path, bytes(lines));
   }
@@ -76,8 +75,9 @@ public record ColumnMapProposal(
   }
 
   /**
-   * True for a head such as {@code power [kW]}: who writes one knows the form, and is helped by
-   * what is said of the other heads, not by a guess that might take kilojoules for kilowatt-hours.
+   * Returns true for a header such as {@code power [kW]}: an author who uses this form knows it,
+   * and is helped more by messages about the other headers than by a guess that might read
+   * kilojoules as kilowatt-hours.
    */
   private static boolean isInOurForm(String head) {
     ColumnHeader parts = ColumnHeader.of(head);
@@ -85,7 +85,7 @@ public record ColumnMapProposal(
         && Arrays.stream(Channel.values()).anyMatch(c -> c.columnName().equals(parts.name()));
   }
 
-  /** The guess, if a time and a channel can be told. */
+  /** Returns the proposal, if a time and a channel can be identified. */
   public static Optional<ColumnMapProposal> of(InputFile file) {
     return LayoutDetector.of(file)
         .flatMap(
@@ -97,8 +97,8 @@ public record ColumnMapProposal(
 
   private static Optional<ColumnMapProposal> propose(
       InputFile file, CsvLayout layout, CsvTable table) {
-    boolean inOurPlace = layout.leadingLines() == 0 && layout.encoding() == TextEncoding.UTF_8;
-    if (inOurPlace && table.header().cells().stream().anyMatch(ColumnMapProposal::isInOurForm)) {
+    boolean ownPath = layout.leadingLines() == 0 && layout.encoding() == TextEncoding.UTF_8;
+    if (ownPath && table.header().cells().stream().anyMatch(ColumnMapProposal::isInOurForm)) {
       return Optional.empty();
     }
     List<ForeignColumn> columns =
@@ -131,7 +131,10 @@ public record ColumnMapProposal(
         .map(c -> ProposedRow.of(ReadingsParser.NOTE, c.index(), "", 0));
   }
 
-  /** The best channel for each column and the best column for each channel, most points first. */
+  /**
+   * Assigns the best channel to each column and the best column to each channel, highest score
+   * first.
+   */
   private static List<ProposedRow> channels(List<ForeignColumn> columns, Set<Integer> taken) {
     Set<String> items = new HashSet<>();
     return columns.stream()
@@ -155,7 +158,7 @@ public record ColumnMapProposal(
   private static List<String> wholeFile(InputFile file, CsvLayout layout, CsvTable table) {
     List<String> lines = new ArrayList<>();
     String name = file.path().substring(file.path().lastIndexOf('/') + 1);
-    if (!name.equals(ColumnMap.USUAL_READINGS)) {
+    if (!name.equals(ColumnMap.DEFAULT_READINGS)) {
       lines.add("file," + name);
     }
     if (layout.encoding() != TextEncoding.UTF_8) {
@@ -168,7 +171,8 @@ public record ColumnMapProposal(
       lines.add("rows of units," + layout.rowsOfUnits());
     }
     layout.delimiter().map(ColumnMapProposal::word).ifPresent(w -> lines.add("delimiter," + w));
-    // A comma before three digits may group thousands: it is not stated what cannot be known.
+    // A comma before three digits may be a thousands separator, so the decimal mark is stated only
+    // if it is certain.
     boolean decimalComma =
         table.delimiter() == ','
             && table.rows().stream()

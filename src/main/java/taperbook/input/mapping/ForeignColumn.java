@@ -9,15 +9,18 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import taperbook.input.csv.CsvTable;
 
-/** What can be seen of a foreign column: its head in words, its numbers, and what is no number. */
+/**
+ * Observed properties of an external column: the words of its header, its numbers, and its other
+ * cells.
+ */
 final class ForeignColumn {
   private static final Pattern NUMBER =
       Pattern.compile("[+-]?[0-9]*[.,]?[0-9]+(?:[eE][+-]?[0-9]+)?");
 
-  /** Numbers that programs write where they have none; common practice, no source. */
+  /** Numbers that programs write for missing values; common practice, no source. */
   private static final Set<String> SENTINELS = Set.of("-9999", "-999", "-9999.0", "-999.0");
 
-  private static final int MOST_MARKS = 4;
+  private static final int MAX_MARKS = 4;
 
   private final int index;
   private final String head;
@@ -44,7 +47,7 @@ final class ForeignColumn {
       texts.add(cell);
     } else {
       texts.add(cell);
-      if (others.size() <= MOST_MARKS) {
+      if (others.size() <= MAX_MARKS) {
         others.add(cell);
       }
     }
@@ -58,17 +61,20 @@ final class ForeignColumn {
     return head;
   }
 
-  /** True if no cell holds anything. */
+  /** Returns true if all cells are blank. */
   boolean isBlank() {
     return texts.isEmpty() && others.isEmpty();
   }
 
-  /** The cells that are neither empty nor a sentinel. */
+  /** Returns the cells that are neither empty nor a sentinel. */
   List<String> texts() {
     return texts;
   }
 
-  /** The head in lower-case words: {@code battTemp_C} is batt, temp, c; kW and SoC stay whole. */
+  /**
+   * Returns the header in lower-case words: {@code battTemp_C} is batt, temp, c; kW and SoC are not
+   * split.
+   */
   List<String> words() {
     return Arrays.stream(
             head.replace("kW", "kw")
@@ -80,14 +86,12 @@ final class ForeignColumn {
         .toList();
   }
 
-  /** True if nearly all of its cells are numbers. */
+  /** Returns true if nearly all of its cells are numbers. */
   boolean isNumeric() {
-    return numbers.length > 0
-        && numbers.length >= 0.8 * texts.size()
-        && others.size() <= MOST_MARKS;
+    return numbers.length > 0 && numbers.length >= 0.8 * texts.size() && others.size() <= MAX_MARKS;
   }
 
-  /** What stands for missing values in a column of numbers. */
+  /** Returns the representations of missing values in a numeric column. */
   Set<String> marks() {
     return isNumeric() ? others : Set.of();
   }
@@ -108,7 +112,7 @@ final class ForeignColumn {
     return numbers[numbers.length - 1];
   }
 
-  /** Share of steps from a number to the next that do not fall. */
+  /** Returns the share of steps between consecutive numbers that do not decrease. */
   double risingShare() {
     int rising = 0;
     for (int i = 1; i < numbers.length; i++) {
@@ -117,7 +121,7 @@ final class ForeignColumn {
     return numbers.length < 2 ? 0 : rising / (numbers.length - 1.0);
   }
 
-  /** Share of the numbers that are below zero. */
+  /** Returns the share of negative numbers. */
   double negativeShare() {
     return Arrays.stream(numbers).filter(n -> n < 0).count() / (double) numbers.length;
   }

@@ -8,13 +8,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.diagnostics.Quoted;
 
-/** Says of each column that a proposal leaves out why it does. */
+/** Explains why a proposal leaves out each unused column. */
 final class LeftOutColumns {
   private final List<ForeignColumn> columns;
   private final List<ProposedRow> rows;
 
   /**
-   * The columns that no row is about.
+   * Selects the columns that no row uses.
    *
    * @param columns all columns
    * @param rows the rows of the proposal
@@ -24,7 +24,9 @@ final class LeftOutColumns {
     this.rows = List.copyOf(rows);
   }
 
-  /** One sentence for each such column, but for those without a head and without content. */
+  /**
+   * Returns one sentence for each such column, except those without a header and without content.
+   */
   List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     for (ForeignColumn column : columns) {
@@ -54,7 +56,7 @@ final class LeftOutColumns {
           + taken(meant.get().item())
           + " is taken";
     }
-    Optional<ProposedRow> outside = ChannelDetector.outside(column);
+    Optional<ProposedRow> outside = ChannelDetector.implausible(column);
     if (outside.isPresent()) {
       return "it looks like "
           + outside.get().item()
@@ -67,7 +69,7 @@ final class LeftOutColumns {
           + "; add a row with a factor if they are";
     }
     return column.isNumeric()
-        ? ChannelDetector.otherThing(column).orElse("no channel is named like it")
+        ? ChannelDetector.otherMeaning(column).orElse("no channel is named like it")
         : "its cells are no numbers";
   }
 

@@ -23,10 +23,11 @@ import taperbook.input.csv.CsvTable;
 import taperbook.input.readings.ReadingsParser;
 
 /**
- * A foreign table seen through a {@link ColumnMap}; each row keeps its line, each cell its place.
+ * An external table mapped by a {@link ColumnMap}; rows keep their line numbers, and cells their
+ * column numbers.
  */
 public final class MappedTable {
-  private static final int MOST_HEADS = 30;
+  private static final int MAX_HEADS = 30;
 
   private final ColumnMap map;
   private final CsvTable foreign;
@@ -45,14 +46,14 @@ public final class MappedTable {
       if (index.isPresent()) {
         ColumnMap.Entry other = taken.putIfAbsent(index.getAsInt(), entry);
         if (other != null) {
-          twice(entry, other);
+          reportDuplicate(entry, other);
         }
         indices.put(entry.item(), index.getAsInt());
       }
     }
   }
 
-  /** The readings; to be asked for only if every column was found. */
+  /** Returns the readings; may be called only if every column was found. */
   public ReadingsParser readings(ProblemLog log) {
     NumberParser numbers =
         map.whole()
@@ -91,13 +92,13 @@ public final class MappedTable {
     return Optional.ofNullable(indices.get(item)).orElseThrow();
   }
 
-  /** Loggers write their heads again when they go on after a stop. */
+  /** Logs repeat their headers when recording resumes. */
   private boolean isHeader(CsvRow row) {
     return row.cell(0).equals(heads.get(0))
         && row.cells().stream().map(String::strip).toList().equals(heads);
   }
 
-  /** The row with nothing where a mark says that a value is missing. */
+  /** Returns the row with an empty cell for each mark of a missing value. */
   private CsvRow clean(CsvRow row) {
     CsvRow clean = row;
     for (ColumnMap.Entry entry : map.entries()) {
@@ -132,7 +133,7 @@ public final class MappedTable {
       if (number >= 1 && number <= heads.size()) {
         return OptionalInt.of(number - 1);
       }
-      notThere(entry);
+      reportMissing(entry);
       return OptionalInt.empty();
     }
     List<Integer> found =
@@ -144,16 +145,16 @@ public final class MappedTable {
       return OptionalInt.of(found.get(0));
     }
     if (found.isEmpty()) {
-      notThere(entry);
+      reportMissing(entry);
     } else {
       ambiguous(entry, found);
     }
     return OptionalInt.empty();
   }
 
-  private void notThere(ColumnMap.Entry entry) {
-    String all = heads.stream().limit(MOST_HEADS).map(Quoted::of).collect(Collectors.joining(", "));
-    tell(
+  private void reportMissing(ColumnMap.Entry entry) {
+    String all = heads.stream().limit(MAX_HEADS).map(Quoted::of).collect(Collectors.joining(", "));
+    report(
         ProblemCode.COLUMN_MISSING,
         entry,
         Quoted.of(entry.source()),
@@ -163,14 +164,14 @@ public final class MappedTable {
             + foreign.header().line()
             + ": "
             + all
-            + (heads.size() > MOST_HEADS ? " and more" : ""),
+            + (heads.size() > MAX_HEADS ? " and more" : ""),
         Suggestion.of(entry.source(), heads)
             .map(head -> "write " + Quoted.of(head))
             .orElse("write the head as it stands there, or the column's number, as in #3"));
   }
 
   private void ambiguous(ColumnMap.Entry entry, List<Integer> found) {
-    tell(
+    report(
         ProblemCode.COLUMN_TWICE,
         entry,
         Quoted.of(entry.source()) + ", which is the head of " + found.size() + " columns",
@@ -179,8 +180,8 @@ public final class MappedTable {
             + found.stream().map(i -> "#" + (i + 1)).collect(Collectors.joining(" or ")));
   }
 
-  private void twice(ColumnMap.Entry entry, ColumnMap.Entry other) {
-    tell(
+  private void reportDuplicate(ColumnMap.Entry entry, ColumnMap.Entry other) {
+    report(
         ProblemCode.COLUMN_TWICE,
         entry,
         Quoted.of(entry.source()) + ", as for " + other.item() + " on line " + other.line(),
@@ -188,7 +189,7 @@ public final class MappedTable {
         "name another column, or take one of the two rows away");
   }
 
-  private void tell(
+  private void report(
       ProblemCode code, ColumnMap.Entry entry, String found, String expected, String remedy) {
     mapLog.add(code, entry.line(), map.sourceNumber(), found, expected, remedy);
   }

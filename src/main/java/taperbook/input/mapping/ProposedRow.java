@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A row of {@code columns.csv} that is guessed.
+ * A proposed row of {@code columns.csv}.
  *
- * @param item what the column is taken for
- * @param index the column's number from 0
+ * @param item the assumed channel of the column
+ * @param index index of the column from 0
  * @param unit its unit
  * @param factor factor; empty for none
  * @param offset offset; empty for none
  * @param format format; empty for none
- * @param points how much speaks for it
+ * @param points score of the assumption
  */
 record ProposedRow(
     String item, int index, String unit, String factor, String offset, String format, int points) {
@@ -33,7 +33,7 @@ record ProposedRow(
     return new ProposedRow(item, index, unit, factor, offset, other, points);
   }
 
-  /** The row as text. */
+  /** Returns the row as text. */
   String text(String source, Set<String> marks) {
     List<String> cells =
         new ArrayList<>(

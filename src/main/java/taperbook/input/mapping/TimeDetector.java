@@ -11,7 +11,7 @@ import taperbook.input.cell.IsoFormat;
 import taperbook.input.cell.PatternFormat;
 import taperbook.input.readings.TimeColumn;
 
-/** Guesses which column is the time and how it is written. */
+/** Guesses which column contains the time, and its format. */
 final class TimeDetector {
   private static final Set<String> WORDS =
       Set.of(
@@ -64,7 +64,10 @@ final class TimeDetector {
 
   private TimeDetector() {}
 
-  /** The rows for the time, best column first found; none if no column can be it. */
+  /**
+   * Returns the rows for the time, using the first column with the best match; empty if no column
+   * matches.
+   */
   static List<ProposedRow> of(List<ForeignColumn> columns) {
     Optional<ProposedRow> best = Optional.empty();
     for (ForeignColumn column : columns) {
@@ -104,7 +107,7 @@ final class TimeDetector {
     ProposedRow row =
         ProposedRow.of(TimeColumn.ELAPSED, column.index(), milliseconds ? "s" : unit, points);
     ProposedRow scaled = milliseconds ? row.withFactor("0.001") : row;
-    // A count that does not begin near zero was not started when the car was plugged in.
+    // A count that does not start near zero was not started at plugging in.
     return Optional.of(
         column.first() > 0.5 * (column.last() - column.first())
             ? scaled.withOffset(ColumnEntryParser.LESS_FIRST)
@@ -152,7 +155,7 @@ final class TimeDetector {
     return texts.stream().allMatch(t -> writing.parse(t).isPresent());
   }
 
-  /** A column of dates beside one of times of day. */
+  /** Finds a column of dates for a column of times of day. */
   private static Optional<ProposedRow> date(List<ForeignColumn> columns, ProposedRow clock) {
     for (ForeignColumn column : columns) {
       List<String> texts = column.texts().stream().limit(LOOKED_AT).toList();

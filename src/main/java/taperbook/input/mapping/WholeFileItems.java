@@ -17,7 +17,7 @@ import taperbook.input.csv.CsvLayout;
 import taperbook.input.csv.SpreadsheetWorkbook;
 import taperbook.input.csv.TextEncoding;
 
-/** Reads the items of {@code columns.csv} that are about the foreign file as a whole. */
+/** Parses the items of {@code columns.csv} about the external file as a whole. */
 final class WholeFileItems {
   private static final String FILE = "file";
   private static final String ENCODING = "encoding";
@@ -62,7 +62,7 @@ final class WholeFileItems {
     this.sheet = sheet;
   }
 
-  /** What they say; none if one of them is not understood. */
+  /** Returns the properties; empty if one of the items is invalid. */
   Optional<ColumnMap.Whole> read() {
     Optional<String> file = file();
     Optional<Optional<TextEncoding>> encoding =
@@ -100,7 +100,7 @@ final class WholeFileItems {
             marks(value(MISSING))));
   }
 
-  /** Marks of a missing value, which stand between bars. */
+  /** Splits the marks of a missing value, which are separated by bars. */
   static Set<String> marks(String cell) {
     return Arrays.stream(cell.split("\\|"))
         .map(mark -> mark.strip().toLowerCase(Locale.ROOT))
@@ -118,7 +118,7 @@ final class WholeFileItems {
 
   private Optional<String> file() {
     if (!isPresent(FILE)) {
-      return Optional.of(ColumnMap.USUAL_READINGS);
+      return Optional.of(ColumnMap.DEFAULT_READINGS);
     }
     String name = value(FILE);
     if (name.matches("[^/\\\\]+\\.csv") && !NOT_READINGS.contains(name)) {
@@ -149,7 +149,7 @@ final class WholeFileItems {
     return Optional.empty();
   }
 
-  /** Where one of the two marks groups thousands, the other is the decimal mark. */
+  /** If point or comma is the thousands separator, the other is the decimal mark. */
   private static Optional<Character> decimalBeside(Grouping thousands) {
     return switch (thousands) {
       case POINT -> Optional.of(',');
@@ -201,6 +201,6 @@ final class WholeFileItems {
   }
 
   private void refuse(String item, String expected, String remedy) {
-    sheet.tell(ProblemCode.VALUE_NOT_UNDERSTOOD, item, ColumnMapItems.SOURCE, expected, remedy);
+    sheet.report(ProblemCode.VALUE_NOT_UNDERSTOOD, item, ColumnMapItems.SOURCE, expected, remedy);
   }
 }

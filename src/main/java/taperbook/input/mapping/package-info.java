@@ -1,6 +1,6 @@
 /**
- * {@code columns.csv}, which maps the columns of a logger's file to channels, and the detection
- * that proposes one.
+ * {@code columns.csv}, which maps the columns of a log file to channels, and the detection that
+ * proposes one.
  */
 @NullMarked
 package taperbook.input.mapping;

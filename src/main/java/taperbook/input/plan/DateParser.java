@@ -8,11 +8,11 @@ import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
 import taperbook.input.folder.FrontMatterValue;
 
-/** Reads calendar days as front matters state them. */
+/** Parses calendar days in front matter. */
 final class DateParser {
   private DateParser() {}
 
-  /** The day, or a problem at its place. */
+  /** Returns the day, or reports a problem at its location. */
   static Optional<LocalDate> read(FrontMatterValue written, ProblemLog log) {
     Optional<LocalDate> day = day(written.text());
     if (day.isEmpty()) {
@@ -27,7 +27,7 @@ final class DateParser {
     return day;
   }
 
-  /** The day, if the text is one. */
+  /** Parses a day; empty if the text is not a day. */
   static Optional<LocalDate> day(String text) {
     try {
       return Optional.of(LocalDate.parse(text));

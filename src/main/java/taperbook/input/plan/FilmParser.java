@@ -13,7 +13,7 @@ import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.plan.ReportPlan;
 
-/** Reads what is wanted for a film: {@code yes} or {@code no}, and {@code offset h:mm:ss}. */
+/** Parses the film options: {@code yes} or {@code no}, and {@code offset h:mm:ss}. */
 final class FilmParser {
   private static final Pattern OFFSET =
       Pattern.compile("offset ([0-9]{1,2}):([0-5][0-9]):([0-5][0-9])");
@@ -29,7 +29,7 @@ final class FilmParser {
     this.log = log;
   }
 
-  /** Reads all parts; each one that is wrong is a problem and left out. */
+  /** Parses all parts; an invalid part is reported and ignored. */
   ReportPlan.Film read(List<FrontMatterValue> written) {
     written.forEach(this::take);
     return new ReportPlan.Film(

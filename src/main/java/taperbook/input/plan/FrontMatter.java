@@ -27,7 +27,7 @@ public final class FrontMatter {
     raw.entries().forEach(this::take);
   }
 
-  /** The one value of a key, if it is there; a problem if there are several. */
+  /** Returns the value of a key, if present; reports a problem if there are several. */
   public Optional<FrontMatterValue> value(ReportKey key) {
     List<FrontMatterValue> values = values(key);
     if (values.size() > 1) {
@@ -43,7 +43,7 @@ public final class FrontMatter {
     return values.stream().findFirst();
   }
 
-  /** The one value of a key that a report cannot do without; a problem if it is missing. */
+  /** Returns the value of a required key; reports a problem if it is missing. */
   Optional<FrontMatterValue> required(ReportKey key) {
     Optional<FrontMatterValue> value = value(key);
     if (value.isEmpty()) {
@@ -59,7 +59,7 @@ public final class FrontMatter {
     return value;
   }
 
-  /** Refuses a key that this kind of report does not take, if it is there. */
+  /** Refuses a key that this kind of report does not support, if present. */
   void refuse(ReportKey key, String expected, String remedy) {
     FrontMatterEntry entry = entries.get(key);
     if (entry != null) {
@@ -73,7 +73,7 @@ public final class FrontMatter {
     }
   }
 
-  /** All values of a key: the items below it, and what commas part. */
+  /** Returns all values of a key: the items below it, split at commas. */
   List<FrontMatterValue> list(ReportKey key) {
     List<FrontMatterValue> all = new ArrayList<>();
     values(key).forEach(value -> split(value, ',', all));
@@ -81,17 +81,17 @@ public final class FrontMatter {
   }
 
   /**
-   * All values of a key that stands there for some; a problem if it has none.
+   * Returns all values of a key that is present; reports a problem if it has none.
    *
-   * @param remedy what to do then
+   * @param remedy an instruction for that case
    */
   List<FrontMatterValue> listIfPresent(ReportKey key, String remedy) {
     List<FrontMatterValue> all = list(key);
-    tellIfEmpty(key, all, remedy);
+    reportIfEmpty(key, all, remedy);
     return all;
   }
 
-  private void tellIfEmpty(ReportKey key, List<?> all, String remedy) {
+  private void reportIfEmpty(ReportKey key, List<?> all, String remedy) {
     FrontMatterEntry entry = entries.get(key);
     if (entry != null && all.isEmpty()) {
       log.add(
@@ -105,7 +105,8 @@ public final class FrontMatter {
   }
 
   /**
-   * As {@link #listIfPresent}, in groups: semicolons part the groups, and commas what is in one.
+   * As {@link #listIfPresent}, in groups: semicolons separate groups, and commas separate the
+   * values of a group.
    */
   List<List<FrontMatterValue>> groupsIfPresent(ReportKey key, String remedy) {
     List<FrontMatterValue> whole = new ArrayList<>();
@@ -118,11 +119,11 @@ public final class FrontMatter {
         groups.add(names);
       }
     }
-    tellIfEmpty(key, groups, remedy);
+    reportIfEmpty(key, groups, remedy);
     return groups;
   }
 
-  /** All values of a key as they stand, commas included. */
+  /** Returns all values of a key without splitting them at commas. */
   List<FrontMatterValue> items(ReportKey key) {
     return values(key);
   }
@@ -131,7 +132,7 @@ public final class FrontMatter {
     return Optional.ofNullable(entries.get(key)).map(FrontMatterEntry::values).orElse(List.of());
   }
 
-  /** Parts a value at a mark; square brackets around the whole are taken off. */
+  /** Splits a value at a separator; square brackets around the whole value are removed. */
   private static void split(FrontMatterValue value, char mark, List<FrontMatterValue> all) {
     String text = value.text();
     int from = text.startsWith("[") && text.endsWith("]") ? 1 : 0;
@@ -153,7 +154,7 @@ public final class FrontMatter {
     Optional<ReportKey> key =
         Arrays.stream(ReportKey.values()).filter(k -> k.words().equals(name)).findFirst();
     if (key.isEmpty()) {
-      tellUnknown(entry, name);
+      reportUnknown(entry, name);
       return;
     }
     FrontMatterEntry first = entries.putIfAbsent(key.get(), entry);
@@ -168,7 +169,7 @@ public final class FrontMatter {
     }
   }
 
-  private void tellUnknown(FrontMatterEntry entry, String name) {
+  private void reportUnknown(FrontMatterEntry entry, String name) {
     List<String> keys = Arrays.stream(ReportKey.values()).map(ReportKey::words).toList();
     log.add(
         ProblemCode.KEY_UNKNOWN,

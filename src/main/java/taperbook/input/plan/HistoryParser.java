@@ -11,7 +11,7 @@ import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.plan.ReportPlan;
 
-/** Reads whether a version of a report is published, and what was put right since the first one. */
+/** Parses whether a version of a report is published, and its corrections since the first one. */
 final class HistoryParser {
   private static final String DRAFT = "draft";
   private static final String PUBLISHED = "published";

@@ -17,16 +17,16 @@ final class KnownNames {
   private final String kind;
   private final String file;
   private final Set<String> names;
-  private final Predicate<String> begun;
+  private final Predicate<String> started;
   private final ProblemLog log;
 
   /**
    * Sorts the names.
    *
    * @param kind what they name, such as {@code session}
-   * @param begun true for a name whose folder is there, even if it cannot be used
+   * @param started true for a name whose folder exists, even if it cannot be used
    */
-  KnownNames(String kind, Set<String> names, Predicate<String> begun, ProblemLog log) {
+  KnownNames(String kind, Set<String> names, Predicate<String> started, ProblemLog log) {
     this.kind = kind;
     this.file =
         Stream.of(
@@ -35,7 +35,7 @@ final class KnownNames {
             .filter(f -> !f.isEmpty())
             .collect(Collectors.joining(" or "));
     this.names = new TreeSet<>(names);
-    this.begun = begun;
+    this.started = started;
     this.log = log;
   }
 
@@ -43,12 +43,12 @@ final class KnownNames {
     return names.contains(written.text());
   }
 
-  /** The name, if it is known; a problem with the nearest one if it is not. */
+  /** Returns the name if it is known; otherwise reports a problem that suggests the nearest one. */
   Optional<String> find(FrontMatterValue written) {
     if (names.contains(written.text())) {
       return Optional.of(written.text());
     }
-    if (begun.test(written.text())) {
+    if (started.test(written.text())) {
       log.add(
           ProblemCode.NAME_UNKNOWN,
           written.line(),

@@ -11,18 +11,18 @@ import taperbook.input.folder.ReportFile;
 import taperbook.plan.LibraryPlan;
 import taperbook.plan.ReportPlan;
 
-/** Checks the front matter of a library, a report over every session of the folder. */
+/** Parses the front matter of a library, a report on every session of the folder. */
 public final class LibraryPlanParser {
-  private static final String USUAL_TEMPLATE = "library";
+  private static final String DEFAULT_TEMPLATE = "library";
   private static final String TAKE_AWAY = "take the line away, or write kind: session";
 
   private LibraryPlanParser() {}
 
   /**
-   * The plan of the library, or every problem of its front matter.
+   * Returns the plan of the library, or all problems of its front matter.
    *
-   * @param reportName name of the report, that of its file without the ending
-   * @param raw the file, split
+   * @param reportName name of the report: that of its file without the extension
+   * @param raw the split file
    * @param knownTemplates names of the templates that a library can have
    */
   public static Checked<LibraryPlan> check(
@@ -32,7 +32,7 @@ public final class LibraryPlanParser {
     PlanSections parts = new PlanSections(raw, frontMatter, log);
     refuseOthers(frontMatter);
     ReportPlan.Heading heading = parts.heading();
-    ReportPlan.Style style = parts.style(knownTemplates, USUAL_TEMPLATE);
+    ReportPlan.Style style = parts.style(knownTemplates, DEFAULT_TEMPLATE);
     ReportPlan.Wishes wishes = new RequestParser(frontMatter, log).read(style.units());
     oneWindow(frontMatter, log);
     return Checked.of(
@@ -46,7 +46,7 @@ public final class LibraryPlanParser {
         log.list());
   }
 
-  /** What picks out sessions has no meaning where all are shown. */
+  /** Keys that select sessions are meaningless in a library, which shows all sessions. */
   private static void refuseOthers(FrontMatter frontMatter) {
     String all = "no such key in a library, which shows every session";
     frontMatter.refuse(ReportKey.ANSWER, all, TAKE_AWAY);

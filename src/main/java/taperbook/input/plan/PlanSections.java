@@ -16,7 +16,7 @@ import taperbook.plan.Paper;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Unit;
 
-/** The parts of a front matter that all kinds of report have: heading, style and article. */
+/** Parses the parts of front matter that all kinds of report have: heading, style and article. */
 final class PlanSections {
   private static final List<String> UNITS = List.of(Unit.MILE.symbol(), Unit.KILOMETRE.symbol());
   private static final List<String> BASES = List.of(Basis.DRIVEN.words(), Basis.RATED.words());
@@ -31,12 +31,12 @@ final class PlanSections {
     this.log = log;
   }
 
-  /** What stands at the top, of a kind of report that keeps no history. */
+  /** Returns the heading of a kind of report without a history. */
   ReportPlan.Heading heading() {
     return heading(ReportPlan.History.DRAFT);
   }
 
-  /** What stands at the top, with the history as the front matter states it. */
+  /** Returns the heading with its history. */
   ReportPlan.Heading headingWithHistory() {
     return heading(new HistoryParser(frontMatter, log).read());
   }
@@ -57,10 +57,10 @@ final class PlanSections {
   }
 
   /**
-   * How numbers are shown.
+   * Returns how numbers are shown.
    *
    * @param knownTemplates names of the templates that a report of this kind can have
-   * @param usualTemplate the template where none is named
+   * @param usualTemplate the default template
    */
   ReportPlan.Style style(Set<String> knownTemplates, String usualTemplate) {
     Unit units =

@@ -13,13 +13,13 @@ import taperbook.diagnostics.Quoted;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.plan.ReportPlan;
 
-/** Reads which sessions repeat the reported one, and a run-to-run spread that is stated. */
+/** Parses the repeats of the reported session, and a stated run-to-run spread. */
 final class RepeatParser {
   private static final Pattern SPREAD =
       Pattern.compile("([0-9]{1,2}(?:\\.[0-9]{1,3})?) ?% ?, ?(\\S.*)");
 
-  /** A spread above this is not one of runs of the same session, %. */
-  private static final double MOST_PERCENT = 30;
+  /** Maximum spread of runs of the same session, %. */
+  private static final double MAX_PERCENT = 30;
 
   private final FrontMatter frontMatter;
   private final ProblemLog log;
@@ -29,7 +29,7 @@ final class RepeatParser {
     this.log = log;
   }
 
-  /** The names of the repeats, each once. */
+  /** Returns the names of the repeats, without duplicates. */
   List<String> names(String session, List<FrontMatterValue> compare, KnownNames sessions) {
     Set<String> taken = new HashSet<>(compare.stream().map(FrontMatterValue::text).toList());
     List<String> names = new ArrayList<>();
@@ -59,7 +59,7 @@ final class RepeatParser {
         "take it away");
   }
 
-  /** The spread between runs that the tester states. */
+  /** Returns the spread between runs that the tester states. */
   Optional<ReportPlan.RunSpread> spread() {
     return frontMatter.value(ReportKey.RUN_SPREAD).flatMap(this::spread);
   }
@@ -74,11 +74,11 @@ final class RepeatParser {
           "write it as in " + Quoted.of(ReportKey.RUN_SPREAD.example()));
     }
     double percent = Double.parseDouble(match.group(1));
-    if (percent == 0 || percent > MOST_PERCENT) {
+    if (percent == 0 || percent > MAX_PERCENT) {
       return refuse(
           ProblemCode.VALUE_OUT_OF_RANGE,
           written,
-          "a standard deviation above 0 and up to " + Math.round(MOST_PERCENT) + " %",
+          "a standard deviation above 0 and up to " + Math.round(MAX_PERCENT) + " %",
           "correct it, or take the line away");
     }
     if (!frontMatter.list(ReportKey.REPEATS).isEmpty()) {

@@ -60,17 +60,17 @@ public enum ReportKey {
     this.example = example;
   }
 
-  /** The key as it is written. */
+  /** Returns the key as used in the file. */
   public String words() {
     return words;
   }
 
-  /** What goes behind it. */
+  /** Returns the description of its value. */
   public String meaning() {
     return meaning;
   }
 
-  /** A value it could have. */
+  /** Returns an example of its value. */
   public String example() {
     return example;
   }

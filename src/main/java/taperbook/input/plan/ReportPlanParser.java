@@ -13,12 +13,15 @@ import taperbook.input.folder.FrontMatterValue;
 import taperbook.input.folder.ReportFile;
 import taperbook.plan.ReportPlan;
 
-/** Checks the front matter of a report and makes the plan of the report. */
+/** Parses the front matter of a report. */
 public final class ReportPlanParser {
-  private static final String USUAL_TEMPLATE = "report";
+  private static final String DEFAULT_TEMPLATE = "report";
 
-  /** Sessions beside the reported one that the pages can tell apart: six letters and styles. */
-  private static final int MOST_COMPARED = 5;
+  /**
+   * Maximum number of compared sessions: pages can distinguish six sessions by letters and line
+   * styles.
+   */
+  private static final int MAX_COMPARED = 5;
 
   private final ProblemLog log;
   private final FrontMatter frontMatter;
@@ -31,14 +34,14 @@ public final class ReportPlanParser {
   }
 
   /**
-   * The plan of the report, or every problem of its front matter.
+   * Returns the plan of the report, or all problems of its front matter.
    *
-   * @param reportName name of the report, that of its file without the ending
-   * @param raw the file, split
-   * @param knownSessions names of the sessions there are
-   * @param knownRangeTests names of the range tests there are
-   * @param knownTemplates names of the templates there are
-   * @param begun true for the name of a folder of a session or range test that is there
+   * @param reportName name of the report: that of its file without the extension
+   * @param raw the split file
+   * @param knownSessions names of the existing sessions
+   * @param knownRangeTests names of the existing range tests
+   * @param knownTemplates names of the existing templates
+   * @param started true for the name of an existing folder of a session or range test
    */
   public static Checked<ReportPlan> check(
       String reportName,
@@ -46,11 +49,11 @@ public final class ReportPlanParser {
       Set<String> knownSessions,
       Set<String> knownRangeTests,
       Set<String> knownTemplates,
-      Predicate<String> begun) {
+      Predicate<String> started) {
     ReportPlanParser check = new ReportPlanParser(raw);
     ReportPlan.Heading heading = check.parts.headingWithHistory();
-    ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests, begun);
-    ReportPlan.Style style = check.parts.style(knownTemplates, USUAL_TEMPLATE);
+    ReportPlan.Subject subject = check.subject(knownSessions, knownRangeTests, started);
+    ReportPlan.Style style = check.parts.style(knownTemplates, DEFAULT_TEMPLATE);
     ReportPlan.Wishes wishes = new RequestParser(check.frontMatter, check.log).read(style.units());
     return Checked.of(
         new ReportPlan(reportName, heading, subject, wishes, style, check.parts.article()),
@@ -58,18 +61,18 @@ public final class ReportPlanParser {
   }
 
   private ReportPlan.Subject subject(
-      Set<String> knownSessions, Set<String> knownRangeTests, Predicate<String> begun) {
-    KnownNames sessions = new KnownNames("session", knownSessions, begun, log);
-    KnownNames rangeTests = new KnownNames("range test", knownRangeTests, begun, log);
+      Set<String> knownSessions, Set<String> knownRangeTests, Predicate<String> started) {
+    KnownNames sessions = new KnownNames("session", knownSessions, started, log);
+    KnownNames rangeTests = new KnownNames("range test", knownRangeTests, started, log);
     Set<String> all = new TreeSet<>(knownSessions);
     all.addAll(knownRangeTests);
-    KnownNames either = new KnownNames("session or range test", all, begun, log);
+    KnownNames either = new KnownNames("session or range test", all, started, log);
     String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
     List<FrontMatterValue> drives = frontMatter.list(ReportKey.RANGE_TEST);
-    tellTwice(drives);
+    reportDuplicates(drives);
     List<FrontMatterValue> compare = frontMatter.list(ReportKey.COMPARE);
-    compare.stream().filter(c -> c.text().equals(session)).forEach(this::tellSelf);
-    tellTooMany(compare);
+    compare.stream().filter(c -> c.text().equals(session)).forEach(this::reportSelfComparison);
+    reportTooMany(compare);
     return new ReportPlan.Subject(
         session,
         compare.stream().flatMap(c -> sessions.find(c).stream()).distinct().toList(),
@@ -82,7 +85,7 @@ public final class ReportPlanParser {
 
   private List<String> stops(String session, KnownNames sessions) {
     List<FrontMatterValue> written = frontMatter.list(ReportKey.STOPS);
-    tellTwice(written);
+    reportDuplicates(written);
     List<String> stops =
         written.stream().flatMap(s -> sessions.find(s).stream()).distinct().toList();
     boolean allKnown = stops.size() == written.size();
@@ -99,12 +102,12 @@ public final class ReportPlanParser {
     return stops;
   }
 
-  private void tellTooMany(List<FrontMatterValue> compare) {
+  private void reportTooMany(List<FrontMatterValue> compare) {
     List<String> names = compare.stream().map(FrontMatterValue::text).distinct().toList();
-    if (names.size() <= MOST_COMPARED) {
+    if (names.size() <= MAX_COMPARED) {
       return;
     }
-    String first = names.get(MOST_COMPARED);
+    String first = names.get(MAX_COMPARED);
     FrontMatterValue beyond =
         compare.stream().filter(c -> c.text().equals(first)).findFirst().orElseThrow();
     log.add(
@@ -112,12 +115,12 @@ public final class ReportPlanParser {
         beyond.line(),
         beyond.column(),
         names.size() + " sessions to compare",
-        "at most " + MOST_COMPARED + ", as charts and tables cannot tell more apart",
+        "at most " + MAX_COMPARED + ", as charts and tables cannot tell more apart",
         "take sessions away from here on, or write a second report");
   }
 
-  /** A run counts once: named twice it would be taken for a repeat of itself. */
-  private void tellTwice(List<FrontMatterValue> names) {
+  /** A run must be named only once: otherwise it would count as a repeat of itself. */
+  private void reportDuplicates(List<FrontMatterValue> names) {
     Set<String> seen = new HashSet<>();
     names.stream()
         .filter(name -> !seen.add(name.text()))
@@ -132,7 +135,7 @@ public final class ReportPlanParser {
                     "take one of the two away"));
   }
 
-  private void tellSelf(FrontMatterValue written) {
+  private void reportSelfComparison(FrontMatterValue written) {
     log.add(
         ProblemCode.FACTS_CONTRADICT,
         written.line(),

@@ -17,7 +17,7 @@ import taperbook.quantity.SocWindow;
 import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 
-/** Reads which numbers a report wants: distances, marks and windows of state of charge. */
+/** Parses the requested numbers of a report: distances, marks and windows of state of charge. */
 final class RequestParser {
   private static final Pattern DISTANCE = Pattern.compile("([0-9]{1,4}) ?([^0-9\\s.].*)?");
   private static final Pattern MARK = Pattern.compile("([0-9]{1,3}) ?%?");
@@ -34,7 +34,7 @@ final class RequestParser {
     this.log = log;
   }
 
-  /** The wishes, with the usual ones where none are written. */
+  /** Returns the requests, with defaults for those that are missing. */
   ReportPlan.Wishes read(Unit units) {
     List<WantedDistance> distances = each(ReportKey.DISTANCES, this::distance);
     List<Integer> marks = List.copyOf(new TreeSet<>(each(ReportKey.SOC_MARKS, this::mark)));

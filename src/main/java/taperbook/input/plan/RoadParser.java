@@ -17,7 +17,7 @@ import taperbook.plan.RoadWishes;
 import taperbook.plan.Trip;
 import taperbook.quantity.WantedDistance;
 
-/** Reads what a report wants of the road: the topics, and the trip if one is to be planned. */
+/** Parses the requested topics of road travel, and the trip if one is to be planned. */
 final class RoadParser {
   private static final List<String> TOPICS =
       List.of(RoadTopic.values()).stream().map(RoadTopic::words).toList();
@@ -27,9 +27,9 @@ final class RoadParser {
   private final Function<FrontMatterValue, Optional<WantedDistance>> distances;
 
   /**
-   * A reader.
+   * Creates a parser.
    *
-   * @param distances reads a distance, or tells the problem of it
+   * @param distances parses a distance, or reports its problem
    */
   RoadParser(
       FrontMatter frontMatter,
@@ -40,7 +40,7 @@ final class RoadParser {
     this.distances = distances;
   }
 
-  /** The wishes; nothing of the road if nothing is written. */
+  /** Returns the requests; no topics if there are none. */
   RoadWishes read() {
     List<FrontMatterValue> written = frontMatter.list(ReportKey.ROAD);
     List<FrontMatterValue> trip = frontMatter.list(ReportKey.TRIP);
@@ -49,9 +49,9 @@ final class RoadParser {
     Optional<Trip> planned = new TripParser(log, distances).read(trip);
     boolean wanted = topics.contains(RoadTopic.TRIP);
     if (wanted && trip.isEmpty()) {
-      tellNoTrip(written);
+      reportMissingTrip(written);
     } else if (!wanted && !trip.isEmpty()) {
-      tellUnasked(trip.get(0));
+      reportUnrequestedTrip(trip.get(0));
     }
     if (!wanted || planned.isEmpty()) {
       topics.remove(RoadTopic.TRIP);
@@ -76,7 +76,7 @@ final class RoadParser {
     return topic;
   }
 
-  private void tellNoTrip(List<FrontMatterValue> written) {
+  private void reportMissingTrip(List<FrontMatterValue> written) {
     List<FrontMatterValue> asking = new ArrayList<>(written);
     asking.removeIf(t -> !NormalizedName.of(t.text()).equals(RoadTopic.TRIP.words()));
     FrontMatterValue first = asking.get(0);
@@ -89,7 +89,7 @@ final class RoadParser {
         "write " + Quoted.of(ReportKey.TRIP.words() + ": " + ReportKey.TRIP.example()));
   }
 
-  private void tellUnasked(FrontMatterValue first) {
+  private void reportUnrequestedTrip(FrontMatterValue first) {
     log.add(
         ProblemCode.FACTS_CONTRADICT,
         first.line(),

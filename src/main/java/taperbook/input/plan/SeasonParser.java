@@ -10,7 +10,7 @@ import taperbook.diagnostics.Quoted;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.plan.ReportPlan.Season;
 
-/** Reads which runs of the reported car are pairs of a warm and a cold one. */
+/** Parses the pairs of a warm and a cold run of the reported car. */
 final class SeasonParser {
   private final FrontMatter frontMatter;
   private final ProblemLog log;
@@ -21,7 +21,7 @@ final class SeasonParser {
   }
 
   /**
-   * The names by turns, warm and cold.
+   * Returns the names, alternately warm and cold.
    *
    * @param either names of sessions and of range tests
    */

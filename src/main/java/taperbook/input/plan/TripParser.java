@@ -19,16 +19,16 @@ import taperbook.plan.Trip;
 import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 
-/** Reads the trip of a report, part by part. */
+/** Parses the parts of a trip. */
 final class TripParser {
-  private static final int MOST_MINUTES = 600;
+  private static final int MAX_MINUTES = 600;
 
-  /** Speeds of cars on a road that is worth planning stops for, km/h. */
-  private static final int LEAST_SPEED = 30;
+  /** Speed limits of a trip that is worth planning stops for, km/h. */
+  private static final int MIN_SPEED = 30;
 
-  private static final int MOST_SPEED = 250;
+  private static final int MAX_SPEED = 250;
 
-  /** The parts that a trip is stated in. */
+  /** The parts of a trip. */
   private enum Part {
     DISTANCE("([0-9]+ ?[a-z]*)", "800 km"),
     SPACING("stations? every (.+)", "station every 50 km"),
@@ -46,7 +46,7 @@ final class TripParser {
     }
   }
 
-  /** What was written for a part: the whole of it, and the amount in it. */
+  /** The text of a part, and the amount in it. */
   private record Given(FrontMatterValue whole, FrontMatterValue amount) {}
 
   private final ProblemLog log;
@@ -59,7 +59,7 @@ final class TripParser {
     this.distances = distances;
   }
 
-  /** The trip; nothing if none is written, or if it has a problem. */
+  /** Returns the trip; empty if there is none, or if it has a problem. */
   Optional<Trip> read(List<FrontMatterValue> written) {
     if (written.isEmpty()) {
       return Optional.empty();
@@ -70,10 +70,10 @@ final class TripParser {
     Optional<WantedDistance> distance =
         given(Part.DISTANCE).flatMap(g -> distances.apply(g.amount));
     Optional<WantedDistance> spacing = given(Part.SPACING).flatMap(g -> distances.apply(g.amount));
-    int minutes = number(Part.STOP, 0, MOST_MINUTES).orElse(-1);
-    int start = number(Part.START, 1, 100).orElse(Trip.USUAL_START_SOC);
+    int minutes = number(Part.STOP, 0, MAX_MINUTES).orElse(-1);
+    int start = number(Part.START, 1, 100).orElse(Trip.DEFAULT_START_SOC);
     OptionalDouble speed = speed();
-    int reserve = number(Part.RESERVE, 0, 99).orElse(Trip.USUAL_RESERVE_SOC);
+    int reserve = number(Part.RESERVE, 0, 99).orElse(Trip.DEFAULT_RESERVE_SOC);
     if (reserve >= start) {
       refuse(
           given(Part.RESERVE).or(() -> given(Part.START)).orElseThrow().whole,
@@ -87,7 +87,7 @@ final class TripParser {
     if (!sound || distance.isEmpty() || spacing.isEmpty()) {
       return Optional.empty();
     }
-    double seconds = minutes < 0 ? Trip.USUAL_SECONDS_PER_STOP : minutes * 60.0;
+    double seconds = minutes < 0 ? Trip.DEFAULT_SECONDS_PER_STOP : minutes * 60.0;
     Trip.Overhead overhead = minutes < 0 ? Trip.Overhead.USUAL : Trip.Overhead.STATED;
     return Optional.of(
         new Trip(distance.get(), spacing.get(), seconds, start, reserve, speed, overhead));
@@ -152,7 +152,7 @@ final class TripParser {
     return OptionalInt.of(number);
   }
 
-  /** Speed of all cars, km/h. */
+  /** Returns the speed of all cars, km/h. */
   private OptionalDouble speed() {
     Optional<Given> given = given(Part.SPEED);
     if (given.isEmpty()) {
@@ -161,16 +161,11 @@ final class TripParser {
     String amount = given.get().amount.text();
     Unit unit = amount.endsWith("km/h") ? Unit.KILOMETRE_PER_HOUR : Unit.MILE_PER_HOUR;
     double speed = unit.toBase(Integer.parseInt(amount.replaceAll("[^0-9]", "")));
-    if (speed < LEAST_SPEED || speed > MOST_SPEED) {
+    if (speed < MIN_SPEED || speed > MAX_SPEED) {
       refuse(
           given.get().whole,
           ProblemCode.VALUE_OUT_OF_RANGE,
-          "a speed from "
-              + LEAST_SPEED
-              + " to "
-              + MOST_SPEED
-              + " km/h, as in "
-              + Part.SPEED.example,
+          "a speed from " + MIN_SPEED + " to " + MAX_SPEED + " km/h, as in " + Part.SPEED.example,
           "correct the speed");
       return OptionalDouble.empty();
     }
@@ -179,11 +174,11 @@ final class TripParser {
 
   private void limit(WantedDistance distance, WantedDistance spacing) {
     int stations = Trip.stations(distance, spacing);
-    if (stations > Trip.MOST_STATIONS) {
+    if (stations > Trip.MAX_STATIONS) {
       refuse(
           given(Part.SPACING).orElseThrow().whole,
           ProblemCode.VALUE_OUT_OF_RANGE,
-          "at most " + Trip.MOST_STATIONS + " stations on the way; these are " + stations,
+          "at most " + Trip.MAX_STATIONS + " stations on the way; these are " + stations,
           "write a wider spacing");
     }
   }

@@ -1,4 +1,4 @@
-/** Front matter to plans, one parser for each group of keys. */
+/** Parses front matter to plans, with one parser for each group of keys. */
 @NullMarked
 package taperbook.input.plan;
 

@@ -17,9 +17,9 @@ import taperbook.session.Review;
 import taperbook.session.RowRef;
 
 /**
- * The column in which a tester states of readings that were looked at again whether they were read
- * like that: {@code confirmed} or {@code doubtful}, of the whole row or of the columns named after
- * it, such as {@code doubtful power and soc}.
+ * The column in which a tester states whether readings were confirmed when rechecked: {@code
+ * confirmed} or {@code doubtful}, for the whole row or for the columns that follow, such as {@code
+ * doubtful power and soc}.
  */
 final class AsReadColumn {
   private static final String CONFIRMED = "confirmed";
@@ -37,12 +37,12 @@ final class AsReadColumn {
     this.log = log;
   }
 
-  /** What was stated so far. */
+  /** Returns the statements so far. */
   List<Review.AsRead> stated() {
     return stated;
   }
 
-  /** The channels of a row that are to be left out; notes what is stated of it. */
+  /** Returns the channels of a row to leave out, and records its statement. */
   Set<Channel> doubtful(CsvRow row, List<ChannelColumn> channels) {
     if (column.isBlankIn(row)) {
       return Set.of();
@@ -50,7 +50,7 @@ final class AsReadColumn {
     String cell = row.cell(column.index()).strip();
     boolean confirmed = cell.startsWith(CONFIRMED);
     if (!confirmed && !cell.startsWith(DOUBTFUL)) {
-      tell(row, cell, "correct it, or leave the cell empty");
+      report(row, cell, "correct it, or leave the cell empty");
       return Set.of();
     }
     String names = cell.substring((confirmed ? CONFIRMED : DOUBTFUL).length()).strip();
@@ -67,7 +67,7 @@ final class AsReadColumn {
             .filter(w -> named.stream().noneMatch(c -> c.columnName().equals(w)))
             .findFirst();
     if (stray.isPresent()) {
-      tell(
+      report(
           row,
           cell,
           "name columns that have a reading in this row; " + Quoted.of(stray.get()) + " is none");
@@ -79,7 +79,7 @@ final class AsReadColumn {
     return confirmed ? Set.of() : named;
   }
 
-  private void tell(CsvRow row, String cell, String remedy) {
+  private void report(CsvRow row, String cell, String remedy) {
     log.add(
         ProblemCode.AS_READ_NOT_UNDERSTOOD,
         row.line(),

@@ -23,14 +23,14 @@ import taperbook.session.RowRef;
 import taperbook.session.Samples;
 import taperbook.session.Trace;
 
-/** One channel's column of readings: checks each value and gathers the trace. */
+/** One channel's column of readings: checks each value and collects the trace. */
 final class ChannelColumn {
-  /** More decimal places are what is left of binary fractions. */
-  private static final int MOST_DISPLAYED_PLACES = 6;
+  /** Further decimal places are errors of binary fractions. */
+  private static final int MAX_DISPLAYED_PLACES = 6;
 
   private static final CsvRow NONE = new CsvRow(0, List.of());
 
-  /** A fall of an energy counter; {@code index} is that of the reading after it. */
+  /** A decrease of an energy counter; {@code index} is that of the reading after it. */
   private record Fall(int index, int line, String found) {}
 
   private final Channel channel;
@@ -50,9 +50,9 @@ final class ChannelColumn {
   private CsvRow previousRow = NONE;
 
   /**
-   * A channel's column.
+   * Creates a channel's column.
    *
-   * @param rows how many rows there may be, to make room for them
+   * @param rows expected number of rows, for the initial capacity
    */
   ChannelColumn(Channel channel, Column column, int rows, NumberParser numbers, ProblemLog log) {
     this.channel = channel;
@@ -87,7 +87,7 @@ final class ChannelColumn {
     double amount = scaling.amount(numbers.value());
     double value = unit.toBase(amount);
     if (!range.contains(value)) {
-      tellRange(row, amount);
+      reportOutOfRange(row, amount);
       return;
     }
     if (numbers.isAmbiguous()) {
@@ -108,13 +108,13 @@ final class ChannelColumn {
   }
 
   /**
-   * Keeps a value. It is not as displayed if columns.csv scales it, if its unit is no power of ten,
-   * or if it has more places than displays do.
+   * Keeps a value. It does not count as displayed if columns.csv scales it, if its unit is not a
+   * power of ten, or if it has more places than displays have.
    */
   private void add(double second, double value, int line) {
     double one = unit.toBase(1);
     int decimals = Math.max(0, -numbers.lastPlace());
-    boolean displayed = column.scale().isNone() && decimals <= MOST_DISPLAYED_PLACES;
+    boolean displayed = column.scale().isNone() && decimals <= MAX_DISPLAYED_PLACES;
     if (displayed && one == 1) {
       readings.addWritten(second, value, line, decimals);
     } else if (displayed && one == 1e-3) {
@@ -124,12 +124,12 @@ final class ChannelColumn {
     }
   }
 
-  /** Half a unit of the finest digit written, in the base unit; something must have been read. */
+  /** Returns half a unit of the finest digit, in the base unit; there must be a reading. */
   private double halfStepInBase() {
     return CellNumber.halfStepInBase(scaling.step(CellNumber.powerOfTen(places.finest())), unit);
   }
 
-  private void tellRange(CsvRow row, double amount) {
+  private void reportOutOfRange(CsvRow row, double amount) {
     String written = Quoted.of(column.cellIn(row));
     boolean own = column.scale().isNone();
     log.add(
@@ -144,33 +144,33 @@ final class ChannelColumn {
   }
 
   /**
-   * Judges what can only be judged with all readings at hand: falls of an energy counter, and
-   * whether a mark groups thousands.
+   * Runs the checks that need all readings: decreases of an energy counter, and thousands
+   * separators.
    */
   void finish(String file) {
     grouped.finish(log);
-    places.lone().ifPresent(this::tellLone);
+    places.lone().ifPresent(this::reportLoneNumber);
     if (falls.isEmpty()) {
       return;
     }
     CounterResets counter =
         new CounterResets(readings.seconds(), readings.values(), 2 * halfStepInBase());
     List<CounterResets.Reset> resets = counter.find();
-    double[] carried = counter.carriedOn(resets);
+    double[] carried = counter.continued(resets);
     double all = carried.length == 0 ? 0 : carried[carried.length - 1] - carried[0];
-    double lost = resets.stream().mapToDouble(CounterResets.Reset::mostLostKilowattHours).sum();
-    boolean carry = lost <= CounterResets.MOST_LOST_SHARE * all;
+    double lost = resets.stream().mapToDouble(CounterResets.Reset::maxLostKilowattHours).sum();
+    boolean carry = lost <= CounterResets.MAX_LOST_SHARE * all;
     for (Fall fall : falls) {
       if (resets.stream().noneMatch(r -> r.index() == fall.index())) {
-        tellFall(blamed(fall), "correct it, or leave the cell empty");
+        reportDecrease(blamed(fall), "correct it, or leave the cell empty");
       } else if (!carry) {
-        tellFall(
+        reportDecrease(
             fall,
             "leave the column out: the counter began anew, up to "
                 + plain(lost)
                 + " kWh were not counted, and energy then follows from the power");
       } else {
-        tellReset(fall);
+        reportReset(fall);
       }
     }
     if (carry && !resets.isEmpty()) {
@@ -179,7 +179,10 @@ final class ChannelColumn {
     }
   }
 
-  /** The reading before a fall, if energies rise more evenly without it than without the fall. */
+  /**
+   * Returns the reading before a decrease, if energies rise more evenly without it than without the
+   * reading after it.
+   */
   private Fall blamed(Fall fall) {
     double[] seconds = readings.seconds();
     double[] values = readings.values();
@@ -195,7 +198,10 @@ final class ChannelColumn {
     return new Fall(i - 1, readings.line(i - 1), "\"" + found + "\" on line " + readings.line(i));
   }
 
-  /** How far the rates before and after a reading are apart; infinite if one of them falls. */
+  /**
+   * Returns how much the rates before and after a reading differ; infinite if one of them is
+   * negative.
+   */
   private double unevenness(int before, int at, int after) {
     double[] seconds = readings.seconds();
     double[] values = readings.values();
@@ -204,7 +210,7 @@ final class ChannelColumn {
     return one > 0 && other > 0 ? Math.abs(Math.log(one / other)) : Double.POSITIVE_INFINITY;
   }
 
-  private void tellLone(CsvRow row) {
+  private void reportLoneNumber(CsvRow row) {
     log.add(
         ProblemCode.NUMBER_WRITTEN_UNLIKE,
         row.line(),
@@ -215,22 +221,22 @@ final class ChannelColumn {
         "look at the film again, and write what the display showed");
   }
 
-  /** What had to be inferred of the channel. */
+  /** Returns the caveats of the channel's inferences. */
   List<Caveat> caveats() {
     return caveats;
   }
 
-  /** The readings so far. */
+  /** Returns the readings so far. */
   Samples readings() {
     return readings;
   }
 
-  /** Number of the channel's cell in each row, from 1. */
+  /** Returns the number of the channel's cell in each row, from 1. */
   int columnNumber() {
     return column.number();
   }
 
-  private void tellFall(Fall fall, String remedy) {
+  private void reportDecrease(Fall fall, String remedy) {
     log.add(
         ProblemCode.ENERGY_FALLS,
         fall.line(),
@@ -240,7 +246,7 @@ final class ChannelColumn {
         remedy);
   }
 
-  private void tellReset(Fall fall) {
+  private void reportReset(Fall fall) {
     log.add(
         ProblemCode.ENERGY_RESET,
         fall.line(),
@@ -270,21 +276,21 @@ final class ChannelColumn {
             + " kWh in between were not counted.");
   }
 
-  /** Three decimal places at the most. */
+  /** Formats an amount with at most three decimal places. */
   static String plain(double amount) {
     BigDecimal rounded = BigDecimal.valueOf(amount).setScale(3, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
-  /** True if there is no reading to make a trace of. */
+  /** Returns true if there is no reading. */
   boolean isEmpty() {
     return readings.isEmpty();
   }
 
   /**
-   * The trace; there must be a reading.
+   * Returns the trace; there must be a reading.
    *
-   * @param statedHalfStep half the display's step in the base unit, if it is stated
+   * @param statedHalfStep half the display's step in the base unit, if stated
    * @param clockHalfStep half the clock's step, s
    */
   Trace trace(String file, OptionalDouble statedHalfStep, double clockHalfStep) {

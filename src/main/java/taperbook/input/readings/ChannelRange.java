@@ -3,7 +3,7 @@ package taperbook.input.readings;
 import taperbook.input.cell.QuantityRange;
 import taperbook.session.Channel;
 
-/** What each channel can sensibly show; wide, to catch slips of the pen and wrong units only. */
+/** Plausible ranges of channels; wide, to detect only typing errors and wrong units. */
 public final class ChannelRange {
   private ChannelRange() {}
 
@@ -19,7 +19,7 @@ public final class ChannelRange {
     };
   }
 
-  /** What a car's channel shows but for the largest stations there are. */
+  /** Returns the range of a car's channel, except at the most powerful stations. */
   static QuantityRange usual(Channel channel) {
     return switch (channel) {
       case POWER, STATION_POWER, CURRENT -> QuantityRange.from(-1000, 1000);

@@ -4,27 +4,27 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds where an energy counter began anew from zero, and carries it on. What was counted between
- * the last reading before and the new beginning is lost; it is at most what the rate beside it
- * allows, less what the counter shows again.
+ * Finds resets of an energy counter to zero, and continues its count. The energy between the last
+ * reading before a reset and the reset is lost; it is at most what the neighbouring rate permits,
+ * minus the first reading after the reset.
  */
 final class CounterResets {
-  /** A counter that began anew shows at most this share of what it showed before. */
+  /** Maximum reading after a reset, as a share of the reading before. */
   private static final double NEARLY_ZERO_SHARE = 0.1;
 
-  /** More than this share of all that was counted must not be lost; a choice of this program. */
-  static final double MOST_LOST_SHARE = 0.01;
+  /** Maximum share of the total energy that may be lost; a choice of this program. */
+  static final double MAX_LOST_SHARE = 0.01;
 
-  /** Readings on each side that tell the rate. */
+  /** Number of readings on each side that determine the rate. */
   private static final int BESIDE = 30;
 
   /**
-   * A new beginning.
+   * A reset.
    *
    * @param index the first reading after it
-   * @param mostLostKilowattHours the most that was not counted
+   * @param maxLostKilowattHours maximum energy that was not counted
    */
-  record Reset(int index, double mostLostKilowattHours) {}
+  record Reset(int index, double maxLostKilowattHours) {}
 
   private final double[] seconds;
   private final double[] shown;
@@ -36,23 +36,23 @@ final class CounterResets {
     this.step = stepKilowattHours;
   }
 
-  /** The falls of the counter that are new beginnings, in order. */
+  /** Returns the decreases of the counter that are resets, in order. */
   List<Reset> find() {
     List<Reset> found = new ArrayList<>();
     for (int i = 2; i + 1 < shown.length; i++) {
-      double most = rate(i) * (seconds[i] - seconds[i - 1]) + step;
+      double max = rate(i) * (seconds[i] - seconds[i - 1]) + step;
       if (shown[i] < shown[i - 1]
           && shown[i] >= 0
-          && shown[i] <= Math.min(NEARLY_ZERO_SHARE * shown[i - 1], most)
+          && shown[i] <= Math.min(NEARLY_ZERO_SHARE * shown[i - 1], max)
           && shown[i + 1] >= shown[i]) {
-        found.add(new Reset(i, most - shown[i]));
+        found.add(new Reset(i, max - shown[i]));
       }
     }
     return found;
   }
 
-  /** What the counter would show had it never begun anew, kWh. */
-  double[] carriedOn(List<Reset> resets) {
+  /** Returns the readings as if the counter had never been reset, kWh. */
+  double[] continued(List<Reset> resets) {
     double[] carried = shown.clone();
     for (Reset reset : resets) {
       for (int i = reset.index(); i < carried.length; i++) {
@@ -62,7 +62,10 @@ final class CounterResets {
     return carried;
   }
 
-  /** The greater of the mean rates before and after, kWh/s, each with a step's doubt. */
+  /**
+   * Returns the greater of the mean rates before and after, kWh/s, each increased by a step of the
+   * display.
+   */
   private double rate(int at) {
     int from = Math.max(0, at - 1 - BESIDE);
     int to = Math.min(shown.length - 1, at + BESIDE);

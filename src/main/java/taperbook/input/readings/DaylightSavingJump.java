@@ -1,32 +1,32 @@
 package taperbook.input.readings;
 
 /**
- * Recognises a local clock that was set forth or back by an hour, as where daylight saving begins
- * or ends.
+ * Detects a local clock that was set forward or back by an hour, as when daylight saving time
+ * begins or ends.
  */
 final class DaylightSavingJump {
   private static final double HOUR_SECONDS = 3600;
 
-  /** Longest time between two readings beside a jump, s; a choice of this program. */
+  /** Maximum time between the two readings around a jump, s; a choice of this program. */
   private static final double LONGEST_GAP_SECONDS = 600;
 
-  private static final int FEWEST_TIMES = 4;
+  private static final int MIN_TIMES = 4;
 
   private DaylightSavingJump() {}
 
-  /** True if a fall of time is that of an hour, less what passed between two readings. */
-  static boolean back(double beforeSecond, double afterSecond) {
+  /** Returns true if a decrease of time is an hour minus the time between two readings. */
+  static boolean isBackwardJump(double beforeSecond, double afterSecond) {
     double passed = afterSecond + HOUR_SECONDS - beforeSecond;
     return passed >= 0 && passed <= LONGEST_GAP_SECONDS;
   }
 
   /**
-   * The index of the time that lies an hour, and a gap as others have it, after the one before; -1
-   * if there is none.
+   * Returns the index of the time that is an hour plus a typical gap after the previous one; -1 if
+   * there is none.
    */
-  static int forth(double[] seconds) {
+  static int forwardJump(double[] seconds) {
     int widest = widest(seconds, -1);
-    if (seconds.length < FEWEST_TIMES) {
+    if (seconds.length < MIN_TIMES) {
       return -1;
     }
     double gap = seconds[widest] - seconds[widest - 1];

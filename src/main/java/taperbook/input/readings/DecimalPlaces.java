@@ -5,34 +5,34 @@ import java.util.Optional;
 import taperbook.input.csv.CsvRow;
 
 /**
- * How finely the numbers of a column are written, from which the step of its display follows. One
- * number alone that is written more finely than all others is no display's.
+ * Determines the step of a display from the decimal places of a column's numbers. A single number
+ * with more places than all others does not come from a display.
  */
 final class DecimalPlaces {
-  /** Finer digits than millionths are what is left of binary fractions. */
+  /** Digits finer than millionths are errors of binary fractions. */
   private static final int FINEST = -6;
 
   private static final int COARSEST = 6;
 
-  /** Nobody reads a finer digit than this off a display; what has one was computed. */
+  /** A digit finer than this is not read from a display but computed. */
   private static final int FINEST_BY_EYE = -2;
 
-  /** Fewer numbers do not show how a column is written. */
+  /** Fewer numbers do not show the number of places of a column. */
   private static final int MANY = 8;
 
-  /** Numbers but zero by the place of their last digit, the finest first. */
+  /** Number of non-zero numbers by the place of their last digit, the finest first. */
   private final int[] counts = new int[COARSEST - FINEST + 1];
 
   private final CsvRow[] first = new CsvRow[counts.length];
 
-  /** Place of the first zero, which is written in any way. */
+  /** Place of the first zero; zeros are written with any number of places. */
   private int placeOfZero = FINEST;
 
   /**
-   * Takes a number.
+   * Adds a number.
    *
    * @param lastPlace power of ten of its last digit
-   * @param isZero true of zero
+   * @param isZero true for zero
    */
   void add(CsvRow row, int lastPlace, boolean isZero) {
     int place = Math.min(COARSEST, Math.max(FINEST, lastPlace));
@@ -46,7 +46,7 @@ final class DecimalPlaces {
     }
   }
 
-  /** The row of a number that is written more finely than all others, if there is just one. */
+  /** Returns the row of a number with more places than all others, if there is exactly one. */
   Optional<CsvRow> lone() {
     int finest = from(0);
     boolean lone =
@@ -56,13 +56,16 @@ final class DecimalPlaces {
         : Optional.empty();
   }
 
-  /** Power of ten of the finest digit, that of a lone number left out; a number was taken. */
+  /**
+   * Returns the power of ten of the finest digit, ignoring a single outlier; there must be a
+   * number.
+   */
   int finest() {
     int finest = lone().isPresent() ? from(from(0) + 1) : from(0);
     return finest < counts.length ? FINEST + finest : placeOfZero;
   }
 
-  /** Index of the first place from one on that numbers have. */
+  /** Returns the index of the first place, starting at an index, that numbers have. */
   private int from(int index) {
     int i = index;
     while (i < counts.length && counts[i] == 0) {

@@ -32,11 +32,11 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** The rows of {@code readings.csv}, checked one after the other. */
+/** Parses the rows of {@code readings.csv} in order. */
 public final class ReadingsParser {
   public static final String NOTE = "note";
   public static final String AS_READ = "as read";
-  private static final int FEWEST_ROWS = 2;
+  private static final int MIN_ROWS = 2;
 
   private static final List<Channel> NEEDED =
       List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED);
@@ -56,7 +56,7 @@ public final class ReadingsParser {
   private final List<Session.Note> notes = new ArrayList<>();
   private final List<Caveat> caveats = new ArrayList<>();
 
-  /** Readings whose own heads name the columns. */
+  /** Creates a parser for readings whose headers name the columns. */
   public ReadingsParser(CsvTable table, ProblemLog log) {
     this(
         table,
@@ -65,7 +65,7 @@ public final class ReadingsParser {
         log);
   }
 
-  /** Readings with these columns. */
+  /** Creates a parser for readings with these columns. */
   public ReadingsParser(CsvTable table, Columns columns, NumberParser numbers, ProblemLog log) {
     this.table = table;
     this.log = log;
@@ -84,7 +84,7 @@ public final class ReadingsParser {
             .toList();
   }
 
-  /** The columns that readings may have. */
+  /** Returns the possible columns of readings. */
   public static List<ColumnSpec> specs() {
     List<ColumnSpec> specs = new ArrayList<>();
     specs.add(ColumnSpec.elapsed(TimeColumn.ELAPSED));
@@ -97,41 +97,41 @@ public final class ReadingsParser {
     return specs;
   }
 
-  /** Reads all rows and tells every problem. */
+  /** Reads all rows and reports all problems. */
   public void check() {
     if (NEEDED.stream().noneMatch(c -> columns.names(c.columnName()))) {
       columns.missing(
           "at least one of the columns \"soc [%]\", \"power [kW]\", \"energy added [kWh]\"",
           "add one of them");
     }
-    ShortRows.tell(table, log);
+    ShortRows.report(table, log);
     table.rows().forEach(this::read);
     channels.forEach(c -> c.finish(table.file()));
     channels.stream().filter(c -> c.channel() == Channel.POWER).forEach(this::pauses);
-    if (time.isPresent() && time.get().written() < FEWEST_ROWS) {
+    if (time.isPresent() && time.get().written() < MIN_ROWS) {
       tooFew(time.get().written() == 1 ? "one row with a time" : "no row with a time");
     } else if (!log.hasErrors() && channels.stream().allMatch(this::isEmptyOrExtra)) {
       tooFew("no reading of state of charge, power or energy");
     }
     if (!log.hasErrors()) {
       channels.forEach(c -> caveats.addAll(c.caveats()));
-      caveats.addAll(time.orElseThrow().gaps().tell(table.file(), channels, log));
+      caveats.addAll(time.orElseThrow().gaps().report(table.file(), channels, log));
     }
   }
 
-  /** Path of the file that they stand in. */
+  /** Returns the path of the file. */
   public String file() {
     return table.file();
   }
 
-  /** Tells rows that are noted as a pause while power flows. */
+  /** Reports rows that are noted as a pause although power flows. */
   private void pauses(ChannelColumn power) {
     List<Session.Note> pauses = notes.stream().filter(Session.Note::isPause).toList();
     int[] lines = power.readings().lines();
     double[] kilowatts = power.readings().values();
     for (Session.Note note : pauses) {
       int at = Arrays.binarySearch(lines, note.row().line());
-      if (at >= 0 && kilowatts[at] > Session.MOST_AT_REST_KILOWATTS) {
+      if (at >= 0 && kilowatts[at] > Session.MAX_AT_REST_KILOWATTS) {
         log.add(
             ProblemCode.PAUSE_WITH_POWER,
             note.row().line(),
@@ -145,12 +145,12 @@ public final class ReadingsParser {
     }
   }
 
-  /** What was inferred of the recording; only after a check without errors. */
+  /** Returns the caveats of the recording; only after a check without errors. */
   public List<Caveat> caveats() {
     return caveats;
   }
 
-  /** First and last time, s since plugging in; only after a check without errors. */
+  /** Returns first and last time, s since plugging in; only after a check without errors. */
   public Interval recorded() {
     return time.orElseThrow().recorded();
   }
@@ -160,7 +160,7 @@ public final class ReadingsParser {
     return time.orElseThrow().counted(clock, late);
   }
 
-  /** What the tester states of readings that were looked at again. */
+  /** Returns the tester's statements about rechecked readings. */
   public List<Review.AsRead> asRead() {
     return asRead.map(AsReadColumn::stated).orElse(List.of());
   }
@@ -169,7 +169,7 @@ public final class ReadingsParser {
     return notes;
   }
 
-  /** The traces by channel; only after a check without errors. */
+  /** Returns the traces by channel; only after a check without errors. */
   public Map<Channel, Trace> traces(Facts<ConditionItem> conditions) {
     double clockHalfStep =
         halfStep(conditions, ConditionItem.CLOCK_RESOLUTION)

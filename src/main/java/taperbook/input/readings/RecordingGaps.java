@@ -13,12 +13,15 @@ import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 import taperbook.session.Samples;
 
-/** Tells where a recording stops for much longer than it uses to, and where its clock jumps. */
+/**
+ * Reports where a recording pauses for much longer than its usual interval, and where its clock
+ * jumps.
+ */
 final class RecordingGaps {
   private final Samples times;
   private final int column;
   private final boolean localClock;
-  private final Set<Integer> toldLines = new TreeSet<>();
+  private final Set<Integer> reportedLines = new TreeSet<>();
   private final List<Caveat> caveats = new ArrayList<>();
   private int dropouts;
   private double longestSeconds;
@@ -29,18 +32,18 @@ final class RecordingGaps {
     this.localClock = localClock;
   }
 
-  /** Tells the gaps of all rows, then those in which a channel alone has no readings. */
-  List<Caveat> tell(String file, List<ChannelColumn> channels, ProblemLog log) {
+  /** Reports the gaps of all rows, followed by those in which only one channel has no readings. */
+  List<Caveat> report(String file, List<ChannelColumn> channels, ProblemLog log) {
     jump(file, log);
     SamplingInterval rhythm = new SamplingInterval(times);
-    tell(rhythm, column, "no row", log);
+    report(rhythm, column, "no row", log);
     for (ChannelColumn channel : channels) {
-      // A display that is written down when it changes has no rhythm of its own.
-      // One that is written in all rows has their gaps, which are told.
+      // A display that is recorded when it changes has no regular interval. One that is recorded in
+      // all rows has the gaps of the rows, which are already reported.
       int size = channel.readings().size();
       if (size >= 0.9 * times.size() && size < times.size()) {
         String what = "no reading of " + channel.channel().columnName();
-        tell(new SamplingInterval(channel.readings()), channel.columnNumber(), what, log);
+        report(new SamplingInterval(channel.readings()), channel.columnNumber(), what, log);
       }
     }
     caveat(file, rhythm).ifPresent(caveats::add);
@@ -48,12 +51,12 @@ final class RecordingGaps {
   }
 
   private void jump(String file, ProblemLog log) {
-    int at = localClock ? DaylightSavingJump.forth(times.seconds()) : -1;
+    int at = localClock ? DaylightSavingJump.forwardJump(times.seconds()) : -1;
     if (at < 0) {
       return;
     }
     int line = times.line(at);
-    toldLines.add(line);
+    reportedLines.add(line);
     log.add(
         ProblemCode.CLOCK_JUMPS,
         line,
@@ -70,9 +73,9 @@ final class RecordingGaps {
                 + " too long."));
   }
 
-  private void tell(SamplingInterval rhythm, int number, String what, ProblemLog log) {
+  private void report(SamplingInterval rhythm, int number, String what, ProblemLog log) {
     for (int index : rhythm.dropouts()) {
-      if (toldLines.add(rhythm.line(index))) {
+      if (reportedLines.add(rhythm.line(index))) {
         dropouts++;
         longestSeconds = Math.max(longestSeconds, rhythm.gap(index));
         log.add(
@@ -90,7 +93,7 @@ final class RecordingGaps {
     if (dropouts == 0) {
       return Optional.empty();
     }
-    int first = toldLines.iterator().next();
+    int first = reportedLines.iterator().next();
     return Optional.of(
         new Caveat(
             Caveat.Kind.GAPS,

@@ -7,29 +7,29 @@ import java.util.OptionalDouble;
 import taperbook.session.Samples;
 
 /**
- * The rhythm of a recording: whether it has a usual interval, and where it stops for much longer.
- * Interval: the 95th percentile of all; dropout: over five times that. Common practice, no source.
+ * The sampling interval of a recording, if it is regular, and its dropouts. Interval: the 95th
+ * percentile of all; dropout: over five times that. Common practice, no source.
  */
 final class SamplingInterval {
-  private static final int FEWEST_TIMES = 50;
-  private static final double USUAL_SHARE = 0.95;
+  private static final int MIN_TIMES = 50;
+  private static final double INTERVAL_QUANTILE = 0.95;
   private static final double DROPOUT_FACTOR = 5;
 
   private final Samples samples;
   private final OptionalDouble usualSeconds;
 
-  /** The rhythm of readings whose times rise or stay. */
+  /** Analyses readings whose times never decrease. */
   SamplingInterval(Samples samples) {
     this.samples = samples;
     this.usualSeconds = usual();
   }
 
-  /** The usual interval, s; none if times are few or none of them differ. */
+  /** Returns the usual interval, s; empty if there are few times or none of them differ. */
   OptionalDouble usualSeconds() {
     return usualSeconds;
   }
 
-  /** Each index whose time comes much later than the one before. */
+  /** Returns each index whose time is much later than the previous one. */
   List<Integer> dropouts() {
     List<Integer> found = new ArrayList<>();
     for (int i = 1; usualSeconds.isPresent() && i < samples.size(); i++) {
@@ -40,18 +40,18 @@ final class SamplingInterval {
     return found;
   }
 
-  /** Time between an index and the one before, s. */
+  /** Returns the time between an index and the previous one, s. */
   double gap(int index) {
     return samples.second(index) - samples.second(index - 1);
   }
 
-  /** The line that the reading with an index stands on. */
+  /** Returns the line of the reading with an index. */
   int line(int index) {
     return samples.line(index);
   }
 
   private OptionalDouble usual() {
-    if (samples.size() < FEWEST_TIMES) {
+    if (samples.size() < MIN_TIMES) {
       return OptionalDouble.empty();
     }
     double[] gaps = new double[samples.size() - 1];
@@ -59,7 +59,7 @@ final class SamplingInterval {
       gaps[i] = gap(i + 1);
     }
     Arrays.sort(gaps);
-    double usual = gaps[(int) Math.ceil(USUAL_SHARE * gaps.length) - 1];
+    double usual = gaps[(int) Math.ceil(INTERVAL_QUANTILE * gaps.length) - 1];
     return usual > 0 ? OptionalDouble.of(usual) : OptionalDouble.empty();
   }
 }

@@ -19,12 +19,14 @@ import taperbook.input.csv.CsvTable;
 import taperbook.quantity.Interval;
 import taperbook.session.Samples;
 
-/** The time column of readings: checks that time does not go back and keeps its finest step. */
+/**
+ * The time column of readings: checks that time does not go back, and determines its finest step.
+ */
 public final class TimeColumn {
   public static final String ELAPSED = "elapsed";
   public static final String CLOCK = "clock";
 
-  /** Finer digits of a time are noise of arithmetic. */
+  /** Finer digits of a time are arithmetic noise. */
   private static final double FINEST_SECONDS = 1e-6;
 
   private final Column column;
@@ -49,7 +51,10 @@ public final class TimeColumn {
     return new ColumnSpec(CLOCK, List.of(ColumnSpec.CLOCK_UNIT));
   }
 
-  /** The one time column of a file; a problem and none if there is none or more than one. */
+  /**
+   * Returns the time column of a file; reports a problem and returns empty unless there is exactly
+   * one.
+   */
   static Optional<TimeColumn> of(
       CsvTable table, Columns columns, NumberParser numbers, ProblemLog log) {
     if (!columns.names(ELAPSED) && !columns.names(CLOCK)) {
@@ -89,7 +94,7 @@ public final class TimeColumn {
     return column.isBlankIn(row);
   }
 
-  /** The time of a row, s; NaN after a problem, if it has none that is understood. */
+  /** Returns the time of a row, s; NaN, after a problem, if it has no valid time. */
   double read(CsvRow row) {
     if (isBlankIn(row)) {
       log.add(
@@ -110,24 +115,24 @@ public final class TimeColumn {
     return time.get().seconds();
   }
 
-  /** Number of rows that had a time written in them, understood or not. */
+  /** Returns the number of rows with a time, valid or not. */
   int written() {
     return written;
   }
 
-  /** The finest place written, s; infinite if no time was read. */
+  /** Returns the finest step, s; infinite if no time was read. */
   double stepSeconds() {
     return stepSeconds;
   }
 
-  /** First and last time; there must have been one. */
+  /** Returns first and last time; there must be a time. */
   Interval recorded() {
     return new Interval(firstSecond, previousSecond);
   }
 
   private void follow(TimeReading time, CsvRow row) {
     if (time.seconds() < previousSecond) {
-      tellBack(time.seconds(), row);
+      reportBackwardStep(time.seconds(), row);
     }
     if (Double.isNaN(firstSecond)) {
       firstSecond = time.seconds();
@@ -138,8 +143,9 @@ public final class TimeColumn {
     previousRow = row;
   }
 
-  private void tellBack(double second, CsvRow row) {
-    boolean summerTimeEnds = reader.isLocal() && DaylightSavingJump.back(previousSecond, second);
+  private void reportBackwardStep(double second, CsvRow row) {
+    boolean summerTimeEnds =
+        reader.isLocal() && DaylightSavingJump.isBackwardJump(previousSecond, second);
     log.add(
         ProblemCode.TIME_GOES_BACK,
         row.line(),
@@ -154,7 +160,7 @@ public final class TimeColumn {
             : "correct the time, or put the rows in order");
   }
 
-  /** Where the recording as a whole stops for long or jumps; only after a check without errors. */
+  /** Returns the gaps and jumps of the recording as a whole; only after a check without errors. */
   RecordingGaps gaps() {
     return new RecordingGaps(times, column.number(), reader.isLocal());
   }

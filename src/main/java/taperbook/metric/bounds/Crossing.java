@@ -6,7 +6,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * The first time that a piecewise-linear reading reaches a value.
+ * The first time at which a piecewise-linear trace reaches a value.
  *
  * <pre>
  *   t = t[i-1] + (v - q[i-1]) / (q[i] - q[i-1]) * (t[i] - t[i-1])
@@ -18,17 +18,16 @@ import taperbook.session.Trace;
  * @param rows the one or two rows it lies between
  */
 public record Crossing(double second, List<RowRef> rows) {
-  /** Copies the rows. */
   public Crossing {
     rows = List.copyOf(rows);
   }
 
   /**
-   * The first crossing of a value.
+   * Finds the first crossing of a value.
    *
    * @param trace readings over time
    * @param value the value to reach, in the trace's unit
-   * @return the crossing; empty if the first reading lies above the value already or no reading
+   * @return the crossing; empty if the first reading is already above the value or no reading
    *     reaches it
    */
   public static Optional<Crossing> first(Trace trace, double value) {

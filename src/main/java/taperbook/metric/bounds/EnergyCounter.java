@@ -9,28 +9,28 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * Energy by the car's own counter. It counts from plugging in: where the first reading comes later,
- * a reading of zero at plugging in is taken for granted; where the first reading stands at plugging
- * in and is not zero, the counter was not reset and only differences are used.
+ * Energy by the car's own counter, which counts from plugging in. If the first reading is later, a
+ * zero reading at plugging in is assumed. If the first reading is at plugging in and is not zero,
+ * the counter was not reset and only differences are used.
  */
 public final class EnergyCounter implements EnergyOverTime {
   private final Trace trace;
   private final double[] seconds;
   private final double[] values;
-  private final MonotoneBounds envelope;
+  private final MonotoneBounds monotoneBounds;
 
-  /** Energy by the readings of a counter, kWh. */
+  /** Creates the energy from counter readings, kWh. */
   public EnergyCounter(Trace trace) {
     this.trace = trace;
     boolean anchored = trace.firstSecond() > 0;
     int extra = anchored ? 1 : 0;
     this.seconds = behind(extra, trace.seconds());
     this.values = behind(extra, trace.values());
-    this.envelope =
+    this.monotoneBounds =
         new MonotoneBounds(seconds, values.clone(), trace.halfStep(), trace.clockHalfStep());
   }
 
-  /** Numbers with some zeros before them. */
+  /** Returns the numbers preceded by zeros. */
   private static double[] behind(int zeros, double[] numbers) {
     double[] all = zeros == 0 ? numbers : new double[zeros + numbers.length];
     System.arraycopy(numbers, 0, all, zeros, numbers.length);
@@ -45,7 +45,7 @@ public final class EnergyCounter implements EnergyOverTime {
   @Override
   public Estimate between(double from, double to) {
     double value = at(to) - at(from);
-    Interval bounds = envelope.at(to).minus(envelope.at(from)).atLeast(0);
+    Interval bounds = monotoneBounds.at(to).minus(monotoneBounds.at(from)).atLeast(0);
     return new Estimate(value, bounds.hull(value));
   }
 

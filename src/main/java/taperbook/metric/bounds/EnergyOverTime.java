@@ -6,31 +6,31 @@ import taperbook.quantity.Interval;
 import taperbook.result.Method;
 import taperbook.session.RowRef;
 
-/** Energy added to the battery as a function of time, by whichever channel tells it. */
+/** Energy added to the battery as a function of time, from a counter or from power. */
 public sealed interface EnergyOverTime permits EnergyCounter, PowerIntegral {
-  /** The stretch of time that it covers, s. */
+  /** Returns the time span covered, s. */
   Interval span();
 
   /**
-   * Energy added between two times within {@link #span()}, kWh.
+   * Returns the energy added between two times within {@link #span()}, kWh.
    *
    * @param from start, s
    * @param to end, s, not before {@code from}
    */
   Estimate between(double from, double to);
 
-  /** The rows that the energy between two times comes from. */
+  /** Returns the rows that the energy between two times is computed from. */
   List<RowRef> rows(double from, double to);
 
-  /** How the energy is found. */
+  /** Returns the method that determines the energy. */
   Method method();
 
-  /** True if the span covers the stretch. */
+  /** Returns true if the span covers the stretch. */
   default boolean covers(double from, double to) {
     return span().low() <= from && to <= span().high();
   }
 
-  /** A time moved into the span. */
+  /** Clamps a time to the span. */
   default double clamp(double second) {
     return Math.min(Math.max(second, span().low()), span().high());
   }

@@ -3,8 +3,8 @@ package taperbook.metric.bounds;
 import taperbook.session.Trace;
 
 /**
- * Which joins between neighbouring readings span a gap wide enough to say so: over a minute, and
- * over six per cent of the recorded time. A choice of this report.
+ * Decides which intervals between neighbouring readings are wide gaps: longer than a minute and
+ * than 6 % of the recorded time. Thresholds are defined by this report.
  */
 public final class GapRule {
   private static final double LEAST_SECONDS = 60;
@@ -12,7 +12,7 @@ public final class GapRule {
 
   private GapRule() {}
 
-  /** True if the join from reading {@code i} to the next spans a wide gap. */
+  /** Returns true if the interval from reading {@code i} to the next is a wide gap. */
   public static boolean isWide(Trace trace, int i) {
     if (i + 1 >= trace.size()) {
       return false;

@@ -5,23 +5,23 @@ import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
 /**
- * Bounds that hold the true course of a quantity that never falls, such as state of charge or an
- * energy counter, given readings of it.
+ * Bounds on the true course of a non-decreasing quantity, such as state of charge or an energy
+ * counter, from its readings.
  *
  * <p>With readings <i>q<sub>i</sub></i> at times <i>t<sub>i</sub></i>, half a display step <i>h</i>
- * and half a clock step <i>c</i>, the truth lies
+ * and half a clock step <i>c</i>, the true value lies
  *
  * <ul>
- *   <li>at a reading within <i>q<sub>i</sub></i> ± <i>h</i>, and, as it never falls, not below any
- *       earlier lower bound nor above any later upper bound;
+ *   <li>at a reading within <i>q<sub>i</sub></i> ± <i>h</i>, not below any earlier lower bound and
+ *       not above any later upper bound;
  *   <li>in a gap on or between lines through the bounds of both ends whose slopes are the slowest
- *       and fastest rate that rounding allows in this gap and the two beside it.
+ *       and fastest rate that rounding allows in this gap and its two neighbours.
  * </ul>
  *
- * <p>With readings every few per cent the second rule tells within a fraction of a gap where a
- * value was crossed; with dense readings rounding hides the rate and only the first rule is left.
- * The rule fails if the rate in a gap leaves the range of its neighbours without a trace in any
- * reading; the report states it as an assumption.
+ * <p>With readings every few per cent the second rule locates a crossing within a fraction of a
+ * gap. With dense readings rounding hides the rate and only the first rule applies. The second rule
+ * fails if the rate in a gap leaves the range of its neighbours without affecting any reading; the
+ * report states this assumption.
  */
 public final class MonotoneBounds {
 
@@ -32,16 +32,16 @@ public final class MonotoneBounds {
   private final double[] fastest;
   private final double clockHalfStep;
 
-  /** Bounds from the readings of a trace. */
+  /** Creates bounds from the readings of a trace. */
   public MonotoneBounds(Trace trace) {
     this(trace.seconds(), trace.values(), trace.halfStep(), trace.clockHalfStep());
   }
 
   /**
-   * Bounds from readings.
+   * Creates bounds from readings.
    *
-   * @param seconds times, never falling, s; not copied, and must not change
-   * @param values readings; taken for this object's own use
+   * @param seconds non-decreasing times, s; not copied, must not change
+   * @param values readings; modified by this object
    * @param halfStep half the display's step
    * @param clockHalfStep half the clock's step, s
    */
@@ -57,7 +57,7 @@ public final class MonotoneBounds {
     boundRates();
   }
 
-  /** Finds both bounds; the upper ones stand at first for the readings themselves. */
+  /** Computes both bounds; the upper bounds initially contain the readings. */
   private void boundReadings(double halfStep) {
     int n = highs.length;
     double low = Double.NEGATIVE_INFINITY;
@@ -70,7 +70,7 @@ public final class MonotoneBounds {
       high = Math.min(high, highs[i] + halfStep);
       highs[i] = high;
     }
-    // A display that falls back by more than a step contradicts the rule: trust neither reading.
+    // A display that falls by more than a step contradicts the rule: swap the bounds to cover both.
     for (int i = 0; i < n; i++) {
       if (lows[i] > highs[i]) {
         double swap = lows[i];
@@ -93,7 +93,9 @@ public final class MonotoneBounds {
     spread(fastest, 1);
   }
 
-  /** Puts the greatest of each rate and its neighbours in its place; by -1 the least. */
+  /**
+   * Replaces each rate with the maximum of itself and its neighbours, or the minimum if sign is -1.
+   */
   private static void spread(double[] rates, int sign) {
     double before = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < rates.length; i++) {
@@ -105,7 +107,7 @@ public final class MonotoneBounds {
   }
 
   /**
-   * Bounds of the truth at a time. Times outside the readings are taken as the first or last one.
+   * Returns the bounds of the true value at a time. Times outside the readings are clamped.
    *
    * @param second time, s
    */
@@ -133,12 +135,12 @@ public final class MonotoneBounds {
     return Math.min(fromLeft, fromRight);
   }
 
-  /** Rate times time where the rate may be infinite and the time zero. */
+  /** Returns rate times time, where the rate may be infinite and the time zero. */
   private static double product(double rate, double time) {
     return time <= 0 ? 0 : rate * time;
   }
 
-  /** Index of the gap that a time lies in, or -1 outside all gaps. */
+  /** Returns the index of the gap that contains a time, or -1 outside all gaps. */
   private int gapOf(double second) {
     int n = seconds.length;
     if (!(second >= seconds[0] && second < seconds[n - 1])) {

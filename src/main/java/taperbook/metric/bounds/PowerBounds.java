@@ -4,19 +4,19 @@ import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
 /**
- * Bounds of the true power, taking it that between two readings it lies between the two and that a
- * display shows the nearest step.
+ * Bounds of the true power. Assumes that the power between two readings lies between them and that
+ * a display rounds to the nearest step.
  */
 public final class PowerBounds {
   private final Trace power;
 
-  /** Bounds from power readings, kW. */
+  /** Creates bounds from power readings, kW. */
   public PowerBounds(Trace power) {
     this.power = power;
   }
 
   /**
-   * Bounds of the power anywhere in a stretch of time, kW. The stretch is cut to the readings.
+   * Returns the bounds of the power in a time span, kW. The span is clamped to the readings.
    *
    * @param from start, s
    * @param to end, s, not before {@code from}

@@ -22,7 +22,7 @@ public final class PowerIntegral implements EnergyOverTime {
   private final double[] lowSums;
   private final double[] highSums;
 
-  /** Energy by power readings, kW; at least two. */
+  /** Creates the integral of power readings, kW; at least two. */
   public PowerIntegral(Trace power) {
     if (power.size() < 2) {
       throw new IllegalArgumentException("one reading of power cannot be integrated");

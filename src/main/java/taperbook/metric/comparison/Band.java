@@ -3,14 +3,14 @@ package taperbook.metric.comparison;
 import java.util.Arrays;
 
 /**
- * The difference of two power curves on a grid of states of charge, with a band that holds the
- * whole of the true difference in 95 % of cases, not just each point of it.
+ * The difference of two power curves on a grid of states of charge, with a simultaneous band: it
+ * contains the whole true difference curve in 95 % of cases.
  *
  * <p>At each point the band runs from the d-th smallest to the d-th largest of the drawn
  * differences, with the greatest d that leaves 95 % of the trials inside the band at every point.
- * Its value is the mean of the drawn differences. Quantiles, and not multiples of a standard
- * uncertainty, as the draws are far from normal: where a step of power may lie, most trials agree
- * and a few are far away, and one factor for all points would have to reach those.
+ * Its value is the mean of the drawn differences. The band uses quantiles because the draws are far
+ * from normal: near a possible step of power most trials agree and a few are far away, so that one
+ * factor on the standard uncertainty would have to cover those at all points.
  *
  * @see <a href="https://doi.org/10.1002/jae.2656">J. L. Montiel Olea, M. Plagborg-M&oslash;ller,
  *     Journal of Applied Econometrics 34 (2019) 1-17, on simultaneous bands from draws, by
@@ -19,7 +19,7 @@ import java.util.Arrays;
 final class Band {
   private static final double COVERAGE = 0.95;
 
-  /** A spread below this is the noise of floating point, kW. */
+  /** Spreads below this are floating-point noise, kW. */
   private static final double NOISE = 1e-9;
 
   private final double[] grid;
@@ -28,7 +28,7 @@ final class Band {
   private final double[] highs;
   private final int depth;
 
-  /** The band of a pair on its grid. */
+  /** Computes the band of a pair on its grid. */
   Band(double[] grid, SampledPair pair) {
     this.grid = grid.clone();
     this.values = new double[grid.length];
@@ -42,7 +42,7 @@ final class Band {
       drawn[i] = unsorted.clone();
       Arrays.sort(drawn[i]);
       values[i] = SampledPair.mean(drawn[i]);
-      deepen(depths, unsorted, drawn[i]);
+      reduceDepths(depths, unsorted, drawn[i]);
     }
     Arrays.sort(depths);
     int outside = depths.length - (int) Math.ceil(COVERAGE * depths.length);
@@ -54,10 +54,10 @@ final class Band {
   }
 
   /**
-   * Lowers the depth of each trial to that at one point: how many trials lie on its outer side,
-   * itself included. Beyond the outer twentieth the count does not matter.
+   * Reduces the depth of each trial to its depth at one point: the number of trials on its outer
+   * side, including itself. Counts beyond the outer twentieth are not needed.
    */
-  private static void deepen(int[] depths, double[] unsorted, double[] sorted) {
+  private static void reduceDepths(int[] depths, double[] unsorted, double[] sorted) {
     int n = sorted.length;
     if (sorted[n - 1] - sorted[0] < NOISE) {
       return;
@@ -94,27 +94,27 @@ final class Band {
     return grid.length;
   }
 
-  /** State of charge of a point, %. */
+  /** Returns the state of charge of a point, %. */
   double percent(int i) {
     return grid[i];
   }
 
-  /** The mean of the drawn differences, kW. */
+  /** Returns the mean of the drawn differences, kW. */
   double value(int i) {
     return values[i];
   }
 
-  /** Lower edge of the band, kW. */
+  /** Returns the lower edge of the band, kW. */
   double low(int i) {
     return lows[i];
   }
 
-  /** Upper edge of the band, kW. */
+  /** Returns the upper edge of the band, kW. */
   double high(int i) {
     return highs[i];
   }
 
-  /** How many trials lie outside the band or on its edge at a point and side, at least 1. */
+  /** Returns the number of trials on or outside the band at a point and side, at least 1. */
   int depth() {
     return depth;
   }

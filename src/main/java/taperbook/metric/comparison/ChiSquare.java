@@ -1,9 +1,9 @@
 package taperbook.metric.comparison;
 
 /**
- * Quantiles of the chi-square distribution with whole degrees of freedom, by halving the range of
- * its distribution function. That is the regularised incomplete gamma function P(f / 2, x / 2), by
- * its power series.
+ * Quantiles of the chi-square distribution with integer degrees of freedom, by bisection of its
+ * distribution function: the regularised incomplete gamma function P(f / 2, x / 2), by its power
+ * series.
  *
  * @see <a href="https://dlmf.nist.gov/8.11#E4">NIST Digital Library of Mathematical Functions,
  *     8.11.4; from memory</a>
@@ -14,7 +14,7 @@ final class ChiSquare {
   private ChiSquare() {}
 
   /**
-   * The value that lies above a share of the distribution.
+   * Returns the quantile of a probability.
    *
    * @param degrees degrees of freedom, at least 1
    * @param share above 0 and below 1
@@ -45,7 +45,7 @@ final class ChiSquare {
     return sum;
   }
 
-  /** The gamma function of f / 2 + 1, from that of 1 or of 1/2 by recursion. */
+  /** Returns the gamma function of f / 2 + 1, by recursion from 1 or 1/2. */
   private static double gammaOfNext(int degrees) {
     double product = degrees % 2 == 0 ? 1 : Math.sqrt(Math.PI);
     for (int f = degrees; f > 0; f -= 2) {

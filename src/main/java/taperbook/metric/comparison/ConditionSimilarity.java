@@ -14,14 +14,14 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Which conditions of sessions are known to be unlike, by limits that are common practice without a
- * source. What is not known of a session is held against none.
+ * Determines which conditions of sessions differ. Limits are common practice without a source.
+ * Unknown conditions do not count as different.
  */
 public final class ConditionSimilarity {
-  /** States of charge at the start within this are alike, %. */
+  /** States of charge at the start within this difference are similar, %. */
   private static final double START_PERCENT = 5;
 
-  /** A station that is rated so far above the most power taken limits nothing. */
+  /** A station rated above the highest power by this factor does not limit the power. */
   private static final double HEADROOM = 1.2;
 
   private static final List<ConditionItem> IN_WORDS =
@@ -29,11 +29,12 @@ public final class ConditionSimilarity {
 
   private ConditionSimilarity() {}
 
-  /** The conditions in which sessions differ: temperatures, preconditioning, station. */
+  /** Returns the conditions in which sessions differ: temperatures, preconditioning, station. */
   public static List<ConditionItem> unlike(List<Session> sessions) {
     List<ConditionItem> unlike = new ArrayList<>();
-    within(sessions, ConditionItem.BATTERY_TEMPERATURE_AT_START, Drives.LIKE_TEMPERATURE, unlike);
-    within(sessions, ConditionItem.AMBIENT_TEMPERATURE, Drives.LIKE_TEMPERATURE, unlike);
+    within(
+        sessions, ConditionItem.BATTERY_TEMPERATURE_AT_START, Drives.SIMILAR_TEMPERATURE, unlike);
+    within(sessions, ConditionItem.AMBIENT_TEMPERATURE, Drives.SIMILAR_TEMPERATURE, unlike);
     if (mayLimit(sessions)) {
       within(sessions, ConditionItem.STATION_RATED_POWER, 0, unlike);
     }
@@ -59,7 +60,9 @@ public final class ConditionSimilarity {
     }
   }
 
-  /** True if the weakest station is not far above the most power that any session took. */
+  /**
+   * Returns true if the rating of the weakest station is close to the highest power of any session.
+   */
   private static boolean mayLimit(List<Session> sessions) {
     double peak =
         sessions.stream()
@@ -72,7 +75,7 @@ public final class ConditionSimilarity {
         .anyMatch(rated -> rated.value() < HEADROOM * peak);
   }
 
-  /** What the sessions of a warm and a cold day differ in, in words, beside their temperatures. */
+  /** Describes how sessions of a warm and a cold day differ, apart from their temperatures. */
   public static List<String> unlikeBesideSeason(Session warm, Session cold) {
     return unlike(List.of(warm, cold)).stream()
         .filter(item -> item != ConditionItem.AMBIENT_TEMPERATURE)
@@ -81,7 +84,7 @@ public final class ConditionSimilarity {
         .toList();
   }
 
-  /** What drives on a warm and a cold day differ in, in words, beside the temperature. */
+  /** Describes how drives on a warm and a cold day differ, apart from the temperature. */
   public static List<String> unlikeBesideSeason(RangeTest warm, RangeTest cold) {
     List<String> words = new ArrayList<>();
     List<Double> speeds =
@@ -100,7 +103,7 @@ public final class ConditionSimilarity {
     return words;
   }
 
-  /** What runs of one session differ in, in words: conditions and the start. */
+  /** Describes how runs of one session differ: conditions and the start. */
   public static List<String> differencesOfRuns(List<Session> runs) {
     List<String> words = new ArrayList<>();
     unlike(runs).forEach(item -> words.add(item.words()));
@@ -110,7 +113,7 @@ public final class ConditionSimilarity {
     return words;
   }
 
-  /** True if sessions began at states of charge that are not alike. */
+  /** Returns true if the sessions started at states of charge that are not similar. */
   public static boolean startsApart(List<Session> sessions) {
     List<Double> starts =
         sessions.stream()

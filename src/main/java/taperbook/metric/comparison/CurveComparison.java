@@ -15,23 +15,23 @@ import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
 /**
- * Holds the power curve of a session against that of another. The one entrance to this package.
+ * Compares the power curves of two sessions. The entry point of this package.
  *
- * <p>Every interval comes from the same drawn pairs of sessions. They are meant to hold in 95 % of
- * cases: the stretches and crossings all together, each other number by itself.
+ * <p>Every interval comes from the same drawn pairs of sessions. The coverage is 95 %: jointly for
+ * all stretches and crossings, individually for each other number.
  */
 public final class CurveComparison {
   private static final double COVERAGE = 0.95;
 
   private static final double COVERAGE_OF_BOUNDS = 1;
 
-  /** Less than this in common is nothing to compare, %. */
+  /** Smallest common window to compare, %. */
   private static final double LEAST_PERCENT = 1;
 
   private final Courses courses;
   private final Courses others;
-  private final PairMetricNames words;
-  private final MetricCollector ledger;
+  private final PairMetricNames names;
+  private final MetricCollector collector;
   private final double runShare;
 
   private CurveComparison(
@@ -39,8 +39,9 @@ public final class CurveComparison {
     this.courses = courses;
     this.others = others;
     this.runShare = runShare;
-    this.words = new PairMetricNames(name);
-    this.ledger = new MetricCollector(courses.session().name(), others.session().name(), caveats);
+    this.names = new PairMetricNames(name);
+    this.collector =
+        new MetricCollector(courses.session().name(), others.session().name(), caveats);
   }
 
   /**
@@ -48,16 +49,16 @@ public final class CurveComparison {
    *
    * @param courses courses of the reported session
    * @param others courses of the session it is compared with
-   * @param name what the other is called in labels, a few words
-   * @param caveats what concerns the charging of either
+   * @param name short name of the other session in labels
+   * @param caveats caveats of either session's charging
    */
   public static PairResult of(Courses courses, Courses others, String name, List<Caveat> caveats) {
     return of(courses, others, name, caveats, 0);
   }
 
   /**
-   * As {@link #of(Courses, Courses, String, List)}, for runs whose power differs by more than their
-   * readings.
+   * Compares as {@link #of(Courses, Courses, String, List)}, for runs whose power varies by more
+   * than the uncertainty of their readings.
    *
    * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
    */
@@ -70,12 +71,12 @@ public final class CurveComparison {
     Optional<Side> one = Side.of(courses);
     Optional<Side> two = Side.of(others);
     if (one.isEmpty() || two.isEmpty()) {
-      return nothing(Side.whyNot((one.isEmpty() ? courses : others).session()));
+      return notComparable(Side.whyNot((one.isEmpty() ? courses : others).session()));
     }
     Estimate from = later(one.get().start(), two.get().start());
     Estimate to = earlier(one.get().end(), two.get().end());
     if (to.value() - from.value() < LEAST_PERCENT) {
-      return nothing("the two sessions share less than 1 % of state of charge");
+      return notComparable("the two sessions share less than 1 % of state of charge");
     }
     Interval window = new Interval(from.value(), to.value());
     Pair pair = new Pair(one.get(), two.get(), window, runShare);
@@ -87,16 +88,16 @@ public final class CurveComparison {
         stretches(pair, spans),
         crossings(pair, spans),
         Optional.of(DifferenceCurve.of(pair)),
-        ledger.numbers());
+        collector.numbers());
   }
 
-  private PairResult nothing(String why) {
-    for (Metric heading : words.ofWindow()) {
-      ledger.withheld(heading, why);
+  private PairResult notComparable(String reason) {
+    for (Metric heading : names.ofWindow()) {
+      collector.withheld(heading, reason);
     }
     Optional<Curve> none = Optional.empty();
     return new PairResult(
-        others.session().name(), Optional.empty(), List.of(), List.of(), none, ledger.numbers());
+        others.session().name(), Optional.empty(), List.of(), List.of(), none, collector.numbers());
   }
 
   private static Estimate later(Estimate a, Estimate b) {
@@ -114,11 +115,11 @@ public final class CurveComparison {
   private void shared(Pair pair, Estimate from, Estimate to) {
     double low = from.value();
     double high = to.value();
-    ledger.covered(words.sharedFrom(), from, COVERAGE_OF_BOUNDS, pair.rows(low, low));
-    ledger.covered(words.sharedTo(), to, COVERAGE_OF_BOUNDS, pair.rows(high, high));
+    collector.covered(names.sharedFrom(), from, COVERAGE_OF_BOUNDS, pair.rows(low, low));
+    collector.covered(names.sharedTo(), to, COVERAGE_OF_BOUNDS, pair.rows(high, high));
     List<RowRef> rows = pair.rows(low, high);
-    ledger.covered(words.meanLead(), pair.meanLead(low, high), COVERAGE, rows);
-    ledger.covered(words.timeGain(), pair.timeGain(low, high), COVERAGE, rows);
+    collector.covered(names.meanLead(), pair.meanLead(low, high), COVERAGE, rows);
+    collector.covered(names.timeGain(), pair.timeGain(low, high), COVERAGE, rows);
   }
 
   private List<Stretch> stretches(Pair pair, List<LeadStretches.Span> spans) {
@@ -142,21 +143,21 @@ public final class CurveComparison {
     double from = span.from();
     double to = span.to();
     List<RowRef> rows = pair.rows(from, to);
-    List<Metric> headings = words.lead(ids, k, span.order());
-    // The edges are where a band meets zero: how far a lead is known, and as such exact.
-    ledger.covered(headings.get(0), Estimate.exactly(from), COVERAGE, rows);
-    ledger.covered(headings.get(1), Estimate.exactly(to), COVERAGE, rows);
-    ledger.covered(headings.get(2), pair.meanLead(from, to), COVERAGE, rows);
-    ledger.covered(headings.get(3), pair.timeGain(from, to), COVERAGE, rows);
+    List<Metric> headings = names.lead(ids, k, span.order());
+    // Edges are where a band crosses zero: they limit what is known and are therefore exact.
+    collector.covered(headings.get(0), Estimate.exactly(from), COVERAGE, rows);
+    collector.covered(headings.get(1), Estimate.exactly(to), COVERAGE, rows);
+    collector.covered(headings.get(2), pair.meanLead(from, to), COVERAGE, rows);
+    collector.covered(headings.get(3), pair.timeGain(from, to), COVERAGE, rows);
     return ids;
   }
 
   private List<String> crossings(Pair pair, List<LeadStretches.Span> spans) {
     List<String> ids = new ArrayList<>();
     for (Estimate crossing : CurveCrossing.all(pair.band(), spans)) {
-      Metric heading = words.crossing(ids.size() + 1);
+      Metric heading = names.crossing(ids.size() + 1);
       Interval where = crossing.bounds();
-      ledger.covered(heading, crossing, COVERAGE, pair.rows(where.low(), where.high()));
+      collector.covered(heading, crossing, COVERAGE, pair.rows(where.low(), where.high()));
       ids.add(heading.id());
     }
     return ids;

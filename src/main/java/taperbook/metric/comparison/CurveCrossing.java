@@ -6,9 +6,10 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
 /**
- * Where two power curves cross: between a stretch in which the one leads and the next in which the
- * other does. The value is where the difference of the readings changes sign, the middle one of
- * several such places; the interval runs from the end of the one stretch to the start of the other.
+ * Locates where two power curves cross: between a stretch in which one leads and the next in which
+ * the other does. The value is where the difference of the readings changes sign (the middle one of
+ * several such places); the interval runs from the end of the first stretch to the start of the
+ * second.
  */
 final class CurveCrossing {
   private final Band band;
@@ -22,7 +23,7 @@ final class CurveCrossing {
     this.band = band;
   }
 
-  /** The crossings, in order, %. */
+  /** Returns the crossings, in order, %. */
   static List<Estimate> all(Band band, List<LeadStretches.Span> spans) {
     List<Estimate> crossings = new ArrayList<>();
     List<LeadStretches.Span> led = spans.stream().filter(LeadStretches.Span::isLed).toList();

@@ -3,7 +3,7 @@ package taperbook.metric.comparison;
 import java.util.stream.IntStream;
 import taperbook.result.Curve;
 
-/** The difference of two power curves with its band, as a curve to draw: kW over %. */
+/** Builds the curve of the difference of two power curves with its band: kW over %. */
 final class DifferenceCurve {
   private static final int MOST_POINTS = 400;
 

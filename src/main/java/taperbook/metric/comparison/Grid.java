@@ -7,19 +7,19 @@ import taperbook.quantity.Interval;
 
 /** The states of charge at which two curves are compared. */
 final class Grid {
-  /** Points for each per cent. */
+  /** Points per per cent. */
   private static final int POINTS = 4;
 
-  /** Up to so many corners of a curve are points of their own; a logger's many are not needed. */
+  /** Maximum number of corners of a curve to add to the grid; a logger has more than needed. */
   private static final int MOST_CORNERS = 200;
 
-  /** Two points closer than this are one, %. */
+  /** Points closer than this are merged, %. */
   private static final double CLOSE = 1e-6;
 
   private Grid() {}
 
   /**
-   * The ends of a window, each quarter of a per cent in it, and the corners of both curves.
+   * Returns the ends of a window, each quarter of a per cent in it, and the corners of both curves.
    *
    * @return states of charge, rising, %
    */

@@ -5,18 +5,18 @@ import java.util.List;
 import taperbook.result.Stretch.Order;
 
 /**
- * Parts a window of state of charge by what a band tells: the first session is ahead where the
- * whole band lies above zero, behind where it lies below, and elsewhere it is undecided. Edges are
- * where the band, a straight line between points of its grid, meets zero.
+ * Divides a window of state of charge by the band of the difference: the first session is ahead
+ * where the whole band is above zero, behind where it is below, else undecided. Edges are where the
+ * band, linear between grid points, crosses zero.
  *
- * <p>A lead over less than 1 %, or less than a fifth of a narrow window, is called undecided: the
- * power of a curve is not read that finely.
+ * <p>A lead over less than 1 %, or less than a fifth of a narrow window, counts as undecided: the
+ * readings do not resolve it.
  */
 final class LeadStretches {
   private static final double LEAST_PERCENT = 1;
   private static final double LEAST_SHARE = 0.2;
 
-  /** Closer than this is the noise of floating point, % or kW. */
+  /** Differences below this are floating-point noise, % or kW. */
   private static final double NOISE = 1e-9;
 
   /**
@@ -43,7 +43,7 @@ final class LeadStretches {
     this.band = band;
   }
 
-  /** The stretches, in order, without gap or overlap; neighbours differ in order. */
+  /** Returns the stretches in order, without gap or overlap; neighbours differ in order. */
   static List<Span> of(Band band) {
     LeadStretches found = new LeadStretches(band);
     found.part();
@@ -68,7 +68,7 @@ final class LeadStretches {
     }
   }
 
-  /** Where a line between two points meets zero; the left point if it does not. */
+  /** Returns where a line between two points crosses zero; the left point if it does not. */
   private static double zero(double left, double right, double before, double after) {
     return before * after < 0 ? left + (right - left) * before / (before - after) : left;
   }

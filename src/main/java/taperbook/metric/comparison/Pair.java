@@ -6,7 +6,7 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.session.RowRef;
 
-/** Two power curves over the states of charge that both went through. */
+/** Two power curves over the states of charge that both sessions cover. */
 final class Pair {
   private final Side one;
   private final Side other;
@@ -16,7 +16,7 @@ final class Pair {
   /**
    * Compares two sides.
    *
-   * @param window states of charge that both went through, %
+   * @param window states of charge that both cover, %
    * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
    */
   Pair(Side one, Side other, Interval window, double runShare) {
@@ -31,29 +31,29 @@ final class Pair {
     return band;
   }
 
-  /** Mean over state of charge of the one's power less the other's, kW. */
+  /** Returns the mean over state of charge of one's power minus the other's, kW. */
   Estimate meanLead(double from, double to) {
     return drawn.meanLead(from, to);
   }
 
-  /** Mean over state of charge of the one's power over that of the other's, %. */
+  /** Returns the mean over state of charge of one's power divided by the other's, %. */
   Estimate meanRatio(double from, double to) {
     return drawn.meanRatio(from, to);
   }
 
-  /** Time that the other takes for a stretch less that of the one, s. */
+  /** Returns the time that the other takes for a stretch minus that of one, s. */
   Estimate timeGain(double from, double to) {
     return drawn.timeGain(from, to);
   }
 
-  /** Rows of both sessions that a stretch comes from. */
+  /** Returns the rows of both sessions that a stretch is computed from. */
   List<RowRef> rows(double from, double to) {
     List<RowRef> rows = new ArrayList<>(one.rows(from, to));
     rows.addAll(other.rows(from, to));
     return rows;
   }
 
-  /** True if in either session a wide gap between readings lies at a state of charge. */
+  /** Returns true if a wide gap between readings of either session contains a state of charge. */
   boolean isInWideGap(double percent) {
     return one.isInWideGap(percent) || other.isInWideGap(percent);
   }

@@ -11,16 +11,16 @@ import taperbook.result.Stretch;
 import taperbook.session.Input;
 
 /**
- * What is said of the numbers of a pair before they are measured.
+ * Definitions of the numbers of a pair.
  *
- * @param other what the session is called that the reported one is held against
+ * @param other name of the session that the reported one is compared with
  */
 record PairMetricNames(String other) {
-  /** All of both sessions bears on what is found between them. */
+  /** All inputs of both sessions affect the comparison. */
   private static final Set<Input> INPUTS =
       Set.of(Input.READINGS, Input.COURSE, Input.ENERGY, Input.WHOLE_SESSION);
 
-  /** The numbers of the whole window that both went through. */
+  /** Returns the numbers of the whole common window. */
   List<Metric> ofWindow() {
     return List.of(sharedFrom(), sharedTo(), meanLead(), timeGain());
   }
@@ -45,7 +45,7 @@ record PairMetricNames(String other) {
     return metric("time_gain_shared", label, Unit.SECOND, Method.TIME_GAIN);
   }
 
-  /** The numbers of stretch {@code k}: its edges, the lead in power and the time gained. */
+  /** Returns the numbers of stretch {@code k}: its edges, the lead in power and the time gained. */
   List<Metric> lead(Stretch.Ids ids, int k, Stretch.Order order) {
     boolean ahead = order == Stretch.Order.AHEAD;
     String label =

@@ -11,9 +11,9 @@ import taperbook.result.Curve;
 import taperbook.session.Channel;
 import taperbook.session.Trace;
 
-/** The mean power of runs over the states of charge that all of them went through. */
+/** The mean power of runs over the states of charge that all of them cover. */
 public final class RunCurve {
-  /** Points for each per cent. */
+  /** Points per per cent. */
   private static final int POINTS = 2;
 
   private static final int FEWEST_WITH_BAND = 3;
@@ -21,9 +21,9 @@ public final class RunCurve {
   private RunCurve() {}
 
   /**
-   * The mean curve, kW over %, with the 95 % interval of the mean at each point by Student's
-   * distribution. With two runs it has no interval: 12.7 standard uncertainties would fill the
-   * chart and say nothing.
+   * Returns the mean curve, kW over %, with the 95 % interval of the mean at each point by
+   * Student's distribution. Two runs have no interval: 12.7 standard uncertainties would fill the
+   * chart.
    *
    * @param runs the courses of each run; two or more
    */
@@ -59,21 +59,21 @@ public final class RunCurve {
       low[i] = Math.max(0, means[i] - half);
       high[i] = means[i] + half;
     }
-    return Curve.taking(grid, means, low, high, new boolean[grid.length]);
+    return Curve.wrap(grid, means, low, high, new boolean[grid.length]);
   }
 
-  /** Mean power of a run's courses at each state of charge, kW. */
+  /** Returns the mean power of a run's courses at each state of charge, kW. */
   private static double[] powers(Courses run, double[] grid) {
     double[] sums = new double[grid.length];
-    List<Draw> drawn = run.drawn();
-    for (Draw draw : drawn) {
+    List<Draw> draws = run.draws();
+    for (Draw draw : draws) {
       Course course = draw.course();
       for (int i = 0; i < grid.length; i++) {
         sums[i] += course.powerAt(course.timeOfCharge(grid[i] + run.displayOffset()));
       }
     }
     for (int i = 0; i < grid.length; i++) {
-      sums[i] /= drawn.size();
+      sums[i] /= draws.size();
     }
     return sums;
   }

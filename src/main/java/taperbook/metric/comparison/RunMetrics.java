@@ -22,7 +22,7 @@ import taperbook.result.UncertaintySource;
 import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
-/** Enters mean, spread and next run of each headline number over the runs of a session. */
+/** Adds mean, spread and next-run prediction of each headline number over the runs of a session. */
 public final class RunMetrics {
   private static final Set<UncertaintySource> OF_THE_DRIVE =
       Set.of(
@@ -33,19 +33,19 @@ public final class RunMetrics {
 
   private final List<Numbers> runs;
   private final List<Caveat> caveats;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final Map<String, Double> shares = new LinkedHashMap<>();
 
   /**
-   * Numbers over runs.
+   * Creates the metrics over runs.
    *
    * @param runs the numbers of each run, the reported session first; two or more
-   * @param differences what the runs are not alike in, in words
+   * @param differences descriptions of how the runs differ
    */
-  public RunMetrics(List<Numbers> runs, List<String> differences, MetricCollector ledger) {
+  public RunMetrics(List<Numbers> runs, List<String> differences, MetricCollector collector) {
     this.runs = List.copyOf(runs);
     this.caveats = caveats(runs.size(), differences);
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   private static List<Caveat> caveats(int count, List<String> differences) {
@@ -69,21 +69,21 @@ public final class RunMetrics {
   }
 
   /**
-   * Enters the numbers.
+   * Adds the numbers.
    *
    * @param ids the headline numbers
-   * @param powerId the one whose spread counts for every power and charging time
+   * @param powerId the number whose spread applies to every power and charging time
    */
-  public Spread enter(List<String> ids, String powerId) {
+  public Spread add(List<String> ids, String powerId) {
     for (String id : ids) {
-      runs.get(0).find(id).ifPresent(this::enter);
+      runs.get(0).find(id).ifPresent(this::add);
     }
     double most = shares.values().stream().mapToDouble(s -> s).max().orElse(0);
     String source = runs.size() + " runs";
     return new Spread(Known.REPEATS, source, shares.getOrDefault(powerId, most), shares);
   }
 
-  private void enter(ReportNumber number) {
+  private void add(ReportNumber number) {
     List<ReportNumber> measured =
         runs.stream()
             .flatMap(n -> n.find(number.id()).stream())
@@ -92,25 +92,25 @@ public final class RunMetrics {
     int n = measured.size();
     List<Metric> entries =
         List.of(
-            entry(
+            metric(
                 number, "_mean", Labels.of("number.run_mean", number.label(), n), Method.RUN_MEAN),
-            entry(
+            metric(
                 number,
                 "_run_spread",
                 Labels.of("number.run_spread", number.label(), n),
                 Method.RUN_SPREAD),
-            entry(
+            metric(
                 number,
                 "_run_to_run",
                 Labels.of("number.run_to_run", number.label(), n),
                 Method.RUN_TO_RUN),
-            entry(
+            metric(
                 number,
                 "_next_run",
                 Labels.of("number.next_run", number.label()),
                 Method.NEXT_RUN));
     if (n < 2) {
-      entries.forEach(e -> ledger.withheld(e, "fewer than two of the runs have this number"));
+      entries.forEach(e -> collector.withheld(e, "fewer than two of the runs have this number"));
       return;
     }
     RunStatistics statistics = statistics(measured);
@@ -120,16 +120,16 @@ public final class RunMetrics {
       String count = "Only " + n + " of the " + runs.size() + " runs have this number.";
       own.add(new Caveat(Caveat.Kind.REPEATS, count));
     }
-    ledger.covered(entries.get(0), statistics.meanOfAll(), 0.95, rows, own);
-    ledger.covered(entries.get(1), statistics.spread(), 0.95, rows, own);
-    ledger.covered(entries.get(2), statistics.beyondReadings(), 0.95, rows, own);
-    ledger.covered(entries.get(3), statistics.nextRun(), 0.95, rows, own);
+    collector.covered(entries.get(0), statistics.meanOfAll(), 0.95, rows, own);
+    collector.covered(entries.get(1), statistics.spread(), 0.95, rows, own);
+    collector.covered(entries.get(2), statistics.beyondReadings(), 0.95, rows, own);
+    collector.covered(entries.get(3), statistics.nextRun(), 0.95, rows, own);
     if (statistics.mean() > 0) {
       shares.put(number.id(), statistics.halfBeyondReadings() / statistics.mean());
     }
   }
 
-  private static Metric entry(ReportNumber number, String ending, String label, Method method) {
+  private static Metric metric(ReportNumber number, String ending, String label, Method method) {
     Metric of = number.metric();
     return new Metric(number.id() + ending, label, number.unit(), method, of.basis(), of.inputs());
   }
@@ -153,8 +153,8 @@ public final class RunMetrics {
   }
 
   /**
-   * Standard uncertainty from an interval: of a normal distribution where it covers 95 %, of a
-   * rectangular one where it is bounds (JCGM 100:2008, 4.3.4 and 4.3.7).
+   * Returns the standard uncertainty of an interval: of a normal distribution if it covers 95 %, of
+   * a rectangular one if it is bounds (JCGM 100:2008, 4.3.4 and 4.3.7).
    */
   public static double standardUncertainty(ReportNumber number) {
     double half = number.estimate().orElseThrow().bounds().width() / 2;
@@ -165,7 +165,7 @@ public final class RunMetrics {
     return number.outcome().fold(Outcome.Measured::coverage, w -> 1.0);
   }
 
-  /** The part of a number's variance that comes of the drive, which all runs share. */
+  /** Returns the share of a number's variance that is due to the drive, which all runs share. */
   public static double driveShare(ReportNumber number) {
     List<Contribution> budget =
         number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of());
@@ -177,7 +177,7 @@ public final class RunMetrics {
     return Math.min(1, share);
   }
 
-  /** A spread that the tester states, from elsewhere. */
+  /** Returns the spread that the tester states from other sources. */
   public static Optional<Spread> stated(Optional<ReportPlan.RunSpread> stated) {
     return stated.map(
         s -> new Spread(Known.STATED, s.source(), Student.NORMAL_95 * s.share(), Map.of()));

@@ -7,23 +7,21 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
 /**
- * Statistics of one quantity over runs, as of independent normal values with one variance.
+ * Statistics of one quantity over runs, for independent normal values of equal variance.
  *
- * <p>Mean and next run rest on the spread s between the runs alone (JCGM 100:2008, 4.2 and G.3): it
- * holds the errors of reading as well, whatever their size, and asks for no model of them. What all
- * runs have in common, such as the drive that gives a distance its charge, does not show in s and
- * is added in the root of squares. Equal figures of a display that shows steps say nothing finer
- * than that step, so that no interval is narrower.
+ * <p>Mean and next run use only the spread s between the runs (JCGM 100:2008, 4.2 and G.3), which
+ * includes the reading errors and needs no model of them. Contributions that all runs share, such
+ * as the drive, do not appear in s and are added in quadrature. No interval is narrower than the
+ * step of the display.
  *
  * @param values the value of each run; two or more
  * @param readings standard uncertainty of each run by its readings alone
  * @param common standard uncertainty that all runs share
- * @param halfStep half the step in which the values were displayed; 0 if they are not so coarse
+ * @param halfStep half the step in which the values were displayed; 0 if negligible
  */
 record RunStatistics(List<Double> values, List<Double> readings, double common, double halfStep) {
   private static final double TAIL = 0.025;
 
-  /** Copies the lists. */
   RunStatistics {
     values = List.copyOf(values);
     readings = List.copyOf(readings);
@@ -40,7 +38,7 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
     return SampleMean.of(values).value();
   }
 
-  /** Sample standard deviation of the runs. */
+  /** Returns the sample standard deviation of the runs. */
   private double deviation() {
     return SampleMean.of(values).deviation();
   }
@@ -49,12 +47,12 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
     return readings.stream().mapToDouble(u -> u * u).average().orElseThrow();
   }
 
-  /** Mean of the runs with the 95 % interval for the mean of all runs. */
+  /** Returns the mean of the runs with the 95 % interval for the mean of all runs. */
   Estimate meanOfAll() {
     return aroundMean(Math.sqrt(1.0 / count()));
   }
 
-  /** The same value with the 95 % prediction interval for one more run. */
+  /** Returns the mean with the 95 % prediction interval for one more run. */
   Estimate nextRun() {
     return aroundMean(Math.sqrt(1 + 1.0 / count()));
   }
@@ -62,12 +60,12 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
   private Estimate aroundMean(double share) {
     double half = Math.max(halfStep, Math.hypot(share * expanded(), Student.NORMAL_95 * common));
     Interval interval = Interval.around(mean(), half);
-    // Power, time and distance are not negative; with two runs the interval could reach there.
+    // Power, time and distance are not negative, but with two runs the interval could be.
     double low = mean() < 0 ? interval.low() : Math.max(0, interval.low());
     return new Estimate(mean(), new Interval(low, interval.high()));
   }
 
-  /** Standard deviation between runs, with its 95 % interval by chi-square. */
+  /** Returns the standard deviation between runs, with its 95 % interval by chi-square. */
   Estimate spread() {
     return new Estimate(deviation(), spreadBounds());
   }
@@ -81,8 +79,8 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
   }
 
   /**
-   * What of the spread the readings do not explain: the root of s^2 - mean u^2, or 0 (ISO 5725-2,
-   * the variance between groups of known variance within; from memory).
+   * Returns the part of the spread that the readings do not explain: the root of s^2 - mean u^2, or
+   * 0 (ISO 5725-2, the variance between groups of known variance within; from memory).
    */
   Estimate beyondReadings() {
     return new Estimate(
@@ -94,9 +92,9 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
   }
 
   /**
-   * Half the 95 % interval that one run has beyond its readings: Student's factor times the spread,
-   * less what the readings explain of it. Student's factor, and not 1.96 times {@link
-   * #beyondReadings()}, as that is often 0 by chance for few runs, which would order equal cars.
+   * Returns half the 95 % interval of one run beyond its readings: Student's factor times the
+   * spread, minus the part that the readings explain. Does not use 1.96 times {@link
+   * #beyondReadings()}, which is often 0 by chance for few runs and would separate equal cars.
    */
   double halfBeyondReadings() {
     double own = Student.NORMAL_95 * Student.NORMAL_95 * readingVariance();

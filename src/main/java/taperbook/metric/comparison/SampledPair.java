@@ -12,25 +12,22 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
 /**
- * Two sessions drawn together many times: for each trial the difference of their power and of their
- * time at each state of charge of a grid.
+ * Joint draws of two sessions: for each trial the differences of power and time at each state of
+ * charge of a grid.
  *
- * <p>The draws of a session depend on its readings alone. Each draw of the one meets several of the
- * other, none of them its own twin, so that two sessions with the same readings are still drawn
- * independently. Which meet which does not depend on which session comes first, and sums are taken
- * from both ends of the sorted values: thus swapping the two changes the sign of everything, and
- * nothing else.
+ * <p>The draws of a session depend only on its readings. Each draw of one session is paired with
+ * several of the other, never with the draw of the same index, so that two sessions with the same
+ * readings are still independent. The pairing is symmetric and sums run from both ends of the
+ * sorted values, so that swapping the sessions changes only the sign.
  *
- * <p>Where runs differ by more than their readings, each draw of a session has a factor of power of
- * its own, log-normal with a median of 1.
+ * <p>If runs differ by more than their readings, each draw of a session has its own power factor,
+ * log-normal with a median of 1.
  */
 final class SampledPair {
-  /** One in so many trials lies below the interval of a number, and one above. */
+  /** The interval of a number excludes one in this many trials at each end. */
   private static final int ONE_IN = 40;
 
-  /**
-   * How far apart the draws are that meet, in hundredths of their number; with each its opposite.
-   */
+  /** Index offsets of paired draws, in hundredths of their number; each with its opposite. */
   private static final int[] APART = {50, 21, 79, 37, 63};
 
   private static final long RUN_SEED = 0x72756e73;
@@ -42,11 +39,11 @@ final class SampledPair {
   private final double[][] seconds;
 
   /**
-   * Draws a pair.
+   * Creates the draws of a pair.
    *
-   * @param one courses of the one
+   * @param one courses of one session
    * @param other courses of the other
-   * @param grid states of charge that both went through, rising, %
+   * @param grid states of charge that both cover, ascending, %
    * @param runShare half the 95 % interval of a run's power beyond its readings, as a share
    */
   SampledPair(Courses one, Courses other, double[] grid, double runShare) {
@@ -79,7 +76,7 @@ final class SampledPair {
     return (draw + by) % count;
   }
 
-  /** As {@link #meanLead}, for the mean power of the first over that of the other, %. */
+  /** Returns, as {@link #meanLead}, the mean ratio of power of the first to the other, %. */
   Estimate meanRatio(double from, double to) {
     int n = trials() / APART.length;
     return interval(
@@ -95,15 +92,15 @@ final class SampledPair {
     private final double[][] seconds;
 
     Side(Courses courses, double[] grid, double runShare) {
-      List<Draw> drawn = courses.drawn();
+      List<Draw> draws = courses.draws();
       double offset = courses.displayOffset();
-      this.kilowatts = new double[drawn.size()][grid.length];
-      this.seconds = new double[drawn.size()][grid.length];
+      this.kilowatts = new double[draws.size()][grid.length];
+      this.seconds = new double[draws.size()][grid.length];
       double scale = StrictMath.log1p(runShare) / Student.NORMAL_95;
-      // The same for all sessions: draws that meet have different numbers, so different factors.
+      // The same seed for all sessions: paired draws have different indices, so different factors.
       RandomNumbers random = new RandomNumbers(RUN_SEED + courses.redraw());
-      for (int k = 0; k < drawn.size(); k++) {
-        Course course = drawn.get(k).course();
+      for (int k = 0; k < draws.size(); k++) {
+        Course course = draws.get(k).course();
         double factor = StrictMath.exp(scale * random.normal());
         for (int i = 0; i < grid.length; i++) {
           double second = course.timeOfCharge(grid[i] + offset);
@@ -128,7 +125,7 @@ final class SampledPair {
     return kilowatts.length;
   }
 
-  /** Power of the first less that of the other at a point of the grid, for each trial, kW. */
+  /** Returns the power of the first minus that of the other at a grid point, for each trial, kW. */
   double[] kilowatts(int point) {
     double[] values = new double[trials()];
     Arrays.setAll(values, k -> kilowatts[k][point]);
@@ -136,14 +133,16 @@ final class SampledPair {
   }
 
   /**
-   * Mean over state of charge of the difference of power, kW: the mean of the trials, with the
-   * interval that leaves equal shares of them on both sides (JCGM 101:2008, 5.3.3).
+   * Returns the mean over state of charge of the difference of power, kW: the mean of the trials,
+   * with the equal-tailed interval (JCGM 101:2008, 5.3.3).
    */
   Estimate meanLead(double from, double to) {
     return interval(k -> integral(kilowatts[k], from, to) / (to - from));
   }
 
-  /** As {@link #meanLead}, for the time of the other less that of the first over a stretch, s. */
+  /**
+   * Returns, as {@link #meanLead}, the time of the other minus that of the first over a stretch, s.
+   */
   Estimate timeGain(double from, double to) {
     return interval(k -> at(seconds[k], to) - at(seconds[k], from));
   }
@@ -157,7 +156,9 @@ final class SampledPair {
     return new Estimate(mean(values), interval.hull(mean(values)));
   }
 
-  /** Mean of sorted values, summed from both ends, so that opposite values have opposite means. */
+  /**
+   * Returns the mean of sorted values, summed from both ends: opposite values have opposite means.
+   */
   static double mean(double[] sorted) {
     double sum = 0;
     int n = sorted.length;
@@ -186,7 +187,9 @@ final class SampledPair {
     return values[i - 1] + share * (values[i] - values[i - 1]);
   }
 
-  /** Index of the first point of the grid above a state of charge that is not below the grid. */
+  /**
+   * Returns the index of the first grid point above a state of charge that is not below the grid.
+   */
   private int above(double percent) {
     int found = Arrays.binarySearch(grid, percent);
     return found >= 0 ? found + 1 : -found - 1;

@@ -13,15 +13,15 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * One of two sessions that are held against each other.
+ * One of two sessions being compared.
  *
  * @param courses the courses of the session
  * @param soc its state of charge
  * @param power its power
- * @param curve the one over the other
+ * @param curve time over state of charge
  */
 record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
-  /** A session as a side; empty if it has no power curve, see {@link #whyNot}. */
+  /** Returns a session as a side; empty if it has no power curve, see {@link #whyNot}. */
   static Optional<Side> of(Courses courses) {
     Session session = courses.session();
     Optional<Trace> soc = session.trace(Channel.SOC);
@@ -33,7 +33,7 @@ record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
                 .map(p -> new Side(courses, q, p, new SocTimeCurve(q, p))));
   }
 
-  /** Why {@link #of} gives nothing, as a sentence without its full stop. */
+  /** Explains why {@link #of} is empty, as a sentence without its full stop. */
   static String whyNot(Session session) {
     if (session.trace(Channel.SOC).isEmpty()) {
       return "no state of charge was recorded in " + session.name();
@@ -43,7 +43,7 @@ record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
         : "power and state of charge were not read over the same time in " + session.name();
   }
 
-  /** Where its curve begins, %. */
+  /** Returns the start of its curve, %. */
   Estimate start() {
     double value = curve.from();
     return power.firstSecond() <= soc.firstSecond()
@@ -51,7 +51,7 @@ record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
         : at(value, power.firstSecond());
   }
 
-  /** Where its curve ends, %. */
+  /** Returns the end of its curve, %. */
   Estimate end() {
     double value = curve.to();
     return power.lastSecond() >= soc.lastSecond()
@@ -63,7 +63,7 @@ record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
     return new Estimate(value, new MonotoneBounds(soc).at(second).hull(value));
   }
 
-  /** Rows of both channels that a stretch of its curve comes from. */
+  /** Returns the rows of both channels that a stretch of its curve is computed from. */
   List<RowRef> rows(double fromPercent, double toPercent) {
     double from = curve.second(fromPercent);
     double to = curve.second(toPercent);
@@ -79,7 +79,7 @@ record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
     return rows;
   }
 
-  /** True if a wide gap between readings lies at a state of charge. */
+  /** Returns true if a wide gap between readings contains a state of charge. */
   boolean isInWideGap(double percent) {
     double second = curve.second(percent);
     return isWide(power, second) || isWide(soc, second);

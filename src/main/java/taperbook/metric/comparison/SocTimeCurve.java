@@ -6,16 +6,16 @@ import java.util.stream.IntStream;
 import taperbook.session.Trace;
 
 /**
- * Time over state of charge by straight lines between the readings, at the first time that each
- * state of charge is reached: where a comparison looks, and which rows it names. Covers the time
- * over which state of charge and power were both read.
+ * Time over state of charge by linear interpolation of the readings, at the first time each state
+ * of charge is reached. Defines where a comparison evaluates and which rows it names. Covers the
+ * time over which both state of charge and power were recorded.
  */
 final class SocTimeCurve {
   private final double[] percents;
   private final double[] seconds;
   private int size;
 
-  /** The curve of a session whose two channels overlap in time. */
+  /** Creates the curve of a session whose two channels overlap in time. */
   SocTimeCurve(Trace soc, Trace power) {
     double from = Math.max(soc.firstSecond(), power.firstSecond());
     double to = Math.min(soc.lastSecond(), power.lastSecond());
@@ -25,7 +25,7 @@ final class SocTimeCurve {
             .sorted()
             .distinct()
             .toArray();
-    // A fall of the state of charge adds a corner beside the reading after it.
+    // A fall in state of charge adds a corner at the next reading.
     this.percents = new double[2 * times.length];
     this.seconds = new double[2 * times.length];
     add(soc.at(times[0]), times[0]);
@@ -34,7 +34,7 @@ final class SocTimeCurve {
     }
   }
 
-  /** True if both channels were read over a common stretch of time. */
+  /** Returns true if both channels were recorded over a common time span. */
   static boolean exists(Trace soc, Trace power) {
     return Math.max(soc.firstSecond(), power.firstSecond())
         < Math.min(soc.lastSecond(), power.lastSecond());
@@ -64,22 +64,22 @@ final class SocTimeCurve {
     size++;
   }
 
-  /** Lowest state of charge, %. */
+  /** Returns the lowest state of charge, %. */
   double from() {
     return percents[0];
   }
 
-  /** Highest state of charge, %. */
+  /** Returns the highest state of charge, %. */
   double to() {
     return percents[size - 1];
   }
 
-  /** States of charge at which the curve has corners, rising, %. */
+  /** Returns the states of charge at which the curve has corners, ascending, %. */
   double[] corners() {
     return Arrays.stream(percents, 0, size).distinct().toArray();
   }
 
-  /** Time at which a state of charge is first reached, s since plugging in. */
+  /** Returns the time at which a state of charge is first reached, s since plugging in. */
   double second(double percent) {
     int i = firstAtLeast(percent);
     if (i == 0 || percents[i] == percent) {

@@ -10,19 +10,18 @@ import taperbook.result.Stretch;
 import taperbook.session.RowRef;
 
 /**
- * A later stop of a day against the first, at equal charge.
+ * A later stop of a day compared with the first, at equal charge.
  *
- * @param ratio mean power over that of the first, %
- * @param below where its power is less beyond the band that holds the whole course, %
+ * @param ratio mean power divided by that of the first, %
+ * @param below where its power is lower by more than the simultaneous band, %
  * @param rows rows of both
  */
 public record StopComparison(Outcome ratio, List<Interval> below, List<RowRef> rows) {
   private static final double COVERAGE = 0.95;
 
-  /** Less than this in common is nothing to compare, %. */
+  /** Smallest common window to compare, %. */
   private static final double LEAST_PERCENT = 1;
 
-  /** Copies the lists. */
   public StopComparison {
     below = List.copyOf(below);
     rows = List.copyOf(rows);

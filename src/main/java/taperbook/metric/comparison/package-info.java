@@ -1,4 +1,4 @@
-/** Two sessions against each other, and repeated runs of one. */
+/** Comparisons of two sessions and statistics of repeated runs. */
 @NullMarked
 package taperbook.metric.comparison;
 

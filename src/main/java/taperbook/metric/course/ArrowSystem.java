@@ -3,33 +3,33 @@ package taperbook.metric.course;
 import java.util.Arrays;
 
 /**
- * A symmetric positive definite system whose matrix has two bands beside its diagonal and a border
- * of a few full rows, solved by its Cholesky factor in time linear in its size:
+ * A symmetric positive definite system whose matrix has two subdiagonals and a border of a few full
+ * rows, solved by Cholesky factorisation in linear time:
  *
  * <pre>
  *   [ A  B' ] [ x ]   [ b ]
  *   [ B  G  ] [ y ] = [ c ]      A pentadiagonal, n x n; G full, m x m
  * </pre>
  *
- * <p>The factor also turns independent standard normal numbers into draws of the normal
- * distribution whose precision matrix this is (Rue and Held, Gaussian Markov Random Fields, 2005,
+ * <p>The factor also transforms independent standard normal numbers into draws of the normal
+ * distribution with this precision matrix (Rue and Held, Gaussian Markov Random Fields, 2005,
  * algorithm 2.4).
  */
 final class ArrowSystem {
-  /** Rows beside the diagonal. */
+  /** Number of subdiagonals. */
   static final int BAND = 2;
 
   private final int n;
   private final int m;
 
-  /** Row i has the diagonal, the two bands below it, the border, and the right-hand side. */
+  /** Row i contains the diagonal, the two subdiagonals, the border, and the right-hand side. */
   private final double[] rows;
 
   private final int width;
   private final double[][] corner;
   private final double[] cornerSide;
 
-  /** A system of zeros with n banded unknowns and m border unknowns. */
+  /** Creates a system of zeros with n banded unknowns and m border unknowns. */
   ArrowSystem(int n, int m) {
     this.n = n;
     this.m = m;
@@ -47,7 +47,7 @@ final class ArrowSystem {
     return m;
   }
 
-  /** Takes over all values of another system of the same shape. */
+  /** Copies all values of another system of the same shape. */
   void copy(ArrowSystem other) {
     System.arraycopy(other.rows, 0, rows, 0, rows.length);
     for (int i = 0; i < m; i++) {
@@ -60,7 +60,7 @@ final class ArrowSystem {
    * Adds an independent normal observation of a linear form: weight times the square of (form -
    * value) to twice the negative log density.
    *
-   * @param first index of the first banded unknown; may be -1, then its coefficient is left out
+   * @param first index of the first banded unknown; may be -1, then its coefficient is ignored
    * @param banded coefficients of up to three neighbouring banded unknowns
    * @param bordered coefficients of the border unknowns
    * @param value observed value
@@ -93,12 +93,12 @@ final class ArrowSystem {
     }
   }
 
-  /** As {@link #add}, of one border unknown whose value is zero. */
+  /** Adds, as {@link #add}, an observation of zero of one border unknown. */
   void addBorder(int border, double weight) {
     corner[border][border] += weight;
   }
 
-  /** As {@link #add}, of a form in banded unknowns alone whose value is zero. */
+  /** Adds, as {@link #add}, an observation of zero of a form in banded unknowns only. */
   void addDifference(int first, double a0, double a1, double a2, double weight) {
     int row = (first + 1) * width;
     if (first >= 0) {
@@ -121,7 +121,7 @@ final class ArrowSystem {
     for (int i = 0; i < n; i++) {
       int row = i * width;
       double root = 1 / Math.sqrt(all[row]);
-      // The row has its own inverse root from here on, so that no solution divides.
+      // From here on the diagonal stores its inverse root, so that solving does not divide.
       all[row] = root;
       for (int j = row + 1; j <= row + side; j++) {
         all[j] *= root;
@@ -150,8 +150,8 @@ final class ArrowSystem {
   }
 
   /**
-   * Logarithm of the density of the observations, up to what does not depend on the weights of the
-   * differences; of a factored system.
+   * Returns the log density of the observations of a factored system, up to terms that do not
+   * depend on the weights of the differences.
    */
   double logEvidence() {
     double squares = 0;
@@ -191,7 +191,7 @@ final class ArrowSystem {
   }
 
   /**
-   * Variance of a linear form of the unknowns, of a factored system.
+   * Returns the variance of a linear form of the unknowns of a factored system.
    *
    * @param first index of the first banded unknown of the form; may be -1
    * @param banded coefficients of up to three neighbouring banded unknowns
@@ -227,7 +227,7 @@ final class ArrowSystem {
   /**
    * Solves the factored system.
    *
-   * @param solution filled in with the n banded unknowns, then the m border unknowns
+   * @param solution receives the n banded unknowns, then the m border unknowns
    */
   void solve(double[] solution) {
     for (int i = 0; i < n; i++) {
@@ -238,8 +238,8 @@ final class ArrowSystem {
   }
 
   /**
-   * Solves the upper triangular system in place. Of independent standard normal numbers it makes a
-   * draw about zero whose precision matrix is that of this system.
+   * Solves the upper triangular system in place. Transforms independent standard normal numbers
+   * into a zero-mean draw with the precision matrix of this system.
    *
    * @param values n + m numbers, replaced by the solution
    */

@@ -1,14 +1,14 @@
 package taperbook.metric.course;
 
 /**
- * One course of a charging session that its readings allow: energy and charge at nodes in time,
- * both never falling, with power constant between two nodes.
+ * One course of a charging session that is consistent with its readings: energy and charge at nodes
+ * in time, both non-decreasing, with constant power between nodes.
  *
- * <p>Charge is counted as displays count it: a display first shows a figure when the charge reaches
- * it, whichever way the display rounds.
+ * <p>Charge is in display terms: a display first shows a figure when the charge reaches it,
+ * whatever the rounding of the display.
  */
 public final class Course {
-  /** The course of readings that span no time: nothing is known of it. */
+  /** The course of readings that span no time; contains no information. */
   static final Course NONE =
       new Course(
           new double[] {Double.NaN, Double.NaN},
@@ -23,22 +23,22 @@ public final class Course {
   private final double displayRatio;
 
   /**
-   * A course.
+   * Creates a course.
    *
-   * @param seconds times of the nodes, rising, s; not copied
-   * @param energy energy since the first node, never falling, kWh; not copied
-   * @param charge charge, never falling, %; not copied
-   * @param calmPower power of each cell without noise between readings, as the power display counts
-   *     it, kW; not copied
+   * @param seconds times of the nodes, ascending, s; not copied
+   * @param energy energy since the first node, non-decreasing, kWh; not copied
+   * @param charge charge, non-decreasing, %; not copied
+   * @param calmPower power of each cell without noise between readings, as measured at the power
+   *     display, kW; not copied
    */
   Course(double[] seconds, double[] energy, double[] charge, double[] calmPower) {
     this(seconds, energy, charge, calmPower, 1);
   }
 
   /**
-   * A course whose energy is counted elsewhere than its power is shown.
+   * Creates a course whose energy is measured elsewhere than its displayed power.
    *
-   * @param displayRatio power as the power display counts it, over power as the energy is counted
+   * @param displayRatio power at the power display divided by power at the energy counter
    */
   Course(
       double[] seconds, double[] energy, double[] charge, double[] calmPower, double displayRatio) {
@@ -49,39 +49,46 @@ public final class Course {
     this.calmPower = calmPower;
   }
 
-  /** Time of the first node, s. */
+  /** Returns the time of the first node, s. */
   public double firstSecond() {
     return seconds[0];
   }
 
-  /** Time of the last node, s. */
+  /** Returns the time of the last node, s. */
   public double lastSecond() {
     return seconds[seconds.length - 1];
   }
 
-  /** Charge at a time, %; past the ends at the rate there. */
+  /** Returns the charge at a time, %; extrapolates past the ends at the rate there. */
   public double chargeAt(double second) {
     return at(charge, second);
   }
 
-  /** Energy since the first node at a time, kWh; past the ends at the power there. */
+  /**
+   * Returns the energy since the first node, kWh; extrapolates past the ends at the power there.
+   */
   public double energyAt(double second) {
     return at(energy, second);
   }
 
-  /** When the display first shows a charge, s; past the ends at the mean rate beside them. */
+  /**
+   * Returns when the display first shows a charge, s; extrapolates at the mean rate near the ends.
+   */
   public double timeOfCharge(double percent) {
     return timeOf(charge, percent);
   }
 
-  /** When an energy since the first node is reached, s; past the ends at the power there. */
+  /**
+   * Returns when an energy since the first node is reached, s; extrapolates at the power at the
+   * ends.
+   */
   public double timeOfEnergy(double kilowattHours) {
     return timeOf(energy, kilowattHours);
   }
 
   /**
-   * Power at a time as the power display counts it, kW: linear between the middles of the cells,
-   * constant outside of them.
+   * Returns the power at a time as measured at the power display, kW: linear between the middles of
+   * the cells, constant outside.
    */
   public double powerAt(double second) {
     return displayRatio * countedPowerAt(second);
@@ -93,7 +100,7 @@ public final class Course {
     return between(cell, power(cell), other, power(other), second);
   }
 
-  /** The cell beside a cell on whose side a time lies; at the ends the cell itself. */
+  /** Returns the adjacent cell on whose side a time lies; at the ends the cell itself. */
   private int neighbour(int cell, double second) {
     boolean before = second < (seconds[cell] + seconds[cell + 1]) / 2;
     return before ? Math.max(0, cell - 1) : Math.min(seconds.length - 2, cell + 1);
@@ -105,14 +112,14 @@ public final class Course {
     return other == cell ? here : here + (second - middle) / (away - middle) * (there - here);
   }
 
-  /** Mean power of the cell between two nodes, kW. */
+  /** Returns the mean power of the cell between two nodes, kW. */
   double power(int cell) {
     return (energy[cell + 1] - energy[cell]) * 3600 / (seconds[cell + 1] - seconds[cell]);
   }
 
   /**
-   * Mean of power over charge between two of its values, kW: the integral of the square of power
-   * over the energy, as charge follows energy within a cell.
+   * Returns the mean of power over charge between two charges, kW: the integral of squared power
+   * over the energy, as charge is proportional to energy within a cell.
    */
   public double meanPowerOverCharge(double fromPercent, double toPercent) {
     double from = timeOfCharge(fromPercent);
@@ -132,10 +139,10 @@ public final class Course {
   }
 
   /**
-   * The longest unbroken time at or above a power.
+   * Returns the longest uninterrupted time at or above a power.
    *
-   * @param threshold as the power display counts, kW
-   * @return start and end, s; both the same if it is never reached
+   * @param threshold as measured at the power display, kW
+   * @return start and end, s; equal if it is never reached
    */
   public double[] longestAbove(double threshold) {
     double[] ends = {seconds[0], seconds[0]};
@@ -162,9 +169,9 @@ public final class Course {
   }
 
   /**
-   * When the power last falls below a value, for good.
+   * Returns when the power finally falls below a value.
    *
-   * @param threshold as the power display counts, kW
+   * @param threshold as measured at the power display, kW
    * @return the time, s; the last node's if the power ends at or above it, the first one's if it is
    *     never reached
    */
@@ -180,7 +187,7 @@ public final class Course {
     return cell < 0 ? seconds[0] : passing(cell, threshold);
   }
 
-  /** When the power passes a value on its way from the middle of a cell to that of the next. */
+  /** Returns when the power crosses a value between the middles of adjacent cells. */
   private double passing(int cell, double threshold) {
     double one = (seconds[cell] + seconds[cell + 1]) / 2;
     double other = (seconds[cell + 1] + seconds[cell + 2]) / 2;
@@ -227,7 +234,7 @@ public final class Course {
     return seconds[low] + share * (seconds[high] - seconds[low]);
   }
 
-  /** Past an end: carried on at the mean rate of the tenth of the course beside that end. */
+  /** Extrapolates past an end at the mean rate of the nearest tenth of the course. */
   private double outside(double[] rising, int low, double value) {
     int reach = Math.max(1, rising.length / 10);
     boolean before = low == 0 && value < rising[0];

@@ -2,7 +2,7 @@ package taperbook.metric.course;
 
 import taperbook.session.Channel;
 
-/** Makes courses of drawn unknowns. */
+/** Builds courses from drawn unknowns. */
 final class CourseBuilder {
   private final CourseModel model;
   private final CourseData data;
@@ -19,7 +19,7 @@ final class CourseBuilder {
   }
 
   /**
-   * A course.
+   * Builds a course.
    *
    * @param x the drawn unknowns
    * @param centre the centre of their distribution given the scales
@@ -37,9 +37,9 @@ final class CourseBuilder {
   }
 
   /**
-   * Times of the nodes since plugging in. A hand-written row has a rounding error of its own; a
-   * logger's rows come at even times, so that all of them may be off the moment of plugging in by
-   * the same part of the clock's step.
+   * Returns the times of the nodes since plugging in. A hand-written row has its own rounding
+   * error; a logger's rows are evenly spaced, so all of them may share one offset within the
+   * clock's step.
    */
   private double[] times() {
     double half = data.clockHalfStep();
@@ -55,10 +55,10 @@ final class CourseBuilder {
   }
 
   /**
-   * Power of each cell without the noise that the walk has between readings, where nobody saw it:
-   * the centre of the distribution given the scales, and on it what the draw is off at each reading
-   * of power, joined by straight lines. In proportion as the power display counts, which may be
-   * elsewhere than the counter: it is compared with readings of power.
+   * Returns the power of each cell without the random walk's noise between readings, where it is
+   * not observed: the centre of the distribution given the scales, plus the draw's deviation at
+   * each power reading, linearly interpolated. As measured at the power display, which may be
+   * elsewhere than the counter: the result is compared with power readings.
    */
   private double[] calm(double[] x, double[] centre) {
     double[] calm = calmByCounter(x, centre);

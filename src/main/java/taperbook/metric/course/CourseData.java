@@ -12,40 +12,39 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * The readings of a session as observations of one course, and the nodes in time that the course is
- * estimated on.
+ * The readings of a session as observations of one course, and the time nodes of the course.
  *
- * <p>Charge is counted in the display's own terms: a display that shows {@code v} in steps of
- * {@code a} has a charge from {@code v} to {@code v + a}, whichever way it rounds.
+ * <p>Charge is in display terms: a display that shows {@code v} in steps of {@code a} has a charge
+ * from {@code v} to {@code v + a}, whatever its rounding.
  */
 final class CourseData {
-  /** Cells that a session is cut into, beside those that its rows make. */
+  /** Number of cells of a session, in addition to those that its rows create. */
   private static final int CELLS = 160;
 
-  /** The same of a logger's session, whose rows tell more. */
+  /** Number of cells of a logged session, whose rows contain more information. */
   private static final int CELLS_OF_LOG = 480;
 
-  /** The same of a session whose readings are held against each other. */
+  /** Number of cells when readings are checked against each other. */
   private static final int CELLS_OF_CHECK = 80;
 
-  /** While a station raises its power, cells are no wider than this then, s. */
+  /** Maximum cell width while a station ramps up its power, s. */
   private static final double CELL_AT_START = 6;
 
   private static final double START_UP = 100;
 
-  /** More rows than this are a logger's. */
+  /** Sessions with more rows are treated as logged. */
   private static final int MANY = 200;
 
-  /** A change that two rows enclose within this share of a step is sharper than either row. */
+  /** A change enclosed by two rows within this share of a step is sharper than either row. */
   private static final double SHARP = 0.5;
 
-  /** Someone who watches for a change notes it this much late, s: common practice, no source. */
+  /** Delay with which a person notes a change, s: common practice, no source. */
   static final double EYE_DELAY = 0.1;
 
-  /** Variance of the moment at which an eye notes a change, s²: common practice, no source. */
+  /** Variance of the time at which a person notes a change, s²: common practice, no source. */
   static final double EYE_VARIANCE = 0.01;
 
-  /** What a display without steps may be off, kW or kWh. */
+  /** Error of a display without steps, kW or kWh. */
   private static final double EXACT = 1e-4;
 
   private final Session session;
@@ -54,7 +53,7 @@ final class CourseData {
   private final boolean counterFromZero;
   private final boolean dense;
 
-  /** The readings as a course is drawn from them. */
+  /** Creates the readings from which courses are drawn. */
   CourseData(Session session) {
     this(session, rows(session), false);
   }
@@ -71,12 +70,12 @@ final class CourseData {
     counter.ifPresent(this::energy);
   }
 
-  /** Every reading by itself, anywhere in its step, so that each can be held against the others. */
+  /** Creates individual readings, each anywhere in its step, to be checked against the others. */
   static CourseData ofSingleReadings(Session session) {
     return new CourseData(session, rows(session), true);
   }
 
-  /** True if the readings that a course rests on are a second or more apart. */
+  /** Returns true if the readings of a course are a second or more apart. */
   static boolean spansTime(Session session) {
     NavigableSet<Double> rows = rows(session);
     return !rows.isEmpty() && rows.last() - rows.first() >= 1;
@@ -90,7 +89,7 @@ final class CourseData {
     return session.trace(Channel.ENERGY_ADDED).filter(t -> t.size() > 1);
   }
 
-  /** True of a logger's session: no hand wrote down so many rows. */
+  /** Returns true for a logged session, by its number of rows. */
   boolean isDense() {
     return dense;
   }
@@ -115,7 +114,7 @@ final class CourseData {
     return session.rowsWritten();
   }
 
-  /** Times of all rows, and of plugging in if the counter was first read later. */
+  /** Returns the times of all rows, and of plugging in if the counter was first read later. */
   private static NavigableSet<Double> rows(Session session) {
     NavigableSet<Double> rows = session.rowSeconds();
     if (counter(session).filter(t -> t.firstSecond() > 0).isPresent()) {
@@ -149,7 +148,7 @@ final class CourseData {
     return all.stream().mapToDouble(x -> x).toArray();
   }
 
-  /** At least two cells between rows, so that no two rows want different powers of one. */
+  /** Places at least two cells between rows, so that no two rows constrain the same cell. */
   private static double[] nodesBesideRows(NavigableSet<Double> rows) {
     double first = rows.first();
     double most = (rows.last() - first) / CELLS_OF_CHECK;
@@ -161,7 +160,7 @@ final class CourseData {
     return all.stream().mapToDouble(x -> x).toArray();
   }
 
-  /** Adds nodes up to a time, at most so far apart, in at least so many parts. */
+  /** Adds nodes up to a time, with a maximum spacing and a minimum number of parts. */
   private static void divide(List<Double> nodes, double to, double most, int least) {
     double from = nodes.get(nodes.size() - 1);
     if (to - from < 0.5) {
@@ -210,7 +209,7 @@ final class CourseData {
       if (nearChange || (n > MANY && inside)) {
         continue;
       }
-      // A display without steps shows the truth itself.
+      // A display without steps shows the true value.
       Observation.Form form = step > 0 ? form(changed, last) : Observation.Form.AT_CHANGE;
       double value = form == Observation.Form.WITHIN_STEP ? soc.value(i) + step / 2 : soc.value(i);
       observations.add(new Observation(Channel.SOC, i, soc.second(i), value, within, clock, form));
@@ -237,13 +236,13 @@ final class CourseData {
     if (!changed || written == RowsWritten.AT_SET_TIMES) {
       return Observation.Form.WITHIN_STEP;
     }
-    // The last row ends a session, at a change or not.
+    // The last row ends a session, whether or not the display changed.
     return written == RowsWritten.AT_CHANGES && !last
         ? Observation.Form.AT_CHANGE
         : Observation.Form.EITHER;
   }
 
-  /** True if the display changed by one step between a row and the next, soon after each other. */
+  /** Returns true if the display changed by one step between two rows that are close in time. */
   private static boolean isSharp(Trace soc, int i) {
     double step = 2 * soc.halfStep();
     double rise = soc.value(i + 1) - soc.value(i);
@@ -331,19 +330,19 @@ final class CourseData {
     }
   }
 
-  /** Standard uncertainty of an offset that all readings of the energy counter share, kWh. */
+  /** Returns the standard uncertainty of a common offset of all energy counter readings, kWh. */
   double counterOffset() {
     double step = step(Channel.ENERGY_ADDED);
     double offset = counterFromZero ? step / 4 : Math.hypot(step / 4, step / Math.sqrt(12));
     return Math.max(EXACT, offset);
   }
 
-  /** Half the step of the clock, s. */
+  /** Returns half the clock step, s. */
   double clockHalfStep() {
     return session.traces().values().stream().mapToDouble(Trace::clockHalfStep).max().orElse(0);
   }
 
-  /** Standard uncertainty of an offset that all readings of power share, kW. */
+  /** Returns the standard uncertainty of a common offset of all power readings, kW. */
   double powerOffset() {
     boolean nearest = session.displayRounding() == DisplayRounding.NEAREST;
     return Math.max(EXACT, step(Channel.POWER) * (nearest ? 0.1 : 0.2));

@@ -4,10 +4,10 @@ import java.util.List;
 import taperbook.session.Channel;
 
 /**
- * The linear model of a session. Unknown are the energy at each node but the first, where it is
- * zero, and a few numbers that all rows share: charge at the start, charge for each kWh with two
- * terms for its slow change, and how far the counter and the power display may be off. Every
- * reading is a linear form of them, linearised about a reference course.
+ * The linear model of a session. The unknowns are the energy at each node but the first, where it
+ * is zero, and a few global parameters: charge at the start, charge per kWh with two terms for its
+ * slow change, and offsets of the counter and the power display. Every reading is a linear form of
+ * them, linearised about a reference course.
  */
 final class CourseModel {
   /** Border unknowns. */
@@ -21,12 +21,12 @@ final class CourseModel {
   static final int POWER_OFFSET = 6;
   static final int BORDER = 7;
 
-  /** Relative change of the charge for each kWh from the middle of a session to its ends. */
+  /** Relative change of the charge per kWh from the middle of a session to its ends. */
   static final double BEND_SPREAD = 0.05;
 
   static final double SKEW_SPREAD = 0.03;
 
-  /** How far the power display may be off the counter in proportion. */
+  /** Standard deviation of the ratio of power display to counter. */
   static final double RATIO_SPREAD = 0.003;
 
   private final CourseData data;
@@ -40,7 +40,7 @@ final class CourseModel {
   private final double[] reference;
 
   /**
-   * A model of a session.
+   * Creates the model of a session.
    *
    * @param data its readings and nodes
    */
@@ -60,38 +60,40 @@ final class CourseModel {
     return data;
   }
 
-  /** Number of cells, which is that of the banded unknowns. */
+  /** Returns the number of cells, which equals that of the banded unknowns. */
   int cells() {
     return n;
   }
 
-  /** Mean power of the first course, kW. */
+  /** Returns the mean power of the initial course, kW. */
   double meanPower() {
     return meanPower;
   }
 
-  /** All readings, in the order of the data. */
+  /** Returns all readings, in the order of the data. */
   List<ReadingForm> forms() {
     return forms;
   }
 
-  /** The readings of the charge. */
+  /** Returns the charge readings. */
   List<ReadingForm> formsOfCharge() {
     return forms.stream().filter(f -> f.observation.channel() == Channel.SOC).toList();
   }
 
-  /** Priors of the numbers that all rows share, and the readings that no draw changes. */
+  /**
+   * Returns the priors of the global parameters and the readings that are the same in all draws.
+   */
   ArrowSystem fixed() {
     return fixed;
   }
 
-  /** Takes a course as the one about which the charge is linearised. */
+  /** Sets the course about which the charge is linearised. */
   void setReference(double[] unknowns) {
     linearise(unknowns);
     fillFixed();
   }
 
-  /** Charge at an energy, by the numbers that all rows share, %. */
+  /** Returns the charge at an energy, by the global parameters, %. */
   double charge(double[] x, double energy) {
     return x[n + START]
         + (energyKnown ? x[n + PER_ENERGY] : 1) * energy
@@ -99,7 +101,9 @@ final class CourseModel {
         + x[n + SKEW] * skew(energy);
   }
 
-  /** A first course: by the counter where there is one, else by power, else by charge. */
+  /**
+   * Returns an initial course: from the counter if there is one, else from power, else from charge.
+   */
   private double[] firstGuess() {
     double[] guess = new double[n + BORDER];
     List<Observation> counter = of(Channel.ENERGY_ADDED);
@@ -162,7 +166,7 @@ final class CourseModel {
     return before.value();
   }
 
-  /** Energy of an array of unknowns at a time. */
+  /** Returns the energy of unknowns at a time. */
   double energyAt(double[] x, double second) {
     int cell = cellOf(second);
     double share = (second - nodes[cell]) / (nodes[cell + 1] - nodes[cell]);
@@ -170,7 +174,7 @@ final class CourseModel {
     return before + share * (x[cell] - before);
   }
 
-  /** Power at a time, that of its cell, kW. */
+  /** Returns the power of the cell that contains a time, kW. */
   double powerAt(double[] x, double second) {
     return powerOf(x, cellOf(second));
   }
@@ -211,7 +215,7 @@ final class CourseModel {
     return 6 * x * x - 6 * x + 1;
   }
 
-  /** The banded unknown i is the energy at node i + 1; that at node 0 is zero. */
+  /** Banded unknown i is the energy at node i + 1; the energy at node 0 is zero. */
   private ReadingForm form(Observation o) {
     int cell = cellOf(o.second());
     double span = nodes[cell + 1] - nodes[cell];
@@ -247,7 +251,7 @@ final class CourseModel {
     return form;
   }
 
-  /** As {@link #setReference}, without making {@link #fixed()} anew. */
+  /** Linearises as {@link #setReference}, without rebuilding {@link #fixed()}. */
   void linearise(double[] unknowns) {
     System.arraycopy(unknowns, 0, reference, 0, reference.length);
     double perEnergy = reference[n + PER_ENERGY];
@@ -312,7 +316,7 @@ final class CourseModel {
     }
   }
 
-  /** Adds the priors of the numbers that all rows share. */
+  /** Adds the priors of the global parameters. */
   void addPriors(ArrowSystem whole) {
     for (int i = 0; i < BORDER; i++) {
       double[] unit = new double[BORDER];
@@ -321,7 +325,7 @@ final class CourseModel {
     }
   }
 
-  /** Half the squared distance from the priors of the numbers that all rows share. */
+  /** Returns half the squared distance from the priors of the global parameters. */
   double priorCost(double[] x) {
     double sum = 0;
     for (int i = 0; i < BORDER; i++) {
@@ -331,12 +335,12 @@ final class CourseModel {
     return sum;
   }
 
-  /** A copy of the course about which the charge is linearised. */
+  /** Returns a copy of the course about which the charge is linearised. */
   double[] reference() {
     return reference.clone();
   }
 
-  /** What a displayed charge may be off the course beside its rounding: 2 % of its step. */
+  /** Returns the variance of a displayed charge beyond its rounding: 2 % of its step. */
   private double modelVariance() {
     double spread = 0.02 * data.step(Channel.SOC) + 1e-4;
     return spread * spread;
@@ -375,7 +379,7 @@ final class CourseModel {
     return Math.max(0.02 * meanPower, sum / (high - low + 1));
   }
 
-  /** Change of the reference power, kW/s. */
+  /** Returns the rate of change of the reference power, kW/s. */
   private double slope(double second) {
     int cell = cellOf(second);
     int low = Math.max(0, cell - 1);

@@ -6,17 +6,16 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 
 /**
- * Draws courses of a session from their distribution given all readings together, by Gibbs
- * sampling.
+ * Draws courses of a session from their joint distribution given all readings, by Gibbs sampling.
  *
- * <p>Given the scales of the steps of power ({@link PowerPrior}) and where in its step each
- * displayed charge was ({@link ReadingHabit}), all unknowns of the {@link CourseModel} are jointly
+ * <p>Given the scales of the steps of power ({@link PowerPrior}) and the place of each displayed
+ * charge in its step ({@link ReadingHabit}), all unknowns of the {@link CourseModel} are jointly
  * normal and drawn at once ({@link ArrowSystem}); then the scales and places given them.
  */
 final class CourseSampler {
   private static final int SETTLING = 120;
 
-  /** Rounds from one drawn pair to the next, so that neighbouring pairs hang together less. */
+  /** Sweeps between drawn pairs, to reduce their autocorrelation. */
   private static final int ROUNDS = 2;
 
   private final CourseModel model;
@@ -50,7 +49,7 @@ final class CourseSampler {
   private void settle() {
     model.setReference(model.reference());
     for (int round = 0; round < 3; round++) {
-      // The mean over the second half: one draw's centre would shift all that is linearised at it.
+      // The mean of the second half: linearising at the centre of a single draw would add a bias.
       double[] mean = new double[centre.length];
       int sweeps = SETTLING / 3;
       for (int i = 0; i < sweeps; i++) {
@@ -66,14 +65,14 @@ final class CourseSampler {
     }
   }
 
-  /** Draws everything once. */
+  /** Performs one Gibbs sweep. */
   private void sweep(boolean rough) {
     whole.copy(model.fixed());
     walk.addTo(whole);
     habit.addTo(whole, rough);
     system.copy(whole);
     system.factor();
-    // A logger's rows leave no doubt where a step is.
+    // A logger's rows determine where a step is.
     if (!rough && !model.data().isDense()) {
       walk.moveSteps(whole, system);
     }
@@ -92,10 +91,10 @@ final class CourseSampler {
   }
 
   /**
-   * Draws courses in pairs that lie opposite each other about the centre of their distribution.
+   * Draws courses in antithetic pairs about the centre of their distribution.
    *
    * @param pairs number of pairs
-   * @param kept of so many pairs it is kept what each reading would show, see {@link #influences()}
+   * @param kept number of pairs whose predicted readings are kept, see {@link #influences()}
    */
   List<Course> draw(int pairs, int kept) {
     List<Course> courses = new ArrayList<>(2 * pairs);
@@ -122,7 +121,7 @@ final class CourseSampler {
     return courses;
   }
 
-  /** What each reading would show in the draws that were kept. */
+  /** Returns the predictions of each reading in the kept draws. */
   List<Influence> influences() {
     double step = model.data().step(Channel.SOC);
     List<Influence> influences = new ArrayList<>();

@@ -22,33 +22,32 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * What the readings of a session and the record of a drive allow together: many courses of power,
- * energy and charge, drawn from their joint distribution. A number is a function of one draw; its
- * value is the mean over all draws, its interval leaves 2.5 % of them on either side (JCGM
+ * Courses of power, energy and charge that are consistent with the readings of a session and the
+ * record of a drive, drawn from their joint distribution. A number is a function of one draw; its
+ * value is the mean over all draws, its interval excludes 2.5 % of them on each side (JCGM
  * 101:2008, 7.6 and 5.3.3), and its budget comes from the same draws.
  *
- * <p>Drawn when first asked for, from seeds that the readings give: the same readings give the same
- * numbers.
+ * <p>Drawn lazily, with seeds derived from the readings: the same readings give the same numbers.
  */
 public final class Courses {
-  /** Draws for what a page prints: a session has the same number in a report and in a library. */
+  /** Number of draws for printed numbers; the same in a report and in a library. */
   public static final int FOR_REPORT = 600;
 
-  /** Draws for a step on the way to a number, whose own draws no page prints. */
+  /** Number of draws for intermediate results whose own draws are not printed. */
   public static final int FEW = 120;
 
   private static final double COVERAGE = 0.95;
 
-  /** More rows than this are as good as any number of them. */
+  /** Number of rows beyond which more rows make no difference. */
   private static final int COUNTED_ROWS = 100;
 
-  /** One in so many draws lies below an interval, and one above. */
+  /** An interval excludes one in this many draws at each end. */
   private static final int ONE_IN = 40;
 
-  /** Draws that a budget is made from. */
+  /** Number of draws of a budget. */
   private static final int BUDGET_DRAWS = 200;
 
-  /** Less than this share of the squared uncertainty is not listed. */
+  /** Contributions below this share of the squared uncertainty are not listed. */
   private static final double LEAST_SHARE = 0.005;
 
   private final Session session;
@@ -58,10 +57,10 @@ public final class Courses {
   private @Nullable Sample sample;
 
   /**
-   * Courses of a session, not drawn yet.
+   * Creates courses of a session, to be drawn lazily.
    *
    * @param session the session
-   * @param test the drive that distances rest on, if there is one
+   * @param test the drive that distances use, if there is one
    * @param count number of draws, even
    */
   public Courses(Session session, Optional<RangeTest> test, int count) {
@@ -69,10 +68,10 @@ public final class Courses {
   }
 
   /**
-   * Courses of a session that may be drawn again, to see what drawing does to a number.
+   * Creates courses of a session with alternative draws, to assess the sampling error of a number.
    *
-   * @param drives the drives whose mean distances rest on; perhaps none
-   * @param redraw which other draws; 0 are those of a report
+   * @param drives the drives whose mean distances use; may be empty
+   * @param redraw index of an alternative set of draws; 0 is that of a report
    */
   public Courses(Session session, List<RangeTest> drives, int count, int redraw) {
     this.redraw = redraw;
@@ -81,17 +80,17 @@ public final class Courses {
     this.count = count;
   }
 
-  /** The session whose readings they follow. */
+  /** Returns the session of the readings. */
   public Session session() {
     return session;
   }
 
-  /** Which other draws these are; 0 are those of a report. */
+  /** Returns the index of the set of draws; 0 is that of a report. */
   public int redraw() {
     return redraw;
   }
 
-  /** Number of different times at which charge, power or energy was read. */
+  /** Returns the number of distinct times at which charge, power or energy was read. */
   public int rowCount() {
     return (int)
         List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED).stream()
@@ -103,8 +102,8 @@ public final class Courses {
   }
 
   /**
-   * How far the charge that the display first shows lies above the charge that stands in its place
-   * in a chart, %: as declared, or as of a display that rounds to nearest.
+   * Returns the offset of the charge at which the display first shows a figure from the charge at
+   * which a chart plots it, %: as declared, or that of rounding to nearest.
    */
   public double displayOffset() {
     double step = session.trace(Channel.SOC).map(t -> 2 * t.halfStep()).orElse(1.0);
@@ -115,12 +114,12 @@ public final class Courses {
     };
   }
 
-  /** The draws, and what budgets are made from. */
-  private record Sample(List<Draw> drawn, List<Influence> influences) {}
+  /** The draws, and the inputs of budgets. */
+  private record Sample(List<Draw> draws, List<Influence> influences) {}
 
-  /** All draws. */
-  public List<Draw> drawn() {
-    return sample().drawn();
+  /** Returns all draws. */
+  public List<Draw> draws() {
+    return sample().draws();
   }
 
   private synchronized Sample sample() {
@@ -141,25 +140,25 @@ public final class Courses {
             : Optional.of(new DriveSampler(drives, session.displayRounding(), count, seed + 1));
     RandomNumbers random = new RandomNumbers(seed + 2);
     double step = session.trace(Channel.SOC).map(t -> 2 * t.halfStep()).orElse(1.0);
-    List<Draw> drawn = new ArrayList<>(count);
+    List<Draw> draws = new ArrayList<>(count);
     double place = 0.5;
     for (int k = 0; k < count; k++) {
-      boolean mirror = k % 2 == 1;
-      place = mirror ? 1 - place : random.uniform();
-      drawn.add(
+      boolean antithetic = k % 2 == 1;
+      place = antithetic ? 1 - place : random.uniform();
+      draws.add(
           new Draw(
               courses.get(k),
-              sampler.map(d -> d.draw(mirror)).orElse(Drive.NONE),
+              sampler.map(d -> d.draw(antithetic)).orElse(Drive.NONE),
               step * offset(session.displayRounding(), random),
               place));
     }
     sampler.ifPresent(d -> addInputs(d, kept, influences));
-    return new Sample(drawn, influences);
+    return new Sample(draws, influences);
   }
 
   private List<Course> drawCourses(long seed, int kept, List<Influence> influences) {
     if (!CourseData.spansTime(session)) {
-      // Nothing to follow: only what the drive says can be asked for.
+      // No course: only quantities of the drive can be evaluated.
       return Collections.nCopies(count, Course.NONE);
     }
     CourseSampler sampler = new CourseSampler(session, seed);
@@ -180,7 +179,7 @@ public final class Courses {
                     }));
   }
 
-  /** How far above the true charge a display counts, in steps. */
+  /** Returns the offset of a display above the true charge, in steps. */
   private static double offset(DisplayRounding rounding, RandomNumbers random) {
     return switch (rounding) {
       case NEAREST -> 0.5;
@@ -208,7 +207,10 @@ public final class Courses {
     return Arrays.stream(values).map(v -> (v - mean) * (v - mean)).average().orElse(0);
   }
 
-  /** A seed from the readings alone, so that a session gives the same draws wherever it is used. */
+  /**
+   * Returns a seed that depends only on the readings, so that a session has the same draws
+   * everywhere.
+   */
   private long seed() {
     long seed = 17;
     for (Trace trace : session.traces().values()) {
@@ -220,17 +222,17 @@ public final class Courses {
     return redraw == 0 ? seed : mixed(seed, redraw);
   }
 
-  /** One step of FNV-1a on whole words, with a shift that carries high bits down. */
+  /** One step of FNV-1a on 64-bit words, with a shift that mixes high bits down. */
   private static long mixed(long seed, double value) {
     long mixed = (seed ^ Double.doubleToLongBits(value)) * 0x100000001b3L;
     return mixed ^ (mixed >>> 32);
   }
 
   /**
-   * A number with its interval and budget.
+   * Measures a number with its interval and budget.
    *
    * @param quantity the number as a function of one draw, in its unit
-   * @return the number, withheld if more draws than the interval leaves out have none
+   * @return the number, withheld if it is undefined in more draws than the interval excludes
    */
   public Outcome measure(ToDoubleFunction<Draw> quantity) {
     double[] values = values(quantity);
@@ -240,13 +242,13 @@ public final class Courses {
         : new Outcome.Measured(estimate.get(), COVERAGE, budget(values));
   }
 
-  /** As {@link #measure}, without a budget; empty if withheld. */
+  /** Measures as {@link #measure}, without a budget; empty if withheld. */
   public Optional<Estimate> estimate(ToDoubleFunction<Draw> quantity) {
     return estimate(values(quantity));
   }
 
   private double[] values(ToDoubleFunction<Draw> quantity) {
-    return drawn().stream().mapToDouble(quantity).toArray();
+    return draws().stream().mapToDouble(quantity).toArray();
   }
 
   private static Optional<Estimate> estimate(double[] values) {
@@ -259,16 +261,16 @@ public final class Courses {
       return Optional.empty();
     }
     double mean = Arrays.stream(sorted).filter(Double::isFinite).average().orElse(low);
-    // One wild draw in hundreds must not carry the value out of the interval.
+    // A single outlying draw must not move the value out of the interval.
     double value = Math.min(high, Math.max(low, mean));
     return Optional.of(new Estimate(value, new Interval(low, high)));
   }
 
   /**
-   * The budget of a number by the covariance of its draws with every reading: for linear functions
-   * of normal unknowns, the squared covariance with what a reading would show, over that reading's
-   * variance, is exactly what its error contributes. What is left is what happened between
-   * readings.
+   * Computes the budget of a number from the covariance of its draws with every reading: for linear
+   * functions of normal unknowns, the squared covariance with a reading's prediction, over that
+   * reading's variance, is exactly the contribution of its error. The remainder is due to the
+   * course between readings.
    */
   private List<Contribution> budget(double[] values) {
     List<Influence> influences = sample().influences();
@@ -291,7 +293,7 @@ public final class Courses {
         continue;
       }
       covariance /= kept;
-      // What chance alone makes of so many draws is taken off.
+      // Subtract the expected chance covariance of this many draws.
       double chance = total * own / kept / kept / influence.variance();
       double square = covariance * covariance / influence.variance() - chance;
       influence
@@ -302,8 +304,8 @@ public final class Courses {
                 noise.merge(source, 2 * Math.pow(chance * share, 2), Double::sum);
               });
     }
-    // Of many readings that have no part in a number, some seem to: a source counts from twice the
-    // standard deviation of that on.
+    // Readings without effect show chance contributions: count a source from twice their standard
+    // deviation.
     squares.replaceAll(
         (source, square) -> square < 2 * Math.sqrt(noise.getOrDefault(source, 0.0)) ? 0 : square);
     double explained = squares.values().stream().mapToDouble(s -> s).sum();

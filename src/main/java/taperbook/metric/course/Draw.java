@@ -1,34 +1,34 @@
 package taperbook.metric.course;
 
 /**
- * A session and a drive as the readings allow them, drawn together.
+ * One joint draw of a session and a drive that is consistent with the readings.
  *
  * @param course power, energy and charge of the session
  * @param drive the range test
- * @param displayOffset how far the charge that a display first shows lies above the true charge, %:
- *     half a step for a display that rounds to nearest, nothing for one that truncates
- * @param place where in a stretch something happened of which no more is known, from 0 to 1
+ * @param displayOffset offset of the charge at which a display first shows a figure above the true
+ *     charge, %: half a step for a display that rounds to nearest, zero for one that truncates
+ * @param place place within a stretch of an event whose time is otherwise unknown, from 0 to 1
  */
 public record Draw(Course course, Drive drive, double displayOffset, double place) {
-  /** True charge at a time, %. */
+  /** Returns the true charge at a time, %. */
   public double trueChargeAt(double second) {
     return course.chargeAt(second) - displayOffset;
   }
 
   /**
-   * Time from the display first showing one charge to its first showing another, s; never negative.
-   * Past the ends of the session its mean rate there is carried on.
+   * Returns the time between the display first showing two charges, s; never negative. Extrapolates
+   * past the ends of the session at its mean rate there.
    */
   public double seconds(double fromPercent, double toPercent) {
     return Math.max(0, course.timeOfCharge(toPercent) - course.timeOfCharge(fromPercent));
   }
 
-  /** Share of a full battery that a distance takes on the driven range, %. */
+  /** Returns the share of a full battery that a distance takes on the driven range, %. */
   public double share(double kilometres) {
     return 100 * kilometres / drive.fullRange();
   }
 
-  /** Share of a full battery that a distance takes on the rated range, %. */
+  /** Returns the share of a full battery that a distance takes on the rated range, %. */
   public double ratedShare(double kilometres) {
     return 100 * kilometres / drive.ratedRange();
   }

@@ -9,19 +9,19 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
 /**
- * What one drive came to, with the bounds of what drives do not have in common: the correction of
- * the odometer counts by its value alone, as it is off by the same in all of them.
+ * The figures of one drive, with bounds of its independent errors only: the odometer correction
+ * counts as exact, as its error is common to all drives.
  *
  * @param facts its record
  * @param ends charge at its start and end, if known
  */
 public record DriveFigures(Facts<RangeItem> facts, Optional<DriveEnds> ends) {
-  /** The figures of a drive whose car's display rounds in some way. */
+  /** Computes the figures of a drive, given the display rounding of its car. */
   public static DriveFigures of(RangeTest test, DisplayRounding rounding) {
     return new DriveFigures(test.facts(), DriveEnds.of(test.facts(), rounding));
   }
 
-  /** Consumption, Wh/km: energy used over distance, or else as displayed. */
+  /** Returns the consumption, Wh/km: energy used over distance, or else as displayed. */
   public Optional<Estimate> consumption() {
     Optional<Estimate> distance = distance();
     Optional<Estimate> energy = facts.amount(RangeItem.ENERGY_USED);
@@ -30,19 +30,19 @@ public record DriveFigures(Facts<RangeItem> facts, Optional<DriveEnds> ends) {
         : facts.amount(RangeItem.CONSUMPTION_DISPLAYED);
   }
 
-  /** Charge for each kilometre, %/km. */
+  /** Returns the charge per kilometre, %/km. */
   public Optional<Estimate> chargePerKilometre() {
     return ends.map(DriveEnds::used)
         .filter(used -> used.bounds().low() > 0)
         .flatMap(used -> distance().map(used::over));
   }
 
-  /** Range of a full battery, km. */
+  /** Returns the range of a full battery, km. */
   public Optional<Estimate> fullRange() {
     return chargePerKilometre().map(Estimate.exactly(100)::over);
   }
 
-  /** Average speed, km/h. */
+  /** Returns the average speed, km/h. */
   public Optional<Estimate> speed(boolean isOfTheCar) {
     return facts.amount(RangeItem.AVERAGE_SPEED).map(s -> isOfTheCar ? s.times(correction()) : s);
   }

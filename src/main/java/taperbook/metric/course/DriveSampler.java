@@ -21,12 +21,12 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
 /**
- * Draws range tests whose figures lie within the last digits that were written down, and whose
- * states of charge are such as the display shows, see {@link DriveEnds}.
+ * Draws range tests whose figures lie within the recorded last digits and whose states of charge
+ * are consistent with the display, see {@link DriveEnds}.
  *
- * <p>Of several drives the mean is drawn. What they have in common, the correction of the odometer
- * and how the display rounds, is drawn once for all. What is independent comes from their figures
- * or, where that is wider, from what the drives differ by:
+ * <p>For several drives, draws their mean. Common errors, the odometer correction and the display
+ * rounding, are drawn once for all. Independent errors come from the figures or, if wider, from the
+ * spread of the drives:
  *
  * <pre>
  *   mean = (x[1] + ... + x[n]) / n + t s / sqrt(n)
@@ -39,7 +39,9 @@ final class DriveSampler {
   private static final String WAY = "way";
   private static final String BETWEEN = "between";
 
-  /** Values of t beyond this probability lie outside every interval and would only move a mean. */
+  /**
+   * Values of t beyond this probability are outside every interval and would only affect the mean.
+   */
   private static final double MOST = 0.98;
 
   private final List<One> drives;
@@ -54,10 +56,10 @@ final class DriveSampler {
   private boolean mirrored;
 
   /**
-   * Draws of the mean of some drives.
+   * Creates a sampler of the mean of some drives.
    *
    * @param tests at least one
-   * @param count number of draws to come, even
+   * @param count number of draws, even
    */
   DriveSampler(List<RangeTest> tests, DisplayRounding rounding, int count, long seed) {
     this.drives =
@@ -72,7 +74,7 @@ final class DriveSampler {
         drives.size() > 1 ? levels(count / 2, new RandomNumbers(seed + 100)) : new double[0];
   }
 
-  /** Probabilities of t in equal steps, shuffled; every other draw has the opposite of one. */
+  /** Returns probabilities of t in equal steps, shuffled, in antithetic pairs. */
   private static double[] levels(int pairs, RandomNumbers random) {
     double[] levels = new double[pairs];
     for (int i = 0; i < pairs; i++) {
@@ -83,12 +85,12 @@ final class DriveSampler {
     return levels;
   }
 
-  /** What the drives differ by, if that is wider than their figures allow. */
+  /** Returns the spread of the drives, if it is wider than their figures allow. */
   private Optional<SampleMean> wider(Function<DriveFigures, Optional<Estimate>> quantity) {
     List<Estimate> figures =
         drives.stream().map(One::figures).map(quantity).flatMap(Optional::stream).toList();
     List<Double> values = figures.stream().map(Estimate::value).toList();
-    // Rectangles, JCGM 100:2008, 4.3.7.
+    // Rectangular distributions, JCGM 100:2008, 4.3.7.
     double own = figures.stream().mapToDouble(f -> Math.pow(f.bounds().width(), 2) / 12).sum();
     if (values.size() < 2) {
       return Optional.empty();
@@ -97,7 +99,7 @@ final class DriveSampler {
     return Optional.of(SampleMean.of(values)).filter(mean -> mean.half95() > half);
   }
 
-  /** The drawn inputs by source. */
+  /** Returns the drawn inputs by source. */
   Map<UncertaintySource, List<double[]>> inputs() {
     Map<UncertaintySource, List<double[]>> all = new EnumMap<>(UncertaintySource.class);
     inputs.forEach(
@@ -112,10 +114,10 @@ final class DriveSampler {
   /**
    * Draws a drive.
    *
-   * @param mirror true to place every figure opposite the one before in its interval
+   * @param antithetic true to draw the antithetic values of the previous draw
    */
-  Drive draw(boolean mirror) {
-    mirrored = mirror;
+  Drive draw(boolean antithetic) {
+    mirrored = antithetic;
     List<Figures> drawn = drives.stream().map(One::draw).toList();
     double rated =
         drives.get(0).amount(RangeItem.RATED_RANGE).map(Estimate::value).orElse(Double.NaN);
@@ -123,10 +125,10 @@ final class DriveSampler {
     note(UncertaintySource.SPEED, "speed", speed);
     boolean rises = drives.size() > 1 && share(BETWEEN) < 0.5;
     double level = drives.size() > 1 ? levels[pairs % levels.length] : 0.5;
-    pairs += mirror ? 1 : 0;
+    pairs += antithetic ? 1 : 0;
     double sign = rises ? 1 : -1;
     note(UncertaintySource.BETWEEN_DRIVES, BETWEEN, sign * level);
-    // A drive that took more energy for a distance went less far.
+    // A drive with a higher consumption has a shorter range.
     return new Drive(
         mean(drawn, Figures::fullRange, Figures::middleRange, ranges, -sign, level),
         mean(drawn, Figures::consumption, Figures::middleConsumption, consumptions, sign, level),
@@ -155,10 +157,10 @@ final class DriveSampler {
   }
 
   /**
-   * One draw of one drive; NaN for what is not known.
+   * One draw of one drive; NaN for unknown values.
    *
-   * @param middleRange the range where only what drives have in common is drawn
-   * @param middleConsumption the same of the consumption
+   * @param middleRange the range with only the common errors drawn
+   * @param middleConsumption the same for the consumption
    */
   private record Figures(
       double fullRange, double consumption, double middleRange, double middleConsumption) {}
@@ -209,10 +211,10 @@ final class DriveSampler {
       return amount(item).map(Estimate::value).orElse(Double.NaN);
     }
 
-    /** Charge used, drawn and in the middle of what the display allows, %. */
+    /** Returns the charge used, drawn and at the middle of the display's interval, %. */
     private double[] used(DriveEnds known) {
       List<DisplayRounding> possible = known.rounding().possible();
-      // One way for all ends, as all are read from one display.
+      // One place for all ends, as all are read from the same display.
       double place = key.isEmpty() ? share(WAY) : last.getOrDefault(WAY, 0.5);
       DisplayRounding way = possible.get((int) (possible.size() * place));
       boolean isFull = share("full" + key) < known.fullShare(way);
@@ -233,7 +235,7 @@ final class DriveSampler {
         return Double.NaN;
       }
       String name = item.words() + key;
-      // The odometer of all drives is one and the same, and off by the same.
+      // All drives share the same odometer error.
       Optional<Double> common =
           item == RangeItem.ODOMETER_CORRECTION ? ofFirst(item) : Optional.empty();
       double value =

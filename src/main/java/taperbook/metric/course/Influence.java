@@ -5,18 +5,19 @@ import java.util.EnumMap;
 import java.util.Map;
 import taperbook.result.UncertaintySource;
 
-/** An input of the draws by its values in some of them, from which budgets are made. */
+/** An input of the draws with its values in some of them, used for budgets. */
 final class Influence {
   private final double[] values;
   private final double variance;
   private final Map<UncertaintySource, Double> shares;
 
   /**
-   * An input.
+   * Creates an input.
    *
-   * @param values its value in some draws; for a reading what it would show but for its own error
-   * @param variance variance of the input, or of the reading's error, before anything else was read
-   * @param shares how that variance is divided between sources
+   * @param values its value in some draws; for a reading its prediction without its own error
+   * @param variance variance of the input, or of the reading's error, before conditioning on other
+   *     readings
+   * @param shares division of that variance between sources
    */
   Influence(double[] values, double variance, Map<UncertaintySource, Double> shares) {
     double mean = Arrays.stream(values).average().orElse(0);
@@ -26,10 +27,10 @@ final class Influence {
   }
 
   /**
-   * A reading.
+   * Creates the input of a reading.
    *
    * @param form the reading
-   * @param predictions what it would show but for its own error, in some of the draws
+   * @param predictions its predictions without its own error in some of the draws
    * @param step step of the display of the charge, %
    */
   static Influence of(ReadingForm form, double[] predictions, double step) {
@@ -54,12 +55,12 @@ final class Influence {
     return new Influence(predictions, sum, parts);
   }
 
-  /** Value in draw {@code k} less the mean. */
+  /** Returns the value in draw {@code k} minus the mean. */
   double value(int k) {
     return values[k];
   }
 
-  /** Number of draws. */
+  /** Returns the number of draws. */
   int size() {
     return values.length;
   }

@@ -3,9 +3,9 @@ package taperbook.metric.course;
 import taperbook.session.Channel;
 
 /**
- * One reading as it bears on the course.
+ * One reading as an observation of the course.
  *
- * @param channel what was read
+ * @param channel the channel
  * @param index index of the reading in its trace
  * @param second time, s
  * @param value the reading
@@ -25,7 +25,7 @@ record Observation(
   enum Form {
     /** The value lies anywhere in a step of the display. */
     WITHIN_STEP,
-    /** The display had just changed: the value is an edge between two steps. */
+    /** The display has just changed: the value is an edge between two steps. */
     AT_CHANGE,
     /** Either of the two. */
     EITHER

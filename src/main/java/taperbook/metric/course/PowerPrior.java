@@ -5,9 +5,9 @@ import taperbook.session.Channel;
 
 /**
  * The prior of the power: a random walk from cell to cell whose steps follow Student's
- * distribution, as normal steps each with a squared scale of its own, so that holds stay flat and
- * steps stay steps. The common scale is drawn as well, and with it how far power display and
- * counter may be apart.
+ * distribution, represented as normal steps with individual variances, so that constant power stays
+ * flat and steps stay sharp. The common scale and the ratio of power display to counter are drawn
+ * too.
  */
 final class PowerPrior {
   private static final double RATIO_FREEDOM = 2;
@@ -15,18 +15,18 @@ final class PowerPrior {
   /** Degrees of freedom of the steps of power. */
   private static final double FREEDOM = 3;
 
-  /** Prior of the walk's scale: as from so many steps ... */
+  /** Prior of the walk's scale: equivalent number of steps, */
   private static final double SCALE_COUNT = 3;
 
-  /** ... of this share of the mean power in the root of a second. */
+  /** and their size as a share of the mean power per root of a second. */
   private static final double SCALE = 0.006;
 
-  /** How much wider steps are spread at plugging in, and how fast that passes: common practice. */
+  /** Factor on the step size at plugging in, and its decay time: common practice. */
   private static final double START_UP = 3;
 
   private static final double START_UP_SECONDS = 30;
 
-  /** Tries in a round to move a step of power, and how many cells far. */
+  /** Number of proposals per sweep to move a power step, and their maximum distance in cells. */
   private static final int MOVES = 2;
 
   private static final int REACH = 12;
@@ -40,7 +40,7 @@ final class PowerPrior {
   private final double[] distances;
   private double scale;
 
-  /** Variance of the ratio of power display and counter; Student's distribution as a mixture. */
+  /** Variance of the ratio of power display to counter; Student's distribution as a mixture. */
   private double ratioScale = CourseModel.RATIO_SPREAD * CourseModel.RATIO_SPREAD;
 
   PowerPrior(CourseModel model, RandomNumbers random) {
@@ -67,7 +67,7 @@ final class PowerPrior {
     }
   }
 
-  /** Adds the walk from cell j to the next, so many times as sharp as the common scale. */
+  /** Adds the walk from cell j to the next, with a multiple of the common precision. */
   private void addStep(ArrowSystem whole, int j, double times) {
     double one = 3600 / (nodes[j + 1] - nodes[j]);
     double other = 3600 / (nodes[j + 2] - nodes[j + 1]);
@@ -75,9 +75,8 @@ final class PowerPrior {
   }
 
   /**
-   * Moves large steps of power to other places, by Metropolis's rule on the evidence with all
-   * normal unknowns integrated out. Left to itself, a step stays in the cell where it was first
-   * drawn.
+   * Proposes moves of large power steps, by Metropolis's rule on the evidence with all normal
+   * unknowns integrated out. Without this, a step stays in the cell where it was first drawn.
    */
   void moveSteps(ArrowSystem whole, ArrowSystem system) {
     double now = system.logEvidence();
@@ -116,7 +115,7 @@ final class PowerPrior {
     stepScale[other] = kept;
   }
 
-  /** A place drawn with a chance in proportion to the scale of its step. */
+  /** Draws a place with probability proportional to the scale of its step. */
   private int largeStep() {
     double sum = 0;
     for (double s : stepScale) {
@@ -133,8 +132,8 @@ final class PowerPrior {
   }
 
   /**
-   * Variance of the walk from cell j to the next as a multiple of its scale: the time between their
-   * middles, s, and more in the first half minute, when stations raise their power.
+   * Returns the variance of the walk from cell j to the next as a multiple of its scale: the time
+   * between their middles, s, and more in the first half minute, when stations ramp up their power.
    */
   private double distance(int j) {
     double rising = 1 + START_UP * StrictMath.exp(-(nodes[j + 1] - nodes[0]) / START_UP_SECONDS);

@@ -1,12 +1,12 @@
 package taperbook.metric.course;
 
 /**
- * Uniform, normal, gamma and beta random numbers from a seed, the same on every machine.
+ * Generates uniform, normal, gamma and beta random numbers from a seed, identical on every machine.
  *
  * <p>Uniform numbers are those of {@link java.util.SplittableRandom} (Steele, Lea, Flood, OOPSLA
- * 2014). Normal ones invert the distribution function by a table with linear interpolation, whose
- * nodes come from Wichura's algorithm AS 241; gamma ones are by Marsaglia and Tsang (ACM TOMS 26
- * (2000) 363).
+ * 2014). Normal numbers invert the distribution function by linear interpolation of a table
+ * computed with Wichura's algorithm AS 241; gamma numbers use the method of Marsaglia and Tsang
+ * (ACM TOMS 26 (2000) 363).
  */
 public final class RandomNumbers {
   private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;
@@ -16,12 +16,12 @@ public final class RandomNumbers {
 
   private long state;
 
-  /** Numbers that follow from a seed alone. */
+  /** Creates a generator that depends only on the seed. */
   public RandomNumbers(long seed) {
     this.state = seed;
   }
 
-  /** Rectangular on the open interval from 0 to 1. */
+  /** Returns a uniform number in the open interval from 0 to 1. */
   double uniform() {
     return ((next() >>> 11) + 0.5) * STEP_OF_53_BITS;
   }
@@ -34,11 +34,11 @@ public final class RandomNumbers {
     return z ^ (z >>> 31);
   }
 
-  /** Standard normal. */
+  /** Returns a standard normal number. */
   public double normal() {
     double place = uniform() * CELLS;
     int cell = (int) place;
-    // Near the ends the function bends too much for a chord.
+    // Near the ends the curvature is too high for linear interpolation.
     if (cell < 8 || cell >= CELLS - 8) {
       return quantile(place / CELLS);
     }
@@ -57,7 +57,7 @@ public final class RandomNumbers {
   }
 
   /**
-   * Quantile of the standard normal distribution.
+   * Returns the quantile of the standard normal distribution.
    *
    * @see <a href="https://doi.org/10.2307/2347330">Wichura, Applied Statistics 37 (1988) 477,
    *     algorithm AS 241, PPND7</a>
@@ -86,7 +86,7 @@ public final class RandomNumbers {
     return q < 0 ? -value : value;
   }
 
-  /** Gamma with a shape above 1/3 and scale 1. */
+  /** Returns a gamma number with a shape above 1/3 and scale 1. */
   double gamma(double shape) {
     if (shape < 1) {
       return gamma(shape + 1) * StrictMath.pow(uniform(), 1 / shape);
@@ -109,7 +109,7 @@ public final class RandomNumbers {
     }
   }
 
-  /** Beta with two shapes. */
+  /** Returns a beta number with two shapes. */
   double beta(double a, double b) {
     double one = gamma(a);
     return one / (one + gamma(b));

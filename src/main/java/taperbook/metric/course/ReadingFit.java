@@ -11,17 +11,17 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 
 /**
- * Fits one course to all single readings of a session, so that readings that do not fit the others
- * stand out: it minimises
+ * Fits one course to all individual readings of a session to expose readings that do not fit the
+ * others. Minimises
  *
  * <pre>
  *   sum of h((reading - course) / u) + sum of |P[j+1] - P[j]| / s
  * </pre>
  *
- * <p>with Huber's loss h, which lets a wrong reading be wrong instead of bending the course, and
- * the total variation of the power, to which steps and tapers cost the same however they fall, and
- * which only there-and-back costs more. Both are convex; the minimum is found by iteratively
- * reweighted least squares on the {@link CourseModel}.
+ * <p>with Huber's loss h, which limits the effect of a wrong reading on the course, and the total
+ * variation of the power, which is the same for steps and tapers and higher only for reversals.
+ * Both are convex; iteratively reweighted least squares finds the minimum on the {@link
+ * CourseModel}.
  *
  * @see <a href="https://doi.org/10.1214/aoms/1177703732">P. J. Huber, Annals of Mathematical
  *     Statistics 35 (1964) 73-101</a>
@@ -29,29 +29,33 @@ import taperbook.session.Session;
  *     (1992) 259-268, on total variation</a>
  */
 public final class ReadingFit {
-  /** Misfits beyond so many standard uncertainties count in proportion. */
+  /** Huber threshold in standard uncertainties; larger misfits have linear cost. */
   private static final double HUBER = 3;
 
-  /** Change of power that costs one, as a share of the highest power: counted on true sessions. */
+  /**
+   * Change of power with unit cost, as a share of the highest power; calibrated on correct
+   * sessions.
+   */
   private static final double SCALE = 0.007;
 
   private static final double LEAST_SCALE = 0.3;
 
-  /** In gaps longer than this between rows the power may change in proportion more, s. */
+  /** Gaps between rows longer than this allow proportionally larger changes of power, s. */
   private static final double SHORT_GAP = 75;
 
-  /** Rounds off the absolute value of a change of power, as a share of the scale. */
+  /** Smoothing of the absolute value of a change of power, as a share of the scale. */
   private static final double SHARPNESS = 0.02;
 
   /**
-   * Between a ramp and a taper the second reading is often the highest, by this ratio at the most.
+   * Maximum ratio of the second reading to its neighbours, as it is often the top between ramp and
+   * taper.
    */
   private static final double FIRST_TOP = 1.4;
 
   private static final int ROUNDS = 50;
   private static final int ROUNDS_AFTER_ONE = 6;
 
-  /** How much wider a prediction is taken than the weights of the last round say. */
+  /** Factor on the prediction's standard uncertainty from the last iteration's weights. */
   private static final double SPREAD = 2.5;
 
   private final CourseModel model;
@@ -69,7 +73,7 @@ public final class ReadingFit {
   private double cost;
 
   /**
-   * The course of a session that was written down by hand, with no reading left out.
+   * Fits the course of a hand-recorded session without excluding readings.
    *
    * @param session a session with readings at three times or more
    */
@@ -87,7 +91,9 @@ public final class ReadingFit {
     settle();
   }
 
-  /** The power that nine of ten readings do not exceed: one slip must not set the scale. */
+  /**
+   * Returns the 90th percentile of the power readings, so that one error does not set the scale.
+   */
   private double highPower() {
     double[] powers =
         forms.stream()
@@ -99,7 +105,7 @@ public final class ReadingFit {
     return powers.length == 0 ? model.meanPower() : powers[(int) (0.9 * (powers.length - 1))];
   }
 
-  /** Times at which anything was read, s. */
+  /** Returns the times with any reading, s. */
   private double[] rows() {
     return forms.stream().mapToDouble(ReadingForm::second).sorted().distinct().toArray();
   }
@@ -112,33 +118,33 @@ public final class ReadingFit {
     return gaps[gaps.length / 2];
   }
 
-  /** Number of readings. */
+  /** Returns the number of readings. */
   public int size() {
     return forms.size();
   }
 
-  /** What reading {@code i} is of. */
+  /** Returns the channel of reading {@code i}. */
   public Channel channel(int i) {
     return forms.get(i).observation.channel();
   }
 
-  /** Index of reading {@code i} in its trace. */
+  /** Returns the index of reading {@code i} in its trace. */
   public int index(int i) {
     return forms.get(i).observation.index();
   }
 
-  /** Time of reading {@code i}, s. */
+  /** Returns the time of reading {@code i}, s. */
   public double second(int i) {
     return forms.get(i).observation.second();
   }
 
-  /** Leaves readings out from now on. */
+  /** Excludes readings permanently. */
   public void leaveOut(BitSet readings) {
     leftOut.or(readings);
     settle();
   }
 
-  /** True if a reading was left out. */
+  /** Returns true if a reading is excluded. */
   public boolean isLeftOut(int i) {
     return leftOut.get(i);
   }
@@ -146,16 +152,16 @@ public final class ReadingFit {
   private void settle() {
     cost = fit(leftOut, ROUNDS);
     settled = centre.clone();
-    // What few rounds find without a reading is compared with what as few find with it.
+    // Costs are compared after the same small number of iterations.
     cost = fit(leftOut, ROUNDS_AFTER_ONE);
     System.arraycopy(settled, 0, centre, 0, centre.length);
     cost = Math.min(cost, cost(leftOut));
   }
 
   /**
-   * How much less the course costs without some readings.
+   * Returns the reduction in cost without some readings.
    *
-   * @param readings the readings to leave out for once
+   * @param readings the readings to exclude temporarily
    */
   public double gainWithout(BitSet readings) {
     BitSet out = (BitSet) leftOut.clone();
@@ -166,13 +172,13 @@ public final class ReadingFit {
   }
 
   /**
-   * The readings that fit worst, the worst first: by what leaving one out gains while the weights
-   * of all others stay.
+   * Returns the readings that fit worst, worst first: by the gain of excluding one while the
+   * weights of all others are kept.
    *
-   * @param most how many of them
+   * @param most maximum number of readings
    */
   public List<Integer> likely(int most) {
-    weigh(leftOut);
+    updateWeights(leftOut);
     system.factor();
     double[] gains = new double[size()];
     for (int i = 0; i < size(); i++) {
@@ -190,8 +196,7 @@ public final class ReadingFit {
   }
 
   /**
-   * Between which times the readings of a row, which are left out, would all fit; empty if there is
-   * no such time.
+   * Returns the times at which all readings of an excluded row would fit; empty if there are none.
    *
    * @param readings readings of one row
    * @param within times that are possible, s
@@ -225,9 +230,11 @@ public final class ReadingFit {
     return Math.abs(shown - o.value()) <= tolerance;
   }
 
-  /** Where a reading that is left out would fit, in its unit; as wide as a step at least. */
+  /**
+   * Returns the values at which an excluded reading would fit, in its unit; at least one step wide.
+   */
   public Interval fitting(int i) {
-    weigh(leftOut);
+    updateWeights(leftOut);
     double shown = forms.get(i).observation.value() - misfit(i);
     if (channel(i) == Channel.SOC) {
       shown -= model.data().step(Channel.SOC) / 2;
@@ -241,16 +248,16 @@ public final class ReadingFit {
 
   private double fit(BitSet out, int rounds) {
     for (int r = 0; r < rounds; r++) {
-      weigh(out);
+      updateWeights(out);
       system.factor();
       system.solve(centre);
     }
     return cost(out);
   }
 
-  /** Sets the system up with the weights that follow from the course. */
-  private void weigh(BitSet out) {
-    aim();
+  /** Builds the system with the weights that follow from the course. */
+  private void updateWeights(BitSet out) {
+    updateForms();
     system.clear();
     model.addPriors(system);
     for (int i = 0; i < size(); i++) {
@@ -275,8 +282,8 @@ public final class ReadingFit {
     return Math.min(1, HUBER * Math.sqrt(variances[i]) / Math.abs(misfit(i)));
   }
 
-  /** Takes values and forms about the course. */
-  private void aim() {
+  /** Updates values and forms about the course. */
+  private void updateForms() {
     model.linearise(centre);
     double step = model.data().step(Channel.SOC);
     for (int i = 0; i < size(); i++) {
@@ -287,13 +294,13 @@ public final class ReadingFit {
         values[i] = form.value + step / 2;
         variances[i] = form.variance - form.partVariance + step * step / 12;
       } else if (channel(i) == Channel.POWER) {
-        aimPower(form, values[i]);
+        updatePowerForm(form, values[i]);
       }
     }
   }
 
-  /** Lets a reading of power show what one of the cells beside it has, or anything between. */
-  private void aimPower(ReadingForm form, double value) {
+  /** Lets a power reading match either adjacent cell or any power between them. */
+  private void updatePowerForm(ReadingForm form, double value) {
     int left = form.first + 1;
     double one = model.powerOf(centre, left);
     double other = model.powerOf(centre, left + 1);
@@ -309,13 +316,13 @@ public final class ReadingFit {
     form.banded[2] = high;
   }
 
-  /** The reading less what the course shows. */
+  /** Returns the reading minus the prediction of the course. */
   private double misfit(int i) {
     return values[i] - forms.get(i).of(centre, n);
   }
 
   private double cost(BitSet out) {
-    aim();
+    updateForms();
     double sum = model.priorCost(centre);
     for (int i = 0; i < size(); i++) {
       if (!out.get(i)) {
@@ -330,21 +337,21 @@ public final class ReadingFit {
   }
 
   /**
-   * What leaving a reading of power out spares without being a sign of a slip: a rise at the start,
-   * a fall at the end, and a top or bottom that the slopes beside it lead to.
+   * Returns the gain of excluding a power reading that does not indicate an error: a rise at the
+   * start, a fall at the end, and an extremum that the adjacent slopes lead to.
    */
-  public double spared(int i) {
+  public double excusedGain(int i) {
     if (channel(i) != Channel.POWER) {
       return 0;
     }
     double read = forms.get(i).observation.value();
-    double[] left = beside(i, -1);
-    double[] right = beside(i, 1);
+    double[] left = neighbour(i, -1);
+    double[] right = neighbour(i, 1);
     if (left.length == 0 || right.length == 0) {
       double[] only = left.length == 0 ? right : left;
       return only.length == 0 ? 0 : Math.max(0, only[0] - read) / scale;
     }
-    boolean second = beside(i - 1, -1).length == 0;
+    boolean second = neighbour(i - 1, -1).length == 0;
     double top =
         second
             ? Math.min(read, FIRST_TOP * highest(i))
@@ -363,8 +370,8 @@ public final class ReadingFit {
         .orElse(0);
   }
 
-  /** The neighbouring power on a side, and where it and the next lead to at the reading. */
-  private double[] beside(int i, int by) {
+  /** Returns the neighbouring power on a side, and the extrapolation of that and the next one. */
+  private double[] neighbour(int i, int by) {
     int one = i + by;
     int two = i + 2 * by;
     if (one < 0 || one >= size() || channel(one) != Channel.POWER) {

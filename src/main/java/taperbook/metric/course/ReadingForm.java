@@ -4,13 +4,13 @@ import taperbook.session.Channel;
 
 /**
  * A reading as a linear form of the unknowns: energies at up to three neighbouring nodes, and the
- * numbers that all rows share.
+ * global parameters.
  */
 final class ReadingForm {
   final Observation observation;
   final int first;
 
-  /** Where in its cell the reading's time lies, from 0 to 1. */
+  /** Relative place of the reading's time in its cell, from 0 to 1. */
   final double share;
 
   final double[] banded = new double[3];
@@ -22,10 +22,10 @@ final class ReadingForm {
 
   double partVariance;
 
-  /** Share of the draws in which the reading was at a change. */
+  /** Share of the draws in which the reading is at a change. */
   double edges;
 
-  /** Part of the step that the value lies in; -1 for its edge. */
+  /** Part of the step that contains the value; -1 for its edge. */
   int part;
 
   ReadingForm(Observation observation, int first, double share) {
@@ -38,7 +38,7 @@ final class ReadingForm {
     return observation.second();
   }
 
-  /** True if part or edge is drawn. */
+  /** Returns true if part or edge is drawn. */
   boolean isOpen() {
     return observation.channel() == Channel.SOC && observation.form() != Observation.Form.AT_CHANGE;
   }

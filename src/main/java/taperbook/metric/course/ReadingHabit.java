@@ -5,30 +5,30 @@ import taperbook.session.Channel;
 import taperbook.session.RowsWritten;
 
 /**
- * Where in a step of the display the charge was when a row was written: at the edge, where the
- * display had just changed, or anywhere in the step. Which of the two is drawn for each row that
- * may be either, with a share of such rows that is drawn too.
+ * Models the place of the charge in its display step when a row was written: at the edge, if the
+ * display had just changed, or anywhere in the step. The choice is drawn for each row that may be
+ * either, together with the share of such rows.
  */
 final class ReadingHabit {
   /**
-   * A rectangular distribution over a step of the display, as a mixture of so many equal normal
+   * A rectangular distribution over a step of the display, as a mixture of this many equal normal
    * ones, each with this standard deviation as a share of the step.
    */
   private static final int PARTS = 4;
 
   static final double PART_SPREAD = 0.12;
 
-  /** Prior chances that no row, and that every row, was written at a change. */
+  /** Prior probabilities that no row, and that every row, was written at a change. */
   private static final double NO_ROW_AT_CHANGE = 0.4;
 
   private static final double EVERY_ROW_AT_CHANGE = 0.3;
 
-  /** Shape of the prior of the share between, a beta distribution. */
+  /** Shape of the beta prior of the share in between. */
   private static final double HABIT_SHAPE = 2;
 
   private final CourseData data;
 
-  /** Step of the charge display, per cent. */
+  /** Step of the charge display, %. */
   private final double step;
 
   private final List<ReadingForm> ofCharge;
@@ -48,7 +48,7 @@ final class ReadingHabit {
    * Adds the readings whose place in their step is drawn.
    *
    * @param whole the system to add to
-   * @param rough true to take every place alike, as long as none is drawn
+   * @param rough true to weight every place equally before the first draw
    */
   void addTo(ArrowSystem whole, boolean rough) {
     for (ReadingForm form : ofCharge) {
@@ -73,7 +73,9 @@ final class ReadingHabit {
     }
   }
 
-  /** Finds which rows were probably written at a change: the shift and share that fit best. */
+  /**
+   * Determines which rows were probably written at a change, by the best-fitting shift and share.
+   */
   void choose(double[] centre) {
     List<ReadingForm> open =
         ofCharge.stream().filter(f -> f.observation.form() == Observation.Form.EITHER).toList();
@@ -122,7 +124,7 @@ final class ReadingHabit {
     return Math.exp(-0.5 * z * z) / 2.5066282746310002;
   }
 
-  /** One inside of a step, falling off softly at its edges. */
+  /** Returns a window that is one inside a step and falls off smoothly at its edges. */
   private static double within(double off, double step, double width) {
     return 1 / (1 + Math.exp(-1.7 * off / width)) / (1 + Math.exp(-1.7 * (step - off) / width));
   }
@@ -174,7 +176,7 @@ final class ReadingHabit {
     }
     boolean none = edges == 0;
     double exact = none ? NO_ROW_AT_CHANGE : EVERY_ROW_AT_CHANGE;
-    // Chance of that many rows in a row where the share may be anything between.
+    // Probability of this many rows if the share is anything between.
     double between = 1 - NO_ROW_AT_CHANGE - EVERY_ROW_AT_CHANGE;
     for (int i = 0; i < open; i++) {
       between *= (HABIT_SHAPE + i) / (2 * HABIT_SHAPE + i);

@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Moves breakpoints between the abscissae to where the sum of squares is least, by iterative
- * linearisation: with the present breakpoints the model is linear in
+ * Moves breakpoints between the abscissae to minimise the sum of squares, by iterative
+ * linearisation: with the current breakpoints the model is linear in
  *
  * <pre>
  *   1, q, max(0, q - psi[j]), -(q > psi[j])
  * </pre>
  *
  * and each breakpoint moves by the coefficient of its last column divided by its change of slope.
- * Steps that do not lower the sum of squares are halved. As the sum of squares has a kink wherever
- * a breakpoint passes a reading, each breakpoint is then also tried in the gaps beside its own.
- * Steps stay where they are.
+ * Moves that do not reduce the sum of squares are halved. The sum of squares has a kink wherever a
+ * breakpoint passes a reading, so each breakpoint is also tried in the adjacent gaps. Steps are not
+ * moved.
  *
  * @see <a href="https://doi.org/10.1002/sim.1545">V. M. R. Muggeo, Estimating regression models
  *     with unknown break-points, Statistics in Medicine 22 (2003) 3055-3071</a>
@@ -26,33 +26,33 @@ final class BreakRefinement {
   private static final int MOST_HALVINGS = 6;
   private static final int MOST_ROUNDS = 12;
 
-  /** Breakpoints that move by less than this share of the span have arrived. */
+  /** Convergence: maximum move of the breakpoints as a share of the span. */
   private static final double ARRIVED = 1e-10;
 
-  /** A lower sum of squares counts as such if it is lower by this share, */
+  /** Minimum relative reduction of the sum of squares that counts, */
   private static final double LEAST_GAIN = 1e-9;
 
-  /** or this share of the sum of the squared powers, for points that lie on a line. */
+  /** or as a share of the sum of the squared powers, for points on a line. */
   private static final double LEAST_SHARE = 1e-20;
 
   private final double negligible;
   private final double[] soc;
   private final double[] power;
   private final UnresolvedBreaks rule;
-  private final boolean[] held;
+  private final boolean[] unresolved;
 
   private BreakRefinement(double[] soc, double[] power, List<Break> breaks) {
     this.soc = soc;
     this.power = power;
     this.negligible = LEAST_SHARE * Arrays.stream(power).map(p -> p * p).sum();
     this.rule = new UnresolvedBreaks(soc);
-    this.held = rule.of(breaks);
+    this.unresolved = rule.of(breaks);
   }
 
   /**
    * Refines a line.
    *
-   * @param soc abscissae, %, never falling
+   * @param soc abscissae, %, non-decreasing
    * @param power ordinates, kW
    * @param start the line to begin with
    * @return the line with the least sum of squares that was found
@@ -61,7 +61,7 @@ final class BreakRefinement {
     return new BreakRefinement(soc, power, start.breaks()).refine(start);
   }
 
-  /** Refines a line without trying other gaps: quicker, and near the least sum of squares. */
+  /** Refines a line without trying other gaps: faster, and close to the minimum. */
   static PiecewiseLine nearby(double[] soc, double[] power, PiecewiseLine start) {
     return new BreakRefinement(soc, power, start.breaks()).descend(start);
   }
@@ -69,7 +69,7 @@ final class BreakRefinement {
   private PiecewiseLine refine(PiecewiseLine start) {
     PiecewiseLine best = descend(start);
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      PiecewiseLine better = besideIts(best);
+      PiecewiseLine better = inAdjacentGaps(best);
       if (!lower(better, best)) {
         return best;
       }
@@ -78,16 +78,16 @@ final class BreakRefinement {
     return best;
   }
 
-  /** True if a line is better than another by more than the errors of its computation. */
+  /** Returns true if a line is better than another by more than rounding error. */
   private boolean lower(PiecewiseLine one, PiecewiseLine other) {
     double sum = other.residualSumOfSquares();
     return one.residualSumOfSquares() < sum - LEAST_GAIN * sum - negligible;
   }
 
-  private PiecewiseLine besideIts(PiecewiseLine line) {
+  private PiecewiseLine inAdjacentGaps(PiecewiseLine line) {
     PiecewiseLine best = line;
-    for (int j = 0; j < held.length; j++) {
-      for (double place : held[j] ? new double[0] : gapsBeside(line.at(j))) {
+    for (int j = 0; j < unresolved.length; j++) {
+      for (double place : unresolved[j] ? new double[0] : adjacentGaps(line.at(j))) {
         List<Break> moved = new ArrayList<>(best.breaks());
         moved.set(j, new Break(place, false));
         Optional<PiecewiseLine> tried = allowed(moved).map(this::descend);
@@ -99,8 +99,8 @@ final class BreakRefinement {
     return best;
   }
 
-  /** The middles of the gap below and of the gap above. */
-  private double[] gapsBeside(double place) {
+  /** Returns the middles of the gaps below and above. */
+  private double[] adjacentGaps(double place) {
     double left = rule.below(place);
     double right = rule.above(place);
     return new double[] {(rule.below(left) + left) / 2, (right + rule.above(right)) / 2};
@@ -113,9 +113,9 @@ final class BreakRefinement {
       if (next.isEmpty()) {
         return line;
       }
-      boolean arrived = distance(line, next.get()) < ARRIVED * (rule.highest() - rule.lowest());
+      boolean converged = distance(line, next.get()) < ARRIVED * (rule.highest() - rule.lowest());
       line = next.get();
-      if (arrived) {
+      if (converged) {
         return line;
       }
     }
@@ -147,14 +147,14 @@ final class BreakRefinement {
     return Optional.empty();
   }
 
-  /** The moves that the derivatives to the right and to the left of the breakpoints ask for. */
+  /** Returns the moves given by the right and left derivatives at the breakpoints. */
   private List<double[]> moves(PiecewiseLine line) {
     List<double[]> moves = new ArrayList<>();
     for (boolean right : new boolean[] {true, false}) {
       List<double[]> columns = PiecewiseLine.columns(soc, line.breaks());
       int first = columns.size();
-      for (int j = 0; j < held.length; j++) {
-        if (!held[j]) {
+      for (int j = 0; j < unresolved.length; j++) {
+        if (!unresolved[j]) {
           columns.add(jump(line.at(j), right));
         }
       }
@@ -172,10 +172,10 @@ final class BreakRefinement {
   }
 
   private double[] move(LeastSquares fit, int first) {
-    double[] move = new double[held.length];
+    double[] move = new double[unresolved.length];
     int column = first;
-    for (int j = 0; j < held.length; j++) {
-      if (!held[j]) {
+    for (int j = 0; j < unresolved.length; j++) {
+      if (!unresolved[j]) {
         double ratio = fit.coefficient(column) / fit.coefficient(2 + j);
         move[j] = Double.isFinite(ratio) ? ratio : 0;
         column++;
@@ -184,13 +184,13 @@ final class BreakRefinement {
     return move;
   }
 
-  /** The line through breakpoints if they stay in order and none comes to be held. */
+  /** Returns the line through breakpoints if they stay in order and none becomes unresolved. */
   private Optional<PiecewiseLine> allowed(List<Break> breaks) {
     double before = rule.lowest();
     boolean[] now = rule.of(breaks);
     for (int j = 0; j < now.length; j++) {
       double at = breaks.get(j).soc();
-      if (!(at > before && at < rule.highest()) || (now[j] && !held[j])) {
+      if (!(at > before && at < rule.highest()) || (now[j] && !unresolved[j])) {
         return Optional.empty();
       }
       before = at;

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Tells the kinds of segments apart, by rules of this report: a plateau changes by less than 0.3 %
- * of the peak for each per cent, or by less than one step of the display from end to end; a step
- * falls by at least 3 % of the peak for each per cent over at most 5 %; a rise is a warm-up climb
- * if it begins with the session or follows one that does.
+ * Classifies segments by rules of this report: a plateau changes by less than 0.3 % of the peak per
+ * per cent, or by less than one step of the display from end to end; a step falls by at least 3 %
+ * of the peak per per cent over at most 5 %; a rise is a warm-up climb if it begins with the
+ * session or follows another warm-up climb.
  */
 final class Classification {
   private static final double PLATEAU_SHARE = 0.003;

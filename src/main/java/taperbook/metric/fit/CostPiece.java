@@ -3,14 +3,14 @@ package taperbook.metric.fit;
 import java.util.Optional;
 
 /**
- * The least sum of squares up to a place as a quadratic of the line's height there, and the choice
- * of earlier breakpoints that gives it.
+ * The least sum of squares up to a place as a quadratic of the line's height there, with the
+ * earlier breakpoints that attain it.
  *
  * @param square coefficient of the height's square, above 0
  * @param linear coefficient of the height
  * @param constant sum of squares at height 0
  * @param place index of the place among the possible breakpoints
- * @param before the piece that it was reached from, at the breakpoint before
+ * @param before the preceding piece, at the previous breakpoint
  * @param step true for the beginning of a segment after a step in the gap below the place
  */
 record CostPiece(
@@ -29,8 +29,8 @@ record CostPiece(
   }
 
   /**
-   * The cost after one more straight segment. With u the height at its start and v at its end, its
-   * own sum of squares is a quadratic of both; u is eliminated at its best value for each v.
+   * Returns the cost after one more segment. With u the height at its start and v at its end, its
+   * sum of squares is quadratic in both; u is eliminated at its optimum for each v.
    */
   CostPiece extended(SegmentSums sums, int endPlace) {
     double p = square + sums.startStart();
@@ -46,7 +46,7 @@ record CostPiece(
   }
 
   /**
-   * The cost after a step to the next place, where the line may begin at any height.
+   * Returns the cost after a step to the next place, where the line may begin at any height.
    *
    * @param points number of points at that place
    * @param power sum of their powers

@@ -4,28 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How the energy curves over the state of charge, and what that makes of its mean rise from the
- * first point to the last. A per cent takes more energy at a high state of charge, where the
- * voltage is higher, and least at an empty battery, so that the slope of a straight line is not the
- * energy charged over the charge gained. The distances r from the line are fitted by polynomials
- * p[k] of degree k that are orthogonal to the line and to each other under the weights W, each
- * scaled to a greatest value of 1:
+ * The curvature of energy over state of charge, and the resulting correction of its mean slope from
+ * the first point to the last. A per cent takes more energy at a high state of charge, where the
+ * voltage is higher, and least at low charge, so that the slope of a straight line differs from
+ * energy charged over charge gained. The distances r from the line are fitted by polynomials p[k]
+ * of degree k that are orthogonal to the line and to each other under the weights W, each scaled to
+ * a greatest value of 1:
  *
  * <pre>
  *   c[k] = sum W p[k] r / g[k],  u(c[k])^2 = 1 / g[k],   g[k] = sum W p[k]^2 + 1 / t[k]^2
  *   correction of the slope = sum c[k] (p[k](last) - p[k](first)) / (x[last] - x[first])
  * </pre>
  *
- * <p>t[k] is how large a coefficient is before anything is read: few readings leave it open, so
- * that it widens the interval, and many replace it. It is 4 % of the whole energy over k squared,
- * rule of this report; over nine measured charges of three cells, of which three are test data
- * ({@code nasa-cccv}), the coefficients are at most 0.95, 0.32, 0.12 and 0.12 % for k = 2 to 5.
+ * <p>t[k] is the prior standard deviation of a coefficient: it widens the interval with few
+ * readings and is negligible with many. It is 4 % of the total energy over k squared, a rule of
+ * this report; over nine measured charges of three cells, of which three are test data ({@code
+ * nasa-cccv}), the coefficients are at most 0.95, 0.32, 0.12 and 0.12 % for k = 2 to 5.
  *
- * @param correction what to add to the slope of the line
+ * @param correction correction to add to the slope of the line
  * @param standard standard uncertainty of the correction
  * @param distances distances of the points from the curve, in order of x
  * @param chiSquare their squares over the variances of the points
- * @param degreesOfFreedom points less parameters, those open before reading counted in part
+ * @param degreesOfFreedom points minus effective parameters
  */
 record Curvature(
     double correction,
@@ -36,16 +36,15 @@ record Curvature(
   private static final int HIGHEST_DEGREE = 5;
   private static final double SHARE_AT_DEGREE_ONE = 0.04;
 
-  /** A polynomial that loses more than this share of its square has no values of its own. */
+  /** Polynomials that lose more than this share of their square are dependent on the others. */
   private static final double DEPENDENT = 1e-9;
 
-  /** Copies the distances. */
   Curvature {
     distances = List.copyOf(distances);
   }
 
   /**
-   * The curvature about a line.
+   * Estimates the curvature about a line.
    *
    * @param line the line through the points
    * @param points the points in order of x, at least three

@@ -3,12 +3,12 @@ package taperbook.metric.fit;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
-/** The change of one fitted energy against another. */
+/** The relative change between two fitted energies. */
 public final class EnergyChange {
   private EnergyChange() {}
 
   /**
-   * By how many per cent a value lies above another.
+   * Returns the relative difference of two values, %.
    *
    * <pre>
    *   d = 100 (y / x - 1)      U(d) = 100 (y / x) sqrt( (U(y)/y)^2 + (U(x)/x)^2 )

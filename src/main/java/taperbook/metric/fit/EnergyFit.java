@@ -8,8 +8,8 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * The energy that a per cent takes on average over the state of charge that was read: the slope of
- * a straight line, corrected for the curvature of the energies.
+ * The mean energy per per cent over the recorded state of charge: the slope of a straight line,
+ * corrected for the curvature of the energies.
  *
  * <pre>
  *   e = b + c        half an interval = k sqrt( w^2 (u(b)^2 + u(c)^2) + e^2 r^2 )
@@ -18,32 +18,31 @@ import taperbook.session.Trace;
  * with the slope <i>b</i> and its standard uncertainty <i>u(b)</i> from {@link YorkLine}, the
  * correction <i>c</i> with <i>u(c)</i> from {@link Curvature}, the widening <i>w</i> from {@link
  * Scatter}, the relative uncertainty <i>r</i> of the scale of integrated power, and <i>k</i> =
- * 1.96, or Student's t where the scatter widened the interval.
+ * 1.96, or Student's t if the scatter widened the interval.
  *
- * <p>A display that rounds down, or a reader who always waits for the display to change, shifts all
- * readings by the same part of a step; that moves the intercept and not the slope.
+ * <p>A display that rounds down, or a tester who always waits for the display to change, shifts all
+ * readings by the same part of a step, which affects the intercept but not the slope.
  *
- * @param perPercent energy for each per cent with its 95 % interval, kWh/%, all above zero
+ * @param perPercent energy per per cent with its 95 % interval, kWh/%, all above zero
  * @param residual root mean square of the distances of the energies from the curve, kWh
- * @param consistency chi-square for each degree of freedom
+ * @param consistency chi-square per degree of freedom
  * @param widening factor by which the scatter widened the interval, at least 1
  * @param rows the rows behind the points
  */
 public record EnergyFit(
     Estimate perPercent, double residual, double consistency, double widening, List<RowRef> rows) {
-  /** Copies the rows. */
   public EnergyFit {
     rows = List.copyOf(rows);
   }
 
-  /** The share of cases that {@link #perPercent} is meant to hold the truth in. */
+  /** Coverage of the interval of {@link #perPercent}. */
   public static final double COVERAGE = 0.95;
 
-  /** The fewest displayed states of charge that a line is fitted to. */
+  /** Minimum number of displayed states of charge for a fit. */
   public static final int LEAST_POINTS = EnergyReadings.LEAST_POINTS;
 
   /**
-   * The line of a session.
+   * Fits the line of a session.
    *
    * @param soc state of charge, %
    * @param energy energy counter, kWh, if recorded

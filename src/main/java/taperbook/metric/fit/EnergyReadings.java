@@ -11,17 +11,17 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * The points of energy added over state of charge that a session gives, from the best source that
- * has enough of them: the energy counter in the rows of the state of charge, else integrated power.
- * An energy between two rows of the counter was not read and is no point.
+ * The points of energy added over state of charge of a session, from the best source with enough
+ * points: the energy counter in the rows of the state of charge, else integrated power. Energies
+ * are not interpolated between rows of the counter.
  *
  * @param points one for each displayed state of charge, x in %, y in kWh
  * @param rows the rows they come from
- * @param relativeScale relative standard uncertainty of the scale of all energies together, which
- *     no scatter can show; zero for a counter
+ * @param relativeScale relative standard uncertainty of the common scale of all energies, which
+ *     does not appear as scatter; zero for a counter
  */
 record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relativeScale) {
-  /** Fewer points leave too few degrees of freedom to tell whether they lie on a line. */
+  /** Fewer points leave too few degrees of freedom to assess the fit. */
   static final int LEAST_POINTS = 2 + Student.LEAST_DEGREES;
 
   static Optional<EnergyReadings> of(
@@ -55,8 +55,9 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
   }
 
   /**
-   * Integrated power. What is wrong with an integral grows along it instead of scattering, so the
-   * points count as exact in energy, and the bounds of the whole integral go into the scale.
+   * Returns the points of integrated power. Errors of an integral accumulate rather than scatter,
+   * so the points count as exact in energy, and the bounds of the whole integral define the scale
+   * uncertainty.
    */
   private static EnergyReadings integrated(Trace soc, PowerIntegral integral) {
     List<LinePoint> points = new ArrayList<>();

@@ -6,10 +6,10 @@ import java.util.Optional;
 import taperbook.quantity.Interval;
 
 /**
- * Standard uncertainties of a fitted line, from its linearisation at the breakpoints found. Each
- * point's variance is the residual variance of the fit, but never less than what the rounding of
- * both displays gives: s^2/12 of the power's step s, and of the state of charge's step times the
- * slope there. So even points that lie on the line without any scatter leave an uncertainty.
+ * Standard uncertainties of a fitted line, from its linearisation at the fitted breakpoints. Each
+ * point's variance is the residual variance of the fit, but at least that of the rounding of both
+ * displays: s^2/12 of the power's step s, and of the state of charge's step times the slope there.
+ * So even points without scatter have an uncertainty.
  *
  * @see <a href="https://doi.org/10.1002/sim.1545">V. M. R. Muggeo, Statistics in Medicine 22 (2003)
  *     3055-3071, for the linearisation</a>
@@ -17,16 +17,16 @@ import taperbook.quantity.Interval;
  *     variance of rounding and its propagation</a>
  */
 final class FitUncertainty {
-  /** Stands for the rounding of a display without steps, as a share of the greatest power. */
+  /** Substitute for the rounding of a display without steps, as a share of the greatest power. */
   private static final double WITHOUT_STEPS = 1e-6;
 
   private final PiecewiseLine line;
-  private final boolean[] held;
+  private final boolean[] unresolved;
   private final UnresolvedBreaks rule;
   private final Optional<LeastSquares> tangent;
   private final double[] variances;
 
-  /** Standard uncertainty of one reading of power by its rounding, kW. */
+  /** Standard uncertainty of one power reading from rounding, kW. */
   private final double oneRounding;
 
   FitUncertainty(TaperPoints points, PiecewiseLine line) {
@@ -39,17 +39,17 @@ final class FitUncertainty {
       Arrays.fill(atReadings, true);
       full = tangent(soc, points.powers(), line, atReadings);
     }
-    this.held = atReadings;
+    this.unresolved = atReadings;
     this.tangent = full;
     this.variances = variances(points, line);
     this.oneRounding = points.halfPower() / Math.sqrt(3);
   }
 
   private static Optional<LeastSquares> tangent(
-      double[] soc, double[] power, PiecewiseLine line, boolean[] held) {
+      double[] soc, double[] power, PiecewiseLine line, boolean[] unresolved) {
     List<double[]> columns = PiecewiseLine.columns(soc, line.breaks());
-    for (int j = 0; j < held.length; j++) {
-      if (!held[j]) {
+    for (int j = 0; j < unresolved.length; j++) {
+      if (!unresolved[j]) {
         double[] column = new double[soc.length];
         for (int i = 0; i < soc.length; i++) {
           column[i] = soc[i] > line.at(j) ? -line.bend(j) : 0;
@@ -70,7 +70,7 @@ final class FitUncertainty {
     return variances;
   }
 
-  /** Variance of point {@code i} by the rounding of both displays, kW^2. */
+  /** Returns the variance of point {@code i} from the rounding of both displays, kW^2. */
   private static double rounding(TaperPoints points, PiecewiseLine line, int i) {
     double h = points.halfSoc();
     double q = points.soc(i);
@@ -79,7 +79,7 @@ final class FitUncertainty {
     return (Math.pow(points.halfPower(), 2) + change * change) / 3 + least * least;
   }
 
-  /** Sum over the points of the variance by rounding, kW^2. */
+  /** Returns the sum over the points of the variance from rounding, kW^2. */
   static double sumOfRounding(TaperPoints points, PiecewiseLine line) {
     double sum = 0;
     for (int i = 0; i < points.size(); i++) {
@@ -88,23 +88,26 @@ final class FitUncertainty {
     return sum;
   }
 
-  /** True if segment {@code k} ends at the first or last reading, or has readings of its own. */
+  /**
+   * Returns true if segment {@code k} ends at the first or last reading, or contains enough
+   * readings.
+   */
   boolean isSlopeSeen(int k) {
     return k == 0 || k == line.segments() - 1 || rule.hasItsOwn(line.breaks(), k);
   }
 
   /**
-   * Interval of breakpoint {@code j}, %: two standard uncertainties to each side, or from the
-   * reading below to the one above for one that is held.
+   * Returns the interval of breakpoint {@code j}, %: two standard uncertainties to each side, or
+   * the adjacent readings for an unresolved one.
    */
   Interval ofBreak(int j) {
     double at = line.at(j);
-    if (held[j]) {
+    if (unresolved[j]) {
       return new Interval(rule.below(at), rule.above(at));
     }
     int column = line.coefficients();
     for (int i = 0; i < j; i++) {
-      column += held[i] ? 0 : 1;
+      column += unresolved[i] ? 0 : 1;
     }
     double[] gradient = gradient();
     gradient[column] = 1;
@@ -112,9 +115,9 @@ final class FitUncertainty {
   }
 
   /**
-   * Interval of the height of step {@code j}, kW: two standard uncertainties to each side of the
-   * distance between the segments beside it, wherever the step lies in its gap. The readings of a
-   * plateau share one rounding error, which their number does not average away.
+   * Returns the interval of the height of step {@code j}, kW: two standard uncertainties to each
+   * side of the distance between the adjacent segments, wherever the step lies in its gap. The
+   * readings of a plateau share one rounding error, which averaging does not reduce.
    */
   Interval ofHeight(int j, Interval gap) {
     Interval hull = Interval.exactly(line.height(j));
@@ -129,7 +132,7 @@ final class FitUncertainty {
     return hull;
   }
 
-  /** Standard uncertainty of the slope of segment {@code k}, kW per %. */
+  /** Returns the standard uncertainty of the slope of segment {@code k}, kW per %. */
   double ofSlope(int k) {
     double[] gradient = gradient();
     for (int j = 0; j <= k; j++) {
@@ -139,9 +142,9 @@ final class FitUncertainty {
   }
 
   /**
-   * Standard uncertainty of the mean of the power of segment {@code k} at two states of charge, kW.
-   * The two are taken as given, so that the breakpoints' own uncertainty enters once, through the
-   * line; never less than the rounding of one reading, which those of a plateau share.
+   * Returns the standard uncertainty of the mean power of segment {@code k} at two states of
+   * charge, kW. The two are exact, so that the uncertainty of breakpoints enters once, through the
+   * line. At least the rounding of one reading, which the readings of a plateau share.
    */
   double ofMeanPower(int k, double from, double to) {
     double[] gradient = gradient();
@@ -154,8 +157,8 @@ final class FitUncertainty {
         if (line.isStep(j)) {
           gradient[line.stepColumn(j)] += 0.5;
         }
-        if (!held[j]) {
-          // At its own breakpoint the line is as steep as on its left.
+        if (!unresolved[j]) {
+          // At its own breakpoint the line has the slope of its left side.
           gradient[column] -= soc > line.at(j) ? line.bend(j) / 2 : 0;
           column++;
         }
@@ -166,7 +169,7 @@ final class FitUncertainty {
 
   private double[] gradient() {
     int free = 0;
-    for (boolean h : held) {
+    for (boolean h : unresolved) {
       free += h ? 0 : 1;
     }
     return new double[line.coefficients() + free];

@@ -9,26 +9,25 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * The best breakpoints, with the knots among the abscissae of the points and the steps between
- * them, for each number of parameters: dynamic programming over places, where the cost up to a
- * place is kept as a function of the line's height there (the lower envelope of quadratics), since
- * the segments of a continuous line are not independent of each other. After a step the line begins
- * at any height, at the least cost up to the place before. The search needs no starting values and
- * finds the least sum of squares of all choices, up to the fineness of the heights at which pieces
- * of the envelope are compared.
+ * Finds the best breakpoints for each number of parameters, with knots at the abscissae of the
+ * points and steps between them. Uses dynamic programming over places. The segments of a continuous
+ * line are not independent, so the cost up to a place is a function of the line's height there (the
+ * lower envelope of quadratics). After a step the line begins at any height, at the least cost up
+ * to the previous place. The search needs no starting values and finds the global minimum, up to
+ * the resolution of the heights at which pieces of the envelope are compared.
  *
  * @see <a href="https://doi.org/10.1080/10618600.2018.1512868">P. Fearnhead, R. Maidstone, A.
  *     Letchford, Detecting changes in slope with an L0 penalty, Journal of Computational and
  *     Graphical Statistics 28 (2019) 265-275</a>
  */
 final class KnotSearch {
-  /** A knot costs its place and a slope. */
+  /** Parameters of a knot: its place and a slope. */
   static final int OF_KNOT = 2;
 
-  /** A step costs its place, its height and a slope. */
+  /** Parameters of a step: its place, its height and a slope. */
   static final int OF_STEP = 3;
 
-  /** Heights at which the pieces of an envelope are compared. */
+  /** Number of heights at which the pieces of an envelope are compared. */
   private static final int HEIGHTS = 96;
 
   private final boolean withSteps;
@@ -37,16 +36,16 @@ final class KnotSearch {
   private final double lowest;
   private final double fineness;
 
-  /** For each number of parameters spent and each place, the ends of segments there. */
+  /** For each number of parameters and each place, the ends of segments there. */
   private final List<List<List<CostPiece>>> ends = new ArrayList<>();
 
-  /** What already costs more leads nowhere: the least sum of squares over all points so far. */
+  /** Least sum of squares over all points so far; pieces that cost more are pruned. */
   private double bound = Double.POSITIVE_INFINITY;
 
   /**
-   * A search over points.
+   * Creates a search over points.
    *
-   * @param soc abscissae, %, never falling
+   * @param soc abscissae, %, non-decreasing
    * @param power ordinates, kW
    * @param withSteps false for a line without steps
    */
@@ -57,12 +56,12 @@ final class KnotSearch {
     this.prefix = prefix(soc, power, centre);
     double low = Arrays.stream(power).min().orElse(0) - centre;
     double high = Arrays.stream(power).max().orElse(0) - centre;
-    // A breakpoint may lie above or below all points: let the heights reach past them.
+    // A breakpoint may lie above or below all points, so the heights extend past them.
     this.lowest = low - 0.25 * (high - low);
     this.fineness = Math.max(1.5 * (high - low) / (HEIGHTS - 1), Double.MIN_NORMAL);
   }
 
-  /** For each place, sums of 1, q, q^2, P, q P and P^2 over the points up to it. */
+  /** Returns for each place the sums of 1, q, q^2, P, q P and P^2 over the points up to it. */
   private double[][] prefix(double[] soc, double[] power, double centre) {
     double[][] sums = new double[places.length][];
     double[] sum = new double[6];
@@ -83,10 +82,10 @@ final class KnotSearch {
   }
 
   /**
-   * The best breakpoints for no parameters beyond those of a straight line, then for one more, and
-   * so on with each call.
+   * Returns the best breakpoints: on the first call with the parameters of a straight line only, on
+   * each further call with one more.
    *
-   * @return the breakpoints, %; empty if the places do not allow a line with so many parameters
+   * @return the breakpoints, %; empty if the places do not allow a line with that many parameters
    */
   Optional<List<Break>> next() {
     List<List<CostPiece>> begins =
@@ -102,7 +101,7 @@ final class KnotSearch {
     return best.map(this::breaks);
   }
 
-  /** What a segment from a place on may continue. */
+  /** Returns the pieces that a segment from a place can continue. */
   private List<CostPiece> beginnings(int place) {
     int spent = ends.size();
     if (spent == 0) {
@@ -142,7 +141,7 @@ final class KnotSearch {
     return candidates;
   }
 
-  /** The pieces that cost least at some height. */
+  /** Returns the pieces with the least cost at some height. */
   private List<CostPiece> envelope(List<List<CostPiece>> begins, int place) {
     List<CostPiece> candidates = candidates(begins, place);
     int[] least = new int[HEIGHTS];

@@ -9,49 +9,48 @@ import taperbook.session.Trace;
 /**
  * The last time that the power falls below a level and stays below it to the end of the readings.
  *
- * <p>With a power display of half step h, the true level is the share of a peak within h, and each
- * reading is within h. The truth is surely at or above the level at the last reading that is so
- * whatever rounding did, and surely below it from the first reading after which all are.
+ * <p>With a power display of half step h, the peak, and so the level, and each reading are known
+ * within h. The true power is certainly at or above the level at the last reading that is so under
+ * any rounding, and certainly below it from the first reading after which all are.
  *
  * @param second the time by the piecewise-linear reading, s since plugging in
  * @param times earliest and latest time that the readings allow, s
- * @param rows the readings at the two times and those that the level was crossed between
+ * @param rows the readings at the two times and those around the crossing
  */
 public record LastFall(double second, Interval times, List<RowRef> rows) {
-  /** Copies the rows. */
   public LastFall {
     rows = List.copyOf(rows);
   }
 
   /**
-   * The last fall below a share of the peak.
+   * Finds the last fall below a share of the peak.
    *
    * @param power power readings, kW
    * @param share share of the highest reading, above 0 and below 1
-   * @return the fall; empty if the readings do not end surely below the level
+   * @return the fall; empty if the readings do not end certainly below the level
    */
   public static Optional<LastFall> below(Trace power, double share) {
     double h = power.halfStep();
     double level = share * power.max();
     int above = lastAtLeast(power, level);
-    int perhapsAbove = lastAtLeast(power, share * (power.max() - h) - h);
+    int lastPossible = lastAtLeast(power, share * (power.max() - h) - h);
     int last = power.size() - 1;
-    if (power.max() <= 0 || above == last || perhapsAbove == last) {
+    if (power.max() <= 0 || above == last || lastPossible == last) {
       return Optional.empty();
     }
-    int surelyAbove = Math.max(0, lastAtLeast(power, share * (power.max() + h) + h));
+    int lastCertain = Math.max(0, lastAtLeast(power, share * (power.max() + h) + h));
     double c = power.clockHalfStep();
     Interval times =
-        new Interval(power.second(surelyAbove) - c, power.second(perhapsAbove + 1) + c);
+        new Interval(power.second(lastCertain) - c, power.second(lastPossible + 1) + c);
     List<RowRef> rows =
-        List.of(surelyAbove, above, above + 1, perhapsAbove + 1).stream()
+        List.of(lastCertain, above, above + 1, lastPossible + 1).stream()
             .distinct()
             .map(power::row)
             .toList();
     return Optional.of(new LastFall(crossing(power, above, level), times, rows));
   }
 
-  /** Index of the last reading at or above a level, or -1. */
+  /** Returns the index of the last reading at or above a level, or -1. */
   private static int lastAtLeast(Trace power, double level) {
     int i = power.size() - 1;
     while (i >= 0 && power.value(i) < level) {

@@ -11,7 +11,7 @@ import java.util.Optional;
  *     problems by Gram-Schmidt orthogonalization, BIT 7 (1967) 1-21</a>
  */
 final class LeastSquares {
-  /** A column that loses more than this share of its length is a combination of the others. */
+  /** Columns that lose more than this share of their length are linearly dependent. */
   private static final double DEPENDENT = 1e-9;
 
   private final double[][] q;
@@ -84,7 +84,7 @@ final class LeastSquares {
     }
   }
 
-  /** Solves R x = right. */
+  /** Solves R x = right by back substitution. */
   private double[] backward(double[] right) {
     double[] x = new double[right.length];
     for (int i = right.length - 1; i >= 0; i--) {
@@ -106,8 +106,8 @@ final class LeastSquares {
   }
 
   /**
-   * Variance of a linear combination g of the coefficients if the values have independent errors of
-   * the given variances v: g' (X'X)^-1 X' diag(v) X (X'X)^-1 g, with X = Q R.
+   * Returns the variance of a linear combination g of the coefficients if the values have
+   * independent errors of the given variances v: g' (X'X)^-1 X' diag(v) X (X'X)^-1 g, with X = Q R.
    */
   double variance(double[] gradient, double[] variances) {
     double[] z = forward(gradient);
@@ -122,7 +122,7 @@ final class LeastSquares {
     return sum;
   }
 
-  /** Solves R' x = right. */
+  /** Solves R' x = right by forward substitution. */
   private double[] forward(double[] right) {
     double[] x = new double[right.length];
     for (int i = 0; i < right.length; i++) {

@@ -1,7 +1,7 @@
 package taperbook.metric.fit;
 
 /**
- * One point of a straight line, both coordinates with an error of their own.
+ * A point of a straight line with independent errors in both coordinates.
  *
  * @param x abscissa
  * @param y ordinate
@@ -10,7 +10,7 @@ package taperbook.metric.fit;
  *     xVariance} is
  */
 public record LinePoint(double x, double y, double xVariance, double yVariance) {
-  /** Checks that the point can be weighed. */
+  /** Validates that the point has a weight. */
   public LinePoint {
     boolean finite = Double.isFinite(x) && Double.isFinite(y);
     if (!(finite && xVariance >= 0 && yVariance >= 0 && xVariance + yVariance > 0)) {
@@ -20,7 +20,7 @@ public record LinePoint(double x, double y, double xVariance, double yVariance) 
   }
 
   /**
-   * A point whose coordinates were rounded: a rectangular error of half-width h has the variance
+   * Creates a point with rounded coordinates: a rectangular error of half-width h has the variance
    * h<sup>2</sup>/3 (JCGM 100:2008, 4.3.7 and F.2.2.1).
    *
    * @param xHalf half-width of the error of {@code x}

@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A line of straight segments, fitted by least squares for given breakpoints, of which some are
- * steps, where the power jumps by h:
+ * A line of straight segments, fitted by least squares for given breakpoints, some of which are
+ * steps where the power jumps by h:
  *
  * <pre>
  *   P(q) = a + b q + sum over j of ( c[j] max(0, q - psi[j]) + h[j] [q > psi[j]] )
  * </pre>
  *
- * with h[j] = 0 where breakpoint j is no step.
+ * with h[j] = 0 if breakpoint j is not a step.
  *
  * <p>A final class and not a record because it keeps arrays.
  */
@@ -44,11 +44,11 @@ final class PiecewiseLine {
   }
 
   /**
-   * The best line with these breakpoints.
+   * Fits the line with these breakpoints.
    *
    * @param soc abscissae, %
    * @param power ordinates, kW
-   * @param breaks breakpoints in rising order
+   * @param breaks breakpoints in ascending order
    * @return the line, or empty if the points do not determine it
    */
   static Optional<PiecewiseLine> through(double[] soc, double[] power, List<Break> breaks) {
@@ -56,7 +56,7 @@ final class PiecewiseLine {
     return LeastSquares.solve(columns(soc, kept), power).map(fit -> new PiecewiseLine(fit, kept));
   }
 
-  /** Columns 1, q, max(0, q - psi) for each breakpoint, and [q > psi] for each step. */
+  /** Returns the columns 1, q, max(0, q - psi) for each breakpoint, and [q > psi] for each step. */
   static List<double[]> columns(double[] soc, List<Break> breaks) {
     List<double[]> columns = new ArrayList<>();
     double[] ones = new double[soc.length];
@@ -82,28 +82,28 @@ final class PiecewiseLine {
     return column;
   }
 
-  /** Number of segments, at least 1. */
+  /** Returns the number of segments, at least 1. */
   int segments() {
     return bends.length + 1;
   }
 
-  /** Number of coefficients, with that of the column of a step behind those of all slopes. */
+  /** Returns the number of coefficients; those of steps follow those of slopes. */
   int coefficients() {
     return stepColumn(bends.length);
   }
 
-  /** The column of the height of breakpoint {@code j}, which is a step. */
+  /** Returns the column of the height of breakpoint {@code j}, which must be a step. */
   int stepColumn(int j) {
     int steps = (int) breaks.stream().limit(j).filter(Break::step).count();
     return 2 + bends.length + steps;
   }
 
-  /** Breakpoint {@code j}, between segments {@code j} and {@code j + 1}, %. */
+  /** Returns breakpoint {@code j}, between segments {@code j} and {@code j + 1}, %. */
   double at(int j) {
     return breaks.get(j).soc();
   }
 
-  /** True if the power jumps at breakpoint {@code j}. */
+  /** Returns true if the power jumps at breakpoint {@code j}. */
   boolean isStep(int j) {
     return breaks.get(j).step();
   }
@@ -112,17 +112,17 @@ final class PiecewiseLine {
     return breaks;
   }
 
-  /** Change of slope at breakpoint {@code j}, kW per %. */
+  /** Returns the change of slope at breakpoint {@code j}, kW per %. */
   double bend(int j) {
     return bends[j];
   }
 
-  /** By how much the power jumps at breakpoint {@code j}, kW; zero where it is no step. */
+  /** Returns the jump of power at breakpoint {@code j}, kW; zero if it is not a step. */
   double height(int j) {
     return heights[j];
   }
 
-  /** Slope of segment {@code k}, kW per %. */
+  /** Returns the slope of segment {@code k}, kW per %. */
   double slope(int k) {
     double slope = firstSlope;
     for (int j = 0; j < k; j++) {
@@ -131,7 +131,7 @@ final class PiecewiseLine {
     return slope;
   }
 
-  /** Power of segment {@code k}, or of its continuation, at a state of charge, kW. */
+  /** Returns the power of segment {@code k}, or of its extrapolation, at a state of charge, kW. */
   double power(int k, double soc) {
     double sum = intercept + firstSlope * soc;
     for (int j = 0; j < k; j++) {
@@ -140,7 +140,7 @@ final class PiecewiseLine {
     return sum;
   }
 
-  /** Power at a state of charge without the steps, kW: what changes evenly. */
+  /** Returns the power at a state of charge without the steps, kW. */
   double withoutSteps(double soc) {
     double sum = intercept + firstSlope * soc;
     for (int j = 0; j < bends.length; j++) {

@@ -16,7 +16,7 @@ import java.util.List;
  * @param count number of values, at least 1
  */
 public record SampleMean(double value, double deviation, int count) {
-  /** The mean of at least one value. */
+  /** Returns the mean of at least one value. */
   public static SampleMean of(List<Double> values) {
     double mean = values.stream().mapToDouble(v -> v).average().orElseThrow();
     double squares = values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
@@ -24,12 +24,14 @@ public record SampleMean(double value, double deviation, int count) {
     return new SampleMean(mean, n > 1 ? Math.sqrt(squares / (n - 1)) : 0, n);
   }
 
-  /** Standard uncertainty of the mean by the scatter of the values. */
+  /** Returns the standard uncertainty of the mean from the scatter of the values. */
   public double standard() {
     return deviation / Math.sqrt(count);
   }
 
-  /** Half a 95 % interval of the mean by the scatter of the values; 0 for a single value. */
+  /**
+   * Returns half a 95 % interval of the mean from the scatter of the values; 0 for a single value.
+   */
   public double half95() {
     return count > 1 ? Student.factor95(count - 1) * standard() : 0;
   }

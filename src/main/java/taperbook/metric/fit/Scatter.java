@@ -1,7 +1,7 @@
 package taperbook.metric.fit;
 
 /**
- * How the points scatter about a curve, and what that makes of its uncertainty.
+ * The scatter of points about a curve, and the resulting widening of its uncertainty.
  *
  * <pre>
  *   r = sum e[i] e[i+1] / sum e[i]^2, not below zero    e: distances from the curve, in order of x
@@ -9,11 +9,10 @@ package taperbook.metric.fit;
  *   w^2 = max(1, S / f * n / n')                        f: degrees of freedom of the curve
  * </pre>
  *
- * <p>Rounding errors of a regular log need not scatter: a steady rise read at a steady pace beats
- * against the display's steps and leaves the curve in long runs. Points that follow one another
- * count for as many as are independent.
+ * <p>Rounding errors of a regular log are autocorrelated: a steady rise sampled at a steady rate
+ * beats against the display's steps. The formula uses the effective number of independent points.
  *
- * @param consistency chi-square for each degree of freedom, S / f
+ * @param consistency chi-square per degree of freedom, S / f
  * @param widening w, the factor on the standard uncertainty, at least 1
  * @param degreesOfFreedom n' - 2, not below {@link Student#LEAST_DEGREES}
  * @param residual root mean square of the distances in y
@@ -21,10 +20,10 @@ package taperbook.metric.fit;
  *     Geophysical Research 105 (2000) 7337-7356, equation 6, for n'</a>
  */
 record Scatter(double consistency, double widening, int degreesOfFreedom, double residual) {
-  /** Beyond this correlation so few points are left that it is not told better. */
+  /** Upper limit of the correlation; beyond it too few effective points are left to estimate it. */
   private static final double MOST_CORRELATION = 0.98;
 
-  /** The scatter of points about their curve. */
+  /** Returns the scatter of points about their curve. */
   static Scatter about(Curvature curve) {
     double squares = 0;
     double products = 0;
@@ -46,7 +45,10 @@ record Scatter(double consistency, double widening, int degreesOfFreedom, double
         Math.sqrt(squares / points));
   }
 
-  /** Half a 95 % interval in standard uncertainties: Student's where the scatter widened it. */
+  /**
+   * Returns half a 95 % interval in standard uncertainties: Student's factor if the scatter widened
+   * it.
+   */
   double factor95() {
     return widening > 1 ? Student.factor95(degreesOfFreedom) : Student.NORMAL_95;
   }

@@ -7,12 +7,12 @@ import taperbook.session.RowRef;
 /**
  * A straight segment of a charging curve. Intervals are two standard uncertainties to each side.
  *
- * @param kind what it is
- * @param from state of charge where it begins, %
- * @param to state of charge where it ends, %
- * @param slope change of power, kW for each per cent
- * @param slopeSeen false if too few readings lie within it to tell how steep it is: the slope is
- *     then that of the straight way between its ends
+ * @param kind kind of the segment
+ * @param from state of charge at its start, %
+ * @param to state of charge at its end, %
+ * @param slope change of power, kW per per cent
+ * @param slopeSeen false if it contains too few readings to determine its slope, which is then that
+ *     of the straight line between its ends
  * @param power mean power over its states of charge, kW
  * @param rows the readings that lie in it
  */
@@ -24,22 +24,21 @@ public record Segment(
     boolean slopeSeen,
     Estimate power,
     List<RowRef> rows) {
-  /** Copies the rows. */
   public Segment {
     rows = List.copyOf(rows);
   }
 
-  /** Width in state of charge, %. */
+  /** Returns the width in state of charge, %. */
   public double width() {
     return to.value() - from.value();
   }
 
-  /** Power of the line where it begins, kW. */
+  /** Returns the power of the line at its start, kW. */
   public double startKilowatts() {
     return power.value() - slope.value() * width() / 2;
   }
 
-  /** Power of the line where it ends, kW. */
+  /** Returns the power of the line at its end, kW. */
   public double endKilowatts() {
     return power.value() + slope.value() * width() / 2;
   }

@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import taperbook.quantity.Interval;
 
 /**
- * How many segments and steps the points support. For each number of parameters p, of which a knot
- * takes two (its place and a slope) and a step three (its height as well), with n points and S the
+ * Selects the number of segments and steps that the points support. For each number of parameters p
+ * (two per knot: place and slope; three per step: also its height), with n points and S the
  * residual sum of squares of the best line,
  *
  * <pre>
@@ -16,10 +16,9 @@ import taperbook.quantity.Interval;
  * </pre>
  *
  * and the line with the least C is chosen. The first penalty is that of BIC, which finds the true
- * number as points grow many; the second is that of AICc, which is the stricter one where points
- * are few for the parameters, as in most sessions read by hand, and where BIC's is too weak. The
- * stricter one counts. S0 is the sum that the rounding of the displays alone leaves, so that no
- * segment is spent on following the steps of a display.
+ * number for many points; the second is that of AICc, which is stricter for few points, as in most
+ * hand-recorded sessions. The stricter one applies. S0 is the expected sum from display rounding
+ * alone, so that no segment follows the steps of a display.
  *
  * @see <a href="https://doi.org/10.1214/aos/1176344136">G. Schwarz, Estimating the dimension of a
  *     model, Annals of Statistics 6 (1978) 461-464, for BIC</a>
@@ -27,13 +26,13 @@ import taperbook.quantity.Interval;
  *     time series model selection in small samples, Biometrika 76 (1989) 297-307, for AICc</a>
  */
 final class SegmentCount {
-  /** Knots of a continuous line at most: six segments. */
+  /** Maximum number of knots of a continuous line: six segments. */
   private static final int MOST_KNOTS = 5;
 
-  /** Steps of a line with nothing else at most. */
+  /** Maximum number of steps of a line without knots. */
   private static final int MOST_STEPS = 5;
 
-  /** Intercept, slope and the scatter of a straight line. */
+  /** Parameters of a straight line: intercept, slope and scatter. */
   private static final int OF_STRAIGHT_LINE = 3;
 
   /**
@@ -43,10 +42,10 @@ final class SegmentCount {
    */
   private static final double TWENTY_TO_ONE = 6;
 
-  /** How much worse than the best a line may be before its knots are tried in other gaps. */
+  /** Maximum excess of a line's criterion for its knots to be tried in other gaps. */
   private static final double BEFORE_MOVING = 20;
 
-  /** A step is at least this share of the greatest power, as for a hold; rule of this report. */
+  /** Minimum step as a share of the greatest power, as for a hold; rule of this report. */
   private static final double LEAST_STEP = 0.02;
 
   private final TaperPoints points;
@@ -55,13 +54,15 @@ final class SegmentCount {
   private final List<PiecewiseLine> lines = new ArrayList<>();
   private final List<Double> criteria = new ArrayList<>();
 
-  /** Fits a straight line, and with more parameters as long as the points may support them. */
+  /**
+   * Fits a straight line, then lines with more parameters as long as the points may support them.
+   */
   SegmentCount(TaperPoints points) {
     this.points = points;
     this.soc = points.socs();
     this.power = points.powers();
-    // Knots stand at readings while they are searched for, and steps between them, which would
-    // favour steps: continuous lines are searched for by themselves.
+    // The search places knots at readings but steps between them, which favours steps. So
+    // continuous lines are searched separately.
     search(new KnotSearch(soc, power, false), MOST_KNOTS * KnotSearch.OF_KNOT);
     search(new KnotSearch(soc, power, true), MOST_STEPS * KnotSearch.OF_STEP);
     List<PiecewiseLine> near =
@@ -78,7 +79,7 @@ final class SegmentCount {
   private void search(KnotSearch search, int most) {
     int n = points.size();
     double rounding = n * points.halfPower() * points.halfPower() / 3;
-    // Until even a line that left nothing but the rounding of power would be ruled out.
+    // Stop when even a line with no residual but the rounding of power would be ruled out.
     for (int p = OF_STRAIGHT_LINE;
         p <= OF_STRAIGHT_LINE + most
             && n - p - 1 > 0
@@ -92,7 +93,7 @@ final class SegmentCount {
     }
   }
 
-  /** Adds a line, unless one of its steps is none. */
+  /** Adds a line, unless one of its steps does not qualify. */
   private void add(PiecewiseLine line) {
     if (IntStream.range(0, line.segments() - 1).allMatch(j -> !line.isStep(j) || jumps(line, j))) {
       lines.add(line);
@@ -100,7 +101,9 @@ final class SegmentCount {
     }
   }
 
-  /** True if the power changes by more at a step than the segments beside it would in its gap. */
+  /**
+   * Returns true if the power changes by more at a step than the adjacent segments do in its gap.
+   */
   private boolean jumps(PiecewiseLine line, int j) {
     double slope = Math.max(Math.abs(line.slope(j)), Math.abs(line.slope(j + 1)));
     double least = Math.max(LEAST_STEP * points.scale(), slope * points.gap(line.at(j)).width());
@@ -141,7 +144,7 @@ final class SegmentCount {
     return n * Math.log(sum / n) + Math.max(p * Math.log(n), 2.0 * p * n / (n - p - 1));
   }
 
-  /** The line with the least criterion; of equal ones that with fewer segments. */
+  /** Returns the line with the least criterion; among equal ones that with fewer segments. */
   PiecewiseLine chosen() {
     return lines.get(criteria.indexOf(least()));
   }
@@ -150,8 +153,8 @@ final class SegmentCount {
     return criteria.stream().mapToDouble(c -> c).min().orElseThrow();
   }
 
-  /** The fewest and the most segments that the readings do not rule out at odds of 20 to 1. */
-  Interval notRuledOut() {
+  /** Returns the fewest and most segments that the readings do not rule out at odds of 20 to 1. */
+  Interval plausibleCounts() {
     double limit = least() + TWENTY_TO_ONE;
     Interval counts = Interval.exactly(chosen().segments());
     for (int i = 0; i < lines.size(); i++) {

@@ -2,13 +2,13 @@ package taperbook.metric.fit;
 
 import taperbook.format.Labels;
 
-/** What a segment of a charging curve is. */
+/** The kind of a segment of a charging curve. */
 public enum SegmentKind {
-  /** Rises from the start of the session on: the battery warms or the power ramps up. */
+  /** Rises from the start of the session: the battery warms up or the power ramps up. */
   WARM_UP("segment.warm_up"),
   /** Rises later in the session. */
   RISE("segment.rise"),
-  /** Neither rises nor falls by more than a little. */
+  /** Changes only a little. */
   PLATEAU("segment.plateau"),
   /** Falls. */
   TAPER("segment.taper"),
@@ -21,7 +21,7 @@ public enum SegmentKind {
     this.label = label;
   }
 
-  /** The kind in words. */
+  /** Returns the kind as text. */
   public String words() {
     return Labels.of(label);
   }

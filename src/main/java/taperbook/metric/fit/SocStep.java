@@ -10,22 +10,21 @@ import java.util.stream.IntStream;
 import taperbook.session.Trace;
 
 /**
- * One reading for each displayed state of charge. The rows of a logger repeat a displayed value
- * many times with one and the same rounding error, so that they are not independent; of all rows
- * with a value the middle one is taken, where the truth lies closest to the displayed value, or the
- * mean of the two middle ones. Taking the earlier of two would shift the steps with an even number
- * of rows against those with an odd one, and so the slope. A reading taken by hand stands for
- * itself.
+ * One reading for each displayed state of charge. A logger repeats a displayed value many times
+ * with the same rounding error, so its rows are not independent. The middle row of each value is
+ * used, where the true value is closest to the displayed one, or the mean of the two middle rows.
+ * Using the earlier of two would shift steps with an even number of rows and bias the slope. A
+ * hand-recorded reading is used as is.
  *
  * @param lower index of the middle reading, or the earlier of the two
  * @param upper index of the middle reading, or the later of the two
  */
 record SocStep(int lower, int upper) {
   /**
-   * The readings to use, in order of the displayed value.
+   * Returns the readings to use, in order of the displayed value.
    *
    * @param soc state of charge
-   * @param usable which readings may be used at all
+   * @param usable selects the readings that may be used
    */
   static List<SocStep> of(Trace soc, IntPredicate usable) {
     Map<Double, List<Integer>> byValue = new TreeMap<>();
@@ -37,12 +36,12 @@ record SocStep(int lower, int upper) {
         .toList();
   }
 
-  /** Mean of a quantity over the one or two middle readings. */
+  /** Returns the mean of a quantity over the one or two middle readings. */
   double mean(IntToDoubleFunction quantity) {
     return (quantity.applyAsDouble(lower) + quantity.applyAsDouble(upper)) / 2;
   }
 
-  /** The one or two middle readings. */
+  /** Returns the one or two middle readings. */
   IntStream indices() {
     return IntStream.of(lower, upper).distinct();
   }

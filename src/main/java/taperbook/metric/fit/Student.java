@@ -1,9 +1,9 @@
 package taperbook.metric.fit;
 
 /**
- * Student's distribution, which takes the place of the normal one where a standard uncertainty
- * follows from scatter with few degrees of freedom (JCGM 100:2008, G.3 and table G.2). With whole
- * degrees of freedom f and <i>tan a = t / sqrt f</i> the share between -t and t is
+ * Student's distribution, used instead of the normal one for a standard uncertainty from scatter
+ * with few degrees of freedom (JCGM 100:2008, G.3 and table G.2). With integer degrees of freedom f
+ * and <i>tan a = t / sqrt f</i> the probability between -t and t is
  *
  * <pre>
  *   f odd:   2/pi (a + sin a (cos a + 2/3 cos^3 a + ... + 2*4...(f-3) / 3*5...(f-2) cos^(f-2) a))
@@ -14,13 +14,13 @@ package taperbook.metric.fit;
  * 26.7.4.
  */
 public final class Student {
-  /** The normal quantile for 95 % on both sides, JCGM 100:2008, table G.1. */
+  /** The two-sided 95 % normal quantile, JCGM 100:2008, table G.1. */
   public static final double NORMAL_95 = 1.959963984540054;
 
-  /** With fewer degrees of freedom the scatter about a line says too little. */
+  /** Minimum degrees of freedom to estimate the scatter about a line. */
   static final int LEAST_DEGREES = 3;
 
-  /** From here on the quantile for 95 % is within 0.1 % of the normal one. */
+  /** From here the 95 % quantile is within 0.1 % of the normal one. */
   private static final int MANY_DEGREES = 2000;
 
   private static final int HALVINGS = 80;
@@ -28,7 +28,7 @@ public final class Student {
   private Student() {}
 
   /**
-   * Half a 95 % interval in standard uncertainties.
+   * Returns half a 95 % interval in standard uncertainties.
    *
    * @param degrees degrees of freedom, at least 1
    */
@@ -37,7 +37,7 @@ public final class Student {
   }
 
   /**
-   * The value that the distribution stays below with a probability.
+   * Returns the quantile of a probability.
    *
    * @param p probability, at least 0.5 and below 1
    * @param degrees degrees of freedom, at least 1
@@ -61,7 +61,7 @@ public final class Student {
     return Math.sqrt(f) * StrictMath.tan((low + high) / 2);
   }
 
-  /** The share between -t and t. */
+  /** Returns the probability between -t and t. */
   private static double between(double angle, int degrees) {
     double cosine = StrictMath.cos(angle);
     boolean odd = degrees % 2 == 1;

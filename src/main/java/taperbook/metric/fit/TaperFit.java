@@ -10,15 +10,15 @@ import taperbook.session.Trace;
 
 /**
  * A line of straight segments fitted to power over state of charge by least squares, with as many
- * segments and steps between them as the readings support. The breakpoints are found by dynamic
- * programming over the readings, then moved between them by iterative linearisation; a step is
- * known to the gap between the two readings beside it.
+ * segments and steps between them as the readings support. Dynamic programming over the readings
+ * finds the breakpoints, then iterative linearisation moves them between readings; a step is known
+ * within the gap between its adjacent readings.
  *
  * @param segments the segments from the lowest state of charge on, at least one
  * @param steps where the power jumps from one segment to the next, in the same order
  * @param counts fewest and most segments that the readings do not rule out at odds of 20 to 1
- * @param residualSumOfSquares what is left of the points, kW^2
- * @param points number of points that it was fitted to, one for each step of state of charge
+ * @param residualSumOfSquares residual sum of squares of the points, kW^2
+ * @param points number of points that it was fitted to, one per step of state of charge
  * @see <a href="https://doi.org/10.1002/sim.1545">V. M. R. Muggeo, Estimating regression models
  *     with unknown break-points, Statistics in Medicine 22 (2003) 3055-3071</a>
  */
@@ -28,13 +28,12 @@ public record TaperFit(
     Interval counts,
     double residualSumOfSquares,
     int points) {
-  /** Points that even one segment needs, for AICc to exist. */
+  /** Minimum number of points: AICc requires it for one segment. */
   public static final int FEWEST_POINTS = 5;
 
-  /** Span of state of charge that a fit needs, %: below it a slope for each per cent is moot. */
+  /** Minimum span of state of charge of a fit, %. */
   public static final double LEAST_SPAN_PERCENT = 1;
 
-  /** Copies the lists. */
   public TaperFit {
     steps = List.copyOf(steps);
     segments = List.copyOf(segments);
@@ -78,7 +77,7 @@ public record TaperFit(
       }
     }
     return new TaperFit(
-        segments, steps, count.notRuledOut(), line.residualSumOfSquares(), points.size());
+        segments, steps, count.plausibleCounts(), line.residualSumOfSquares(), points.size());
   }
 
   private static Segment segment(
@@ -104,7 +103,7 @@ public record TaperFit(
         rows(points, line, k));
   }
 
-  /** A breakpoint, known no better than the display of state of charge. */
+  /** Returns a breakpoint with at least the uncertainty of the state-of-charge display. */
   private static Estimate joint(
       TaperPoints points, PiecewiseLine line, FitUncertainty uncertainty, int j) {
     double at = line.at(j);
@@ -118,7 +117,7 @@ public record TaperFit(
     return new Estimate(at, new Interval(low, high));
   }
 
-  /** The readings of a segment; those beside a step belong to one of its sides only. */
+  /** Returns the rows of a segment; those next to a step belong to one side only. */
   private static List<RowRef> rows(TaperPoints points, PiecewiseLine line, int k) {
     double half = points.halfSoc();
     double from = k == 0 ? points.firstSoc() - half : line.at(k - 1);

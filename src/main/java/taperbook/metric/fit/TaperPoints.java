@@ -10,21 +10,21 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * Power over state of charge, one point for each step of state of charge that was read, in rising
+ * Power over state of charge, one point for each recorded step of state of charge, in ascending
  * order.
  *
  * <p>Readings within one step of the display (and within 1/120 of the span, for a finer display)
- * become one point at their means, or two if the power jumps between two of them. Every point
- * weighs the same, however many readings it has: repeats of a display that has not moved share one
- * rounding error, so they do not average it away.
+ * become one point at their means, or two if the power jumps between two of them. All points have
+ * the same weight, however many readings they have: repeats of an unchanged display share one
+ * rounding error, which averaging does not reduce.
  *
  * <p>A final class and not a record because it keeps arrays.
  */
 final class TaperPoints {
-  /** Bounds the time that a search takes; a step's gap is told by the readings themselves. */
+  /** Bounds the search time; the gap of a step still uses the individual readings. */
   private static final int MOST_STEPS = 120;
 
-  /** A jump within a step of state of charge is this many steps of power, */
+  /** A jump within a step of state of charge is at least this many steps of power, */
   private static final double LEAST_JUMP_STEPS = 4;
 
   /** this share of the greatest power, */
@@ -42,9 +42,9 @@ final class TaperPoints {
   private record Reading(double soc, double power, RowRef row) {}
 
   /**
-   * Points as they are.
+   * Creates points without merging.
    *
-   * @param soc state of charge, %, never falling
+   * @param soc state of charge, %, non-decreasing
    * @param power power, kW
    * @param halfSoc half the step of the display of state of charge, %
    * @param halfPower half the step of the display of power, kW
@@ -66,7 +66,10 @@ final class TaperPoints {
     this.readings = readings;
   }
 
-  /** The points of two traces: power readings from the first to the last reading of the other. */
+  /**
+   * Returns the points of two traces: power readings from the first to the last reading of the
+   * other.
+   */
   static TaperPoints of(Trace soc, Trace power) {
     List<Reading> readings =
         IntStream.range(0, power.size())
@@ -112,9 +115,9 @@ final class TaperPoints {
   }
 
   /**
-   * The readings of a step before and after a jump of power. Where the display of state of charge
-   * has not moved, those before it are taken a quarter of its step lower and those after it higher:
-   * both within its rounding.
+   * Splits the readings of a step at a jump of power. If the state-of-charge display has not
+   * changed, those before the jump are placed a quarter of its step lower and those after it
+   * higher, both within its rounding.
    */
   private static List<List<Reading>> split(List<Reading> step, double halfSoc, Trace power) {
     int at = 0;
@@ -185,7 +188,7 @@ final class TaperPoints {
     return halfPower;
   }
 
-  /** Greatest size of a power, kW; at least a tiny number. */
+  /** Returns the greatest magnitude of a power, kW; at least a tiny number. */
   double scale() {
     double most = Double.MIN_NORMAL;
     for (double p : power) {
@@ -194,7 +197,9 @@ final class TaperPoints {
     return most;
   }
 
-  /** The gap between the readings of the points beside a place, with half a step of the display. */
+  /**
+   * Returns the gap between the readings around a place, extended by half a step of the display.
+   */
   Interval gap(double place) {
     int above = above(place);
     double low = readings.isEmpty() ? soc[above - 1] : last(readings.get(above - 1)).soc();
@@ -202,7 +207,7 @@ final class TaperPoints {
     return Interval.between(low, high).hull(low - halfSoc).hull(high + halfSoc);
   }
 
-  /** Rows of the two readings beside a place. */
+  /** Returns the rows of the two readings around a place. */
   List<RowRef> rowsBeside(double place) {
     int above = above(place);
     return readings.isEmpty()
@@ -218,7 +223,7 @@ final class TaperPoints {
     return step.get(step.size() - 1);
   }
 
-  /** Rows of the points from one state of charge to another, both included. */
+  /** Returns the rows of the points between two states of charge, inclusive. */
   List<RowRef> rows(double from, double to) {
     return IntStream.range(0, readings.size())
         .filter(i -> soc[i] >= from && soc[i] <= to)

@@ -7,21 +7,21 @@ import taperbook.session.Trace;
 /**
  * The share of a session's time at or above a power.
  *
- * <p>Bounds, with the power between two readings taken to lie between them and each reading within
- * half a step: at the least the gaps with both readings surely at or above the level; at the most
- * the gaps with one that may be, and the time without readings of power. Every time at which the
- * power may pass from one side to the other, and the first and the last, is known to half a step of
- * the clock.
+ * <p>Bounds assume that the power between two readings lies between them and that each reading is
+ * within half a step. The lower bound includes the gaps with both readings certainly at or above
+ * the level; the upper bound includes those with one that may be, and the time without power
+ * readings. Each possible crossing time, and the first and last time, is known within half a clock
+ * step.
  */
 public final class TimeShare {
   private final Trace power;
   private final double sessionSeconds;
 
   /**
-   * Shares of a session.
+   * Creates the shares of a session.
    *
-   * @param power power readings, kW, over more than no time
-   * @param sessionSeconds time from plugging in to the end, s, not less than the readings span
+   * @param power power readings, kW, spanning a positive time
+   * @param sessionSeconds time from plugging in to the end, s, at least the span of the readings
    */
   public TimeShare(Trace power, double sessionSeconds) {
     double span = power.lastSecond() - power.firstSecond();
@@ -33,7 +33,7 @@ public final class TimeShare {
   }
 
   /**
-   * Share of the time over which power was read at which it was at or above a level, %.
+   * Returns the share of the recorded time during which power was at or above a level, %.
    *
    * @param level the level, kW
    */
@@ -45,18 +45,18 @@ public final class TimeShare {
     for (int i = 0; i + 1 < power.size(); i++) {
       seconds += above(i, level);
     }
-    Stretch surely = stretch(level + h, true);
-    Stretch perhaps = stretch(level - h, false);
+    Stretch certain = stretch(level + h, true);
+    Stretch possible = stretch(level - h, false);
     double unread = sessionSeconds - span;
-    double least = Math.max(0, surely.inside - c * surely.edgesInside);
-    double most = perhaps.inside + c * perhaps.edgesInside + unread;
-    double low = share(least, surely.outside + c * surely.edgesOutside + unread);
-    double high = share(most, Math.max(0, perhaps.outside - c * perhaps.edgesOutside));
+    double least = Math.max(0, certain.inside - c * certain.edgesInside);
+    double most = possible.inside + c * possible.edgesInside + unread;
+    double low = share(least, certain.outside + c * certain.edgesOutside + unread);
+    double high = share(most, Math.max(0, possible.outside - c * possible.edgesOutside));
     double value = 100 * seconds / span;
     return new Estimate(value, Interval.between(low, high).hull(value));
   }
 
-  /** Seconds of a gap at which the straight way between its readings is at or above a level. */
+  /** Returns the seconds of a gap during which the linear interpolation is at or above a level. */
   private double above(int gap, double level) {
     double time = power.second(gap + 1) - power.second(gap);
     double low = Math.min(power.value(gap), power.value(gap + 1));
@@ -74,7 +74,7 @@ public final class TimeShare {
   /** Seconds inside and outside, each with the number of its edges. */
   private record Stretch(double inside, double outside, int edgesInside, int edgesOutside) {}
 
-  /** The gaps with both readings (or one of them) at or above a level, and those without. */
+  /** Returns the gaps with both readings (or one of them) at or above a level, and the others. */
   private Stretch stretch(double level, boolean both) {
     double[] seconds = new double[2];
     int[] edges = new int[2];

@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Which breakpoints the points cannot place between two abscissae. A straight segment needs two
+ * Determines which breakpoints the points cannot place between two abscissae. A segment needs two
  * abscissae of its own; an inner segment with fewer strictly inside it, such as a drop between two
  * readings, could begin and end anywhere in its gaps with the same sum of squares. Its breakpoints
- * are held where readings are, and known no better than to the readings beside them. A step is
- * always held: all places in its gap give the same sum of squares.
+ * are kept at readings, and known only within the adjacent readings. A step is always unresolved:
+ * all places in its gap give the same sum of squares.
  */
 final class UnresolvedBreaks {
   private static final int LEAST_OF_ITS_OWN = 2;
@@ -19,46 +19,48 @@ final class UnresolvedBreaks {
     this.distinct = Arrays.stream(soc).distinct().sorted().toArray();
   }
 
-  /** For each breakpoint whether it is held. */
+  /** Returns for each breakpoint whether it is unresolved. */
   boolean[] of(List<Break> breaks) {
-    boolean[] held = new boolean[breaks.size()];
-    for (int k = 0; k <= held.length; k++) {
+    boolean[] unresolved = new boolean[breaks.size()];
+    for (int k = 0; k <= unresolved.length; k++) {
       boolean few = !hasItsOwn(breaks, k);
       if (k > 0) {
-        held[k - 1] |= few;
+        unresolved[k - 1] |= few;
       }
-      if (k < held.length) {
-        held[k] |= few || breaks.get(k).step();
+      if (k < unresolved.length) {
+        unresolved[k] |= few || breaks.get(k).step();
       }
     }
-    return held;
+    return unresolved;
   }
 
-  /** True if segment {@code k} has enough abscissae strictly inside to tell its slope by itself. */
+  /**
+   * Returns true if segment {@code k} has enough abscissae strictly inside to determine its slope.
+   */
   boolean hasItsOwn(List<Break> breaks, int k) {
     double from = k == 0 ? Double.NEGATIVE_INFINITY : breaks.get(k - 1).soc();
     double to = k == breaks.size() ? Double.POSITIVE_INFINITY : breaks.get(k).soc();
     return firstFrom(to) - firstAfter(from) >= LEAST_OF_ITS_OWN;
   }
 
-  /** Index of the lowest abscissa not below a value. */
+  /** Returns the index of the lowest abscissa at or above a value. */
   private int firstFrom(double value) {
     int at = Arrays.binarySearch(distinct, value);
     return at >= 0 ? at : -at - 1;
   }
 
-  /** Index of the lowest abscissa above a value. */
+  /** Returns the index of the lowest abscissa above a value. */
   private int firstAfter(double value) {
     int at = Arrays.binarySearch(distinct, value);
     return at >= 0 ? at + 1 : -at - 1;
   }
 
-  /** The nearest abscissa below a value, or the lowest. */
+  /** Returns the nearest abscissa below a value, or the lowest. */
   double below(double value) {
     return distinct[Math.max(0, firstFrom(value) - 1)];
   }
 
-  /** The nearest abscissa above a value, or the highest. */
+  /** Returns the nearest abscissa above a value, or the highest. */
   double above(double value) {
     return distinct[Math.min(distinct.length - 1, firstAfter(value))];
   }

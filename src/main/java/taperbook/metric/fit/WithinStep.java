@@ -3,31 +3,31 @@ package taperbook.metric.fit;
 import taperbook.session.Trace;
 
 /**
- * Where within a step of its display a rising quantity stood, told by when the display changed.
+ * Estimates a rising quantity within a display step from the times at which the display changed.
  *
- * <p>Between two changes by one step the truth rises from half a step below the displayed value to
- * half a step above it:
+ * <p>Between two changes by one step the true value rises from half a step below the displayed
+ * value to half a step above it:
  *
  * <pre>
  *   e(t) = v - h + 2 h (t - t_a) / (t_b - t_a)
  * </pre>
  *
- * with the changes at <i>t<sub>a</sub></i> and <i>t<sub>b</sub></i>, each halfway between the rows
- * on its either side. Without this a logger's coarse counter, read at every per cent, beats against
- * the state of charge: its rounding errors follow one another instead of scattering.
+ * with the changes at <i>t<sub>a</sub></i> and <i>t<sub>b</sub></i>, each halfway between the
+ * adjacent rows. Otherwise a logger's coarse counter, read at every per cent, beats against the
+ * state of charge, and its rounding errors are autocorrelated.
  */
 final class WithinStep {
-  /** With fewer rows on a step the rows do not tell when the display changed. */
+  /** Minimum rows per step to determine when the display changed. */
   private static final int LEAST_ROWS = 3;
 
   private WithinStep() {}
 
   /**
-   * The value at a reading, within half a step of what it displays.
+   * Returns the value at a reading, within half a step of the displayed value.
    *
-   * @param trace readings of a quantity that never falls
+   * @param trace readings of a quantity that does not decrease
    * @param i index of the reading
-   * @return the value; the reading itself where the rows do not show both changes
+   * @return the value; the reading itself if the rows do not show both changes
    */
   static double value(Trace trace, int i) {
     double shown = trace.value(i);

@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 
 /**
- * The best straight line through points with independent errors in both coordinates. With variances
- * <i>s</i> in place of weights, so that an exact coordinate is no special case:
+ * The best straight line through points with independent errors in both coordinates. Uses variances
+ * <i>s</i> instead of weights, so that exact coordinates are not a special case:
  *
  * <pre>
  *   W    = 1 / (s_y + b^2 s_x)
- *   beta = W [ (x - X) s_y + b (y - Y) s_x ]        X, Y: means of x and y weighed by W
- *   b    = sum W beta (y - Y) / sum W beta (x - X)  repeated until b stands still
+ *   beta = W [ (x - X) s_y + b (y - Y) s_x ]        X, Y: means of x and y weighted by W
+ *   b    = sum W beta (y - Y) / sum W beta (x - X)  iterated until b converges
  *   a    = Y - b X
- *   u(b)^2 = 1 / sum W (beta - B)^2                 B: mean of beta weighed by W
+ *   u(b)^2 = 1 / sum W (beta - B)^2                 B: mean of beta weighted by W
  *   u(a)^2 = 1 / sum W + (X + B)^2 u(b)^2
  *   S    = sum W (y - b x - a)^2
  * </pre>
@@ -40,14 +40,14 @@ public record YorkLine(
     int points) {
   private static final int MOST_ROUNDS = 200;
 
-  /** Relative change of the slope at which it stands still. */
+  /** Relative change of the slope at which the iteration has converged. */
   private static final double STILL = 1e-14;
 
   /**
-   * The line through points.
+   * Fits a line through points.
    *
    * @param points at least two, with at least two different abscissae
-   * @throws IllegalArgumentException if there are fewer, or they lie on one upright line
+   * @throws IllegalArgumentException if there are fewer, or they lie on a vertical line
    */
   public static YorkLine through(List<LinePoint> points) {
     if (points.size() < 2 || points.stream().mapToDouble(LinePoint::x).distinct().count() < 2) {
@@ -56,34 +56,34 @@ public record YorkLine(
     double slope = leastSquaresSlope(points);
     for (int round = 0; round < MOST_ROUNDS; round++) {
       double next = new Sums(points, slope).nextSlope();
-      boolean still = Math.abs(next - slope) <= STILL * Math.abs(next);
+      boolean converged = Math.abs(next - slope) <= STILL * Math.abs(next);
       slope = next;
-      if (still) {
+      if (converged) {
         break;
       }
     }
     return new Sums(points, slope).line();
   }
 
-  /** Degrees of freedom: points less the two parameters. */
+  /** Returns the degrees of freedom: points minus the two parameters. */
   public int degreesOfFreedom() {
     return points - 2;
   }
 
   /**
-   * Chi-square for each degree of freedom: near 1 where the stated variances explain the scatter; 0
-   * where there is no degree of freedom.
+   * Returns chi-square per degree of freedom: near 1 if the stated variances explain the scatter; 0
+   * for no degrees of freedom.
    */
   public double reducedChiSquare() {
     return degreesOfFreedom() == 0 ? 0 : chiSquare / degreesOfFreedom();
   }
 
-  /** Ordinate of the line. */
+  /** Returns the ordinate of the line. */
   public double at(double x) {
     return intercept + slope * x;
   }
 
-  /** Standard uncertainty of the ordinate of the line if the stated variances hold. */
+  /** Returns the standard uncertainty of the ordinate if the stated variances hold. */
   public double errorAt(double x) {
     double atCentre = interceptError * interceptError - centre * centre * slopeError * slopeError;
     double away = (x - centre) * slopeError;
@@ -91,14 +91,14 @@ public record YorkLine(
   }
 
   /**
-   * Half a 95 % interval of the ordinate: by the stated variances, or by the scatter of the points
-   * about the line with Student's factor, whichever is wider.
+   * Returns half a 95 % interval of the ordinate: by the stated variances, or by the scatter of the
+   * points about the line with Student's factor, whichever is wider.
    */
   public double half95At(double x) {
     return errorAt(x) * factor95();
   }
 
-  /** As {@link #half95At}, of the slope. */
+  /** Returns half a 95 % interval of the slope, as {@link #half95At}. */
   public double slopeHalf95() {
     return slopeError * factor95();
   }
@@ -110,7 +110,7 @@ public record YorkLine(
         : Math.max(Student.NORMAL_95, Student.factor95(degrees) * Math.sqrt(reducedChiSquare()));
   }
 
-  /** The slope to begin with; it need not be good, and must not be zero over zero. */
+  /** Returns the initial slope; it need not be accurate, but must not be zero over zero. */
   private static double leastSquaresSlope(List<LinePoint> points) {
     double meanX = points.stream().mapToDouble(LinePoint::x).average().orElseThrow();
     double meanY = points.stream().mapToDouble(LinePoint::y).average().orElseThrow();

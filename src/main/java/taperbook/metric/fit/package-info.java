@@ -1,4 +1,4 @@
-/** Straight-line and segmented fits, with the statistics that they need. */
+/** Straight-line and segmented fits, with the required statistics. */
 @NullMarked
 package taperbook.metric.fit;
 

@@ -21,7 +21,7 @@ import taperbook.session.Fact;
 import taperbook.session.Facts;
 import taperbook.session.RangeTest;
 
-/** The energy of a full battery, found by charging, by driving, and as stated. */
+/** Cross-checks of the energy of a full battery: by charging, by driving, and as stated. */
 final class CapacityChecks {
   private static final String FITTED = Labels.of("side.by_line");
 

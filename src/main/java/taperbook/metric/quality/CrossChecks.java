@@ -26,8 +26,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
 /**
- * Each figure found a second way, and held against what the displays' rounding allows, and losses
- * where energy goes in on the one side and comes out on the other.
+ * Checks each figure by a second method, within display rounding and within expected losses where
+ * energy is measured before and after a lossy path.
  */
 public final class CrossChecks {
   private final Recording recording;
@@ -138,7 +138,7 @@ public final class CrossChecks {
     if (used.isEmpty() || read.filter(d -> d.bounds().low() > 0).isEmpty()) {
       return new NotPossible("the energy used or the distance is not known");
     }
-    // The car divides by its own odometer, so its figure is held against the distance as read.
+    // The car divides by its own odometer, so its figure is compared with the distance as read.
     return new Compared(
         new Side(
             Labels.of("side.energy_over_distance"),

@@ -14,39 +14,39 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
 /**
- * What a reader must know of a range test, derived from its record. The thresholds are common
- * practice, no source.
+ * Caveats of a range test, derived from its record. Thresholds are common practice without a
+ * source.
  */
 public final class DriveCaveats {
-  /** A wind of this speed is worth a word. */
+  /** Wind speed from which a caveat is added. */
   private static final double WIND_KILOMETRES_PER_HOUR = 10;
 
-  /** A difference in height between start and end that is worth a word. */
+  /** Difference in height between start and end from which a caveat is added. */
   private static final double CLIMB_METRES = 50;
 
-  /** An average over the speed that was aimed at from which on one of the two is doubted. */
+  /** Ratio of average to target speed from which one of the two is doubted. */
   private static final double FAR_ABOVE_TARGET = 1.05;
 
   private final Facts<RangeItem> facts;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final List<Caveat> caveats = new ArrayList<>();
 
-  private DriveCaveats(RangeTest test, NumberFormatter wording) {
+  private DriveCaveats(RangeTest test, NumberFormatter formatter) {
     this.facts = test.facts();
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
   /**
-   * What a reader must know of the drives that distances rest on: all of the first, and of each
-   * other one what differs.
+   * Returns the caveats of the drives that distances use: all of the first drive, and the differing
+   * ones of each other drive.
    */
-  public static List<Caveat> of(Drives drives, NumberFormatter wording) {
+  public static List<Caveat> of(Drives drives, NumberFormatter formatter) {
     List<Caveat> all = new ArrayList<>();
     for (RangeTest test : drives.agreeing()) {
-      List<Caveat> own = of(test, wording);
+      List<Caveat> own = of(test, formatter);
       boolean isFirst = all.isEmpty();
       if (isFirst && drives.agreeing().size() > 1) {
-        all.add(new Caveat(Kind.RANGE_TEST, mean(drives, wording)));
+        all.add(new Caveat(Kind.RANGE_TEST, mean(drives, formatter)));
       }
       own.stream()
           .filter(c -> !all.contains(c))
@@ -56,16 +56,16 @@ public final class DriveCaveats {
     return List.copyOf(all);
   }
 
-  private static String mean(Drives drives, NumberFormatter wording) {
+  private static String mean(Drives drives, NumberFormatter formatter) {
     List<String> names = drives.agreeing().stream().map(RangeTest::name).toList();
     return "Consumption and range are the mean of "
         + names.size()
         + " drives ("
         + String.join(", ", names)
         + ") at the same speed, within "
-        + wording.exactly(Drives.SAME_SPEED, Unit.KILOMETRE_PER_HOUR)
+        + formatter.exactly(Drives.SAME_SPEED, Unit.KILOMETRE_PER_HOUR)
         + ", and in air within "
-        + wording.degrees(Estimate.exactly(Drives.LIKE_TEMPERATURE))
+        + formatter.degrees(Estimate.exactly(Drives.SIMILAR_TEMPERATURE))
         + " of each other."
         + (names.size() == 2
             ? " Two drives tell little of how much drives differ, hence the wide intervals: a third"
@@ -73,14 +73,14 @@ public final class DriveCaveats {
             : "");
   }
 
-  private static List<Caveat> of(RangeTest test, NumberFormatter wording) {
-    DriveCaveats all = new DriveCaveats(test, wording);
+  private static List<Caveat> of(RangeTest test, NumberFormatter formatter) {
+    DriveCaveats all = new DriveCaveats(test, formatter);
     all.partOfBattery();
     all.distanceSource();
     all.speed();
     all.weather();
     all.route();
-    all.caveats.addAll(RouteCaveats.of(test, wording));
+    all.caveats.addAll(RouteCaveats.of(test, formatter));
     all.climateControl();
     all.facts
         .text(RangeItem.REMARKS)
@@ -107,9 +107,9 @@ public final class DriveCaveats {
       add(
           Kind.RANGE_TEST,
           "The range test drove the battery from "
-              + wording.value(start.get(), Unit.PERCENT)
+              + formatter.value(start.get(), Unit.PERCENT)
               + " to "
-              + wording.value(end.get(), Unit.PERCENT)
+              + formatter.value(end.get(), Unit.PERCENT)
               + ".",
           "The range of a full battery is scaled from that, taking each per cent to drive the same"
               + " distance.");
@@ -142,9 +142,9 @@ public final class DriveCaveats {
                 add(
                     Kind.DRIVE,
                     "The average speed of the range test, "
-                        + wording.value(average, Unit.KILOMETRE_PER_HOUR)
+                        + formatter.value(average, Unit.KILOMETRE_PER_HOUR)
                         + ", is far above the speed that was aimed at, "
-                        + wording.value(target, Unit.KILOMETRE_PER_HOUR)
+                        + formatter.value(target, Unit.KILOMETRE_PER_HOUR)
                         + ": one of the two is probably wrong."));
   }
 
@@ -163,7 +163,7 @@ public final class DriveCaveats {
       add(
           Kind.DRIVE,
           "A wind of "
-              + wording.value(wind.get(), Unit.KILOMETRE_PER_HOUR)
+              + formatter.value(wind.get(), Unit.KILOMETRE_PER_HOUR)
               + " blew during the range test.",
           "Wind costs energy even out and back.");
     }
@@ -173,9 +173,9 @@ public final class DriveCaveats {
     add(
         Kind.DRIVE,
         airDuringTest(air)
-            + wording.degrees(far)
+            + formatter.degrees(far)
             + " colder than "
-            + MildWeather.words(wording)
+            + MildWeather.words(formatter)
             + ".",
         "The colder it is, the more heating and the denser air take; in mild weather the car would"
             + " go farther.");
@@ -185,16 +185,16 @@ public final class DriveCaveats {
     add(
         Kind.DRIVE,
         airDuringTest(air)
-            + wording.degrees(far)
+            + formatter.degrees(far)
             + " hotter than "
-            + MildWeather.words(wording)
+            + MildWeather.words(formatter)
             + ".",
         "The hotter it is, the more cooling takes; in mild weather the car would go farther, unless"
             + " thinner air makes up for it.");
   }
 
   private String airDuringTest(Estimate air) {
-    return "The air was at " + wording.value(air, Unit.CELSIUS) + " during the range test, ";
+    return "The air was at " + formatter.value(air, Unit.CELSIUS) + " during the range test, ";
   }
 
   private void route() {
@@ -214,7 +214,7 @@ public final class DriveCaveats {
       add(
           Kind.DRIVE,
           "The route went one way and ended "
-              + wording.value(end.get().minus(start.get()), Unit.METRE)
+              + formatter.value(end.get().minus(start.get()), Unit.METRE)
               + " above its start (a minus sign means below).");
     } else {
       add(Kind.DRIVE, "The route went one way, so that wind is not averaged out.");

@@ -13,13 +13,13 @@ import taperbook.session.Caveat;
 import taperbook.session.Caveat.Kind;
 import taperbook.session.Channel;
 
-/** What a reader must know of the events of a session: interruptions and displays not read. */
+/** Caveats of the events of a session: interruptions and displays not read. */
 final class EventCaveats {
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final boolean powerRead;
 
   private EventCaveats(Recording recording) {
-    this.wording = recording.wording();
+    this.formatter = recording.formatter();
     this.powerRead = recording.power().isPresent();
   }
 
@@ -35,7 +35,10 @@ final class EventCaveats {
 
   private String interruption(Event event) {
     String at =
-        event.charge().map(c -> " at " + wording.value(c, Unit.PERCENT) + " of charge").orElse("");
+        event
+            .charge()
+            .map(c -> " at " + formatter.value(c, Unit.PERCENT) + " of charge")
+            .orElse("");
     return "Charging was interrupted"
         + at
         + ": it stood still for "
@@ -65,21 +68,21 @@ final class EventCaveats {
     return channel == Channel.SOC ? "state of charge" : channel.columnName();
   }
 
-  /** The tester's words as a part of a sentence; nothing if there are none. */
+  /** Returns the tester's note as part of a sentence; empty if there is none. */
   static String noted(String note) {
     return note.isEmpty() ? "" : ", where the tester noted \u201c" + note + "\u201d";
   }
 
-  /** What the tester wrote within a gap, as the end of a sentence; nothing if that is nothing. */
+  /** Returns the tester's note within a gap as the end of a sentence; empty if there is none. */
   static String inGap(String note) {
     return note.isEmpty() ? "" : " beyond what the tester noted: \u201c" + note + "\u201d";
   }
 
   private String amount(Interval seconds) {
-    return wording.between(seconds, Unit.SECOND);
+    return formatter.between(seconds, Unit.SECOND);
   }
 
   private String moment(Interval second) {
-    return wording.value(Estimate.exactly(second.low()), Unit.SECOND);
+    return formatter.value(Estimate.exactly(second.low()), Unit.SECOND);
   }
 }

@@ -19,7 +19,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
-/** The whole drive against the sum of its legs: energy, state of charge, and speed. */
+/** Checks the whole drive against the sum of its legs: energy, state of charge, and speed. */
 final class LegChecks {
   private static final int SECONDS_PER_HOUR = 3600;
 
@@ -42,9 +42,9 @@ final class LegChecks {
   }
 
   /**
-   * The stated speed, give or take a whole step, as cars' displays of it also round down. The legs
-   * are as the odometer read them, as a car's own average is; one that was measured otherwise may
-   * be over the corrected distance.
+   * Compares the stated speed within a whole step, because displays of speed also round down. Legs
+   * use the odometer's distance, as a car's own average does; an average measured otherwise may use
+   * the corrected distance.
    */
   private CheckOutcome speed() {
     Facts<RangeItem> facts = drive.facts();

@@ -7,25 +7,25 @@ import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
 /**
- * Single readings of a log that lie far off both their neighbours on the same side. What lasts for
- * more than one reading is what happened, not a slip.
+ * Detects single readings of a log that are far off both neighbours on the same side. A deviation
+ * of more than one reading is treated as real.
  */
 final class LoggedSpikes {
-  /** Readings on either side that show how much a log scatters. */
+  /** Readings on either side that determine the scatter of a log. */
   private static final int REACH = 10;
 
-  /** A spike exceeds the usual change from row to row by this ratio ... */
+  /** A spike exceeds the usual change from row to row by this factor, */
   private static final double BEYOND_SCATTER = 12;
 
-  /** ... and the display's step by this. */
+  /** the display's step by this factor, */
   private static final double BEYOND_STEP = 4;
 
-  /** ... and the reading before by this share. */
+  /** and the previous reading by this share. */
   private static final double BEYOND_SHARE = 0.03;
 
   private LoggedSpikes() {}
 
-  /** What would fit instead, by the index of the reading. */
+  /** Returns the values that would fit instead, by the index of the reading. */
   static Map<Integer, Interval> of(Trace trace) {
     Map<Integer, Interval> spikes = new TreeMap<>();
     for (int i = 1; i + 1 < trace.size(); i++) {
@@ -45,7 +45,7 @@ final class LoggedSpikes {
     return spikes;
   }
 
-  /** Median change from row to row about a reading, that to and from it left out. */
+  /** Returns the median change from row to row around a reading, excluding the reading itself. */
   private static double scatter(Trace trace, int i) {
     int from = Math.max(1, i - REACH);
     int to = Math.min(trace.size() - 1, i + REACH);

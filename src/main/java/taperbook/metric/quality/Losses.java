@@ -4,28 +4,27 @@ import taperbook.quantity.Interval;
 import taperbook.session.ConditionItem;
 import taperbook.session.Facts;
 
-/** What energy may lose from one place at which it is counted to the next. */
+/** Energy losses between two places of measurement. */
 final class Losses {
   /**
-   * Most that is lost on the way into or out of a battery, as a share of what went in: the losses
-   * of charge and discharge, and what heating or cooling the battery takes. Common practice, no
-   * source.
+   * Largest loss into or out of a battery, as a share of the input: charge and discharge losses,
+   * and heating or cooling of the battery. Common practice without a source.
    */
   private static final double MOST = 0.12;
 
-  /** Energy behind a lossy way over the energy in front of it. */
+  /** Ratio of energy after a lossy path to energy before it. */
   private static final Interval ONE_WAY = new Interval(1 - MOST, 1);
 
   private static final Interval NONE = Interval.exactly(1);
 
   private Losses() {}
 
-  /** The most that a ratio allows to be lost, in per cent. */
+  /** Returns the largest loss that a ratio allows, in per cent. */
   static long percent(Interval ratio) {
     return Math.round(100 * (1 - ratio.low()));
   }
 
-  /** Energy that came out while driving over energy that was counted while charging. */
+  /** Returns the ratio of energy measured while driving to energy counted while charging. */
   static Interval drivenOverCharged(Facts<ConditionItem> facts) {
     boolean countedAtStation =
         facts.text(ConditionItem.ENERGY_COUNTED_AT).filter("station"::equals).isPresent();
@@ -33,8 +32,8 @@ final class Losses {
   }
 
   /**
-   * Power over time against the energy counter: not 1 only where the two are declared to be taken
-   * at different places. The display of a car shows what the battery takes.
+   * Returns the ratio of integrated power to the energy counter: other than 1 only if the two are
+   * declared to be measured at different places. A car's display shows the battery side.
    */
   static Interval powerOverCounter(Facts<ConditionItem> facts) {
     int power = facts.text(ConditionItem.POWER_MEASURED_AT).map(Losses::place).orElse(-1);
@@ -45,7 +44,9 @@ final class Losses {
     return power < counter ? ONE_WAY : NONE.over(ONE_WAY);
   }
 
-  /** Places in the order in which energy comes from them, from the battery on. */
+  /**
+   * Returns the rank of a place of measurement, in the order of energy flow from the battery on.
+   */
   private static int place(String words) {
     return switch (words) {
       case "car", "battery" -> 0;

@@ -7,8 +7,8 @@ import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 
 /**
- * How far the air was from mild weather. What is said begins at nothing and grows with each degree;
- * which weather counts as mild is common practice, no source.
+ * Deviation of the air temperature from mild weather. The caveat grows continuously from zero; the
+ * range of mild weather is common practice without a source.
  */
 final class MildWeather {
   private static final double LEAST_CELSIUS = 15;
@@ -16,12 +16,12 @@ final class MildWeather {
 
   private MildWeather() {}
 
-  /** Degrees below mild weather, if they round to one or more. */
+  /** Returns the degrees below mild weather, if they round to one or more. */
   static Optional<Estimate> below(Estimate air) {
     return degrees(Estimate.exactly(LEAST_CELSIUS).minus(air));
   }
 
-  /** Degrees above mild weather, if they round to one or more. */
+  /** Returns the degrees above mild weather, if they round to one or more. */
   static Optional<Estimate> above(Estimate air) {
     return degrees(air.minus(Estimate.exactly(MOST_CELSIUS)));
   }
@@ -30,10 +30,10 @@ final class MildWeather {
     return Math.rint(far.value()) >= 1 ? Optional.of(far) : Optional.empty();
   }
 
-  /** What counts as mild, in words. */
-  static String words(NumberFormatter wording) {
+  /** Describes the range of mild weather. */
+  static String words(NumberFormatter formatter) {
     return "mild weather (taken as "
-        + wording.range(new Interval(LEAST_CELSIUS, MOST_CELSIUS), Unit.CELSIUS)
+        + formatter.range(new Interval(LEAST_CELSIUS, MOST_CELSIUS), Unit.CELSIUS)
         + ")";
   }
 }

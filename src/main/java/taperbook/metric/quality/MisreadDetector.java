@@ -17,27 +17,27 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Finds readings that cannot be right, or do not fit the others: holds each against one course of
- * the session, and blames the cell, or the time of a row, without which the course fits best.
+ * Finds readings that cannot be right or do not fit the others: compares each with one course of
+ * the session and reports the cell, or the time of a row, without which the course fits best.
  */
 public final class MisreadDetector {
-  /** What a reading must spare the course to be reported: counted on true sessions. */
+  /** Minimum gain in fit of a reported reading; calibrated on correct sessions. */
   private static final double LEAST_GAIN = 7.5;
 
-  /** Fewer rows must spare more, by the square of this over their number. */
+  /** Sessions with fewer rows require more gain, by the square of this divided by their number. */
   private static final double MANY_ROWS = 12;
 
   private static final int FEWEST_ROWS = 5;
 
-  /** More rows than this are a logger's. */
+  /** Sessions with more rows are treated as logged. */
   private static final int MOST_BY_HAND = 200;
 
-  /** How many of the worst readings are tried, and how many reported. */
+  /** Number of worst readings that are tried and reported. */
   private static final int TRIED = 8;
 
   private static final int MOST_REPORTED = 6;
 
-  /** What blaming a row's time must spare beyond blaming one of its cells. */
+  /** Minimum gain of blaming a row's time beyond blaming one of its cells. */
   private static final double GAIN_OF_TIME = 4;
 
   private final Session session;
@@ -51,21 +51,21 @@ public final class MisreadDetector {
     this.interruptions = EventFinder.interruptions(session);
   }
 
-  /** The readings that do not fit, the worst first; none that the tester confirmed. */
+  /** Returns the readings that do not fit, worst first, without those that the tester confirmed. */
   public static List<Misread> find(Session session) {
     MisreadDetector search = new MisreadDetector(session);
-    search.byThemselves();
+    search.findImpossiblePowers();
     int rows = session.rowSeconds().size();
     if (rows > MOST_BY_HAND) {
-      search.inLog();
+      search.findLoggedSpikes();
     } else if (rows >= FEWEST_ROWS) {
-      search.againstEachOther(rows);
+      search.findInconsistentReadings(rows);
     }
     return search.found;
   }
 
-  /** Powers that no reading beside them can make right. */
-  private void byThemselves() {
+  /** Finds powers that are impossible whatever the other readings are. */
+  private void findImpossiblePowers() {
     Optional<Trace> power = session.trace(Channel.POWER);
     for (int i = 0; power.isPresent() && i < power.get().size(); i++) {
       Optional<Interval> possible = ratings.possibleUnless(power.get(), i);
@@ -77,7 +77,7 @@ public final class MisreadDetector {
     }
   }
 
-  private void inLog() {
+  private void findLoggedSpikes() {
     for (Channel channel : List.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)) {
       session
           .trace(channel)
@@ -100,7 +100,7 @@ public final class MisreadDetector {
         .anyMatch(m -> m.row().equals(row) && m.channel().filter(c -> c == channel).isPresent());
   }
 
-  private void againstEachOther(int rows) {
+  private void findInconsistentReadings(int rows) {
     double scarce = MANY_ROWS / Math.min(MANY_ROWS, rows);
     double least = LEAST_GAIN * scarce * scarce;
     ReadingFit fit = new ReadingFit(session);
@@ -118,11 +118,11 @@ public final class MisreadDetector {
       if (worst.isEmpty() || worst.get().gain() < least) {
         return;
       }
-      blame(fit, worst.get());
+      report(fit, worst.get());
     }
   }
 
-  /** A reading, and what the course is spared without it. */
+  /** A reading, and the gain in fit without it. */
   private record Blame(int reading, double gain) {}
 
   private Optional<Blame> worst(ReadingFit fit) {
@@ -130,11 +130,13 @@ public final class MisreadDetector {
         .filter(i -> !fit.isLeftOut(i))
         .filter(i -> !isConfirmed(trace(fit.channel(i)), fit.channel(i), fit.index(i)))
         .filter(i -> fit.channel(i) != Channel.POWER || !isInterrupted(fit.second(i)))
-        .map(i -> new Blame(i, fit.gainWithout(only(i)) - fit.spared(i)))
+        .map(i -> new Blame(i, fit.gainWithout(only(i)) - fit.excusedGain(i)))
         .max(Comparator.comparingDouble(Blame::gain));
   }
 
-  /** True if charging stood still then, or was about to: what the power shows there is no slip. */
+  /**
+   * Returns true if charging was interrupted or about to be: the displayed power is then correct.
+   */
   private boolean isInterrupted(double second) {
     return interruptions.stream()
         .anyMatch(e -> e.start().low() <= second && second <= e.end().high());
@@ -146,7 +148,7 @@ public final class MisreadDetector {
     return one;
   }
 
-  private void blame(ReadingFit fit, Blame worst) {
+  private void report(ReadingFit fit, Blame worst) {
     int i = worst.reading();
     BitSet row = new BitSet();
     for (int k = 0; k < fit.size(); k++) {
@@ -181,7 +183,7 @@ public final class MisreadDetector {
     return new Interval(low, Math.max(low, Math.min(most, fitting.high())));
   }
 
-  /** The times between the rows before and after. */
+  /** Returns the times between the rows before and after. */
   private Interval between(double second) {
     NavigableSet<Double> rows = session.rowSeconds();
     Double before = rows.lower(second);

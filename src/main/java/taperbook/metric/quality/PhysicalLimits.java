@@ -8,12 +8,12 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** What power and charge cannot be, whatever happened between the readings. */
+/** Limits of power and charge that hold whatever happened between readings. */
 final class PhysicalLimits {
-  /** No car or station exceeds the greater rating by this ratio: common practice, no source. */
+  /** Largest power as a multiple of the greater rating: common practice without a source. */
   private static final double BEYOND_RATINGS = 1.5;
 
-  /** A charge that is read so much too high and falls again, or the reverse, %. */
+  /** Minimum size of an implausible charge reading that goes up and returns, or the reverse, %. */
   private static final double JUMP = 5;
 
   private final Optional<Double> mostPower;
@@ -22,7 +22,7 @@ final class PhysicalLimits {
   PhysicalLimits(Session session) {
     Optional<Double> station = rated(session, ConditionItem.STATION_RATED_POWER);
     Optional<Double> car = rated(session, ConditionItem.VEHICLE_RATED_PEAK_POWER);
-    // A station alone limits what it gives; what a car is rated at says little without one.
+    // A car's rating without a station's sets no limit.
     this.mostPower = station.map(s -> BEYOND_RATINGS * car.map(c -> Math.max(c, s)).orElse(s));
     this.soc = session.trace(Channel.SOC);
   }
@@ -31,7 +31,9 @@ final class PhysicalLimits {
     return session.conditions().amount(item).map(Estimate::value);
   }
 
-  /** What a power may be, kW, if the reading is not that; empty if it may be right. */
+  /**
+   * Returns the possible powers, kW, if the reading is not among them; empty if it may be right.
+   */
   Optional<Interval> possibleUnless(Trace power, int i) {
     double read = power.value(i);
     double most = mostPower.orElse(Double.POSITIVE_INFINITY);
@@ -53,7 +55,7 @@ final class PhysicalLimits {
             : new Interval(0, highest > 0 ? highest : most));
   }
 
-  /** True if the charge was read to rise over a time. */
+  /** Returns true if the charge rises across a time. */
   private boolean rises(double second) {
     if (soc.isEmpty()) {
       return false;
@@ -67,7 +69,7 @@ final class PhysicalLimits {
     return q.value(after) > q.value(before);
   }
 
-  /** True if a charge lies above both readings beside it, or below both, by far. */
+  /** Returns true if a charge is far above both neighbouring readings, or far below both. */
   static boolean jumps(Trace soc, int i) {
     if (i == 0 || i + 1 == soc.size()) {
       return false;

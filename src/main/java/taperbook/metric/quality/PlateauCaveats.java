@@ -14,18 +14,18 @@ import taperbook.session.Facts;
 import taperbook.session.Trace;
 
 /**
- * What set the power of a session: the station's rating, a limit of the current, or neither as far
- * as the readings can tell.
+ * States what limited the power of a session: the station's rating, a current limit, or neither as
+ * far as the readings show.
  */
 final class PlateauCaveats {
-  /** This close to a rating a power may follow from it: a choice of this report. */
+  /** Tolerance within which a power is attributed to a rating: defined by this report. */
   private static final double CLOSE_SHARE = 0.03;
 
   private final Recording recording;
   private final Optional<Estimate> station;
   private final Optional<Estimate> car;
   private final Optional<Plateau> plateau;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
   private PlateauCaveats(Recording recording) {
     Facts<ConditionItem> facts = recording.session().conditions();
@@ -33,7 +33,7 @@ final class PlateauCaveats {
     this.station = facts.amount(ConditionItem.STATION_RATED_POWER);
     this.car = facts.amount(ConditionItem.VEHICLE_RATED_PEAK_POWER);
     this.plateau = Plateau.of(recording);
-    this.wording = recording.wording();
+    this.formatter = recording.formatter();
   }
 
   static List<Caveat> of(Recording recording) {
@@ -50,13 +50,13 @@ final class PlateauCaveats {
   }
 
   private String kilowatts(Estimate power) {
-    return wording.value(power, Unit.KILOWATT);
+    return formatter.value(power, Unit.KILOWATT);
   }
 
   private Optional<String> byRating(Estimate rating) {
     Optional<Plateau> atRating = plateau.filter(p -> isAtRating(p, rating));
     if (atRating.isPresent()) {
-      return Optional.of(held(atRating.get()) + whoSetIt(atRating.get(), rating));
+      return Optional.of(powerHeld(atRating.get()) + limitedBy(atRating.get(), rating));
     }
     boolean carIsRatedHigher = car.filter(c -> c.value() > rating.value()).isPresent();
     if (carIsRatedHigher) {
@@ -66,12 +66,12 @@ final class PlateauCaveats {
               + ", below the "
               + kilowatts(car.orElseThrow())
               + " that the maker states for the car"
-              + besideReadings(rating));
+              + otherReadings(rating));
     }
     return recording.power().flatMap(power -> nearRating(power, rating));
   }
 
-  /** Close: within the step of the power or 3 % of the rating, on either side. */
+  /** Returns true if within the step of the power or 3 % of the rating, on either side. */
   private static boolean isAtRating(Plateau plateau, Estimate rating) {
     Plateau.Level level = plateau.power();
     return Math.abs(level.estimate().value() - rating.value()) <= close(level.halfStep(), rating);
@@ -81,35 +81,35 @@ final class PlateauCaveats {
     return Math.max(2 * halfStep, CLOSE_SHARE * rating.value());
   }
 
-  private String held(Plateau found) {
+  private String powerHeld(Plateau found) {
     return "The power was held at "
         + kilowatts(found.power().estimate())
         + " for "
-        + wording.value(found.duration(), Unit.SECOND);
+        + formatter.value(found.duration(), Unit.SECOND);
   }
 
-  private String whoSetIt(Plateau found, Estimate rating) {
-    String said = ", at the station's rating of " + kilowatts(rating);
+  private String limitedBy(Plateau found, Estimate rating) {
+    String opening = ", at the station's rating of " + kilowatts(rating);
     if (car.isEmpty()) {
-      return said
+      return opening
           + ": the station may have set the plateau. The peak power that the maker states for the"
           + " car is not known.";
     }
     String rated = kilowatts(car.get());
     double margin = close(found.power().halfStep(), rating);
     if (car.get().value() > rating.value() + margin) {
-      return said
+      return opening
           + ", while the maker states "
           + rated
           + " for the car: the station set the plateau, not the car.";
     }
-    return said
+    return opening
         + ", and the maker states "
         + rated
         + " for the car: whether the station or the car set the plateau cannot be told.";
   }
 
-  private String besideReadings(Estimate rating) {
+  private String otherReadings(Estimate rating) {
     Optional<Trace> lower =
         recording.power().filter(p -> p.max() < rating.value() - close(p.halfStep(), rating));
     if (lower.isEmpty()) {
@@ -143,7 +143,7 @@ final class PlateauCaveats {
                 .map(
                     current ->
                         "The plateau follows a current limit of "
-                            + wording.value(current.estimate(), Unit.AMPERE)
+                            + formatter.value(current.estimate(), Unit.AMPERE)
                             + ": the current stays flat while the voltage rises. Whether the"
                             + " station, its cable or the car sets that limit cannot be told."));
   }

@@ -9,7 +9,7 @@ import taperbook.session.Channel;
 import taperbook.session.Review;
 import taperbook.session.Review.AsRead;
 
-/** Readings that were left out as doubtful, or looked at again and confirmed. */
+/** Caveats of readings that were left out as doubtful, or checked and confirmed. */
 final class ReadingCaveats {
   private ReadingCaveats() {}
 

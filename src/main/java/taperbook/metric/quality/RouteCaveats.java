@@ -13,35 +13,35 @@ import taperbook.session.Leg;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
-/** Where elevations and legs of a range test say other than the route that is stated. */
+/** Caveats where elevations and legs of a range test contradict the stated route. */
 final class RouteCaveats {
-  /** Heights of one place may be off by so much, m: common practice, no source. */
+  /** Tolerance of heights of the same place, m: common practice without a source. */
   private static final double SAME_HEIGHT_METRES = 10;
 
-  /** The ways out and back may differ by this share: common practice, no source. */
+  /** Tolerance of the distances out and back, as a share: common practice without a source. */
   private static final double SAME_WAY_SHARE = 0.05;
 
   private final RangeTest test;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final List<Caveat> caveats = new ArrayList<>();
 
-  private RouteCaveats(RangeTest test, NumberFormatter wording) {
+  private RouteCaveats(RangeTest test, NumberFormatter formatter) {
     this.test = test;
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
-  static List<Caveat> of(RangeTest test, NumberFormatter wording) {
-    RouteCaveats all = new RouteCaveats(test, wording);
+  static List<Caveat> of(RangeTest test, NumberFormatter formatter) {
+    RouteCaveats all = new RouteCaveats(test, formatter);
     String route = test.facts().text(RangeItem.ROUTE).orElse("");
     switch (route) {
       case "loop" -> all.ends("loop");
       case "out and back" -> {
         all.ends(route);
-        all.unequalWays();
+        all.compareDirections();
       }
       case "one way" -> all.wayBack();
       default -> {
-        // What is not stated cannot be contradicted.
+        // An unstated route cannot be contradicted.
       }
     }
     all.chargedBetween();
@@ -52,7 +52,7 @@ final class RouteCaveats {
     caveats.add(new Caveat(Kind.DRIVE, sentence));
   }
 
-  /** A route that comes back to its start ends at the same height. */
+  /** Checks that a route that returns to its start ends at the same height. */
   private void ends(String route) {
     Optional<Estimate> start = test.facts().amount(RangeItem.START_ELEVATION);
     Optional<Estimate> end = test.facts().amount(RangeItem.END_ELEVATION);
@@ -67,14 +67,14 @@ final class RouteCaveats {
           "The route is stated as "
               + route
               + ", but it ended "
-              + wording.value(apart, Unit.METRE)
+              + formatter.value(apart, Unit.METRE)
               + (above ? " above" : " below")
               + " its start: one of the two is wrong, or the drive did not come back to where it"
               + " began.");
     }
   }
 
-  private void unequalWays() {
+  private void compareDirections() {
     Optional<Estimate> out = distance("out");
     Optional<Estimate> back = distance("back");
     if (out.isEmpty() || back.isEmpty()) {
@@ -85,9 +85,9 @@ final class RouteCaveats {
     if (longer > (1 + SAME_WAY_SHARE) * shorter) {
       add(
           "The route is stated as out and back, but the legs out add up to "
-              + wording.value(out.get(), Unit.KILOMETRE)
+              + formatter.value(out.get(), Unit.KILOMETRE)
               + " and the legs back to "
-              + wording.value(back.get(), Unit.KILOMETRE)
+              + formatter.value(back.get(), Unit.KILOMETRE)
               + ": it was not the same way.");
     }
   }
@@ -98,7 +98,7 @@ final class RouteCaveats {
     }
   }
 
-  /** Distance of the legs whose name begins with a word, if there are any. */
+  /** Returns the distance of the legs whose name begins with a word, if there are any. */
   private Optional<Estimate> distance(String word) {
     return test.legs().stream()
         .filter(l -> l.name().strip().toLowerCase(Locale.ROOT).matches(word + "\\b.*"))
@@ -106,7 +106,7 @@ final class RouteCaveats {
         .reduce((sum, next) -> sum.minus(next.times(-1)));
   }
 
-  /** A leg that begins with more charge than the one before ended with. */
+  /** Checks for a leg that starts with more charge than the previous leg ended with. */
   private void chargedBetween() {
     for (int i = 1; i < test.legs().size(); i++) {
       Leg before = test.legs().get(i - 1);
@@ -121,9 +121,9 @@ final class RouteCaveats {
             "Leg "
                 + leg.name()
                 + " began at "
-                + wording.value(start, Unit.PERCENT)
+                + formatter.value(start, Unit.PERCENT)
                 + ", and the leg before it ended at "
-                + wording.value(end, Unit.PERCENT)
+                + formatter.value(end, Unit.PERCENT)
                 + ": the car was charged in between, or one of the two is wrong.");
       }
     }

@@ -22,25 +22,25 @@ import taperbook.session.RowsWritten;
 import taperbook.session.Trace;
 
 /**
- * What a reader must know of a charging session, derived from its conditions and readings. What is
- * not known is a caveat by itself. The thresholds are common practice, no source.
+ * Caveats of a charging session, derived from its conditions and readings. Missing conditions are
+ * caveats too. Thresholds are common practice without a source.
  */
 public final class SessionCaveats {
-  /** From this on a battery is usually warm enough to follow its curve. */
+  /** Temperature from which a battery is usually warm enough to follow its curve. */
   private static final double WARM_BATTERY_CELSIUS = 25;
 
-  /** Preconditioning for less than this may not have warmed the battery through. */
+  /** Duration below which preconditioning may not have warmed the whole battery. */
   private static final double SHORT_PRECONDITIONING_SECONDS = 15 * 60;
 
   private final Recording recording;
   private final Facts<ConditionItem> facts;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final List<Caveat> caveats = new ArrayList<>();
 
   private SessionCaveats(Recording recording) {
     this.recording = recording;
     this.facts = recording.session().conditions();
-    this.wording = recording.wording();
+    this.formatter = recording.formatter();
   }
 
   public static List<Caveat> of(Recording recording) {
@@ -74,7 +74,7 @@ public final class SessionCaveats {
   }
 
   private String amount(Estimate estimate, Unit unit) {
-    return wording.value(estimate, unit);
+    return formatter.value(estimate, unit);
   }
 
   private void batteryTemperature() {
@@ -86,21 +86,21 @@ public final class SessionCaveats {
               + " usual curve until it is warm.");
       return;
     }
-    String said = "The battery was at " + amount(start.get(), Unit.CELSIUS) + " at plugging in";
+    String opening = "The battery was at " + amount(start.get(), Unit.CELSIUS) + " at plugging in";
     Estimate below = Estimate.exactly(WARM_BATTERY_CELSIUS).minus(start.get());
     if (Math.rint(below.value()) >= 1) {
       add(
           Kind.BATTERY_TEMPERATURE,
-          said
+          opening
               + how(ConditionItem.BATTERY_TEMPERATURE_AT_START)
               + ", "
-              + wording.degrees(below)
+              + formatter.degrees(below)
               + " below the "
-              + wording.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)
+              + formatter.exactly(WARM_BATTERY_CELSIUS, Unit.CELSIUS)
               + " from which on a battery is taken to be warm enough.",
           "The cooler it is, the further and longer it charges below its curve.");
     } else if (isEstimated(ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
-      add(Kind.BATTERY_TEMPERATURE, said + ", by an estimate.");
+      add(Kind.BATTERY_TEMPERATURE, opening + ", by an estimate.");
     }
   }
 
@@ -150,7 +150,9 @@ public final class SessionCaveats {
             });
   }
 
-  /** Elapsed time is often begun when power already flows. */
+  /**
+   * Adds a caveat if power already flows in the first row, as elapsed time is often started late.
+   */
   private void powerAtStart() {
     recording
         .power()
@@ -194,16 +196,16 @@ public final class SessionCaveats {
       add(Kind.AMBIENT_TEMPERATURE, "The air temperature during the session is not known.");
       return;
     }
-    String said = "The air was at " + amount(ambient.get(), Unit.CELSIUS) + ", ";
+    String opening = "The air was at " + amount(ambient.get(), Unit.CELSIUS) + ", ";
     MildWeather.below(ambient.get())
         .ifPresent(
             far ->
                 add(
                     Kind.AMBIENT_TEMPERATURE,
-                    said
-                        + wording.degrees(far)
+                    opening
+                        + formatter.degrees(far)
                         + " colder than "
-                        + MildWeather.words(wording)
+                        + MildWeather.words(formatter)
                         + ".",
                     "The colder it is, the more a battery may charge below the curve of mild"
                         + " weather."));
@@ -212,10 +214,10 @@ public final class SessionCaveats {
             far ->
                 add(
                     Kind.AMBIENT_TEMPERATURE,
-                    said
-                        + wording.degrees(far)
+                    opening
+                        + formatter.degrees(far)
                         + " hotter than "
-                        + MildWeather.words(wording)
+                        + MildWeather.words(formatter)
                         + ".",
                     "The hotter it is, the more cooling takes, and the sooner a battery may limit its"
                         + " power."));
@@ -234,7 +236,7 @@ public final class SessionCaveats {
               "The readings were taken by hand from a film of the displays: rounded as displayed,"
                   + " and only as often as someone wrote them down.");
       default -> {
-        // A log adds no doubt of its own.
+        // A log adds no reading uncertainty of its own.
       }
     }
     if (recording.soc().isPresent()
@@ -266,7 +268,7 @@ public final class SessionCaveats {
     }
   }
 
-  /** What a common lag of the displays moves, and what it leaves alone. */
+  /** Describes which numbers a common lag of the displays affects. */
   private String late(Estimate lag) {
     return "The displays follow by "
         + amount(lag, Unit.SECOND)
@@ -275,7 +277,7 @@ public final class SessionCaveats {
         + " two displayed values, amounts and averages do not change.";
   }
 
-  /** Where power and energy were measured, as far as that sets them apart from the battery's. */
+  /** Adds caveats where power and energy were measured away from the battery. */
   private void places() {
     boolean powerAtStation = isAt(ConditionItem.POWER_MEASURED_AT, "station");
     boolean energyAtStation = isAt(ConditionItem.ENERGY_COUNTED_AT, "station");

@@ -10,11 +10,11 @@ import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
 /**
- * The slip of the pen or the eye that explains a reading: the one change of its digits that makes
- * it fit. If changes of several kinds do, none is named.
+ * Explains a reading by a transcription error: the one change of its digits that makes it fit. If
+ * several kinds of change do, none is reported.
  */
 final class TranscriptionSlip {
-  /** Digits that look alike on a display of seven segments or in handwriting: common practice. */
+  /** Digits that look alike on a seven-segment display or in handwriting: common practice. */
   private static final Map<Character, String> ALIKE =
       Map.of(
           '0', "868", '1', "74", '2', "37", '3', "825", '4', "91", '5', "63", '6', "580", '7', "12",
@@ -24,7 +24,7 @@ final class TranscriptionSlip {
 
   private TranscriptionSlip() {}
 
-  /** What probably stood there and what happened, such as {@code 26: digits swapped?}. */
+  /** Returns the probable original reading and the error, such as {@code 26: digits swapped?}. */
   static Optional<String> explaining(Trace trace, int i, Interval fitting) {
     int places = places(2 * trace.halfStep());
     String text = text(trace.value(i), places);
@@ -71,7 +71,7 @@ final class TranscriptionSlip {
     }
   }
 
-  /** Notes a reading that would fit, by the first kind of slip that makes it. */
+  /** Records a reading that would fit, under the first kind of error that produces it. */
   private static void attempt(
       Map<String, String> texts, String kind, String text, Interval fitting) {
     if (NUMBER.matcher(text).matches() && fitting.contains(Double.parseDouble(text))) {
@@ -79,7 +79,7 @@ final class TranscriptionSlip {
     }
   }
 
-  /** As {@link #explaining}, of the time of a row, s. */
+  /** Explains the time of a row, s, as {@link #explaining} does a reading. */
   static Optional<String> explainingTime(double second, Interval times) {
     List<Double> minutes =
         List.of(-600.0, -60.0, 60.0, 600.0).stream()

@@ -1,7 +1,4 @@
-/**
- * What limits trust in a session: caveats, cross-checks by a second method, and readings that
- * contradict the others.
- */
+/** Quality of a session: caveats, cross-checks by a second method, and misread detection. */
 @NullMarked
 package taperbook.metric.quality;
 

@@ -9,12 +9,12 @@ import taperbook.result.Outcome;
 import taperbook.session.RowRef;
 
 /**
- * A figure on the way to numbers: value or reason, with its rows.
+ * An intermediate result of a metric: value or reason, with its rows.
  *
  * @param outcome value or reason
- * @param rows rows that it comes from
- * @param basis what it rests on
- * @param method how it was found
+ * @param rows rows that it is computed from
+ * @param basis basis of the value
+ * @param method how it was determined
  */
 public record Derived(Outcome outcome, List<RowRef> rows, Basis basis, Method method) {
   static Derived measured(Estimate estimate, List<RowRef> rows, Basis basis, Method method) {

@@ -9,8 +9,8 @@ import taperbook.session.RangeItem;
 import taperbook.session.RowRef;
 
 /**
- * The average speed of a drive. A car works it out of the distance by its own odometer, so that
- * what corrects the distance corrects its speed as well:
+ * The average speed of a drive. A car computes it from its own odometer, so a correction of the
+ * distance also applies to the speed:
  *
  * <pre>
  *   speed = average speed * correction   if the car displayed it, else average speed
@@ -19,7 +19,7 @@ import taperbook.session.RowRef;
 public final class DriveSpeed {
   private DriveSpeed() {}
 
-  /** Average speed with its bounds, km/h; empty if it is not known. */
+  /** Returns the average speed with its bounds, km/h; empty if unknown. */
   public static Optional<Estimate> of(Facts<RangeItem> facts) {
     Optional<Estimate> stated = facts.amount(RangeItem.AVERAGE_SPEED);
     return isOfTheCar(facts)
@@ -27,7 +27,7 @@ public final class DriveSpeed {
         : stated;
   }
 
-  /** True if the speed is what the car displayed. */
+  /** Returns true if the speed is the one that the car displayed. */
   public static boolean isOfTheCar(Facts<RangeItem> facts) {
     return facts
         .known(RangeItem.AVERAGE_SPEED)
@@ -35,14 +35,14 @@ public final class DriveSpeed {
         .isPresent();
   }
 
-  /** The rows that the speed comes from. */
+  /** Returns the rows that the speed is computed from. */
   public static List<RowRef> rows(Facts<RangeItem> facts) {
     return isOfTheCar(facts)
         ? RangeFigures.rows(facts, RangeItem.AVERAGE_SPEED, RangeItem.ODOMETER_CORRECTION)
         : facts.rows(RangeItem.AVERAGE_SPEED);
   }
 
-  /** True distance over the distance read. */
+  /** Returns the true distance divided by the distance read. */
   public static Optional<Estimate> correction(Facts<RangeItem> facts) {
     return facts.amount(RangeItem.ODOMETER_CORRECTION);
   }

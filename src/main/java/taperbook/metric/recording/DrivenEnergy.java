@@ -13,7 +13,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
 /**
- * The energy of a full battery by the range test:
+ * The energy of a full battery, from the range test:
  *
  * <pre>
  *   full energy = energy used * 100 / (start soc - end soc)      [kWh]

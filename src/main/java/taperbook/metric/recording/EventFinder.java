@@ -14,22 +14,22 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** What happened in a session: interruptions, displays that were not read, and notes. */
+/** Finds the events of a session: interruptions, displays not read, and notes. */
 public final class EventFinder {
-  /** A display that is read in fewer rows than this share is written down now and then only. */
+  /** A display that is read in a smaller share of rows counts as recorded only occasionally. */
   private static final double MOSTLY_READ = 0.8;
 
   private EventFinder() {}
 
-  /** All of a session, in order. Equal notes of rows one after the other are one event. */
+  /** Returns all events of a session, in order. Equal notes of consecutive rows are one event. */
   public static List<Event> of(Session session) {
     List<Event> events = new ArrayList<>(interruptions(session));
     events.addAll(notRead(session));
-    List<Event> told = List.copyOf(events);
+    List<Event> found = List.copyOf(events);
     Session.Note before = null;
     for (Session.Note note : session.notes()) {
       boolean again = before != null && before.text().equals(note.text());
-      if (!again && told.stream().noneMatch(e -> isWithin(note, e))) {
+      if (!again && found.stream().noneMatch(e -> isWithin(note, e))) {
         events.add(note(session, note));
       }
       before = note;
@@ -40,14 +40,14 @@ public final class EventFinder {
     return events;
   }
 
-  /** Where charging stood still, in order. */
+  /** Returns the interruptions of charging, in order. */
   public static List<Event> interruptions(Session session) {
     return Interruptions.of(session);
   }
 
   /**
-   * Where a display that is read in most rows was not read while others were, and the tester noted
-   * something beside it.
+   * Returns the times at which a display that is read in most rows was skipped while others were
+   * read, and the tester added a note.
    */
   public static List<Event> notRead(Session session) {
     if (session.notes().isEmpty()) {
@@ -102,7 +102,7 @@ public final class EventFinder {
     return event.start().low() < note.second() && note.second() < event.end().high();
   }
 
-  /** What the tester wrote between two times, both excluded, each text once. */
+  /** Returns the tester's notes between two times, both exclusive, each distinct text once. */
   public static String notes(Session session, double from, double to) {
     return session.notes().stream()
         .filter(n -> from < n.second() && n.second() < to)
@@ -111,7 +111,7 @@ public final class EventFinder {
         .collect(Collectors.joining("; "));
   }
 
-  /** The charge as displayed at a time; between two readings, what lies between them. */
+  /** Returns the displayed charge at a time; between two readings, the interval between them. */
   static Optional<Estimate> chargeAt(Session session, double second) {
     return session
         .trace(Channel.SOC)

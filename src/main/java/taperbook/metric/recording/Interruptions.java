@@ -14,25 +14,24 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Finds where charging stood still while the clock went on: the power reads zero between rows with
- * power, or a counter or the charge rests for much longer than it does around, or the tester noted
- * a pause. What stands still at the start or the end of a session interrupts nothing. The
- * thresholds are choices of this program.
+ * Finds interruptions of charging: the power reads zero between rows with power, a counter or the
+ * charge is unchanged for much longer than around it, or the tester noted a pause. Idle time at the
+ * start or the end of a session is not an interruption. Thresholds are choices of this program.
  */
 final class Interruptions {
-  /** A power of at most this share of the highest is none: a car at rest still takes a little. */
+  /** Powers up to this share of the highest count as zero: a car at rest still draws a little. */
   private static final double IDLE_SHARE = 0.01;
 
-  /** A counter or charge rests if it takes so many times as long for a step as around. */
+  /** A counter or charge is idle if a step takes this many times as long as those around it. */
   private static final double REST = 3;
 
-  /** Least length of a rest, s. */
+  /** Minimum duration of an idle phase, s. */
   private static final double LEAST_REST_SECONDS = 60;
 
-  /** Steps on each side that tell the usual pace. */
+  /** Number of steps on each side that define the usual pace. */
   private static final int BESIDE = 2;
 
-  /** Of the energy that a lone zero would cost at least this share must be missing. */
+  /** Minimum share of the energy that a single zero would cost that must be missing. */
   private static final double MISSING_SHARE = 0.1;
 
   private final Session session;
@@ -42,7 +41,7 @@ final class Interruptions {
     this.session = session;
   }
 
-  /** All of a session, in order. */
+  /** Returns all interruptions of a session, in order. */
   static List<Event> of(Session session) {
     Interruptions all = new Interruptions(session);
     session.trace(Channel.POWER).ifPresent(all::byPower);
@@ -53,7 +52,7 @@ final class Interruptions {
     return all.found;
   }
 
-  /** Power up to which none flows. */
+  /** Returns the highest power that counts as none. */
   private static double idle(Trace power) {
     return Math.max(power.halfStep(), IDLE_SHARE * power.max());
   }
@@ -73,7 +72,7 @@ final class Interruptions {
       while (j < last && power.value(j + 1) <= idle) {
         j++;
       }
-      if (j < last && !goesOn(power, i, j)) {
+      if (j < last && !continues(power, i, j)) {
         Interval start = new Interval(power.second(i - 1), power.second(i));
         Interval end = new Interval(power.second(j), power.second(j + 1));
         add(start, end, power.rows(i - 1, j + 1));
@@ -83,10 +82,9 @@ final class Interruptions {
   }
 
   /**
-   * True if charge or energy go on as if power flowed, so that it is the zeros which cannot be
-   * right.
+   * Returns true if charge or energy continue to rise as if power flowed: the zeros are then wrong.
    */
-  private boolean goesOn(Trace power, int i, int j) {
+  private boolean continues(Trace power, int i, int j) {
     boolean rises =
         Stream.of(Channel.SOC, Channel.ENERGY_ADDED)
             .flatMap(c -> session.trace(c).stream())
@@ -115,7 +113,7 @@ final class Interruptions {
     return i >= 0 && trace.second(i) == second;
   }
 
-  /** How far the readings between two times rise, both included; 0 if there are fewer than two. */
+  /** Returns the rise of the readings between two times, inclusive; 0 if fewer than two. */
   private static double rise(Trace trace, double from, double to) {
     int before = trace.indexAtOrBefore(from);
     int first = before >= 0 && trace.second(before) == from ? before : before + 1;
@@ -123,7 +121,7 @@ final class Interruptions {
     return first <= last ? trace.value(last) - trace.value(first) : 0;
   }
 
-  /** Runs of equal readings that last much longer than the readings around them let expect. */
+  /** Finds runs of equal readings that last much longer than the surrounding readings suggest. */
   private void byRest(Trace trace) {
     int n = trace.size();
     for (int i = 1; i < n - 1; i++) {
@@ -144,7 +142,7 @@ final class Interruptions {
     }
   }
 
-  /** How long a step lasts at the slower pace of those before and after, s. */
+  /** Returns the duration of a step at the slower of the paces before and after, s. */
   private static double dwell(Trace trace, int i, int j) {
     double steps = BESIDE * step(trace);
     int from = i;
@@ -171,7 +169,7 @@ final class Interruptions {
     return slower * step(trace);
   }
 
-  /** True if a reading of power, or another counter, says that charging went on. */
+  /** Returns true if a power reading, or another counter, shows that charging continued. */
   private boolean isPowered(Trace trace, int i, int j) {
     double from = trace.second(i);
     double to = trace.second(j);
@@ -190,7 +188,7 @@ final class Interruptions {
             .anyMatch(t -> rise(t, from, to) > 2 * step(t));
   }
 
-  /** Rows with a note of a pause, those next to each other together. */
+  /** Finds rows with a note of a pause and merges adjacent ones. */
   private void byNotes() {
     NavigableSet<Double> rows = session.rowSeconds();
     List<Session.Note> pauses = session.notes().stream().filter(this::isPause).toList();
@@ -214,7 +212,7 @@ final class Interruptions {
     }
   }
 
-  /** A pause beside a reading of power is no pause; the check has told it. */
+  /** A noted pause next to a power reading is not a pause; the input check reports it. */
   private boolean isPause(Session.Note note) {
     boolean powered =
         session
@@ -225,7 +223,7 @@ final class Interruptions {
     return note.isPause() && !powered;
   }
 
-  /** Adds a rest, or joins it with the pause that the tester noted in it. */
+  /** Adds an idle phase, or merges it with the noted pause that it contains. */
   private void addRest(Interval start, Interval end, List<RowRef> rows) {
     Interval whole = new Interval(start.low(), end.high());
     Optional<Event> pause =
@@ -243,7 +241,7 @@ final class Interruptions {
         all);
   }
 
-  /** What two bounds allow together; if that is nothing, those of the two that begin there. */
+  /** Intersects two intervals; if that is empty, returns the one that begins at the given time. */
   private static Interval both(Interval one, Interval other, double begin) {
     if (!one.overlaps(other)) {
       return one.low() == begin ? one : other;
@@ -251,7 +249,7 @@ final class Interruptions {
     return new Interval(Math.max(one.low(), other.low()), Math.min(one.high(), other.high()));
   }
 
-  /** True of a pause that is known from its notes, whose rows bear no power. */
+  /** Returns true for a pause that is known from notes, whose rows have no power. */
   private boolean isNoted(Event event) {
     return session.notes().stream()
         .anyMatch(n -> n.isPause() && event.rows().contains(n.row()) && isWithoutPower(n));

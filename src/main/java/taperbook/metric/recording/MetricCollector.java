@@ -13,11 +13,11 @@ import taperbook.session.Origin;
 import taperbook.session.RowRef;
 
 /**
- * Collects the numbers of one session, or of one held against another, and gives each the caveats
- * that concern its inputs. The one place where a {@link ReportNumber} is made.
+ * Collects the numbers of one session, or of a comparison of two, and attaches the caveats that
+ * concern their inputs. The only place where a {@link ReportNumber} is created.
  */
 public final class MetricCollector {
-  /** The intervals are bounds: they hold the truth whenever the stated assumptions do. */
+  /** Bounds always contain the true value if the stated assumptions hold. */
   private static final double COVERAGE_OF_BOUNDS = 1;
 
   private final String session;
@@ -26,17 +26,17 @@ public final class MetricCollector {
   private final Predicate<Metric> wanted;
   private final List<ReportNumber> numbers = new ArrayList<>();
 
-  /** A ledger of all numbers. */
+  /** Creates a collector of all numbers. */
   public MetricCollector(String session, List<Caveat> caveats) {
     this(session, caveats, metric -> true);
   }
 
-  /** A ledger that keeps the numbers that are wanted. */
+  /** Creates a collector that keeps only the wanted numbers. */
   public MetricCollector(String session, List<Caveat> caveats, Predicate<Metric> wanted) {
     this(session, "", caveats, wanted);
   }
 
-  /** A ledger of numbers about a session and another. */
+  /** Creates a collector of numbers about two sessions. */
   public MetricCollector(String session, String against, List<Caveat> caveats) {
     this(session, against, caveats, metric -> true);
   }
@@ -49,12 +49,12 @@ public final class MetricCollector {
     this.wanted = wanted;
   }
 
-  /** The caveats of one kind, for numbers that only their span tells to be concerned. */
+  /** Returns the caveats of one kind, for numbers that are affected only by their time span. */
   public List<Caveat> caveats(Caveat.Kind kind) {
     return caveats.stream().filter(c -> c.kind() == kind).toList();
   }
 
-  /** False if a number need not be worked out. */
+  /** Returns false if a number need not be computed. */
   public boolean wants(Metric metric) {
     return wanted.test(metric);
   }
@@ -67,28 +67,28 @@ public final class MetricCollector {
     covered(metric, estimate, COVERAGE_OF_BOUNDS, rows, own);
   }
 
-  /** A number whose interval is meant to hold the truth in a share of cases. */
+  /** Adds a number whose interval has the given coverage. */
   public void covered(Metric metric, Estimate estimate, double coverage, List<RowRef> rows) {
     covered(metric, estimate, coverage, rows, List.of());
   }
 
-  /** As {@link #covered(Metric, Estimate, double, List)}, with caveats of the number's own. */
+  /** Adds as {@link #covered(Metric, Estimate, double, List)}, with additional caveats. */
   public void covered(
       Metric metric, Estimate estimate, double coverage, List<RowRef> rows, List<Caveat> own) {
-    enter(metric, new Outcome.Measured(estimate, coverage), rows, own);
+    add(metric, new Outcome.Measured(estimate, coverage), rows, own);
   }
 
   public void withheld(Metric metric, String reason) {
-    enter(metric, new Outcome.Withheld(reason), List.of());
+    add(metric, new Outcome.Withheld(reason), List.of());
   }
 
-  /** A number as it came of the courses, measured or not. */
-  public void enter(Metric metric, Outcome outcome, List<RowRef> rows) {
-    enter(metric, outcome, rows, List.of());
+  /** Adds a number measured from the courses, or the reason why it is withheld. */
+  public void add(Metric metric, Outcome outcome, List<RowRef> rows) {
+    add(metric, outcome, rows, List.of());
   }
 
-  /** As {@link #enter(Metric, Outcome, List)}, with caveats of the number's own. */
-  public void enter(Metric metric, Outcome outcome, List<RowRef> rows, List<Caveat> own) {
+  /** Adds as {@link #add(Metric, Outcome, List)}, with additional caveats. */
+  public void add(Metric metric, Outcome outcome, List<RowRef> rows, List<Caveat> own) {
     if (!wants(metric)) {
       return;
     }

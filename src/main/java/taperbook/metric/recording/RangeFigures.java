@@ -16,7 +16,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
 /**
- * What the range test says about the car:
+ * The results of a range test:
  *
  * <pre>
  *   distance driven   = distance read * correction
@@ -30,8 +30,8 @@ import taperbook.session.RowRef;
  * @param distance distance driven, km
  * @param fullRange driven range of a full battery, km
  * @param consumption energy used for the distance, Wh/km
- * @param ratedRange range that the maker states, km
- * @param chosenBasis {@link Basis#DRIVEN} or {@link Basis#RATED}: what the report asks for
+ * @param ratedRange range stated by the manufacturer, km
+ * @param chosenBasis {@link Basis#DRIVEN} or {@link Basis#RATED}: the basis of the report
  */
 public record RangeFigures(
     Derived distance,
@@ -44,10 +44,10 @@ public record RangeFigures(
   public static final String NO_TEST = "the report names no range test of this vehicle";
 
   /**
-   * The figures of a drive.
+   * Computes the figures of a drive.
    *
    * @param test the drive, if there is one
-   * @param rounding how the car's display of the state of charge rounds
+   * @param rounding rounding of the car's state-of-charge display
    * @param chosenBasis {@link Basis#DRIVEN} or {@link Basis#RATED}
    */
   public static RangeFigures of(
@@ -71,10 +71,10 @@ public record RangeFigures(
   }
 
   /**
-   * The mean figures of drives that agree; those of the first where a figure is not known of the
-   * others, and its rated range.
+   * Computes the mean figures of consistent drives. Uses the first drive where a figure of the
+   * others is unknown, and for the rated range.
    *
-   * @param drives drives of one car under like conditions; perhaps none
+   * @param drives drives of one car under like conditions; may be empty
    */
   public static RangeFigures of(
       List<RangeTest> drives, DisplayRounding rounding, Basis chosenBasis) {
@@ -92,7 +92,7 @@ public record RangeFigures(
         chosenBasis);
   }
 
-  /** What drives come to, of all that have the figure; bounds hold what they differ by as well. */
+  /** Returns the mean of a figure over the drives that have it; its bounds include their spread. */
   private static Derived mean(List<Derived> each) {
     List<Derived> known = each.stream().filter(d -> d.estimate().isPresent()).toList();
     if (known.size() < 2) {
@@ -116,7 +116,7 @@ public record RangeFigures(
         Method.DRIVES_MEAN);
   }
 
-  /** The range that the report's basis asks for, km. */
+  /** Returns the range on the report's basis, km. */
   public Derived chosenRange() {
     return chosenBasis == Basis.RATED ? ratedRange : fullRange;
   }
@@ -152,7 +152,7 @@ public record RangeFigures(
         Method.DRIVEN_RANGE);
   }
 
-  /** The state of charge that the drive used, surely above zero, %. */
+  /** Returns the state of charge that the drive used, certainly above zero, %. */
   static Derived chargeUsed(Facts<RangeItem> facts, DisplayRounding rounding) {
     Optional<Estimate> used = DriveEnds.of(facts, rounding).map(DriveEnds::used);
     if (used.isEmpty()) {
@@ -192,11 +192,11 @@ public record RangeFigures(
           Basis.DISPLAYED,
           Method.CONSUMPTION_DISPLAYED);
     }
-    String why =
+    String reason =
         used.isEmpty()
             ? "neither the energy used nor a displayed consumption is known"
             : "the distance driven is not known";
-    return Derived.withheld(why, Basis.ENERGY, Method.CONSUMPTION);
+    return Derived.withheld(reason, Basis.ENERGY, Method.CONSUMPTION);
   }
 
   private static Derived ratedRange(Facts<RangeItem> facts) {
@@ -205,7 +205,7 @@ public record RangeFigures(
         .map(
             e ->
                 Derived.measured(
-                    // A stated range is taken as said, not as a reading with a last digit.
+                    // A stated range is exact, not a reading rounded to its last digit.
                     Estimate.exactly(e.value()),
                     rows(facts, RangeItem.RATED_RANGE),
                     Basis.RATED,

@@ -26,27 +26,27 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * A session made ready for measuring: its channels, the courses that they allow together, and the
- * words to state why something cannot be measured.
+ * A session prepared for measuring: its channels, the courses consistent with them, and the wording
+ * for reasons why something cannot be measured.
  *
  * @param session the session
  * @param soc state of charge, if recorded
- * @param envelope bounds of the true state of charge, if recorded
+ * @param socBounds bounds of the true state of charge, if recorded
  * @param power power, if recorded
  * @param counter energy by the counter, if recorded
  * @param integral energy by integrating power, if recorded twice or more
- * @param courses the courses that all readings and the drive allow
- * @param wording words in the units of the report
+ * @param courses the courses consistent with all readings and the drive
+ * @param formatter number format in the units of the report
  */
 public record Recording(
     Session session,
     Optional<Trace> soc,
-    Optional<MonotoneBounds> envelope,
+    Optional<MonotoneBounds> socBounds,
     Optional<Trace> power,
     Optional<EnergyCounter> counter,
     Optional<PowerIntegral> integral,
     Courses courses,
-    NumberFormatter wording) {
+    NumberFormatter formatter) {
 
   public static final String NO_SOC = "no state of charge was recorded";
   public static final String SOC_NOT_READ_THEN = "the state of charge was not read at that time";
@@ -55,30 +55,30 @@ public record Recording(
   public static final String NO_GAIN =
       "the state of charge gained is not more than its display can tell";
 
-  /** Why times and averages are withheld where {@link #hasFewRows()}. */
+  /** The reason why times and averages are withheld if {@link #hasFewRows()}. */
   public static final String FEW_ROWS =
       "fewer than 4 rows were read, and what the power did between them is not known";
 
   private static final int FEWEST_ROWS = 4;
 
-  /** Finer steps of a charge are not looked at one by one, %. */
+  /** Minimum spacing of charges in the clock, %. */
   private static final double CLOCK_STEP = 0.5;
 
   /**
-   * A session made ready.
+   * Prepares a session.
    *
    * @param session the session
-   * @param test the drive that distances rest on, if there is one
+   * @param test the drive that distances use, if there is one
    * @param draws number of courses to draw
-   * @param wording words in the units of the report
+   * @param formatter number format in the units of the report
    */
   public static Recording of(
-      Session session, Optional<RangeTest> test, int draws, NumberFormatter wording) {
-    return of(session, new Courses(session, test, draws), wording);
+      Session session, Optional<RangeTest> test, int draws, NumberFormatter formatter) {
+    return of(session, new Courses(session, test, draws), formatter);
   }
 
-  /** A session made ready, with courses of it. */
-  public static Recording of(Session session, Courses courses, NumberFormatter wording) {
+  /** Prepares a session with existing courses. */
+  public static Recording of(Session session, Courses courses, NumberFormatter formatter) {
     Optional<Trace> soc = session.trace(Channel.SOC);
     Optional<Trace> power = session.trace(Channel.POWER);
     return new Recording(
@@ -89,10 +89,13 @@ public record Recording(
         session.trace(Channel.ENERGY_ADDED).filter(t -> t.size() > 1).map(EnergyCounter::new),
         power.filter(t -> t.size() > 1).map(PowerIntegral::new),
         courses,
-        wording);
+        formatter);
   }
 
-  /** The energy channel that covers a stretch of time; the counter wins over integrated power. */
+  /**
+   * Returns the energy channel that covers a stretch of time, preferring the counter to integrated
+   * power.
+   */
   public Optional<EnergyOverTime> energyOver(double from, double to) {
     if (counter.filter(c -> c.covers(from, to)).isPresent()) {
       return counter.map(c -> c);
@@ -100,14 +103,16 @@ public record Recording(
     return integral.filter(p -> p.covers(from, to)).map(p -> p);
   }
 
-  /** The energy channel of the whole session; the counter wins over integrated power. */
+  /**
+   * Returns the energy channel of the whole session, preferring the counter to integrated power.
+   */
   public Optional<EnergyOverTime> energy() {
     return counter.<EnergyOverTime>map(c -> c).or(() -> integral.map(p -> p));
   }
 
   /**
-   * The readings of power without those of interruptions and of the climb after each, for what asks
-   * how the battery takes power and not when.
+   * Returns the power readings without those of interruptions and of the climb after each, for
+   * metrics of how the battery accepts power rather than when.
    */
   public Optional<Trace> steadyPower() {
     List<Event> interruptions = EventFinder.interruptions(session);
@@ -115,16 +120,16 @@ public record Recording(
   }
 
   /**
-   * True if so few rows were read that what the power did between them is not known: a course
-   * through them would be a guess. Totals are not affected.
+   * Returns true if there are too few rows to estimate the power between them. Totals are not
+   * affected.
    */
   public boolean hasFewRows() {
     return courses.rowCount() < FEWEST_ROWS;
   }
 
   /**
-   * The rows between which the display first showed a charge; empty if it did not, or if there are
-   * too few to tell when.
+   * Returns the rows between which the display first showed a charge; empty if it did not, or if
+   * there are too few rows.
    */
   public Optional<List<RowRef>> rowsAround(double percent) {
     return rises() && !hasFewRows()
@@ -132,7 +137,7 @@ public record Recording(
         : Optional.empty();
   }
 
-  /** The rows around two charges; empty if the display did not show both. */
+  /** Returns the rows around two charges; empty if the display did not show both. */
   public Optional<List<RowRef>> rowsBetween(double fromPercent, double toPercent) {
     Optional<List<RowRef>> from = rowsAround(fromPercent);
     Optional<List<RowRef>> to = rowsAround(toPercent);
@@ -144,7 +149,7 @@ public record Recording(
     return Optional.of(rows);
   }
 
-  /** When the display first showed each of its steps, on the mean of the courses. */
+  /** Returns when the display first showed each of its steps, on the mean of the courses. */
   public Optional<ChargeTimes> clock() {
     if (!rises() || hasFewRows()) {
       return Optional.empty();
@@ -158,15 +163,15 @@ public record Recording(
       percents[i] = first + i * step;
     }
     double[] seconds = new double[marks + 1];
-    for (Draw drawn : courses.drawn()) {
+    for (Draw draw : courses.draws()) {
       for (int i = 0; i <= marks; i++) {
-        seconds[i] += drawn.course().timeOfCharge(percents[i]) / courses.drawn().size();
+        seconds[i] += draw.course().timeOfCharge(percents[i]) / courses.draws().size();
       }
     }
     return ChargeTimes.of(percents, seconds);
   }
 
-  /** Why {@link #rowsAround} gives nothing. */
+  /** Explains why {@link #rowsAround} is empty. */
   public String whyNotReached(double percent) {
     if (soc.isEmpty()) {
       return NO_SOC;
@@ -177,22 +182,22 @@ public record Recording(
     return rises() ? FEW_ROWS : NO_GAIN;
   }
 
-  /** True if the display showed more at the end than at the start. */
+  /** Returns true if the display showed more at the end than at the start. */
   public boolean rises() {
     return soc.filter(q -> q.lastValue() > q.firstValue()).isPresent();
   }
 
-  /** As {@link Courses#measure}. */
+  /** Measures as {@link Courses#measure}. */
   public Outcome measure(ToDoubleFunction<Draw> quantity) {
     return courses.measure(quantity);
   }
 
-  /** The rows of power within a stretch of time, and those next to it. */
+  /** Returns the power rows within a stretch of time, and those next to it. */
   public List<RowRef> powerRows(double from, double to) {
     return integral.map(p -> p.rows(p.clamp(from), p.clamp(Math.max(from, to)))).orElse(List.of());
   }
 
-  /** The rows of energy that a stretch of time comes from. */
+  /** Returns the rows that the energy of a stretch of time is computed from. */
   public List<RowRef> energyRows(double from, double to) {
     List<RowRef> rows = new ArrayList<>();
     energyOver(from, to)
@@ -202,8 +207,8 @@ public record Recording(
   }
 
   /**
-   * When the display first showed a charge, s: after the last row that shows less, and not after
-   * the first that shows as much, which rows say for certain of a figure that the display has.
+   * Returns when the display first showed a charge, s: after the last row that shows less, and not
+   * after the first row that shows as much, which is certain for a figure that the display has.
    */
   public ToDoubleFunction<Draw> firstShown(double percent) {
     Optional<Interval> between = soc.flatMap(q -> shownBetween(q, percent));
@@ -215,7 +220,10 @@ public record Recording(
     return d -> Math.min(latest, Math.max(earliest, d.course().timeOfCharge(percent)));
   }
 
-  /** The times between which rows place the moment; empty for a figure between two steps. */
+  /**
+   * Returns the times between which the rows place the moment; empty for a figure between two
+   * steps.
+   */
   private static Optional<Interval> shownBetween(Trace readings, double percent) {
     double step = 2 * readings.halfStep();
     double steps = step > 0 ? (percent - readings.firstValue()) / step : 0.5;
@@ -233,25 +241,25 @@ public record Recording(
     return Optional.empty();
   }
 
-  /** When the display first showed a charge, on the mean of the courses, s. */
+  /** Returns when the display first showed a charge, on the mean of the courses, s. */
   public double secondOf(double percent) {
     return courses.estimate(firstShown(percent)).map(Estimate::value).orElse(0.0);
   }
 
-  /** True if the state of charge was read before and after a time. */
+  /** Returns true if the state of charge was read before and after a time. */
   public boolean chargeReadAround(Interval times) {
     return soc.filter(q -> q.firstSecond() <= times.high() && times.low() <= q.lastSecond())
         .isPresent();
   }
 
-  /** Why no energy is known over a stretch for which {@link #energyOver} gives nothing. */
+  /** Explains why {@link #energyOver} is empty for a stretch. */
   public String whyNoEnergy() {
     return counter.isEmpty() && integral.isEmpty()
         ? NO_ENERGY
         : "neither energy nor power was read over the whole of that time";
   }
 
-  /** Why the session has no clock over its state of charge. */
+  /** Explains why the session has no clock over its state of charge. */
   public String whyNoClock() {
     if (soc.isEmpty()) {
       return NO_SOC;
@@ -259,21 +267,21 @@ public record Recording(
     return rises() ? FEW_ROWS : NO_GAIN;
   }
 
-  /** Why a state of charge was not reached within the readings. */
+  /** Explains why a state of charge was not reached within the readings. */
   public String whyNotReached(Trace readings, double percent) {
     return readings.firstValue() > percent
         ? "the session began at " + percent(readings.firstValue(), readings)
         : "the session ended at " + percent(readings.lastValue(), readings);
   }
 
-  /** Why a distance is not reached: the same for all, so that they can be listed together. */
+  /** Explains why a distance is not reached; the same text for all, so that they can be grouped. */
   public String beyondTheEnd(Trace readings) {
     return "the distance is reached only beyond the "
         + percent(readings.lastValue(), readings)
         + " that the session ended at";
   }
 
-  /** What time counts from, in words: plugging in, or the first row if power flows in it. */
+  /** Describes time zero: plugging in, or the first row if power flows in it. */
   public String zero() {
     return session.countsFromPluggingIn()
         ? Labels.of("label.plugging_in")
@@ -281,6 +289,6 @@ public record Recording(
   }
 
   public String percent(double value, Trace readings) {
-    return wording.reading(value, readings.halfStep(), Unit.PERCENT);
+    return formatter.reading(value, readings.halfStep(), Unit.PERCENT);
   }
 }

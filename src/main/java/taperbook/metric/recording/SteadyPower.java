@@ -5,14 +5,14 @@ import taperbook.result.Event;
 import taperbook.session.Samples;
 import taperbook.session.Trace;
 
-/** Readings of power that tell how a battery takes it: without interruptions. */
+/** Selects the power readings without interruptions, which show how a battery accepts power. */
 final class SteadyPower {
-  /** A climb after an interruption ends at this share of the power before it; common practice. */
+  /** A climb after an interruption ends at this share of the previous power; common practice. */
   private static final double CLIMBED = 0.9;
 
   private SteadyPower() {}
 
-  /** The readings outside of interruptions and of the climbs that follow them. */
+  /** Returns the readings outside of interruptions and of the climbs that follow them. */
   static Trace of(Trace power, List<Event> interruptions) {
     boolean[] left = new boolean[power.size()];
     interruptions.forEach(e -> leaveOut(power, e, left));

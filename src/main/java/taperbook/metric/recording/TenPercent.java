@@ -11,9 +11,9 @@ import taperbook.quantity.Estimate;
 import taperbook.result.Curve;
 import taperbook.session.RowRef;
 
-/** The stretches of a session that are 10 % wide, one for each per cent to begin at. */
+/** The stretches of a session that are 10 % wide, one starting at each per cent. */
 public final class TenPercent {
-  /** Wide enough that the rounding of whole per cents does not decide, narrow enough to tell. */
+  /** Wide enough that rounding to whole per cents is minor, narrow enough to resolve the curve. */
   public static final double WIDTH = 10;
 
   private final Recording recording;
@@ -31,27 +31,27 @@ public final class TenPercent {
     this.starts = wanted.stream().mapToDouble(from -> from).toArray();
   }
 
-  /** Time of the stretch that begins at a charge, s. */
-  public static double seconds(Draw drawn, double from) {
-    return drawn.seconds(from, from + WIDTH);
+  /** Returns the time of the stretch that begins at a charge, s. */
+  public static double seconds(Draw draw, double from) {
+    return draw.seconds(from, from + WIDTH);
   }
 
-  /** Distance that a minute of the stretch from a charge buys, km/min. */
+  /** Returns the distance added per minute over the stretch from a charge, km/min. */
   public static ToDoubleFunction<Draw> kilometresPerMinute(double from) {
     return d -> d.drive().fullRange() * WIDTH / 100 * 60 / seconds(d, from);
   }
 
-  /** Middle of each stretch, rising, %. */
+  /** Returns the middle of each stretch, ascending, %. */
   public double[] middles() {
     return DoubleStream.of(starts).map(from -> from + WIDTH / 2).toArray();
   }
 
-  /** Time of each stretch in a draw, s. */
-  public double[] seconds(Draw drawn) {
-    return DoubleStream.of(starts).map(from -> seconds(drawn, from)).toArray();
+  /** Returns the time of each stretch in a draw, s. */
+  public double[] seconds(Draw draw) {
+    return DoubleStream.of(starts).map(from -> seconds(draw, from)).toArray();
   }
 
-  /** Rows of the stretch whose middle is nearest to a state of charge. */
+  /** Returns the rows of the stretch whose middle is nearest to a state of charge. */
   public List<RowRef> rowsAt(double percent) {
     double nearest = starts[0];
     for (double from : starts) {
@@ -61,7 +61,7 @@ public final class TenPercent {
     return recording.rowsBetween(nearest, nearest + WIDTH).orElse(List.of());
   }
 
-  /** Distance for each minute, km/min, over the middle of each stretch, %. */
+  /** Returns the distance per minute, km/min, over the middle of each stretch, %. */
   public Curve curve() {
     int n = starts.length;
     double[] y = new double[n];

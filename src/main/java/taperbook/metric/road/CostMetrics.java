@@ -24,7 +24,7 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** What the session cost, and what it comes to for each kWh and for a distance. */
+/** Computes the cost of the session in total, per kWh and per distance. */
 final class CostMetrics {
   private static final int HUNDRED = 100;
   private static final int SECONDS_PER_MINUTE = 60;
@@ -44,45 +44,45 @@ final class CostMetrics {
 
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final Prices prices;
 
-  CostMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+  CostMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.ledger = ledger;
+    this.collector = collector;
     this.prices = new Prices(recording.session().conditions());
   }
 
   void measure(Unit units) {
     WantedDistance way = new WantedDistance(HUNDRED, units);
     Metric session =
-        entry("cost_session", Labels.of("number.cost_session"), Basis.READINGS, Input.CHARGING);
+        metric("cost_session", Labels.of("number.cost_session"), Basis.READINGS, Input.CHARGING);
     Metric perEnergy =
-        entry(
+        metric(
             "cost_per_kwh_battery",
             Labels.of("number.cost_per_kwh_battery"),
             Basis.READINGS,
             Input.CHARGING);
     Metric perWay =
-        entry(
+        metric(
             "cost_per_" + way.idPart(),
             Labels.of("number.cost_per_distance", way.words()),
             Basis.DRIVEN,
             Input.ROAD);
     Optional<String> none = prices.whyNone().or(this::whyNoEnergy);
     if (none.isPresent()) {
-      List.of(session, perEnergy, perWay).forEach(entry -> ledger.withheld(entry, none.get()));
+      List.of(session, perEnergy, perWay).forEach(metric -> collector.withheld(metric, none.get()));
       return;
     }
     Estimate cost = cost();
-    ledger.measured(session, cost, rows(), caveats());
+    collector.measured(session, cost, rows(), caveats());
     perEnergy(perEnergy, cost);
     perWay(perWay, cost, way);
   }
 
-  /** The currency stands in the label, as no unit can hold every one. */
-  private Metric entry(String id, String label, Basis basis, Set<Input> inputs) {
+  /** The label contains the currency, as no unit covers every currency. */
+  private Metric metric(String id, String label, Basis basis, Set<Input> inputs) {
     String currency = prices.currency();
     String priced = currency.isEmpty() ? label : Labels.of("label.in_currency", label, currency);
     String full = isAtLeast() ? Labels.of("label.at_least", priced) : priced;
@@ -95,7 +95,7 @@ final class CostMetrics {
         : Optional.empty();
   }
 
-  /** True if the energy was counted behind the losses that a station bills as well. */
+  /** Returns true if the energy was counted after the losses that a station also bills. */
   private boolean isAtLeast() {
     return prices.areByEnergy() && station().isEmpty() && !isCountedAtStation();
   }
@@ -123,7 +123,7 @@ final class CostMetrics {
   }
 
   private Estimate energyOver(EnergyOverTime energy) {
-    // A station's meter may stand anywhere at plugging in; the car's counter begins at zero.
+    // A station's meter may show any value at plugging in; the car's counter starts at zero.
     double from = station().isPresent() ? stationTrace().firstSecond() : energy.span().low();
     return energy.between(from, energy.span().high());
   }
@@ -136,7 +136,7 @@ final class CostMetrics {
     Estimate energy =
         prices.areByEnergy() ? energyOver(energy().orElseThrow()) : Estimate.exactly(0);
     Estimate minutes =
-        ledger.numbers().estimate("session_time").orElseThrow().times(1.0 / SECONDS_PER_MINUTE);
+        collector.numbers().estimate("session_time").orElseThrow().times(1.0 / SECONDS_PER_MINUTE);
     return energy
         .times(prices.perKilowattHour())
         .minus(minutes.times(-prices.perMinute()))
@@ -145,7 +145,7 @@ final class CostMetrics {
 
   private List<RowRef> rows() {
     List<RowRef> rows = new ArrayList<>(prices.rows());
-    rows.addAll(ledger.numbers().get("session_time").origin().rows());
+    rows.addAll(collector.numbers().get("session_time").origin().rows());
     if (prices.areByEnergy()) {
       EnergyOverTime energy = energy().orElseThrow();
       rows.addAll(energy.rows(energy.span().low(), energy.span().high()));
@@ -162,28 +162,28 @@ final class CostMetrics {
         : List.of();
   }
 
-  private void perEnergy(Metric entry, Estimate cost) {
+  private void perEnergy(Metric metric, Estimate cost) {
     Optional<Estimate> added =
-        ledger.numbers().estimate("energy_added").filter(e -> e.bounds().low() > 0);
+        collector.numbers().estimate("energy_added").filter(e -> e.bounds().low() > 0);
     if (added.isEmpty()) {
-      ledger.withheld(entry, Recording.NO_ENERGY);
+      collector.withheld(metric, Recording.NO_ENERGY);
       return;
     }
     if (prices.areByEnergy() && station().isEmpty()) {
-      // Else it would be the station's own price again, with the losses left out.
-      ledger.withheld(entry, "what the station delivered was not recorded, nor so the losses");
+      // Otherwise it would repeat the station's own price, without the losses.
+      collector.withheld(metric, "what the station delivered was not recorded, nor so the losses");
       return;
     }
     List<RowRef> rows = new ArrayList<>(rows());
-    rows.addAll(ledger.numbers().get("energy_added").origin().rows());
-    ledger.measured(entry, cost.over(added.get()), rows, caveats());
+    rows.addAll(collector.numbers().get("energy_added").origin().rows());
+    collector.measured(metric, cost.over(added.get()), rows, caveats());
   }
 
-  private void perWay(Metric entry, Estimate cost, WantedDistance way) {
+  private void perWay(Metric metric, Estimate cost, WantedDistance way) {
     Optional<Estimate> full = range.fullRange().estimate();
     if (full.isEmpty() || recording.soc().isEmpty()) {
-      ledger.withheld(
-          entry, full.isEmpty() ? range.fullRange().withheld().orElseThrow() : Recording.NO_SOC);
+      collector.withheld(
+          metric, full.isEmpty() ? range.fullRange().withheld().orElseThrow() : Recording.NO_SOC);
       return;
     }
     Trace soc = recording.soc().get();
@@ -191,13 +191,14 @@ final class CostMetrics {
         Estimate.around(soc.lastValue(), soc.halfStep())
             .minus(Estimate.around(soc.firstValue(), soc.halfStep()));
     if (gain.bounds().low() <= 0) {
-      ledger.withheld(entry, "the state of charge gained is not more than its display can tell");
+      collector.withheld(
+          metric, "the state of charge gained is not more than its display can tell");
       return;
     }
     Estimate added = full.get().times(gain).times(0.01);
     List<RowRef> rows = new ArrayList<>(rows());
     rows.addAll(List.of(soc.row(0), soc.row(soc.size() - 1)));
     rows.addAll(range.fullRange().rows());
-    ledger.measured(entry, cost.times(way.kilometres()).over(added), rows, caveats());
+    collector.measured(metric, cost.times(way.kilometres()).over(added), rows, caveats());
   }
 }

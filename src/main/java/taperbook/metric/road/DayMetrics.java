@@ -24,42 +24,42 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** A day's drive of one length for every car, and how it moves with what was assumed. */
+/** Computes a day's drive of one length for every car, and its sensitivity to the assumptions. */
 public final class DayMetrics {
   private static final Metric TIME =
-      entry(LibraryPlan.DAY_TIME, Labels.of("number.day_time"), Unit.SECOND);
+      metric(LibraryPlan.DAY_TIME, Labels.of("number.day_time"), Unit.SECOND);
   private static final Metric STOPS =
-      entry(LibraryPlan.DAY_STOPS, Labels.of("number.day_stops"), Unit.ONE);
+      metric(LibraryPlan.DAY_STOPS, Labels.of("number.day_stops"), Unit.ONE);
   private static final Metric MORE_CONSUMPTION =
-      entry(
+      metric(
           LibraryPlan.DAY_MORE_CONSUMPTION, Labels.of("number.day_more_consumption"), Unit.SECOND);
   private static final Metric SHORT_STOPS =
-      entry(LibraryPlan.DAY_SHORT_STOPS, Labels.of("number.day_minutes_per_stop", 3), Unit.SECOND);
+      metric(LibraryPlan.DAY_SHORT_STOPS, Labels.of("number.day_minutes_per_stop", 3), Unit.SECOND);
   private static final Metric LONG_STOPS =
-      entry(LibraryPlan.DAY_LONG_STOPS, Labels.of("number.day_minutes_per_stop", 10), Unit.SECOND);
+      metric(LibraryPlan.DAY_LONG_STOPS, Labels.of("number.day_minutes_per_stop", 10), Unit.SECOND);
 
   private DayMetrics() {}
 
-  private static Metric entry(String id, String label, Unit unit) {
+  private static Metric metric(String id, String label, Unit unit) {
     return new Metric(
         id, label, unit, Method.TRIP_PLAN, Basis.DRIVEN, Input.ROAD, Set.of(Role.DAY));
   }
 
-  /** Enters the numbers of a car's day. */
+  /** Adds the numbers of a car's day. */
   public static void measure(
-      Trip day, Recording recording, RangeFigures range, MetricCollector ledger) {
+      Trip day, Recording recording, RangeFigures range, MetricCollector collector) {
     Optional<Estimate> full = range.fullRange().estimate();
     Optional<ChargeTimes> clock = recording.clock();
     if (full.isEmpty() || clock.isEmpty()) {
       withhold(
-          ledger,
+          collector,
           full.isEmpty() ? range.fullRange().withheld().orElseThrow() : recording.whyNoClock());
       return;
     }
     TripTask task = TripTask.of(day, full.get().value() / 100);
     Optional<TripPlan> best = new TripSearch(clock.get(), task).best();
     if (best.isEmpty()) {
-      withhold(ledger, TripMetrics.noPlan(day, recording));
+      withhold(collector, TripMetrics.noPlan(day, recording));
       return;
     }
     Trace soc = recording.soc().orElseThrow();
@@ -69,14 +69,19 @@ public final class DayMetrics {
     double fixed =
         3600 * day.distance().kilometres() / day.kilometresPerHour().orElseThrow()
             + best.get().stops().size() * day.secondsPerStop();
-    ledger.enter(TIME, recording.measure(d -> times.charging(d) + fixed), rows);
-    ledger.measured(STOPS, Estimate.exactly(best.get().stops().size()), rows);
+    collector.add(TIME, recording.measure(d -> times.charging(d) + fixed), rows);
+    collector.measured(STOPS, Estimate.exactly(best.get().stops().size()), rows);
     double stop = day.secondsPerStop();
     double range100 = task.kilometresPerPercent();
     moved(
-        ledger, MORE_CONSUMPTION, best.get(), clock.get(), task(task, stop, range100 / 1.1), rows);
-    moved(ledger, SHORT_STOPS, best.get(), clock.get(), task(task, 180, range100), rows);
-    moved(ledger, LONG_STOPS, best.get(), clock.get(), task(task, 600, range100), rows);
+        collector,
+        MORE_CONSUMPTION,
+        best.get(),
+        clock.get(),
+        task(task, stop, range100 / 1.1),
+        rows);
+    moved(collector, SHORT_STOPS, best.get(), clock.get(), task(task, 180, range100), rows);
+    moved(collector, LONG_STOPS, best.get(), clock.get(), task(task, 600, range100), rows);
   }
 
   private static TripTask task(TripTask task, double secondsPerStop, double kilometresPerPercent) {
@@ -90,10 +95,12 @@ public final class DayMetrics {
         kilometresPerPercent);
   }
 
-  /** How much longer the best plan takes if one thing is otherwise, on the mean of the courses. */
+  /**
+   * Adds how much longer the best plan takes if one assumption changes, on the mean of the courses.
+   */
   private static void moved(
-      MetricCollector ledger,
-      Metric entry,
+      MetricCollector collector,
+      Metric metric,
       TripPlan best,
       ChargeTimes clock,
       TripTask other,
@@ -102,13 +109,13 @@ public final class DayMetrics {
         .best()
         .ifPresentOrElse(
             plan ->
-                ledger.measured(
-                    entry, Estimate.exactly(plan.stopSeconds() - best.stopSeconds()), rows),
-            () -> ledger.withheld(entry, "no plan is left then"));
+                collector.measured(
+                    metric, Estimate.exactly(plan.stopSeconds() - best.stopSeconds()), rows),
+            () -> collector.withheld(metric, "no plan is left then"));
   }
 
-  private static void withhold(MetricCollector ledger, String reason) {
+  private static void withhold(MetricCollector collector, String reason) {
     List.of(TIME, STOPS, MORE_CONSUMPTION, SHORT_STOPS, LONG_STOPS)
-        .forEach(entry -> ledger.withheld(entry, reason));
+        .forEach(metric -> collector.withheld(metric, reason));
   }
 }

@@ -14,14 +14,17 @@ import taperbook.session.HowKnown;
 import taperbook.session.RangeItem;
 
 /**
- * What a physical model of a drive needs to know: the air, the wind, the climb, the car. What is
- * missing is collected in words, so that all of it is told at once.
+ * The inputs of a physical model of a drive: air, wind, climb, car. Collects descriptions of all
+ * missing inputs, so that they are reported together.
  */
 final class DriveConditions {
-  /** Weather moves the pressure by about so much to either side; common practice, no source. */
+  /**
+   * Weather changes the pressure by about this much in either direction; common practice, no
+   * source.
+   */
   private static final double WEATHER_HECTOPASCALS = 25;
 
-  /** A wind that was not measured at the car may be half of what is stated, or a fifth more. */
+  /** Range of actual to stated wind speed if the wind was not measured at the car. */
   private static final Interval WIND_NOT_MEASURED = new Interval(0.5, 1.2);
 
   private final Facts<RangeItem> facts;
@@ -33,12 +36,12 @@ final class DriveConditions {
     this.body = facts.text(RangeItem.BODY).flatMap(BodyShape::ofWords);
   }
 
-  /** What was asked for and is not known, in words; empty if all is known. */
+  /** Returns descriptions of the missing inputs; empty if all are known. */
   List<String> missing() {
     return missing;
   }
 
-  /** True if the drag area or a mass is the usual one of the body, and not stated. */
+  /** Returns true if the drag area or a mass is not stated but typical of the body. */
   boolean isByBody() {
     return body.isPresent()
         && (facts.amount(RangeItem.DRAG_AREA).isEmpty()
@@ -52,7 +55,7 @@ final class DriveConditions {
     return estimate.orElse(Estimate.exactly(1));
   }
 
-  /** Density of the air, kg/m3. */
+  /** Returns the density of the air, kg/m3. */
   Estimate density() {
     Estimate celsius = known(facts.amount(RangeItem.AMBIENT_TEMPERATURE), "the air temperature");
     Estimate pressure =
@@ -68,24 +71,24 @@ final class DriveConditions {
         .map(e -> Estimate.around(Air.pressureAt(e.value()), WEATHER_HECTOPASCALS));
   }
 
-  /** Average speed, km/h. */
+  /** Returns the average speed, km/h. */
   Estimate speed() {
     return known(facts.amount(RangeItem.AVERAGE_SPEED), "the average speed");
   }
 
-  /** Drag coefficient times frontal area, m2. */
+  /** Returns the drag coefficient times frontal area, m2. */
   Estimate dragArea() {
     return known(
         facts.amount(RangeItem.DRAG_AREA).or(() -> body.map(BodyShape::dragArea)),
         "the drag area, or the body of the car");
   }
 
-  /** Rolling resistance over weight, as stated or as is usual on tarmac. */
+  /** Returns the rolling resistance over weight, as stated or as typical of tarmac. */
   Estimate rollingCoefficient() {
     return facts.amount(RangeItem.ROLLING_COEFFICIENT).orElse(BodyShape.rollingCoefficient());
   }
 
-  /** Mass of car and load, kg. */
+  /** Returns the mass of car and load, kg. */
   Estimate mass() {
     Estimate car =
         known(
@@ -94,7 +97,9 @@ final class DriveConditions {
     return facts.amount(RangeItem.PAYLOAD).map(load -> car.minus(load.times(-1))).orElse(car);
   }
 
-  /** Height of the end above the start, m; none on a way that comes back to its start. */
+  /**
+   * Returns the height of the end above the start, m; zero on a route that returns to its start.
+   */
   Estimate climb() {
     Optional<Estimate> start = facts.amount(RangeItem.START_ELEVATION);
     Optional<Estimate> end = facts.amount(RangeItem.END_ELEVATION);
@@ -102,16 +107,16 @@ final class DriveConditions {
       boolean same = start.get().value() == end.get().value();
       return same ? Estimate.exactly(0) : end.get().minus(start.get());
     }
-    return comesBack()
+    return isRoundTrip()
         ? Estimate.exactly(0)
         : known(Optional.empty(), "the height of start and end");
   }
 
-  private boolean comesBack() {
+  private boolean isRoundTrip() {
     return facts.text(RangeItem.ROUTE).filter(r -> !r.equals("one way")).isPresent();
   }
 
-  /** How much the wind multiplied the drag, mean over the way. */
+  /** Returns the factor by which the wind multiplied the drag, as the mean over the route. */
   Estimate windFactor() {
     Estimate wind = known(facts.amount(RangeItem.WIND_SPEED), "the wind speed");
     boolean measured =
@@ -131,7 +136,7 @@ final class DriveConditions {
     if (route.equals("out and back") && angle.isPresent()) {
       return corners(wind, speed(), (w, v) -> Wind.outAndBack(w, v, angle.get()));
     }
-    if (comesBack()) {
+    if (isRoundTrip()) {
       return corners(wind, speed(), around);
     }
     if (angle.isPresent()) {
@@ -144,7 +149,7 @@ final class DriveConditions {
     return new Estimate(mean.value(), mean.bounds().hull(head).hull(tail));
   }
 
-  /** Angle of the wind to the way, degrees; empty if it is variable or not known. */
+  /** Returns the angle of the wind to the route, degrees; empty if it is variable or unknown. */
   private Optional<Double> angle() {
     Optional<Estimate> stated = facts.amount(RangeItem.WIND_DIRECTION);
     if (stated.isPresent()) {
@@ -162,7 +167,7 @@ final class DriveConditions {
                 });
   }
 
-  /** A function that is monotone in both arguments, over all their values. */
+  /** Evaluates a function that is monotone in both arguments over their intervals. */
   private static Estimate corners(Estimate one, Estimate other, DoubleBinaryOperator function) {
     double value = function.applyAsDouble(one.value(), other.value());
     Interval bounds = Interval.exactly(value);

@@ -24,21 +24,23 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
-/** Several drives of the reported car: each by itself, what they differ by, range over speed. */
+/**
+ * Metrics of several drives of the reported car: each drive, their spread, and range over speed.
+ */
 public final class DriveMetrics {
   private final Drives drives;
   private final DisplayRounding rounding;
   private final String session;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  public DriveMetrics(Recording recording, Drives drives, MetricCollector ledger) {
+  public DriveMetrics(Recording recording, Drives drives, MetricCollector collector) {
     this.drives = drives;
     this.rounding = recording.session().displayRounding();
     this.session = recording.session().name();
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
-  /** Enters the numbers; none of a session compared, or of a single drive. */
+  /** Adds the numbers; none for a compared session or a single drive. */
   public void measure(ReportPlan plan) {
     if (!session.equals(plan.subject().session()) || drives.named().size() < 2) {
       return;
@@ -49,7 +51,7 @@ public final class DriveMetrics {
     spread("consumption", Unit.WATT_HOUR_PER_KILOMETRE, DriveFigures::consumption);
     spread("driven_range_full", Unit.KILOMETRE, DriveFigures::fullRange);
     if (drives.speeds() > 1) {
-      new SpeedMetrics(drives, rounding, ledger).measure(plan.style().units());
+      new SpeedMetrics(drives, rounding, collector).measure(plan.style().units());
     }
   }
 
@@ -57,7 +59,7 @@ public final class DriveMetrics {
     RangeFigures figures = RangeFigures.of(Optional.of(test), rounding, Basis.DRIVEN);
     String id = "drive_" + k + "_";
     put(
-        entry(
+        metric(
             id + "speed",
             Labels.of("number.drive_speed", k, test.name()),
             Unit.KILOMETRE_PER_HOUR,
@@ -66,7 +68,7 @@ public final class DriveMetrics {
         "the average speed is not known",
         DriveSpeed.rows(test.facts()));
     put(
-        entry(
+        metric(
             id + "consumption",
             Labels.of("number.drive_consumption", k, test.name()),
             Unit.WATT_HOUR_PER_KILOMETRE,
@@ -75,7 +77,7 @@ public final class DriveMetrics {
         figures.consumption().withheld().orElse(""),
         figures.consumption().rows());
     put(
-        entry(
+        metric(
             id + "range",
             Labels.of("number.drive_range", k, test.name()),
             Unit.KILOMETRE,
@@ -85,12 +87,12 @@ public final class DriveMetrics {
         figures.fullRange().rows());
   }
 
-  private void put(Metric entry, Optional<Estimate> estimate, String reason, List<RowRef> rows) {
+  private void put(Metric metric, Optional<Estimate> estimate, String reason, List<RowRef> rows) {
     estimate.ifPresentOrElse(
-        e -> ledger.measured(entry, e, rows), () -> ledger.withheld(entry, reason));
+        e -> collector.measured(metric, e, rows), () -> collector.withheld(metric, reason));
   }
 
-  /** The standard deviation between the drives that are averaged; none of a single one. */
+  /** Adds the standard deviation between the averaged drives; none for a single drive. */
   private void spread(String of, Unit unit, Function<DriveFigures, Optional<Estimate>> quantity) {
     List<RangeTest> agreeing = drives.agreeing();
     List<Double> values =
@@ -101,14 +103,14 @@ public final class DriveMetrics {
             .toList();
     if (values.size() > 1) {
       String label = Labels.of("number.drive_spread", Labels.of("number." + of), values.size());
-      ledger.measured(
-          entry(of + "_drive_spread", label, unit, Method.DRIVES_MEAN),
+      collector.measured(
+          metric(of + "_drive_spread", label, unit, Method.DRIVES_MEAN),
           Estimate.exactly(SampleMean.of(values).deviation()),
           rows(agreeing));
     }
   }
 
-  static Metric entry(String id, String label, Unit unit, Method method) {
+  static Metric metric(String id, String label, Unit unit, Method method) {
     Basis basis = unit == Unit.KILOMETRE ? Basis.DRIVEN : Basis.ENERGY;
     return new Metric(id, label, unit, method, basis, Set.of());
   }

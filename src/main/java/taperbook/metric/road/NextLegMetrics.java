@@ -20,19 +20,22 @@ import taperbook.result.Metric;
 import taperbook.session.Input;
 import taperbook.session.RowRef;
 
-/** Where to unplug before a leg to the next station, so that the charge for it takes least time. */
+/**
+ * Finds the state of charge to unplug at before a leg to the next station with the least charging
+ * time.
+ */
 final class NextLegMetrics {
-  /** How much slower is still as good: a minute. */
+  /** Delay that still counts as optimal: a minute. */
   private static final double FLAT_SECONDS = 60;
 
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  NextLegMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+  NextLegMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   void measure(List<WantedDistance> legs, int reserve) {
@@ -55,27 +58,27 @@ final class NextLegMetrics {
       withhold(
           leg,
           "it takes "
-              + recording.wording().value(share.get(), Unit.PERCENT)
+              + recording.formatter().value(share.get(), Unit.PERCENT)
               + ", and the session holds no such stretch that begins at "
               + reserve
               + " % or more");
       return;
     }
-    enter(leg, best.get(), rows.get(), best.get().endsWithin(clock.get(), reserve, FLAT_SECONDS));
+    add(leg, best.get(), rows.get(), best.get().endsWithin(clock.get(), reserve, FLAT_SECONDS));
   }
 
-  /** Unplugged at a fixed point; where one arrives is known as well as the share. */
-  private void enter(WantedDistance leg, FastestStretch best, List<RowRef> stretch, Interval flat) {
+  /** Adds the numbers for a fixed unplug point; the arrival charge is as uncertain as the share. */
+  private void add(WantedDistance leg, FastestStretch best, List<RowRef> stretch, Interval flat) {
     List<RowRef> rows = new ArrayList<>(stretch);
     rows.addAll(range.fullRange().rows());
     double unplug = best.toPercent();
-    ledger.measured(soc(leg, "", "number.best_unplug_soc"), exactly(unplug), rows);
-    ledger.enter(
+    collector.measured(soc(leg, "", "number.best_unplug_soc"), exactly(unplug), rows);
+    collector.add(
         time(leg),
         recording.measure(d -> d.seconds(unplug - d.share(leg.kilometres()), unplug)),
         rows);
-    ledger.measured(soc(leg, "_from", "number.best_unplug_soc_from"), exactly(flat.low()), rows);
-    ledger.measured(soc(leg, "_to", "number.best_unplug_soc_to"), exactly(flat.high()), rows);
+    collector.measured(soc(leg, "_from", "number.best_unplug_soc_from"), exactly(flat.low()), rows);
+    collector.measured(soc(leg, "_to", "number.best_unplug_soc_to"), exactly(flat.high()), rows);
   }
 
   private static Estimate exactly(double percent) {
@@ -83,10 +86,10 @@ final class NextLegMetrics {
   }
 
   private void withhold(WantedDistance leg, String reason) {
-    ledger.withheld(soc(leg, "", "number.best_unplug_soc"), reason);
-    ledger.withheld(time(leg), reason);
-    ledger.withheld(soc(leg, "_from", "number.best_unplug_soc_from"), reason);
-    ledger.withheld(soc(leg, "_to", "number.best_unplug_soc_to"), reason);
+    collector.withheld(soc(leg, "", "number.best_unplug_soc"), reason);
+    collector.withheld(time(leg), reason);
+    collector.withheld(soc(leg, "_from", "number.best_unplug_soc_from"), reason);
+    collector.withheld(soc(leg, "_to", "number.best_unplug_soc_to"), reason);
   }
 
   private static Metric soc(WantedDistance leg, String idEnd, String labelKey) {

@@ -22,37 +22,40 @@ import taperbook.result.Role;
 import taperbook.session.Input;
 import taperbook.session.RowRef;
 
-/** How much road a minute of charging buys: where most, and where only half as much. */
+/**
+ * Computes the distance added per minute of charging: where it is highest, and where it is half.
+ */
 final class PerMinuteMetrics {
   private static final Metric BEST =
-      entry(
+      metric(
           "road_per_minute_best",
           Labels.of("number.road_per_minute_best"),
           Unit.KILOMETRE_PER_MINUTE);
   private static final Metric FROM =
-      entry(
+      metric(
           "road_per_minute_best_soc_from",
           Labels.of("number.road_per_minute_best_soc_from"),
           Unit.PERCENT);
   private static final Metric TO =
-      entry(
+      metric(
           "road_per_minute_best_soc_to",
           Labels.of("number.road_per_minute_best_soc_to"),
           Unit.PERCENT);
   private static final Metric HALF =
-      entry("road_per_minute_half_soc", Labels.of("number.road_per_minute_half_soc"), Unit.PERCENT);
+      metric(
+          "road_per_minute_half_soc", Labels.of("number.road_per_minute_half_soc"), Unit.PERCENT);
 
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  PerMinuteMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+  PerMinuteMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
-  private static Metric entry(String id, String label, Unit unit) {
+  private static Metric metric(String id, String label, Unit unit) {
     return new Metric(
         id, label, unit, Method.ROAD_PER_MINUTE, Basis.DRIVEN, Input.ROAD, Set.of(Role.PER_MINUTE));
   }
@@ -75,9 +78,9 @@ final class PerMinuteMetrics {
     double to = best.get().toPercent();
     List<RowRef> rows = new ArrayList<>(recording.rowsBetween(from, to).orElse(List.of()));
     rows.addAll(range.fullRange().rows());
-    ledger.enter(BEST, recording.measure(TenPercent.kilometresPerMinute(from)), rows);
-    ledger.measured(FROM, Estimate.exactly(from), rows);
-    ledger.measured(TO, Estimate.exactly(to), rows);
+    collector.add(BEST, recording.measure(TenPercent.kilometresPerMinute(from)), rows);
+    collector.measured(FROM, Estimate.exactly(from), rows);
+    collector.measured(TO, Estimate.exactly(to), rows);
     half(new TenPercent(recording, clock.get()), from, rows);
   }
 
@@ -90,15 +93,15 @@ final class PerMinuteMetrics {
                     .orElse(Double.POSITIVE_INFINITY));
     Optional<Estimate> estimate = half.estimateIfMeasured();
     if (estimate.isEmpty()) {
-      ledger.withheld(HALF, "the readings do not end surely below half of the most");
+      collector.withheld(HALF, "the readings do not end surely below half of the most");
       return;
     }
     List<RowRef> rows = new ArrayList<>(bestRows);
     rows.addAll(stretches.rowsAt(estimate.get().value()));
-    ledger.enter(HALF, half, rows);
+    collector.add(HALF, half, rows);
   }
 
   private void withhold(String reason) {
-    List.of(BEST, FROM, TO, HALF).forEach(entry -> ledger.withheld(entry, reason));
+    List.of(BEST, FROM, TO, HALF).forEach(entry -> collector.withheld(entry, reason));
   }
 }

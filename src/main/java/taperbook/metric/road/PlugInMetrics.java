@@ -21,7 +21,7 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** How many minutes buy a distance from several states of charge on. */
+/** Computes the minutes to add a distance from several starting states of charge. */
 final class PlugInMetrics {
   private static final Metric LOST =
       new Metric(
@@ -34,19 +34,19 @@ final class PlugInMetrics {
 
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  PlugInMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+  PlugInMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   void measure(List<WantedDistance> distances) {
     for (int from : RoadWishes.PLUG_IN_SOC) {
       distances.forEach(distance -> asRecorded(from, distance));
     }
-    Optional<WarmStart> warm = warmStart(recording, ledger);
+    Optional<WarmStart> warm = warmStart(recording, collector);
     if (warm.isEmpty()) {
       return;
     }
@@ -62,19 +62,19 @@ final class PlugInMetrics {
     }
   }
 
-  /** The session without its climb; empty if no climb was seen to end. */
-  static Optional<WarmStart> warmStart(Recording recording, MetricCollector ledger) {
+  /** Returns the session without its climb; empty if no end of a climb was found. */
+  static Optional<WarmStart> warmStart(Recording recording, MetricCollector collector) {
     return recording
         .soc()
-        .flatMap(soc -> ledger.numbers().estimate("warm_up_end_soc"))
+        .flatMap(soc -> collector.numbers().estimate("warm_up_end_soc"))
         .map(end -> new WarmStart(recording, end));
   }
 
   private void lost(WarmStart warm) {
     if (warm.hasPace()) {
-      ledger.enter(LOST, warm.lost(), warm.rows(), List.of(inference(warm)));
+      collector.add(LOST, warm.lost(), warm.rows(), List.of(inference(warm)));
     } else {
-      ledger.withheld(LOST, noPace(warm));
+      collector.withheld(LOST, noPace(warm));
     }
   }
 
@@ -85,72 +85,71 @@ final class PlugInMetrics {
   }
 
   private Caveat inference(WarmStart warm) {
-    Estimate end = ledger.numbers().estimate("warm_up_end_soc").orElseThrow();
+    Estimate end = collector.numbers().estimate("warm_up_end_soc").orElseThrow();
     return new Caveat(
         Caveat.Kind.INFERENCE,
         "An inference and not a measurement: the climb below "
-            + recording.wording().value(end, Unit.PERCENT)
+            + recording.formatter().value(end, Unit.PERCENT)
             + " is taken out, and the pace of the "
             + Math.round(warm.width())
             + "\u00a0% right after it is carried on downwards. No session was seen that began warm.");
   }
 
-  private Optional<Estimate> share(Metric entry, WantedDistance distance) {
+  private Optional<Estimate> share(Metric metric, WantedDistance distance) {
     Optional<Estimate> share = DistanceMetrics.share(distance, range.fullRange());
     if (share.isEmpty()) {
-      ledger.withheld(entry, range.fullRange().withheld().orElseThrow());
+      collector.withheld(metric, range.fullRange().withheld().orElseThrow());
     }
     return share;
   }
 
   private void asRecorded(int from, WantedDistance distance) {
-    Metric entry =
-        entry(
+    Metric metric =
+        metric(
             RoadWishes.plugInId(from, distance),
             Labels.of("number.time_to_add_from", distance.words(), from),
             Method.PLUG_IN);
-    Optional<Estimate> share = share(entry, distance);
+    Optional<Estimate> share = share(metric, distance);
     if (share.isEmpty()) {
       return;
     }
     Optional<List<RowRef>> rows = recording.rowsBetween(from, from + share.get().value());
     if (rows.isEmpty()) {
-      ledger.withheld(entry, whyNot(from, share.get()));
+      collector.withheld(metric, whyNot(from, share.get()));
       return;
     }
     double km = distance.kilometres();
-    enter(
-        entry, recording.measure(d -> d.seconds(from, from + d.share(km))), rows.get(), List.of());
+    add(metric, recording.measure(d -> d.seconds(from, from + d.share(km))), rows.get(), List.of());
   }
 
   private void warm(WarmStart warm, int from, WantedDistance distance) {
-    Metric entry =
-        entry(
+    Metric metric =
+        metric(
             RoadWishes.warmPlugInId(from, distance),
             Labels.of("number.plug_in_warm", distance.words(), from),
             Method.PLUG_IN_WARM);
-    Optional<Estimate> share = share(entry, distance);
+    Optional<Estimate> share = share(metric, distance);
     if (share.isEmpty()) {
       return;
     }
     Trace soc = recording.soc().orElseThrow();
     if (from + share.get().value() > soc.lastValue()) {
-      ledger.withheld(entry, whyNot(from, share.get()));
+      collector.withheld(metric, whyNot(from, share.get()));
       return;
     }
     double km = distance.kilometres();
     Outcome seconds = recording.measure(d -> warm.seconds(d, from, d.share(km)));
-    enter(entry, seconds, warm.rows(), List.of(inference(warm)));
+    add(metric, seconds, warm.rows(), List.of(inference(warm)));
   }
 
-  private static Metric entry(String id, String label, Method method) {
+  private static Metric metric(String id, String label, Method method) {
     return new Metric(id, label, Unit.SECOND, method, Basis.DRIVEN, Input.ROAD);
   }
 
-  private void enter(Metric entry, Outcome seconds, List<RowRef> stretch, List<Caveat> own) {
+  private void add(Metric metric, Outcome seconds, List<RowRef> stretch, List<Caveat> own) {
     List<RowRef> rows = new ArrayList<>(stretch);
     rows.addAll(range.fullRange().rows());
-    ledger.enter(entry, seconds, rows, own);
+    collector.add(metric, seconds, rows, own);
   }
 
   private String whyNot(int from, Estimate share) {

@@ -10,7 +10,7 @@ import taperbook.session.Fact;
 import taperbook.session.Facts;
 import taperbook.session.RowRef;
 
-/** The prices that a session was paid by. A price is taken as said, not as a rounded reading. */
+/** The prices of a session. A price is exact, not a rounded reading. */
 final class Prices {
   private static final List<ConditionItem> ITEMS =
       List.of(
@@ -24,7 +24,7 @@ final class Prices {
     this.facts = facts;
   }
 
-  /** Why no cost can be told, if none can. */
+  /** Explains why no cost can be computed; empty if one can. */
   Optional<String> whyNone() {
     Set<String> currencies = currencies();
     if (currencies.isEmpty()) {
@@ -35,7 +35,7 @@ final class Prices {
         : Optional.empty();
   }
 
-  /** The currency by its code of ISO 4217; empty text if there is no price. */
+  /** Returns the ISO 4217 currency code; empty text if there is no price. */
   String currency() {
     return currencies().stream().findFirst().orElse("");
   }
@@ -68,7 +68,7 @@ final class Prices {
     return price(ConditionItem.SESSION_FEE);
   }
 
-  /** A price, or nothing to pay where none is stated. */
+  /** Returns a price, or zero if none is stated. */
   private double price(ConditionItem item) {
     return facts.amount(item).map(e -> e.value()).orElse(0.0);
   }

@@ -10,20 +10,20 @@ import taperbook.plan.RoadWishes;
 import taperbook.quantity.Unit;
 import taperbook.session.RangeTest;
 
-/** The numbers of the road that a report asks for; none unless it does. */
+/** Computes the road numbers that a report requests; none unless requested. */
 public final class RoadMetrics {
   private final Recording recording;
   private final Optional<RangeTest> test;
   private final Optional<RangeTest> reported;
   private final RangeFigures range;
   private final RangeFigures ofFirst;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
   /**
-   * Numbers of the road.
+   * Creates the road metrics of a session.
    *
    * @param test the first range test of this car
-   * @param ofFirst figures of that drive alone, which its weather corrects
+   * @param ofFirst figures of that drive alone, which are corrected for its weather
    * @param reported the range test of the reported car
    */
   public RoadMetrics(
@@ -32,18 +32,18 @@ public final class RoadMetrics {
       Optional<RangeTest> reported,
       RangeFigures range,
       RangeFigures ofFirst,
-      MetricCollector ledger) {
+      MetricCollector collector) {
     this.recording = recording;
     this.test = test;
     this.reported = reported;
     this.range = range;
     this.ofFirst = ofFirst;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   /**
-   * Enters the numbers: all for the reported session; for one that it is held against only the trip
-   * and the cost, which are told side by side.
+   * Adds the numbers: all for the reported session; only trip and cost, which are shown side by
+   * side, for a compared session.
    */
   public void measure(ReportPlan plan) {
     Unit units = plan.style().units();
@@ -53,26 +53,27 @@ public final class RoadMetrics {
     }
     road.trip()
         .ifPresent(
-            trip -> new TripMetrics(trip, recording, test, reported, range, ledger).measure());
+            trip -> new TripMetrics(trip, recording, test, reported, range, collector).measure());
     if (road.wants(RoadTopic.COST)) {
-      new CostMetrics(recording, range, ledger).measure(units);
+      new CostMetrics(recording, range, collector).measure(units);
     }
   }
 
   private void ofTheReported(ReportPlan.Wishes wishes, Unit units) {
     RoadWishes road = wishes.road();
     if (road.wants(RoadTopic.PLUG_IN)) {
-      new PlugInMetrics(recording, range, ledger).measure(RoadWishes.plugInDistances(units));
+      new PlugInMetrics(recording, range, collector).measure(RoadWishes.plugInDistances(units));
     }
     if (road.wants(RoadTopic.NEXT_LEG)) {
-      new NextLegMetrics(recording, range, ledger).measure(wishes.distances(), road.reserveSoc());
+      new NextLegMetrics(recording, range, collector)
+          .measure(wishes.distances(), road.reserveSoc());
     }
     if (road.wants(RoadTopic.PER_MINUTE)) {
-      new PerMinuteMetrics(recording, range, ledger).measure();
+      new PerMinuteMetrics(recording, range, collector).measure();
     }
     if (road.wants(RoadTopic.STANDARD_RANGE)) {
-      new StandardRangeMetrics(test, ofFirst, ledger).measure();
-      new TwoWayMetrics(test, ledger).measure();
+      new StandardRangeMetrics(test, ofFirst, collector).measure();
+      new TwoWayMetrics(test, collector).measure();
     }
   }
 }

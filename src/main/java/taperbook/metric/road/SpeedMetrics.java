@@ -21,13 +21,13 @@ import taperbook.session.DisplayRounding;
 import taperbook.session.RangeTest;
 
 /**
- * Consumption and range at speeds between those that were driven, by the road load:
+ * Consumption and range at speeds between the driven ones, from the road load:
  *
  * <pre>
  *   c = a + b x    x = d / d[1] v^2
  * </pre>
  *
- * with the speed <i>v</i> and the density of the air <i>d</i>, over that of the first drive.
+ * with the speed <i>v</i> and the air density <i>d</i>, relative to that of the first drive.
  *
  * @see <a href="https://www.sae.org/standards/content/j2263_202005/">SAE J1263 and J2263 on the
  *     form of the road load, from memory</a>
@@ -38,7 +38,7 @@ final class SpeedMetrics {
   private static final int KILOMETRES_PER_HOUR = 10;
   private static final int MILES_PER_HOUR = 5;
 
-  /** Room for floating point. */
+  /** Tolerance for floating-point error. */
   private static final double NOISE = 1e-9;
 
   private static final String SCATTER = "the drives scatter too much to bound it";
@@ -49,14 +49,14 @@ final class SpeedMetrics {
 
   private final List<RangeTest> tests;
   private final DisplayRounding rounding;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final List<Estimate> air;
 
-  SpeedMetrics(Drives drives, DisplayRounding rounding, MetricCollector ledger) {
+  SpeedMetrics(Drives drives, DisplayRounding rounding, MetricCollector collector) {
     this.tests =
         drives.inLikeWeather().stream().filter(t -> DriveSpeed.of(t.facts()).isPresent()).toList();
     this.rounding = rounding;
-    this.ledger = ledger;
+    this.collector = collector;
     List<DriveConditions> all = tests.stream().map(t -> new DriveConditions(t.facts())).toList();
     List<Estimate> each = all.stream().map(DriveConditions::density).toList();
     this.air = all.stream().allMatch(a -> a.missing().isEmpty()) ? each : List.of();
@@ -76,12 +76,12 @@ final class SpeedMetrics {
       String words = k * step + " " + symbol;
       String id = Drives.speedId(k * step, unit);
       double v = unit.toBase(k * step);
-      enter(
-          entry("range" + id, Labels.of("number.range_at", words), Unit.KILOMETRE),
+      add(
+          metric("range" + id, Labels.of("number.range_at", words), Unit.KILOMETRE),
           charge,
           charge.at(v).filter(y -> y.bounds().low() > 0).map(Estimate.exactly(100)::over));
-      enter(
-          entry(
+      add(
+          metric(
               "consumption" + id,
               Labels.of("number.consumption_at", words),
               Unit.WATT_HOUR_PER_KILOMETRE),
@@ -90,25 +90,28 @@ final class SpeedMetrics {
     }
   }
 
-  private static Metric entry(String id, String label, Unit unit) {
-    return DriveMetrics.entry(id, label, unit, Method.RANGE_OVER_SPEED);
+  private static Metric metric(String id, String label, Unit unit) {
+    return DriveMetrics.metric(id, label, unit, Method.RANGE_OVER_SPEED);
   }
 
-  private void enter(Metric entry, Line line, Optional<Estimate> estimate) {
+  private void add(Metric metric, Line line, Optional<Estimate> estimate) {
     if (estimate.isEmpty()) {
-      ledger.withheld(entry, line.isTwo() ? TWO_SPEEDS : SCATTER);
+      collector.withheld(metric, line.isExactlyDetermined() ? TWO_SPEEDS : SCATTER);
       return;
     }
     List<Caveat> own = new ArrayList<>(List.of(line.caveat()));
-    own.addAll(ledger.caveats(Caveat.Kind.DRIVE));
-    ledger.covered(entry, estimate.get(), COVERAGE, DriveMetrics.rows(line.drives), own);
+    own.addAll(collector.caveats(Caveat.Kind.DRIVE));
+    collector.covered(metric, estimate.get(), COVERAGE, DriveMetrics.rows(line.drives), own);
   }
 
   private static Estimate speed(RangeTest test) {
     return DriveSpeed.of(test.facts()).orElseThrow();
   }
 
-  /** A figure of all drives that have it, over the square of the speed in the air of the first. */
+  /**
+   * A figure of all drives that have it, over the square of the speed in the air of the first
+   * drive.
+   */
   private final class Line {
     private final List<RangeTest> drives;
     private final Optional<YorkLine> line;
@@ -127,14 +130,14 @@ final class SpeedMetrics {
         }
       }
       this.drives = List.copyOf(known);
-      this.line = isTwo() ? Optional.empty() : Optional.of(YorkLine.through(points));
+      this.line = isExactlyDetermined() ? Optional.empty() : Optional.of(YorkLine.through(points));
       this.correction = known.stream().mapToDouble(Line::correction).max().orElse(0);
       this.isSpeedCorrected = known.stream().anyMatch(t -> DriveSpeed.isOfTheCar(t.facts()));
     }
 
-    /** True if the speeds only determine the line. */
-    boolean isTwo() {
-      return new Drives(drives).speeds() < Drives.LEAST_SPEEDS;
+    /** Returns true if there are just enough speeds to determine the line. */
+    boolean isExactlyDetermined() {
+      return new Drives(drives).speeds() < Drives.MIN_SPEEDS;
     }
 
     private LinePoint point(int i, DriveFigures figures, Estimate y) {
@@ -146,7 +149,7 @@ final class SpeedMetrics {
       return LinePoint.rounded(x, y.value(), x * relative, y.bounds().width() / 2);
     }
 
-    /** Half the bounds as a share of the value. */
+    /** Returns half the bounds as a share of the value. */
     private static double half(Estimate estimate) {
       return estimate.bounds().width() / 2 / estimate.value();
     }
@@ -155,13 +158,13 @@ final class SpeedMetrics {
       return DriveSpeed.correction(test.facts()).map(Line::half).orElse(0.0);
     }
 
-    /** The line at a speed, km/h; empty if the speeds only determine it. */
+    /** Returns the line at a speed, km/h; empty if there are just enough speeds to determine it. */
     Optional<Estimate> at(double v) {
       return line.map(
           l -> {
             double x = v * v;
             double y = l.at(x);
-            // An odometer that is off moves the distance, and the speed that the car displays.
+            // An odometer error affects both the distance and the displayed speed.
             double byOdometer = correction * (y + (isSpeedCorrected ? 2 * l.slope() * x : 0));
             return Estimate.around(y, Math.hypot(l.half95At(x), byOdometer));
           });

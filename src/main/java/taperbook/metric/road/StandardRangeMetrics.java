@@ -22,10 +22,10 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
-/** What the range test would have shown in standard air, still, on a level road. */
+/** Estimates the range test's result in still standard air on a level road. */
 final class StandardRangeMetrics {
   private static final Metric DENSITY =
-      entry("air_density", Labels.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE)
+      metric("air_density", Labels.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE)
           .in(Role.CORRECTION);
   private static final Metric AIR =
       part("correction_air", Labels.of("number.correction_air")).in(Role.CORRECTION);
@@ -34,17 +34,17 @@ final class StandardRangeMetrics {
   private static final Metric CLIMB =
       part("correction_climb", Labels.of("number.correction_climb")).in(Role.CORRECTION);
   private static final Metric EXPLAINED =
-      entry("road_load_share", Labels.of("number.road_load_share"), Unit.PERCENT)
+      metric("road_load_share", Labels.of("number.road_load_share"), Unit.PERCENT)
           .in(Role.CORRECTION);
   private static final Metric CONSUMPTION =
       part("standard_consumption", Labels.of("number.standard_consumption"));
   private static final Metric RANGE =
-      entry("standard_range", Labels.of("number.standard_range"), Unit.KILOMETRE);
+      metric("standard_range", Labels.of("number.standard_range"), Unit.KILOMETRE);
 
   private static final List<Metric> ALL =
       List.of(DENSITY, AIR, WIND, CLIMB, EXPLAINED, CONSUMPTION, RANGE);
 
-  /** From the battery to the wheels; common practice, no source. */
+  /** Efficiency from the battery to the wheels; common practice, no source. */
   private static final Estimate EFFICIENCY = new Estimate(0.88, new Interval(0.80, 0.93));
 
   private static final Caveat MODEL =
@@ -63,20 +63,20 @@ final class StandardRangeMetrics {
 
   private final Optional<RangeTest> test;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  StandardRangeMetrics(Optional<RangeTest> test, RangeFigures range, MetricCollector ledger) {
+  StandardRangeMetrics(Optional<RangeTest> test, RangeFigures range, MetricCollector collector) {
     this.test = test;
     this.range = range;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
-  private static Metric entry(String id, String label, Unit unit) {
+  private static Metric metric(String id, String label, Unit unit) {
     return new Metric(id, label, unit, Method.STANDARD_RANGE, Basis.ENERGY, Input.DRIVE);
   }
 
   private static Metric part(String id, String label) {
-    return entry(id, label, Unit.WATT_HOUR_PER_KILOMETRE);
+    return metric(id, label, Unit.WATT_HOUR_PER_KILOMETRE);
   }
 
   void measure() {
@@ -96,27 +96,27 @@ final class StandardRangeMetrics {
     Parts parts = parts(drive);
     List<String> missing = List.copyOf(new LinkedHashSet<>(drive.missing()));
     if (missing.isEmpty()) {
-      enter(drive, parts);
+      add(drive, parts);
     } else {
       withhold("not known of the range test: " + String.join("; ", missing));
     }
   }
 
   private void withhold(String reason) {
-    ALL.forEach(entry -> ledger.withheld(entry, reason));
+    ALL.forEach(entry -> collector.withheld(entry, reason));
   }
 
   /**
-   * The parts of a consumption, all at the battery, Wh/km.
+   * The components of a consumption, all at the battery, Wh/km.
    *
-   * @param air by which the air's density raised it
-   * @param wind by which the wind raised it
-   * @param climb by which the climb raised it
-   * @param load all that the road load explains
+   * @param air increase by the air density
+   * @param wind increase by the wind
+   * @param climb increase by the climb
+   * @param load total explained by the road load
    */
   private record Parts(
       Estimate density, Estimate air, Estimate wind, Estimate climb, Estimate load) {
-    /** All by which the day differed from standard conditions. */
+    /** Returns the total difference from standard conditions. */
     Estimate excess() {
       return plus(plus(air, wind), climb);
     }
@@ -131,7 +131,7 @@ final class StandardRangeMetrics {
     Estimate excessWind = windFactor.minus(Estimate.exactly(1));
     Estimate height =
         RoadLoad.climb(drive.mass(), drive.climb(), range.distance().estimate().orElseThrow());
-    // What a fall gives back passes the drive the other way round.
+    // Energy recovered from a descent passes the drivetrain in reverse.
     Estimate climb = height.value() < 0 ? height.times(EFFICIENCY) : height.over(EFFICIENCY);
     Estimate rolling = RoadLoad.rolling(drive.rollingCoefficient(), drive.mass()).over(EFFICIENCY);
     Estimate wind = still.times(density).times(excessWind);
@@ -143,22 +143,22 @@ final class StandardRangeMetrics {
     return one.minus(other.times(-1));
   }
 
-  private void enter(DriveConditions drive, Parts parts) {
+  private void add(DriveConditions drive, Parts parts) {
     Estimate consumption = range.consumption().estimate().orElseThrow();
     Estimate share = parts.excess().over(consumption);
     Estimate left = Estimate.exactly(1).minus(share);
     List<Caveat> own = drive.isByBody() ? List.of(MODEL, BY_BODY) : List.of(MODEL);
     List<RowRef> rows = rows();
-    ledger.measured(DENSITY, parts.density(), rows);
-    ledger.measured(AIR, parts.air(), rows, own);
-    ledger.measured(WIND, parts.wind(), rows, own);
-    ledger.measured(CLIMB, parts.climb(), rows, own);
-    ledger.measured(EXPLAINED, parts.load().over(consumption).times(100), rows, own);
-    ledger.measured(CONSUMPTION, consumption.minus(parts.excess()), rows, own);
+    collector.measured(DENSITY, parts.density(), rows);
+    collector.measured(AIR, parts.air(), rows, own);
+    collector.measured(WIND, parts.wind(), rows, own);
+    collector.measured(CLIMB, parts.climb(), rows, own);
+    collector.measured(EXPLAINED, parts.load().over(consumption).times(100), rows, own);
+    collector.measured(CONSUMPTION, consumption.minus(parts.excess()), rows, own);
     if (left.bounds().low() > 0) {
-      ledger.measured(RANGE, range.fullRange().estimate().orElseThrow().over(left), rows, own);
+      collector.measured(RANGE, range.fullRange().estimate().orElseThrow().over(left), rows, own);
     } else {
-      ledger.withheld(RANGE, "the correction may be as large as the consumption itself");
+      collector.withheld(RANGE, "the correction may be as large as the consumption itself");
     }
   }
 

@@ -10,9 +10,7 @@ import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 import taperbook.result.StopTimes;
 
-/**
- * Works out {@link StopTimes}: the numbers of the plug-in table, for more charges and distances.
- */
+/** Computes {@link StopTimes}: the plug-in table for additional charges and distances. */
 public final class StopTimesTable {
   private static final int FULL = 100;
 
@@ -24,10 +22,10 @@ public final class StopTimesTable {
   private StopTimesTable() {}
 
   /**
-   * The charging times of a session.
+   * Computes the charging times of a session.
    *
    * @param units unit of distance of the report
-   * @return the times; empty if charge was not followed, or if no range was driven
+   * @return the times; empty if charge was not recorded or no range test was driven
    */
   public static Optional<StopTimes> of(Recording recording, RangeFigures range, Unit units) {
     Optional<Estimate> full = range.fullRange().estimate();

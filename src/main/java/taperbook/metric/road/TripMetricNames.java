@@ -10,7 +10,7 @@ import taperbook.result.Metric;
 import taperbook.result.Role;
 import taperbook.session.Input;
 
-/** What the numbers of a trip are called. */
+/** Definitions of the numbers of a trip. */
 final class TripMetricNames {
   static final Metric TIME = total("trip_time", Labels.of("number.trip_time"), Unit.SECOND);
   static final Metric DRIVING =
@@ -26,36 +26,36 @@ final class TripMetricNames {
       total(
           "trip_next_best_extra_time", Labels.of("number.trip_next_best_extra_time"), Unit.SECOND);
 
-  /** What every trip has, whatever its stops. */
+  /** Numbers that every trip has, whatever its stops. */
   static final List<Metric> OF_THE_WHOLE =
       List.of(TIME, DRIVING, CHARGING, STOPS, ARRIVAL, OTHER_STOPS, OTHER_TIME);
 
   private TripMetricNames() {}
 
-  /** Where a stop is. */
+  /** Returns the location of a stop. */
   static Metric kilometre(int number) {
-    return entry(
+    return metric(
         RoadWishes.stopId(number, "distance"),
         Labels.of("number.stop_distance", number),
         Unit.KILOMETRE);
   }
 
-  /** How long a stop charges. */
+  /** Returns the charging time of a stop. */
   static Metric charging(int number) {
-    return entry(
+    return metric(
         RoadWishes.stopId(number, "time"), Labels.of("number.stop_time", number), Unit.SECOND);
   }
 
-  /** A state of charge of a stop. */
+  /** Returns a state of charge of a stop. */
   static Metric stop(int number, String idEnd, String labelKey) {
-    return entry(RoadWishes.stopId(number, idEnd), Labels.of(labelKey, number), Unit.PERCENT);
+    return metric(RoadWishes.stopId(number, idEnd), Labels.of(labelKey, number), Unit.PERCENT);
   }
 
-  private static Metric entry(String id, String label, Unit unit) {
+  private static Metric metric(String id, String label, Unit unit) {
     return new Metric(id, label, unit, Method.TRIP_PLAN, Basis.DRIVEN, Input.ROAD);
   }
 
   private static Metric total(String id, String label, Unit unit) {
-    return entry(id, label, unit).in(Role.TRIP);
+    return metric(id, label, unit).in(Role.TRIP);
   }
 }

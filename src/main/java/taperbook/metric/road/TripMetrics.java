@@ -26,11 +26,11 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * The fastest plan for a trip: its stops, its time, and how flat the optimum is. All cars of a
- * report drive at one speed, so that their times differ by what they consume and how they charge.
+ * Computes the fastest plan for a trip: its stops, its time, and how flat the optimum is. All cars
+ * of a report drive at the same speed, so that times differ only by consumption and charging.
  */
 final class TripMetrics {
-  /** How much slower is still as good: a minute. */
+  /** Delay that still counts as optimal: a minute. */
   private static final double FLAT_SECONDS = 60;
 
   private static final int SECONDS_PER_HOUR = 3600;
@@ -39,14 +39,14 @@ final class TripMetrics {
   private final Optional<RangeTest> test;
   private final Optional<RangeTest> reported;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final Trip trip;
 
   /**
-   * Numbers of a trip.
+   * Creates the metrics of a trip.
    *
    * @param test the range test of this car
-   * @param reported the range test of the reported car, whose speed holds for all unless the trip
+   * @param reported the range test of the reported car, whose speed applies to all unless the trip
    *     states one
    */
   TripMetrics(
@@ -55,13 +55,13 @@ final class TripMetrics {
       Optional<RangeTest> test,
       Optional<RangeTest> reported,
       RangeFigures range,
-      MetricCollector ledger) {
+      MetricCollector collector) {
     this.trip = trip;
     this.recording = recording;
     this.test = test;
     this.reported = reported;
     this.range = range;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   void measure() {
@@ -87,7 +87,7 @@ final class TripMetrics {
   }
 
   private void withhold(String reason) {
-    TripMetricNames.OF_THE_WHOLE.forEach(entry -> ledger.withheld(entry, reason));
+    TripMetricNames.OF_THE_WHOLE.forEach(metric -> collector.withheld(metric, reason));
   }
 
   private void plan(TripTask task, ChargeTimes clock, Estimate speed) {
@@ -100,12 +100,12 @@ final class TripMetrics {
     TripTimes times = new TripTimes(task, best.get());
     double hours = SECONDS_PER_HOUR * trip.distance().kilometres();
     ToDoubleFunction<Draw> driving = d -> hours / d.drive().speedWithin(speed.bounds());
-    double beside = best.get().stops().size() * trip.secondsPerStop();
-    enter(TripMetricNames.TIME, d -> times.charging(d) + driving.applyAsDouble(d) + beside);
-    enter(TripMetricNames.DRIVING, driving);
-    enter(TripMetricNames.CHARGING, times::charging);
-    enter(TripMetricNames.STOPS, Estimate.exactly(best.get().stops().size()));
-    enter(TripMetricNames.ARRIVAL, times::arrival);
+    double overhead = best.get().stops().size() * trip.secondsPerStop();
+    add(TripMetricNames.TIME, d -> times.charging(d) + driving.applyAsDouble(d) + overhead);
+    add(TripMetricNames.DRIVING, driving);
+    add(TripMetricNames.CHARGING, times::charging);
+    add(TripMetricNames.STOPS, Estimate.exactly(best.get().stops().size()));
+    add(TripMetricNames.ARRIVAL, times::arrival);
     nextBest(search, best.get());
     List<Interval> flat = UnplugRanges.within(clock, task, best.get(), FLAT_SECONDS);
     for (int k = 0; k < flat.size(); k++) {
@@ -113,15 +113,15 @@ final class TripMetrics {
     }
   }
 
-  private void enter(Metric entry, ToDoubleFunction<Draw> quantity) {
-    ledger.enter(entry, recording.measure(quantity), rows(), List.of(caveat()));
+  private void add(Metric metric, ToDoubleFunction<Draw> quantity) {
+    collector.add(metric, recording.measure(quantity), rows(), List.of(caveat()));
   }
 
-  private void enter(Metric entry, Estimate estimate) {
-    ledger.measured(entry, estimate, rows(), List.of(caveat()));
+  private void add(Metric metric, Estimate estimate) {
+    collector.measured(metric, estimate, rows(), List.of(caveat()));
   }
 
-  /** A plan weighs the whole session, and with it every reading of the state of charge. */
+  /** A plan depends on the whole session, so on every state-of-charge reading. */
   private List<RowRef> rows() {
     Trace soc = recording.soc().orElseThrow();
     List<RowRef> rows = new ArrayList<>(range.fullRange().rows());
@@ -134,23 +134,23 @@ final class TripMetrics {
 
   private Caveat caveat() {
     String lost =
-        PlugInMetrics.warmStart(recording, ledger)
-            .flatMap(WarmStart::surelyLost)
+        PlugInMetrics.warmStart(recording, collector)
+            .flatMap(WarmStart::certainLoss)
             .map(
                 s ->
                     " Each stop is taken without a climb of its own where it begins above the one"
                         + " that the session began with, which took "
-                        + recording.wording().value(s, Unit.SECOND)
+                        + recording.formatter().value(s, Unit.SECOND)
                         + " more than the pace after it; a stop may lose as much.")
             .orElse("");
     return new Caveat(
         Caveat.Kind.PLAN,
-        driven() + beside() + lost,
+        driven() + overheadText() + lost,
         "A plan is not a promise: it takes every stop to charge as the session did at that state of"
             + " charge, with a free station, and the road to be driven as the range test was.");
   }
 
-  /** How fast, and why so. */
+  /** Describes the speed and its source. */
   private String driven() {
     String speed = "The trip is driven at " + words(speed().orElseThrow());
     if (trip.kilometresPerHour().isPresent()) {
@@ -170,16 +170,16 @@ final class TripMetrics {
         + ".";
   }
 
-  private String beside() {
+  private String overheadText() {
     return trip.overhead() == Trip.Overhead.MEASURED
         ? " Beside charging a stop takes "
-            + recording.wording().value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND)
+            + recording.formatter().value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND)
             + ", as that of the reported session did from arriving to leaving."
         : "";
   }
 
   private String words(Estimate speed) {
-    return recording.wording().value(speed, Unit.KILOMETRE_PER_HOUR);
+    return recording.formatter().value(speed, Unit.KILOMETRE_PER_HOUR);
   }
 
   private void nextBest(TripSearch search, TripPlan best) {
@@ -194,30 +194,30 @@ final class TripMetrics {
     }
     if (other.isEmpty()) {
       String reason = "no plan has one stop fewer or one more";
-      ledger.withheld(TripMetricNames.OTHER_STOPS, reason);
-      ledger.withheld(TripMetricNames.OTHER_TIME, reason);
+      collector.withheld(TripMetricNames.OTHER_STOPS, reason);
+      collector.withheld(TripMetricNames.OTHER_TIME, reason);
       return;
     }
-    enter(TripMetricNames.OTHER_STOPS, Estimate.exactly(other.get().stops().size()));
+    add(TripMetricNames.OTHER_STOPS, Estimate.exactly(other.get().stops().size()));
     double more = other.get().stopSeconds() - best.stopSeconds();
-    enter(TripMetricNames.OTHER_TIME, Estimate.exactly(more));
+    add(TripMetricNames.OTHER_TIME, Estimate.exactly(more));
   }
 
   private void stop(TripTimes times, TripPlan plan, int k, Interval flat) {
     TripPlan.Stop stop = plan.stops().get(k);
     int number = k + 1;
-    enter(TripMetricNames.kilometre(number), Estimate.exactly(stop.kilometre()));
-    enter(
+    add(TripMetricNames.kilometre(number), Estimate.exactly(stop.kilometre()));
+    add(
         TripMetricNames.stop(number, "arrival_soc", "number.stop_arrival_soc"),
         d -> times.arrivalAt(d, k));
-    enter(
+    add(
         TripMetricNames.stop(number, "unplug_soc", "number.stop_unplug_soc"),
         Estimate.exactly(stop.unplugPercent()));
-    enter(TripMetricNames.charging(number), d -> times.chargingAt(d, k));
-    enter(
+    add(TripMetricNames.charging(number), d -> times.chargingAt(d, k));
+    add(
         TripMetricNames.stop(number, "unplug_soc_from", "number.stop_unplug_soc_from"),
         Estimate.exactly(flat.low()));
-    enter(
+    add(
         TripMetricNames.stop(number, "unplug_soc_to", "number.stop_unplug_soc_to"),
         Estimate.exactly(flat.high()));
   }

@@ -19,24 +19,24 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
-/** Consumption of the legs out and of the legs back, and the mean of both directions. */
+/** Computes the consumption of the outward and return legs, and the mean of both directions. */
 final class TwoWayMetrics {
   private static final Metric OUT =
-      entry("two_way_out_consumption", Labels.of("number.two_way_out_consumption"));
+      metric("two_way_out_consumption", Labels.of("number.two_way_out_consumption"));
   private static final Metric BACK =
-      entry("two_way_back_consumption", Labels.of("number.two_way_back_consumption"));
+      metric("two_way_back_consumption", Labels.of("number.two_way_back_consumption"));
   private static final Metric MEAN =
-      entry("two_way_consumption", Labels.of("number.two_way_consumption"));
+      metric("two_way_consumption", Labels.of("number.two_way_consumption"));
 
   private final Optional<RangeTest> test;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  TwoWayMetrics(Optional<RangeTest> test, MetricCollector ledger) {
+  TwoWayMetrics(Optional<RangeTest> test, MetricCollector collector) {
     this.test = test;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
-  private static Metric entry(String id, String label) {
+  private static Metric metric(String id, String label) {
     return new Metric(
         id,
         label,
@@ -65,16 +65,16 @@ final class TwoWayMetrics {
     }
     List<RowRef> rows = new ArrayList<>(rows(out));
     rows.addAll(rows(back));
-    ledger.measured(OUT, there.get(), rows(out));
-    ledger.measured(BACK, here.get(), rows(back));
-    ledger.measured(MEAN, there.get().minus(here.get().times(-1)).times(0.5), rows);
+    collector.measured(OUT, there.get(), rows(out));
+    collector.measured(BACK, here.get(), rows(back));
+    collector.measured(MEAN, there.get().minus(here.get().times(-1)).times(0.5), rows);
   }
 
   private void withhold(String reason) {
-    List.of(OUT, BACK, MEAN).forEach(entry -> ledger.withheld(entry, reason));
+    List.of(OUT, BACK, MEAN).forEach(entry -> collector.withheld(entry, reason));
   }
 
-  /** Legs whose name begins with a word. */
+  /** Returns the legs whose name begins with a word. */
   private List<Leg> legs(String word) {
     return test.map(RangeTest::legs).orElse(List.of()).stream()
         .filter(leg -> leg.name().strip().toLowerCase(Locale.ROOT).matches(word + "\\b.*"))
@@ -87,7 +87,7 @@ final class TwoWayMetrics {
     return rows;
   }
 
-  /** Energy over corrected distance, Wh/km; empty if a leg lacks either. */
+  /** Returns energy over corrected distance, Wh/km; empty if a leg lacks either. */
   private Optional<Estimate> consumption(List<Leg> legs) {
     Estimate distance = Estimate.exactly(0);
     Estimate energy = Estimate.exactly(0);

@@ -10,17 +10,19 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * A session without the climb that it began with: below the end of the climb the pace of the
- * stretch right after it is carried on. An inference: no session shows it.
+ * A session without its initial climb: below the end of the climb, extrapolates the pace of the
+ * stretch right after it. An inference, not a measurement.
  *
  * <pre>
- *   p = (t(w + L) - t(w)) / L,   L = max(5 %, w - q[1])      [s for each %]
+ *   p = (t(w + L) - t(w)) / L,   L = max(5 %, w - q[1])      [s per %]
  * </pre>
  *
- * <p>The end of the climb is drawn anywhere in the interval that the fit gives.
+ * <p>The end of the climb is drawn uniformly from the interval of the fit.
  */
 final class WarmStart {
-  /** Narrower stretches tell a pace too badly where the display shows whole per cents. */
+  /**
+   * Minimum width: narrower stretches give an imprecise pace if the display shows whole per cents.
+   */
   private static final double LEAST_WIDTH = 5;
 
   private final Recording recording;
@@ -30,7 +32,7 @@ final class WarmStart {
   private final double lastPercent;
 
   /**
-   * A session whose climb ends somewhere.
+   * Creates a session with a known end of the climb.
    *
    * @param climbEnd where it ends, %
    */
@@ -47,7 +49,7 @@ final class WarmStart {
     return climbEnd.value();
   }
 
-  /** Width of the stretch whose pace is carried on, %. */
+  /** Returns the width of the stretch whose pace is extrapolated, %. */
   double width() {
     return width(climbEnd.value());
   }
@@ -56,32 +58,32 @@ final class WarmStart {
     return Math.max(LEAST_WIDTH, end - firstPercent);
   }
 
-  /** True if the session shows the pace of a warm battery, right after the climb. */
+  /** Returns true if the session shows the pace of a warm battery right after the climb. */
   boolean hasPace() {
     return !recording.hasFewRows() && climbEnd.value() + width() <= lastPercent;
   }
 
-  private double end(Draw drawn) {
-    return climbEnd.bounds().low() + drawn.place() * climbEnd.bounds().width();
+  private double end(Draw draw) {
+    return climbEnd.bounds().low() + draw.place() * climbEnd.bounds().width();
   }
 
-  /** Seconds for each per cent right after the climb. */
-  private double pace(Draw drawn, double end) {
-    return drawn.seconds(end, end + width(end)) / width(end);
+  /** Returns the seconds per per cent right after the climb. */
+  private double pace(Draw draw, double end) {
+    return draw.seconds(end, end + width(end)) / width(end);
   }
 
-  /** Time from a state of charge below the end of the climb until a gain, s. */
-  double seconds(Draw drawn, double from, double gain) {
-    double end = end(drawn);
+  /** Returns the time from a state of charge below the end of the climb until a gain, s. */
+  double seconds(Draw draw, double from, double gain) {
+    double end = end(draw);
     double to = from + gain;
     if (end <= from) {
-      return drawn.seconds(from, to);
+      return draw.seconds(from, to);
     }
-    double pace = pace(drawn, end);
-    return to <= end ? pace * gain : pace * (end - from) + drawn.seconds(end, to);
+    double pace = pace(draw, end);
+    return to <= end ? pace * gain : pace * (end - from) + draw.seconds(end, to);
   }
 
-  /** Time that the climb took more than a warm battery would have, s. */
+  /** Returns the extra time of the climb compared with a warm battery, s. */
   Outcome lost() {
     return recording.measure(
         d -> {
@@ -91,7 +93,7 @@ final class WarmStart {
         });
   }
 
-  /** The rows of the climb and of the stretch after it. */
+  /** Returns the rows of the climb and of the stretch after it. */
   List<RowRef> rows() {
     return recording
         .rowsBetween(firstPercent, Math.min(lastPercent, climbEnd.value() + width()))
@@ -99,14 +101,15 @@ final class WarmStart {
   }
 
   /**
-   * True if the climb surely took longer than the pace after it: else a warm start tells nothing.
+   * Returns true if the climb was certainly slower than the pace after it; otherwise a warm start
+   * gives no information.
    */
   boolean isFaster() {
-    return surelyLost().isPresent();
+    return certainLoss().isPresent();
   }
 
-  /** What the climb surely cost, s. */
-  Optional<Estimate> surelyLost() {
+  /** Returns the certain extra time of the climb, s. */
+  Optional<Estimate> certainLoss() {
     return hasPace()
         ? lost().estimateIfMeasured().filter(e -> e.bounds().low() > 0)
         : Optional.empty();

@@ -29,8 +29,8 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 
 /**
- * The change of the implied full energy against other sessions of the same vehicle, and from three
- * sessions on its slope over the odometer.
+ * Computes the change of the implied full energy against other sessions of the same vehicle, and
+ * with three or more sessions its slope over the odometer.
  */
 public final class AgeingMetrics {
   private static final String OTHER_CAUSES =
@@ -38,28 +38,28 @@ public final class AgeingMetrics {
           + " states of charge read move it too.";
 
   /**
-   * Batteries, or where those are not known airs, that differ by more are not compared, °C. Common
-   * practice, no source.
+   * Largest comparable difference of battery temperature, or of air temperature if that is unknown,
+   * °C. Common practice, no source.
    */
-  private static final double LIKE_TEMPERATURE = 5;
+  private static final double SIMILAR_TEMPERATURE = 5;
 
-  /** Two sessions determine a slope and cannot tell how well it fits. */
+  /** Two sessions determine a slope but not its fit. */
   private static final int LEAST_SESSIONS = 3;
 
   private static final double SLOPE_DISTANCE = 10_000;
 
   private final Recording recording;
   private final Optional<EnergyFit> line;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final Set<String> ids = new HashSet<>();
 
-  public AgeingMetrics(Recording recording, Optional<EnergyFit> line, MetricCollector ledger) {
+  public AgeingMetrics(Recording recording, Optional<EnergyFit> line, MetricCollector collector) {
     this.recording = recording;
     this.line = line;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
-  /** Measures the change against each other session of the vehicle; others are passed over. */
+  /** Measures the change against each other session of the vehicle and skips other vehicles. */
   public void measure(List<Session> others) {
     Optional<String> vehicle = vehicle(recording.session());
     List<Aged> aged = new ArrayList<>(List.of(new Aged(recording.session(), line)));
@@ -73,7 +73,7 @@ public final class AgeingMetrics {
     }
   }
 
-  /** A session with the energy of its per cents. */
+  /** A session with its fitted energy per per cent. */
   private record Aged(Session session, Optional<EnergyFit> fit) {
     Optional<Estimate> amount(ConditionItem item) {
       return session.conditions().amount(item);
@@ -81,21 +81,21 @@ public final class AgeingMetrics {
   }
 
   /**
-   * The slope of a line through full energies over the odometer, weighed by their intervals, for
-   * each 10,000 km or mi.
+   * Fits the slope of full energies over the odometer, weighted by their intervals, per 10,000 km
+   * or mi.
    */
   private void slope(List<Aged> aged) {
-    Unit unit = recording.wording().shown(Unit.KILOMETRE);
-    Metric entry =
+    Unit unit = recording.formatter().shown(Unit.KILOMETRE);
+    Metric metric =
         Metric.charging(
                 "full_energy_slope",
                 Labels.of("number.full_energy_slope", NumberFormatter.name(unit)),
                 Unit.KILOWATT_HOUR,
                 Method.FULL_ENERGY_SLOPE)
             .in(Role.ENERGY);
-    Optional<String> why = whyNoSlope(aged);
-    if (why.isPresent()) {
-      ledger.withheld(entry, why.get());
+    Optional<String> reason = whyNoSlope(aged);
+    if (reason.isPresent()) {
+      collector.withheld(metric, reason.get());
       return;
     }
     List<LinePoint> points = new ArrayList<>();
@@ -120,8 +120,8 @@ public final class AgeingMetrics {
             + (estimate.bounds().contains(0)
                 ? " Its slope cannot be told from none. That is not called ageing."
                 : OTHER_CAUSES);
-    ledger.covered(
-        entry,
+    collector.covered(
+        metric,
         estimate,
         EnergyFit.COVERAGE,
         rows,
@@ -155,7 +155,7 @@ public final class AgeingMetrics {
             .flatMap(a -> a.amount(item).stream())
             .mapToDouble(Estimate::value)
             .summaryStatistics();
-    return all.getMax() - all.getMin() > LIKE_TEMPERATURE + 1e-9
+    return all.getMax() - all.getMin() > SIMILAR_TEMPERATURE + 1e-9
         ? Optional.of("the sessions differ by more than 5 \u00b0C in " + item.words())
         : Optional.empty();
   }
@@ -169,8 +169,8 @@ public final class AgeingMetrics {
         Recording.of(
             session,
             new Courses(session, List.of(), Courses.FEW, recording.courses().redraw()),
-            recording.wording());
-    Metric entry =
+            recording.formatter());
+    Metric metric =
         Metric.charging(
                 id(session.name()),
                 Labels.of("number.full_energy_change", session.name()),
@@ -180,19 +180,19 @@ public final class AgeingMetrics {
     Optional<EnergyFit> before = CapacityMetrics.fit(other);
     if (line.isEmpty() || before.isEmpty()) {
       Recording without = line.isEmpty() ? recording : other;
-      ledger.withheld(
-          entry, "of " + without.session().name() + ": " + CapacityMetrics.whyNoFit(without));
+      collector.withheld(
+          metric, "of " + without.session().name() + ": " + CapacityMetrics.whyNoFit(without));
       return before;
     }
     Estimate change = EnergyChange.percent(line.get().perPercent(), before.get().perPercent());
     List<RowRef> rows = new ArrayList<>(line.get().rows());
     rows.addAll(before.get().rows());
     Caveat meaning = new Caveat(Caveat.Kind.ODOMETER, meaning(change, session));
-    ledger.covered(entry, change, EnergyFit.COVERAGE, rows, List.of(meaning));
+    collector.covered(metric, change, EnergyFit.COVERAGE, rows, List.of(meaning));
     return before;
   }
 
-  /** The session's name as part of an id; of two names that come out alike the second is marked. */
+  /** Returns the session's name as part of an id; marks the second of two equal ones. */
   private String id(String session) {
     String part = session.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "_");
     String id = "full_energy_change_" + part;
@@ -225,7 +225,7 @@ public final class AgeingMetrics {
         + OTHER_CAUSES;
   }
 
-  /** True if both days are known and this session's is the later one; ISO dates sort as text. */
+  /** Returns true if both days are known and this session's is later; ISO dates sort as text. */
   private boolean isLaterThan(Session other) {
     Optional<String> here = recording.session().conditions().text(ConditionItem.DATE);
     Optional<String> there = other.conditions().text(ConditionItem.DATE);

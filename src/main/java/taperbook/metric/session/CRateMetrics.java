@@ -21,30 +21,30 @@ import taperbook.session.Facts;
 import taperbook.session.RowRef;
 
 /**
- * Power over the usable energy of the battery, 1/h: the energy that the tester states, or the
- * implied energy of a full charge where none is stated.
+ * Computes power over the usable energy of the battery, 1/h: the stated energy, or else the implied
+ * energy of a full charge.
  *
- * <p>Made from numbers that have their intervals already: the quotient is taken at their worst. For
- * normal errors that holds at least as often as either, however the two hang together.
+ * <p>Combines the intervals of both numbers in the worst case. For normal errors the coverage is at
+ * least that of either, whatever their correlation.
  */
 public final class CRateMetrics {
   private final Numbers numbers;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final Optional<Energy> energy;
 
   /**
    * Usable energy of the battery.
    *
-   * @param words what it is called in a label
+   * @param words its name in a label
    * @param estimate the energy, kWh
    * @param coverage coverage of its interval
-   * @param rows rows that it comes from
+   * @param rows rows that it is computed from
    */
   private record Energy(String words, Estimate estimate, double coverage, List<RowRef> rows) {}
 
   private CRateMetrics(Recording recording, Numbers numbers, List<Caveat> caveats) {
     this.numbers = numbers;
-    this.ledger = new MetricCollector(recording.session().name(), caveats);
+    this.collector = new MetricCollector(recording.session().name(), caveats);
     this.energy =
         stated(recording.session().conditions())
             .or(this::implied)
@@ -52,12 +52,12 @@ public final class CRateMetrics {
   }
 
   /**
-   * The C-rates of a session.
+   * Computes the C-rates of a session.
    *
    * @param recording the session
    * @param numbers its numbers
-   * @param windows windows of which the average power is among them
-   * @param caveats what concerns the session
+   * @param windows windows whose average power is among the numbers
+   * @param caveats caveats of the session
    */
   public static Numbers of(
       Recording recording, Numbers numbers, List<SocWindow> windows, List<Caveat> caveats) {
@@ -69,7 +69,7 @@ public final class CRateMetrics {
           over -> Labels.of("number.average_c_rate", window.from(), window.to(), over),
           "average_power_" + window.idPart());
     }
-    return rates.ledger.numbers();
+    return rates.collector.numbers();
   }
 
   private static Optional<Energy> stated(Facts<ConditionItem> facts) {
@@ -98,20 +98,20 @@ public final class CRateMetrics {
 
   private void rate(String id, UnaryOperator<String> label, String powerId) {
     String over = energy.map(Energy::words).orElse(Labels.of("label.usable_energy"));
-    Metric entry = Metric.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
+    Metric metric = Metric.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
     ReportNumber of = numbers.get(powerId);
     if (energy.isEmpty()) {
-      ledger.withheld(entry, "the usable energy is not stated, and no full charge is implied");
+      collector.withheld(metric, "the usable energy is not stated, and no full charge is implied");
     } else if (of.outcome() instanceof Outcome.Measured measured) {
       List<RowRef> rows = new ArrayList<>(of.origin().rows());
       rows.addAll(energy.get().rows());
-      ledger.covered(
-          entry,
+      collector.covered(
+          metric,
           measured.estimate().over(energy.get().estimate()),
           Math.min(measured.coverage(), energy.get().coverage()),
           rows);
     } else {
-      ledger.withheld(entry, of.withheld().orElseThrow());
+      collector.withheld(metric, of.withheld().orElseThrow());
     }
   }
 }

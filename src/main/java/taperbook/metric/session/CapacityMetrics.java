@@ -16,7 +16,7 @@ import taperbook.result.Role;
 import taperbook.session.Caveat;
 import taperbook.session.Channel;
 
-/** The energy that a per cent takes, by a curve through all readings of a session. */
+/** Computes the energy per per cent from a curve through all readings of a session. */
 public final class CapacityMetrics {
   private static final Metric PER_SHARE =
       Metric.charging(
@@ -47,15 +47,15 @@ public final class CapacityMetrics {
 
   private final Recording recording;
   private final Optional<EnergyFit> line;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  public CapacityMetrics(Recording recording, Optional<EnergyFit> line, MetricCollector ledger) {
+  public CapacityMetrics(Recording recording, Optional<EnergyFit> line, MetricCollector collector) {
     this.recording = recording;
     this.line = line;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
-  /** The line of a session, if its readings give one. */
+  /** Returns the fitted line of a session, if its readings determine one. */
   public static Optional<EnergyFit> fit(Recording recording) {
     return recording
         .soc()
@@ -65,7 +65,7 @@ public final class CapacityMetrics {
                     soc, recording.session().trace(Channel.ENERGY_ADDED), recording.integral()));
   }
 
-  /** Why {@link #fit} gives nothing. */
+  /** Explains why {@link #fit} is empty. */
   static String whyNoFit(Recording recording) {
     if (recording.soc().isEmpty()) {
       return Recording.NO_SOC;
@@ -81,18 +81,18 @@ public final class CapacityMetrics {
 
   public void measure() {
     if (line.isEmpty()) {
-      for (Metric entry : List.of(PER_SHARE, FULL, RESIDUAL, CONSISTENCY)) {
-        ledger.withheld(entry, whyNoFit(recording));
+      for (Metric metric : List.of(PER_SHARE, FULL, RESIDUAL, CONSISTENCY)) {
+        collector.withheld(metric, whyNoFit(recording));
       }
       return;
     }
     EnergyFit fit = line.get();
     List<Caveat> own = fit.widening() > 1 ? List.of(scatter(fit.widening())) : List.of();
     Estimate perShare = fit.perPercent();
-    ledger.covered(PER_SHARE, perShare, EnergyFit.COVERAGE, fit.rows(), own);
-    ledger.covered(FULL, perShare.times(100), EnergyFit.COVERAGE, fit.rows(), own);
-    ledger.measured(RESIDUAL, Estimate.exactly(fit.residual()), fit.rows(), own);
-    ledger.measured(CONSISTENCY, Estimate.exactly(fit.consistency()), fit.rows(), own);
+    collector.covered(PER_SHARE, perShare, EnergyFit.COVERAGE, fit.rows(), own);
+    collector.covered(FULL, perShare.times(100), EnergyFit.COVERAGE, fit.rows(), own);
+    collector.measured(RESIDUAL, Estimate.exactly(fit.residual()), fit.rows(), own);
+    collector.measured(CONSISTENCY, Estimate.exactly(fit.consistency()), fit.rows(), own);
   }
 
   private static Caveat scatter(double widening) {

@@ -24,24 +24,24 @@ import taperbook.session.Caveat;
 import taperbook.session.Input;
 import taperbook.session.RowRef;
 
-/** The numbers of a session on the ground that all sessions of a report have in common. */
+/** Computes the numbers of a session on the common ground of all sessions of a report. */
 public final class CommonGroundMetrics {
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final UninterruptedMetrics uninterrupted;
 
-  public CommonGroundMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+  public CommonGroundMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.ledger = ledger;
-    this.uninterrupted = new UninterruptedMetrics(recording, ledger);
+    this.collector = collector;
+    this.uninterrupted = new UninterruptedMetrics(recording, collector);
   }
 
   public void measure(CommonGround ground, ReportPlan.Wishes wishes) {
     List<SocWindow> more = new ArrayList<>(ground.windows());
     more.removeAll(wishes.windows());
-    new WindowMetrics(recording, ledger).measure(more, wishes.windows().get(0));
+    new WindowMetrics(recording, collector).measure(more, wishes.windows().get(0));
     for (SocWindow window : ground.windows()) {
       wishes.distances().forEach(d -> distance(d, window.from()));
     }
@@ -51,7 +51,7 @@ public final class CommonGroundMetrics {
   }
 
   private void distance(WantedDistance distance, int from) {
-    Metric entry =
+    Metric metric =
         new Metric(
             CommonGround.timeToAddId(distance, from),
             Labels.of("number.time_to_add_from", distance.words(), from),
@@ -63,12 +63,12 @@ public final class CommonGroundMetrics {
     Optional<Estimate> share = DistanceMetrics.share(distance, full);
     Optional<List<RowRef>> start = recording.rowsAround(from);
     if (share.isEmpty() || start.isEmpty()) {
-      ledger.withheld(entry, full.withheld().orElseGet(() -> recording.whyNotReached(from)));
+      collector.withheld(metric, full.withheld().orElseGet(() -> recording.whyNotReached(from)));
       return;
     }
     Optional<List<RowRef>> end = recording.rowsAround(from + share.get().value());
     if (end.isEmpty()) {
-      ledger.withheld(entry, recording.beyondTheEnd(recording.soc().orElseThrow()));
+      collector.withheld(metric, recording.beyondTheEnd(recording.soc().orElseThrow()));
       return;
     }
     List<RowRef> rows = new ArrayList<>(start.get());
@@ -79,12 +79,14 @@ public final class CommonGroundMetrics {
     ToDoubleFunction<Draw> reached =
         d -> d.course().timeOfCharge(from + (rated ? d.ratedShare(km) : d.share(km)));
     Outcome time = recording.measure(d -> reached.applyAsDouble(d) - start(d, from));
-    uninterrupted.time(entry, d -> start(d, from), reached, rows, pastTheEnd(time, from));
+    uninterrupted.time(metric, d -> start(d, from), reached, rows, pastTheEnd(time, from));
   }
 
-  /** When the display first showed a charge, or the start of a session that began at it, s. */
-  private static double start(Draw drawn, int percent) {
-    return Math.max(drawn.course().firstSecond(), drawn.course().timeOfCharge(percent));
+  /**
+   * Returns when the display first showed a charge, or the start of a session that began at it, s.
+   */
+  private static double start(Draw draw, int percent) {
+    return Math.max(draw.course().firstSecond(), draw.course().timeOfCharge(percent));
   }
 
   private List<Caveat> pastTheEnd(Outcome time, int from) {
@@ -93,7 +95,7 @@ public final class CommonGroundMetrics {
   }
 
   private void energy(int kilowattHours, int from) {
-    Metric entry =
+    Metric metric =
         Metric.charging(
             CommonGround.timeToAddId(kilowattHours, from),
             Labels.of("number.time_to_add_energy_from", kilowattHours, from),
@@ -101,8 +103,8 @@ public final class CommonGroundMetrics {
             Method.TIME_TO_ADD_ENERGY);
     Optional<List<RowRef>> start = recording.rowsAround(from);
     if (start.isEmpty() || recording.energy().isEmpty()) {
-      ledger.withheld(
-          entry, start.isEmpty() ? recording.whyNotReached(from) : recording.whyNoEnergy());
+      collector.withheld(
+          metric, start.isEmpty() ? recording.whyNotReached(from) : recording.whyNoEnergy());
       return;
     }
     ToDoubleFunction<Draw> reached =
@@ -112,12 +114,16 @@ public final class CommonGroundMetrics {
     double ends = begins + time.estimateIfMeasured().map(Estimate::value).orElse(0.0);
     double last = recording.energy().orElseThrow().span().high();
     if (ends > last) {
-      ledger.withheld(entry, "the session added less energy from there on");
+      collector.withheld(metric, "the session added less energy from there on");
       return;
     }
     List<RowRef> rows = new ArrayList<>(start.get());
     rows.addAll(recording.energyRows(begins, ends));
     uninterrupted.time(
-        entry, d -> start(d, from), reached, rows, DistanceMetrics.pastTheEnd(time, last - begins));
+        metric,
+        d -> start(d, from),
+        reached,
+        rows,
+        DistanceMetrics.pastTheEnd(time, last - begins));
   }
 }

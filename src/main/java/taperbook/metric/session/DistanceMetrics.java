@@ -25,7 +25,7 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** How many minutes buy how many miles, on the driven, the energy and the rated basis. */
+/** Computes the minutes to add distances, on the driven, the energy and the rated basis. */
 public final class DistanceMetrics {
   private static final Caveat PAST_THE_END =
       new Caveat(
@@ -35,14 +35,14 @@ public final class DistanceMetrics {
 
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final UninterruptedMetrics uninterrupted;
 
-  public DistanceMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+  public DistanceMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.ledger = ledger;
-    this.uninterrupted = new UninterruptedMetrics(recording, ledger);
+    this.collector = collector;
+    this.uninterrupted = new UninterruptedMetrics(recording, collector);
   }
 
   public void measure(List<WantedDistance> distances) {
@@ -79,16 +79,16 @@ public final class DistanceMetrics {
         d -> d.drive().fullRange());
   }
 
-  private void put(Metric entry, Derived figure, ToDoubleFunction<Draw> quantity) {
+  private void put(Metric metric, Derived figure, ToDoubleFunction<Draw> quantity) {
     if (figure.estimate().isPresent()) {
-      ledger.enter(entry, recording.measure(quantity), figure.rows());
+      collector.add(metric, recording.measure(quantity), figure.rows());
     } else {
-      ledger.withheld(entry, figure.withheld().orElseThrow());
+      collector.withheld(metric, figure.withheld().orElseThrow());
     }
   }
 
   private void shareOf(WantedDistance distance) {
-    Metric entry =
+    Metric metric =
         new Metric(
             "soc_for_" + distance.idPart(),
             Labels.of("number.soc_for", distance.words()),
@@ -98,14 +98,14 @@ public final class DistanceMetrics {
             Input.DRIVE);
     Optional<Estimate> share = share(distance, range.fullRange());
     if (share.isPresent()) {
-      ledger.enter(
-          entry, recording.measure(d -> d.share(distance.kilometres())), range.fullRange().rows());
+      collector.add(
+          metric, recording.measure(d -> d.share(distance.kilometres())), range.fullRange().rows());
     } else {
-      ledger.withheld(entry, range.fullRange().withheld().orElseThrow());
+      collector.withheld(metric, range.fullRange().withheld().orElseThrow());
     }
   }
 
-  /** The share of a range that a distance is, %. */
+  /** Returns the share of a range that a distance takes, %. */
   public static Optional<Estimate> share(WantedDistance distance, Derived fullRange) {
     return fullRange
         .estimate()
@@ -113,7 +113,7 @@ public final class DistanceMetrics {
   }
 
   private void addByShare(WantedDistance distance) {
-    Metric entry =
+    Metric metric =
         new Metric(
             "time_to_add_" + distance.idPart(),
             Labels.of("number.time_to_add_driven", distance.words()),
@@ -121,11 +121,11 @@ public final class DistanceMetrics {
             Method.TIME_TO_ADD_BY_SHARE,
             Basis.DRIVEN,
             Input.ROAD);
-    byShare(atTop(entry), distance, range.fullRange());
+    byShare(asHeadline(metric), distance, range.fullRange());
   }
 
   private void addRated(WantedDistance distance) {
-    Metric entry =
+    Metric metric =
         new Metric(
             "time_to_add_" + distance.idPart() + "_rated",
             Labels.of("number.time_to_add_rated", distance.words()),
@@ -133,16 +133,16 @@ public final class DistanceMetrics {
             Method.TIME_TO_ADD_RATED,
             Basis.RATED,
             Input.CHARGING);
-    byShare(atTop(entry), distance, range.ratedRange());
+    byShare(asHeadline(metric), distance, range.ratedRange());
   }
 
-  private void byShare(Metric entry, WantedDistance distance, Derived fullRange) {
+  private void byShare(Metric metric, WantedDistance distance, Derived fullRange) {
     if (fullRange.withheld().isPresent()) {
-      ledger.withheld(entry, fullRange.withheld().get());
+      collector.withheld(metric, fullRange.withheld().get());
       return;
     }
     if (recording.soc().isEmpty()) {
-      ledger.withheld(entry, Recording.NO_SOC);
+      collector.withheld(metric, Recording.NO_SOC);
       return;
     }
     Estimate share = share(distance, fullRange).orElseThrow();
@@ -150,7 +150,7 @@ public final class DistanceMetrics {
     double target = soc.firstValue() + share.value();
     Optional<List<RowRef>> reached = recording.rowsAround(target);
     if (reached.isEmpty()) {
-      ledger.withheld(entry, whyNotAdded(soc, share, target));
+      collector.withheld(metric, whyNotAdded(soc, share, target));
       return;
     }
     List<RowRef> rows = new ArrayList<>(reached.get());
@@ -166,7 +166,12 @@ public final class DistanceMetrics {
                     d.course().chargeAt(start) + (rated ? d.ratedShare(km) : d.share(km)));
     Outcome time = recording.measure(d -> end.applyAsDouble(d) - start);
     uninterrupted.time(
-        entry, d -> start, end, rows, pastTheEnd(time, soc.lastSecond() - start), isChosen(entry));
+        metric,
+        d -> start,
+        end,
+        rows,
+        pastTheEnd(time, soc.lastSecond() - start),
+        isChosen(metric));
   }
 
   private String whyNotAdded(Trace soc, Estimate share, double target) {
@@ -174,13 +179,15 @@ public final class DistanceMetrics {
       return recording.whyNotReached(target);
     }
     return "it needs a charge of "
-        + recording.wording().value(share.minus(Estimate.exactly(-soc.firstValue())), Unit.PERCENT)
+        + recording
+            .formatter()
+            .value(share.minus(Estimate.exactly(-soc.firstValue())), Unit.PERCENT)
         + ", and the session ended at "
         + recording.percent(soc.lastValue(), soc);
   }
 
   private void addByEnergy(WantedDistance distance) {
-    Metric entry =
+    Metric metric =
         new Metric(
             "time_to_add_" + distance.idPart() + "_by_energy",
             Labels.of("number.time_to_add_by_energy", distance.words()),
@@ -189,18 +196,18 @@ public final class DistanceMetrics {
             Basis.ENERGY,
             Input.ROAD);
     if (range.consumption().withheld().isPresent()) {
-      ledger.withheld(entry, range.consumption().withheld().get());
+      collector.withheld(metric, range.consumption().withheld().get());
       return;
     }
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty() || recording.hasFewRows()) {
-      ledger.withheld(entry, source.isEmpty() ? Recording.NO_ENERGY : Recording.FEW_ROWS);
+      collector.withheld(metric, source.isEmpty() ? Recording.NO_ENERGY : Recording.FEW_ROWS);
       return;
     }
-    byEnergy(entry, distance, source.get());
+    byEnergy(metric, distance, source.get());
   }
 
-  private void byEnergy(Metric entry, WantedDistance distance, EnergyOverTime energy) {
+  private void byEnergy(Metric metric, WantedDistance distance, EnergyOverTime energy) {
     Estimate need =
         range.consumption().estimate().orElseThrow().times(distance.kilometres() / 1000);
     double start = energy.span().low();
@@ -211,12 +218,12 @@ public final class DistanceMetrics {
             .estimate(d -> d.course().energyAt(end) - d.course().energyAt(start))
             .orElse(Estimate.exactly(0));
     if (need.value() > added.value()) {
-      ledger.withheld(
-          entry,
+      collector.withheld(
+          metric,
           "it takes "
-              + recording.wording().value(need, Unit.KILOWATT_HOUR)
+              + recording.formatter().value(need, Unit.KILOWATT_HOUR)
               + " and the session added "
-              + recording.wording().value(added, Unit.KILOWATT_HOUR));
+              + recording.formatter().value(added, Unit.KILOWATT_HOUR));
       return;
     }
     double km = distance.kilometres();
@@ -230,31 +237,31 @@ public final class DistanceMetrics {
     rows.addAll(range.consumption().rows());
     List<Caveat> own = new ArrayList<>(List.of(withoutLosses()));
     own.addAll(pastTheEnd(time, end - start));
-    uninterrupted.time(entry, d -> start, reached, rows, own, isChosen(entry));
+    uninterrupted.time(metric, d -> start, reached, rows, own, isChosen(metric));
   }
 
-  /** What minutes buy is shown at the top on the basis that the report asks for. */
-  private Metric atTop(Metric metric) {
+  /** Marks a metric as a headline if it uses the report's basis. */
+  private Metric asHeadline(Metric metric) {
     return isChosen(metric) ? metric.in(Role.MINUTES) : metric;
   }
 
-  /** True of the basis that the report asks for: only there the time without interruptions too. */
-  private boolean isChosen(Metric entry) {
-    return entry.basis() == range.chosenBasis();
+  /** Returns true for the report's basis; only that one also has a time without interruptions. */
+  private boolean isChosen(Metric metric) {
+    return metric.basis() == range.chosenBasis();
   }
 
-  /** With the measured ratio where both energies of a per cent are known. */
+  /** Returns the caveat, with the measured ratio if both energies per per cent are known. */
   private Caveat withoutLosses() {
     String measured =
-        ledger
+        collector
             .numbers()
             .estimate("drive_energy_share")
             .map(
                 share ->
                     "By session and range test "
-                        + recording.wording().value(share, Unit.PERCENT)
+                        + recording.formatter().value(share, Unit.PERCENT)
                         + " ("
-                        + recording.wording().range(share.bounds(), Unit.PERCENT)
+                        + recording.formatter().range(share.bounds(), Unit.PERCENT)
                         + ") of what went into a per cent came out of it"
                         + needed(share.value())
                         + ".")
@@ -269,12 +276,12 @@ public final class DistanceMetrics {
   private String needed(double sharePercent) {
     return sharePercent < 100
         ? ", so that it takes "
-            + recording.wording().exactly(Math.rint(1e4 / sharePercent) / 100, Unit.ONE)
+            + recording.formatter().exactly(Math.rint(1e4 / sharePercent) / 100, Unit.ONE)
             + " times the energy"
         : "";
   }
 
-  /** What a reader must know of a time whose interval reaches past the last reading. */
+  /** Returns the caveats of a time whose interval extends past the last reading. */
   static List<Caveat> pastTheEnd(Outcome time, double lastSecond) {
     boolean past =
         time.estimateIfMeasured().filter(e -> e.bounds().high() > lastSecond + 0.5).isPresent();

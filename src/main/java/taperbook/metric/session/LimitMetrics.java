@@ -10,7 +10,7 @@ import taperbook.result.Metric;
 import taperbook.result.Role;
 import taperbook.session.Channel;
 
-/** The current that a plateau follows, if it follows one. */
+/** Computes the current that limits a plateau, if one does. */
 public final class LimitMetrics {
   private static final Metric CURRENT =
       Metric.charging(
@@ -21,24 +21,24 @@ public final class LimitMetrics {
           .in(Role.CURVE);
 
   private final Recording recording;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  public LimitMetrics(Recording recording, MetricCollector ledger) {
+  public LimitMetrics(Recording recording, MetricCollector collector) {
     this.recording = recording;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   public void measure() {
     Optional<Plateau> plateau = Plateau.of(recording);
     Optional<Plateau.Level> current = plateau.flatMap(Plateau::heldCurrent);
     if (current.isPresent()) {
-      ledger.measured(CURRENT, current.get().estimate(), current.get().rows());
+      collector.measured(CURRENT, current.get().estimate(), current.get().rows());
     } else {
-      ledger.withheld(CURRENT, whyNot(plateau.isPresent()));
+      collector.withheld(CURRENT, whyNot(plateau.isPresent()));
     }
   }
 
-  private String whyNot(boolean held) {
+  private String whyNot(boolean hasPlateau) {
     if (recording.power().isEmpty()) {
       return Recording.NO_POWER;
     }
@@ -46,7 +46,7 @@ public final class LimitMetrics {
         || recording.session().trace(Channel.CURRENT).isEmpty()) {
       return "voltage and current were not both recorded";
     }
-    return held
+    return hasPlateau
         ? "over the hold of the power the current was not flat while the voltage rose"
         : "the power was not held long enough to tell what it follows";
   }

@@ -24,7 +24,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** What is lost between the station and the battery, and between charging and driving. */
+/** Computes the losses between station and battery, and between charging and driving. */
 public final class LossMetrics {
   private static final Metric LOSS =
       Metric.charging(
@@ -68,17 +68,17 @@ public final class LossMetrics {
   private final Recording recording;
   private final Derived driven;
   private final Optional<EnergyFit> line;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
   public LossMetrics(
       Recording recording,
       Optional<RangeTest> test,
       Optional<EnergyFit> line,
-      MetricCollector ledger) {
+      MetricCollector collector) {
     this.recording = recording;
     this.line = line;
     this.driven = DrivenEnergy.ofFullBattery(test, recording.session().displayRounding());
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   public void measure() {
@@ -96,7 +96,7 @@ public final class LossMetrics {
               : "the energy added to the battery was not recorded, or only once");
       return;
     }
-    // From readings to readings only: a station's meter may stand anywhere at plugging in.
+    // Differences of readings only: a station's meter may show any value at plugging in.
     double from = Math.max(battery.get().firstSecond(), station.get().firstSecond());
     double to = Math.min(battery.get().lastSecond(), station.get().lastSecond());
     if (from >= to) {
@@ -132,28 +132,28 @@ public final class LossMetrics {
               "The car counted more energy than the station, which cannot be: one of the two is"
                   + " off, or they did not count the same time."));
     }
-    ledger.measured(LOSS, loss, rows, own);
-    ledger.measured(EFFICIENCY, stored.over(delivered).times(100), rows, own);
+    collector.measured(LOSS, loss, rows, own);
+    collector.measured(EFFICIENCY, stored.over(delivered).times(100), rows, own);
   }
 
   private void withholdCharging(String reason) {
-    ledger.withheld(LOSS, reason);
-    ledger.withheld(EFFICIENCY, reason);
+    collector.withheld(LOSS, reason);
+    collector.withheld(EFFICIENCY, reason);
   }
 
   private void driving() {
     if (driven.withheld().isPresent()) {
-      ledger.withheld(DRIVE_SHARE, driven.withheld().get());
+      collector.withheld(DRIVE_SHARE, driven.withheld().get());
       return;
     }
     if (line.isEmpty()) {
-      ledger.withheld(DRIVE_SHARE, CapacityMetrics.whyNoFit(recording));
+      collector.withheld(DRIVE_SHARE, CapacityMetrics.whyNoFit(recording));
       return;
     }
     Estimate intoFull = line.get().perPercent().times(100);
     List<RowRef> rows = new ArrayList<>(driven.rows());
     rows.addAll(line.get().rows());
-    ledger.covered(
+    collector.covered(
         DRIVE_SHARE,
         driven.estimate().orElseThrow().over(intoFull).times(100),
         EnergyFit.COVERAGE,

@@ -16,7 +16,7 @@ import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** How high the power went, where, and how long it was held. */
+/** Computes the peak power, where it occurred, and how long it lasted. */
 public final class PeakMetrics {
   private static final Metric POWER =
       Metric.charging(
@@ -41,13 +41,13 @@ public final class PeakMetrics {
           "peak_hold_soc_to", Labels.of("number.peak_hold_soc_to"), Unit.PERCENT, Method.HOLD);
 
   private final Recording recording;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final Metric reachedTime;
   private final Metric holdSince;
 
-  public PeakMetrics(Recording recording, MetricCollector ledger) {
+  public PeakMetrics(Recording recording, MetricCollector collector) {
     this.recording = recording;
-    this.ledger = ledger;
+    this.collector = collector;
     this.reachedTime =
         Metric.charging(
                 "peak_reached_time",
@@ -65,9 +65,9 @@ public final class PeakMetrics {
 
   public void measure() {
     if (recording.power().isEmpty()) {
-      for (Metric entry :
+      for (Metric metric :
           List.of(POWER, REACHED_SOC, reachedTime, HOLD_TIME, holdSince, HOLD_FROM, HOLD_TO)) {
-        ledger.withheld(entry, Recording.NO_POWER);
+        collector.withheld(metric, Recording.NO_POWER);
       }
       return;
     }
@@ -81,7 +81,7 @@ public final class PeakMetrics {
     List<Caveat> own = at == 0 ? List.of(peakInFirstReading()) : List.of();
     List<RowRef> rows = List.of(power.row(at));
     Estimate peak = Estimate.around(power.max(), power.halfStep());
-    ledger.measured(POWER, peak, rows, own);
+    collector.measured(POWER, peak, rows, own);
     double second = power.second(at);
     double since = at == 0 ? Math.min(0, second) : power.second(at - 1);
     Interval reached =
@@ -89,7 +89,7 @@ public final class PeakMetrics {
             Math.min(second, Math.max(0, since - power.clockHalfStep())),
             second + power.clockHalfStep());
     charge(REACHED_SOC, reached, d -> reached.low() + d.place() * reached.width(), rows);
-    ledger.measured(reachedTime, new Estimate(second, reached), rows, own);
+    collector.measured(reachedTime, new Estimate(second, reached), rows, own);
   }
 
   private static Caveat peakInFirstReading() {
@@ -102,26 +102,26 @@ public final class PeakMetrics {
   private void hold(Trace power) {
     if (recording.hasFewRows()) {
       List.of(HOLD_TIME, holdSince, HOLD_FROM, HOLD_TO)
-          .forEach(entry -> ledger.withheld(entry, Recording.FEW_ROWS));
+          .forEach(metric -> collector.withheld(metric, Recording.FEW_ROWS));
       return;
     }
     PowerHold hold = new PowerHold(power);
     List<RowRef> rows = hold.rows();
-    ledger.enter(HOLD_TIME, recording.measure(hold::seconds), rows);
-    ledger.enter(holdSince, recording.measure(hold::start), rows);
+    collector.add(HOLD_TIME, recording.measure(hold::seconds), rows);
+    collector.add(holdSince, recording.measure(hold::start), rows);
     Interval read = new Interval(power.firstSecond(), power.lastSecond());
     charge(HOLD_FROM, read, hold::start, rows);
     charge(HOLD_TO, read, hold::end, rows);
   }
 
-  /** The state of charge at a moment. */
+  /** Adds the state of charge at a moment. */
   private void charge(
-      Metric entry, Interval times, ToDoubleFunction<Draw> second, List<RowRef> rows) {
+      Metric metric, Interval times, ToDoubleFunction<Draw> second, List<RowRef> rows) {
     if (recording.chargeReadAround(times)) {
-      ledger.enter(entry, recording.measure(d -> d.trueChargeAt(second.applyAsDouble(d))), rows);
+      collector.add(metric, recording.measure(d -> d.trueChargeAt(second.applyAsDouble(d))), rows);
     } else {
-      ledger.withheld(
-          entry, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.SOC_NOT_READ_THEN);
+      collector.withheld(
+          metric, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.SOC_NOT_READ_THEN);
     }
   }
 }

@@ -10,14 +10,14 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * A hold of the power that is long enough to ask what set it.
+ * A phase of constant power that is long enough to determine its limit.
  *
  * @param recording the session
  * @param from when it begins, s
  * @param to when it ends, s
  */
 public record Plateau(Recording recording, double from, double to) {
-  /** A shorter hold is a peak in passing: a choice of this report. */
+  /** Shorter phases count as a passing peak: a choice of this report. */
   private static final double LEAST_SECONDS = 120;
 
   private static final int LEAST_READINGS = 3;
@@ -28,7 +28,7 @@ public record Plateau(Recording recording, double from, double to) {
   /**
    * A mean over the plateau.
    *
-   * @param estimate mean of the readings, with bounds that hold every one of them
+   * @param estimate mean of the readings, with bounds that include all of them
    * @param halfStep half the display's step
    * @param rows the readings
    */
@@ -37,7 +37,7 @@ public record Plateau(Recording recording, double from, double to) {
   /** Neighbouring readings, by index. */
   private record Inside(int first, int last) {}
 
-  /** The longest hold of the power, if it is long enough. */
+  /** Returns the longest phase of constant power, if it is long enough. */
   public static Optional<Plateau> of(Recording recording) {
     Optional<PowerHold> hold =
         recording
@@ -56,13 +56,13 @@ public record Plateau(Recording recording, double from, double to) {
         : Optional.empty();
   }
 
-  /** How long it lasts, with the clock's rounding at both ends, s. */
+  /** Returns its duration, including clock rounding at both ends, s. */
   public Estimate duration() {
     double clock = recording.power().orElseThrow().clockHalfStep();
     return Estimate.around(to - from, 2 * clock);
   }
 
-  /** Its power where the station shows it, else where the car does, kW. */
+  /** Returns its power as shown by the station, or else by the car, kW. */
   public Level power() {
     return level(Channel.STATION_POWER).or(() -> level(Channel.POWER)).orElseThrow();
   }
@@ -91,7 +91,7 @@ public record Plateau(Recording recording, double from, double to) {
     return new Level(mean, half, trace.rows(inside.first(), inside.last()));
   }
 
-  /** The readings within the plateau, if there are any. */
+  /** Returns the readings within the plateau, if there are any. */
   private Optional<Inside> inside(Trace trace) {
     int last = trace.indexAtOrBefore(to);
     int first = last + 1;
@@ -101,7 +101,7 @@ public record Plateau(Recording recording, double from, double to) {
     return first <= last ? Optional.of(new Inside(first, last)) : Optional.empty();
   }
 
-  /** By how much the voltage rises at the least from the first to the last reading, V. */
+  /** Returns the minimum rise in voltage from the first to the last reading, V. */
   Optional<Interval> risingVoltage() {
     Optional<Trace> voltage = recording.session().trace(Channel.VOLTAGE);
     Optional<Inside> inside = voltage.flatMap(this::inside);
@@ -116,11 +116,11 @@ public record Plateau(Recording recording, double from, double to) {
   }
 
   /**
-   * The current that the plateau follows, A: flat within its step or 1 %, while the voltage rises
-   * so far that holding the power would have changed the current by twice as much as it varies.
+   * Returns the limiting current, A: flat within its step or 1 %, while the voltage rises so far
+   * that a constant power would have changed the current by twice its variation.
    *
-   * @return the current; empty if it is not flat, or if the voltage rises too little to tell a held
-   *     current from a held power
+   * @return the current; empty if it is not flat, or if the voltage rises too little to distinguish
+   *     constant current from constant power
    */
   public Optional<Level> heldCurrent() {
     Optional<Level> current = level(Channel.CURRENT).filter(c -> c.rows().size() >= LEAST_READINGS);

@@ -7,16 +7,16 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * The longest unbroken time at which the power stays within the larger of the display's step and 2
- * % of the highest reading.
+ * The longest uninterrupted time during which the power stays within the larger of the display's
+ * step and 2 % of the highest reading.
  */
 final class PowerHold {
-  /** More readings than this are a logger's. */
+  /** Sessions with more readings are treated as logged. */
   private static final int LOGGED = 200;
 
   /**
-   * Share of draws in which an end lies anywhere in its gap. Where the power bends between two rows
-   * is not in the rows: with the courses alone, 88 % of holds of known length lay inside.
+   * Share of draws in which an end lies anywhere in its gap. Rows do not show where the power bends
+   * between them: with the courses alone, only 88 % of holds of known length were covered.
    */
   private static final double ANYWHERE = 0.25;
 
@@ -31,32 +31,32 @@ final class PowerHold {
     findReadings();
   }
 
-  /** When it begins in a draw, s. */
-  double start(Draw drawn) {
-    return ends(drawn)[0];
+  /** Returns its start in a draw, s. */
+  double start(Draw draw) {
+    return ends(draw)[0];
   }
 
-  /** When it ends in a draw, s. */
-  double end(Draw drawn) {
-    return ends(drawn)[1];
+  /** Returns its end in a draw, s. */
+  double end(Draw draw) {
+    return ends(draw)[1];
   }
 
-  /** How long it lasts in a draw, s. */
-  double seconds(Draw drawn) {
-    double[] ends = ends(drawn);
+  /** Returns its duration in a draw, s. */
+  double seconds(Draw draw) {
+    double[] ends = ends(draw);
     return ends[1] - ends[0];
   }
 
-  private double[] ends(Draw drawn) {
-    if (drawn.place() < ANYWHERE) {
-      return anywhere(drawn.place() / ANYWHERE);
+  private double[] ends(Draw draw) {
+    if (draw.place() < ANYWHERE) {
+      return anywhere(draw.place() / ANYWHERE);
     }
     return power.size() > LOGGED
-        ? amongReadings(threshold + (2 * drawn.place() - 1) * power.halfStep())
-        : drawn.course().longestAbove(threshold);
+        ? amongReadings(threshold + (2 * draw.place() - 1) * power.halfStep())
+        : draw.course().longestAbove(threshold);
   }
 
-  /** Both ends anywhere between a reading inside and the next one outside. */
+  /** Places both ends anywhere between a reading inside and the next one outside. */
   private double[] anywhere(double place) {
     double other = place * 97 - Math.floor(place * 97);
     double from = power.second(firstInside);
@@ -66,7 +66,7 @@ final class PowerHold {
     return new double[] {from - place * (from - before), to + other * (after - to)};
   }
 
-  /** The longest time at or above a power on straight lines between the readings. */
+  /** Returns the longest time at or above a power by linear interpolation of the readings. */
   private double[] amongReadings(double least) {
     double[] ends = {power.firstSecond(), power.firstSecond()};
     int last = power.size() - 1;
@@ -94,7 +94,7 @@ final class PowerHold {
   }
 
   /**
-   * Finds the longest run of readings at or above the threshold; of equally long ones the first.
+   * Finds the longest run of readings at or above the threshold; the first of equally long ones.
    */
   private void findReadings() {
     firstInside = power.indexOfMax();
@@ -116,7 +116,7 @@ final class PowerHold {
     }
   }
 
-  /** The longest run of readings at or above the threshold. */
+  /** Returns the longest run of readings at or above the threshold. */
   List<RowRef> rows() {
     return power.rows(firstInside, lastInside);
   }

@@ -22,16 +22,16 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** Start, end, length and energy of a session, and the energy that a per cent takes. */
+/** Computes start, end, duration and energy of a session, and the energy per per cent. */
 public final class SessionTotals {
   private final Recording recording;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final UninterruptedMetrics uninterrupted;
 
-  public SessionTotals(Recording recording, MetricCollector ledger) {
+  public SessionTotals(Recording recording, MetricCollector collector) {
     this.recording = recording;
-    this.ledger = ledger;
-    this.uninterrupted = new UninterruptedMetrics(recording, ledger);
+    this.collector = collector;
+    this.uninterrupted = new UninterruptedMetrics(recording, collector);
   }
 
   public void measure() {
@@ -46,16 +46,16 @@ public final class SessionTotals {
     Metric start = end("start_soc", Labels.of("number.start_soc"));
     Metric end = end("end_soc", Labels.of("number.end_soc"));
     if (recording.soc().isEmpty()) {
-      ledger.withheld(start, Recording.NO_SOC);
-      ledger.withheld(end, Recording.NO_SOC);
+      collector.withheld(start, Recording.NO_SOC);
+      collector.withheld(end, Recording.NO_SOC);
       return;
     }
     Trace soc = recording.soc().get();
-    ledger.measured(start, shown(soc.firstValue(), soc), List.of(soc.row(0)));
-    ledger.measured(end, shown(soc.lastValue(), soc), List.of(soc.row(soc.size() - 1)));
+    collector.measured(start, shown(soc.firstValue(), soc), List.of(soc.row(0)));
+    collector.measured(end, shown(soc.lastValue(), soc), List.of(soc.row(soc.size() - 1)));
   }
 
-  /** A displayed charge, with all true charges at which a display that rounds so shows it. */
+  /** Returns a displayed charge with all true charges that the display's rounding allows. */
   private Estimate shown(double value, Trace soc) {
     double step = 2 * soc.halfStep();
     return switch (recording.session().displayRounding()) {
@@ -78,7 +78,7 @@ public final class SessionTotals {
   }
 
   private void time() {
-    Metric entry =
+    Metric metric =
         Metric.charging(
             "session_time",
             Labels.of("number.session_time", recording.zero()),
@@ -89,8 +89,8 @@ public final class SessionTotals {
         recording.session().traces().values().stream()
             .reduce((a, b) -> b.lastSecond() > a.lastSecond() ? b : a)
             .orElseThrow();
-    ledger.measured(
-        uninterrupted.included(entry, 0, end),
+    collector.measured(
+        uninterrupted.included(metric, 0, end),
         Estimate.around(end, last.clockHalfStep()),
         List.of(last.row(last.size() - 1)));
   }
@@ -111,8 +111,8 @@ public final class SessionTotals {
             Method.TIME_AVERAGE);
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
-      ledger.withheld(added, Recording.NO_ENERGY);
-      ledger.withheld(average, Recording.NO_ENERGY);
+      collector.withheld(added, Recording.NO_ENERGY);
+      collector.withheld(average, Recording.NO_ENERGY);
       return;
     }
     EnergyOverTime energy = source.get();
@@ -120,16 +120,16 @@ public final class SessionTotals {
     double to = energy.span().high();
     ToDoubleFunction<Draw> total = d -> d.course().energyAt(to) - d.course().energyAt(from);
     List<RowRef> rows = energy.rows(from, to);
-    ledger.enter(added.with(energy.method()), recording.measure(total), rows);
+    collector.add(added.with(energy.method()), recording.measure(total), rows);
     if (to > from) {
       double hours = (to - from) / LinearPower.SECONDS_PER_HOUR;
-      ledger.enter(
+      collector.add(
           uninterrupted.included(average, from, to),
           recording.measure(d -> total.applyAsDouble(d) / hours),
           rows,
           uninterrupted.caveats(from, to));
     } else {
-      ledger.withheld(average, "energy was read at one time only");
+      collector.withheld(average, "energy was read at one time only");
     }
   }
 
@@ -149,29 +149,29 @@ public final class SessionTotals {
             Unit.KILOWATT_HOUR,
             Method.ENERGY_SHARE);
     if (recording.soc().isEmpty()) {
-      ledger.withheld(perShare, Recording.NO_SOC);
-      ledger.withheld(full, Recording.NO_SOC);
+      collector.withheld(perShare, Recording.NO_SOC);
+      collector.withheld(full, Recording.NO_SOC);
       return;
     }
     Trace soc = recording.soc().get();
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty() || !recording.rises()) {
-      String why = source.isEmpty() ? recording.whyNoEnergy() : Recording.NO_GAIN;
-      ledger.withheld(perShare, why);
-      ledger.withheld(full, why);
+      String reason = source.isEmpty() ? recording.whyNoEnergy() : Recording.NO_GAIN;
+      collector.withheld(perShare, reason);
+      collector.withheld(full, reason);
       return;
     }
     List<RowRef> rows = rowsOf(source.get(), soc);
-    ledger.enter(perShare, recording.measure(d -> perPercent(d, soc)), rows);
-    ledger.enter(full, recording.measure(d -> 100 * perPercent(d, soc)), rows);
+    collector.add(perShare, recording.measure(d -> perPercent(d, soc)), rows);
+    collector.add(full, recording.measure(d -> 100 * perPercent(d, soc)), rows);
   }
 
-  /** Energy added over charge gained, kWh per %. */
-  private static double perPercent(Draw drawn, Trace soc) {
+  /** Returns energy added over charge gained, kWh per %. */
+  private static double perPercent(Draw draw, Trace soc) {
     double from = soc.firstSecond();
     double to = soc.lastSecond();
-    return (drawn.course().energyAt(to) - drawn.course().energyAt(from))
-        / (drawn.course().chargeAt(to) - drawn.course().chargeAt(from));
+    return (draw.course().energyAt(to) - draw.course().energyAt(from))
+        / (draw.course().chargeAt(to) - draw.course().chargeAt(from));
   }
 
   private static List<RowRef> rowsOf(EnergyOverTime energy, Trace soc) {

@@ -18,18 +18,18 @@ import taperbook.session.Input;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** The minutes to each mark of state of charge, with the energy, power and distance there. */
+/** Computes the minutes to each state-of-charge mark, with the energy, power and distance there. */
 public final class SocTimeMetrics {
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final UninterruptedMetrics uninterrupted;
 
-  public SocTimeMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+  public SocTimeMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.ledger = ledger;
-    this.uninterrupted = new UninterruptedMetrics(recording, ledger);
+    this.collector = collector;
+    this.uninterrupted = new UninterruptedMetrics(recording, collector);
   }
 
   public void measure(List<Integer> marks) {
@@ -41,26 +41,26 @@ public final class SocTimeMetrics {
   private void measure(int mark) {
     Optional<List<RowRef>> rows = recording.rowsAround(mark);
     if (rows.isEmpty()) {
-      String why = recording.whyNotReached(mark);
-      for (Metric entry :
-          List.of(timeEntry(mark), energyEntry(mark), powerEntry(mark), distanceEntry(mark))) {
-        ledger.withheld(entry, why);
+      String reason = recording.whyNotReached(mark);
+      for (Metric metric :
+          List.of(timeMetric(mark), energyMetric(mark), powerMetric(mark), distanceMetric(mark))) {
+        collector.withheld(metric, reason);
       }
       return;
     }
-    uninterrupted.time(timeEntry(mark), d -> 0, second(mark), rows.get(), List.of());
+    uninterrupted.time(timeMetric(mark), d -> 0, second(mark), rows.get(), List.of());
     energy(mark, rows.get());
     power(mark, rows.get());
     distance(mark, rows.get());
   }
 
-  /** When the display first shows a mark; what it showed from the start was shown at zero. */
+  /** Returns when the display first shows a mark; zero for one that it showed from the start. */
   private ToDoubleFunction<Draw> second(int mark) {
     ToDoubleFunction<Draw> shown = recording.firstShown(mark);
     return d -> Math.max(Math.min(0, d.course().firstSecond()), shown.applyAsDouble(d));
   }
 
-  private Metric timeEntry(int mark) {
+  private Metric timeMetric(int mark) {
     return Metric.charging(
         "time_to_soc_" + mark,
         Labels.of("number.time_to_soc", mark, recording.zero()),
@@ -68,7 +68,7 @@ public final class SocTimeMetrics {
         Method.SOC_CROSSING);
   }
 
-  private static Metric energyEntry(int mark) {
+  private static Metric energyMetric(int mark) {
     return Metric.charging(
         "energy_to_soc_" + mark,
         Labels.of("number.energy_to_soc", mark),
@@ -76,7 +76,7 @@ public final class SocTimeMetrics {
         Method.INTERPOLATION);
   }
 
-  private static Metric powerEntry(int mark) {
+  private static Metric powerMetric(int mark) {
     return Metric.charging(
         "power_at_soc_" + mark,
         Labels.of("number.power_at_soc", mark),
@@ -84,7 +84,7 @@ public final class SocTimeMetrics {
         Method.INTERPOLATION);
   }
 
-  private Metric distanceEntry(int mark) {
+  private Metric distanceMetric(int mark) {
     return new Metric(
         "distance_to_soc_" + mark,
         Labels.of("number.distance_to_soc", mark),
@@ -97,15 +97,15 @@ public final class SocTimeMetrics {
   private void energy(int mark, List<RowRef> edge) {
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
-      ledger.withheld(energyEntry(mark), recording.whyNoEnergy());
+      collector.withheld(energyMetric(mark), recording.whyNoEnergy());
       return;
     }
     double start = source.get().span().low();
     List<RowRef> rows = new ArrayList<>(edge);
     rows.addAll(recording.energyRows(start, recording.secondOf(mark)));
     ToDoubleFunction<Draw> second = second(mark);
-    ledger.enter(
-        energyEntry(mark),
+    collector.add(
+        energyMetric(mark),
         recording.measure(
             d -> d.course().energyAt(second.applyAsDouble(d)) - d.course().energyAt(start)),
         rows);
@@ -116,21 +116,21 @@ public final class SocTimeMetrics {
     Optional<Trace> power =
         recording.power().filter(p -> p.firstSecond() <= at && at <= p.lastSecond());
     if (power.isEmpty()) {
-      ledger.withheld(
-          powerEntry(mark),
+      collector.withheld(
+          powerMetric(mark),
           recording.power().isEmpty() ? Recording.NO_POWER : "no power was read there");
       return;
     }
     ToDoubleFunction<Draw> second = second(mark);
-    ledger.enter(
-        powerEntry(mark),
+    collector.add(
+        powerMetric(mark),
         recording.measure(d -> d.course().powerAt(second.applyAsDouble(d))),
         rows);
   }
 
   private void distance(int mark, List<RowRef> edge) {
     if (range.chosenRange().withheld().isPresent()) {
-      ledger.withheld(distanceEntry(mark), range.chosenRange().withheld().get());
+      collector.withheld(distanceMetric(mark), range.chosenRange().withheld().get());
       return;
     }
     Trace soc = recording.soc().orElseThrow();
@@ -138,8 +138,8 @@ public final class SocTimeMetrics {
     rows.add(soc.row(0));
     rows.addAll(range.chosenRange().rows());
     boolean rated = range.chosenBasis() == Basis.RATED;
-    ledger.enter(
-        distanceEntry(mark),
+    collector.add(
+        distanceMetric(mark),
         recording.measure(
             d ->
                 Math.max(0, mark - d.course().chargeAt(soc.firstSecond()))

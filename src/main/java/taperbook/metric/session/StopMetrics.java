@@ -22,20 +22,20 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * What a stop of so many minutes buys: distance, charge and energy, and how fast distance is
- * charged over a window. On each draw the distance is the inverse of the time to add it.
+ * Computes the distance, charge and energy added by a stop of given minutes, and the rate of adding
+ * distance over a window. On each draw the distance is the inverse of the time to add it.
  */
 public final class StopMetrics {
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final UninterruptedMetrics uninterrupted;
 
-  public StopMetrics(Recording recording, RangeFigures range, MetricCollector ledger) {
+  public StopMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.ledger = ledger;
-    this.uninterrupted = new UninterruptedMetrics(recording, ledger);
+    this.collector = collector;
+    this.uninterrupted = new UninterruptedMetrics(recording, collector);
   }
 
   public void measure(List<SocWindow> windows) {
@@ -48,7 +48,7 @@ public final class StopMetrics {
   }
 
   private void distance(int minutes) {
-    Metric entry =
+    Metric metric =
         new Metric(
             StopMinutes.distanceId(minutes),
             Labels.of("number.distance_after", minutes),
@@ -56,9 +56,9 @@ public final class StopMetrics {
             Method.DISTANCE_AFTER,
             range.chosenBasis(),
             Input.ROAD);
-    Optional<String> why = range.chosenRange().withheld().or(() -> whyNoCharge(minutes));
-    if (why.isPresent()) {
-      ledger.withheld(entry, why.get());
+    Optional<String> reason = range.chosenRange().withheld().or(() -> whyNoCharge(minutes));
+    if (reason.isPresent()) {
+      collector.withheld(metric, reason.get());
       return;
     }
     Trace soc = recording.soc().orElseThrow();
@@ -66,7 +66,7 @@ public final class StopMetrics {
     List<RowRef> rows = chargeRows(soc, minutes);
     rows.addAll(range.chosenRange().rows());
     uninterrupted.after(
-        entry,
+        metric,
         start,
         60.0 * minutes,
         soc.lastSecond(),
@@ -75,20 +75,20 @@ public final class StopMetrics {
   }
 
   private void charge(int minutes) {
-    Metric entry =
+    Metric metric =
         Metric.charging(
             StopMinutes.socId(minutes),
             Labels.of("number.soc_after", minutes),
             Unit.PERCENT,
             Method.SOC_AFTER);
-    Optional<String> why = whyNoCharge(minutes);
-    if (why.isPresent()) {
-      ledger.withheld(entry, why.get());
+    Optional<String> reason = whyNoCharge(minutes);
+    if (reason.isPresent()) {
+      collector.withheld(metric, reason.get());
       return;
     }
     Trace soc = recording.soc().orElseThrow();
     uninterrupted.after(
-        entry,
+        metric,
         soc.firstSecond(),
         60.0 * minutes,
         soc.lastSecond(),
@@ -97,7 +97,7 @@ public final class StopMetrics {
   }
 
   private void energy(int minutes) {
-    Metric entry =
+    Metric metric =
         Metric.charging(
             StopMinutes.energyId(minutes),
             Labels.of("number.energy_after", minutes),
@@ -105,18 +105,18 @@ public final class StopMetrics {
             Method.ENERGY_COUNTER);
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty() || recording.hasFewRows()) {
-      ledger.withheld(entry, source.isEmpty() ? recording.whyNoEnergy() : Recording.FEW_ROWS);
+      collector.withheld(metric, source.isEmpty() ? recording.whyNoEnergy() : Recording.FEW_ROWS);
       return;
     }
     double start = source.get().span().low();
     double last = source.get().span().high();
-    Optional<String> why = whyPastTheEnd(start, last, minutes);
-    if (why.isPresent()) {
-      ledger.withheld(entry, why.get());
+    Optional<String> reason = whyPastTheEnd(start, last, minutes);
+    if (reason.isPresent()) {
+      collector.withheld(metric, reason.get());
       return;
     }
     uninterrupted.after(
-        entry.with(source.get().method()),
+        metric.with(source.get().method()),
         start,
         60.0 * minutes,
         last,
@@ -124,10 +124,10 @@ public final class StopMetrics {
         recording.energyRows(start, start + 60.0 * minutes));
   }
 
-  /** Distance on the chosen basis that the charge gained between two times is, km. */
-  static double kilometres(Draw drawn, Basis basis, double from, double to) {
-    double full = basis == Basis.RATED ? drawn.drive().ratedRange() : drawn.drive().fullRange();
-    return (drawn.course().chargeAt(to) - drawn.course().chargeAt(from)) / 100 * full;
+  /** Returns the distance on the chosen basis of the charge gained between two times, km. */
+  static double kilometres(Draw draw, Basis basis, double from, double to) {
+    double full = basis == Basis.RATED ? draw.drive().ratedRange() : draw.drive().fullRange();
+    return (draw.course().chargeAt(to) - draw.course().chargeAt(from)) / 100 * full;
   }
 
   private Optional<String> whyNoCharge(int minutes) {
@@ -142,11 +142,11 @@ public final class StopMetrics {
     return last - start < 60.0 * minutes
         ? Optional.of(
             "the readings end after "
-                + recording.wording().value(Estimate.exactly(last - start), Unit.SECOND))
+                + recording.formatter().value(Estimate.exactly(last - start), Unit.SECOND))
         : Optional.empty();
   }
 
-  /** The first row, and those beside the end of so many minutes. */
+  /** Returns the first row and those around the end of the given minutes. */
   private static List<RowRef> chargeRows(Trace soc, int minutes) {
     int before = soc.indexAtOrBefore(soc.firstSecond() + 60.0 * minutes);
     List<RowRef> rows = new ArrayList<>(List.of(soc.row(0)));
@@ -155,7 +155,7 @@ public final class StopMetrics {
   }
 
   private void speed(SocWindow window) {
-    Metric entry =
+    Metric metric =
         new Metric(
             "charging_speed_" + window.idPart(),
             Labels.of("number.charging_speed", window.from(), window.to()),
@@ -165,8 +165,8 @@ public final class StopMetrics {
             Input.ROAD);
     Optional<List<RowRef>> edges = recording.rowsBetween(window.from(), window.to());
     if (range.chosenRange().withheld().isPresent() || edges.isEmpty()) {
-      ledger.withheld(
-          entry,
+      collector.withheld(
+          metric,
           range
               .chosenRange()
               .withheld()
@@ -183,7 +183,7 @@ public final class StopMetrics {
     ToDoubleFunction<Draw> from = WindowMetrics.start(recording, window);
     ToDoubleFunction<Draw> to = recording.firstShown(window.to());
     uninterrupted.average(
-        entry,
+        metric,
         d -> kilometres(d, range.chosenBasis(), from.applyAsDouble(d), to.applyAsDouble(d)),
         from,
         to,

@@ -21,9 +21,9 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** A stop from arriving to leaving, as far as its times are stated; nothing if none is. */
+/** Computes the phases of a stop from arrival to departure, if their times are stated. */
 public final class StopPhaseMetrics {
-  /** When something happened, and the rows that tell it. */
+  /** The time of an event, and the rows that state it. */
   private record Moment(Estimate second, List<RowRef> rows) {}
 
   private final Session session;
@@ -32,8 +32,8 @@ public final class StopPhaseMetrics {
     this.session = session;
   }
 
-  /** Enters the times of a session's stop. */
-  public static void measure(Session session, MetricCollector ledger) {
+  /** Adds the times of a session's stop. */
+  public static void measure(Session session, MetricCollector collector) {
     StopPhaseMetrics door = new StopPhaseMetrics(session);
     Optional<Moment> arrived = door.stated(ConditionItem.ARRIVED);
     Optional<Moment> plugged = door.stated(ConditionItem.PLUGGED_IN);
@@ -50,42 +50,50 @@ public final class StopPhaseMetrics {
       return;
     }
     String noArrival = "the time of arriving is not stated";
-    enter(
-        ledger,
-        entry("arrival_to_power_time", Labels.of("number.arrival_to_power_time")),
+    add(
+        collector,
+        metric("arrival_to_power_time", Labels.of("number.arrival_to_power_time")),
         arrived.flatMap(a -> door.firstPower().map(f -> between(a, f))),
         arrived.isEmpty() ? noArrival : NO_POWER);
-    enter(
-        ledger,
-        entry("plug_in_to_power_time", Labels.of("number.plug_in_to_power_time")),
+    add(
+        collector,
+        metric("plug_in_to_power_time", Labels.of("number.plug_in_to_power_time")),
         plugged.flatMap(p -> door.firstPower().map(f -> between(p, f))),
         plugged.isEmpty() ? "the time of plugging in is not stated" : NO_POWER);
     String noDoor = arrived.isEmpty() ? noArrival : "the time of leaving is not stated";
     Optional<Moment> whole = door.doorToDoor();
-    enter(ledger, entry("stop_door_to_door", Labels.of("number.stop_door_to_door")), whole, noDoor);
-    enter(
-        ledger,
-        entry("stop_overhead", Labels.of("number.stop_overhead")),
-        door.beside(),
+    add(
+        collector,
+        metric("stop_door_to_door", Labels.of("number.stop_door_to_door")),
+        whole,
+        noDoor);
+    add(
+        collector,
+        metric("stop_overhead", Labels.of("number.stop_overhead")),
+        door.overhead(),
         whole.isEmpty() ? noDoor : NO_POWER);
   }
 
-  /** What the stop took beside charging, s; empty if arriving or leaving is not stated. */
+  /**
+   * Returns the time of the stop other than charging, s; empty if arrival or departure is not
+   * stated.
+   */
   public static Optional<Estimate> overhead(Session session) {
-    return new StopPhaseMetrics(session).beside().map(Moment::second);
+    return new StopPhaseMetrics(session).overhead().map(Moment::second);
   }
 
   private static final String NO_POWER = "neither readings nor conditions say when power flowed";
 
-  private static Metric entry(String id, String label) {
+  private static Metric metric(String id, String label) {
     return new Metric(
         id, label, Unit.SECOND, Method.DOOR_TO_DOOR, Basis.READINGS, Set.of(Input.READINGS));
   }
 
-  private static void enter(
-      MetricCollector ledger, Metric entry, Optional<Moment> time, String why) {
+  private static void add(
+      MetricCollector collector, Metric metric, Optional<Moment> time, String reason) {
     time.ifPresentOrElse(
-        t -> ledger.measured(entry, t.second(), t.rows()), () -> ledger.withheld(entry, why));
+        t -> collector.measured(metric, t.second(), t.rows()),
+        () -> collector.withheld(metric, reason));
   }
 
   private Optional<Moment> stated(ConditionItem item) {
@@ -100,8 +108,8 @@ public final class StopPhaseMetrics {
         .flatMap(a -> stated(ConditionItem.LEFT).map(l -> between(a, l)));
   }
 
-  /** Door to door less charging: before power, and after it. */
-  private Optional<Moment> beside() {
+  /** Returns door-to-door time minus charging: before power and after it. */
+  private Optional<Moment> overhead() {
     return doorToDoor()
         .flatMap(
             door ->
@@ -116,7 +124,7 @@ public final class StopPhaseMetrics {
     return new Moment(new Estimate(Math.max(0, raw.value()), raw.bounds().atLeast(0)), rows);
   }
 
-  /** First power as stated, or the first row that shows some. */
+  /** Returns the stated time of first power, or that of the first row that shows power. */
   private Optional<Moment> firstPower() {
     return stated(ConditionItem.FIRST_POWER).or(this::firstRowWithPower);
   }
@@ -124,7 +132,7 @@ public final class StopPhaseMetrics {
   private Optional<Moment> firstRowWithPower() {
     Optional<Trace> power = session.trace(Channel.POWER);
     OptionalInt at =
-        power.map(p -> p.firstAbove(Session.MOST_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
+        power.map(p -> p.firstAbove(Session.MAX_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
     if (at.isEmpty()) {
       return Optional.empty();
     }
@@ -148,12 +156,12 @@ public final class StopPhaseMetrics {
         List.of(power.row(i)));
   }
 
-  /** End of charging: unplugging, unless power had stopped before. */
+  /** Returns the end of charging: unplugging, unless power stopped before. */
   private Optional<Moment> end() {
     Optional<Moment> unplugged = stated(ConditionItem.UNPLUGGED);
     Optional<Trace> power = session.trace(Channel.POWER);
     OptionalInt at =
-        power.map(p -> p.lastAbove(Session.MOST_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
+        power.map(p -> p.lastAbove(Session.MAX_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
     if (at.isEmpty()) {
       return unplugged;
     }

@@ -24,9 +24,9 @@ import taperbook.result.Role;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** How the power runs over state of charge and how fast it tapers. */
+/** Computes the shape of power over state of charge and how fast it tapers. */
 public final class TaperMetrics {
-  /** Why the end of a warm-up climb is withheld where there was none. */
+  /** The reason why the end of a warm-up climb is withheld if there is none. */
   public static final String NO_CLIMB = "no warm-up climb was seen";
 
   /** Coverage of two standard uncertainties to each side, JCGM 100:2008, 6.3.3. */
@@ -59,11 +59,11 @@ public final class TaperMetrics {
   private static final List<Integer> LEVELS_KILOWATTS = List.of(50, 100, 150);
 
   private final Recording recording;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
 
-  public TaperMetrics(Recording recording, MetricCollector ledger) {
+  public TaperMetrics(Recording recording, MetricCollector collector) {
     this.recording = recording;
-    this.ledger = ledger;
+    this.collector = collector;
   }
 
   private static Metric fitted(String id, String label, Unit unit) {
@@ -81,15 +81,15 @@ public final class TaperMetrics {
     Optional<TaperFit> fit =
         recording.soc().flatMap(soc -> recording.steadyPower().flatMap(p -> TaperFit.of(soc, p)));
     if (fit.isEmpty()) {
-      for (Metric entry : List.of(COUNT, WARM_UP_END, PLATEAU_FROM, PLATEAU_TO, STEEPEST)) {
-        ledger.withheld(entry, whyNoFit());
+      for (Metric metric : List.of(COUNT, WARM_UP_END, PLATEAU_FROM, PLATEAU_TO, STEEPEST)) {
+        collector.withheld(metric, whyNoFit());
       }
       return;
     }
     List<Segment> segments = fit.get().segments();
     List<RowRef> all = segments.stream().flatMap(s -> s.rows().stream()).distinct().toList();
     Estimate count = new Estimate(segments.size(), fit.get().counts());
-    ledger.covered(COUNT, count, COVERAGE, all);
+    collector.covered(COUNT, count, COVERAGE, all);
     for (int k = 0; k < segments.size(); k++) {
       segment(segments, k);
     }
@@ -126,17 +126,17 @@ public final class TaperMetrics {
             id + "_slope",
             Labels.of("number.taper_segment_slope", k + 1, kind),
             Unit.KILOWATT_PER_PERCENT);
-    ledger.covered(from, segment.from(), k == 0 ? 1 : COVERAGE, segment.rows());
-    ledger.covered(to, segment.to(), k == segments.size() - 1 ? 1 : COVERAGE, segment.rows());
+    collector.covered(from, segment.from(), k == 0 ? 1 : COVERAGE, segment.rows());
+    collector.covered(to, segment.to(), k == segments.size() - 1 ? 1 : COVERAGE, segment.rows());
     if (segment.slopeSeen()) {
-      ledger.covered(slope, segment.slope(), COVERAGE, segment.rows());
+      collector.covered(slope, segment.slope(), COVERAGE, segment.rows());
     } else {
-      ledger.withheld(
+      collector.withheld(
           slope,
           "fewer than two states of charge were read within the segment: too few to tell how steep"
               + " it is");
     }
-    ledger.covered(
+    collector.covered(
         fitted(id + "_power", Labels.of("number.taper_segment_power", k + 1, kind), Unit.KILOWATT),
         segment.power(),
         COVERAGE,
@@ -146,12 +146,12 @@ public final class TaperMetrics {
   private void step(Step step) {
     int before = step.after() + 1;
     String id = "taper_step_" + before;
-    ledger.covered(
+    collector.covered(
         fitted(id + "_soc", Labels.of("number.taper_step_soc", before), Unit.PERCENT),
         step.soc(),
         1,
         step.rows());
-    ledger.covered(
+    collector.covered(
         fitted(id + "_height", Labels.of("number.taper_step_height", before), Unit.KILOWATT),
         step.height(),
         COVERAGE,
@@ -162,11 +162,11 @@ public final class TaperMetrics {
     List<Segment> climb =
         segments.stream().takeWhile(s -> s.kind() == SegmentKind.WARM_UP).toList();
     if (climb.isEmpty()) {
-      ledger.withheld(WARM_UP_END, NO_CLIMB);
+      collector.withheld(WARM_UP_END, NO_CLIMB);
     } else if (climb.size() == segments.size()) {
-      ledger.withheld(WARM_UP_END, "the power was still climbing at the last reading");
+      collector.withheld(WARM_UP_END, "the power was still climbing at the last reading");
     } else {
-      ledger.covered(WARM_UP_END, climb.get(climb.size() - 1).to(), COVERAGE, rows(climb));
+      collector.covered(WARM_UP_END, climb.get(climb.size() - 1).to(), COVERAGE, rows(climb));
     }
   }
 
@@ -177,16 +177,16 @@ public final class TaperMetrics {
                 Comparator.comparingDouble(
                     r -> r.get(r.size() - 1).to().value() - r.get(0).from().value()));
     if (longest.isEmpty()) {
-      ledger.withheld(PLATEAU_FROM, "no plateau was seen");
-      ledger.withheld(PLATEAU_TO, "no plateau was seen");
+      collector.withheld(PLATEAU_FROM, "no plateau was seen");
+      collector.withheld(PLATEAU_TO, "no plateau was seen");
       return;
     }
     List<Segment> run = longest.get();
-    ledger.covered(PLATEAU_FROM, run.get(0).from(), COVERAGE, rows(run));
-    ledger.covered(PLATEAU_TO, run.get(run.size() - 1).to(), COVERAGE, rows(run));
+    collector.covered(PLATEAU_FROM, run.get(0).from(), COVERAGE, rows(run));
+    collector.covered(PLATEAU_TO, run.get(run.size() - 1).to(), COVERAGE, rows(run));
   }
 
-  /** Runs of segments of one kind without a step between them. */
+  /** Groups consecutive segments of one kind without a step between them. */
   private static List<List<Segment>> runs(TaperFit fit, SegmentKind kind) {
     List<List<Segment>> runs = new ArrayList<>();
     boolean joins = false;
@@ -214,14 +214,14 @@ public final class TaperMetrics {
             .filter(s -> s.kind() == SegmentKind.TAPER && s.slopeSeen())
             .min(Comparator.comparingDouble(s -> s.slope().value()));
     if (steepest.isEmpty()) {
-      ledger.withheld(STEEPEST, "no taper was seen");
+      collector.withheld(STEEPEST, "no taper was seen");
     } else {
-      ledger.covered(STEEPEST, steepest.get().slope(), COVERAGE, steepest.get().rows());
+      collector.covered(STEEPEST, steepest.get().slope(), COVERAGE, steepest.get().rows());
     }
   }
 
   private void fallBelow(int percentOfPeak) {
-    Metric entry =
+    Metric metric =
         Metric.charging(
                 "soc_below_" + percentOfPeak + "_percent_of_peak",
                 Labels.of("number.soc_below_percent_of_peak", percentOfPeak),
@@ -229,35 +229,35 @@ public final class TaperMetrics {
                 Method.LAST_FALL)
             .in(Role.CURVE);
     if (recording.soc().isEmpty() || recording.power().isEmpty()) {
-      ledger.withheld(entry, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.NO_POWER);
+      collector.withheld(metric, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.NO_POWER);
       return;
     }
     Optional<LastFall> fall = LastFall.below(recording.power().get(), percentOfPeak / 100.0);
     if (fall.isEmpty()) {
-      ledger.withheld(
-          entry, "the readings do not end surely below " + percentOfPeak + " % of the peak");
+      collector.withheld(
+          metric, "the readings do not end surely below " + percentOfPeak + " % of the peak");
       return;
     }
     if (recording.chargeReadAround(fall.get().times())) {
       double threshold = percentOfPeak / 100.0 * recording.power().get().max();
-      ledger.enter(
-          entry,
+      collector.add(
+          metric,
           recording.measure(d -> d.trueChargeAt(d.course().lastAbove(threshold))),
           fall.get().rows());
     } else {
-      ledger.withheld(entry, Recording.SOC_NOT_READ_THEN);
+      collector.withheld(metric, Recording.SOC_NOT_READ_THEN);
     }
   }
 
   private void timeAbove(int kilowatts) {
-    Metric entry =
+    Metric metric =
         Metric.charging(
                 "time_share_above_" + kilowatts + "_kw",
                 Labels.of("number.time_share_above", kilowatts),
                 Unit.PERCENT,
                 Method.TIME_SHARE)
             .in(Role.CURVE);
-    Optional<PowerIntegral> integral = overTime(entry);
+    Optional<PowerIntegral> integral = overTime(metric);
     if (integral.isEmpty()) {
       return;
     }
@@ -265,7 +265,7 @@ public final class TaperMetrics {
     Interval recorded = recording.session().recorded();
     double session = recorded.high() - Math.min(0, recorded.low());
     Estimate share = new TimeShare(power, session).atLeast(kilowatts);
-    ledger.measured(entry, share, integral.get().rows(power.firstSecond(), power.lastSecond()));
+    collector.measured(metric, share, integral.get().rows(power.firstSecond(), power.lastSecond()));
   }
 
   private void peakToAverage() {
@@ -282,25 +282,25 @@ public final class TaperMetrics {
             2 * power.clockHalfStep() / LinearPower.SECONDS_PER_HOUR);
     Estimate energy = integral.get().between(from, to);
     if (energy.bounds().low() <= 0 || hours.bounds().low() <= 0) {
-      ledger.withheld(RATIO, "the average power is not more than the displays can tell");
+      collector.withheld(RATIO, "the average power is not more than the displays can tell");
       return;
     }
     Estimate peak = Estimate.around(power.max(), power.halfStep());
     Estimate ratio = peak.times(hours).over(energy);
-    // No average is above its peak.
+    // An average cannot exceed its peak.
     Estimate bounded = new Estimate(ratio.value(), ratio.bounds().atLeast(1).hull(ratio.value()));
-    ledger.measured(RATIO, bounded, integral.get().rows(from, to));
+    collector.measured(RATIO, bounded, integral.get().rows(from, to));
   }
 
-  /** The readings of power over time, or a reason entered why there are none. */
-  private Optional<PowerIntegral> overTime(Metric entry) {
+  /** Returns the power readings over time; if there are none, adds the reason. */
+  private Optional<PowerIntegral> overTime(Metric metric) {
     Optional<Trace> power = recording.power();
     if (power.isEmpty()) {
-      ledger.withheld(entry, Recording.NO_POWER);
+      collector.withheld(metric, Recording.NO_POWER);
       return Optional.empty();
     }
     if (recording.integral().isEmpty() || power.get().lastSecond() <= power.get().firstSecond()) {
-      ledger.withheld(entry, "power was read only once");
+      collector.withheld(metric, "power was read only once");
       return Optional.empty();
     }
     return recording.integral();

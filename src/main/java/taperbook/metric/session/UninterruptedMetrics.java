@@ -20,55 +20,55 @@ import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
 /**
- * Enters times and averages that an interruption may lie in: as they passed, under a label that
- * tells so and with its caveat, and once more without it.
+ * Adds times and averages that may contain an interruption: as elapsed, with a label and caveat
+ * that state it, and again without the interruption.
  */
 final class UninterruptedMetrics {
-  /** Less time than this within a window is none, s. */
+  /** Interruptions shorter than this within a window are ignored, s. */
   private static final double LEAST_SECONDS = 1;
 
   private final Recording recording;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final List<Event> interruptions;
 
-  UninterruptedMetrics(Recording recording, MetricCollector ledger) {
+  UninterruptedMetrics(Recording recording, MetricCollector collector) {
     this.recording = recording;
-    this.ledger = ledger;
+    this.collector = collector;
     this.interruptions = EventFinder.interruptions(recording.session());
   }
 
-  /** Enters how long charging was interrupted in all, if it was. */
+  /** Adds the total duration of interruptions, if there were any. */
   void sum() {
     if (interruptions.isEmpty()) {
       return;
     }
-    Metric entry =
+    Metric metric =
         Metric.charging(
             "interruption_time",
             Labels.of("number.interruption_time"),
             Unit.SECOND,
             Method.INTERRUPTIONS);
     double whole = recording.session().recorded().high();
-    ledger.enter(entry, recording.measure(d -> idle(d, 0, whole)), rows());
+    collector.add(metric, recording.measure(d -> idle(d, 0, whole)), rows());
   }
 
-  /** Enters a time between two moments. */
+  /** Adds a time between two moments. */
   void time(
-      Metric entry,
+      Metric metric,
       ToDoubleFunction<Draw> start,
       ToDoubleFunction<Draw> end,
       List<RowRef> rows,
       List<Caveat> own) {
-    time(entry, start, end, rows, own, true);
+    time(metric, start, end, rows, own, true);
   }
 
   /**
-   * Enters a time between two moments.
+   * Adds a time between two moments.
    *
-   * @param both whether it is wanted without interruptions as well
+   * @param both whether to add it without interruptions as well
    */
   void time(
-      Metric entry,
+      Metric metric,
       ToDoubleFunction<Draw> start,
       ToDoubleFunction<Draw> end,
       List<RowRef> rows,
@@ -76,22 +76,22 @@ final class UninterruptedMetrics {
       boolean both) {
     ToDoubleFunction<Draw> seconds = d -> end.applyAsDouble(d) - start.applyAsDouble(d);
     if (!isConcerned(start, end)) {
-      ledger.enter(entry, recording.measure(seconds), rows, own);
+      collector.add(metric, recording.measure(seconds), rows, own);
       return;
     }
-    ledger.enter(included(entry), recording.measure(seconds), rows, withCaveats(own));
+    collector.add(included(metric), recording.measure(seconds), rows, withCaveats(own));
     if (both) {
-      ledger.enter(
-          without(entry),
+      collector.add(
+          without(metric),
           recording.measure(d -> seconds.applyAsDouble(d) - idle(d, start, end)),
           joined(rows),
           own);
     }
   }
 
-  /** Enters an energy over the time between two moments, kW. */
+  /** Adds an energy over the time between two moments, kW. */
   void average(
-      Metric entry,
+      Metric metric,
       ToDoubleFunction<Draw> energy,
       ToDoubleFunction<Draw> start,
       ToDoubleFunction<Draw> end,
@@ -101,12 +101,12 @@ final class UninterruptedMetrics {
         d -> energy.applyAsDouble(d) * LinearPower.SECONDS_PER_HOUR;
     ToDoubleFunction<Draw> average = d -> wattSeconds.applyAsDouble(d) / seconds.applyAsDouble(d);
     if (!isConcerned(start, end)) {
-      ledger.enter(entry, recording.measure(average), rows);
+      collector.add(metric, recording.measure(average), rows);
       return;
     }
-    ledger.enter(included(entry), recording.measure(average), rows, withCaveats(List.of()));
-    ledger.enter(
-        without(entry),
+    collector.add(included(metric), recording.measure(average), rows, withCaveats(List.of()));
+    collector.add(
+        without(metric),
         recording.measure(
             d -> wattSeconds.applyAsDouble(d) / (seconds.applyAsDouble(d) - idle(d, start, end))),
         joined(rows));
@@ -115,42 +115,49 @@ final class UninterruptedMetrics {
   /** A quantity of a draw at a time. */
   @FunctionalInterface
   interface AtTime {
-    double of(Draw drawn, double second);
+    double of(Draw draw, double second);
   }
 
   /**
-   * Enters a quantity after so much time from a start on, and once more after so much time of
-   * charging if the readings go on that long.
+   * Adds a quantity after a time from a start, and again after that time of charging if the
+   * readings cover it.
    *
-   * @param start when the time begins, s
-   * @param seconds how long it is, s
-   * @param last when the readings end, s
+   * @param start start of the time, s
+   * @param seconds its length, s
+   * @param last end of the readings, s
    */
   void after(
-      Metric entry, double start, double seconds, double last, AtTime quantity, List<RowRef> rows) {
+      Metric metric,
+      double start,
+      double seconds,
+      double last,
+      AtTime quantity,
+      List<RowRef> rows) {
     double end = start + seconds;
     boolean concerned = isConcerned(d -> start, d -> end);
-    ledger.enter(
-        concerned ? included(entry) : entry,
+    collector.add(
+        concerned ? included(metric) : metric,
         recording.measure(d -> quantity.of(d, end)),
         rows,
         concerned ? withCaveats(List.of()) : List.of());
     ToDoubleFunction<Draw> later = d -> end(d, start, seconds);
     if (concerned
         && recording.courses().estimate(later).filter(e -> e.value() <= last).isPresent()) {
-      ledger.enter(
-          without(entry),
+      collector.add(
+          without(metric),
           recording.measure(d -> quantity.of(d, later.applyAsDouble(d))),
           joined(rows));
     }
   }
 
-  /** The entry of a number over a stretch of time, which tells an interruption in it. */
-  Metric included(Metric entry, double from, double to) {
-    return isConcerned(d -> from, d -> to) ? included(entry) : entry;
+  /**
+   * Returns the metric of a number over a stretch of time, labelled if it includes an interruption.
+   */
+  Metric included(Metric metric, double from, double to) {
+    return isConcerned(d -> from, d -> to) ? included(metric) : metric;
   }
 
-  /** The caveats of a number over a stretch of time. */
+  /** Returns the caveats of a number over a stretch of time. */
   List<Caveat> caveats(double from, double to) {
     return isConcerned(d -> from, d -> to) ? withCaveats(List.of()) : List.of();
   }
@@ -164,23 +171,23 @@ final class UninterruptedMetrics {
   }
 
   private List<Caveat> withCaveats(List<Caveat> own) {
-    List<Caveat> all = new ArrayList<>(ledger.caveats(Caveat.Kind.INTERRUPTION));
+    List<Caveat> all = new ArrayList<>(collector.caveats(Caveat.Kind.INTERRUPTION));
     all.addAll(own);
     return all;
   }
 
-  private static Metric included(Metric entry) {
-    return entry.labelled(Labels.of("label.with_interruptions", entry.label()));
+  private static Metric included(Metric metric) {
+    return metric.labelled(Labels.of("label.with_interruptions", metric.label()));
   }
 
-  private static Metric without(Metric entry) {
+  private static Metric without(Metric metric) {
     return new Metric(
-        Metric.withoutInterruptions(entry.id()),
-        Labels.of("label.without_interruptions", entry.label()),
-        entry.unit(),
+        Metric.withoutInterruptions(metric.id()),
+        Labels.of("label.without_interruptions", metric.label()),
+        metric.unit(),
         Method.INTERRUPTIONS,
-        entry.basis(),
-        entry.inputs());
+        metric.basis(),
+        metric.inputs());
   }
 
   private List<RowRef> joined(List<RowRef> rows) {
@@ -193,41 +200,41 @@ final class UninterruptedMetrics {
     return interruptions.stream().flatMap(e -> e.rows().stream()).toList();
   }
 
-  private double idle(Draw drawn, ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end) {
-    return idle(drawn, start.applyAsDouble(drawn), end.applyAsDouble(drawn));
+  private double idle(Draw draw, ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end) {
+    return idle(draw, start.applyAsDouble(draw), end.applyAsDouble(draw));
   }
 
-  /** How much of the time between two moments stood still in a draw, s. */
-  private double idle(Draw drawn, double from, double to) {
+  /** Returns the interrupted time between two moments in a draw, s. */
+  private double idle(Draw draw, double from, double to) {
     double sum = 0;
     for (int k = 0; k < interruptions.size(); k++) {
-      sum += Math.max(0, Math.min(to, ends(drawn, k)) - Math.max(from, begins(drawn, k)));
+      sum += Math.max(0, Math.min(to, ends(draw, k)) - Math.max(from, begins(draw, k)));
     }
     return sum;
   }
 
-  /** When so much time without interruptions has passed since a start in a draw, s. */
-  private double end(Draw drawn, double start, double seconds) {
+  /** Returns when a time without interruptions has passed since a start in a draw, s. */
+  private double end(Draw draw, double start, double seconds) {
     double end = start + seconds;
-    for (int k = 0; k < interruptions.size() && begins(drawn, k) < end; k++) {
-      end += Math.max(0, ends(drawn, k) - Math.max(start, begins(drawn, k)));
+    for (int k = 0; k < interruptions.size() && begins(draw, k) < end; k++) {
+      end += Math.max(0, ends(draw, k) - Math.max(start, begins(draw, k)));
     }
     return end;
   }
 
-  private double begins(Draw drawn, int k) {
+  private double begins(Draw draw, int k) {
     Interval start = interruptions.get(k).start();
-    return start.low() + place(drawn, 2 * k) * start.width();
+    return start.low() + place(draw, 2 * k) * start.width();
   }
 
-  private double ends(Draw drawn, int k) {
+  private double ends(Draw draw, int k) {
     Interval end = interruptions.get(k).end();
-    return end.low() + place(drawn, 2 * k + 1) * end.width();
+    return end.low() + place(draw, 2 * k + 1) * end.width();
   }
 
-  /** Another place for each end, from the one that the draw has. */
-  private static double place(Draw drawn, int end) {
-    double spread = drawn.place() * (61 + 36 * end);
+  /** Returns an independent place for each end, derived from that of the draw. */
+  private static double place(Draw draw, int end) {
+    double spread = draw.place() * (61 + 36 * end);
     return spread - Math.floor(spread);
   }
 }

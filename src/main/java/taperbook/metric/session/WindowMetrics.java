@@ -16,54 +16,57 @@ import taperbook.result.Metric;
 import taperbook.result.Role;
 import taperbook.session.RowRef;
 
-/** Time, energy and both averages of power for each window of state of charge. */
+/** Computes time, energy and both averages of power for each window of state of charge. */
 public final class WindowMetrics {
   private final Recording recording;
-  private final MetricCollector ledger;
+  private final MetricCollector collector;
   private final UninterruptedMetrics uninterrupted;
 
-  public WindowMetrics(Recording recording, MetricCollector ledger) {
+  public WindowMetrics(Recording recording, MetricCollector collector) {
     this.recording = recording;
-    this.ledger = ledger;
-    this.uninterrupted = new UninterruptedMetrics(recording, ledger);
+    this.collector = collector;
+    this.uninterrupted = new UninterruptedMetrics(recording, collector);
   }
 
   /**
-   * Enters the numbers of some windows.
+   * Adds the numbers of some windows.
    *
-   * @param headline the window whose numbers are shown at the top
+   * @param headline the window whose numbers are headline numbers
    */
   public void measure(List<SocWindow> windows, SocWindow headline) {
     windows.forEach(w -> measure(w, w.equals(headline)));
   }
 
-  private void measure(SocWindow window, boolean atTop) {
+  private void measure(SocWindow window, boolean isHeadline) {
     Optional<List<RowRef>> from = recording.rowsAround(window.from());
     Optional<List<RowRef>> to = recording.rowsAround(window.to());
     if (from.isEmpty() || to.isEmpty()) {
-      String why = recording.whyNotReached(from.isEmpty() ? window.from() : window.to());
-      for (Metric entry :
+      String reason = recording.whyNotReached(from.isEmpty() ? window.from() : window.to());
+      for (Metric metric :
           List.of(
-              time(window, atTop), energy(window), average(window, atTop), socAverage(window))) {
-        ledger.withheld(entry, why);
+              time(window, isHeadline),
+              energy(window),
+              average(window, isHeadline),
+              socAverage(window))) {
+        collector.withheld(metric, reason);
       }
       return;
     }
     List<RowRef> edges = new ArrayList<>(from.get());
     edges.addAll(to.get());
     uninterrupted.time(
-        time(window, atTop),
+        time(window, isHeadline),
         start(recording, window),
         recording.firstShown(window.to()),
         edges,
         List.of());
-    energyAndAverage(window, edges, atTop);
-    if (ledger.wants(socAverage(window))) {
+    energyAndAverage(window, edges, isHeadline);
+    if (collector.wants(socAverage(window))) {
       socAverage(window, edges);
     }
   }
 
-  /** A window that begins with the session begins when it does. */
+  /** Returns the start; a window that begins with the session starts at the session's start. */
   static ToDoubleFunction<Draw> start(Recording recording, SocWindow window) {
     ToDoubleFunction<Draw> shown = recording.firstShown(window.from());
     return d -> Math.max(d.course().firstSecond(), shown.applyAsDouble(d));
@@ -76,20 +79,20 @@ public final class WindowMetrics {
         d.course().energyAt(end.applyAsDouble(d)) - d.course().energyAt(start.applyAsDouble(d));
   }
 
-  private void energyAndAverage(SocWindow window, List<RowRef> edges, boolean atTop) {
+  private void energyAndAverage(SocWindow window, List<RowRef> edges, boolean isHeadline) {
     Optional<EnergyOverTime> source = recording.energy();
     if (source.isEmpty()) {
-      ledger.withheld(energy(window), recording.whyNoEnergy());
-      ledger.withheld(average(window, atTop), recording.whyNoEnergy());
+      collector.withheld(energy(window), recording.whyNoEnergy());
+      collector.withheld(average(window, isHeadline), recording.whyNoEnergy());
       return;
     }
     List<RowRef> rows = new ArrayList<>(edges);
     rows.addAll(
         recording.energyRows(recording.secondOf(window.from()), recording.secondOf(window.to())));
     ToDoubleFunction<Draw> energy = kilowattHours(window);
-    ledger.enter(energy(window).with(source.get().method()), recording.measure(energy), rows);
+    collector.add(energy(window).with(source.get().method()), recording.measure(energy), rows);
     uninterrupted.average(
-        average(window, atTop),
+        average(window, isHeadline),
         energy,
         start(recording, window),
         recording.firstShown(window.to()),
@@ -102,7 +105,7 @@ public final class WindowMetrics {
     boolean covered =
         recording.power().filter(p -> p.firstSecond() <= to && from <= p.lastSecond()).isPresent();
     if (!covered) {
-      ledger.withheld(
+      collector.withheld(
           socAverage(window),
           recording.power().isEmpty()
               ? Recording.NO_POWER
@@ -111,20 +114,20 @@ public final class WindowMetrics {
     }
     List<RowRef> rows = new ArrayList<>(edges);
     rows.addAll(recording.powerRows(from, to));
-    ledger.enter(
+    collector.add(
         socAverage(window),
         recording.measure(d -> d.course().meanPowerOverCharge(window.from(), window.to())),
         rows);
   }
 
-  private static Metric time(SocWindow window, boolean atTop) {
+  private static Metric time(SocWindow window, boolean isHeadline) {
     Metric time =
         Metric.charging(
             "time_soc_" + window.idPart(),
             Labels.of("number.time_soc", window.from(), window.to()),
             Unit.SECOND,
             Method.WINDOW_TIME);
-    return atTop ? time.in(Role.HEADLINE) : time;
+    return isHeadline ? time.in(Role.HEADLINE) : time;
   }
 
   private static Metric energy(SocWindow window) {
@@ -135,14 +138,14 @@ public final class WindowMetrics {
         Method.ENERGY_COUNTER);
   }
 
-  private static Metric average(SocWindow window, boolean atTop) {
+  private static Metric average(SocWindow window, boolean isHeadline) {
     Metric average =
         Metric.charging(
             "average_power_" + window.idPart(),
             Labels.of("number.average_power", window.from(), window.to()),
             Unit.KILOWATT,
             Method.TIME_AVERAGE);
-    return atTop ? average.in(Role.HEADLINE) : average;
+    return isHeadline ? average.in(Role.HEADLINE) : average;
   }
 
   private static Metric socAverage(SocWindow window) {

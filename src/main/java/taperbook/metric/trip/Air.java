@@ -1,8 +1,8 @@
 package taperbook.metric.trip;
 
 /**
- * Air as ISO 2533:1975 defines its standard atmosphere: 15 °C and 1013.25 hPa at sea level, dry.
- * Constants from memory; the densities that follow from them are checked in a test.
+ * The standard atmosphere of ISO 2533:1975: 15 °C and 1013.25 hPa at sea level, dry. Constants from
+ * memory; a test checks the resulting densities.
  */
 public final class Air {
   /** Temperature of the standard atmosphere at sea level, °C. */
@@ -21,7 +21,7 @@ public final class Air {
   private Air() {}
 
   /**
-   * Density of dry air by the law of ideal gases, kg/m3.
+   * Returns the density of dry air by the ideal gas law, kg/m3.
    *
    * <pre>
    *   rho = p / (R T)
@@ -38,13 +38,13 @@ public final class Air {
     return 100 * hectopascals / (GAS_CONSTANT * kelvins);
   }
 
-  /** Density of the standard atmosphere at sea level, kg/m3. */
+  /** Returns the density of the standard atmosphere at sea level, kg/m3. */
   public static double standardDensity() {
     return density(STANDARD_CELSIUS, STANDARD_HECTOPASCALS);
   }
 
   /**
-   * Pressure of the standard atmosphere at a height, hPa.
+   * Returns the pressure of the standard atmosphere at a height, hPa.
    *
    * <pre>
    *   p = p0 (1 - L h / T0)^(g / (R L))

@@ -6,8 +6,8 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
 /**
- * What is usual for a shape of car, as wide estimates for what the tester does not state. Common
- * practice, no source; from memory of figures that makers publish.
+ * Typical values of a car body shape, as wide estimates for what the tester does not state. Common
+ * practice, no source; from memory of published specifications.
  */
 public enum BodyShape {
   /** A compact car with a tailgate. */
@@ -33,22 +33,22 @@ public enum BodyShape {
     this.mass = mass;
   }
 
-  /** The body with this word. */
+  /** Returns the body shape of a word. */
   public static Optional<BodyShape> ofWords(String words) {
     return Arrays.stream(values()).filter(b -> b.words.equals(words)).findFirst();
   }
 
-  /** Drag coefficient times frontal area, m2. */
+  /** Returns the drag coefficient times frontal area, m2. */
   public Estimate dragArea() {
     return middle(dragArea);
   }
 
-  /** Mass of the empty car, kg. */
+  /** Returns the mass of the empty car, kg. */
   public Estimate mass() {
     return middle(mass);
   }
 
-  /** Rolling resistance over weight, on tarmac; the same for all. */
+  /** Returns the rolling resistance over weight on tarmac; the same for all shapes. */
   public static Estimate rollingCoefficient() {
     return middle(ROLLING);
   }

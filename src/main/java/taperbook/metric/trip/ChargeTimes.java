@@ -5,9 +5,8 @@ import java.util.Optional;
 import taperbook.session.Trace;
 
 /**
- * When a session reached each state of charge: the straight lines between the first times at which
- * the display showed something new. Continuous and strictly rising, so that a stretch of it has one
- * duration.
+ * When a session reached each state of charge: linear interpolation of the first times at which the
+ * display showed a new value. Continuous and strictly increasing, so each stretch has one duration.
  */
 public final class ChargeTimes {
   private final double[] percents;
@@ -18,7 +17,7 @@ public final class ChargeTimes {
     this.seconds = seconds;
   }
 
-  /** The clock of a session; empty if its state of charge never rose. */
+  /** Returns the clock of a session; empty if its state of charge never rose. */
   public static Optional<ChargeTimes> of(Trace soc) {
     double[] percents = new double[soc.size()];
     double[] seconds = new double[soc.size()];
@@ -36,7 +35,7 @@ public final class ChargeTimes {
   }
 
   /**
-   * A clock from times at which charges were first shown.
+   * Creates a clock from the times at which charges were first shown.
    *
    * @param percents charges, rising, %
    * @param seconds time of each, s
@@ -59,23 +58,23 @@ public final class ChargeTimes {
             new ChargeTimes(Arrays.copyOf(risingPercents, n), Arrays.copyOf(risingSeconds, n)));
   }
 
-  /** Lowest state of charge recorded, %. */
+  /** Returns the lowest state of charge recorded, %. */
   public double low() {
     return percents[0];
   }
 
-  /** Highest state of charge recorded, %. */
+  /** Returns the highest state of charge recorded, %. */
   public double high() {
     return percents[percents.length - 1];
   }
 
-  /** The states of charge between which the clock is a straight line, rising, %. */
+  /** Returns the states of charge between which the clock is linear, ascending, %. */
   public double[] marks() {
     return percents.clone();
   }
 
   /**
-   * When a state of charge was reached, s.
+   * Returns when a state of charge was reached, s.
    *
    * @throws IllegalArgumentException if it lies outside what was recorded
    */
@@ -94,7 +93,7 @@ public final class ChargeTimes {
     return seconds[i - 1] + share * (seconds[i] - seconds[i - 1]);
   }
 
-  /** Time from one state of charge to another, s. */
+  /** Returns the time from one state of charge to another, s. */
   public double seconds(double fromPercent, double toPercent) {
     return secondAt(toPercent) - secondAt(fromPercent);
   }

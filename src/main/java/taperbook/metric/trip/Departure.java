@@ -3,13 +3,13 @@ package taperbook.metric.trip;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A way of leaving a station, with the least time of all stops up to then.
+ * A departure from a station, with the least total time of all stops so far.
  *
  * @param station number of the station; 0 is the start of the trip
  * @param unplugPercent state of charge on leaving, %
  * @param arrivalPercent state of charge on arrival there, %
  * @param seconds time of all stops so far, s
- * @param before the departure before; null at the start
+ * @param before the previous departure; null at the start
  */
 record Departure(
     int station,

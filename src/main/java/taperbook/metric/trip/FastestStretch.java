@@ -5,11 +5,10 @@ import java.util.TreeSet;
 import taperbook.quantity.Interval;
 
 /**
- * The fastest stretch of a session that is so many per cent wide.
+ * The fastest stretch of a session of a given width in per cent.
  *
- * <p>The time of a stretch, as a function of where it begins, is made of straight lines between the
- * points at which its beginning or its end meets a reading. Its least value therefore lies at one
- * of these points, and trying them all is exact.
+ * <p>The time of a stretch is piecewise linear in its start, with corners where its start or its
+ * end meets a reading. The minimum is at a corner, so trying all of them is exact.
  *
  * @param fromPercent where it begins, %
  * @param toPercent where it ends, %
@@ -17,7 +16,7 @@ import taperbook.quantity.Interval;
  */
 public record FastestStretch(double fromPercent, double toPercent, double seconds) {
   /**
-   * The fastest stretch; of equals the first. Empty if the session is not so wide.
+   * Finds the fastest stretch, the first of equal ones; empty if the session is narrower.
    *
    * @param clock the session
    * @param width width of the stretch, above zero, %
@@ -35,9 +34,9 @@ public record FastestStretch(double fromPercent, double toPercent, double second
   }
 
   /**
-   * The hull of the ends of all stretches of this width that take at most so much more time, %.
+   * Returns the hull of the ends of all stretches of this width within an additional time, %.
    *
-   * @param moreSeconds how much more time, s
+   * @param moreSeconds additional time, s
    */
   public Interval endsWithin(ChargeTimes clock, double floorPercent, double moreSeconds) {
     double width = toPercent - fromPercent;
@@ -60,7 +59,9 @@ public record FastestStretch(double fromPercent, double toPercent, double second
     return ends;
   }
 
-  /** Where a stretch of this width can begin so that one of its ends meets a reading, rising, %. */
+  /**
+   * Returns the starts at which an end of a stretch of this width meets a reading, ascending, %.
+   */
   static TreeSet<Double> starts(ChargeTimes clock, double width, double floorPercent) {
     TreeSet<Double> starts = new TreeSet<>();
     double low = Math.max(clock.low(), floorPercent);

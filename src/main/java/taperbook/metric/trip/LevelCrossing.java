@@ -2,14 +2,14 @@ package taperbook.metric.trip;
 
 import java.util.OptionalDouble;
 
-/** Where a time that is a straight line between points reaches a value for good. */
+/** Finds where a piecewise-linear time finally reaches a value. */
 public final class LevelCrossing {
   private LevelCrossing() {}
 
   /**
-   * The least abscissa from which on the time is at or above the value.
+   * Finds the least abscissa from which the time stays at or above the value.
    *
-   * @param abscissae rising
+   * @param abscissae ascending
    * @param seconds time at each, s
    * @param least the value, s
    * @return the abscissa; empty if the time lies below the value at the end

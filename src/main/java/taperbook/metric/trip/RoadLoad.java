@@ -3,8 +3,8 @@ package taperbook.metric.trip;
 import taperbook.quantity.Estimate;
 
 /**
- * What a steady drive takes at the wheel for each kilometre, Wh/km. A force of 1 N over 1 km is
- * 1000 J or 1/3.6 Wh.
+ * Energy of a steady drive at the wheel per distance, Wh/km. A force of 1 N over 1 km is 1000 J or
+ * 1/3.6 Wh.
  *
  * <pre>
  *   drag    = rho / 2 * A * v^2 / 3.6         [kg/m3, m2, m/s]
@@ -24,7 +24,7 @@ public final class RoadLoad {
   private RoadLoad() {}
 
   /**
-   * Drag in still air.
+   * Returns the drag in still air.
    *
    * @param density density of the air, kg/m3
    * @param dragArea drag coefficient times frontal area, m2
@@ -40,7 +40,7 @@ public final class RoadLoad {
   }
 
   /**
-   * Rolling resistance on a level road.
+   * Returns the rolling resistance on a level road.
    *
    * @param coefficient rolling resistance over weight
    * @param mass mass of car and load, kg
@@ -50,11 +50,11 @@ public final class RoadLoad {
   }
 
   /**
-   * Energy of height, spread over the drive.
+   * Returns the potential energy of the climb per distance.
    *
    * @param mass mass of car and load, kg
    * @param climb height of the end above the start, m
-   * @param distance length of the drive, km, surely above zero
+   * @param distance length of the drive, km, certainly above zero
    */
   public static Estimate climb(Estimate mass, Estimate climb, Estimate distance) {
     return mass.times(climb).times(GRAVITY / JOULES_PER_WATT_HOUR).over(distance);

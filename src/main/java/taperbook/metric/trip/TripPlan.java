@@ -5,12 +5,11 @@ import java.util.List;
 /**
  * The stops of a trip.
  *
- * @param stops where to stop and at which state of charge to unplug, in order; perhaps none
+ * @param stops where to stop and at which state of charge to unplug, in order; may be empty
  * @param arrivalPercent state of charge at the end, %
- * @param stopSeconds time of all stops: charging, and what a stop takes beside it, s
+ * @param stopSeconds time of all stops: charging and overhead, s
  */
 public record TripPlan(List<Stop> stops, double arrivalPercent, double stopSeconds) {
-  /** Copies the stops. */
   public TripPlan {
     stops = List.copyOf(stops);
   }

@@ -8,20 +8,20 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the plan of least time for a trip, exactly, by dynamic programming (R. Bellman, Dynamic
- * Programming, 1957: any first part of a best plan is a best plan for that part).
+ * Finds the exact fastest plan of a trip by dynamic programming (R. Bellman, Dynamic Programming,
+ * 1957: any first part of a best plan is a best plan for that part).
  *
  * <pre>
  *   C(j, v) = min over i &lt; j and u of  C(i, u) + overhead + t(v) - t(u - share(i, j))
  * </pre>
  *
  * with {@code C(j, v)} the least time of stops up to leaving station {@code j} at {@code v} %, and
- * the clock {@code t} of the session. The plan unplugs at one of the {@link UnplugLevels}; of all
- * such plans none is faster by more than a tie, and of those that are tied none has fewer stops. No
- * stop begins or ends at a state of charge that the session did not go through.
+ * the clock {@code t} of the session. The plan unplugs at one of the {@link UnplugLevels}; no such
+ * plan is faster by more than a tie, and no tied plan has fewer stops. Stops use only states of
+ * charge that the session covers.
  */
 public final class TripSearch {
-  /** Plans that are apart by less are tied: times are printed in whole minutes, s. */
+  /** Plans that differ by less are tied: times are printed in whole minutes, s. */
   private static final double TIE_SECONDS = 30;
 
   private final ChargeTimes clock;
@@ -29,7 +29,7 @@ public final class TripSearch {
   private final UnplugLevels levels;
   private final List<List<Departure>> byStops = new ArrayList<>();
 
-  /** A search for the plan of a car with this charging curve. */
+  /** Creates a search for a car with this charging curve. */
   public TripSearch(ChargeTimes clock, TripTask task) {
     this.clock = clock;
     this.task = task;
@@ -38,8 +38,8 @@ public final class TripSearch {
   }
 
   /**
-   * The plan with the fewest stops of those that are tied with the fastest of all; empty if there
-   * is none.
+   * Returns the plan with the fewest stops among those tied with the fastest; empty if there is
+   * none.
    */
   public Optional<TripPlan> best() {
     return fastest().map(this::tiedWithFewestStops);
@@ -63,7 +63,7 @@ public final class TripSearch {
     return finished(all);
   }
 
-  /** The fastest plan with so many stops; empty if there is none. */
+  /** Returns the fastest plan with a number of stops; empty if there is none. */
   public Optional<TripPlan> best(int stops) {
     while (byStops.size() <= stops) {
       List<Departure> before = byStops.get(byStops.size() - 1);
@@ -76,10 +76,10 @@ public final class TripSearch {
     return finished(byStops.get(stops));
   }
 
-  /** A way of arriving: with how much, and the time so far less the clock on arrival. */
+  /** An arrival: its state of charge, and the time so far minus the clock on arrival. */
   private record Arrival(double percent, double seconds, Departure from) {}
 
-  /** The best way of leaving a station at each level, given all ways of leaving others. */
+  /** Returns the best departures of a station for each level, given those of earlier stations. */
   private List<Departure> departures(int station, List<Departure> earlier) {
     List<Arrival> arrivals = new ArrayList<>();
     for (Departure from : earlier) {

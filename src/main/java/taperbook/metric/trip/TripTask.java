@@ -3,15 +3,15 @@ package taperbook.metric.trip;
 import taperbook.plan.Trip;
 
 /**
- * A trip for a car of which it is known how far a per cent takes it.
+ * A trip of a car with known distance per per cent.
  *
  * @param distanceKilometres length of the trip, above zero
  * @param spacingKilometres distance between stations, above zero
  * @param stations number of stations on the way
- * @param secondsPerStop time of a stop beside charging, s
+ * @param secondsPerStop overhead of a stop, s
  * @param startPercent state of charge at the start, %
- * @param reservePercent least state of charge at stations and at the end, %
- * @param kilometresPerPercent distance that each per cent drives, above zero
+ * @param reservePercent minimum state of charge at stations and at the end, %
+ * @param kilometresPerPercent distance per per cent, above zero
  */
 public record TripTask(
     double distanceKilometres,
@@ -21,14 +21,14 @@ public record TripTask(
     double startPercent,
     double reservePercent,
     double kilometresPerPercent) {
-  /** Checks what everything is divided by; NaN is refused. */
+  /** Validates the divisors; rejects NaN. */
   public TripTask {
     if (!(distanceKilometres > 0 && spacingKilometres > 0 && kilometresPerPercent > 0)) {
       throw new IllegalArgumentException("no such trip: " + distanceKilometres + " km");
     }
   }
 
-  /** The task of a trip. */
+  /** Returns the task of a trip. */
   public static TripTask of(Trip trip, double kilometresPerPercent) {
     return new TripTask(
         trip.distance().kilometres(),
@@ -40,17 +40,17 @@ public record TripTask(
         kilometresPerPercent);
   }
 
-  /** Distance from the start to a station, counted from 1, km; 0 is the start itself. */
+  /** Returns the distance from the start to a station, numbered from 1, km; 0 is the start. */
   double kilometre(int station) {
     return station * spacingKilometres;
   }
 
-  /** State of charge that the way between two stations takes, %. */
+  /** Returns the state of charge used between two stations, %. */
   double share(int fromStation, int toStation) {
     return (kilometre(toStation) - kilometre(fromStation)) / kilometresPerPercent;
   }
 
-  /** State of charge that the way from a station to the end takes, %. */
+  /** Returns the state of charge used from a station to the end, %. */
   double shareToEnd(int station) {
     return (distanceKilometres - kilometre(station)) / kilometresPerPercent;
   }

@@ -3,11 +3,11 @@ package taperbook.metric.trip;
 import java.util.TreeSet;
 
 /**
- * The states of charge at which a plan may unplug: each whole per cent that the session went
- * through, its last one, and what just reaches a later station or the end with the reserve.
+ * The states of charge at which a plan may unplug: each whole per cent that the session covers, its
+ * last one, and those that just reach a later station or the end with the reserve.
  */
 final class UnplugLevels {
-  /** What sums of shares may be off by. */
+  /** Tolerance for floating-point error of summed shares. */
   static final double SLACK_PERCENT = 1e-9;
 
   private final ChargeTimes clock;
@@ -18,12 +18,12 @@ final class UnplugLevels {
     this.task = task;
   }
 
-  /** Least state of charge to arrive at a station with, %. */
+  /** Returns the minimum state of charge on arrival at a station, %. */
   double floorPercent() {
     return Math.max(task.reservePercent(), clock.low());
   }
 
-  /** The levels at a station, rising, %. */
+  /** Returns the levels at a station, ascending, %. */
   double[] at(int station) {
     TreeSet<Double> levels = new TreeSet<>();
     for (int percent = (int) Math.ceil(clock.low()); percent <= clock.high(); percent++) {

@@ -6,9 +6,9 @@ import java.util.List;
 import taperbook.quantity.Interval;
 
 /**
- * How flat the optimum of a plan is: for each stop, the states of charge to unplug at that keep the
- * plan within some time of the best, with the stations kept and the other stops unplugging at what
- * is best then.
+ * Determines how flat the optimum of a plan is: for each stop, the states of charge to unplug at
+ * that keep the plan within a time of the best, with the same stations and the other stops
+ * re-optimised.
  */
 public final class UnplugRanges {
   private final ChargeTimes clock;
@@ -24,10 +24,10 @@ public final class UnplugRanges {
   }
 
   /**
-   * The range of each stop, %.
+   * Returns the range of each stop, %.
    *
    * @param plan the fastest plan
-   * @param seconds how much slower a plan may be, s
+   * @param seconds allowed delay, s
    */
   public static List<Interval> within(
       ChargeTimes clock, TripTask task, TripPlan plan, double seconds) {
@@ -53,7 +53,7 @@ public final class UnplugRanges {
     return ranges;
   }
 
-  /** Least time of all stops up to leaving each stop at each level, s. */
+  /** Returns the least time of all stops up to departure from each stop at each level, s. */
   private List<double[]> upTo() {
     List<double[]> times = new ArrayList<>();
     double[] from = {task.startPercent()};
@@ -77,7 +77,7 @@ public final class UnplugRanges {
     return times;
   }
 
-  /** Least time of all later stops after leaving each stop at each level, s. */
+  /** Returns the least time of all later stops after departure from each stop at each level, s. */
   private List<double[]> after() {
     List<double[]> times = new ArrayList<>();
     for (int k = stops.size() - 1; k >= 0; k--) {

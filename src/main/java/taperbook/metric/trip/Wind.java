@@ -1,15 +1,15 @@
 package taperbook.metric.trip;
 
 /**
- * How much a wind multiplies the drag of a steady drive, mean over its directions.
+ * The factor by which wind multiplies the drag of a steady drive, averaged over directions.
  *
  * <pre>
  *   factor = mean of |V| (v + w cos a) / v^2,   |V|^2 = v^2 + 2 v w cos a + w^2
  * </pre>
  *
- * with the speed {@code v}, the wind {@code w} and the angle {@code a} between the way the wind
- * comes from and the way driven: the part along the road of a drag that is square in the speed
- * through the air and has the same drag area from all sides.
+ * with the speed {@code v}, the wind {@code w} and the angle {@code a} between the directions of
+ * driving and of the wind's origin. The factor is the component along the road of a drag that is
+ * quadratic in air speed, with the same drag area from all sides.
  */
 public final class Wind {
   private static final int DIRECTIONS = 360;
@@ -17,11 +17,11 @@ public final class Wind {
   private Wind() {}
 
   /**
-   * The factor for one direction.
+   * Returns the factor for one direction.
    *
    * @param wind speed of the wind, in the unit of {@code speed}, not negative
    * @param speed speed of the car, above zero
-   * @param degrees angle of the wind to the way driven; 0 is a head wind
+   * @param degrees angle of the wind to the direction of travel; 0 is a head wind
    */
   public static double oneWay(double wind, double speed, double degrees) {
     if (!(wind >= 0 && speed > 0)) {
@@ -32,12 +32,12 @@ public final class Wind {
     return Math.hypot(along, across) * along / (speed * speed);
   }
 
-  /** The factor for a way driven out and back. */
+  /** Returns the factor for a route driven out and back. */
   public static double outAndBack(double wind, double speed, double degrees) {
     return (oneWay(wind, speed, degrees) + oneWay(wind, speed, degrees + 180)) / 2;
   }
 
-  /** The factor for a way that goes as far in every direction. */
+  /** Returns the factor for a route with equal distances in every direction. */
   public static double allAround(double wind, double speed) {
     double sum = 0;
     for (int i = 0; i < DIRECTIONS; i++) {

@@ -1,4 +1,4 @@
-/** Planning a trip with charging stops, and road load, air and wind, as plain mathematics. */
+/** Trip planning with charging stops; road load, air and wind. */
 @NullMarked
 package taperbook.metric.trip;
 

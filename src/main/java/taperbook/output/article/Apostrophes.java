@@ -4,8 +4,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Sets the apostrophes of a page: {@code the car’s} for {@code the car's}. Code, scripts, styles,
- * comments and attributes stay as they are, and so do straight quotes around words.
+ * Replaces the apostrophes of a page: {@code the car’s} for {@code the car's}. Leaves code,
+ * scripts, styles, comments, attributes and straight quotes around words unchanged.
  */
 final class Apostrophes {
   private static final Pattern MARKUP =
@@ -20,7 +20,7 @@ final class Apostrophes {
 
   private Apostrophes() {}
 
-  /** The page with curly apostrophes. */
+  /** Returns the page with curly apostrophes. */
   static String set(String html) {
     StringBuilder page = new StringBuilder(html.length());
     Matcher markup = MARKUP.matcher(html);
@@ -35,7 +35,7 @@ final class Apostrophes {
   private static String text(String escaped) {
     String plain = escaped.replace("&#39;", "'");
     String words = IN_WORD.matcher(plain).replaceAll(CURLY);
-    // Where a quote opens, an apostrophe after an s may be the one that closes it.
+    // If a quote opens, an apostrophe after an s may be the closing quote.
     return OPENING_QUOTE.matcher(words).find()
         ? words
         : AFTER_PLURAL.matcher(words).replaceAll(CURLY);

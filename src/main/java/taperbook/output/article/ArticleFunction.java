@@ -22,17 +22,17 @@ public enum ArticleFunction {
     this.meaning = meaning;
   }
 
-  /** Its name. */
+  /** Returns its name. */
   String word() {
     return word;
   }
 
-  /** How it is called, such as <code>${number("ID")}</code>. */
+  /** Returns its syntax, such as <code>${number("ID")}</code>. */
   public String call() {
     return "${" + word + "(" + arguments + ")}";
   }
 
-  /** What it prints. */
+  /** Describes its output. */
   public String meaning() {
     return meaning;
   }

@@ -22,34 +22,34 @@ import taperbook.result.Numbers;
 import taperbook.result.ReportNumber;
 
 /**
- * What an article can call: {@code number}, {@code about}, {@code range}, {@code spread}, {@code
- * both}, {@code table}, {@code fact}, {@code date} and {@code figure}. A name that does not exist
- * becomes a problem at its place, and the article goes on.
+ * The functions of an article: {@code number}, {@code about}, {@code range}, {@code spread}, {@code
+ * both}, {@code table}, {@code fact}, {@code date} and {@code figure}. An unknown name adds a
+ * problem at its location, and processing continues.
  */
 final class ArticleFunctions {
   private final ArticleSource source;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final Set<String> figures;
   private final List<Problem> problems = new ArrayList<>();
 
   ArticleFunctions(ArticleSource source, Set<String> figures) {
     this.source = source;
-    this.wording = new NumberFormatter(source.units());
+    this.formatter = new NumberFormatter(source.units());
     this.figures = figures;
   }
 
-  /** Every name that was not found, in the order of the article. */
+  /** Returns every name that was not found, in the order of the article. */
   List<Problem> problems() {
     return problems;
   }
 
   Map<String, Object> model() {
     return Map.of(
-        ArticleFunction.NUMBER.word(), onNumber(wording::value),
-        ArticleFunction.ABOUT.word(), onNumber(wording::about),
-        ArticleFunction.RANGE.word(), onNumber(wording::range),
+        ArticleFunction.NUMBER.word(), onNumber(formatter::value),
+        ArticleFunction.ABOUT.word(), onNumber(formatter::about),
+        ArticleFunction.RANGE.word(), onNumber(formatter::range),
         ArticleFunction.SPREAD.word(), onNumber(this::spread),
-        ArticleFunction.BOTH.word(), onNumber(wording::outcome),
+        ArticleFunction.BOTH.word(), onNumber(formatter::outcome),
         ArticleFunction.TABLE.word(), onStated(StatedFunctions::table),
         ArticleFunction.FACT.word(), onStated(StatedFunctions::fact),
         ArticleFunction.DATE.word(), onStated(StatedFunctions::date),
@@ -69,7 +69,7 @@ final class ArticleFunctions {
     };
   }
 
-  /** A sentence around a number that was withheld needs other words: a notice at its place. */
+  /** Adds a notice for a withheld number, as the sentence around it needs rewording. */
   private String withheld(ReportNumber number, String reason) {
     problems.add(
         new Problem(
@@ -82,10 +82,10 @@ final class ArticleFunctions {
   }
 
   private String spread(ReportNumber number) {
-    return wording.spread(number).orElse("");
+    return formatter.spread(number).orElse("");
   }
 
-  /** What one of the functions of {@link StatedFunctions} gives for one or two texts. */
+  /** Returns the result of a function of {@link StatedFunctions} for one or two texts. */
   private TemplateMethodModelEx onStated(Stated function) {
     return arguments -> {
       List<String> texts = texts(arguments, 2);
@@ -120,7 +120,7 @@ final class ArticleFunctions {
     return texts;
   }
 
-  /** The numbers of the session reported; a library has none that goes without saying. */
+  /** Returns the numbers of the reported session; a library has no default session. */
   private Optional<Numbers> main() throws TemplateModelException {
     Optional<Numbers> main = source.numbersOf(source.mainSession());
     if (main.isEmpty()) {
@@ -169,10 +169,10 @@ final class ArticleFunctions {
         here(),
         Quoted.of(name),
         expected,
-        near.isEmpty() ? remedy(code, known) : "write " + String.join(" or ", near));
+        near.isEmpty() ? advice(code, known) : "write " + String.join(" or ", near));
   }
 
-  private static String remedy(ProblemCode code, List<String> known) {
+  private static String advice(ProblemCode code, List<String> known) {
     if (known.isEmpty()) {
       return "take the call away";
     }
@@ -185,7 +185,7 @@ final class ArticleFunctions {
     return known.subList(0, Math.min(5, known.size()));
   }
 
-  /** Where the call stands: an exception knows, even one that is never thrown. */
+  /** Returns the location of the call, which FreeMarker provides through an exception. */
   private SourceLocation here() {
     TemplateModelException probe = new TemplateModelException("place");
     return place(source.article(), probe.getLineNumber(), probe.getColumnNumber());
@@ -202,7 +202,7 @@ final class ArticleFunctions {
         article.file(), line + article.firstLine() - 1, column == null || column < 1 ? 0 : column);
   }
 
-  /** Keeps Markdown from reading meaning into a printed number or reason. */
+  /** Escapes Markdown characters in a printed number or reason. */
   static String escaped(String text) {
     return text.replaceAll("([\\\\`*_\\[\\]<>#|&~])", "\\\\$1").replace("\n", " ");
   }

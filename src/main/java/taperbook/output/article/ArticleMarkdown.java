@@ -23,11 +23,11 @@ import org.jsoup.nodes.TextNode;
 import org.jsoup.safety.Safelist;
 
 /**
- * Markdown to safe HTML. Raw HTML is printed as text but for comments, which are left out; pictures
- * become their text, and headings begin below the page's own, without a gap between levels.
+ * Converts Markdown to safe HTML. Escapes raw HTML but drops comments, replaces pictures with their
+ * text, and starts headings below the page's own without skipping levels.
  */
 final class ArticleMarkdown {
-  /** Most levels of quotations, lists and emphasis within each other that are read. */
+  /** Maximum nesting depth of quotations, lists and emphasis. */
   static final int MOST_LEVELS = 60;
 
   private static final Set<String> VERBATIM = Set.of("code", "pre");
@@ -48,7 +48,7 @@ final class ArticleMarkdown {
         .set(HtmlRenderer.SUPPRESS_INLINE_HTML_COMMENTS, true);
   }
 
-  /** Thrown at more levels than are read. */
+  /** Thrown if the nesting exceeds the maximum depth. */
   static final class TooDeep extends RuntimeException {
     private static final long serialVersionUID = 1;
 
@@ -57,7 +57,7 @@ final class ArticleMarkdown {
     }
   }
 
-  /** The text as a tree, which is not so deep that to walk it could fill the stack. */
+  /** Parses the text to a tree of limited depth, so that walking it cannot overflow the stack. */
   private static Document document(String markdown, MutableDataSet options) {
     Document document = Parser.builder(options).build().parse(markdown);
     int depth = 0;
@@ -80,10 +80,10 @@ final class ArticleMarkdown {
     return document;
   }
 
-  /** A picture as it is written, with its line from 0. */
+  /** A picture in the source, with its zero-based line. */
   record Picture(String written, int line) {}
 
-  /** The pictures that are left out. */
+  /** Returns the pictures that are replaced. */
   static List<Picture> pictures(String markdown) {
     Document document = document(markdown, options());
     List<Picture> pictures = new ArrayList<>();
@@ -120,7 +120,7 @@ final class ArticleMarkdown {
   private static void text(List<ArticlePart> parts, StringBuilder html, Set<String> figures) {
     String text = html.toString().strip();
     for (String figure : figures) {
-      // A chart called for inside a list or a quotation: name it, since it cannot stand there.
+      // A chart inside a list or a quotation cannot be shown there, so it is named.
       text = text.replace(ArticleText.token(figure), "(see the chart " + figure + ")");
     }
     if (!text.isEmpty()) {
@@ -169,7 +169,7 @@ final class ArticleMarkdown {
     }
   }
 
-  /** A second fence behind the renderer's escaping: only elements of text, links to the web. */
+  /** A second safeguard behind the renderer's escaping: only text elements and web links. */
   private static Element safe(String html) {
     Safelist safelist =
         Safelist.relaxed()
@@ -190,7 +190,7 @@ final class ArticleMarkdown {
     return body.body();
   }
 
-  /** Keeps an amount that was typed and its unit in one line. */
+  /** Keeps a typed amount and its unit on one line. */
   private static void holdUnits(Element element) {
     if (!VERBATIM.contains(element.normalName())) {
       for (TextNode text : element.textNodes()) {

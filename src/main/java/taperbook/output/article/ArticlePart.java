@@ -7,7 +7,7 @@ package taperbook.output.article;
  * @param figure name of the chart, empty for text
  */
 public record ArticlePart(String html, String figure) {
-  /** Checks that the part is one or the other. */
+  /** Validates that exactly one is present. */
   public ArticlePart {
     if (html.isEmpty() == figure.isEmpty()) {
       throw new IllegalArgumentException("a part is either text or a chart");

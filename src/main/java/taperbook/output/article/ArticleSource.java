@@ -21,11 +21,11 @@ import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
 
 /**
- * An article and what it can print.
+ * An article and the data that it can print.
  *
  * @param article the tester's text
  * @param units the unit for every distance
- * @param mainSession the session whose numbers need no name; empty if there is none
+ * @param mainSession the default session; empty if there is none
  * @param sessions the numbers that can be printed, by session
  * @param charts every chart that a report of this kind can have
  * @param stated tables, facts and dates that can be printed
@@ -56,19 +56,18 @@ public record ArticleSource(
       List.of("library-average-over-peak", "library-minutes-over-range", "library-curves");
 
   /**
-   * What an article can print beside numbers and charts.
+   * The data that an article can print in addition to numbers and charts.
    *
    * @param tables tables by name
-   * @param facts what was stated, by session or range test and by item
+   * @param facts stated facts, by session or range test and by item
    * @param rangeTests names of the range tests that sessions use, by session
-   * @param published day of publication in words; empty if none is stated
+   * @param published formatted day of publication; empty if none is stated
    */
   public record Stated(
       Map<String, ArticleTable> tables,
       Map<String, Map<String, String>> facts,
       Map<String, String> rangeTests,
       String published) {
-    /** Copies the collections. */
     public Stated {
       tables = Collections.unmodifiableMap(new LinkedHashMap<>(tables));
       rangeTests = Collections.unmodifiableMap(new LinkedHashMap<>(rangeTests));
@@ -76,18 +75,17 @@ public record ArticleSource(
     }
   }
 
-  /** Copies the collections. */
   public ArticleSource {
     sessions = Collections.unmodifiableMap(new LinkedHashMap<>(sessions));
     charts = List.copyOf(charts);
   }
 
-  /** The same report with another text. */
+  /** Returns the same source with another text. */
   ArticleSource with(ReportPlan.Article text) {
     return new ArticleSource(text, units, mainSession, sessions, charts, stated);
   }
 
-  /** The article of a session's report. */
+  /** Creates the source of a session's report. */
   static ArticleSource of(ReportResult result) {
     Map<String, Numbers> sessions = new LinkedHashMap<>();
     result.sessions().forEach(s -> sessions.putIfAbsent(s.session().name(), all(result, s)));
@@ -104,7 +102,7 @@ public record ArticleSource(
             published(result.plan())));
   }
 
-  /** The numbers of a session, and of the pairs that it stands for. */
+  /** Returns the numbers of a session, including those of its pairs. */
   private static Numbers all(ReportResult result, SessionResult session) {
     String name = session.session().name();
     return new Numbers(
@@ -112,9 +110,9 @@ public record ArticleSource(
   }
 
   /**
-   * The article of a library.
+   * Creates the source of a library.
    *
-   * @param figures names of the charts that the library has
+   * @param figures names of the charts of the library
    */
   public static ArticleSource of(LibraryResult result, Set<String> figures) {
     Map<String, Numbers> sessions = new LinkedHashMap<>();

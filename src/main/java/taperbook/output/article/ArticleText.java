@@ -23,25 +23,25 @@ import taperbook.format.AnswerText;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
 
-/** The tester's article: its numbers filled in, then its Markdown made into safe HTML. */
+/** Fills the numbers into the tester's article and converts its Markdown to safe HTML. */
 public final class ArticleText {
   private final ArticleSource source;
   private final Set<String> figures;
 
   /**
-   * The article of a report.
+   * Creates the article of a report.
    *
-   * @param figures names of the charts that the report has
+   * @param figures names of the charts of the report
    */
   public ArticleText(ReportResult result, Set<String> figures) {
     this(ArticleSource.of(result), figures);
   }
 
   /**
-   * An article.
+   * Creates an article.
    *
-   * @param source its text, and the numbers that it can print
-   * @param figures names of the charts that the report has
+   * @param source its text and the data that it can print
+   * @param figures names of the charts of the report
    */
   public ArticleText(ArticleSource source, Set<String> figures) {
     this.source = source;
@@ -49,8 +49,8 @@ public final class ArticleText {
   }
 
   /**
-   * The answer at the top of a report in HTML, composed or in the tester's words, or every problem
-   * met in it.
+   * Returns the answer at the top of a report in HTML, generated or as written by the tester, or
+   * every problem in it.
    */
   public static Checked<String> answer(ReportResult result) {
     ReportPlan.Article text =
@@ -69,7 +69,7 @@ public final class ArticleText {
                 Checked.good(parts.stream().map(ArticlePart::html).collect(Collectors.joining())));
   }
 
-  /** The parts of the article in order, or every problem met in it. */
+  /** Returns the parts of the article in order, or every problem in it. */
   public Checked<List<ArticlePart>> parts() {
     return filled().then(this::converted);
   }
@@ -105,7 +105,7 @@ public final class ArticleText {
                 "take out those rows of signs")));
   }
 
-  /** What stands in the Markdown where a chart is to be. */
+  /** Returns the Markdown placeholder of a chart. */
   static String token(String figure) {
     return "\u2063chart:" + figure + "\u2063";
   }

@@ -8,25 +8,25 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Carries out a template with a bound on its steps, so that one that loops or calls itself without
- * end becomes a problem. A step is one round of a loop or one call of a macro.
+ * Executes a template with a limit on its steps, so that an endless loop or recursion becomes a
+ * problem. A step is one iteration of a loop or one macro call.
  */
 final class BoundedRun extends Thread {
-  /** A library of ten thousand sessions takes a hundredth of these. */
+  /** A library of ten thousand sessions uses a hundredth of this. */
   static final long MOST_STEPS = 30_000_000;
 
   private static final long MOST_MILLISECONDS = 300_000;
   private static final long STACK_BYTES = 8L << 20;
 
-  /** What is wrong with instructions that cannot be parsed for their depth. */
+  /** Problem text for instructions that are nested too deeply to be parsed. */
   static final String TOO_DEEP = "instructions stand within each other too deep";
 
-  /** What is carried out. */
+  /** The task to execute. */
   interface Work {
     void run() throws TemplateException, IOException;
   }
 
-  /** What is parsed. */
+  /** The parsing task. */
   interface Parse {
     Template parse() throws IOException;
   }
@@ -41,7 +41,7 @@ final class BoundedRun extends Thread {
     setDaemon(true);
   }
 
-  /** Runs to the end, or says in words why there is none. */
+  /** Runs to completion, or returns the reason for the failure. */
   static Optional<String> run(Work work) throws TemplateException, IOException {
     BoundedRun run = new BoundedRun(work);
     run.start();
@@ -53,7 +53,7 @@ final class BoundedRun extends Thread {
     return run.isAlive() ? Optional.of("it does not end") : run.outcome();
   }
 
-  /** Parses a template; nothing if it is nested too deep for that. */
+  /** Parses a template; empty if it is nested too deeply. */
   static Optional<Template> parsed(Parse parse) throws TemplateException, IOException {
     AtomicReference<Template> parsed = new AtomicReference<>();
     run(() -> parsed.set(parse.parse()));
@@ -85,7 +85,7 @@ final class BoundedRun extends Thread {
     return Optional.empty();
   }
 
-  /** The engine asks this at each step. */
+  /** The template engine calls this at each step. */
   @Override
   public boolean isInterrupted() {
     return ++steps > MOST_STEPS || super.isInterrupted();

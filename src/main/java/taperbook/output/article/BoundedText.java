@@ -3,12 +3,12 @@ package taperbook.output.article;
 import java.io.IOException;
 import java.io.Writer;
 
-/** Collects what a template prints, up to a length that no report reaches. */
+/** Collects the output of a template up to a length that no report reaches. */
 final class BoundedText extends Writer {
   private static final int MOST_CHARACTERS = 20_000_000;
   private final StringBuilder text = new StringBuilder();
 
-  /** A template prints without end. */
+  /** Thrown if a template prints without end. */
   static final class TooLong extends IOException {
     private static final long serialVersionUID = 1;
 

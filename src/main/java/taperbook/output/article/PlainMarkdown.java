@@ -1,10 +1,10 @@
 package taperbook.output.article;
 
-/** Texts as Markdown prints them letter by letter. */
+/** Escapes text so that Markdown prints it literally. */
 public final class PlainMarkdown {
   private PlainMarkdown() {}
 
-  /** The text in one line, with ordinary spaces, in which Markdown reads no meaning. */
+  /** Returns the text on one line with ordinary spaces, escaped for Markdown. */
   public static String of(String text) {
     return text.replaceAll("([\\\\`*_\\[\\]<>#|~])", "\\\\$1")
         .replaceAll("[\\r\\n]+", " ")

@@ -29,8 +29,8 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
 
 /**
- * Carries out page templates. They see the texts they are given and nothing else: no classes, no
- * files, no methods of Java objects. What they print is escaped for HTML, with curly apostrophes.
+ * Executes page templates in a sandbox. They access only the given texts: no classes, files or
+ * methods of Java objects. Escapes their output for HTML and sets curly apostrophes.
  */
 public final class RestrictedTemplates {
   private static final String FOLDER = "templates/";
@@ -40,7 +40,7 @@ public final class RestrictedTemplates {
   private final Configuration configuration;
 
   /**
-   * Templates that can name each other.
+   * Creates templates that can include each other.
    *
    * @param texts text by file name
    */
@@ -52,7 +52,7 @@ public final class RestrictedTemplates {
     configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
   }
 
-  /** A configuration that opens nothing but the data a template is given. */
+  /** Returns a configuration that exposes nothing but the model. */
   static Configuration restricted() {
     Configuration configuration = new CountedConfiguration();
     configuration.setObjectWrapper(new SimpleObjectWrapper(Configuration.VERSION_2_3_34));
@@ -65,7 +65,7 @@ public final class RestrictedTemplates {
     configuration.setDefaultEncoding(StandardCharsets.UTF_8.name());
     configuration.setInterpolationSyntax(Configuration.DOLLAR_INTERPOLATION_SYNTAX);
     configuration.setTabSize(1);
-    // FreeMarker's cache would tell of a broken template the first time only.
+    // FreeMarker's cache would report a broken template only the first time.
     configuration.setCacheStorage(NullCacheStorage.INSTANCE);
     configuration.setLogTemplateExceptions(false);
     configuration.setWrapUncheckedExceptions(true);
@@ -73,20 +73,20 @@ public final class RestrictedTemplates {
     return configuration;
   }
 
-  /** Parses a template ahead of its page, which will tell what is wrong with it. */
+  /** Parses a template ahead of its page. Errors are reported when the page is rendered. */
   public void prepare(String name) {
     try {
       BoundedRun.parsed(() -> configuration.getTemplate(name));
     } catch (TemplateException | IOException e) {
-      // Not kept, so that the page meets it again.
+      // Not cached, so that rendering the page reports it.
     }
   }
 
   /**
-   * The text that a template gives, or every problem met in it.
+   * Renders a template, or returns every problem in it.
    *
    * @param name file name of the template
-   * @param model what it may print
+   * @param model the template model
    */
   public Checked<String> page(String name, Map<String, Object> model) {
     List<Problem> problems = new ArrayList<>();
@@ -119,7 +119,7 @@ public final class RestrictedTemplates {
     return Checked.of(Apostrophes.set(out.toString()), problems.stream().distinct().toList());
   }
 
-  /** Keeps a problem and goes on, unless there are so many that the rest would say no more. */
+  /** Adds a problem and continues, unless there are too many to be useful. */
   static void keep(List<Problem> problems, Problem problem, TemplateException failure)
       throws TemplateException {
     if (problems.size() >= MOST_PROBLEMS) {
@@ -129,8 +129,8 @@ public final class RestrictedTemplates {
   }
 
   /**
-   * Templates whose steps are counted by {@link BoundedRun}, those they include as well. Those that
-   * could be parsed are kept, as several pages include the same ones.
+   * Configuration whose templates, including included ones, count their steps with {@link
+   * BoundedRun}. Caches successfully parsed templates, as several pages include the same ones.
    */
   private static final class CountedConfiguration extends Configuration {
     private final Map<String, Template> kept = new ConcurrentHashMap<>();
@@ -189,7 +189,7 @@ public final class RestrictedTemplates {
         "correct the template there, or take it away to use the built-in one");
   }
 
-  /** The first sentence of a message, on one line, and what it is about. */
+  /** Returns the first sentence of a message on one line, and its subject. */
   static String shortened(String message) {
     String text = message.strip();
     String line = text.lines().findFirst().orElse("no message").strip();

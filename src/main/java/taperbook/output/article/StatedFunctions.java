@@ -21,29 +21,29 @@ final class StatedFunctions {
     this.unknown = unknown;
   }
 
-  /** Is told of each name that does not exist. */
+  /** Receives each name that does not exist. */
   @FunctionalInterface
   interface Unknown {
-    void tell(String name, String expected, List<String> known);
+    void report(String name, String expected, List<String> known);
   }
 
   /**
-   * A table in Markdown.
+   * Returns a table in Markdown.
    *
-   * @param name what it is called
-   * @param shown which part of each number: {@code value}, {@code range}, or {@code both}, which is
-   *     also meant by an empty text
+   * @param name its name
+   * @param shown which part of each number: {@code value}, {@code range}, or {@code both}; empty
+   *     means {@code both}
    */
   String table(String name, String shown) {
     List<String> choices = List.of(VALUE, RANGE, BOTH);
     if (!shown.isEmpty() && !choices.contains(shown)) {
-      unknown.tell(shown, "what a table shows of each number", choices);
+      unknown.report(shown, "what a table shows of each number", choices);
       return "";
     }
     Map<String, ArticleTable> tables = source.stated().tables();
     ArticleTable table = tables.get(name);
     if (table == null) {
-      unknown.tell(name, "the name of a table of this report", List.copyOf(tables.keySet()));
+      unknown.report(name, "the name of a table of this report", List.copyOf(tables.keySet()));
       return "";
     }
     return table.rows().isEmpty()
@@ -73,32 +73,32 @@ final class StatedFunctions {
   }
 
   /**
-   * What the tester stated.
+   * Returns a stated fact.
    *
    * @param item an item of conditions or of a range test
-   * @param of session or range test; empty for the session reported
+   * @param of session or range test; empty for the reported session
    */
   String fact(String item, String of) {
     Map<String, Map<String, String>> facts = source.stated().facts();
     String name = of.isEmpty() ? source.mainSession() : of;
     Map<String, String> items = facts.get(name);
     if (items == null) {
-      unknown.tell(name, "a session or range test of this report", List.copyOf(facts.keySet()));
+      unknown.report(name, "a session or range test of this report", List.copyOf(facts.keySet()));
       return "";
     }
     String fact = items.get(item);
     if (fact == null) {
-      unknown.tell(item, "an item that is stated of " + name, List.copyOf(items.keySet()));
+      unknown.report(item, "an item that is stated of " + name, List.copyOf(items.keySet()));
       return "";
     }
     return ArticleFunctions.escaped(fact);
   }
 
   /**
-   * A date in words.
+   * Returns a formatted date.
    *
    * @param what {@code published}, {@code session} or {@code drive}
-   * @param of the session whose date or range test is meant; empty for the one reported
+   * @param of the session of the date or range test; empty for the reported one
    */
   String date(String what, String of) {
     return switch (what) {
@@ -107,7 +107,7 @@ final class StatedFunctions {
       case "session" -> fact("date", of);
       case "drive" -> drive(of);
       default -> {
-        unknown.tell(what, "the name of a date", List.of("published", "session", "drive"));
+        unknown.report(what, "the name of a date", List.of("published", "session", "drive"));
         yield "";
       }
     };
@@ -118,7 +118,7 @@ final class StatedFunctions {
     String test = source.stated().rangeTests().get(session);
     if (test == null) {
       List<String> known = List.copyOf(source.stated().rangeTests().keySet());
-      unknown.tell(session, "a session with a range test of its vehicle", known);
+      unknown.report(session, "a session with a range test of its vehicle", known);
       return "";
     }
     return fact("date", test);

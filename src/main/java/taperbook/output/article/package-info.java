@@ -1,4 +1,4 @@
-/** The tester's Markdown and templates, executed within limits and turned into safe HTML. */
+/** Executes the tester's Markdown and templates within limits and converts them to safe HTML. */
 @NullMarked
 package taperbook.output.article;
 

@@ -4,20 +4,20 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /**
- * A column of a published table, as Table Schema describes a field.
+ * A column of a published table, as a field of Table Schema.
  *
- * @param name its head
- * @param type what its cells hold
- * @param description what it means, with the unit
+ * @param name its heading
+ * @param type type of its cells
+ * @param description its meaning, with the unit
  */
 record ColumnSchema(String name, Type type, String description) {
-  /** What the cells of a column hold. */
+  /** The type of the cells of a column. */
   enum Type {
     /** Numbers with a decimal point. */
     NUMBER("number"),
     /** Numbers with a decimal comma. */
     COMMA_NUMBER("number"),
-    /** Days as ISO 8601 has them. */
+    /** Days in ISO 8601. */
     DATE("date"),
     /** Anything else. */
     STRING("string");
@@ -28,7 +28,7 @@ record ColumnSchema(String name, Type type, String description) {
       this.word = word;
     }
 
-    /** The word that Table Schema has for it. */
+    /** Returns the name in Table Schema. */
     String word() {
       return word;
     }
@@ -46,7 +46,7 @@ record ColumnSchema(String name, Type type, String description) {
     return new ColumnSchema(name, Type.NUMBER, description);
   }
 
-  /** The narrowest type that all cells of a column are of, empty ones excepted. */
+  /** Returns the narrowest type that fits all cells of a column, ignoring empty ones. */
   static Type typeOf(List<String> cells) {
     List<String> filled = cells.stream().filter(c -> !c.isEmpty()).toList();
     if (filled.isEmpty()) {

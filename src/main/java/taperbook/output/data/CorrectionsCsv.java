@@ -8,11 +8,11 @@ import taperbook.quantity.Estimate;
 import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
 
-/** Writes {@code corrections.csv}: what moved after publication, one row for each number. */
+/** Writes {@code corrections.csv}: the changes after publication, one row per number. */
 public final class CorrectionsCsv {
   private CorrectionsCsv() {}
 
-  /** The file as UTF-8; a correction that moved nothing has a row without a number. */
+  /** Returns the file as UTF-8; a correction that changed no number has a row without one. */
   public static byte[] bytes(List<Correction> corrections) {
     CsvWriter csv = new CsvWriter().row(Correction.COLUMNS);
     for (Correction correction : corrections) {
@@ -32,18 +32,18 @@ public final class CorrectionsCsv {
     return List.of(
         correction.day().toString(),
         correction.since().toString(),
-        CsvWriter.harmless(correction.reason()));
+        CsvWriter.escapeFormula(correction.reason()));
   }
 
   private static List<String> cells(Correction correction, MovedNumber moved) {
     List<String> cells = new ArrayList<>(beginning(correction));
     List.of(moved.id(), moved.session(), moved.against(), moved.label())
-        .forEach(text -> cells.add(CsvWriter.harmless(text)));
+        .forEach(text -> cells.add(CsvWriter.escapeFormula(text)));
     cells.add(moved.unit().symbol());
     cells.addAll(amounts(moved.before()));
     cells.addAll(amounts(moved.after()));
-    cells.add(moved.beyond() ? "yes" : "no");
-    cells.add(CsvWriter.harmless(String.join("; ", moved.causes())));
+    cells.add(moved.isOutsideInterval() ? "yes" : "no");
+    cells.add(CsvWriter.escapeFormula(String.join("; ", moved.causes())));
     return cells;
   }
 

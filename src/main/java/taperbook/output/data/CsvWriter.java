@@ -3,8 +3,8 @@ package taperbook.output.data;
 import java.util.List;
 
 /**
- * Rows of CSV as RFC 4180 has them. Texts that a spreadsheet would carry out as a formula get an
- * apostrophe in front.
+ * Writes CSV rows according to RFC 4180. Prefixes text that a spreadsheet would execute as a
+ * formula with an apostrophe.
  *
  * @see <a href="https://www.rfc-editor.org/rfc/rfc4180#section-2">RFC 4180, section 2</a>
  */
@@ -13,8 +13,8 @@ public final class CsvWriter {
 
   private final StringBuilder csv = new StringBuilder();
 
-  /** A text that no spreadsheet takes for a formula. */
-  public static String harmless(String text) {
+  /** Returns text that no spreadsheet treats as a formula. */
+  public static String escapeFormula(String text) {
     return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 
@@ -24,7 +24,7 @@ public final class CsvWriter {
     return this;
   }
 
-  /** The rows so far, each ended by CR and LF. */
+  /** Returns the rows so far, each terminated by CR and LF. */
   public String text() {
     return csv.toString();
   }

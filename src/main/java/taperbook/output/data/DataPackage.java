@@ -20,15 +20,15 @@ import taperbook.session.InputHash;
 import taperbook.session.InputTable;
 
 /**
- * Writes {@code datapackage.json}, which tells a reader's program what the tables beside it hold.
- * The licence is left out: it is the tester's to give.
+ * Writes {@code datapackage.json}, which describes the tables next to it for programs. Omits the
+ * licence, as only the tester can grant one.
  *
  * @see <a href="https://specs.frictionlessdata.io/data-package/">Data Package, version 1</a>
  * @see <a href="https://specs.frictionlessdata.io/tabular-data-resource/">Tabular Data Resource</a>
  * @see <a href="https://specs.frictionlessdata.io/table-schema/">Table Schema, version 1</a>
  */
 public final class DataPackage {
-  /** What the data of a report are. */
+  /** Description of the data of a report. */
   static final String DESCRIPTION =
       "The numbers of a report on charging sessions of electric cars, each with its interval and"
           + " the rows it comes from, and the tables that the report was made from.";
@@ -38,13 +38,13 @@ public final class DataPackage {
   private final List<TableResource> resources = new ArrayList<>();
 
   /**
-   * A package with the tester's tables, of which no more than one is held at a time.
+   * Creates a package with the tester's tables, loading one at a time.
    *
-   * @param made the day that it bears where the report states none
+   * @param date date to use if the report states none
    */
-  public DataPackage(Plan plan, LocalDate made, Iterable<InputTable> tables) {
+  public DataPackage(Plan plan, LocalDate date, Iterable<InputTable> tables) {
     this.plan = plan;
-    this.day = plan.heading().published().orElse(made);
+    this.day = plan.heading().published().orElse(date);
     tables.forEach(t -> resources.add(InputResources.of(t)));
   }
 
@@ -53,7 +53,7 @@ public final class DataPackage {
     return numbers(new InputFile("numbers.csv", csv).withoutContent(), all);
   }
 
-  /** Adds {@code numbers.csv} by its hash and length. */
+  /** Adds {@code numbers.csv}, given its hash and length. */
   public DataPackage numbers(InputHash csv, List<Numbers> all) {
     resources.add(0, GeneratedResources.numbers(csv, all));
     return this;
@@ -65,13 +65,13 @@ public final class DataPackage {
     return this;
   }
 
-  /** Adds {@code corrections.csv}, behind {@code numbers.csv}. */
+  /** Adds {@code corrections.csv}, after {@code numbers.csv}. */
   public DataPackage corrections(byte[] csv) {
     resources.add(Math.min(1, resources.size()), GeneratedResources.corrections(csv));
     return this;
   }
 
-  /** The package's own file and the tester's tables, by path. */
+  /** Returns the descriptor and the tester's tables, by path. */
   public Map<String, byte[]> files() {
     Map<String, byte[]> files = new TreeMap<>();
     resources.stream()
@@ -81,7 +81,7 @@ public final class DataPackage {
     return files;
   }
 
-  /** Any text as a name: lower-case letters, digits, dots, hyphens and underscores. */
+  /** Converts text to a name: lower-case letters, digits, dots, hyphens and underscores. */
   static String name(String text) {
     String name = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9._]+", "-");
     return name.isEmpty() ? "report" : name;

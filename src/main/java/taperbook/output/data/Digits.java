@@ -2,9 +2,9 @@ package taperbook.output.data;
 
 import taperbook.format.PlainDigits;
 
-/** Numbers for data files. */
+/** Formats numbers for data files. */
 final class Digits {
-  /** Beyond ten digits lies only the noise of floating point. */
+  /** Digits beyond the tenth are floating-point noise. */
   private static final int SIGNIFICANT = 10;
 
   private Digits() {}

@@ -11,11 +11,11 @@ import taperbook.result.ReportNumber;
 import taperbook.session.InputFile;
 import taperbook.session.InputHash;
 
-/** The tables that the program makes itself, described. */
+/** Describes the tables that the program generates. */
 final class GeneratedResources {
   private GeneratedResources() {}
 
-  /** {@code numbers.csv}. */
+  /** Describes {@code numbers.csv}. */
   static TableResource numbers(InputHash csv, List<Numbers> all) {
     List<ReportNumber> numbers = all.stream().flatMap(n -> n.all().stream()).toList();
     Set<List<String>> named = new HashSet<>();
@@ -44,7 +44,7 @@ final class GeneratedResources {
         named.size() == numbers.size() ? List.of("id", "session") : List.of());
   }
 
-  /** {@code share/table.csv}, which is printed as the page prints it. */
+  /** Describes {@code share/table.csv}, which has the texts of the page. */
   static TableResource milestones(byte[] csv, List<String> columns, List<List<String>> rows) {
     return new TableResource(
         "Time, power, energy and distance at each state of charge, rounded as printed",
@@ -63,7 +63,7 @@ final class GeneratedResources {
         List.of(columns.get(0)));
   }
 
-  /** {@code corrections.csv}. */
+  /** Describes {@code corrections.csv}. */
   static TableResource corrections(byte[] csv) {
     return new TableResource(
         "What was put right after publication",

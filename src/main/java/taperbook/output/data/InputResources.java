@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 import taperbook.session.InputFile;
 import taperbook.session.InputTable;
 
-/** The tester's own tables as they are published: byte for byte, under {@code data/}. */
+/** The tester's tables as published: unchanged, under {@code data/}. */
 final class InputResources {
   private static final Pattern HEAD = Pattern.compile("([^\\[]*?) *\\[(.*)\\]");
 
@@ -48,12 +48,12 @@ final class InputResources {
           Map.entry("how known", "How the tester came by the value"),
           Map.entry("note", "Remark of the tester's"));
 
-  /** Heads of the columns that may tell rows apart, if they do. */
+  /** Headings of the columns that may serve as key, if their values are unique. */
   private static final List<String> KEYS = List.of("elapsed", "clock", "item", "leg");
 
   private InputResources() {}
 
-  /** A table of {@code sessions/NAME/} as it is published. */
+  /** Describes a table of {@code sessions/NAME/} as published. */
   static TableResource of(InputTable table) {
     String path = table.file().path();
     String[] parts = path.split("/", -1);
@@ -64,7 +64,7 @@ final class InputResources {
     for (int i = 0; i < table.head().size(); i++) {
       ColumnSchema column = column(table, i);
       columns.add(column);
-      if (key.isEmpty() && KEYS.contains(plain(column.name())) && tellsApart(cells(table, i))) {
+      if (key.isEmpty() && KEYS.contains(plain(column.name())) && isUnique(cells(table, i))) {
         key = List.of(column.name());
       }
     }
@@ -109,7 +109,7 @@ final class InputResources {
     return table.rows().stream().map(r -> index < r.size() ? r.get(index) : "").toList();
   }
 
-  private static boolean tellsApart(List<String> cells) {
+  private static boolean isUnique(List<String> cells) {
     Set<String> all = new HashSet<>(cells);
     return all.size() == cells.size() && cells.stream().noneMatch(String::isBlank);
   }

@@ -15,8 +15,8 @@ import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 
 /**
- * What a report is and what it measured, for programs that read its page: JSON-LD with the terms of
- * schema.org. Numbers are those of {@code numbers.json}.
+ * Describes a report and its results for programs that read its page: JSON-LD with schema.org
+ * terms. The numbers are those of {@code numbers.json}.
  *
  * @see <a href="https://www.w3.org/TR/json-ld11/#embedding-json-ld-in-html-documents">JSON-LD 1.1,
  *     section 7</a>
@@ -40,21 +40,21 @@ public final class LinkedData {
   private final String description;
 
   /**
-   * The data of one report.
+   * Creates the data of one report.
    *
-   * @param made the day that it bears where the report states none
+   * @param date date to use if the report states none
    * @param description the report in a sentence or two, as plain text
    */
-  public LinkedData(ReportResult result, LocalDate made, String description) {
+  public LinkedData(ReportResult result, LocalDate date, String description) {
     this.result = result;
     this.heading = result.plan().heading();
-    this.published = heading.published().orElse(made);
+    this.published = heading.published().orElse(date);
     this.description = description;
   }
 
   /**
-   * The data as the content of a script element: no text in it can end that element or begin a
-   * comment, as {@code <}, {@code >} and {@code &} are escaped.
+   * Returns the data as the content of a script element. Escapes {@code <}, {@code >} and {@code
+   * &}, so that no text can end the element or begin a comment.
    */
   public String text() {
     StringWriter out = new StringWriter();
@@ -85,7 +85,7 @@ public final class LinkedData {
     json.writeEndObject();
   }
 
-  /** Days, and who answers for it: a text, as nobody knows whether it is a person. */
+  /** Writes dates and author; the author is a text, as it may be a person or an organisation. */
   private void common(JsonGenerator json, String author) throws IOException {
     json.writeStringField("datePublished", published.toString());
     List<ReportPlan.Reason> corrections = heading.history().corrections();

@@ -16,7 +16,7 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 
-/** Writes {@code numbers.csv}: one row for each number. */
+/** Writes {@code numbers.csv}: one row per number. */
 public final class NumbersCsv {
   private static final List<String> HEAD =
       List.of(
@@ -36,12 +36,12 @@ public final class NumbersCsv {
 
   private NumbersCsv() {}
 
-  /** The file as UTF-8. */
+  /** Returns the file as UTF-8. */
   public static byte[] bytes(ReportResult result) {
     return bytes(result.numbers(), result::cautions);
   }
 
-  /** The file of a library as UTF-8. */
+  /** Returns the file of a library as UTF-8. */
   public static byte[] bytes(LibraryResult result) {
     return bytes(result.rows().stream().map(LibraryRow::numbers).toList(), ReportNumber::cautions);
   }
@@ -68,19 +68,19 @@ public final class NumbersCsv {
 
   private static List<String> cells(ReportNumber number, List<String> cautions) {
     List<String> cells = new ArrayList<>();
-    cells.add(CsvWriter.harmless(number.id()));
-    cells.add(CsvWriter.harmless(number.label()));
+    cells.add(CsvWriter.escapeFormula(number.id()));
+    cells.add(CsvWriter.escapeFormula(number.label()));
     List<String> amounts =
         number.outcome().fold(NumbersCsv::amounts, (Outcome.Withheld w) -> List.of("", "", "", ""));
     cells.add(amounts.get(0));
-    cells.add(CsvWriter.harmless(number.unit().symbol()));
+    cells.add(CsvWriter.escapeFormula(number.unit().symbol()));
     cells.addAll(amounts.subList(1, 4));
-    cells.add(CsvWriter.harmless(number.metric().basis().words()));
-    cells.add(CsvWriter.harmless(number.origin().session()));
-    cells.add(CsvWriter.harmless(number.origin().against()));
-    cells.add(CsvWriter.harmless(String.join(" ", RowRuns.listed(number.origin().rows()))));
-    cells.add(CsvWriter.harmless(String.join(" ", cautions)));
-    cells.add(CsvWriter.harmless(number.withheld().orElse("")));
+    cells.add(CsvWriter.escapeFormula(number.metric().basis().words()));
+    cells.add(CsvWriter.escapeFormula(number.origin().session()));
+    cells.add(CsvWriter.escapeFormula(number.origin().against()));
+    cells.add(CsvWriter.escapeFormula(String.join(" ", RowRuns.listed(number.origin().rows()))));
+    cells.add(CsvWriter.escapeFormula(String.join(" ", cautions)));
+    cells.add(CsvWriter.escapeFormula(number.withheld().orElse("")));
     return cells;
   }
 

@@ -42,7 +42,7 @@ public final class NumbersJson {
   private final CommonGround ground;
   private final Optional<StopTimes> stopTimes;
 
-  /** The numbers of one report and the files they came from. */
+  /** Creates the numbers of one report with its input files. */
   public NumbersJson(ReportResult result, List<InputFile> inputs) {
     this.report = result.plan().name();
     this.inputs = inputs.stream().map(InputFile::withoutContent).toList();
@@ -53,7 +53,7 @@ public final class NumbersJson {
     this.stopTimes = result.main().curves().stopTimes();
   }
 
-  /** The numbers of a library and the files they came from. */
+  /** Creates the numbers of a library with its input files. */
   public NumbersJson(LibraryResult result, List<InputHash> inputs) {
     this.report = result.plan().name();
     this.inputs = List.copyOf(inputs);
@@ -64,7 +64,7 @@ public final class NumbersJson {
     this.stopTimes = Optional.empty();
   }
 
-  /** The file as UTF-8. */
+  /** Returns the file as UTF-8. */
   public byte[] bytes() {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
@@ -109,7 +109,7 @@ public final class NumbersJson {
     }
   }
 
-  /** The layout of all JSON files: two spaces, one line for each field. */
+  /** Returns the layout of all JSON files: two spaces, one line per field. */
   static DefaultPrettyPrinter printer() {
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer =
@@ -218,7 +218,7 @@ public final class NumbersJson {
       json.writeBooleanField("agrees", compared.agrees());
       amount(json, "difference", compared.difference().value());
       bounds(json, compared.difference());
-      amount(json, "losses_allowed", 100 * compared.mostLost());
+      amount(json, "losses_allowed", 100 * compared.maxLoss());
       reason(json, "");
     } else {
       for (String field :

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import taperbook.session.RowRef;
 import taperbook.session.RowRun;
 
-/** Rows of input as text: each by itself, or unbroken runs of lines together. */
+/** Formats rows of input: individually, or as runs of consecutive lines. */
 public final class RowRuns {
   private static final int MOST_LISTED = 100;
   private static final int MOST_RUNS_IN_WORDS = 6;
@@ -15,8 +15,8 @@ public final class RowRuns {
   private RowRuns() {}
 
   /**
-   * Rows for data files: {@code file:line} each, or from 101 rows on unbroken runs as {@code
-   * file:first-last}.
+   * Returns rows for data files: {@code file:line} each, or for more than 100 rows consecutive runs
+   * as {@code file:first-last}.
    */
   public static List<String> listed(List<RowRef> rows) {
     if (rows.size() <= MOST_LISTED) {
@@ -29,14 +29,14 @@ public final class RowRuns {
     return run.file() + ":" + lines(run, "-");
   }
 
-  /** Rows for readers, one text for each file: {@code file:2-9, 12} with a longer dash. */
+  /** Returns rows for readers, one text per file: {@code file:2-9, 12} with an en dash. */
   public static List<String> words(List<RowRef> rows) {
     List<String> texts = new ArrayList<>();
     lines(rows).forEach((file, lines) -> texts.add(file + ":" + lines));
     return texts;
   }
 
-  /** Rows for readers, by file: {@code 2-9, 12} with a longer dash. */
+  /** Returns rows for readers, by file: {@code 2-9, 12} with an en dash. */
   public static Map<String, String> lines(List<RowRef> rows) {
     Map<String, List<RowRun>> byFile = new TreeMap<>();
     RowRun.of(rows)

@@ -8,15 +8,15 @@ import taperbook.quantity.Estimate;
 import taperbook.result.StopTimes;
 
 /**
- * Charging times by where one plugs in and how far one wants to go, as JSON: the same text in
- * {@code numbers.json} and in the page, so that neither can have what the other has not. For each
- * charge from {@code first_soc} on a line, for each multiple of {@code distance_step} the value and
- * the ends of its interval in whole seconds; the ends are rounded outward.
+ * Charging times by starting charge and distance, as JSON. {@code numbers.json} and the page
+ * contain the same text, so that they cannot differ. For each charge from {@code first_soc} one
+ * line, with for each multiple of {@code distance_step} the value and the ends of its interval in
+ * whole seconds; the ends are rounded outward.
  */
 public final class StopTimesJson {
   private StopTimesJson() {}
 
-  /** An object that can be the value of a field. */
+  /** Returns an object for use as the value of a field. */
   public static String of(StopTimes times) {
     return "{\"unit\": \"s\", \"basis\": \"driven\", \"coverage\": 0.95, \"distance_unit\": \""
         + times.step().unit().symbol()

@@ -8,13 +8,13 @@ import taperbook.session.InputHash;
 /**
  * A published table.
  *
- * @param title what it is
+ * @param title its title
  * @param file its path in the report's folder, hash and length
- * @param content the file itself, if the package has to write it
+ * @param content the file's content, if the package writes it
  * @param encoding name of its encoding in lower case, such as {@code utf-8}
- * @param delimiter what parts its cells
+ * @param delimiter the cell separator
  * @param columns its columns, in order
- * @param key heads of the columns that tell its rows apart; empty if none do
+ * @param key headings of the columns that identify its rows; empty if none do
  */
 record TableResource(
     String title,
@@ -24,13 +24,12 @@ record TableResource(
     char delimiter,
     List<ColumnSchema> columns,
     List<String> key) {
-  /** Copies the lists. */
   TableResource {
     columns = List.copyOf(columns);
     key = List.copyOf(key);
   }
 
-  /** Its path without the ending, as a name: lower-case letters, digits, dots and hyphens. */
+  /** Returns its path without extension as a name: lower-case letters, digits, dots and hyphens. */
   String name() {
     return DataPackage.name(file.path().replaceFirst("^data/", "").replaceFirst("\\.csv$", ""));
   }

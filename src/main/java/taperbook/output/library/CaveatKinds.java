@@ -9,12 +9,12 @@ import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 import taperbook.session.Caveat;
 
-/** The kinds of caveat that a library's sessions carry, numbered, with how many carry each. */
+/** The kinds of caveat of a library's sessions, numbered, with the number of sessions of each. */
 final class CaveatKinds {
   private final Map<Caveat.Kind, List<LibraryRow>> sessions = new EnumMap<>(Caveat.Kind.class);
   private final Map<Caveat.Kind, Integer> marks = new EnumMap<>(Caveat.Kind.class);
 
-  /** Sessions that are named for each kind. */
+  /** Maximum number of sessions named per kind. */
   private static final int MOST_NAMED = 60;
 
   private final RowNames names;
@@ -30,12 +30,12 @@ final class CaveatKinds {
     sessions.keySet().forEach(kind -> marks.put(kind, marks.size() + 1));
   }
 
-  /** The marks of a row's caveats, rising. */
+  /** Returns the marks of a row's caveats, ascending. */
   List<String> marks(LibraryRow row) {
     return row.caveats().stream().map(marks::get).sorted().map(String::valueOf).toList();
   }
 
-  /** Each kind with its mark and the sessions that carry it, car by car. */
+  /** Returns each kind with its mark and its sessions, grouped by car. */
   List<Map<String, Object>> list() {
     List<Map<String, Object>> list = new ArrayList<>();
     sessions.forEach(

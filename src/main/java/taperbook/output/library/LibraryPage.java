@@ -16,45 +16,45 @@ import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 import taperbook.session.InputHash;
 
-/** Everything of a library that a template may print, charts, article and styles excepted. */
+/** The template model of a library without charts, article and styles. */
 public final class LibraryPage {
-  /** Most folders left out, and most files of a large library, that are listed. */
+  /** Maximum number of listed excluded folders, and of listed files of a large library. */
   private static final int MOST_LISTED = 200;
 
   private final LibraryResult result;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  /** The model of one library. */
+  /** Creates the model of one library. */
   public LibraryPage(LibraryResult result) {
     this.result = result;
-    this.wording = new NumberFormatter(result.plan().style());
+    this.formatter = new NumberFormatter(result.plan().style());
   }
 
   /**
-   * Plain maps, lists, texts, whole numbers and truth values; the head of {@code library.ftlh}
+   * Returns plain maps, lists, strings, integers and booleans; the head of {@code library.ftlh}
    * describes them.
    *
-   * @param paper whether it is for paper, where a large library shows less
-   * @param inputs the files that the library was made from
-   * @param made the day that it bears as its date
+   * @param paper whether it is for the PDF, where a large library shows less
+   * @param inputs the input files of the library
+   * @param date date of the library
    * @param program name and version of the program
    */
   public Map<String, Object> map(
-      boolean paper, List<InputHash> inputs, LocalDate made, String program) {
+      boolean paper, List<InputHash> inputs, LocalDate date, String program) {
     RowNames names = RowNames.of(result.rows());
-    LibrarySummary glance = new LibrarySummary(result, wording, names);
+    LibrarySummary summary = new LibrarySummary(result, formatter, names);
     CaveatKinds kinds = new CaveatKinds(result, names);
     List<LibraryRow> shown = paper ? result.inDetail() : result.shown();
-    LibraryTable table = new LibraryTable(result, shown, wording, kinds, names);
+    LibraryTable table = new LibraryTable(result, shown, formatter, kinds, names);
     Definitions definitions =
         Definitions.of(result.rows().stream().map(LibraryRow::numbers).toList());
     Map<String, Object> map = new LinkedHashMap<>();
-    map.put("report", report(glance, made, program));
-    map.put("glance", glance.items());
+    map.put("report", report(summary, date, program));
+    map.put("glance", summary.items());
     map.put("columns", table.columns());
     map.put("parts", table.parts());
     map.put("rows", table.rows());
-    RankingTables ranking = new RankingTables(wording);
+    RankingTables ranking = new RankingTables(formatter);
     map.put("ranking", ranking.rows(result.byWindow()));
     map.put("days", ranking.rows(result.byDay()));
     map.put("repeatability", ranking.repeatability(result.byWindow()));
@@ -64,9 +64,9 @@ public final class LibraryPage {
         "window",
         result.plan().window().from() + "\u00a0% to " + result.plan().window().to() + "\u00a0%");
     map.put("sessions", result.rows().size());
-    map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MOST_IN_DETAIL));
+    map.put("inDetail", Math.min(result.rows().size(), LibraryResult.MAX_IN_DETAIL));
     map.put("large", result.isLarge());
-    VehicleTable vehicles = new VehicleTable(result, wording);
+    VehicleTable vehicles = new VehicleTable(result, formatter);
     map.put("vehicleHeads", vehicles.heads(table.columns()));
     map.put("vehicles", result.isLarge() ? vehicles.rows() : List.of());
     map.put("reasons", table.reasons());
@@ -83,16 +83,16 @@ public final class LibraryPage {
     return map;
   }
 
-  /** The day's drive that all cars are ranked by. */
+  /** Describes the day's drive by which all cars are ranked. */
   private String day() {
     Trip day = Trip.day(result.plan().style().units());
     return day.distance().words().replace(' ', '\u00a0')
         + " at "
-        + wording.exactly(day.kilometresPerHour().orElseThrow(), Unit.KILOMETRE_PER_HOUR)
+        + formatter.exactly(day.kilometresPerHour().orElseThrow(), Unit.KILOMETRE_PER_HOUR)
         + ", a station every "
         + day.spacing().words().replace(' ', '\u00a0')
         + ", "
-        + wording.value(Estimate.exactly(day.secondsPerStop()), Unit.SECOND)
+        + formatter.value(Estimate.exactly(day.secondsPerStop()), Unit.SECOND)
         + " for each stop beside charging, from "
         + day.startSoc()
         + "\u00a0% and never below "
@@ -100,7 +100,9 @@ public final class LibraryPage {
         + "\u00a0%";
   }
 
-  /** A large library lists no files of sessions; they all stand in {@code numbers.json}. */
+  /**
+   * Returns the files to list: a large library omits session files, which {@code numbers.json} has.
+   */
   private List<InputHash> listed(List<InputHash> inputs) {
     return result.isLarge()
         ? inputs.stream()
@@ -110,15 +112,15 @@ public final class LibraryPage {
         : inputs;
   }
 
-  private Map<String, Object> report(LibrarySummary glance, LocalDate made, String program) {
+  private Map<String, Object> report(LibrarySummary summary, LocalDate date, String program) {
     LibraryPlan plan = result.plan();
     Map<String, Object> report = new LinkedHashMap<>();
     report.put("name", plan.name());
     report.put("title", plan.heading().title());
     report.put("author", plan.heading().author());
-    report.put("date", NumberFormatter.date(plan.heading().published().orElse(made)));
-    report.put("isoDate", plan.heading().published().orElse(made).toString());
-    report.put("subject", glance.subject());
+    report.put("date", NumberFormatter.date(plan.heading().published().orElse(date)));
+    report.put("isoDate", plan.heading().published().orElse(date).toString());
+    report.put("subject", summary.subject());
     report.put("basis", plan.style().basis().words());
     report.put("program", program);
     return report;

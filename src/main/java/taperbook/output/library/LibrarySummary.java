@@ -15,19 +15,19 @@ import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 import taperbook.result.ReportNumber;
 
-/** What stands at the top of a library: how much there is, and the sessions that stand out. */
+/** The summary at the top of a library: its size and its notable sessions. */
 final class LibrarySummary {
   private final LibraryResult result;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final RowNames names;
 
-  LibrarySummary(LibraryResult result, NumberFormatter wording, RowNames names) {
+  LibrarySummary(LibraryResult result, NumberFormatter formatter, RowNames names) {
     this.result = result;
-    this.wording = wording;
+    this.formatter = formatter;
     this.names = names;
   }
 
-  /** How many sessions of how many vehicles, and of which days. */
+  /** Describes the number of sessions and vehicles, and the dates. */
   String subject() {
     int sessions = result.rows().size();
     long vehicles = result.rows().stream().map(r -> r.about().vehicle()).distinct().count();
@@ -61,7 +61,7 @@ final class LibrarySummary {
     }
   }
 
-  /** The numbers that stand out, each with its session. */
+  /** Returns the notable numbers, each with its session. */
   List<Map<String, Object>> items() {
     LibraryPlan plan = result.plan();
     String window = plan.window().from() + "\u00a0% to " + plan.window().to() + "\u00a0%";
@@ -84,8 +84,8 @@ final class LibrarySummary {
   private Map<String, Object> item(String label, LibraryRow row, ReportNumber number) {
     return Map.of(
         "label", label,
-        "value", wording.value(number),
-        "spread", wording.spread(number).orElse(""),
+        "value", formatter.value(number),
+        "spread", formatter.spread(number).orElse(""),
         "session", names.name(row));
   }
 }

@@ -20,12 +20,12 @@ import taperbook.result.LibraryRow;
 import taperbook.result.ReportNumber;
 import taperbook.result.Role;
 
-/** The table of a library: a row for each session, a column for each number. */
+/** The table of a library: one row per session, one column per number. */
 final class LibraryTable {
-  /** Columns of numbers that fit beside a car's name on a page of paper laid across. */
+  /** Maximum number of columns beside a car's name on a landscape page. */
   private static final int MOST_ON_PAPER = 12;
 
-  /** Digits that a value is sorted by; more would be the noise of floating point. */
+  /** Significant digits of sort keys; more would be floating-point noise. */
   private static final int SORT_DIGITS = 10;
 
   private final LibraryResult result;
@@ -37,14 +37,14 @@ final class LibraryTable {
   private final Map<String, ColumnFormat> texts = new LinkedHashMap<>();
 
   /**
-   * The table of some sessions.
+   * Creates the table of some sessions.
    *
    * @param shown the sessions that have rows
    */
   LibraryTable(
       LibraryResult result,
       List<LibraryRow> shown,
-      NumberFormatter wording,
+      NumberFormatter formatter,
       CaveatKinds kinds,
       RowNames names) {
     this.result = result;
@@ -55,11 +55,11 @@ final class LibraryTable {
     for (ReportNumber number : numbers(shown.get(0))) {
       String id = number.id();
       texts.put(
-          id, new ColumnFormat(shown.stream().map(r -> r.numbers().get(id)).toList(), wording));
+          id, new ColumnFormat(shown.stream().map(r -> r.numbers().get(id)).toList(), formatter));
     }
   }
 
-  /** A head for each number, with the unit of its column. */
+  /** Returns a heading for each number, with the unit of its column. */
   List<Map<String, Object>> columns() {
     Map<String, String> heads = heads();
     return numbers(shown.get(0)).stream()
@@ -75,7 +75,7 @@ final class LibraryTable {
         .toList();
   }
 
-  /** The numbers of a row, those that readers look for first: all rows have the same ones. */
+  /** Returns the numbers of a row, most important first; the same ones for all rows. */
   private List<ReportNumber> numbers(LibraryRow row) {
     List<String> first = List.of(plan.windowTimeId(), "peak_power", "peak_hold_time");
     List<ReportNumber> numbers = new ArrayList<>(row.numbers().with(Role.MINUTES));
@@ -106,7 +106,7 @@ final class LibraryTable {
     return heads;
   }
 
-  /** The columns in parts that fit on paper, each as first and last index. */
+  /** Returns the columns in parts that fit on paper, each as first and last index. */
   List<Map<String, Object>> parts() {
     int all = texts.size();
     int count = (all + MOST_ON_PAPER - 1) / MOST_ON_PAPER;
@@ -117,7 +117,7 @@ final class LibraryTable {
     return parts;
   }
 
-  /** The rows; fills the reasons with those of all sessions. */
+  /** Returns the rows; also collects the reasons of all sessions. */
   List<Map<String, Object>> rows() {
     List<Map<String, Object>> rows = shown.stream().map(this::row).toList();
     Set<String> there = new HashSet<>();
@@ -130,12 +130,12 @@ final class LibraryTable {
     return rows;
   }
 
-  /** How many numbers of sessions not shown are withheld for reasons not listed. */
+  /** Returns the number of withheld numbers of hidden sessions whose reasons are not listed. */
   int otherReasons() {
     return reasons.others();
   }
 
-  /** Why numbers are withheld, once the rows were asked for. */
+  /** Returns the reasons of withheld numbers; call after the rows were built. */
   List<Map<String, Object>> reasons() {
     return reasons.list();
   }

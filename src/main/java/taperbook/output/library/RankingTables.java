@@ -9,15 +9,15 @@ import taperbook.plan.LibraryPlan;
 import taperbook.quantity.Unit;
 import taperbook.result.Ranking;
 
-/** Ranks of vehicles as intervals, a row for each vehicle of each group of conditions. */
+/** Ranks of vehicles as intervals, one row per vehicle of each group of conditions. */
 final class RankingTables {
-  /** More rows than these are left out, the groups with the fewest vehicles first. */
+  /** Maximum number of rows; the groups with the fewest vehicles are omitted first. */
   private static final int MOST = 60;
 
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  RankingTables(NumberFormatter wording) {
-    this.wording = wording;
+  RankingTables(NumberFormatter formatter) {
+    this.formatter = formatter;
   }
 
   List<Map<String, Object>> rows(List<Ranking> rankings) {
@@ -36,7 +36,7 @@ final class RankingTables {
     return rows;
   }
 
-  /** How runs of one vehicle differ, and whether the ranks know it. */
+  /** Describes the spread between runs of one vehicle, and whether the ranks include it. */
   String repeatability(List<Ranking> rankings) {
     return rankings.stream()
         .filter(r -> r.runDegrees() > 0)
@@ -44,7 +44,8 @@ final class RankingTables {
         .map(
             r ->
                 "Times of one vehicle\u2019s sessions differ by "
-                    + wording.exactly(Math.round(1000 * r.relativeRunSpread()) / 10.0, Unit.PERCENT)
+                    + formatter.exactly(
+                        Math.round(1000 * r.relativeRunSpread()) / 10.0, Unit.PERCENT)
                     + " (standard deviation, "
                     + r.runDegrees()
                     + " degrees of freedom), which all ranks take in.")
@@ -64,10 +65,10 @@ final class RankingTables {
     row.put("vehicle", place.vehicle());
     row.put("sessions", "" + place.sessions());
     row.put("rank", ranks + "\u00a0of\u00a0" + ranking.places().size());
-    row.put("value", wording.value(place.mean(), Unit.SECOND));
-    row.put("range", wording.range(place.mean().bounds(), Unit.SECOND));
+    row.put("value", formatter.value(place.mean(), Unit.SECOND));
+    row.put("range", formatter.range(place.mean().bounds(), Unit.SECOND));
     for (String id : LibraryPlan.DAY_IDS.subList(1, LibraryPlan.DAY_IDS.size())) {
-      row.put(id, place.middle().numbers().find(id).map(wording::value).orElse("\u2013"));
+      row.put(id, place.middle().numbers().find(id).map(formatter::value).orElse("\u2013"));
     }
     return row;
   }

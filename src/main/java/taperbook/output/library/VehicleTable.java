@@ -13,22 +13,22 @@ import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
 
 /**
- * A large library by vehicle: how many sessions of each, and of the numbers that matter most the
- * least, the middle and the greatest. The middle one is the number of a session, the lower of two.
+ * A large library by vehicle: the number of sessions of each, and minimum, median and maximum of
+ * the most important numbers. The median is the number of a session, the lower of two.
  */
 final class VehicleTable {
-  /** Vehicles that are listed, those with the most sessions. */
+  /** Maximum number of listed vehicles, those with the most sessions. */
   private static final int MOST_VEHICLES = 100;
 
   private final LibraryResult result;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  VehicleTable(LibraryResult result, NumberFormatter wording) {
+  VehicleTable(LibraryResult result, NumberFormatter formatter) {
     this.result = result;
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
-  /** A row for each vehicle, by name. */
+  /** Returns a row for each vehicle, by name. */
   List<Map<String, Object>> rows() {
     Map<String, List<LibraryRow>> byVehicle = new TreeMap<>();
     result
@@ -50,7 +50,7 @@ final class VehicleTable {
   }
 
   /**
-   * The heads of its numbers.
+   * Returns the headings of its numbers.
    *
    * @param columns the columns of the table of sessions, each with {@code id} and {@code label}
    */
@@ -88,6 +88,6 @@ final class VehicleTable {
   }
 
   private String value(LibraryRow row, String id) {
-    return wording.value(row.numbers().get(id));
+    return formatter.value(row.numbers().get(id));
   }
 }

@@ -5,19 +5,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The reasons why numbers were withheld, numbered in the order they are met. */
+/** The reasons why numbers were withheld, numbered by first use. */
 final class WithheldReasons {
   private final Map<String, Integer> counts = new LinkedHashMap<>();
   private final Map<String, Integer> marks = new LinkedHashMap<>();
   private int others;
 
-  /** The mark of a reason, the same for the same reason. */
+  /** Returns the mark of a reason, the same for equal reasons. */
   String mark(String reason) {
     counts.merge(reason, 1, Integer::sum);
     return String.valueOf(marks.computeIfAbsent(reason, r -> marks.size() + 1));
   }
 
-  /** Counts a reason that has no mark in the table, if it has one elsewhere there. */
+  /** Counts a reason without a mark of its own in the table, unless it has one elsewhere there. */
   void count(String reason) {
     if (marks.containsKey(reason)) {
       counts.merge(reason, 1, Integer::sum);
@@ -26,12 +26,12 @@ final class WithheldReasons {
     }
   }
 
-  /** How many numbers have reasons without a mark. */
+  /** Returns the number of numbers whose reasons have no mark. */
   int others() {
     return others;
   }
 
-  /** All reasons with their marks and how many numbers each withholds. */
+  /** Returns all reasons with their marks and the number of numbers that each withholds. */
   List<Map<String, Object>> list() {
     List<Map<String, Object>> list = new ArrayList<>();
     marks.forEach(

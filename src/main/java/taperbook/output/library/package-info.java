@@ -1,4 +1,4 @@
-/** Results as the template of a library prints them. */
+/** Results in the form that the library template uses. */
 @NullMarked
 package taperbook.output.library;
 

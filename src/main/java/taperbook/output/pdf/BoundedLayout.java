@@ -7,11 +7,11 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lays a page out with a bound on its pages and its time. The library cannot be asked to stop:
- * layout that takes too long is left behind on a thread that does not keep the process alive.
+ * Lays out a page with limits on pages and time. The library cannot be interrupted: a layout that
+ * takes too long is abandoned on a daemon thread.
  */
 final class BoundedLayout extends Thread {
-  /** Most pages of a PDF: {@code verify} reads no more. */
+  /** Maximum number of pages of a PDF; {@code verify} has the same limit. */
   static final int MOST_PAGES = 5000;
 
   private static final long MOST_SECONDS = 600;
@@ -27,7 +27,7 @@ final class BoundedLayout extends Thread {
     setDaemon(true);
   }
 
-  /** What is laid out. */
+  /** The layout task. */
   interface Work {
     byte[] pdf() throws IOException;
   }
@@ -35,7 +35,7 @@ final class BoundedLayout extends Thread {
   /**
    * Returns the PDF.
    *
-   * @throws LayoutException if there is none, for a reason that may lie in the template
+   * @throws LayoutException if layout fails for a reason that may be in the template
    * @throws IOException if it cannot be written
    */
   static byte[] of(Work work) throws IOException {
@@ -82,7 +82,7 @@ final class BoundedLayout extends Thread {
     }
   }
 
-  /** Refuses pages before they are drawn if there are too many. */
+  /** Rejects documents with too many pages before they are drawn. */
   static PDFCreationListener countingPages() {
     return new PDFCreationListener() {
       @Override
@@ -95,12 +95,12 @@ final class BoundedLayout extends Thread {
 
       @Override
       public void preWrite(PdfBoxRenderer renderer, int pageCount) {
-        // The pages were counted already.
+        // The pages are already counted.
       }
 
       @Override
       public void onClose(PdfBoxRenderer renderer) {
-        // Nothing was opened here.
+        // No document is open.
       }
     };
   }

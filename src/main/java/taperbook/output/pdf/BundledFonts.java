@@ -15,8 +15,8 @@ import org.apache.pdfbox.pdmodel.font.PDFontDescriptor;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Answers every question for a font with the one that the program carries, so that the PDF library
- * neither searches the system for fonts nor keeps a list of them in the user's home.
+ * Maps every font request to the bundled font, so that the PDF library neither searches the system
+ * for fonts nor stores a font list in the user's home directory.
  */
 final class BundledFonts implements FontMapper {
   private static final String PATH = "/taperbook/fonts/NotoSans-Regular.ttf";

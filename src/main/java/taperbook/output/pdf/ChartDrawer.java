@@ -22,8 +22,8 @@ import taperbook.chart.model.ChartStyle;
 import taperbook.chart.render.Painting;
 
 /**
- * Draws charts into a PDF the way they are painted elsewhere, without a detour by SVG, and sets
- * their texts as text. Other SVG, which only a template of one's own can hold, is left to Batik.
+ * Draws charts into a PDF directly rather than through SVG, with text as text. Other SVG, which
+ * only a user template can contain, is drawn by Batik.
  */
 final class ChartDrawer implements SVGDrawer {
   private static final String CHART = "data-chart";
@@ -35,7 +35,7 @@ final class ChartDrawer implements SVGDrawer {
   private @Nullable BatikSVGDrawer others;
 
   /**
-   * A drawer.
+   * Creates a drawer.
    *
    * @param charts charts by name
    */
@@ -43,8 +43,8 @@ final class ChartDrawer implements SVGDrawer {
     this.charts = Map.copyOf(charts);
   }
 
-  /** The document that stands for a chart until it is drawn. */
-  static String standIn(String name) {
+  /** Returns the placeholder document of a chart. */
+  static String placeholder(String name) {
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" " + CHART + "=\"" + name + "\"/>";
   }
 
@@ -80,7 +80,7 @@ final class ChartDrawer implements SVGDrawer {
     }
   }
 
-  /** Batik, loaded only if it is needed. */
+  /** Returns the Batik drawer, loaded only if needed. */
   private BatikSVGDrawer others() {
     BatikSVGDrawer drawer = others;
     if (drawer == null) {
@@ -95,14 +95,14 @@ final class ChartDrawer implements SVGDrawer {
   /**
    * One chart in its box.
    *
-   * @param width width that the style rules ask for, dots; negative if they leave it open
+   * @param width width that the style rules specify, dots; negative if unspecified
    * @param height as {@code width}
    */
   private record Chart(Painting painting, Box box, double width, double height, double dotsPerPixel)
       implements SVGImage {
     private static final ChartStyle STYLE = ChartStyle.print();
 
-    /** A chart that is printed narrower than 132 mm is painted for a column, in px of CSS. */
+    /** Charts narrower than 132 mm are painted for a column, in CSS px. */
     private static final double NARROWEST = 132 / 25.4 * 96;
 
     @Override
@@ -134,7 +134,8 @@ final class ChartDrawer implements SVGDrawer {
           (float) wide,
           (float) high,
           g -> {
-            // What the device hands over: only on this can texts be set with fonts of the PDF.
+            // The device provides this object, the only one on which texts can be set in fonts of
+            // the PDF.
             ((PdfBoxGraphics2D) g).setFontTextDrawer(new ChartTexts(context));
             ChartStyle style = wide < NARROWEST ? ChartStyle.column() : STYLE;
             g.scale(wide / style.width(), high / style.height());

@@ -9,7 +9,7 @@ import java.awt.Font;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import taperbook.chart.model.Typeface;
 
-/** Sets the texts of a chart in the fonts that the page is set in. */
+/** Sets the texts of a chart in the fonts of the page. */
 final class ChartTexts extends PdfBoxGraphics2DFontTextDrawer {
   private final RenderingContext context;
 

@@ -1,6 +1,6 @@
 package taperbook.output.pdf;
 
-/** A page that a template gave cannot be laid out, for a reason that lies in the template. */
+/** Thrown if the output of a template cannot be laid out, for a reason in the template. */
 final class LayoutException extends RuntimeException {
   private static final long serialVersionUID = 1;
 
@@ -8,7 +8,7 @@ final class LayoutException extends RuntimeException {
     super(words);
   }
 
-  /** What is wrong, in words. */
+  /** Returns the problem text. */
   String words() {
     return String.valueOf(getMessage());
   }

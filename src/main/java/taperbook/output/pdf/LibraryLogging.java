@@ -7,11 +7,11 @@ import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /**
- * Keeps the libraries that lay out pages to themselves: what they log is not a user's business, and
- * they have no business with the system's fonts.
+ * Silences the loggers of the layout libraries, whose messages are irrelevant to users, and
+ * prevents access to system fonts.
  */
 public final class LibraryLogging {
-  /** Held, since a logger that nobody holds is forgotten together with its level. */
+  /** Strong references: a logger that is garbage-collected loses its level. */
   private static final List<Logger> LOGGERS =
       List.of(
           Logger.getLogger("org.apache.pdfbox"),
@@ -27,8 +27,8 @@ public final class LibraryLogging {
 
   private LibraryLogging() {}
 
-  /** Does so once, before anything is written. */
-  public static void hush() {
-    // The work is done when the class is loaded; this is where it is called for.
+  /** Silences the loggers once, before anything is written. */
+  public static void silenceLoggers() {
+    // Class initialisation does the work; this call triggers it.
   }
 }

@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
 
 /**
- * Says of each link where it leads, for readers who do not see it.
+ * Adds an accessible description of its target to each link.
  *
  * @see <a href="https://www.iso.org/standard/64599.html">ISO 14289-1:2014, 7.18.5</a>
  */

@@ -3,7 +3,7 @@ package taperbook.output.pdf;
 import java.util.Locale;
 
 /**
- * A file that a PDF carries.
+ * A file attached to a PDF.
  *
  * <p>A final class and not a record because it keeps bytes.
  */
@@ -31,8 +31,8 @@ public final class PdfAttachment {
   }
 
   /**
-   * How the file relates to the document: {@code Source} for what its text was written in, {@code
-   * Data} for what its numbers came from.
+   * Returns the relationship of the file to the document: {@code Source} for the source of its
+   * text, {@code Data} for the data of its numbers.
    *
    * @see <a href="https://www.iso.org/standard/57229.html">ISO 19005-3:2012, annex E</a>
    */
@@ -43,7 +43,7 @@ public final class PdfAttachment {
     };
   }
 
-  /** Media type by the ending of the name. */
+  /** Returns the media type by the file extension. */
   String mediaType() {
     return switch (ending()) {
       case "csv" -> "text/csv";

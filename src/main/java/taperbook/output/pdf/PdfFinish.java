@@ -24,7 +24,7 @@ import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 
-/** Finishes a laid-out PDF: what it says of itself, the files it carries, and its lasting name. */
+/** Finishes a laid-out PDF: metadata, attachments, and the stable identifier. */
 final class PdfFinish {
   private final PDDocument document;
   private final PdfMetadata heading;
@@ -35,12 +35,12 @@ final class PdfFinish {
   }
 
   /**
-   * The finished document.
+   * Returns the finished document.
    *
-   * @param contentHash hash of all that went into it; fixes the identifier in its trailer
+   * @param contentHash hash of all inputs; determines the identifier in its trailer
    */
   byte[] bytes(List<PdfAttachment> attachments, byte[] contentHash) throws IOException {
-    inform();
+    setInformation();
     PDDocumentCatalog catalog = document.getDocumentCatalog();
     PDMetadata metadata = new PDMetadata(document);
     metadata.importXMPMetadata(XmpPacket.bytes(heading));
@@ -59,7 +59,7 @@ final class PdfFinish {
     return out.toByteArray();
   }
 
-  private void inform() {
+  private void setInformation() {
     PDDocumentInformation information = new PDDocumentInformation();
     information.setTitle(heading.title());
     if (!heading.author().isEmpty()) {
@@ -78,7 +78,7 @@ final class PdfFinish {
   private Calendar date() {
     Calendar calendar = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
     calendar.setTimeInMillis(
-        heading.made().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
+        heading.date().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
     return calendar;
   }
 

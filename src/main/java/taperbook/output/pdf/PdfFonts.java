@@ -6,15 +6,15 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 
-/** The fonts of a PDF, by the addresses that its style rules use. */
+/** The fonts of a PDF, by the URLs in its style rules. */
 final class PdfFonts {
-  /** Scheme of the addresses. */
+  /** Scheme of the URLs. */
   static final String SCHEME = "font";
 
   private static final int GSUB = 0x47535542;
   private static final int HIDDEN = 0x47535558;
 
-  /** The family that charts and text are set in. */
+  /** The font family of charts and text. */
   static final String SANS = "Noto Sans";
 
   private PdfFonts() {}
@@ -40,7 +40,7 @@ final class PdfFonts {
         + "\");-fs-pdf-font-embed:embed;-fs-pdf-font-encoding:Identity-H}\n";
   }
 
-  /** The font of an address, without its ligatures. */
+  /** Opens the font of a URL, without its ligatures. */
   static InputStream open(String address) {
     String path = "/taperbook/fonts/" + address.substring(SCHEME.length() + 1);
     try (InputStream in = PdfFonts.class.getResourceAsStream(path)) {
@@ -54,8 +54,8 @@ final class PdfFonts {
   }
 
   /**
-   * Hides the table of glyph substitutions. The PDF library would set "fi" as one glyph that it
-   * then maps to no letters, so that the text could be neither searched nor read aloud.
+   * Hides the glyph substitution table. Otherwise the PDF library sets "fi" as one glyph without a
+   * character mapping, so that the text cannot be searched or read aloud.
    *
    * @see <a href="https://learn.microsoft.com/typography/opentype/spec/otff">OpenType: the table
    *     directory, 12 bytes in, has records of 16 bytes that begin with a tag</a>

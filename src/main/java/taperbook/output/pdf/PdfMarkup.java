@@ -5,17 +5,17 @@ import org.jsoup.helper.W3CDom;
 import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Element;
 
-/** Makes the page that a template gave fit for laying out: well-formed, with bookmarks. */
+/** Prepares the output of a template for layout: well-formed, with bookmarks. */
 final class PdfMarkup {
   private PdfMarkup() {}
 
-  /** Most elements that may be within each other. */
+  /** Maximum nesting depth of elements. */
   static final int MOST_LEVELS = 400;
 
   /**
    * Returns the page as a tree.
    *
-   * @throws LayoutException if it is nested too deep to be laid out
+   * @throws LayoutException if it is nested too deeply to be laid out
    */
   static org.w3c.dom.Document document(String html) {
     org.jsoup.nodes.Document page = Jsoup.parse(html);
@@ -35,7 +35,7 @@ final class PdfMarkup {
     page.head().prependElement("style").appendChild(new DataNode(PdfFonts.rules()));
   }
 
-  /** The outline of the PDF: sections, and under them what they are divided into. */
+  /** Adds the outline of the PDF: sections and subsections. */
   private static void bookmarks(org.jsoup.nodes.Document page) {
     Element root = page.head().appendElement("bookmarks");
     Element section = root;

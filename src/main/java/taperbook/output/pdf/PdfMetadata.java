@@ -3,18 +3,18 @@ package taperbook.output.pdf;
 import java.time.LocalDate;
 
 /**
- * What a PDF says of itself.
+ * The metadata of a PDF.
  *
  * @param title its title
- * @param author who answers for it; may be empty
- * @param subject what it is about; may be empty
+ * @param author its author; may be empty
+ * @param subject its subject; may be empty
  * @param program name and version of the program that made it
- * @param made the day that it bears
+ * @param date its date
  */
 public record PdfMetadata(
-    String title, String author, String subject, String program, LocalDate made) {
-  /** All of it as one text. */
+    String title, String author, String subject, String program, LocalDate date) {
+  /** Returns all metadata as one text. */
   String words() {
-    return String.join("\n", title, author, subject, program, made.toString());
+    return String.join("\n", title, author, subject, program, date.toString());
   }
 }

@@ -35,11 +35,11 @@ public final class PdfPage {
   private final boolean builtIn;
 
   /**
-   * A page with charts.
+   * Creates a page with charts.
    *
    * @param figures charts; a template shows one by {@code <img src="figure:NAME.svg">}
-   * @param template file name of the template that gives its text
-   * @param builtIn true if nothing that lays it out is the user's
+   * @param template file name of its template
+   * @param builtIn true if no template or style sheet is the user's
    */
   public PdfPage(List<Figure> figures, String template, boolean builtIn) {
     this.charts = figures.stream().collect(Collectors.toMap(Figure::id, Figure::painting));
@@ -48,14 +48,14 @@ public final class PdfPage {
   }
 
   /**
-   * The PDF, or why the page cannot be laid out.
+   * Returns the PDF, or the reason why the page cannot be laid out.
    *
-   * @param html what the template gave
-   * @param heading what it says of itself
-   * @param attachments the files it carries
+   * @param html the template's output
+   * @param heading its metadata
+   * @param attachments the attached files
    */
   public Checked<byte[]> bytes(String html, PdfMetadata heading, List<PdfAttachment> attachments) {
-    LibraryLogging.hush();
+    LibraryLogging.silenceLoggers();
     try {
       return Checked.good(BoundedLayout.of(() -> laidOut(html, heading, attachments)));
     } catch (LayoutException e) {
@@ -96,7 +96,7 @@ public final class PdfPage {
             .useProtocolsStreamImplementation(this::figure, FIGURE_SCHEME)
             .useProtocolsStreamImplementation(PdfPage::font, PdfFonts.SCHEME)
             .useExternalResourceAccessControl(
-                (address, type) -> isOurs(address),
+                (address, type) -> isAllowed(address),
                 ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
             .useFastMode();
     try (ChartDrawer drawer = new ChartDrawer(charts);
@@ -109,8 +109,8 @@ public final class PdfPage {
     }
   }
 
-  /** A template may show charts and what it holds itself; no file and no address of the web. */
-  private static boolean isOurs(String address) {
+  /** Returns true for charts and embedded data; templates cannot access files or web addresses. */
+  private static boolean isAllowed(String address) {
     return List.of(FIGURE_SCHEME, PdfFonts.SCHEME, "data").stream()
         .anyMatch(scheme -> address.startsWith(scheme + ":"));
   }
@@ -120,7 +120,7 @@ public final class PdfPage {
     if (!charts.containsKey(name)) {
       throw new IllegalArgumentException("no chart has the address " + address);
     }
-    return new TextStream(ChartDrawer.standIn(name));
+    return new TextStream(ChartDrawer.placeholder(name));
   }
 
   private static FSStream font(String address) {

@@ -3,15 +3,15 @@ package taperbook.output.pdf;
 import java.util.List;
 
 /**
- * A recording sheet in words: what is looked after and written down before, during and after.
+ * The content of a recording sheet: checks and records before, during and after a measurement.
  *
- * @param title what the sheet is called
- * @param purpose what it is for, in a sentence
- * @param cautions what comes before any measurement
- * @param before what to see to and to write down before
- * @param during what to see to while it goes on
- * @param table what to write down while it goes on
- * @param after what to see to and to write down after
+ * @param title title of the sheet
+ * @param purpose its purpose, in a sentence
+ * @param cautions cautions to read before any measurement
+ * @param before checks and fields before the measurement
+ * @param during checks during the measurement
+ * @param table table of readings during the measurement
+ * @param after checks and fields after the measurement
  */
 public record RecordingSheet(
     String title,
@@ -21,21 +21,19 @@ public record RecordingSheet(
     List<String> during,
     Table table,
     Stage after) {
-  /** Copies the lists. */
   public RecordingSheet {
     cautions = List.copyOf(cautions);
     during = List.copyOf(during);
   }
 
   /**
-   * A time of the work.
+   * A stage of the measurement.
    *
    * @param heading its heading
-   * @param checks what to see to
-   * @param fields what to write down
+   * @param checks checks to make
+   * @param fields values to record
    */
   public record Stage(String heading, List<String> checks, List<Field> fields) {
-    /** Copies the lists. */
     public Stage {
       checks = List.copyOf(checks);
       fields = List.copyOf(fields);
@@ -43,14 +41,14 @@ public record RecordingSheet(
   }
 
   /**
-   * A place to write something.
+   * A field to fill in.
    *
-   * @param label what, in a word or two
-   * @param explanation what, in a sentence
+   * @param label its label, in a word or two
+   * @param explanation its meaning, in a sentence
    * @param unit its unit; may be empty
-   * @param choices words to mark one of; empty if the value is written
-   * @param required true if a report needs it, even if only as unknown
-   * @param amount true if how it is known should be marked as well
+   * @param choices choices to mark one of; empty if the value is written
+   * @param required true if a report requires it, even if as unknown
+   * @param amount true if the way it was measured should be marked too
    */
   public record Field(
       String label,
@@ -59,7 +57,6 @@ public record RecordingSheet(
       List<String> choices,
       boolean required,
       boolean amount) {
-    /** Copies the choices. */
     public Field {
       choices = List.copyOf(choices);
     }
@@ -70,11 +67,10 @@ public record RecordingSheet(
    *
    * @param heading its heading
    * @param hint how to use it, in a sentence
-   * @param columns heads of its columns; the first holds the marks, the last is the widest
+   * @param columns headings of its columns; the first contains the marks, the last is the widest
    * @param marks the text of each row's first cell; may be empty
    */
   public record Table(String heading, String hint, List<Head> columns, List<String> marks) {
-    /** Copies the lists. */
     public Table {
       columns = List.copyOf(columns);
       marks = List.copyOf(marks);
@@ -82,9 +78,9 @@ public record RecordingSheet(
   }
 
   /**
-   * The head of a column.
+   * The heading of a column.
    *
-   * @param name what goes into the column
+   * @param name content of the column
    * @param unit its unit; may be empty
    */
   public record Head(String name, String unit) {}

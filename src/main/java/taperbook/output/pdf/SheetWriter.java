@@ -17,24 +17,24 @@ public final class SheetWriter {
 
   private final Map<String, String> templates;
   private final String program;
-  private final LocalDate made;
+  private final LocalDate date;
 
   /**
-   * A writer.
+   * Creates a writer.
    *
    * @param templates texts of the sheet's template and style by file name
    * @param program name and version of this program
-   * @param made the day that the PDF bears
+   * @param date date of the PDF
    */
-  public SheetWriter(Map<String, String> templates, String program, LocalDate made) {
+  public SheetWriter(Map<String, String> templates, String program, LocalDate date) {
     this.templates = Map.copyOf(templates);
     this.program = program;
-    this.made = made;
+    this.date = date;
   }
 
-  /** The sheet as a PDF, or every problem met in its template. */
+  /** Returns the sheet as a PDF, or every problem in its template. */
   public Checked<byte[]> pdf(RecordingSheet sheet, Paper paper) {
-    PdfMetadata heading = new PdfMetadata(sheet.title(), "", sheet.purpose(), program, made);
+    PdfMetadata heading = new PdfMetadata(sheet.title(), "", sheet.purpose(), program, date);
     return new RestrictedTemplates(templates)
         .page(TEMPLATE, model(sheet, paper))
         .then(html -> new PdfPage(List.of(), TEMPLATE, false).bytes(html, heading, List.of()));

@@ -6,8 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The colour space sRGB as an ICC profile of version 4.2, by which a PDF/A states its colours. Java
- * has one as well, but each Java version has another, and a report must be the same bytes on all.
+ * The colour space sRGB as an ICC profile of version 4.2, which defines the colours of a PDF/A.
+ * Java's own profile differs between Java versions, and a report must be byte-identical on all of
+ * them.
  *
  * @see "IEC 61966-2-1:1999, clauses 4 and 5 (primaries, white D65, transfer function), adapted to
  *     D50 by the Bradford matrix of ICC.1:2004-10, annex E; tag layout as in its clauses 7 to 10"
@@ -31,7 +32,7 @@ final class SrgbProfile {
 
   private SrgbProfile() {}
 
-  /** The profile, always the same bytes. */
+  /** Returns the profile, always the same bytes. */
   static byte[] bytes() {
     Map<String, byte[]> tags = new LinkedHashMap<>();
     tags.put("desc", text("sRGB (IEC 61966-2-1)"));
@@ -62,7 +63,7 @@ final class SrgbProfile {
   private static void header(ByteBuffer profile, int size) {
     profile.putInt(size).putInt(0).putInt(0x04200000);
     profile.put(ascii("mntr")).put(ascii("RGB ")).put(ascii("XYZ "));
-    // A date is required: that of the standard.
+    // A date is required: uses that of the standard.
     for (int part : new int[] {1999, 10, 18, 0, 0, 0}) {
       profile.putShort((short) part);
     }
@@ -106,7 +107,7 @@ final class SrgbProfile {
     return tag.array();
   }
 
-  /** A signed number of 16 bits before and 16 behind the point. */
+  /** Converts to a signed fixed-point number with 16 fractional bits. */
   private static int fixed(double value) {
     return (int) Math.round(value * 65536);
   }

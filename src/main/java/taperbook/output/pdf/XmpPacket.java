@@ -3,8 +3,8 @@ package taperbook.output.pdf;
 import java.nio.charset.StandardCharsets;
 
 /**
- * The metadata of a PDF as an XMP packet that declares PDF/A-3a and PDF/UA-1. Written here and not
- * by a library, so that the same document has the same bytes.
+ * The metadata of a PDF as an XMP packet that declares PDF/A-3a and PDF/UA-1. Not written by a
+ * library, so that the same document has the same bytes.
  *
  * @see <a href="https://www.iso.org/standard/57229.html">ISO 19005-3:2012, 6.6</a>
  */
@@ -12,7 +12,7 @@ final class XmpPacket {
   private XmpPacket() {}
 
   static byte[] bytes(PdfMetadata heading) {
-    String date = heading.made() + "T00:00:00Z";
+    String date = heading.date() + "T00:00:00Z";
     String packet =
         "<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
             + "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n"
@@ -60,7 +60,7 @@ final class XmpPacket {
     return "<dc:creator><rdf:Seq><rdf:li>" + escaped(author) + "</rdf:li></rdf:Seq></dc:creator>\n";
   }
 
-  /** PDF/A asks that properties it does not know itself be described in the packet. */
+  /** Returns the schema description that PDF/A requires for properties it does not define. */
   private static String extension() {
     return "<pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType=\"Resource\">\n"
         + element("pdfaSchema:schema", "PDF/UA Universal Accessibility Schema")

@@ -15,17 +15,16 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Captions for a film of a session: what its displays showed, reading by reading, as written down.
- * Nothing in them is computed; a reading that the program or {@code columns.csv} changed is left
- * out.
+ * Creates captions for a film of a session: the displayed values, reading by reading, as recorded.
+ * Computes nothing; omits readings that the program or {@code columns.csv} changed.
  *
  * @see <a href="https://www.w3.org/TR/webvtt1/">WebVTT: The Web Video Text Tracks Format</a>
  */
 public final class Captions {
-  /** A caption that nothing replaces is gone after this, ms; common practice, no source. */
+  /** Maximum display time of a caption that nothing replaces, ms; common practice, no source. */
   private static final long MOST_MILLIS = 5_000;
 
-  /** Nobody reads a caption that is shorter than this, ms; common practice, no source. */
+  /** Minimum display time of a readable caption, ms; common practice, no source. */
   private static final long LEAST_MILLIS = 1_000;
 
   private static final List<Channel> SHOWN =
@@ -34,41 +33,40 @@ public final class Captions {
   /**
    * A caption.
    *
-   * @param from film time at which it comes, ms
-   * @param to film time at which it goes, ms, above {@code from}
+   * @param from film time at which it appears, ms
+   * @param to film time at which it disappears, ms, above {@code from}
    */
   record Caption(long from, long to, String text) {}
 
   private final List<Caption> captions;
   private final OptionalInt offset;
 
-  /** The captions of the session reported. */
+  /** Creates the captions of the reported session. */
   public Captions(ReportResult result) {
     this(result.main().session(), result.plan().style().film().offsetSeconds());
   }
 
   /**
-   * The captions of a session.
+   * Creates the captions of a session.
    *
-   * @param offset time of the film at which elapsed time is 0, s; without it captions begin as if
-   *     the film did then
+   * @param offset film time at which elapsed time is 0, s; if absent, the film starts then
    */
   Captions(Session session, OptionalInt offset) {
     this.offset = offset;
     this.captions = captions(session, 1000L * offset.orElse(0));
   }
 
-  /** In order of film time; none overlaps the next. */
+  /** Returns the captions in order of film time, without overlap. */
   List<Caption> all() {
     return captions;
   }
 
-  /** True if no display was read. */
+  /** Returns true if no display was read. */
   public boolean isEmpty() {
     return captions.isEmpty();
   }
 
-  /** SubRip text as UTF-8. */
+  /** Returns SubRip text as UTF-8. */
   public byte[] srt() {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < captions.size(); i++) {
@@ -79,7 +77,7 @@ public final class Captions {
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
-  /** WebVTT as UTF-8. */
+  /** Returns WebVTT as UTF-8. */
   public byte[] vtt() {
     StringBuilder text = new StringBuilder("WEBVTT\n\nNOTE\n");
     text.append("What the displays showed, as written down: elapsed time, state of charge, power,")
@@ -116,7 +114,9 @@ public final class Captions {
     return List.copyOf(all);
   }
 
-  /** Elapsed time, of which a clock shows whole seconds, and what was read then. */
+  /**
+   * Returns the elapsed time in whole seconds, as a clock shows it, and the readings at that time.
+   */
   private static Optional<String> text(Session session, double second) {
     List<String> readings =
         SHOWN.stream()

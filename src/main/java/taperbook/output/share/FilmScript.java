@@ -15,7 +15,7 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Session;
 
-/** Writes {@code film/script.md}: what can be said and shown in a film, with time codes. */
+/** Writes {@code film/script.md}: text and pictures for a film, with time codes. */
 public final class FilmScript {
   private static final List<ConditionItem> BEFORE =
       List.of(
@@ -31,17 +31,17 @@ public final class FilmScript {
   private final OptionalInt offset;
 
   /**
-   * The script of one report.
+   * Creates the script of one report.
    *
-   * @param made the day that it bears where the report states none
+   * @param date date to use if the report states none
    */
-  public FilmScript(ReportResult result, LocalDate made) {
+  public FilmScript(ReportResult result, LocalDate date) {
     this.result = result;
     this.offset = result.plan().style().film().offsetSeconds();
-    this.day = result.plan().heading().published().orElse(made);
+    this.day = result.plan().heading().published().orElse(date);
   }
 
-  /** The file as UTF-8. */
+  /** Returns the file as UTF-8. */
   public byte[] bytes() {
     List<String> lines = new ArrayList<>();
     heading(lines);
@@ -74,7 +74,7 @@ public final class FilmScript {
     lines.add("");
   }
 
-  /** What was known before the clock began. */
+  /** Adds the conditions known before the session. */
   private void before(List<String> lines) {
     Session session = result.main().session();
     lines.add("## " + Labels.of("film.before"));

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Typed access to the model that the page of a report is printed from. */
+/** Typed access to the template model of a report. */
 final class PageView {
   private PageView() {}
 
-  /** A text; empty if there is none. */
+  /** Returns a text; empty if missing. */
   static String text(Map<String, Object> map, String name) {
     return map.get(name) instanceof String text ? text : "";
   }
@@ -17,19 +17,19 @@ final class PageView {
     return Boolean.TRUE.equals(map.get(name));
   }
 
-  /** A part; empty if there is none. */
+  /** Returns a nested map; empty if missing. */
   static Map<String, Object> part(Map<String, Object> map, String name) {
     return part(map.get(name));
   }
 
-  /** The parts of a list; none if there is no list. */
+  /** Returns the maps of a list; empty if missing. */
   static List<Map<String, Object>> parts(Map<String, Object> map, String name) {
     return map.get(name) instanceof List<?> list
         ? list.stream().map(PageView::part).toList()
         : List.of();
   }
 
-  /** The texts of a list; none if there is no list. */
+  /** Returns the texts of a list; empty if missing. */
   static List<String> texts(Map<String, Object> map, String name) {
     return map.get(name) instanceof List<?> list
         ? list.stream().map(String::valueOf).toList()

@@ -12,8 +12,8 @@ import taperbook.format.Labels;
 import taperbook.output.data.CsvWriter;
 
 /**
- * The table of each state of charge, to be put elsewhere: {@code share/table.html}, a fragment
- * without styles, and {@code share/table.csv}. Both have the cells of the page.
+ * The table by state of charge to embed elsewhere: {@code share/table.html}, a fragment without
+ * styles, and {@code share/table.csv}. Both have the cells of the page.
  */
 public final class ShareTable {
   private static final String PERCENT = "\u00a0%";
@@ -24,7 +24,7 @@ public final class ShareTable {
   private final List<Map<String, Object>> rows;
 
   /**
-   * The table of a report.
+   * Creates the table of a report.
    *
    * @param page the model of its page
    */
@@ -35,12 +35,12 @@ public final class ShareTable {
     this.rows = PageView.parts(table, "rows");
   }
 
-  /** True if no state of charge was reached that was asked for. */
+  /** Returns true if no requested state of charge was reached. */
   public boolean isEmpty() {
     return rows.isEmpty();
   }
 
-  /** The table as an HTML element in UTF-8: value, and in brackets its interval. */
+  /** Returns the table as an HTML element in UTF-8: value, and its interval in brackets. */
   public byte[] html() {
     Element root = new Document("").appendElement("table");
     Map<String, Object> report = PageView.part(page, "report");
@@ -66,14 +66,14 @@ public final class ShareTable {
     return text(cell, "shown") + (ends.isEmpty() ? "" : " (" + ends + ")");
   }
 
-  /** The table as CSV in UTF-8: value and both ends of its interval in columns of their own. */
+  /** Returns the table as CSV in UTF-8: value and both ends of its interval in separate columns. */
   public byte[] csv() {
-    CsvWriter csv = new CsvWriter().row(columns().stream().map(CsvWriter::harmless).toList());
+    CsvWriter csv = new CsvWriter().row(columns().stream().map(CsvWriter::escapeFormula).toList());
     cells().forEach(csv::row);
     return csv.text().getBytes(StandardCharsets.UTF_8);
   }
 
-  /** Heads of the columns of the CSV file, each with its unit. */
+  /** Returns the headings of the columns of the CSV file, each with its unit. */
   public List<String> columns() {
     List<String> columns = new ArrayList<>(List.of(text(table, "first") + " (%)"));
     for (Map<String, Object> head : heads) {
@@ -84,7 +84,7 @@ public final class ShareTable {
     return columns;
   }
 
-  /** Cells of the CSV file, row by row; empty where the page has no value. */
+  /** Returns the cells of the CSV file, row by row; empty where the page has no value. */
   public List<List<String>> cells() {
     List<List<String>> all = new ArrayList<>();
     for (Map<String, Object> row : rows) {
@@ -99,12 +99,14 @@ public final class ShareTable {
     return all;
   }
 
-  /** A minus as programs read it. */
+  /** Replaces the typographic minus with an ASCII one. */
   private static String plain(String amount) {
     return amount.replace('\u2212', '-');
   }
 
-  /** The head of a column with its unit, which is that of the table if it has one for all. */
+  /**
+   * Returns the heading of a column with its unit, or the table's unit if all columns share one.
+   */
   private String head(Map<String, Object> head, String end) {
     String label = text(head, "label");
     String whole = end.isEmpty() ? label : Labels.of(end, label);

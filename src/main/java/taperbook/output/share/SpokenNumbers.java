@@ -8,20 +8,20 @@ import taperbook.result.Numbers;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 
-/** Numbers as they are spoken, and the times that they belong to. */
+/** Formats numbers for speech, with the times that they belong to. */
 final class SpokenNumbers {
   private final Numbers numbers;
   private final Optional<Curve> socOverTime;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  /** Some numbers of a report, with the curve of its session. */
+  /** Creates spoken numbers of a report, with the curve of its session. */
   SpokenNumbers(ReportResult result, Numbers numbers) {
     this.numbers = numbers;
     this.socOverTime = result.main().curves().socOverTime();
-    this.wording = new NumberFormatter(result.plan().style());
+    this.formatter = new NumberFormatter(result.plan().style());
   }
 
-  /** The value in the number's unit, if it was measured. */
+  /** Returns the value in the number's unit, if it was measured. */
   OptionalDouble amount(String id) {
     return numbers
         .estimate(id)
@@ -29,17 +29,17 @@ final class SpokenNumbers {
         .orElse(OptionalDouble.empty());
   }
 
-  /** The value with its unit, if it was measured. */
+  /** Returns the value with its unit, if it was measured. */
   Optional<String> value(String id) {
-    return measured(id).map(wording::value);
+    return measured(id).map(formatter::value);
   }
 
-  /** The value with how far the truth may lie from it, if it was measured. */
+  /** Returns the value with its uncertainty, if it was measured. */
   Optional<String> full(String id) {
-    return measured(id).map(wording::outcome);
+    return measured(id).map(formatter::outcome);
   }
 
-  /** Time since plugging in, s, at which the displayed charge first reaches a level. */
+  /** Returns the time since plugging in, s, at which the displayed charge first reaches a level. */
   OptionalDouble secondsAt(double percent) {
     if (socOverTime.isEmpty()) {
       return OptionalDouble.empty();

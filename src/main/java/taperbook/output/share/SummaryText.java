@@ -11,14 +11,14 @@ import taperbook.format.Labels;
 import taperbook.output.article.PlainMarkdown;
 
 /**
- * Writes {@code share/summary.md}: the answer, the gravest caveats, the numbers of the first page
- * as far as there is room, and which report they are from.
+ * Writes {@code share/summary.md}: the answer, the most severe caveats, the numbers of the first
+ * page as far as they fit, and a reference to the report.
  */
 public final class SummaryText {
-  /** What a summary may have, signs that stand alone counted as words. */
+  /** Maximum number of words, counting standalone symbols. */
   static final int MOST_WORDS = 120;
 
-  /** Shares of it that nothing else may take. */
+  /** Words reserved for individual parts. */
   private static final int MOST_OF_ANSWER = 55;
 
   private static final int MOST_OF_CAVEAT = 30;
@@ -29,17 +29,17 @@ public final class SummaryText {
   private final String answer;
 
   /**
-   * The summary of a report.
+   * Creates the summary of a report.
    *
    * @param page the model of its page
-   * @param answer the answer at its top as plain text, perhaps empty
+   * @param answer the answer at its top as plain text, may be empty
    */
   public SummaryText(Map<String, Object> page, String answer) {
     this.page = page;
     this.answer = answer;
   }
 
-  /** The file as UTF-8. */
+  /** Returns the file as UTF-8. */
   public byte[] bytes() {
     return (composed() + "\n").getBytes(StandardCharsets.UTF_8);
   }
@@ -53,10 +53,10 @@ public final class SummaryText {
     List<String> numbers = new ArrayList<>();
     List<String> facts = PageView.texts(firstPage, "facts");
     if (!facts.isEmpty()) {
-      String gravest =
+      String severest =
           Labels.of("share.mind", PlainMarkdown.of(sentences(facts.get(0), MOST_OF_CAVEAT - 1)));
-      room -= words(gravest);
-      caveats.add(gravest);
+      room -= words(severest);
+      caveats.add(severest);
     }
     for (Map<String, Object> number : PageView.parts(firstPage, "numbers")) {
       String line = PageView.is(number, "measured") ? PlainMarkdown.of(number(number)) : "";
@@ -76,7 +76,7 @@ public final class SummaryText {
     return String.join("\n\n", parts.stream().filter(p -> !p.isEmpty()).toList());
   }
 
-  /** A number with its basis, as distances are on one of several, and its interval. */
+  /** Formats a number with its interval and, as distances have several, its basis. */
   private static String number(Map<String, Object> number) {
     String basis = text(number, "basis");
     String label = text(number, "label");
@@ -110,9 +110,7 @@ public final class SummaryText {
     return Arrays.asList(text.strip().split("[\\s\\u00a0]+", -1));
   }
 
-  /**
-   * As many whole sentences as there is room for; of a first one that is too long, its beginning.
-   */
+  /** Returns as many whole sentences as fit; truncates a first sentence that is too long. */
   private static String sentences(String text, int most) {
     if (words(text) <= most) {
       return text;

@@ -14,7 +14,7 @@ import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
 import taperbook.session.Session;
 
-/** The talking points of a session, in time order. A number that was withheld gives none. */
+/** Generates the talking points of a session, in time order. Withheld numbers give none. */
 final class TalkingPoints {
   private final ReportResult result;
   private final SpokenNumbers spoken;
@@ -25,7 +25,9 @@ final class TalkingPoints {
     this.spoken = new SpokenNumbers(result, result.main().numbers());
   }
 
-  /** All points; those of one moment in the order peak, distances, marks, windows, crossings. */
+  /**
+   * Returns all points; simultaneous ones in the order peak, distances, marks, windows, crossings.
+   */
   static List<TalkingPoint> of(ReportResult result) {
     TalkingPoints all = new TalkingPoints(result);
     all.start();
@@ -225,7 +227,7 @@ final class TalkingPoints {
     return spoken.full(id).orElseThrow();
   }
 
-  /** A point, unless nobody knows when it applies. */
+  /** Adds a point, unless its time is unknown. */
   private void add(OptionalDouble seconds, List<String> captions, String words, List<String> ids) {
     if (seconds.isPresent()) {
       points.add(

@@ -6,7 +6,7 @@ import java.util.Locale;
 final class TimeCode {
   private TimeCode() {}
 
-  /** The nearest whole second as {@code m:ss}, from an hour on as {@code h:mm:ss}. */
+  /** Formats the nearest whole second as {@code m:ss}, or from an hour as {@code h:mm:ss}. */
   static String of(double seconds) {
     long whole = Math.round(seconds);
     long hours = whole / 3600;

@@ -1,4 +1,4 @@
-/** Files to use elsewhere: summary, table, captions and film script. */
+/** Files for use outside the report: summary, table, captions and film script. */
 @NullMarked
 package taperbook.output.share;
 

@@ -6,11 +6,10 @@ import java.util.Map;
 /**
  * A table of the report as an article can print it.
  *
- * @param head column heads
- * @param rows its rows, of as many cells; perhaps none
+ * @param head column headings
+ * @param rows its rows, with as many cells each; may be empty
  */
 public record ArticleTable(List<String> head, List<List<Cell>> rows) {
-  /** Copies the lists. */
   public ArticleTable {
     head = List.copyOf(head);
     rows = rows.stream().map(List::copyOf).toList();
@@ -27,12 +26,12 @@ public record ArticleTable(List<String> head, List<List<Cell>> rows) {
       return new Cell(String.valueOf(text), "");
     }
 
-    /** The cell of a number as {@link NumberViews} gives it. */
+    /** Returns the cell of a number from {@link NumberViews}. */
     static Cell of(Object view) {
       return of(view, "value", "range");
     }
 
-    /** The cell of a number as {@link NumberTable} gives it: without its unit. */
+    /** Returns the cell of a number from {@link NumberTable}: without its unit. */
     static Cell shown(Object view) {
       return of(view, "shown", "ends");
     }

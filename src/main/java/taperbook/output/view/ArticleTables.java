@@ -12,21 +12,21 @@ import taperbook.output.view.ArticleTable.Cell;
 import taperbook.result.ReportResult;
 import taperbook.result.Role;
 
-/** The tables of a report by the names that an article calls them by: those of the page. */
+/** The tables of a report by the names that an article uses: those of the page. */
 public final class ArticleTables {
   private final Map<String, ArticleTable> tables = new LinkedHashMap<>();
 
   private ArticleTables() {}
 
-  /** Every table that a report of a session can have; one that this report lacks is empty. */
+  /** Returns every table that a report of a session can have; missing ones are empty. */
   public static Map<String, ArticleTable> of(ReportResult result) {
-    NumberFormatter wording = new NumberFormatter(result.plan().style());
-    NumberViews views = new NumberViews(result, wording, new CaveatMarks(result));
-    Tables tables = new Tables(result, views, wording);
+    NumberFormatter formatter = new NumberFormatter(result.plan().style());
+    NumberViews views = new NumberViews(result, formatter, new CaveatMarks(result));
+    Tables tables = new Tables(result, views, formatter);
     CurvePart curve = new CurvePart(result.main(), views);
     ArticleTables all = new ArticleTables();
     all.grid("milestones", tables.milestones());
-    EventTables events = new EventTables(result, views, wording);
+    EventTables events = new EventTables(result, views, formatter);
     all.add(
         "events",
         heads("head.when", "head.soc", "head.what", "head.row"),
@@ -47,9 +47,9 @@ public final class ArticleTables {
         heads("head.quantity", "head.one_way", "head.another_way", "head.verdict"),
         List.of("title", "first", "second", "verdict"),
         tables.checks());
-    all.range(new RangeBasis(result.main(), views, wording).map());
+    all.range(new RangeBasis(result.main(), views, formatter).map());
     all.facts("conditions", FactTexts.table(result.main().session().conditions()));
-    all.comparison(new ComparisonPart(result, views, wording).map());
+    all.comparison(new ComparisonPart(result, views, formatter).map());
     return all.tables;
   }
 
@@ -70,7 +70,7 @@ public final class ArticleTables {
         rows(range.get("legs")));
   }
 
-  /** One column for each session; the session is named by its letter and words. */
+  /** Adds one column per session, headed by its letter and name. */
   private void comparison(Map<String, Object> comparison) {
     List<String> head = new ArrayList<>(heads("head.number"));
     rows(comparison.get("sessions")).forEach(s -> head.add(s.get("letter") + " " + s.get("words")));
@@ -123,7 +123,7 @@ public final class ArticleTables {
     return parts.stream().map(part -> cell(row.get(part))).toList();
   }
 
-  /** A part that a row lacks is a dash, as one side of a check that cannot be made. */
+  /** Returns a cell; a missing part is a dash, such as one side of an impossible check. */
   private static Cell cell(@Nullable Object part) {
     if (part == null) {
       return Cell.text("\u2013");

@@ -8,15 +8,15 @@ import taperbook.quantity.Unit;
 import taperbook.result.ReportNumber;
 import taperbook.result.Runs.Spread;
 
-/** Which of several sessions' numbers is the best beyond doubt. */
+/** Determines which of several sessions' numbers is certainly the best. */
 final class Best {
   private Best() {}
 
   /**
-   * The place of the best number, if it surely differs from each other one.
+   * Returns the index of the best number, if it certainly differs from each other one.
    *
-   * @param numbers the number of each session, empty where it has none
-   * @param runs how far one run differs from another
+   * @param numbers the number of each session, empty if it has none
+   * @param runs spread between runs
    */
   static OptionalInt of(List<Optional<ReportNumber>> numbers, Spread runs) {
     List<Integer> measured =
@@ -44,14 +44,14 @@ final class Best {
   }
 
   private static boolean differ(ReportNumber one, ReportNumber other, Spread runs) {
-    return one.surelyDiffers(other, Math.hypot(runs.halfWidth(one), runs.halfWidth(other)));
+    return one.differsSignificantly(other, Math.hypot(runs.halfWidth(one), runs.halfWidth(other)));
   }
 
   private static double value(List<Optional<ReportNumber>> numbers, int i) {
     return numbers.get(i).flatMap(ReportNumber::estimate).orElseThrow().value();
   }
 
-  /** 1 if more is better, -1 if less is, 0 if neither can be said. */
+  /** Returns 1 if more is better, -1 if less is, 0 if undefined. */
   private static int sign(ReportNumber number) {
     if (number.unit() == Unit.SECOND) {
       return number.id().equals("peak_hold_time") ? 1 : -1;

@@ -7,13 +7,13 @@ import taperbook.result.Contribution;
 import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 
-/** What the uncertainty of the numbers at the top is made of, and what would make it smaller. */
+/** The uncertainty budgets of the headline numbers, and how to reduce them. */
 final class Budgets {
   private static final int MOST_SOURCES = 3;
 
   private Budgets() {}
 
-  /** One entry for each number that has a budget: its largest sources and the best advice. */
+  /** Returns one entry per number that has a budget: its largest sources and the best advice. */
   static List<Map<String, Object>> of(List<ReportNumber> numbers) {
     List<Map<String, Object>> budgets = new ArrayList<>();
     for (ReportNumber number : numbers) {

@@ -17,8 +17,8 @@ import taperbook.result.SessionResult;
 import taperbook.session.Caveat;
 
 /**
- * The caveats of a report, numbered by kind, so that a number can refer to them by marks. Those of
- * several sessions that mean the same have one mark.
+ * The caveats of a report, numbered by kind, so that numbers can refer to them by mark. Equivalent
+ * caveats of several sessions share one mark.
  */
 final class CaveatMarks {
   private final Map<Object, Integer> marks = new LinkedHashMap<>();
@@ -47,21 +47,23 @@ final class CaveatMarks {
     return sessions.keySet().stream().sorted(byTopic.thenComparing(Caveat::kind)).toList();
   }
 
-  /** What caveats of one mark share. */
+  /** Returns the key that caveats of one mark share. */
   private static Object alike(Caveat caveat) {
     return caveat.meaning().isEmpty()
         ? caveat
         : new Caveat(caveat.kind(), caveat.meaning(), caveat.meaning());
   }
 
-  /** All caveats of a session: its own and those of its numbers. */
+  /** Returns all caveats of a session: its own and those of its numbers. */
   static Set<Caveat> all(SessionResult session) {
     Set<Caveat> all = new LinkedHashSet<>(session.caveats());
     session.numbers().all().forEach(n -> all.addAll(n.caveats()));
     return all;
   }
 
-  /** Marks for a number, unbroken runs of them together: {@code text} and {@code anchor}. */
+  /**
+   * Returns the marks of a number, with consecutive ones merged: {@code text} and {@code anchor}.
+   */
   List<Map<String, Object>> of(List<Caveat> caveats) {
     List<Integer> sorted =
         caveats.stream().map(c -> marks.getOrDefault(alike(c), 0)).distinct().sorted().toList();
@@ -80,7 +82,7 @@ final class CaveatMarks {
     return runs;
   }
 
-  /** The caveats of a number one by one, in order of their marks: as {@link #item} has them. */
+  /** Returns the caveats of a number individually, in order of their marks, as {@link #item}. */
   List<Map<String, Object>> sentences(List<Caveat> caveats) {
     return caveats.stream()
         .map(c -> marks.getOrDefault(alike(c), 0))
@@ -90,7 +92,7 @@ final class CaveatMarks {
         .toList();
   }
 
-  /** The caveats under their topics, in order: {@code topic} and {@code items}. */
+  /** Returns the caveats by topic, in order: {@code topic} and {@code items}. */
   List<Map<String, Object>> byTopic() {
     Map<Caveat.Topic, List<Map<String, Object>>> byTopic = new EnumMap<>(Caveat.Topic.class);
     alike()
@@ -110,7 +112,7 @@ final class CaveatMarks {
             Collectors.groupingBy(CaveatMarks::alike, LinkedHashMap::new, Collectors.toList()));
   }
 
-  /** A caveat under its mark: {@code mark}, {@code anchor} and {@code sentence}. */
+  /** Returns a caveat with its mark: {@code mark}, {@code anchor} and {@code sentence}. */
   private Map<String, Object> item(String mark, List<Caveat> caveats) {
     String facts = caveats.stream().map(c -> of(c) + c.fact()).collect(Collectors.joining(" "));
     String meaning = caveats.get(0).meaning();
@@ -123,7 +125,9 @@ final class CaveatMarks {
         meaning.isEmpty() ? facts : facts + " " + meaning);
   }
 
-  /** The letters of the sessions that a caveat is about; nothing if it is about all of them. */
+  /**
+   * Returns the letters of the sessions that a caveat concerns; empty if it concerns all of them.
+   */
   private String of(Caveat caveat) {
     Set<Integer> places = sessions.getOrDefault(caveat, Set.of());
     return places.size() == sessionCount

@@ -18,11 +18,11 @@ import taperbook.session.Item;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
-/** Compared numbers of which none is called the best, since more than the cars differs. */
+/** Determines compared numbers whose best is not marked, because more than the cars differs. */
 final class ComparisonCaution {
   private static final Set<Basis> OF_A_DRIVE = Set.of(Basis.DRIVEN, Basis.ENERGY, Basis.DISPLAYED);
 
-  /** Conditions that bear on what a drive takes. */
+  /** Conditions that affect the consumption of a drive. */
   private static final List<RangeItem> OF_DRIVES =
       List.of(
           RangeItem.AVERAGE_SPEED,
@@ -31,17 +31,17 @@ final class ComparisonCaution {
           RangeItem.CLIMATE_CONTROL,
           RangeItem.ROUTE);
 
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final List<SessionResult> sessions;
   private final List<ConditionItem> unlike;
 
   ComparisonCaution(ReportResult result) {
-    this.wording = new NumberFormatter(result.plan().style());
+    this.formatter = new NumberFormatter(result.plan().style());
     this.sessions = result.sessions();
     this.unlike = result.unlike();
   }
 
-  /** True if one of the numbers of a row may be called the best. */
+  /** Returns true if a number of a row may be marked as the best. */
   boolean mayMark(List<Optional<ReportNumber>> row) {
     boolean driven =
         row.stream()
@@ -59,7 +59,7 @@ final class ComparisonCaution {
         > 1;
   }
 
-  /** What is not marked and why, with the conditions that differ. */
+  /** Describes what is not marked and why, with the conditions that differ. */
   List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     if (!unlike.isEmpty()) {
@@ -84,13 +84,13 @@ final class ComparisonCaution {
     return sentences;
   }
 
-  /** An item with what is stated of each session, in brackets; empty if that is alike. */
+  /** Returns an item with the value of each session in brackets; empty if they are equal. */
   private <I extends Enum<I> & Item> String stated(
       I item, Function<SessionResult, Optional<Facts<I>>> facts) {
     List<String> values =
         sessions.stream()
             .map(s -> facts.apply(s).flatMap(f -> f.known(item)))
-            .map(f -> f.map(x -> FactTexts.value(x, wording)).orElse("not known"))
+            .map(f -> f.map(x -> FactTexts.value(x, formatter)).orElse("not known"))
             .toList();
     if (values.stream().distinct().count() < 2) {
       return "";

@@ -27,21 +27,21 @@ import taperbook.result.ReportResult;
 import taperbook.result.Runs;
 import taperbook.result.SessionResult;
 
-/** Sessions held against each other: curve by curve, on common ground, as recorded. */
+/** Comparison of sessions: curve by curve, on common ground, and as recorded. */
 final class ComparisonPart {
   private final ReportResult result;
   private final List<SessionResult> sessions;
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberTable table;
   private final SessionNames names;
 
-  ComparisonPart(ReportResult result, NumberViews views, NumberFormatter wording) {
+  ComparisonPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.sessions = result.sessions();
     this.views = views;
-    this.wording = wording;
-    this.table = new NumberTable(views, wording);
+    this.formatter = formatter;
+    this.table = new NumberTable(views, formatter);
     this.names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
   }
 
@@ -49,7 +49,7 @@ final class ComparisonPart {
     boolean present = !result.compared().isEmpty();
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("present", present);
-    ConditionDifferences apart = new ConditionDifferences(sessions, wording);
+    ConditionDifferences apart = new ConditionDifferences(sessions, formatter);
     map.put("sessions", present ? heads() : List.of());
     map.put("pairs", result.pairs().stream().map(this::pair).toList());
     map.put("common", present ? common() : Map.of("rows", List.of()));
@@ -102,19 +102,19 @@ final class ComparisonPart {
         pair.numbers().all().stream().map(views::view).toList());
   }
 
-  /** What was found, and which of the two stood still for a while. */
+  /** Describes the findings and which of the two was interrupted. */
   private List<String> sentences(PairResult pair, String one, String other) {
-    List<String> sentences = new ArrayList<>(new PairText(pair, one, other, wording).sentences());
+    List<String> sentences = new ArrayList<>(new PairText(pair, one, other, formatter).sentences());
     pair.shared().ifPresent(s -> sentences.add(RunText.inShort(result.runs().spread())));
     for (int i = 0; i < sessions.size(); i++) {
       String letter = SessionNames.letter(i);
-      Optional<ReportNumber> stood = sessions.get(i).numbers().find("interruption_time");
+      Optional<ReportNumber> interruption = sessions.get(i).numbers().find("interruption_time");
       if (letter.equals(one) || letter.equals(other)) {
-        stood.ifPresent(
+        interruption.ifPresent(
             n ->
                 sentences.add(
                     "Times here include the "
-                        + wording.value(n)
+                        + formatter.value(n)
                         + " for which the charging of "
                         + letter
                         + " was interrupted."));
@@ -123,7 +123,7 @@ final class ComparisonPart {
     return sentences;
   }
 
-  /** Numbers that are like for like, as far as one session at least has them. */
+  /** Returns the numbers on common ground that at least one session has. */
   private Map<String, Object> common() {
     return table(result.common().ids(result.plan().wishes()), true);
   }
@@ -137,9 +137,10 @@ final class ComparisonPart {
   }
 
   /**
-   * A number that an interruption is in gets a second row, without it; the first then has no best.
+   * Returns a table. A number that includes an interruption gets a second row without it, and the
+   * first then has no best.
    *
-   * @param common true for numbers on common ground, which are marked and have differences
+   * @param common true for numbers on common ground, which have marks and differences
    */
   private Map<String, Object> table(Set<String> ids, boolean common) {
     boolean likeForLike = common || sameStart();
@@ -168,7 +169,7 @@ final class ComparisonPart {
     return number.map(n -> n.origin().session()).orElse("");
   }
 
-  /** A row under the label of one of its numbers. */
+  /** Returns a row with the label of one of its numbers. */
   private Map<String, Object> row(
       ReportNumber named, List<Optional<ReportNumber>> numbers, boolean likeForLike) {
     boolean fair = likeForLike && new ComparisonCaution(result).mayMark(numbers);
@@ -181,7 +182,7 @@ final class ComparisonPart {
     return row;
   }
 
-  /** Who is ahead of a pair, and by how much; nothing of more than two sessions. */
+  /** Returns which of two sessions is ahead, and by how much; empty for more than two. */
   private Map<String, Object> difference(String id) {
     Optional<ReportNumber> difference =
         result.pairs().size() == 1
@@ -189,14 +190,15 @@ final class ComparisonPart {
             : Optional.empty();
     return difference
         .filter(d -> d.estimate().isPresent())
-        .map(d -> new DifferenceFormat(d, SessionNames.letter(0), SessionNames.letter(1), wording))
+        .map(
+            d -> new DifferenceFormat(d, SessionNames.letter(0), SessionNames.letter(1), formatter))
         .map(
             text ->
                 Map.<String, Object>of("present", true, "shown", text.words(), "ends", text.ends()))
         .orElse(Map.of("present", false));
   }
 
-  /** How the common ground was found, and what cutting to it does to the headline. */
+  /** Describes how the common ground was determined and its effect on the headline number. */
   private List<String> ground() {
     List<String> sentences = new ArrayList<>();
     CommonGround ground = result.common();
@@ -226,21 +228,23 @@ final class ComparisonPart {
     return sentences;
   }
 
-  /** That windows are as they were published, and what they would be otherwise. */
+  /** Describes windows kept from publication, and what they would otherwise be. */
   private static String frozen(CommonGround ground, CommonGround.Frozen frozen) {
     String sentence =
         "These windows are those of the version of "
             + NumberFormatter.date(frozen.since())
             + ", so that a mended reading does not move them";
-    return frozen.anew().equals(ground.windows())
+    return frozen.current().equals(ground.windows())
         ? sentence + "."
         : sentence
             + "; found anew they would be "
-            + frozen.anew().stream().map(ComparisonPart::edges).collect(Collectors.joining(" and "))
+            + frozen.current().stream()
+                .map(ComparisonPart::edges)
+                .collect(Collectors.joining(" and "))
             + ".";
   }
 
-  /** What the cut does to a session's time for the first distance. */
+  /** Describes the effect of the cut on a session's time for the first distance. */
   private Optional<String> effect(int index, int from) {
     List<WantedDistance> distances = result.plan().wishes().distances();
     SessionResult session = sessions.get(index);
@@ -261,11 +265,11 @@ final class ComparisonPart {
             + " took "
             + SessionNames.letter(index)
             + " "
-            + wording.value(plugged.get())
+            + formatter.value(plugged.get())
             + " from plugging in at "
-            + wording.value(start.get(), Unit.PERCENT)
+            + formatter.value(start.get(), Unit.PERCENT)
             + ", and "
-            + wording.value(cut.get())
+            + formatter.value(cut.get())
             + " from "
             + from
             + "\u00a0% on.");
@@ -275,7 +279,7 @@ final class ComparisonPart {
     return window.from() + "\u00a0% to " + window.to() + "\u00a0%";
   }
 
-  /** True if all sessions may have begun at the same state of charge. */
+  /** Returns true if all sessions may have started at the same state of charge. */
   private boolean sameStart() {
     List<Optional<Estimate>> starts =
         sessions.stream().map(s -> s.numbers().estimate("start_soc")).toList();

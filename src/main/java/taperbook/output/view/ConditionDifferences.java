@@ -13,9 +13,12 @@ import taperbook.session.Caveat;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 
-/** What sets compared sessions apart beside their curves, and so may explain a difference. */
+/**
+ * The differences between compared sessions other than their curves, which may explain a
+ * difference.
+ */
 final class ConditionDifferences {
-  /** Conditions that bear on how a car charges. */
+  /** Conditions that affect how a car charges. */
   private static final List<ConditionItem> BEARING =
       List.of(
           ConditionItem.BATTERY_TEMPERATURE_AT_START,
@@ -32,14 +35,14 @@ final class ConditionDifferences {
           ConditionItem.READ_FROM);
 
   private final List<SessionResult> sessions;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  ConditionDifferences(List<SessionResult> sessions, NumberFormatter wording) {
+  ConditionDifferences(List<SessionResult> sessions, NumberFormatter formatter) {
     this.sessions = List.copyOf(sessions);
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
-  /** Conditions that are not stated alike, one row each: {@code item} and {@code cells}. */
+  /** Returns conditions with different values, one row each: {@code item} and {@code cells}. */
   List<Map<String, Object>> conditions() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (ConditionItem item : BEARING) {
@@ -53,17 +56,19 @@ final class ConditionDifferences {
 
   private String cell(SessionResult session, ConditionItem item) {
     Optional<Fact> fact = session.session().conditions().known(item);
-    return fact.map(f -> FactTexts.value(f, wording)).orElse("not known");
+    return fact.map(f -> FactTexts.value(f, formatter)).orElse("not known");
   }
 
-  /** Caveats that not all sessions share, one row for each kind: {@code kind} and {@code cells}. */
+  /**
+   * Returns caveats that not all sessions share, one row per kind: {@code kind} and {@code cells}.
+   */
   List<Map<String, Object>> caveats() {
-    List<Set<Caveat>> sets = sessions.stream().map(CaveatMarks::all).toList();
-    Set<Caveat> common = new LinkedHashSet<>(sets.get(0));
-    sets.forEach(common::retainAll);
+    List<Set<Caveat>> caveats = sessions.stream().map(CaveatMarks::all).toList();
+    Set<Caveat> common = new LinkedHashSet<>(caveats.get(0));
+    caveats.forEach(common::retainAll);
     List<Map<String, Object>> rows = new ArrayList<>();
     for (Caveat.Kind kind : Caveat.Kind.values()) {
-      List<String> cells = sets.stream().map(set -> own(set, common, kind)).toList();
+      List<String> cells = caveats.stream().map(set -> own(set, common, kind)).toList();
       if (cells.stream().anyMatch(c -> !c.isEmpty())) {
         rows.add(Map.of("kind", kind.title(), "cells", cells));
       }

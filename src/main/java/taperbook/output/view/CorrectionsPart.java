@@ -13,33 +13,36 @@ import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
 
 /**
- * What was put right since a report was published, the latest first. All of it stands on one page:
- * of the latest correction the numbers that matter most, of earlier ones their sum.
+ * The corrections since a report was published, latest first. They fit on one page: the most
+ * important numbers of the latest correction, and a summary of earlier ones.
  */
 final class CorrectionsPart {
-  /** With two lines each they leave room on a page for reason, changes and earlier corrections. */
+  /**
+   * Maximum number of two-line numbers that leaves room for reason, changes and earlier
+   * corrections.
+   */
   private static final int MOST_NUMBERS = 14;
 
   private static final int MOST_CHANGES = 8;
 
   private final String session;
   private final List<String> headline;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
   /**
-   * Corrections of a report.
+   * Creates the corrections of a report.
    *
    * @param session name of the reported session
-   * @param headline ids of its numbers at the top, in order
+   * @param headline ids of its headline numbers, in order
    */
-  CorrectionsPart(String session, List<String> headline, NumberFormatter wording) {
+  CorrectionsPart(String session, List<String> headline, NumberFormatter formatter) {
     this.session = session;
     this.headline = List.copyOf(headline);
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
   /**
-   * One entry for each correction: {@code date}, {@code reason}, {@code sum}, {@code changes},
+   * Returns one entry per correction: {@code date}, {@code reason}, {@code sum}, {@code changes},
    * {@code moved}, {@code rest}.
    */
   List<Map<String, Object>> of(List<Correction> corrections) {
@@ -74,7 +77,7 @@ final class CorrectionsPart {
     if (all == 0) {
       return since + "no number moved by more than other random draws move it.";
     }
-    long beyond = correction.moved().stream().filter(MovedNumber::beyond).count();
+    long beyond = correction.moved().stream().filter(MovedNumber::isOutsideInterval).count();
     return since
         + (all == 1 ? "1 number" : all + " numbers")
         + " moved by more than other random draws move them, "
@@ -82,23 +85,23 @@ final class CorrectionsPart {
         + " of them beyond the interval that was printed.";
   }
 
-  /** Numbers at the top of the report, then those beyond their old intervals. */
+  /** Sorts headline numbers first, then those outside their old intervals. */
   private List<MovedNumber> first(List<MovedNumber> moved) {
     return moved.stream()
-        .filter(m -> headline(m) < Integer.MAX_VALUE || m.beyond())
+        .filter(m -> headline(m) < Integer.MAX_VALUE || m.isOutsideInterval())
         .sorted(Comparator.comparingInt(this::headline))
         .limit(MOST_NUMBERS)
         .toList();
   }
 
-  /** Place among the numbers at the top of the report. */
+  /** Returns the index among the headline numbers. */
   private int headline(MovedNumber number) {
     int place = headline.indexOf(number.id());
     boolean main = number.session().equals(session) && number.against().isEmpty();
     return main && place >= 0 ? place : Integer.MAX_VALUE;
   }
 
-  /** What was changed, those that moved a number of the table first. */
+  /** Describes the changes, those that affect a number of the table first. */
   private static List<String> changes(Correction correction, List<MovedNumber> first) {
     LinkedHashSet<String> changes = new LinkedHashSet<>();
     first.forEach(m -> changes.addAll(m.causes()));
@@ -115,7 +118,7 @@ final class CorrectionsPart {
         "after",
         amount(number, number.after()),
         "beyond",
-        number.beyond(),
+        number.isOutsideInterval(),
         "causes",
         number.causes().stream()
             .map(changes::indexOf)
@@ -126,10 +129,10 @@ final class CorrectionsPart {
 
   private Map<String, String> amount(MovedNumber number, Optional<Estimate> estimate) {
     return Map.of(
-        "value", wording.value(number, estimate), "range", wording.range(number, estimate));
+        "value", formatter.value(number, estimate), "range", formatter.range(number, estimate));
   }
 
-  /** How many are not in the table. */
+  /** Describes how many numbers are not in the table. */
   private static String rest(Correction correction, List<MovedNumber> first) {
     if (first.isEmpty() || correction.moved().size() == first.size()) {
       return first.isEmpty() && !correction.moved().isEmpty() ? "All are" : "";

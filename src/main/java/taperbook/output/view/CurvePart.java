@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import taperbook.result.SessionResult;
 
-/** The numbers of the charging curve and of the battery's energy, as two tables of the report. */
+/** Two tables: the numbers of the charging curve and of the battery's energy. */
 final class CurvePart {
   private final SessionResult session;
   private final NumberViews views;
@@ -16,7 +16,7 @@ final class CurvePart {
     this.views = views;
   }
 
-  /** One row for each straight segment of the curve, and for each step between two of them. */
+  /** Returns one row per segment of the curve and per step between segments. */
   List<Map<String, Object>> segments() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (int k = 1; session.numbers().find(id(k, "soc_from")).isPresent(); k++) {
@@ -42,7 +42,7 @@ final class CurvePart {
     return "taper_segment_" + segment + "_" + what;
   }
 
-  /** The kind of a segment stands in its label: {@code Segment 2, plateau: from}. */
+  /** Extracts the kind of a segment from its label: {@code Segment 2, plateau: from}. */
   private String kind(int segment) {
     String label = session.numbers().get(id(segment, "soc_from")).label();
     String kind = label.substring(label.indexOf(", ") + 2, label.lastIndexOf(':'));

@@ -9,7 +9,7 @@ import taperbook.result.Assumption;
 import taperbook.result.Method;
 import taperbook.result.Numbers;
 
-/** The methods that some numbers use, and what those methods take for granted. */
+/** The methods that some numbers use, and their assumptions. */
 public final class Definitions {
   private static final int LETTERS = 26;
 
@@ -18,7 +18,7 @@ public final class Definitions {
 
   private Definitions() {}
 
-  /** Those of all numbers of some sessions. */
+  /** Collects the definitions of all numbers of some sessions. */
   public static Definitions of(List<Numbers> sessions) {
     Definitions all = new Definitions();
     sessions.forEach(s -> s.all().forEach(n -> all.methods.add(n.method())));
@@ -26,7 +26,7 @@ public final class Definitions {
     return all;
   }
 
-  /** Every method that a number uses, with the marks of its assumptions. */
+  /** Returns every method in use, with the marks of its assumptions. */
   public List<Map<String, Object>> methods() {
     List<Assumption> order = new ArrayList<>(assumptions);
     return methods.stream()
@@ -46,7 +46,7 @@ public final class Definitions {
         .toList();
   }
 
-  /** Every assumption behind them, lettered. */
+  /** Returns every assumption of these methods, lettered. */
   public List<Map<String, Object>> assumptions() {
     List<Map<String, Object>> list = new ArrayList<>();
     for (Assumption a : assumptions) {
@@ -59,7 +59,7 @@ public final class Definitions {
     return list;
   }
 
-  /** From a to z, then aa, ab and so on. */
+  /** Returns a to z, then aa, ab and so on. */
   private static String letter(int index) {
     String last = String.valueOf((char) ('a' + index % LETTERS));
     return index < LETTERS ? last : letter(index / LETTERS - 1) + last;

@@ -15,27 +15,27 @@ import taperbook.result.Numbers;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
 
-/** What happened in the sessions, and the numbers with and without interruptions. */
+/** The events of the sessions, and the numbers with and without interruptions. */
 final class EventTables {
-  /** More events than these are in the readings alone. */
+  /** Maximum number of events; further ones are in the readings only. */
   private static final int MOST = 40;
 
   private final ReportResult result;
   private final NumberViews views;
-  private final EventText wording;
+  private final EventText eventText;
 
-  EventTables(ReportResult result, NumberViews views, NumberFormatter wording) {
+  EventTables(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.views = views;
-    this.wording = new EventText(wording);
+    this.eventText = new EventText(formatter);
   }
 
-  /** The events of the reported session, numbered as in its chart. */
+  /** Returns the events of the reported session, numbered as in its chart. */
   List<Map<String, Object>> events() {
     return events(result.main(), "");
   }
 
-  /** The events of the sessions that it is compared with, each with its letter. */
+  /** Returns the events of the compared sessions, each with its letter. */
   List<Map<String, Object>> ofOthers() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (int i = 1; i < result.sessions().size(); i++) {
@@ -51,16 +51,16 @@ final class EventTables {
           Map.of(
               "number", "" + (rows.size() + 1),
               "letter", letter,
-              "when", wording.when(event),
-              "charge", wording.charge(event),
-              "what", wording.what(event),
+              "when", eventText.when(event),
+              "charge", eventText.charge(event),
+              "what", eventText.what(event),
               "row", String.join(", ", RowRuns.lines(event.rows()).values())));
     }
     return rows;
   }
 
   /**
-   * How long charging stood still, and each number asked for that includes an interruption,
+   * Returns the total interruption, and each requested number that includes an interruption
    * followed by the same without it.
    */
   List<Map<String, Object>> interrupted() {

@@ -15,15 +15,15 @@ import taperbook.session.Item;
 import taperbook.session.RangeItem;
 import taperbook.session.Session;
 
-/** Stated facts as texts: as they were written, since they are the tester's and not computed. */
+/** Formats stated facts: as written, since they are the tester's and not computed. */
 public final class FactTexts {
-  /** Base units of the quantities that a report states in one unit throughout. */
+  /** Base units of the quantities that a report gives in one unit throughout. */
   private static final List<Unit> MIXED =
       List.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.CELSIUS, Unit.WATT_HOUR_PER_KILOMETRE);
 
   private FactTexts() {}
 
-  /** All facts of a file in order; of one that is not known, the value says so. */
+  /** Returns all facts of a file in order; unknown ones are marked as such. */
   static <I extends Enum<I> & Item> List<Map<String, Object>> table(Facts<I> facts) {
     List<Map<String, Object>> rows = new ArrayList<>();
     facts
@@ -38,7 +38,7 @@ public final class FactTexts {
     return rows;
   }
 
-  /** What a report is about: vehicle, place and day. */
+  /** Describes the subject of a report: vehicle, place and day. */
   public static String subject(Session session) {
     return Stream.of(
             session.conditions().text(ConditionItem.VEHICLE),
@@ -48,8 +48,10 @@ public final class FactTexts {
         .collect(Collectors.joining(", "));
   }
 
-  /** The way of the drive, such as {@code from 92 % to 11 %}, as far as it is known. */
-  static String drive(Facts<RangeItem> facts, NumberFormatter wording) {
+  /**
+   * Describes the charge of the drive, such as {@code from 92 % to 11 %}, as far as it is known.
+   */
+  static String drive(Facts<RangeItem> facts, NumberFormatter formatter) {
     return facts
         .known(RangeItem.DISTANCE)
         .flatMap(
@@ -62,7 +64,7 @@ public final class FactTexts {
                                 .known(RangeItem.END_SOC)
                                 .map(
                                     end ->
-                                        value(distance, wording)
+                                        value(distance, formatter)
                                             + " from "
                                             + value(start)
                                             + " to "
@@ -71,7 +73,7 @@ public final class FactTexts {
         .orElse("");
   }
 
-  /** A known fact with its unit. */
+  /** Returns a known fact with its unit. */
   public static String value(Fact fact) {
     return fact.unit().isEmpty()
         ? NumberFormatter.dateOrAsIs(fact.written())
@@ -79,19 +81,19 @@ public final class FactTexts {
   }
 
   /**
-   * A known fact in the units of a report, as written in brackets if that is another unit, such as
-   * {@code 55.4 °F (13 °C)}.
+   * Returns a known fact in the units of a report, with the original in brackets if its unit
+   * differs, such as {@code 55.4 °F (13 °C)}.
    */
-  static String value(Fact fact, NumberFormatter wording) {
+  static String value(Fact fact, NumberFormatter formatter) {
     Optional<Unit> written = Unit.ofSymbol(fact.unit()).filter(u -> fact.amount().isPresent());
     Optional<Unit> base =
         written.flatMap(u -> MIXED.stream().filter(b -> b.quantity() == u.quantity()).findFirst());
-    return base.filter(b -> wording.shown(b) != written.orElseThrow())
-        .map(b -> wording.value(fact.amount().orElseThrow(), b) + " (" + value(fact) + ")")
+    return base.filter(b -> formatter.shown(b) != written.orElseThrow())
+        .map(b -> formatter.value(fact.amount().orElseThrow(), b) + " (" + value(fact) + ")")
         .orElseGet(() -> value(fact));
   }
 
-  /** A known fact with its unit and what is written to give or take. */
+  /** Returns a known fact with its unit and stated uncertainty. */
   private static String withSpread(Fact fact) {
     return fact.giveOrTake().isEmpty()
         ? value(fact)
@@ -103,9 +105,9 @@ public final class FactTexts {
     return unit.isEmpty() ? "" : "\u00a0" + unit;
   }
 
-  /** An item with a capital first letter. */
+  /** Capitalises the first letter of an item. */
   public static String capital(String words) {
-    // Only the first letter, and that of no locale: items are plain ASCII.
+    // Locale-independent: items are plain ASCII.
     return Character.toUpperCase(words.charAt(0)) + words.substring(1).replace(" soc", " SOC");
   }
 }

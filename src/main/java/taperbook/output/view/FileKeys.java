@@ -12,18 +12,18 @@ import taperbook.session.RowRef;
 final class FileKeys {
   private final Map<String, String> keys = new LinkedHashMap<>();
 
-  /** Keys F1, F2 and so on, in the order in which the files are listed. */
+  /** Assigns keys F1, F2 and so on, in the order of the files. */
   FileKeys(List<InputFile> inputs) {
     inputs.forEach(input -> keys.computeIfAbsent(input.path(), path -> "F" + (keys.size() + 1)));
   }
 
-  /** The listed files: {@code key}, {@code file}, {@code sha256}. */
+  /** Returns the listed files: {@code key}, {@code file}, {@code sha256}. */
   static List<Map<String, Object>> list(List<InputFile> inputs) {
     FileKeys keys = new FileKeys(inputs);
     return inputs.stream().map(keys::input).toList();
   }
 
-  /** The rows, file by file: {@code key} and {@code lines}. */
+  /** Returns the rows, file by file: {@code key} and {@code lines}. */
   List<Map<String, Object>> places(List<RowRef> rows) {
     List<Map<String, Object>> places = new ArrayList<>();
     RowRuns.lines(rows)

@@ -17,12 +17,12 @@ import taperbook.session.Caveat.Kind;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
-/** What the first page of a report has beside the answer and the chart. */
+/** The contents of a report's first page other than the answer and the chart. */
 final class FirstPage {
-  /** Numbers beside each other at the top. */
+  /** Maximum number of numbers side by side at the top. */
   private static final int MOST_NUMBERS = 3;
 
-  /** Caveats that may change the answer of any session, the gravest first. */
+  /** Caveats that may change the answer of any session, most severe first. */
   private static final List<Kind> GRAVEST =
       List.of(
           Kind.DOUBTFUL_READING,
@@ -31,21 +31,21 @@ final class FirstPage {
           Kind.BATTERY_TEMPERATURE,
           Kind.STATION_LIMIT);
 
-  /** Caveats of the reported session where none of these is there. */
+  /** Caveats of the reported session to use if none of these is present. */
   private static final List<Kind> LESS =
       List.of(Kind.STATION_SHARED, Kind.STARTING_SOC, Kind.RANGE_TEST, Kind.READINGS);
 
   private final ReportResult result;
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  FirstPage(ReportResult result, NumberViews views, NumberFormatter wording) {
+  FirstPage(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.views = views;
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
-  /** As the head of {@code report.ftlh} describes it. */
+  /** Returns the model, as described at the top of {@code report.ftlh}. */
   Map<String, Object> map() {
     Map<String, Object> map = new LinkedHashMap<>();
     List<ReportNumber> first = numbers();
@@ -58,13 +58,15 @@ final class FirstPage {
             .toList());
     map.put("range", views.view(result.main(), "driven_range_full"));
     map.put("rangeAt", result.main().rangeTest().map(this::conditions).orElse(""));
-    List<Mind> minds = minds();
-    map.put("mind", minds.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""));
-    map.put("facts", minds.stream().map(m -> m.of() + m.caveat().fact()).toList());
+    List<Mind> mainCaveats = mainCaveats();
+    map.put(
+        "mind",
+        mainCaveats.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""));
+    map.put("facts", mainCaveats.stream().map(m -> m.of() + m.caveat().fact()).toList());
     return map;
   }
 
-  /** Two distances that minutes buy, and the window; without distances other headline numbers. */
+  /** Returns two distances and the window; without distances other headline numbers. */
   private List<ReportNumber> numbers() {
     List<ReportNumber> minutes = result.main().numbers().with(Role.MINUTES);
     List<ReportNumber> rest = result.main().numbers().with(Role.HEADLINE);
@@ -80,15 +82,15 @@ final class FirstPage {
         .toList();
   }
 
-  /** Speed and temperature of the drive, as stated. */
+  /** Describes speed and temperature of the drive, as stated. */
   private String conditions(RangeTest test) {
     Optional<String> speed =
         test.facts()
             .known(RangeItem.TARGET_SPEED)
             .or(() -> test.facts().known(RangeItem.AVERAGE_SPEED))
-            .map(f -> FactTexts.value(f, wording));
+            .map(f -> FactTexts.value(f, formatter));
     Optional<String> air =
-        test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(f -> FactTexts.value(f, wording));
+        test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(f -> FactTexts.value(f, formatter));
     return Stream.of(speed, air)
         .flatMap(Optional::stream)
         .reduce((a, b) -> a + " and " + b)
@@ -96,13 +98,13 @@ final class FirstPage {
   }
 
   /**
-   * The gravest caveats of the reported session, then those of the sessions that it is compared
-   * with, named; then what else a reader must know of the reported one.
+   * Returns the most severe caveats of the reported session, then those of compared sessions with
+   * their names, then other caveats of the reported session.
    */
-  private List<Mind> minds() {
+  private List<Mind> mainCaveats() {
     List<SessionResult> sessions = result.sessions();
     SessionNames names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
-    Stream<Mind> gravest =
+    Stream<Mind> severe =
         IntStream.range(0, sessions.size())
             .boxed()
             .flatMap(
@@ -110,10 +112,10 @@ final class FirstPage {
                     of(GRAVEST, sessions.get(i).caveats())
                         .map(c -> new Mind(i == 0 ? "" : "of " + names.inSentence(i) + ": ", c)));
     Stream<Mind> less = of(LESS, result.main().caveats()).map(c -> new Mind("", c));
-    return Stream.concat(gravest, less).toList();
+    return Stream.concat(severe, less).toList();
   }
 
-  /** A caveat, and the words that name its session, which are empty for the reported one. */
+  /** A caveat with the name of its session, which is empty for the reported one. */
   private record Mind(String of, Caveat caveat) {}
 
   private static Stream<Caveat> of(List<Kind> kinds, List<Caveat> caveats) {

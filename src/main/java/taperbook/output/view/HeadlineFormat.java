@@ -5,11 +5,11 @@ import java.util.Map;
 import taperbook.result.Method;
 import taperbook.result.ReportNumber;
 
-/** How numbers at the top of a report are shown. */
+/** Formats headline numbers. */
 final class HeadlineFormat {
   private HeadlineFormat() {}
 
-  /** A number at the top: an average says by its name what it is an average over. */
+  /** Returns a headline number; the label of an average states what it is an average over. */
   static Map<String, Object> cell(NumberViews views, ReportNumber number) {
     Map<String, Object> view = views.view(number);
     boolean named = number.label().toLowerCase(Locale.ROOT).contains("over time");

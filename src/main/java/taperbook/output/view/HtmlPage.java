@@ -3,17 +3,17 @@ package taperbook.output.view;
 import java.nio.charset.StandardCharsets;
 import taperbook.chart.model.DarkScheme;
 
-/** The page for browsers: what the template gave, with the fonts put in. */
+/** The browser page: the template's output with embedded fonts. */
 public final class HtmlPage {
-  /** What a template prints where the rules for the fonts are to be. */
+  /** Placeholder of the font rules in a template's output. */
   public static final String FONTS = "/*fonts*/";
 
-  /** What a style sheet holds where the rules for charts on a dark ground are to be. */
+  /** Placeholder of the rules for charts on a dark background in a style sheet. */
   public static final String DARK_CHARTS = "/*charts on dark*/";
 
   private HtmlPage() {}
 
-  /** The page as UTF-8, one file that needs no other. */
+  /** Returns the page as UTF-8, a self-contained file. */
   public static byte[] bytes(String page) {
     return page.replace(FONTS, WebFonts.rules(page))
         .replace(DARK_CHARTS, DarkScheme.rules(".card"))

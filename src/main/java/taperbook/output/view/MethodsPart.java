@@ -13,26 +13,28 @@ import taperbook.result.SessionResult;
 import taperbook.session.Channel;
 import taperbook.session.Trace;
 
-/** What the methods section lists: definitions, assumptions, displays, and what was withheld. */
+/**
+ * The contents of the methods section: definitions, assumptions, displays, and withheld numbers.
+ */
 final class MethodsPart {
   private final ReportResult result;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final Definitions definitions;
 
-  MethodsPart(ReportResult result, NumberFormatter wording) {
+  MethodsPart(ReportResult result, NumberFormatter formatter) {
     this.result = result;
-    this.wording = wording;
+    this.formatter = formatter;
     this.definitions =
         Definitions.of(result.sessions().stream().map(SessionResult::numbers).toList());
   }
 
-  /** Every method that a number of this report uses, with the marks of its assumptions. */
+  /** Returns every method in use, with the marks of its assumptions. */
   List<Map<String, Object>> definitions() {
     return definitions.methods();
   }
 
   /**
-   * What the intervals are: coverages in per cent, if there are any, and whether some are bounds.
+   * Describes the intervals: coverages in per cent, if there are any, and whether some are bounds.
    */
   Map<String, Object> intervals() {
     List<Double> coverages =
@@ -49,12 +51,12 @@ final class MethodsPart {
         coverages.stream().filter(c -> c < 1).map(NumberViews::share).toList());
   }
 
-  /** Every assumption behind them, lettered. */
+  /** Returns every assumption of these methods, lettered. */
   List<Map<String, Object>> assumptions() {
     return definitions.assumptions();
   }
 
-  /** The step of each display that was read. */
+  /** Returns the step of each display that was read. */
   List<Map<String, Object>> displays() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (SessionResult session : result.sessions()) {
@@ -77,10 +79,10 @@ final class MethodsPart {
   }
 
   private String step(double amount, Unit unit) {
-    return amount == 0 ? "not limited" : wording.exactly(amount, unit);
+    return amount == 0 ? "not limited" : formatter.exactly(amount, unit);
   }
 
-  /** What was withheld, the numbers with the same reason together. */
+  /** Returns the withheld numbers, grouped by reason. */
   List<Map<String, Object>> withheld() {
     Map<String, List<String>> byReason = new LinkedHashMap<>();
     for (SessionResult session : result.sessions()) {

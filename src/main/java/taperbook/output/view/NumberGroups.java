@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Map;
 import taperbook.result.ReportNumber;
 
-/** The numbers of a session by the method they were found by, for a table that states it once. */
+/** Groups the numbers of a session by method, for a table that states it once. */
 final class NumberGroups {
   private NumberGroups() {}
 
   /**
-   * Groups in the order of their first numbers: {@code method}, {@code basis} and {@code numbers},
-   * each number as everywhere, with its rows as {@code places} besides. What was withheld is left
-   * out, since it has no rows; the report lists it with its reasons.
+   * Returns groups in the order of their first numbers: {@code method}, {@code basis} and {@code
+   * numbers}, each number with its rows as additional {@code places}. Omits withheld numbers, which
+   * have no rows; the report lists them with their reasons.
    */
   static List<Map<String, Object>> of(List<ReportNumber> all, NumberViews views, FileKeys keys) {
     Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();

@@ -14,33 +14,32 @@ import taperbook.result.ReportNumber;
 
 /**
  * Tables of numbers for a template and for an article: {@code first} and {@code heads} of the
- * columns ({@code label} and {@code unit}), {@code unit} where all columns share one, and {@code
- * rows} of {@code label}, {@code unit} and {@code cells}. A cell is a number with its texts for the
- * table, {@code shown}, {@code ends}, {@code low} and {@code high}, besides.
+ * columns ({@code label} and {@code unit}), {@code unit} if all columns share one, and {@code rows}
+ * of {@code label}, {@code unit} and {@code cells}. A cell is a number with its additional texts
+ * for the table, {@code shown}, {@code ends}, {@code low} and {@code high}.
  */
 final class NumberTable {
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
 
-  NumberTable(NumberViews views, NumberFormatter wording) {
+  NumberTable(NumberViews views, NumberFormatter formatter) {
     this.views = views;
-    this.wording = wording;
+    this.formatter = formatter;
   }
 
   /**
    * A row of a table.
    *
-   * @param label its head
-   * @param numbers its numbers; empty where a column has none
+   * @param label its heading
+   * @param numbers its numbers; empty if a column has none
    */
   record Row(String label, List<Optional<ReportNumber>> numbers) {
-    /** Copies the list. */
     Row {
       numbers = List.copyOf(numbers);
     }
   }
 
-  /** A table whose columns have a unit and a precision each. */
+  /** Returns a table whose columns have a unit and a precision each. */
   Map<String, Object> byColumn(String first, List<String> heads, List<Row> rows) {
     List<Texts> texts =
         IntStream.range(0, heads.size())
@@ -58,7 +57,7 @@ final class NumberTable {
         rows.stream().map(r -> row(r.label(), cells(r.numbers(), texts))).toList());
   }
 
-  /** A table whose rows have a unit and a precision each; the unit is at the label. */
+  /** Returns a table whose rows have a unit and a precision each; labels include the unit. */
   Map<String, Object> byRow(String first, List<String> heads, List<Row> rows) {
     return table(
         first,
@@ -67,7 +66,7 @@ final class NumberTable {
         rows.stream().map(this::row).toList());
   }
 
-  /** A row whose cells share a unit and a precision. */
+  /** Returns a row whose cells share a unit and a precision. */
   Map<String, Object> row(Row row) {
     Texts texts = texts(row.numbers());
     Map<String, Object> made =
@@ -76,7 +75,7 @@ final class NumberTable {
     return made;
   }
 
-  /** A row of a table, to which a page adds columns that are no numbers. */
+  /** Returns a row of a table, for a page to add columns that are not numbers. */
   @SuppressWarnings("unchecked")
   static Map<String, Object> rowOf(Map<String, Object> table, int index) {
     return ((List<Map<String, Object>>) Objects.requireNonNull(table.get("rows"))).get(index);
@@ -91,7 +90,7 @@ final class NumberTable {
         views.differs(present.get(0).unit())
             ? Optional.of(new ColumnFormat(present, views.other()))
             : Optional.empty();
-    return new Texts(Optional.of(new ColumnFormat(present, wording)), other);
+    return new Texts(Optional.of(new ColumnFormat(present, formatter)), other);
   }
 
   private List<Map<String, Object>> cells(List<Optional<ReportNumber>> numbers, List<Texts> texts) {
@@ -110,7 +109,7 @@ final class NumberTable {
     return cell;
   }
 
-  /** The texts of a cell; a count, or a point that was chosen, has no interval to print. */
+  /** Returns the texts of a cell; a count or a chosen point has no interval. */
   private static Map<String, Object> shown(ReportNumber number, ColumnFormat text) {
     Optional<Estimate> wide = number.estimate().filter(e -> e.bounds().width() > 0);
     return Map.of(
@@ -124,7 +123,7 @@ final class NumberTable {
    * The texts of a column or a row.
    *
    * @param own in the report's units; empty if there is no number
-   * @param other in the other unit of distance; empty if that reads the same
+   * @param other in the other unit of distance; empty if that is the same
    */
   private record Texts(Optional<ColumnFormat> own, Optional<ColumnFormat> other) {
     String unit() {
@@ -146,7 +145,7 @@ final class NumberTable {
     return row;
   }
 
-  /** The head of a column with its unit, which may be empty. */
+  /** Returns the heading of a column with its unit, which may be empty. */
   static Map<String, Object> head(String label, String unit) {
     return Map.of("label", label, "unit", unit);
   }

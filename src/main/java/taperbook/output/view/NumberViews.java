@@ -14,31 +14,31 @@ import taperbook.result.ReportResult;
 import taperbook.result.Role;
 import taperbook.result.SessionResult;
 
-/** Numbers as a template prints them: every part a text. */
+/** Formats numbers for templates: every part is a text. */
 final class NumberViews {
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberFormatter other;
   private final CaveatMarks marks;
   private final String mainSession;
 
-  NumberViews(ReportResult result, NumberFormatter wording, CaveatMarks marks) {
-    this.wording = wording;
-    this.other = wording.inOtherDistances();
+  NumberViews(ReportResult result, NumberFormatter formatter, CaveatMarks marks) {
+    this.formatter = formatter;
+    this.other = formatter.inOtherDistances();
     this.marks = marks;
     this.mainSession = result.main().session().name();
   }
 
-  /** The number of a session, or a place held free if it has none of that id. */
+  /** Returns the number of a session, or a placeholder if it has none with that id. */
   Map<String, Object> view(SessionResult session, String id) {
     return session.numbers().find(id).map(this::view).orElseGet(() -> absent(id));
   }
 
-  /** The numbers of a session that are shown in a place. */
+  /** Returns the numbers of a session with a role. */
   List<Map<String, Object>> views(SessionResult session, Role role) {
     return session.numbers().with(role).stream().map(this::view).toList();
   }
 
-  /** As {@link #views}, without those that were withheld. */
+  /** Returns the numbers as {@link #views}, without withheld ones. */
   List<Map<String, Object>> measured(SessionResult session, Role role) {
     return session.numbers().with(role).stream()
         .filter(n -> n.estimate().isPresent())
@@ -53,10 +53,10 @@ final class NumberViews {
     view.put("label", number.label());
     view.put("present", true);
     view.put("measured", number.estimate().isPresent());
-    view.put("value", wording.value(number));
-    view.put("range", wording.range(number));
-    view.put("between", wording.between(number).orElse(""));
-    view.put("spread", wording.spread(number).orElse(""));
+    view.put("value", formatter.value(number));
+    view.put("range", formatter.range(number));
+    view.put("between", formatter.between(number).orElse(""));
+    view.put("spread", formatter.spread(number).orElse(""));
     view.put("basis", basis(number.metric().basis()));
     view.put("session", number.origin().session());
     view.put("rows", RowRuns.words(number.origin().rows()));
@@ -71,27 +71,27 @@ final class NumberViews {
     return view;
   }
 
-  /** Words in the other unit of distance than the report's. */
+  /** Returns the formatter for the other unit of distance. */
   NumberFormatter other() {
     return other;
   }
 
-  /** True if numbers of a unit read otherwise in the other unit of distance. */
+  /** Returns true if numbers of a unit differ in the other unit of distance. */
   boolean differs(Unit unit) {
-    return wording.shown(unit) != other.shown(unit);
+    return formatter.shown(unit) != other.shown(unit);
   }
 
-  /** One side of a check, or a quantity of a leg. */
+  /** Returns one side of a check, or a quantity of a leg. */
   Map<String, Object> view(String label, Estimate estimate, Unit unit) {
     return Map.of(
         "label",
         label,
         "value",
-        wording.value(estimate, unit),
+        formatter.value(estimate, unit),
         "range",
-        wording.range(estimate.bounds(), unit),
+        formatter.range(estimate.bounds(), unit),
         "between",
-        wording.between(estimate.bounds(), unit));
+        formatter.between(estimate.bounds(), unit));
   }
 
   private String anchor(ReportNumber number) {
@@ -103,7 +103,7 @@ final class NumberViews {
         + number.id();
   }
 
-  /** A place held free. */
+  /** Returns a placeholder. */
   static Map<String, Object> absent(String id) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("id", id);
@@ -144,7 +144,7 @@ final class NumberViews {
     return measured.coverage() == 1 ? "bounds" : share(measured.coverage()) + " coverage";
   }
 
-  /** A share in per cent. */
+  /** Formats a share in per cent. */
   static String share(double share) {
     return Math.round(share * 100) + "\u00a0%";
   }

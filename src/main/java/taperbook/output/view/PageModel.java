@@ -19,41 +19,42 @@ import taperbook.session.Caveat;
 import taperbook.session.ConditionItem;
 import taperbook.session.InputFile;
 
-/** Everything of a report that a template may print, charts, article and styles excepted. */
+/** The template model of a report without charts, article and styles. */
 public final class PageModel {
   private final ReportResult result;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberViews views;
   private final CaveatMarks marks;
 
-  /** The model of one report. */
+  /** Creates the model of one report. */
   public PageModel(ReportResult result) {
     this.result = result;
-    this.wording = new NumberFormatter(result.plan().style());
+    this.formatter = new NumberFormatter(result.plan().style());
     this.marks = new CaveatMarks(result);
-    this.views = new NumberViews(result, wording, marks);
+    this.views = new NumberViews(result, formatter, marks);
   }
 
   /**
-   * Plain maps, lists, texts and truth values; the head of {@code report.ftlh} describes them.
+   * Returns plain maps, lists, strings and booleans; the head of {@code report.ftlh} describes
+   * them.
    *
-   * @param inputs the files that the report was made from
-   * @param corrections what was put right since it was published
-   * @param made the day that it bears as its date
+   * @param inputs the input files of the report
+   * @param corrections corrections since publication
+   * @param date date of the report
    * @param program name and version of the program
    */
   public Map<String, Object> map(
-      List<InputFile> inputs, List<Correction> corrections, LocalDate made, String program) {
-    Tables tables = new Tables(result, views, wording);
-    MethodsPart methods = new MethodsPart(result, wording);
+      List<InputFile> inputs, List<Correction> corrections, LocalDate date, String program) {
+    Tables tables = new Tables(result, views, formatter);
+    MethodsPart methods = new MethodsPart(result, formatter);
     Map<String, Object> map = new LinkedHashMap<>();
-    map.put("report", report(made, program));
+    map.put("report", report(date, program));
     map.put("headline", headline().stream().map(n -> HeadlineFormat.cell(views, n)).toList());
-    map.put("first", new FirstPage(result, views, wording).map());
+    map.put("first", new FirstPage(result, views, formatter).map());
     map.put("budgets", Budgets.of(headline()));
     map.put("intervals", methods.intervals());
     map.put("milestones", tables.milestones());
-    EventTables events = new EventTables(result, views, wording);
+    EventTables events = new EventTables(result, views, formatter);
     map.put("events", events.events());
     map.put("interrupted", events.interrupted());
     map.put("othersEvents", events.ofOthers());
@@ -73,33 +74,33 @@ public final class PageModel {
             .map(Caveat::sentence)
             .distinct()
             .toList());
-    map.put("range", new RangeBasis(result.main(), views, wording).map());
+    map.put("range", new RangeBasis(result.main(), views, formatter).map());
     map.put("checks", tables.checks());
-    map.put("comparison", new ComparisonPart(result, views, wording).map());
-    map.put("repeats", new RepeatsPart(result, views, wording).map());
+    map.put("comparison", new ComparisonPart(result, views, formatter).map());
+    map.put("repeats", new RepeatsPart(result, views, formatter).map());
     map.put("corrections", correctionsPart().of(corrections));
-    map.put("road", new RoadPart(result, views, wording).map());
+    map.put("road", new RoadPart(result, views, formatter).map());
     map.put("withheld", methods.withheld());
     map.put("definitions", methods.definitions());
     map.put("assumptions", methods.assumptions());
     map.put("displays", methods.displays());
     map.put("conditions", FactTexts.table(result.main().session().conditions()));
     map.put("caveats", marks.byTopic());
-    map.put("day", SessionConditions.of(result.main().session(), wording));
+    map.put("day", SessionConditions.of(result.main().session(), formatter));
     map.put("began", views.view(result.main(), "start_soc"));
     map.put("numbers", numbers(new FileKeys(inputs)));
     map.put("inputs", FileKeys.list(inputs));
     return map;
   }
 
-  private Map<String, Object> report(LocalDate made, String program) {
+  private Map<String, Object> report(LocalDate date, String program) {
     ReportPlan plan = result.plan();
     Map<String, Object> report = new LinkedHashMap<>();
     report.put("name", plan.name());
     report.put("title", plan.heading().title());
     report.put("author", plan.heading().author());
-    report.put("date", NumberFormatter.date(plan.heading().published().orElse(made)));
-    report.put("isoDate", plan.heading().published().orElse(made).toString());
+    report.put("date", NumberFormatter.date(plan.heading().published().orElse(date)));
+    report.put("isoDate", plan.heading().published().orElse(date).toString());
     report.put("subject", FactTexts.subject(result.main().session()));
     report.put("session", result.main().session().name());
     report.put("basis", plan.style().basis().words());
@@ -119,7 +120,7 @@ public final class PageModel {
     return new CorrectionsPart(
         result.main().session().name(),
         headline().stream().map(ReportNumber::id).toList(),
-        wording);
+        formatter);
   }
 
   private String stated(ConditionItem item) {

@@ -18,18 +18,18 @@ import taperbook.session.Leg;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
-/** The range test behind the distances: its record, what came of it, its legs, what was scaled. */
+/** The range test behind the distances: its record, results, legs, and scaling. */
 final class RangeBasis {
   private final SessionResult session;
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberTable table;
 
-  RangeBasis(SessionResult session, NumberViews views, NumberFormatter wording) {
+  RangeBasis(SessionResult session, NumberViews views, NumberFormatter formatter) {
     this.session = session;
     this.views = views;
-    this.wording = wording;
-    this.table = new NumberTable(views, wording);
+    this.formatter = formatter;
+    this.table = new NumberTable(views, formatter);
   }
 
   Map<String, Object> map() {
@@ -101,10 +101,10 @@ final class RangeBasis {
   }
 
   private String fact(RangeTest test, RangeItem item) {
-    return test.facts().known(item).map(f -> FactTexts.value(f, wording)).orElse("not known");
+    return test.facts().known(item).map(f -> FactTexts.value(f, formatter)).orElse("not known");
   }
 
-  /** Range and consumption at each speed that drives state. */
+  /** Returns range and consumption at each speed of the drives. */
   private Map<String, Object> speeds() {
     return table.byColumn(
         Labels.of("axis.speed"),
@@ -121,7 +121,7 @@ final class RangeBasis {
   private List<String> scaled(RangeTest test) {
     List<String> sentences = new ArrayList<>();
     Optional<ReportNumber> range = session.numbers().find("driven_range_full");
-    String drive = FactTexts.drive(test.facts(), wording);
+    String drive = FactTexts.drive(test.facts(), formatter);
     if (range.flatMap(ReportNumber::estimate).isPresent() && !drive.isEmpty()) {
       sentences.add("The drive covered " + drive + ".");
     }

@@ -10,14 +10,14 @@ import java.math.RoundingMode;
 import taperbook.chart.model.Box;
 import taperbook.chart.model.Readout;
 
-/** What a reading line on a chart can read, as JSON that can be part of a page. */
+/** The data of a chart's reading line, as JSON to embed in a page. */
 public final class ReadoutJson {
-  /** A pixel on a screen is a thousandth of a plot. */
+  /** Decimal places: a screen pixel is a thousandth of a plot. */
   private static final int PLACES = 3;
 
   private ReadoutJson() {}
 
-  /** The JSON, without a character that could end the element that it is in. */
+  /** Returns the JSON, without characters that could end the enclosing element. */
   public static String of(Readout readout) {
     StringWriter out = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
@@ -41,7 +41,7 @@ public final class ReadoutJson {
     return out.toString().replace("<", "\\u003c");
   }
 
-  /** Left, top, width and height of the plot as shares of the picture. */
+  /** Writes left, top, width and height of the plot as shares of the picture. */
   private static void plot(JsonGenerator json, String name, Readout.Plot plot) throws IOException {
     Box picture = plot.picture();
     Box box = plot.plot();

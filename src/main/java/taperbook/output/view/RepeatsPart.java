@@ -15,17 +15,19 @@ import taperbook.result.SessionResult;
 import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
-/** The runs of the reported session: each headline number in all of them, and over them. */
+/** The runs of the reported session: each headline number in every run, and over all runs. */
 final class RepeatsPart {
   private final ReportResult result;
   private final NumberTable table;
 
-  RepeatsPart(ReportResult result, NumberViews views, NumberFormatter wording) {
+  RepeatsPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
-    this.table = new NumberTable(views, wording);
+    this.table = new NumberTable(views, formatter);
   }
 
-  /** {@code present}, {@code runs} and {@code table}, as the head of {@code report.ftlh} says. */
+  /**
+   * Returns {@code present}, {@code runs} and {@code table}, as described in {@code report.ftlh}.
+   */
   Map<String, Object> map() {
     boolean present = !result.runs().repeats().isEmpty();
     Map<String, Object> map = new LinkedHashMap<>();
@@ -57,7 +59,7 @@ final class RepeatsPart {
     return date.map(d -> d + " (" + session.name() + ")").orElse(session.name());
   }
 
-  /** The values of the runs as texts, {@code each}; then the numbers over them. */
+  /** Returns the values of the runs as texts, {@code each}; then the numbers over them. */
   private Map<String, Object> row(ReportNumber number) {
     List<Optional<ReportNumber>> each =
         runs()

@@ -16,21 +16,21 @@ import taperbook.result.ReportResult;
 import taperbook.result.Role;
 import taperbook.result.SessionResult;
 
-/** The chapter on the road: only what the report asks for. */
+/** The chapter on road metrics, as far as the report requests them. */
 final class RoadPart {
   private final ReportResult result;
   private final SessionResult main;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberViews views;
   private final NumberTable table;
   private final RoadWishes road;
 
-  RoadPart(ReportResult result, NumberViews views, NumberFormatter wording) {
+  RoadPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.main = result.main();
-    this.wording = wording;
+    this.formatter = formatter;
     this.views = views;
-    this.table = new NumberTable(views, wording);
+    this.table = new NumberTable(views, formatter);
     this.road = result.plan().wishes().road();
   }
 
@@ -46,7 +46,7 @@ final class RoadPart {
     map.put(
         "perMinute",
         road.wants(RoadTopic.PER_MINUTE) ? views.views(main, Role.PER_MINUTE) : List.of());
-    map.put("trip", new TripPart(result, views, wording).map());
+    map.put("trip", new TripPart(result, views, formatter).map());
     map.put("costs", SideBySide.table(result, table, road.wants(RoadTopic.COST), Role.COST));
     map.put("standard", road.wants(RoadTopic.STANDARD_RANGE) ? standard() : List.of());
     map.put(
@@ -70,7 +70,7 @@ final class RoadPart {
     return minutes(RoadWishes::plugInId);
   }
 
-  /** Rows from which the climb was taken out; only those that have a number. */
+  /** Returns the rows without the warm-up climb, if they have a number. */
   private Map<String, Object> warm() {
     return minutes(RoadWishes::warmPlugInId);
   }
@@ -97,7 +97,7 @@ final class RoadPart {
         wanted ? rows : List.of());
   }
 
-  /** What the warm rows rest on, or why there are none. */
+  /** Describes the basis of the warm rows, or why there are none. */
   private String warmNote() {
     Optional<ReportNumber> climb = main.numbers().find("warm_up_time_lost");
     if (climb.isPresent() && climb.get().estimate().isPresent()) {
@@ -128,7 +128,7 @@ final class RoadPart {
     return rows;
   }
 
-  /** Measured beside corrected. */
+  /** Returns measured and corrected values side by side. */
   private List<Map<String, Object>> standard() {
     return List.of(
         pair(Labels.of("head.full_range"), "driven_range_full", "standard_range"),

@@ -10,14 +10,14 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Session;
 
-/** What a reader asks first about a session: what decides how fast it could be at all. */
+/** The main conditions of a session: those that determine its possible charging speed. */
 final class SessionConditions {
   /**
    * A condition.
    *
-   * @param label its name at the head of a column
-   * @param brief what a line of conditions says of it, with the value or of a yes
-   * @param no the same of a no; empty if it is no question
+   * @param label its column heading
+   * @param brief its text in a line of conditions, with the value or for yes
+   * @param no its text for no; empty if it is not a yes-no question
    */
   private record Asked(ConditionItem item, String label, String brief, String no) {}
 
@@ -47,12 +47,12 @@ final class SessionConditions {
 
   private SessionConditions() {}
 
-  /** Each with {@code label}, {@code value}, {@code known} and {@code brief}. */
-  static List<Map<String, Object>> of(Session session, NumberFormatter wording) {
+  /** Returns each with {@code label}, {@code value}, {@code known} and {@code brief}. */
+  static List<Map<String, Object>> of(Session session, NumberFormatter formatter) {
     List<Map<String, Object>> list = new ArrayList<>();
     for (Asked asked : ASKED) {
       Optional<Fact> fact = session.conditions().known(asked.item());
-      String value = fact.map(f -> FactTexts.value(f, wording)).orElse("not known");
+      String value = fact.map(f -> FactTexts.value(f, formatter)).orElse("not known");
       list.add(
           Map.of(
               "label", asked.label(),

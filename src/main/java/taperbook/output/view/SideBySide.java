@@ -13,13 +13,13 @@ import taperbook.result.ReportResult;
 import taperbook.result.Role;
 import taperbook.result.SessionResult;
 
-/** Rows of a table with a column for each session. */
+/** Builds rows of a table with a column for each session. */
 final class SideBySide {
   private SideBySide() {}
 
   /**
-   * One row for each number of a place and one column for each session, without those of which
-   * nothing was measured.
+   * Returns one row per number with a role and one column per session, without rows that have no
+   * value.
    *
    * @param wanted false for a table without rows
    */

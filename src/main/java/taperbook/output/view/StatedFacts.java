@@ -13,48 +13,48 @@ import taperbook.session.Facts;
 import taperbook.session.Item;
 import taperbook.session.RangeTest;
 
-/** What the tester stated, by session or range test and by item, in the report's units. */
+/** The stated facts by session or range test and by item, in the report's units. */
 public final class StatedFacts {
-  /** Base units of the quantities that are shown in miles or kilometres as the report asks. */
+  /** Base units of the quantities that follow the report's unit of distance. */
   private static final Set<Unit> FOLLOWING =
       Set.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.WATT_HOUR_PER_KILOMETRE);
 
   private StatedFacts() {}
 
   /**
-   * All facts: of a session its conditions and, where these have no such item, those of its
-   * vehicle's range test; of a range test its own. One that is not known says so.
+   * Returns all facts: for a session its conditions and, for items these lack, those of its
+   * vehicle's range test; for a range test its own. Unknown facts are marked as such.
    */
   public static Map<String, Map<String, String>> of(ReportResult result) {
-    NumberFormatter wording = new NumberFormatter(result.plan().style());
+    NumberFormatter formatter = new NumberFormatter(result.plan().style());
     Map<String, Map<String, String>> all = new LinkedHashMap<>();
     for (SessionResult session : result.sessions()) {
-      Map<String, String> facts = words(session.session().conditions(), wording);
+      Map<String, String> facts = words(session.session().conditions(), formatter);
       Optional<RangeTest> test = session.rangeTest();
-      test.ifPresent(t -> words(t.facts(), wording).forEach(facts::putIfAbsent));
+      test.ifPresent(t -> words(t.facts(), formatter).forEach(facts::putIfAbsent));
       all.put(session.session().name(), facts);
-      test.ifPresent(t -> all.putIfAbsent(t.name(), words(t.facts(), wording)));
+      test.ifPresent(t -> all.putIfAbsent(t.name(), words(t.facts(), formatter)));
     }
     return all;
   }
 
   private static <I extends Enum<I> & Item> Map<String, String> words(
-      Facts<I> facts, NumberFormatter wording) {
+      Facts<I> facts, NumberFormatter formatter) {
     Map<String, String> words = new LinkedHashMap<>();
-    facts.all().forEach((item, fact) -> words.put(item.words(), words(fact, wording)));
+    facts.all().forEach((item, fact) -> words.put(item.words(), words(fact, formatter)));
     return words;
   }
 
-  /** As stated, or in the report's own unit where that is another. */
-  static String words(Fact fact, NumberFormatter wording) {
+  /** Returns a fact as stated, or in the report's unit if that differs. */
+  static String words(Fact fact, NumberFormatter formatter) {
     if (!fact.isKnown()) {
       return "not known";
     }
     Optional<Unit> unit = Unit.ofSymbol(fact.unit());
     if (unit.isPresent() && fact.amount().isPresent()) {
       Unit base = Unit.base(unit.get().quantity());
-      if (FOLLOWING.contains(base) && unit.get() != wording.shown(base)) {
-        return wording.value(fact.amount().get(), base);
+      if (FOLLOWING.contains(base) && unit.get() != formatter.shown(base)) {
+        return formatter.value(fact.amount().get(), base);
       }
     }
     return FactTexts.value(fact);

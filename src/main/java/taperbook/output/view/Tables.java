@@ -18,17 +18,17 @@ import taperbook.result.SessionResult;
 final class Tables {
   private final ReportResult result;
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberTable table;
 
-  Tables(ReportResult result, NumberViews views, NumberFormatter wording) {
+  Tables(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.views = views;
-    this.wording = wording;
-    this.table = new NumberTable(views, wording);
+    this.formatter = formatter;
+    this.table = new NumberTable(views, formatter);
   }
 
-  /** One row for each state of charge that was reached. */
+  /** Returns one row per state of charge reached. */
   Map<String, Object> milestones() {
     List<NumberTable.Row> rows =
         result.plan().wishes().socMarks().stream()
@@ -52,7 +52,7 @@ final class Tables {
         rows);
   }
 
-  /** One row for each distance that the tester asked for. */
+  /** Returns one row per requested distance. */
   Map<String, Object> distances() {
     List<NumberTable.Row> rows =
         result.plan().wishes().distances().stream()
@@ -75,7 +75,7 @@ final class Tables {
         rows);
   }
 
-  /** One row for each length of a stop that the readings reach. */
+  /** Returns one row per length of stop that the readings cover. */
   Map<String, Object> stops() {
     List<NumberTable.Row> rows =
         StopMinutes.ALL.stream()
@@ -108,7 +108,7 @@ final class Tables {
     return new NumberTable.Row(label, Stream.of(ids).map(main()::find).toList());
   }
 
-  /** The speed of charging over each window, as far as it was measured. */
+  /** Returns the charging speed over each window, as far as measured. */
   List<Map<String, Object>> speeds() {
     return result.plan().wishes().windows().stream()
         .flatMap(w -> result.main().numbers().find("charging_speed_" + w.idPart()).stream())
@@ -117,7 +117,7 @@ final class Tables {
         .toList();
   }
 
-  /** What was measured of the stop from arriving to leaving. */
+  /** Returns the phases of the stop from arrival to departure, as far as measured. */
   List<Map<String, Object>> door() {
     return Stream.of(
             "arrival_to_power_time", "plug_in_to_power_time", "stop_door_to_door", "stop_overhead")
@@ -127,7 +127,7 @@ final class Tables {
         .toList();
   }
 
-  /** One row for each check, of all sessions. */
+  /** Returns one row per check, of all sessions. */
   List<Map<String, Object>> checks() {
     List<Map<String, Object>> rows = new ArrayList<>();
     for (SessionResult session : result.sessions()) {
@@ -173,9 +173,9 @@ final class Tables {
     Estimate signed = compared.difference();
     Estimate difference = signed.value() < 0 ? signed.times(-1) : signed;
     return "differ by "
-        + wording.value(difference, check.unit())
+        + formatter.value(difference, check.unit())
         + " ("
-        + wording.range(difference.bounds(), check.unit())
+        + formatter.range(difference.bounds(), check.unit())
         + "), more than "
         + NumberFormatter.allowed(compared);
   }

@@ -16,18 +16,18 @@ import taperbook.result.ReportResult;
 import taperbook.result.Role;
 import taperbook.result.SessionResult;
 
-/** The trip: what was asked, the totals of all cars, and the stops of each. */
+/** The trip: the request, the totals of all cars, and the stops of each. */
 final class TripPart {
   private final ReportResult result;
   private final NumberViews views;
-  private final NumberFormatter wording;
+  private final NumberFormatter formatter;
   private final NumberTable table;
 
-  TripPart(ReportResult result, NumberViews views, NumberFormatter wording) {
+  TripPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
     this.result = result;
     this.views = views;
-    this.wording = wording;
-    this.table = new NumberTable(views, wording);
+    this.formatter = formatter;
+    this.table = new NumberTable(views, formatter);
   }
 
   Map<String, Object> map() {
@@ -46,7 +46,7 @@ final class TripPart {
         + " with a station every "
         + trip.spacing().words().replace(' ', '\u00a0')
         + ", "
-        + wording.value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND)
+        + formatter.value(Estimate.exactly(trip.secondsPerStop()), Unit.SECOND)
         + " for each stop beside charging"
         + (trip.overhead() == Trip.Overhead.MEASURED ? ", as at the reported stop" : "")
         + ", from "
@@ -61,10 +61,10 @@ final class TripPart {
     return trip.kilometresPerHour().isEmpty()
         ? ""
         : ", at "
-            + wording.exactly(trip.kilometresPerHour().getAsDouble(), Unit.KILOMETRE_PER_HOUR);
+            + formatter.exactly(trip.kilometresPerHour().getAsDouble(), Unit.KILOMETRE_PER_HOUR);
   }
 
-  /** Why a session has no plan. */
+  /** Returns the reasons why sessions have no plan. */
   private List<String> reasons() {
     List<String> reasons = new ArrayList<>();
     for (SessionResult session : result.sessions()) {

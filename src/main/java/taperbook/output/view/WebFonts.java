@@ -17,7 +17,7 @@ import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
-/** Fonts for a page as style rules that carry them, cut down to the letters that it uses. */
+/** Embeds fonts in a page as style rules, subset to the letters in use. */
 final class WebFonts {
   private record Face(String family, String weight, String style, String file) {}
 
@@ -29,25 +29,24 @@ final class WebFonts {
           new Face("Noto Sans", "700", "normal", "NotoSans-Bold.ttf"),
           new Face(SERIF, "700", "normal", "NotoSerif-Bold.ttf"));
 
-  // Whatever the text, these can come up: the signs of numbers and of cut words, and times.
+  // Characters that are always included: number symbols, ellipsis, and times.
   private static final String ALWAYS = " 0123456789.,-\u2212\u2013\u2026\u00a0hmins";
 
-  /** What the style sheet sets in the second family: headings, the answer and large numbers. */
+  /** Elements in the second font family: headings, the answer and large numbers. */
   private static final Pattern LARGE =
       Pattern.compile(
           "<h([1-6])\\b.*?</h\\1>|<div class=\"answer\">.*?</div>"
               + "|<(p|span) class=\"figure-value\">.*?</\\2>",
           Pattern.DOTALL);
 
-  // The tables for shaping name glyphs by number, and cutting down renumbers glyphs: taken along,
-  // they would swap letters for others.
+  // Shaping tables refer to glyph ids, which subsetting changes: if kept, they would swap letters.
   private static final List<String> TABLES =
       List.of(
           "OS/2", "cmap", "gasp", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "name", "post");
 
   private WebFonts() {}
 
-  /** Rules for all fonts of a page. */
+  /** Returns the rules for all fonts of a page. */
   static String rules(String page) {
     Set<Integer> letters = lettersOf(page + ALWAYS);
     Set<Integer> large =
@@ -59,7 +58,7 @@ final class WebFonts {
         .collect(Collectors.joining("\n"));
   }
 
-  /** A page has a hundred letters a million times: a set of bits takes them in faster. */
+  /** Uses a bit set for speed: a page has a hundred distinct letters in a million characters. */
   private static Set<Integer> lettersOf(String text) {
     BitSet letters = new BitSet();
     text.codePoints().forEach(letters::set);
@@ -78,7 +77,7 @@ final class WebFonts {
         + ")}";
   }
 
-  /** The font with the outlines of these letters only. */
+  /** Returns the font with the outlines of these letters only. */
   static byte[] subset(String file, Set<Integer> letters) {
     String path = "/taperbook/fonts/" + file;
     try (InputStream in = WebFonts.class.getResourceAsStream(path)) {

@@ -1,4 +1,4 @@
-/** Results as the templates of a report print them. */
+/** Results in the form that the report templates use. */
 @NullMarked
 package taperbook.output.view;
 

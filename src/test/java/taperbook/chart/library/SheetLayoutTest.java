@@ -45,7 +45,7 @@ final class SheetLayoutTest {
   }
 
   @Test
-  void a_list_holds_no_more_rows_than_are_legible() {
+  void a_list_has_no_more_rows_than_are_legible() {
     List<DotPlot.Row> rows =
         IntStream.range(0, 9)
             .mapToObj(i -> new DotPlot.Row("Car " + i, "", i, new Interval(i, i), i + " min"))
@@ -56,7 +56,7 @@ final class SheetLayoutTest {
   }
 
   @Test
-  void of_a_name_that_is_too_long_the_car_is_cut_and_what_tells_it_apart_stays() {
+  void a_name_that_is_too_long_is_truncated_at_the_car_and_not_the_detail() {
     String car = "Northmoor Finch, second battery revision, with the towing package";
     DotPlot sheet =
         new DotPlot(

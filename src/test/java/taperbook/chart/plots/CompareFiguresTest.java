@@ -32,7 +32,7 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void a_pair_that_shares_nothing_has_no_difference_and_the_words_say_so() {
+  void a_pair_without_overlap_has_no_difference_and_the_text_states_it() {
     ReportResult result = Comparisons.named("no-window");
     assertThat(CompareFigures.draw(result))
         .extracting(Figure::id)
@@ -49,7 +49,7 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void usable_energy_that_nobody_states_is_the_one_that_the_session_implies() {
+  void unstated_usable_energy_is_implied_by_the_session() {
     InventedSession stated = Comparisons.second();
     InventedSession silent = InventedSession.logger().named("silent", "Veldt Carrier");
     assertThat(ids(InventedComparison.of(4, stated, silent))).doesNotContain("c-rate-over-soc");
@@ -92,7 +92,7 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void the_text_alternative_gives_points_of_each_line_by_its_name() {
+  void the_text_alternative_lists_points_of_each_line_by_name() {
     assertThat(plain(figure(Comparisons.named("two"), "compare-over-soc").textAlternative()))
         .contains("A second battery revision has 21 readings, of which 12 %: 90 kW;")
         .contains("82 %: 45 kW. 1 join spans a long gap between readings and is drawn thin.")
@@ -101,7 +101,7 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void a_difference_says_who_takes_more_where_and_where_nobody_can_tell() {
+  void a_difference_states_who_leads_where_and_where_it_is_undecided() {
     Figure figure = figure(Comparisons.named("two"), "difference-over-soc");
     assertThat(plain(figure.caption()))
         .contains("Over the 14 % to 82 % that both went through, A took 23.1 kW")
@@ -141,13 +141,13 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void curves_that_cannot_be_told_apart_are_said_to_be_so() {
+  void indistinguishable_curves_are_reported_as_such() {
     assertThat(figure(Comparisons.named("same-curve"), "difference-over-soc").caption())
         .contains("The readings cannot tell them apart anywhere.");
   }
 
   @Test
-  void many_leads_are_counted_in_the_caption_and_told_in_full_in_the_text() {
+  void many_leads_are_counted_in_the_caption_and_listed_in_the_text() {
     Figure figure = figure(Comparisons.named("logger-and-hand"), "difference-over-soc");
     assertThat(figure.caption())
         .containsPattern("A takes more in \\d+ stretches and B takes more in 1 stretch;");
@@ -182,7 +182,7 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void more_sessions_than_there_are_letters_are_left_out_and_the_words_say_so() {
+  void sessions_beyond_the_letters_are_omitted_and_the_text_states_it() {
     InventedSession[] others = new InventedSession[7];
     for (int i = 0; i < others.length; i++) {
       others[i] = Comparisons.any(new Random(i), "number " + i);

@@ -105,7 +105,7 @@ final class FigureSetTest {
   }
 
   @Test
-  void what_was_withheld_is_told_with_its_reason_and_not_drawn() {
+  void withheld_numbers_are_listed_with_their_reason_and_not_drawn() {
     InventedSession session =
         InventedSession.handRead()
             .withheld("peak_hold_time", Unit.SECOND, "the peak was read only once")

@@ -66,7 +66,7 @@ final class RoadFiguresTest {
   }
 
   @Test
-  void figures_of_the_road_are_drawn_only_if_they_are_asked_for() {
+  void road_figures_are_drawn_only_if_requested() {
     // One drive gives no range over speed.
     assertThat(figures.stream().map(Figure::id))
         .containsExactly("plug-in-table", "road-per-minute", "trip-timeline");
@@ -74,7 +74,7 @@ final class RoadFiguresTest {
   }
 
   @Test
-  void each_cell_of_the_table_says_its_minutes_and_interval_as_text() {
+  void each_cell_of_the_table_has_minutes_and_interval_as_text() {
     String svg = figure("plug-in-table").svg().replace('\u00a0', ' ');
     // By the solution 1800 ln((150 - 1.2 x 15) / (150 - 1.2 x 40)) s = 7.7 min from 20 % on.
     assertThat(svg).contains(">7.7</text>").contains(">200 km</text>").contains(">60 %</text>");
@@ -82,14 +82,14 @@ final class RoadFiguresTest {
   }
 
   @Test
-  void a_cell_that_is_withheld_is_a_dash_and_told() {
+  void a_withheld_cell_is_a_dash_and_is_described() {
     Figure table = figure("plug-in-table");
     assertThat(table.textAlternative()).contains("From 0 %: 50 km withheld");
     assertThat(table.svg()).contains(">\u2013</text>");
   }
 
   @Test
-  void the_timeline_says_the_charge_at_both_ends_of_each_stop() {
+  void the_timeline_shows_the_charge_at_both_ends_of_each_stop() {
     Figure timeline = figure("trip-timeline");
     assertThat(timeline.svg().replace('\u00a0', ' '))
         .containsPattern(">to [0-9]+ % in [0-9]+ min</text>")
@@ -100,7 +100,7 @@ final class RoadFiguresTest {
   }
 
   @Test
-  void the_line_of_a_minute_names_its_best_stretch_and_says_nothing_of_readings() {
+  void the_distance_per_minute_names_its_best_stretch_without_readings() {
     Figure line = figure("road-per-minute");
     assertThat(line.caption().replace('\u00a0', ' ')).contains("A minute buys most");
     assertThat(line.svg()).doesNotContain("readings.</text>").contains("km/min");

@@ -58,7 +58,7 @@ final class ContrastTest {
   }
 
   @Test
-  void on_a_dark_ground_text_has_4_5_to_1_and_lines_and_sessions_have_3_to_1() {
+  void on_a_dark_background_text_has_4_5_to_1_and_lines_and_sessions_have_3_to_1() {
     for (Color text : List.of(Palette.INK, Palette.GREY, Palette.ACCENT)) {
       assertThat(onDark(text, Palette.PAPER)).isGreaterThanOrEqualTo(4.5);
     }

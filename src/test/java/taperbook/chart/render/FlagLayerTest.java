@@ -44,7 +44,7 @@ final class FlagLayerTest {
   }
 
   @Test
-  void flags_far_apart_stand_by_themselves_and_close_ones_together() {
+  void distant_flags_are_separate_and_close_ones_are_merged() {
     assertThat(texts(ChartStyle.print(), 1, 10, 29.9)).containsExactly("1", "2", "3");
     assertThat(texts(ChartStyle.print(), 1, 1.1, 29)).containsExactly("1, 2", "3");
     assertThat(texts(ChartStyle.print(), 1, 1.3, 1.6, 2)).containsExactly("1\u20134");
@@ -53,7 +53,7 @@ final class FlagLayerTest {
 
   @ParameterizedTest
   @ValueSource(doubles = {0, 0.4, 1.3, 2.2, 5, 9})
-  void no_text_stands_on_another(double apart) {
+  void no_two_texts_overlap(double apart) {
     for (ChartStyle style : List.of(ChartStyle.print(), ChartStyle.narrow(), ChartStyle.film())) {
       Chart chart = chart(4, 4 + apart, 4 + 2 * apart);
       BufferedImage image =

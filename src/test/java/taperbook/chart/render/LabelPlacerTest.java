@@ -29,7 +29,7 @@ final class LabelPlacerTest {
   void labels_never_overlap_and_never_leave_the_region(int seed) {
     Random random = new Random(seed);
     LabelPlacer placer = new LabelPlacer(REGION, STYLE);
-    placer.obstacles().keepOff(new Line2D.Double(50, 340, 690, 40), Pen.SINGLE);
+    placer.obstacles().avoid(new Line2D.Double(50, 340, 690, 40), Pen.SINGLE);
     List<Box> blocked = List.of(new Box(300, 200, 40, 20));
     blocked.forEach(placer.obstacles()::block);
     List<Box> placed = new ArrayList<>(blocked);
@@ -45,10 +45,10 @@ final class LabelPlacerTest {
   }
 
   @Test
-  void a_label_keeps_off_the_curve_where_it_can() {
+  void a_label_avoids_the_curve_if_possible() {
     Line2D curve = new Line2D.Double(50, 190, 690, 190);
     LabelPlacer placer = new LabelPlacer(REGION, STYLE);
-    placer.obstacles().keepOff(curve, Pen.SINGLE);
+    placer.obstacles().avoid(curve, Pen.SINGLE);
     Callout callout = at(300, 190, List.of(Callout.Side.RIGHT, Callout.Side.ABOVE), false);
     assertThat(placer.place(callout).orElseThrow().box().meets(curve)).isFalse();
   }
@@ -61,7 +61,7 @@ final class LabelPlacerTest {
   }
 
   @Test
-  void a_label_that_is_required_goes_farther_away_and_gets_a_leader() {
+  void a_required_label_moves_farther_away_and_gets_a_leader() {
     LabelPlacer placer = new LabelPlacer(REGION, STYLE);
     placer.obstacles().block(new Box(150, 60, 400, 250));
     Optional<Callout.Placed> placed =
@@ -70,12 +70,12 @@ final class LabelPlacerTest {
   }
 
   @Test
-  void a_line_s_label_stands_where_it_cannot_be_taken_for_another_line_s() {
+  void a_line_label_is_not_placed_near_another_line() {
     LabelPlacer placer = new LabelPlacer(REGION, STYLE);
     Line2D own = new Line2D.Double(50, 190, 690, 190);
     Line2D other = new Line2D.Double(50, 156, 690, 156);
-    placer.obstacles().keepOff(own, Pen.FIRST);
-    placer.obstacles().keepOff(other, Pen.SECOND);
+    placer.obstacles().avoid(own, Pen.FIRST);
+    placer.obstacles().avoid(other, Pen.SECOND);
     Box box = placer.place(named(300, 190, "A one", 0)).orElseThrow().box();
     assertThat(box.distanceToSlanted(own)).isLessThan(box.distanceToSlanted(other));
     assertThat(box.top()).isGreaterThan(190);

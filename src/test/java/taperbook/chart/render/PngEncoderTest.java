@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class PngEncoderTest {
   @ParameterizedTest
   @ValueSource(ints = {BufferedImage.TYPE_INT_RGB, BufferedImage.TYPE_INT_ARGB})
-  void every_pixel_comes_back(int kind) throws IOException {
+  void every_pixel_round_trips(int kind) throws IOException {
     BufferedImage image = new BufferedImage(37, 23, kind);
     Random random = new Random(1);
     for (int y = 0; y < 23; y++) {

@@ -52,7 +52,7 @@ final class RenditionTest {
   }
 
   @Test
-  void the_clear_one_has_no_ground_and_its_text_is_opaque() throws IOException {
+  void the_transparent_one_has_no_background_and_opaque_text() throws IOException {
     BufferedImage image = image(FIGURE.png(Rendition.CLEAR));
     assertThat(image.getColorModel().hasAlpha()).isTrue();
     for (int[] corner : new int[][] {{0, 0}, {1919, 0}, {0, 1079}, {1919, 1079}}) {

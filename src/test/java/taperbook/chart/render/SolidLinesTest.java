@@ -54,16 +54,16 @@ final class SolidLinesTest {
     gridLiesAtTicks(chart, PlotArea.of(chart, STYLE));
   }
 
-  private static void gridLiesAtTicks(Chart chart, PlotArea frame) {
-    BufferedImage image = painted(chart, frame);
+  private static void gridLiesAtTicks(Chart chart, PlotArea area) {
+    BufferedImage image = painted(chart, area);
     TreeSet<Integer> expected = new TreeSet<>();
-    for (double tick : frame.up(STYLE).keySet()) {
-      int row = (int) Math.round(frame.py(tick));
+    for (double tick : area.up(STYLE).keySet()) {
+      int row = (int) Math.round(area.py(tick));
       if (tick > chart.y().min()) {
         expected.add(row);
       }
     }
-    int column = (int) frame.box().right() - 3;
+    int column = (int) area.box().right() - 3;
     TreeSet<Integer> found = new TreeSet<>();
     for (int y = 0; y < image.getHeight(); y++) {
       // A line of two pixels covers the row above its middle in full or nearly so.
@@ -71,7 +71,7 @@ final class SolidLinesTest {
         found.add(y + 1);
       }
     }
-    assertThat(found).as(expected + " in " + frame).hasSameSizeAs(expected);
+    assertThat(found).as(expected + " in " + area).hasSameSizeAs(expected);
     for (int row : found) {
       assertThat(expected.subSet(row - 1, true, row + 1, true)).isNotEmpty();
     }
@@ -84,28 +84,26 @@ final class SolidLinesTest {
   }
 
   private static void scaleIsThatOfTheFrame(Chart chart) {
-    PlotArea frame = PlotArea.of(chart, STYLE);
-    XYChart xy = SolidLines.prepare(chart, frame, STYLE);
+    PlotArea area = PlotArea.of(chart, STYLE);
+    XYChart xy = SolidLines.prepare(chart, area, STYLE);
     Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
-    xy.paint(g, (int) frame.box().width(), (int) frame.box().height());
+    xy.paint(g, (int) area.box().width(), (int) area.box().height());
     for (double share : new double[] {0, 0.17, 0.5, 1}) {
-      double x = frame.x().max() * share;
-      double y = frame.y().min() + frame.y().length() * share;
-      assertThat(frame.box().left() + xy.getScreenXFromChart(x))
-          .isCloseTo(frame.px(x), within(0.51));
-      assertThat(frame.box().top() + xy.getScreenYFromChart(y))
-          .isCloseTo(frame.py(y), within(0.51));
+      double x = area.x().max() * share;
+      double y = area.y().min() + area.y().length() * share;
+      assertThat(area.box().left() + xy.getScreenXFromChart(x)).isCloseTo(area.px(x), within(0.51));
+      assertThat(area.box().top() + xy.getScreenYFromChart(y)).isCloseTo(area.py(y), within(0.51));
     }
   }
 
-  private static BufferedImage painted(Chart chart, PlotArea frame) {
+  private static BufferedImage painted(Chart chart, PlotArea area) {
     BufferedImage image =
         new BufferedImage(STYLE.width(), STYLE.height(), BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
     g.setColor(Color.WHITE);
     g.fillRect(0, 0, STYLE.width(), STYLE.height());
-    new AxisLayer(frame, STYLE).paintGrid(new Brush(g, STYLE.ground()));
-    SolidLines.paint(g, chart, frame, STYLE);
+    new AxisLayer(area, STYLE).paintGrid(new Brush(g, STYLE.background()));
+    SolidLines.paint(g, chart, area, STYLE);
     g.dispose();
     return image;
   }

@@ -33,7 +33,7 @@ final class SvgPictureTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void the_picture_is_well_formed_and_stands_alone(Map.Entry<String, List<Draft>> drawn)
+  void the_picture_is_well_formed_and_standalone(Map.Entry<String, List<Draft>> drawn)
       throws Exception {
     for (Draft figure : drawn.getValue()) {
       String svg = svg(figure);
@@ -76,7 +76,7 @@ final class SvgPictureTest {
   }
 
   @Test
-  void each_wide_gap_is_a_dashed_join_of_its_own() throws Exception {
+  void each_wide_gap_is_a_separate_dashed_line() throws Exception {
     // Gaps between the readings of this session: 210 s once, 140 s once, 130 s once, shorter else.
     assertThat(dashedJoins(InventedSession.handRead().wideGapSeconds(210))).isEqualTo(1);
     assertThat(dashedJoins(InventedSession.handRead().wideGapSeconds(130))).isEqualTo(3);

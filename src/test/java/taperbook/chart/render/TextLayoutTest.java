@@ -69,13 +69,13 @@ final class TextLayoutTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void texts_of_two_to_six_sessions_stand_apart_too(int seed) {
+  void texts_of_two_to_six_sessions_do_not_overlap(int seed) {
     charts(comparison(new Random(seed))).forEach(TextLayoutTest::textsStandApart);
   }
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void texts_stand_apart_whatever_the_sessions_have_in_common(
+  void texts_do_not_overlap_whatever_the_sessions_have_in_common(
       Map.Entry<String, List<Draft>> drawn) {
     drawn.getValue().forEach(draft -> textsStandApart(draft.chart()));
   }
@@ -98,15 +98,15 @@ final class TextLayoutTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void no_label_stands_on_a_reading(Map.Entry<String, List<Draft>> drawn) {
+  void no_label_covers_a_reading(Map.Entry<String, List<Draft>> drawn) {
     for (Draft draft : drawn.getValue()) {
       for (ChartStyle style : STYLES) {
         Chart shown = Thumbnail.of(draft.chart(), style);
         for (int i = 0; i < shown.panels().size(); i++) {
           Chart panel = shown.panels().get(i);
-          PlotArea frame = PlotArea.all(shown, style).get(i);
-          List<Callout.Placed> labels = PlacedLabels.place(panel, frame, style).labels();
-          for (Box reading : readings(panel, frame, style)) {
+          PlotArea area = PlotArea.all(shown, style).get(i);
+          List<Callout.Placed> labels = PlacedLabels.place(panel, area, style).labels();
+          for (Box reading : readings(panel, area, style)) {
             assertThat(labels)
                 .as("%s %s", drawn.getKey(), panel.id())
                 .noneMatch(label -> label.box().overlaps(reading));
@@ -153,8 +153,8 @@ final class TextLayoutTest {
         int names = (int) shown.series().stream().filter(s -> !s.name().isEmpty()).count();
         int labels = 0;
         for (int i = 0; i < shown.panels().size(); i++) {
-          PlotArea frame = PlotArea.all(shown, style).get(i);
-          labels += PlacedLabels.place(shown.panels().get(i), frame, style).labels().size();
+          PlotArea area = PlotArea.all(shown, style).get(i);
+          labels += PlacedLabels.place(shown.panels().get(i), area, style).labels().size();
         }
         assertThat(labels).isLessThanOrEqualTo(Math.max(3, names));
       }
@@ -183,13 +183,13 @@ final class TextLayoutTest {
   }
 
   /** What the readings of a chart's lines fill, where each has its marker. */
-  private static List<Box> readings(Chart chart, PlotArea frame, ChartStyle style) {
+  private static List<Box> readings(Chart chart, PlotArea area, ChartStyle style) {
     double r = style.weights().dot();
     List<Box> boxes = new ArrayList<>();
     for (Series series : chart.series()) {
       for (int i : series.marked(chart.markersApart())) {
-        double x = frame.px(series.line().x(i));
-        double y = frame.py(series.line().y(i));
+        double x = area.px(series.line().x(i));
+        double y = area.py(series.line().y(i));
         boxes.add(new Box(x - r, y - r, 2 * r, 2 * r));
       }
     }

@@ -89,7 +89,7 @@ final class ColumnsTest {
   }
 
   @Test
-  void missingColumnsAreToldWithTheColumnsThereAre() {
+  void missingColumnsAreReportedWithTheColumnsThereAre() {
     assertThat(problems("voltage [V],\"a\nb\"\n400,\n401,\n"))
         .filteredOn(p -> p.contains("column-missing"))
         .containsExactly(
@@ -102,7 +102,7 @@ final class ColumnsTest {
   }
 
   @Test
-  void longHeaderIsNotToldInFull() {
+  void longHeaderIsNotQuotedInFull() {
     assertThat(problems("x,".repeat(40) + "y\n" + "1,".repeat(40) + "1\n"))
         .filteredOn(p -> p.contains("[column-missing]"))
         .hasSize(2)

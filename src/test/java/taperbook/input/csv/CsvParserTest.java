@@ -43,13 +43,13 @@ final class CsvParserTest {
   }
 
   @Test
-  void headerOfOneColumnTakesCommas() {
+  void headerOfOneColumnAcceptsCommas() {
     assertThat(table("note\n\"a;b\"\n").delimiter()).isEqualTo(',');
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"\n", "\r\n", "\r"})
-  void everyLineEndingIsTakenAndCounted(String end) {
+  void everyLineEndingIsAcceptedAndCounted(String end) {
     CsvTable table = table(String.join(end, "a,b", "", "1,2", "  ", "3,4"));
     assertThat(table.rows().stream().map(CsvRow::line)).containsExactly(3, 5);
     assertThat(table.rows().get(1).cells()).containsExactly("3", "4");
@@ -108,7 +108,7 @@ final class CsvParserTest {
   }
 
   @Test
-  void manyProblemsAlikeAreFolded() {
+  void manySimilarProblemsAreFolded() {
     List<String> problems = problems("a,b\n" + "1,2,3\n".repeat(1000));
     assertThat(problems).hasSize(4);
     assertThat(problems.get(3)).contains("found 997 more like these, on lines 5 to 1001;");
@@ -133,7 +133,7 @@ final class CsvParserTest {
   }
 
   @Test
-  void quoteThatNeverClosesIsToldWhereItOpens() {
+  void quoteThatNeverClosesIsReportedWhereItOpens() {
     assertThat(problems("a,b\n1,2\n3,\"4\n5,6\n"))
         .containsExactly(
             "t.csv:3:2: found a quote that opens here and never closes; expected quotes around"
@@ -142,7 +142,7 @@ final class CsvParserTest {
   }
 
   @Test
-  void everyMisplacedQuoteIsTold() {
+  void everyMisplacedQuoteIsReported() {
     assertThat(problems("a,b\n1,5\" tyre\n\"x\"y,2\n\"p\nq\" ,2\n"))
         .containsExactly(
             "t.csv:2:2: found a quote inside a cell that does not begin with one; expected quotes"
@@ -157,7 +157,7 @@ final class CsvParserTest {
   }
 
   @Test
-  void byteThatIsNotUtf8IsToldWithItsLine() {
+  void byteThatIsNotUtf8IsReportedWithItsLine() {
     byte[] latin = "a,b\r\n1,2\r\n3,\u00b0C\r\n".getBytes(StandardCharsets.ISO_8859_1);
     assertThat(sentences(CsvParser.read(new InputFile("t.csv", latin))))
         .containsExactly(

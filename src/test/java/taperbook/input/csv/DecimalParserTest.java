@@ -18,7 +18,7 @@ final class DecimalParserTest {
   }
 
   @Test
-  void gives_the_double_that_the_runtime_reads() {
+  void returns_the_double_that_the_runtime_parses() {
     Random random = new Random(1);
     for (int i = 0; i < 200_000; i++) {
       int digits = 1 + random.nextInt(15);

@@ -6,10 +6,10 @@ import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import taperbook.session.InputFile;
 
-/** What is too long is refused before it is taken apart. */
+/** Oversized input is refused before it is parsed. */
 final class LimitsTest {
   @Test
-  void lines_beyond_the_limit_are_refused_and_the_last_one_within_is_taken() {
+  void lines_beyond_the_limit_are_refused_and_the_last_one_within_is_accepted() {
     InputFile file = new InputFile("r.csv", "a\n1\n2\n3\n".getBytes(StandardCharsets.UTF_8));
     assertThat(CsvParser.read(file, CsvLayout.PLAIN, 4).isUsable()).isTrue();
     assertThat(CsvParser.read(file, CsvLayout.PLAIN, 3).problems())
@@ -17,6 +17,6 @@ final class LimitsTest {
         .containsExactly(
             "r.csv: found 4 lines; expected at most 3 lines. To mend: keep the rows of one session"
                 + " only. [file-too-large]");
-    assertThat(CsvParser.MOST_LINES).isEqualTo(10_000_000);
+    assertThat(CsvParser.MAX_LINES).isEqualTo(10_000_000);
   }
 }

@@ -25,7 +25,7 @@ final class ConditionsParserTest {
   private static final String READINGS = "elapsed [s],soc [%]\n0,10\n1,11\n";
 
   @Test
-  void factsKeepWhatIsWrittenAndWhereItStands() {
+  void factsKeepTheirTextAndRow() {
     Facts<ConditionItem> facts = facts(CONDITIONS + "remarks,\"late, cold\",,estimated\n");
     Fact odometer = facts.known(ConditionItem.ODOMETER).orElseThrow();
     assertThat(odometer.written()).isEqualTo("12000");
@@ -104,7 +104,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void giveOrTakeTakesThePlaceOfHalfTheLastDigit() {
+  void giveOrTakeReplacesHalfTheLastDigit() {
     Facts<ConditionItem> facts =
         facts(
             """
@@ -172,11 +172,11 @@ final class ConditionsParserTest {
         "model year,,,,5|\"5\"; expected an empty cell, as there is no value, for model year. To"
             + " mend: write the value, or empty the cell. [known-contradiction]",
       })
-  void giveOrTakeHasItsProblems(String row, String told) {
+  void giveOrTakeHasItsProblems(String row, String expected) {
     String item = row.substring(0, row.indexOf(','));
     String conditions = without(item).replace("how known", "how known,give or take") + row + "\n";
     int line = (int) conditions.lines().count();
-    assertThat(problems(conditions)).containsExactly("c.csv:" + line + ":5: found " + told);
+    assertThat(problems(conditions)).containsExactly("c.csv:" + line + ":5: found " + expected);
   }
 
   @Test
@@ -221,7 +221,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void columnsItemsAndWordsTakeAnyOrderLetterCaseAndSpaces() {
+  void columnsItemsAndWordsAcceptAnyOrderLetterCaseAndSpaces() {
     Facts<ConditionItem> facts =
         facts(
             CONDITIONS
@@ -266,7 +266,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void missingItemIsToldWithTheRowToAdd() {
+  void missingItemIsReportedWithTheRowToAdd() {
     assertThat(problems(without("battery temperature at start", "date")))
         .containsExactly(
             "c.csv: found no row for date; expected a row for each item that is required, even if it"
@@ -289,7 +289,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void itemThatStandsThereTwiceIsRefused() {
+  void duplicateItemIsRefused() {
     assertThat(problems(CONDITIONS + "Vehicle,Other,,\n"))
         .containsExactly(
             "c.csv:10:1: found \"Vehicle\" as on line 3; expected each item once. To mend: take one"
@@ -297,7 +297,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void missingColumnsAreTold() {
+  void missingColumnsAreReported() {
     assertThat(problems("item,value,known\ndate,2026-03-14,measured\n"))
         .filteredOn(p -> !p.contains("column-ignored"))
         .containsExactly(
@@ -375,12 +375,12 @@ final class ConditionsParserTest {
             + " word how it is known, or an empty value with unknown, for preconditioned. To mend:"
             + " write the value, or unknown. [known-contradiction]",
       })
-  void everyFormOfValueHasItsProblems(String row, int cell, String told) {
+  void everyFormOfValueHasItsProblems(String row, int cell, String expected) {
     String item = row.substring(0, row.indexOf(','));
     String conditions = without(item) + row + "\n";
     int line = (int) conditions.lines().count();
     assertThat(problems(conditions))
-        .containsExactly("c.csv:" + line + ":" + cell + ": found " + told);
+        .containsExactly("c.csv:" + line + ":" + cell + ": found " + expected);
   }
 
   @Test

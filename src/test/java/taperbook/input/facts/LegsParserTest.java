@@ -41,7 +41,7 @@ final class LegsParserTest {
   }
 
   @Test
-  void everyProblemIsTold() {
+  void everyProblemIsReported() {
     assertThat(
             Given.sentences(
                 Given.legs(

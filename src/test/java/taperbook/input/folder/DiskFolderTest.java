@@ -48,7 +48,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void namesThatAreNotUsedAreToldAndTheOthersKept() throws IOException {
+  void namesThatAreNotUsedAreReportedAndTheOthersKept() throws IOException {
     write("sessions/good/readings.csv");
     write("sessions/not good/readings.csv");
     write("reports/not good.md");
@@ -66,7 +66,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void folderWhoseTablesHaveOtherNamesIsTold() throws IOException {
+  void folderWhoseTablesHaveOtherNamesIsReported() throws IOException {
     write("sessions/finch/Reading.CSV");
     write("sessions/finch/conditions.csv");
     assertThat(sentences(folder.sessions()))
@@ -78,7 +78,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void folderThatIsNotThereIsTold() {
+  void folderThatIsNotThereIsReported() {
     assertThat(sentences(folder.sessions()))
         .containsExactly(
             "sessions: found no folder sessions; expected a folder sessions where the command is"
@@ -95,12 +95,12 @@ final class DiskFolderTest {
     assertThat(file.bytes()).isEqualTo("x".getBytes(StandardCharsets.UTF_8));
     assertThat(folder.has("sessions/a/readings.csv")).isTrue();
     assertThat(folder.has("sessions/a/legs.csv")).isFalse();
-    // What is there and is no file is told when it is read, not passed over.
+    // An entry that is not a file is reported when it is read, not ignored.
     assertThat(folder.has("sessions/a")).isTrue();
   }
 
   @Test
-  void missingFileIsToldWithTheNamesThatExist() throws IOException {
+  void missingFileIsReportedWithTheNamesThatExist() throws IOException {
     write("sessions/a/readings.csv");
     write("sessions/a/condition.csv");
     assertThat(sentence(folder.read("sessions/a/conditions.csv")))
@@ -156,7 +156,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void fileThatMayNotBeReadIsTold() throws IOException {
+  void fileThatMayNotBeReadIsReported() throws IOException {
     Path file = write("sessions/a/readings.csv");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("---------"));
     assumeThat(Files.isReadable(file)).as("an account that may read everything").isFalse();

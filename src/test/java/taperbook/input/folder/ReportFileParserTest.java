@@ -28,7 +28,7 @@ final class ReportFileParserTest {
   }
 
   @Test
-  void listsStandBelowTheirKey() {
+  void listsFollowTheirKey() {
     ReportFile report = report("---\ncompare:\n  - one\n# two\n- 'three'\n---");
     assertThat(report.entries())
         .containsExactly(
@@ -41,7 +41,7 @@ final class ReportFileParserTest {
   }
 
   @Test
-  void quotesAroundAValueAreTakenOff() {
+  void quotesAroundAValueAreRemoved() {
     ReportFile report = report("---\na: \" x: y \"\nb: 'it''s'\nc: \"\"\nd: \"open\ne: \"\n---\n");
     assertThat(report.entries().stream().map(FrontMatterEntry::values))
         .containsExactly(
@@ -54,7 +54,7 @@ final class ReportFileParserTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"\n", "\r\n", "\r"})
-  void everyLineEndingIsTaken(String end) {
+  void everyLineEndingIsAccepted(String end) {
     ReportFile report = report("\ufeff\n---  \ntitle: T\n---\na\nb".replace("\n", end));
     assertThat(report.firstLine()).isEqualTo(2);
     assertThat(report.entries().get(0).line()).isEqualTo(3);
@@ -91,7 +91,7 @@ final class ReportFileParserTest {
   }
 
   @Test
-  void everyLineThatIsNotUnderstoodIsTold() {
+  void everyLineThatIsNotUnderstoodIsReported() {
     assertThat(problems("---\n- one\ntitle T\nunits: mi\n  - km\n: x\n---\n"))
         .containsExactly(
             "r.md:2:1: found \"- one\"; expected a list item below a key that has nothing behind"

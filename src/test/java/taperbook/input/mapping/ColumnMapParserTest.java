@@ -53,7 +53,7 @@ final class ColumnMapParserTest {
   }
 
   @Test
-  void allThatIsWrongInTheMapIsToldAtOnce() {
+  void allProblemsOfTheMapAreReportedAtOnce() {
     String rows =
         """
         elapsed,t,sec
@@ -124,7 +124,7 @@ final class ColumnMapParserTest {
   }
 
   @Test
-  void cellsAreToldAtTheirPlaceInTheForeignFileAndAsScaled() {
+  void cellsAreReportedAtTheirPlaceInTheForeignFileAndAsScaled() {
     assertThat(Foreign.problems("elapsed,t,s\nsoc,level,%,100\n", "x,t,level\n,0,0.1\n,5,17\n"))
         .containsExactly(
             "r.csv:3:3: found \"17\", by columns.csv 1700 %; expected a number from 0 to 100 %."

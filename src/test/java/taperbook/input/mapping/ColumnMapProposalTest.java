@@ -12,7 +12,7 @@ import taperbook.session.InputFile;
 /** Guesses at invented layouts; what is right follows from how each file was written. */
 final class ColumnMapProposalTest {
   @Test
-  void namesWithUnitsAreTaken() {
+  void namesWithUnitsAreAccepted() {
     assertThat(
             propose(
                 "elapsed_s,soc_pct,power_kw,energy_kwh,battery_c\n"
@@ -105,7 +105,7 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void megawattsAreTaken() {
+  void megawattsAreAccepted() {
     assertThat(propose("time_s,soc,power_kW\n" + rows("%1$d0,%1$d,39%1$02d")))
         .contains("power,power_kW,kW\nwithout errors");
   }
@@ -125,13 +125,13 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void linesAboveTheHeadsThatArePaddedAreNotTakenForThem() {
+  void paddedLinesAboveTheHeadsAreNotReadAsHeads() {
     assertThat(propose("Export,,\nvehicle,Finch,\n,,\ntime_s,soc,kW\n" + rows("%1$d0,%1$d,50")))
         .startsWith("leading lines,3\n");
   }
 
   @Test
-  void commaThatMayGroupThousandsIsNotTakenForADecimalMark() {
+  void commaThatMayGroupThousandsIsNotReadAsADecimalMark() {
     String file = "time_s,soc,power_W\n" + rows("%1$d0,%1$d,\"82,4%1$02d\"");
     assertThat(propose(file)).doesNotContain("decimal mark");
     assertThat(propose(file.replace("82,401", "82,41"))).contains("decimal mark,comma");
@@ -160,7 +160,7 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void nothingIsProposedWhereNothingCanBeTold() {
+  void nothingIsProposedWhereNothingCanBeIdentified() {
     assertThat(ColumnMapProposal.of(Foreign.file("s/readings.csv", "a,b\n" + rows("%1$d,x"))))
         .isEmpty();
     assertThat(ColumnMapProposal.of(Foreign.file("s/readings.csv", ""))).isEmpty();

@@ -110,7 +110,7 @@ final class ForeignClockTest {
   }
 
   @Test
-  void withoutAZoneTheBeginningOfDaylightSavingIsToldAndBecomesACaveat() {
+  void withoutAZoneTheBeginningOfDaylightSavingIsReportedAndBecomesACaveat() {
     Checked<Session> checked =
         Given.session(
             """

@@ -27,7 +27,7 @@ final class LibraryPlanParserTest {
   private static final String LEAST = "kind: library\ntitle: T\n";
 
   @Test
-  void every_key_of_a_library_is_taken() {
+  void every_key_of_a_library_is_accepted() {
     LibraryPlan plan =
         library(
             """
@@ -99,13 +99,13 @@ final class LibraryPlanParserTest {
   }
 
   @Test
-  void all_problems_are_told_at_once() {
+  void all_problems_are_reported_at_once() {
     assertThat(problems(LEAST + "session: one\ncompare: two\nunits: miles\nwindow: 9-5 %\n"))
         .hasSize(4);
   }
 
   @Test
-  void a_misspelt_kind_is_told_once_and_checked_as_what_was_meant() {
+  void a_misspelt_kind_is_reported_once_and_checked_as_the_intended_one() {
     assertThat(problems("kind: libary\ntitle: T\n"))
         .containsExactly(
             "reports/all.md:2:7: found \"libary\"; expected one of the words session, library. To"

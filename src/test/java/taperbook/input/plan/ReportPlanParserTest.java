@@ -26,7 +26,7 @@ final class ReportPlanParserTest {
   private static final String LEAST = "title: T\nsession: one\n";
 
   @Test
-  void everyKeyIsTaken() {
+  void everyKeyIsAccepted() {
     ReportPlan plan =
         plan(
             """
@@ -99,7 +99,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void whatIsNotWrittenHasItsUsualValue() {
+  void missingKeysHaveDefaults() {
     ReportPlan plan = plan(LEAST);
     assertThat(plan.heading()).isEqualTo(new ReportPlan.Heading("T", "", Optional.empty()));
     assertThat(plan.subject()).isEqualTo(new ReportPlan.Subject("one", List.of(), List.of()));
@@ -136,7 +136,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void allThatIsWrongWithAFilmIsToldAtOnce() {
+  void allProblemsOfAFilmAreReportedAtOnce() {
     assertThat(problems(LEAST + "film: offset 3:20, on, offset 0:03:60, offset -0:00:10\n"))
         .containsExactly(
             "reports/look.md:4:7: found \"offset 3:20\"; expected the time of the film at which"
@@ -169,7 +169,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void windowsTakeDashesOfAnyLength() {
+  void windowsAcceptDashesOfAnyLength() {
     assertThat(plan(LEAST + "window: 5\u201395%, 0 % - 100 %\n").wishes().windows())
         .containsExactly(new SocWindow(5, 95), new SocWindow(0, 100));
   }
@@ -239,13 +239,13 @@ final class ReportPlanParserTest {
         "basis: energy|8|\"energy\"; expected one of the words driven, rated. To mend: write one of"
             + " these words. [value-not-understood]",
       })
-  void everyKeyHasItsProblems(String entry, int column, String told) {
+  void everyKeyHasItsProblems(String entry, int column, String expected) {
     assertThat(problems(LEAST + entry + "\n"))
-        .containsExactly("reports/look.md:4:" + column + ": found " + told);
+        .containsExactly("reports/look.md:4:" + column + ": found " + expected);
   }
 
   @Test
-  void severalValuesWhereOneIsTakenAreRefused() {
+  void severalValuesForASingleValueKeyAreRefused() {
     assertThat(problems(LEAST + "units:\n- mi\n- km\n"))
         .containsExactly(
             "reports/look.md:6:3: found 2 values; expected one value for units. To mend: keep the one"

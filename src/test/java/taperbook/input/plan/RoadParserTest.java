@@ -42,7 +42,7 @@ final class RoadParserTest {
   }
 
   @Test
-  void every_topic_and_a_whole_trip_are_taken() {
+  void every_topic_and_a_whole_trip_are_accepted() {
     RoadWishes road =
         road(
             """
@@ -81,7 +81,7 @@ final class RoadParserTest {
   }
 
   @Test
-  void what_a_trip_does_not_say_has_its_usual_value() {
+  void missing_parts_of_a_trip_have_defaults() {
     assertThat(road("road: trip\ntrip: 500 mi, stations every 40 mi\n").trip())
         .contains(
             new Trip(
@@ -95,7 +95,7 @@ final class RoadParserTest {
   }
 
   @Test
-  void nothing_is_told_of_the_road_unless_it_is_asked_for() {
+  void no_road_topic_is_included_unless_requested() {
     assertThat(road("")).isEqualTo(new RoadWishes(Set.of(), Optional.empty()));
   }
 
@@ -112,7 +112,7 @@ final class RoadParserTest {
             + " topic trip under road. To mend: write \"road: trip\", or take the trip away."
             + " [facts-contradict]"
       })
-  void topics_that_do_not_fit_are_told(String line, String sentence) {
+  void topics_that_do_not_fit_are_reported(String line, String sentence) {
     assertThat(Given.sentences(check(line + "\n"))).containsExactly("reports/look.md:" + sentence);
   }
 
@@ -121,7 +121,7 @@ final class RoadParserTest {
   }
 
   @Test
-  void all_problems_of_a_trip_are_told_at_once() {
+  void all_problems_of_a_trip_are_reported_at_once() {
     assertThat(
             problems(
                 "800 furlong, station every 50 km, 6 minutes per stop, reserve 10 %, reserve 5"))
@@ -132,7 +132,7 @@ final class RoadParserTest {
   }
 
   @Test
-  void a_trip_without_stations_or_distance_is_told() {
+  void a_trip_without_stations_or_distance_is_reported() {
     assertThat(problems("6 min per stop"))
         .hasSize(2)
         .anyMatch(p -> p.contains("a trip without its distance"))
@@ -140,7 +140,7 @@ final class RoadParserTest {
   }
 
   @Test
-  void amounts_that_cannot_be_are_told() {
+  void impossible_amounts_are_reported() {
     assertThat(problems("9000 km, station every 1 km"))
         .singleElement()
         .asString()

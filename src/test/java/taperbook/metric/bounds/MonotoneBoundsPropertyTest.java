@@ -58,10 +58,10 @@ final class MonotoneBoundsPropertyTest {
     Random random = new Random(seed);
     Truth truth = truth(random);
     Trace trace = readings(truth, random);
-    MonotoneBounds envelope = new MonotoneBounds(trace);
+    MonotoneBounds monotoneBounds = new MonotoneBounds(trace);
     for (int i = 0; i < 300; i++) {
       double second = trace.lastSecond() * i / 300;
-      Interval bounds = envelope.at(second);
+      Interval bounds = monotoneBounds.at(second);
       assertThat(bounds.contains(truth.soc(second)))
           .as(second + " s: " + truth.soc(second) + " in " + bounds)
           .isTrue();

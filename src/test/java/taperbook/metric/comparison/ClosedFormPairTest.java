@@ -100,7 +100,7 @@ final class ClosedFormPairTest {
   }
 
   @Test
-  void a_lead_over_less_than_one_per_cent_is_not_told() {
+  void a_lead_over_less_than_one_per_cent_is_not_reported() {
     DoubleUnaryOperator even = s -> 30 * (s - 10);
     PairResult pair =
         CurveComparison.of(

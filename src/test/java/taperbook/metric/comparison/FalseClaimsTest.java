@@ -42,7 +42,7 @@ final class FalseClaimsTest {
   private double allPercents;
 
   @Test
-  void the_same_curve_read_twice_is_seldom_told_apart() throws IOException {
+  void the_same_curve_read_twice_is_rarely_distinguished() throws IOException {
     for (int seed = 1; seed <= PAIRS; seed++) {
       Random random = new Random(seed * 0x9e3779b97f4a7c15L);
       TrueCurve curve = TrueCurve.random(random, 3 + 6.4 * random.nextDouble());

@@ -139,7 +139,7 @@ final class PairLawsTest {
   }
 
   @Test
-  void rows_of_both_sessions_and_both_names_stand_behind_every_number() {
+  void every_number_has_rows_of_both_sessions_and_both_names() {
     PairResult pair = compare(session("one", 3), session("other", 4));
     for (ReportNumber number : pair.numbers().all()) {
       assertThat(number.origin().session()).isEqualTo("one");

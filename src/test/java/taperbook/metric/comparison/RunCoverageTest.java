@@ -85,8 +85,8 @@ final class RunCoverageTest {
       ReportNumber reported = number(values.get(0));
       ReportNumber other = number(run());
       double beyond = Math.sqrt(2) * runs.halfBeyondReadings();
-      falseOrders += reported.surelyDiffers(other, beyond) ? 1 : 0;
-      singleOrders += reported.surelyDiffers(other) ? 1 : 0;
+      falseOrders += reported.differsSignificantly(other, beyond) ? 1 : 0;
+      singleOrders += reported.differsSignificantly(other) ? 1 : 0;
     }
 
     double mean() {

@@ -31,7 +31,7 @@ final class RunFactorTest {
   private static final double TAU = 0.02;
 
   @Test
-  void runs_of_one_car_are_seldom_told_apart_once_their_spread_is_allowed_for() throws IOException {
+  void runs_of_one_car_are_rarely_distinguished_given_their_spread() throws IOException {
     List<Pair> pairs = IntStream.rangeClosed(1, PAIRS).parallel().mapToObj(Pair::of).toList();
     double single = apart(pairs, random -> 0);
     double stated = apart(pairs, random -> 1.959963984540054 * TAU);

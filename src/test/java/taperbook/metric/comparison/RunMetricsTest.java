@@ -47,26 +47,26 @@ final class RunMetricsTest {
   }
 
   private static MetricCollector entered(ReportNumber... runs) {
-    MetricCollector ledger = new MetricCollector("run", List.of());
-    spread(ledger, runs);
-    return ledger;
+    MetricCollector collector = new MetricCollector("run", List.of());
+    spread(collector, runs);
+    return collector;
   }
 
-  private static Spread spread(MetricCollector ledger, ReportNumber... runs) {
+  private static Spread spread(MetricCollector collector, ReportNumber... runs) {
     List<Numbers> all = Arrays.stream(runs).map(n -> new Numbers(List.of(n))).toList();
-    return new RunMetrics(all, List.of(), ledger).enter(List.of(ID), ID);
+    return new RunMetrics(all, List.of(), collector).add(List.of(ID), ID);
   }
 
-  private static Estimate estimate(MetricCollector ledger, String ending) {
-    return ledger.numbers().estimate(ID + ending).orElseThrow();
+  private static Estimate estimate(MetricCollector collector, String ending) {
+    return collector.numbers().estimate(ID + ending).orElseThrow();
   }
 
   @Test
   void mean_and_next_run_have_students_interval() {
     double s = 6 / Math.sqrt(2);
-    MetricCollector ledger = entered(number(1000, 1e-6), number(1006, 1e-6));
-    check(estimate(ledger, "_mean"), 1003, T * s / Math.sqrt(2));
-    check(estimate(ledger, "_next_run"), 1003, T * s * Math.sqrt(1.5));
+    MetricCollector collector = entered(number(1000, 1e-6), number(1006, 1e-6));
+    check(estimate(collector, "_mean"), 1003, T * s / Math.sqrt(2));
+    check(estimate(collector, "_next_run"), 1003, T * s * Math.sqrt(1.5));
   }
 
   @Test
@@ -83,8 +83,8 @@ final class RunMetricsTest {
   void what_the_readings_explain_is_taken_off() {
     double u = 2;
     double half = u * Student.NORMAL_95;
-    MetricCollector ledger = entered(number(1000, half), number(1006, half));
-    Estimate beyond = estimate(ledger, "_run_to_run");
+    MetricCollector collector = entered(number(1000, half), number(1006, half));
+    Estimate beyond = estimate(collector, "_run_to_run");
     assertThat(beyond.value()).isCloseTo(Math.sqrt(18 - u * u), within(1e-9));
     // The ends of the spread's interval by chi-square, s / 2.24 and s / 0.031, less the readings.
     assertThat(beyond.bounds().low()).isZero();
@@ -100,11 +100,11 @@ final class RunMetricsTest {
     ReportNumber one = number(1000, u * Student.NORMAL_95, drive, display);
     ReportNumber other = number(1006, u * Student.NORMAL_95, drive, display);
     assertThat(RunMetrics.driveShare(one)).isEqualTo(0.36);
-    MetricCollector ledger = entered(one, other);
+    MetricCollector collector = entered(one, other);
     // 36 % of u^2 is common, 64 % each run's own.
     double half = Math.hypot(T * 3, Student.NORMAL_95 * 0.6 * u);
-    check(estimate(ledger, "_mean"), 1003, half);
-    assertThat(estimate(ledger, "_run_to_run").value())
+    check(estimate(collector, "_mean"), 1003, half);
+    assertThat(estimate(collector, "_run_to_run").value())
         .isCloseTo(Math.sqrt(18 - 0.64 * u * u), within(1e-9));
   }
 

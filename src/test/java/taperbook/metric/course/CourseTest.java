@@ -38,7 +38,7 @@ final class CourseTest {
   }
 
   @Test
-  void past_an_end_the_rate_beside_it_goes_on() {
+  void past_an_end_the_adjacent_rate_is_extrapolated() {
     // 1 % in the last 100 s, 2 % in the first.
     assertThat(COURSE.timeOfCharge(21.5)).isCloseTo(450, within(1e-9));
     assertThat(COURSE.timeOfCharge(9)).isCloseTo(-50, within(1e-9));

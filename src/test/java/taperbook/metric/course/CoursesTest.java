@@ -33,12 +33,12 @@ final class CoursesTest {
   /** Standard deviation of the share of 300 independent pairs below a quantile of 2.5 %. */
   private static final double SHARE = Math.sqrt(0.025 * 0.975 / 300);
 
-  private static double fullRange(Draw drawn) {
-    return drawn.drive().fullRange();
+  private static double fullRange(Draw draw) {
+    return draw.drive().fullRange();
   }
 
-  private static double consumption(Draw drawn) {
-    return drawn.drive().consumption();
+  private static double consumption(Draw draw) {
+    return draw.drive().consumption();
   }
 
   private static Sessions steady() {
@@ -142,7 +142,7 @@ final class CoursesTest {
     Courses one = new Courses(steady().build(), Optional.empty(), Courses.FOR_REPORT);
     Courses other = new Courses(steady().named("b").build(), Optional.empty(), Courses.FOR_REPORT);
     assertThat(one.estimate(time)).isEqualTo(other.estimate(time));
-    assertThat(one.drawn()).hasSize(Courses.FOR_REPORT);
+    assertThat(one.draws()).hasSize(Courses.FOR_REPORT);
   }
 
   /**
@@ -243,8 +243,8 @@ final class CoursesTest {
   @ParameterizedTest
   @MethodSource("oddSessions")
   void odd_sessions_give_rising_courses_without_gaps(Session session) {
-    for (Draw drawn : new Courses(session, Optional.empty(), Courses.FEW).drawn()) {
-      Course course = drawn.course();
+    for (Draw draw : new Courses(session, Optional.empty(), Courses.FEW).draws()) {
+      Course course = draw.course();
       double energy = course.energyAt(course.firstSecond());
       double charge = course.chargeAt(course.firstSecond());
       for (double t = course.firstSecond(); t <= course.lastSecond(); t += 5) {

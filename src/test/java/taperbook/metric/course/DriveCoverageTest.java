@@ -57,7 +57,7 @@ final class DriveCoverageTest {
             .channel(
                 Channel.BATTERY_TEMPERATURE, 0.5, new double[] {0, 1800}, new double[] {20, 40})
             .build();
-    return ReportMetrics.alone(PLAN, session, List.of(test));
+    return ReportMetrics.measureSession(PLAN, session, List.of(test));
   }
 
   @ParameterizedTest

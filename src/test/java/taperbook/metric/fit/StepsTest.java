@@ -22,7 +22,7 @@ final class StepsTest {
   }
 
   @Test
-  void the_middle_row_or_both_middle_rows_stand_for_a_displayed_value() {
+  void the_middle_row_or_both_middle_rows_represent_a_displayed_value() {
     List<SocStep> steps = SocStep.of(trace(0.5, 10, 11, 11, 11, 12, 12), i -> true);
     assertThat(steps).containsExactly(new SocStep(0, 0), new SocStep(2, 2), new SocStep(4, 5));
     assertThat(steps.get(2).mean(i -> i)).isEqualTo(4.5);
@@ -44,7 +44,7 @@ final class StepsTest {
   }
 
   @Test
-  void where_the_changes_are_not_seen_the_reading_stands() {
+  void without_observed_changes_the_reading_is_used() {
     // At the ends, with few rows on a step, and after a jump by more than a step.
     assertThat(WithinStep.value(trace(0.5, 4, 4, 4, 5), 1)).isEqualTo(4);
     assertThat(WithinStep.value(trace(0.5, 4, 5, 5, 5), 2)).isEqualTo(5);

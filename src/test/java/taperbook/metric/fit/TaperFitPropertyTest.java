@@ -56,7 +56,7 @@ final class TaperFitPropertyTest {
 
   /** Seen: all 300 with the right number of segments, 96.5 % of 601 breakpoints inside. */
   @Test
-  void stated_intervals_hold_the_true_breakpoints_of_nine_in_ten_curves() {
+  void intervals_cover_the_true_breakpoints_of_nine_in_ten_curves() {
     int right = 0;
     int breakpoints = 0;
     int inside = 0;
@@ -82,7 +82,7 @@ final class TaperFitPropertyTest {
    * 538 of 564 slopes inside.
    */
   @Test
-  void a_narrow_drop_is_a_step_in_the_gap_that_holds_it() {
+  void a_narrow_drop_is_a_step_in_its_gap() {
     int right = 0;
     int inside = 0;
     int slopes = 0;

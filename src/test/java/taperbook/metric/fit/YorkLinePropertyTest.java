@@ -47,7 +47,7 @@ final class YorkLinePropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void another_unit_of_energy_changes_slope_and_error_alike(int seed) {
+  void another_unit_of_energy_scales_slope_and_error_equally(int seed) {
     YorkLine line = YorkLine.through(random(seed));
     YorkLine inWattHours =
         through(
@@ -101,7 +101,7 @@ final class YorkLinePropertyTest {
   }
 
   @Test
-  void a_line_through_two_points_is_exact_and_carries_both_roundings() {
+  void a_line_through_two_points_is_exact_and_includes_both_roundings() {
     YorkLine line =
         YorkLine.through(
             List.of(LinePoint.rounded(10, 0, 0.5, 0.05), LinePoint.rounded(80, 52.5, 0.5, 0.05)));

@@ -78,7 +78,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void a_well_known_session_keeps_only_what_no_condition_can_settle() {
+  void a_well_documented_session_has_only_unavoidable_caveats() {
     List<Kind> kinds =
         Sessions.measure(wellKnown().build()).main().caveats().stream().map(Caveat::kind).toList();
     assertThat(kinds).containsOnly(Kind.STARTING_SOC, Kind.GAPS, Kind.CLOCK, Kind.CHANNELS);
@@ -114,7 +114,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void a_log_whose_display_is_not_declared_says_so_and_a_declared_one_is_silent() {
+  void a_log_has_a_caveat_only_if_its_display_is_not_declared() {
     assertThat(of(wellKnown().unknown(ConditionItem.DISPLAY_ROUNDS).build(), Kind.READINGS))
         .containsExactly(
             "How the display of the state of charge rounds is not known: a true charge is stated for"
@@ -168,7 +168,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void late_preconditioning_is_said() {
+  void late_preconditioning_adds_a_caveat() {
     Session session = wellKnown().amount(ConditionItem.PRECONDITIONING_TIME, 240, 30).build();
     assertThat(of(session, Kind.PRECONDITIONING))
         .singleElement()
@@ -178,7 +178,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void a_cool_battery_is_said() {
+  void a_cool_battery_adds_a_caveat() {
     Session session =
         wellKnown().amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, 9, 0.5).build();
     assertThat(of(session, Kind.BATTERY_TEMPERATURE))
@@ -188,7 +188,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void a_station_below_the_car_is_said() {
+  void a_station_rated_below_the_car_adds_a_caveat() {
     Session session = wellKnown().amount(ConditionItem.STATION_RATED_POWER, 125, 0.5).build();
     assertThat(of(session, Kind.STATION_LIMIT))
         .singleElement()
@@ -198,7 +198,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void a_peak_at_the_station_rating_is_said() {
+  void a_peak_at_the_station_rating_adds_a_caveat() {
     Session session =
         wellKnown()
             .amount(ConditionItem.STATION_RATED_POWER, 122, 0.5)
@@ -260,7 +260,7 @@ final class CaveatsTest {
     "10, '10 °C, 5 °C colder'",
     "-4, '\u22124 °C, 19 °C colder'",
   })
-  void colder_air_is_told_by_degree(double celsius, String told) {
+  void the_caveat_on_cold_air_states_the_degrees(double celsius, String told) {
     Session session = wellKnown().amount(ConditionItem.AMBIENT_TEMPERATURE, celsius, 0.5).build();
     assertThat(of(session, Kind.AMBIENT_TEMPERATURE))
         .containsExactly(
@@ -271,7 +271,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void mild_air_is_not_told_and_hot_air_is() {
+  void hot_air_adds_a_caveat_and_mild_air_does_not() {
     for (double celsius : new double[] {15, 20, 25}) {
       Session mild = wellKnown().amount(ConditionItem.AMBIENT_TEMPERATURE, celsius, 0.5).build();
       assertThat(of(mild, Kind.AMBIENT_TEMPERATURE)).isEmpty();
@@ -285,7 +285,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void a_cool_battery_is_told_by_degree() {
+  void the_caveat_on_a_cool_battery_states_the_degrees() {
     Session session =
         wellKnown().amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, 22, 0.5).build();
     assertThat(of(session, Kind.BATTERY_TEMPERATURE))
@@ -307,7 +307,7 @@ final class CaveatsTest {
         "loop|212|220|-",
         "one way|212|281|-",
       })
-  void a_route_that_ends_elsewhere_than_it_says_is_doubted(
+  void a_route_that_contradicts_its_elevations_adds_a_caveat(
       String route, double start, double end, @Nullable String told) {
     RangeTest plain =
         Sessions.rangeTest(
@@ -318,7 +318,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void legs_that_contradict_the_route_are_told() {
+  void legs_that_contradict_the_route_add_a_caveat() {
     RangeTest plain = Sessions.rangeTest(Map.of());
     RangeTest legs =
         new RangeTest(

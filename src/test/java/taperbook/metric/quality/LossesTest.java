@@ -134,7 +134,7 @@ final class LossesTest {
               recording,
               Optional.of(test),
               range,
-              ReportMetrics.alone(PLAN, session, List.of(test)))
+              ReportMetrics.measureSession(PLAN, session, List.of(test)))
           .make(DISTANCES).stream()
               .filter(c -> c.outcome() instanceof Compared compared && !compared.agrees())
               .map(CrossCheck::id)
@@ -185,7 +185,10 @@ final class LossesTest {
     RangeFigures none = RangeFigures.of(Optional.empty(), DisplayRounding.NOT_KNOWN, Basis.DRIVEN);
     return (Compared)
         new CrossChecks(
-                recording, Optional.empty(), none, ReportMetrics.alone(PLAN, session, List.of()))
+                recording,
+                Optional.empty(),
+                none,
+                ReportMetrics.measureSession(PLAN, session, List.of()))
             .make(List.of())
             .get(0)
             .outcome();

@@ -80,7 +80,7 @@ final class MisreadDetectorTest {
   }
 
   @Test
-  void power_far_above_what_the_station_gives_is_impossible() {
+  void power_far_above_the_station_rating_is_impossible() {
     power[5] = 301;
     Misread misread = only();
     assertThat(misread.isImpossible()).isTrue();
@@ -108,7 +108,7 @@ final class MisreadDetectorTest {
   }
 
   @Test
-  void what_was_confirmed_is_not_told_again() {
+  void confirmed_readings_are_not_reported_again() {
     energy[8] = 61;
     Session session = session();
     Misread misread = only();

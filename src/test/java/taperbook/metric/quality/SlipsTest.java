@@ -151,7 +151,7 @@ final class SlipsTest {
   }
 
   @Test
-  void harmful_slips_are_told_at_their_cell() throws IOException {
+  void harmful_errors_are_reported_at_their_cell() throws IOException {
     IntStream.range(0, SESSIONS).parallel().forEach(k -> slips(SEED + k));
     Count all = new Count();
     StringBuilder table = new StringBuilder();
@@ -203,7 +203,7 @@ final class SlipsTest {
   }
 
   private static Numbers numbers(Session session) {
-    return ReportMetrics.alone(PLAN, session, List.of(DRIVE));
+    return ReportMetrics.measureSession(PLAN, session, List.of(DRIVE));
   }
 
   /** True if a headline leaves the interval that it had without the slip. */
@@ -223,7 +223,7 @@ final class SlipsTest {
   }
 
   @Test
-  void clean_sessions_are_hardly_ever_told_of_and_never_refused() {
+  void clean_sessions_are_rarely_reported_and_never_rejected() {
     int sessions = 10 * SESSIONS;
     AtomicInteger told = new AtomicInteger();
     IntStream.range(0, sessions)
@@ -259,7 +259,7 @@ final class SlipsTest {
   }
 
   @Test
-  void loggers_are_not_told_of_without_a_slip() {
+  void logs_without_errors_are_not_reported() {
     for (int k = 0; k < 6; k++) {
       Random random = new Random(SEED + 3_000_000 + k);
       Session session = Displays.logged(truth(random), way(k, random), random);

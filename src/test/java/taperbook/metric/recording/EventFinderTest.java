@@ -59,7 +59,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void what_stands_still_at_the_start_or_the_end_interrupts_nothing() {
+  void idle_time_at_the_start_or_the_end_is_not_an_interruption() {
     assertThat(
             interruptions(
                 rows(
@@ -73,7 +73,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void zeros_beside_a_charge_that_goes_on_are_no_interruption() {
+  void zeros_while_the_charge_rises_are_no_interruption() {
     assertThat(
             interruptions(
                 rows(
@@ -101,7 +101,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void without_power_a_charge_at_rest_tells() {
+  void without_power_an_unchanged_charge_is_an_interruption() {
     // 2 % a minute, then nine minutes at 20 %, then 2 % a minute again.
     String readings =
         "elapsed [s],soc [%]\n"
@@ -182,7 +182,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_pause_beside_power_is_told_and_not_taken() {
+  void a_pause_next_to_power_is_reported_and_ignored() {
     String readings =
         rows(
             row(0, 0, "60", ""),
@@ -195,7 +195,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_display_that_went_blank_is_told_with_the_note_beside_it() {
+  void a_blank_display_is_an_event_with_its_note() {
     StringBuilder readings = new StringBuilder(HEAD);
     for (int minute = 0; minute <= 12; minute++) {
       boolean dark = minute == 6 || minute == 7;

@@ -22,22 +22,22 @@ final class MetricCollectorTest {
   private static final Estimate ESTIMATE = new Estimate(168, new Interval(166.5, 171));
   private static final List<RowRef> ROWS = List.of(new RowRef("r", 4), new RowRef("r", 7));
 
-  private final MetricCollector ledger = new MetricCollector("one", "other", List.of());
+  private final MetricCollector collector = new MetricCollector("one", "other", List.of());
 
   private ReportNumber only() {
-    assertThat(ledger.numbers().all()).hasSize(1);
-    return ledger.numbers().all().get(0);
+    assertThat(collector.numbers().all()).hasSize(1);
+    return collector.numbers().all().get(0);
   }
 
   @Test
   void bounds_keep_both_ends() {
-    ledger.measured(METRIC, ESTIMATE, ROWS);
+    collector.measured(METRIC, ESTIMATE, ROWS);
     assertThat(only().outcome()).isEqualTo(new Outcome.Measured(ESTIMATE, 1));
   }
 
   @Test
   void an_interval_keeps_its_ends_and_its_coverage() {
-    ledger.covered(METRIC, ESTIMATE, 0.95, ROWS);
+    collector.covered(METRIC, ESTIMATE, 0.95, ROWS);
     assertThat(only().outcome()).isEqualTo(new Outcome.Measured(ESTIMATE, 0.95));
     assertThat(only().estimate()).contains(ESTIMATE);
   }
@@ -47,7 +47,7 @@ final class MetricCollectorTest {
     Outcome drawn =
         new Outcome.Measured(
             ESTIMATE, 0.95, List.of(new Contribution(UncertaintySource.CLOCK, 0.8, 1)));
-    ledger.enter(METRIC, drawn, ROWS);
+    collector.add(METRIC, drawn, ROWS);
     assertThat(only().outcome()).isEqualTo(drawn);
     assertThat(only().origin().session()).isEqualTo("one");
     assertThat(only().origin().against()).isEqualTo("other");
@@ -56,7 +56,7 @@ final class MetricCollectorTest {
 
   @Test
   void a_withheld_number_has_a_reason_and_no_rows() {
-    ledger.enter(METRIC, new Outcome.Withheld("no power was recorded"), ROWS);
+    collector.add(METRIC, new Outcome.Withheld("no power was recorded"), ROWS);
     assertThat(only().withheld()).contains("no power was recorded");
     assertThat(only().estimate()).isEmpty();
     assertThat(only().origin().rows()).isEmpty();

@@ -103,7 +103,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void without_the_stations_energy_the_cost_rests_on_the_battery_and_says_so() {
+  void without_the_stations_energy_the_cost_uses_the_battery_and_states_it() {
     Numbers numbers =
         measure(priced(session(), Map.of(ConditionItem.PRICE_PER_KWH, "0.50 EUR/kWh")));
     assertThat(value(numbers, "cost_session")).isCloseTo(15.00, within(1e-9));

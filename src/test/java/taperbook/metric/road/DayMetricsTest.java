@@ -50,9 +50,9 @@ final class DayMetricsTest {
     Recording recording =
         Recording.of(session, Optional.of(DRIVE), Courses.FEW, new NumberFormatter(Unit.KILOMETRE));
     RangeFigures range = RangeFigures.of(Optional.of(DRIVE), DisplayRounding.NEAREST, Basis.DRIVEN);
-    MetricCollector ledger = new MetricCollector("test", List.of());
-    DayMetrics.measure(Trip.day(Unit.KILOMETRE), recording, range, ledger);
-    return ledger.numbers();
+    MetricCollector collector = new MetricCollector("test", List.of());
+    DayMetrics.measure(Trip.day(Unit.KILOMETRE), recording, range, collector);
+    return collector.numbers();
   }
 
   @Test
@@ -74,7 +74,7 @@ final class DayMetricsTest {
   }
 
   @Test
-  void a_session_that_went_through_too_little_gives_no_day() {
+  void a_session_that_covers_too_little_has_no_day() {
     assertThat(numbers(20).get(LibraryPlan.DAY_TIME).withheld().orElseThrow())
         .startsWith("no plan keeps 10 % in reserve");
   }

@@ -44,7 +44,7 @@ final class DriveMetricsTest {
           .build();
 
   private static Numbers measured(List<RangeTest> drives) {
-    return ReportMetrics.alone(plan(Unit.KILOMETRE), SESSION, drives);
+    return ReportMetrics.measureSession(plan(Unit.KILOMETRE), SESSION, drives);
   }
 
   /** Readings with half a step as a share of the step that the displays of cars have. */
@@ -155,7 +155,7 @@ final class DriveMetricsTest {
 
   @ParameterizedTest
   @CsvSource({"90", "100", "110", "120"})
-  void a_speed_left_out_is_told_by_the_others(double left) {
+  void an_omitted_speed_is_predicted_by_the_others(double left) {
     List<RangeTest> drives = new ArrayList<>();
     for (double v : new double[] {80, 90, 100, 110, 120, 130}) {
       if (v != left) {
@@ -221,7 +221,7 @@ final class DriveMetricsTest {
     List<RangeTest> drives =
         List.of(
             drive("a", 90, 15, 150, 1), drive("b", 105, 15, 170, 1), drive("c", 120, 15, 192, 1));
-    Numbers numbers = ReportMetrics.alone(plan(Unit.MILE), SESSION, drives);
+    Numbers numbers = ReportMetrics.measureSession(plan(Unit.MILE), SESSION, drives);
     assertThat(numbers.all().stream().map(n -> n.id()).filter(id -> id.startsWith("range_at")))
         .containsExactly("range_at_60_mph", "range_at_65_mph", "range_at_70_mph");
   }

@@ -189,7 +189,7 @@ final class RoadMetricsReferenceTest {
     Session session = session(s -> constant(s), 0, 95, 0.5, false);
     RangeTest displayed = drive("drive", "Northmoor Finch", 100, HowKnown.DISPLAYED);
     ReportPlan plan = Sessions.roadPlan(List.of(HUNDRED), all(trip(800, 50)));
-    Numbers numbers = ReportMetrics.alone(plan, session, List.of(displayed));
+    Numbers numbers = ReportMetrics.measureSession(plan, session, List.of(displayed));
     Estimate driving = numbers.estimate("trip_driving_time").orElseThrow();
     // Speeds from 99.5 * 1.015 to 100.5 * 1.025 km/h, of which the middle 95 % are in the interval.
     double slow = 99.5 * 1.015;
@@ -265,7 +265,7 @@ final class RoadMetricsReferenceTest {
    * = ((X + d) / (X - d))^2 = r and x = d (r + 1) / (r - 1).
    */
   @Test
-  void an_even_taper_buys_half_where_the_solution_says() {
+  void a_linear_taper_adds_half_where_the_solution_states() {
     Numbers numbers =
         measure(session(s -> taper(s), 5, 95, 0.25, false), DRIVE, only(RoadTopic.PER_MINUTE));
     double most = 150 - 1.2 * 10;
@@ -296,7 +296,7 @@ final class RoadMetricsReferenceTest {
   }
 
   @Test
-  void nothing_of_the_road_is_measured_unless_it_is_asked_for() {
+  void no_road_metric_is_measured_unless_requested() {
     Numbers without = measure(session(s -> taper(s), 5, 90, 1, false), DRIVE, RoadWishes.NONE);
     Numbers with = measure(session(s -> taper(s), 5, 90, 1, false), DRIVE, all(trip(800, 50)));
     assertThat(with.ids()).containsAll(without.ids());

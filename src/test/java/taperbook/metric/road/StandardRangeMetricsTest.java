@@ -142,7 +142,7 @@ final class StandardRangeMetricsTest {
   }
 
   @Test
-  void a_body_stands_in_for_what_is_not_stated_with_wider_bounds() {
+  void a_body_shape_replaces_missing_inputs_with_wider_bounds() {
     Map<RangeItem, Estimate> stated = drive();
     stated.put(RangeItem.AMBIENT_TEMPERATURE, Estimate.exactly(35));
     Map<RangeItem, Estimate> usual = new EnumMap<>(stated);
@@ -160,7 +160,7 @@ final class StandardRangeMetricsTest {
   }
 
   @Test
-  void all_that_is_missing_is_told_at_once() {
+  void all_missing_inputs_are_reported_together() {
     Map<RangeItem, Estimate> drive = drive();
     drive.remove(RangeItem.AIR_PRESSURE);
     drive.remove(RangeItem.DRAG_AREA);
@@ -183,7 +183,7 @@ final class StandardRangeMetricsTest {
 
   /** By hand: 20 kWh over 100 km out and 15 kWh over 100 km back are 200 and 150, mean 175. */
   @Test
-  void out_and_back_count_alike_in_the_two_way_mean() {
+  void out_and_back_have_equal_weight_in_the_two_way_mean() {
     Numbers numbers =
         measure(
             test(

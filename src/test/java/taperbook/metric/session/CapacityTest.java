@@ -109,7 +109,7 @@ final class CapacityTest {
   }
 
   @Test
-  void scatter_beyond_rounding_widens_the_interval_and_is_said() {
+  void scatter_beyond_rounding_widens_the_interval_and_is_stated() {
     double[] soc = {10, 20, 30, 40, 50, 60, 70};
     double[] seconds = {0, 100, 200, 300, 400, 500, 600};
     double[] energy = {0, 9, 11, 21, 23, 33, 35};
@@ -190,7 +190,7 @@ final class CapacityTest {
   }
 
   @Test
-  void charging_is_held_against_driving_and_against_the_stated_energy() {
+  void charging_is_compared_with_driving_and_with_the_stated_energy() {
     SessionResult result =
         main(
             steady(0.6).amount(ConditionItem.BATTERY_USABLE_ENERGY, 60, 0.5).build(),
@@ -202,7 +202,7 @@ final class CapacityTest {
     assertThat(compared.second().estimate().value()).isCloseTo(57, within(1e-9));
     // 5 % less comes out than goes in, as losses may have it.
     assertThat(compared.agrees()).isTrue();
-    assertThat(compared.mostLost()).isCloseTo(0.12, within(1e-9));
+    assertThat(compared.maxLoss()).isCloseTo(0.12, within(1e-9));
     assertThat(((Compared) check(result, "check_usable_energy").outcome()).agrees()).isTrue();
     Estimate share = result.numbers().estimate("drive_energy_share").orElseThrow();
     assertThat(share.value()).isCloseTo(95, within(0.2));
@@ -226,7 +226,7 @@ final class CapacityTest {
   }
 
   @Test
-  void without_a_drive_or_a_stated_energy_there_is_nothing_to_hold_against() {
+  void without_a_drive_or_a_stated_energy_there_is_no_comparison() {
     SessionResult result = main(steady(0.6).build(), List.of());
     assertThat(check(result, "check_full_energy").outcome()).isInstanceOf(NotPossible.class);
     assertThat(result.checks()).noneMatch(c -> c.id().equals("check_usable_energy"));
@@ -282,7 +282,7 @@ final class CapacityTest {
   }
 
   @Test
-  void another_vehicle_gives_no_change_and_names_that_come_out_alike_stay_apart() {
+  void another_vehicle_has_no_change_and_equal_ids_are_distinguished() {
     Session other = steady("other", 0.6).text(ConditionItem.VEHICLE, "Veldt Carrier").build();
     Numbers numbers =
         main(
@@ -313,7 +313,7 @@ final class CapacityTest {
   }
 
   @Test
-  void sessions_in_unlike_weather_or_too_few_have_no_slope() {
+  void too_few_sessions_or_different_weather_give_no_slope() {
     List<Session> earlier = List.of(aged(10_000, 0.6, 12), aged(20_000, 0.59, 17));
     assertThat(
             main(aged(30_000, 0.58, 19), earlier)
@@ -334,7 +334,7 @@ final class CapacityTest {
   }
 
   @Test
-  void a_session_without_a_line_withholds_the_change_and_says_which() {
+  void a_session_without_a_line_withholds_the_change_and_is_named() {
     Session short1 =
         Sessions.session()
             .named("short")

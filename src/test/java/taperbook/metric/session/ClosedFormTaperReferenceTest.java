@@ -54,7 +54,7 @@ final class ClosedFormTaperReferenceTest {
 
   @ParameterizedTest
   @MethodSource("windows")
-  void rows_every_five_per_cent_hold_the_solution_in_their_bounds(
+  void rows_every_five_per_cent_bound_the_solution(
       double a, double k, int from, int to, double seconds, double timeAverage, double socAverage) {
     Numbers numbers = measure(session(a, k, 5, 0.5), from, to);
     String id = from + "_" + to;

@@ -65,7 +65,7 @@ final class LossTest {
   }
 
   @Test
-  void the_tolerance_of_the_meter_is_said_and_never_corrected_with() {
+  void the_tolerance_of_the_meter_is_stated_and_never_corrected() {
     ReportNumber loss =
         numbers(session(new double[] {0, 20, 42, 60}, new double[] {0, 19, 39.5, 56.4}).build())
             .get("charging_loss");
@@ -80,7 +80,7 @@ final class LossTest {
   }
 
   @Test
-  void a_car_that_counts_more_than_the_station_is_said() {
+  void a_car_that_counts_more_than_the_station_is_reported() {
     ReportNumber loss =
         numbers(session(new double[] {0, 18, 37, 52}, new double[] {0, 19, 39.5, 56.4}).build())
             .get("charging_loss");

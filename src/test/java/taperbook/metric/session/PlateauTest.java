@@ -59,7 +59,7 @@ final class PlateauTest {
     "160, 150, 155, below the 155",
     "160, 150, 150, one of the two is not right"
   })
-  void the_readings_and_both_ratings_decide_what_is_said(
+  void the_readings_and_both_ratings_determine_the_caveat(
       double power, double station, double car, String words) {
     assertThat(limits(rated(held(power), station, car).build()))
         .singleElement()
@@ -92,7 +92,7 @@ final class PlateauTest {
   }
 
   @Test
-  void the_stations_own_display_is_held_against_its_rating_where_there_is_one() {
+  void the_stations_display_is_compared_with_its_rating_if_present() {
     double[] station =
         Arrays.stream(SECONDS)
             .map(t -> t <= 600 ? 150 : Math.rint(150 * (1 - (t - 600) / 900)))
@@ -150,7 +150,7 @@ final class PlateauTest {
   }
 
   @Test
-  void a_held_power_under_a_rising_voltage_is_not_a_current_limit() {
+  void constant_power_at_rising_voltage_is_not_a_current_limit() {
     for (double rise : new double[] {0.002, 0.005, 0.01, 0.02, 0.06}) {
       Session session = electrical(rise, false);
       assertThat(limitCurrent(session).withheld()).as("rise %s", rise).isPresent();
@@ -159,12 +159,12 @@ final class PlateauTest {
   }
 
   @Test
-  void a_voltage_that_does_not_rise_tells_nothing() {
+  void a_constant_voltage_determines_nothing() {
     assertThat(limitCurrent(electrical(0, true)).withheld().orElseThrow()).contains("not flat");
   }
 
   @Test
-  void what_is_missing_is_said() {
+  void missing_inputs_are_reported() {
     assertThat(limitCurrent(held(150).build()).withheld().orElseThrow())
         .isEqualTo("voltage and current were not both recorded");
     Session noPower =

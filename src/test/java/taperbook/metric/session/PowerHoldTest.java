@@ -114,7 +114,7 @@ final class PowerHoldTest {
   }
 
   @Test
-  void a_session_at_one_power_holds_it_throughout() {
+  void a_session_at_constant_power_is_one_hold() {
     Session session = session(0.5, steps(50, 20));
     assertThat(seconds(session).value()).isEqualTo(190);
     assertThat(hold(session).rows()).hasSize(20);

@@ -62,7 +62,7 @@ final class StopMetricsTest {
   }
 
   private static Numbers measured(Session session) {
-    return ReportMetrics.alone(
+    return ReportMetrics.measureSession(
         Sessions.plan(
             List.of(new SocWindow(20, 60)),
             List.of(new WantedDistance(100, Unit.KILOMETRE)),
@@ -91,7 +91,7 @@ final class StopMetricsTest {
   }
 
   @Test
-  void a_linear_taper_adds_what_its_exponential_says() {
+  void a_linear_taper_adds_its_exponential() {
     // dq/dt = k (100 - q), so that q(t) = 100 - (100 - q0) exp(-k t).
     double k = 1.0 / 1500;
     Numbers numbers = measured(session(1500, t -> 100 - 90 * Math.exp(-k * t)));
@@ -126,11 +126,11 @@ final class StopMetricsTest {
             Optional.of(DRIVE),
             200,
             new NumberFormatter(Unit.KILOMETRE));
-    for (Draw drawn : recording.courses().drawn()) {
+    for (Draw draw : recording.courses().draws()) {
       for (double km : new double[] {20, 100, 180}) {
-        double start = drawn.course().chargeAt(0);
-        double seconds = drawn.course().timeOfCharge(start + drawn.share(km));
-        assertThat(StopMetrics.kilometres(drawn, Basis.DRIVEN, 0, seconds))
+        double start = draw.course().chargeAt(0);
+        double seconds = draw.course().timeOfCharge(start + draw.share(km));
+        assertThat(StopMetrics.kilometres(draw, Basis.DRIVEN, 0, seconds))
             .isCloseTo(km, within(1e-9));
       }
     }

@@ -100,7 +100,7 @@ final class StopPhaseMetricsTest {
   }
 
   @Test
-  void a_trip_that_states_no_time_beside_charging_takes_the_measured_one() {
+  void a_trip_without_stated_overhead_uses_the_measured_one() {
     Session session =
         session(
             READINGS,

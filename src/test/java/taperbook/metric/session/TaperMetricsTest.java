@@ -60,7 +60,7 @@ final class TaperMetricsTest {
   }
 
   @Test
-  void what_the_segments_say_is_that_of_the_true_curve() {
+  void segments_match_the_true_curve() {
     assertThat(estimate("warm_up_end_soc").value()).isCloseTo(20, within(0.01));
     assertThat(estimate("longest_plateau_soc_from").value()).isCloseTo(20, within(0.01));
     assertThat(estimate("longest_plateau_soc_to").value()).isCloseTo(40, within(0.01));
@@ -122,7 +122,7 @@ final class TaperMetricsTest {
   }
 
   @Test
-  void a_session_without_climb_plateau_or_taper_says_so() {
+  void a_session_without_climb_plateau_or_taper_states_it() {
     Numbers falling =
         Sessions.measure(
                 Sessions.session()

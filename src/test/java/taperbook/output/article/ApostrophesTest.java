@@ -27,7 +27,7 @@ final class ApostrophesTest {
         "<!-- the car's -->|<!-- the car's -->",
         "<img alt=\"the car's\"/>|<img alt=\"the car's\"/>"
       })
-  void an_apostrophe_is_curly_and_a_quote_stays(String html, String expected) {
+  void an_apostrophe_is_curly_and_a_quote_is_unchanged(String html, String expected) {
     assertThat(Apostrophes.set(html)).isEqualTo(expected);
   }
 

@@ -64,7 +64,7 @@ final class ChartDrawerTest {
   }
 
   @Test
-  void a_chart_fills_its_place_and_its_words_are_text() throws IOException {
+  void a_chart_fills_its_box_and_its_texts_are_text() throws IOException {
     String chart = "<img src=\"figure:half.svg\" alt=\"Half\" style=\"width:160mm;height:90mm\"/>";
     try (PDDocument pdf = page(chart)) {
       assertThat(new PDFTextStripper().getText(pdf))

@@ -73,7 +73,7 @@ final class CaptionsTest {
   }
 
   @Test
-  void what_was_computed_is_left_out_and_so_is_what_nobody_can_read() {
+  void computed_values_and_unreadable_captions_are_omitted() {
     samples(Channel.ENERGY_ADDED).add(0, 12.3, 2);
     written(Channel.POWER, 10, 50, 0);
     samples(Channel.ENERGY_ADDED).add(10, 13.4, 3);
@@ -86,7 +86,7 @@ final class CaptionsTest {
   }
 
   @Test
-  void a_counter_that_is_carried_on_shows_only_what_it_showed() {
+  void a_continued_counter_shows_only_displayed_values() {
     written(Channel.ENERGY_ADDED, 0, 4, 0);
     written(Channel.ENERGY_ADDED, 10, 1, 0);
     samples(Channel.ENERGY_ADDED).show(new double[] {4, 5});

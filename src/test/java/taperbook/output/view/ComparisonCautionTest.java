@@ -86,9 +86,9 @@ final class ComparisonCautionTest {
   }
 
   private static Map<String, Object> comparison(ReportResult result) {
-    NumberFormatter wording = new NumberFormatter(Unit.KILOMETRE);
-    NumberViews views = new NumberViews(result, wording, new CaveatMarks(result));
-    return new ComparisonPart(result, views, wording).map();
+    NumberFormatter formatter = new NumberFormatter(Unit.KILOMETRE);
+    NumberViews views = new NumberViews(result, formatter, new CaveatMarks(result));
+    return new ComparisonPart(result, views, formatter).map();
   }
 
   @Test
@@ -123,7 +123,7 @@ final class ComparisonCautionTest {
   }
 
   @Test
-  void nothing_is_marked_in_unlike_conditions_and_the_conditions_are_named() {
+  void nothing_is_marked_in_different_conditions_and_the_conditions_are_named() {
     Map<String, Object> comparison = comparison(measured(8, List.of()));
     assertThat(marked(comparison)).isEmpty();
     assertThat(comparison.get("unmarked"))

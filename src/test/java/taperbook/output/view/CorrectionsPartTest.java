@@ -62,7 +62,7 @@ final class CorrectionsPartTest {
   }
 
   @Test
-  void a_correction_that_moved_nothing_says_so() {
+  void a_correction_without_effect_states_it() {
     assertThat(entries(List.of()).get(0).get("sum"))
         .isEqualTo(
             "Since the version of 24 April 2026 no number moved by more than other random draws"

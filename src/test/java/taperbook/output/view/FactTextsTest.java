@@ -22,7 +22,7 @@ final class FactTextsTest {
   private static final RowRef ROW = new RowRef("sessions/ring/range-test.csv", 3);
 
   @Test
-  void what_is_written_to_give_or_take_stands_behind_the_value() {
+  void a_stated_tolerance_follows_the_value() {
     Map<RangeItem, Fact> facts = new EnumMap<>(RangeItem.class);
     facts.put(RangeItem.DISTANCE, fact("312.4", "km", "1.5"));
     facts.put(RangeItem.ODOMETER_CORRECTION, fact("1.004", "1", "0.002"));
@@ -38,7 +38,7 @@ final class FactTextsTest {
   }
 
   @Test
-  void another_unit_than_that_of_the_report_is_told_in_brackets() {
+  void a_unit_other_than_that_of_the_report_is_in_brackets() {
     NumberFormatter miles = new NumberFormatter(Unit.MILE);
     // 100 km/h are 62.14 mph: the international mile is 1.609344 km.
     Fact speed = around("100", "km/h", 100, 0.5);

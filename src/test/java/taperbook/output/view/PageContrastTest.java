@@ -30,7 +30,7 @@ final class PageContrastTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"light", "dark", "print"})
-  void every_text_of_the_page_has_4_5_to_1_on_every_ground_of_its_scheme(String scheme)
+  void every_text_of_the_page_has_4_5_to_1_on_every_background_of_its_scheme(String scheme)
       throws IOException {
     Map<String, Color> colors = scheme(scheme);
     for (String text : TEXTS) {

@@ -46,9 +46,9 @@ final class RepeatsPartTest {
   }
 
   private static Map<String, Object> part(ReportResult result) {
-    NumberFormatter wording = new NumberFormatter(Unit.MILE);
-    NumberViews views = new NumberViews(result, wording, new CaveatMarks(result));
-    return new RepeatsPart(result, views, wording).map();
+    NumberFormatter formatter = new NumberFormatter(Unit.MILE);
+    NumberViews views = new NumberViews(result, formatter, new CaveatMarks(result));
+    return new RepeatsPart(result, views, formatter).map();
   }
 
   @SuppressWarnings("unchecked")

@@ -11,10 +11,12 @@ import java.util.stream.Stream;
 import javax.tools.JavaCompiler;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The benchmarks are no part of the build, and yet are to fit the program. */
+@Tag("slow")
 class BenchmarksCompileTest {
   @TempDir Path classes;
 

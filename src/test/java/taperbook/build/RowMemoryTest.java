@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
@@ -22,6 +23,7 @@ import taperbook.workspace.Project;
 import taperbook.workspace.VisitedSession;
 
 /** A library made with rows that are known and without. */
+@Tag("slow")
 final class RowMemoryTest {
   private static final String ROWS = "reports/.library.rows";
   private static final String READINGS = "sessions/visit-0001/readings.csv";

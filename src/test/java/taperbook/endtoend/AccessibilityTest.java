@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Base64;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  *
  * @see <a href="https://www.npmjs.com/package/axe-core">axe-core</a>
  */
+@Tag("slow")
 final class AccessibilityTest {
   private static final Path RULES = Path.of("target/axe/package/axe.min.js");
 

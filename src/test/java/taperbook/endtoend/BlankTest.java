@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -257,6 +258,7 @@ final class BlankTest {
     assertThat(place.files(".")).isEmpty();
   }
 
+  @Tag("slow")
   @Test
   void a_report_begins_with_every_key_and_is_made_once_it_has_a_title() throws IOException {
     Workplace place = Workplace.withDemo(folder);

@@ -74,11 +74,10 @@ final class Chromium implements AutoCloseable {
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
     Path port = folder.resolve("DevToolsActivePort");
-    long end = System.nanoTime() + LONGEST.toNanos();
-    while (!Files.exists(port) || Files.readAllLines(port).size() < 2) {
-      assertThat(System.nanoTime()).as("the browser begins in time").isLessThan(end);
-      Thread.sleep(50);
-    }
+    Waiting.until(
+        "the browser begins",
+        LONGEST,
+        () -> Files.exists(port) && Files.readAllLines(port).size() >= 2);
     URI pages = URI.create("http://127.0.0.1:" + Files.readAllLines(port).get(0) + "/json");
     String list =
         HttpClient.newHttpClient()
@@ -120,22 +119,21 @@ final class Chromium implements AutoCloseable {
   }
 
   /** Opens a file and waits until it is there. */
-  void open(Path page) throws InterruptedException {
+  void open(Path page) {
     open(page.toUri().toString());
   }
 
   /** Opens an address and waits until it is there. */
-  void open(String address) throws InterruptedException {
+  void open(String address) {
     complaints.clear();
     ask("Page.navigate", Map.of("url", address));
-    for (int i = 0; i < 200; i++) {
-      Thread.sleep(50);
-      if ("complete".equals(script("document.readyState"))
-          && String.valueOf(script("location.href")).startsWith(address.replaceAll("#.*", ""))) {
-        return;
-      }
-    }
-    throw new AssertionError("not loaded: " + address);
+    Waiting.until(
+        "it is loaded: " + address,
+        LONGEST,
+        () ->
+            "complete".equals(script("document.readyState"))
+                && String.valueOf(script("location.href"))
+                    .startsWith(address.replaceAll("#.*", "")));
   }
 
   /** What the page's console complains of since it was opened. */

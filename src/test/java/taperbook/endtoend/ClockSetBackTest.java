@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
@@ -27,6 +28,7 @@ import taperbook.cli.ExitStatus;
  * Whether a report is up to date is decided by content alone. A clock set back, which leaves files
  * with times in the future, changes nothing; neither do files with times long past.
  */
+@Tag("slow")
 final class ClockSetBackTest {
   private static final String READINGS = "sessions/stop/readings.csv";
   private static final Instant FUTURE = Instant.parse("2099-01-01T00:00:00Z");

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,7 @@ import taperbook.cli.ExitStatus;
  * and nothing else is told. The words are held against the contract by a reader; what the test adds
  * is that they stay so, that nothing hangs and that no fault of the program shows.
  */
+@Tag("slow")
 final class CorpusOfBadInputsTest {
   private static final int FEWEST = 200;
 

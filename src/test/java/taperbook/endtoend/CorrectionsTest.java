@@ -7,11 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /** From a published report over a mended reading to a correction that readers can follow. */
+@Tag("slow")
 final class CorrectionsTest {
   private static final String REPORT = "reports/short.md";
   private static final String READINGS = "sessions/finch-quarry-lane-first/readings.csv";

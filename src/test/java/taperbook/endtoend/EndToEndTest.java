@@ -10,11 +10,13 @@ import java.util.SortedMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /** Whole runs of the program on real files. */
+@Tag("slow")
 final class EndToEndTest {
   private static final String READINGS = "sessions/finch-quarry-lane/readings.csv";
 

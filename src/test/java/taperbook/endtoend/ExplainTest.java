@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.SortedMap;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
 /** What {@code taperbook explain} says of the demo. Rows are as they stand in the demo's files. */
+@Tag("slow")
 final class ExplainTest {
   private static final String REPORT = "finch-first-look";
 

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,9 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
@@ -33,6 +36,7 @@ import taperbook.workspace.ReportLock;
 import taperbook.workspace.StoppedException;
 
 /** Whatever happens to a run, what is published is whole, and the next run needs no advice. */
+@Tag("slow")
 final class FaultsTest {
   private static final String READINGS = "sessions/stop/readings.csv";
 
@@ -54,7 +58,9 @@ final class FaultsTest {
               .redirectError(ProcessBuilder.Redirect.INHERIT)
               .start();
       assertThat(process.getInputStream().read()).as("it publishes").isEqualTo('b');
-      Thread.sleep(random.nextInt(100), random.nextInt(1_000_000));
+      assertThat(process.waitFor(random.nextInt(100_000_000), TimeUnit.NANOSECONDS))
+          .as("it publishes until it is killed")
+          .isFalse();
       process.destroyForcibly().waitFor();
       assertWhole(PublishedFolder.current(folder, "look"), "kill " + i);
       new PublishedFolder(folder, "look").recover();
@@ -107,18 +113,25 @@ final class FaultsTest {
     copyValid();
     Workplace place = new Workplace(folder);
     CountDownLatch held = new CountDownLatch(1);
+    CountDownLatch publishes = new CountDownLatch(1);
+    Thread watching = Thread.currentThread();
     try (AutoPool pool = new AutoPool(1)) {
       Future<Boolean> other =
           pool.begin(
               () -> {
                 try (ReportLock lock = ReportLock.of(folder.resolve("reports"), "look")) {
                   held.countDown();
-                  Thread.sleep(6000);
+                  publishes.await();
+                  Waiting.until(
+                      "the watching run waits for the lock",
+                      Duration.ofSeconds(60),
+                      () -> watching.getState() == Thread.State.TIMED_WAITING);
                   return !lock.waited() && !Files.exists(folder.resolve("reports/look"));
                 }
               });
       held.await();
-      ScriptedPulse script = new ScriptedPulse().still().still();
+      ScriptedPulse script =
+          new ScriptedPulse().thenBeforePublishing(publishes::countDown).still().still();
       assertThat(place.run(script, "watch", "look")).isEqualTo(ExitStatus.DONE);
       assertThat(other.get()).as("nothing is published while the other has the lock").isTrue();
     }

@@ -8,11 +8,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /** A session whose readings another program wrote, from the proposal to the verified report. */
+@Tag("slow")
 final class ForeignSessionTest {
   private static final String FOLDER = "sessions/finch-quarry-lane/";
   @TempDir Path folder;

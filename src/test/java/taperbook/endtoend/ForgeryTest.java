@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
 /** No file is verified that shows, in any reader, what does not follow from its inputs. */
+@Tag("slow")
 final class ForgeryTest {
   @TempDir private Path folder;
   private Workplace empty = new Workplace(Path.of(""));

@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +23,7 @@ import taperbook.result.ReportResult;
 import taperbook.workspace.StoppedException;
 
 /** What a fuzzer found stays mended, and its targets do what they are for. */
+@Tag("slow")
 final class FuzzTest {
   private static final int MUTATIONS = 20;
 

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,7 @@ import taperbook.cli.Terminal;
 import taperbook.diagnostics.ProblemCode;
 
 /** What the program says of itself. */
+@Tag("slow")
 final class HelpTest {
   private static final int WIDTH = 80;
 

@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,7 @@ import taperbook.cli.ExitStatus;
  * Whatever entries a small project has, {@code report} ends with done or refused, and files outside
  * are neither read nor changed. Give {@code -Dhostile=2000} for more.
  */
+@Tag("slow")
 final class HostileFolderTest {
   private static final int SEEDS = Integer.getInteger("hostile", 200);
   private static final int MOST_ENTRIES = 4;

@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,6 +19,7 @@ import taperbook.cli.ExitStatus;
 import taperbook.result.LibraryResult;
 
 /** Hundreds of sessions in one library. */
+@Tag("slow")
 final class LargeLibraryTest {
   private static final int SESSIONS = 300;
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.verapdf.core.VeraPDFException;
@@ -21,6 +22,7 @@ import org.verapdf.pdfa.results.ValidationResult;
 import taperbook.cli.ExitStatus;
 
 /** The PDF of a library against ISO 19005-3 and ISO 14289-1, as veraPDF reads them. */
+@Tag("slow")
 final class LibraryPdfTest {
   @TempDir private Path folder = Path.of("");
 

@@ -13,10 +13,12 @@ import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The sortable table in a real browser, under the page's own policy. */
+@Tag("slow")
 final class LibrarySortTest {
   private static final int LONGEST_SECONDS = 60;
   private static final String HEAD = "Battery at start (\u00b0C)";

@@ -19,11 +19,13 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /** Libraries made by whole runs of the program on real files. */
+@Tag("slow")
 final class LibraryTest {
   private static final String READINGS = "sessions/visit-0001/readings.csv";
   private static final int FIRST_NUMBER_COLUMN = 1;

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
 /** What stands in the way without being a fault: options, names, temporary files. */
+@Tag("slow")
 final class LineOfUseTest {
   @TempDir private Path folder = Path.of("");
 

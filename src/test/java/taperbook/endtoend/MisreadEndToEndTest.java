@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /** A reading that does not fit the others, from its file to the page, and how it is settled. */
+@Tag("slow")
 final class MisreadEndToEndTest {
   private static final String READINGS = "sessions/finch-quarry-lane/readings.csv";
 

@@ -20,11 +20,13 @@ import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /** Files and templates that would be read, laid out or drawn without end. */
+@Tag("slow")
 final class NoEndTest {
   private static final Duration PATIENCE = Duration.ofSeconds(100);
 

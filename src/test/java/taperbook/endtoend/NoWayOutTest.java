@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
@@ -22,6 +23,7 @@ import taperbook.cli.ExitStatus;
  * Whatever a template or an article asks for, making the report and reading it opens no connection
  * and no file outside the folder. A listener on this machine stands for the web.
  */
+@Tag("slow")
 final class NoWayOutTest {
   private static final String SECRET = "Quarrysecret";
 

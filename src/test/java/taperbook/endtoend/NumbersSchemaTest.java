@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
@@ -33,6 +34,7 @@ import taperbook.result.UncertaintySource;
  *
  * @see <a href="https://json-schema.org/draft/2020-12/json-schema-core">JSON Schema 2020-12</a>
  */
+@Tag("slow")
 final class NumbersSchemaTest {
   private static final Path FILE = Path.of("src/docs/numbers.schema.json");
   private static final ObjectMapper JSON = new ObjectMapper();

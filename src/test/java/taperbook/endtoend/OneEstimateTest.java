@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.build.CommandContext;
@@ -22,6 +23,7 @@ import taperbook.result.ReportResult;
 import taperbook.workspace.Project;
 
 /** A number of a session is the same in a report and in a library. */
+@Tag("slow")
 final class OneEstimateTest {
   @TempDir private Path folder = Path.of("");
 

@@ -19,12 +19,14 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The demo's page as a reader uses it, in a browser. */
+@Tag("slow")
 final class PageUseTest {
   private static final Path REPORT = Path.of("reports/finch-first-look").toAbsolutePath();
   private static final Path PAGE = REPORT.resolve("report.html");

@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A run as a user starts it, in a process of its own and with a home that has nothing in it. */
+@Tag("slow")
 final class QuietRunTest {
   @TempDir private Path folder = Path.of("");
   @TempDir private Path home = Path.of("");

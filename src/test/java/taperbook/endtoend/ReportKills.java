@@ -130,9 +130,7 @@ final class ReportKills {
     boolean whileWriting = random.nextBoolean();
     if (whileWriting) {
       Path begun = project.resolve("reports/.look.new-version");
-      while (process.isAlive() && !Files.exists(begun)) {
-        Thread.sleep(1);
-      }
+      while (!Files.exists(begun) && !process.waitFor(1, TimeUnit.MILLISECONDS)) {}
     }
     long nanos = (long) (random.nextDouble() * (whileWriting ? NANOS_OF_WRITING : nanosOfRun));
     boolean ended = process.waitFor(nanos, TimeUnit.NANOSECONDS);

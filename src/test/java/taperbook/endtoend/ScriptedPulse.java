@@ -21,6 +21,7 @@ final class ScriptedPulse implements WatchClock {
 
   private final Deque<Happening> pauses = new ArrayDeque<>();
   private Happening whileMaking = () -> {};
+  private Happening beforePublishing = () -> {};
   private int reads;
   private long nanos;
 
@@ -41,6 +42,12 @@ final class ScriptedPulse implements WatchClock {
   /** Something happens once, just as the first report after it is being made. */
   ScriptedPulse thenWhileMaking(Happening happening) {
     return then(() -> whileMaking = happening);
+  }
+
+  /** Something happens once, just before the first report is published. */
+  ScriptedPulse thenBeforePublishing(Happening happening) {
+    beforePublishing = happening;
+    return this;
   }
 
   @Override
@@ -68,6 +75,9 @@ final class ScriptedPulse implements WatchClock {
 
   @Override
   public void runUninterrupted(Runnable work) {
+    Happening now = beforePublishing;
+    beforePublishing = () -> {};
+    happen(now);
     work.run();
   }
 

@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +31,7 @@ import taperbook.session.ItemKind;
 import taperbook.session.RangeItem;
 
 /** The recording sheets as they come out of the printer. */
+@Tag("slow")
 final class SheetTest {
   private static final double POINTS_PER_MM = 72 / 25.4;
 

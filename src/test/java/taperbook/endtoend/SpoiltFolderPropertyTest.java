@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +25,7 @@ import taperbook.cli.ExitStatus;
  * However the lines, cells and bytes of a valid folder are mixed up, checking it ends with done or
  * refused, and each problem has its five lines.
  */
+@Tag("slow")
 final class SpoiltFolderPropertyTest {
   private static final int SEEDS = Integer.getInteger("spoilt", 40);
   private static final List<String> ODD =

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
  * A report by a program that finds other labels: the same in capitals, a language made up for this
  * test. Nothing but the file of labels differs.
  */
+@Tag("slow")
 final class TranslationTest {
   private static final Pattern LABEL = Pattern.compile("\"label\" ?: ?\"([^\"]*)\"");
 

@@ -8,10 +8,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Follows the tutorial word by word: types its commands, makes its edits, expects its answers. */
+@Tag("slow")
 final class TutorialTest {
   private static final Path TUTORIAL = Path.of("src/docs/tutorial.md");
   private static final String COPY = "<!-- copy sessions -->";

@@ -26,6 +26,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +36,7 @@ import taperbook.cli.ExitStatus;
 /**
  * A published PDF alone: what follows from its inputs is verified, and what was changed is found.
  */
+@Tag("slow")
 final class VerifyTest {
   @TempDir private Path folder;
   private byte[] published = new byte[0];

@@ -7,11 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /** Remaking on save, on real files and in scripted time. */
+@Tag("slow")
 final class WatchTest {
   private static final String READINGS = "sessions/stop/readings.csv";
   private static final String CONDITIONS = "sessions/stop/conditions.csv";

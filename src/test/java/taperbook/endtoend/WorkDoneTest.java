@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
@@ -16,6 +17,7 @@ import taperbook.cli.ExitStatus;
  * are twice what was counted on Java 17 in November 2026: they are our own and no outside truth,
  * and there to be changed on purpose.
  */
+@Tag("slow")
 final class WorkDoneTest {
   private static final long MILLION = 1_000_000;
   private static final long LIMIT_MILLION_BYTES = 960;

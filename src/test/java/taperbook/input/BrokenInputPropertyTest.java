@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -25,6 +26,7 @@ import taperbook.session.InputFile;
  * However a file is damaged, reading and checking it ends in a value or in errors, never in an
  * exception, and the same damage gives the same answer.
  */
+@Tag("slow")
 final class BrokenInputPropertyTest {
   private static final String READINGS =
       """

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.course.TrueCurve;
 import taperbook.plan.Basis;
@@ -32,6 +33,7 @@ import taperbook.session.Session;
  * What sessions have in common, by the arithmetic of a steady power: P kW into C kWh add 100 P / C
  * per cent an hour, E kWh in E / P hours, and a distance D of a range R in C D / R / P hours.
  */
+@Tag("slow")
 final class CommonGroundTest {
   private static final WantedDistance DISTANCE = new WantedDistance(100, Unit.KILOMETRE);
   private static final double CAPACITY = 60;

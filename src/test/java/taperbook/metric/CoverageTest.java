@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.course.Displays;
 import taperbook.metric.course.TrueSession;
@@ -40,6 +41,7 @@ import taperbook.session.Session;
  * <p>The count of sessions for each way is a system property, so that the table in the guide can be
  * made from more: {@code -Dcoverage.sessions=300}.
  */
+@Tag("slow")
 final class CoverageTest {
   private static final int SESSIONS = Integer.getInteger("coverage.sessions", 20);
 

@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.course.Displays;
 import taperbook.metric.course.TrueSession;
@@ -25,6 +26,7 @@ import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
 /** How often two readings of the very same session are taken for two cars, by its numbers. */
+@Tag("slow")
 final class EqualCarsTest {
   private static final int PAIRS = 60;
 

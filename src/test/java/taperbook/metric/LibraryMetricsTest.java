@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.plan.Basis;
 import taperbook.plan.LibraryPlan;
@@ -30,6 +31,7 @@ import taperbook.session.Session;
  * Rows of sessions whose numbers follow by arithmetic: 120 kW held from 10 % on into a battery of
  * 100 kWh give 1 % each 30 s.
  */
+@Tag("slow")
 final class LibraryMetricsTest {
   private static final LibraryPlan PLAN =
       new LibraryPlan(

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -19,6 +20,7 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
 /** Laws that hold whatever the session. */
+@Tag("slow")
 final class MeasuringPropertyTest {
   private static final int SEEDS = 100;
 

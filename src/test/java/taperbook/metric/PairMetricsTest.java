@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.course.Displays;
 import taperbook.metric.course.TrueSession;
@@ -20,6 +21,7 @@ import taperbook.session.DisplayRounding;
 import taperbook.session.RowsWritten;
 
 /** How often true differences of two sessions lie in their intervals. */
+@Tag("slow")
 final class PairMetricsTest {
   private static final int PAIRS = 60;
 

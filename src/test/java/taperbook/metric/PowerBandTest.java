@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.course.Displays;
 import taperbook.metric.course.TrueSession;
@@ -16,6 +17,7 @@ import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
 /** How often the true power lies in the band around the power over the charge. */
+@Tag("slow")
 final class PowerBandTest {
   private static final int SESSIONS = 40;
   private static final ReportPlan PLAN = Sessions.plan(List.of(new SocWindow(10, 80)), List.of());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.ReportMetrics.Again;
 import taperbook.plan.ReportPlan;
@@ -19,6 +20,7 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
 /** Repeats from sessions to numbers: runs of 100, 102 and 98 kW, held against one of 103 kW. */
+@Tag("slow")
 final class RepeatsTest {
   private static final ReportPlan PLAN = Sessions.plan(List.of(new SocWindow(10, 80)), List.of());
 

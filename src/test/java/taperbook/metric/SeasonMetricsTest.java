@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.ReportMetrics.Again;
 import taperbook.plan.Basis;
@@ -36,6 +37,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /** Cold over warm in closed form: sessions at constant powers, drives of stated energies. */
+@Tag("slow")
 final class SeasonMetricsTest {
   private static final ReportPlan PLAN =
       Sessions.plan(

@@ -40,11 +40,9 @@ final class WithheldTest {
     assertThat(numbers.estimate("start_soc")).isPresent();
     assertThat(reason(numbers, "peak_power")).isEqualTo("no power was recorded");
     assertThat(reason(numbers, "peak_hold_time")).isEqualTo("no power was recorded");
-    assertThat(reason(numbers, "energy_added")).isEqualTo("neither energy nor power was recorded");
-    assertThat(reason(numbers, "average_power_20_70"))
-        .isEqualTo("neither energy nor power was recorded");
-    assertThat(reason(numbers, "implied_full_energy"))
-        .isEqualTo("neither energy nor power was recorded");
+    for (String id : List.of("energy_added", "average_power_20_70", "implied_full_energy")) {
+      assertThat(reason(numbers, id)).isEqualTo("neither energy nor power was recorded");
+    }
   }
 
   @Test

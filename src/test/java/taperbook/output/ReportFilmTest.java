@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.output.share.FilmScript;
 import taperbook.plan.ReportPlan;
@@ -77,6 +78,7 @@ final class ReportFilmTest {
     assertThat(SCRIPT).contains("Never film, read displays or write while driving.");
   }
 
+  @Tag("slow")
   @Test
   void film_pictures_are_created_only_if_requested() {
     assertThat(InventedReport.written().all().keySet())

@@ -14,6 +14,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.result.ReportNumber;
 
@@ -173,6 +174,7 @@ final class ReportHtmlTest {
     assertThat(PAGE.select(".strip.rest .item")).hasSize(3);
   }
 
+  @Tag("slow")
   @Test
   void comparesAWindowThatEverySessionWentThroughBesideTheHeadlinesOne() {
     Document page = Jsoup.parse(html(InventedReport.jobWhoseFirstWindowIsWithheld()));
@@ -229,6 +231,7 @@ final class ReportHtmlTest {
     assertThat(list).contains("The session began at 34 %, above 10 %.", "(finch-spring)");
   }
 
+  @Tag("slow")
   @Test
   void keepsMarkupInATitleFromBecomingMarkup() {
     String title = "Finch <b>&\"'</b> <script>alert(1)</script>";

@@ -24,6 +24,7 @@ import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecifica
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,6 +39,7 @@ import org.verapdf.pdfa.results.ValidationResult;
 import taperbook.format.NumberFormatter;
 import taperbook.session.InputFile;
 
+@Tag("slow")
 final class ReportPdfTest {
   private static final ReportJob JOB = InventedReport.job();
   private static final ReportFiles FILES = InventedReport.written();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,6 +17,7 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
 
+@Tag("slow")
 final class ReportProblemsTest {
   @Test
   void suggestsWhatAMistypedNumberWasMeantToBe() {

@@ -16,6 +16,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Elements;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.verapdf.core.VeraPDFException;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
@@ -38,6 +39,7 @@ import taperbook.session.Channel;
 import taperbook.session.InputFile;
 import taperbook.session.RangeItem;
 
+@Tag("slow")
 final class RoadChapterTest {
   private static final Trip TRIP =
       new Trip(

@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
@@ -70,6 +71,7 @@ final class ShareFilesTest {
     return all;
   }
 
+  @Tag("slow")
   @Test
   void a_summary_is_short_and_escaped_whatever_a_tester_writes() {
     ReportJob job = InventedReport.job("Text.", "*A* <b>title</b> " + "again and ".repeat(80));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -102,6 +103,7 @@ final class FigureCheckTest {
     assertThat(of("## The Finch\n\nIt peaked at 143 kW.\n").problems()).hasSize(1);
   }
 
+  @Tag("slow")
   @ParameterizedTest
   @ValueSource(
       strings = {

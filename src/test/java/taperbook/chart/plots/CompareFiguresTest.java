@@ -112,7 +112,6 @@ final class CompareFiguresTest {
     assertThat(plain(figure.textAlternative()))
         .contains("14 %: 74 kW (70 to 78);")
         .contains("82 %: \u221210 kW (\u221214 to \u22126).")
-        .contains("Elsewhere the readings cannot tell the two apart.")
         .contains("and was quicker there by 2 min 20 s");
   }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -25,6 +26,7 @@ import taperbook.chart.plots.FigureSet;
 import taperbook.chart.plots.InventedSession;
 
 /** Figures as they are painted for a film. */
+@Tag("slow")
 final class RenditionTest {
   private static final Figure FIGURE = FigureSet.draw(InventedSession.handRead().result()).get(0);
 

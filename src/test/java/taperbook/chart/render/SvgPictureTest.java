@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -24,6 +25,7 @@ import taperbook.chart.plots.ChartPictures;
 import taperbook.chart.plots.FigureSet;
 import taperbook.chart.plots.InventedSession;
 
+@Tag("slow")
 final class SvgPictureTest {
   static Stream<Map.Entry<String, List<Draft>>> drawn() {
     return ChartPictures.drafts().entrySet().stream();

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -32,6 +33,7 @@ import taperbook.quantity.WantedDistance;
 import taperbook.result.ReportResult;
 
 /** All texts of all charts, in both styles, with sessions of all shapes. */
+@Tag("slow")
 final class TextLayoutTest {
   private static final List<ChartStyle> STYLES =
       List.of(

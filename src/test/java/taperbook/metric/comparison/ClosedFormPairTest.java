@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import taperbook.metric.Sessions;
 import taperbook.metric.course.Courses;
 import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
 import taperbook.result.Numbers;
 import taperbook.result.PairResult;
 import taperbook.result.Stretch;
@@ -86,6 +87,9 @@ final class ClosedFormPairTest {
     assertThat(led.get(1).from()).isCloseTo(50, within(0.3));
     assertThat(led.get(1).to()).isEqualTo(80);
     check(pair.numbers(), "crossing_1_soc", 50);
+    assertThat(pair.numbers().estimate("crossing_1_soc").orElseThrow().bounds())
+        .isEqualTo(new Interval(led.get(0).to(), led.get(1).from()));
+    assertThat(led.get(0).to()).isLessThan(led.get(1).from());
     // Over each stretch by itself: half of the greatest difference at its open end.
     assertThat(value(pair.numbers(), "lead_1_power")).isCloseTo(-30, within(0.3));
     assertThat(value(pair.numbers(), "lead_2_power")).isCloseTo(22.5, within(0.3));

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.course.Courses;
 import taperbook.metric.course.ReadByHand;
@@ -24,6 +25,7 @@ import taperbook.session.Session;
  * take more power all the way, or the interval of a crossing without a true crossing. Pairs of true
  * curves in closed form, each rounded and thinned as a person reading a film would.
  */
+@Tag("slow")
 final class FalseClaimsTest {
   private static final int PAIRS = 300;
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,6 +26,7 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 
 /** Laws that any comparison of two sessions must obey, on invented sessions read by hand. */
+@Tag("slow")
 final class PairLawsTest {
   private static final int DRAWS = 400;
   private static final Set<String> SYMMETRIC =

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
@@ -25,6 +26,7 @@ import taperbook.session.Origin;
  * of runs with a known spread between runs and a known error of reading, by Java's generator. The
  * table is written to {@code target/runs.md}.
  */
+@Tag("slow")
 final class RunCoverageTest {
   private static final int GROUPS = 20_000;
   private static final double MEAN = 1300;

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.course.Courses;
 import taperbook.metric.course.ReadByHand;
@@ -23,6 +24,7 @@ import taperbook.result.Stretch;
  * How often two runs of one car are told apart by their curves, where the power of each run differs
  * by a factor: without allowing for it, with its spread stated, and with that of repeats.
  */
+@Tag("slow")
 final class RunFactorTest {
   private static final int PAIRS = 80;
   private static final int DRAWS = 120;

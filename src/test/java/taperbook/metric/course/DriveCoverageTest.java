@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.metric.ReportMetrics;
@@ -30,6 +31,7 @@ import taperbook.session.Session;
  * How often the truth of a drive lies inside the stated interval: drives that began full or at 90 %
  * and more, ended at 1 to 8 %, and were read from displays that round in each way.
  */
+@Tag("slow")
 final class DriveCoverageTest {
   private static final int DRIVES = 800;
   private static final ReportPlan PLAN =

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -11,6 +12,7 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 
 /** How often the stated interval holds the truth, over sessions whose truth is known. */
+@Tag("slow")
 final class EnergyFitCoverageTest {
   private static final int SESSIONS = 300;
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * among them: 594 of 607, 766 of 768, 578 of 578, and 539 of 566 slopes of falls. No step beside
  * those.
  */
+@Tag("slow")
 final class StepCoverageTest {
   private static final int CURVES = 400;
 

@@ -8,12 +8,14 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.session.Trace;
 
 /** Laws of the fit over seeded random curves, read as a person reads a film. */
+@Tag("slow")
 final class TaperFitPropertyTest {
   private static final int CURVES = 300;
   private static final int FLAT_OR_STRAIGHT = 200;

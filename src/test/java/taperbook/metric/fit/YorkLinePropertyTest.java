@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Laws of the straight line that hold whatever the points. */
+@Tag("slow")
 final class YorkLinePropertyTest {
   static IntStream seeds() {
     return IntStream.rangeClosed(1, 200);

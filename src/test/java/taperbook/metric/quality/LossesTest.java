@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -145,6 +146,7 @@ final class LossesTest {
     return Estimate.around(Math.rint(truth / step) * step, step / 2);
   }
 
+  @Tag("slow")
   @Test
   void clean_sessions_show_a_differing_check_in_at_most_two_of_a_hundred() {
     Map<String, Integer> counts = new TreeMap<>();
@@ -162,6 +164,7 @@ final class LossesTest {
    * mistyped. Only the checks of charging against driving count, as the others may lack their
    * channels.
    */
+  @Tag("slow")
   @ParameterizedTest
   @CsvSource({"1.2, 1", "0.8333, 1", "1, 1.2", "1, 0.8333"})
   void a_counter_that_is_off_by_a_fifth_differs_in_nine_of_ten(double counter, double drive) {

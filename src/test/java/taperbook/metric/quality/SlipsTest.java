@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.ReportMetrics;
 import taperbook.metric.Sessions;
@@ -40,6 +41,7 @@ import taperbook.session.Session;
  *
  * <p>More of them: {@code -Dslips.sessions=216 -Dslips.seed=...}.
  */
+@Tag("slow")
 final class SlipsTest {
   private static final int SESSIONS = Integer.getInteger("slips.sessions", 36);
   private static final long SEED = Long.getLong("slips.seed", 4_000_000);

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -120,6 +121,7 @@ final class DriveMetricsTest {
   }
 
   /** The truth is the mean over all drives there could be. */
+  @Tag("slow")
   @ParameterizedTest
   @CsvSource({"2, 0.02", "3, 0.02", "5, 0.03", "3, 0.005"})
   void the_true_mean_lies_inside_about_as_often_as_stated(int count, double spread) {
@@ -171,6 +173,7 @@ final class DriveMetricsTest {
     assertThat(numbers.find("range_at_140_km_h")).isEmpty();
   }
 
+  @Tag("slow")
   @ParameterizedTest
   @CsvSource({"3, 0.02", "4, 0.02", "6, 0.02"})
   void the_true_range_at_a_speed_lies_inside_about_as_often_as_stated(int count, double spread) {

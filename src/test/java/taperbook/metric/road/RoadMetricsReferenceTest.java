@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,6 +41,7 @@ import taperbook.session.Session;
  *
  * and for constant power the time is C times the share over the power. Exact by calculus.
  */
+@Tag("slow")
 final class RoadMetricsReferenceTest {
   /** 400 km on a full battery of 60 kWh: 150 Wh/km, 4 km for each per cent; 100 km/h. */
   private static final RangeTest DRIVE =

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,6 +30,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /** Energy for each per cent, the energy of a full battery, and its change between sessions. */
+@Tag("slow")
 final class CapacityTest {
   /** A row every two minutes from 10 % up, with an energy for each per cent. */
   private static Sessions steady(double energyPerPercent) {

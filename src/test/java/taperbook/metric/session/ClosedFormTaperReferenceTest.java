@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -25,6 +26,7 @@ import taperbook.session.Session;
  * and constant power is the limit k = 0. Exact by calculus; the numbers were computed by hand from
  * the formula.
  */
+@Tag("slow")
 final class ClosedFormTaperReferenceTest {
   private static final double FULL = 60;
 

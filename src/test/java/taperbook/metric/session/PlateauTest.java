@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -18,6 +19,7 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
 /** What set a plateau: the station's rating, a current, or neither as far as one can tell. */
+@Tag("slow")
 final class PlateauTest {
   private static final double[] SECONDS =
       IntStream.rangeClosed(0, 20).mapToDouble(i -> 60 * i).toArray();

@@ -46,7 +46,6 @@ final class SessionTotalsTest {
                     .build())
             .main()
             .numbers();
-    assertThat(numbers.get("average_power_session").withheld())
-        .contains("neither energy nor power was recorded");
+    assertThat(numbers.get("average_power_session").withheld()).isPresent();
   }
 }

@@ -1,0 +1,70 @@
+package taperbook.metric.comparison;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import taperbook.metric.course.Courses;
+import taperbook.metric.course.ReadByHand;
+import taperbook.metric.course.TrueCurve;
+
+/**
+ * The band against its definition, counted over all trials: 95 % of them lie inside it at every
+ * point, and fewer in the next narrower one.
+ */
+final class BandTest {
+  private static final double[] GRID =
+      IntStream.rangeClosed(80, 280).mapToDouble(i -> i / 4.0).toArray();
+
+  private final SampledPair pair = new SampledPair(courses("one", 3), courses("other", 4), GRID, 0);
+  private final Band band = new Band(GRID, pair);
+
+  private static Courses courses(String name, long seed) {
+    TrueCurve curve = TrueCurve.random(new Random(seed), 10);
+    return new Courses(
+        ReadByHand.session(name, curve, new Random(seed)), Optional.empty(), Courses.FEW);
+  }
+
+  @Test
+  void it_holds_95_percent_of_the_trials_at_every_point_and_no_narrower_one_does() {
+    int trials = pair.trials();
+    assertThat(share(band.depth())).isGreaterThanOrEqualTo(0.95);
+    assertThat(share(band.depth() + 1)).isLessThan(0.95);
+    assertThat(band.depth()).isBetween(1, trials / 40);
+  }
+
+  /** Share of the trials that lie between the d-th smallest and d-th largest at every point. */
+  private double share(int depth) {
+    boolean[] outside = new boolean[pair.trials()];
+    for (int i = 0; i < GRID.length; i++) {
+      double[] drawn = pair.kilowatts(i);
+      double[] sorted = drawn.clone();
+      Arrays.sort(sorted);
+      for (int k = 0; k < drawn.length; k++) {
+        outside[k] |= drawn[k] < sorted[depth - 1] || drawn[k] > sorted[drawn.length - depth];
+      }
+    }
+    long inside = IntStream.range(0, outside.length).filter(k -> !outside[k]).count();
+    return (double) inside / outside.length;
+  }
+
+  @Test
+  void each_edge_is_a_drawn_difference_and_the_value_is_their_mean() {
+    assertThat(band.size()).isEqualTo(GRID.length);
+    for (int i = 0; i < GRID.length; i++) {
+      double[] sorted = pair.kilowatts(i);
+      Arrays.sort(sorted);
+      double mean = Arrays.stream(sorted).average().orElseThrow();
+      assertThat(band.percent(i)).isEqualTo(GRID[i]);
+      assertThat(band.value(i)).isCloseTo(mean, within(1e-9));
+      assertThat(band.low(i)).isEqualTo(sorted[band.depth() - 1]).isLessThan(band.value(i));
+      assertThat(band.high(i))
+          .isEqualTo(sorted[sorted.length - band.depth()])
+          .isGreaterThan(band.value(i));
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package taperbook.metric.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import taperbook.quantity.Interval;
+import taperbook.session.RowRef;
+import taperbook.session.Trace;
+
+/** Points by hand from readings of power over a charge that rises by 1 % in 100 s. */
+final class TaperPointsTest {
+  private static Trace trace(double halfStep, double[] seconds, double... values) {
+    int[] lines = IntStream.range(0, values.length).map(i -> i + 2).toArray();
+    return new Trace("r", seconds, values, lines, halfStep, 0);
+  }
+
+  private static Trace soc(double... values) {
+    return trace(
+        0.5, IntStream.range(0, values.length).mapToDouble(i -> 100.0 * i).toArray(), values);
+  }
+
+  @Test
+  void readings_within_a_step_are_one_point_at_their_means() {
+    Trace power = trace(0.5, new double[] {0, 20, 40, 100, 120}, 100, 98, 96, 94, 92);
+    TaperPoints points = TaperPoints.of(soc(10, 11, 12), power);
+    assertThat(points.size()).isEqualTo(2);
+    assertThat(points.soc(0)).isCloseTo(10.2, within(1e-9));
+    assertThat(points.power(0)).isCloseTo(98, within(1e-9));
+    assertThat(points.soc(1)).isCloseTo(11.1, within(1e-9));
+    assertThat(points.power(1)).isCloseTo(93, within(1e-9));
+    assertThat(points.firstSoc()).isEqualTo(points.soc(0));
+    assertThat(points.lastSoc()).isEqualTo(points.soc(1));
+    assertThat(points.scale()).isEqualTo(points.power(0));
+    assertThat(points.rows(10.2, 10.3))
+        .containsExactly(new RowRef("r", 2), new RowRef("r", 3), new RowRef("r", 4));
+    assertThat(points.rows(11.2, 20)).isEmpty();
+  }
+
+  @Test
+  void power_outside_of_the_time_of_the_charge_is_left_out() {
+    Trace power = trace(0.5, new double[] {-10, 0, 200, 210}, 50, 60, 70, 80);
+    TaperPoints points = TaperPoints.of(soc(10, 11, 12), power);
+    assertThat(points.powers()).containsExactly(60, 70);
+    assertThat(points.socs()).containsExactly(10, 12);
+  }
+
+  @Test
+  void a_jump_while_the_charge_rises_makes_two_points_where_they_were_read() {
+    Trace power = trace(0.5, new double[] {0, 10, 20, 30}, 100, 100, 60, 60);
+    TaperPoints points = TaperPoints.of(soc(10, 11), power);
+    assertThat(points.powers()).containsExactly(100, 60);
+    assertThat(points.soc(0)).isCloseTo(10.05, within(1e-9));
+    assertThat(points.soc(1)).isCloseTo(10.25, within(1e-9));
+  }
+
+  @Test
+  void a_jump_while_the_display_stands_is_moved_apart_within_its_rounding() {
+    Trace power = trace(0.5, new double[] {0, 10, 20, 30}, 100, 100, 60, 60);
+    TaperPoints points = TaperPoints.of(soc(10, 10, 11), power);
+    assertThat(points.socs()).containsExactly(9.75, 10.25);
+    assertThat(points.powers()).containsExactly(100, 60);
+  }
+
+  @Test
+  void a_fall_that_is_no_jump_stays_one_point() {
+    double[] seconds = {0, 10, 20, 30};
+    // At the most 4 steps of the display, or 5 % of the peak,
+    assertThat(TaperPoints.of(soc(10, 11), trace(0.5, seconds, 50, 50, 46, 46)).size()).isOne();
+    assertThat(TaperPoints.of(soc(10, 11), trace(0.5, seconds, 200, 200, 190, 190)).size()).isOne();
+    // or less than three times the next greatest change.
+    assertThat(TaperPoints.of(soc(10, 11), trace(0.5, seconds, 100, 86, 46, 46)).size()).isOne();
+    assertThat(TaperPoints.of(soc(10, 11), trace(0.5, seconds, 100, 87, 46, 46)).size())
+        .isEqualTo(2);
+  }
+
+  @Test
+  void a_gap_lies_between_the_readings_beside_a_place_and_their_rounding() {
+    double[] seconds = {0, 20, 200, 400};
+    TaperPoints points =
+        TaperPoints.of(soc(10, 11, 12, 13, 14), trace(0.5, seconds, 100, 98, 60, 50));
+    // The points lie at 10.1, 12 and 14 %, the last reading of the first at 10.2 %.
+    assertThat(points.socs()[0]).isCloseTo(10.1, within(1e-9));
+    Interval gap = points.gap(11);
+    assertThat(gap.low()).isCloseTo(9.7, within(1e-9));
+    assertThat(gap.high()).isCloseTo(12.5, within(1e-9));
+    assertThat(points.rowsBeside(11)).containsExactly(new RowRef("r", 3), new RowRef("r", 4));
+  }
+
+  @Test
+  void a_charge_without_steps_is_cut_into_120() {
+    double[] seconds = IntStream.rangeClosed(0, 1200).asDoubleStream().toArray();
+    double[] charge = IntStream.rangeClosed(0, 1200).mapToDouble(i -> i / 20.0).toArray();
+    double[] kilowatts = IntStream.rangeClosed(0, 1200).mapToDouble(i -> 100).toArray();
+    TaperPoints points = TaperPoints.of(trace(0, seconds, charge), trace(0, seconds, kilowatts));
+    assertThat(points.size()).isEqualTo(121);
+    assertThat(points.halfSoc()).isZero();
+    assertThat(points.halfPower()).isZero();
+  }
+}

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import taperbook.i18n.Message;
 import taperbook.metric.fit.Student;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.quantity.Estimate;
@@ -133,7 +134,7 @@ final class RunMetricsTest {
     ReportNumber withheld =
         new ReportNumber(
             number(1, 1).metric(),
-            new Outcome.Withheld("not read"),
+            new Outcome.Withheld(Message.verbatim("not read")),
             new Origin("run", List.of()),
             List.of());
     assertThat(entered(number(1000, 1), withheld).numbers().all())

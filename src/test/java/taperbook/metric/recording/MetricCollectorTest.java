@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -56,7 +57,7 @@ final class MetricCollectorTest {
 
   @Test
   void a_withheld_number_has_a_reason_and_no_rows() {
-    collector.add(METRIC, new Outcome.Withheld("no power was recorded"), ROWS);
+    collector.add(METRIC, new Outcome.Withheld(Message.verbatim("no power was recorded")), ROWS);
     assertThat(only().withheld()).contains("no power was recorded");
     assertThat(only().estimate()).isEmpty();
     assertThat(only().origin().rows()).isEmpty();

@@ -1,5 +1,6 @@
 package taperbook.build;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import taperbook.i18n.Texts;
 import taperbook.input.folder.DiskFolder;
 import taperbook.input.folder.RegularFile;
 import taperbook.plan.LibraryPlan;
+import taperbook.session.InputFile;
 import taperbook.session.InputHash;
 import taperbook.workspace.Project;
 import taperbook.workspace.ProjectTemplates;
@@ -116,5 +118,25 @@ public record CommandContext(
   /** Returns the requested names, or those of all reports if none is requested. */
   public List<String> requestedReports(Request request) {
     return request.names().isEmpty() ? project.reportNames() : request.names();
+  }
+
+  /** A hash of everything that a report depends on: its inputs, templates, and the program. */
+  private static final class Fingerprint {
+    private Fingerprint() {}
+
+    static String of(
+        List<InputHash> inputs,
+        ProjectTemplates templates,
+        BuildInfo program,
+        ReportDate madeDate) {
+      StringBuilder all = new StringBuilder();
+      all.append(program.content()).append('\n').append(madeDate.fingerprint()).append('\n');
+      List<InputHash> files = new ArrayList<>(inputs);
+      templates.files().forEach(file -> files.add(file.withoutContent()));
+      for (InputHash file : files) {
+        all.append(file.path()).append(' ').append(file.sha256()).append('\n');
+      }
+      return new InputFile("", all.toString().getBytes(StandardCharsets.UTF_8)).sha256();
+    }
   }
 }

@@ -27,7 +27,7 @@ import taperbook.result.LibraryRow;
  * with the same range tests. Rows from another context are ignored, as is a file whose hash does
  * not match.
  */
-public final class RowCache {
+final class RowCache {
   private static final String HEAD = "taperbook rows 2";
   private static final int HASH_BYTES = 32;
 

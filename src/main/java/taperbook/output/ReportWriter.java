@@ -22,6 +22,7 @@ import taperbook.output.pdf.PdfPage;
 import taperbook.output.share.Captions;
 import taperbook.output.share.FilmScript;
 import taperbook.output.share.ShareTable;
+import taperbook.output.share.SummaryText;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
 import taperbook.session.InputFile;
@@ -169,5 +170,57 @@ public final class ReportWriter {
         job.result().main().session().vehicle(),
         job.program(),
         job.date());
+  }
+
+  /** The outputs of the templates of a report, each rendered on request. */
+  private static final class TemplateTexts {
+    private final String template;
+    private final TemplateModel model;
+    private final Templates templates;
+
+    /**
+     * Creates the texts.
+     *
+     * @param template file name of the report's template
+     */
+    TemplateTexts(Templates templates, String template, TemplateModel model) {
+      this.template = template;
+      this.model = model;
+      this.templates = templates;
+    }
+
+    /** Returns the file name of the report's template. */
+    String template() {
+      return template;
+    }
+
+    /** Renders the browser page. */
+    Checked<String> screen() {
+      return templates.page(template, model.screen());
+    }
+
+    /** Renders the page of the PDF. */
+    Checked<String> print() {
+      return templates.page(template, model.print());
+    }
+
+    /** Returns the content of {@code share/summary.md}. */
+    byte[] summary() {
+      return new SummaryText(model.common(), model.summary()).bytes();
+    }
+
+    /** Returns the table to embed elsewhere. */
+    ShareTable shareTable() {
+      return new ShareTable(model.common());
+    }
+
+    /**
+     * Renders the methods appendix.
+     *
+     * @param sha256 hash of the PDF that the appendix belongs to; empty if not yet known
+     */
+    Checked<String> methods(String sha256) {
+      return templates.page(Templates.METHODS, model.methods(sha256));
+    }
   }
 }

@@ -18,7 +18,7 @@ import taperbook.input.folder.RegularFile;
  * The file status of everything that up-to-date reports depend on, stored in {@code
  * reports/.looks}. It is only a cache: if it is missing or in any doubt, files are read.
  */
-public final class StatCache {
+final class StatCache {
   /** Enough for the status and path of two hundred thousand files. */
   private static final long LARGEST_BYTES = 32L << 20;
 

@@ -17,12 +17,16 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSFloat;
+import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNull;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import taperbook.i18n.Texts;
+import taperbook.session.InputFile;
 
 /**
  * Compares the objects of two PDFs, from the trailer down and page by page, and the text of those
@@ -296,5 +300,46 @@ public final class PdfComparison {
 
   private static COSBase resolved(COSBase reference) {
     return reference instanceof COSObject object ? orNull(object.getObject()) : reference;
+  }
+
+  /** Describes objects of a PDF without their children. */
+  private static final class PdfObjectText {
+    private static final int SHOWN_DIGITS = 16;
+
+    private PdfObjectText() {}
+
+    /** Describes the content of a stream. */
+    static String of(byte[] content) {
+      return Texts.of(
+          "verify.pdf_object_text.stream_of_bytes_sha_256",
+          content.length,
+          new InputFile("stream", content).sha256().substring(0, SHOWN_DIGITS));
+    }
+
+    /** Describes an object; equal plain objects have equal descriptions. */
+    static String of(COSBase object) {
+      if (object instanceof COSString string) {
+        return Texts.of("verify.pdf_object_text.string", string.toHexString());
+      }
+      if (object instanceof COSName name) {
+        return Texts.of("verify.pdf_object_text.name", name.getName());
+      }
+      if (object instanceof COSInteger integer) {
+        return Texts.of("verify.pdf_object_text.number", integer.longValue());
+      }
+      if (object instanceof COSFloat real) {
+        return Texts.of("verify.pdf_object_text.number", real.floatValue());
+      }
+      if (object instanceof COSArray array) {
+        return Texts.of("verify.pdf_object_text.array_of", array.size());
+      }
+      if (object instanceof COSStream) {
+        return "a stream";
+      }
+      if (object instanceof COSDictionary dictionary) {
+        return Texts.of("verify.pdf_object_text.dictionary_of", dictionary.size());
+      }
+      return object == COSNull.NULL ? "nothing" : String.valueOf(object);
+    }
   }
 }

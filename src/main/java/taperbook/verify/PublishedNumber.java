@@ -24,7 +24,7 @@ import taperbook.quantity.Interval;
  * @param rows the rows that it was computed from
  * @param stated all of its fields, as text by name
  */
-public record PublishedNumber(
+record PublishedNumber(
     String id,
     String session,
     String against,

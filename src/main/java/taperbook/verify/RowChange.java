@@ -11,7 +11,7 @@ import taperbook.i18n.Texts;
  * @param before its previous content, empty if it is new
  * @param after its current content, empty if it was removed
  */
-public record RowChange(String file, int lineBefore, int lineAfter, String before, String after) {
+record RowChange(String file, int lineBefore, int lineAfter, String before, String after) {
   /**
    * Returns a description of the change, such as {@code readings.csv:9: "6:38,39,160" became
    * "6:38,39,166"}.

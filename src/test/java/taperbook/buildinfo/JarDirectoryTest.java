@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
+import taperbook.buildinfo.BuildInfo.JarDirectory;
 
 /** Jars as the JDK's own writer of zip files makes them. */
 class JarDirectoryTest {

@@ -4,7 +4,7 @@ import java.util.List;
 import taperbook.i18n.Texts;
 
 /** The note on how to read a drawing, shown below it. */
-public final class Note {
+final class Note {
   private Note() {}
 
   /** Returns the note of a chart. */

@@ -18,7 +18,7 @@ import taperbook.quantity.WantedDistance;
 import taperbook.result.Curve;
 
 /** The chart of distance added over time, with the requested distances marked. */
-public final class DistanceOverTime {
+final class DistanceOverTime {
   private final Curve curve;
   private final FigureText texts;
   private final PlotLine line;

@@ -15,7 +15,7 @@ import taperbook.result.Curve;
 import taperbook.result.Metric;
 
 /** The chart of power over state of charge. */
-public final class PowerOverSoc {
+final class PowerOverSoc {
   private PowerOverSoc() {}
 
   /**

@@ -12,7 +12,7 @@ import taperbook.i18n.Texts;
 import taperbook.result.Curve;
 
 /** The chart of power over time. */
-public final class PowerOverTime {
+final class PowerOverTime {
   private PowerOverTime() {}
 
   /**

@@ -7,7 +7,7 @@ import taperbook.chart.render.Figure;
 import taperbook.result.ReportResult;
 
 /** The figures of the chapter on road metrics that a report requests. */
-public final class RoadFigures {
+final class RoadFigures {
   static final String PLUG_IN = "plug-in-table";
   static final String PER_MINUTE = "road-per-minute";
   static final String TRIP = "trip-timeline";

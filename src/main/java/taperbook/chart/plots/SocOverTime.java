@@ -13,7 +13,7 @@ import taperbook.i18n.Texts;
 import taperbook.result.Curve;
 
 /** The chart of state of charge over time, with the requested states marked. */
-public final class SocOverTime {
+final class SocOverTime {
   private static final int MOST_MARKS = 3;
 
   private SocOverTime() {}

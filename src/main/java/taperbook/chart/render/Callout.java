@@ -22,7 +22,7 @@ import taperbook.chart.model.Typeface;
  *     is omitted if there is no room
  * @param handicap cost of this form of the label relative to others
  */
-public record Callout(
+record Callout(
     List<Spot> spots,
     List<String> lines,
     Color color,

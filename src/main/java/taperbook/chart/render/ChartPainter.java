@@ -16,7 +16,7 @@ import taperbook.chart.model.TextRun.Face;
 import taperbook.chart.model.Thumbnail;
 
 /** Paints a chart in a style: paints all shapes and returns the texts. */
-public final class ChartPainter {
+final class ChartPainter {
   private ChartPainter() {}
 
   /** Paints the shapes of a chart and returns its texts. */

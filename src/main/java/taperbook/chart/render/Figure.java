@@ -1,5 +1,8 @@
 package taperbook.chart.render;
 
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -7,7 +10,9 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import taperbook.chart.model.Background;
 import taperbook.chart.model.Chart;
+import taperbook.chart.model.ChartStyle;
 import taperbook.chart.model.Readout;
 
 /**
@@ -149,5 +154,34 @@ public final class Figure {
   /** Returns the chart as PNG in one of its renditions; a new array on each call. */
   public byte[] png(Rendition rendition) {
     return png.apply(rendition);
+  }
+
+  /** Writes a chart as PNG. */
+  private static final class PngPicture {
+    private PngPicture() {}
+
+    /** Returns the picture's bytes; the same chart gives the same bytes. */
+    static byte[] write(Chart chart, ChartStyle style) {
+      return write(SvgPicture.painting(chart), style);
+    }
+
+    /** Writes any picture, as {@link #write(Chart, ChartStyle)}. */
+    static byte[] write(Painting painting, ChartStyle style) {
+      boolean clear = style.background() == Background.CLEAR;
+      int kind = clear ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
+      BufferedImage image = new BufferedImage(style.width(), style.height(), kind);
+      Graphics2D g = image.createGraphics();
+      if (!clear) {
+        g.setColor(style.background().color());
+        g.fillRect(0, 0, style.width(), style.height());
+      }
+      g.setRenderingHint(
+          RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+      g.setRenderingHint(
+          RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+      painting.whole(g, style);
+      g.dispose();
+      return PngEncoder.of(clear ? Halo.below(image) : image);
+    }
   }
 }

@@ -12,7 +12,7 @@ import taperbook.chart.render.Callout.Spot;
  * off the curves if possible, and as near to their point as possible. Earlier labels have priority,
  * so the important ones come first.
  */
-public final class LabelPlacer {
+final class LabelPlacer {
   private static final double[] DISTANCES = {1, 1.6, 2.4, 3.8, 6};
 
   /** Maximum cost of placing an optional label; otherwise it is omitted. */

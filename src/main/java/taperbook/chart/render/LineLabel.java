@@ -26,7 +26,7 @@ import taperbook.chart.render.Callout.Spot;
  * The label of one of several lines: at its end, or along it where there is room, with a sample of
  * the line before its text.
  */
-public final class LineLabel {
+final class LineLabel {
   private static final List<Callout.Side> SIDES =
       List.of(RIGHT, ABOVE_RIGHT, BELOW_RIGHT, ABOVE, BELOW, ABOVE_LEFT, BELOW_LEFT, LEFT);
 

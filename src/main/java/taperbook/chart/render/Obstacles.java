@@ -10,7 +10,7 @@ import taperbook.chart.model.Pen;
 import taperbook.chart.render.Callout.Spot;
 
 /** The obstacles of labels with their costs. */
-public final class Obstacles {
+final class Obstacles {
   /** Cost of overlapping a curve: more than any distance from the point. */
   static final double CURVE_COST = 60;
 

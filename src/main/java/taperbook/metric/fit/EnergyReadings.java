@@ -5,6 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import taperbook.metric.bounds.PowerIntegral;
 import taperbook.quantity.Estimate;
 import taperbook.session.RowRef;
@@ -79,5 +83,97 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
 
   private static double relativeScale(Estimate whole) {
     return whole.value() > 0 ? whole.bounds().width() / 2 / Math.sqrt(3) / whole.value() : 0;
+  }
+
+  /**
+   * One reading for each displayed state of charge. A logger repeats a displayed value many times
+   * with the same rounding error, so its rows are not independent. The middle row of each value is
+   * used, where the true value is closest to the displayed one, or the mean of the two middle rows.
+   * Using the earlier of two would shift steps with an even number of rows and bias the slope. A
+   * hand-recorded reading is used as is.
+   *
+   * @param lower index of the middle reading, or the earlier of the two
+   * @param upper index of the middle reading, or the later of the two
+   */
+  record SocStep(int lower, int upper) {
+    /**
+     * Returns the readings to use, in order of the displayed value.
+     *
+     * @param soc state of charge
+     * @param usable selects the readings that may be used
+     */
+    static List<SocStep> of(Trace soc, IntPredicate usable) {
+      Map<Double, List<Integer>> byValue = new TreeMap<>();
+      IntStream.range(0, soc.size())
+          .filter(usable)
+          .forEach(i -> byValue.computeIfAbsent(soc.value(i), v -> new ArrayList<>()).add(i));
+      return byValue.values().stream()
+          .map(rows -> new SocStep(rows.get((rows.size() - 1) / 2), rows.get(rows.size() / 2)))
+          .toList();
+    }
+
+    /** Returns the mean of a quantity over the one or two middle readings. */
+    double mean(IntToDoubleFunction quantity) {
+      return (quantity.applyAsDouble(lower) + quantity.applyAsDouble(upper)) / 2;
+    }
+
+    /** Returns the one or two middle readings. */
+    IntStream indices() {
+      return IntStream.of(lower, upper).distinct();
+    }
+  }
+
+  /**
+   * Estimates a rising quantity within a display step from the times at which the display changed.
+   *
+   * <p>Between two changes by one step the true value rises from half a step below the displayed
+   * value to half a step above it:
+   *
+   * <pre>
+   *   e(t) = v - h + 2 h (t - t_a) / (t_b - t_a)
+   * </pre>
+   *
+   * with the changes at <i>t<sub>a</sub></i> and <i>t<sub>b</sub></i>, each halfway between the
+   * adjacent rows. Otherwise a logger's coarse counter, read at every per cent, beats against the
+   * state of charge, and its rounding errors are autocorrelated.
+   */
+  static final class WithinStep {
+    /** Minimum rows per step to determine when the display changed. */
+    private static final int LEAST_ROWS = 3;
+
+    private WithinStep() {}
+
+    /**
+     * Returns the value at a reading, within half a step of the displayed value.
+     *
+     * @param trace readings of a quantity that does not decrease
+     * @param i index of the reading
+     * @return the value; the reading itself if the rows do not show both changes
+     */
+    static double value(Trace trace, int i) {
+      double shown = trace.value(i);
+      int first = i;
+      while (first > 0 && trace.value(first - 1) == shown) {
+        first--;
+      }
+      int last = i;
+      while (last + 1 < trace.size() && trace.value(last + 1) == shown) {
+        last++;
+      }
+      boolean dense = last - first + 1 >= LEAST_ROWS && first > 0 && last + 1 < trace.size();
+      if (!dense
+          || !isOneStep(trace, shown - trace.value(first - 1))
+          || !isOneStep(trace, trace.value(last + 1) - shown)) {
+        return shown;
+      }
+      double since = (trace.second(first - 1) + trace.second(first)) / 2;
+      double until = (trace.second(last) + trace.second(last + 1)) / 2;
+      double share = (trace.second(i) - since) / (until - since);
+      return shown + trace.halfStep() * (2 * share - 1);
+    }
+
+    private static boolean isOneStep(Trace trace, double rise) {
+      return rise > 0 && rise < 3 * trace.halfStep();
+    }
   }
 }

@@ -1,24 +1,31 @@
 package taperbook.output.pdf;
 
+import com.openhtmltopdf.css.constants.IdentValue;
 import com.openhtmltopdf.css.sheet.FontFaceRule;
 import com.openhtmltopdf.css.style.CssContext;
+import com.openhtmltopdf.css.value.FontSpecification;
 import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.extend.SVGDrawer;
 import com.openhtmltopdf.extend.UserAgentCallback;
 import com.openhtmltopdf.layout.SharedContext;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxFSFont;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.RenderingContext;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import java.awt.Font;
 import java.awt.Rectangle;
 import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.Typeface;
 import taperbook.chart.render.Painting;
 
 /**
@@ -141,6 +148,26 @@ final class ChartDrawer implements SVGDrawer {
             g.scale(wide / style.width(), high / style.height());
             painting.whole(g, style);
           });
+    }
+  }
+
+  /** Sets the texts of a chart in the fonts of the page. */
+  private static final class ChartTexts extends PdfBoxGraphics2DFontTextDrawer {
+    private final RenderingContext context;
+
+    ChartTexts(RenderingContext context) {
+      this.context = context;
+    }
+
+    @Override
+    protected PDFont mapFont(Font font, IFontTextDrawerEnv environment) {
+      FontSpecification wanted = new FontSpecification();
+      wanted.families = new String[] {PdfFonts.SANS};
+      wanted.fontWeight = Typeface.isBold(font) ? IdentValue.BOLD : IdentValue.NORMAL;
+      wanted.fontStyle = IdentValue.NORMAL;
+      wanted.variant = IdentValue.NORMAL;
+      wanted.size = font.getSize2D();
+      return ((PdfBoxFSFont) context.getFont(wanted)).getFontDescriptions().get(0).getFont();
     }
   }
 }

@@ -10,6 +10,7 @@ import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TimeZone;
 import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
@@ -19,10 +20,18 @@ import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.apache.pdfbox.pdmodel.interactive.action.PDAction;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionURI;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageDestination;
+import taperbook.i18n.Texts;
 
 /** Finishes a laid-out PDF: metadata, attachments, and the stable identifier. */
 final class PdfFinish {
@@ -118,5 +127,45 @@ final class PdfFinish {
         .getCOSObject()
         .setItem(COSName.AF_RELATIONSHIP, COSName.getPDFName(attachment.relationship()));
     return specification;
+  }
+
+  /**
+   * Adds an accessible description of its target to each link.
+   *
+   * @see <a href="https://www.iso.org/standard/64599.html">ISO 14289-1:2014, 7.18.5</a>
+   */
+  private static final class LinkDescriptions {
+    private final PDDocument document;
+
+    LinkDescriptions(PDDocument document) {
+      this.document = document;
+    }
+
+    void write() throws IOException {
+      for (PDPage page : document.getPages()) {
+        for (PDAnnotation annotation : page.getAnnotations()) {
+          if (annotation instanceof PDAnnotationLink link && link.getContents() == null) {
+            link.setContents(
+                target(link.getAction())
+                    .orElse(Texts.of("pdf.link_descriptions.link_within_this_document")));
+          }
+        }
+      }
+    }
+
+    private Optional<String> target(PDAction action) throws IOException {
+      if (action instanceof PDActionURI uri) {
+        return Optional.of(Texts.of("pdf.link_descriptions.opens", uri.getURI()));
+      }
+      if (action instanceof PDActionGoTo go
+          && go.getDestination() instanceof PDPageDestination there
+          && there.getPage() != null) {
+        return Optional.of(
+            Texts.of(
+                "pdf.link_descriptions.goes_to_page",
+                document.getPages().indexOf(there.getPage()) + 1));
+      }
+      return Optional.empty();
+    }
   }
 }

@@ -8,8 +8,10 @@ import java.util.Map;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
+import taperbook.result.Contribution;
 import taperbook.result.Correction;
 import taperbook.result.Numbers;
+import taperbook.result.Outcome;
 import taperbook.result.PairResult;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
@@ -152,5 +154,79 @@ public final class PageModel {
         numbers.all().stream().map(views::view).toList(),
         "groups",
         NumberGroups.of(numbers.all(), views, keys));
+  }
+
+  /** The uncertainty budgets of the headline numbers, and how to reduce them. */
+  private static final class Budgets {
+    private static final int MOST_SOURCES = 3;
+
+    private Budgets() {}
+
+    /** Returns one entry per number that has a budget: its largest sources and the best advice. */
+    static List<Map<String, Object>> of(List<ReportNumber> numbers) {
+      List<Map<String, Object>> budgets = new ArrayList<>();
+      for (ReportNumber number : numbers) {
+        List<Contribution> largest =
+            number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of()).stream()
+                .filter(c -> c.share() > 0)
+                .limit(MOST_SOURCES)
+                .toList();
+        if (!largest.isEmpty()) {
+          budgets.add(
+              Map.of(
+                  "label", number.label(),
+                  "sources", largest.stream().map(Budgets::source).toList(),
+                  "advice", largest.get(0).source().advice()));
+        }
+      }
+      return budgets;
+    }
+
+    private static Map<String, Object> source(Contribution contribution) {
+      return Map.of(
+          "words",
+          contribution.source().words(),
+          "share",
+          contribution.share() < 0.005
+              ? "under 1\u00a0%"
+              : NumberViews.share(contribution.share()));
+    }
+  }
+
+  /** Groups the numbers of a session by method, for a table that states it once. */
+  private static final class NumberGroups {
+    private NumberGroups() {}
+
+    /**
+     * Returns groups in the order of their first numbers: {@code method}, {@code basis} and {@code
+     * numbers}, each number with its rows as additional {@code places}. Omits withheld numbers,
+     * which have no rows; the report lists them with their reasons.
+     */
+    static List<Map<String, Object>> of(List<ReportNumber> all, NumberViews views, FileKeys keys) {
+      Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();
+      Map<String, Map<String, Object>> heads = new LinkedHashMap<>();
+      for (ReportNumber number : all) {
+        if (number.estimate().isEmpty()) {
+          continue;
+        }
+        Map<String, Object> view = views.view(number);
+        view.put("places", keys.places(number.origin().rows()));
+        String head = view.get("method") + "\n" + view.get("basis");
+        groups.computeIfAbsent(head, h -> new ArrayList<>()).add(view);
+        heads.putIfAbsent(head, view);
+      }
+      List<Map<String, Object>> list = new ArrayList<>();
+      groups.forEach(
+          (head, numbers) -> list.add(group(heads.getOrDefault(head, Map.of()), numbers)));
+      return list;
+    }
+
+    private static Map<String, Object> group(
+        Map<String, Object> first, List<Map<String, Object>> numbers) {
+      return Map.of(
+          "method", first.getOrDefault("method", ""),
+          "basis", first.getOrDefault("basis", ""),
+          "numbers", numbers);
+    }
   }
 }

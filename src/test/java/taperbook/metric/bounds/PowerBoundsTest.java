@@ -3,6 +3,7 @@ package taperbook.metric.bounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import taperbook.metric.bounds.PowerIntegral.PowerBounds;
 import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 

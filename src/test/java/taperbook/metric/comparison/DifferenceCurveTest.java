@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import taperbook.metric.comparison.CurveComparison.DifferenceCurve;
 import taperbook.metric.course.Courses;
 import taperbook.metric.course.ReadByHand;
 import taperbook.metric.course.TrueCurve;

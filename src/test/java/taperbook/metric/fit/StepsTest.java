@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import taperbook.metric.fit.EnergyReadings.SocStep;
+import taperbook.metric.fit.EnergyReadings.WithinStep;
 import taperbook.session.Trace;
 
 /** One reading for each step of a display, and where within the step it stood. */

@@ -1,6 +1,7 @@
 package taperbook.input;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.lang.management.ManagementFactory;
@@ -12,7 +13,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import taperbook.diagnostics.Checked;
-import taperbook.i18n.Message;
 import taperbook.input.mapping.Foreign;
 import taperbook.session.Caveat;
 import taperbook.session.Channel;
@@ -40,12 +40,12 @@ final class RecordingFaultsTest {
                 + " [energy-reset]");
     // Thirty readings determine the rate: (0.30 + 0.01) / 30 kWh/s, plus a step: 0.0203.
     assertThat(checked.value().orElseThrow().caveats())
+        .extracting(Caveat::kind, Caveat::sentence)
         .containsExactly(
-            new Caveat(
+            tuple(
                 Caveat.Kind.ENERGY_COUNTER,
-                Message.verbatim(
-                    "The counter of energy added began anew once, at r.csv:302. It is carried on from"
-                        + " what it showed before; up to 0.02 kWh in between were not counted.")));
+                "The counter of energy added began anew once, at r.csv:302. It is carried on from"
+                    + " what it showed before; up to 0.02 kWh in between were not counted."));
   }
 
   @Test
@@ -96,12 +96,12 @@ final class RecordingFaultsTest {
             "r.csv:62:1: found no row for 31 s before this one; expected one each 1 s, as"
                 + " elsewhere. To mend: leave it, if the recording stopped there. [dropout]");
     assertThat(checked.value().orElseThrow().caveats())
+        .extracting(Caveat::kind, Caveat::sentence)
         .containsExactly(
-            new Caveat(
+            tuple(
                 Caveat.Kind.GAPS,
-                Message.verbatim(
-                    "The recording stops once for 31 s, where it usually has a row each 1 s; first at"
-                        + " r.csv:62.")));
+                "The recording stops once for 31 s, where it usually has a row each 1 s; first at"
+                    + " r.csv:62."));
   }
 
   @Test

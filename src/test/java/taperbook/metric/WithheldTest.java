@@ -76,7 +76,7 @@ final class WithheldTest {
             "time_to_add_100_mi_by_energy",
             "time_to_add_100_mi_rated",
             "distance_to_soc_50")) {
-      assertThat(reason(numbers, id)).as(id).isEqualTo(RangeFigures.NO_TEST);
+      assertThat(reason(numbers, id)).as(id).isEqualTo(RangeFigures.NO_TEST.text());
     }
   }
 

@@ -1,12 +1,12 @@
 package taperbook.input.mapping;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.diagnostics.Checked;
-import taperbook.i18n.Message;
 import taperbook.input.Given;
 import taperbook.session.Caveat;
 import taperbook.session.Session;
@@ -129,12 +129,12 @@ final class ForeignClockTest {
                 + " an hour where daylight saving begins. To mend: state the time zone in"
                 + " columns.csv, or write times with their offset from UTC. [clock-jumps]");
     assertThat(checked.value().orElseThrow().caveats())
+        .extracting(Caveat::kind, Caveat::sentence)
         .containsExactly(
-            new Caveat(
+            tuple(
                 Caveat.Kind.CLOCK,
-                Message.verbatim(
-                    "The clock jumps by an hour at r.csv:5, as where daylight saving begins. If it"
-                        + " does, all times across it are an hour too long.")));
+                "The clock jumps by an hour at r.csv:5, as where daylight saving begins. If it"
+                    + " does, all times across it are an hour too long."));
   }
 
   private static double elapsed(String rows, String first, String second) {

@@ -68,7 +68,7 @@ final class StopComparisonTest {
   void stops_without_charge_in_common_are_not_compared() {
     StopComparison stop =
         StopComparison.of(courses(stop("two", 100, 0)), courses(stop("one", 100, 60)), 0);
-    assertThat(stop.ratio().reasonIfWithheld().orElseThrow())
+    assertThat(stop.ratio().reasonIfWithheld().orElseThrow().text())
         .isEqualTo("the two stops share less than 1 % of state of charge");
   }
 }

@@ -77,7 +77,7 @@ public class StagesBenchmark {
   /** Every file read and checked. */
   @Benchmark
   public Object read_and_check() {
-    return CommandContext.in(Path.of(""), Map.of()).making(REPORT).value().orElseThrow();
+    return CommandContext.in(Path.of(""), Map.of()).reportBuild(REPORT).value().orElseThrow();
   }
 
   /** One session measured with bounds. */

@@ -9,8 +9,8 @@ import taperbook.i18n.Texts;
 import taperbook.metric.comparison.ConditionSimilarity;
 import taperbook.metric.comparison.RunMetrics;
 import taperbook.metric.course.Courses;
+import taperbook.metric.fit.Quantiles;
 import taperbook.metric.fit.SampleMean;
-import taperbook.metric.fit.Student;
 import taperbook.metric.recording.Derived;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
@@ -235,11 +235,11 @@ final class SeasonMetrics {
     for (ReportNumber number : List.of(warm, cold)) {
       double relative = RunMetrics.standardUncertainty(number) / value(number);
       double shared = isDriveShared ? RunMetrics.driveShare(number) : 0;
-      variance += (1 - shared) * relative * relative + Math.pow(beyond / Student.NORMAL_95, 2);
+      variance += (1 - shared) * relative * relative + Math.pow(beyond / Quantiles.NORMAL_95, 2);
       rows.addAll(number.origin().rows());
     }
     double value = value(cold) / value(warm);
-    return new Ratio(value, Student.NORMAL_95 * Math.sqrt(variance) * value, rows);
+    return new Ratio(value, Quantiles.NORMAL_95 * Math.sqrt(variance) * value, rows);
   }
 
   private static double value(ReportNumber number) {

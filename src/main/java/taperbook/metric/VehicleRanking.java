@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import taperbook.metric.course.RandomNumbers;
-import taperbook.metric.fit.Student;
+import taperbook.metric.fit.Quantiles;
 import taperbook.quantity.Estimate;
 import taperbook.result.LibraryRow;
 import taperbook.result.Ranking;
@@ -132,7 +132,8 @@ public final class VehicleRanking {
               vehicle.getKey(),
               rising.size(),
               rising.get((rising.size() - 1) / 2),
-              Estimate.around(means.get(k).value(), Student.NORMAL_95 * means.get(k).uncertainty()),
+              Estimate.around(
+                  means.get(k).value(), Quantiles.NORMAL_95 * means.get(k).uncertainty()),
               ranks.get(k).from(),
               ranks.get(k).to()));
     }
@@ -148,7 +149,7 @@ public final class VehicleRanking {
     double value = value(runs);
     double read =
         runs.stream()
-            .mapToDouble(e -> square(e.bounds().width() / 2 / Student.NORMAL_95))
+            .mapToDouble(e -> square(e.bounds().width() / 2 / Quantiles.NORMAL_95))
             .average()
             .orElseThrow();
     return new Mean(value, Math.sqrt(read + square(relativeRunSpread * value) / runs.size()));

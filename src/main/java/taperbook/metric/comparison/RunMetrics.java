@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
-import taperbook.metric.fit.Student;
+import taperbook.metric.fit.Quantiles;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.ReportPlan;
 import taperbook.result.Contribution;
@@ -153,7 +153,7 @@ public final class RunMetrics {
    */
   public static double standardUncertainty(ReportNumber number) {
     double half = number.estimate().orElseThrow().bounds().width() / 2;
-    return half / (coverage(number) < 1 ? Student.NORMAL_95 : Math.sqrt(3));
+    return half / (coverage(number) < 1 ? Quantiles.NORMAL_95 : Math.sqrt(3));
   }
 
   private static double coverage(ReportNumber number) {
@@ -175,6 +175,6 @@ public final class RunMetrics {
   /** Returns the spread that the tester states from other sources. */
   public static Optional<Spread> stated(Optional<ReportPlan.RunSpread> stated) {
     return stated.map(
-        s -> new Spread(Known.STATED, s.source(), Student.NORMAL_95 * s.share(), Map.of()));
+        s -> new Spread(Known.STATED, s.source(), Quantiles.NORMAL_95 * s.share(), Map.of()));
   }
 }

@@ -1,8 +1,8 @@
 package taperbook.metric.comparison;
 
 import java.util.List;
+import taperbook.metric.fit.Quantiles;
 import taperbook.metric.fit.SampleMean;
-import taperbook.metric.fit.Student;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
@@ -58,7 +58,7 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
   }
 
   private Estimate aroundMean(double share) {
-    double half = Math.max(halfStep, Math.hypot(share * expanded(), Student.NORMAL_95 * common));
+    double half = Math.max(halfStep, Math.hypot(share * expanded(), Quantiles.NORMAL_95 * common));
     Interval interval = Interval.around(mean(), half);
     // Power, time and distance are not negative, but with two runs the interval could be.
     double low = mean() < 0 ? interval.low() : Math.max(0, interval.low());
@@ -74,8 +74,8 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
     int degrees = count() - 1;
     double sum = degrees * deviation() * deviation();
     return new Interval(
-        Math.sqrt(sum / ChiSquare.quantile(degrees, 1 - TAIL)),
-        Math.sqrt(sum / ChiSquare.quantile(degrees, TAIL)));
+        Math.sqrt(sum / Quantiles.chiSquare(1 - TAIL, degrees)),
+        Math.sqrt(sum / Quantiles.chiSquare(TAIL, degrees)));
   }
 
   /**
@@ -97,11 +97,11 @@ record RunStatistics(List<Double> values, List<Double> readings, double common, 
    * #beyondReadings()}, which is often 0 by chance for few runs and would separate equal cars.
    */
   double halfBeyondReadings() {
-    double own = Student.NORMAL_95 * Student.NORMAL_95 * readingVariance();
+    double own = Quantiles.NORMAL_95 * Quantiles.NORMAL_95 * readingVariance();
     return Math.sqrt(Math.max(0, expanded() * expanded() - own));
   }
 
   private double expanded() {
-    return Student.factor95(count() - 1) * deviation();
+    return Quantiles.student95(count() - 1) * deviation();
   }
 }

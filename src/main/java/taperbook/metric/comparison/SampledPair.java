@@ -7,7 +7,7 @@ import taperbook.metric.course.Course;
 import taperbook.metric.course.Courses;
 import taperbook.metric.course.Draw;
 import taperbook.metric.course.RandomNumbers;
-import taperbook.metric.fit.Student;
+import taperbook.metric.fit.Quantiles;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
@@ -96,7 +96,7 @@ final class SampledPair {
       double offset = courses.displayOffset();
       this.kilowatts = new double[draws.size()][grid.length];
       this.seconds = new double[draws.size()][grid.length];
-      double scale = StrictMath.log1p(runShare) / Student.NORMAL_95;
+      double scale = StrictMath.log1p(runShare) / Quantiles.NORMAL_95;
       // The same seed for all sessions: paired draws have different indices, so different factors.
       RandomNumbers random = new RandomNumbers(RUN_SEED + courses.redraw());
       for (int k = 0; k < draws.size(); k++) {

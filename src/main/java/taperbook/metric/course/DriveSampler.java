@@ -10,8 +10,8 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import taperbook.metric.fit.Quantiles;
 import taperbook.metric.fit.SampleMean;
-import taperbook.metric.fit.Student;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.result.UncertaintySource;
@@ -95,7 +95,7 @@ final class DriveSampler {
     if (values.size() < 2) {
       return Optional.empty();
     }
-    double half = Student.NORMAL_95 * Math.sqrt(own) / values.size();
+    double half = Quantiles.NORMAL_95 * Math.sqrt(own) / values.size();
     return Optional.of(SampleMean.of(values)).filter(mean -> mean.half95() > half);
   }
 
@@ -153,7 +153,7 @@ final class DriveSampler {
     return between.isEmpty()
         ? mean
         : mean
-            + sign * Student.quantile(level, between.get().count() - 1) * between.get().standard();
+            + sign * Quantiles.student(level, between.get().count() - 1) * between.get().standard();
   }
 
   /**

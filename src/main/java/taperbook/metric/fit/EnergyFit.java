@@ -88,7 +88,7 @@ public record EnergyFit(
    *
    * @param consistency chi-square per degree of freedom, S / f
    * @param widening w, the factor on the standard uncertainty, at least 1
-   * @param degreesOfFreedom n' - 2, not below {@link Student#LEAST_DEGREES}
+   * @param degreesOfFreedom n' - 2, not below {@link Quantiles#MIN_DEGREES}
    * @param residual root mean square of the distances in y
    * @see <a href="https://doi.org/10.1029/1999JD901105">B. D. Santer and others, Journal of
    *     Geophysical Research 105 (2000) 7337-7356, equation 6, for n'</a>
@@ -118,7 +118,7 @@ public record EnergyFit(
       return new Scatter(
           consistency,
           Math.sqrt(Math.max(1, consistency / share)),
-          Math.max(Student.LEAST_DEGREES, (int) (points * share) - 2),
+          Math.max(Quantiles.MIN_DEGREES, (int) (points * share) - 2),
           Math.sqrt(squares / points));
     }
 
@@ -127,7 +127,7 @@ public record EnergyFit(
      * widened it.
      */
     double factor95() {
-      return widening > 1 ? Student.factor95(degreesOfFreedom) : Student.NORMAL_95;
+      return widening > 1 ? Quantiles.student95(degreesOfFreedom) : Quantiles.NORMAL_95;
     }
   }
 }

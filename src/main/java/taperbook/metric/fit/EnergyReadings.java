@@ -26,7 +26,7 @@ import taperbook.session.Trace;
  */
 record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relativeScale) {
   /** Fewer points leave too few degrees of freedom to assess the fit. */
-  static final int LEAST_POINTS = 2 + Student.LEAST_DEGREES;
+  static final int LEAST_POINTS = 2 + Quantiles.MIN_DEGREES;
 
   static Optional<EnergyReadings> of(
       Trace soc, Optional<Trace> energy, Optional<PowerIntegral> integral) {

@@ -33,6 +33,6 @@ public record SampleMean(double value, double deviation, int count) {
    * Returns half a 95 % interval of the mean from the scatter of the values; 0 for a single value.
    */
   public double half95() {
-    return count > 1 ? Student.factor95(count - 1) * standard() : 0;
+    return count > 1 ? Quantiles.student95(count - 1) * standard() : 0;
   }
 }

@@ -106,8 +106,9 @@ public record YorkLine(
   private double factor95() {
     int degrees = degreesOfFreedom();
     return degrees == 0
-        ? Student.NORMAL_95
-        : Math.max(Student.NORMAL_95, Student.factor95(degrees) * Math.sqrt(reducedChiSquare()));
+        ? Quantiles.NORMAL_95
+        : Math.max(
+            Quantiles.NORMAL_95, Quantiles.student95(degrees) * Math.sqrt(reducedChiSquare()));
   }
 
   /** Returns the initial slope; it need not be accurate, but must not be zero over zero. */

@@ -15,7 +15,7 @@ import taperbook.metric.course.Courses;
 import taperbook.metric.fit.EnergyChange;
 import taperbook.metric.fit.EnergyFit;
 import taperbook.metric.fit.LinePoint;
-import taperbook.metric.fit.Student;
+import taperbook.metric.fit.Quantiles;
 import taperbook.metric.fit.YorkLine;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
@@ -104,7 +104,7 @@ public final class AgeingMetrics {
       EnergyFit fit = one.fit().orElseThrow();
       Estimate full = fit.perPercent().times(100);
       double odometer = one.amount(ConditionItem.ODOMETER).orElseThrow().value();
-      double standard = full.bounds().width() / 2 / Student.NORMAL_95;
+      double standard = full.bounds().width() / 2 / Quantiles.NORMAL_95;
       points.add(
           new LinePoint(
               unit.fromBase(odometer) / SLOPE_DISTANCE, full.value(), 0, standard * standard));

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import taperbook.i18n.Message;
-import taperbook.metric.fit.Student;
+import taperbook.metric.fit.Quantiles;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
@@ -83,7 +83,7 @@ final class RunMetricsTest {
   @Test
   void what_the_readings_explain_is_taken_off() {
     double u = 2;
-    double half = u * Student.NORMAL_95;
+    double half = u * Quantiles.NORMAL_95;
     MetricCollector collector = entered(number(1000, half), number(1006, half));
     Estimate beyond = estimate(collector, "_run_to_run");
     assertThat(beyond.value()).isCloseTo(Math.sqrt(18 - u * u), within(1e-9));
@@ -98,12 +98,12 @@ final class RunMetricsTest {
     double u = 2;
     Contribution drive = new Contribution(UncertaintySource.RANGE_DISTANCE, 1.2, 0.36);
     Contribution display = new Contribution(UncertaintySource.POWER_DISPLAY, 1.6, 0.64);
-    ReportNumber one = number(1000, u * Student.NORMAL_95, drive, display);
-    ReportNumber other = number(1006, u * Student.NORMAL_95, drive, display);
+    ReportNumber one = number(1000, u * Quantiles.NORMAL_95, drive, display);
+    ReportNumber other = number(1006, u * Quantiles.NORMAL_95, drive, display);
     assertThat(RunMetrics.driveShare(one)).isEqualTo(0.36);
     MetricCollector collector = entered(one, other);
     // 36 % of u^2 is common, 64 % each run's own.
-    double half = Math.hypot(T * 3, Student.NORMAL_95 * 0.6 * u);
+    double half = Math.hypot(T * 3, Quantiles.NORMAL_95 * 0.6 * u);
     check(estimate(collector, "_mean"), 1003, half);
     assertThat(estimate(collector, "_run_to_run").value())
         .isCloseTo(Math.sqrt(18 - 0.64 * u * u), within(1e-9));

@@ -9,7 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import taperbook.metric.fit.Student;
+import taperbook.metric.fit.Quantiles;
 import taperbook.quantity.Estimate;
 
 /** Against SciPy ({@code reference/runs/SOURCE.md}) and closed forms. */
@@ -23,9 +23,9 @@ final class RunStatisticsTest {
   void quantiles_and_intervals_are_those_of_scipy(
       String what, int degrees, double share, double value) {
     if (what.equals("t")) {
-      assertThat(Student.factor95(degrees)).isCloseTo(value, within(1e-9 * value));
+      assertThat(Quantiles.student95(degrees)).isCloseTo(value, within(1e-9 * value));
     } else if (what.equals("chi2")) {
-      assertThat(ChiSquare.quantile(degrees, share)).isCloseTo(value, within(1e-9 * value));
+      assertThat(Quantiles.chiSquare(share, degrees)).isCloseTo(value, within(1e-9 * value));
     } else {
       List<Double> group = what.endsWith("two") ? TWO : what.endsWith("three") ? THREE : FIVE;
       RunStatistics runs = exact(group);

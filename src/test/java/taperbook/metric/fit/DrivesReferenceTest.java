@@ -40,8 +40,8 @@ final class DrivesReferenceTest {
   @Test
   void student_is_that_of_scipy() {
     for (double[] row : expected("t")) {
-      assertThat(Student.factor95((int) row[0])).isCloseTo(row[1], within(1e-9 * row[1]));
-      assertThat(Student.quantile(0.98, (int) row[0])).isCloseTo(row[2], within(1e-9 * row[2]));
+      assertThat(Quantiles.student95((int) row[0])).isCloseTo(row[1], within(1e-9 * row[1]));
+      assertThat(Quantiles.student(0.98, (int) row[0])).isCloseTo(row[2], within(1e-9 * row[2]));
     }
   }
 
@@ -49,7 +49,7 @@ final class DrivesReferenceTest {
   @ParameterizedTest
   @CsvSource({"1, 12.71", "2, 4.30", "3, 3.18", "6, 2.45", "10, 2.23", "20, 2.09", "50, 2.01"})
   void student_is_that_of_the_guide(int degrees, double factor) {
-    assertThat(Student.factor95(degrees)).isCloseTo(factor, within(0.0051));
+    assertThat(Quantiles.student95(degrees)).isCloseTo(factor, within(0.0051));
   }
 
   @Test

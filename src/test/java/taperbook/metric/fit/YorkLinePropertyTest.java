@@ -123,6 +123,6 @@ final class YorkLinePropertyTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new LinePoint(1, Double.NaN, 1, 1))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> Student.factor95(0)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Quantiles.student95(0)).isInstanceOf(IllegalArgumentException.class);
   }
 }

@@ -135,6 +135,6 @@ final class YorkLineReferenceTest {
     "100, 1.984, 0.0005"
   })
   void the_factor_for_95_per_cent_is_that_of_the_table(int degrees, double factor, double half) {
-    assertThat(Student.factor95(degrees)).isCloseTo(factor, within(half));
+    assertThat(Quantiles.student95(degrees)).isCloseTo(factor, within(half));
   }
 }

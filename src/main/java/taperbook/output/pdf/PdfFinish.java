@@ -3,6 +3,7 @@ package taperbook.output.pdf;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.time.ZoneOffset;
 import java.util.Calendar;
@@ -25,6 +26,7 @@ import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.action.PDAction;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionURI;
@@ -55,6 +57,7 @@ final class PdfFinish {
     metadata.importXMPMetadata(XmpPacket.bytes(heading));
     catalog.setMetadata(metadata);
     catalog.setLanguage("en");
+    setColorProfile(catalog);
     if (catalog.getDocumentOutline() != null) {
       catalog.setPageMode(PageMode.USE_OUTLINES);
     }
@@ -66,6 +69,19 @@ final class PdfFinish {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     document.save(out);
     return out.toByteArray();
+  }
+
+  /**
+   * Writes the colour profile as it is: Java 17 rewrites parts of its header when it reads one, and
+   * later versions do not.
+   */
+  private static void setColorProfile(PDDocumentCatalog catalog) throws IOException {
+    for (PDOutputIntent intent : catalog.getOutputIntents()) {
+      try (OutputStream out =
+          intent.getDestOutputIntent().createOutputStream(COSName.FLATE_DECODE)) {
+        out.write(SrgbProfile.bytes());
+      }
+    }
   }
 
   private void setInformation() {

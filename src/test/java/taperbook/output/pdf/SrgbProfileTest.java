@@ -6,6 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_ColorSpace;
 import java.awt.color.ICC_Profile;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,6 +52,25 @@ final class SrgbProfileTest {
     for (int i = 0; i < 3; i++) {
       // Two steps of a profile's 16-bit numbers, doubled by the conversion of both.
       assertThat(found[i]).isCloseTo(expected[i], within(0.0015f));
+    }
+  }
+
+  /** Java 17 writes its colour management's name into the header of a profile that it reads. */
+  @Test
+  void is_in_the_pdf_as_it_is_whatever_the_java_version() throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      document.addPage(new PDPage());
+      document
+          .getDocumentCatalog()
+          .addOutputIntent(
+              new PDOutputIntent(document, new ByteArrayInputStream(SrgbProfile.bytes())));
+      PdfMetadata metadata = new PdfMetadata("T", "A", "S", "Taperbook", LocalDate.EPOCH);
+      byte[] pdf = new PdfFinish(document, metadata).bytes(List.of(), new byte[8]);
+      try (PDDocument read = Loader.loadPDF(pdf)) {
+        PDOutputIntent intent = read.getDocumentCatalog().getOutputIntents().get(0);
+        assertThat(intent.getDestOutputIntent().createInputStream().readAllBytes())
+            .isEqualTo(SrgbProfile.bytes());
+      }
     }
   }
 }

@@ -6,6 +6,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -21,10 +22,12 @@ import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.FileReader;
 import java.io.FileWriter;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.RandomAccessFile;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -83,6 +86,29 @@ final class ArchitectureTest {
   @ArchTest
   static void data_flows_one_way(JavaClasses program) {
     MAY_USE.forEach((name, allowed) -> only(name, allowed).check(program));
+  }
+
+  @ArchTest
+  static void no_two_classes_have_the_same_name(JavaClasses program) {
+    assertThat(
+            program.stream()
+                .filter(ArchitectureTest::isType)
+                .map(JavaClass::getSimpleName)
+                .toList())
+        .hasSizeGreaterThan(500)
+        .doesNotHaveDuplicates();
+  }
+
+  @ArchTest
+  static void the_architecture_page_names_every_package(JavaClasses program) throws IOException {
+    String page = Files.readString(Path.of("src/docs/architecture.md"));
+
+    assertThat(
+            program.stream()
+                .map(type -> type.getPackageName().replaceFirst("taperbook\\.?", ""))
+                .filter(name -> !name.isEmpty())
+                .distinct())
+        .allSatisfy(name -> assertThat(page).contains("`" + name + "`"));
   }
 
   @ArchTest

@@ -42,7 +42,7 @@ final class UnitReferenceTest {
     "1,kPa,10,hPa,0",
     "1,mi/min,1.609344,km/min,0"
   })
-  void conversionsAreAsPublished(
+  void conversions_are_as_published(
       double amount, String from, double expected, String to, double relative) {
     Unit source = Unit.ofSymbol(from).orElseThrow();
     Unit target = Unit.ofSymbol(to).orElseThrow();
@@ -52,21 +52,21 @@ final class UnitReferenceTest {
 
   /** The pound-force is 4.4482216152605 N and the inch 25.4 mm, both exact; SP 811 rounds to 7. */
   @Test
-  void poundPerSquareInchIsThatOfTheInternationalPoundAndInch() {
+  void pound_per_square_inch_uses_the_international_pound_and_inch() {
     double hectopascals = 4.4482216152605 / (0.0254 * 0.0254) / 100;
     assertThat(Unit.POUND_PER_SQUARE_INCH.toBase(1))
         .isCloseTo(hectopascals, within(5e-8 * hectopascals));
   }
 
   @Test
-  void mileIsNotTheSurveyMile() {
+  void mile_is_not_the_survey_mile() {
     double surveyKilometres = 5280 * 1200.0 / 3937 / 1000;
     assertThat(surveyKilometres - Unit.MILE.toBase(1)).isGreaterThan(3e-6);
   }
 
   @ParameterizedTest
   @EnumSource(Unit.class)
-  void conversionThereAndBackChangesNothing(Unit unit) {
+  void conversion_and_back_returns_the_value(Unit unit) {
     for (double amount : new double[] {0.1, 1, 37.5, 4321}) {
       assertThat(unit.fromBase(unit.toBase(amount)))
           .isCloseTo(amount, within(1e-12 * amount + 1e-13));

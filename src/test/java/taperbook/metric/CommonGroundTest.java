@@ -157,7 +157,7 @@ final class CommonGroundTest {
   }
 
   @Test
-  void the_warmed_window_begins_where_the_last_climb_has_ended() {
+  void the_warm_window_starts_at_the_end_of_the_last_climb() {
     TrueCurve climbing =
         new TrueCurve(CAPACITY, new double[] {10, 25, 60, 80}, new double[] {50, 120, 120, 60});
     ReportResult result =
@@ -180,7 +180,7 @@ final class CommonGroundTest {
   }
 
   @Test
-  void a_climb_to_the_last_reading_leaves_no_warmed_window() {
+  void a_climb_to_the_last_reading_has_no_warm_window() {
     TrueCurve climbing = new TrueCurve(CAPACITY, new double[] {10, 80}, new double[] {50, 120});
     ReportResult result =
         measure(

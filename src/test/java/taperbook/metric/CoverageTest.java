@@ -101,7 +101,7 @@ final class CoverageTest {
   private final Map<String, Map<String, Count>> counts = new TreeMap<>();
 
   @Test
-  void the_truth_lies_in_the_stated_interval_as_often_as_stated() throws IOException {
+  void the_interval_contains_the_true_value_as_often_as_stated() throws IOException {
     List<Displays.Way> ways = new ArrayList<>();
     for (DisplayRounding rounding :
         List.of(DisplayRounding.NEAREST, DisplayRounding.DOWN, DisplayRounding.UP)) {

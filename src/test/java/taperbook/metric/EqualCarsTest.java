@@ -65,7 +65,7 @@ final class EqualCarsTest {
   }
 
   @Test
-  void equal_cars_are_seldom_ordered_beyond_doubt() {
+  void equal_cars_are_rarely_distinguished() {
     Map<String, Integer> ordered = new TreeMap<>();
     IntStream.rangeClosed(1, PAIRS)
         .parallel()

@@ -141,13 +141,13 @@ final class MeasuredChargesReferenceTest {
   /** The charges go from 0 to 100 %, so that the energy of a full charge is the energy charged. */
   @ParameterizedTest
   @CsvSource({"implied_full_energy, 0.8", "implied_full_energy_fitted, 0.3"})
-  void the_energy_of_a_full_charge_is_the_energy_that_was_charged(String id, double tolerance) {
+  void the_energy_of_a_full_charge_is_the_energy_charged(String id, double tolerance) {
     assertHolds(id, "energy_kwh", 0, tolerance);
   }
 
   /** At constant current and then at constant voltage the power is continuous. */
   @Test
-  void no_step_of_power_is_found() {
+  void no_step_of_power_is_detected() {
     assertThat(charges())
         .hasSize(3)
         .noneMatch(

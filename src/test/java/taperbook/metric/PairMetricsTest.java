@@ -37,7 +37,7 @@ final class PairMetricsTest {
   private static final ReportPlan PLAN = Sessions.plan(List.of(new SocWindow(20, 70)), List.of());
 
   @Test
-  void true_differences_over_what_both_went_through_lie_inside_as_often_as_stated() {
+  void intervals_contain_true_differences_as_often_as_stated() {
     Map<String, Integer> outside = new TreeMap<>();
     double widest =
         IntStream.rangeClosed(1, PAIRS)

@@ -76,7 +76,7 @@ final class RepeatsTest {
   }
 
   @Test
-  void every_headline_number_has_its_four_and_each_run_its_own() {
+  void every_headline_number_has_four_statistics_and_one_number_for_each_run() {
     List<ReportNumber> headline = REPEATED.main().numbers().headline();
     assertThat(headline).hasSizeGreaterThan(3);
     for (String id : headline.stream().map(ReportNumber::id).toList()) {
@@ -89,7 +89,7 @@ final class RepeatsTest {
   }
 
   @Test
-  void a_lead_within_what_runs_differ_by_is_none() {
+  void a_lead_within_the_spread_of_runs_is_not_reported() {
     assertThat(leads(SINGLE)).isTrue();
     assertThat(leads(REPEATED)).isFalse();
     ReportNumber one = SINGLE.find("average_power_10_80", "one").orElseThrow();
@@ -129,7 +129,7 @@ final class RepeatsTest {
   }
 
   @Test
-  void a_spread_that_is_stated_is_used() {
+  void a_stated_spread_is_used() {
     ReportPlan.Subject subject =
         new ReportPlan.Subject(
             "one",

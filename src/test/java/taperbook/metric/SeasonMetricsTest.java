@@ -130,7 +130,7 @@ final class SeasonMetricsTest {
 
   /** Drives of known consumption and range, read from displays that round to nearest. */
   @Test
-  void drives_of_known_ratio_lie_inside_in_95_per_cent_or_more() {
+  void intervals_contain_the_ratio_of_drives_in_at_least_95_per_cent() {
     Random random = new Random(11);
     Session main = run("main", 100, 24, 5);
     int count = 4000;
@@ -174,7 +174,7 @@ final class SeasonMetricsTest {
   }
 
   @Test
-  void temperatures_and_what_else_differs_are_stated() {
+  void temperatures_and_other_differing_conditions_are_stated() {
     ReportNumber time = number(PAIR, "season_time_soc_10_80_ratio");
     assertThat(time.label()).endsWith("-3\u00a0\u00b0C over 24\u00a0\u00b0C");
     assertThat(time.cautions())
@@ -189,7 +189,7 @@ final class SeasonMetricsTest {
   }
 
   @Test
-  void unlike_starts_withhold_the_time_for_a_distance_alone() {
+  void different_starts_withhold_only_the_time_for_a_distance() {
     ReportResult apart =
         measured(List.of(run("warm", 100, 24, 2), run("cold", 80, -3, 9)), List.of());
     assertThat(number(apart, "season_time_to_add_100_km_ratio").withheld().orElseThrow())
@@ -229,7 +229,7 @@ final class SeasonMetricsTest {
    * True times of 1200 s and 1500 s, read with normal errors and, in a second count, run spread.
    */
   @Test
-  void ratios_of_known_truth_lie_inside_in_95_per_cent() {
+  void intervals_contain_the_ratio_of_times_in_95_per_cent() {
     assertThat(share(0.02, 0.05, 0, 0)).isBetween(0.945, 0.955);
     assertThat(share(0.01, 0.01, 0.03, 0)).isBetween(0.945, 0.955);
     // A drive that moves both times alike by 4 % cancels.

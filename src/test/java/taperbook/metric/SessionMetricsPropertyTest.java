@@ -21,7 +21,7 @@ import taperbook.session.Session;
 
 /** Laws that hold whatever the session. */
 @Tag("slow")
-final class MeasuringPropertyTest {
+final class SessionMetricsPropertyTest {
   private static final int SEEDS = 100;
 
   /**
@@ -137,7 +137,7 @@ final class MeasuringPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void a_shift_of_time_changes_nothing_but_the_times(int seed) {
+  void a_time_shift_changes_only_the_times(int seed) {
     Truth truth = Truth.random(seed);
     Numbers now = numbers(truth.read(1, 1));
     Numbers later = numbers(truth.later(1800).read(1, 1));
@@ -173,7 +173,7 @@ final class MeasuringPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void every_interval_contains_its_value_and_marks_come_in_order(int seed) {
+  void every_interval_contains_its_value_and_marks_are_in_order(int seed) {
     Numbers numbers = numbers(seed);
     for (ReportNumber number : numbers.all()) {
       number

@@ -171,7 +171,8 @@ public final class Sessions {
 
   /** Measures one session with the window 10-80 % and without a range test. */
   public static ReportResult measure(Session session, SocWindow... windows) {
-    List<SocWindow> asked = windows.length == 0 ? List.of(new SocWindow(10, 80)) : List.of(windows);
-    return ReportMetrics.measure(plan(asked, List.of()), session, List.of(), List.of());
+    List<SocWindow> requested =
+        windows.length == 0 ? List.of(new SocWindow(10, 80)) : List.of(windows);
+    return ReportMetrics.measure(plan(requested, List.of()), session, List.of(), List.of());
   }
 }

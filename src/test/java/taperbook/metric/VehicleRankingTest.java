@@ -29,7 +29,7 @@ final class VehicleRankingTest {
     "20,4,0.02",
     "0,2,0.02"
   })
-  void all_true_ranks_lie_in_their_intervals_in_95_percent_of_sets(
+  void rank_intervals_contain_all_true_ranks_in_95_percent_of_sets(
       double stepSeconds, int runs, double runSpread) {
     Random random = new Random(7);
     int inside = 0;
@@ -74,7 +74,7 @@ final class VehicleRankingTest {
   }
 
   @Test
-  void cars_far_apart_have_one_rank_each_and_equal_ones_share_all() {
+  void distinct_cars_have_one_rank_each_and_equal_cars_share_all() {
     List<VehicleRanking.Mean> apart =
         List.of(
             new VehicleRanking.Mean(1200, 5),
@@ -92,7 +92,7 @@ final class VehicleRankingTest {
   }
 
   @Test
-  void the_spread_of_runs_is_pooled_over_cars_and_widened_for_few_of_them() {
+  void the_spread_of_runs_is_pooled_over_cars_and_widened_for_few_runs() {
     // Relative deviations of 1 % about both means: 4 * 0.01^2 over 2 degrees of freedom.
     VehicleRanking.Spread spread =
         VehicleRanking.pooled(

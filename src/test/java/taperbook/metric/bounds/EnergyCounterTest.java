@@ -34,7 +34,7 @@ final class EnergyCounterTest {
   }
 
   @Test
-  void a_counter_that_was_first_read_later_began_at_zero() {
+  void a_counter_with_a_late_first_reading_started_at_zero() {
     EnergyCounter counter = readLater();
     assertThat(counter.span()).isEqualTo(new Interval(0, 120));
     // Half a minute after 0 and half a minute before 1: 0.4 to 0.6 kWh; before 3: 1.9 to 2.1 kWh.
@@ -44,7 +44,7 @@ final class EnergyCounterTest {
   }
 
   @Test
-  void of_a_counter_that_was_not_reset_only_differences_count() {
+  void only_differences_of_a_counter_without_reset_are_used() {
     EnergyCounter counter = notReset();
     assertThat(counter.span()).isEqualTo(new Interval(0, 60));
     check(counter.between(0, 60), 1, 5.95 - 5.05, 6.05 - 4.95);
@@ -56,7 +56,7 @@ final class EnergyCounterTest {
   }
 
   @Test
-  void rows_are_the_readings_around_each_end() {
+  void the_origin_is_the_readings_around_each_end() {
     assertThat(readLater().rows(30, 90)).containsExactly(row(2), row(2), row(3));
     assertThat(readLater().rows(60, 120)).containsExactly(row(2), row(3));
     assertThat(readLater().method()).isEqualTo(Method.ENERGY_COUNTER);

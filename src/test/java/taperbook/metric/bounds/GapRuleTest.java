@@ -19,7 +19,7 @@ final class GapRuleTest {
     // The recorded time begins with the first reading.
     "121, 2018, false",
   })
-  void a_gap_is_wide_by_both_limits(double gap, double session, boolean wide) {
+  void a_gap_is_wide_if_it_exceeds_both_limits(double gap, double session, boolean wide) {
     double[] seconds = {100, 100 + gap, 100 + session};
     Trace trace = new Trace("r", seconds, new double[3], new int[] {2, 3, 4}, 0, 0);
     assertThat(GapRule.isWide(trace, 0)).isEqualTo(wide);

@@ -17,7 +17,8 @@ final class LinearPowerTest {
     "0, 0, 50, 0",
     "100, 0.5, 0, 0",
   })
-  void time_is_the_root_of_the_energy(double start, double slope, double energy, double seconds) {
+  void the_time_is_the_root_of_the_energy_equation(
+      double start, double slope, double energy, double seconds) {
     double found = LinearPower.secondsFor(start, slope, energy);
     assertThat(found).isCloseTo(seconds, within(1e-6));
     if (seconds > 0) {

@@ -54,7 +54,7 @@ final class MonotoneBoundsPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void the_true_course_stays_inside_the_bounds(int seed) {
+  void the_true_curve_is_within_the_bounds(int seed) {
     Random random = new Random(seed);
     Truth truth = truth(random);
     Trace trace = readings(truth, random);

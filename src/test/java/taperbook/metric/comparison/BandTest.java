@@ -30,7 +30,7 @@ final class BandTest {
   }
 
   @Test
-  void it_holds_95_percent_of_the_trials_at_every_point_and_no_narrower_one_does() {
+  void it_contains_95_percent_of_the_trials_at_every_point_and_no_narrower_band_does() {
     int trials = pair.trials();
     assertThat(share(band.depth())).isGreaterThanOrEqualTo(0.95);
     assertThat(share(band.depth() + 1)).isLessThan(0.95);
@@ -53,7 +53,7 @@ final class BandTest {
   }
 
   @Test
-  void each_edge_is_a_drawn_difference_and_the_value_is_their_mean() {
+  void each_edge_is_a_sampled_difference_and_the_value_is_their_mean() {
     assertThat(band.size()).isEqualTo(GRID.length);
     for (int i = 0; i < GRID.length; i++) {
       double[] sorted = pair.kilowatts(i);

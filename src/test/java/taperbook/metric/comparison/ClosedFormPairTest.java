@@ -76,7 +76,7 @@ final class ClosedFormPairTest {
   }
 
   @Test
-  void leads_meet_where_the_straight_lines_cross() {
+  void leads_meet_at_the_crossing_of_the_straight_lines() {
     PairResult pair = pair();
     List<Stretch> led =
         pair.stretches().stream().filter(s -> s.order() != Stretch.Order.UNDECIDED).toList();

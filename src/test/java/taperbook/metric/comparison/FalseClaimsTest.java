@@ -48,19 +48,19 @@ final class FalseClaimsTest {
       TrueCurve curve = TrueCurve.random(random, 3 + 6.4 * random.nextDouble());
       count(curve, curve, random);
     }
-    tell("same");
+    writeCounts("same");
     assertThat((double) falsePairs / PAIRS).isLessThanOrEqualTo(MOST);
   }
 
   @Test
-  void leads_and_crossings_of_two_curves_are_seldom_false() throws IOException {
+  void false_leads_and_crossings_are_rare() throws IOException {
     for (int seed = 1; seed <= PAIRS; seed++) {
       Random random = new Random(seed * 0xd1342543de82ef95L);
       TrueCurve one = TrueCurve.random(random, 3 + 6.4 * random.nextDouble());
       TrueCurve other = TrueCurve.random(random, 3 + 6.4 * random.nextDouble());
       count(one, other, random);
     }
-    tell("two");
+    writeCounts("two");
     assertThat((double) falsePairs / PAIRS).isLessThanOrEqualTo(MOST);
     // A comparison that dares to say nothing would pass as well.
     assertThat(ledPercents / allPercents).isGreaterThan(0.75);
@@ -110,7 +110,7 @@ final class FalseClaimsTest {
     return truth.applyAsDouble(interval.low()) * truth.applyAsDouble(interval.high()) <= 0;
   }
 
-  private void tell(String which) throws IOException {
+  private void writeCounts(String which) throws IOException {
     Files.createDirectories(Path.of("target"));
     Files.writeString(
         Path.of("target/false-claims-" + which + ".md"),

@@ -33,7 +33,7 @@ final class RunCoverageTest {
   private static final double READING = 8;
 
   @Test
-  void means_and_next_runs_lie_inside_and_equal_cars_are_not_ordered() throws IOException {
+  void intervals_contain_means_and_next_runs_and_equal_cars_are_not_ranked() throws IOException {
     StringBuilder table =
         new StringBuilder(
             "| runs | tau / u | mean inside | next run inside | equal cars ordered | without repeats"

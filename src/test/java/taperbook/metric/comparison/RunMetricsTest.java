@@ -71,7 +71,7 @@ final class RunMetricsTest {
   }
 
   @Test
-  void the_spread_has_the_interval_of_chi_square_with_one_degree() {
+  void the_spread_has_the_chi_square_interval_with_one_degree_of_freedom() {
     double s = 6 / Math.sqrt(2);
     Estimate spread = estimate(entered(number(1000, 1e-6), number(1006, 1e-6)), "_run_spread");
     assertThat(spread.value()).isCloseTo(s, within(1e-9));
@@ -81,7 +81,7 @@ final class RunMetricsTest {
   }
 
   @Test
-  void what_the_readings_explain_is_taken_off() {
+  void the_variance_due_to_readings_is_subtracted() {
     double u = 2;
     double half = u * Student.NORMAL_95;
     MetricCollector collector = entered(number(1000, half), number(1006, half));
@@ -94,7 +94,7 @@ final class RunMetricsTest {
   }
 
   @Test
-  void what_comes_of_the_drive_is_shared_by_all_runs() {
+  void the_uncertainty_of_the_drive_is_common_to_all_runs() {
     double u = 2;
     Contribution drive = new Contribution(UncertaintySource.RANGE_DISTANCE, 1.2, 0.36);
     Contribution display = new Contribution(UncertaintySource.POWER_DISPLAY, 1.6, 0.64);
@@ -110,7 +110,7 @@ final class RunMetricsTest {
   }
 
   @Test
-  void equal_readings_of_a_display_are_known_to_half_its_step() {
+  void equal_readings_of_a_display_have_an_uncertainty_of_half_its_step() {
     check(estimate(entered(bounds(50, 0.5), bounds(50, 0.5)), "_mean"), 50, 0.5);
   }
 
@@ -123,14 +123,14 @@ final class RunMetricsTest {
   }
 
   @Test
-  void the_share_of_a_run_is_what_it_has_beyond_its_readings() {
+  void the_share_of_a_run_is_its_spread_beyond_its_readings() {
     Spread spread =
         spread(new MetricCollector("run", List.of()), number(1000, 1e-6), number(1006, 1e-6));
     assertThat(spread.power()).isCloseTo(T * 6 / Math.sqrt(2) / 1003, within(1e-6));
   }
 
   @Test
-  void one_run_has_no_statistics_and_two_have_a_caveat() {
+  void a_single_run_has_no_statistics_and_two_runs_have_a_caveat() {
     ReportNumber withheld =
         new ReportNumber(
             number(1, 1).metric(),

@@ -66,7 +66,7 @@ final class SampledPairTest {
   }
 
   @Test
-  void a_session_has_the_power_and_the_time_of_its_own() {
+  void a_session_has_its_own_power_and_time() {
     SampledPair same = new SampledPair(one, one, GRID, 0);
     assertThat(same.meanLead(20, 70).value()).isCloseTo(0, within(1e-9));
     assertThat(same.timeGain(20, 70).value()).isCloseTo(0, within(1e-9));
@@ -76,7 +76,7 @@ final class SampledPairTest {
   }
 
   @Test
-  void runs_that_differ_widen_every_interval() {
+  void a_spread_between_runs_widens_every_interval() {
     SampledPair spread = new SampledPair(one, other, GRID, 0.1);
     assertThat(spread.meanLead(20, 70).bounds().width())
         .isGreaterThan(2 * pair.meanLead(20, 70).bounds().width());

@@ -53,7 +53,7 @@ final class ScipyCurvesReferenceTest {
   }
 
   @Test
-  void area_time_and_crossing_are_those_that_scipy_finds() throws IOException {
+  void area_time_and_crossing_are_those_of_scipy() throws IOException {
     PairResult pair = CurveComparison.of(courses("one"), courses("other"), "the other", List.of());
     Map<String, Double> expected =
         rows("expected.csv").stream()

@@ -22,7 +22,7 @@ final class SocTimeCurveTest {
   }
 
   @Test
-  void it_covers_the_time_that_both_channels_were_read() {
+  void it_covers_the_time_in_which_both_channels_were_recorded() {
     SocTimeCurve curve = new SocTimeCurve(RISING, traceOf(50, 90, 150, 80));
     assertThat(curve.from()).isEqualTo(15);
     assertThat(curve.to()).isEqualTo(30);
@@ -30,7 +30,7 @@ final class SocTimeCurveTest {
   }
 
   @Test
-  void a_charge_is_reached_in_proportion_between_readings() {
+  void a_charge_between_readings_is_interpolated_linearly() {
     SocTimeCurve curve = new SocTimeCurve(RISING, traceOf(0, 90, 200, 80));
     assertThat(curve.second(10)).isZero();
     assertThat(curve.second(12.5)).isEqualTo(25);
@@ -40,7 +40,7 @@ final class SocTimeCurveTest {
   }
 
   @Test
-  void after_a_fall_a_charge_counts_when_it_is_first_reached() {
+  void after_a_fall_the_first_time_of_a_charge_is_used() {
     Trace soc = traceOf(0, 10, 100, 20, 200, 18, 300, 30);
     SocTimeCurve curve = new SocTimeCurve(soc, traceOf(0, 90, 300, 80));
     assertThat(curve.second(19)).isCloseTo(90, within(1e-9));

@@ -41,7 +41,7 @@ final class StopComparisonTest {
   }
 
   @Test
-  void a_stop_that_throttles_has_less_power_at_equal_charge() {
+  void a_throttled_stop_has_less_power_at_equal_charge() {
     StopComparison stop =
         StopComparison.of(courses(stop("two", 80, 0)), courses(stop("one", 100, 0)), 0);
     Estimate ratio = stop.ratio().estimateIfMeasured().orElseThrow();
@@ -57,7 +57,7 @@ final class StopComparisonTest {
   }
 
   @Test
-  void a_stop_like_the_first_lies_below_nowhere() {
+  void a_stop_equal_to_the_first_is_nowhere_below_it() {
     StopComparison stop =
         StopComparison.of(courses(stop("two", 100, 5)), courses(stop("one", 100, 0)), 0);
     assertThat(stop.ratio().estimateIfMeasured().orElseThrow().bounds().contains(100)).isTrue();
@@ -65,7 +65,7 @@ final class StopComparisonTest {
   }
 
   @Test
-  void stops_without_charge_in_common_are_not_compared() {
+  void stops_without_common_charge_are_not_compared() {
     StopComparison stop =
         StopComparison.of(courses(stop("two", 100, 0)), courses(stop("one", 100, 60)), 0);
     assertThat(stop.ratio().reasonIfWithheld().orElseThrow().text())

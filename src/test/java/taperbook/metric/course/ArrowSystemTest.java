@@ -173,7 +173,7 @@ final class ArrowSystemTest {
   }
 
   @Test
-  void a_cleared_system_takes_new_observations() {
+  void a_cleared_system_accepts_new_observations() {
     Both both = new Both(7);
     Both other = new Both(8);
     both.arrow.clear();

@@ -35,7 +35,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void a_row_at_a_set_time_lies_anywhere_in_its_step() {
+  void a_row_at_a_set_time_is_uniform_within_its_step() {
     CourseData data = new CourseData(session("at set times").build());
     List<Observation> charge = of(data, Channel.SOC);
     assertThat(charge).extracting(Observation::value).containsExactly(10.5, 30.5, 50.5, 70.5);
@@ -49,7 +49,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void how_rows_were_written_decides_where_in_its_step_a_charge_was() {
+  void the_recording_habit_determines_the_position_within_the_step() {
     assertThat(forms("at changes"))
         .containsExactly(Form.WITHIN_STEP, Form.AT_CHANGE, Form.AT_CHANGE, Form.EITHER);
     assertThat(forms("unknown"))
@@ -57,7 +57,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void a_change_between_two_rows_close_together_lies_between_them() {
+  void a_change_between_two_close_rows_is_between_them() {
     double[] seconds = {0, 99, 100, 200};
     CourseData data =
         new CourseData(
@@ -76,7 +76,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void power_and_energy_are_taken_as_displayed() {
+  void power_and_energy_are_used_as_displayed() {
     CourseData data =
         new CourseData(
             session("at set times")
@@ -96,7 +96,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void nodes_are_at_the_rows_and_evenly_between_them() {
+  void nodes_are_at_the_rows_and_evenly_spaced_between_them() {
     CourseData data = new CourseData(session("at set times").build());
     double[] nodes = data.nodes();
     assertThat(data.isDense()).isFalse();
@@ -109,7 +109,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void a_log_has_even_nodes_and_one_power_for_each_cell() {
+  void a_log_has_evenly_spaced_nodes_and_one_power_for_each_cell() {
     double[] seconds = IntStream.rangeClosed(0, 960).asDoubleStream().toArray();
     double[] power = Arrays.stream(seconds).map(t -> 100 - t / 10).toArray();
     double[] soc = Arrays.stream(seconds).map(t -> Math.floor(10 + t / 20)).toArray();
@@ -132,7 +132,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void readings_at_one_time_span_none() {
+  void readings_at_a_single_time_have_no_duration() {
     assertThat(CourseData.spansTime(session("unknown").build())).isTrue();
     assertThat(
             CourseData.spansTime(

@@ -116,7 +116,7 @@ final class CoursesTest {
    * 100 % shown is a charge from 99.5 to 100 %, so that the range is 30,000 km over a rectangle.
    */
   @Test
-  void no_charge_above_a_full_battery_is_drawn() {
+  void no_sampled_charge_exceeds_a_full_battery() {
     Estimate range =
         rangeOf(Estimate.exactly(300), Estimate.around(100, 0.5), Estimate.exactly(0))
             .estimate(CoursesTest::fullRange)
@@ -137,7 +137,7 @@ final class CoursesTest {
   }
 
   @Test
-  void the_same_readings_give_the_same_numbers() {
+  void equal_readings_give_equal_numbers() {
     ToDoubleFunction<Draw> time = d -> d.course().timeOfCharge(50);
     Courses one = new Courses(steady().build(), Optional.empty(), Courses.FOR_REPORT);
     Courses other = new Courses(steady().named("b").build(), Optional.empty(), Courses.FOR_REPORT);
@@ -205,7 +205,7 @@ final class CoursesTest {
 
   @ParameterizedTest
   @MethodSource("sessionsWithoutTime")
-  void readings_that_span_no_time_bound_nothing_but_the_drive(Session session) {
+  void readings_of_zero_duration_leave_only_numbers_of_the_drive(Session session) {
     Courses courses =
         new Courses(
             session,
@@ -242,7 +242,7 @@ final class CoursesTest {
 
   @ParameterizedTest
   @MethodSource("oddSessions")
-  void odd_sessions_give_rising_courses_without_gaps(Session session) {
+  void unusual_sessions_have_rising_courses_without_gaps(Session session) {
     for (Draw draw : new Courses(session, Optional.empty(), Courses.FEW).draws()) {
       Course course = draw.course();
       double energy = course.energyAt(course.firstSecond());

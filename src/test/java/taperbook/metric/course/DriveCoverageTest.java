@@ -65,7 +65,7 @@ final class DriveCoverageTest {
     "NEAREST, NEAREST", "DOWN, DOWN", "UP, UP",
     "NEAREST, NOT_KNOWN", "DOWN, NOT_KNOWN", "UP, NOT_KNOWN"
   })
-  void the_truth_of_a_drive_lies_inside_about_as_often_as_stated(
+  void the_interval_contains_the_true_value_of_a_drive_about_as_often_as_stated(
       DisplayRounding way, DisplayRounding declared) {
     Random random = new Random(20260417);
     int range = 0;
@@ -83,9 +83,10 @@ final class DriveCoverageTest {
       amounts.put(RangeItem.END_SOC, Estimate.around(shown(to, way), 0.5));
       amounts.put(RangeItem.ENERGY_USED, rounded(distance * perKilometre / 1000, 0.1));
       Numbers numbers = refined(Sessions.rangeTest(amounts), declared);
-      Estimate told = numbers.estimate("driven_range_full").orElseThrow();
-      range += told.bounds().contains(full) ? 1 : 0;
-      bias += (told.value() - told.bounds().middle()) / (told.bounds().width() / 2) / DRIVES;
+      Estimate computed = numbers.estimate("driven_range_full").orElseThrow();
+      range += computed.bounds().contains(full) ? 1 : 0;
+      bias +=
+          (computed.value() - computed.bounds().middle()) / (computed.bounds().width() / 2) / DRIVES;
       consumption +=
           numbers.estimate("consumption").orElseThrow().bounds().contains(perKilometre) ? 1 : 0;
     }
@@ -117,7 +118,7 @@ final class DriveCoverageTest {
     "92, 0, DOWN, 92, 91, 93",
     "92, 0, UP, 91.5, 91, 92",
   })
-  void charge_used_is_the_mean_of_what_the_display_allows(
+  void charge_used_is_the_mean_over_the_charges_that_the_display_allows(
       double start, double end, DisplayRounding way, double mean, double low, double high) {
     Estimate used =
         new DriveEnds(Estimate.around(start, 0.5), Estimate.around(end, 0.5), way).used();

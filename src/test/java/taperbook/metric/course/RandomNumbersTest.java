@@ -71,7 +71,7 @@ final class RandomNumbersTest {
   }
 
   @Test
-  void a_seed_gives_the_same_numbers_and_another_seed_others() {
+  void equal_seeds_give_equal_numbers_and_different_seeds_do_not() {
     assertThat(new RandomNumbers(7).normal()).isEqualTo(new RandomNumbers(7).normal());
     assertThat(new RandomNumbers(7).normal()).isNotEqualTo(new RandomNumbers(8).normal());
   }

@@ -67,7 +67,7 @@ final class CurvatureTest {
   }
 
   @Test
-  void a_bend_in_few_coarse_points_is_taken_off_in_part() {
+  void the_curvature_of_few_coarse_points_is_removed_in_part() {
     double[] x = {0, 10, 20, 30};
     // 0.09 kWh of the polynomial of degree 3 on a line.
     double[] on = {-0.03, 0.09, -0.09, 0.03};

@@ -48,7 +48,7 @@ final class DrivesReferenceTest {
   /** JCGM 100:2008, table G.2, from memory. */
   @ParameterizedTest
   @CsvSource({"1, 12.71", "2, 4.30", "3, 3.18", "6, 2.45", "10, 2.23", "20, 2.09", "50, 2.01"})
-  void student_is_that_of_the_guide(int degrees, double factor) {
+  void student_is_that_of_the_gum(int degrees, double factor) {
     assertThat(Student.factor95(degrees)).isCloseTo(factor, within(0.0051));
   }
 

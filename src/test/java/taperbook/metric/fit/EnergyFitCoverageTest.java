@@ -27,8 +27,7 @@ final class EnergyFitCoverageTest {
   /** Seen: 291 of 295 where each per cent takes the same energy, 292 of 295 where not. */
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
-  void the_true_energy_for_each_per_cent_lies_inside_in_at_least_93_of_100_sessions(
-      boolean curved) {
+  void the_interval_contains_the_true_energy_per_soc_in_93_of_100_sessions(boolean curved) {
     int fitted = 0;
     int inside = 0;
     for (int seed = 1; seed <= SESSIONS; seed++) {
@@ -44,7 +43,7 @@ final class EnergyFitCoverageTest {
   }
 
   @Test
-  void the_interval_is_not_so_wide_that_it_could_not_fail() {
+  void the_interval_is_narrow_enough_to_be_informative() {
     double median =
         IntStream.rangeClosed(1, SESSIONS)
             .mapToObj(FilmedSession::new)

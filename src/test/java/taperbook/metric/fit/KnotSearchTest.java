@@ -16,7 +16,7 @@ final class KnotSearchTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
-  void no_other_choice_of_breakpoints_among_the_readings_is_better(long seed) {
+  void no_other_set_of_breakpoints_at_readings_is_better(long seed) {
     Random random = new Random(seed);
     double[] soc = new double[POINTS];
     double[] power = new double[POINTS];

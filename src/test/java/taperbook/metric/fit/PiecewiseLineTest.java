@@ -53,7 +53,7 @@ final class PiecewiseLineTest {
   }
 
   @Test
-  void the_column_of_a_step_comes_after_those_of_all_slopes() {
+  void the_column_of_a_step_follows_those_of_all_slopes() {
     assertThat(line().coefficients()).isEqualTo(5);
     assertThat(line().stepColumn(0)).isEqualTo(4);
     List<double[]> columns =
@@ -69,7 +69,7 @@ final class PiecewiseLineTest {
 
   /** The least squares line through (0, 0), (1, 3), (2, 3), (3, 6): 0.3 + 1.8 q, by hand. */
   @Test
-  void points_beside_a_line_leave_their_sum_of_squares() {
+  void points_off_the_line_have_a_residual_sum_of_squares() {
     PiecewiseLine line =
         PiecewiseLine.through(new double[] {0, 1, 2, 3}, new double[] {0, 3, 3, 6}, List.of())
             .orElseThrow();
@@ -79,7 +79,7 @@ final class PiecewiseLineTest {
   }
 
   @Test
-  void points_that_do_not_determine_it_have_no_line() {
+  void points_that_do_not_determine_a_line_have_no_fit() {
     assertThat(
             PiecewiseLine.through(
                 new double[] {0, 1, 2}, new double[] {1, 1, 1}, List.of(new Break(2, false))))

@@ -111,7 +111,7 @@ final class SegmentedReferenceTest {
         "hand-read",
         "steep-drop"
       })
-  void no_step_is_found_in_a_curve_without_one(String name) throws IOException {
+  void a_curve_without_a_step_has_no_step(String name) throws IOException {
     TaperPoints points = points(name);
     assertThat(TaperFit.of(points, points.scale()).steps()).isEmpty();
   }

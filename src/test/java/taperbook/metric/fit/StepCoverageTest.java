@@ -82,7 +82,8 @@ final class StepCoverageTest {
 
   @ParameterizedTest
   @CsvSource({"true", "false"})
-  void steps_are_found_in_their_gap_and_adjacent_slopes_cover_the_true_values(boolean flat) {
+  void steps_are_detected_in_their_gap_and_intervals_of_adjacent_slopes_contain_the_true_values(
+      boolean flat) {
     int steps = 0;
     int found = 0;
     int high = 0;

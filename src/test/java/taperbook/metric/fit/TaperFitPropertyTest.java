@@ -56,7 +56,7 @@ final class TaperFitPropertyTest {
 
   /** Seen: all 300 with the right number of segments, 96.5 % of 601 breakpoints inside. */
   @Test
-  void intervals_cover_the_true_breakpoints_of_nine_in_ten_curves() {
+  void intervals_contain_the_true_breakpoints_of_nine_in_ten_curves() {
     int right = 0;
     int breakpoints = 0;
     int inside = 0;
@@ -111,7 +111,7 @@ final class TaperFitPropertyTest {
 
   /** Seen: none. */
   @Test
-  void curves_without_a_step_get_none() {
+  void curves_without_a_step_have_no_step() {
     int steps = 0;
     for (int seed = 1; seed <= CURVES; seed++) {
       Random random = new Random(seed);
@@ -123,7 +123,7 @@ final class TaperFitPropertyTest {
 
   /** A power that bends smoothly, by a logistic function of state of charge. Seen: none. */
   @Test
-  void smooth_tapers_get_no_step() {
+  void smooth_tapers_have_no_step() {
     int steps = 0;
     for (int seed = 1; seed <= CURVES; seed++) {
       Random random = new Random(seed);
@@ -142,7 +142,7 @@ final class TaperFitPropertyTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
-  void readings_without_sense_still_give_segments_that_join(long seed) {
+  void arbitrary_readings_give_connected_segments(long seed) {
     Random random = new Random(seed);
     int size = TaperFit.FEWEST_POINTS + random.nextInt(40);
     double[] seconds = IntStream.range(0, size).mapToDouble(i -> 10.0 * i).toArray();
@@ -173,7 +173,7 @@ final class TaperFitPropertyTest {
 
   @ParameterizedTest
   @ValueSource(doubles = {0, -0.4, -1, -2.3, 0.7})
-  void a_straight_curve_read_in_whole_numbers_is_one_segment(double slope) {
+  void a_straight_curve_in_whole_numbers_is_one_segment(double slope) {
     int one = 0;
     for (int seed = 1; seed <= FLAT_OR_STRAIGHT; seed++) {
       Random random = new Random(seed);
@@ -187,7 +187,7 @@ final class TaperFitPropertyTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
-  void another_unit_of_power_moves_no_breakpoint(long seed) {
+  void the_unit_of_power_does_not_affect_breakpoints(long seed) {
     Random random = new Random(seed);
     TruePower curve = curve(random);
     TaperPoints points = curve.read(looks(random, curve.firstSoc()));

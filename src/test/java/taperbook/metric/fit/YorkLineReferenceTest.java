@@ -63,7 +63,7 @@ final class YorkLineReferenceTest {
 
   @ParameterizedTest
   @MethodSource("ways")
-  void it_is_the_line_that_scipy_finds_by_other_ways(double[] expected) {
+  void it_agrees_with_other_algorithms_of_scipy(double[] expected) {
     YorkLine line = pearson();
     // Both are iterative minimisers, which stop where the sum stands still: half the digits.
     assertThat(line.slope()).isCloseTo(expected[0], within(5e-9));
@@ -83,7 +83,7 @@ final class YorkLineReferenceTest {
 
   /** NIST Statistical Reference Datasets, linear regression, Norris: certified values. */
   @Test
-  void without_error_in_x_it_meets_the_certified_values_of_norris() {
+  void without_error_in_x_it_agrees_with_the_certified_values_of_norris() {
     YorkLine line =
         exactAbscissae(
             new double[] {
@@ -105,7 +105,7 @@ final class YorkLineReferenceTest {
 
   /** JCGM 100:2008, H.3: calibration of a thermometer, temperatures less 20 °C. */
   @Test
-  void without_error_in_x_it_meets_the_thermometer_of_the_guide() {
+  void without_error_in_x_it_agrees_with_the_thermometer_of_the_gum() {
     double[] above20 = {
       1.521, 2.012, 2.512, 3.003, 3.507, 3.999, 4.513, 5.002, 5.503, 6.010, 6.511
     };

@@ -46,7 +46,7 @@ import taperbook.session.Trace;
  * differs without a fault teaches readers to pass over it; one that agrees with a counter that is
  * off by a fifth is none.
  */
-final class LossesTest {
+final class CrossChecksTest {
   private static final int SESSIONS = 100;
   private static final List<WantedDistance> DISTANCES =
       List.of(new WantedDistance(100, Unit.KILOMETRE), new WantedDistance(200, Unit.KILOMETRE));
@@ -148,7 +148,7 @@ final class LossesTest {
 
   @Tag("slow")
   @Test
-  void clean_sessions_show_a_differing_check_in_at_most_two_of_a_hundred() {
+  void at_most_two_of_a_hundred_valid_sessions_have_a_differing_check() {
     Map<String, Integer> counts = new TreeMap<>();
     int sessions = 0;
     for (int seed = 1; seed <= SESSIONS; seed++) {
@@ -167,7 +167,7 @@ final class LossesTest {
   @Tag("slow")
   @ParameterizedTest
   @CsvSource({"1.2, 1", "0.8333, 1", "1, 1.2", "1, 0.8333"})
-  void a_counter_that_is_off_by_a_fifth_differs_in_nine_of_ten(double counter, double drive) {
+  void a_counter_error_of_a_fifth_is_detected_in_nine_of_ten(double counter, double drive) {
     int found = 0;
     for (int seed = 1; seed <= SESSIONS; seed++) {
       found +=
@@ -211,7 +211,7 @@ final class LossesTest {
     "car, station, 84.6, false",
     "station, battery, 75, false",
   })
-  void a_counter_may_differ_from_power_only_by_what_is_lost_between_their_places(
+  void a_counter_may_differ_from_power_only_by_losses_between_their_places(
       String powerAt, String countedAt, double counted, boolean agrees) {
     double[] seconds = {0, 1800, 3600};
     Sessions session =
@@ -241,7 +241,7 @@ final class LossesTest {
     "107, 1.04, true",
     "103, 1.04, false",
   })
-  void an_average_speed_that_the_legs_contradict_differs(
+  void an_average_speed_that_contradicts_the_legs_differs(
       double stated, double correction, boolean agrees) {
     Map<RangeItem, Estimate> amounts = new HashMap<>();
     amounts.put(RangeItem.AVERAGE_SPEED, Estimate.around(stated, 0.5));

@@ -11,8 +11,8 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** Slips of a pen, each put into one reading of a session that has none. */
-public final class Slips {
+/** TranscriptionSlips of a pen, each put into one reading of a session that has none. */
+public final class TranscriptionSlips {
   /** What went wrong. */
   public enum Kind {
     SWAPPED_DIGITS,
@@ -41,7 +41,7 @@ public final class Slips {
 
   private static final String[] LOOK_ALIKE = {"8", "7", "7", "8", "9", "6", "5", "1", "3", "4"};
 
-  private Slips() {}
+  private TranscriptionSlips() {}
 
   /** One slip of a kind; empty if the session has no cell that it could happen to. */
   public static Optional<Slip> of(Kind kind, Session session, Random random) {

@@ -40,7 +40,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void zeros_between_rows_with_power_are_an_interruption_and_a_car_at_rest_takes_a_little() {
+  void zeros_between_rows_with_power_are_an_interruption_even_with_a_small_standby_power() {
     List<Event> found =
         interruptions(
             rows(
@@ -73,7 +73,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void zeros_while_the_charge_rises_are_no_interruption() {
+  void zeros_while_the_charge_rises_are_not_an_interruption() {
     assertThat(
             interruptions(
                 rows(
@@ -87,7 +87,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_lone_zero_counts_only_where_energy_is_missing() {
+  void a_single_zero_is_an_interruption_only_if_energy_is_missing() {
     String[] slip = {
       row(0, 0, "60", ""), row(1, 0, "60", ""), row(2, 0, "0", ""), row(3, 0, "60", "")
     };
@@ -118,7 +118,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_taper_that_grows_slower_and_slower_is_no_rest() {
+  void a_slowing_taper_is_not_an_interruption() {
     // Each per cent takes a third more than the one before it, read twice in each.
     StringBuilder readings = new StringBuilder("elapsed [s],soc [%]\n");
     double second = 0;
@@ -132,7 +132,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_coarse_counter_that_a_logger_repeats_is_no_rest() {
+  void repeated_values_of_a_coarse_counter_are_not_an_interruption() {
     String readings =
         "elapsed [s],energy added [kWh]\n"
             + IntStream.range(0, 1200)
@@ -143,7 +143,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_note_that_begins_with_pause_declares_an_interruption_without_power() {
+  void a_note_that_starts_with_pause_declares_an_interruption_without_power() {
     String readings =
         """
         elapsed [s],soc [%],note
@@ -164,7 +164,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_pause_noted_once_lasts_as_long_as_the_charge_rests() {
+  void a_pause_noted_once_lasts_while_the_charge_is_constant() {
     String readings =
         """
         elapsed [s],soc [%],note
@@ -211,7 +211,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_note_that_rows_repeat_is_one_event() {
+  void a_repeated_note_is_one_event() {
     assertThat(
             of(
                 rows(

@@ -86,7 +86,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void energy_time_and_fee_add_up_on_what_the_station_delivered() {
+  void cost_is_energy_time_and_fee_for_the_energy_of_the_station() {
     Numbers numbers =
         measure(
             priced(
@@ -103,7 +103,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void without_the_stations_energy_the_cost_uses_the_battery_and_states_it() {
+  void without_station_energy_the_cost_uses_battery_energy_and_states_it() {
     Numbers numbers =
         measure(priced(session(), Map.of(ConditionItem.PRICE_PER_KWH, "0.50 EUR/kWh")));
     assertThat(value(numbers, "cost_session")).isCloseTo(15.00, within(1e-9));
@@ -116,7 +116,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void energy_that_is_counted_at_the_station_is_what_it_bills() {
+  void energy_counted_at_the_station_is_billed() {
     Numbers numbers =
         measure(
             priced(
@@ -128,7 +128,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void a_price_for_time_alone_needs_no_energy() {
+  void a_price_for_time_only_requires_no_energy() {
     Session session =
         priced(
             Sessions.session().channel(Channel.SOC, 0, SECONDS, SOC),
@@ -137,7 +137,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void no_price_and_prices_in_two_currencies_are_reasons_to_withhold() {
+  void a_missing_price_and_prices_in_two_currencies_withhold_the_cost() {
     assertThat(measure(session().build()).get("cost_session").withheld())
         .contains("no price is stated");
     Session mixed =

@@ -56,7 +56,7 @@ final class DayMetricsTest {
   }
 
   @Test
-  void a_day_at_constant_power_takes_the_charge_it_needs_and_the_fewest_stops() {
+  void a_day_at_constant_power_has_the_required_charge_and_the_fewest_stops() {
     // 250 % are driven, 90 % of them are there: 160 % at 2 % a minute. From 10 to 90 % are 300 km
     // between stations, so that two stops reach 350 + 300 + 320 km and it takes three.
     Numbers day = numbers(90);
@@ -74,7 +74,7 @@ final class DayMetricsTest {
   }
 
   @Test
-  void a_session_that_covers_too_little_has_no_day() {
+  void a_session_of_too_little_charge_has_no_day() {
     assertThat(numbers(20).get(LibraryPlan.DAY_TIME).withheld().orElseThrow())
         .startsWith("no plan keeps 10 % in reserve");
   }

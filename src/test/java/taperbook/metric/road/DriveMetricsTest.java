@@ -103,7 +103,7 @@ final class DriveMetricsTest {
   }
 
   @Test
-  void an_odometer_that_may_be_off_does_not_average_out() {
+  void an_odometer_error_does_not_average_out() {
     List<RangeTest> drives = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
       RangeTest exact = drive("d" + i, 110, 15, 170, 0.001);
@@ -124,7 +124,7 @@ final class DriveMetricsTest {
   @Tag("slow")
   @ParameterizedTest
   @CsvSource({"2, 0.02", "3, 0.02", "5, 0.03", "3, 0.005"})
-  void the_true_mean_lies_inside_about_as_often_as_stated(int count, double spread) {
+  void the_interval_contains_the_true_mean_about_as_often_as_stated(int count, double spread) {
     Random random = new Random(20261128);
     int reports = 1200;
     int consumption = 0;
@@ -176,7 +176,8 @@ final class DriveMetricsTest {
   @Tag("slow")
   @ParameterizedTest
   @CsvSource({"3, 0.02", "4, 0.02", "6, 0.02"})
-  void the_true_range_at_a_speed_lies_inside_about_as_often_as_stated(int count, double spread) {
+  void the_interval_contains_the_true_range_at_a_speed_about_as_often_as_stated(
+      int count, double spread) {
     Random random = new Random(20261129);
     int reports = 800;
     int inside = 0;
@@ -194,7 +195,7 @@ final class DriveMetricsTest {
   }
 
   @Test
-  void thinner_air_is_taken_to_the_air_of_the_first() {
+  void thinner_air_is_corrected_to_the_air_of_the_first_drive() {
     List<RangeTest> drives = new ArrayList<>();
     for (double v : new double[] {80, 100, 120, 130}) {
       double celsius = v == 80 ? 10 : 15;
@@ -227,7 +228,7 @@ final class DriveMetricsTest {
   }
 
   @Test
-  void other_weather_and_another_speed_keep_a_drive_out() {
+  void drives_in_other_weather_or_at_another_speed_are_excluded() {
     RangeTest first = drive("a", 110, 15, 170, 1);
     Drives drives =
         new Drives(

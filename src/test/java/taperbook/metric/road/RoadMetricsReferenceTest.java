@@ -101,7 +101,7 @@ final class RoadMetricsReferenceTest {
 
   @ParameterizedTest
   @CsvSource({"0, 50", "10, 100", "20, 150", "40, 200", "60, 50"})
-  void minutes_for_a_distance_are_those_of_the_solution(int from, int km) {
+  void minutes_for_a_distance_are_those_of_the_exact_solution(int from, int km) {
     Numbers numbers =
         measure(session(s -> taper(s), 0, 95, 0.25, false), DRIVE, only(RoadTopic.PLUG_IN));
     double expected = taper(from + km / 4.0) - taper(from);
@@ -155,7 +155,7 @@ final class RoadMetricsReferenceTest {
 
   /** Constant power: 200 % for 800 km, 90 % aboard, 110 % to charge at 18 s each, two stops. */
   @Test
-  void a_trip_at_constant_power_charges_what_is_missing() {
+  void a_trip_at_constant_power_charges_the_missing_energy() {
     Numbers numbers =
         measure(session(s -> constant(s), 0, 95, 0.5, false), DRIVE, all(trip(800, 50)));
     assertThat(value(numbers, "trip_stops")).isEqualTo(2);
@@ -207,7 +207,7 @@ final class RoadMetricsReferenceTest {
   }
 
   @Test
-  void all_cars_of_a_report_take_the_trip_at_the_speed_of_the_reported_one() {
+  void all_cars_of_a_report_drive_the_trip_at_the_speed_of_the_reported_car() {
     Session main = session(s -> constant(s), 0, 95, 0.5, false);
     double[] seconds = {0, 360, 720, 1080, 1440, 1710};
     Session other =
@@ -250,7 +250,7 @@ final class RoadMetricsReferenceTest {
 
   /** Constant power: 4 km for each per cent and 18 s, 13.33 km/min all along; never half of it. */
   @Test
-  void a_minute_at_constant_power_buys_the_same_everywhere() {
+  void distance_per_minute_is_uniform_at_constant_power() {
     Numbers numbers =
         measure(session(s -> constant(s), 5, 90, 0.5, false), DRIVE, only(RoadTopic.PER_MINUTE));
     // A mean over draws in which rounding still moves the charge a little.
@@ -265,7 +265,7 @@ final class RoadMetricsReferenceTest {
    * = ((X + d) / (X - d))^2 = r and x = d (r + 1) / (r - 1).
    */
   @Test
-  void a_linear_taper_adds_half_where_the_solution_states() {
+  void a_linear_taper_adds_half_the_distance_at_the_exact_charge() {
     Numbers numbers =
         measure(session(s -> taper(s), 5, 95, 0.25, false), DRIVE, only(RoadTopic.PER_MINUTE));
     double most = 150 - 1.2 * 10;
@@ -276,7 +276,7 @@ final class RoadMetricsReferenceTest {
   }
 
   @Test
-  void cells_beyond_what_was_recorded_are_withheld_with_the_reason() {
+  void cells_beyond_the_recorded_charge_are_withheld_with_the_reason() {
     Numbers numbers =
         measure(session(s -> taper(s), 12, 80, 1, false), DRIVE, only(RoadTopic.PLUG_IN));
     assertThat(numbers.get("plug_in_10_50_km").withheld().orElseThrow().replace('\u00a0', ' '))
@@ -287,7 +287,7 @@ final class RoadMetricsReferenceTest {
   }
 
   @Test
-  void a_trip_that_the_recorded_charge_cannot_serve_is_withheld_with_the_reason() {
+  void a_trip_beyond_the_recorded_charge_is_withheld_with_the_reason() {
     Numbers numbers = measure(session(s -> taper(s), 40, 60, 1, false), DRIVE, all(trip(900, 300)));
     assertThat(numbers.get("trip_time").withheld().orElseThrow().replace('\u00a0', ' '))
         .isEqualTo(
@@ -308,7 +308,7 @@ final class RoadMetricsReferenceTest {
 
   /** The climb at the start is 40 s slower than the pace after it, by construction. */
   @Test
-  void the_warm_reading_takes_the_climb_out_and_is_marked_as_an_inference() {
+  void the_warm_estimate_excludes_the_climb_and_is_marked_as_an_inference() {
     int n = 86;
     double[] seconds = new double[n];
     double[] soc = new double[n];

@@ -31,7 +31,7 @@ import taperbook.session.Session;
 
 /** Energy for each per cent, the energy of a full battery, and its change between sessions. */
 @Tag("slow")
-final class CapacityTest {
+final class CapacityMetricsTest {
   /** A row every two minutes from 10 % up, with an energy for each per cent. */
   private static Sessions steady(double energyPerPercent) {
     return steady("test-session", energyPerPercent);
@@ -96,7 +96,7 @@ final class CapacityTest {
   }
 
   @Test
-  void the_line_through_all_readings_agrees_with_the_courses() {
+  void the_line_through_all_readings_agrees_with_the_simulation() {
     SessionResult result = main(steady(0.6).build(), List.of());
     Estimate ends = result.numbers().estimate("energy_per_soc").orElseThrow();
     ReportNumber fitted = result.numbers().get("energy_per_soc_fitted");
@@ -132,7 +132,7 @@ final class CapacityTest {
   }
 
   @Test
-  void without_a_counter_the_integrated_power_gives_the_line_with_the_bounds_of_its_scale() {
+  void without_a_counter_the_line_is_fitted_to_integrated_power_with_the_bounds_of_its_scale() {
     double[] seconds = IntStream.rangeClosed(0, 20).mapToDouble(i -> 60 * i).toArray();
     double[] soc = IntStream.rangeClosed(0, 20).mapToDouble(i -> 20 + 2 * i).toArray();
     double[] power = IntStream.rangeClosed(0, 20).mapToDouble(i -> 90).toArray();
@@ -154,7 +154,7 @@ final class CapacityTest {
 
   /** Energy in every eighth row: an energy between two readings is none. */
   @Test
-  void energies_between_the_rows_of_a_counter_are_no_readings() {
+  void interpolated_energies_between_counter_rows_are_not_readings() {
     double[] seconds = IntStream.rangeClosed(0, 24).mapToDouble(i -> 60 * i).toArray();
     double[] soc = IntStream.rangeClosed(0, 24).mapToDouble(i -> 20 + 2 * i).toArray();
     double[] power = IntStream.rangeClosed(0, 24).mapToDouble(i -> 90).toArray();
@@ -247,7 +247,7 @@ final class CapacityTest {
   }
 
   @Test
-  void a_clear_loss_since_an_earlier_session_may_be_called_ageing() {
+  void a_clear_loss_since_an_earlier_session_may_be_ageing() {
     ReportNumber number =
         main(on("later", "2026-04-18", 0.57), List.of(on("First-Visit", "2024-05-10", 0.6)))
             .numbers()
@@ -261,7 +261,7 @@ final class CapacityTest {
   }
 
   @Test
-  void a_change_within_its_interval_is_not_called_ageing() {
+  void a_change_within_its_interval_is_not_ageing() {
     ReportNumber number =
         main(on("later", "2026-04-18", 0.599), List.of(on("first", "2024-05-10", 0.6)))
             .numbers()
@@ -271,7 +271,7 @@ final class CapacityTest {
   }
 
   @Test
-  void a_gain_or_a_session_that_is_not_the_later_one_is_not_called_ageing() {
+  void a_gain_or_an_earlier_session_is_not_ageing() {
     Numbers numbers =
         main(
                 on("one", "2026-04-18", 0.57),
@@ -313,7 +313,7 @@ final class CapacityTest {
   }
 
   @Test
-  void too_few_sessions_or_different_weather_give_no_slope() {
+  void too_few_sessions_or_different_weather_have_no_slope() {
     List<Session> earlier = List.of(aged(10_000, 0.6, 12), aged(20_000, 0.59, 17));
     assertThat(
             main(aged(30_000, 0.58, 19), earlier)
@@ -334,7 +334,7 @@ final class CapacityTest {
   }
 
   @Test
-  void a_session_without_a_line_withholds_the_change_and_is_named() {
+  void a_session_without_a_fit_withholds_the_change_and_is_named() {
     Session short1 =
         Sessions.session()
             .named("short")

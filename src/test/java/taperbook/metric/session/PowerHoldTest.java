@@ -58,7 +58,7 @@ final class PowerHoldTest {
   }
 
   @Test
-  void two_per_cent_of_the_peak_counts_where_the_display_is_finer() {
+  void two_per_cent_of_the_peak_applies_if_the_display_is_finer() {
     // Within 2 % of 150 are 150 and 148: twelve readings, the steps at most 10 s to either side.
     Session session = session(0.5, steps(100, 4, 150, 6, 148, 6, 130, 4));
     assertThat(hold(session).rows()).hasSize(12);
@@ -67,13 +67,13 @@ final class PowerHoldTest {
   }
 
   @Test
-  void one_display_step_counts_where_it_is_coarser_than_two_per_cent() {
+  void one_display_step_applies_if_it_exceeds_two_per_cent() {
     Session session = session(5, steps(120, 4, 140, 6, 150, 6, 120, 4));
     assertThat(hold(session).rows()).hasSize(12);
   }
 
   @Test
-  void a_dip_breaks_the_hold_and_the_longer_part_counts() {
+  void a_dip_splits_the_hold_and_the_longer_part_is_used() {
     Session session = session(0.5, steps(150, 4, 120, 3, 150, 9, 90, 4));
     assertThat(hold(session).rows()).hasSize(9);
     assertThat(seconds(session).bounds().high()).isLessThanOrEqualTo(105);
@@ -121,7 +121,7 @@ final class PowerHoldTest {
   }
 
   @Test
-  void of_two_holds_of_the_same_length_the_rows_of_the_first_are_named() {
+  void the_first_of_two_equal_holds_has_its_rows_named() {
     Session session = session(0.5, steps(150, 5, 120, 3, 150, 5));
     Trace power = session.trace(Channel.POWER).orElseThrow();
     assertThat(hold(session).rows()).isEqualTo(power.rows(0, 4));

@@ -107,7 +107,7 @@ final class StopMetricsTest {
   }
 
   @Test
-  void past_the_last_reading_a_number_is_withheld_with_the_reason() {
+  void beyond_the_last_reading_a_number_is_withheld_with_the_reason() {
     Numbers numbers = measured(session(900, t -> 10 + 2 * t / 60));
     assertThat(numbers.estimate(StopMinutes.distanceId(15))).isPresent();
     for (String id :
@@ -137,7 +137,7 @@ final class StopMetricsTest {
   }
 
   @Test
-  void an_interruption_counts_in_the_number_and_is_taken_off_in_the_one_without() {
+  void an_interruption_is_included_in_the_number_and_excluded_from_the_uninterrupted_number() {
     // 2 % a minute, nothing from 310 s to 410 s.
     double[] times = IntStream.rangeClosed(0, 40).mapToDouble(i -> 30.0 * i).toArray();
     DoubleUnaryOperator going = t -> t - Math.max(0, Math.min(t, 410) - 310);

@@ -46,7 +46,7 @@ final class TaperMetricsTest {
   }
 
   @Test
-  void segments_are_numbered_and_called_by_their_kind() {
+  void segments_are_numbered_and_named_by_kind() {
     assertThat(estimate("taper_segments").value()).isEqualTo(3);
     assertThat(NUMBERS.get("taper_segment_1_soc_from").label())
         .isEqualTo("Segment 1, warm-up climb: from");
@@ -80,7 +80,7 @@ final class TaperMetricsTest {
   }
 
   @Test
-  void power_stays_below_four_fifths_of_the_peak_from_where_the_taper_crosses_it() {
+  void power_stays_below_80_percent_of_the_peak_after_the_taper_crosses_it() {
     // As the charge follows the power: 2 % of 60 kWh at the mean power of the step.
     double[] seconds = new double[SOCS.length];
     for (int i = 1; i < seconds.length; i++) {

@@ -42,7 +42,7 @@ final class ClosedFormTripReferenceTest {
   }
 
   @Test
-  void constant_power_gives_the_fewest_stops_and_charges_what_is_missing() {
+  void constant_power_gives_the_fewest_stops_and_the_missing_charge() {
     // 20 s for each per cent; 4 km for each per cent: 800 km take 200 %, of which 90 are aboard.
     ChargeTimes clock = clock(soc -> 20 * soc, 0, 95);
     TripTask task = new TripTask(800, 50, 15, 300, 100, 10, 4);
@@ -57,7 +57,7 @@ final class ClosedFormTripReferenceTest {
   }
 
   @Test
-  void with_constant_power_where_to_unplug_is_as_flat_as_the_reserve_allows() {
+  void with_constant_power_the_flat_range_is_limited_by_the_reserve_only() {
     ChargeTimes clock = clock(soc -> 20 * soc, 0, 95);
     TripTask task = new TripTask(800, 50, 15, 300, 100, 10, 4);
     TripPlan plan = new TripSearch(clock, task).best().orElseThrow();
@@ -108,7 +108,7 @@ final class ClosedFormTripReferenceTest {
   }
 
   @Test
-  void a_trip_that_the_battery_covers_has_no_stop() {
+  void a_trip_within_the_battery_range_has_no_stop() {
     ChargeTimes clock = clock(soc -> 20 * soc, 0, 95);
     TripPlan plan =
         new TripSearch(clock, new TripTask(300, 50, 5, 300, 100, 10, 4)).best().orElseThrow();
@@ -117,13 +117,13 @@ final class ClosedFormTripReferenceTest {
   }
 
   @Test
-  void stations_too_far_apart_leave_no_plan() {
+  void stations_too_far_apart_have_no_plan() {
     ChargeTimes clock = clock(soc -> 20 * soc, 0, 80);
     assertThat(new TripSearch(clock, new TripTask(900, 300, 2, 300, 100, 10, 4)).best()).isEmpty();
   }
 
   @Test
-  void a_session_narrower_than_the_stretch_has_none() {
+  void a_session_narrower_than_the_stretch_has_no_plan() {
     assertThat(FastestStretch.of(clock(soc -> 20 * soc, 20, 60), 41, 0)).isEmpty();
     assertThat(FastestStretch.of(clock(soc -> 20 * soc, 20, 60), 35, 30)).isEmpty();
   }

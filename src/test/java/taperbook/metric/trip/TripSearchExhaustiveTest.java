@@ -108,7 +108,7 @@ final class TripSearchExhaustiveTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void the_search_finds_what_trying_every_plan_finds(int seed) {
+  void the_search_agrees_with_exhaustive_search(int seed) {
     Case small = Case.of(seed);
     TripSearch search = new TripSearch(small.clock(), small.task());
     double[] least = new double[small.task().stations() + 1];
@@ -159,7 +159,7 @@ final class TripSearchExhaustiveTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void the_flat_range_of_a_single_stop_is_what_trying_every_level_gives(int seed) {
+  void the_flat_range_of_a_single_stop_agrees_with_exhaustive_search(int seed) {
     Case small = Case.of(seed);
     Optional<TripPlan> plan = new TripSearch(small.clock(), small.task()).best();
     if (plan.isEmpty() || plan.get().stops().size() != 1) {
@@ -180,7 +180,7 @@ final class TripSearchExhaustiveTest {
   }
 
   @Test
-  void the_small_trips_have_plans_of_every_kind() {
+  void the_small_trips_cover_every_number_of_stops() {
     List<Integer> stops =
         seeds()
             .mapToObj(Case::of)

@@ -31,7 +31,7 @@ final class NumberFormatterTest {
     "1234.5, 120, 3, 1230",
     "0.7503, 0.0094, 4, 0.750",
   })
-  void a_value_is_rounded_to_the_place_of_its_uncertainty(
+  void a_value_is_rounded_to_the_decimal_place_of_its_uncertainty(
       double value, double half, int most, String text) {
     assertThat(Rounding.nearest(value, Rounding.places(Interval.around(value, half), most)))
         .isEqualTo(text);
@@ -60,7 +60,8 @@ final class NumberFormatterTest {
     "0, 1, 0 s",
     "5400, 1200, 1 h 30 min",
   })
-  void times_are_words_to_the_step_they_are_worth(double seconds, double half, String text) {
+  void times_are_rounded_to_a_step_that_fits_their_uncertainty(
+      double seconds, double half, String text) {
     assertThat(kilometres.value(Estimate.around(seconds, half), Unit.SECOND))
         .isEqualTo(text.replace(' ', '\u00a0'));
   }
@@ -87,7 +88,7 @@ final class NumberFormatterTest {
   }
 
   @Test
-  void a_trip_that_moved_is_reported_in_whole_minutes_and_others_to_the_second() {
+  void changes_of_trip_times_are_in_whole_minutes_and_others_in_seconds() {
     Optional<Estimate> was = Optional.of(new Estimate(27360, new Interval(27241, 27479)));
     MovedNumber trip = moved("trip_time", was);
     assertThat(kilometres.value(trip, was).replace('\u00a0', ' ')).isEqualTo("7 h 36 min");
@@ -108,7 +109,7 @@ final class NumberFormatterTest {
   }
 
   @Test
-  void miles_bring_their_own_units_along() {
+  void miles_imply_their_derived_units() {
     // 170 Wh/km are 273.588 Wh/mi; 160.9344 km are 100 mi (NIST SP 811, B.8).
     assertThat(miles.value(Estimate.around(170, 1), Unit.WATT_HOUR_PER_KILOMETRE))
         .isEqualTo("273.6\u00a0Wh/mi");

@@ -15,7 +15,7 @@ import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 
 /** One amount to either side, worked out by hand; at most two digits by JCGM 100:2008, 7.2.6. */
-final class WordingSpreadTest {
+final class SpreadTest {
   private static final Pattern GIVE_OR_TAKE = Pattern.compile("give or take ([0-9.]+) kWh");
 
   private final NumberFormatter kilometres = new NumberFormatter(Unit.KILOMETRE);
@@ -34,7 +34,7 @@ final class WordingSpreadTest {
     "100, 93, 110, between 1 min 33 s and 1 min 50 s",
     "150, 150, 150, exact",
   })
-  void times_have_one_tolerance_where_the_ends_are_nearly_even(
+  void times_have_one_tolerance_if_the_ends_are_nearly_symmetric(
       double value, double low, double high, String text) {
     assertThat(plain(kilometres.spread(new Estimate(value, new Interval(low, high)), Unit.SECOND)))
         .isEqualTo(text);
@@ -49,7 +49,7 @@ final class WordingSpreadTest {
     // Printed as 1230, 4.5 less than the value: the upper end lies 124.5 above it.
     "1234.5, 120, km, give or take 130 km",
   })
-  void amounts_are_rounded_up_so_that_they_reach_both_ends(
+  void tolerances_are_rounded_up_to_cover_both_ends(
       double value, double half, String unit, String text) {
     assertThat(
             plain(
@@ -58,7 +58,7 @@ final class WordingSpreadTest {
   }
 
   @Test
-  void the_amount_is_in_the_units_of_the_report() {
+  void the_tolerance_is_in_the_units_of_the_report() {
     // 170 Wh/km give or take 1 are 273.588 Wh/mi give or take 1.609 (NIST SP 811, B.8), printed as
     // 273.6, which lies 1.621 above the lower end.
     assertThat(plain(miles.spread(Estimate.around(170, 1), Unit.WATT_HOUR_PER_KILOMETRE)))

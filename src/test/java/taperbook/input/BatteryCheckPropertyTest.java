@@ -27,7 +27,7 @@ final class BatteryCheckPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void trueSessionsAreAcceptedAndThousandthsAreNot(int seed) {
+  void true_sessions_are_accepted_and_thousandths_are_not(int seed) {
     write(new Random(seed), 1);
     assertThat(reported(energies)).isEmpty();
     assertThat(reported(powers)).isEmpty();

@@ -60,21 +60,21 @@ final class BrokenInputPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void damagedReadingsNeverEndInAnException(long seed) {
+  void corrupted_readings_never_throw(long seed) {
     byte[] damaged = damage(seed, seed % 2 == 0 ? READINGS : CLOCK);
     assertSound(() -> session(damaged, Given.CONDITIONS.getBytes(StandardCharsets.UTF_8)));
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void damagedConditionsNeverEndInAnException(long seed) {
+  void corrupted_conditions_never_throw(long seed) {
     byte[] damaged = damage(seed, Given.CONDITIONS + "price per kWh,0.59,EUR/kWh,\n");
     assertSound(() -> session(READINGS.getBytes(StandardCharsets.UTF_8), damaged));
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void damagedRangeTestsNeverEndInAnException(long seed) {
+  void corrupted_range_tests_never_throw(long seed) {
     byte[] test = damage(seed, Given.RANGE_TEST + "odometer correction,2,%,measured\n");
     byte[] legs = damage(seed, LEGS);
     assertSound(
@@ -88,7 +88,7 @@ final class BrokenInputPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void damagedReportsNeverEndInAnException(long seed) {
+  void corrupted_reports_never_throw(long seed) {
     byte[] damaged = damage(seed, REPORT);
     assertSound(
         () ->
@@ -105,7 +105,7 @@ final class BrokenInputPropertyTest {
   }
 
   @Test
-  void cellsOfAnyLengthAreAccepted() {
+  void cells_of_any_length_are_accepted() {
     String digits = "1 000".repeat(50_000);
     String readings = "elapsed [s],soc [%]," + "[(".repeat(50_000) + "\n0," + digits + ",\n";
     Checked<?> checked =

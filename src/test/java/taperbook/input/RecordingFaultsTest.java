@@ -23,7 +23,7 @@ import taperbook.session.Trace;
 final class RecordingFaultsTest {
   /** 0.01 kWh per second, 36 kW; the counter is reset at the reading at 300 s. */
   @Test
-  void aCounterResetIsContinuedAndBecomesACaveat() {
+  void a_counter_reset_is_continued_and_adds_a_caveat() {
     Checked<Session> checked =
         Given.session(
             "elapsed [s],energy added [kWh]\n"
@@ -49,7 +49,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void aPauseBesidePowerIsReported() {
+  void a_pause_next_to_power_is_reported() {
     assertThat(
             Given.problems(
                 "elapsed [s],power [kW],note\n0,60,\n60,58,pause to look\n120,0,pause\n180,60,\n"))
@@ -62,7 +62,7 @@ final class RecordingFaultsTest {
 
   /** A tenth of a kilowatt-hour per ten seconds: too coarse to determine the lost energy. */
   @Test
-  void aCounterThatLosesTooMuchIsRefused() {
+  void a_counter_that_loses_too_much_is_refused() {
     assertThat(
             Given.problems(
                 "elapsed [s],energy added [kWh]\n"
@@ -75,7 +75,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void aFallToAnythingButZeroIsStillRefused() {
+  void a_fall_to_other_than_zero_is_refused() {
     assertThat(
             Given.problems(
                 "elapsed [s],energy added [kWh]\n"
@@ -86,7 +86,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void rowsThatAreNotThereAreReportedAsADropout() {
+  void missing_rows_are_reported_as_a_dropout() {
     Checked<Session> checked =
         Given.session(
             "elapsed [s],soc [%]\n" + rows(100, i -> (i < 60 ? i : i + 30) + "," + (10 + i / 10)),
@@ -105,7 +105,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void aChannelThatIsMissingForLongIsReportedAsADropoutToo() {
+  void a_channel_that_is_missing_for_long_is_reported_as_a_dropout() {
     assertThat(
             Given.problems(
                 "elapsed [s],soc [%],power [kW]\n"
@@ -116,7 +116,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void plateausAndReadingsByHandAreNoDropouts() {
+  void plateaus_and_manual_readings_are_not_dropouts() {
     String byHand = "elapsed [s],soc [%]\n" + rows(60, i -> i * i + "," + i / 2);
     assertThat(Given.problems(byHand)).isEmpty();
     String plateau = "elapsed [s],soc [%]\n" + rows(900, i -> i + "," + (50 + i / 300));
@@ -125,7 +125,7 @@ final class RecordingFaultsTest {
 
   /** 72,000 rows of six columns, in CPU time, because the machine may be busy. */
   @Test
-  void twoHoursAtTenReadingsASecondAreReadInSeconds() {
+  void two_hours_at_ten_readings_per_second_are_parsed_in_seconds() {
     String readings =
         "ms,share,w,wh,temp,volt\n"
             + rows(

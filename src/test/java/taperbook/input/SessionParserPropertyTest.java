@@ -44,7 +44,7 @@ final class SessionParserPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void orderOfColumnsDelimiterLineEndAndDecimalMarkChangeNothing(long seed) {
+  void column_order_delimiter_line_end_and_decimal_mark_do_not_matter(long seed) {
     Random random = new Random(seed);
     Written written = random(random);
     Session plain = Given.goodSession(written.text(",", "\n", '.'));
@@ -58,7 +58,7 @@ final class SessionParserPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void unitsOfTheColumnsChangeNothing(long seed) {
+  void units_of_the_columns_do_not_matter(long seed) {
     Random random = new Random(seed);
     List<List<String>> metric = new ArrayList<>();
     List<List<String>> other = new ArrayList<>();
@@ -96,7 +96,7 @@ final class SessionParserPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void clockAndElapsedTimesAgree(long seed) {
+  void clock_and_elapsed_times_agree(long seed) {
     Random random = new Random(seed);
     StringBuilder elapsed = new StringBuilder("elapsed [min:s],soc [%]\n");
     StringBuilder clock = new StringBuilder("clock [ISO 8601],soc [%]\n");

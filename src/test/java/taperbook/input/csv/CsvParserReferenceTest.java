@@ -83,7 +83,7 @@ final class CsvParserReferenceTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("cases")
-  void recordsAreAsDocumented(String name, String text, List<List<String>> records) {
+  void records_are_as_documented(String name, String text, List<List<String>> records) {
     InputFile file = new InputFile("t.csv", text.getBytes(StandardCharsets.UTF_8));
     CsvTable table = CsvParser.read(file).value().orElseThrow();
     assertThat(table.rows().stream().map(CsvRow::cells))
@@ -92,7 +92,7 @@ final class CsvParserReferenceTest {
   }
 
   @Test
-  void spacesBelongToTheCellButAreNotPartOfItsMeaning() {
+  void spaces_are_kept_in_the_cell_and_ignored_in_its_value() {
     assertThat(new CsvRow(1, List.of(" b ")).cell(0)).isEqualTo("b");
   }
 }

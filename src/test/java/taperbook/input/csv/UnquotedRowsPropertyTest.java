@@ -40,7 +40,7 @@ final class UnquotedRowsPropertyTest {
   /** What a plain decimal is, by a pattern, and its value, by the runtime. */
   @ParameterizedTest
   @MethodSource("seeds")
-  void numbers_are_those_that_the_runtime_reads_from_the_cells(int seed) {
+  void numbers_are_those_that_the_jdk_parses(int seed) {
     Random random = new Random(seed);
     StringBuilder text = new StringBuilder();
     for (int i = random.nextInt(300); i >= 0; i--) {
@@ -64,7 +64,7 @@ final class UnquotedRowsPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void a_part_of_the_rows_is_that_part_of_all(int seed) {
+  void a_range_of_rows_equals_that_range_of_all_rows(int seed) {
     Random random = new Random(seed);
     String text = "a,1\n\nb,2\r\n ,\nc\nd,4,5\n".repeat(1 + random.nextInt(400));
     List<CsvRow> rows = new UnquotedRows(text, ',').list();

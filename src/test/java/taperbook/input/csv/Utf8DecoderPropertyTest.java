@@ -24,7 +24,7 @@ final class Utf8DecoderPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void text_is_what_the_strict_decoder_reads(int seed) {
+  void the_text_is_that_of_the_strict_jdk_decoder(int seed) {
     byte[] bytes = bytes(new Random(seed));
     Checked<String> decoded = Utf8Decoder.decode(new InputFile("r.csv", bytes));
     String expected;

@@ -15,7 +15,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 
 /** A foreign file seen through its map is the same session as the plain file with its readings. */
-final class MappedFilePropertyTest {
+final class MappedTablePropertyTest {
   private static final String MAP =
       """
       leading lines,2
@@ -37,7 +37,7 @@ final class MappedFilePropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void aMappedFileIsTheSessionOfThePlainOne(long seed) {
+  void a_mapped_file_gives_the_session_of_the_plain_file(long seed) {
     Random random = new Random(seed);
     StringBuilder plain =
         new StringBuilder(

@@ -15,7 +15,7 @@ final class TraceIndexTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void is_that_of_the_last_reading_at_or_before_the_time(int seed) {
+  void the_index_is_that_of_the_last_reading_at_or_before_the_time(int seed) {
     Random random = new Random(seed);
     int n = 1 + random.nextInt(40);
     double[] seconds = new double[n];

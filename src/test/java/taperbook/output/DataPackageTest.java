@@ -64,7 +64,7 @@ final class DataPackageTest {
   }
 
   @Test
-  void the_package_has_a_name_of_the_allowed_form_and_at_least_one_resource() {
+  void the_package_has_a_valid_name_and_at_least_one_resource() {
     assertThat(root.get("name")).asString().matches("[-a-z0-9._/]+");
     assertThat(root.get("profile")).isEqualTo("tabular-data-package");
     assertThat(resources())
@@ -73,7 +73,7 @@ final class DataPackageTest {
   }
 
   @Test
-  void version_and_creation_come_from_the_date_of_the_report() {
+  void version_and_creation_are_the_date_of_the_report() {
     // RFC 3339 and Semantic Versioning, as the specification asks; published on 10 May 2026.
     assertThat(root.get("created")).isEqualTo("2026-05-10T00:00:00Z");
     assertThat(root.get("version")).isEqualTo("2026.5.10");
@@ -87,7 +87,7 @@ final class DataPackageTest {
   }
 
   @Test
-  void each_path_leads_to_a_file_of_the_stated_bytes_and_hash() throws NoSuchAlgorithmException {
+  void each_path_names_a_file_of_the_stated_size_and_hash() throws NoSuchAlgorithmException {
     for (Map<String, Object> resource : resources()) {
       String path = String.valueOf(resource.get("path"));
       assertThat(path).doesNotStartWith("/").doesNotContain("..").doesNotContain("\\");

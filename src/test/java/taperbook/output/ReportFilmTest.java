@@ -31,7 +31,7 @@ final class ReportFilmTest {
   }
 
   @Test
-  void no_caption_is_longer_than_a_glance() {
+  void captions_are_short() {
     Matcher captions = Pattern.compile("(?m)^- On screen: (.*)$").matcher(SCRIPT);
     int found = 0;
     while (captions.find()) {
@@ -69,7 +69,7 @@ final class ReportFilmTest {
   }
 
   @Test
-  void a_withheld_number_gives_no_point() {
+  void a_withheld_number_has_no_point() {
     assertThat(SCRIPT).doesNotContain("100 % after").doesNotContain("withheld:");
   }
 

@@ -26,7 +26,7 @@ final class ShareFilesTest {
   private static final ReportFiles FILES = InventedReport.written();
 
   @Test
-  void the_summary_has_the_answer_numbers_caveat_and_report_of_the_page() {
+  void the_summary_has_the_answer_numbers_caveat_and_link_of_the_page() {
     String summary = text(FILES, "share/summary.md");
     Document page = Jsoup.parse(text(FILES, "report.html"));
     String read = plain(page.text());
@@ -73,7 +73,7 @@ final class ShareFilesTest {
 
   @Tag("slow")
   @Test
-  void a_summary_is_short_and_escaped_whatever_a_tester_writes() {
+  void a_summary_is_short_and_escaped_for_any_article() {
     ReportJob job = InventedReport.job("Text.", "*A* <b>title</b> " + "again and ".repeat(80));
     ReportPlan plan = job.result().plan();
     ReportPlan.Heading heading =
@@ -98,7 +98,7 @@ final class ShareFilesTest {
   }
 
   @Test
-  void the_table_is_that_of_the_page_and_needs_no_style() {
+  void the_table_is_that_of_the_page_and_requires_no_style_sheet() {
     Element table = Jsoup.parseBodyFragment(text(FILES, "share/table.html")).body().child(0);
 
     assertThat(table.tagName()).isEqualTo("table");
@@ -165,7 +165,7 @@ final class ShareFilesTest {
   }
 
   @Test
-  void without_marks_there_is_no_table() {
+  void without_requested_marks_there_is_no_table() {
     ReportJob job = InventedReport.job("Text.", InventedReport.TITLE);
     ReportPlan plan = job.result().plan();
     ReportPlan.Wishes wishes =

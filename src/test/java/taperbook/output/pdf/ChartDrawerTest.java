@@ -77,7 +77,7 @@ final class ChartDrawerTest {
   }
 
   @Test
-  void a_size_that_is_left_open_follows_from_the_other_one() throws IOException {
+  void a_missing_dimension_follows_from_the_aspect_ratio() throws IOException {
     try (PDDocument pdf =
         page("<img src=\"figure:half.svg\" alt=\"Half\" style=\"width:160mm\"/>")) {
       BufferedImage painted = new PDFRenderer(pdf).renderImageWithDPI(0, RESOLUTION);
@@ -88,7 +88,7 @@ final class ChartDrawerTest {
   }
 
   @Test
-  void svg_of_a_template_is_drawn_as_well() throws IOException {
+  void svg_of_a_template_is_drawn() throws IOException {
     String svg =
         "<svg xmlns=\"http://www.w3.org/2000/svg\" id=\"half\" width=\"100\" height=\"100\""
             + " viewBox=\"0 0 100 100\"><rect width=\"100\" height=\"100\" fill=\"#ff0000\"/></svg>";

@@ -36,7 +36,7 @@ final class SrgbProfileTest {
     "0.11, 0.47, 0.71",
     "0.9, 0.6, 0.02"
   })
-  void matches_the_colours_of_the_runtimes_profile(float r, float g, float b) {
+  void matches_the_colours_of_the_jdk_profile(float r, float g, float b) {
     ColorSpace known = ColorSpace.getInstance(ColorSpace.CS_sRGB);
     float[] colour = {r, g, b};
     float[] expected = known.toCIEXYZ(colour);

@@ -25,7 +25,7 @@ final class TalkingPointTest {
   }
 
   @Test
-  void the_first_caption_that_fits_is_taken() {
+  void the_first_caption_that_fits_is_used() {
     String long43 = "x".repeat(43);
     assertThat(TalkingPoint.fitting(List.of(long43, "y\u00a0%"))).isEqualTo("y %");
     assertThat(TalkingPoint.fitting(List.of("z".repeat(42), "y"))).isEqualTo("z".repeat(42));
@@ -33,7 +33,7 @@ final class TalkingPointTest {
   }
 
   @Test
-  void a_caption_too_long_to_read_is_no_point() {
+  void a_caption_that_is_too_long_has_no_point() {
     assertThatThrownBy(() -> new TalkingPoint(0, "x".repeat(43), "", List.of()))
         .isInstanceOf(IllegalArgumentException.class);
   }

@@ -62,7 +62,7 @@ final class PageContrastTest {
   }
 
   @Test
-  void colours_come_from_the_settings_alone() throws IOException {
+  void colours_are_defined_in_the_settings_only() throws IOException {
     String css = Files.readString(Path.of("templates/screen.css"));
     String rules = css.replaceAll("(?s):root \\{.*?\\}", "");
     assertThat(rules).doesNotContainPattern("#[0-9a-fA-F]{3,8}\\b");

@@ -58,8 +58,8 @@ final class AccessibilityTest {
     "library, 360, dark, closed",
     "library, 1440, light, open"
   })
-  void a_page_breaks_no_rule(String report, int width, String scheme, String sections)
-      throws Exception {
+  void a_page_violates_no_accessibility_rule(
+      String report, int width, String scheme, String sections) throws Exception {
     assumeTrue(Files.exists(RULES), "axe-core is not in target/axe; .ci/run fetches it");
     String page = Files.readString(Path.of("reports", report, "report.html"));
     // Without its policy, so that the rules may run, and without the shades of tables that scroll,

@@ -41,7 +41,7 @@ final class Chromium implements AutoCloseable {
 
   private final Process process;
   private final WebSocket socket;
-  private final Map<Integer, CompletableFuture<Map<String, Object>>> asked =
+  private final Map<Integer, CompletableFuture<Map<String, Object>>> pending =
       new ConcurrentHashMap<>();
   private final List<String> complaints = new CopyOnWriteArrayList<>();
   private int count;
@@ -252,7 +252,7 @@ final class Chromium implements AutoCloseable {
   private Map<String, Object> ask(String method, Map<String, Object> parameters) {
     int id = ++count;
     CompletableFuture<Map<String, Object>> answer = new CompletableFuture<>();
-    asked.put(id, answer);
+    pending.put(id, answer);
     Map<String, Object> message = new LinkedHashMap<>();
     message.put("id", id);
     message.put("method", method);
@@ -281,7 +281,7 @@ final class Chromium implements AutoCloseable {
   @SuppressWarnings("unchecked")
   private void accept(Map<?, ?> message) {
     if (message.get("id") instanceof Number id) {
-      CompletableFuture<Map<String, Object>> answer = asked.remove(id.intValue());
+      CompletableFuture<Map<String, Object>> answer = pending.remove(id.intValue());
       if (answer == null) {
         return;
       }

@@ -44,7 +44,7 @@ final class CompletionTest {
   }
 
   @Test
-  void bash_completes_the_names_that_the_folder_has() throws Exception {
+  void bash_completes_the_names_in_the_folder() throws Exception {
     assertThat(completed("report", ""))
         .containsExactly("finch-first-look", "library", "veldt-long-plateau");
     assertThat(completed("watch", "library", "v")).containsExactly("veldt-long-plateau");
@@ -56,7 +56,7 @@ final class CompletionTest {
   }
 
   @Test
-  void bash_completes_ids_and_sessions_of_a_report_that_was_made() throws Exception {
+  void bash_completes_ids_and_sessions_of_a_built_report() throws Exception {
     Files.createDirectories(folder.resolve("reports/finch-first-look"));
     // In the form that the contract of numbers.json gives.
     Files.writeString(
@@ -88,7 +88,7 @@ final class CompletionTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"bash", "zsh", "fish"})
-  void each_script_is_one_that_its_shell_understands(String shell) throws Exception {
+  void each_script_is_valid_in_its_shell(String shell) throws Exception {
     String script = Completion.script(shell);
     assertThat(script).doesNotContainPattern("@[A-Z]+@").contains(words());
     assumeTrue(exists(shell), shell + " is not installed");
@@ -150,8 +150,8 @@ final class CompletionTest {
   private static String run(String... call) throws IOException, InterruptedException {
     Process process = new ProcessBuilder(call).redirectErrorStream(true).start();
     process.getOutputStream().close();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     process.waitFor();
-    return said;
+    return output;
   }
 }

@@ -15,9 +15,9 @@ import java.util.regex.Pattern;
  * @param kind the heading it stands under
  * @param title what is wrong
  * @param edits lines such as {@code R: old => new}
- * @param told lines such as {@code R:4:3 [cell-not-a-number] found | expected | to mend}
+ * @param problems lines such as {@code R:4:3 [cell-not-a-number] found | expected | to mend}
  */
-record CorpusCase(String kind, String title, List<String> edits, List<String> told) {
+record CorpusCase(String kind, String title, List<String> edits, List<String> problems) {
   private static final Map<String, String> SHORT =
       Map.of(
           "R", "sessions/stop/readings.csv",
@@ -31,7 +31,7 @@ record CorpusCase(String kind, String title, List<String> edits, List<String> to
 
   CorpusCase {
     edits = List.copyOf(edits);
-    told = List.copyOf(told);
+    problems = List.copyOf(problems);
   }
 
   @Override
@@ -45,16 +45,18 @@ record CorpusCase(String kind, String title, List<String> edits, List<String> to
   }
 
   /** The problems with their paths written out. */
-  List<String> toldInFull() {
-    return told.stream().map(line -> line.replaceFirst("^[RCTLM](?=[: ])", inFull(line))).toList();
+  List<String> problemsWithFullPaths() {
+    return problems.stream()
+        .map(line -> line.replaceFirst("^[RCTLM](?=[: ])", fullPath(line)))
+        .toList();
   }
 
-  private static String inFull(String line) {
+  private static String fullPath(String line) {
     return SHORT.getOrDefault(line.substring(0, 1), "");
   }
 
   /** Makes the edits in a copy of the valid folder. */
-  void spoil(Path folder) throws IOException {
+  void applyTo(Path folder) throws IOException {
     for (String edit : edits) {
       int colon = edit.indexOf(": ");
       Path file = folder.resolve(bytesToName(unescaped(path(edit.substring(0, colon)))));

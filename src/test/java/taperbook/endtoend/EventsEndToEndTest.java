@@ -48,7 +48,7 @@ final class EventsEndToEndTest {
   }
 
   @Test
-  void an_interruption_is_told_in_headline_table_chart_comparison_and_console() throws IOException {
+  void an_interruption_appears_in_headline_table_chart_comparison_and_console() throws IOException {
     Workplace place = withStop();
     assertThat(place.run("report", "stopped")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())
@@ -79,7 +79,7 @@ final class EventsEndToEndTest {
   }
 
   @Test
-  void the_notes_of_legs_stand_beside_them_and_explain_knows_both_numbers() throws IOException {
+  void notes_of_legs_are_in_their_rows_and_explain_accepts_both_numbers() throws IOException {
     Workplace place = withStop();
     assertThat(place.run("report", "stopped")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.text("reports/stopped/report.html"))

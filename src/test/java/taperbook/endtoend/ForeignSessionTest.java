@@ -22,7 +22,7 @@ final class ForeignSessionTest {
 
   /** The demo with the readings of one session under heads of another program. */
   @BeforeEach
-  void foreignHeads() throws IOException {
+  void writeForeignHeads() throws IOException {
     place = Workplace.withDemo(folder);
     place.replace(
         FOLDER + "readings.csv",
@@ -31,7 +31,7 @@ final class ForeignSessionTest {
   }
 
   @Test
-  void checkOfOneReportProposesTheSameBeforeItTellsProblems() throws IOException {
+  void check_of_one_report_prints_the_same_proposal_before_problems() throws IOException {
     assertThat(place.run("check", "finch-first-look")).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(place.err().lines().findFirst())
         .hasValueSatisfying(l -> assertThat(l).startsWith("a guess, to check row by row:"));
@@ -42,7 +42,7 @@ final class ForeignSessionTest {
   }
 
   @Test
-  void checkProposesAMapWithWhichTheFileIsRead() throws IOException {
+  void check_proposes_a_map_that_reads_the_file() throws IOException {
     assertThat(place.run("check")).isEqualTo(ExitStatus.INPUT_REFUSED);
     List<String> lines = place.err().lines().toList();
     int at = lines.indexOf("item,column or value,unit,factor,offset,format,missing");
@@ -60,7 +60,7 @@ final class ForeignSessionTest {
   }
 
   @Test
-  void aReportOnAForeignFileCarriesItsMapAndIsVerified() throws IOException {
+  void a_report_of_a_foreign_file_embeds_its_map_and_is_verified() throws IOException {
     Files.writeString(
         place.path(FOLDER + "columns.csv"),
         """

@@ -21,7 +21,7 @@ final class ForgeryTest {
   private Workplace empty = new Workplace(Path.of(""));
 
   @BeforeEach
-  void take_an_empty_folder() throws IOException {
+  void createEmptyFolder() throws IOException {
     empty = new Workplace(Files.createDirectory(folder.resolve("empty")));
   }
 

@@ -95,7 +95,7 @@ public final class Fuzzing {
     if (target == FuzzTarget.NUMBERS) {
       seeds.add(NUMBERS.getBytes(StandardCharsets.UTF_8));
     }
-    spoilt(target, seeds);
+    addCorpusCases(target, seeds);
     seeds.removeIf(seed -> seed.length > LARGEST_SEED_BYTES && target != FuzzTarget.PDF);
     seeds.addAll(found(target));
     return seeds;
@@ -144,7 +144,7 @@ public final class Fuzzing {
   private static void articles(List<byte[]> seeds) throws IOException {
     List<byte[]> reports = new ArrayList<>();
     demo(Path.of("look.md"), reports);
-    spoilt(FuzzTarget.FRONT_MATTER, reports);
+    addCorpusCases(FuzzTarget.FRONT_MATTER, reports);
     for (byte[] report : reports) {
       String text = new String(report, StandardCharsets.UTF_8);
       int end = text.indexOf("\n---\n");
@@ -169,7 +169,7 @@ public final class Fuzzing {
   }
 
   /** The file as each case of the corpus makes it, where it makes another one of it. */
-  private static void spoilt(FuzzTarget target, List<byte[]> seeds) throws IOException {
+  private static void addCorpusCases(FuzzTarget target, List<byte[]> seeds) throws IOException {
     for (CorpusCase bad : CorpusFile.cases()) {
       Path folder = Files.createTempDirectory(Path.of("target"), "seeds-");
       Path file = folder.resolve(target.file);
@@ -178,7 +178,7 @@ public final class Fuzzing {
         Files.createDirectories(copy.resolve(".."));
         Files.write(copy, FuzzProject.valid().bytes(path));
       }
-      bad.spoil(folder);
+      bad.applyTo(folder);
       if (Files.isRegularFile(file)) {
         seeds.add(Files.readAllBytes(file));
       }

@@ -106,10 +106,10 @@ final class HostileFolderTest {
     Workplace place = new Workplace(folder);
     String which = "seed " + seed + ": " + what;
     ExitStatus status = place.run("report");
-    String said = which + "\n" + place.out() + place.err();
-    assertThat(status).as(said).isIn(ExitStatus.DONE, ExitStatus.INPUT_REFUSED);
+    String output = which + "\n" + place.out() + place.err();
+    assertThat(status).as(output).isIn(ExitStatus.DONE, ExitStatus.INPUT_REFUSED);
     assertThat(place.out() + place.err())
-        .as(said)
+        .as(output)
         .doesNotContainPattern("[\\p{Cntrl}&&[^\n]]|\\p{Cf}")
         .doesNotContain("Exception");
     for (Canary canary : canaries) {
@@ -151,12 +151,13 @@ final class HostileFolderTest {
     }
     int entries = 1 + random.nextInt(MOST_ENTRIES);
     for (int i = 0; i < entries; i++) {
-      done.add(spoil(folder, outside, random));
+      done.add(addHostileEntry(folder, outside, random));
     }
     return done;
   }
 
-  private static String spoil(Path folder, Path outside, Random random) throws IOException {
+  private static String addHostileEntry(Path folder, Path outside, Random random)
+      throws IOException {
     String name =
         random.nextInt(4) == 0
             ? List.of("sessions/", "reports/", "reports/look/").get(random.nextInt(3))

@@ -28,7 +28,7 @@ final class LargeLibraryTest {
   /** The limit is for a busy machine; two idle cores take a tenth of it. */
   @Test
   @Timeout(value = 300, unit = TimeUnit.SECONDS)
-  void three_hundred_sessions_are_made_into_one_page_of_modest_size() throws IOException {
+  void three_hundred_sessions_build_into_one_page_of_moderate_size() throws IOException {
     Workplace place = ManySessions.write(folder, SESSIONS);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     String html = place.text("reports/library/report.html");
@@ -47,7 +47,7 @@ final class LargeLibraryTest {
   /** More sessions than are shown: bounds are counted, and nothing is lost from the data files. */
   @Test
   @Timeout(value = 600, unit = TimeUnit.SECONDS)
-  void of_more_sessions_than_fit_a_selection_is_shown_and_all_are_in_the_data() throws IOException {
+  void more_sessions_than_fit_show_a_selection_and_all_are_in_the_data() throws IOException {
     int many = LibraryResult.MAX_SHOWN + 20;
     Workplace place = ManySessions.write(folder, many);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);

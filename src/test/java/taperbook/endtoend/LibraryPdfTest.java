@@ -27,7 +27,7 @@ final class LibraryPdfTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void keeps_every_rule_of_both_standards_over_pages_of_both_ways() throws Exception {
+  void conforms_to_both_standards_on_portrait_and_landscape_pages() throws Exception {
     Workplace place = ManySessions.write(folder, 30);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     byte[] pdf = Files.readAllBytes(place.path("reports/library/report.pdf"));

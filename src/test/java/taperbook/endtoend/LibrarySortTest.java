@@ -29,7 +29,7 @@ final class LibrarySortTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void a_click_on_a_head_sorts_by_value_with_what_is_withheld_last() throws Exception {
+  void a_click_on_a_head_sorts_by_value_with_withheld_values_last() throws Exception {
     Workplace place = ManySessions.write(folder, 30);
     place.run("report");
     Document before = Jsoup.parse(place.text("reports/library/report.html"));
@@ -54,7 +54,7 @@ final class LibrarySortTest {
   }
 
   @Test
-  void words_and_days_sort_too() throws Exception {
+  void texts_and_dates_are_sortable() throws Exception {
     Workplace place = ManySessions.write(folder, 30);
     place.run("report");
     Document byDay = clicked(place, DATE, 1);

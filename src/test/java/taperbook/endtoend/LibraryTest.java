@@ -33,7 +33,7 @@ final class LibraryTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void a_library_is_made_once_and_then_is_up_to_date() throws IOException {
+  void a_library_is_built_once_and_is_then_up_to_date() throws IOException {
     Workplace place = ManySessions.write(folder, 5);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.err()).isEmpty();
@@ -82,7 +82,7 @@ final class LibraryTest {
   }
 
   @Test
-  void a_mended_reading_a_new_session_and_a_new_range_test_remake_it() throws IOException {
+  void a_corrected_reading_a_new_session_and_a_new_range_test_rebuild_it() throws IOException {
     Workplace place = ManySessions.write(folder, 4);
     place.run("report");
     place.replace(READINGS, "\n60,", "\n61,");
@@ -99,7 +99,7 @@ final class LibraryTest {
   }
 
   @Test
-  void a_refused_session_is_named_and_the_others_are_shown() throws IOException {
+  void a_refused_session_is_named_and_the_others_are_included() throws IOException {
     Workplace place = ManySessions.write(folder, 6);
     place.replace(READINGS, "\n60,", "\nsixty,");
     Files.createDirectories(place.path("sessions/bad name"));
@@ -122,7 +122,7 @@ final class LibraryTest {
   }
 
   @Test
-  void a_drive_that_no_number_rests_on_is_named() throws IOException {
+  void an_unused_drive_is_named() throws IOException {
     Workplace place = ManySessions.write(folder, 3);
     String unused = "No number of this page rests on the range tests ";
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
@@ -137,7 +137,7 @@ final class LibraryTest {
   }
 
   @Test
-  void a_library_without_one_usable_session_is_refused() throws IOException {
+  void a_library_without_a_valid_session_is_refused() throws IOException {
     Workplace place = ManySessions.write(folder, 0);
     assertThat(place.run("report")).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(place.err())
@@ -224,7 +224,7 @@ final class LibraryTest {
 
   /** Readers know cars; a folder's name is for commands alone. */
   @Test
-  void sessions_are_called_by_their_cars() throws IOException {
+  void sessions_are_named_by_their_cars() throws IOException {
     Workplace place = ManySessions.write(folder, 12);
     place.run("report");
     Document page = page(place);
@@ -243,7 +243,7 @@ final class LibraryTest {
   }
 
   @Test
-  void the_page_parses_and_its_policy_lets_exactly_its_own_script_run() throws Exception {
+  void the_page_parses_and_its_policy_allows_only_its_own_script() throws Exception {
     Workplace place = ManySessions.write(folder, 3);
     place.run("report");
     String html = place.text("reports/library/report.html");
@@ -270,7 +270,7 @@ final class LibraryTest {
   }
 
   @Test
-  void the_pdf_has_every_session_and_carries_its_inputs() throws IOException {
+  void the_pdf_has_every_session_and_embeds_its_inputs() throws IOException {
     Workplace place = ManySessions.write(folder, 40);
     place.run("report");
     try (PDDocument pdf = Loader.loadPDF(place.path("reports/library/report.pdf").toFile())) {
@@ -288,7 +288,7 @@ final class LibraryTest {
   }
 
   @Test
-  void the_same_input_gives_the_same_bytes() throws IOException {
+  void equal_inputs_give_equal_bytes() throws IOException {
     Workplace place = ManySessions.write(folder, 14);
     place.run("report");
     SortedMap<String, String> first = place.files("reports/library");

@@ -114,9 +114,9 @@ final class PdfObjects {
       int begin = first + Integer.parseInt(index[i + 1]);
       int end = i + 3 < index.length ? first + Integer.parseInt(index[i + 3]) : content.length();
       String text = content.substring(begin, end);
-      boolean asked = Long.parseLong(index[i]) == number;
-      found |= asked;
-      texts.add(asked ? change.apply(text) + "\n" : text);
+      boolean wanted = Long.parseLong(index[i]) == number;
+      found |= wanted;
+      texts.add(wanted ? change.apply(text) + "\n" : text);
     }
     if (!found) {
       return false;

@@ -21,7 +21,7 @@ final class QuietRunTest {
   @TempDir private Path home = Path.of("");
 
   @Test
-  void says_nothing_but_its_own_and_writes_nothing_but_the_report() throws Exception {
+  void prints_only_its_messages_and_writes_only_the_report() throws Exception {
     Workplace.withDemo(folder);
     Path err = home.resolveSibling(home.getFileName() + ".err");
     Process process =

@@ -32,7 +32,7 @@ import taperbook.workspace.PublishedFolder;
 final class ReportKills {
   private static final String READINGS = "sessions/stop/readings.csv";
   private static final String FIRST = "7:30,40,130,";
-  private static final String MENDED = "7:30,40,131,";
+  private static final String EDITED = "7:30,40,131,";
   private static final String OWN = "own/notes.txt";
   private static final long MOST_SECONDS = 1800;
   private static final long NANOS_OF_WRITING = 100_000_000;
@@ -46,10 +46,10 @@ final class ReportKills {
   private final PrintStream log;
   private final List<SortedMap<String, String>> versions = new ArrayList<>();
   private long nanosOfRun;
-  private boolean mended;
+  private boolean edited;
 
   /** What came of the kills: how many, and where they struck. */
-  record Struck(int kills, int tooLate, int oldVersion, int newVersion, int leftBehind) {}
+  record KillCounts(int kills, int tooLate, int oldVersion, int newVersion, int leftBehind) {}
 
   ReportKills(List<String> program, Path folder, long seed, PrintStream log) {
     this.program = List.copyOf(program);
@@ -66,21 +66,21 @@ final class ReportKills {
   public static void main(String[] arguments) throws Exception {
     Path folder = Files.createDirectories(Path.of(arguments[2]));
     List<String> program = List.of(arguments[1]);
-    Struck struck =
+    KillCounts counts =
         new ReportKills(program, folder, 20261125, System.out)
-            .strike(Integer.parseInt(arguments[0]));
-    System.out.println("done: " + struck);
+            .killRuns(Integer.parseInt(arguments[0]));
+    System.out.println("done: " + counts);
   }
 
   /** Kills this many runs, and fails at the first state that should not be. */
-  Struck strike(int kills) throws IOException, InterruptedException {
+  KillCounts killRuns(int kills) throws IOException, InterruptedException {
     makeBothVersions();
     Path project = project("killed");
     expectDone(start(project));
     Path own = project.resolve("reports/look").resolve(OWN);
     Files.createDirectories(own.resolve(".."));
     Files.writeString(own, OWN);
-    mended = false;
+    edited = false;
     int done = 0;
     int tooLate = 0;
     int old = 0;
@@ -88,7 +88,7 @@ final class ReportKills {
     int left = 0;
     while (done < kills) {
       int before = version(project);
-      mend(project);
+      editReading(project);
       int row = 1 + random.nextInt(MOST_IN_A_ROW);
       for (int i = 0; i < row && done < kills; i++) {
         boolean killed = killOnce(project);
@@ -101,12 +101,12 @@ final class ReportKills {
       }
       expectDone(start(project));
       expect(Files.exists(own), "the tester's own file is beside the report");
-      expect(version(project) == (mended ? 1 : 0), "the next run makes what was asked for");
+      expect(version(project) == (edited ? 1 : 0), "the next run makes what was asked for");
       expect(entries(project).equals(List.of("look", "look.md")), "nothing is left behind");
       log.println(
           done + " kills, old " + old + ", new " + fresh + ", left " + left + ", late " + tooLate);
     }
-    return new Struck(done, tooLate, old, fresh, left);
+    return new KillCounts(done, tooLate, old, fresh, left);
   }
 
   /** The two versions made in peace; the second run of the second tells how long a run takes. */
@@ -114,7 +114,7 @@ final class ReportKills {
     for (int i = 0; i < 2; i++) {
       Path project = project("whole" + i);
       if (i == 1) {
-        mend(project);
+        editReading(project);
       }
       long start = System.nanoTime();
       expectDone(start(project));
@@ -162,12 +162,12 @@ final class ReportKills {
     return version;
   }
 
-  private void mend(Path project) throws IOException {
+  private void editReading(Path project) throws IOException {
     Path file = project.resolve(READINGS);
     String text = Files.readString(file);
-    String from = text.contains(FIRST) ? FIRST : MENDED;
-    mended = from.equals(FIRST);
-    Files.writeString(file, text.replace(from, mended ? MENDED : FIRST));
+    String from = text.contains(FIRST) ? FIRST : EDITED;
+    edited = from.equals(FIRST);
+    Files.writeString(file, text.replace(from, edited ? EDITED : FIRST));
   }
 
   private Path project(String name) throws IOException {

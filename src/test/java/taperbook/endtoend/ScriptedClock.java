@@ -7,67 +7,67 @@ import java.util.Deque;
 import taperbook.cli.WatchClock;
 
 /** Time in which something happens at each pause, without a wait; it stops when the script ends. */
-final class ScriptedPulse implements WatchClock {
+final class ScriptedClock implements WatchClock {
   /** Pauses without a change after which a change must have been taken up. */
-  private static final int STILL = 4;
+  private static final int IDLE_PAUSES = 4;
 
   /** The stopwatch is read twice to look at the files, and then as making a report begins. */
-  private static final int READS_BEFORE_MAKING = 3;
+  private static final int READS_BEFORE_BUILD = 3;
 
   /** Something that happens to the files. */
-  interface Happening {
-    void happen() throws IOException;
+  interface Action {
+    void run() throws IOException;
   }
 
-  private final Deque<Happening> pauses = new ArrayDeque<>();
-  private Happening whileMaking = () -> {};
-  private Happening beforePublishing = () -> {};
+  private final Deque<Action> pauses = new ArrayDeque<>();
+  private Action duringBuild = () -> {};
+  private Action beforePublishing = () -> {};
   private int reads;
   private long nanos;
 
   /** Something happens in the next pause. */
-  ScriptedPulse then(Happening happening) {
-    pauses.add(happening);
+  ScriptedClock then(Action action) {
+    pauses.add(action);
     return this;
   }
 
   /** Nothing happens for long enough. */
-  ScriptedPulse still() {
-    for (int i = 0; i < STILL; i++) {
+  ScriptedClock idle() {
+    for (int i = 0; i < IDLE_PAUSES; i++) {
       pauses.add(() -> {});
     }
     return this;
   }
 
   /** Something happens once, just as the first report after it is being made. */
-  ScriptedPulse thenWhileMaking(Happening happening) {
-    return then(() -> whileMaking = happening);
+  ScriptedClock thenDuringBuild(Action action) {
+    return then(() -> duringBuild = action);
   }
 
   /** Something happens once, just before the first report is published. */
-  ScriptedPulse thenBeforePublishing(Happening happening) {
-    beforePublishing = happening;
+  ScriptedClock thenBeforePublishing(Action action) {
+    beforePublishing = action;
     return this;
   }
 
   @Override
   public boolean pause(long millis) {
     reads = 0;
-    Happening next = pauses.poll();
+    Action next = pauses.poll();
     if (next == null) {
       return false;
     }
-    happen(next);
+    run(next);
     return true;
   }
 
   @Override
   public long nanoTime() {
     reads++;
-    if (reads == READS_BEFORE_MAKING) {
-      Happening now = whileMaking;
-      whileMaking = () -> {};
-      happen(now);
+    if (reads == READS_BEFORE_BUILD) {
+      Action now = duringBuild;
+      duringBuild = () -> {};
+      run(now);
     }
     nanos += 1_000_000;
     return nanos;
@@ -75,15 +75,15 @@ final class ScriptedPulse implements WatchClock {
 
   @Override
   public void runUninterrupted(Runnable work) {
-    Happening now = beforePublishing;
+    Action now = beforePublishing;
     beforePublishing = () -> {};
-    happen(now);
+    run(now);
     work.run();
   }
 
-  private static void happen(Happening happening) {
+  private static void run(Action action) {
     try {
-      happening.happen();
+      action.run();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

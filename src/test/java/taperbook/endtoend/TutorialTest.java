@@ -24,7 +24,7 @@ final class TutorialTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void the_tutorial_happens_as_it_is_told() throws IOException {
+  void the_tutorial_works_as_written() throws IOException {
     Workplace place = new Workplace(folder);
     int commands = 0;
     for (List<String> block : blocks()) {
@@ -73,7 +73,7 @@ final class TutorialTest {
 
   /** The lines stand in the text in this order, with others between only where that is marked. */
   private static void answers(String text, List<String> lines, String what) {
-    List<String> told = text.lines().toList();
+    List<String> printed = text.lines().toList();
     int at = 0;
     boolean skipping = false;
     for (String line : lines) {
@@ -81,7 +81,7 @@ final class TutorialTest {
         skipping = true;
         continue;
       }
-      int found = told.subList(Math.min(at, told.size()), told.size()).indexOf(line);
+      int found = printed.subList(Math.min(at, printed.size()), printed.size()).indexOf(line);
       assertThat(found).as("%s: \u201c%s\u201d in%n%s", what, line, text).isNotNegative();
       assertThat(skipping || found == 0).as("%s: lines left out before %s", what, line).isTrue();
       at += found + 1;

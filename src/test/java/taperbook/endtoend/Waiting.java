@@ -5,7 +5,7 @@ import java.util.concurrent.locks.LockSupport;
 
 /** Waits for what another process or thread does, without a guess of how long that takes. */
 final class Waiting {
-  private static final long NANOS_BETWEEN_LOOKS = 1_000_000;
+  private static final long NANOS_BETWEEN_POLLS = 1_000_000;
 
   private Waiting() {}
 
@@ -27,7 +27,7 @@ final class Waiting {
         if (System.nanoTime() > end) {
           throw new AssertionError("not within " + longest + ": " + what);
         }
-        LockSupport.parkNanos(NANOS_BETWEEN_LOOKS);
+        LockSupport.parkNanos(NANOS_BETWEEN_POLLS);
       }
     } catch (Exception e) {
       throw new IllegalStateException("while waiting until " + what, e);

@@ -25,7 +25,7 @@ final class WorkDoneTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void a_report_of_one_session_allocates_no_more_than_twice_what_it_did() throws IOException {
+  void a_report_of_one_session_allocates_at_most_twice_the_recorded_amount() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     write(place, "first");
     write(place, "second");

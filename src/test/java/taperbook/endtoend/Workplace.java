@@ -96,7 +96,7 @@ public final class Workplace {
     return run(WatchClock.ofProcess(), arguments);
   }
 
-  ExitStatus run(WatchClock pulse, String... arguments) {
+  ExitStatus run(WatchClock clock, String... arguments) {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
     List<String> all = new ArrayList<>(List.of(arguments));
@@ -105,7 +105,7 @@ public final class Workplace {
     return new CommandLine(
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
-            new ProcessContext(environment, terminal, pulse))
+            new ProcessContext(environment, terminal, clock))
         .run(all);
   }
 

@@ -21,8 +21,7 @@ final class CorpusTest {
   private static final double MIN_RECALL = 0.7;
 
   @Test
-  void few_figures_are_called_contradicted_wrongly_and_most_that_are_so_are_found()
-      throws IOException {
+  void few_false_contradictions_and_most_true_ones_are_reported() throws IOException {
     List<String> report =
         new ArrayList<>(
             List.of(

@@ -21,7 +21,7 @@ final class EditDistanceTest {
     "ab,ba,1",
     "abcd,badc,2"
   })
-  void editsAreCounted(String a, String b, int edits) {
+  void edits_are_counted(String a, String b, int edits) {
     assertThat(EditDistance.between(a, b)).isEqualTo(edits);
     assertThat(EditDistance.between(b, a)).isEqualTo(edits);
   }

@@ -54,7 +54,7 @@ final class SessionColorsTest {
 
   @ParameterizedTest
   @EnumSource(Eyes.class)
-  void white_looks_white_to_all_eyes(Eyes eyes) {
+  void white_stays_white_in_every_simulation(Eyes eyes) {
     double[] white = lab(Color.WHITE, eyes);
     assertThat(white[0]).isCloseTo(100, within(0.01));
     assertThat(Math.hypot(white[1], white[2])).isLessThan(0.05);
@@ -67,8 +67,7 @@ final class SessionColorsTest {
     "#00ff00, 87.73, -86.18, 83.18",
     "#0000ff, 32.30, 79.19, -107.86"
   })
-  void primaries_lie_where_published_tables_have_them(
-      String color, double lightness, double a, double b) {
+  void primaries_have_the_published_lab_values(String color, double lightness, double a, double b) {
     double[] lab = lab(Color.decode(color), Eyes.ALL_CONES);
     assertThat(lab[0]).isCloseTo(lightness, within(0.02));
     assertThat(lab[1]).isCloseTo(a, within(0.05));
@@ -77,7 +76,7 @@ final class SessionColorsTest {
 
   /** A pair that the matrices must bring together, or they would prove nothing. */
   @Test
-  void a_red_and_a_green_that_differ_come_together_for_eyes_without_their_cones() {
+  void a_red_and_a_green_are_indistinguishable_without_their_cones() {
     Color red = Color.decode("#b04a2a");
     Color green = Color.decode("#6f6a1e");
     double all = distance(red, green, Eyes.ALL_CONES);
@@ -86,13 +85,13 @@ final class SessionColorsTest {
 
   @ParameterizedTest
   @EnumSource(Eyes.class)
-  void any_two_sessions_differ_for_all_eyes(Eyes eyes) {
+  void any_two_session_colours_differ_in_every_simulation(Eyes eyes) {
     // A distance of 2.3 is just noticeable (Mahy, Van Eycken and Oosterlinck 1994).
     pairs().forEach(p -> assertThat(distance(p[0], p[1], eyes)).isGreaterThan(20));
   }
 
   @Test
-  void any_two_sessions_differ_in_grey() {
+  void any_two_session_colours_differ_in_grey() {
     pairs()
         .forEach(
             p -> {

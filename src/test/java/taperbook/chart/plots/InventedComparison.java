@@ -93,15 +93,15 @@ public final class InventedComparison {
       return new PairResult(name, Optional.empty(), List.of(), List.of(), Optional.empty(), none);
     }
     Curve difference = difference(main, other, from, to, bandKilowatt);
-    InventedComparison made = new InventedComparison(own, name);
-    made.judge(difference);
+    InventedComparison comparison = new InventedComparison(own, name);
+    comparison.judge(difference);
     return new PairResult(
         name,
         Optional.of(new Interval(from, to)),
-        made.stretches,
-        made.crossings,
+        comparison.stretches,
+        comparison.crossings,
         Optional.of(difference),
-        new Numbers(made.numbers));
+        new Numbers(comparison.numbers));
   }
 
   private static Curve difference(

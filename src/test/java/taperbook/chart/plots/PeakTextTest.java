@@ -12,7 +12,7 @@ final class PeakTextTest {
       curve(new double[] {0, 100, 300, 500}, new double[] {0, 100, 100, 0});
 
   @Test
-  void the_stretch_of_the_levels_own_length_is_the_level() {
+  void a_stretch_of_the_length_of_the_plateau_is_the_plateau() {
     assertThat(PeakText.stretchStart(TRAPEZOID, 200)).isEqualTo(100);
   }
 
@@ -23,7 +23,7 @@ final class PeakTextTest {
   }
 
   @Test
-  void a_stretch_as_long_as_the_curve_begins_with_it() {
+  void a_stretch_as_long_as_the_curve_starts_with_it() {
     assertThat(PeakText.stretchStart(TRAPEZOID, 500)).isZero();
   }
 

@@ -107,7 +107,7 @@ final class RoadFiguresTest {
   }
 
   @Test
-  void the_same_result_gives_the_same_bytes_at_film_size() throws IOException {
+  void equal_results_give_equal_bytes_at_film_size() throws IOException {
     BufferedImage picture = ImageIO.read(new ByteArrayInputStream(figure("plug-in-table").png()));
     assertThat(picture.getWidth()).isEqualTo(1920);
     assertThat(picture.getHeight()).isEqualTo(1080);

@@ -86,7 +86,7 @@ final class SvgPictureTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void lines_of_one_look_are_joined_if_they_are_solid_or_shorter_than_a_dash(
+  void lines_of_equal_style_are_joined_if_they_are_solid_or_shorter_than_a_dash(
       Map.Entry<String, List<Draft>> drawn) throws Exception {
     for (Draft figure : drawn.getValue()) {
       for (Element path : elements(parse(svg(figure)), "path")) {
@@ -118,7 +118,7 @@ final class SvgPictureTest {
   }
 
   @Test
-  void corners_by_their_distance_lead_to_where_they_were() {
+  void relative_corners_lead_to_the_absolute_positions() {
     assertThat(SvgCompactor.relative("M1.5 2 L3 2.5 L3 0 Z M10 10 L9.9 10"))
         .isEqualTo("m1.5 2l1.5 0.5 0 -2.5zm8.5 8l-0.1 0");
     assertThat(SvgCompactor.relative("M0 0 C1 1 2 2 3 3")).isEqualTo("M0 0 C1 1 2 2 3 3");
@@ -138,7 +138,7 @@ final class SvgPictureTest {
   }
 
   @Test
-  void texts_stay_texts_of_at_least_eight_points_in_print() throws Exception {
+  void texts_are_text_elements_of_at_least_eight_points_in_print() throws Exception {
     // Printed 150 mm wide at the least, of 720 units: a unit is 150 / 720 / 25.4 * 72 = 0.59 pt.
     for (Draft figure : FigureSet.drafts(InventedSession.handRead().result())) {
       List<Element> texts = elements(parse(svg(figure)), "text");

@@ -75,8 +75,7 @@ final class TextLayoutTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void texts_do_not_overlap_whatever_the_sessions_have_in_common(
-      Map.Entry<String, List<Draft>> drawn) {
+  void texts_do_not_overlap_with_any_common_range(Map.Entry<String, List<Draft>> drawn) {
     drawn.getValue().forEach(draft -> textsStandApart(draft.chart()));
   }
 
@@ -137,7 +136,7 @@ final class TextLayoutTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void pictures_for_film_and_telephone_have_three_labels_and_a_free_twentieth(
+  void pictures_for_film_and_phone_have_three_labels_and_a_margin_of_a_twentieth(
       Map.Entry<String, List<Draft>> drawn) {
     for (Draft draft : drawn.getValue()) {
       for (ChartStyle style :
@@ -197,7 +196,7 @@ final class TextLayoutTest {
   }
 
   @Test
-  void the_hold_the_window_and_every_wanted_distance_are_labelled() {
+  void the_hold_the_window_and_every_requested_distance_are_labelled() {
     List<String> texts = new ArrayList<>();
     for (Chart chart : charts(InventedSession.handRead())) {
       texts(chart, ChartStyle.print()).forEach(t -> texts.add(t.text().replace('\u00a0', ' ')));

@@ -27,15 +27,21 @@ class BenchmarksCompileTest {
       sources = files.filter(f -> f.toString().endsWith(".java")).toList();
     }
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
-    StringWriter said = new StringWriter();
+    StringWriter diagnostics = new StringWriter();
     try (StandardJavaFileManager files = compiler.getStandardFileManager(null, null, null)) {
       List<String> options = List.of("-proc:none", "-d", classes.toString());
       boolean compiled =
           compiler
-              .getTask(said, files, null, options, null, files.getJavaFileObjectsFromPaths(sources))
+              .getTask(
+                  diagnostics,
+                  files,
+                  null,
+                  options,
+                  null,
+                  files.getJavaFileObjectsFromPaths(sources))
               .call();
 
-      assertThat(compiled).as(said.toString()).isTrue();
+      assertThat(compiled).as(diagnostics.toString()).isTrue();
       assertThat(sources).isNotEmpty();
     }
   }

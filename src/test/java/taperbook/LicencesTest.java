@@ -31,14 +31,14 @@ final class LicencesTest {
       Pattern.compile("(\\S+[:/]\\S+)\\s{2,}([A-Za-z0-9.-]+(?: AND [A-Za-z0-9.-]+)*)");
 
   @Test
-  void each_library_that_is_shipped_states_its_licence() throws IOException {
+  void each_shipped_library_states_its_licence() throws IOException {
     Map<String, String> stated = stated();
     stated.keySet().removeIf(what -> what.contains("/"));
     assertThat(stated.keySet()).containsExactlyInAnyOrderElementsOf(shipped().keySet());
   }
 
   @Test
-  void each_library_that_is_shipped_brings_the_text_of_its_licence() throws IOException {
+  void each_shipped_library_includes_its_licence_text() throws IOException {
     Map<String, String> stated = stated();
     for (Map.Entry<String, String> library : shipped().entrySet()) {
       String name = library.getKey();
@@ -62,7 +62,7 @@ final class LicencesTest {
   }
 
   @Test
-  void the_program_carries_the_licence_that_its_pom_states() throws IOException {
+  void the_jar_includes_the_licence_that_the_pom_states() throws IOException {
     assertThat(Files.readString(Path.of("pom.xml"))).contains("<name>Apache-2.0</name>");
     assertThat(Files.readString(OWN.resolve("LICENSE")))
         .contains("Apache License", "Version 2.0, January 2004", "END OF TERMS AND CONDITIONS");

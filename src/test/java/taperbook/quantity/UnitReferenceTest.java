@@ -9,10 +9,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Conversions against values from outside: the definitions of the international mile, foot, pound
- * and degree Fahrenheit in NIST SP 811 (2008), appendix B.8, and in UCUM, and what follows from
- * them by hand. Each row has its own relative tolerance: none where the factor is exact in binary
- * or given with all digits, otherwise the digits that the source gives.
+ * Compares conversions with external values: the definitions of the international mile, foot, pound
+ * and degree Fahrenheit in NIST SP 811 (2008), appendix B.8, and in UCUM, and derived values by
+ * hand. Each row has a relative tolerance: zero if the factor is exact in binary or given with all
+ * digits, otherwise the digits of the source.
  *
  * @see <a href="https://doi.org/10.6028/NIST.SP.811e2008">NIST SP 811 (2008)</a>
  */
@@ -50,7 +50,10 @@ final class UnitReferenceTest {
         .isCloseTo(expected, within(relative * Math.abs(expected)));
   }
 
-  /** The pound-force is 4.4482216152605 N and the inch 25.4 mm, both exact; SP 811 rounds to 7. */
+  /**
+   * The pound-force is 4.4482216152605 N and the inch 25.4 mm, both exact; SP 811 rounds to 7
+   * digits.
+   */
   @Test
   void pound_per_square_inch_uses_the_international_pound_and_inch() {
     double hectopascals = 4.4482216152605 / (0.0254 * 0.0254) / 100;

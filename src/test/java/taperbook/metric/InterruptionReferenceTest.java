@@ -17,7 +17,7 @@ import taperbook.result.SessionResult;
 import taperbook.session.Caveat;
 import taperbook.session.Session;
 
-/** A charge that stood still for 247 s; see {@code reference/interruption/SOURCE.md}. */
+/** A charge with an interruption of 247 s; see {@code reference/interruption/SOURCE.md}. */
 final class InterruptionReferenceTest {
   private static final SessionResult RESULT = Sessions.measure(session("")).main();
 
@@ -100,7 +100,7 @@ final class InterruptionReferenceTest {
 
   @Test
   void the_fitted_segments_are_independent_of_it() {
-    // A warm-up climb, the shallow fall to 45 % and the taper of 1.8 kW for each per cent.
+    // A warm-up climb, the shallow fall to 45 %, and the taper of 1.8 kW per 1 %.
     assertThat(RESULT.numbers().get("taper_segments").estimate().orElseThrow().value())
         .isEqualTo(3);
   }

@@ -28,8 +28,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * Rows of sessions whose numbers follow by arithmetic: 120 kW held from 10 % on into a battery of
- * 100 kWh give 1 % each 30 s.
+ * Rows of sessions with numbers by hand: 120 kW from 10 % into a battery of 100 kWh is 1 % per 30
+ * s.
  */
 @Tag("slow")
 final class LibraryMetricsTest {
@@ -42,7 +42,7 @@ final class LibraryMetricsTest {
           new ReportPlan.Style(Unit.KILOMETRE, Basis.DRIVEN, "library"),
           new ReportPlan.Article("", "reports/all.md", 1));
 
-  /** 360 km on 90 %: 400 km on all of it, so that 100 km are 25 % or 25 * 30 s. */
+  /** 360 km on 90 % are 400 km on 100 %, so that 100 km are 25 % or 25 * 30 s. */
   private static final RangeTest DRIVE =
       Sessions.rangeTest(
           Map.of(
@@ -101,7 +101,7 @@ final class LibraryMetricsTest {
 
   private static void checkSampled(LibraryRow row, String id, double expected) {
     Estimate estimate = row.numbers().estimate(id).orElseThrow();
-    // 0.1 kWh, the counter's step, is 0.17 % of what 20 % to 80 % take.
+    // 0.1 kWh, the step of the counter, is 0.17 % of the energy from 20 % to 80 %.
     assertThat(estimate.value()).as(id).isCloseTo(expected, within(1e-3 * expected));
     assertThat(estimate.bounds().contains(expected)).as(id + " " + estimate).isTrue();
     assertThat(estimate.bounds().width()).as(id).isLessThan(0.02 * expected);

@@ -18,7 +18,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** What the data cannot support is withheld with the reason, and never guessed. */
+/** Numbers that the data cannot support are withheld with the reason. */
 final class WithheldTest {
   private static final double[] SECONDS = {0, 300, 600, 900, 1200, 1500};
   private static final double[] SOC = {12, 24, 38, 51, 62, 71};
@@ -114,7 +114,7 @@ final class WithheldTest {
     Numbers numbers =
         Sessions.measure(shown(50, 50, 50, 51, 51), new SocWindow(50, 51)).main().numbers();
     Estimate time = numbers.estimate("time_soc_50_51").orElseThrow();
-    // The change lies between the row at 120 s and that at 180 s.
+    // The change is between the row at 120 s and that at 180 s.
     assertThat(time.bounds().low()).isGreaterThanOrEqualTo(120);
     assertThat(time.bounds().high()).isLessThanOrEqualTo(180);
     assertThat(time.bounds().width()).isGreaterThan(10);
@@ -127,7 +127,7 @@ final class WithheldTest {
         .contains("fewer than 4 rows were read, and what the power did between them is not known");
   }
 
-  /** A display a minute apart. */
+  /** Displayed values one minute apart. */
   private static Session shown(double... soc) {
     double[] seconds = IntStream.range(0, soc.length).mapToDouble(i -> 60 * i).toArray();
     return Sessions.session().channel(Channel.SOC, 0.5, seconds, soc).build();

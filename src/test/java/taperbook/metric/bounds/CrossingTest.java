@@ -6,7 +6,6 @@ import org.junit.jupiter.api.Test;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** Straight lines between readings, by hand. */
 final class CrossingTest {
   private static final Trace TRACE =
       new Trace(

@@ -11,10 +11,10 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * A counter in steps of 0.1 kWh, with bounds by hand from the rules of {@link MonotoneBounds}.
+ * A counter in steps of 0.1 kWh, with bounds by hand by the rules of {@link MonotoneBounds}.
  *
  * <p>With 0, 1 and 3 kWh at 0, 60 and 120 s the slowest rates are 0.9 and 1.9 kWh/min and the
- * fastest 1.1 and 2.1 kWh/min. Each gap takes the slowest and the fastest of both.
+ * fastest 1.1 and 2.1 kWh/min. Each gap has the slowest and the fastest rate of both.
  */
 final class EnergyCounterTest {
   private static Trace trace(double[] seconds, double... values) {

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Times for which the energy P t + (dP/dt) t^2 / 2 is that of the row. */
+/** Times at which the energy P t + (dP/dt) t^2 / 2 is that of the row. */
 final class LinearPowerTest {
   @ParameterizedTest
   @CsvSource({

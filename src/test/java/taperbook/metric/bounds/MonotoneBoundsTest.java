@@ -6,13 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import taperbook.quantity.Interval;
 
-/** Bounds by hand, from the two rules that the class states. */
+/** Bounds by hand, by the two rules of the class. */
 final class MonotoneBoundsTest {
   private static MonotoneBounds bounds(double clockHalfStep, double[] seconds, double... values) {
     return new MonotoneBounds(seconds, values, 0.5, clockHalfStep);
   }
 
-  /** 10, 20 and 30 in steps of 1: in each gap 9 to 11 in 100 s. */
+  /** 10, 20, and 30 in steps of 1: 9 to 11 per 100 s in each gap. */
   private static MonotoneBounds steady(double clockHalfStep) {
     return bounds(clockHalfStep, new double[] {0, 100, 200}, 10, 20, 30);
   }
@@ -26,7 +26,7 @@ final class MonotoneBoundsTest {
 
   @Test
   void in_a_gap_it_is_bounded_by_the_slowest_and_the_fastest_rate_from_both_ends() {
-    // 50 s after 9.5 to 10.5 at 4.5 to 5.5 in 50 s, and as long before 19.5 to 20.5.
+    // 50 s after 9.5 to 10.5 at 4.5 to 5.5 per 50 s, and the same time before 19.5 to 20.5.
     check(steady(0).at(50), 14, 16);
     check(steady(0).at(25), 9.5 + 2.25, 10.5 + 2.75);
     check(steady(0).at(75), 19.5 - 2.75, 20.5 - 2.25);
@@ -40,14 +40,14 @@ final class MonotoneBoundsTest {
 
   @Test
   void a_coarse_clock_shifts_each_time_and_widens_each_rate() {
-    // At 45 s and 55 s, at 9 in 110 s and 11 in 90 s.
+    // At 45 s and 55 s, at 9 per 110 s and 11 per 90 s.
     check(steady(5).at(50), 9.5 + 45 * 9 / 110.0, 20.5 - 45 * 9 / 110.0);
     check(steady(5).at(-4), 9.5, 10.5 + 11 / 90.0);
   }
 
   @Test
   void rates_are_those_of_the_gap_and_both_adjacent_gaps() {
-    // Slowest 9, 19 and 0 in 100 s, fastest 11, 21 and 2 in 100 s.
+    // Slowest 9, 19, and 0 per 100 s, fastest 11, 21, and 2 per 100 s.
     MonotoneBounds bounds = bounds(0, new double[] {0, 100, 200, 300}, 0, 10, 30, 31);
     check(bounds.at(50), -0.5 + 4.5, 10.5 - 4.5);
     check(bounds.at(150), 29.5 - 10.5, 10.5 + 10.5);

@@ -7,7 +7,7 @@ import taperbook.metric.bounds.PowerIntegral.PowerBounds;
 import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
-/** The lowest and the highest reading around a stretch, and half a step beyond, by hand. */
+/** The lowest and the highest reading around a stretch with half a step, by hand. */
 final class PowerBoundsTest {
   private static PowerBounds bounds(double clockHalfStep) {
     double[] seconds = {0, 10, 20, 30};

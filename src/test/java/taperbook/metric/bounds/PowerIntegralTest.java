@@ -12,9 +12,9 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * Energy of a power that falls from 100 kW to 60 kW in half an hour and is constant for another:
- * trapezoids of 40 kWh and 30 kWh. Bounds are the rectangles of the lower and the higher reading of
- * each gap, each moved by half a step.
+ * Energy of a power that falls from 100 kW to 60 kW in half an hour and is constant for another
+ * half hour: trapezoids of 40 kWh and 30 kWh. Bounds are the rectangles of the lower and the higher
+ * reading of each gap, each with half a step.
  */
 final class PowerIntegralTest {
   private static final double STEP = 0.5;
@@ -42,7 +42,7 @@ final class PowerIntegralTest {
   void each_end_may_be_off_by_half_a_clock_step_at_the_highest_nearby_power() {
     double clock = 2 * 9 * 100.5 / 3600;
     check(integral(9).between(0, 3600), 70, 59.5 - clock, 80.5 + clock);
-    // 9 s after half an hour the power may still be that of the first gap.
+    // 9 s after half an hour the power may be that of the first gap.
     double hours = 1795 / 3600.0;
     check(integral(9).between(1805, 3600), 60 * hours, 59.5 * hours - clock, 60.5 * hours + clock);
     double calm = 2 * 9 * 60.5 / 3600;

@@ -13,8 +13,8 @@ import taperbook.metric.course.ReadByHand;
 import taperbook.metric.course.TrueCurve;
 
 /**
- * The band against its definition, counted over all trials: 95 % of them lie inside it at every
- * point, and fewer in the next narrower one.
+ * Compares the band with its definition by counting trials: it contains 95 % of them at every
+ * point, and the next narrower band contains fewer.
  */
 final class BandTest {
   private static final double[] GRID =
@@ -37,7 +37,7 @@ final class BandTest {
     assertThat(band.depth()).isBetween(1, trials / 40);
   }
 
-  /** Share of the trials that lie between the d-th smallest and d-th largest at every point. */
+  /** Share of the trials between the d-th smallest and d-th largest at every point. */
   private double share(int depth) {
     boolean[] outside = new boolean[pair.trials()];
     for (int i = 0; i < GRID.length; i++) {

@@ -13,7 +13,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** The limits that the class states, just reached and just passed. */
+/** Conditions at and just beyond the limits of the class. */
 final class ConditionSimilarityTest {
   private static Sessions session(double startPercent, double peakKilowatts) {
     double[] seconds = {0, 600};
@@ -47,7 +47,7 @@ final class ConditionSimilarityTest {
   @Test
   void stations_differ_only_if_one_may_limit_power() {
     ConditionItem rated = ConditionItem.STATION_RATED_POWER;
-    // The peak is 100 kW: from 120 kW on a station limits nothing.
+    // The peak is 100 kW: a station of 120 kW or more limits nothing.
     assertThat(unlike(with(rated, 120), with(rated, 350))).isEmpty();
     assertThat(unlike(with(rated, 119), with(rated, 350))).containsExactly(rated);
     assertThat(unlike(with(rated, 119), with(rated, 119))).isEmpty();

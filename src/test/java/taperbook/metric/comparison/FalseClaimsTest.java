@@ -21,18 +21,18 @@ import taperbook.result.Stretch;
 import taperbook.session.Session;
 
 /**
- * How often a pair of sessions makes any false claim: a stretch in which the named session does not
- * take more power all the way, or the interval of a crossing without a true crossing. Pairs of true
- * curves in closed form, each rounded and thinned as a person reading a film would.
+ * How often the comparison of two sessions makes a false claim: a stretch in which the named
+ * session does not take more power throughout, or a crossing interval without a true crossing.
+ * Pairs of true curves in closed form, each rounded and thinned as by a person who reads a film.
  */
 @Tag("slow")
 final class FalseClaimsTest {
   private static final int PAIRS = 300;
 
-  /** One in twenty is meant at the most; more than this over 300 pairs is a fault. */
+  /** The nominal rate is at most one in twenty; more than this over 300 pairs is a fault. */
   private static final double MOST = 0.07;
 
-  /** Fewer than a report's, as 1,200 sessions are drawn. */
+  /** Fewer than in a report, because 1,200 sessions are sampled. */
   private static final int DRAWS = 200;
 
   private int falsePairs;
@@ -62,7 +62,7 @@ final class FalseClaimsTest {
     }
     writeCounts("two");
     assertThat((double) falsePairs / PAIRS).isLessThanOrEqualTo(MOST);
-    // A comparison that dares to say nothing would pass as well.
+    // A comparison without any claim would also pass.
     assertThat(ledPercents / allPercents).isGreaterThan(0.75);
     assertThat(crossings).isGreaterThan(PAIRS / 5);
   }

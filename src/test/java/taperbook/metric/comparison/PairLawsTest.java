@@ -25,7 +25,7 @@ import taperbook.result.Stretch.Order;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** Laws that any comparison of two sessions must obey, on invented sessions read by hand. */
+/** Properties of every comparison of two sessions, with invented sessions read by hand. */
 @Tag("slow")
 final class PairLawsTest {
   private static final int DRAWS = 400;
@@ -109,7 +109,7 @@ final class PairLawsTest {
     };
   }
 
-  /** With zero minus, as records tell positive zero from negative zero. */
+  /** With zero minus, because records distinguish positive from negative zero. */
   private static Estimate negative(Estimate estimate) {
     return new Estimate(
         0 - estimate.value(),
@@ -126,7 +126,7 @@ final class PairLawsTest {
     for (String id : List.of("mean_lead_shared", "time_gain_shared")) {
       Estimate estimate = pair.numbers().estimate(id).orElseThrow();
       assertThat(estimate.value()).isZero();
-      // Drawn independently: the two are not taken for the same session.
+      // Independent draws: the two are not treated as the same session.
       assertThat(estimate.bounds().high()).as(id).isGreaterThan(0.1);
       assertThat(estimate.bounds().low())
           .isCloseTo(-estimate.bounds().high(), within(1e-9 * estimate.bounds().high()));

@@ -22,8 +22,8 @@ import taperbook.result.ReportNumber;
 import taperbook.session.Origin;
 
 /**
- * How often mean and next run lie in their intervals, and how often equal cars are ordered: groups
- * of runs with a known spread between runs and a known error of reading, by Java's generator. The
+ * How often intervals contain mean and next run, and how often equal cars are ranked: groups of
+ * runs with a known spread between runs and a known reading error, by the JDK's generator. The
  * table is written to {@code target/runs.md}.
  */
 @Tag("slow")

@@ -24,8 +24,8 @@ import taperbook.session.Origin;
 import taperbook.session.RowRef;
 
 /**
- * What is entered for two runs, whose statistics have a closed form: s = |x1 - x2| / sqrt(2), and
- * t(1) = tan(0.475 pi).
+ * Numbers of two runs, whose statistics have a closed form: s = |x1 - x2| / sqrt(2), and t(1) =
+ * tan(0.475 pi).
  */
 final class RunMetricsTest {
   private static final String ID = "average_power_10_80";
@@ -75,7 +75,7 @@ final class RunMetricsTest {
     double s = 6 / Math.sqrt(2);
     Estimate spread = estimate(entered(number(1000, 1e-6), number(1006, 1e-6)), "_run_spread");
     assertThat(spread.value()).isCloseTo(s, within(1e-9));
-    // With one degree of freedom chi-square is the square of a normal quantile.
+    // With one degree of freedom, chi-square is the square of a normal quantile.
     assertThat(spread.bounds().low()).isCloseTo(s / 2.241402727604947, within(1e-6));
     assertThat(spread.bounds().high()).isCloseTo(s / 0.03133798202142661, within(1e-6));
   }
@@ -87,7 +87,8 @@ final class RunMetricsTest {
     MetricCollector collector = entered(number(1000, half), number(1006, half));
     Estimate beyond = estimate(collector, "_run_to_run");
     assertThat(beyond.value()).isCloseTo(Math.sqrt(18 - u * u), within(1e-9));
-    // The ends of the spread's interval by chi-square, s / 2.24 and s / 0.031, less the readings.
+    // The chi-square interval of the spread, s / 2.24 and s / 0.031, without the variance of the
+    // readings.
     assertThat(beyond.bounds().low()).isZero();
     assertThat(beyond.bounds().high())
         .isCloseTo(Math.sqrt(18 / Math.pow(0.03133798202142661, 2) - u * u), within(1e-6));
@@ -102,7 +103,7 @@ final class RunMetricsTest {
     ReportNumber other = number(1006, u * Student.NORMAL_95, drive, display);
     assertThat(RunMetrics.driveShare(one)).isEqualTo(0.36);
     MetricCollector collector = entered(one, other);
-    // 36 % of u^2 is common, 64 % each run's own.
+    // 36 % of u^2 is common, and 64 % is independent for each run.
     double half = Math.hypot(T * 3, Student.NORMAL_95 * 0.6 * u);
     check(estimate(collector, "_mean"), 1003, half);
     assertThat(estimate(collector, "_run_to_run").value())

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import taperbook.metric.fit.Student;
 import taperbook.quantity.Estimate;
 
-/** Against SciPy ({@code reference/runs/SOURCE.md}) and closed forms. */
+/** Compares with SciPy ({@code reference/runs/SOURCE.md}) and closed forms. */
 final class RunStatisticsTest {
   private static final List<Double> TWO = List.of(21.5, 22.1);
   private static final List<Double> THREE = List.of(117.2, 119.6, 115.5);
@@ -39,7 +39,7 @@ final class RunStatisticsTest {
     }
   }
 
-  /** With two values s is the half of their distance times root 2, and t(1) = tan(0.475 pi). */
+  /** For two values, s is their distance over the root of 2, and t(1) = tan(0.475 pi). */
   @Test
   void two_runs_agree_with_the_closed_form() {
     double s = 0.6 / Math.sqrt(2);

@@ -19,7 +19,9 @@ import taperbook.result.Stretch;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** Area, time and crossing of two piecewise-linear curves against SciPy, see SOURCE.md there. */
+/**
+ * Compares area, time, and crossing of two piecewise linear curves with SciPy; see SOURCE.md there.
+ */
 final class ScipyCurvesReferenceTest {
   private static final String FOLDER = "/reference/scipy-curves/";
 
@@ -59,7 +61,7 @@ final class ScipyCurvesReferenceTest {
         rows("expected.csv").stream()
             .collect(Collectors.toMap(r -> r[0], r -> Double.parseDouble(r[1])));
     assertThat(expected).hasSize(5);
-    // SciPy joins the readings by straight lines; the courses may bend between them.
+    // SciPy interpolates linearly; the courses may be curved between readings.
     expected.forEach(
         (id, value) ->
             assertThat(pair.numbers().estimate(id).orElseThrow().value())

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import taperbook.session.Trace;
 
-/** Straight lines between readings, by hand. */
 final class SocTimeCurveTest {
   private static final Trace RISING = traceOf(0, 10, 100, 20, 200, 40);
 
@@ -45,7 +44,7 @@ final class SocTimeCurveTest {
     SocTimeCurve curve = new SocTimeCurve(soc, traceOf(0, 90, 300, 80));
     assertThat(curve.second(19)).isCloseTo(90, within(1e-9));
     assertThat(curve.second(20)).isCloseTo(100, within(1e-9));
-    // From 18 % at 200 s it rises by 0.12 % in a second.
+    // From 18 % at 200 s it rises by 0.12 % per second.
     assertThat(curve.second(21)).isCloseTo(200 + 3 / 0.12, within(1e-9));
     assertThat(curve.corners()).containsExactly(10, 20, 30);
   }

@@ -12,7 +12,7 @@ import taperbook.metric.course.Observation.Form;
 import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 
-/** What readings say of a course, by hand: a display that shows v has a charge from v to v + 1. */
+/** Constraints of readings, by hand: a display that shows v has a charge from v to v + 1. */
 final class CourseDataTest {
   private static final double[] SECONDS = {0, 600, 1200, 1800};
   private static final double[] SOC = {10, 30, 50, 70};
@@ -42,7 +42,7 @@ final class CourseDataTest {
     assertThat(charge).extracting(Observation::second).containsExactly(0.0, 600.0, 1200.0, 1800.0);
     for (Observation o : charge) {
       assertThat(o.form()).isEqualTo(Form.WITHIN_STEP);
-      // A rectangle of one step, and of one second: JCGM 100:2008, F.2.2.1.
+      // A rectangular distribution of one step and of one second: JCGM 100:2008, F.2.2.1.
       assertThat(o.displayVariance()).isCloseTo(1 / 12.0, within(1e-12));
       assertThat(o.clockVariance()).isCloseTo(1 / 12.0, within(1e-12));
     }
@@ -85,7 +85,7 @@ final class CourseDataTest {
     assertThat(of(data, Channel.POWER))
         .extracting(Observation::value)
         .containsExactly(72.0, 70.0, 68.0, 66.0);
-    // A counter that was not reset counts by differences.
+    // A counter without reset provides differences only.
     assertThat(of(data, Channel.ENERGY_ADDED))
         .extracting(o -> Math.rint(10 * o.value()) / 10)
         .containsExactly(0.0, 11.8, 23.3, 34.5);
@@ -103,7 +103,7 @@ final class CourseDataTest {
     for (double row : SECONDS) {
       assertThat(Arrays.binarySearch(nodes, row)).as(row + " s").isGreaterThanOrEqualTo(0);
     }
-    // 1800 s in 160 cells are 11.25 s, and 600 s take 54 cells.
+    // 1800 s in 160 cells are 11.25 s, and 600 s are 54 cells.
     assertThat(nodes).hasSize(3 * 54 + 1);
     assertThat(nodes[1]).isCloseTo(600 / 54.0, within(1e-9));
   }
@@ -123,7 +123,7 @@ final class CourseDataTest {
     assertThat(data.nodes()).hasSize(481);
     List<Observation> cells = of(data, Channel.POWER);
     assertThat(cells).hasSize(480);
-    // Readings at 0 s and 1 s; the last cell has the one at its end as well.
+    // Readings at 0 s and 1 s; the last cell includes the reading at its end.
     assertThat(cells.get(0).value()).isCloseTo(99.95, within(1e-9));
     assertThat(cells.get(0).second()).isCloseTo(0.5, within(1e-9));
     assertThat(cells.get(0).displayVariance()).isCloseTo(1 / 12.0 / 2, within(1e-12));

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 /**
- * A course made by hand: cells of 100 s at 36, 72, 72 and 18 kW, which are 1, 2, 2 and 0.5 kWh,
- * into 50 kWh, so that each kWh is 2 %.
+ * A course by hand: cells of 100 s at 36, 72, 72, and 18 kW, which are 1, 2, 2, and 0.5 kWh, into
+ * 50 kWh, so that 1 kWh is 2 %.
  */
 final class CourseTest {
   private static final double[] SECONDS = {0, 100, 200, 300, 400};
@@ -78,7 +78,8 @@ final class CourseTest {
 
   @Test
   void mean_power_over_charge_weighs_each_cell_by_its_charge() {
-    // Each cell by the power at its middle: (36 * 2 + 72 * 4 + 72 * 4 + 18 * 1) / 11.
+    // Mean weighted by the charge of each cell, with the power at its centre: (36 * 2 + 72 * 4 + 72
+    // * 4 + 18 * 1) / 11.
     assertThat(COURSE.meanPowerOverCharge(10, 21)).isCloseTo(666.0 / 11, within(1e-9));
   }
 

@@ -28,8 +28,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * How often the truth of a drive lies inside the stated interval: drives that began full or at 90 %
- * and more, ended at 1 to 8 %, and were read from displays that round in each way.
+ * How often the stated interval contains the true value of a drive: drives that start full or at 90
+ * % and more, end at 1 to 8 %, and are read from displays of each rounding.
  */
 @Tag("slow")
 final class DriveCoverageTest {
@@ -53,7 +53,7 @@ final class DriveCoverageTest {
     Session session =
         Sessions.session()
             .text(ConditionItem.DISPLAY_ROUNDS, declared.words())
-            // No readings of the charge: what the drive tells does not depend on a session.
+            // No readings of the charge, because numbers of the drive do not depend on a session.
             .channel(
                 Channel.BATTERY_TEMPERATURE, 0.5, new double[] {0, 1800}, new double[] {20, 40})
             .build();
@@ -86,21 +86,24 @@ final class DriveCoverageTest {
       Estimate computed = numbers.estimate("driven_range_full").orElseThrow();
       range += computed.bounds().contains(full) ? 1 : 0;
       bias +=
-          (computed.value() - computed.bounds().middle()) / (computed.bounds().width() / 2) / DRIVES;
+          (computed.value() - computed.bounds().middle())
+              / (computed.bounds().width() / 2)
+              / DRIVES;
       consumption +=
           numbers.estimate("consumption").orElseThrow().bounds().contains(perKilometre) ? 1 : 0;
     }
     String seen = way + " declared " + declared + ": " + range + ", " + consumption + ", " + bias;
     assertThat(range).as(seen).isBetween((int) (0.93 * DRIVES), (int) (0.985 * DRIVES));
     assertThat(consumption).as(seen).isBetween((int) (0.93 * DRIVES), (int) (0.985 * DRIVES));
-    // The printed value lies in the middle of its interval.
+    // The printed value is at the centre of its interval.
     assertThat(bias).as(seen).isCloseTo(0, within(0.2));
   }
 
   /**
-   * Means and ends by hand. A start that shows 100 % is 100 in half of the cases, and else on
-   * average 99.75 to the nearest, 100 rounding down, 99.5 rounding up; an end that shows 3 % is on
-   * average 3, 3.5 and 2.5. Not declared: the mean of 96.875, 96.5 and, as full, 97.5.
+   * Means and bounds by hand. A start displayed as 100 % is 100 in half of the cases, and otherwise
+   * on average 99.75 if rounded to nearest, 100 if rounded down, 99.5 if rounded up; an end
+   * displayed as 3 % is on average 3, 3.5, and 2.5. Undeclared: the mean of 96.875, 96.5 and, as
+   * full, 97.5.
    */
   @ParameterizedTest
   @CsvSource({
@@ -108,12 +111,12 @@ final class DriveCoverageTest {
     "100, 3, DOWN, 96.5, 96, 97",
     "100, 3, UP, 97.25, 96, 98",
     "100, 3, NOT_KNOWN, 96.9583333333, 96, 98",
-    // Below 100 % both ends share the way, so that it cancels.
+    // Below 100 % both ends have the same rounding, which cancels.
     "92, 11, NEAREST, 81, 80, 82",
     "92, 11, DOWN, 81, 80, 82",
     "92, 11, UP, 81, 80, 82",
     "92, 11, NOT_KNOWN, 81, 80, 82",
-    // Nothing lies below empty.
+    // No charge is below empty.
     "92, 0, NEAREST, 91.75, 91, 92.5",
     "92, 0, DOWN, 92, 91, 93",
     "92, 0, UP, 91.5, 91, 92",

@@ -11,7 +11,7 @@ import taperbook.quantity.Estimate;
 import taperbook.session.DisplayRounding;
 import taperbook.session.RangeItem;
 
-/** 300 km on the odometer, which counts 1 % too few, from 90 % to 10 % with 50 kWh, by hand. */
+/** By hand: 300 km on the odometer, which counts 1 % too few, from 90 % to 10 % with 50 kWh. */
 final class DriveFiguresTest {
   private static final Map<RangeItem, Estimate> WHOLE =
       Map.of(
@@ -35,7 +35,7 @@ final class DriveFiguresTest {
   @Test
   void bounds_omit_the_uncertainty_that_drives_have_in_common() {
     DriveFigures drive = figures(WHOLE);
-    // The correction of the odometer counts by its value alone.
+    // The correction of the odometer contributes only its value.
     check(
         drive.consumption().orElseThrow(),
         50_000 / 303.0,

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Student's factors, means and weighted lines against SciPy and JCGM 100:2008. */
+/** Compares Student's factors, means, and weighted lines with SciPy and JCGM 100:2008. */
 final class DrivesReferenceTest {
   private static final Path EXPECTED = Path.of("src/test/resources/reference/drives/expected.csv");
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** How often the stated interval holds the truth, over sessions whose truth is known. */
+/** How often the stated interval contains the true value, for sessions with known truth. */
 @Tag("slow")
 final class EnergyFitCoverageTest {
   private static final int SESSIONS = 300;
@@ -24,7 +24,7 @@ final class EnergyFitCoverageTest {
         Optional.empty());
   }
 
-  /** Seen: 291 of 295 where each per cent takes the same energy, 292 of 295 where not. */
+  /** Observed: 291 of 295 if each per cent takes the same energy, 292 of 295 otherwise. */
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
   void the_interval_contains_the_true_energy_per_soc_in_93_of_100_sessions(boolean curved) {

@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 import taperbook.quantity.Interval;
 
 /**
- * Against JCGM 100:2008, H.3, and closed forms. Two straight lines that meet between readings are
- * two lines by themselves: with a variance v of each point, the line through n points at x has the
- * variance v (1/n + (x - mean)^2 / Sxx), and their meeting point that of both over the squared
- * change of slope.
+ * Compares with JCGM 100:2008, H.3, and closed forms. Two straight lines that meet between readings
+ * are two independent lines: with a variance v of each point, the line through n points at x has
+ * the variance v (1/n + (x - mean)^2 / Sxx), and their intersection has that of both over the
+ * squared change of slope.
  */
 final class FitUncertaintyTest {
   /** 0 to 9 and 11 to 20: on either side of 10, Sxx = 82.5 about 4.5 and 15.5. */
@@ -82,13 +82,13 @@ final class FitUncertaintyTest {
 
   @Test
   void the_height_of_a_step_covers_the_distance_of_the_lines_within_its_gap() {
-    // At an end of the gap one line is 4.5 and the other 6.5 from the middle of its readings.
+    // At an end of the gap, one line is 4.5 and the other 6.5 from the mean of its readings.
     FitUncertainty fine = of(SOC, q -> q < 10 ? 100 : 60, 0.5, 1e-9, new Break(10, true));
     double apart = 2 * 1e-6 * 100 * Math.sqrt(0.2 + (4.5 * 4.5 + 6.5 * 6.5) / 82.5);
     assertThat(fine.ofHeight(0, new Interval(9, 11)).low()).isCloseTo(-40 - apart, within(1e-9));
     assertThat(fine.ofHeight(0, new Interval(9, 11)).high()).isCloseTo(-40 + apart, within(1e-9));
 
-    // Two readings of a coarse display, whose rounding its plateaus do not average away.
+    // Two readings of a coarse display, whose rounding its plateaus do not average out.
     FitUncertainty coarse = of(SOC, q -> q < 10 ? 100 : 60, 0.5, 0.5, new Break(10, true));
     Interval height = coarse.ofHeight(0, new Interval(9, 11));
     double half = 2 * Math.sqrt(2) * 0.5 / Math.sqrt(3);

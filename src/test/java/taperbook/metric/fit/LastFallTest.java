@@ -20,7 +20,7 @@ final class LastFallTest {
   void the_last_of_several_falls_is_used() {
     Trace power = power(0, 0, 100, 70, 90, 85, 75, 60);
     LastFall fall = LastFall.below(power, 0.8).orElseThrow();
-    // Between 85 kW at 180 s and 75 kW at 240 s, half way.
+    // Halfway between 85 kW at 180 s and 75 kW at 240 s.
     assertThat(fall.second()).isCloseTo(210, within(1e-9));
     assertThat(fall.times()).isEqualTo(new Interval(180, 240));
     assertThat(fall.rows())
@@ -29,7 +29,7 @@ final class LastFallTest {
 
   @Test
   void readings_within_rounding_of_the_level_widen_the_bounds() {
-    // The level lies within 80 plus or minus 0.4, a reading within 0.5: 80 and 80 are open.
+    // The level is 80 +- 0.4 and a reading +- 0.5: the two readings of 80 are undecided.
     Trace power = power(0.5, 2, 100, 90, 80, 80, 70);
     LastFall fall = LastFall.below(power, 0.8).orElseThrow();
     assertThat(fall.second()).isCloseTo(180, within(1e-9));

@@ -40,7 +40,7 @@ final class LeastSquaresTest {
         .isCloseTo(0.0029, within(5e-5));
     assertThat(Math.sqrt(fit.variance(new double[] {0, 1}, variances)))
         .isCloseTo(0.00067, within(5e-6));
-    // H.3.4: the correction at 30 degrees, with the correlation of the two.
+    // H.3.4: the correction at 30 degrees, with the correlation of both.
     assertThat(Math.sqrt(fit.variance(new double[] {1, 10}, variances)))
         .isCloseTo(0.0041, within(5e-5));
   }

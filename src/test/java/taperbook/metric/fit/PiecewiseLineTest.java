@@ -7,12 +7,12 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Lines through points that lie on a known line, so that the fit returns its coefficients. */
+/** Lines through points on a known line, so that the fit returns its coefficients. */
 final class PiecewiseLineTest {
   private static final double[] SOC = {0, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20};
   private static final List<Break> BREAKS = List.of(new Break(7, true), new Break(13, false));
 
-  /** 90 + q to 7, 20 less after it and level, and from 13 on 2 less for each per cent. */
+  /** 90 + q up to 7, constant 20 lower after it, and falling by 2 per 1 % from 13. */
   private static double power(double q) {
     return q <= 7 ? 90 + q : 77 - 2 * Math.max(0, q - 13);
   }

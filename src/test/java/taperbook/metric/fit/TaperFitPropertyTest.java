@@ -14,13 +14,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.session.Trace;
 
-/** Laws of the fit over seeded random curves, read as a person reads a film. */
+/** Properties of the fit over seeded random curves, read as by a person from a film. */
 @Tag("slow")
 final class TaperFitPropertyTest {
   private static final int CURVES = 300;
   private static final int FLAT_OR_STRAIGHT = 200;
 
-  /** A random curve of two to four segments whose slopes differ by at least 0.8 kW per %. */
+  /** A random curve of two to four segments whose slopes differ by at least 0.8 kW per 1 %. */
   private static TruePower curve(Random random) {
     double start = 5 + 5 * random.nextDouble();
     double end = 80 + 5 * random.nextDouble();
@@ -44,7 +44,7 @@ final class TaperFitPropertyTest {
     return IntStream.range(1, breaks.length).allMatch(j -> breaks[j] - breaks[j - 1] >= least);
   }
 
-  /** Times to look: every 1.5 to 4.5 %. */
+  /** Reading times: every 1.5 to 4.5 %. */
   private static double[] looks(Random random, double from) {
     return DoubleStream.iterate(from, q -> q < 85, q -> q + 1.5 + 3 * random.nextDouble())
         .toArray();
@@ -54,7 +54,7 @@ final class TaperFitPropertyTest {
     return TaperFit.of(points, points.scale());
   }
 
-  /** Seen: all 300 with the right number of segments, 96.5 % of 601 breakpoints inside. */
+  /** Observed: all 300 with the correct number of segments, 96.5 % of 601 breakpoints inside. */
   @Test
   void intervals_contain_the_true_breakpoints_of_nine_in_ten_curves() {
     int right = 0;
@@ -78,8 +78,8 @@ final class TaperFitPropertyTest {
 
   /**
    * A plateau, a taper, a drop of 12 to 27 kW within 0.3 %, and the taper again. A drop narrower
-   * than the gap between two readings is a step to them. Seen: 282 of 300 found, all in their gap,
-   * 538 of 564 slopes inside.
+   * than the gap between two readings is equivalent to a step. Observed: 282 of 300 detected, all
+   * in their gap, 538 of 564 slopes inside.
    */
   @Test
   void a_narrow_drop_is_a_step_in_its_gap() {
@@ -109,7 +109,7 @@ final class TaperFitPropertyTest {
     assertThat((double) slopes / (2 * right)).as("of %d", 2 * right).isGreaterThan(0.93);
   }
 
-  /** Seen: none. */
+  /** Observed: none. */
   @Test
   void curves_without_a_step_have_no_step() {
     int steps = 0;
@@ -121,7 +121,7 @@ final class TaperFitPropertyTest {
     assertThat(steps).isLessThanOrEqualTo(CURVES * 2 / 100);
   }
 
-  /** A power that bends smoothly, by a logistic function of state of charge. Seen: none. */
+  /** A power with smooth curvature, by a logistic function of state of charge. Observed: none. */
   @Test
   void smooth_tapers_have_no_step() {
     int steps = 0;

@@ -94,7 +94,7 @@ final class TaperFitTest {
     assertThat(fit.segments().get(1).slope().value()).isCloseTo(-1, within(0.01));
   }
 
-  /** A logger's rows: five levels, each change between two rows at one displayed per cent. */
+  /** Rows of a logger: five levels, each change between two rows at one displayed per cent. */
   @Test
   void a_logged_curve_of_exact_steps_is_flat_between_them() {
     double[] places = {30.2, 45.3, 60.4, 70.1};

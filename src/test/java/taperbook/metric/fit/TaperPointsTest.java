@@ -66,7 +66,7 @@ final class TaperPointsTest {
   @Test
   void a_fall_that_is_not_a_jump_is_one_point() {
     double[] seconds = {0, 10, 20, 30};
-    // At the most 4 steps of the display, or 5 % of the peak,
+    // At most 4 steps of the display, or 5 % of the peak,
     assertThat(TaperPoints.of(soc(10, 11), trace(0.5, seconds, 50, 50, 46, 46)).size()).isOne();
     assertThat(TaperPoints.of(soc(10, 11), trace(0.5, seconds, 200, 200, 190, 190)).size()).isOne();
     // or less than three times the next greatest change.
@@ -80,7 +80,7 @@ final class TaperPointsTest {
     double[] seconds = {0, 20, 200, 400};
     TaperPoints points =
         TaperPoints.of(soc(10, 11, 12, 13, 14), trace(0.5, seconds, 100, 98, 60, 50));
-    // The points lie at 10.1, 12 and 14 %, the last reading of the first at 10.2 %.
+    // The points are at 10.1, 12, and 14 %; the last reading of the first one is at 10.2 %.
     assertThat(points.socs()[0]).isCloseTo(10.1, within(1e-9));
     Interval gap = points.gap(11);
     assertThat(gap.low()).isCloseTo(9.7, within(1e-9));

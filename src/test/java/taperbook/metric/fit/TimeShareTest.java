@@ -24,7 +24,7 @@ final class TimeShareTest {
     Estimate share = new TimeShare(power(0, 0), 400).atLeast(100);
     // 50 s of the first gap, all of the second, 50 s of the third: 200 s of 400 s.
     assertThat(share.value()).isCloseTo(50, within(1e-9));
-    // Surely only the second gap; perhaps the first three.
+    // Certainly only the second gap; possibly the first three.
     assertThat(share.bounds().low()).isCloseTo(25, within(1e-9));
     assertThat(share.bounds().high()).isCloseTo(75, within(1e-9));
   }
@@ -55,9 +55,9 @@ final class TimeShareTest {
   @Test
   void the_clock_step_shifts_each_crossing_and_both_ends() {
     Estimate share = new TimeShare(power(0, 1), 400).atLeast(100);
-    // At the least 100 s less 1 s at each end; the rest 100 s and 200 s, more by 1 s at each end.
+    // At least 100 s minus 1 s at each end; the remainder is 100 s and 200 s, plus 1 s at each end.
     assertThat(share.bounds().low()).isCloseTo(100 * 98 / 402.0, within(1e-9));
-    // At the most the first 300 s and 2 s; the rest 100 s less 2 s.
+    // At most the first 300 s and 2 s; the remainder is 100 s minus 2 s.
     assertThat(share.bounds().high()).isCloseTo(100 * 302 / 400.0, within(1e-9));
   }
 

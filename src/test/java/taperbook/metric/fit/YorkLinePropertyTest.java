@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Laws of the straight line that hold whatever the points. */
+/** Properties of the straight line for any points. */
 @Tag("slow")
 final class YorkLinePropertyTest {
   static IntStream seeds() {
@@ -107,7 +107,7 @@ final class YorkLinePropertyTest {
             List.of(LinePoint.rounded(10, 0, 0.5, 0.05), LinePoint.rounded(80, 52.5, 0.5, 0.05)));
     assertThat(line.slope()).isCloseTo(0.75, within(1e-12));
     assertThat(line.reducedChiSquare()).isZero();
-    // By hand: variance of the quotient of two differences, to first order.
+    // By hand: first-order variance of the quotient of two differences.
     double variance = (2 * 0.05 * 0.05 / 3 + 0.75 * 0.75 * 2 * 0.25 / 3) / (70 * 70);
     assertThat(line.slopeError()).isCloseTo(Math.sqrt(variance), within(1e-10));
   }

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The straight line against published and certified results; see {@code reference/york/SOURCE.md}.
+ * Compares the straight line with published and certified results; see {@code
+ * reference/york/SOURCE.md}.
  */
 final class YorkLineReferenceTest {
   private static Stream<double[]> rows(String file, int skippedCells) {
@@ -65,7 +66,7 @@ final class YorkLineReferenceTest {
   @MethodSource("ways")
   void it_agrees_with_other_algorithms_of_scipy(double[] expected) {
     YorkLine line = pearson();
-    // Both are iterative minimisers, which stop where the sum stands still: half the digits.
+    // Both are iterative minimizers, which stop where the sum is stationary: half the digits.
     assertThat(line.slope()).isCloseTo(expected[0], within(5e-9));
     assertThat(line.intercept()).isCloseTo(expected[1], within(5e-8));
     assertThat(line.slopeError()).isCloseTo(expected[2], within(1e-7));
@@ -124,7 +125,7 @@ final class YorkLineReferenceTest {
     assertThat(line.at(10)).isCloseTo(-0.1494, within(5e-5));
   }
 
-  /** NIST Technical Note 1297, table B.1, which is JCGM 100:2008, table G.2. */
+  /** NIST Technical Note 1297, table B.1, which equals JCGM 100:2008, table G.2. */
   @ParameterizedTest
   @CsvSource({
     "5, 2.57, 0.005",

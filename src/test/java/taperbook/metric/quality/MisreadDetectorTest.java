@@ -17,7 +17,7 @@ import taperbook.session.Review.Misread;
 import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
-/** Constant power of 120 kW into 60 kWh: 2 kWh and 3 1/3 % a minute, so every number is known. */
+/** Constant power of 120 kW into 60 kWh: 2 kWh and 3 1/3 % per minute. */
 final class MisreadDetectorTest {
   private static final int ROWS = 21;
 

@@ -29,7 +29,6 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 import taperbook.session.Session;
 
-/** Caveats follow from the conditions; what is not known is one by itself. */
 final class SessionCaveatsTest {
   private static Sessions start() {
     return Sessions.session()
@@ -37,7 +36,7 @@ final class SessionCaveatsTest {
         .channel(Channel.POWER, 0.5, new double[] {0, 600, 1200}, new double[] {90, 120, 80});
   }
 
-  /** A session about which all is known and nothing is odd. */
+  /** A session with known and unremarkable conditions. */
   private static Sessions wellKnown() {
     return start()
         .amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, 28, 0.5)

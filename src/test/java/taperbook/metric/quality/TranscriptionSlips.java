@@ -11,9 +11,8 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** TranscriptionSlips of a pen, each put into one reading of a session that has none. */
+/** Transcription slips, each in one reading of a session without any. */
 public final class TranscriptionSlips {
-  /** What went wrong. */
   public enum Kind {
     SWAPPED_DIGITS,
     MISREAD_DIGIT,
@@ -32,7 +31,7 @@ public final class TranscriptionSlips {
   /**
    * A session with a slip.
    *
-   * @param kind what went wrong
+   * @param kind the kind of slip
    * @param session the session
    * @param channel the channel concerned; none if it is the row's time
    * @param lines the lines of the cells that are wrong
@@ -43,7 +42,7 @@ public final class TranscriptionSlips {
 
   private TranscriptionSlips() {}
 
-  /** One slip of a kind; empty if the session has no cell that it could happen to. */
+  /** One slip of a kind; empty if the session has no suitable cell. */
   public static Optional<Slip> of(Kind kind, Session session, Random random) {
     for (int tries = 0; tries < 40; tries++) {
       List<Channel> channels = List.copyOf(session.traces().keySet());
@@ -224,7 +223,7 @@ public final class TranscriptionSlips {
         new Slip(Kind.MINUTE_OFF, changed, Optional.empty(), List.of(trace.row(i).line())));
   }
 
-  /** The session with other readings of a channel. */
+  /** Replaces the readings of a channel. */
   static Session with(Session session, Channel channel, double[] seconds, double[] values) {
     Trace old = session.trace(channel).orElseThrow();
     int[] lines = new int[old.size()];

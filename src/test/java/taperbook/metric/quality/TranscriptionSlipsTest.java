@@ -35,9 +35,9 @@ import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
 /**
- * How many slips are found, and at the right cell: one slip of each kind is put into each of many
- * true sessions, read by displays and habits of all kinds. Tuned on the sessions of the first
- * hundred thousand seeds; the sessions of this test were never looked at.
+ * How many slips are detected, and at the correct cell: one slip of each kind is inserted into each
+ * of many true sessions, with displays and recording habits of all kinds. The detector was tuned on
+ * the sessions of the first hundred thousand seeds, and never on those of this test.
  *
  * <p>More of them: {@code -Dslips.sessions=216 -Dslips.seed=...}.
  */
@@ -50,7 +50,7 @@ final class TranscriptionSlipsTest {
   private static final double LEAST_AT_CELL = 0.85;
   private static final double MOST_FALSE = 0.01;
 
-  /** Numbers that a report begins with. */
+  /** Headline numbers of a report. */
   private static final List<String> HEADLINES =
       List.of(
           "time_to_soc_20",
@@ -78,7 +78,7 @@ final class TranscriptionSlipsTest {
           List.of(20, 50, 80),
           new RoadWishes(Set.of(), Optional.empty()));
 
-  /** What became of the slips of a kind. */
+  /** Counts of one kind of slip. */
   private static final class Count {
     private int all;
     private int refused;
@@ -127,7 +127,7 @@ final class TranscriptionSlipsTest {
   private final Map<TranscriptionSlips.Kind, Count> counts =
       new EnumMap<>(TranscriptionSlips.Kind.class);
 
-  /** A session that is read without a slip. */
+  /** A session without a slip. */
   private static Session clean(long seed, Random random) {
     return Displays.byHand(truth(random), way(seed, random), rows(random), random);
   }
@@ -194,7 +194,7 @@ final class TranscriptionSlipsTest {
     }
   }
 
-  /** A wrong time shows in every reading of its row. */
+  /** A wrong time affects every reading of its row. */
   private static boolean isAt(TranscriptionSlips.Slip slip, Misread found) {
     boolean column =
         slip.channel().isEmpty()
@@ -207,7 +207,7 @@ final class TranscriptionSlipsTest {
     return ReportMetrics.measureSession(PLAN, session, List.of(DRIVE));
   }
 
-  /** True if a headline leaves the interval that it had without the slip. */
+  /** True if a headline number leaves its interval without the slip. */
   private static boolean harms(Numbers before, Numbers after) {
     return HEADLINES.stream()
         .anyMatch(

@@ -13,7 +13,7 @@ import taperbook.result.Event.Kind;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** Which rows make an interruption, a display that was not read, or a note. */
+/** Which rows are an interruption, a blank display, or a note. */
 final class EventFinderTest {
   private static final String HEAD = "elapsed [s],soc [%],power [kW],energy added [kWh],note\n";
 
@@ -29,7 +29,7 @@ final class EventFinderTest {
     return Given.goodSession(readings);
   }
 
-  /** 60 kW put 1 kWh into the battery in each minute, which is 2 %. */
+  /** 60 kW is 1 kWh per minute, which is 2 %. */
   private static String row(int minute, int idleMinutes, String power, String note) {
     int charged = minute - idleMinutes;
     return 60 * minute + "," + (10 + 2 * charged) + "," + power + "," + charged + ".0," + note;
@@ -102,7 +102,7 @@ final class EventFinderTest {
 
   @Test
   void without_power_an_unchanged_charge_is_an_interruption() {
-    // 2 % a minute, then nine minutes at 20 %, then 2 % a minute again.
+    // 2 % per minute, then nine minutes at 20 %, then 2 % per minute again.
     String readings =
         "elapsed [s],soc [%]\n"
             + IntStream.range(0, 25)
@@ -112,14 +112,15 @@ final class EventFinderTest {
             + "\n";
     List<Event> found = interruptions(readings);
     assertThat(found).hasSize(1);
-    // A step lasts 30 s: the charge may have risen so long unseen at either end.
+    // A step lasts 30 s: the charge may have risen for that time at either end without a change of
+    // the display.
     assertThat(found.get(0).start()).isEqualTo(new Interval(240, 330));
     assertThat(found.get(0).end()).isEqualTo(new Interval(810, 900));
   }
 
   @Test
   void a_slowing_taper_is_not_an_interruption() {
-    // Each per cent takes a third more than the one before it, read twice in each.
+    // Each per cent takes a third longer than the previous one, with two readings in each.
     StringBuilder readings = new StringBuilder("elapsed [s],soc [%]\n");
     double second = 0;
     for (int percent = 60; percent < 80; percent++) {

@@ -16,7 +16,7 @@ import taperbook.result.ReportNumber;
 import taperbook.result.UncertaintySource;
 import taperbook.session.RowRef;
 
-/** A number keeps what was measured: an interval that is lost here is lost in every output. */
+/** A number keeps its outcome: an interval that is lost here is lost in every output. */
 final class MetricCollectorTest {
   private static final Metric METRIC =
       Metric.charging("peak_power", "Peak power", Unit.KILOWATT, Method.HIGHEST_READING);

@@ -25,12 +25,12 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 import taperbook.session.Session;
 
-/** Cost by hand: price times amount, common practice of the trade. */
+/** Cost by hand: price times amount, common practice. */
 final class CostMetricsTest {
   private static final double[] SECONDS = {0, 600, 1200};
   private static final double[] SOC = {10, 40, 60};
 
-  /** 4 km for each per cent: the 50 % of the session drive 200 km. */
+  /** 4 km per 1 %: the 50 % of the session are 200 km. */
   private static final RangeTest DRIVE =
       Sessions.rangeTest(
           Map.of(
@@ -95,7 +95,7 @@ final class CostMetricsTest {
                     ConditionItem.PRICE_PER_KWH, "0.50 EUR/kWh",
                     ConditionItem.PRICE_PER_MINUTE, "0.10 EUR/min",
                     ConditionItem.SESSION_FEE, "1.00 EUR")));
-    // 32 kWh x 0.50 + 20 min x 0.10 + 1.00 = 19.00; over 30 kWh, and over 200 km.
+    // 32 kWh x 0.50 + 20 min x 0.10 + 1.00 = 19.00; per 30 kWh, and per 200 km.
     assertThat(value(numbers, "cost_session")).isCloseTo(19.00, within(1e-3));
     assertThat(value(numbers, "cost_per_kwh_battery")).isCloseTo(19.0 / 30, within(1e-3));
     assertThat(value(numbers, "cost_per_100_km")).isCloseTo(9.50, within(1e-2));

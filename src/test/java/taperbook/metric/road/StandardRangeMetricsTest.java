@@ -26,7 +26,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 
 /**
- * The range under standard conditions against hand calculation and SAE J1634 (range is usable
+ * Compares the range under standard conditions with hand calculation and SAE J1634 (range is usable
  * energy over consumption, from memory); standard air by ISO 2533.
  */
 final class StandardRangeMetricsTest {
@@ -35,7 +35,7 @@ final class StandardRangeMetricsTest {
           .channel(Channel.SOC, 0, new double[] {0, 600}, new double[] {10, 60})
           .build();
 
-  /** 400 km and 60 kWh over the whole battery at 100 km/h, 150 Wh/km. */
+  /** 400 km and 60 kWh for the full battery at 100 km/h, 150 Wh/km. */
   private static Map<RangeItem, Estimate> drive() {
     Map<RangeItem, Estimate> drive = new EnumMap<>(RangeItem.class);
     drive.put(RangeItem.DISTANCE, Estimate.exactly(400));
@@ -125,7 +125,7 @@ final class StandardRangeMetricsTest {
         .isCloseTo(-2.15746, within(0.00002));
   }
 
-  /** Algebra: a head wind of a tenth of the speed raises the drag by 1.1^2 - 1 = 21 %. */
+  /** Algebra: a headwind of a tenth of the speed raises the drag by 1.1^2 - 1 = 21 %. */
   @Test
   void a_headwind_has_its_full_effect_one_way_and_its_square_out_and_back() {
     Map<RangeItem, Estimate> drive = drive();

@@ -29,10 +29,10 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** Energy for each per cent, the energy of a full battery, and its change between sessions. */
+/** Energy per 1 %, the energy of a full battery, and its change between sessions. */
 @Tag("slow")
 final class CapacityMetricsTest {
-  /** A row every two minutes from 10 % up, with an energy for each per cent. */
+  /** A row every two minutes from 10 %, with an energy per 1 %. */
   private static Sessions steady(double energyPerPercent) {
     return steady("test-session", energyPerPercent);
   }
@@ -64,8 +64,8 @@ final class CapacityMetricsTest {
   }
 
   /**
-   * Fast charging at three temperatures of two cars: energy and state of charge at both ends as a
-   * national laboratory published them (INL/MIS-16-38450); the display's step is taken as 0.4 %.
+   * Fast charging of two cars at three temperatures: energy and state of charge at both ends as
+   * published by a national laboratory (INL/MIS-16-38450), with an assumed display step of 0.4 %.
    */
   @ParameterizedTest
   @CsvSource({
@@ -89,7 +89,7 @@ final class CapacityMetricsTest {
             .main()
             .numbers();
     assertThat(numbers.estimate("implied_full_energy").orElseThrow().value())
-        // The mean of a quotient lies a little above the quotient of the readings.
+        // The mean of a quotient is slightly above the quotient of the readings.
         .isCloseTo(full, within(1e-3 * full));
     assertThat(numbers.get("implied_full_energy_fitted").withheld().orElseThrow())
         .contains("fewer than 5");
@@ -146,13 +146,14 @@ final class CapacityMetricsTest {
             .numbers()
             .estimate("energy_per_soc_fitted")
             .orElseThrow();
-    // 90 kW for a minute is 1.5 kWh, over 2 %; half a kilowatt of 90 is a rectangle of 0.56 %.
+    // 90 kW for a minute is 1.5 kWh, over 2 %; half a kilowatt of 90 is a rectangular distribution
+    // of 0.56 %.
     assertThat(fitted.value()).isCloseTo(0.75, within(1e-9));
     assertThat(fitted.bounds().width() / 2)
         .isGreaterThan(1.96 * 0.75 * 0.5 / 90 / Math.sqrt(3) - 1e-9);
   }
 
-  /** Energy in every eighth row: an energy between two readings is none. */
+  /** Energy in every eighth row: an interpolated energy is not a reading. */
   @Test
   void interpolated_energies_between_counter_rows_are_not_readings() {
     double[] seconds = IntStream.rangeClosed(0, 24).mapToDouble(i -> 60 * i).toArray();
@@ -200,7 +201,7 @@ final class CapacityMetricsTest {
     assertThat(full.title()).contains("what goes in").contains("up to 12 % may be lost");
     Compared compared = (Compared) full.outcome();
     assertThat(compared.second().estimate().value()).isCloseTo(57, within(1e-9));
-    // 5 % less comes out than goes in, as losses may have it.
+    // The discharge is 5 % below the charge, as losses allow.
     assertThat(compared.agrees()).isTrue();
     assertThat(compared.maxLoss()).isCloseTo(0.12, within(1e-9));
     assertThat(((Compared) check(result, "check_usable_energy").outcome()).agrees()).isTrue();
@@ -211,7 +212,7 @@ final class CapacityMetricsTest {
         .anySatisfy(c -> assertThat(c.sentence()).contains("two days"));
   }
 
-  /** 60 kWh go in; 80 % of the battery give so much out. */
+  /** 60 kWh are charged; the drive uses the given energy of 80 % of the battery. */
   @ParameterizedTest
   @CsvSource({"38, false", "42.9, true", "47.9, true", "57.6, false"})
   void more_than_losses_differs(double used, boolean agrees) {
@@ -300,7 +301,7 @@ final class CapacityMetricsTest {
         .build();
   }
 
-  /** 60, 59 and 58 kWh at 10 000, 20 000 and 30 000 km: a kilowatt-hour for each 10 000 km. */
+  /** 60, 59, and 58 kWh at 10 000, 20 000, and 30 000 km: 1 kWh per 10 000 km. */
   @Test
   void three_sessions_over_the_odometer_have_a_slope() {
     List<Session> earlier = List.of(aged(10_000, 0.6, 14), aged(20_000, 0.59, 17));

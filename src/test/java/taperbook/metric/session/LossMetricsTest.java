@@ -12,7 +12,6 @@ import taperbook.session.Caveat;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** Station energy against battery energy. */
 final class LossMetricsTest {
   private static final double[] SECONDS = {0, 600, 1200, 1800};
 

@@ -18,7 +18,7 @@ import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
-/** What set a plateau: the station's rating, a current, or neither as far as one can tell. */
+/** What limits a plateau: the rating of the station, a current, or an unknown cause. */
 @Tag("slow")
 final class PlateauTest {
   private static final double[] SECONDS =
@@ -107,7 +107,7 @@ final class PlateauTest {
         .contains("the station set the plateau");
   }
 
-  /** Voltage rises from 380 V by a share over ten minutes; current or power is held meanwhile. */
+  /** Voltage rises from 380 V by a share over ten minutes; current or power is constant. */
   private static Session electrical(double rise, boolean currentHeld) {
     double[] voltage =
         Arrays.stream(SECONDS).map(t -> Math.rint(380 * (1 + rise * t / 600))).toArray();

@@ -68,7 +68,7 @@ final class StopPhaseMetricsTest {
         .isEqualTo(new Estimate(250, new Interval(249, 251)));
     assertThat(of(session, "plug_in_to_power_time").value()).isEqualTo(40);
     assertThat(of(session, "stop_door_to_door").value()).isEqualTo(36.5 * 60);
-    // 36:30 less 30:50 of charging.
+    // 36:30 minus 30:50 of charging.
     assertThat(of(session, "stop_overhead")).isEqualTo(new Estimate(340, new Interval(338, 342)));
   }
 
@@ -83,7 +83,7 @@ final class StopPhaseMetricsTest {
             left,00:21:00,ISO 8601,
             """);
     assertThat(of(session, "stop_door_to_door").value()).isEqualTo(35 * 60);
-    // Power flows from 23:50:30 on, and was last seen at 0:10.
+    // Power flows from 23:50:30, and was last displayed at 0:10.
     assertThat(of(session, "arrival_to_power_time"))
         .isEqualTo(new Estimate(270, new Interval(239, 271)));
     assertThat(of(session, "stop_overhead").bounds().contains(35 * 60 - 19.5 * 60)).isTrue();

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.quantity.Estimate;
 
 /**
- * Air, wind and road load against ISO 2533, 40 CFR 1066.210, algebra, and SciPy; see {@code
+ * Compares air, wind, and road load with ISO 2533, 40 CFR 1066.210, algebra, and SciPy; see {@code
  * reference/road-load/SOURCE.md}.
  */
 final class RoadLoadReferenceTest {
@@ -82,7 +82,7 @@ final class RoadLoadReferenceTest {
     assertThat(Wind.oneWay(120, 100, 180)).isCloseTo(-0.04, within(1e-12));
   }
 
-  /** Worked by hand: 0.5 x 1.225 x 0.23 x 2.25 x 31.2928^2 = 310.4 N, 138.756 Wh/mi. */
+  /** By hand: 0.5 x 1.225 x 0.23 x 2.25 x 31.2928^2 = 310.4 N, 138.756 Wh/mi. */
   @Test
   void drag_at_seventy_miles_an_hour() {
     Estimate drag =

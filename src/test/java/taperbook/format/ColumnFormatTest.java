@@ -15,7 +15,7 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.session.Origin;
 
-/** Columns of numbers; places by JCGM 100:2008, 7.2.6, as for single numbers. */
+/** Columns of numbers; decimal places by JCGM 100:2008, 7.2.6, as for single numbers. */
 final class ColumnFormatTest {
   private static final NumberFormatter KILOMETRES = new NumberFormatter(Unit.KILOMETRE);
 
@@ -67,7 +67,7 @@ final class ColumnFormatTest {
         .hasMessageContaining("KILOWATT");
   }
 
-  /** The unit, then value and ends of each. */
+  /** The unit, then value and interval of each estimate. */
   private static List<String> column(Unit unit, Estimate... estimates) {
     List<ReportNumber> numbers = Stream.of(estimates).map(e -> number(unit, e)).toList();
     ColumnFormat text = new ColumnFormat(numbers, KILOMETRES);

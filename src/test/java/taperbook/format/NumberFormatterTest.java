@@ -18,14 +18,14 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.session.Origin;
 
-/** Numbers in words; rounding by JCGM 100:2008, 7.2.6 (at most two digits of uncertainty). */
+/** Numbers in text; rounding by JCGM 100:2008, 7.2.6 (at most two digits of uncertainty). */
 final class NumberFormatterTest {
   private final NumberFormatter kilometres = new NumberFormatter(Unit.KILOMETRE);
   private final NumberFormatter miles = new NumberFormatter(Unit.MILE);
 
   @ParameterizedTest
   @CsvSource({
-    // The rule's own examples: 10.05762 ohm with 27 milliohm is 10.058 ohm.
+    // The example of the rule: 10.05762 ohm with 27 milliohm is 10.058 ohm.
     "10.05762, 0.027, 3, 10.058",
     "171, 0.5, 3, 171.0",
     "1234.5, 120, 3, 1230",
@@ -66,15 +66,15 @@ final class NumberFormatterTest {
         .isEqualTo(text.replace(' ', '\u00a0'));
   }
 
-  /** Times of a trip, whose stops and speed are not known to the second, by hand. */
+  /** By hand: times of a trip, whose stops and speed are not known to the second. */
   @ParameterizedTest
   @CsvSource({
     "27360, 27240, 27480, '7 h 36 min, give or take 2 min'",
-    // 7 h 35 min 50 s is printed 10 s away; both ends within 130 s of that.
+    // 7 h 35 min 50 s differs from the printed value by 10 s; both ends are within 130 s.
     "27350, 27230, 27470, '7 h 36 min, give or take 3 min'",
     "860, 820, 905, '14 min, give or take 2 min'",
     "27000, 27000, 27000, '7 h 30 min, exact'",
-    // Exact, and printed less exactly.
+    // An exact value that is printed with fewer digits.
     "27017, 27017, 27017, '7 h 30 min, give or take 1 min'",
   })
   void times_of_a_trip_are_whole_minutes(double value, double low, double high, String text) {

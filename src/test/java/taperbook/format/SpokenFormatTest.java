@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Amounts in spoken form; expected texts derived by hand. */
+/** Spoken amounts; expected texts by hand. */
 final class SpokenFormatTest {
   @ParameterizedTest
   @CsvSource({
@@ -41,7 +41,7 @@ final class SpokenFormatTest {
     }
   }
 
-  /** Reads a spoken time back, s. */
+  /** Parses a spoken time, s. */
   private static double parsed(String text) {
     String[] parts = text.split(" ", -1);
     double sum = 0;

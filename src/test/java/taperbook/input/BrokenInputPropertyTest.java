@@ -23,8 +23,8 @@ import taperbook.input.plan.ReportPlanParser;
 import taperbook.session.InputFile;
 
 /**
- * However a file is damaged, reading and checking it ends in a value or in errors, never in an
- * exception, and the same damage gives the same answer.
+ * With any corruption of a file, parsing and validation return a value or errors, throw no
+ * exception, and are deterministic.
  */
 @Tag("slow")
 final class BrokenInputPropertyTest {
@@ -134,7 +134,7 @@ final class BrokenInputPropertyTest {
     assertThat(work.get().problems().stream().map(Problem::sentence).toList()).isEqualTo(sentences);
   }
 
-  /** Takes out, puts in, changes or repeats pieces of a text; now and then a byte alone. */
+  /** Deletes, inserts, changes, or repeats parts of a text, and sometimes a single byte. */
   private static byte[] damage(long seed, String text) {
     Random random = new Random(seed);
     StringBuilder damaged = new StringBuilder(text);

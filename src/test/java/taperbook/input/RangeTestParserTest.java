@@ -21,12 +21,12 @@ final class RangeTestParserTest {
     assertThat(test.vehicle()).isEqualTo("Northmoor Finch");
     assertThat(test.legs()).isEmpty();
     assertThat(test.facts().amount(RangeItem.DISTANCE).orElseThrow().value())
-        .isCloseTo(499.3794432, within(1e-9));
+        .isCloseTo(456.4099584, within(1e-9));
     assertThat(test.facts().amount(RangeItem.AMBIENT_TEMPERATURE).orElseThrow().value())
         .isCloseTo(10, within(1e-12));
   }
 
-  /** 1000 / 1.609344 / 4.1 = 151.5539... Wh/km; ends from 4.05 and 4.15 in the other order. */
+  /** 1000 / 1.609344 / 4.1 = 151.5539... Wh/km; the bounds are those of 4.15 and 4.05. */
   @Test
   void a_reciprocal_consumption_exchanges_its_bounds() {
     Estimate consumption =
@@ -205,7 +205,7 @@ final class RangeTestParserTest {
                     + "vehicle mass,3700,lb,from the maker\n"
                     + "body,Estate,,measured\n"));
     assertThat(test.facts().amount(RangeItem.DRAG_AREA).orElseThrow().value()).isEqualTo(0.66);
-    // The pound is 0.45359237 kg by definition.
+    // The pound is exactly 0.45359237 kg.
     assertThat(test.facts().amount(RangeItem.VEHICLE_MASS).orElseThrow().value())
         .isEqualTo(3700 * 0.45359237);
     assertThat(test.facts().text(RangeItem.BODY)).contains("estate");

@@ -19,7 +19,7 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** Faults of recordings by a logger, which recordings by hand do not have. */
+/** Faults of logger recordings. */
 final class RecordingFaultsTest {
   /** 0.01 kWh per second, 36 kW; the counter is reset at the reading at 300 s. */
   @Test
@@ -30,7 +30,7 @@ final class RecordingFaultsTest {
                 + rows(600, i -> i + "," + BigDecimal.valueOf(i < 300 ? i : i - 300, 2)),
             Given.CONDITIONS);
     Trace energy = checked.value().orElseThrow().trace(Channel.ENERGY_ADDED).orElseThrow();
-    // 299 steps before and 299 after: the counter lost the step between.
+    // 299 steps before and 299 after: the counter lost the step between them.
     assertThat(energy.lastValue()).isCloseTo(5.98, within(1e-9));
     assertThat(Given.sentences(checked))
         .containsExactly(
@@ -60,7 +60,7 @@ final class RecordingFaultsTest {
                 + " or begin the note with another word. [pause-with-power]");
   }
 
-  /** A tenth of a kilowatt-hour per ten seconds: too coarse to determine the lost energy. */
+  /** 0.1 kWh in ten seconds: too coarse to determine the lost energy. */
   @Test
   void a_counter_that_loses_too_much_is_refused() {
     assertThat(
@@ -123,7 +123,7 @@ final class RecordingFaultsTest {
     assertThat(Given.problems(plateau)).isEmpty();
   }
 
-  /** 72,000 rows of six columns, in CPU time, because the machine may be busy. */
+  /** 72,000 rows of six columns, in CPU time, which does not depend on the load of the machine. */
   @Test
   void two_hours_at_ten_readings_per_second_are_parsed_in_seconds() {
     String readings =
@@ -151,7 +151,7 @@ final class RecordingFaultsTest {
     double seconds = (threads.getCurrentThreadCpuTime() - began) / 1e9;
     Trace energy = session.trace(Channel.ENERGY_ADDED).orElseThrow();
     assertThat(energy.size()).isEqualTo(72_000);
-    // 50 kW for two hours minus the last tenth of a second.
+    // 50 kW for two hours without the last tenth of a second.
     assertThat(energy.lastValue()).isCloseTo(50.0 * 7199.9 / 3600, within(1e-3));
     assertThat(seconds).isLessThan(5);
   }

@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import taperbook.session.InputFile;
 
-/** Oversized input is refused before it is parsed. */
+/** Oversized input is refused before parsing. */
 final class CsvParserLimitsTest {
   @Test
   void lines_above_the_limit_are_refused_and_lines_at_the_limit_are_accepted() {

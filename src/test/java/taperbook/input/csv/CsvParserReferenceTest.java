@@ -12,11 +12,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import taperbook.session.InputFile;
 
 /**
- * Inputs written by hand after the cases of the npm package csv-spectrum 2.0.0 (BSD-2-Clause), with
- * the records that it documents, and after RFC 4180, section 2.
+ * Inputs by hand that follow the cases of the npm package csv-spectrum 2.0.0 (BSD-2-Clause), with
+ * the documented records, and after RFC 4180, section 2.
  *
- * <p>Its case location_coordinates is left out: the JSON it gives as the result disagrees with its
- * own CSV.
+ * <p>Its case location_coordinates is omitted: its JSON contradicts its CSV.
  */
 final class CsvParserReferenceTest {
   static Stream<Arguments> cases() {

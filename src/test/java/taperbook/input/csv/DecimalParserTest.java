@@ -7,11 +7,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Plain decimals against {@code Double.parseDouble}, to the last bit. */
+/** Compares plain decimals with {@code Double.parseDouble}, bit by bit. */
 final class DecimalParserTest {
   private final DecimalParser decimal = new DecimalParser();
 
-  /** The number if the whole text is one, else NaN. */
+  /** The number if the entire text is one, otherwise NaN. */
   private double whole(String text) {
     int end = decimal.read(text.toCharArray(), 0, text.length());
     return end == text.length() ? decimal.value() : Double.NaN;

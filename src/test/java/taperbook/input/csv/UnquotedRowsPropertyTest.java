@@ -13,7 +13,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Texts without quotes, split by ourselves and by Commons CSV. */
+/** Compares texts without quotes with Commons CSV. */
 final class UnquotedRowsPropertyTest {
   private static final String[] PIECES = {
     "12.5", "a", " ", "\t", "x y", ",", ",", ",", ";", "\n", "\r", "\r\n", "\u00e4", "", "0", "-",
@@ -37,7 +37,7 @@ final class UnquotedRowsPropertyTest {
         .isEqualTo(byCommonsCsv(text.toString(), delimiter));
   }
 
-  /** What a plain decimal is, by a pattern, and its value, by the runtime. */
+  /** Plain decimals by a regular expression, and their values by the JDK. */
   @ParameterizedTest
   @MethodSource("seeds")
   void numbers_are_those_that_the_jdk_parses(int seed) {

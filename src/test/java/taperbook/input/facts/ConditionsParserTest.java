@@ -134,7 +134,7 @@ final class ConditionsParserTest {
     assertThat(battery.giveOrTake()).isEmpty();
     assertThat(facts.amount(ConditionItem.PRICE_PER_KWH).orElseThrow().bounds().high())
         .isCloseTo(0.61, within(1e-12));
-    // No time is below zero, whatever is written to give or take.
+    // A duration is not negative, regardless of its tolerance.
     assertThat(facts.amount(ConditionItem.PRECONDITIONING_TIME).orElseThrow().bounds())
         .isEqualTo(new Interval(0, 300));
   }
@@ -404,7 +404,7 @@ final class ConditionsParserTest {
     return Given.sentences(Given.session(READINGS, conditions));
   }
 
-  /** Good conditions without the rows of some items. */
+  /** Valid conditions without the rows of some items. */
   private static String without(String... items) {
     StringBuilder kept = new StringBuilder();
     CONDITIONS

@@ -95,7 +95,7 @@ final class DiskFolderTest {
     assertThat(file.bytes()).isEqualTo("x".getBytes(StandardCharsets.UTF_8));
     assertThat(folder.has("sessions/a/readings.csv")).isTrue();
     assertThat(folder.has("sessions/a/legs.csv")).isFalse();
-    // An entry that is not a file is reported when it is read, not ignored.
+    // An entry that is not a file is reported when it is read.
     assertThat(folder.has("sessions/a")).isTrue();
   }
 

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import taperbook.session.InputFile;
 
-/** Guesses at invented layouts; what is right follows from how each file was written. */
+/** Proposals for invented layouts, whose meaning is known by construction. */
 final class ColumnMapProposalTest {
   @Test
   void names_with_units_are_accepted() {

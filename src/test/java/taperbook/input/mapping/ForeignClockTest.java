@@ -12,10 +12,10 @@ import taperbook.session.Caveat;
 import taperbook.session.Session;
 
 /**
- * Clocks of foreign files. Summer time in the European Union begins on the last Sunday of March and
+ * Clocks of foreign files. Summer time in the European Union starts on the last Sunday of March and
  * ends on the last Sunday of October, at 01:00 UTC (directive 2000/84/EC, articles 2 and 3): in
- * 2026 on 29 March and 25 October, when clocks in Berlin go from 02:00 to 03:00 and from 03:00 to
- * 02:00.
+ * 2026 on 29 March and 25 October, when clocks in Berlin change from 02:00 to 03:00 and from 03:00
+ * to 02:00.
  */
 final class ForeignClockTest {
   @ParameterizedTest

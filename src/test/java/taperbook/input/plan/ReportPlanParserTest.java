@@ -280,7 +280,7 @@ final class ReportPlanParserTest {
             "reports/look.md:10:3: found 6 sessions to compare; expected at most 5, as charts and"
                 + " tables cannot tell more apart. To mend: take sessions away from here on, or write"
                 + " a second report. [value-out-of-range]");
-    // With the reported one they are as many as have letters.
+    // Together with the reported session they use all letters.
     assertThat(SessionNames.MOST).isEqualTo(6);
   }
 

@@ -14,7 +14,7 @@ import taperbook.quantity.Unit;
 import taperbook.session.Channel;
 import taperbook.session.Trace;
 
-/** Steps of displays as they follow from the digits; values are those that Java itself parses. */
+/** Display steps derived from digits; values are those that the JDK parses. */
 final class DisplayStepTest {
   @ParameterizedTest
   @CsvSource({

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The rows of an origin are stored as runs; a sorted set of the JDK gives the expected rows. */
+/** Rows of an origin are stored as runs; a sorted set of the JDK gives the expected rows. */
 final class OriginRowsTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class SamplesTest {
-  /** With room left, with none left over, and with less than is needed. */
+  /** With spare capacity, with none, and with too little. */
   @ParameterizedTest
   @ValueSource(ints = {64, 20, 3})
   void a_trace_has_the_added_readings(int room) {

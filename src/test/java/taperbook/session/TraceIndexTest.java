@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The index of a time, against looking at every reading. */
+/** Compares the index of a time with a linear search. */
 final class TraceIndexTest {
   static IntStream seeds() {
     return IntStream.rangeClosed(1, 200);

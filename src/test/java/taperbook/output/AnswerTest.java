@@ -13,7 +13,7 @@ import taperbook.output.article.ArticleText;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
 
-/** The answer at the top of a report, composed or in the tester's words. */
+/** The answer at the top of a report, composed or by the tester. */
 final class AnswerTest {
   private static final ReportResult RESULT = InventedReport.result("Text.", "Title");
 

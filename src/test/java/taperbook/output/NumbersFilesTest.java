@@ -122,7 +122,7 @@ final class NumbersFilesTest {
     assertThat(inputs).hasSize(4);
     assertThat(((Map<?, ?>) inputs.get(3)).get("file"))
         .isEqualTo("sessions/finch-ring-road/range-test.csv");
-    // By sha256sum of coreutils, of "item,value,unit,how known\r\n".
+    // From sha256sum of coreutils, for "item,value,unit,how known\r\n".
     assertThat(((Map<?, ?>) inputs.get(3)).get("sha256"))
         .isEqualTo("e79faf31f5cfbe1b48ff0de7013e64d5b6a3a20fa3d1eac4f855ee8a7c53f692");
   }
@@ -136,7 +136,7 @@ final class NumbersFilesTest {
     Map<?, ?> open = (Map<?, ?>) checks.get(2);
     assertThat(agreeing.get("agrees")).isEqualTo(true);
     assertThat(differing.get("agrees")).isEqualTo(false);
-    // 152.6 less 159 by hand; the halves 1.8 and 0.5 add.
+    // By hand: 152.6 minus 159; the half-widths 1.8 and 0.5 add.
     assertThat(amount(differing, "difference")).isEqualTo(-6.4);
     assertThat(amount(differing, "low")).isEqualTo(-8.7);
     assertThat(amount(differing, "high")).isEqualTo(-4.1);

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import taperbook.result.ReportNumber;
 
 final class ReportHtmlTest {
-  /** Scripts that would run: a block of data does not. */
+  /** Scripts that would run; data blocks do not. */
   private static final ReportJob JOB = InventedReport.job();
 
   private static final String HTML =
@@ -52,7 +52,7 @@ final class ReportHtmlTest {
 
   @Test
   void its_policy_allows_only_its_script_by_hash() throws NoSuchAlgorithmException {
-    // The page as it is written: a browser takes the hash over the bytes between the tags.
+    // The page as written: a browser hashes the bytes between the tags.
     Matcher script = Pattern.compile("<script>(.*?)</script>", Pattern.DOTALL).matcher(HTML);
     assertThat(script.find()).isTrue();
     byte[] hash =
@@ -218,7 +218,7 @@ final class ReportHtmlTest {
   void omits_charts_that_the_article_includes() {
     assertThat(PAGE.select("#figure-power-over-soc")).hasSize(1);
     assertThat(PAGE.select("section.article #figure-power-over-soc")).hasSize(1);
-    // Once wide and once for narrow screens.
+    // One wide and one for narrow screens.
     assertThat(PAGE.select("details:has(#charts) #figure-soc-over-time svg")).hasSize(2);
     assertThat(PAGE.select("#figure-power-over-soc [role=img]").attr("aria-label"))
         .contains("128 kW at 24 %");

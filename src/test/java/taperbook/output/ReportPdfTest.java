@@ -58,7 +58,7 @@ final class ReportPdfTest {
   })
   void conforms_to_its_standards(String file, PDFAFlavour flavour)
       throws VeraPDFException, IOException {
-    // The validator compares names in lower case of the default locale, where Turkish has no i.
+    // The validator lower-cases names in the default locale, where Turkish has a dotless i.
     Locale before = Locale.getDefault();
     Locale.setDefault(Locale.ROOT);
     try {
@@ -219,7 +219,7 @@ final class ReportPdfTest {
     }
   }
 
-  /** The range test's key in the list of files, and its rows behind that key. */
+  /** The key of the range test in the list of files, and the rows after it. */
   private static final Pattern KEY_AND_ROWS =
       Pattern.compile("(F\\d)sessions/finch-ring-road/range-test\\.csv.*\\1:4,7");
 
@@ -243,7 +243,7 @@ final class ReportPdfTest {
     }
   }
 
-  /** Lines and spaces of any kind as one space each, since a page breaks lines where it must. */
+  /** Normalizes whitespace, since line breaks depend on the page. */
   private static String spaced(String text) {
     return text.replaceAll("[\\s\u00a0]+", " ");
   }

@@ -25,7 +25,7 @@ final class ReportProblemsTest {
         problems("First line.\n\nThen ${number(\"time_to_ad_150_km\")} and more.\n");
     assertThat(problems).hasSize(1);
     assertThat(problems.get(0).code()).isEqualTo(ProblemCode.NUMBER_UNKNOWN);
-    // The article begins on line 12 of its file; the third line of it is line 14.
+    // The article starts on line 12 of its file; its third line is line 14.
     assertThat(problems.get(0).place()).hasToString("reports/finch-first-look.md:14:6");
     assertThat(problems.get(0).found()).isEqualTo("\"time_to_ad_150_km\"");
     assertThat(problems.get(0).remedy()).startsWith("write time_to_add_150_km");

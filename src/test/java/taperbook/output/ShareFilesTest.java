@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
 
-/** What is made to be put elsewhere, against the page that it is taken from. */
+/** Compares the files for sharing with the page that they are derived from. */
 final class ShareFilesTest {
   private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
   private static final ReportFiles FILES = InventedReport.written();
@@ -52,7 +52,7 @@ final class ShareFilesTest {
     assertThat(words(summary)).isLessThanOrEqualTo(120);
   }
 
-  /** How far the farther end of an interval lies from a time, in words. */
+  /** Distance of a time from the farther end of its interval, in text. */
   private static String giveOrTake(String value, String ends) {
     String[] both = ends.split(" to ", 2);
     int most =

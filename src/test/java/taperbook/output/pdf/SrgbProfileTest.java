@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The profile against the colour management of the Java runtime. */
+/** Compares the profile with the colour management of the JDK. */
 final class SrgbProfileTest {
   private final ICC_ColorSpace ours =
       new ICC_ColorSpace(ICC_Profile.getInstance(SrgbProfile.bytes()));
@@ -42,7 +42,7 @@ final class SrgbProfileTest {
     float[] expected = known.toCIEXYZ(colour);
     float[] found = ours.toCIEXYZ(colour);
     for (int i = 0; i < 3; i++) {
-      // Two steps of a profile's 16-bit numbers, doubled by the conversion of both.
+      // Two steps of the profile's 16-bit numbers, doubled by the two conversions.
       assertThat(found[i]).isCloseTo(expected[i], within(0.0015f));
     }
   }

@@ -55,7 +55,7 @@ final class CaptionsTest {
   void webvtt_states_the_offset_or_its_absence() {
     written(Channel.POWER, 1.25, 50, 0);
 
-    // Signature, comment and cue as in the W3C's WebVTT, section 4.1.
+    // Signature, comment, and cue by the W3C's WebVTT, section 4.1.
     assertThat(new String(captions(OptionalInt.empty()).vtt(), UTF_8).replace('\u00a0', ' '))
         .isEqualTo(
             """

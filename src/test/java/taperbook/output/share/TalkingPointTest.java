@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 final class TalkingPointTest {
-  /** Worked out by hand: 3671 s are an hour, a minute and eleven seconds. */
+  /** By hand: 3671 s are 1 h 1 min 11 s. */
   @ParameterizedTest
   @CsvSource({
     "0, 0:00",

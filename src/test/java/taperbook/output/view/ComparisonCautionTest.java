@@ -27,7 +27,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** What a page marks as the best of a row, on cars that surely differ: 100 kW against 60 kW. */
+/** What a page marks as the best of a row, for cars with a clear difference: 100 kW and 60 kW. */
 final class ComparisonCautionTest {
   private static final ReportPlan PLAN =
       Sessions.plan(
@@ -69,7 +69,7 @@ final class ComparisonCautionTest {
         PLAN, session("Finch", 100, 25), List.of(session("Carrier", 60, otherDegrees)), drives);
   }
 
-  /** Labels of rows in which a cell is marked. */
+  /** Labels of rows with a marked cell. */
   @SuppressWarnings("unchecked")
   private static List<String> marked(Map<String, Object> comparison) {
     List<String> marked = new ArrayList<>();

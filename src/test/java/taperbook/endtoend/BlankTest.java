@@ -17,9 +17,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
-/** Start files, from the command line to a check that finds nothing. */
+/** Start files, from the command line to a check without problems. */
 final class BlankTest {
-  // The items as the contract of the files has them, written down by hand.
+  // The items of the file format, written by hand.
   private static final List<String> CONDITIONS =
       List.of(
           "date",
@@ -88,7 +88,7 @@ final class BlankTest {
           "rated range basis",
           "remarks");
 
-  /** A sensible value in each unit that is suggested: common practice, no source. */
+  /** A plausible value in each suggested unit: common practice, no source. */
   private static final Map<String, String> BY_UNIT =
       Map.of(
           "kWh/100 km", "18", "Wh/mi", "290", "hPa", "990", "bar", "2.5", "psi", "36", "min", "20");
@@ -132,7 +132,7 @@ final class BlankTest {
     return csv.lines().skip(1).map(row -> row.split(",", -1)[0]).toList();
   }
 
-  /** A fact sheet as a tester fills it in: every item, in the unit that stands there. */
+  /** The fact sheet with a value for every item, in the unit of the file. */
   private static String filled(String csv) {
     List<String> rows = new ArrayList<>(List.of(csv.lines().findFirst().orElseThrow()));
     for (String row : csv.lines().skip(1).toList()) {

@@ -25,8 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /**
- * Whether a report is up to date is decided by content alone. A clock set back, which leaves files
- * with times in the future, changes nothing; neither do files with times long past.
+ * Only content determines whether a report is up to date. A clock that was set back, which leaves
+ * files with times in the future, has no effect; neither do files with times in the past.
  */
 @Tag("slow")
 final class ClockSetBackTest {
@@ -98,7 +98,7 @@ final class ClockSetBackTest {
     assertThat(place.out()).containsOnlyOnce("look  made");
   }
 
-  /** Only {@code watch} has a stopwatch, which no setting of the clock moves. */
+  /** Only {@code watch} has a stopwatch, which is independent of the wall clock. */
   @Test
   void the_program_does_not_read_the_time_of_day() {
     noClasses()

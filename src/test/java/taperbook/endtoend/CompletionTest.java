@@ -18,9 +18,9 @@ import taperbook.cli.Command;
 import taperbook.cli.Completion;
 import taperbook.cli.ExitStatus;
 
-/** The completion scripts, in the shells that they are for. */
+/** Runs the completion scripts in their shells. */
 final class CompletionTest {
-  /** What bash does when the key is pressed: sets these variables and calls the function. */
+  /** What bash does for the Tab key: sets these variables and calls the function. */
   private static final String PRESS =
       """
       . "$1"; cd "$2"; shift 2
@@ -58,7 +58,7 @@ final class CompletionTest {
   @Test
   void bash_completes_ids_and_sessions_of_a_built_report() throws Exception {
     Files.createDirectories(folder.resolve("reports/finch-first-look"));
-    // In the form that the contract of numbers.json gives.
+    // In the format of numbers.json.
     Files.writeString(
         folder.resolve("reports/finch-first-look/numbers.json"),
         """
@@ -127,7 +127,7 @@ final class CompletionTest {
     return Stream.of(Command.values()).map(Command::word).toArray(String[]::new);
   }
 
-  /** What bash offers for the last of some words behind the program's name. */
+  /** The suggestions of bash for the last of the given words after the program's name. */
   private List<String> completed(String... words) throws Exception {
     assumeTrue(exists("bash"), "bash is not installed");
     if (!Files.exists(folder.resolve("sessions"))) {
@@ -146,7 +146,7 @@ final class CompletionTest {
         .anyMatch(dir -> Files.isExecutable(Path.of(dir, program)));
   }
 
-  /** All that a program says. */
+  /** Output of a process. */
   private static String run(String... call) throws IOException, InterruptedException {
     Process process = new ProcessBuilder(call).redirectErrorStream(true).start();
     process.getOutputStream().close();

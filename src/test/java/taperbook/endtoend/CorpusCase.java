@@ -10,9 +10,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * One bad input: how the valid folder is edited, and every problem that must be told of it.
+ * An invalid input: edits of the valid folder, and every expected problem.
  *
- * @param kind the heading it stands under
+ * @param kind the heading of the case
  * @param title what is wrong
  * @param edits lines such as {@code R: old => new}
  * @param problems lines such as {@code R:4:3 [cell-not-a-number] found | expected | to mend}
@@ -39,12 +39,12 @@ record CorpusCase(String kind, String title, List<String> edits, List<String> pr
     return kind + ": " + title;
   }
 
-  /** The path that a name in a case stands for. */
+  /** The path for a short name in a case. */
   static String path(String name) {
     return SHORT.getOrDefault(name, name);
   }
 
-  /** The problems with their paths written out. */
+  /** The problems with full paths. */
   List<String> problemsWithFullPaths() {
     return problems.stream()
         .map(line -> line.replaceFirst("^[RCTLM](?=[: ])", fullPath(line)))
@@ -55,7 +55,7 @@ record CorpusCase(String kind, String title, List<String> edits, List<String> pr
     return SHORT.getOrDefault(line.substring(0, 1), "");
   }
 
-  /** Makes the edits in a copy of the valid folder. */
+  /** Applies the edits to a copy of the valid folder. */
   void applyTo(Path folder) throws IOException {
     for (String edit : edits) {
       int colon = edit.indexOf(": ");
@@ -99,7 +99,7 @@ record CorpusCase(String kind, String title, List<String> edits, List<String> pr
     write(file, text.substring(0, at) + fresh + text.substring(at + old.length()));
   }
 
-  /** Bytes as characters of one byte each, so that any byte can stand in a case. */
+  /** Returns one character for each byte, so that a case may contain any byte. */
   private static String unescaped(String written) {
     String bytes =
         new String(written.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Reads the cases of bad inputs; the head of the file says how they are written. */
+/** Parses the cases of invalid inputs; the head of the file describes the format. */
 final class CorpusFile {
   static final Path FOLDER = Path.of("src/test/resources/corpus");
 

@@ -22,9 +22,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import taperbook.cli.ExitStatus;
 
 /**
- * Every bad input of the corpus is told with exactly these words, at its place and with its remedy,
- * and nothing else is told. The words are held against the contract by a reader; what the test adds
- * is that they stay so, that nothing hangs and that no fault of the program shows.
+ * Every invalid input of the corpus is reported with exactly these messages, locations, and
+ * remedies, and with no others. A reviewer compared the messages with the documented format; the
+ * test keeps them unchanged, and detects hangs and internal errors.
  */
 @Tag("slow")
 final class CorpusOfBadInputsTest {
@@ -49,7 +49,7 @@ final class CorpusOfBadInputsTest {
         .isEqualTo(place.err().contains("error  ") ? ExitStatus.INPUT_REFUSED : ExitStatus.DONE);
   }
 
-  /** Holds what is told against a list in which dots stand for any number of others. */
+  /** Compares problems with a list in which dots match any number of others. */
   private static void assertProblems(List<String> problems, List<String> expected) {
     int dots = expected.indexOf("...");
     if (dots < 0) {
@@ -89,7 +89,7 @@ final class CorpusOfBadInputsTest {
     Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
   }
 
-  /** The problems as they were printed, one a line: place, code, found, expected, to mend. */
+  /** The problems as printed, one per line: location, code, found, expected, remedy. */
   static List<String> problems(String printed) {
     List<String> problems = new ArrayList<>();
     List<String> lines = printed.lines().toList();
@@ -117,7 +117,7 @@ final class CorpusOfBadInputsTest {
     return line.substring("    expected  ".length());
   }
 
-  /** Writes the cases with what is told now, to be read and judged by a person. */
+  /** Writes the cases with their actual problems for review. */
   public static void main(String[] arguments) throws IOException {
     StringBuilder all = new StringBuilder();
     for (CorpusCase bad : cases()) {

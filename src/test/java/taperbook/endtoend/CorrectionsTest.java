@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** From a published report over a mended reading to a correction that readers can follow. */
+/** From a published report with a corrected reading to a correction note for readers. */
 @Tag("slow")
 final class CorrectionsTest {
   private static final String REPORT = "reports/short.md";
@@ -64,7 +64,7 @@ final class CorrectionsTest {
     assertThat(place.out()).contains("short  up to date");
   }
 
-  /** Row 9 of last year's session carries the end of its climb, and with it a window. */
+  /** Row 9 of last year's session is the end of its climb, and thereby the start of a window. */
   @Test
   void one_corrected_cell_of_a_comparison_lists_changed_numbers_and_moves_no_window()
       throws IOException {
@@ -86,9 +86,9 @@ final class CorrectionsTest {
         .allSatisfy(row -> assertThat(row).contains(cause))
         .anySatisfy(row -> assertThat(row).contains("peak_power,finch-quarry-lane-first,"))
         .anySatisfy(row -> assertThat(row).contains("warm_up_end_soc,finch-quarry-lane-first,"))
-        // Of the other car only what holds it against this one can have moved.
+        // Of the other car, only numbers of the pair may have changed.
         .noneSatisfy(row -> assertThat(row).contains(",finch-quarry-lane,,"))
-        // Nothing is listed for a window that only one of the versions has.
+        // No entry for a window that only one of the versions has.
         .noneSatisfy(row -> assertThat(row).contains("_33_80,"));
     assertThat(record.lines()).hasSizeLessThan(45);
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import taperbook.cli.ExitStatus;
 
 /**
- * However the lines, cells and bytes of a valid folder are mixed up, checking it ends with done or
+ * With any permutation of lines, cells, and bytes of a valid folder, the check exits with done or
  * refused, and each problem has its five lines.
  */
 @Tag("slow")

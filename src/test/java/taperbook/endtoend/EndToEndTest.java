@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** Whole runs of the program on real files. */
 @Tag("slow")
 final class EndToEndTest {
   private static final String READINGS = "sessions/finch-quarry-lane/readings.csv";
@@ -255,7 +254,7 @@ final class EndToEndTest {
     assertThat(place.out()).contains("taperbook report");
   }
 
-  /** Number of the first line that begins with a text. */
+  /** Index of the first line that starts with a text. */
   private static int line(String file, String beginning) {
     List<String> lines = file.lines().toList();
     for (int i = 0; i < lines.size(); i++) {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** What happened in a session, from its file to the page; see {@code reference/interruption}. */
+/** Events of a session, from its file to the page; see {@code reference/interruption}. */
 @Tag("slow")
 final class EventsEndToEndTest {
   private static final String REPORT =
@@ -65,7 +65,8 @@ final class EventsEndToEndTest {
         .contains("Times here include the 4 min 4 s for which the charging of A was interrupted.")
         .contains("Numbers on top: events.")
         .contains("That includes an interruption; without it, it takes ");
-    // The text alternative of the chart over time names the events; that over charge does not.
+    // The text alternative of the chart over time names the events; that of the chart over charge
+    // does not.
     assertThat(alternative(plain, "power-over-time"))
         .contains("1 30 s, quiet fan; 2 between 7 min 55 s")
         .contains("4 22 min 20 s, cable warm.");

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
-/** What {@code taperbook explain} says of the demo. Rows are as they stand in the demo's files. */
+/** Output of {@code taperbook explain} for the demo, with the line numbers of the demo's files. */
 @Tag("slow")
 final class ExplainTest {
   private static final String REPORT = "finch-first-look";
@@ -26,7 +26,7 @@ final class ExplainTest {
     place = Workplace.withDemo(folder);
   }
 
-  /** What was said, with every run of spaces and line ends as one space. */
+  /** The output with normalized whitespace. */
   private String explain(String... arguments) {
     String[] all = new String[arguments.length + 2];
     all[0] = "explain";
@@ -108,7 +108,7 @@ final class ExplainTest {
         .contains("sessions/finch-quarry-lane-first/readings.csv:")
         .contains("How far a car's displays of power and state of charge are off is not known.")
         .contains("Preconditioning: finch-quarry-lane-first: Preconditioning began only");
-    // There is only one pair, so that the reported session alone says which is meant.
+    // There is only one pair, so that the compared session is optional.
     assertThat(explain("mean_lead_shared")).isEqualTo(explain);
   }
 

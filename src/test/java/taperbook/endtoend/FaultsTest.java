@@ -35,7 +35,10 @@ import taperbook.workspace.PublishedFolder;
 import taperbook.workspace.ReportLock;
 import taperbook.workspace.StoppedException;
 
-/** Whatever happens to a run, what is published is whole, and the next run needs no advice. */
+/**
+ * After any failure, published reports are complete, and the next run succeeds without manual
+ * repair.
+ */
 @Tag("slow")
 final class FaultsTest {
   private static final String READINGS = "sessions/stop/readings.csv";
@@ -72,7 +75,7 @@ final class FaultsTest {
     }
   }
 
-  /** Give {@code -Dreport.kills=500} for more; {@link ReportKills} also runs by itself. */
+  /** Pass {@code -Dreport.kills=500} for more; {@link ReportKills} is also a program. */
   @Test
   void a_report_killed_at_any_instant_is_the_old_or_the_new_version_and_the_next_run_succeeds()
       throws Exception {
@@ -192,7 +195,7 @@ final class FaultsTest {
   @Test
   void a_failed_replacement_is_reported_and_keeps_the_published_report() throws Exception {
     new PublishedFolder(folder, "look").replace(PublishingLoop.version("one"), "1");
-    // A name that no file system takes stands for whatever may fail half-way.
+    // A file name that every file system rejects simulates any failure during the replacement.
     Map<String, byte[]> bad = new TreeMap<>(PublishingLoop.version("two"));
     bad.put("z".repeat(300), new byte[1]);
     assertThatThrownBy(() -> new PublishedFolder(folder, "look").replace(bad, "2"))
@@ -274,7 +277,7 @@ final class FaultsTest {
     }
   }
 
-  /** Threads that end with the test. */
+  /** Shuts its threads down at the end of the test. */
   private record AutoPool(ExecutorService service) implements AutoCloseable {
     AutoPool(int threads) {
       this(Executors.newFixedThreadPool(threads));

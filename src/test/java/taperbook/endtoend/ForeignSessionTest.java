@@ -13,14 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** A session whose readings another program wrote, from the proposal to the verified report. */
+/** A session in the format of another program, from the proposed map to the verified report. */
 @Tag("slow")
 final class ForeignSessionTest {
   private static final String FOLDER = "sessions/finch-quarry-lane/";
   @TempDir Path folder;
   private Workplace place = new Workplace(Path.of(""));
 
-  /** The demo with the readings of one session under heads of another program. */
+  /** The demo with column heads of another program in the readings of one session. */
   @BeforeEach
   void writeForeignHeads() throws IOException {
     place = Workplace.withDemo(folder);
@@ -84,7 +84,7 @@ final class ForeignSessionTest {
     assertThat(place.run("verify", pdf)).isEqualTo(ExitStatus.DONE);
     assertThat(place.run("explain", "finch-first-look", "peak_power")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).contains(FOLDER + "log.csv:", "power_kw 168");
-    // A change of the map alone makes the report out of date.
+    // A change of the map alone makes the report outdated.
     place.replace(FOLDER + "columns.csv", "note,said\n", "");
     assertThat(place.run("report", "finch-first-look")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).contains("made:");

@@ -22,7 +22,7 @@ import taperbook.output.article.ArticleText;
 import taperbook.result.ReportResult;
 import taperbook.workspace.StoppedException;
 
-/** What a fuzzer found stays mended, and its targets do what they are for. */
+/** Replays the findings of a fuzzer and checks that the targets work. */
 @Tag("slow")
 final class FuzzTest {
   private static final int MUTATIONS = 20;

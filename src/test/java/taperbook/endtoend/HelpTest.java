@@ -21,7 +21,7 @@ import taperbook.cli.Help;
 import taperbook.cli.Terminal;
 import taperbook.diagnostics.ProblemCode;
 
-/** What the program says of itself. */
+/** Help texts and messages of the command line. */
 @Tag("slow")
 final class HelpTest {
   private static final int WIDTH = 80;
@@ -50,7 +50,7 @@ final class HelpTest {
     assertFits(Help.of(command, WIDTH));
   }
 
-  /** But for an example that must be copied as it stands, no line is longer than the terminal. */
+  /** No line is longer than the terminal, except examples that must be copied unchanged. */
   private static void assertFits(String help) {
     assertThat(help.lines().filter(line -> !line.startsWith("  taperbook ")))
         .allMatch(line -> line.length() <= WIDTH);
@@ -153,7 +153,9 @@ final class HelpTest {
         .allMatch(meaning -> meaning.matches("[A-Z].{10,}[^.]\\."));
   }
 
-  /** The lists of the reference are the one place for codes and statuses; nothing there is idle. */
+  /**
+   * The lists of the reference are the only source of codes and statuses, and each of them is used.
+   */
   @Test
   void every_kind_of_problem_and_every_exit_status_occurs_in_a_test() throws IOException {
     StringBuilder tests = new StringBuilder();

@@ -21,8 +21,8 @@ import taperbook.cli.ExitStatus;
 import taperbook.workspace.ReportLock;
 
 /**
- * Links, pipes and other names of files elsewhere in a project folder that came from somewhere:
- * nothing outside is read, listed or written, and each is named with what mends it.
+ * Links, pipes, and hard links to outside files in an untrusted project folder: nothing outside is
+ * read, listed, or written, and each entry is reported with a remedy.
  */
 @Timeout(value = 60, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 @Tag("slow")

@@ -21,7 +21,7 @@ import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 import taperbook.cli.ExitStatus;
 
-/** The PDF of a library against ISO 19005-3 and ISO 14289-1, as veraPDF reads them. */
+/** Validates the PDF of a library against ISO 19005-3 and ISO 14289-1 with veraPDF. */
 @Tag("slow")
 final class LibraryPdfTest {
   @TempDir private Path folder = Path.of("");
@@ -31,7 +31,7 @@ final class LibraryPdfTest {
     Workplace place = ManySessions.write(folder, 30);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     byte[] pdf = Files.readAllBytes(place.path("reports/library/report.pdf"));
-    // The validator compares names in lower case of the default locale, where Turkish has no i.
+    // The validator lower-cases names in the default locale, where Turkish has a dotless i.
     Locale before = Locale.getDefault();
     Locale.setDefault(Locale.ROOT);
     try {

@@ -24,7 +24,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** Libraries made by whole runs of the program on real files. */
 @Tag("slow")
 final class LibraryTest {
   private static final String READINGS = "sessions/visit-0001/readings.csv";
@@ -70,9 +69,7 @@ final class LibraryTest {
         .isEqualTo("checked 5 sessions, 4 range tests, 1 report: 0 errors, 0 notices\n");
   }
 
-  /**
-   * Numbers without a value, as another look at the file counts them: two commas after the label.
-   */
+  /** Numbers without a value, counted independently: two commas after the label. */
   private static long count(String csv, String what) {
     assertThat(what).isNotEmpty();
     return csv.lines()
@@ -187,7 +184,8 @@ final class LibraryTest {
             .toList();
     List<Element> rows = page.select("table.sortable tbody tr");
     assertThat(rows).hasSize(25);
-    // Two distances, the time for the window, peak and how long; then the rest of each session.
+    // Two distances, the time for the window, peak and hold; then the remaining numbers of each
+    // session.
     List<Integer> order = List.of(0, 1, 4, 2, 3, 5, 6, 7, 8, 9, 10);
     int first = 0;
     for (Element row : rows) {
@@ -222,7 +220,7 @@ final class LibraryTest {
     assertThat(sorted).isSortedAccordingTo(Comparator.naturalOrder());
   }
 
-  /** Readers know cars; a folder's name is for commands alone. */
+  /** Readers know cars; folder names are for commands only. */
   @Test
   void sessions_are_named_by_their_cars() throws IOException {
     Workplace place = ManySessions.write(folder, 12);
@@ -280,7 +278,7 @@ final class LibraryTest {
       }
       List<Float> widths = new ArrayList<>();
       pdf.getPages().forEach(p -> widths.add(p.getMediaBox().getWidth()));
-      // A4 is 210 mm by 297 mm, a point is 25.4 mm / 72: the table lies across.
+      // A4 is 210 mm by 297 mm, a point is 25.4 mm / 72: the table is on landscape pages.
       assertThat(widths).anyMatch(w -> Math.abs(w - 297 * 72 / 25.4) < 0.5);
       assertThat(pdf.getDocumentCatalog().getNames().getEmbeddedFiles().getNames())
           .hasSize(1 + 2 * 40 + 4 + 1);

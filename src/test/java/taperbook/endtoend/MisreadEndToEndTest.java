@@ -10,14 +10,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** A reading that does not fit the others, from its file to the page, and how it is settled. */
+/** A reading that contradicts the others, from its file to the page, and its resolution. */
 @Tag("slow")
 final class MisreadEndToEndTest {
   private static final String READINGS = "sessions/finch-quarry-lane/readings.csv";
 
   @TempDir private Path folder = Path.of("");
 
-  /** The demo, with 186 kW for 168 kW in line 9, and a cell beside it. */
+  /** The demo with 186 kW instead of 168 kW in line 9, and a cell in the column next to it. */
   private Workplace withSlip(String asRead) throws IOException {
     Workplace place = Workplace.withDemo(folder);
     String right = place.text(READINGS);

@@ -20,8 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /**
- * Whatever a template or an article asks for, making the report and reading it opens no connection
- * and no file outside the folder. A listener on this machine stands for the web.
+ * Whatever a template or an article references, building the report and reading it opens no
+ * connection and no file outside the folder. A listener on this machine represents the web.
  */
 @Tag("slow")
 final class NetworkIsolationTest {
@@ -48,7 +48,7 @@ final class NetworkIsolationTest {
       String html = Files.readString(look.resolve("report.html"));
       assertThat(html).contains("default-src 'none'").doesNotContain(SECRET);
       open(look.resolve("report.html"));
-      // The browser may open a connection ahead of the policy; it must not ask for anything.
+      // The browser may open a connection before it applies the policy; it must not send a request.
       assertThat(sent).as("requests while the page is read").hasValue(0);
     } finally {
       Files.delete(secret);
@@ -118,7 +118,7 @@ final class NetworkIsolationTest {
       List<Path> tables = all.filter(p -> p.toString().endsWith(".csv")).toList();
       assertThat(tables).isNotEmpty();
       for (Path table : tables) {
-        // A minus sign may lead a number; all else that leads a formula may not.
+        // A minus sign may precede a number; other first characters of formulas are not allowed.
         assertThat(Files.readString(table))
             .as(table.toString())
             .doesNotContainPattern("(?m)(^|,)\"?[=+@\t]")
@@ -127,7 +127,7 @@ final class NetworkIsolationTest {
     }
   }
 
-  /** Every way that HTML, CSS, SVG and XML have of asking for something else. */
+  /** Every HTML, CSS, SVG, and XML construct that references an external resource. */
   private void insertReferences(String url, Path secret, String templateName) throws IOException {
     String file = secret.toUri().toString();
     StringBuilder ways = new StringBuilder();

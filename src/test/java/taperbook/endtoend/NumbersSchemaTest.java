@@ -30,7 +30,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.UncertaintySource;
 
 /**
- * The published schema of {@code numbers.json} against what the program writes.
+ * Validates the {@code numbers.json} of the program with the published schema.
  *
  * @see <a href="https://json-schema.org/draft/2020-12/json-schema-core">JSON Schema 2020-12</a>
  */
@@ -39,7 +39,7 @@ final class NumbersSchemaTest {
   private static final Path FILE = Path.of("src/docs/numbers.schema.json");
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  /** Fields that a document may do without. */
+  /** Optional fields of a document. */
   private static final Set<String> OPTIONAL =
       Set.of("/common_ground", "/numbers//against", "/stop_times");
 
@@ -168,7 +168,7 @@ final class NumbersSchemaTest {
     }
   }
 
-  /** A number with a budget of a pair, one that is withheld, a check of each kind, an input. */
+  /** A number of a pair with a budget, a withheld number, a check of each kind, and an input. */
   private static JsonNode sample(JsonNode whole) {
     ObjectNode some = whole.deepCopy();
     ObjectNode measured = first(whole.get("numbers"), "/budget/0").deepCopy();
@@ -192,7 +192,6 @@ final class NumbersSchemaTest {
         .orElseThrow();
   }
 
-  /** Pointers to all fields of all objects. */
   private static List<String> fields(JsonNode tree) {
     List<String> all = new ArrayList<>();
     collect(tree, "", all);

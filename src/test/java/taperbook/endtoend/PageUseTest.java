@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The demo's page as a reader uses it, in a browser. */
+/** The demo's page in a browser. */
 @Tag("slow")
 final class PageUseTest {
   private static final Path REPORT = Path.of("reports/finch-first-look").toAbsolutePath();
@@ -202,7 +202,7 @@ final class PageUseTest {
         .isEqualTo("62");
     set("distance", "62.13711922373339");
     assertThat(browser.text(".stop output")).isEqualTo(inKilometres);
-    // 345 km, the driven range of the car, over 1.609344 km to a mile (exactly, by definition).
+    // 345 km, the driven range of the car, divided by 1.609344 km for a mile (exact).
     assertThat(browser.text(".stand b")).startsWith("214").endsWith("mi");
     assertThat(browser.script(table)).isNotEqualTo(before);
     browser.click(".ways .tool");
@@ -274,7 +274,7 @@ final class PageUseTest {
     assertThat(browser.text(out)).contains("kW").isNotEqualTo(byKey);
   }
 
-  /** The readout's values are the readings: each is looked up in the file that was read. */
+  /** The values of the readout are readings: each is looked up in the session file. */
   @Test
   void the_readout_line_displays_the_readings_of_the_session_file() throws IOException {
     List<String> readings =
@@ -367,7 +367,7 @@ final class PageUseTest {
             + "'; f.dispatchEvent(new Event('input')); })()");
   }
 
-  /** The first time in a text such as {@code 6 min 29 s 6 min 22 s to …}. */
+  /** Seconds of the first time in a text such as {@code 6 min 29 s 6 min 22 s to …}. */
   private static int seconds(String text) {
     var time = java.util.regex.Pattern.compile("(?:(\\d+) min )?(\\d+) s").matcher(text);
     assertThat(time.find()).as(text).isTrue();

@@ -30,7 +30,7 @@ import taperbook.session.Item;
 import taperbook.session.ItemKind;
 import taperbook.session.RangeItem;
 
-/** The recording sheets as they come out of the printer. */
+/** Layout of the recording sheets on paper. */
 @Tag("slow")
 final class RecordingSheetTest {
   private static final double POINTS_PER_MM = 72 / 25.4;
@@ -52,7 +52,7 @@ final class RecordingSheetTest {
     return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
   }
 
-  /** Sizes: ISO 216 has A4 as 210 mm by 297 mm; letter paper is 8.5 in by 11 in. */
+  /** ISO 216: A4 is 210 mm by 297 mm; letter paper is 8.5 in by 11 in. */
   @ParameterizedTest
   @CsvSource({
     "session, a4, 210, 297",
@@ -143,7 +143,7 @@ final class RecordingSheetTest {
     }
   }
 
-  /** The text of each line without its spaces, and the size of the smallest letter in points. */
+  /** The text of each line without spaces, and the size of the smallest letter in points. */
   private static final class Lines extends PDFTextStripper {
     private final Map<String, StringBuilder> byHeight = new TreeMap<>();
     private float smallest = Float.MAX_VALUE;
@@ -158,7 +158,7 @@ final class RecordingSheetTest {
     }
   }
 
-  /** Two rows at least to write into beside those of the marks and the head. */
+  /** At least two rows to write into, in addition to those of the marks and the head. */
   @Test
   void the_readings_have_spare_rows() throws IOException {
     try (PDDocument pdf = sheet("session")) {
@@ -175,7 +175,7 @@ final class RecordingSheetTest {
         .sum();
   }
 
-  /** Marks as the task gives them; eight millimetres is room to write by hand. */
+  /** Eight millimetres are sufficient for handwriting. */
   @Test
   void rows_of_readings_are_at_least_eight_millimetres_apart() throws IOException {
     try (PDDocument pdf = sheet("session", "--paper", "letter")) {

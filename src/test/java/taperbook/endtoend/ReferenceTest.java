@@ -20,7 +20,7 @@ import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.workspace.Project;
 
-/** The committed reference says what the program does now. */
+/** Compares the committed reference with the lists of the program. */
 final class ReferenceTest {
   private static final Path REFERENCE = Path.of("src/docs/reference.md");
   private static final String ALL =
@@ -53,7 +53,7 @@ final class ReferenceTest {
     assertThat(Files.readString(Path.of("README.md"))).contains("](src/docs/reference.md)");
   }
 
-  /** The numbers of a report that has every kind: two sessions of one car, and another car's. */
+  /** Numbers of a report that has every kind: two sessions of one car, and another car's. */
   private List<ReportNumber> numbers() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     place.replace(

@@ -67,7 +67,7 @@ final class ReportLibraryConsistencyTest {
     assertThat(formatter.range(row)).as(what).isEqualTo(formatter.range(report));
   }
 
-  /** The rows of the demo's library by session, measured anew. */
+  /** The rows of the demo's library by session, measured without a cache. */
   private static Map<String, Numbers> library(Project project) {
     LibraryPlan plan = (LibraryPlan) project.plan("library").value().orElseThrow();
     LibraryIntake intake = LibraryIntake.withoutArticle(plan);

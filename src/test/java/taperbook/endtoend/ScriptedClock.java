@@ -6,15 +6,18 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import taperbook.cli.WatchClock;
 
-/** Time in which something happens at each pause, without a wait; it stops when the script ends. */
+/**
+ * Scripted time in which an action runs at each pause, without waiting; stops at the end of the
+ * script.
+ */
 final class ScriptedClock implements WatchClock {
-  /** Pauses without a change after which a change must have been taken up. */
+  /** Pauses without a change after which a change must have been processed. */
   private static final int IDLE_PAUSES = 4;
 
-  /** The stopwatch is read twice to look at the files, and then as making a report begins. */
+  /** The stopwatch is read twice for the detection of changes, and then at the start of a build. */
   private static final int READS_BEFORE_BUILD = 3;
 
-  /** Something that happens to the files. */
+  /** A change of the files. */
   interface Action {
     void run() throws IOException;
   }
@@ -25,13 +28,13 @@ final class ScriptedClock implements WatchClock {
   private int reads;
   private long nanos;
 
-  /** Something happens in the next pause. */
+  /** Runs an action in the next pause. */
   ScriptedClock then(Action action) {
     pauses.add(action);
     return this;
   }
 
-  /** Nothing happens for long enough. */
+  /** Adds pauses without an action. */
   ScriptedClock idle() {
     for (int i = 0; i < IDLE_PAUSES; i++) {
       pauses.add(() -> {});
@@ -39,12 +42,12 @@ final class ScriptedClock implements WatchClock {
     return this;
   }
 
-  /** Something happens once, just as the first report after it is being made. */
+  /** Runs an action once, at the start of the next build. */
   ScriptedClock thenDuringBuild(Action action) {
     return then(() -> duringBuild = action);
   }
 
-  /** Something happens once, just before the first report is published. */
+  /** Runs an action once, before the first report is published. */
   ScriptedClock thenBeforePublishing(Action action) {
     beforePublishing = action;
     return this;

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** Files and templates that would be read, laid out or drawn without end. */
+/** Files and templates that would be parsed or rendered endlessly. */
 @Tag("slow")
 final class TerminationTest {
   private static final Duration PATIENCE = Duration.ofSeconds(100);
@@ -119,7 +119,7 @@ final class TerminationTest {
     assertThat(empty.err()).contains("--limit needs a whole number of seconds from 1 to 99999");
   }
 
-  /** A report whose own template takes more than a second by itself. */
+  /** A report whose template takes more than a second. */
   private byte[] slow() throws IOException {
     Workplace place = Workplace.withDemo(Files.createDirectory(folder.resolve("slow")));
     Path templates = Files.createDirectory(place.path("templates"));

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Follows the tutorial word by word: types its commands, makes its edits, expects its answers. */
+/** Follows the tutorial: runs its commands, applies its edits, and compares the output. */
 @Tag("slow")
 final class TutorialTest {
   private static final Path TUTORIAL = Path.of("src/docs/tutorial.md");
@@ -47,14 +47,14 @@ final class TutorialTest {
     assertThat(commands).isEqualTo(11);
   }
 
-  /** What is typed behind the program's name; a PDF is named from where the program runs. */
+  /** The arguments after the program's name; the path of a PDF is relative to the project. */
   private String[] arguments(String typed) {
     return Stream.of(typed.split(" ", -1))
         .map(a -> a.endsWith(".pdf") ? folder.resolve(a).toString() : a)
         .toArray(String[]::new);
   }
 
-  /** The indented blocks of the tutorial, and the mark at which files are copied. */
+  /** The indented blocks of the tutorial, and the position where files are copied. */
   private static List<List<String>> blocks() throws IOException {
     List<List<String>> blocks = new ArrayList<>();
     boolean inside = false;
@@ -71,7 +71,9 @@ final class TutorialTest {
     return blocks;
   }
 
-  /** The lines stand in the text in this order, with others between only where that is marked. */
+  /**
+   * Asserts that the lines occur in this order, with other lines between only where that is marked.
+   */
   private static void answers(String text, List<String> lines, String what) {
     List<String> printed = text.lines().toList();
     int at = 0;
@@ -89,7 +91,7 @@ final class TutorialTest {
     }
   }
 
-  /** Puts lines with a plus in the place of those with a minus. */
+  /** Replaces lines with a minus by those with a plus. */
   private static void edit(Path file, List<String> lines) throws IOException {
     String before = marked(lines, "- ");
     String text = Files.readString(file);

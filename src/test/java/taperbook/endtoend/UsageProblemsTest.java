@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
-/** What stands in the way without being a fault: options, names, temporary files. */
+/** Problems of usage that are not internal errors: options, names, temporary files. */
 @Tag("slow")
 final class UsageProblemsTest {
   @TempDir private Path folder = Path.of("");

@@ -33,9 +33,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
-/**
- * A published PDF alone: what follows from its inputs is verified, and what was changed is found.
- */
+/** Verification of a published PDF without the project: detects every change. */
 @Tag("slow")
 final class VerifyTest {
   @TempDir private Path folder;
@@ -184,7 +182,7 @@ final class VerifyTest {
         .contains("can print anything: templates/letter.css.");
   }
 
-  /** A report with a style sheet of the author's own. */
+  /** A report with a custom style sheet. */
   private byte[] styled(String file, String css) throws IOException {
     Workplace place = Workplace.withDemo(Files.createDirectory(folder.resolve("styled")));
     Files.createDirectory(place.path("templates"));
@@ -338,7 +336,7 @@ final class VerifyTest {
     file.setSize(bytes.length);
   }
 
-  /** Swaps the first two glyphs of a text that differ, as someone who forges a figure would. */
+  /** Swaps the first two different glyphs of a text, as in a forged figure. */
   private static void swapTwoGlyphs(PDDocument document, PDPage page) throws IOException {
     List<Object> tokens = new PDFStreamParser(page).parse();
     for (int i = 1; i < tokens.size(); i++) {

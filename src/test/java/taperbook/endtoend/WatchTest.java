@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** Remaking on save, on real files and in scripted time. */
+/** Rebuilds on save, with real files and scripted time. */
 @Tag("slow")
 final class WatchTest {
   private static final String READINGS = "sessions/stop/readings.csv";

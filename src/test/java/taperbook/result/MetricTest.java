@@ -10,7 +10,7 @@ import taperbook.quantity.Unit;
 import taperbook.session.Caveat;
 import taperbook.session.Input;
 
-/** Which caveats concern a number follows from its inputs; where it is shown, from its roles. */
+/** Inputs of a number determine its caveats; its roles determine where it appears. */
 final class MetricTest {
   private static final Caveat RESTARTED =
       new Caveat(Caveat.Kind.ENERGY_COUNTER, Message.verbatim("Restarted."));

@@ -11,7 +11,7 @@ import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 import taperbook.session.Origin;
 
-/** JCGM 100:2008, 5.1.2: the uncertainties of independent quantities add by squares. */
+/** JCGM 100:2008, 5.1.2: uncertainties of independent quantities add in quadrature. */
 final class ReportNumberTest {
   @Test
   void coverage_intervals_add_in_quadrature() {
@@ -44,7 +44,7 @@ final class ReportNumberTest {
     Interval ends = upper.minus(lower, 0).orElseThrow().estimateIfMeasured().orElseThrow().bounds();
     assertThat(ends.low()).isCloseTo(10 - 5, within(1e-12));
     assertThat(ends.high()).isCloseTo(10 + 13, within(1e-12));
-    // With 12 more for the spread between runs the 5 becomes 13.
+    // With 12 more for the spread between runs, 5 becomes 13.
     assertThat(
             upper.minus(lower, 12).orElseThrow().estimateIfMeasured().orElseThrow().bounds().low())
         .isCloseTo(10 - 13, within(1e-12));

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 
-/** Bounds on time and memory. */
 final class BoundedTaskTest {
   private static final long PLENTY = Long.MAX_VALUE;
   private static final int MEBIBYTE = 1 << 20;

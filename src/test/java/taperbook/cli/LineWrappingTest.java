@@ -7,7 +7,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Lines broken at words. */
 final class LineWrappingTest {
   @Test
   void continuation_lines_are_indented_to_the_last_column() {

@@ -12,7 +12,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
 
-/** No text from elsewhere drives the terminal, whichever way it is printed. */
+/** No external text reaches the terminal with control codes, by any printing method. */
 final class PrintedTest {
   private static final String HOSTILE =
       "a\u001b[2J\u001b]0;x\u0007\r\nverified\u009b\u202eb\u200bc";

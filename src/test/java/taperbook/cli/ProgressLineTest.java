@@ -9,7 +9,6 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
-/** The line that shows the progress of long work. */
 final class ProgressLineTest {
   private static final Terminal NARROW = new Terminal(true, true, 40);
 
@@ -23,7 +22,7 @@ final class ProgressLineTest {
       };
   private final PrintStream err = new PrintStream(bytes, false, StandardCharsets.UTF_8);
 
-  /** Returns a stopwatch that advances by a fixed time on each call. */
+  /** Returns a stopwatch that advances by a constant time with each call. */
   private static WatchClock advancing(long nanosPerCall) {
     return new WatchClock() {
       private long nanos;

@@ -9,7 +9,6 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** Concurrent work with results in order. */
 final class OrderedExecutorTest {
   @Test
   void results_keep_the_order_of_the_items_and_few_are_in_progress() {

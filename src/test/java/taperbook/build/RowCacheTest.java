@@ -22,7 +22,7 @@ import taperbook.session.InputHash;
 import taperbook.workspace.Project;
 import taperbook.workspace.VisitedSession;
 
-/** A library made with rows that are known and without. */
+/** Compares libraries built with and without cached rows. */
 @Tag("slow")
 final class RowCacheTest {
   private static final String ROWS = "reports/.library.rows";
@@ -66,7 +66,7 @@ final class RowCacheTest {
     LibraryResult changed = result(1);
     assertThat(changed.rows().get(0).numbers().all()).isNotEmpty();
     assertThat(result(0)).usingRecursiveComparison().isEqualTo(changed);
-    // Another plan and another drive are another context.
+    // A change of the plan or of the drive invalidates the rows.
     place.replace("reports/library.md", "30-70", "30-60");
     result(8);
     place.replace("sessions/drive-0/range-test.csv", "end soc,5", "end soc,6");
@@ -85,7 +85,10 @@ final class RowCacheTest {
     result(1);
   }
 
-  /** The rows, of which so many must have been measured and not remembered. */
+  /**
+   * Returns the result, of which the given number of rows must be measured and not read from the
+   * cache.
+   */
   private LibraryResult result(int expectedMeasured) {
     CommandContext commandContext = CommandContext.in(folder, Map.of());
     Project project = commandContext.project();

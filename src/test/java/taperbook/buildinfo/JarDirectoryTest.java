@@ -11,7 +11,7 @@ import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import taperbook.buildinfo.BuildInfo.JarDirectory;
 
-/** Jars as the JDK's own writer of zip files makes them. */
+/** Reads jars that the JDK writes. */
 class JarDirectoryTest {
   @Test
   void starts_with_the_signature_of_the_central_directory() throws IOException {

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What amounts in prose mean: plain English and arithmetic, and unit factors of NIST SP 811. */
+/** Meaning of amounts in prose, by arithmetic and unit factors of NIST SP 811. */
 final class AmountFinderTest {
   @ParameterizedTest
   @CsvSource(

@@ -13,7 +13,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.diagnostics.Problem;
 import taperbook.prosecheck.TypedFigure.Verdict;
 
-/** Verdicts, places and problems of figures typed by hand in an article. */
 final class FigureCheckTest {
   @Test
   void a_contradicted_figure_is_reported_with_location_result_and_remedy() {

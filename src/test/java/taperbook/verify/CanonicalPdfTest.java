@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The canonical form on files of the PDF library that have nothing of a report. */
+/** The canonical form of files that the PDF library wrote, without a report. */
 final class CanonicalPdfTest {
   private static final int MUTATIONS = 2000;
 
@@ -29,8 +29,8 @@ final class CanonicalPdfTest {
   }
 
   /**
-   * A deflated stream ends with bits that nothing reads, up to the next whole byte: to change one
-   * of them is to deflate the same content otherwise.
+   * A deflated stream ends with unused bits up to the next whole byte: changing one of them is
+   * another encoding of the same content.
    */
   @Test
   void every_mutation_except_of_padding_bits_is_a_difference() throws IOException {
@@ -103,7 +103,7 @@ final class CanonicalPdfTest {
     assertThat(CanonicalPdf.isSame(pdf, new byte[0])).isFalse();
   }
 
-  /** A document of one page whose content is in two streams. */
+  /** A document of one page with its content in two streams. */
   private static byte[] pdf(String first, String second) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {

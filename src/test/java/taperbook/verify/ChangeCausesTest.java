@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import taperbook.result.MovedNumber;
 
-/** The number went from 140 to 150 kW, of which undoing a change takes back so much. */
+/** The number changed from 140 to 150 kW; reverting a change restores the given part of it. */
 final class ChangeCausesTest {
   private static final Resampling BEFORE = draws(140, 140.2, 139.8);
   private static final Resampling AFTER = draws(150, 150.2, 149.8);

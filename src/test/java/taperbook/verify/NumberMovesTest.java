@@ -19,13 +19,13 @@ final class NumberMovesTest {
   void a_number_changed_if_the_draws_of_both_versions_do_not_overlap() {
     Resampling before = draws(140, 140.6, 139.5, 140.2, 140.4);
     assertThat(between(before, draws(143, 142.4, 143.3, 142.6, 143.1))).hasSize(1);
-    // By as much, but one draw of the new readings gives what the old ones gave.
+    // An equal change, but one draw of the new readings gives the old value.
     assertThat(between(before, draws(143, 142.4, 143.3, 140.3, 143.1))).isEmpty();
   }
 
   @Test
   void a_change_below_a_tenth_of_the_half_interval_is_ignored() {
-    // Half the interval is 10 kW: 0.9 kW are not listed, 1.1 kW are, by draws that never meet.
+    // Half the interval is 10 kW: 0.9 kW are not listed, 1.1 kW are, with draws that never overlap.
     Resampling before = draws(140, 140, 140, 140, 140);
     assertThat(between(before, draws(140.9, 140.9, 140.9, 140.9, 140.9))).isEmpty();
     assertThat(between(before, draws(141.1, 141.1, 141.1, 141.1, 141.1))).hasSize(1);
@@ -66,14 +66,14 @@ final class NumberMovesTest {
     Resampling with = files(number("140", "130", "150"), number("140", "130", "150"));
     Resampling without = files("", "");
     assertThat(NumberMoves.between(with, without, false)).isEmpty();
-    // With the same questions it is a finding that is gone.
+    // With equal requests it is a lost result.
     assertThat(NumberMoves.between(with, without, true)).hasSize(1);
     assertThat(NumberMoves.between(with, files("", number("140", "130", "150")), true)).isEmpty();
   }
 
   @Test
   void a_single_draw_must_differ_by_more_than_the_spread_of_the_others() {
-    // As after a change of program: the published version cannot be drawn again.
+    // After a change of program, the published version cannot be resampled.
     Resampling published = draws(140);
     assertThat(between(published, draws(143, 142, 143.5, 142.5))).hasSize(1);
     assertThat(between(published, draws(141.2, 143, 142, 142.5))).isEmpty();

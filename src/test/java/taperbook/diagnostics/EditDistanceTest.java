@@ -6,7 +6,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 final class EditDistanceTest {
-  /** Counted by hand: one edit for each letter put in, left out, changed or swapped. */
+  /** By hand: one edit for each inserted, deleted, replaced, or transposed letter. */
   @ParameterizedTest
   @CsvSource({
     "soc,soc,0",

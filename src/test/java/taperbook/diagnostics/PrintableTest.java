@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-/** What of a text from elsewhere reaches a terminal. */
+/** Which parts of an external text reach a terminal. */
 final class PrintableTest {
   @Test
   void visible_text_is_unchanged() {

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is known by looks alone, and above all when nothing may be known. */
+/** What file stats alone prove, and above all when they prove nothing. */
 final class UpToDateCheckTest {
   private static final String SESSION = "sessions/visit";
   private static final String READINGS = SESSION + "/readings.csv";
@@ -49,7 +49,7 @@ final class UpToDateCheckTest {
   @Test
   void leftovers_of_a_killed_run_are_deleted_and_those_of_a_running_one_are_kept()
       throws IOException {
-    // No system numbers a process so high: Linux ends at 4,194,304, as proc(5) says.
+    // No process has this number: the limit of Linux is 4,194,304 by proc(5).
     file("reports/.looks.new-999999999", "");
     long parent = ProcessHandle.current().parent().map(ProcessHandle::pid).orElse(1L);
     file("reports/.looks.new-" + parent, "");
@@ -82,7 +82,7 @@ final class UpToDateCheckTest {
     assertThat(answer("report", "first")).isEmpty();
   }
 
-  /** A change that a clock's tick cannot tell from the reading must not be trusted. */
+  /** A change within the clock tick of the reading must not be trusted. */
   @Test
   void files_changed_after_the_start_of_the_run_are_not_cached() throws IOException {
     waitForTheClock();
@@ -246,7 +246,7 @@ final class UpToDateCheckTest {
     assertThat(answer("report", "first")).isNotEmpty();
   }
 
-  /** Enters the report as a run would that found it up to date. */
+  /** Caches the report as a run that finds it up to date. */
   private void cacheReport() throws IOException {
     waitForTheClock();
     try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
@@ -255,7 +255,7 @@ final class UpToDateCheckTest {
     }
   }
 
-  /** Until the clock of the file system has moved on from what was written last. */
+  /** Waits until the clock of the file system has advanced after the last write. */
   private void waitForTheClock() throws IOException {
     Path first = file("tick", "");
     long then = FileStat.changedNanoseconds(first);

@@ -37,7 +37,7 @@ import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.RangeItem;
 
-/** The properties files of texts against the code that asks for them. */
+/** Compares the properties files of texts with the keys in the code. */
 final class TextsTest {
   private static final Path FOLDER = Path.of("src/main/resources/taperbook/i18n");
   private static final Pattern LITERAL = Pattern.compile("\"([a-z]+(?:\\.[a-z0-9_]+)+)\"");
@@ -45,7 +45,7 @@ final class TextsTest {
       Pattern.compile("(?:Texts|Message)\\s*\\.of\\(\\s*\"([^\"]*)\"\\s*[,)]");
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([0-9]+)}");
 
-  /** Texts of enum constants, whose keys are composed from the constant's name. */
+  /** Enums whose texts have keys composed from the names of constants. */
   private static final Map<String, Enum<?>[]> ENUMS =
       Map.ofEntries(
           Map.entry("method.*.title", Method.values()),
@@ -194,7 +194,7 @@ final class TextsTest {
     return escaped.startsWith(" ") ? "\\" + escaped : escaped;
   }
 
-  /** As many values as the text has places, each a digit, which has no capital. */
+  /** One value for each placeholder of the text; digits, which do not change in upper case. */
   private static Object[] values(String text) {
     Matcher placeholder = PLACEHOLDER.matcher(text.replace("{{", "").replace("}}", ""));
     Set<String> numbers = new TreeSet<>();
@@ -204,7 +204,6 @@ final class TextsTest {
     return numbers.toArray();
   }
 
-  /** Keys that the code composes. */
   private static Set<String> composed() {
     Set<String> keys =
         Stream.concat(

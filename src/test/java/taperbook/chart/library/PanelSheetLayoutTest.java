@@ -20,11 +20,11 @@ import taperbook.chart.render.Painting;
 import taperbook.quantity.Interval;
 import taperbook.result.Curve;
 
-/** All texts of a library's figures, in both styles, with few and many sessions. */
+/** Layout of texts in all figures of a library, in both styles, with few and many sessions. */
 final class PanelSheetLayoutTest {
   private static final List<ChartStyle> STYLES = List.of(ChartStyle.print(), ChartStyle.film());
 
-  /** Lists are drawn for narrow screens too, however many figures there are. */
+  /** Lists are also drawn for narrow screens, regardless of the number of figures. */
   private static final List<ChartStyle> LIST_STYLES =
       List.of(ChartStyle.print(), ChartStyle.narrow(), ChartStyle.film());
 

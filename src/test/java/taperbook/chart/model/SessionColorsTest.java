@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Colours of sessions for eyes that lack one kind of cone, and in grey.
+ * Distances between session colours for each kind of dichromacy and in grey.
  *
  * @see <a href="https://doi.org/10.1109/TVCG.2009.113">Machado, Oliveira and Fernandes 2009: the
  *     matrices for severity 1, on linear sRGB</a>
@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  *     distance between colours</a>
  */
 final class SessionColorsTest {
-  /** Of linear sRGB to X, Y, Z under D65: IEC 61966-2-1:1999. */
+  /** Linear sRGB to X, Y, Z under D65: IEC 61966-2-1:1999. */
   private static final double[][] TO_XYZ = {
     {0.4124, 0.3576, 0.1805}, {0.2126, 0.7152, 0.0722}, {0.0193, 0.1192, 0.9505}
   };
@@ -60,7 +60,7 @@ final class SessionColorsTest {
     assertThat(Math.hypot(white[1], white[2])).isLessThan(0.05);
   }
 
-  /** L*, a*, b* of the primaries of sRGB as published in many tables; written from memory. */
+  /** L*, a*, b* of the sRGB primaries as tabulated in many places; from memory. */
   @ParameterizedTest
   @CsvSource({
     "#ff0000, 53.24, 80.09, 67.20",
@@ -74,9 +74,9 @@ final class SessionColorsTest {
     assertThat(lab[2]).isCloseTo(b, within(0.05));
   }
 
-  /** A pair that the matrices must bring together, or they would prove nothing. */
+  /** A pair whose distance must shrink; otherwise the matrices would prove nothing. */
   @Test
-  void a_red_and_a_green_are_indistinguishable_without_their_cones() {
+  void a_red_and_a_green_are_close_without_their_cones() {
     Color red = Color.decode("#b04a2a");
     Color green = Color.decode("#6f6a1e");
     double all = distance(red, green, Eyes.ALL_CONES);
@@ -86,7 +86,7 @@ final class SessionColorsTest {
   @ParameterizedTest
   @EnumSource(Eyes.class)
   void any_two_session_colours_differ_in_every_simulation(Eyes eyes) {
-    // A distance of 2.3 is just noticeable (Mahy, Van Eycken and Oosterlinck 1994).
+    // The just noticeable difference is 2.3 (Mahy, Van Eycken and Oosterlinck 1994).
     pairs().forEach(p -> assertThat(distance(p[0], p[1], eyes)).isGreaterThan(20));
   }
 

@@ -55,7 +55,7 @@ final class CompareFiguresTest {
     assertThat(ids(InventedComparison.of(4, stated, silent))).doesNotContain("c-rate-over-soc");
     silent.measured("implied_full_energy", Unit.KILOWATT_HOUR, 91.8, 1);
     Figure figure = figure(InventedComparison.of(4, stated, silent), "c-rate-over-soc");
-    // 171 kW / 60 kWh and 183.6 kW / 91.8 kWh, by hand.
+    // By hand: 171 kW / 60 kWh and 183.6 kW / 91.8 kWh.
     assertThat(plain(figure.caption()))
         .contains("2.85 kW/kWh in A (Northmoor Finch, second battery revision) with 60 kWh")
         .contains("2.00 kW/kWh in B (Veldt Carrier) with 91.8 kWh");
@@ -156,14 +156,14 @@ final class CompareFiguresTest {
 
   @Test
   void each_stretch_of_a_dashed_line_is_one_path_with_a_continuous_dash() {
-    // Four long gaps end the first battery's session: what lies before them is one stretch.
+    // Four long gaps end the first battery's session; the readings before them are one stretch.
     String svg = figure(Comparisons.named("two"), "compare-over-soc").svg();
     String dash = "stroke-dasharray=\"10.1,3.8\"[^>]*stroke-width=\"2.4\">\\n<path d=\"m[^z\"]*\"";
     Matcher strokes = Pattern.compile(dash).matcher(svg);
     assertThat(strokes.results().map(m -> corners(m.group()))).contains(12);
   }
 
-  /** Corners of a path of straight lines behind its first one. */
+  /** Number of corners of a path of straight lines after its first line. */
   private static int corners(String path) {
     String data = path.substring(path.indexOf('l', path.indexOf(" d=")) + 1, path.lastIndexOf('"'));
     return data.split(" ", -1).length / 2;

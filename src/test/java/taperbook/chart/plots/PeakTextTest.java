@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import taperbook.result.Curve;
 
 final class PeakTextTest {
-  /** Up by 1 kW each second to 100 kW at 100 s, level to 300 s, down by 0.5 kW each second. */
+  /** Rises by 1 kW/s to 100 kW at 100 s, is constant until 300 s, falls by 0.5 kW/s. */
   private static final Curve TRAPEZOID =
       curve(new double[] {0, 100, 300, 500}, new double[] {0, 100, 100, 0});
 

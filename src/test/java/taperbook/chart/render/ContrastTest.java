@@ -14,7 +14,7 @@ import taperbook.chart.model.Contrast;
 import taperbook.chart.model.Palette;
 
 /**
- * The palette against the contrast that WCAG 2.2 asks for.
+ * Compares the palette with the contrast that WCAG 2.2 requires.
  *
  * @see <a href="https://www.w3.org/TR/WCAG22/#dfn-contrast-ratio">contrast ratio</a>
  */

@@ -25,7 +25,7 @@ import taperbook.chart.plots.ChartPictures;
 import taperbook.chart.plots.FigureSet;
 import taperbook.chart.plots.InventedSession;
 
-/** Figures as they are painted for a film. */
+/** Renditions of figures for a film. */
 @Tag("slow")
 final class RenditionTest {
   private static final Figure FIGURE = FigureSet.draw(InventedSession.handRead().result()).get(0);
@@ -97,8 +97,8 @@ final class RenditionTest {
   }
 
   /**
-   * Source over, by its closed form: alpha = a + b (1 - a), colour = (a top + b (1 - a) bottom) /
-   * alpha; to a unit of 255 for rounding.
+   * Source over in closed form: alpha = a + b (1 - a), colour = (a top + b (1 - a) bottom) / alpha;
+   * within 1 of 255 for rounding.
    *
    * @see <a href="https://www.w3.org/TR/compositing-1/#porterduffcompositingoperators_srcover">W3C,
    *     Compositing and Blending Level 1</a>

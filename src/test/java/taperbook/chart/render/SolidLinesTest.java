@@ -66,7 +66,7 @@ final class SolidLinesTest {
     int column = (int) area.box().right() - 3;
     TreeSet<Integer> found = new TreeSet<>();
     for (int y = 0; y < image.getHeight(); y++) {
-      // A line of two pixels covers the row above its middle in full or nearly so.
+      // A line of two pixels covers the row above its centre at least nearly in full.
       if (image.getRGB(column, y) != Color.WHITE.getRGB() && image.getRGB(column, y - 1) == -1) {
         found.add(y + 1);
       }

@@ -77,7 +77,7 @@ final class SvgPictureTest {
 
   @Test
   void each_wide_gap_is_a_separate_dashed_line() throws Exception {
-    // Gaps between the readings of this session: 210 s once, 140 s once, 130 s once, shorter else.
+    // Gaps of this session: 210 s, 140 s, 130 s, and shorter ones.
     assertThat(dashedJoins(InventedSession.handRead().wideGapSeconds(210))).isEqualTo(1);
     assertThat(dashedJoins(InventedSession.handRead().wideGapSeconds(130))).isEqualTo(3);
     assertThat(dashedJoins(InventedSession.handRead().wideGapSeconds(1000))).isZero();
@@ -90,7 +90,8 @@ final class SvgPictureTest {
       Map.Entry<String, List<Draft>> drawn) throws Exception {
     for (Draft figure : drawn.getValue()) {
       for (Element path : elements(parse(svg(figure)), "path")) {
-        // A join over a gap is thinner than the line of a session, whose dashes run on.
+        // A line across a gap is thinner than the line of the session, whose dash pattern
+        // continues.
         if (own(path, "stroke-dasharray").contains(",")
             && !own(path, "stroke-width").equals("2.4")) {
           assertThat(longestPiece(path)).isLessThan(4.2);
@@ -99,7 +100,7 @@ final class SvgPictureTest {
     }
   }
 
-  /** An attribute of an element, or that of the group around it. */
+  /** The attribute of an element or of its group. */
   private static String own(Element element, String name) {
     return element.hasAttribute(name)
         ? element.getAttribute(name)
@@ -139,7 +140,8 @@ final class SvgPictureTest {
 
   @Test
   void texts_are_text_elements_of_at_least_eight_points_in_print() throws Exception {
-    // Printed 150 mm wide at the least, of 720 units: a unit is 150 / 720 / 25.4 * 72 = 0.59 pt.
+    // At the minimum print width of 150 mm for 720 units, a unit is 150 / 720 / 25.4 * 72 = 0.59
+    // pt.
     for (Draft figure : FigureSet.drafts(InventedSession.handRead().result())) {
       List<Element> texts = elements(parse(svg(figure)), "text");
       assertThat(texts).hasSizeGreaterThan(10);
@@ -180,7 +182,7 @@ final class SvgPictureTest {
     return count;
   }
 
-  /** The dash of joins over gaps as it is written: three widths of the curve on, two off. */
+  /** The dash of lines across gaps: three widths of the curve on, two off. */
   private static String dash() {
     return "7.2,4.8";
   }

@@ -15,7 +15,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The benchmarks are no part of the build, and yet are to fit the program. */
+/**
+ * The build does not compile the benchmarks, so that only this test keeps them in step with the
+ * program.
+ */
 @Tag("slow")
 class BenchmarksCompileTest {
   @TempDir Path classes;

@@ -16,17 +16,17 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Each library and font that is shipped states its licence in {@code META-INF/NOTICE}. */
+/** Compares the shipped libraries and fonts with {@code META-INF/NOTICE}. */
 final class LicencesTest {
   private static final Path OWN = Path.of("target/classes/META-INF");
   private static final Path ADDED = Path.of("src/main/licences");
   private static final Path FONTS = Path.of("src/main/resources/taperbook/fonts");
 
-  /** A library as the build lists it: group, artifact, type, version, scope. */
+  /** A line of the dependency list: group, artifact, type, version, scope. */
   private static final Pattern SHIPPED =
       Pattern.compile("\\s+([^:]+:([^:]+)):jar:([^:]+):\\w+\\b.*");
 
-  /** A row of the notice: what it is about, and an SPDX expression. */
+  /** A row of the notice: subject and SPDX expression. */
   private static final Pattern STATED =
       Pattern.compile("(\\S+[:/]\\S+)\\s{2,}([A-Za-z0-9.-]+(?: AND [A-Za-z0-9.-]+)*)");
 
@@ -79,7 +79,7 @@ final class LicencesTest {
     return stated;
   }
 
-  /** Each library that the build ships, with the name of its jar. */
+  /** The shipped libraries with the names of their jars. */
   private static Map<String, String> shipped() throws IOException {
     Map<String, String> shipped = new TreeMap<>();
     for (String line : Files.readAllLines(Path.of("target/shipped.txt"))) {

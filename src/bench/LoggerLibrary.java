@@ -8,7 +8,8 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
 /**
- * Writes a project folder with many invented logger sessions of 3,600 rows each, and either a library of all of them or a report of each.
+ * Writes a project folder with many invented logger sessions of 3,600 rows each, and either a
+ * library of all of them or a report of each.
  *
  * <pre>java src/bench/LoggerLibrary.java FOLDER SESSIONS [library|reports|both]</pre>
  */

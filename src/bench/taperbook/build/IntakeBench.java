@@ -9,7 +9,8 @@ import taperbook.cli.ProgressListener;
 import taperbook.plan.LibraryPlan;
 
 /**
- * Measures the time for parsing, validating, and measuring all sessions of a folder for its library, without charts and output.
+ * Measures the time for parsing, validating, and measuring all sessions of a folder for its
+ * library, without charts and output.
  *
  * <pre>
  * javac -d /tmp/bench -cp target/taperbook.jar src/bench/taperbook/build/IntakeBench.java
@@ -39,12 +40,14 @@ public final class IntakeBench {
     CommandContext commandContext = CommandContext.in(folder, Map.of());
     LibraryPlan plan =
         (LibraryPlan) commandContext.project().plan("library").value().orElseThrow();
-    LibraryBuild making =
+    LibraryBuild build =
         new LibraryBuild(
-            plan, commandContext.project().article("library").value().orElseThrow(), commandContext);
+            plan,
+            commandContext.project().article("library").value().orElseThrow(),
+            commandContext);
     long wall = System.nanoTime();
     long cpu = system.getProcessCpuTime();
-    int rows = making.intake(false, ProgressListener.NONE).result().rows().size();
+    int rows = build.intake(false, ProgressListener.NONE).result().rows().size();
     wall = System.nanoTime() - wall;
     cpu = system.getProcessCpuTime() - cpu;
     System.out.printf(

@@ -75,7 +75,7 @@ public class StagesBenchmark {
 
   @Benchmark
   public Object read_and_check() {
-    return CommandContext.in(Path.of(""), Map.of()).making(REPORT).value().orElseThrow();
+    return CommandContext.in(Path.of(""), Map.of()).reportBuild(REPORT).value().orElseThrow();
   }
 
   @Benchmark

@@ -59,7 +59,7 @@ final class Canary {
     try (Stream<Path> all = Files.walk(place.path(""))) {
       for (Path each : all.filter(p -> Files.isRegularFile(p)).toList()) {
         boolean small = Files.size(each) < 20_000_000;
-        if (small && !isCanary(each) && holdsMark(each)) {
+        if (small && !isCanary(each) && containsMark(each)) {
           marked.add(each);
         }
       }
@@ -78,7 +78,7 @@ final class Canary {
     }
   }
 
-  private static boolean holdsMark(Path each) throws IOException {
+  private static boolean containsMark(Path each) throws IOException {
     return !Files.isSymbolicLink(each)
         && new String(Files.readAllBytes(each), StandardCharsets.ISO_8859_1).contains(MARK);
   }

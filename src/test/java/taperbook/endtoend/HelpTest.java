@@ -160,7 +160,7 @@ final class HelpTest {
   void every_kind_of_problem_and_every_exit_status_occurs_in_a_test() throws IOException {
     StringBuilder tests = new StringBuilder();
     try (Stream<Path> all = Files.walk(Path.of("src/test"))) {
-      for (Path file : all.filter(HelpTest::mayHoldACode).sorted().toList()) {
+      for (Path file : all.filter(HelpTest::mayContainCode).sorted().toList()) {
         tests.append(Files.readString(file));
       }
     }
@@ -170,7 +170,7 @@ final class HelpTest {
     assertThat(ExitStatus.values()).allMatch(s -> text.contains("ExitStatus." + s.name() + ")"));
   }
 
-  private static boolean mayHoldACode(Path file) {
+  private static boolean mayContainCode(Path file) {
     String name = file.toString();
     return (name.endsWith("Test.java") && !name.endsWith("HelpTest.java"))
         || name.endsWith("cases.txt");

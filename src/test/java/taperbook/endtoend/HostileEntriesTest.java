@@ -151,7 +151,7 @@ final class HostileEntriesTest {
       assertThat(names(target)).isEmpty();
       Files.delete(folder.resolve(name));
       Files.move(moved, folder.resolve(name));
-      deleteIfThere(folder.resolve("sessions/fresh"));
+      deleteIfPresent(folder.resolve("sessions/fresh"));
     }
   }
 
@@ -232,7 +232,7 @@ final class HostileEntriesTest {
       }
       canary.assertUnread(place, name);
       canary.assertUnchanged(name);
-      deleteIfThere(folder.resolve("reports/look"));
+      deleteIfPresent(folder.resolve("reports/look"));
     }
   }
 
@@ -386,7 +386,7 @@ final class HostileEntriesTest {
     }
   }
 
-  private static void deleteIfThere(Path folder) throws IOException {
+  private static void deleteIfPresent(Path folder) throws IOException {
     if (Files.isDirectory(folder)) {
       try (Stream<Path> all = Files.walk(folder)) {
         for (Path each : all.sorted(java.util.Comparator.reverseOrder()).toList()) {

@@ -74,7 +74,7 @@ final class ReportKills {
 
   /** Kills the given number of runs; fails at the first invalid state. */
   KillCounts killRuns(int kills) throws IOException, InterruptedException {
-    makeBothVersions();
+    buildBothVersions();
     Path project = project("killed");
     expectDone(start(project));
     Path own = project.resolve("reports/look").resolve(OWN);
@@ -113,7 +113,7 @@ final class ReportKills {
    * Builds both versions without a kill; the second run of the second one gives the duration of a
    * run.
    */
-  private void makeBothVersions() throws IOException, InterruptedException {
+  private void buildBothVersions() throws IOException, InterruptedException {
     for (int i = 0; i < 2; i++) {
       Path project = project("whole" + i);
       if (i == 1) {

@@ -16,7 +16,7 @@ import taperbook.quantity.Unit;
 
 /** Symmetric tolerances, by hand; at most two digits by JCGM 100:2008, 7.2.6. */
 final class SpreadTest {
-  private static final Pattern GIVE_OR_TAKE = Pattern.compile("give or take ([0-9.]+) kWh");
+  private static final Pattern TOLERANCE = Pattern.compile("give or take ([0-9.]+) kWh");
 
   private final NumberFormatter kilometres = new NumberFormatter(Unit.KILOMETRE);
   private final NumberFormatter miles = new NumberFormatter(Unit.MILE);
@@ -76,7 +76,7 @@ final class SpreadTest {
       Estimate estimate = new Estimate(value, new Interval(value - below, value + above));
       String printed = plain(kilometres.value(estimate, Unit.KILOWATT_HOUR));
       double shown = Double.parseDouble(printed.substring(0, printed.length() - 4));
-      Matcher spread = GIVE_OR_TAKE.matcher(plain(kilometres.spread(estimate, Unit.KILOWATT_HOUR)));
+      Matcher spread = TOLERANCE.matcher(plain(kilometres.spread(estimate, Unit.KILOWATT_HOUR)));
       assertThat(spread.matches()).isTrue();
       BigDecimal amount = new BigDecimal(spread.group(1));
       assertThat(shown - amount.doubleValue()).isLessThanOrEqualTo(value - below + 1e-6);

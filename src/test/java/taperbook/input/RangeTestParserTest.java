@@ -67,7 +67,7 @@ final class RangeTestParserTest {
   void a_correction_may_state_a_tolerance(
       String value, String unit, String half, double factor, double low, double high) {
     Estimate correction =
-        withGiveOrTake("odometer correction," + value + "," + unit + ",measured," + half)
+        withTolerance("odometer correction," + value + "," + unit + ",measured," + half)
             .amount(RangeItem.ODOMETER_CORRECTION)
             .orElseThrow();
     assertThat(correction.value()).isCloseTo(factor, within(1e-12));
@@ -79,7 +79,7 @@ final class RangeTestParserTest {
   @Test
   void a_tolerance_of_a_reciprocal_consumption_exchanges_its_bounds() {
     Estimate consumption =
-        withGiveOrTake("consumption displayed,4.1,mi/kWh,displayed,0.1")
+        withTolerance("consumption displayed,4.1,mi/kWh,displayed,0.1")
             .amount(RangeItem.CONSUMPTION_DISPLAYED)
             .orElseThrow();
     assertThat(consumption.bounds().low()).isCloseTo(147.945522, within(1e-6));
@@ -97,7 +97,7 @@ final class RangeTestParserTest {
                 + " direction to route. To mend: empty the cell. [value-not-understood]");
   }
 
-  private static Facts<RangeItem> withGiveOrTake(String row) {
+  private static Facts<RangeItem> withTolerance(String row) {
     return Given.good(
             Given.rangeTest(RANGE_TEST.replace("how known", "how known,give or take") + row + "\n"))
         .facts();

@@ -81,7 +81,7 @@ final class MeasuredChargesReferenceTest {
    * Asserts that the interval contains the reference within its own uncertainty, and that the value
    * is close to it.
    */
-  private static void assertHolds(String id, String quantity, double open, double tolerance) {
+  private static void assertContains(String id, String quantity, double open, double tolerance) {
     assertThat(charges())
         .hasSize(3)
         .allSatisfy(
@@ -119,7 +119,7 @@ final class MeasuredChargesReferenceTest {
     "time_soc_10_80, t10_80_s, 90",
   })
   void times_are_those_of_numpy(String id, String quantity, double seconds) {
-    assertHolds(id, quantity, seconds, seconds);
+    assertContains(id, quantity, seconds, seconds);
   }
 
   /**
@@ -137,7 +137,7 @@ final class MeasuredChargesReferenceTest {
   })
   void energies_and_powers_are_those_of_numpy(
       String id, String quantity, double open, double tolerance) {
-    assertHolds(id, quantity, open, tolerance);
+    assertContains(id, quantity, open, tolerance);
   }
 
   /**
@@ -146,7 +146,7 @@ final class MeasuredChargesReferenceTest {
   @ParameterizedTest
   @CsvSource({"implied_full_energy, 0.8", "implied_full_energy_fitted, 0.3"})
   void the_energy_of_a_full_charge_is_the_energy_charged(String id, double tolerance) {
-    assertHolds(id, "energy_kwh", 0, tolerance);
+    assertContains(id, "energy_kwh", 0, tolerance);
   }
 
   /** Power is continuous at the change from constant current to constant voltage. */

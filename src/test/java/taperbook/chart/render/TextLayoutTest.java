@@ -64,19 +64,19 @@ final class TextLayoutTest {
   @ParameterizedTest
   @MethodSource("seeds")
   void no_two_texts_overlap_and_all_stay_inside_the_picture(int seed) {
-    charts(session(new Random(seed))).forEach(TextLayoutTest::textsStandApart);
+    charts(session(new Random(seed))).forEach(TextLayoutTest::textsDoNotOverlap);
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
   void texts_of_two_to_six_sessions_do_not_overlap(int seed) {
-    charts(comparison(new Random(seed))).forEach(TextLayoutTest::textsStandApart);
+    charts(comparison(new Random(seed))).forEach(TextLayoutTest::textsDoNotOverlap);
   }
 
   @ParameterizedTest
   @MethodSource("drawn")
   void texts_do_not_overlap_with_any_common_range(Map.Entry<String, List<Draft>> drawn) {
-    drawn.getValue().forEach(draft -> textsStandApart(draft.chart()));
+    drawn.getValue().forEach(draft -> textsDoNotOverlap(draft.chart()));
   }
 
   @ParameterizedTest
@@ -160,7 +160,7 @@ final class TextLayoutTest {
     }
   }
 
-  private static void textsStandApart(Chart chart) {
+  private static void textsDoNotOverlap(Chart chart) {
     for (ChartStyle style : STYLES) {
       List<TextRun> texts = texts(chart, style);
       Box picture = new Box(0, 0, style.width(), style.height());

@@ -61,10 +61,10 @@ final class ClosedFormTaperReferenceTest {
     // starts with the session starts at its start.
     double first = Math.max(0, from - 0.5);
     double last = to - 0.5;
-    assertHolds(numbers, "time_soc_" + id, seconds(a, k, last) - seconds(a, k, first));
-    assertHolds(numbers, "energy_soc_" + id, FULL * (last - first) / 100);
-    assertHolds(numbers, "average_power_" + id, timeAverage);
-    assertHolds(numbers, "soc_average_power_" + id, socAverage);
+    assertContains(numbers, "time_soc_" + id, seconds(a, k, last) - seconds(a, k, first));
+    assertContains(numbers, "energy_soc_" + id, FULL * (last - first) / 100);
+    assertContains(numbers, "average_power_" + id, timeAverage);
+    assertContains(numbers, "soc_average_power_" + id, socAverage);
     // The bounds must be informative: less than a fifth of the time either way.
     Estimate time = numbers.estimate("time_soc_" + id).orElseThrow();
     assertThat(time.bounds().width()).isLessThan(0.4 * seconds);
@@ -76,7 +76,7 @@ final class ClosedFormTaperReferenceTest {
         .isCloseTo(expected, within(0.001 * expected));
   }
 
-  private static void assertHolds(Numbers numbers, String id, double expected) {
+  private static void assertContains(Numbers numbers, String id, double expected) {
     Estimate estimate = numbers.estimate(id).orElseThrow();
     assertThat(estimate.bounds().contains(expected))
         .as(id + " " + estimate + " holds " + expected)

@@ -14,8 +14,8 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * The peer that reading and measuring is held against: merely iterates the CSV files of a folder
- * with Commons CSV, on as many threads as there are cores, and looks at the length of each cell.
+ * Baseline for parsing and measuring: iterates the CSV files of a folder
+ * with Commons CSV, with one thread for each core, and reads the length of each cell.
  *
  * <pre>java -cp "target/lib/*" src/bench/CsvPeer.java FOLDER [PASSES]</pre>
  */

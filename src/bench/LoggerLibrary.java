@@ -8,8 +8,8 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
 /**
- * Writes a project folder with many sessions as a logger records them, 3,600 rows each, and either
- * a library over all of them or a report of each. Everything is invented.
+ * Writes a project folder with many invented logger sessions of 3,600 rows each, and either a
+ * library of all of them or a report of each.
  *
  * <pre>java src/bench/LoggerLibrary.java FOLDER SESSIONS [library|reports|both]</pre>
  */
@@ -68,7 +68,7 @@ public final class LoggerLibrary {
     }
   }
 
-  /** One session: even power, then falling in a straight line over the charge. */
+  /** One session: constant power, then a linear fall over the charge. */
   private void session(int number) {
     SplittableRandom random = new SplittableRandom(number);
     double capacity = 50 + random.nextInt(50);

@@ -1,7 +1,7 @@
 #!/usr/bin/python3
-"""Times one whole report against the plain script in peer/, both as processes from start to end.
+"""Compares the time of one report with that of the plain script in peer/, each as a process.
 
-Runs the two in turn, so that a busy machine is unfair to neither, and prints medians of wall and processor
+Alternates the two, so that the load of the machine affects both, and prints medians of wall and processor
 time (user and system, of the process and all its threads) and their ratios.
 
 Usage: compare.py [--runs N] [--launcher target/taperbook]
@@ -23,7 +23,7 @@ WIDTH, HEIGHT = 1920, 1080
 
 
 def timed(command):
-    """Wall and processor time of a command, s."""
+    """Returns wall and processor time of a command in seconds."""
     with open(os.devnull, "w", encoding="utf-8") as nowhere:
         start = time.monotonic()
         process = subprocess.Popen(command, stdout=nowhere, stderr=nowhere)
@@ -41,7 +41,7 @@ def size_of_png(path):
 
 
 def check(folder, pdfs):
-    """Both must really make six charts, as SVG and as PNG for film, and their PDFs."""
+    """Checks for six charts, as SVG and as PNG for film, and for the PDFs."""
     pngs = sorted(folder.rglob("*.png"))
     svgs = sorted(folder.rglob("*.svg"))
     if len(pngs) < 6 or len(svgs) < 6 or any(size_of_png(p) != (WIDTH, HEIGHT) for p in pngs):
@@ -59,15 +59,15 @@ def main():
     with tempfile.TemporaryDirectory() as folder:
         project, output = pathlib.Path(folder, "project"), pathlib.Path(folder, "peer")
         subprocess.run([PYTHON, str(HERE / "peer" / "project.py"), str(project)], check=True)
-        made = project / "reports" / "forty-rows"
+        report = project / "reports" / "forty-rows"
         ours = [chosen.launcher, "report", "--folder", str(project)]
         peer = [PYTHON, str(HERE / "peer" / "peer.py"), str(project), str(output)]
         times = {"taperbook": [], "peer": []}
         for run in range(chosen.runs + 1):
-            shutil.rmtree(made, ignore_errors=True)
+            shutil.rmtree(report, ignore_errors=True)
             shutil.rmtree(output, ignore_errors=True)
             both = {"taperbook": timed(ours), "peer": timed(peer)}
-            check(made, ["report.pdf", "methods.pdf"])
+            check(report, ["report.pdf", "methods.pdf"])
             check(output, ["report.pdf"])
             if run > 0:  # The first run fills the caches of the operating system.
                 for name, time_of in both.items():

@@ -1,6 +1,6 @@
 #!/bin/sh
-# Writes everything that a build of the program puts out for the demo and the peer's project to a
-# folder, so that two builds can be compared:
+# Writes all output of a build for the demo and the peer's project to a folder, for the comparison
+# of two builds:
 #
 #   sh src/bench/outputs.sh BEFORE/target /tmp/before && sh src/bench/outputs.sh target /tmp/after
 #   diff -r /tmp/before /tmp/after && echo identical
@@ -12,7 +12,7 @@ here=$(cd "$(dirname "$0")/../.." && pwd)
 mkdir "$2" || exit 2
 out=$(cd "$2" && pwd)
 
-# Runs a command of the program; keeps its results, its messages and its status.
+# Runs a command of the program; keeps its results, messages, and exit status.
 run() {
   task=$1
   shift
@@ -21,7 +21,7 @@ run() {
   echo $? >"$out/$task.status"
 }
 
-# The parts of a project that a tester writes.
+# The inputs of a project.
 copy() {
   mkdir "$2" "$2/reports"
   cp -r "$1/sessions" "$2/"
@@ -57,5 +57,5 @@ run help help
 for shell in bash zsh fish; do
   run "completion-$shell" completion "$shell"
 done
-# The hash of the program itself is kept in these; nothing else may depend on it.
+# Only these files contain the hash of the program.
 find "$out" -name .made -o -name '.looks' -o -name '.rows' -o -name '.*.rows' | while read -r file; do rm -r "$file"; done

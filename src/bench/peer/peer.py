@@ -1,8 +1,8 @@
 #!/usr/bin/python3
-"""A plain report of one charging session, as a tester might script it: the yardstick of the bench.
+"""A plain report of one charging session, as a tester may script it: the baseline of the benchmark.
 
-Reads the project that project.py writes, draws six charts with matplotlib (SVG, and PNG of 1920 x 1080) and
-sets one PDF with WeasyPrint. No uncertainty, no checks, no archive form: it does less than Taperbook does.
+Reads the project of project.py, draws six charts with matplotlib (SVG, and PNG of 1920 x 1080), and writes
+one PDF with WeasyPrint. Without uncertainty, checks, and archive format it does less than Taperbook.
 
 Usage: peer.py PROJECT OUTPUT   (Debian: python3-pandas python3-matplotlib weasyprint)
 """
@@ -31,7 +31,7 @@ def read(project):
 
 
 def time_at(readings, soc):
-    """Minutes since plugging in at which a state of charge is reached."""
+    """Returns the time of a state of charge in minutes after plugging in."""
     return np.interp(soc, readings.soc, readings.second) / MINUTE
 
 

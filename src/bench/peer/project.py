@@ -1,8 +1,8 @@
 #!/usr/bin/python3
-"""Writes the project that the bench runs on: one session of 40 readings, one range test, one report.
+"""Writes the project of the benchmark: one session of 40 readings, one range test, one report.
 
-Everything in it is invented. The readings are a closed-form curve, rounded as a display would show it:
-power rises to 150 kW within a minute, holds to 40 % and falls off in a straight line over state of charge.
+Everything in it is invented. The readings are a closed-form curve, rounded as by a display: power rises to
+150 kW within a minute, is constant to 40 %, and falls linearly over state of charge.
 
 Usage: project.py FOLDER [ROWS]
 """
@@ -64,7 +64,7 @@ def power_kw(second, soc):
 
 
 def readings(rows):
-    """Seconds, %, kW and kWh of each reading, from the true course in steps of one second."""
+    """Returns seconds, %, kW, and kWh of each reading, from the true curve in steps of one second."""
     course = [(0, 8.4, 90.0, 0.0)]
     while course[-1][1] < 84:
         second, soc, power, energy = course[-1]
@@ -78,8 +78,8 @@ def readings(rows):
 def main(folder, rows):
     session = folder / "sessions" / "forty-rows"
     drive = folder / "sessions" / "forty-rows-drive"
-    for made in (session, drive, folder / "reports"):
-        made.mkdir(parents=True, exist_ok=True)
+    for subfolder in (session, drive, folder / "reports"):
+        subfolder.mkdir(parents=True, exist_ok=True)
     lines = ["elapsed [s],soc [%],power [kW],energy added [kWh]"]
     for second, soc, power, energy in readings(rows):
         lines.append(f"{second},{round(soc)},{power:.0f},{energy:.1f}")

@@ -9,11 +9,11 @@ import taperbook.cli.ProgressListener;
 import taperbook.plan.LibraryPlan;
 
 /**
- * Times reading, checking and measuring of all sessions of a folder for its library, without
- * drawing and writing.
+ * Measures the time for parsing, validating, and measuring all sessions of a folder for its
+ * library, without charts and output.
  *
  * <pre>
- * javac -d /tmp/bench -cp target/taperbook.jar src/bench/taperbook/app/making/IntakeBench.java
+ * javac -d /tmp/bench -cp target/taperbook.jar src/bench/taperbook/build/IntakeBench.java
  * java -cp /tmp/bench:target/taperbook.jar taperbook.build.IntakeBench FOLDER [PASSES]
  * </pre>
  */
@@ -27,7 +27,8 @@ public final class IntakeBench {
     for (int i = 0; i < passes; i++) {
       pass(Path.of(arguments[0]));
     }
-    // Not after each pass: the heap would be given back, and taken again at the next one's expense.
+    // Not after each pass: the JVM would return the heap and allocate it again during the next
+    // pass.
     System.gc();
     long used = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
     System.out.printf(Locale.ROOT, "%d MB stay in use%n", used >> 20);
@@ -39,12 +40,14 @@ public final class IntakeBench {
     CommandContext commandContext = CommandContext.in(folder, Map.of());
     LibraryPlan plan =
         (LibraryPlan) commandContext.project().plan("library").value().orElseThrow();
-    LibraryBuild making =
+    LibraryBuild build =
         new LibraryBuild(
-            plan, commandContext.project().article("library").value().orElseThrow(), commandContext);
+            plan,
+            commandContext.project().article("library").value().orElseThrow(),
+            commandContext);
     long wall = System.nanoTime();
     long cpu = system.getProcessCpuTime();
-    int rows = making.intake(false, ProgressListener.NONE).result().rows().size();
+    int rows = build.intake(false, ProgressListener.NONE).result().rows().size();
     wall = System.nanoTime() - wall;
     cpu = system.getProcessCpuTime() - cpu;
     System.out.printf(

@@ -42,10 +42,10 @@ import taperbook.uptodate.FastMain;
 import taperbook.uptodate.UpToDateCheck;
 import taperbook.workspace.ReportLock;
 
-/** The one-way flow of data through the packages, and which of them uses which library. */
+/** The one-way flow of data through the packages, and which packages may use which library. */
 @AnalyzeClasses(packages = "taperbook", importOptions = ImportOption.DoNotIncludeTests.class)
 final class ArchitectureTest {
-  /** Packages that still have more types than a reader can scan. */
+  /** Packages that exceed the size limit of a package. */
   private static final String[] STILL_LARGE = {
     "taperbook.output.view", "taperbook.result", "taperbook.session"
   };
@@ -53,7 +53,7 @@ final class ArchitectureTest {
   private static final List<String> NOUNS =
       List.of("i18n", "quantity", "session", "plan", "result");
 
-  /** The packages that each package and those below it may use, beside their own. */
+  /** The packages that each package and its subpackages may use, in addition to themselves. */
   private static final Map<String, List<String>> MAY_USE =
       Map.ofEntries(
           entry("i18n", List.of()),

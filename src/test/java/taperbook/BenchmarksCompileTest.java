@@ -15,7 +15,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The benchmarks are no part of the build, and yet are to fit the program. */
+/**
+ * The build does not compile the benchmarks, so that only this test keeps them in step with the
+ * program.
+ */
 @Tag("slow")
 class BenchmarksCompileTest {
   @TempDir Path classes;
@@ -27,15 +30,21 @@ class BenchmarksCompileTest {
       sources = files.filter(f -> f.toString().endsWith(".java")).toList();
     }
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
-    StringWriter said = new StringWriter();
+    StringWriter diagnostics = new StringWriter();
     try (StandardJavaFileManager files = compiler.getStandardFileManager(null, null, null)) {
       List<String> options = List.of("-proc:none", "-d", classes.toString());
       boolean compiled =
           compiler
-              .getTask(said, files, null, options, null, files.getJavaFileObjectsFromPaths(sources))
+              .getTask(
+                  diagnostics,
+                  files,
+                  null,
+                  options,
+                  null,
+                  files.getJavaFileObjectsFromPaths(sources))
               .call();
 
-      assertThat(compiled).as(said.toString()).isTrue();
+      assertThat(compiled).as(diagnostics.toString()).isTrue();
       assertThat(sources).isNotEmpty();
     }
   }

@@ -16,29 +16,29 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Each library and font that is shipped states its licence in {@code META-INF/NOTICE}. */
+/** Compares the shipped libraries and fonts with {@code META-INF/NOTICE}. */
 final class LicencesTest {
   private static final Path OWN = Path.of("target/classes/META-INF");
   private static final Path ADDED = Path.of("src/main/licences");
   private static final Path FONTS = Path.of("src/main/resources/taperbook/fonts");
 
-  /** A library as the build lists it: group, artifact, type, version, scope. */
+  /** A line of the dependency list: group, artifact, type, version, scope. */
   private static final Pattern SHIPPED =
       Pattern.compile("\\s+([^:]+:([^:]+)):jar:([^:]+):\\w+\\b.*");
 
-  /** A row of the notice: what it is about, and an SPDX expression. */
+  /** A row of the notice: subject and SPDX expression. */
   private static final Pattern STATED =
       Pattern.compile("(\\S+[:/]\\S+)\\s{2,}([A-Za-z0-9.-]+(?: AND [A-Za-z0-9.-]+)*)");
 
   @Test
-  void each_library_that_is_shipped_states_its_licence() throws IOException {
+  void each_shipped_library_states_its_licence() throws IOException {
     Map<String, String> stated = stated();
     stated.keySet().removeIf(what -> what.contains("/"));
     assertThat(stated.keySet()).containsExactlyInAnyOrderElementsOf(shipped().keySet());
   }
 
   @Test
-  void each_library_that_is_shipped_brings_the_text_of_its_licence() throws IOException {
+  void each_shipped_library_includes_its_licence_text() throws IOException {
     Map<String, String> stated = stated();
     for (Map.Entry<String, String> library : shipped().entrySet()) {
       String name = library.getKey();
@@ -62,7 +62,7 @@ final class LicencesTest {
   }
 
   @Test
-  void the_program_carries_the_licence_that_its_pom_states() throws IOException {
+  void the_jar_includes_the_licence_that_the_pom_states() throws IOException {
     assertThat(Files.readString(Path.of("pom.xml"))).contains("<name>Apache-2.0</name>");
     assertThat(Files.readString(OWN.resolve("LICENSE")))
         .contains("Apache License", "Version 2.0, January 2004", "END OF TERMS AND CONDITIONS");
@@ -79,7 +79,7 @@ final class LicencesTest {
     return stated;
   }
 
-  /** Each library that the build ships, with the name of its jar. */
+  /** The shipped libraries with the names of their jars. */
   private static Map<String, String> shipped() throws IOException {
     Map<String, String> shipped = new TreeMap<>();
     for (String line : Files.readAllLines(Path.of("target/shipped.txt"))) {

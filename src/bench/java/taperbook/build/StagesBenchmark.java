@@ -34,7 +34,6 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 import taperbook.workspace.ReportSources;
 
-/** The stages of one report by themselves, on the invented demo, in ms; nothing is published. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -56,7 +55,7 @@ public class StagesBenchmark {
   private List<Figure> figures;
   private String page;
 
-  /** Carries out each stage once, so that the next has what it starts from. */
+  /** Runs each stage once to create the inputs of the next. */
   @Setup
   public void prepare() throws IOException {
     commandContext = CommandContext.in(Path.of(""), Map.of());
@@ -74,49 +73,44 @@ public class StagesBenchmark {
     page = new String(files.bytes("report.html"), StandardCharsets.UTF_8);
   }
 
-  /** Every file read and checked. */
   @Benchmark
   public Object read_and_check() {
     return CommandContext.in(Path.of(""), Map.of()).reportBuild(REPORT).value().orElseThrow();
   }
 
-  /** One session measured with bounds. */
   @Benchmark
   public Numbers measure_bounds() {
     return ReportMetrics.measureSession(plan, session, tests);
   }
 
-  /** Both sessions measured with simulation and budgets, and held against each other. */
+  /** Measures both sessions with simulation and budgets, and compares them. */
   @Benchmark
   public ReportResult measure_and_simulate() {
     return commandContext.pipeline().measured(sources).value().orElseThrow();
   }
 
-  /** The reported session's figures as SVG. */
   @Benchmark
   public List<String> draw_svg() {
     return FigureSet.draw(result).stream().map(Figure::svg).toList();
   }
 
-  /** One figure as PNG of 1920 x 1080. */
+  /** One figure as PNG of 1920 x 1080 pixels. */
   @Benchmark
   public byte[] paint_png() {
     return figures.get(0).png(Rendition.FILM);
   }
 
-  /** The texts of all pages from their templates. */
   @Benchmark
   public List<Problem> templates() {
     return new ReportWriter().problems(job);
   }
 
-  /** The finished page for browsers. */
   @Benchmark
   public byte[] html() {
     return HtmlPage.bytes(page);
   }
 
-  /** The page for browsers laid out as PDF, which is about what the report's own PDF takes. */
+  /** The HTML page converted to PDF, which takes about as long as the report's PDF. */
   @Benchmark
   public byte[] pdf() {
     PdfMetadata heading = new PdfMetadata("Bench", "", "", "Taperbook", job.date());
@@ -126,7 +120,6 @@ public class StagesBenchmark {
         .orElseThrow();
   }
 
-  /** All files of the report, pictures beside the pages. */
   @Benchmark
   public ReportFiles write_all() {
     return new ReportWriter().write(job).value().orElseThrow();

@@ -9,10 +9,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** Concurrent work with results in order. */
 final class OrderedExecutorTest {
   @Test
-  void results_come_in_the_order_of_the_items_and_few_are_in_progress() {
+  void results_keep_the_order_of_the_items_and_few_are_in_progress() {
     AtomicInteger underWay = new AtomicInteger();
     AtomicInteger most = new AtomicInteger();
     List<Integer> taken = new ArrayList<>();
@@ -36,7 +35,7 @@ final class OrderedExecutorTest {
   }
 
   @Test
-  void exceptions_of_the_work_reach_the_caller_unchanged() {
+  void exceptions_of_tasks_reach_the_caller_unchanged() {
     OutOfMemoryError failure = new OutOfMemoryError("for the test");
     assertThatThrownBy(
             () ->

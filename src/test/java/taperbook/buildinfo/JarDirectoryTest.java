@@ -11,10 +11,10 @@ import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import taperbook.buildinfo.BuildInfo.JarDirectory;
 
-/** Jars as the JDK's own writer of zip files makes them. */
+/** Reads jars that the JDK writes. */
 class JarDirectoryTest {
   @Test
-  void begins_with_the_signature_of_the_list() throws IOException {
+  void starts_with_the_signature_of_the_central_directory() throws IOException {
     byte[] list = JarDirectory.list(jar("one", ""));
 
     // ZIP file format specification, 4.3.12: central file header signature 0x02014b50.
@@ -23,13 +23,13 @@ class JarDirectoryTest {
   }
 
   @Test
-  void one_letter_of_one_file_makes_another_list() throws IOException {
+  void one_changed_byte_of_a_file_changes_the_central_directory() throws IOException {
     assertThat(JarDirectory.list(jar("one", ""))).isEqualTo(JarDirectory.list(jar("one", "")));
     assertThat(JarDirectory.list(jar("one", ""))).isNotEqualTo(JarDirectory.list(jar("two", "")));
   }
 
   @Test
-  void a_list_that_is_not_where_it_is_looked_for_leaves_all_bytes() throws IOException {
+  void a_central_directory_that_is_not_found_returns_all_bytes() throws IOException {
     byte[] withComment = jar("one", "a comment after the list");
 
     assertThat(JarDirectory.list(withComment)).isEqualTo(withComment);

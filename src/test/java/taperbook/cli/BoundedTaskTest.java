@@ -8,18 +8,17 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 
-/** Bounds on time and memory. */
 final class BoundedTaskTest {
   private static final long PLENTY = Long.MAX_VALUE;
   private static final int MEBIBYTE = 1 << 20;
 
   @Test
-  void work_within_its_bounds_gives_its_result() throws BoundedTask.TooMuch {
+  void a_task_within_its_bounds_returns_its_result() throws BoundedTask.TooMuch {
     assertThat(BoundedTask.within(60, PLENTY, () -> "done")).isEqualTo("done");
   }
 
   @Test
-  void work_that_takes_too_long_is_interrupted_and_abandoned() throws InterruptedException {
+  void a_task_that_exceeds_its_time_is_interrupted_and_abandoned() throws InterruptedException {
     CountDownLatch interrupted = new CountDownLatch(1);
     assertThatThrownBy(
             () ->
@@ -41,7 +40,7 @@ final class BoundedTaskTest {
   }
 
   @Test
-  void work_that_uses_too_much_memory_is_abandoned() {
+  void a_task_that_exceeds_its_memory_is_abandoned() {
     Runtime runtime = Runtime.getRuntime();
     System.gc();
     long bound = runtime.totalMemory() - runtime.freeMemory() + 64L * MEBIBYTE;
@@ -65,7 +64,7 @@ final class BoundedTaskTest {
   }
 
   @Test
-  void exceptions_of_the_work_are_rethrown() {
+  void exceptions_of_the_task_are_rethrown() {
     assertThatThrownBy(
             () ->
                 BoundedTask.within(

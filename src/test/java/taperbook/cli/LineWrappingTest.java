@@ -7,10 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Lines broken at words. */
 final class LineWrappingTest {
   @Test
-  void a_row_hangs_below_its_last_column() {
+  void continuation_lines_are_indented_to_the_last_column() {
     String row = "  Peak power  withheld  the power was not read often enough";
     assertThat(LineWrapping.lines(row, LineWrapping.hanging(row, 48), 48))
         .containsExactly(
@@ -19,14 +18,14 @@ final class LineWrappingTest {
   }
 
   @Test
-  void a_last_column_without_room_goes_below() {
+  void a_last_column_that_does_not_fit_starts_on_the_next_line() {
     String row = "  Peak power held for, as shown  4 min 7 s  give or take 14 s";
     assertThat(LineWrapping.lines(row, LineWrapping.hanging(row, 50), 50))
         .containsExactly("  Peak power held for, as shown  4 min 7 s", "    give or take 14 s");
   }
 
   @Test
-  void a_word_that_is_too_long_is_left_whole() {
+  void a_word_that_is_too_long_is_not_broken() {
     assertThat(LineWrapping.lines("see reports/with-a-very-long-name/report.html there", "  ", 24))
         .containsExactly("see", "  reports/with-a-very-long-name/report.html", "  there");
   }

@@ -12,7 +12,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
 
-/** No text from elsewhere drives the terminal, whichever way it is printed. */
+/** No external text reaches the terminal with control codes, by any printing method. */
 final class PrintedTest {
   private static final String HOSTILE =
       "a\u001b[2J\u001b]0;x\u0007\r\nverified\u009b\u202eb\u200bc";
@@ -23,7 +23,7 @@ final class PrintedTest {
   private final PrintStream stream = new PrintStream(bytes, true, StandardCharsets.UTF_8);
 
   @Test
-  void every_way_of_printing_shows_codes_instead_of_sending_them() {
+  void every_printing_method_escapes_control_codes() {
     Terminal terminal = new Terminal(true, true, 120);
     Messages messages =
         new Messages(
@@ -54,7 +54,7 @@ final class PrintedTest {
   }
 
   @Test
-  void the_line_of_progress_shows_codes_instead_of_sending_them() {
+  void the_progress_line_escapes_control_codes() {
     ProgressLine progress =
         new ProgressLine(stream, new Terminal(false, false, 120), WatchClock.ofProcess());
     progress.begin(0, 1, HOSTILE);

@@ -9,7 +9,6 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
-/** The line that shows the progress of long work. */
 final class ProgressLineTest {
   private static final Terminal NARROW = new Terminal(true, true, 40);
 
@@ -23,8 +22,8 @@ final class ProgressLineTest {
       };
   private final PrintStream err = new PrintStream(bytes, false, StandardCharsets.UTF_8);
 
-  /** Returns a stopwatch that advances by a fixed time on each call. */
-  private static WatchClock advancing(long nanosPerLook) {
+  /** Returns a stopwatch that advances by a constant time with each call. */
+  private static WatchClock advancing(long nanosPerCall) {
     return new WatchClock() {
       private long nanos;
 
@@ -35,7 +34,7 @@ final class ProgressLineTest {
 
       @Override
       public synchronized long nanoTime() {
-        nanos += nanosPerLook;
+        nanos += nanosPerCall;
         return nanos;
       }
 
@@ -47,7 +46,7 @@ final class ProgressLineTest {
   }
 
   @Test
-  void the_line_has_bar_place_name_step_and_seconds_and_fits() {
+  void the_line_has_bar_position_name_step_and_seconds_and_fits() {
     ProgressLine progress = new ProgressLine(err, new Terminal(true, true, 100), advancing(0));
     progress.begin(1, 4, "finch-first-look");
     progress.step(0.5, "measuring");
@@ -61,17 +60,17 @@ final class ProgressLineTest {
   }
 
   @Test
-  void long_work_is_shown_and_cleared_at_the_end() throws InterruptedException {
+  void progress_of_long_work_is_printed_and_cleared_at_the_end() throws InterruptedException {
     ProgressLine progress = new ProgressLine(err, NARROW, advancing(1_000_000_000));
     progress.begin(0, 1, "it");
     assertThat(painted.await(20, TimeUnit.SECONDS)).isTrue();
     progress.end();
-    String said = bytes.toString(StandardCharsets.UTF_8);
-    assertThat(said).contains("it: reading, 1 s").endsWith("\r\u001b[2K");
+    String printed = bytes.toString(StandardCharsets.UTF_8);
+    assertThat(printed).contains("it: reading, 1 s").endsWith("\r\u001b[2K");
   }
 
   @Test
-  void short_work_and_work_in_a_pipe_print_nothing() throws InterruptedException {
+  void short_work_and_output_to_a_pipe_print_nothing() throws InterruptedException {
     ProgressLine brief = new ProgressLine(err, NARROW, advancing(1000));
     brief.begin(0, 1, "it");
     assertThat(painted.await(400, TimeUnit.MILLISECONDS)).isFalse();

@@ -6,7 +6,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 final class EditDistanceTest {
-  /** Counted by hand: one edit for each letter put in, left out, changed or swapped. */
+  /** By hand: one edit for each inserted, deleted, replaced, or transposed letter. */
   @ParameterizedTest
   @CsvSource({
     "soc,soc,0",
@@ -21,7 +21,7 @@ final class EditDistanceTest {
     "ab,ba,1",
     "abcd,badc,2"
   })
-  void editsAreCounted(String a, String b, int edits) {
+  void edits_are_counted(String a, String b, int edits) {
     assertThat(EditDistance.between(a, b)).isEqualTo(edits);
     assertThat(EditDistance.between(b, a)).isEqualTo(edits);
   }

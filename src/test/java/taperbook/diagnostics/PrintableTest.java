@@ -4,22 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-/** What of a text from elsewhere reaches a terminal. */
+/** Which parts of an external text reach a terminal. */
 final class PrintableTest {
   @Test
-  void text_that_is_seen_stays_as_it_is() {
+  void visible_text_is_unchanged() {
     String text = "Zoë, 3 µm, 40\u00a0kW, 日本, e\u0301, \ud83d\ude97 \\u001b";
     assertThat(Printable.of(text)).isSameAs(text);
   }
 
   @Test
-  void control_sequences_are_shown_as_escapes() {
+  void control_sequences_are_escaped() {
     assertThat(Printable.of("\u001b[2J\r\n\t\u007f\u009b1m\0"))
         .isEqualTo("\\u001b[2J\\u000d\\u000a\\u0009\\u007f\\u009b1m\\u0000");
   }
 
   @Test
-  void no_control_mark_of_direction_or_character_without_width_is_left() {
+  void control_direction_and_zero_width_characters_are_escaped() {
     StringBuilder all = new StringBuilder("\u061c\u200e\u200f\u2028\u2029\ufeff\u00ad\ud800");
     all.appendCodePoint(0xe0041);
     for (char c = 0; c < 0x20; c++) {
@@ -35,7 +35,7 @@ final class PrintableTest {
   }
 
   @Test
-  void lines_stay_lines_where_they_are_the_programs_own() {
+  void line_breaks_of_the_program_are_kept() {
     assertThat(Printable.ofLines("a\nb\u001b\n\nc")).isEqualTo("a\nb\\u001b\n\nc");
     assertThat(Printable.ofLines("a\n")).isEqualTo("a\n");
   }

@@ -8,7 +8,7 @@ final class ProblemLogTest {
   private final ProblemLog log = new ProblemLog("a.csv");
 
   @Test
-  void problemsComeInTheOrderOfTheirPlaces() {
+  void problems_are_sorted_by_location() {
     log.add(ProblemCode.SOC_FALLS, 3, 1, "f", "e", "r");
     log.add(ProblemCode.CELL_NOT_A_NUMBER, 2, 2, "f", "e", "r");
     log.add(ProblemCode.CELL_NOT_A_NUMBER, 2, 1, "f", "e", "r");
@@ -18,7 +18,7 @@ final class ProblemLogTest {
   }
 
   @Test
-  void fiftyProblemsAreListedAndOneCountsTheRest() {
+  void fifty_problems_are_listed_and_one_states_the_number_of_others() {
     for (int line = 1; line <= 53; line++) {
       log.add(ProblemCode.CELL_NOT_A_NUMBER, line, 1, "f", "e", "r" + line);
     }
@@ -30,7 +30,7 @@ final class ProblemLogTest {
   }
 
   @Test
-  void noticesNeverHideAnError() {
+  void notices_never_displace_an_error() {
     for (int line = 1; line <= 60; line++) {
       log.add(ProblemCode.SOC_FALLS, line, 1, "f", "e", "r" + line);
     }
@@ -43,7 +43,7 @@ final class ProblemLogTest {
   }
 
   @Test
-  void exactlyFiftyProblemsNeedNoCount() {
+  void exactly_fifty_problems_are_listed_without_a_count() {
     for (int line = 1; line <= 50; line++) {
       log.add(ProblemCode.CELL_NOT_A_NUMBER, line, 1, "f", "e", "r" + line);
     }
@@ -53,7 +53,7 @@ final class ProblemLogTest {
   }
 
   @Test
-  void upToFiveSimilarProblemsAreListedOneByOne() {
+  void up_to_five_similar_problems_are_listed_individually() {
     for (int line = 1; line <= 5; line++) {
       log.add(ProblemCode.SOC_FALLS, line, 2, "found " + line, "e", "r");
     }
@@ -62,7 +62,7 @@ final class ProblemLogTest {
   }
 
   @Test
-  void ofMoreSimilarProblemsThreeAreListedAndOneCountsTheOthersWithTheirLines() {
+  void more_similar_problems_are_grouped_after_the_first_three() {
     for (int line : new int[] {2, 3, 5, 7, 8, 9, 14, 1000}) {
       log.add(ProblemCode.CELL_NOT_A_NUMBER, line, 2, "found " + line, "e", "r");
     }
@@ -77,7 +77,7 @@ final class ProblemLogTest {
   }
 
   @Test
-  void manyScatteredLinesAreNotAllNamed() {
+  void many_scattered_lines_are_abbreviated() {
     for (int line = 1; line <= 41; line += 2) {
       log.add(ProblemCode.CELL_NOT_A_NUMBER, line, 1, "f", "e", "r");
     }

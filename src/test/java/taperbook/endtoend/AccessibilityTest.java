@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The demo's pages against the rules of axe-core in a browser: WCAG 2.2 A and AA, and good
- * practice. The script is no part of the project; {@code .ci/run} puts it into {@code target}.
+ * Checks the demo's pages with axe-core in a browser: WCAG 2.2 A and AA, and best practices. The
+ * script is not part of the project; {@code .ci/run} downloads it to {@code target}.
  *
  * @see <a href="https://www.npmjs.com/package/axe-core">axe-core</a>
  */
@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class AccessibilityTest {
   private static final Path RULES = Path.of("target/axe/package/axe.min.js");
 
-  /** Runs the rules in a frame of the asked width, and leaves what they find as text. */
+  /** Runs the rules in a frame of the given width and leaves the violations as text. */
   private static final String FRAME =
       """
       <!DOCTYPE html><html lang="en"><title>frame</title><body><pre id="found"></pre>
@@ -58,12 +58,12 @@ final class AccessibilityTest {
     "library, 360, dark, closed",
     "library, 1440, light, open"
   })
-  void a_page_breaks_no_rule(String report, int width, String scheme, String sections)
-      throws Exception {
+  void a_page_violates_no_accessibility_rule(
+      String report, int width, String scheme, String sections) throws Exception {
     assumeTrue(Files.exists(RULES), "axe-core is not in target/axe; .ci/run fetches it");
     String page = Files.readString(Path.of("reports", report, "report.html"));
-    // Without its policy, so that the rules may run, and without the shades of tables that scroll,
-    // over which no contrast can be computed.
+    // Without the content security policy, so that the rules can run, and without the shadows of
+    // scrollable tables, over which axe-core cannot compute contrast.
     Document document = Jsoup.parse(page);
     document.select("meta[http-equiv]").remove();
     document.head().append("<style>.scroll{background:none!important}</style>");

@@ -17,9 +17,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
-/** Start files, from the command line to a check that finds nothing. */
+/** Start files, from the command line to a check without problems. */
 final class BlankTest {
-  // The items as the contract of the files has them, written down by hand.
+  // The items of the file format, written by hand.
   private static final List<String> CONDITIONS =
       List.of(
           "date",
@@ -88,7 +88,7 @@ final class BlankTest {
           "rated range basis",
           "remarks");
 
-  /** A sensible value in each unit that is suggested: common practice, no source. */
+  /** A plausible value in each suggested unit: common practice, no source. */
   private static final Map<String, String> BY_UNIT =
       Map.of(
           "kWh/100 km", "18", "Wh/mi", "290", "hPa", "990", "bar", "2.5", "psi", "36", "min", "20");
@@ -132,7 +132,7 @@ final class BlankTest {
     return csv.lines().skip(1).map(row -> row.split(",", -1)[0]).toList();
   }
 
-  /** A fact sheet as a tester fills it in: every item, in the unit that stands there. */
+  /** The fact sheet with a value for every item, in the unit of the file. */
   private static String filled(String csv) {
     List<String> rows = new ArrayList<>(List.of(csv.lines().findFirst().orElseThrow()));
     for (String row : csv.lines().skip(1).toList()) {
@@ -147,7 +147,7 @@ final class BlankTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"km", "mi"})
-  void the_files_of_a_session_have_every_item_and_pass_the_check_once_filled_in(String units)
+  void the_files_of_a_session_have_every_item_and_pass_the_check_when_filled_in(String units)
       throws IOException {
     Workplace place = place();
     assertThat(place.run("blank", "session", "stop", "--units", units)).isEqualTo(ExitStatus.DONE);
@@ -172,7 +172,7 @@ final class BlankTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"km", "mi"})
-  void the_files_of_a_range_test_have_every_item_and_pass_the_check_once_filled_in(String units)
+  void the_files_of_a_range_test_have_every_item_and_pass_the_check_when_filled_in(String units)
       throws IOException {
     Workplace place = place();
     assertThat(place.run("blank", "range-test", "ring", "--legs", "--units=" + units))
@@ -188,8 +188,7 @@ final class BlankTest {
   }
 
   @Test
-  void the_check_of_fresh_files_names_all_that_is_needed_and_nothing_that_may_be_blank()
-      throws IOException {
+  void the_check_of_new_files_names_each_required_item_and_no_optional_one() throws IOException {
     Workplace place = place();
     place.run("blank", "session", "stop");
     place.run("blank", "range-test", "ring");
@@ -218,7 +217,7 @@ final class BlankTest {
   }
 
   @Test
-  void every_item_and_column_is_explained_beside_the_files() throws IOException {
+  void every_item_and_column_is_explained_in_the_guide() throws IOException {
     Workplace place = place();
     place.run("blank", "session", "stop");
     place.run("blank", "range-test", "ring", "--legs");
@@ -233,7 +232,7 @@ final class BlankTest {
   }
 
   @Test
-  void nothing_is_ever_written_over() throws IOException {
+  void existing_files_are_never_overwritten() throws IOException {
     Workplace place = place();
     Path mine = place.path("sessions/stop/conditions.csv");
     Files.createDirectories(mine.resolveSibling(""));
@@ -250,8 +249,7 @@ final class BlankTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"../out", ".hidden", "a b", "", "caf\u00e9"})
-  void a_name_that_files_cannot_have_is_refused_and_nothing_is_written(String name)
-      throws IOException {
+  void an_invalid_name_is_refused_and_nothing_is_written(String name) throws IOException {
     Workplace place = place();
     assertThat(place.run("blank", "session", name)).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(place.err()).contains("[name-not-allowed]").contains("the command line");
@@ -260,7 +258,7 @@ final class BlankTest {
 
   @Tag("slow")
   @Test
-  void a_report_begins_with_every_key_and_is_made_once_it_has_a_title() throws IOException {
+  void a_new_report_has_every_key_and_builds_when_it_has_a_title() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     assertThat(place.run("blank", "report", "mine", "finch-quarry-lane", "finch-ring-road"))
         .isEqualTo(ExitStatus.DONE);
@@ -277,7 +275,7 @@ final class BlankTest {
   }
 
   @Test
-  void files_in_miles_ask_for_what_goes_with_miles() throws IOException {
+  void files_in_miles_have_matching_units() throws IOException {
     Workplace place = place();
     place.run("blank", "session", "stop", "--units", "mi");
     place.run("blank", "range-test", "ring", "--legs", "--units", "mi");
@@ -298,22 +296,22 @@ final class BlankTest {
     "finch-quarry-lane, veldt-ring-road, '', mi",
     "veldt-quarry-lane, veldt-ring-road, km, km"
   })
-  void a_report_has_the_units_of_its_drive_or_else_of_its_session_or_those_asked_for(
-      String session, String drive, String asked, String units) throws IOException {
+  void a_report_has_the_requested_units_or_those_of_its_drive_or_session(
+      String session, String drive, String requested, String units) throws IOException {
     Workplace place = Workplace.withDemo(folder);
     List<String> arguments = new ArrayList<>(List.of("blank", "report", "mine", session));
     if (!drive.isEmpty()) {
       arguments.add(drive);
     }
-    if (!asked.isEmpty()) {
-      arguments.addAll(List.of("--units", asked));
+    if (!requested.isEmpty()) {
+      arguments.addAll(List.of("--units", requested));
     }
     assertThat(place.run(arguments.toArray(String[]::new))).isEqualTo(ExitStatus.DONE);
     assertThat(place.text("reports/mine.md")).contains("\nunits: " + units + "\n");
   }
 
   @Test
-  void a_report_has_the_units_of_a_drive_that_is_not_filled_in_yet() throws IOException {
+  void a_report_has_the_units_of_an_incomplete_drive() throws IOException {
     Workplace place = place();
     place.run("blank", "session", "stop");
     place.run("blank", "range-test", "ring", "--units", "mi");
@@ -322,8 +320,7 @@ final class BlankTest {
   }
 
   @Test
-  void a_report_of_a_session_that_is_not_there_is_refused_with_the_nearest_name()
-      throws IOException {
+  void a_report_of_an_unknown_session_is_refused_with_the_nearest_name() throws IOException {
     Workplace place = place();
     place.run("blank", "session", "stop");
     assertThat(place.run("blank", "report", "mine", "stpo")).isEqualTo(ExitStatus.INPUT_REFUSED);
@@ -348,8 +345,8 @@ final class BlankTest {
     "blnk session a, there is no command 'blnk'; did you mean blank?",
     "report --page, there is no option --page"
   })
-  void what_is_not_understood_writes_nothing_and_says_how_it_is_called(
-      String arguments, String message) throws IOException {
+  void wrong_usage_writes_nothing_and_prints_the_usage(String arguments, String message)
+      throws IOException {
     Workplace place = place();
     boolean valueMissing = arguments.endsWith("--units");
     assertThat(place.run(arguments.split(" ", -1))).isEqualTo(ExitStatus.WRONG_USAGE);

@@ -13,9 +13,9 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
-/** Chromium without a window, which shows a page and tells what became of it. */
+/** Headless Chromium that renders a page. */
 final class Browser {
-  /** Options for no window, and for no talk with anybody. */
+  /** Options for headless mode and no background network traffic. */
   static final List<String> QUIET =
       List.of(
           "--headless",
@@ -31,10 +31,8 @@ final class Browser {
   private final int longestSeconds;
 
   /**
-   * A browser.
-   *
-   * @param scratch folder for what it writes
-   * @param longestSeconds how long it may take
+   * @param scratch folder for files of the browser
+   * @param longestSeconds timeout
    */
   Browser(Path scratch, int longestSeconds) {
     this.scratch = scratch;
@@ -42,7 +40,7 @@ final class Browser {
   }
 
   /**
-   * The page's document after its scripts have run; the test is skipped where there is no browser.
+   * Returns the document after its scripts have run; skips the test if there is no browser.
    *
    * @param options further options of Chromium
    */

@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
-/** A file outside a project folder that must be neither read nor changed. */
+/** A file outside a project folder that must not be read or changed. */
 final class Canary {
-  /** Stands in every canary and nowhere else. */
+  /** Content of every canary and of no other file. */
   static final String MARK = "kanarienvogel-7f3a";
 
   private static final FileTime THEN = FileTime.from(Instant.parse("2020-02-02T02:02:02Z"));
@@ -30,7 +30,7 @@ final class Canary {
     this.content = content;
   }
 
-  /** Writes a canary, whose content is the mark and a text. */
+  /** Writes a canary that contains the mark and a text. */
   static Canary in(Path folder, String name, String text) throws IOException {
     Files.createDirectories(folder);
     String content = MARK + "\n" + text;
@@ -43,15 +43,15 @@ final class Canary {
     return file;
   }
 
-  /** Asserts that content, size and time are as they were. */
+  /** Asserts that content, size, and time are unchanged. */
   void assertUnchanged(String when) throws IOException {
     assertThat(file).as(when).isRegularFile().content().as(when).isEqualTo(content);
     assertThat(Files.getLastModifiedTime(file)).as(when).isEqualTo(THEN);
   }
 
   /**
-   * Asserts that a run neither printed the mark nor wrote it into a file of the project; the canary
-   * itself, under another name in the project, is no such file.
+   * Asserts that a run did not print the mark or write it to a file of the project. The canary
+   * itself, under another name in the project, is exempt.
    */
   void assertUnread(Workplace place, String when) throws IOException {
     assertThat(place.out() + place.err()).as(when).doesNotContain(MARK);
@@ -59,7 +59,7 @@ final class Canary {
     try (Stream<Path> all = Files.walk(place.path(""))) {
       for (Path each : all.filter(p -> Files.isRegularFile(p)).toList()) {
         boolean small = Files.size(each) < 20_000_000;
-        if (small && !isCanary(each) && holdsMark(each)) {
+        if (small && !isCanary(each) && containsMark(each)) {
           marked.add(each);
         }
       }
@@ -78,12 +78,12 @@ final class Canary {
     }
   }
 
-  private static boolean holdsMark(Path each) throws IOException {
+  private static boolean containsMark(Path each) throws IOException {
     return !Files.isSymbolicLink(each)
         && new String(Files.readAllBytes(each), StandardCharsets.ISO_8859_1).contains(MARK);
   }
 
-  /** Makes a pipe, which blocks whoever opens it. */
+  /** Creates a named pipe, which blocks processes that open it. */
   static void pipe(Path path) throws IOException {
     try {
       Process process = new ProcessBuilder("mkfifo", path.toString()).start();

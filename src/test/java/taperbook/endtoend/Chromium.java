@@ -32,16 +32,16 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A page in Chromium that a test uses as a reader does: with mouse, touch and keys.
+ * Drives a page in Chromium with mouse, touch, and keyboard.
  *
- * @see <a href="https://chromedevtools.github.io/devtools-protocol/">the protocol of its tools</a>
+ * @see <a href="https://chromedevtools.github.io/devtools-protocol/">Chrome DevTools Protocol</a>
  */
 final class Chromium implements AutoCloseable {
   private static final Duration LONGEST = Duration.ofSeconds(60);
 
   private final Process process;
   private final WebSocket socket;
-  private final Map<Integer, CompletableFuture<Map<String, Object>>> asked =
+  private final Map<Integer, CompletableFuture<Map<String, Object>>> pending =
       new ConcurrentHashMap<>();
   private final List<String> complaints = new CopyOnWriteArrayList<>();
   private int count;
@@ -56,9 +56,9 @@ final class Chromium implements AutoCloseable {
   }
 
   /**
-   * An empty page; the test is skipped where there is no Chromium.
+   * Starts with an empty page; skips the test if there is no Chromium.
    *
-   * @param scratch folder for what the browser writes
+   * @param scratch folder for files of the browser
    */
   static Chromium start(Path scratch) throws IOException, InterruptedException {
     var program = Browser.program();
@@ -98,7 +98,7 @@ final class Chromium implements AutoCloseable {
     return browser;
   }
 
-  /** Makes the window of a size in pixels, of a telephone with touch or of a screen. */
+  /** Sets the size of the window in pixels, of a phone with touch or of a desktop screen. */
   void size(int width, int height, boolean phone) {
     ask(
         "Emulation.setDeviceMetricsOverride",
@@ -106,24 +106,24 @@ final class Chromium implements AutoCloseable {
     ask("Emulation.setTouchEmulationEnabled", Map.of("enabled", phone));
   }
 
-  /** Prefers a dark or a light scheme. */
+  /** Sets the preferred colour scheme. */
   void dark(boolean dark) {
     Map<String, Object> scheme =
         Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light");
     ask("Emulation.setEmulatedMedia", Map.of("features", List.of(scheme)));
   }
 
-  /** Lets no script of a page run from now on. */
+  /** Disables scripts of pages opened later. */
   void withoutScripts() {
     ask("Emulation.setScriptExecutionDisabled", Map.of("value", true));
   }
 
-  /** Opens a file and waits until it is there. */
+  /** Opens a file and waits until it is loaded. */
   void open(Path page) {
     open(page.toUri().toString());
   }
 
-  /** Opens an address and waits until it is there. */
+  /** Opens a URL and waits until it is loaded. */
   void open(String address) {
     complaints.clear();
     ask("Page.navigate", Map.of("url", address));
@@ -136,14 +136,12 @@ final class Chromium implements AutoCloseable {
                     .startsWith(address.replaceAll("#.*", "")));
   }
 
-  /** What the page's console complains of since it was opened. */
+  /** Messages on the page's console since the page was opened. */
   List<String> complaints() {
     return List.copyOf(complaints);
   }
 
-  /**
-   * The value of an expression in the page; texts, numbers, truth values, lists and maps of them.
-   */
+  /** Evaluates an expression in the page; returns a string, number, boolean, list, or map. */
   @Nullable Object script(String expression) {
     Map<String, Object> answer =
         ask(
@@ -153,19 +151,18 @@ final class Chromium implements AutoCloseable {
     return ((Map<?, ?>) answer.getOrDefault("result", Map.of())).get("value");
   }
 
-  /** The text of the first element that a selector finds, with plain spaces. */
+  /** Text of the first element that matches a selector, with plain spaces. */
   String text(String selector) {
     return String.valueOf(script("document.querySelector('" + selector + "').innerText"))
         .replace('\u00a0', ' ')
         .strip();
   }
 
-  /** A number that an expression in the page gives. */
   double number(String expression) {
     return Double.parseDouble(String.valueOf(script(expression)));
   }
 
-  /** Clicks with the mouse on the middle of an element. */
+  /** Clicks the centre of an element. */
   void click(String selector) {
     double[] at = middle(selector);
     mouse("mouseMoved", at, "none");
@@ -173,12 +170,12 @@ final class Chromium implements AutoCloseable {
     mouse("mouseReleased", at, "left");
   }
 
-  /** Moves the mouse over an element, to shares of its width and height. */
+  /** Moves the mouse over an element, to fractions of its width and height. */
   void hover(String selector, double across, double down) {
     mouse("mouseMoved", place(selector, across, down), "none");
   }
 
-  /** Touches an element at shares of its width and height, and lets go. */
+  /** Taps an element at fractions of its width and height. */
   void tap(String selector, double across, double down) {
     double[] at = place(selector, across, down);
     Map<String, Object> point = Map.of("x", at[0], "y", at[1]);
@@ -186,7 +183,7 @@ final class Chromium implements AutoCloseable {
     ask("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
   }
 
-  /** Presses a key of a name such as {@code ArrowRight}, {@code Enter} or {@code Tab}. */
+  /** Presses a key such as {@code ArrowRight}, {@code Enter}, or {@code Tab}. */
   void press(String key, int code) {
     Map<String, Object> down = new LinkedHashMap<>();
     down.put("type", "keyDown");
@@ -202,12 +199,11 @@ final class Chromium implements AutoCloseable {
     ask("Input.dispatchKeyEvent", Map.of("type", "keyUp", "key", key, "code", key));
   }
 
-  /** Focuses an element. */
   void focus(String selector) {
     script("document.querySelector('" + selector + "').focus()");
   }
 
-  /** The page as it is printed. */
+  /** The page as PDF. */
   byte[] printed() {
     return Base64.getDecoder().decode(String.valueOf(ask("Page.printToPDF", Map.of()).get("data")));
   }
@@ -252,7 +248,7 @@ final class Chromium implements AutoCloseable {
   private Map<String, Object> ask(String method, Map<String, Object> parameters) {
     int id = ++count;
     CompletableFuture<Map<String, Object>> answer = new CompletableFuture<>();
-    asked.put(id, answer);
+    pending.put(id, answer);
     Map<String, Object> message = new LinkedHashMap<>();
     message.put("id", id);
     message.put("method", method);
@@ -281,7 +277,7 @@ final class Chromium implements AutoCloseable {
   @SuppressWarnings("unchecked")
   private void accept(Map<?, ?> message) {
     if (message.get("id") instanceof Number id) {
-      CompletableFuture<Map<String, Object>> answer = asked.remove(id.intValue());
+      CompletableFuture<Map<String, Object>> answer = pending.remove(id.intValue());
       if (answer == null) {
         return;
       }
@@ -331,7 +327,7 @@ final class Chromium implements AutoCloseable {
     }
   }
 
-  /** JSON as maps, lists, texts, numbers and truth values. */
+  /** JSON as maps, lists, strings, numbers, and booleans. */
   static Object parsed(String text) {
     try (JsonParser json = new JsonFactory().createParser(text)) {
       json.nextToken();

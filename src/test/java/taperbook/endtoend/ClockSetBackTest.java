@@ -25,8 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /**
- * Whether a report is up to date is decided by content alone. A clock set back, which leaves files
- * with times in the future, changes nothing; neither do files with times long past.
+ * Only content determines whether a report is up to date. A clock that was set back, which leaves
+ * files with times in the future, has no effect; neither do files with times in the past.
  */
 @Tag("slow")
 final class ClockSetBackTest {
@@ -38,7 +38,7 @@ final class ClockSetBackTest {
   private Workplace place = new Workplace(folder);
 
   @BeforeEach
-  void makeOnce() throws IOException {
+  void buildDemo() throws IOException {
     place = new Workplace(folder);
     for (String path : FuzzProject.valid().paths()) {
       Files.createDirectories(place.path(path).resolve(".."));
@@ -48,19 +48,19 @@ final class ClockSetBackTest {
   }
 
   @Test
-  void nothing_is_remade_because_of_times() throws IOException {
-    SortedMap<String, String> made = place.files("reports/look");
+  void file_times_cause_no_rebuild() throws IOException {
+    SortedMap<String, String> built = place.files("reports/look");
     for (Instant inputs : List.of(FUTURE, PAST)) {
       date("sessions", inputs);
       date("reports", inputs.equals(PAST) ? FUTURE : PAST);
       assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
       assertThat(place.out()).contains("look  up to date");
     }
-    assertThat(place.files("reports/look")).isEqualTo(made);
+    assertThat(place.files("reports/look")).isEqualTo(built);
   }
 
   @Test
-  void a_change_is_found_though_its_time_is_before_that_of_what_was_made() throws IOException {
+  void a_change_is_detected_although_its_time_precedes_the_output() throws IOException {
     date("reports", FUTURE);
     place.replace(READINGS, "7:30,40,130,", "7:30,40,131,");
     Files.setLastModifiedTime(place.path(READINGS), FileTime.from(PAST));
@@ -73,34 +73,34 @@ final class ClockSetBackTest {
   }
 
   @Test
-  void what_is_made_does_not_depend_on_times() throws IOException {
-    SortedMap<String, String> made = place.files("reports/look");
+  void output_does_not_depend_on_file_times() throws IOException {
+    SortedMap<String, String> built = place.files("reports/look");
     date("sessions", FUTURE);
     date("reports", FUTURE);
     Files.delete(place.path("reports/look/report.pdf"));
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).contains("look  made");
-    assertThat(place.files("reports/look")).isEqualTo(made);
+    assertThat(place.files("reports/look")).isEqualTo(built);
   }
 
   @Test
-  void watching_sees_a_save_that_sets_the_time_back() {
-    ScriptedPulse script =
-        new ScriptedPulse()
-            .still()
+  void watch_detects_a_save_that_sets_the_time_back() {
+    ScriptedClock script =
+        new ScriptedClock()
+            .idle()
             .then(
                 () -> {
                   place.replace(READINGS, "7:30,40,130,", "7:30,40,131,");
                   Files.setLastModifiedTime(place.path(READINGS), FileTime.from(PAST));
                 })
-            .still();
+            .idle();
     assertThat(place.run(script, "watch")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).containsOnlyOnce("look  made");
   }
 
-  /** Only {@code watch} has a stopwatch, which no setting of the clock moves. */
+  /** Only {@code watch} has a stopwatch, which is independent of the wall clock. */
   @Test
-  void the_program_does_not_ask_for_the_time_of_day() {
+  void the_program_does_not_read_the_time_of_day() {
     noClasses()
         .should()
         .callMethod(System.class, "currentTimeMillis")

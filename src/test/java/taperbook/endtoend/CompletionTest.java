@@ -18,9 +18,9 @@ import taperbook.cli.Command;
 import taperbook.cli.Completion;
 import taperbook.cli.ExitStatus;
 
-/** The completion scripts, in the shells that they are for. */
+/** Runs the completion scripts in their shells. */
 final class CompletionTest {
-  /** What bash does when the key is pressed: sets these variables and calls the function. */
+  /** What bash does for the Tab key: sets these variables and calls the function. */
   private static final String PRESS =
       """
       . "$1"; cd "$2"; shift 2
@@ -44,7 +44,7 @@ final class CompletionTest {
   }
 
   @Test
-  void bash_completes_the_names_that_the_folder_has() throws Exception {
+  void bash_completes_the_names_in_the_folder() throws Exception {
     assertThat(completed("report", ""))
         .containsExactly("finch-first-look", "library", "veldt-long-plateau");
     assertThat(completed("watch", "library", "v")).containsExactly("veldt-long-plateau");
@@ -56,9 +56,9 @@ final class CompletionTest {
   }
 
   @Test
-  void bash_completes_ids_and_sessions_of_a_report_that_was_made() throws Exception {
+  void bash_completes_ids_and_sessions_of_a_built_report() throws Exception {
     Files.createDirectories(folder.resolve("reports/finch-first-look"));
-    // In the form that the contract of numbers.json gives.
+    // In the format of numbers.json.
     Files.writeString(
         folder.resolve("reports/finch-first-look/numbers.json"),
         """
@@ -88,7 +88,7 @@ final class CompletionTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"bash", "zsh", "fish"})
-  void each_script_is_one_that_its_shell_understands(String shell) throws Exception {
+  void each_script_is_valid_in_its_shell(String shell) throws Exception {
     String script = Completion.script(shell);
     assertThat(script).doesNotContainPattern("@[A-Z]+@").contains(words());
     assumeTrue(exists(shell), shell + " is not installed");
@@ -127,7 +127,7 @@ final class CompletionTest {
     return Stream.of(Command.values()).map(Command::word).toArray(String[]::new);
   }
 
-  /** What bash offers for the last of some words behind the program's name. */
+  /** The suggestions of bash for the last of the given words after the program's name. */
   private List<String> completed(String... words) throws Exception {
     assumeTrue(exists("bash"), "bash is not installed");
     if (!Files.exists(folder.resolve("sessions"))) {
@@ -146,12 +146,12 @@ final class CompletionTest {
         .anyMatch(dir -> Files.isExecutable(Path.of(dir, program)));
   }
 
-  /** All that a program says. */
+  /** Output of a process. */
   private static String run(String... call) throws IOException, InterruptedException {
     Process process = new ProcessBuilder(call).redirectErrorStream(true).start();
     process.getOutputStream().close();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     process.waitFor();
-    return said;
+    return output;
   }
 }

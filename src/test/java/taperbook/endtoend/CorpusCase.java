@@ -10,14 +10,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * One bad input: how the valid folder is edited, and every problem that must be told of it.
+ * An invalid input: edits of the valid folder, and every expected problem.
  *
- * @param kind the heading it stands under
+ * @param kind the heading of the case
  * @param title what is wrong
  * @param edits lines such as {@code R: old => new}
- * @param told lines such as {@code R:4:3 [cell-not-a-number] found | expected | to mend}
+ * @param problems lines such as {@code R:4:3 [cell-not-a-number] found | expected | to mend}
  */
-record CorpusCase(String kind, String title, List<String> edits, List<String> told) {
+record CorpusCase(String kind, String title, List<String> edits, List<String> problems) {
   private static final Map<String, String> SHORT =
       Map.of(
           "R", "sessions/stop/readings.csv",
@@ -31,7 +31,7 @@ record CorpusCase(String kind, String title, List<String> edits, List<String> to
 
   CorpusCase {
     edits = List.copyOf(edits);
-    told = List.copyOf(told);
+    problems = List.copyOf(problems);
   }
 
   @Override
@@ -39,22 +39,24 @@ record CorpusCase(String kind, String title, List<String> edits, List<String> to
     return kind + ": " + title;
   }
 
-  /** The path that a name in a case stands for. */
+  /** The path for a short name in a case. */
   static String path(String name) {
     return SHORT.getOrDefault(name, name);
   }
 
-  /** The problems with their paths written out. */
-  List<String> toldInFull() {
-    return told.stream().map(line -> line.replaceFirst("^[RCTLM](?=[: ])", inFull(line))).toList();
+  /** The problems with full paths. */
+  List<String> problemsWithFullPaths() {
+    return problems.stream()
+        .map(line -> line.replaceFirst("^[RCTLM](?=[: ])", fullPath(line)))
+        .toList();
   }
 
-  private static String inFull(String line) {
+  private static String fullPath(String line) {
     return SHORT.getOrDefault(line.substring(0, 1), "");
   }
 
-  /** Makes the edits in a copy of the valid folder. */
-  void spoil(Path folder) throws IOException {
+  /** Applies the edits to a copy of the valid folder. */
+  void applyTo(Path folder) throws IOException {
     for (String edit : edits) {
       int colon = edit.indexOf(": ");
       Path file = folder.resolve(bytesToName(unescaped(path(edit.substring(0, colon)))));
@@ -97,7 +99,7 @@ record CorpusCase(String kind, String title, List<String> edits, List<String> to
     write(file, text.substring(0, at) + fresh + text.substring(at + old.length()));
   }
 
-  /** Bytes as characters of one byte each, so that any byte can stand in a case. */
+  /** Returns one character for each byte, so that a case may contain any byte. */
   private static String unescaped(String written) {
     String bytes =
         new String(written.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Reads the cases of bad inputs; the head of the file says how they are written. */
+/** Parses the cases of invalid inputs; the head of the file describes the format. */
 final class CorpusFile {
   static final Path FOLDER = Path.of("src/test/resources/corpus");
 
@@ -15,7 +15,7 @@ final class CorpusFile {
   private String kind = "";
   private String title = "";
   private List<String> edits = new ArrayList<>();
-  private List<String> told = new ArrayList<>();
+  private List<String> problems = new ArrayList<>();
 
   private CorpusFile() {}
 
@@ -38,7 +38,7 @@ final class CorpusFile {
       end();
       title = line.substring(2);
     } else if (line.startsWith("  > ")) {
-      told.add(line.substring(4));
+      problems.add(line.substring(4));
     } else if (line.startsWith("  ")) {
       edits.add(line.substring(2));
     }
@@ -46,10 +46,10 @@ final class CorpusFile {
 
   private void end() {
     if (!title.isEmpty()) {
-      cases.add(new CorpusCase(kind, title, edits, told));
+      cases.add(new CorpusCase(kind, title, edits, problems));
     }
     title = "";
     edits = new ArrayList<>();
-    told = new ArrayList<>();
+    problems = new ArrayList<>();
   }
 }

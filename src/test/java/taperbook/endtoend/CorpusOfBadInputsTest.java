@@ -22,9 +22,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import taperbook.cli.ExitStatus;
 
 /**
- * Every bad input of the corpus is told with exactly these words, at its place and with its remedy,
- * and nothing else is told. The words are held against the contract by a reader; what the test adds
- * is that they stay so, that nothing hangs and that no fault of the program shows.
+ * Every invalid input of the corpus is reported with exactly these messages, locations, and
+ * remedies, and with no others. A reviewer compared the messages with the documented format; the
+ * test keeps them unchanged, and detects hangs and internal errors.
  */
 @Tag("slow")
 final class CorpusOfBadInputsTest {
@@ -39,31 +39,31 @@ final class CorpusOfBadInputsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("cases")
   @Timeout(value = 30, unit = TimeUnit.SECONDS)
-  void is_told_with_place_and_remedy(CorpusCase bad) throws IOException {
+  void is_reported_with_location_and_remedy(CorpusCase bad) throws IOException {
     copyValid();
-    bad.spoil(folder);
+    bad.applyTo(folder);
     Workplace place = new Workplace(folder);
     ExitStatus status = place.run("check");
-    assertTold(told(place.err()), bad.toldInFull());
+    assertProblems(problems(place.err()), bad.problemsWithFullPaths());
     assertThat(status)
         .isEqualTo(place.err().contains("error  ") ? ExitStatus.INPUT_REFUSED : ExitStatus.DONE);
   }
 
-  /** Holds what is told against a list in which dots stand for any number of others. */
-  private static void assertTold(List<String> told, List<String> expected) {
+  /** Compares problems with a list in which dots match any number of others. */
+  private static void assertProblems(List<String> problems, List<String> expected) {
     int dots = expected.indexOf("...");
     if (dots < 0) {
-      assertThat(told).isEqualTo(expected.equals(List.of("nothing")) ? List.of() : expected);
+      assertThat(problems).isEqualTo(expected.equals(List.of("nothing")) ? List.of() : expected);
       return;
     }
     List<String> last = expected.subList(dots + 1, expected.size());
-    assertThat(told).hasSizeGreaterThanOrEqualTo(dots + last.size());
-    assertThat(told.subList(0, dots)).isEqualTo(expected.subList(0, dots));
-    assertThat(told.subList(told.size() - last.size(), told.size())).isEqualTo(last);
+    assertThat(problems).hasSizeGreaterThanOrEqualTo(dots + last.size());
+    assertThat(problems.subList(0, dots)).isEqualTo(expected.subList(0, dots));
+    assertThat(problems.subList(problems.size() - last.size(), problems.size())).isEqualTo(last);
   }
 
   @Test
-  void the_folder_that_is_spoilt_is_valid() throws IOException {
+  void the_base_folder_is_valid() throws IOException {
     copyValid();
     Workplace place = new Workplace(folder);
     assertThat(place.run("check")).as(place.err()).isEqualTo(ExitStatus.DONE);
@@ -71,7 +71,7 @@ final class CorpusOfBadInputsTest {
   }
 
   @Test
-  void the_corpus_is_counted_by_kind() throws IOException {
+  void the_corpus_lists_its_cases_by_kind() throws IOException {
     Map<String, Long> counts =
         cases().stream()
             .collect(Collectors.groupingBy(CorpusCase::kind, TreeMap::new, Collectors.counting()));
@@ -81,7 +81,7 @@ final class CorpusOfBadInputsTest {
     Files.writeString(Path.of("target/corpus.md"), table);
     assertThat(cases()).hasSizeGreaterThanOrEqualTo(FEWEST);
     assertThat(counts.values()).allMatch(n -> n >= 5);
-    assertThat(cases()).allMatch(c -> !c.edits().isEmpty() && !c.told().isEmpty());
+    assertThat(cases()).allMatch(c -> !c.edits().isEmpty() && !c.problems().isEmpty());
     assertThat(cases().stream().map(CorpusCase::toString)).doesNotHaveDuplicates();
   }
 
@@ -89,14 +89,14 @@ final class CorpusOfBadInputsTest {
     Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
   }
 
-  /** The problems as they were printed, one a line: place, code, found, expected, to mend. */
-  static List<String> told(String printed) {
-    List<String> told = new ArrayList<>();
+  /** The problems as printed, one per line: location, code, found, expected, remedy. */
+  static List<String> problems(String printed) {
+    List<String> problems = new ArrayList<>();
     List<String> lines = printed.lines().toList();
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
       if (line.startsWith("error  ") || line.startsWith("notice  ")) {
-        told.add(
+        problems.add(
             line.substring(line.indexOf(' ')).strip()
                 + lines.get(i + 4).stripLeading().replaceFirst("^", " ")
                 + " "
@@ -107,17 +107,17 @@ final class CorpusOfBadInputsTest {
                 + part(lines.get(i + 3)));
         i += 4;
       } else {
-        told.add(line);
+        problems.add(line);
       }
     }
-    return told;
+    return problems;
   }
 
   private static String part(String line) {
     return line.substring("    expected  ".length());
   }
 
-  /** Writes the cases with what is told now, to be read and judged by a person. */
+  /** Writes the cases with their actual problems for review. */
   public static void main(String[] arguments) throws IOException {
     StringBuilder all = new StringBuilder();
     for (CorpusCase bad : cases()) {
@@ -125,14 +125,14 @@ final class CorpusOfBadInputsTest {
       CorpusOfBadInputsTest test = new CorpusOfBadInputsTest();
       test.folder = folder;
       test.copyValid();
-      bad.spoil(folder);
+      bad.applyTo(folder);
       Workplace place = new Workplace(folder);
       long start = System.nanoTime();
       ExitStatus status = place.run("check");
       long millis = Duration.ofNanos(System.nanoTime() - start).toMillis();
       all.append(bad + "  (" + status + ", " + millis + " ms)\n");
-      bad.toldInFull().forEach(t -> all.append("  < ").append(t).append('\n'));
-      told(place.err()).forEach(t -> all.append("  > ").append(t).append('\n'));
+      bad.problemsWithFullPaths().forEach(t -> all.append("  < ").append(t).append('\n'));
+      problems(place.err()).forEach(t -> all.append("  > ").append(t).append('\n'));
       System.out.println(bad + " " + status + " " + millis);
       Files.writeString(Path.of("target/corpus-told.txt"), all, StandardCharsets.UTF_8);
     }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** From a published report over a mended reading to a correction that readers can follow. */
+/** From a published report with a corrected reading to a correction note for readers. */
 @Tag("slow")
 final class CorrectionsTest {
   private static final String REPORT = "reports/short.md";
@@ -64,9 +64,9 @@ final class CorrectionsTest {
     assertThat(place.out()).contains("short  up to date");
   }
 
-  /** Row 9 of last year's session carries the end of its climb, and with it a window. */
+  /** Row 9 of last year's session is the end of its climb, and thereby the start of a window. */
   @Test
-  void one_mended_cell_of_a_comparison_lists_what_it_moved_and_slides_no_window()
+  void one_corrected_cell_of_a_comparison_lists_changed_numbers_and_moves_no_window()
       throws IOException {
     Workplace place = Workplace.withDemo(folder);
     String demo = "reports/finch-first-look.md";
@@ -86,9 +86,9 @@ final class CorrectionsTest {
         .allSatisfy(row -> assertThat(row).contains(cause))
         .anySatisfy(row -> assertThat(row).contains("peak_power,finch-quarry-lane-first,"))
         .anySatisfy(row -> assertThat(row).contains("warm_up_end_soc,finch-quarry-lane-first,"))
-        // Of the other car only what holds it against this one can have moved.
+        // Of the other car, only numbers of the pair may have changed.
         .noneSatisfy(row -> assertThat(row).contains(",finch-quarry-lane,,"))
-        // Nothing is listed for a window that only one of the versions has.
+        // No entry for a window that only one of the versions has.
         .noneSatisfy(row -> assertThat(row).contains("_33_80,"));
     assertThat(record.lines()).hasSizeLessThan(45);
 
@@ -108,7 +108,7 @@ final class CorrectionsTest {
   }
 
   @Test
-  void two_mended_cells_are_told_apart_by_what_each_moved() throws IOException {
+  void two_corrected_cells_are_distinguished_by_the_numbers_that_each_changed() throws IOException {
     Workplace place = published();
     place.replace(READINGS, "6:10,32,123,", "6:10,32,128,");
     String last = "sessions/finch-quarry-lane-first/conditions.csv";
@@ -123,7 +123,7 @@ final class CorrectionsTest {
   }
 
   @Test
-  void a_second_correction_is_held_against_the_first_and_keeps_it() throws IOException {
+  void a_second_correction_is_compared_with_the_first_and_keeps_it() throws IOException {
     Workplace place = published();
     place.replace(READINGS, "6:10,32,123,", "6:10,32,128,");
     place.replace(
@@ -141,7 +141,7 @@ final class CorrectionsTest {
   }
 
   @Test
-  void a_draft_may_move_and_is_told_so() throws IOException {
+  void a_draft_may_change_and_is_reported_as_a_draft() throws IOException {
     Workplace place = published();
     place.replace(READINGS, "6:10,32,123,", "6:10,32,128,");
     place.replace(REPORT, "state: published\n", "state: draft\n");
@@ -151,7 +151,7 @@ final class CorrectionsTest {
   }
 
   @Test
-  void a_record_that_was_changed_by_hand_is_refused() throws IOException {
+  void a_record_that_was_edited_by_hand_is_refused() throws IOException {
     Workplace place = published();
     place.replace(READINGS, "6:10,32,123,", "6:10,32,128,");
     place.replace(

@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** Whole runs of the program on real files. */
 @Tag("slow")
 final class EndToEndTest {
   private static final String READINGS = "sessions/finch-quarry-lane/readings.csv";
@@ -23,7 +22,7 @@ final class EndToEndTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void one_command_makes_all_reports_and_the_next_finds_nothing_to_do() throws IOException {
+  void one_run_builds_all_reports_and_the_next_has_nothing_to_do() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())
@@ -59,7 +58,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void a_mended_reading_remakes_the_reports_that_use_it_and_no_other() throws IOException {
+  void a_corrected_reading_rebuilds_only_the_reports_that_use_it() throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
     String before = place.text("reports/finch-first-look/numbers.json");
     place.replace("sessions/finch-quarry-lane-first/readings.csv", "5:00,28,120", "5:00,28,119");
@@ -75,7 +74,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void a_refused_input_says_why_and_leaves_what_is_published() throws IOException {
+  void a_refused_input_states_the_reason_and_keeps_the_published_report() throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
     SortedMap<String, String> before = place.files("reports");
     place.replace(READINGS, "11:40,57,121", "11:40,57,12l");
@@ -92,7 +91,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void check_says_every_problem_and_writes_nothing() throws IOException {
+  void check_reports_every_problem_and_writes_nothing() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     place.replace(READINGS, "power [kW]", "power");
     place.replace("sessions/veldt-quarry-lane/conditions.csv", "odometer,9840", "odomter,9840");
@@ -108,7 +107,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void check_of_the_demo_finds_nothing() throws IOException {
+  void check_of_the_demo_reports_nothing() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     assertThat(place.run("check")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())
@@ -146,7 +145,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void check_of_a_named_report_lists_each_figure_with_its_place() throws IOException {
+  void check_of_a_named_report_lists_each_figure_with_its_location() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     assertThat(place.run("check", "finch-first-look")).isEqualTo(ExitStatus.DONE);
     String article = "reports/finch-first-look.md";
@@ -159,7 +158,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void pages_have_curly_apostrophes_but_for_code_and_data_do_not() throws IOException {
+  void pages_have_curly_apostrophes_except_in_code_and_data() throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
     for (String report : List.of("finch-first-look", "veldt-long-plateau", "library")) {
       String words =
@@ -174,7 +173,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void a_table_that_goes_on_repeats_its_head_on_each_page() throws IOException {
+  void a_table_across_pages_repeats_its_head_on_each_page() throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
     try (PDDocument pdf =
         Loader.loadPDF(place.path("reports/finch-first-look/methods.pdf").toFile())) {
@@ -192,7 +191,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void the_same_input_gives_the_same_bytes() throws IOException {
+  void equal_inputs_give_equal_bytes() throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
     SortedMap<String, String> first = place.files("reports/finch-first-look");
     Files.delete(place.path("reports/finch-first-look/numbers.csv"));
@@ -206,7 +205,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void a_changed_template_of_the_folder_remakes_and_is_used() throws IOException {
+  void a_changed_template_rebuilds_the_report_and_is_used() throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
     Files.createDirectories(place.path("templates"));
     Files.writeString(place.path("templates/screen.css"), "body { color: #123456 }\n");
@@ -216,7 +215,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void files_that_the_tester_put_beside_the_report_are_kept() throws IOException {
+  void files_of_the_tester_next_to_the_report_are_kept() throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
     Files.writeString(place.path("reports/finch-first-look/corrections.csv"), "mine\n");
     place.replace(READINGS, "11:40,57,121", "11:40,57,119");
@@ -226,7 +225,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void a_run_cut_off_between_its_two_renames_is_mended_by_the_next() throws IOException {
+  void a_run_killed_between_its_renames_is_recovered_by_the_next() throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
     SortedMap<String, String> before = place.files("reports/finch-first-look");
     Files.move(
@@ -245,7 +244,7 @@ final class EndToEndTest {
   }
 
   @Test
-  void wrong_usage_is_told_apart() {
+  void wrong_usage_has_its_own_exit_status() {
     Workplace place = new Workplace(folder);
     assertThat(place.run("publish")).isEqualTo(ExitStatus.WRONG_USAGE);
     assertThat(place.err()).contains("no command 'publish'");
@@ -255,7 +254,7 @@ final class EndToEndTest {
     assertThat(place.out()).contains("taperbook report");
   }
 
-  /** Number of the first line that begins with a text. */
+  /** Index of the first line that starts with a text. */
   private static int line(String file, String beginning) {
     List<String> lines = file.lines().toList();
     for (int i = 0; i < lines.size(); i++) {

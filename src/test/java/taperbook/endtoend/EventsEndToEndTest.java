@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** What happened in a session, from its file to the page; see {@code reference/interruption}. */
+/** Events of a session, from its file to the page; see {@code reference/interruption}. */
 @Tag("slow")
 final class EventsEndToEndTest {
   private static final String REPORT =
@@ -48,7 +48,7 @@ final class EventsEndToEndTest {
   }
 
   @Test
-  void an_interruption_is_told_in_headline_table_chart_comparison_and_console() throws IOException {
+  void an_interruption_appears_in_headline_table_chart_comparison_and_console() throws IOException {
     Workplace place = withStop();
     assertThat(place.run("report", "stopped")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())
@@ -65,7 +65,8 @@ final class EventsEndToEndTest {
         .contains("Times here include the 4 min 4 s for which the charging of A was interrupted.")
         .contains("Numbers on top: events.")
         .contains("That includes an interruption; without it, it takes ");
-    // The text alternative of the chart over time names the events; that over charge does not.
+    // The text alternative of the chart over time names the events; that of the chart over charge
+    // does not.
     assertThat(alternative(plain, "power-over-time"))
         .contains("1 30 s, quiet fan; 2 between 7 min 55 s")
         .contains("4 22 min 20 s, cable warm.");
@@ -79,7 +80,7 @@ final class EventsEndToEndTest {
   }
 
   @Test
-  void the_notes_of_legs_stand_beside_them_and_explain_knows_both_numbers() throws IOException {
+  void notes_of_legs_are_in_their_rows_and_explain_accepts_both_numbers() throws IOException {
     Workplace place = withStop();
     assertThat(place.run("report", "stopped")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.text("reports/stopped/report.html"))

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
-/** What {@code taperbook explain} says of the demo. Rows are as they stand in the demo's files. */
+/** Output of {@code taperbook explain} for the demo, with the line numbers of the demo's files. */
 @Tag("slow")
 final class ExplainTest {
   private static final String REPORT = "finch-first-look";
@@ -26,20 +26,20 @@ final class ExplainTest {
     place = Workplace.withDemo(folder);
   }
 
-  /** What was said, with every run of spaces and line ends as one space. */
-  private String said(String... words) {
-    String[] all = new String[words.length + 2];
+  /** The output with normalized whitespace. */
+  private String explain(String... arguments) {
+    String[] all = new String[arguments.length + 2];
     all[0] = "explain";
     all[1] = REPORT;
-    System.arraycopy(words, 0, all, 2, words.length);
+    System.arraycopy(arguments, 0, all, 2, arguments.length);
     assertThat(place.run(all)).isEqualTo(ExitStatus.DONE);
     assertThat(place.err()).isEmpty();
     return place.out().replaceAll("\\s+", " ");
   }
 
   @Test
-  void a_simulated_time_comes_with_formula_budget_and_rows() {
-    assertThat(said("time_to_add_100_km"))
+  void a_simulated_time_has_formula_budget_and_rows() {
+    assertThat(explain("time_to_add_100_km"))
         .startsWith("Time to add 100 km, by the driven range Value ")
         .contains("a 95 % coverage interval by Monte Carlo (JCGM 101:2008)")
         .contains("Basis driven")
@@ -54,8 +54,8 @@ final class ExplainTest {
   }
 
   @Test
-  void a_reading_comes_with_its_unit_and_the_row_it_was_read_in() {
-    assertThat(said("peak_power"))
+  void a_reading_has_its_unit_and_its_row() {
+    assertThat(explain("peak_power"))
         .contains("Value 168 kW, give or take 0.5 kW")
         .contains("max(P[1], ..., P[n]), give or take step / 2")
         .contains("sessions/finch-quarry-lane/readings.csv:8 elapsed [min:s] 2:50, soc [%] 21,")
@@ -63,15 +63,15 @@ final class ExplainTest {
   }
 
   @Test
-  void bounds_are_said_to_be_bounds() {
-    assertThat(said("time_share_above_100_kw"))
+  void bounds_are_labelled_as_bounds() {
+    assertThat(explain("time_share_above_100_kw"))
         .contains("bounds that hold if the assumptions do")
         .doesNotContain("coverage interval", "To know it better");
   }
 
   @Test
-  void a_withheld_number_comes_with_the_reason_and_the_method() {
-    assertThat(said("charging_loss"))
+  void a_withheld_number_has_its_reason_and_method() {
+    assertThat(explain("charging_loss"))
         .contains("Value withheld: the station's energy was not recorded, or only once")
         .contains("Losses while charging")
         .contains("loss = S - E")
@@ -79,36 +79,37 @@ final class ExplainTest {
   }
 
   @Test
-  void an_interval_that_was_not_simulated_is_not_said_to_be() {
-    assertThat(said("energy_per_soc_fitted"))
+  void an_interval_that_was_not_simulated_is_not_labelled_as_simulated() {
+    assertThat(explain("energy_per_soc_fitted"))
         .contains("a 95 % coverage interval, by the method below")
         .doesNotContain("Monte Carlo");
   }
 
   @Test
-  void rows_past_the_twelfth_are_counted() {
-    String said = said("energy_per_soc_fitted");
-    assertThat(said).containsPattern("\\.\\.\\. and \\d+ more, sessions/\\S+ lines \\d+ to \\d+");
-    assertThat(said.split("readings\\.csv:", -1)).hasSize(13);
+  void rows_after_the_twelfth_are_summarized() {
+    String explain = explain("energy_per_soc_fitted");
+    assertThat(explain)
+        .containsPattern("\\.\\.\\. and \\d+ more, sessions/\\S+ lines \\d+ to \\d+");
+    assertThat(explain.split("readings\\.csv:", -1)).hasSize(13);
   }
 
   @Test
-  void a_third_word_names_a_compared_session() {
-    assertThat(said("peak_power", "finch-quarry-lane-first"))
+  void the_third_argument_names_a_compared_session() {
+    assertThat(explain("peak_power", "finch-quarry-lane-first"))
         .contains("Session finch-quarry-lane-first")
         .contains("sessions/finch-quarry-lane-first/readings.csv:");
   }
 
   @Test
-  void a_number_of_a_pair_names_both_sessions_and_whose_caveats_it_has() {
-    String said = said("mean_lead_shared", "finch-quarry-lane-first");
-    assertThat(said)
+  void a_number_of_a_pair_names_both_sessions_and_the_session_of_each_caveat() {
+    String explain = explain("mean_lead_shared", "finch-quarry-lane-first");
+    assertThat(explain)
         .contains("Session finch-quarry-lane Against finch-quarry-lane-first Id mean_lead_shared")
         .contains("sessions/finch-quarry-lane-first/readings.csv:")
         .contains("How far a car's displays of power and state of charge are off is not known.")
         .contains("Preconditioning: finch-quarry-lane-first: Preconditioning began only");
-    // There is only one pair, so that the reported session alone says which is meant.
-    assertThat(said("mean_lead_shared")).isEqualTo(said);
+    // There is only one pair, so that the compared session is optional.
+    assertThat(explain("mean_lead_shared")).isEqualTo(explain);
   }
 
   @Test
@@ -122,7 +123,7 @@ final class ExplainTest {
   @ValueSource(
       strings = {"time_to_add_100_km", "peak_power", "charging_loss", "energy_per_soc_fitted"})
   void no_line_is_longer_than_80_characters(String id) {
-    said(id);
+    explain(id);
     assertThat(place.out().lines()).allMatch(line -> line.length() <= 80).hasSizeGreaterThan(10);
   }
 
@@ -144,7 +145,7 @@ final class ExplainTest {
   }
 
   @Test
-  void too_few_or_too_many_words_are_wrong_usage() {
+  void too_few_or_too_many_arguments_are_wrong_usage() {
     assertThat(place.run("explain", REPORT)).isEqualTo(ExitStatus.WRONG_USAGE);
     assertThat(place.err()).contains("usage: taperbook explain NAME ID [SESSION]");
     assertThat(place.run("explain", REPORT, "a", "b", "c")).isEqualTo(ExitStatus.WRONG_USAGE);
@@ -153,7 +154,7 @@ final class ExplainTest {
   @Test
   void nothing_is_written() throws IOException {
     SortedMap<String, String> before = place.files("");
-    said("time_to_add_100_km");
+    explain("time_to_add_100_km");
     assertThat(place.files("")).isEqualTo(before);
   }
 }

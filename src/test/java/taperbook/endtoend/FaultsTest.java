@@ -35,7 +35,10 @@ import taperbook.workspace.PublishedFolder;
 import taperbook.workspace.ReportLock;
 import taperbook.workspace.StoppedException;
 
-/** Whatever happens to a run, what is published is whole, and the next run needs no advice. */
+/**
+ * After any failure, published reports are complete, and the next run succeeds without manual
+ * repair.
+ */
 @Tag("slow")
 final class FaultsTest {
   private static final String READINGS = "sessions/stop/readings.csv";
@@ -43,7 +46,7 @@ final class FaultsTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void a_process_killed_at_any_instant_leaves_one_whole_version() throws Exception {
+  void a_process_killed_at_any_instant_leaves_one_complete_version() throws Exception {
     Random random = new Random(20261125);
     int kills = Integer.getInteger("kills", 25);
     for (int i = 0; i < kills; i++) {
@@ -72,35 +75,35 @@ final class FaultsTest {
     }
   }
 
-  /** Give {@code -Dreport.kills=500} for more; {@link ReportKills} also runs by itself. */
+  /** Pass {@code -Dreport.kills=500} for more; {@link ReportKills} is also a program. */
   @Test
-  void a_report_killed_at_any_instant_is_wholly_old_or_wholly_new_and_is_made_next()
+  void a_report_killed_at_any_instant_is_the_old_or_the_new_version_and_the_next_run_succeeds()
       throws Exception {
     int kills = Integer.getInteger("report.kills", 3);
-    ReportKills.Struck struck =
-        new ReportKills(ReportKills.ofTheTests(), folder, 20261125, System.out).strike(kills);
-    assertThat(struck.kills()).isEqualTo(kills);
-    assertThat(struck.oldVersion() + struck.newVersion()).isEqualTo(kills);
+    ReportKills.KillCounts counts =
+        new ReportKills(ReportKills.ofTheTests(), folder, 20261125, System.out).killRuns(kills);
+    assertThat(counts.kills()).isEqualTo(kills);
+    assertThat(counts.oldVersion() + counts.newVersion()).isEqualTo(kills);
   }
 
   @Test
-  void two_runs_at_once_make_the_report_once_and_both_succeed() throws Exception {
+  void two_concurrent_runs_build_the_report_once_and_both_succeed() throws Exception {
     copyValid();
     try (AutoPool pool = new AutoPool(2)) {
       List<Callable<String>> runs = List.of(this::report, this::report);
-      List<String> said = new ArrayList<>();
+      List<String> outputs = new ArrayList<>();
       for (Future<String> run : pool.all(runs)) {
-        said.add(run.get());
+        outputs.add(run.get());
       }
-      assertThat(said).allMatch(s -> s.startsWith("DONE"));
-      assertThat(said).anyMatch(s -> s.contains("look  made"));
+      assertThat(outputs).allMatch(s -> s.startsWith("DONE"));
+      assertThat(outputs).anyMatch(s -> s.contains("look  made"));
     }
     assertThat(entries(folder.resolve("reports"))).containsExactly("look", "look.md");
     assertThat(report()).contains("up to date");
   }
 
   @Test
-  void a_lock_that_a_killed_run_left_is_cleared_though_the_report_is_up_to_date() throws Exception {
+  void a_stale_lock_is_removed_although_the_report_is_up_to_date() throws Exception {
     copyValid();
     assertThat(report()).startsWith("DONE");
     Files.writeString(folder.resolve("reports/.look.lock"), "of a run that was killed");
@@ -109,10 +112,10 @@ final class FaultsTest {
   }
 
   @Test
-  void watching_does_not_publish_over_another_run_that_is_at_work() throws Exception {
+  void watch_does_not_publish_while_another_run_has_the_lock() throws Exception {
     copyValid();
     Workplace place = new Workplace(folder);
-    CountDownLatch held = new CountDownLatch(1);
+    CountDownLatch locked = new CountDownLatch(1);
     CountDownLatch publishes = new CountDownLatch(1);
     Thread watching = Thread.currentThread();
     try (AutoPool pool = new AutoPool(1)) {
@@ -120,7 +123,7 @@ final class FaultsTest {
           pool.begin(
               () -> {
                 try (ReportLock lock = ReportLock.of(folder.resolve("reports"), "look")) {
-                  held.countDown();
+                  locked.countDown();
                   publishes.await();
                   Waiting.until(
                       "the watching run waits for the lock",
@@ -129,9 +132,9 @@ final class FaultsTest {
                   return !lock.waited() && !Files.exists(folder.resolve("reports/look"));
                 }
               });
-      held.await();
-      ScriptedPulse script =
-          new ScriptedPulse().thenBeforePublishing(publishes::countDown).still().still();
+      locked.await();
+      ScriptedClock script =
+          new ScriptedClock().thenBeforePublishing(publishes::countDown).idle().idle();
       assertThat(place.run(script, "watch", "look")).isEqualTo(ExitStatus.DONE);
       assertThat(other.get()).as("nothing is published while the other has the lock").isTrue();
     }
@@ -140,18 +143,17 @@ final class FaultsTest {
   }
 
   @Test
-  void a_fault_of_the_program_ends_with_3_and_says_so() throws Exception {
+  void an_internal_error_exits_with_3_and_is_reported() throws Exception {
     copyValid();
     Workplace place = new Workplace(folder);
-    WatchClock broken = new ScriptedPulse().then(() -> Objects.checkIndex(1, 0));
+    WatchClock broken = new ScriptedClock().then(() -> Objects.checkIndex(1, 0));
     assertThat(place.run(broken, "watch", "look")).isEqualTo(ExitStatus.OUR_FAULT);
     assertThat(place.err()).contains("a fault of the program").contains("IndexOutOfBounds");
     assertThat(entries(folder.resolve("reports"))).containsExactly("look.md");
   }
 
   @Test
-  void a_full_disk_is_told_keeps_the_old_version_and_is_no_matter_once_there_is_room()
-      throws Exception {
+  void a_full_disk_is_reported_and_keeps_the_old_version_until_there_is_space() throws Exception {
     try (SmallDisk disk = SmallDisk.of(folder.resolve("disk"), 12)) {
       copyValid(disk.folder());
       Workplace place = new Workplace(disk.folder());
@@ -173,7 +175,7 @@ final class FaultsTest {
   }
 
   @Test
-  void a_run_cut_off_between_its_renames_keeps_the_versions_published_before() throws Exception {
+  void a_run_killed_between_its_renames_keeps_earlier_published_versions() throws Exception {
     copyValid();
     Workplace place = new Workplace(folder);
     place.replace("reports/look.md", "units: km", "state: published\nunits: km");
@@ -191,9 +193,9 @@ final class FaultsTest {
   }
 
   @Test
-  void a_file_in_the_way_is_told_and_what_was_published_stays() throws Exception {
+  void a_failed_replacement_is_reported_and_keeps_the_published_report() throws Exception {
     new PublishedFolder(folder, "look").replace(PublishingLoop.version("one"), "1");
-    // A name that no file system takes stands for whatever may fail half-way.
+    // A file name that every file system rejects simulates any failure during the replacement.
     Map<String, byte[]> bad = new TreeMap<>(PublishingLoop.version("two"));
     bad.put("z".repeat(300), new byte[1]);
     assertThatThrownBy(() -> new PublishedFolder(folder, "look").replace(bad, "2"))
@@ -206,7 +208,7 @@ final class FaultsTest {
   }
 
   @Test
-  void a_folder_that_may_not_be_written_is_told() throws Exception {
+  void a_read_only_folder_is_reported() throws Exception {
     copyValid();
     Path reports = folder.resolve("reports");
     assertThat(reports.toFile().setWritable(false)).isTrue();
@@ -219,7 +221,7 @@ final class FaultsTest {
   }
 
   @Test
-  void a_file_that_vanishes_between_listing_and_reading_is_told() throws Exception {
+  void a_file_that_vanishes_between_listing_and_reading_is_reported() throws Exception {
     copyValid();
     DiskFolder project = new DiskFolder(folder);
     assertThat(project.sessions().names()).containsExactly("stop");
@@ -275,7 +277,7 @@ final class FaultsTest {
     }
   }
 
-  /** Threads that end with the test. */
+  /** Shuts its threads down at the end of the test. */
   private record AutoPool(ExecutorService service) implements AutoCloseable {
     AutoPool(int threads) {
       this(Executors.newFixedThreadPool(threads));

@@ -13,16 +13,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** A session whose readings another program wrote, from the proposal to the verified report. */
+/** A session in the format of another program, from the proposed map to the verified report. */
 @Tag("slow")
 final class ForeignSessionTest {
   private static final String FOLDER = "sessions/finch-quarry-lane/";
   @TempDir Path folder;
   private Workplace place = new Workplace(Path.of(""));
 
-  /** The demo with the readings of one session under heads of another program. */
+  /** The demo with column heads of another program in the readings of one session. */
   @BeforeEach
-  void foreignHeads() throws IOException {
+  void writeForeignHeads() throws IOException {
     place = Workplace.withDemo(folder);
     place.replace(
         FOLDER + "readings.csv",
@@ -31,7 +31,7 @@ final class ForeignSessionTest {
   }
 
   @Test
-  void checkOfOneReportProposesTheSameBeforeItTellsProblems() throws IOException {
+  void check_of_one_report_prints_the_same_proposal_before_problems() throws IOException {
     assertThat(place.run("check", "finch-first-look")).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(place.err().lines().findFirst())
         .hasValueSatisfying(l -> assertThat(l).startsWith("a guess, to check row by row:"));
@@ -42,7 +42,7 @@ final class ForeignSessionTest {
   }
 
   @Test
-  void checkProposesAMapWithWhichTheFileIsRead() throws IOException {
+  void check_proposes_a_map_that_reads_the_file() throws IOException {
     assertThat(place.run("check")).isEqualTo(ExitStatus.INPUT_REFUSED);
     List<String> lines = place.err().lines().toList();
     int at = lines.indexOf("item,column or value,unit,factor,offset,format,missing");
@@ -60,7 +60,7 @@ final class ForeignSessionTest {
   }
 
   @Test
-  void aReportOnAForeignFileCarriesItsMapAndIsVerified() throws IOException {
+  void a_report_of_a_foreign_file_embeds_its_map_and_is_verified() throws IOException {
     Files.writeString(
         place.path(FOLDER + "columns.csv"),
         """
@@ -84,7 +84,7 @@ final class ForeignSessionTest {
     assertThat(place.run("verify", pdf)).isEqualTo(ExitStatus.DONE);
     assertThat(place.run("explain", "finch-first-look", "peak_power")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).contains(FOLDER + "log.csv:", "power_kw 168");
-    // A change of the map alone makes the report out of date.
+    // A change of the map alone makes the report outdated.
     place.replace(FOLDER + "columns.csv", "note,said\n", "");
     assertThat(place.run("report", "finch-first-look")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).contains("made:");

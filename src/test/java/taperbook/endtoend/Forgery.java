@@ -21,11 +21,11 @@ import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
 
 /**
- * Ways to make a published PDF show what does not follow from its inputs. Each begins with the
- * bytes as published; none is out of the reach of someone with a text editor and patience.
+ * Changes that make a published PDF show something that does not follow from its inputs. Each
+ * starts with the published bytes and requires no more than a text editor.
  */
 enum Forgery {
-  /** One reader takes the first end of cross-references, another the second. */
+  /** Readers differ in which end of cross-references they use. */
   TWO_ENDS_OF_CROSS_REFERENCES(
       pdf -> {
         String update = update(pdf, "");
@@ -302,7 +302,7 @@ enum Forgery {
                 kids.set(1, first);
               }));
 
-  /** What a forged page shows. */
+  /** Content of a forged page. */
   private static final class Shown {
     static final String FONT =
         "<</Font <</Fx <</Type /Font /Subtype /Type1 /BaseFont /Helvetica>>>>>>";
@@ -315,7 +315,7 @@ enum Forgery {
     this.forge = forge;
   }
 
-  /** A change of objects in the program's own layout. */
+  /** A change of objects in the layout of the program. */
   private interface Edit {
     byte[] of(byte[] pdf, Target target, PdfObjects objects);
   }
@@ -329,12 +329,12 @@ enum Forgery {
     return forge.apply(published);
   }
 
-  /** Number of the object that holds {@code numbers.json}. */
+  /** Number of the object that contains {@code numbers.json}. */
   static long numbersOf(byte[] published) {
     return Target.of(published).numbers;
   }
 
-  /** Numbers of the objects that are worth changing. */
+  /** Numbers of objects worth changing. */
   private record Target(
       int start,
       long pages,
@@ -401,7 +401,7 @@ enum Forgery {
     }
   }
 
-  /** A new page 1 with cross-references behind the published ones, without their end. */
+  /** A new page 1 with cross-references after the published ones, without their end. */
   private static String update(byte[] pdf, String more) {
     Target target = Target.of(pdf);
     long number = 90_000;
@@ -449,7 +449,7 @@ enum Forgery {
     return page.replaceFirst("/Contents (\\d+) 0 R", "/Contents [$1 0 R " + more + " 0 R]");
   }
 
-  /** Two neighbouring glyphs of the first hexadecimal or literal text change places. */
+  /** Exchanges two adjacent glyphs of the first hexadecimal or literal text. */
   private static byte[] swappedGlyphs(byte[] content) {
     String text = new String(content, ISO_8859_1);
     Matcher shown = Pattern.compile("<([0-9A-Fa-f]{4})((?!\\1)[0-9A-Fa-f]{4})").matcher(text);

@@ -14,14 +14,16 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
-/** No file is verified that shows, in any reader, what does not follow from its inputs. */
+/**
+ * No file is verified that shows, in any reader, something that does not follow from its inputs.
+ */
 @Tag("slow")
 final class ForgeryTest {
   @TempDir private Path folder;
   private Workplace empty = new Workplace(Path.of(""));
 
   @BeforeEach
-  void take_an_empty_folder() throws IOException {
+  void createEmptyFolder() throws IOException {
     empty = new Workplace(Files.createDirectory(folder.resolve("empty")));
   }
 
@@ -34,7 +36,7 @@ final class ForgeryTest {
     assertThat(empty.out()).doesNotContain("\nverified");
   }
 
-  /** A few of the seeds that {@link taperbook.proof} tests by the thousand. */
+  /** A few of the seeds; larger counts are run by hand. */
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
   void a_mutated_file_is_not_verified(int seed) throws IOException {

@@ -29,18 +29,18 @@ import taperbook.verify.ReportPdfReader;
 import taperbook.workspace.Project;
 import taperbook.workspace.ProjectTemplates;
 
-/** The valid folder of the corpus in memory, with some of its files replaced. */
+/** The valid folder of the corpus in memory, with some files replaced. */
 final class FuzzProject {
   private static final Path VALID = CorpusFile.FOLDER.resolve("valid");
   private static final LocalDate DAY = LocalDate.of(2026, 4, 24);
   private static final String ARTICLE_ONLY =
       page("<#list article as part><#if part.html??>${part.html}</#if></#list>");
 
-  /** What a template of a fuzzer's can print. */
+  /** The model of a fuzzed template. */
   static final Map<String, Object> SMALL_MODEL =
       Map.of("title", "x", "numbers", List.of(Map.of("id", "peak_power", "value", 142)), "n", 3);
 
-  /** A table of another program, and a map that reads it. */
+  /** A table of another program and the map that reads it. */
   static final String LOG =
       """
       Log of a drive
@@ -86,22 +86,18 @@ final class FuzzProject {
     return this;
   }
 
-  /** Its paths. */
   List<String> paths() {
     return List.copyOf(content.keySet());
   }
 
-  /** One of its files. */
   byte[] bytes(String path) {
     return Optional.ofNullable(content.get(path)).orElseThrow().bytes();
   }
 
-  /** What is read and checked of it. */
   Project files() {
     return new Project(new InMemoryFolder(content), templates().names());
   }
 
-  /** Everything up to the numbers. */
   Checked<ReportResult> measured() {
     Project project = files();
     Pipeline pipeline =
@@ -116,7 +112,7 @@ final class FuzzProject {
     return Valid.TEMPLATES;
   }
 
-  /** What was measured of the valid folder, with another article. */
+  /** The result of the valid folder with another article. */
   static ReportResult measuredWith(String article) {
     ReportResult valid = Measured.RESULT;
     ReportPlan plan = valid.plan();
@@ -131,7 +127,7 @@ final class FuzzProject {
     return new ReportResult(other, valid.main(), valid.compared(), valid.common(), valid.pairs());
   }
 
-  /** A page that holds nothing but what is given. */
+  /** A page that contains only the given body. */
   static String page(String html) {
     return "<html lang=\"en\"><head><title>x</title></head><body>" + html + "</body></html>";
   }
@@ -144,7 +140,7 @@ final class FuzzProject {
     return Map.of("report.ftlh", ARTICLE_ONLY, "methods.ftlh", page("x"));
   }
 
-  /** The report of the valid folder as its PDF says it. */
+  /** The report of the valid folder as read from its PDF. */
   static CarriedReport published() {
     return Published.REPORT;
   }
@@ -161,7 +157,6 @@ final class FuzzProject {
     return new CarriedReport(published.files(), numbers, published.program(), published.made());
   }
 
-  /** Read once. */
   private static final class Valid {
     static final Map<String, InputFile> FILES = read();
     static final ProjectTemplates TEMPLATES = ProjectTemplates.carried(List.of(), List.of());
@@ -181,12 +176,10 @@ final class FuzzProject {
     }
   }
 
-  /** Measured once. */
   private static final class Measured {
     static final ReportResult RESULT = valid().measured().value().orElseThrow();
   }
 
-  /** Made once. */
   private static final class Published {
     static final ReportFiles FILES = make();
     static final CarriedReport REPORT =

@@ -24,8 +24,8 @@ import taperbook.verify.ReportPdfReader;
 import taperbook.workspace.StoppedException;
 
 /**
- * What bytes from anywhere are given to, one way into the program each. Each takes any bytes and
- * ends; whatever is wrong with them must come out as problems or as {@link StoppedException}.
+ * Entry points for untrusted bytes. Each accepts any bytes and terminates; invalid bytes must end
+ * in problems or in {@link StoppedException}.
  */
 enum FuzzTarget {
   READINGS("sessions/stop/readings.csv") {
@@ -36,7 +36,7 @@ enum FuzzTarget {
       project.files().proposals(problems);
     }
   },
-  /** As above, and what is good is measured. */
+  /** Parses and, if valid, measures. */
   MEASURED("sessions/stop/readings.csv") {
     @Override
     void take(byte[] data) {
@@ -68,7 +68,7 @@ enum FuzzTarget {
       project.and("sessions/stop/log.csv", bytes(FuzzProject.LOG)).files().session("stop");
     }
   },
-  /** Readings of another program, which a map is proposed for. */
+  /** Readings of another program, for which a map is proposed. */
   FOREIGN("sessions/stop/readings.csv") {
     @Override
     void take(byte[] data) {
@@ -85,7 +85,7 @@ enum FuzzTarget {
       FuzzProject.with(file, data).files().plan("look");
     }
   },
-  /** The article alone, below a front matter that is right. */
+  /** The article only, after a valid front matter. */
   ARTICLE("article.md") {
     @Override
     void take(byte[] data) {
@@ -94,7 +94,7 @@ enum FuzzTarget {
       new ArticleText(result, Set.of("power-over-soc")).parts();
     }
   },
-  /** The article printed as a PDF with nothing else. */
+  /** The article rendered to a PDF. */
   PRINTED("article.md") {
     @Override
     void take(byte[] data) {
@@ -107,7 +107,7 @@ enum FuzzTarget {
       }
     }
   },
-  /** A template of the user's. */
+  /** A template of the user. */
   TEMPLATE("template.ftlh") {
     @Override
     void take(byte[] data) {
@@ -135,17 +135,17 @@ enum FuzzTarget {
     }
   };
 
-  /** What its bytes stand for. */
+  /** The file that the bytes replace. */
   final String file;
 
   FuzzTarget(String file) {
     this.file = file;
   }
 
-  /** Takes any bytes; only {@link StoppedException} may come out. */
+  /** Processes any bytes; throws no exception but {@link StoppedException}. */
   abstract void take(byte[] data);
 
-  /** The target of a word as it is used for folders, such as {@code front-matter}. */
+  /** The target of a folder name such as {@code front-matter}. */
   static FuzzTarget of(String word) {
     return Arrays.stream(values()).filter(t -> t.word().equals(word)).findFirst().orElseThrow();
   }

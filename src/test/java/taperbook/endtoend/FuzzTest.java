@@ -22,7 +22,7 @@ import taperbook.output.article.ArticleText;
 import taperbook.result.ReportResult;
 import taperbook.workspace.StoppedException;
 
-/** What a fuzzer found stays mended, and its targets do what they are for. */
+/** Replays the findings of a fuzzer and checks that the targets work. */
 @Tag("slow")
 final class FuzzTest {
   private static final int MUTATIONS = 20;
@@ -30,7 +30,7 @@ final class FuzzTest {
   @ParameterizedTest
   @EnumSource(FuzzTarget.class)
   @Timeout(value = 120, unit = TimeUnit.SECONDS)
-  void what_was_found_stays_mended(FuzzTarget target) throws IOException {
+  void earlier_findings_stay_fixed(FuzzTarget target) throws IOException {
     for (byte[] input : Fuzzing.found(target)) {
       take(target, input);
     }
@@ -40,20 +40,20 @@ final class FuzzTest {
   @ParameterizedTest
   @EnumSource(value = FuzzTarget.class, mode = Mode.EXCLUDE, names = "MEASURED")
   @Timeout(value = 120, unit = TimeUnit.SECONDS)
-  void spoilt_bytes_are_taken(FuzzTarget target) {
+  void corrupted_bytes_are_handled(FuzzTarget target) {
     byte[] valid = Fuzzing.valid(target);
     Random random = new Random(20261125);
     for (int i = 0; i < MUTATIONS; i++) {
-      byte[] spoilt = valid.clone();
+      byte[] corrupted = valid.clone();
       for (int k = 0; k <= random.nextInt(4); k++) {
-        spoilt[random.nextInt(spoilt.length)] = (byte) random.nextInt(256);
+        corrupted[random.nextInt(corrupted.length)] = (byte) random.nextInt(256);
       }
-      take(target, spoilt);
+      take(target, corrupted);
     }
   }
 
   @Test
-  void depth_in_an_article_is_told() {
+  void deep_nesting_in_an_article_is_reported() {
     String most = "> ".repeat(50) + "deep";
     assertThat(problems(most)).isEmpty();
     for (String sign : List.of("> ", "- ", "* a\n\n  ")) {
@@ -68,7 +68,7 @@ final class FuzzTest {
   }
 
   @Test
-  void depth_of_instructions_is_told() {
+  void deep_nesting_of_instructions_is_reported() {
     assertThat(problems("<#if true>".repeat(100_000)))
         .singleElement()
         .asString()
@@ -77,7 +77,7 @@ final class FuzzTest {
   }
 
   @Test
-  void all_that_was_found_belongs_to_a_target() throws IOException {
+  void every_finding_belongs_to_a_target() throws IOException {
     try (Stream<Path> all = Files.list(Fuzzing.FOUND)) {
       assertThat(all.filter(Files::isDirectory).map(f -> FuzzTarget.of(f.toFile().getName())))
           .isNotEmpty();

@@ -11,12 +11,12 @@ import taperbook.session.InputFile;
 import taperbook.workspace.StoppedException;
 
 /**
- * The entrance for a fuzzer that mutates bytes and watches which code they reach: it calls {@link
- * #fuzzerTestOneInput}, with the system property {@code fuzz.target} naming a {@link FuzzTarget}.
- * Nothing here knows the fuzzer; how to get and start one stands in the guide for contributors.
+ * Entry point for a coverage-guided fuzzer, which calls {@link #fuzzerTestOneInput} with the system
+ * property {@code fuzz.target} naming a {@link FuzzTarget}. The class does not depend on a fuzzer;
+ * the guide for contributors describes how to install and start one.
  */
 public final class Fuzzing {
-  /** Inputs that a fuzzer found something with, by target; mended, and kept. */
+  /** Inputs of past findings, by target; all are fixed and kept as regression tests. */
   static final Path FOUND = Path.of("src/test/resources/fuzz");
 
   private static final String FORMS =
@@ -54,23 +54,24 @@ public final class Fuzzing {
 
   private Fuzzing() {}
 
-  /** Makes what targets share beforehand, as it takes longer than any input may. */
+  /** Initializes what targets share, as it takes longer than the limit of an input. */
   public static void fuzzerInitialize() {
     FuzzProject.published();
     FuzzProject.measuredWith("");
   }
 
-  /** Takes one input; what comes out but the declared end is a finding. */
+  /** Processes one input; any exception but the declared one is a finding. */
   public static void fuzzerTestOneInput(byte[] data) {
     try {
       Target.OF_THE_PROCESS.take(data);
     } catch (StoppedException e) {
-      // Told to the user in words: as it should be.
+      // Reported to the user, as intended.
     }
   }
 
   /**
-   * Writes the inputs to begin with into a folder for each target, below the folder named first.
+   * Writes the initial inputs to a folder for each target, in the folder given as the first
+   * argument.
    */
   public static void main(String[] arguments) throws IOException {
     for (FuzzTarget target : FuzzTarget.values()) {
@@ -81,9 +82,7 @@ public final class Fuzzing {
     }
   }
 
-  /**
-   * The valid file, those of the demo, the spoilt ones of the corpus, and what was found before.
-   */
+  /** The valid file, those of the demo, those of the corpus, and past findings. */
   static List<byte[]> seeds(FuzzTarget target) throws IOException {
     List<byte[]> seeds = new ArrayList<>(List.of(valid(target)));
     switch (target) {
@@ -95,13 +94,13 @@ public final class Fuzzing {
     if (target == FuzzTarget.NUMBERS) {
       seeds.add(NUMBERS.getBytes(StandardCharsets.UTF_8));
     }
-    spoilt(target, seeds);
+    addCorpusCases(target, seeds);
     seeds.removeIf(seed -> seed.length > LARGEST_SEED_BYTES && target != FuzzTarget.PDF);
     seeds.addAll(found(target));
     return seeds;
   }
 
-  /** An input that nothing is wrong with. */
+  /** A valid input. */
   static byte[] valid(FuzzTarget target) {
     return switch (target) {
       case PDF -> FuzzProject.publishedPdf();
@@ -116,7 +115,7 @@ public final class Fuzzing {
     };
   }
 
-  /** Inputs of a target that something was found with. */
+  /** Past findings of a target. */
   static List<byte[]> found(FuzzTarget target) throws IOException {
     Path folder = FOUND.resolve(target.word());
     List<byte[]> found = new ArrayList<>();
@@ -144,7 +143,7 @@ public final class Fuzzing {
   private static void articles(List<byte[]> seeds) throws IOException {
     List<byte[]> reports = new ArrayList<>();
     demo(Path.of("look.md"), reports);
-    spoilt(FuzzTarget.FRONT_MATTER, reports);
+    addCorpusCases(FuzzTarget.FRONT_MATTER, reports);
     for (byte[] report : reports) {
       String text = new String(report, StandardCharsets.UTF_8);
       int end = text.indexOf("\n---\n");
@@ -168,8 +167,8 @@ public final class Fuzzing {
     }
   }
 
-  /** The file as each case of the corpus makes it, where it makes another one of it. */
-  private static void spoilt(FuzzTarget target, List<byte[]> seeds) throws IOException {
+  /** The file as each case of the corpus changes it. */
+  private static void addCorpusCases(FuzzTarget target, List<byte[]> seeds) throws IOException {
     for (CorpusCase bad : CorpusFile.cases()) {
       Path folder = Files.createTempDirectory(Path.of("target"), "seeds-");
       Path file = folder.resolve(target.file);
@@ -178,7 +177,7 @@ public final class Fuzzing {
         Files.createDirectories(copy.resolve(".."));
         Files.write(copy, FuzzProject.valid().bytes(path));
       }
-      bad.spoil(folder);
+      bad.applyTo(folder);
       if (Files.isRegularFile(file)) {
         seeds.add(Files.readAllBytes(file));
       }

@@ -35,10 +35,10 @@ final class GoldenReportsTest {
   private static final Path ACTUAL = Path.of("target/golden");
   private static final String HASHES = "hashes.txt";
 
-  /** State of the program, which contains its own hash, is no part of a report. */
+  /** State of the program with its hash, which is not part of a report. */
   private static final String STATE = ".made";
 
-  /** The font files in a page: 12 000 characters on one line. */
+  /** Font files in a page: 12 000 characters on one line. */
   private static final Pattern LONG_BASE_64 = Pattern.compile("base64,([A-Za-z0-9+/=]{200,})");
 
   @TempDir private Path folder = Path.of("");

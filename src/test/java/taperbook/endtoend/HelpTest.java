@@ -21,7 +21,7 @@ import taperbook.cli.Help;
 import taperbook.cli.Terminal;
 import taperbook.diagnostics.ProblemCode;
 
-/** What the program says of itself. */
+/** Help texts and messages of the command line. */
 @Tag("slow")
 final class HelpTest {
   private static final int WIDTH = 80;
@@ -39,7 +39,7 @@ final class HelpTest {
 
   @ParameterizedTest
   @EnumSource(Command.class)
-  void each_command_has_its_own_help_with_examples_and_statuses(Command command) {
+  void each_command_has_help_with_examples_and_statuses(Command command) {
     Workplace place = new Workplace(folder);
     assertThat(place.run(command.word(), "--help")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out())
@@ -50,14 +50,14 @@ final class HelpTest {
     assertFits(Help.of(command, WIDTH));
   }
 
-  /** But for an example that must be copied as it stands, no line is longer than the terminal. */
+  /** No line is longer than the terminal, except examples that must be copied unchanged. */
   private static void assertFits(String help) {
     assertThat(help.lines().filter(line -> !line.startsWith("  taperbook ")))
         .allMatch(line -> line.length() <= WIDTH);
   }
 
   @Test
-  void help_alone_shows_everything_and_an_unknown_command_the_nearest() {
+  void help_lists_everything_and_suggests_the_nearest_command() {
     Workplace place = new Workplace(folder);
     assertThat(place.run("help")).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).isEqualTo(Help.overview(Terminal.DEFAULT_WIDTH));
@@ -77,19 +77,19 @@ final class HelpTest {
   @MethodSource("examples")
   void each_example_of_the_help_works_on_the_demo(String example) throws IOException {
     Workplace place = Workplace.withMadeDemo(folder);
-    List<String> words =
+    List<String> arguments =
         Stream.of(example.split(" ", -1))
             .skip(1)
             .map(w -> w.endsWith(".pdf") ? place.path(w).toString() : w)
             .toList();
-    assertThat(place.run(new ScriptedPulse(), words.toArray(new String[0])))
+    assertThat(place.run(new ScriptedClock(), arguments.toArray(new String[0])))
         .as(place.err())
         .isEqualTo(ExitStatus.DONE);
     assertThat(place.out() + place.err()).isNotEmpty();
   }
 
   @Test
-  void the_first_steps_lead_from_an_empty_folder_to_a_report_that_only_wants_values()
+  void the_first_steps_lead_from_an_empty_folder_to_a_report_that_lacks_only_values()
       throws IOException {
     Workplace place = new Workplace(folder);
     assertThat(place.run("check")).isEqualTo(ExitStatus.INPUT_REFUSED);
@@ -98,8 +98,8 @@ final class HelpTest {
         place.err().lines().filter(l -> l.startsWith("  taperbook ")).map(String::strip).toList();
     assertThat(calls).hasSize(3);
     for (String call : calls) {
-      String[] words = call.split("  ", 2)[0].replaceFirst("taperbook ", "").split(" ", -1);
-      assertThat(place.run(words)).as(call).isEqualTo(ExitStatus.DONE);
+      String[] arguments = call.split("  ", 2)[0].replaceFirst("taperbook ", "").split(" ", -1);
+      assertThat(place.run(arguments)).as(call).isEqualTo(ExitStatus.DONE);
     }
     assertThat(place.err()).doesNotContain("There is no report yet");
     assertThat(place.run("check")).isEqualTo(ExitStatus.INPUT_REFUSED);
@@ -108,7 +108,7 @@ final class HelpTest {
   }
 
   @Test
-  void a_folder_with_sessions_alone_is_told_how_to_begin_a_report_on_them() throws IOException {
+  void a_folder_with_sessions_only_gets_a_hint_how_to_start_a_report() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     for (String report : List.of("finch-first-look", "library", "veldt-long-plateau")) {
       Files.delete(place.path("reports/" + report + ".md"));
@@ -123,14 +123,14 @@ final class HelpTest {
   }
 
   @Test
-  void a_folder_that_does_not_exist_is_told() {
+  void a_folder_that_does_not_exist_is_reported() {
     Workplace place = new Workplace(folder.resolve("nowhere"));
     assertThat(place.run("check")).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(place.err()).contains("there is no folder " + folder.resolve("nowhere"));
   }
 
   @Test
-  void on_a_narrow_terminal_help_and_problems_are_broken_at_words() throws IOException {
+  void help_and_problems_wrap_at_words_on_a_narrow_terminal() throws IOException {
     Workplace place = Workplace.withDemo(folder).onTerminal(60, Map.of("NO_COLOR", "1"));
     place.replace("sessions/finch-quarry-lane/readings.csv", "11:40,57,121", "11:40,57,12l");
     assertThat(place.run("check", "finch-first-look")).isEqualTo(ExitStatus.INPUT_REFUSED);
@@ -147,18 +147,20 @@ final class HelpTest {
   }
 
   @Test
-  void every_kind_of_problem_has_a_sentence_of_its_own() {
+  void every_kind_of_problem_has_a_distinct_sentence() {
     assertThat(Arrays.stream(ProblemCode.values()).map(ProblemCode::meaning))
         .doesNotHaveDuplicates()
         .allMatch(meaning -> meaning.matches("[A-Z].{10,}[^.]\\."));
   }
 
-  /** The lists of the reference are the one place for codes and statuses; nothing there is idle. */
+  /**
+   * The lists of the reference are the only source of codes and statuses, and each of them is used.
+   */
   @Test
   void every_kind_of_problem_and_every_exit_status_occurs_in_a_test() throws IOException {
     StringBuilder tests = new StringBuilder();
     try (Stream<Path> all = Files.walk(Path.of("src/test"))) {
-      for (Path file : all.filter(HelpTest::mayHoldACode).sorted().toList()) {
+      for (Path file : all.filter(HelpTest::mayContainCode).sorted().toList()) {
         tests.append(Files.readString(file));
       }
     }
@@ -168,7 +170,7 @@ final class HelpTest {
     assertThat(ExitStatus.values()).allMatch(s -> text.contains("ExitStatus." + s.name() + ")"));
   }
 
-  private static boolean mayHoldACode(Path file) {
+  private static boolean mayContainCode(Path file) {
     String name = file.toString();
     return (name.endsWith("Test.java") && !name.endsWith("HelpTest.java"))
         || name.endsWith("cases.txt");

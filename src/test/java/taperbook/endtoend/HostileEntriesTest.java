@@ -21,8 +21,8 @@ import taperbook.cli.ExitStatus;
 import taperbook.workspace.ReportLock;
 
 /**
- * Links, pipes and other names of files elsewhere in a project folder that came from somewhere:
- * nothing outside is read, listed or written, and each is named with what mends it.
+ * Links, pipes, and hard links to outside files in an untrusted project folder: nothing outside is
+ * read, listed, or written, and each entry is reported with a remedy.
  */
 @Timeout(value = 60, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 @Tag("slow")
@@ -46,7 +46,7 @@ final class HostileEntriesTest {
   private Path outside = Path.of("");
 
   @BeforeEach
-  void copy_the_valid_folder_and_put_files_outside() throws IOException {
+  void copyValidFolderAndCreateFilesOutside() throws IOException {
     folder = temporary.resolve("project");
     outside = Files.createDirectories(temporary.resolve("outside"));
     Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
@@ -54,7 +54,7 @@ final class HostileEntriesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"link", "hard link", "pipe", "link to nowhere", "device"})
-  void nothing_is_written_through_what_has_the_name_of_a_file_of_the_programs_own(String kind)
+  void nothing_is_written_through_links_with_the_name_of_a_program_file(String kind)
       throws IOException {
     Files.writeString(folder.resolve("reports/all.md"), LIBRARY);
     List<Canary> canaries = new ArrayList<>();
@@ -84,8 +84,7 @@ final class HostileEntriesTest {
   }
 
   @Test
-  void a_lock_that_is_another_name_of_a_file_elsewhere_is_removed_and_the_file_unchanged()
-      throws IOException {
+  void a_lock_that_is_a_hard_link_is_removed_and_its_target_unchanged() throws IOException {
     Canary canary = Canary.in(outside, "canary", "");
     put("hard link", folder.resolve("reports/.look.lock"), canary.file());
     Workplace place = new Workplace(folder);
@@ -97,7 +96,7 @@ final class HostileEntriesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"link", "pipe", "link to nowhere", "device"})
-  void a_lock_that_is_no_file_stops_the_report_and_is_named(String kind) throws IOException {
+  void a_lock_that_is_not_a_file_stops_the_report_and_is_named(String kind) throws IOException {
     Canary canary = Canary.in(outside, "canary", "");
     put(kind, folder.resolve("reports/.look.lock"), canary.file());
     Workplace place = new Workplace(folder);
@@ -114,7 +113,7 @@ final class HostileEntriesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"reports", "reports/look", "reports/.look.old-version"})
-  void a_folder_that_is_written_into_and_is_a_link_stops_the_report_and_is_named(String name)
+  void an_output_folder_that_is_a_link_stops_the_report_and_is_named(String name)
       throws IOException {
     Path entry = folder.resolve(name);
     Path target = outside.resolve("target");
@@ -138,7 +137,7 @@ final class HostileEntriesTest {
   }
 
   @Test
-  void blank_writes_into_no_folder_that_a_link_leads_out_to() throws IOException {
+  void blank_does_not_write_through_a_link_out_of_the_project() throws IOException {
     for (String name : List.of("sessions", "reports")) {
       Path target = Files.createDirectories(outside.resolve("of-" + name));
       Path moved = temporary.resolve("moved-" + name);
@@ -152,12 +151,12 @@ final class HostileEntriesTest {
       assertThat(names(target)).isEmpty();
       Files.delete(folder.resolve(name));
       Files.move(moved, folder.resolve(name));
-      deleteIfThere(folder.resolve("sessions/fresh"));
+      deleteIfPresent(folder.resolve("sessions/fresh"));
     }
   }
 
   @Test
-  void what_a_link_in_sessions_or_templates_leads_to_is_not_listed() throws IOException {
+  void targets_of_links_in_sessions_and_templates_are_not_listed() throws IOException {
     Path secret = Files.createDirectories(outside.resolve("secrets"));
     Canary canary = Canary.in(secret, Canary.MARK + ".csv", "");
     Files.createDirectories(secret.resolve("deep-" + Canary.MARK));
@@ -177,13 +176,13 @@ final class HostileEntriesTest {
     assertThat(place.err()).contains("templates is a link that leads out of the project folder");
     canary.assertUnread(place, "templates");
     Files.delete(folder.resolve("templates"));
-    ScriptedPulse script = new ScriptedPulse().still();
+    ScriptedClock script = new ScriptedClock().idle();
     assertThat(place.run(script, "watch", "look")).isEqualTo(ExitStatus.DONE);
     canary.assertUnread(place, "watch");
   }
 
   @Test
-  void a_folder_of_sessions_that_is_a_link_is_told_and_not_listed() throws IOException {
+  void a_sessions_folder_that_is_a_link_is_reported_and_not_listed() throws IOException {
     Path target = outside.resolve("sessions");
     Files.move(folder.resolve("sessions"), target);
     Canary canary = Canary.in(target.resolve(Canary.MARK), "readings.csv", "");
@@ -197,7 +196,7 @@ final class HostileEntriesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"sessions", "reports", "templates", "sessions/x", "sessions/stop"})
-  void a_pipe_in_the_place_of_a_folder_keeps_nothing_waiting(String name) throws IOException {
+  void a_pipe_in_place_of_a_folder_does_not_block(String name) throws IOException {
     Path entry = folder.resolve(name);
     if (Files.exists(entry)) {
       Files.move(entry, folder.resolve("moved"));
@@ -211,8 +210,7 @@ final class HostileEntriesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"link", "pipe", "device", "folder"})
-  void what_a_report_keeps_of_earlier_versions_is_read_from_files_only(String kind)
-      throws IOException {
+  void earlier_versions_are_read_from_regular_files_only(String kind) throws IOException {
     for (String name :
         List.of(
             "reports/look/published",
@@ -234,12 +232,12 @@ final class HostileEntriesTest {
       }
       canary.assertUnread(place, name);
       canary.assertUnchanged(name);
-      deleteIfThere(folder.resolve("reports/look"));
+      deleteIfPresent(folder.resolve("reports/look"));
     }
   }
 
   @Test
-  void a_file_larger_than_is_read_is_not_read_into_memory() throws IOException {
+  void a_file_above_the_size_limit_is_not_read_into_memory() throws IOException {
     for (String name : List.of("reports/look/.made", "reports/look/corrections.csv")) {
       assertThat(new Workplace(folder).run("report")).isEqualTo(ExitStatus.DONE);
       Path entry = folder.resolve(name);
@@ -254,7 +252,7 @@ final class HostileEntriesTest {
   }
 
   @Test
-  void own_links_beside_a_report_are_kept_as_links_and_named() throws IOException {
+  void the_testers_links_next_to_a_report_are_kept_and_named() throws IOException {
     Canary canary = Canary.in(outside, "secret", "");
     Path report = Files.createDirectories(folder.resolve("reports/look"));
     Files.createSymbolicLink(report.resolve("photo.jpg"), canary.file());
@@ -285,7 +283,8 @@ final class HostileEntriesTest {
   }
 
   @Test
-  void own_files_in_the_way_stop_the_report_before_anything_changes() throws IOException {
+  void the_testers_files_with_reserved_names_stop_the_report_before_any_change()
+      throws IOException {
     Path report = Files.createDirectories(folder.resolve("reports/look"));
     Files.createSymbolicLink(report.resolve("data"), outside);
     Workplace place = new Workplace(folder);
@@ -297,7 +296,7 @@ final class HostileEntriesTest {
   }
 
   @Test
-  void no_own_file_is_moved_through_a_link() throws IOException {
+  void no_file_of_the_tester_is_moved_through_a_link() throws IOException {
     Path old = Files.createDirectories(folder.resolve("reports/.look.old-version/a"));
     Files.writeString(old.resolve("b"), "mine");
     Files.createDirectories(folder.resolve("reports/look"));
@@ -310,7 +309,7 @@ final class HostileEntriesTest {
   }
 
   @Test
-  void a_run_killed_after_its_renames_leaves_own_files_that_the_next_run_moves()
+  void the_next_run_moves_the_testers_files_after_a_run_killed_after_its_renames()
       throws IOException {
     Workplace place = new Workplace(folder);
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
@@ -327,7 +326,7 @@ final class HostileEntriesTest {
   }
 
   @Test
-  void an_own_file_in_both_versions_is_neither_lost_nor_written_over() throws IOException {
+  void a_file_of_the_tester_in_both_versions_is_neither_lost_nor_overwritten() throws IOException {
     Workplace place = new Workplace(folder);
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
     Path reports = folder.resolve("reports");
@@ -341,7 +340,7 @@ final class HostileEntriesTest {
   }
 
   @Test
-  void a_lock_keeps_another_process_out_until_its_owner_is_dead() throws Exception {
+  void a_lock_excludes_other_processes_until_its_owner_exits() throws Exception {
     Path reports = folder.resolve("reports");
     Process owner = LockHolder.start(reports);
     try {
@@ -387,7 +386,7 @@ final class HostileEntriesTest {
     }
   }
 
-  private static void deleteIfThere(Path folder) throws IOException {
+  private static void deleteIfPresent(Path folder) throws IOException {
     if (Files.isDirectory(folder)) {
       try (Stream<Path> all = Files.walk(folder)) {
         for (Path each : all.sorted(java.util.Comparator.reverseOrder()).toList()) {

@@ -21,8 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import taperbook.cli.ExitStatus;
 
 /**
- * Whatever entries a small project has, {@code report} ends with done or refused, and files outside
- * are neither read nor changed. Give {@code -Dhostile=2000} for more.
+ * With any entries in a small project, {@code report} exits with done or refused, and files outside
+ * are neither read nor changed. Pass {@code -Dhostile=2000} for more.
  */
 @Tag("slow")
 final class HostileFolderTest {
@@ -30,7 +30,7 @@ final class HostileFolderTest {
   private static final int MOST_ENTRIES = 4;
   private static final int DEEP = 60;
 
-  /** Where something else may be than what belongs there. */
+  /** Paths where an entry of another kind may be. */
   private static final List<String> PLACES =
       List.of(
           "reports",
@@ -106,10 +106,10 @@ final class HostileFolderTest {
     Workplace place = new Workplace(folder);
     String which = "seed " + seed + ": " + what;
     ExitStatus status = place.run("report");
-    String said = which + "\n" + place.out() + place.err();
-    assertThat(status).as(said).isIn(ExitStatus.DONE, ExitStatus.INPUT_REFUSED);
+    String output = which + "\n" + place.out() + place.err();
+    assertThat(status).as(output).isIn(ExitStatus.DONE, ExitStatus.INPUT_REFUSED);
     assertThat(place.out() + place.err())
-        .as(said)
+        .as(output)
         .doesNotContainPattern("[\\p{Cntrl}&&[^\n]]|\\p{Cf}")
         .doesNotContain("Exception");
     for (Canary canary : canaries) {
@@ -121,7 +121,10 @@ final class HostileFolderTest {
     }
   }
 
-  /** Makes hostile folders to run the launcher in: the first seed, the last, and a folder. */
+  /**
+   * Creates hostile folders for runs of the launcher. Arguments: first seed, last seed, and a
+   * folder.
+   */
   public static void main(String[] arguments) throws IOException {
     for (long seed = Long.parseLong(arguments[0]); seed <= Long.parseLong(arguments[1]); seed++) {
       Path base = Path.of(arguments[2]).resolve("seed" + seed);
@@ -134,15 +137,18 @@ final class HostileFolderTest {
     }
   }
 
-  /** The first numbers of neighbouring seeds are alike, so that seeds are spread. */
+  /** First values of adjacent seeds are similar, so that seeds are scattered. */
   private static Random random(long seed) {
     return new Random(seed * 0x9e3779b97f4a7c15L);
   }
 
-  /** Copies the valid folder and spoils it; what was done, for the message of a failure. */
+  /**
+   * Copies the valid folder and adds hostile entries; returns a description for failure messages.
+   */
   private static List<String> make(Path folder, Path outside, Random random) throws IOException {
     Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
-    // A PDF takes most of a run, and most seeds need none: their article is refused before.
+    // PDF output takes most of a run, and most seeds do not need it: an invalid article stops the
+    // run earlier.
     List<String> done = new ArrayList<>();
     if (random.nextInt(8) > 0) {
       Path article = folder.resolve("reports/look.md");
@@ -151,12 +157,13 @@ final class HostileFolderTest {
     }
     int entries = 1 + random.nextInt(MOST_ENTRIES);
     for (int i = 0; i < entries; i++) {
-      done.add(spoil(folder, outside, random));
+      done.add(addHostileEntry(folder, outside, random));
     }
     return done;
   }
 
-  private static String spoil(Path folder, Path outside, Random random) throws IOException {
+  private static String addHostileEntry(Path folder, Path outside, Random random)
+      throws IOException {
     String name =
         random.nextInt(4) == 0
             ? List.of("sessions/", "reports/", "reports/look/").get(random.nextInt(3))
@@ -193,7 +200,7 @@ final class HostileFolderTest {
       }
       case 6 -> Files.createDirectories(place.resolve("d/".repeat(DEEP)));
       default -> {
-        // As a file of input it would be one; elsewhere it must not be opened.
+        // As an input it would be a finding; elsewhere it must not be opened.
         if (name.startsWith("reports/.") || name.contains("photo") || name.endsWith(".made")) {
           Files.createLink(place, secret);
         } else {

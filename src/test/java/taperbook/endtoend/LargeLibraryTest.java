@@ -18,36 +18,38 @@ import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 import taperbook.result.LibraryResult;
 
-/** Hundreds of sessions in one library. */
 @Tag("slow")
 final class LargeLibraryTest {
   private static final int SESSIONS = 300;
 
   @TempDir private Path folder = Path.of("");
 
-  /** The limit is for a busy machine; two idle cores take a tenth of it. */
+  /** The limit allows for a busy machine; two idle cores take a tenth of it. */
   @Test
   @Timeout(value = 300, unit = TimeUnit.SECONDS)
-  void three_hundred_sessions_are_made_into_one_page_of_modest_size() throws IOException {
+  void three_hundred_sessions_build_into_one_page_of_moderate_size() throws IOException {
     Workplace place = ManySessions.write(folder, SESSIONS);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     String html = place.text("reports/library/report.html");
     assertThat(Jsoup.parse(html).select("table.sortable tbody tr")).hasSize(SESSIONS);
-    // One car in five has no range test, and a session that begins above 30 % no window.
+    // One car in five has no range test, and a session that starts above 30 % has no window.
     assertThat(Jsoup.parse(html).select("#figure-library-time-to-add figcaption").text())
         .contains("Shown are 8 of 240 sessions, the quickest of each car; the other 232")
         .contains("60 sessions lack this number.");
-    // Curve, table row and words; two megabytes open on a phone: common practice, no source.
+    // Curve, table row, and text; a page of two megabytes opens on a phone: common practice, no
+    // source.
     assertThat(html.length()).isLessThan(SESSIONS * 6_000);
     assertThat(place.files("reports/library/figures").keySet())
         .hasSize(2 * (2 + 25))
         .contains("library-curves-25.png");
   }
 
-  /** More sessions than are shown: bounds are counted, and nothing is lost from the data files. */
+  /**
+   * With more sessions than the page includes, its size is bounded and the data files are complete.
+   */
   @Test
   @Timeout(value = 600, unit = TimeUnit.SECONDS)
-  void of_more_sessions_than_fit_a_selection_is_shown_and_all_are_in_the_data() throws IOException {
+  void more_sessions_than_fit_show_a_selection_and_all_are_in_the_data() throws IOException {
     int many = LibraryResult.MAX_SHOWN + 20;
     Workplace place = ManySessions.write(folder, many);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);

@@ -21,17 +21,17 @@ import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 import taperbook.cli.ExitStatus;
 
-/** The PDF of a library against ISO 19005-3 and ISO 14289-1, as veraPDF reads them. */
+/** Validates the PDF of a library against ISO 19005-3 and ISO 14289-1 with veraPDF. */
 @Tag("slow")
 final class LibraryPdfTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void keeps_every_rule_of_both_standards_over_pages_of_both_ways() throws Exception {
+  void conforms_to_both_standards_on_portrait_and_landscape_pages() throws Exception {
     Workplace place = ManySessions.write(folder, 30);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     byte[] pdf = Files.readAllBytes(place.path("reports/library/report.pdf"));
-    // The validator compares names in lower case of the default locale, where Turkish has no i.
+    // The validator lower-cases names in the default locale, where Turkish has a dotless i.
     Locale before = Locale.getDefault();
     Locale.setDefault(Locale.ROOT);
     try {

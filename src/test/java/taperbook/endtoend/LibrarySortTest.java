@@ -17,19 +17,19 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The sortable table in a real browser, under the page's own policy. */
+/** The sortable table in a browser, under the content security policy of the page. */
 @Tag("slow")
 final class LibrarySortTest {
   private static final int LONGEST_SECONDS = 60;
   private static final String HEAD = "Battery at start (\u00b0C)";
 
-  /** Car and eleven numbers come before it. */
+  /** Preceded by car and eleven numbers. */
   private static final int DATE = 12;
 
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void a_click_on_a_head_sorts_by_value_with_what_is_withheld_last() throws Exception {
+  void a_click_on_a_head_sorts_by_value_with_withheld_values_last() throws Exception {
     Workplace place = ManySessions.write(folder, 30);
     place.run("report");
     Document before = Jsoup.parse(place.text("reports/library/report.html"));
@@ -54,14 +54,14 @@ final class LibrarySortTest {
   }
 
   @Test
-  void words_and_days_sort_too() throws Exception {
+  void texts_and_dates_are_sortable() throws Exception {
     Workplace place = ManySessions.write(folder, 30);
     place.run("report");
     Document byDay = clicked(place, DATE, 1);
     assertThat(cells(byDay, DATE).map(c -> c.attr("data-sort")).toList())
         .hasSize(30)
         .isSortedAccordingTo(Comparator.naturalOrder());
-    // The table comes sorted by vehicle, so the first click there turns it round.
+    // The table is initially sorted by vehicle, so that the first click there reverses it.
     Document byCar = clicked(place, 0, 1);
     assertThat(byCar.select("table.sortable tbody th").eachAttr("data-sort"))
         .isSortedAccordingTo(Comparator.reverseOrder());
@@ -95,7 +95,7 @@ final class LibrarySortTest {
         .toList();
   }
 
-  /** What the page has become after clicks on a head; a script beside the page's own clicks. */
+  /** The document after clicks on a head, which an additional script performs. */
   private Document clicked(Workplace place, int column, int clicks) throws Exception {
     String click =
         "for (var i = 0; i < "

@@ -24,7 +24,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** Libraries made by whole runs of the program on real files. */
 @Tag("slow")
 final class LibraryTest {
   private static final String READINGS = "sessions/visit-0001/readings.csv";
@@ -33,7 +32,7 @@ final class LibraryTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void a_library_is_made_once_and_then_is_up_to_date() throws IOException {
+  void a_library_is_built_once_and_is_then_up_to_date() throws IOException {
     Workplace place = ManySessions.write(folder, 5);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.err()).isEmpty();
@@ -70,9 +69,7 @@ final class LibraryTest {
         .isEqualTo("checked 5 sessions, 4 range tests, 1 report: 0 errors, 0 notices\n");
   }
 
-  /**
-   * Numbers without a value, as another look at the file counts them: two commas after the label.
-   */
+  /** Numbers without a value, counted independently: two commas after the label. */
   private static long count(String csv, String what) {
     assertThat(what).isNotEmpty();
     return csv.lines()
@@ -82,7 +79,7 @@ final class LibraryTest {
   }
 
   @Test
-  void a_mended_reading_a_new_session_and_a_new_range_test_remake_it() throws IOException {
+  void a_corrected_reading_a_new_session_and_a_new_range_test_rebuild_it() throws IOException {
     Workplace place = ManySessions.write(folder, 4);
     place.run("report");
     place.replace(READINGS, "\n60,", "\n61,");
@@ -99,7 +96,7 @@ final class LibraryTest {
   }
 
   @Test
-  void a_refused_session_is_named_and_the_others_are_shown() throws IOException {
+  void a_refused_session_is_named_and_the_others_are_included() throws IOException {
     Workplace place = ManySessions.write(folder, 6);
     place.replace(READINGS, "\n60,", "\nsixty,");
     Files.createDirectories(place.path("sessions/bad name"));
@@ -122,7 +119,7 @@ final class LibraryTest {
   }
 
   @Test
-  void a_drive_that_no_number_rests_on_is_named() throws IOException {
+  void an_unused_drive_is_named() throws IOException {
     Workplace place = ManySessions.write(folder, 3);
     String unused = "No number of this page rests on the range tests ";
     assertThat(place.run("report")).isEqualTo(ExitStatus.DONE);
@@ -137,7 +134,7 @@ final class LibraryTest {
   }
 
   @Test
-  void a_library_without_one_usable_session_is_refused() throws IOException {
+  void a_library_without_a_valid_session_is_refused() throws IOException {
     Workplace place = ManySessions.write(folder, 0);
     assertThat(place.run("report")).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(place.err())
@@ -187,7 +184,8 @@ final class LibraryTest {
             .toList();
     List<Element> rows = page.select("table.sortable tbody tr");
     assertThat(rows).hasSize(25);
-    // Two distances, the time for the window, peak and how long; then the rest of each session.
+    // Two distances, the time for the window, peak and hold; then the remaining numbers of each
+    // session.
     List<Integer> order = List.of(0, 1, 4, 2, 3, 5, 6, 7, 8, 9, 10);
     int first = 0;
     for (Element row : rows) {
@@ -222,9 +220,9 @@ final class LibraryTest {
     assertThat(sorted).isSortedAccordingTo(Comparator.naturalOrder());
   }
 
-  /** Readers know cars; a folder's name is for commands alone. */
+  /** Readers know cars; folder names are for commands only. */
   @Test
-  void sessions_are_called_by_their_cars() throws IOException {
+  void sessions_are_named_by_their_cars() throws IOException {
     Workplace place = ManySessions.write(folder, 12);
     place.run("report");
     Document page = page(place);
@@ -243,7 +241,7 @@ final class LibraryTest {
   }
 
   @Test
-  void the_page_parses_and_its_policy_lets_exactly_its_own_script_run() throws Exception {
+  void the_page_parses_and_its_policy_allows_only_its_own_script() throws Exception {
     Workplace place = ManySessions.write(folder, 3);
     place.run("report");
     String html = place.text("reports/library/report.html");
@@ -270,7 +268,7 @@ final class LibraryTest {
   }
 
   @Test
-  void the_pdf_has_every_session_and_carries_its_inputs() throws IOException {
+  void the_pdf_has_every_session_and_embeds_its_inputs() throws IOException {
     Workplace place = ManySessions.write(folder, 40);
     place.run("report");
     try (PDDocument pdf = Loader.loadPDF(place.path("reports/library/report.pdf").toFile())) {
@@ -280,7 +278,7 @@ final class LibraryTest {
       }
       List<Float> widths = new ArrayList<>();
       pdf.getPages().forEach(p -> widths.add(p.getMediaBox().getWidth()));
-      // A4 is 210 mm by 297 mm, a point is 25.4 mm / 72: the table lies across.
+      // A4 is 210 mm by 297 mm, a point is 25.4 mm / 72: the table is on landscape pages.
       assertThat(widths).anyMatch(w -> Math.abs(w - 297 * 72 / 25.4) < 0.5);
       assertThat(pdf.getDocumentCatalog().getNames().getEmbeddedFiles().getNames())
           .hasSize(1 + 2 * 40 + 4 + 1);
@@ -288,7 +286,7 @@ final class LibraryTest {
   }
 
   @Test
-  void the_same_input_gives_the_same_bytes() throws IOException {
+  void equal_inputs_give_equal_bytes() throws IOException {
     Workplace place = ManySessions.write(folder, 14);
     place.run("report");
     SortedMap<String, String> first = place.files("reports/library");

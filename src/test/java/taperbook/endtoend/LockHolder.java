@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import taperbook.workspace.ReportLock;
 
-/** A process that holds the lock of the report {@code look} until it is killed. */
+/** A process that has the lock of the report {@code look} until it is killed. */
 final class LockHolder {
   private LockHolder() {}
 
-  /** Takes the lock in the folder named first, and says so. */
+  /** Acquires the lock in the folder given as the first argument, and prints a line. */
   public static void main(String[] arguments) throws IOException {
     try (ReportLock lock = ReportLock.of(Path.of(arguments[0]), "look")) {
       System.out.println("holds " + !lock.waited());
@@ -17,7 +17,7 @@ final class LockHolder {
     }
   }
 
-  /** Starts one, which has the lock when this returns. */
+  /** Starts a process and returns when it has the lock. */
   static Process start(Path reports) throws IOException {
     Process process =
         new ProcessBuilder(

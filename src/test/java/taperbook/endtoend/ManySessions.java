@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 
-/** A folder of invented sessions of a few invented cars, each from a curve of straight pieces. */
+/** A folder of invented sessions of a few invented cars, with piecewise linear curves. */
 public final class ManySessions {
   private static final List<String> CARS =
       List.of("Northmoor Finch", "Veldt Carrier", "Penhale Tern", "Harrow Plover", "Ostrava Lark");
@@ -18,7 +18,7 @@ public final class ManySessions {
     this.folder = folder;
   }
 
-  /** Writes so many sessions, a range test of each car but the last, and a library. */
+  /** Writes the given number of sessions, a range test of each car but the last, and a library. */
   public static Workplace write(Path folder, int count) throws IOException {
     ManySessions all = new ManySessions(folder);
     for (int car = 0; car + 1 < CARS.size(); car++) {
@@ -42,7 +42,6 @@ public final class ManySessions {
     return new Workplace(folder);
   }
 
-  /** Name of a session by its number. */
   static String name(int number) {
     return String.format(Locale.ROOT, "visit-%04d", number);
   }

@@ -10,14 +10,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** A reading that does not fit the others, from its file to the page, and how it is settled. */
+/** A reading that contradicts the others, from its file to the page, and its resolution. */
 @Tag("slow")
 final class MisreadEndToEndTest {
   private static final String READINGS = "sessions/finch-quarry-lane/readings.csv";
 
   @TempDir private Path folder = Path.of("");
 
-  /** The demo, with 186 kW for 168 kW in line 9, and a cell beside it. */
+  /** The demo with 186 kW instead of 168 kW in line 9, and a cell in the column next to it. */
   private Workplace withSlip(String asRead) throws IOException {
     Workplace place = Workplace.withDemo(folder);
     String right = place.text(READINGS);
@@ -39,7 +39,8 @@ final class MisreadEndToEndTest {
   }
 
   @Test
-  void a_slip_is_told_by_check_and_on_the_page_with_the_numbers_that_it_moves() throws IOException {
+  void a_misread_value_is_reported_by_check_and_on_the_page_with_the_numbers_it_affects()
+      throws IOException {
     Workplace place = withSlip("");
     assertThat(place.run("check")).isEqualTo(ExitStatus.DONE);
     assertThat(plain(place.err()))
@@ -57,7 +58,7 @@ final class MisreadEndToEndTest {
   }
 
   @Test
-  void a_reading_that_was_confirmed_is_kept_and_the_page_says_so() throws IOException {
+  void a_confirmed_reading_is_kept_and_the_page_states_it() throws IOException {
     Workplace place = withSlip("confirmed power");
     assertThat(place.run("check")).isEqualTo(ExitStatus.DONE);
     assertThat(place.err()).doesNotContain("[reading-doubtful]");
@@ -68,7 +69,7 @@ final class MisreadEndToEndTest {
   }
 
   @Test
-  void a_reading_that_remains_in_doubt_is_left_out_and_the_page_says_so() throws IOException {
+  void a_doubtful_reading_is_omitted_and_the_page_states_it() throws IOException {
     Workplace place = withSlip("doubtful power");
     assertThat(place.run("report", "finch-first-look")).isEqualTo(ExitStatus.DONE);
     assertThat(place.err()).doesNotContain("[reading-doubtful]");
@@ -78,7 +79,7 @@ final class MisreadEndToEndTest {
   }
 
   @Test
-  void what_cannot_be_right_is_refused_until_it_is_confirmed() throws IOException {
+  void an_impossible_value_is_refused_until_it_is_confirmed() throws IOException {
     Workplace place = withSlip("");
     String slip = place.text(READINGS).replace(",186,", ",822,");
     Files.writeString(place.path(READINGS), slip);

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import taperbook.result.ReportNumber;
 
 /**
- * Id and label of a number with letters in place of what a report asks for.
+ * Id and label of a number with letters in place of requested values.
  *
  * @param id such as {@code time_to_soc_NN}
  * @param label such as {@code Time from plugging in to NN %}

@@ -30,7 +30,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.UncertaintySource;
 
 /**
- * The published schema of {@code numbers.json} against what the program writes.
+ * Validates the {@code numbers.json} of the program with the published schema.
  *
  * @see <a href="https://json-schema.org/draft/2020-12/json-schema-core">JSON Schema 2020-12</a>
  */
@@ -39,14 +39,14 @@ final class NumbersSchemaTest {
   private static final Path FILE = Path.of("src/docs/numbers.schema.json");
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  /** Fields that a document may do without. */
+  /** Optional fields of a document. */
   private static final Set<String> OPTIONAL =
       Set.of("/common_ground", "/numbers//against", "/stop_times");
 
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void the_schema_is_one_of_its_draft() throws IOException {
+  void the_schema_is_valid_by_its_draft() throws IOException {
     Schema draft =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(SchemaLocation.of(SpecificationVersion.DRAFT_2020_12.getDialectId()));
@@ -55,10 +55,10 @@ final class NumbersSchemaTest {
   }
 
   @Test
-  void every_report_and_library_of_the_demo_and_of_the_corpus_fits() throws IOException {
+  void every_report_and_library_of_the_demo_and_of_the_corpus_validates() throws IOException {
     Schema schema = schema();
     for (String name : List.of("finch-first-look", "veldt-long-plateau", "library")) {
-      assertThat(schema.validate(made("reports/" + name + "/numbers.json"))).as(name).isEmpty();
+      assertThat(schema.validate(built("reports/" + name + "/numbers.json"))).as(name).isEmpty();
     }
     Workplace place = new Workplace(folder);
     Path valid = Path.of("src/test/resources/corpus/valid");
@@ -72,9 +72,9 @@ final class NumbersSchemaTest {
   }
 
   @Test
-  void a_document_without_a_field_or_with_another_name_for_it_does_not_fit() throws IOException {
+  void a_document_with_a_missing_or_renamed_field_is_invalid() throws IOException {
     Schema schema = schema();
-    JsonNode whole = sample(made("reports/finch-first-look/numbers.json"));
+    JsonNode whole = sample(built("reports/finch-first-look/numbers.json"));
     assertThat(schema.validate(whole)).isEmpty();
     List<String> fields = fields(whole);
     assertThat(fields)
@@ -95,9 +95,9 @@ final class NumbersSchemaTest {
   }
 
   @Test
-  void a_document_with_a_value_that_cannot_be_does_not_fit() throws IOException {
+  void a_document_with_an_impossible_value_is_invalid() throws IOException {
     Schema schema = schema();
-    JsonNode whole = sample(made("reports/finch-first-look/numbers.json"));
+    JsonNode whole = sample(built("reports/finch-first-look/numbers.json"));
     for (String change :
         List.of(
             "/format 2",
@@ -132,7 +132,7 @@ final class NumbersSchemaTest {
   }
 
   @Test
-  void the_closed_lists_are_those_of_the_program() throws IOException {
+  void enumerations_are_those_of_the_program() throws IOException {
     JsonNode defs = schemaTree().get("$defs");
     assertThat(texts(defs.at("/unit/enum")))
         .isEqualTo(
@@ -157,7 +157,7 @@ final class NumbersSchemaTest {
     return JSON.readTree(Files.readString(FILE));
   }
 
-  private JsonNode made(String path) throws IOException {
+  private JsonNode built(String path) throws IOException {
     Path demo = folder.resolve("demo-" + path.replace('/', '-'));
     return JSON.readTree(Workplace.withMadeDemo(demo).text(path));
   }
@@ -168,7 +168,7 @@ final class NumbersSchemaTest {
     }
   }
 
-  /** A number with a budget of a pair, one that is withheld, a check of each kind, an input. */
+  /** A number of a pair with a budget, a withheld number, a check of each kind, and an input. */
   private static JsonNode sample(JsonNode whole) {
     ObjectNode some = whole.deepCopy();
     ObjectNode measured = first(whole.get("numbers"), "/budget/0").deepCopy();
@@ -192,7 +192,6 @@ final class NumbersSchemaTest {
         .orElseThrow();
   }
 
-  /** Pointers to all fields of all objects. */
   private static List<String> fields(JsonNode tree) {
     List<String> all = new ArrayList<>();
     collect(tree, "", all);

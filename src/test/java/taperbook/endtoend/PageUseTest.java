@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The demo's page as a reader uses it, in a browser. */
+/** The demo's page in a browser. */
 @Tag("slow")
 final class PageUseTest {
   private static final Path REPORT = Path.of("reports/finch-first-look").toAbsolutePath();
@@ -58,7 +58,7 @@ final class PageUseTest {
   }
 
   @Test
-  void on_a_phone_the_answer_three_numbers_and_the_chart_begin_on_the_first_screen() {
+  void the_first_screen_of_a_phone_has_the_answer_three_numbers_and_the_top_of_the_chart() {
     assertThat(browser.number("document.querySelector('.answer').getBoundingClientRect().bottom"))
         .isLessThan(PHONE_HEIGHT);
     assertThat(browser.number("document.querySelectorAll('.lead .item').length")).isEqualTo(3);
@@ -69,8 +69,7 @@ final class PageUseTest {
   }
 
   @Test
-  void it_is_short_light_and_quick_to_tab_through_while_its_sections_are_closed()
-      throws IOException {
+  void with_closed_sections_it_is_short_small_and_has_few_tab_stops() throws IOException {
     assertThat(browser.number("document.documentElement.scrollHeight"))
         .isLessThan(25 * PHONE_HEIGHT);
     assertThat(
@@ -87,7 +86,7 @@ final class PageUseTest {
 
   @ParameterizedTest
   @CsvSource({"360, true", "360, false", "768, true", "768, false", "1440, true", "1440, false"})
-  void nothing_is_wider_than_the_window_but_tables_in_frames_that_scroll(int width, boolean dark)
+  void nothing_is_wider_than_the_window_except_scrollable_tables(int width, boolean dark)
       throws InterruptedException {
     browser.size(width, 900, width < 1000);
     browser.dark(dark);
@@ -103,7 +102,7 @@ final class PageUseTest {
   }
 
   @Test
-  void the_stop_of_a_reader_takes_what_numbers_json_says_at_two_hundred_points() throws Exception {
+  void the_stop_calculator_agrees_with_numbers_json_at_two_hundred_points() throws Exception {
     Map<?, ?> times = stopTimes();
     List<?> rows = (List<?>) Objects.requireNonNull(times.get("seconds"));
     int first = ((Number) Objects.requireNonNull(times.get("first_soc"))).intValue();
@@ -133,7 +132,7 @@ final class PageUseTest {
   }
 
   @Test
-  void the_stops_of_numbers_json_are_those_of_its_plug_in_table() throws Exception {
+  void stops_of_numbers_json_are_those_of_its_plug_in_table() throws Exception {
     Map<?, ?> times = stopTimes();
     List<?> rows = (List<?>) Objects.requireNonNull(times.get("seconds"));
     int first = ((Number) Objects.requireNonNull(times.get("first_soc"))).intValue();
@@ -165,7 +164,7 @@ final class PageUseTest {
   }
 
   @Test
-  void between_two_distances_the_time_lies_between_theirs_and_keys_change_it() {
+  void an_intermediate_distance_has_an_intermediate_time_and_keys_change_it() {
     browser.focus(".stop input[name=distance]");
     set("distance", "100");
     String at100 = browser.text(".stop output");
@@ -180,7 +179,7 @@ final class PageUseTest {
   }
 
   @Test
-  void outside_of_what_was_recorded_the_stop_says_so() {
+  void outside_the_recorded_charge_the_stop_states_it() {
     set("soc", "5");
     assertThat(browser.text(".stop output"))
         .startsWith("Not recorded: this session shows times for plugging in at 9 % to ");
@@ -193,7 +192,7 @@ final class PageUseTest {
   }
 
   @Test
-  void in_miles_the_stop_is_the_same_and_tables_are_converted_and_back() {
+  void in_miles_the_stop_is_unchanged_and_tables_are_converted_both_ways() {
     set("distance", "100");
     String inKilometres = browser.text(".stop output");
     String table = "[...document.querySelectorAll('td')].map(t => t.textContent).join()";
@@ -203,7 +202,7 @@ final class PageUseTest {
         .isEqualTo("62");
     set("distance", "62.13711922373339");
     assertThat(browser.text(".stop output")).isEqualTo(inKilometres);
-    // 345 km, the driven range of the car, over 1.609344 km to a mile (exactly, by definition).
+    // 345 km, the driven range of the car, divided by 1.609344 km for a mile (exact).
     assertThat(browser.text(".stand b")).startsWith("214").endsWith("mi");
     assertThat(browser.script(table)).isNotEqualTo(before);
     browser.click(".ways .tool");
@@ -211,7 +210,7 @@ final class PageUseTest {
   }
 
   @Test
-  void a_number_in_a_table_opens_below_itself_by_touch_and_closes_by_key() {
+  void details_of_a_table_number_open_by_touch_and_close_by_key() {
     String number = "table.grid td a.value";
     browser.script(
         "document.querySelector('"
@@ -236,7 +235,7 @@ final class PageUseTest {
   }
 
   @Test
-  void a_number_at_the_top_opens_without_a_script() throws Exception {
+  void details_of_a_headline_number_open_without_a_script() throws Exception {
     try (Chromium plain = Chromium.start(scratch.resolve("plain"))) {
       plain.size(PHONE_WIDTH, PHONE_HEIGHT, true);
       plain.withoutScripts();
@@ -253,7 +252,7 @@ final class PageUseTest {
   }
 
   @Test
-  void a_reading_line_reads_the_chart_by_mouse_touch_and_key() throws InterruptedException {
+  void the_readout_line_follows_mouse_touch_and_key() throws InterruptedException {
     browser.size(1440, 900, false);
     browser.open(PAGE);
     String out = "#figure-power-over-soc .readout output";
@@ -275,9 +274,9 @@ final class PageUseTest {
     assertThat(browser.text(out)).contains("kW").isNotEqualTo(byKey);
   }
 
-  /** The readout's values are the readings: each is looked up in the file that was read. */
+  /** The values of the readout are readings: each is looked up in the session file. */
   @Test
-  void what_the_reading_line_reads_is_what_the_file_of_the_session_says() throws IOException {
+  void the_readout_line_displays_the_readings_of_the_session_file() throws IOException {
     List<String> readings =
         Files.readAllLines(Path.of("sessions/finch-quarry-lane/readings.csv")).stream()
             .filter(line -> line.matches("[0-9].*"))
@@ -300,7 +299,7 @@ final class PageUseTest {
   }
 
   @Test
-  void a_session_can_be_switched_off_in_a_chart() {
+  void a_session_can_be_hidden_in_a_chart() {
     String shapes =
         "[...document.querySelectorAll('#figure-compare-over-soc .narrow [stroke=\"#c7601c\"]')]"
             + ".filter(e => getComputedStyle(e).visibility === 'visible').length";
@@ -337,7 +336,7 @@ final class PageUseTest {
   }
 
   @Test
-  void printed_it_has_ten_pages_at_the_most_and_nothing_is_cut() throws IOException {
+  void it_prints_on_at_most_ten_pages_without_clipping() throws IOException {
     try (PDDocument printed = Loader.loadPDF(browser.printed())) {
       assertThat(printed.getNumberOfPages()).isLessThanOrEqualTo(10);
       Edge edge = new Edge();
@@ -368,7 +367,7 @@ final class PageUseTest {
             + "'; f.dispatchEvent(new Event('input')); })()");
   }
 
-  /** The first time in a text such as {@code 6 min 29 s 6 min 22 s to …}. */
+  /** Seconds of the first time in a text such as {@code 6 min 29 s 6 min 22 s to …}. */
   private static int seconds(String text) {
     var time = java.util.regex.Pattern.compile("(?:(\\d+) min )?(\\d+) s").matcher(text);
     assertThat(time.find()).as(text).isTrue();

@@ -14,9 +14,9 @@ import java.util.zip.Deflater;
 import java.util.zip.Inflater;
 
 /**
- * The objects of a PDF as the program lays it out, to be changed and written in the same layout,
- * with right lengths and cross-references. Knows that layout by its own means and shares no code
- * with the program, so that what it writes attacks what the program reads.
+ * Objects of a PDF in the layout of the program, to be changed and written with correct lengths and
+ * cross-references. Shares no code with the program, so that its output tests the program's parser
+ * independently.
  */
 final class PdfObjects {
   private static final Pattern OBJECT =
@@ -29,7 +29,7 @@ final class PdfObjects {
   private final Map<Integer, Integer> pointing = new TreeMap<>();
   private int level = Deflater.DEFAULT_COMPRESSION;
 
-  /** An object that is not within another: its text, and the content of its stream. */
+  /** A top-level object: its text and the content of its stream. */
   private static final class Body {
     private final int number;
     private String text;
@@ -55,7 +55,7 @@ final class PdfObjects {
     this.head = head;
   }
 
-  /** Parses a PDF as the program writes it. */
+  /** Parses a PDF that the program wrote. */
   static PdfObjects of(byte[] pdf) {
     String all = new String(pdf, StandardCharsets.ISO_8859_1);
     Matcher object = OBJECT.matcher(all);
@@ -79,7 +79,7 @@ final class PdfObjects {
     return objects;
   }
 
-  /** Deflates what is written from now on at a level, 1 to 9. */
+  /** Sets the deflate level of streams written later, 1 to 9. */
   PdfObjects deflatedAt(int level) {
     this.level = level;
     for (Body body : bodies) {
@@ -90,7 +90,9 @@ final class PdfObjects {
     return this;
   }
 
-  /** Changes the dictionary, or other plain text, of an object wherever it is kept. */
+  /**
+   * Changes the dictionary or other plain text of an object, whether in an object stream or not.
+   */
   PdfObjects edit(long number, UnaryOperator<String> change) {
     for (Body body : bodies) {
       if (body.number == number) {
@@ -114,9 +116,9 @@ final class PdfObjects {
       int begin = first + Integer.parseInt(index[i + 1]);
       int end = i + 3 < index.length ? first + Integer.parseInt(index[i + 3]) : content.length();
       String text = content.substring(begin, end);
-      boolean asked = Long.parseLong(index[i]) == number;
-      found |= asked;
-      texts.add(asked ? change.apply(text) + "\n" : text);
+      boolean wanted = Long.parseLong(index[i]) == number;
+      found |= wanted;
+      texts.add(wanted ? change.apply(text) + "\n" : text);
     }
     if (!found) {
       return false;
@@ -132,7 +134,6 @@ final class PdfObjects {
     return true;
   }
 
-  /** Changes the content of a stream. */
   PdfObjects content(long number, UnaryOperator<byte[]> change) {
     Body body = stream(number);
     body.packed =
@@ -140,14 +141,14 @@ final class PdfObjects {
     return this;
   }
 
-  /** Changes the bytes of a stream as they are in the file, whatever its filter says. */
+  /** Changes the raw bytes of a stream, regardless of its filter. */
   PdfObjects packed(long number, UnaryOperator<byte[]> change) {
     Body body = stream(number);
     body.packed = change.apply(body.packed);
     return this;
   }
 
-  /** Adds a stream and returns its number, which is one that the file has free. */
+  /** Adds a stream and returns its unused object number. */
   int add(String entries, byte[] content) {
     int number = size();
     Body body = new Body(number, "<<\n/Length 0\n/Filter /FlateDecode\n" + entries + "\n>>");
@@ -155,7 +156,7 @@ final class PdfObjects {
     body.packed = deflated(content);
     bodies.add(bodies.size() - 1, body);
     Body xref = bodies.get(bodies.size() - 1);
-    // The cross-reference stream is an object as well: it moves up by one.
+    // The cross-reference stream is an object as well, and its number increases by one.
     Body moved = new Body(number + 1, xref.text);
     moved.isStream = true;
     moved.packed = xref.packed;
@@ -168,7 +169,7 @@ final class PdfObjects {
     return bodies.get(bodies.size() - 1).number;
   }
 
-  /** Lets the cross-references name the place of another object for an object. */
+  /** Makes the cross-reference of an object refer to the position of another one. */
   PdfObjects pointing(long number, long other) {
     pointing.put((int) number, (int) other);
     return this;
@@ -181,13 +182,12 @@ final class PdfObjects {
         .orElseThrow(() -> new IllegalArgumentException("no stream " + number));
   }
 
-  /** Content of a stream. */
   byte[] contentOf(long number) {
     Body body = stream(number);
     return body.isFlate() ? inflated(body.packed) : body.packed;
   }
 
-  /** The file, single, whole, in the program's layout. */
+  /** The file in the layout of the program. */
   byte[] bytes() {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.writeBytes(head);

@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import taperbook.cli.ExitStatus;
 
-/** The PDF of a short report of invented data, made once for all tests. */
+/** The PDF of a short report of invented data, created once for all tests. */
 final class PublishedPdf {
   static final byte[] BYTES = make();
 

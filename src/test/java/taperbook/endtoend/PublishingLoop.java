@@ -7,13 +7,13 @@ import java.util.TreeMap;
 import taperbook.workspace.PublishedFolder;
 import taperbook.workspace.ReportLock;
 
-/** A process that publishes two versions in turn until it is killed. */
+/** A process that publishes two versions alternately until it is killed. */
 final class PublishingLoop {
   static final int FILES = 12;
 
   private PublishingLoop() {}
 
-  /** Publishes into the folder named first. */
+  /** Publishes into the folder given as the first argument. */
   public static void main(String[] arguments) {
     Path reports = Path.of(arguments[0]);
     for (int i = 0; ; i++) {

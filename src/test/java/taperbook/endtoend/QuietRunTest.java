@@ -14,14 +14,14 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A run as a user starts it, in a process of its own and with a home that has nothing in it. */
+/** A run in a separate process with an empty home folder. */
 @Tag("slow")
 final class QuietRunTest {
   @TempDir private Path folder = Path.of("");
   @TempDir private Path home = Path.of("");
 
   @Test
-  void says_nothing_but_its_own_and_writes_nothing_but_the_report() throws Exception {
+  void prints_only_its_messages_and_writes_only_the_report() throws Exception {
     Workplace.withDemo(folder);
     Path err = home.resolveSibling(home.getFileName() + ".err");
     Process process =
@@ -46,7 +46,7 @@ final class QuietRunTest {
     assertThat(files(home)).isEmpty();
   }
 
-  /** The program's own class path, without what a library for tests brings along to log with. */
+  /** The class path of the program, without the logging library of the tests. */
   private static String classPath() {
     return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator, -1))
         .filter(entry -> !entry.contains("slf4j"))

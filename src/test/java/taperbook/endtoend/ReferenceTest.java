@@ -20,7 +20,7 @@ import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.workspace.Project;
 
-/** The committed reference says what the program does now. */
+/** Compares the committed reference with the lists of the program. */
 final class ReferenceTest {
   private static final Path REFERENCE = Path.of("src/docs/reference.md");
   private static final String ALL =
@@ -39,21 +39,21 @@ final class ReferenceTest {
 
   @Test
   void the_reference_is_current() throws IOException {
-    String made = ReferenceText.of(numbers());
+    String actual = ReferenceText.of(numbers());
     if (Boolean.getBoolean("reference.update")) {
-      Files.writeString(REFERENCE, made);
+      Files.writeString(REFERENCE, actual);
     }
     assertThat(Files.readString(REFERENCE))
         .as("run mvn test -Dtest=ReferenceTest -Dreference.update=true")
-        .isEqualTo(made);
+        .isEqualTo(actual);
   }
 
   @Test
-  void the_readme_names_the_reference() throws IOException {
+  void the_readme_links_to_the_reference() throws IOException {
     assertThat(Files.readString(Path.of("README.md"))).contains("](src/docs/reference.md)");
   }
 
-  /** The numbers of a report that has every kind: two sessions of one car, and another car's. */
+  /** Numbers of a report that has every kind: two sessions of one car, and another car's. */
   private List<ReportNumber> numbers() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     place.replace(
@@ -61,14 +61,14 @@ final class ReferenceTest {
         "Northmoor Finch, first battery revision",
         "Northmoor Finch, second battery revision");
     Files.writeString(place.path("reports/all.md"), ALL);
-    CommandContext workshop = CommandContext.in(folder, Map.of());
-    Plan plan = workshop.project().plan("all").value().orElseThrow();
+    CommandContext context = CommandContext.in(folder, Map.of());
+    Plan plan = context.project().plan("all").value().orElseThrow();
     ReportPlan report = (ReportPlan) plan;
     Checked<ReportResult> result =
-        workshop.project().sources(report).then(workshop.pipeline()::measured);
+        context.project().sources(report).then(context.pipeline()::measured);
     List<ReportNumber> all = new ArrayList<>();
     result.value().orElseThrow().numbers().forEach(numbers -> all.addAll(numbers.all()));
-    all.addAll(ofLibrary(workshop.project()));
+    all.addAll(ofLibrary(context.project()));
     return all;
   }
 

@@ -20,16 +20,16 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Item;
 import taperbook.session.RangeItem;
 
-/** The reference in Markdown, from the lists that the program itself works by. */
+/** The reference in Markdown, generated from the lists of the program. */
 final class ReferenceText {
   private final List<String> lines = new ArrayList<>();
 
   private ReferenceText() {}
 
   /**
-   * The whole reference.
+   * Returns the reference.
    *
-   * @param numbers the numbers of reports that between them have every kind of number
+   * @param numbers the numbers of reports that together contain every kind of number
    */
   static String of(List<ReportNumber> numbers) {
     ReferenceText text = new ReferenceText();

@@ -19,25 +19,25 @@ import taperbook.session.InputFile;
 import taperbook.workspace.PublishedFolder;
 
 /**
- * Runs the program's {@code report} as a process over a small project, mends a reading before each
- * run, and kills the process: every second time at an instant spread evenly over the time that a
- * run takes, else soon after it has begun to write, which is a small part of that time. After each
- * kill, what is published must be wholly one of two versions; after the next whole run, it must be
- * the version of the readings as they stand, with nothing left behind. A file of the tester's own
- * beside the report is moved from each version into the next, and is never lost.
+ * Runs the program's {@code report} as a process for a small project, edits a reading before each
+ * run, and kills the process: every second time at a uniformly distributed instant of the run,
+ * otherwise soon after it has started to write, which is a small part of the run. After each kill,
+ * the published report must be one of two complete versions; after the next complete run, it must
+ * be the version of the current readings, without leftovers. A file of the tester next to the
+ * report is moved from each version to the next and is never lost.
  *
- * <p>What the two versions are is not taken on trust: each is made without a kill in a folder of
- * its own, and its PDF must verify.
+ * <p>Each of the two versions is built without a kill in a separate folder, and its PDF must
+ * verify.
  */
 final class ReportKills {
   private static final String READINGS = "sessions/stop/readings.csv";
   private static final String FIRST = "7:30,40,130,";
-  private static final String MENDED = "7:30,40,131,";
+  private static final String EDITED = "7:30,40,131,";
   private static final String OWN = "own/notes.txt";
   private static final long MOST_SECONDS = 1800;
   private static final long NANOS_OF_WRITING = 100_000_000;
 
-  /** Kills in a row without a whole run between them, at the most. */
+  /** Upper limit of consecutive kills without a complete run. */
   private static final int MOST_IN_A_ROW = 3;
 
   private final List<String> program;
@@ -46,10 +46,10 @@ final class ReportKills {
   private final PrintStream log;
   private final List<SortedMap<String, String>> versions = new ArrayList<>();
   private long nanosOfRun;
-  private boolean mended;
+  private boolean edited;
 
-  /** What came of the kills: how many, and where they struck. */
-  record Struck(int kills, int tooLate, int oldVersion, int newVersion, int leftBehind) {}
+  /** How many kills there were, and in which state they left the report. */
+  record KillCounts(int kills, int tooLate, int oldVersion, int newVersion, int leftBehind) {}
 
   ReportKills(List<String> program, Path folder, long seed, PrintStream log) {
     this.program = List.copyOf(program);
@@ -61,26 +61,26 @@ final class ReportKills {
   /**
    * Kills runs of a launcher until stopped or done.
    *
-   * @param arguments number of kills, the launcher, a folder to work in
+   * @param arguments number of kills, the launcher, and a working folder
    */
   public static void main(String[] arguments) throws Exception {
     Path folder = Files.createDirectories(Path.of(arguments[2]));
     List<String> program = List.of(arguments[1]);
-    Struck struck =
+    KillCounts counts =
         new ReportKills(program, folder, 20261125, System.out)
-            .strike(Integer.parseInt(arguments[0]));
-    System.out.println("done: " + struck);
+            .killRuns(Integer.parseInt(arguments[0]));
+    System.out.println("done: " + counts);
   }
 
-  /** Kills this many runs, and fails at the first state that should not be. */
-  Struck strike(int kills) throws IOException, InterruptedException {
-    makeBothVersions();
+  /** Kills the given number of runs; fails at the first invalid state. */
+  KillCounts killRuns(int kills) throws IOException, InterruptedException {
+    buildBothVersions();
     Path project = project("killed");
     expectDone(start(project));
     Path own = project.resolve("reports/look").resolve(OWN);
     Files.createDirectories(own.resolve(".."));
     Files.writeString(own, OWN);
-    mended = false;
+    edited = false;
     int done = 0;
     int tooLate = 0;
     int old = 0;
@@ -88,7 +88,7 @@ final class ReportKills {
     int left = 0;
     while (done < kills) {
       int before = version(project);
-      mend(project);
+      editReading(project);
       int row = 1 + random.nextInt(MOST_IN_A_ROW);
       for (int i = 0; i < row && done < kills; i++) {
         boolean killed = killOnce(project);
@@ -101,20 +101,23 @@ final class ReportKills {
       }
       expectDone(start(project));
       expect(Files.exists(own), "the tester's own file is beside the report");
-      expect(version(project) == (mended ? 1 : 0), "the next run makes what was asked for");
+      expect(version(project) == (edited ? 1 : 0), "the next run makes what was asked for");
       expect(entries(project).equals(List.of("look", "look.md")), "nothing is left behind");
       log.println(
           done + " kills, old " + old + ", new " + fresh + ", left " + left + ", late " + tooLate);
     }
-    return new Struck(done, tooLate, old, fresh, left);
+    return new KillCounts(done, tooLate, old, fresh, left);
   }
 
-  /** The two versions made in peace; the second run of the second tells how long a run takes. */
-  private void makeBothVersions() throws IOException, InterruptedException {
+  /**
+   * Builds both versions without a kill; the second run of the second one gives the duration of a
+   * run.
+   */
+  private void buildBothVersions() throws IOException, InterruptedException {
     for (int i = 0; i < 2; i++) {
       Path project = project("whole" + i);
       if (i == 1) {
-        mend(project);
+        editReading(project);
       }
       long start = System.nanoTime();
       expectDone(start(project));
@@ -138,7 +141,7 @@ final class ReportKills {
     return !ended;
   }
 
-  /** Which version is published, whole; or it fails. */
+  /** Returns the published version, or fails if it is not complete. */
   private int version(Path project) throws IOException {
     Path published = PublishedFolder.current(project.resolve("reports"), "look");
     SortedMap<String, String> found = hashes(published);
@@ -162,12 +165,12 @@ final class ReportKills {
     return version;
   }
 
-  private void mend(Path project) throws IOException {
+  private void editReading(Path project) throws IOException {
     Path file = project.resolve(READINGS);
     String text = Files.readString(file);
-    String from = text.contains(FIRST) ? FIRST : MENDED;
-    mended = from.equals(FIRST);
-    Files.writeString(file, text.replace(from, mended ? MENDED : FIRST));
+    String from = text.contains(FIRST) ? FIRST : EDITED;
+    edited = from.equals(FIRST);
+    Files.writeString(file, text.replace(from, edited ? EDITED : FIRST));
   }
 
   private Path project(String name) throws IOException {
@@ -209,7 +212,7 @@ final class ReportKills {
 
   private static List<String> entries(Path project) throws IOException {
     try (Stream<Path> all = Files.list(project.resolve("reports"))) {
-      // The book of looks is no part of a report, and stays.
+      // The cache of file stats is not part of a report, and stays.
       return all.map(p -> String.valueOf(p.getFileName()))
           .filter(name -> !name.equals(".looks"))
           .sorted()
@@ -234,7 +237,7 @@ final class ReportKills {
     }
   }
 
-  /** The program as the tests have it, without the launcher. */
+  /** The program from the class path of the tests, without the launcher. */
   static List<String> ofTheTests() {
     return List.of(
         Path.of(System.getProperty("java.home"), "bin", "java").toString(),

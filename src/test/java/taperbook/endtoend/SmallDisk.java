@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 
-/** A small disk in memory, which Linux lets root mount; where it may not, a test is skipped. */
+/** A small disk in memory, which root can mount on Linux; elsewhere the test is skipped. */
 final class SmallDisk implements AutoCloseable {
   private static final long SECONDS = 20;
 
@@ -18,7 +18,7 @@ final class SmallDisk implements AutoCloseable {
     this.folder = folder;
   }
 
-  /** A disk of so many MiB at a path where nothing is yet. */
+  /** Mounts a disk of the given size in MiB at an unused path. */
   static SmallDisk of(Path folder, int mebibytes) throws IOException {
     Files.createDirectories(folder);
     String size = "size=" + mebibytes + "m";
@@ -31,7 +31,7 @@ final class SmallDisk implements AutoCloseable {
     return folder;
   }
 
-  /** Fills the disk but for some bytes; deleting the file makes room again. */
+  /** Fills the disk except for the given number of bytes; deleting the file frees the space. */
   Path fill(int bytesLeft) throws IOException {
     FileStore store = Files.getFileStore(folder);
     int size = (int) (store.getUsableSpace() - bytesLeft);

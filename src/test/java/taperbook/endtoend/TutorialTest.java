@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Follows the tutorial word by word: types its commands, makes its edits, expects its answers. */
+/** Follows the tutorial: runs its commands, applies its edits, and compares the output. */
 @Tag("slow")
 final class TutorialTest {
   private static final Path TUTORIAL = Path.of("src/docs/tutorial.md");
@@ -24,7 +24,7 @@ final class TutorialTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void the_tutorial_happens_as_it_is_told() throws IOException {
+  void the_tutorial_works_as_written() throws IOException {
     Workplace place = new Workplace(folder);
     int commands = 0;
     for (List<String> block : blocks()) {
@@ -47,14 +47,14 @@ final class TutorialTest {
     assertThat(commands).isEqualTo(11);
   }
 
-  /** What is typed behind the program's name; a PDF is named from where the program runs. */
+  /** The arguments after the program's name; the path of a PDF is relative to the project. */
   private String[] arguments(String typed) {
     return Stream.of(typed.split(" ", -1))
         .map(a -> a.endsWith(".pdf") ? folder.resolve(a).toString() : a)
         .toArray(String[]::new);
   }
 
-  /** The indented blocks of the tutorial, and the mark at which files are copied. */
+  /** The indented blocks of the tutorial, and the position where files are copied. */
   private static List<List<String>> blocks() throws IOException {
     List<List<String>> blocks = new ArrayList<>();
     boolean inside = false;
@@ -71,9 +71,11 @@ final class TutorialTest {
     return blocks;
   }
 
-  /** The lines stand in the text in this order, with others between only where that is marked. */
+  /**
+   * Asserts that the lines occur in this order, with other lines between only where that is marked.
+   */
   private static void answers(String text, List<String> lines, String what) {
-    List<String> told = text.lines().toList();
+    List<String> printed = text.lines().toList();
     int at = 0;
     boolean skipping = false;
     for (String line : lines) {
@@ -81,7 +83,7 @@ final class TutorialTest {
         skipping = true;
         continue;
       }
-      int found = told.subList(Math.min(at, told.size()), told.size()).indexOf(line);
+      int found = printed.subList(Math.min(at, printed.size()), printed.size()).indexOf(line);
       assertThat(found).as("%s: \u201c%s\u201d in%n%s", what, line, text).isNotNegative();
       assertThat(skipping || found == 0).as("%s: lines left out before %s", what, line).isTrue();
       at += found + 1;
@@ -89,7 +91,7 @@ final class TutorialTest {
     }
   }
 
-  /** Puts lines with a plus in the place of those with a minus. */
+  /** Replaces lines with a minus by those with a plus. */
   private static void edit(Path file, List<String> lines) throws IOException {
     String before = marked(lines, "- ");
     String text = Files.readString(file);

@@ -33,9 +33,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
-/**
- * A published PDF alone: what follows from its inputs is verified, and what was changed is found.
- */
+/** Verification of a published PDF without the project: detects every change. */
 @Tag("slow")
 final class VerifyTest {
   @TempDir private Path folder;
@@ -43,13 +41,13 @@ final class VerifyTest {
   private Workplace empty = new Workplace(Path.of(""));
 
   @BeforeEach
-  void take_the_pdf_alone() throws IOException {
+  void copyPdf() throws IOException {
     published = PublishedPdf.BYTES.clone();
     empty = new Workplace(Files.createDirectory(folder.resolve("empty")));
   }
 
   @Test
-  void a_report_as_published_is_the_same_byte_for_byte() throws IOException {
+  void a_published_report_is_reproduced_byte_for_byte() throws IOException {
     assertThat(verify(published)).isEqualTo(ExitStatus.DONE);
     assertThat(empty.out())
         .contains("made by Taperbook")
@@ -59,7 +57,7 @@ final class VerifyTest {
   }
 
   @Test
-  void a_library_is_verified_as_well() throws IOException {
+  void a_library_is_verified() throws IOException {
     Path demo = Files.createDirectory(folder.resolve("demo"));
     Workplace place = Workplace.withDemo(demo);
     assertThat(place.run("report", "library")).as(place.err()).isEqualTo(ExitStatus.DONE);
@@ -70,8 +68,7 @@ final class VerifyTest {
 
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 9})
-  void a_report_whose_streams_are_deflated_by_another_runtime_is_verified(int level)
-      throws IOException {
+  void a_report_deflated_by_another_runtime_is_verified(int level) throws IOException {
     byte[] packed = PdfObjects.of(published).deflatedAt(level).bytes();
     assertThat(packed).isNotEqualTo(published);
     assertThat(verify(packed)).as(empty.out() + empty.err()).isEqualTo(ExitStatus.DONE);
@@ -79,7 +76,7 @@ final class VerifyTest {
   }
 
   @Test
-  void a_report_that_a_library_packed_anew_is_recomputed_and_not_verified() throws IOException {
+  void a_report_repacked_by_another_library_is_recomputed_and_not_verified() throws IOException {
     byte[] packed = changed(document -> {});
     assertThat(verify(packed)).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(empty.out())
@@ -93,7 +90,7 @@ final class VerifyTest {
   }
 
   @Test
-  void the_recomputed_report_is_written_and_is_the_published_one() throws IOException {
+  void the_recomputed_report_is_written_and_equals_the_published_one() throws IOException {
     Path file = folder.resolve("report.pdf");
     Files.write(file, changed(document -> {}));
     Path out = folder.resolve("recomputed.pdf");
@@ -105,7 +102,7 @@ final class VerifyTest {
   }
 
   @Test
-  void a_changed_number_in_the_text_of_a_page_is_found() throws IOException {
+  void a_changed_number_in_the_text_of_a_page_is_detected() throws IOException {
     assertThat(verify(changed(document -> swapTwoGlyphs(document, document.getPage(0)))))
         .isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(empty.out())
@@ -117,7 +114,7 @@ final class VerifyTest {
   }
 
   @Test
-  void a_changed_number_in_the_numbers_file_is_found() throws IOException {
+  void a_changed_number_in_the_numbers_file_is_detected() throws IOException {
     assertThat(
             verify(
                 changed(
@@ -161,8 +158,7 @@ final class VerifyTest {
   }
 
   @Test
-  void a_report_that_the_authors_own_style_lays_out_is_recomputed_and_not_verified()
-      throws IOException {
+  void a_report_with_a_custom_style_sheet_is_recomputed_and_not_verified() throws IOException {
     byte[] pdf =
         styled(
             "print.css",
@@ -178,7 +174,7 @@ final class VerifyTest {
   }
 
   @Test
-  void a_template_of_the_author_that_prints_all_numbers_is_told_as_well() throws IOException {
+  void a_custom_template_that_prints_all_numbers_is_reported() throws IOException {
     byte[] pdf = styled("letter.css", "/* of the author */");
     assertThat(verify(pdf)).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(empty.out())
@@ -186,7 +182,7 @@ final class VerifyTest {
         .contains("can print anything: templates/letter.css.");
   }
 
-  /** A report with a style sheet of the author's own. */
+  /** A report with a custom style sheet. */
   private byte[] styled(String file, String css) throws IOException {
     Workplace place = Workplace.withDemo(Files.createDirectory(folder.resolve("styled")));
     Files.createDirectory(place.path("templates"));
@@ -199,7 +195,7 @@ final class VerifyTest {
   }
 
   @Test
-  void a_changed_reading_is_found_by_its_hash_and_by_what_follows_from_it() throws IOException {
+  void a_changed_reading_is_detected_by_its_hash_and_by_the_results() throws IOException {
     String file = "sessions/finch-quarry-lane-first/readings.csv";
     assertThat(
             verify(
@@ -215,7 +211,7 @@ final class VerifyTest {
   }
 
   @Test
-  void a_changed_drawing_is_found_though_its_text_is_the_same() throws IOException {
+  void a_changed_drawing_with_the_same_text_is_detected() throws IOException {
     assertThat(
             verify(
                 changed(
@@ -236,14 +232,14 @@ final class VerifyTest {
   }
 
   @Test
-  void a_changed_title_outside_the_pages_is_found() throws IOException {
+  void a_changed_title_in_the_metadata_is_detected() throws IOException {
     byte[] retitled = changed(d -> d.getDocumentInformation().setTitle("Another title"));
     assertThat(verify(retitled)).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(empty.out()).contains("objects of the file: 1 differs\n    trailer, Info, Title\n");
   }
 
   @Test
-  void a_reading_that_no_longer_makes_sense_is_told_with_its_place() throws IOException {
+  void an_embedded_reading_that_is_invalid_is_reported_with_its_location() throws IOException {
     String file = "sessions/finch-quarry-lane-first/readings.csv";
     assertThat(
             verify(changed(d -> replace(d, file, t -> t.replace("6:10,32,123,", "6:10,32,many,")))))
@@ -255,7 +251,7 @@ final class VerifyTest {
   }
 
   @Test
-  void what_is_no_report_is_refused_in_words() throws IOException {
+  void a_file_that_is_not_a_report_is_refused_with_a_message() throws IOException {
     assertThat(verify("hello".getBytes(StandardCharsets.UTF_8)))
         .isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(empty.err())
@@ -277,7 +273,7 @@ final class VerifyTest {
   }
 
   @Test
-  void a_file_that_unpacks_without_end_is_refused() throws IOException {
+  void a_decompression_bomb_is_refused() throws IOException {
     byte[] bomb =
         changed(
             document -> {
@@ -297,7 +293,7 @@ final class VerifyTest {
   }
 
   @Test
-  void usage_is_told() {
+  void wrong_usage_is_reported() {
     assertThat(empty.run("verify")).isEqualTo(ExitStatus.WRONG_USAGE);
     assertThat(empty.run("verify", "nothing.pdf")).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(empty.err()).contains("there is no file 'nothing.pdf'");
@@ -340,7 +336,7 @@ final class VerifyTest {
     file.setSize(bytes.length);
   }
 
-  /** Swaps the first two glyphs of a text that differ, as someone who forges a figure would. */
+  /** Swaps the first two different glyphs of a text, as in a forged figure. */
   private static void swapTwoGlyphs(PDDocument document, PDPage page) throws IOException {
     List<Object> tokens = new PDFStreamParser(page).parse();
     for (int i = 1; i < tokens.size(); i++) {

@@ -3,22 +3,21 @@ package taperbook.endtoend;
 import java.time.Duration;
 import java.util.concurrent.locks.LockSupport;
 
-/** Waits for what another process or thread does, without a guess of how long that takes. */
+/** Waits for a state of another process or thread by polling, without a fixed delay. */
 final class Waiting {
-  private static final long NANOS_BETWEEN_LOOKS = 1_000_000;
+  private static final long NANOS_BETWEEN_POLLS = 1_000_000;
 
   private Waiting() {}
 
-  /** A state that a test waits for. */
   interface Condition {
     boolean holds() throws Exception;
   }
 
   /**
-   * Returns as soon as a condition holds.
+   * Returns when a condition is true.
    *
-   * @param what the state in words, for the failure
-   * @param longest fails after this time
+   * @param what the state, for the failure message
+   * @param longest timeout
    */
   static void until(String what, Duration longest, Condition condition) {
     long end = System.nanoTime() + longest.toNanos();
@@ -27,7 +26,7 @@ final class Waiting {
         if (System.nanoTime() > end) {
           throw new AssertionError("not within " + longest + ": " + what);
         }
-        LockSupport.parkNanos(NANOS_BETWEEN_LOOKS);
+        LockSupport.parkNanos(NANOS_BETWEEN_POLLS);
       }
     } catch (Exception e) {
       throw new IllegalStateException("while waiting until " + what, e);

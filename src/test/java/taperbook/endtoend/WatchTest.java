@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** Remaking on save, on real files and in scripted time. */
+/** Rebuilds on save, with real files and scripted time. */
 @Tag("slow")
 final class WatchTest {
   private static final String READINGS = "sessions/stop/readings.csv";
@@ -57,7 +57,7 @@ final class WatchTest {
     Files.writeString(place.path(path), text);
   }
 
-  private void watch(ScriptedPulse script) {
+  private void watch(ScriptedClock script) {
     assertThat(place.run(script, "watch")).as(place.err()).isEqualTo(ExitStatus.DONE);
   }
 
@@ -71,62 +71,62 @@ final class WatchTest {
   }
 
   @Test
-  void the_start_makes_what_is_out_of_date_and_then_nothing_happens_without_a_change() {
-    watch(new ScriptedPulse().still().still().still());
+  void watch_builds_outdated_reports_at_its_start_and_nothing_without_a_change() {
+    watch(new ScriptedClock().idle().idle().idle());
     assertThat(place.out()).matches("all  made in [0-9]+\\.[0-9] s\\R");
     assertThat(place.err()).isEqualTo(watching());
     assertThat(place.path("reports/all/report.pdf")).exists();
 
-    watch(new ScriptedPulse().still().still());
+    watch(new ScriptedClock().idle().idle());
     assertThat(place.out()).isEmpty();
   }
 
   @Test
-  void two_quick_saves_make_one_remake_with_the_later_content() {
+  void two_quick_saves_cause_one_rebuild_with_the_later_content() {
     watch(
-        new ScriptedPulse()
-            .still()
+        new ScriptedClock()
+            .idle()
             .then(() -> write(READINGS, ROWS.replace("20:00,62,70", "20:00,62,72")))
             .then(() -> write(READINGS, ROWS.replace("20:00,62,70", "20:00,62,123")))
-            .still());
+            .idle());
     assertThat(count("all  made")).isEqualTo(2);
     assertThat(place.text("reports/all/numbers.json")).contains("123");
   }
 
   @Test
-  void a_file_that_is_half_written_is_not_read() {
+  void an_incomplete_file_is_not_read() {
     watch(
-        new ScriptedPulse()
-            .still()
+        new ScriptedClock()
+            .idle()
             .then(() -> write(READINGS, ROWS.substring(0, 90)))
             .then(() -> {})
             .then(() -> write(READINGS, ROWS + MORE))
-            .still());
+            .idle());
     assertThat(place.err()).isEqualTo(watching());
     assertThat(count("all  made")).isEqualTo(2);
   }
 
   @Test
-  void what_is_saved_while_a_report_is_made_throws_that_version_away() {
+  void a_save_during_a_build_discards_that_version() {
     watch(
-        new ScriptedPulse()
-            .still()
+        new ScriptedClock()
+            .idle()
             .then(() -> write(READINGS, ROWS.replace("5:00,25,110", "5:00,25,oops")))
-            .thenWhileMaking(() -> write(READINGS, ROWS.replace("5:00,25,110", "5:00,25,137")))
-            .still()
-            .still());
+            .thenDuringBuild(() -> write(READINGS, ROWS.replace("5:00,25,110", "5:00,25,137")))
+            .idle()
+            .idle());
     assertThat(place.err()).isEqualTo(watching());
     assertThat(count("all  made")).isEqualTo(2);
     assertThat(place.text("reports/all/numbers.json")).contains("137");
   }
 
   @Test
-  void the_same_content_saved_again_or_moved_into_place_makes_nothing() {
+  void saving_or_moving_equal_content_builds_nothing() {
     watch(
-        new ScriptedPulse()
-            .still()
+        new ScriptedClock()
+            .idle()
             .then(() -> write(READINGS, ROWS))
-            .still()
+            .idle()
             .then(() -> write("sessions/stop/.readings.csv.part", ROWS))
             .then(
                 () ->
@@ -134,78 +134,79 @@ final class WatchTest {
                         place.path("sessions/stop/.readings.csv.part"),
                         place.path(READINGS),
                         StandardCopyOption.REPLACE_EXISTING))
-            .still());
+            .idle());
     assertThat(count("all  made")).isEqualTo(1);
     assertThat(place.err()).isEqualTo(watching());
   }
 
   @Test
-  void a_problem_is_told_once_while_it_lasts_and_the_mended_report_is_made() throws IOException {
+  void a_problem_is_reported_once_while_it_lasts_and_the_fixed_report_is_built()
+      throws IOException {
     write("reports/one.md", "---\nsession: stop\n---\n");
     Files.delete(place.path("reports/all.md"));
-    String mended = "---\nkind: library\ntitle: One\n---\n";
+    String fixed = "---\nkind: library\ntitle: One\n---\n";
     watch(
-        new ScriptedPulse()
-            .still()
+        new ScriptedClock()
+            .idle()
             .then(() -> write(READINGS, ROWS + MORE))
-            .still()
-            .then(() -> write("reports/one.md", mended))
-            .still());
+            .idle()
+            .then(() -> write("reports/one.md", fixed))
+            .idle());
     assertThat(place.err()).containsOnlyOnce("[key-missing]").contains("reports/one.md");
     assertThat(count("one  refused")).isEqualTo(1);
     assertThat(count("one  made")).isEqualTo(1);
   }
 
   @Test
-  void a_report_mended_back_to_what_is_published_is_said_to_be_up_to_date() {
+  void a_report_reverted_to_the_published_state_is_reported_as_up_to_date() {
     String good = "---\nkind: library\ntitle: All stops\n---\n";
     watch(
-        new ScriptedPulse()
-            .still()
+        new ScriptedClock()
+            .idle()
             .then(() -> write("reports/all.md", good.replace("title", "titel")))
-            .still()
+            .idle()
             .then(() -> write("reports/all.md", good))
-            .still());
+            .idle());
     assertThat(place.out())
         .containsSubsequence("all  made", "all  refused", "all  mended; what is published");
     assertThat(count("all  made")).isEqualTo(1);
   }
 
   @Test
-  void a_new_session_is_taken_up_and_a_deleted_file_is_told() {
+  void a_new_session_is_included_and_a_deleted_file_is_reported() {
     watch(
-        new ScriptedPulse()
-            .still()
+        new ScriptedClock()
+            .idle()
             .then(() -> Files.createDirectories(place.path("sessions/second")))
             .then(() -> write("sessions/second/readings.csv", ROWS + MORE))
             .then(() -> write("sessions/second/conditions.csv", FACTS))
-            .still()
+            .idle()
             .then(() -> Files.delete(place.path(CONDITIONS)))
-            .still());
+            .idle());
     assertThat(count("all  made")).isEqualTo(3);
     assertThat(place.text("reports/all/report.html")).contains("second");
     assertThat(place.err()).containsOnlyOnce("[file-missing]").contains(CONDITIONS);
   }
 
   @Test
-  void a_problem_that_a_page_was_made_with_is_not_told_again_while_it_lasts() {
+  void a_notice_of_a_built_page_is_not_repeated_while_it_lasts() {
     watch(
-        new ScriptedPulse()
-            .still()
+        new ScriptedClock()
+            .idle()
             .then(() -> write("sessions/second/readings.csv", ROWS))
-            .still()
+            .idle()
             .then(() -> write("templates/mine.md", "not used"))
-            .still()
+            .idle()
             .then(() -> write(READINGS, ROWS + MORE))
-            .still());
+            .idle());
     assertThat(count("all  made")).isEqualTo(3);
     assertThat(place.err()).containsOnlyOnce("[file-missing]");
   }
 
   @Test
-  void a_folder_that_is_not_there_is_refused() {
+  void a_missing_folder_is_refused() {
     Workplace nowhere = new Workplace(folder.resolve("nowhere"));
-    assertThat(nowhere.run(new ScriptedPulse().still(), "watch"))
+    assertThat(nowhere.run(new ScriptedClock().idle(), "watch"))
         .isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(nowhere.err()).contains("there is no folder");
   }

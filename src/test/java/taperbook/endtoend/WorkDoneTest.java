@@ -13,9 +13,9 @@ import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /**
- * How much work a report is, counted and not timed, so that it fails on no busy machine. The limits
- * are twice what was counted on Java 17 in November 2026: they are our own and no outside truth,
- * and there to be changed on purpose.
+ * Amount of work of a report, counted and not timed, so that the test does not depend on the load
+ * of the machine. The limits are twice the count on Java 17 in November 2026; they are not an
+ * external reference and may be changed deliberately.
  */
 @Tag("slow")
 final class WorkDoneTest {
@@ -25,7 +25,7 @@ final class WorkDoneTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void a_report_of_one_session_allocates_no_more_than_twice_what_it_did() throws IOException {
+  void a_report_of_one_session_allocates_at_most_twice_the_recorded_amount() throws IOException {
     Workplace place = Workplace.withDemo(folder);
     write(place, "first");
     write(place, "second");

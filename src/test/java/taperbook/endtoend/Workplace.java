@@ -19,7 +19,7 @@ import taperbook.cli.ProcessContext;
 import taperbook.cli.Terminal;
 import taperbook.cli.WatchClock;
 
-/** A project folder to run the program in, and what the program said. */
+/** A project folder for runs of the program, with the output of the last run. */
 public final class Workplace {
   private final Path folder;
   private Terminal terminal = Terminal.NONE;
@@ -31,7 +31,7 @@ public final class Workplace {
     this.folder = folder;
   }
 
-  /** A copy of the demo, without what was made of it. */
+  /** A copy of the demo without its output. */
   static Workplace withDemo(Path folder) throws IOException {
     Path base = Path.of("").toAbsolutePath();
     for (String part : List.of("sessions", "reports")) {
@@ -50,13 +50,13 @@ public final class Workplace {
     return new Workplace(folder);
   }
 
-  /** A copy of the demo with its reports made, which is done once for all tests. */
+  /** A copy of the demo with its reports, which are built once for all tests. */
   static Workplace withMadeDemo(Path folder) throws IOException {
     copy(Made.FOLDER, folder);
     return new Workplace(folder);
   }
 
-  /** The demo with its reports, never changed once it is made. */
+  /** The demo with its reports, which is never changed after the build. */
   private static final class Made {
     private static final Path FOLDER = make();
 
@@ -74,7 +74,6 @@ public final class Workplace {
     }
   }
 
-  /** Copies all regular files below a folder. */
   static void copy(Path from, Path to) throws IOException {
     try (Stream<Path> all = Files.walk(from)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
@@ -85,7 +84,7 @@ public final class Workplace {
     }
   }
 
-  /** Lets the program be seen on a terminal of so many columns. */
+  /** Simulates a terminal with the given number of columns. */
   Workplace onTerminal(int columns, Map<String, String> variables) {
     terminal = new Terminal(true, true, columns);
     environment = variables;
@@ -96,7 +95,7 @@ public final class Workplace {
     return run(WatchClock.ofProcess(), arguments);
   }
 
-  ExitStatus run(WatchClock pulse, String... arguments) {
+  ExitStatus run(WatchClock clock, String... arguments) {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
     List<String> all = new ArrayList<>(List.of(arguments));
@@ -105,7 +104,7 @@ public final class Workplace {
     return new CommandLine(
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8),
-            new ProcessContext(environment, terminal, pulse))
+            new ProcessContext(environment, terminal, clock))
         .run(all);
   }
 
@@ -137,7 +136,7 @@ public final class Workplace {
     Files.writeString(path(relative), text.replace(old, fresh));
   }
 
-  /** Every file below a folder by its path, with its bytes as text of one character each. */
+  /** The files below a folder by path, with one character for each byte. */
   public SortedMap<String, String> files(String relative) throws IOException {
     SortedMap<String, String> found = new TreeMap<>();
     try (Stream<Path> all = Files.walk(path(relative))) {

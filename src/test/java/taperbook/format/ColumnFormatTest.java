@@ -15,18 +15,18 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.session.Origin;
 
-/** Columns of numbers; places by JCGM 100:2008, 7.2.6, as for single numbers. */
+/** Columns of numbers; decimal places by JCGM 100:2008, 7.2.6, as for single numbers. */
 final class ColumnFormatTest {
   private static final NumberFormatter KILOMETRES = new NumberFormatter(Unit.KILOMETRE);
 
   @Test
-  void all_values_have_the_place_of_the_least_certain() {
+  void all_values_have_the_decimal_place_of_the_least_certain() {
     assertThat(column(Unit.KILOWATT, est(132.83, 1.3), est(113.2, 10)))
         .containsExactly("kW", "133 131\u2013135", "113 103\u2013124");
   }
 
   @Test
-  void the_most_certain_loses_at_most_one_digit() {
+  void the_most_certain_value_loses_at_most_one_digit() {
     assertThat(column(Unit.KILOWATT, est(132.83, 0.13), est(113.2, 30)))
         .containsExactly("kW", "133 132\u2013133", "113 83\u2013144");
   }
@@ -40,17 +40,17 @@ final class ColumnFormatTest {
   }
 
   @Test
-  void ends_with_a_sign_are_joined_by_a_word() {
+  void negative_ends_are_joined_by_to() {
     assertThat(column(Unit.SECOND, est(3, 10))).containsExactly("min:s", "0:03 \u22120:07 to 0:13");
   }
 
   @Test
-  void what_is_exact_has_no_ends() {
+  void exact_values_have_no_interval() {
     assertThat(column(Unit.KILOWATT, Estimate.exactly(50))).containsExactly("kW", "50 exact");
   }
 
   @Test
-  void miles_where_the_report_is_in_miles() {
+  void values_are_in_miles_if_the_report_is() {
     // The international mile is 1.609344 km: 160.9344 km are 100 mi.
     ReportNumber number = number(Unit.KILOMETRE, est(160.9344, 1.609344));
     ColumnFormat text = new ColumnFormat(List.of(number), new NumberFormatter(Unit.MILE));
@@ -59,7 +59,7 @@ final class ColumnFormatTest {
   }
 
   @Test
-  void two_units_are_no_column() {
+  void two_units_are_refused() {
     List<ReportNumber> mixed =
         List.of(number(Unit.KILOMETRE, est(1, 1)), number(Unit.KILOWATT, est(1, 1)));
     assertThatThrownBy(() -> new ColumnFormat(mixed, KILOMETRES))
@@ -67,7 +67,7 @@ final class ColumnFormatTest {
         .hasMessageContaining("KILOWATT");
   }
 
-  /** The unit, then value and ends of each. */
+  /** The unit, then value and interval of each estimate. */
   private static List<String> column(Unit unit, Estimate... estimates) {
     List<ReportNumber> numbers = Stream.of(estimates).map(e -> number(unit, e)).toList();
     ColumnFormat text = new ColumnFormat(numbers, KILOMETRES);

@@ -15,7 +15,7 @@ import taperbook.session.Origin;
 
 final class DifferenceFormatTest {
   @Test
-  void less_time_is_quicker() {
+  void less_time_is_faster() {
     assertThat(text("time_soc_15_78", Unit.SECOND, -220, -240, -200))
         .containsExactly("A quicker by 3:40", "3:20\u20134:00");
     assertThat(text("time_soc_15_78", Unit.SECOND, 220, 200, 240))
@@ -31,7 +31,7 @@ final class DifferenceFormatTest {
   }
 
   @Test
-  void nobody_is_ahead_where_zero_is_in_between() {
+  void an_interval_across_zero_has_no_leader() {
     assertThat(text("time_soc_15_78", Unit.SECOND, -5, -20, 10))
         .containsExactly("cannot tell", "\u22120:20 to 0:10");
   }

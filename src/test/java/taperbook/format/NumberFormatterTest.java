@@ -18,20 +18,20 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.session.Origin;
 
-/** Numbers in words; rounding by JCGM 100:2008, 7.2.6 (at most two digits of uncertainty). */
+/** Numbers in text; rounding by JCGM 100:2008, 7.2.6 (at most two digits of uncertainty). */
 final class NumberFormatterTest {
   private final NumberFormatter kilometres = new NumberFormatter(Unit.KILOMETRE);
   private final NumberFormatter miles = new NumberFormatter(Unit.MILE);
 
   @ParameterizedTest
   @CsvSource({
-    // The rule's own examples: 10.05762 ohm with 27 milliohm is 10.058 ohm.
+    // The example of the rule: 10.05762 ohm with 27 milliohm is 10.058 ohm.
     "10.05762, 0.027, 3, 10.058",
     "171, 0.5, 3, 171.0",
     "1234.5, 120, 3, 1230",
     "0.7503, 0.0094, 4, 0.750",
   })
-  void a_value_is_rounded_to_the_place_of_its_uncertainty(
+  void a_value_is_rounded_to_the_decimal_place_of_its_uncertainty(
       double value, double half, int most, String text) {
     assertThat(Rounding.nearest(value, Rounding.places(Interval.around(value, half), most)))
         .isEqualTo(text);
@@ -60,20 +60,21 @@ final class NumberFormatterTest {
     "0, 1, 0 s",
     "5400, 1200, 1 h 30 min",
   })
-  void times_are_words_to_the_step_they_are_worth(double seconds, double half, String text) {
+  void times_are_rounded_to_a_step_that_fits_their_uncertainty(
+      double seconds, double half, String text) {
     assertThat(kilometres.value(Estimate.around(seconds, half), Unit.SECOND))
         .isEqualTo(text.replace(' ', '\u00a0'));
   }
 
-  /** Times of a trip, whose stops and speed are not known to the second, by hand. */
+  /** By hand: times of a trip, whose stops and speed are not known to the second. */
   @ParameterizedTest
   @CsvSource({
     "27360, 27240, 27480, '7 h 36 min, give or take 2 min'",
-    // 7 h 35 min 50 s is printed 10 s away; both ends within 130 s of that.
+    // 7 h 35 min 50 s differs from the printed value by 10 s; both ends are within 130 s.
     "27350, 27230, 27470, '7 h 36 min, give or take 3 min'",
     "860, 820, 905, '14 min, give or take 2 min'",
     "27000, 27000, 27000, '7 h 30 min, exact'",
-    // Exact, and printed less exactly.
+    // An exact value that is printed with fewer digits.
     "27017, 27017, 27017, '7 h 30 min, give or take 1 min'",
   })
   void times_of_a_trip_are_whole_minutes(double value, double low, double high, String text) {
@@ -87,7 +88,7 @@ final class NumberFormatterTest {
   }
 
   @Test
-  void a_trip_that_moved_is_reported_in_whole_minutes_and_others_to_the_second() {
+  void changes_of_trip_times_are_in_whole_minutes_and_others_in_seconds() {
     Optional<Estimate> was = Optional.of(new Estimate(27360, new Interval(27241, 27479)));
     MovedNumber trip = moved("trip_time", was);
     assertThat(kilometres.value(trip, was).replace('\u00a0', ' ')).isEqualTo("7 h 36 min");
@@ -108,7 +109,7 @@ final class NumberFormatterTest {
   }
 
   @Test
-  void miles_bring_their_own_units_along() {
+  void miles_imply_their_derived_units() {
     // 170 Wh/km are 273.588 Wh/mi; 160.9344 km are 100 mi (NIST SP 811, B.8).
     assertThat(miles.value(Estimate.around(170, 1), Unit.WATT_HOUR_PER_KILOMETRE))
         .isEqualTo("273.6\u00a0Wh/mi");

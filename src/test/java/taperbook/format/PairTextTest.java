@@ -24,7 +24,7 @@ final class PairTextTest {
   private final List<ReportNumber> numbers = new ArrayList<>();
 
   @Test
-  void lists_the_sum_the_leads_and_the_crossing_in_the_order_of_charge() {
+  void lists_the_total_the_leads_and_the_crossing_by_charge() {
     measured("mean_lead_shared", Unit.KILOWATT, 13.2, 12.2, 14.2);
     measured("time_gain_shared", Unit.SECOND, 240, 200, 280);
     measured("lead_1_power", Unit.KILOWATT, 45, 44, 46);
@@ -51,7 +51,7 @@ final class PairTextTest {
   }
 
   @Test
-  void does_not_name_a_winner_where_the_readings_cannot_tell() {
+  void names_no_winner_if_the_difference_is_undecided() {
     measured("mean_lead_shared", Unit.KILOWATT, 0.4, -1, 2);
     measured("time_gain_shared", Unit.SECOND, 5, -20, 30);
     assertThat(sentences(List.of(), open(14, 80)))
@@ -62,7 +62,7 @@ final class PairTextTest {
   }
 
   @Test
-  void a_bigger_battery_can_take_more_power_and_still_be_slower() {
+  void a_larger_battery_may_accept_more_power_and_still_be_slower() {
     measured("mean_lead_shared", Unit.KILOWATT, 20, 19, 21);
     measured("time_gain_shared", Unit.SECOND, -100, -110, -90);
     measured("lead_1_power", Unit.KILOWATT, 20, 19, 21);
@@ -74,7 +74,7 @@ final class PairTextTest {
   }
 
   @Test
-  void explains_why_nothing_can_be_compared() {
+  void explains_why_nothing_is_comparable() {
     numbers.add(
         number(
             "mean_lead_shared",

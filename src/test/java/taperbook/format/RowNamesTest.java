@@ -14,7 +14,7 @@ final class RowNamesTest {
   private static final String FINCH = "Northmoor Finch";
 
   @Test
-  void a_single_session_is_called_by_its_car() {
+  void a_single_session_is_named_by_its_car() {
     assertThat(
             names(row("a", FINCH, "2026-04-18", "Quarry Lane"), row("b", "Veldt Carrier", "", "")))
         .containsExactly("Northmoor Finch", "Veldt Carrier");
@@ -31,7 +31,7 @@ final class RowNamesTest {
   }
 
   @Test
-  void where_a_day_has_several_the_place_is_named_and_then_a_count() {
+  void sessions_of_one_day_are_distinguished_by_place_and_then_by_number() {
     assertThat(
             names(
                 row("a", FINCH, "2026-04-18", "Quarry Lane"),
@@ -46,7 +46,7 @@ final class RowNamesTest {
   }
 
   @Test
-  void without_days_and_places_sessions_are_counted() {
+  void sessions_without_days_and_places_are_numbered() {
     assertThat(names(row("a", FINCH, "", ""), row("b", FINCH, "", "")))
         .containsExactly("Northmoor Finch, no. 1", "Northmoor Finch, no. 2");
   }

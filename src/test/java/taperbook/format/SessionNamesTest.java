@@ -20,7 +20,7 @@ import taperbook.session.Trace;
 
 final class SessionNamesTest {
   @Test
-  void parts_that_all_vehicles_share_are_left_out() {
+  void common_parts_of_all_vehicles_are_omitted() {
     assertThat(
             labels(
                 session("a", "Northmoor Finch, second battery revision", "2026-04-18"),
@@ -56,7 +56,7 @@ final class SessionNamesTest {
   }
 
   @Test
-  void letters_go_by_place() {
+  void letters_follow_the_position() {
     SessionNames names =
         SessionNames.of(
             List.of(

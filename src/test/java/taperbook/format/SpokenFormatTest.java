@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Amounts in spoken form; expected texts derived by hand. */
+/** Spoken amounts; expected texts by hand. */
 final class SpokenFormatTest {
   @ParameterizedTest
   @CsvSource({
@@ -27,23 +27,23 @@ final class SpokenFormatTest {
     "7200, 2 hours",
     "-88, \u22121\u00bd minutes",
   })
-  void times_are_rounded_to_spoken_steps(double seconds, String words) {
-    assertThat(SpokenFormat.time(seconds)).isEqualTo(words);
+  void times_are_rounded_to_spoken_steps(double seconds, String text) {
+    assertThat(SpokenFormat.time(seconds)).isEqualTo(text);
   }
 
   @Test
-  void no_spoken_time_is_off_by_more_than_a_twelfth() {
+  void spoken_times_are_within_a_twelfth() {
     for (double seconds = 50; seconds < 20000; seconds += 7) {
-      String words = SpokenFormat.time(seconds);
-      assertThat(Math.abs(parsed(words) / seconds - 1))
-          .as(seconds + ": " + words)
+      String text = SpokenFormat.time(seconds);
+      assertThat(Math.abs(parsed(text) / seconds - 1))
+          .as(seconds + ": " + text)
           .isLessThan(1 / 12.0);
     }
   }
 
-  /** Reads a spoken time back, s. */
-  private static double parsed(String words) {
-    String[] parts = words.split(" ", -1);
+  /** Parses a spoken time, s. */
+  private static double parsed(String text) {
+    String[] parts = text.split(" ", -1);
     double sum = 0;
     for (int i = 0; i + 1 < parts.length; i += 2) {
       String digits = parts[i].replaceAll("[\u00bc\u00bd\u00be]", "");
@@ -65,7 +65,7 @@ final class SpokenFormatTest {
     "1234, 1230",
     "-3.5, \u22123.5"
   })
-  void other_amounts_have_at_most_three_digits(double amount, String words) {
-    assertThat(SpokenFormat.amount(amount)).isEqualTo(words);
+  void other_amounts_have_at_most_three_digits(double amount, String text) {
+    assertThat(SpokenFormat.amount(amount)).isEqualTo(text);
   }
 }

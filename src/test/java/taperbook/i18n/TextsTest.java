@@ -37,15 +37,15 @@ import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.RangeItem;
 
-/** The properties files of texts against the code that asks for them. */
+/** Compares the properties files of texts with the keys in the code. */
 final class TextsTest {
   private static final Path FOLDER = Path.of("src/main/resources/taperbook/i18n");
   private static final Pattern LITERAL = Pattern.compile("\"([a-z]+(?:\\.[a-z0-9_]+)+)\"");
-  private static final Pattern ASKED =
+  private static final Pattern USED =
       Pattern.compile("(?:Texts|Message)\\s*\\.of\\(\\s*\"([^\"]*)\"\\s*[,)]");
-  private static final Pattern PLACE = Pattern.compile("\\{([0-9]+)}");
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{([0-9]+)}");
 
-  /** Texts of enum constants, whose keys are composed from the constant's name. */
+  /** Enums whose texts have keys composed from the names of constants. */
   private static final Map<String, Enum<?>[]> ENUMS =
       Map.ofEntries(
           Map.entry("method.*.title", Method.values()),
@@ -75,7 +75,7 @@ final class TextsTest {
   }
 
   @Test
-  void every_text_is_used_in_the_code() {
+  void every_key_is_used_in_the_code() {
     Set<String> used = found(LITERAL);
     used.addAll(composed());
 
@@ -83,8 +83,8 @@ final class TextsTest {
   }
 
   @Test
-  void every_text_that_the_code_uses_is_in_a_file() {
-    Set<String> used = found(ASKED);
+  void every_key_in_the_code_is_in_a_file() {
+    Set<String> used = found(USED);
     used.addAll(composed());
 
     assertThat(used).hasSizeGreaterThan(1500).isSubsetOf(all().keySet());
@@ -92,7 +92,7 @@ final class TextsTest {
 
   /** Keys that reach {@code Texts.of} as an argument are found by their groups. */
   @Test
-  void every_literal_in_the_code_that_looks_like_a_key_is_one() {
+  void every_literal_in_the_form_of_a_key_is_a_key() {
     Set<String> groups = new TreeSet<>();
     for (String key : all().keySet()) {
       groups.add(key.substring(0, key.lastIndexOf('.') + 1));
@@ -104,13 +104,13 @@ final class TextsTest {
   }
 
   @Test
-  void every_text_is_found_by_its_key() {
+  void every_key_returns_its_text() {
     all().forEach((key, text) -> assertThat(Texts.of(key, values(text))).as(key).isNotEmpty());
   }
 
   @ParameterizedTest
   @MethodSource("files")
-  void no_key_is_twice_in_a_file(String file) {
+  void no_file_has_duplicate_keys(String file) {
     List<String> keys =
         lines(file).stream().map(line -> line.substring(0, line.indexOf('='))).toList();
 
@@ -118,24 +118,24 @@ final class TextsTest {
   }
 
   @Test
-  void a_label_without_values_has_one_key() {
+  void a_label_without_placeholders_has_one_key() {
     List<String> texts =
         written("labels.properties").values().stream()
-            .filter(text -> !PLACE.matcher(text).find())
+            .filter(text -> !PLACEHOLDER.matcher(text).find())
             .toList();
 
     assertThat(texts).doesNotHaveDuplicates().doesNotContain("");
   }
 
   @Test
-  void values_may_come_in_any_order_and_more_than_once() {
+  void placeholders_may_be_reordered_and_repeated() {
     Texts texts = Texts.parse("a.b=It's {1}, '{0}' and {1}\n");
 
     assertThat(texts.text("a.b", "x{1}", 7)).isEqualTo("It's 7, 'x{1}' and 7");
   }
 
   @Test
-  void doubled_braces_are_braces_of_the_text() {
+  void doubled_braces_are_literal_braces() {
     Texts texts = Texts.parse("a.b=write ${{number(\"{0}\")}}\n");
 
     assertThat(texts.text("a.b", "peak_power")).isEqualTo("write ${number(\"peak_power\")}");
@@ -172,7 +172,7 @@ final class TextsTest {
 
   @ParameterizedTest
   @MethodSource("files")
-  void another_file_is_another_language(String file) {
+  void a_replaced_file_replaces_the_language(String file) {
     StringBuilder capitals = new StringBuilder();
     written(file)
         .forEach((key, text) -> capitals.append(key + "=" + escaped(upperCase(text)) + "\n"));
@@ -194,17 +194,16 @@ final class TextsTest {
     return escaped.startsWith(" ") ? "\\" + escaped : escaped;
   }
 
-  /** As many values as the text has places, each a digit, which has no capital. */
+  /** One value for each placeholder of the text; digits, which do not change in upper case. */
   private static Object[] values(String text) {
-    Matcher place = PLACE.matcher(text.replace("{{", "").replace("}}", ""));
+    Matcher placeholder = PLACEHOLDER.matcher(text.replace("{{", "").replace("}}", ""));
     Set<String> numbers = new TreeSet<>();
-    while (place.find()) {
-      numbers.add(place.group(1));
+    while (placeholder.find()) {
+      numbers.add(placeholder.group(1));
     }
     return numbers.toArray();
   }
 
-  /** Keys that the code composes. */
   private static Set<String> composed() {
     Set<String> keys =
         Stream.concat(

@@ -12,8 +12,9 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 
 /**
- * Sessions of batteries new and old, small and large, with losses, heating and a display that is
- * corrected while it charges: none is refused, and each is once a mark is taken for another.
+ * Sessions of new and old, small and large batteries, with losses, heating, and a display that is
+ * recalibrated while charging: none is refused, and each is refused if its values are divided by
+ * 1,000.
  */
 final class BatteryCheckPropertyTest {
   private final StringBuilder energies = new StringBuilder();
@@ -27,7 +28,7 @@ final class BatteryCheckPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void trueSessionsAreAcceptedAndThousandthsAreNot(int seed) {
+  void true_sessions_are_accepted_and_thousandths_are_not(int seed) {
     write(new Random(seed), 1);
     assertThat(reported(energies)).isEmpty();
     assertThat(reported(powers)).isEmpty();

@@ -23,8 +23,8 @@ import taperbook.input.plan.ReportPlanParser;
 import taperbook.session.InputFile;
 
 /**
- * However a file is damaged, reading and checking it ends in a value or in errors, never in an
- * exception, and the same damage gives the same answer.
+ * With any corruption of a file, parsing and validation return a value or errors, throw no
+ * exception, and are deterministic.
  */
 @Tag("slow")
 final class BrokenInputPropertyTest {
@@ -60,21 +60,21 @@ final class BrokenInputPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void damagedReadingsNeverEndInAnException(long seed) {
+  void corrupted_readings_never_throw(long seed) {
     byte[] damaged = damage(seed, seed % 2 == 0 ? READINGS : CLOCK);
     assertSound(() -> session(damaged, Given.CONDITIONS.getBytes(StandardCharsets.UTF_8)));
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void damagedConditionsNeverEndInAnException(long seed) {
+  void corrupted_conditions_never_throw(long seed) {
     byte[] damaged = damage(seed, Given.CONDITIONS + "price per kWh,0.59,EUR/kWh,\n");
     assertSound(() -> session(READINGS.getBytes(StandardCharsets.UTF_8), damaged));
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void damagedRangeTestsNeverEndInAnException(long seed) {
+  void corrupted_range_tests_never_throw(long seed) {
     byte[] test = damage(seed, Given.RANGE_TEST + "odometer correction,2,%,measured\n");
     byte[] legs = damage(seed, LEGS);
     assertSound(
@@ -88,7 +88,7 @@ final class BrokenInputPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void damagedReportsNeverEndInAnException(long seed) {
+  void corrupted_reports_never_throw(long seed) {
     byte[] damaged = damage(seed, REPORT);
     assertSound(
         () ->
@@ -105,7 +105,7 @@ final class BrokenInputPropertyTest {
   }
 
   @Test
-  void cellsOfAnyLengthAreAccepted() {
+  void cells_of_any_length_are_accepted() {
     String digits = "1 000".repeat(50_000);
     String readings = "elapsed [s],soc [%]," + "[(".repeat(50_000) + "\n0," + digits + ",\n";
     Checked<?> checked =
@@ -134,7 +134,7 @@ final class BrokenInputPropertyTest {
     assertThat(work.get().problems().stream().map(Problem::sentence).toList()).isEqualTo(sentences);
   }
 
-  /** Takes out, puts in, changes or repeats pieces of a text; now and then a byte alone. */
+  /** Deletes, inserts, changes, or repeats parts of a text, and sometimes a single byte. */
   private static byte[] damage(long seed, String text) {
     Random random = new Random(seed);
     StringBuilder damaged = new StringBuilder(text);

@@ -13,7 +13,7 @@ import taperbook.session.InputFile;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** Input for the tests of this package. */
+/** Valid inputs for the tests of this package. */
 public final class Given {
   public static final String CONDITIONS =
       """
@@ -33,10 +33,10 @@ public final class Given {
       item,value,unit,how known
       date,2026-03-15,,
       vehicle,Northmoor Finch,,
-      distance,310.3,mi,displayed
+      distance,283.6,mi,displayed
       start soc,92,%,displayed
       end soc,11,%,displayed
-      energy used,73,kWh,displayed
+      energy used,68,kWh,displayed
       average speed,110,km/h,measured
       ambient temperature,50,degF,measured
       """;
@@ -71,7 +71,7 @@ public final class Given {
     return checked.value().orElseThrow();
   }
 
-  /** The problems of readings beside good conditions. */
+  /** The problems of readings with valid conditions. */
   public static List<String> problems(String readings) {
     return sentences(session(readings, CONDITIONS));
   }

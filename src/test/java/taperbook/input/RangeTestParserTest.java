@@ -15,20 +15,20 @@ import taperbook.session.RangeTest;
 
 final class RangeTestParserTest {
   @Test
-  void recordBecomesFactsInBaseUnits() {
+  void a_record_is_converted_to_facts_in_base_units() {
     RangeTest test = Given.good(Given.rangeTest(RANGE_TEST));
     assertThat(test.name()).isEqualTo("t");
     assertThat(test.vehicle()).isEqualTo("Northmoor Finch");
     assertThat(test.legs()).isEmpty();
     assertThat(test.facts().amount(RangeItem.DISTANCE).orElseThrow().value())
-        .isCloseTo(499.3794432, within(1e-9));
+        .isCloseTo(456.4099584, within(1e-9));
     assertThat(test.facts().amount(RangeItem.AMBIENT_TEMPERATURE).orElseThrow().value())
         .isCloseTo(10, within(1e-12));
   }
 
-  /** 1000 / 1.609344 / 4.1 = 151.5539... Wh/km; ends from 4.05 and 4.15 in the other order. */
+  /** 1000 / 1.609344 / 4.1 = 151.5539... Wh/km; the bounds are those of 4.15 and 4.05. */
   @Test
-  void reciprocalConsumptionTurnsItsBoundsAround() {
+  void a_reciprocal_consumption_exchanges_its_bounds() {
     Estimate consumption =
         facts("consumption displayed,4.1,mi/kWh,displayed")
             .amount(RangeItem.CONSUMPTION_DISPLAYED)
@@ -45,7 +45,8 @@ final class RangeTestParserTest {
     "-20,%,0.8,0.795,0.805",
     "0.80,1,0.8,0.795,0.805"
   })
-  void correctionBecomesAFactor(String value, String unit, double factor, double low, double high) {
+  void a_correction_is_converted_to_a_factor(
+      String value, String unit, double factor, double low, double high) {
     Estimate correction =
         facts("odometer correction," + value + "," + unit + ",measured")
             .amount(RangeItem.ODOMETER_CORRECTION)
@@ -63,10 +64,10 @@ final class RangeTestParserTest {
     "0.8,%,0.2,1.008,1.006,1.01",
     "-19,%,2,0.81,0.8,0.83"
   })
-  void correctionMayStateWhatToGiveOrTake(
+  void a_correction_may_state_a_tolerance(
       String value, String unit, String half, double factor, double low, double high) {
     Estimate correction =
-        withGiveOrTake("odometer correction," + value + "," + unit + ",measured," + half)
+        withTolerance("odometer correction," + value + "," + unit + ",measured," + half)
             .amount(RangeItem.ODOMETER_CORRECTION)
             .orElseThrow();
     assertThat(correction.value()).isCloseTo(factor, within(1e-12));
@@ -76,9 +77,9 @@ final class RangeTestParserTest {
 
   /** One mile is 1.609344 km, so that 4 and 4.2 mi/kWh are 155.342798 and 147.945522 Wh/km. */
   @Test
-  void giveOrTakeOfAReciprocalConsumptionTurnsAround() {
+  void a_tolerance_of_a_reciprocal_consumption_exchanges_its_bounds() {
     Estimate consumption =
-        withGiveOrTake("consumption displayed,4.1,mi/kWh,displayed,0.1")
+        withTolerance("consumption displayed,4.1,mi/kWh,displayed,0.1")
             .amount(RangeItem.CONSUMPTION_DISPLAYED)
             .orElseThrow();
     assertThat(consumption.bounds().low()).isCloseTo(147.945522, within(1e-6));
@@ -86,7 +87,7 @@ final class RangeTestParserTest {
   }
 
   @Test
-  void windDirectionInWordsHasNothingToGiveOrTake() {
+  void a_wind_direction_in_words_has_no_tolerance() {
     assertThat(
             problems(
                 RANGE_TEST.replace("how known", "how known,give or take")
@@ -96,14 +97,14 @@ final class RangeTestParserTest {
                 + " direction to route. To mend: empty the cell. [value-not-understood]");
   }
 
-  private static Facts<RangeItem> withGiveOrTake(String row) {
+  private static Facts<RangeItem> withTolerance(String row) {
     return Given.good(
             Given.rangeTest(RANGE_TEST.replace("how known", "how known,give or take") + row + "\n"))
         .facts();
   }
 
   @Test
-  void windDirectionIsAnAngleOrAWord() {
+  void wind_direction_is_an_angle_or_a_word() {
     assertThat(facts("wind direction to route,Head,,").text(RangeItem.WIND_DIRECTION))
         .contains("head");
     assertThat(facts("wind direction to route,Head,,").amount(RangeItem.WIND_DIRECTION)).isEmpty();
@@ -156,7 +157,7 @@ final class RangeTestParserTest {
         "air pressure,2.5,bar,measured|2|\"2.5\"; expected a number from 0.3 to 1.1 bar for air"
             + " pressure. To mend: correct the value, or its unit. [value-out-of-range]",
       })
-  void everyFormOfValueHasItsProblems(String row, int cell, String expected) {
+  void invalid_values_of_every_kind_are_reported(String row, int cell, String expected) {
     String item = row.substring(0, row.indexOf(','));
     StringBuilder record = new StringBuilder();
     RANGE_TEST
@@ -170,7 +171,7 @@ final class RangeTestParserTest {
   }
 
   @Test
-  void driveUsesCharge() {
+  void a_drive_without_use_of_charge_is_refused() {
     assertThat(problems(RANGE_TEST.replace("end soc,11", "end soc,92")))
         .containsExactly(
             "t.csv:6:2: found end soc \"92\" with start soc \"92\" on line 5; expected a state of"
@@ -179,7 +180,7 @@ final class RangeTestParserTest {
   }
 
   @Test
-  void unknownStateOfChargeContradictsNothing() {
+  void an_unknown_state_of_charge_contradicts_nothing() {
     String unknown = RANGE_TEST.replace("end soc,11,%,displayed", "end soc,,%,unknown");
     assertThat(Given.good(Given.rangeTest(unknown)).facts().known(RangeItem.END_SOC)).isEmpty();
   }
@@ -194,7 +195,7 @@ final class RangeTestParserTest {
   }
 
   @Test
-  void what_a_road_load_needs_of_the_car_is_accepted_in_its_units() {
+  void inputs_of_road_load_are_accepted_in_their_units() {
     RangeTest test =
         Given.good(
             Given.rangeTest(
@@ -204,7 +205,7 @@ final class RangeTestParserTest {
                     + "vehicle mass,3700,lb,from the maker\n"
                     + "body,Estate,,measured\n"));
     assertThat(test.facts().amount(RangeItem.DRAG_AREA).orElseThrow().value()).isEqualTo(0.66);
-    // The pound is 0.45359237 kg by definition.
+    // The pound is exactly 0.45359237 kg.
     assertThat(test.facts().amount(RangeItem.VEHICLE_MASS).orElseThrow().value())
         .isEqualTo(3700 * 0.45359237);
     assertThat(test.facts().text(RangeItem.BODY)).contains("estate");

@@ -19,18 +19,18 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** Faults of recordings by a logger, which recordings by hand do not have. */
+/** Faults of logger recordings. */
 final class RecordingFaultsTest {
   /** 0.01 kWh per second, 36 kW; the counter is reset at the reading at 300 s. */
   @Test
-  void aCounterResetIsContinuedAndBecomesACaveat() {
+  void a_counter_reset_is_continued_and_adds_a_caveat() {
     Checked<Session> checked =
         Given.session(
             "elapsed [s],energy added [kWh]\n"
                 + rows(600, i -> i + "," + BigDecimal.valueOf(i < 300 ? i : i - 300, 2)),
             Given.CONDITIONS);
     Trace energy = checked.value().orElseThrow().trace(Channel.ENERGY_ADDED).orElseThrow();
-    // 299 steps before and 299 after: the counter lost the step between.
+    // 299 steps before and 299 after: the counter lost the step between them.
     assertThat(energy.lastValue()).isCloseTo(5.98, within(1e-9));
     assertThat(Given.sentences(checked))
         .containsExactly(
@@ -49,7 +49,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void aPauseBesidePowerIsReported() {
+  void a_pause_next_to_power_is_reported() {
     assertThat(
             Given.problems(
                 "elapsed [s],power [kW],note\n0,60,\n60,58,pause to look\n120,0,pause\n180,60,\n"))
@@ -60,9 +60,9 @@ final class RecordingFaultsTest {
                 + " or begin the note with another word. [pause-with-power]");
   }
 
-  /** A tenth of a kilowatt-hour per ten seconds: too coarse to determine the lost energy. */
+  /** 0.1 kWh in ten seconds: too coarse to determine the lost energy. */
   @Test
-  void aCounterThatLosesTooMuchIsRefused() {
+  void a_counter_that_loses_too_much_is_refused() {
     assertThat(
             Given.problems(
                 "elapsed [s],energy added [kWh]\n"
@@ -75,7 +75,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void aFallToAnythingButZeroIsStillRefused() {
+  void a_fall_to_other_than_zero_is_refused() {
     assertThat(
             Given.problems(
                 "elapsed [s],energy added [kWh]\n"
@@ -86,7 +86,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void rowsThatAreNotThereAreReportedAsADropout() {
+  void missing_rows_are_reported_as_a_dropout() {
     Checked<Session> checked =
         Given.session(
             "elapsed [s],soc [%]\n" + rows(100, i -> (i < 60 ? i : i + 30) + "," + (10 + i / 10)),
@@ -105,7 +105,7 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void aChannelThatIsMissingForLongIsReportedAsADropoutToo() {
+  void a_channel_that_is_missing_for_long_is_reported_as_a_dropout() {
     assertThat(
             Given.problems(
                 "elapsed [s],soc [%],power [kW]\n"
@@ -116,16 +116,16 @@ final class RecordingFaultsTest {
   }
 
   @Test
-  void plateausAndReadingsByHandAreNoDropouts() {
+  void plateaus_and_manual_readings_are_not_dropouts() {
     String byHand = "elapsed [s],soc [%]\n" + rows(60, i -> i * i + "," + i / 2);
     assertThat(Given.problems(byHand)).isEmpty();
     String plateau = "elapsed [s],soc [%]\n" + rows(900, i -> i + "," + (50 + i / 300));
     assertThat(Given.problems(plateau)).isEmpty();
   }
 
-  /** 72,000 rows of six columns, in CPU time, because the machine may be busy. */
+  /** 72,000 rows of six columns, in CPU time, which does not depend on the load of the machine. */
   @Test
-  void twoHoursAtTenReadingsASecondAreReadInSeconds() {
+  void two_hours_at_ten_readings_per_second_are_parsed_in_seconds() {
     String readings =
         "ms,share,w,wh,temp,volt\n"
             + rows(
@@ -151,7 +151,7 @@ final class RecordingFaultsTest {
     double seconds = (threads.getCurrentThreadCpuTime() - began) / 1e9;
     Trace energy = session.trace(Channel.ENERGY_ADDED).orElseThrow();
     assertThat(energy.size()).isEqualTo(72_000);
-    // 50 kW for two hours minus the last tenth of a second.
+    // 50 kW for two hours without the last tenth of a second.
     assertThat(energy.lastValue()).isCloseTo(50.0 * 7199.9 / 3600, within(1e-3));
     assertThat(seconds).isLessThan(5);
   }

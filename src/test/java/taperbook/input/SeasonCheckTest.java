@@ -34,7 +34,7 @@ final class SeasonCheckTest {
   }
 
   @Test
-  void aWarmAndAColdRunOfTheReportedCarAreFine() {
+  void a_warm_and_a_cold_run_of_the_reported_car_are_accepted() {
     assertThat(
             problems(
                 List.of(MAIN, session(WARM, WARM.replace("12", "9.9"))),
@@ -44,7 +44,7 @@ final class SeasonCheckTest {
   }
 
   @Test
-  void temperaturesThatDifferByTwoDegreesOrInTheWrongOrderAreRefused() {
+  void temperatures_that_are_too_close_or_in_the_wrong_order_are_refused() {
     assertThat(problems(List.of(MAIN, session(WARM, WARM.replace("12", "10"))), List.of()))
         .containsExactly(
             "c.csv:6: found 10 Cel for the cold run of a pair under season; expected more than 2 Cel"
@@ -62,7 +62,7 @@ final class SeasonCheckTest {
   }
 
   @Test
-  void aTemperatureThatIsNotKnownIsRefused() {
+  void an_unknown_temperature_is_refused() {
     assertThat(
             problems(List.of(MAIN, session(WARM, "ambient temperature,,Cel,unknown")), List.of()))
         .containsExactly(
@@ -72,7 +72,7 @@ final class SeasonCheckTest {
   }
 
   @Test
-  void aRunOfAnotherVehicleIsRefused() {
+  void a_run_of_another_vehicle_is_refused() {
     assertThat(
             problems(
                 List.of(),

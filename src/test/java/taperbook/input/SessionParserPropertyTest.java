@@ -16,9 +16,9 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** Laws that hold for every session, tried on random ones; a failure names its seed. */
+/** Properties of every session, tested with random ones; a failure names its seed. */
 final class SessionParserPropertyTest {
-  /** A session as it is written: heads and rows of cells with a decimal point. */
+  /** A session as text: heads and rows of cells with a decimal point. */
   private record Written(List<String> heads, List<List<String>> rows) {
     Written columnsShuffled(Random random) {
       List<Integer> order = new ArrayList<>();
@@ -44,7 +44,7 @@ final class SessionParserPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void orderOfColumnsDelimiterLineEndAndDecimalMarkChangeNothing(long seed) {
+  void column_order_delimiter_line_end_and_decimal_mark_do_not_matter(long seed) {
     Random random = new Random(seed);
     Written written = random(random);
     Session plain = Given.goodSession(written.text(",", "\n", '.'));
@@ -58,7 +58,7 @@ final class SessionParserPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void unitsOfTheColumnsChangeNothing(long seed) {
+  void units_of_the_columns_do_not_matter(long seed) {
     Random random = new Random(seed);
     List<List<String>> metric = new ArrayList<>();
     List<List<String>> other = new ArrayList<>();
@@ -96,7 +96,7 @@ final class SessionParserPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void clockAndElapsedTimesAgree(long seed) {
+  void clock_and_elapsed_times_agree(long seed) {
     Random random = new Random(seed);
     StringBuilder elapsed = new StringBuilder("elapsed [min:s],soc [%]\n");
     StringBuilder clock = new StringBuilder("clock [ISO 8601],soc [%]\n");
@@ -111,7 +111,7 @@ final class SessionParserPropertyTest {
               Locale.ROOT, "%02d:%02d:%02d,%d\n", time / 3600, time / 60 % 60, time % 60, soc));
       second += random.nextInt(20_000);
     }
-    // A clock that goes past midnight is told with a notice.
+    // A clock that passes midnight is reported with a notice.
     Session byClock = Given.session(clock.toString(), Given.CONDITIONS).value().orElseThrow();
     assertSame(Given.goodSession(elapsed.toString()), byClock, 0);
   }
@@ -148,7 +148,7 @@ final class SessionParserPropertyTest {
   }
 
   /**
-   * Compares all but the lines, which move with blank lines, and steps, which follow the digits.
+   * Compares all but the lines, which depend on blank lines, and steps, which depend on the digits.
    */
   private static void assertSame(Session a, Session b, double tolerance) {
     assertThat(b.traces().keySet()).isEqualTo(a.traces().keySet());

@@ -18,7 +18,7 @@ import taperbook.session.Trace;
 
 final class SessionParserTest {
   @Test
-  void readingsBecomeTracesOfTheirChannels() {
+  void readings_are_converted_to_traces_of_their_channels() {
     Session session =
         goodSession(
             """
@@ -45,13 +45,13 @@ final class SessionParserTest {
   }
 
   @Test
-  void headsAcceptAnyLetterCaseAndSpaces() {
+  void heads_accept_any_letter_case_and_spaces() {
     Session session = goodSession(" ELAPSED  [ min:s ] , Energy  ADDED[kWh]\n0:00,1\n1:00,2\n");
     assertThat(session.traces().keySet()).containsExactly(Channel.ENERGY_ADDED);
   }
 
   @Test
-  void valuesAreConvertedToBaseUnits() {
+  void values_are_converted_to_base_units() {
     Session session =
         goodSession(
             """
@@ -71,13 +71,13 @@ final class SessionParserTest {
 
   @ParameterizedTest
   @CsvSource({"10,11,0.5", "10,12.5,0.05", "10.00,11,0.005", "10,1.25e1,0.05"})
-  void halfStepFollowsTheFinestPlaceWritten(String first, String second, double halfStep) {
+  void half_step_follows_the_finest_place_written(String first, String second, double halfStep) {
     Session session = goodSession("elapsed [s],soc [%]\n0," + first + "\n9," + second + "\n");
     assertThat(session.trace(Channel.SOC).orElseThrow().halfStep()).isEqualTo(halfStep);
   }
 
   @Test
-  void statedResolutionsWin() {
+  void stated_resolutions_win() {
     String readings =
         """
         elapsed [min],soc [%],power [kW],energy added [kWh],station power [kW]
@@ -101,27 +101,27 @@ final class SessionParserTest {
   }
 
   @Test
-  void decimalCommasAreAcceptedWhereNoCommaPartsTheCells() {
+  void decimal_commas_are_accepted_if_no_comma_separates_cells() {
     Session session = goodSession("elapsed [s];soc [%]\n0,5;10,5\n1;\n2;11,25\n");
     assertThat(values(session, Channel.SOC)).containsExactly(10.5, 11.25);
     assertThat(session.trace(Channel.SOC).orElseThrow().second(0)).isEqualTo(0.5);
   }
 
   @Test
-  void minusSignsOfBothKindsAreAccepted() {
+  void hyphens_and_minus_signs_are_accepted() {
     Session session = goodSession("elapsed [s],power [kW]\n0,-1.5\n1,\u22122\n2,+3\n3,.5\n4,4.\n");
     assertThat(values(session, Channel.POWER)).containsExactly(-1.5, -2, 3, 0.5, 4);
   }
 
   @Test
-  void blankColumnsAndEqualTimesAreAccepted() {
+  void blank_columns_and_equal_times_are_accepted() {
     Session session = goodSession("elapsed [s],soc [%],power [kW]\n0,10,\n0,11,\n");
     assertThat(session.traces().keySet()).containsExactly(Channel.SOC);
     assertThat(session.recorded()).isEqualTo(new Interval(0, 0));
   }
 
   @Test
-  void unknownColumnsAreIgnoredWithANotice() {
+  void unknown_columns_are_ignored_with_a_notice() {
     Checked<Session> checked =
         Given.session(
             "elapsed [s],soc [%],powr [kW],driver,,note\n0,10,x,A,y,\n1,11,,B,,n\n", CONDITIONS);
@@ -139,7 +139,7 @@ final class SessionParserTest {
   }
 
   @Test
-  void fallingStateOfChargeIsKeptWithANotice() {
+  void falling_state_of_charge_is_kept_with_a_notice() {
     Checked<Session> checked =
         Given.session("elapsed [s],soc [%]\n0,10\n1,12\n2,\n3,11\n4,11\n", CONDITIONS);
     assertThat(values(checked.value().orElseThrow(), Channel.SOC)).containsExactly(10, 12, 11, 11);
@@ -151,7 +151,7 @@ final class SessionParserTest {
   }
 
   @Test
-  void fallingEnergyIsRefused() {
+  void falling_energy_is_refused() {
     assertThat(
             problems(
                 "elapsed [s],energy added [kWh],station energy [kWh]\n0,1,1\n1,0.9,2\n2,3,1.5\n"))
@@ -165,7 +165,7 @@ final class SessionParserTest {
   }
 
   @Test
-  void readingsWithoutATimeAreRefused() {
+  void readings_without_a_time_are_refused() {
     assertThat(problems("elapsed [s],soc [%],note,x\n0,10,,\n,11,,\n,,lost,\n2,12,,\n,,,only x\n"))
         .filteredOn(p -> !p.contains("column-ignored"))
         .containsExactly(
@@ -178,7 +178,7 @@ final class SessionParserTest {
   }
 
   @Test
-  void tooFewReadingsAreRefused() {
+  void too_few_readings_are_refused() {
     assertThat(problems("elapsed [s],soc [%]\n0,10\n"))
         .containsExactly(
             "r.csv: found one row with a time; expected at least two rows with a time, and readings"
@@ -192,7 +192,7 @@ final class SessionParserTest {
   }
 
   @Test
-  void outOfRangeIsReportedInTheUnitUsed() {
+  void out_of_range_is_reported_in_the_unit_used() {
     assertThat(
             problems(
                 """
@@ -222,7 +222,7 @@ final class SessionParserTest {
     "station power [kW],-51,1e9,from -50 to 4000 kW",
     "station energy [kWh],-2,1001,from -1 to 1000 kWh"
   })
-  void everyChannelHasItsRange(String head, String low, String high, String range) {
+  void every_channel_has_its_range(String head, String low, String high, String range) {
     String readings = "elapsed [s],soc [%]," + head + "\n0,1," + low + "\n1,2," + high + "\n";
     assertThat(problems(readings))
         .hasSize(2)
@@ -230,7 +230,7 @@ final class SessionParserTest {
   }
 
   @Test
-  void problemsOfBothFilesAreReportedAtOnce() {
+  void problems_of_both_files_are_reported_together() {
     Checked<Session> checked =
         Given.session("elapsed [s],soc [%]\n0,x\n1,y\n", CONDITIONS.replace("12000", "many"));
     assertThat(checked.isUsable()).isFalse();

@@ -18,13 +18,13 @@ final class StopsCheckTest {
   private static final Session MAIN = session("12000", "12000");
 
   @Test
-  void stopsOfOneCarOnOneDayAreFine() {
+  void stops_of_one_car_on_one_day_are_accepted() {
     assertThat(StopsCheck.check(MAIN, List.of(MAIN, session("12000", "12210")))).isEmpty();
     assertThat(StopsCheck.check(MAIN, List.of())).isEmpty();
   }
 
   @Test
-  void aStopOfAnotherVehicleOrAnotherDayIsRefused() {
+  void a_stop_of_another_vehicle_or_another_day_is_refused() {
     List<Session> stops =
         List.of(session("Northmoor Finch", "Veldt Carrier"), session("2026-03-14", "2026-03-15"));
     assertThat(StopsCheck.check(MAIN, stops).stream().map(Problem::sentence))

@@ -17,7 +17,7 @@ final class VehicleCheckTest {
   private final Session carrier = session("Veldt Carrier");
 
   @Test
-  void rangeTestOfASessionsVehicleIsFine() {
+  void a_range_test_of_the_sessions_vehicle_is_accepted() {
     assertThat(
             VehicleCheck.check(
                 List.of(carrier, finch), List.of(rangeTest("Northmoor Finch")), List.of()))
@@ -25,7 +25,7 @@ final class VehicleCheckTest {
   }
 
   @Test
-  void rangeTestOfAnotherVehicleIsReportedAsANotice() {
+  void range_test_of_another_vehicle_is_reported_as_a_notice() {
     List<Problem> problems =
         VehicleCheck.check(
             List.of(finch, carrier),
@@ -43,13 +43,13 @@ final class VehicleCheckTest {
   }
 
   @Test
-  void drivesThatAgreeAreAllUsed() {
+  void drives_that_agree_are_all_used() {
     RangeTest test = rangeTest("Northmoor Finch");
     assertThat(VehicleCheck.check(List.of(finch), List.of(test, test), List.of())).isEmpty();
   }
 
   @Test
-  void aDriveInOtherWeatherIsReportedAsUnused() {
+  void a_drive_in_other_weather_is_reported_as_unused() {
     assertThat(reported("temperature,50", "temperature,70"))
         .containsExactly(
             "t.csv:9: found the ambient temperature 70 degF, and 50 degF in t.csv, which is named"
@@ -59,7 +59,7 @@ final class VehicleCheckTest {
   }
 
   @Test
-  void aDriveInOtherWeatherThatASeasonRestsOnIsUsed() {
+  void a_drive_in_other_weather_that_a_season_needs_is_used() {
     RangeTest warm = Given.good(Given.rangeTest(RANGE_TEST.replace("ture,50", "ture,70")));
     assertThat(
             VehicleCheck.check(
@@ -68,7 +68,7 @@ final class VehicleCheckTest {
   }
 
   @Test
-  void aDriveAtASecondSpeedIsReportedAsUnused() {
+  void a_drive_at_a_second_speed_is_reported_as_unused() {
     assertThat(reported("average speed,110", "average speed,90"))
         .containsExactly(
             "t.csv:8: found the average speed 90 km/h, and 110 km/h in t.csv, which is named"
@@ -78,7 +78,7 @@ final class VehicleCheckTest {
   }
 
   @Test
-  void drivesAtThreeSpeedsAreAllUsed() {
+  void drives_at_three_speeds_are_all_used() {
     RangeTest slow = Given.good(Given.rangeTest(RANGE_TEST.replace("speed,110", "speed,90")));
     RangeTest fast = Given.good(Given.rangeTest(RANGE_TEST.replace("speed,110", "speed,130")));
     List<RangeTest> all = List.of(rangeTest("Northmoor Finch"), slow, fast);

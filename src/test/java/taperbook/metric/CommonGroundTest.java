@@ -30,8 +30,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * What sessions have in common, by the arithmetic of a steady power: P kW into C kWh add 100 P / C
- * per cent an hour, E kWh in E / P hours, and a distance D of a range R in C D / R / P hours.
+ * Common ground of sessions at constant power: P kW into C kWh add 100 P / C per cent per hour, E
+ * kWh in E / P hours, and a distance D of a range R in C D / R / P hours.
  */
 @Tag("slow")
 final class CommonGroundTest {
@@ -39,8 +39,8 @@ final class CommonGroundTest {
   private static final double CAPACITY = 60;
 
   /**
-   * Readings of a battery of 60 kWh as the display first shows each whole per cent, exact but for
-   * the displays' steps.
+   * Readings of a battery of 60 kWh as the display first shows each whole per cent, exact except
+   * for the display steps.
    */
   private static Sessions read(
       String name, int from, int to, DoubleUnaryOperator second, DoubleUnaryOperator power) {
@@ -70,7 +70,7 @@ final class CommonGroundTest {
 
   private static ReportResult measure(
       Basis basis, ReportMetrics.Again again, Session main, Session... others) {
-    // 240 km with 80 % of the battery are 300 km with the whole of it.
+    // 240 km with 80 % of the battery are 300 km with the full battery.
     RangeTest drive =
         Sessions.rangeTest(
             Map.of(
@@ -90,7 +90,7 @@ final class CommonGroundTest {
 
   private static void check(Numbers numbers, String id, double expected) {
     Estimate estimate = numbers.estimate(id).orElseThrow();
-    // The counter's last digit is 0.2 % of what it counts; draws centre closer than that.
+    // The counter's last digit is 0.2 % of the energy; the mean of the draws is closer than that.
     assertThat(estimate.value()).as(id).isCloseTo(expected, within(1e-3 * expected));
     assertThat(estimate.bounds().contains(expected)).as(id + " " + estimate).isTrue();
     assertThat(estimate.bounds().width()).as(id).isBetween(1e-4 * expected, 0.1 * expected);
@@ -104,10 +104,11 @@ final class CommonGroundTest {
             steady("one", 10, 80, 100).amount(ConditionItem.BATTERY_USABLE_ENERGY, 60, 0.5).build(),
             steady("other", 14, 78, 50).build());
     CommonGround ground = result.common();
-    // How long the other has shown 14 % is not known: 15 % is the first that it begins to show.
+    // The other session starts with 14 % displayed for an unknown time: 15 % is the first whole
+    // change.
     assertThat(ground.shared()).contains(new SocWindow(15, 78));
     assertThat(ground.warmed()).isEmpty();
-    // The less is added by the second: 63 % of 60 kWh are 37.8 kWh.
+    // The second session adds less: 63 % of 60 kWh are 37.8 kWh.
     assertThat(ground.energyKilowattHours()).hasValue(35);
     Numbers one = result.main().numbers();
     check(one, "time_soc_15_78", 0.63 * CAPACITY / 100 * 3600);
@@ -133,7 +134,7 @@ final class CommonGroundTest {
         measure(
             Basis.DRIVEN, steady("one", 10, 80, 100).build(), steady("other", 14, 78, 50).build());
     Numbers pair = result.pairs().get(0).numbers();
-    // Twice the power takes half the time: 63 % of 60 kWh.
+    // Twice the power takes half the time for 63 % of 60 kWh.
     double seconds = 0.63 * CAPACITY * 3600 * (1 / 100.0 - 1 / 50.0);
     Estimate time = pair.estimate(PairResult.differenceId("time_soc_15_78")).orElseThrow();
     assertThat(time.value()).isCloseTo(seconds, within(-1e-3 * seconds));
@@ -157,7 +158,7 @@ final class CommonGroundTest {
   }
 
   @Test
-  void the_warmed_window_begins_where_the_last_climb_has_ended() {
+  void the_warm_window_starts_at_the_end_of_the_last_climb() {
     TrueCurve climbing =
         new TrueCurve(CAPACITY, new double[] {10, 25, 60, 80}, new double[] {50, 120, 120, 60});
     ReportResult result =
@@ -180,7 +181,7 @@ final class CommonGroundTest {
   }
 
   @Test
-  void a_climb_to_the_last_reading_leaves_no_warmed_window() {
+  void a_climb_to_the_last_reading_has_no_warm_window() {
     TrueCurve climbing = new TrueCurve(CAPACITY, new double[] {10, 80}, new double[] {50, 120});
     ReportResult result =
         measure(
@@ -213,7 +214,7 @@ final class CommonGroundTest {
     assertThat(shorter.common().windows()).containsExactly(new SocWindow(15, 69));
     assertThat(shorter.common().frozen()).isEmpty();
 
-    // From 20 to 78 % are 34.8 kWh of 60, and 45 were published.
+    // 20 to 78 % are 34.8 kWh of 60, and 45 were published.
     CommonGround more =
         new CommonGround(published.shared(), published.warmed(), OptionalInt.of(45));
     assertThat(

@@ -33,30 +33,30 @@ import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
 /**
- * How often the truth lies inside the stated interval, how wide that is, and how far the value lies
- * off its middle: true sessions that no part of the program made, read from displays that round in
- * each way, by people of each habit, with the energy counter read in most rows, in every eighth, or
- * never, declared or not; and by loggers.
+ * How often the stated interval contains the true value, how wide it is, and how far the value is
+ * from its centre. The true sessions are independent of the program. They are read from displays of
+ * each rounding, with each recording habit, with the energy counter in most rows, in every eighth,
+ * or never, declared or not; and by loggers.
  *
- * <p>The count of sessions for each way is a system property, so that the table in the guide can be
- * made from more: {@code -Dcoverage.sessions=300}.
+ * <p>The number of sessions for each combination is a system property, for a larger table in the
+ * guide: {@code -Dcoverage.sessions=300}.
  */
 @Tag("slow")
 final class CoverageTest {
   private static final int SESSIONS = Integer.getInteger("coverage.sessions", 20);
 
-  /** Only ways whose name has this in it. */
+  /** Only combinations whose name contains this text. */
   private static final String WAYS = System.getProperty("coverage.ways", "");
 
-  /** Intervals are meant to hold 95 %. */
+  /** The nominal coverage is 95 %. */
   private static final double LEAST = 0.93;
 
   private static final int[] FEW_ROWS = {2, 3, 5, 8, 15};
 
-  /** Mean offset of a value from the truth, in halves of its interval. */
+  /** Mean offset of a value from the true value, in half-widths of its interval. */
   private static final double MOST_BIAS = 0.2;
 
-  /** The drive that distances rest on, without any doubt: 400 km on 100 %, 100 Wh/km. */
+  /** The drive for distances, without uncertainty: 400 km on 100 %, 100 Wh/km. */
   private static final RangeTest DRIVE =
       Sessions.rangeTest(
           Map.of(
@@ -71,7 +71,7 @@ final class CoverageTest {
           List.of(20, 50, 80),
           new RoadWishes(Set.of(), Optional.empty()));
 
-  /** What was counted of one number. */
+  /** Counts of one number. */
   private static final class Count {
     private int all;
     private int inside;
@@ -101,7 +101,7 @@ final class CoverageTest {
   private final Map<String, Map<String, Count>> counts = new TreeMap<>();
 
   @Test
-  void the_truth_lies_in_the_stated_interval_as_often_as_stated() throws IOException {
+  void the_interval_contains_the_true_value_as_often_as_stated() throws IOException {
     List<Displays.Way> ways = new ArrayList<>();
     for (DisplayRounding rounding :
         List.of(DisplayRounding.NEAREST, DisplayRounding.DOWN, DisplayRounding.UP)) {
@@ -139,7 +139,10 @@ final class CoverageTest {
     }
   }
 
-  /** A hold ends where the power falls, and what it does between readings nobody saw. */
+  /**
+   * Lower limit of coverage for an id. The end of a hold is where the power falls, and the power
+   * between readings is unknown.
+   */
   private static double least(String id) {
     return id.equals("peak_hold_time") ? 0.80 : LEAST;
   }
@@ -156,7 +159,10 @@ final class CoverageTest {
             });
   }
 
-  /** Known curves cut down to a few rows: the truth inside, or the number withheld. */
+  /**
+   * Known curves reduced to a few rows: the interval contains the true value, or the number is
+   * withheld.
+   */
   private void fewRows(int rows) {
     String name = "only " + rows + " rows, declared";
     if (!name.contains(WAYS)) {
@@ -225,7 +231,7 @@ final class CoverageTest {
     truths.put("energy_after_10_min", truth.energy(600));
     truths.put("time_to_add_100_km_by_energy", truth.timeOfEnergy(10));
     truths.put("time_to_add_200_km_by_energy", truth.timeOfEnergy(20));
-    // The last row of a film is written just before the end; a logger's is a whole second.
+    // The last row of a film is written just before the end; that of a logger at a whole second.
     double read = session.trace(Channel.SOC).orElseThrow().lastSecond();
     double end = name.startsWith("logger") ? read : truth.end() - 0.3;
     truths.put("energy_added", truth.energy(end));
@@ -233,7 +239,7 @@ final class CoverageTest {
     double peak = session.trace(Channel.POWER).orElseThrow().max();
     double tolerance =
         Math.max(2 * session.trace(Channel.POWER).orElseThrow().halfStep(), 0.02 * peak);
-    // A power that swings across the threshold between two rows cannot be timed from them.
+    // A power that oscillates across the threshold between two rows cannot be timed from them.
     truths.put(
         "peak_hold_time", truth.swings() ? Double.NaN : truth.longestAbove(peak - tolerance));
     synchronized (counts) {

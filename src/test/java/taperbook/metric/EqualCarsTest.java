@@ -25,12 +25,12 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
-/** How often two readings of the very same session are taken for two cars, by its numbers. */
+/** How often two readings of the same session are distinguished as two cars, by number. */
 @Tag("slow")
 final class EqualCarsTest {
   private static final int PAIRS = 60;
 
-  /** Meant is one in twenty; with 60 pairs up to six are chance (binomial, 97.5 %). */
+  /** Expected is one in twenty; with 60 pairs up to six are within chance (binomial, 97.5 %). */
   private static final int MOST = 6;
 
   private static final List<String> IDS =
@@ -57,7 +57,7 @@ final class EqualCarsTest {
           List.of(80),
           new RoadWishes(Set.of(), Optional.empty()));
 
-  /** Read by two people, of whom one follows the changes of the display and the other a clock. */
+  /** Read by two people: one records changes of the display, the other records at set times. */
   private static Numbers read(TrueSession truth, RowsWritten written, Random random) {
     Displays.Way way = new Displays.Way(DisplayRounding.NEAREST, written, 1, false);
     Session session = Displays.byHand(truth, way, 16 + random.nextInt(16), random);
@@ -65,7 +65,7 @@ final class EqualCarsTest {
   }
 
   @Test
-  void equal_cars_are_seldom_ordered_beyond_doubt() {
+  void equal_cars_are_rarely_distinguished() {
     Map<String, Integer> ordered = new TreeMap<>();
     IntStream.rangeClosed(1, PAIRS)
         .parallel()

@@ -17,7 +17,7 @@ import taperbook.result.SessionResult;
 import taperbook.session.Caveat;
 import taperbook.session.Session;
 
-/** A charge that stood still for 247 s; see {@code reference/interruption/SOURCE.md}. */
+/** A charge with an interruption of 247 s; see {@code reference/interruption/SOURCE.md}. */
 final class InterruptionReferenceTest {
   private static final SessionResult RESULT = Sessions.measure(session("")).main();
 
@@ -39,7 +39,7 @@ final class InterruptionReferenceTest {
   }
 
   @Test
-  void the_truth_lies_in_every_interval_with_and_without_the_interruption() {
+  void every_interval_contains_the_true_value_with_and_without_the_interruption() {
     List<String> lines = file("expected.csv").lines().skip(1).toList();
     assertThat(lines).hasSizeGreaterThan(15);
     assertThat(lines)
@@ -66,7 +66,7 @@ final class InterruptionReferenceTest {
   }
 
   @Test
-  void its_caveat_is_first_and_only_at_affected_numbers() {
+  void its_caveat_comes_first_and_only_for_affected_numbers() {
     Caveat first = RESULT.caveats().get(0);
     assertThat(first.kind()).isEqualTo(Caveat.Kind.INTERRUPTION);
     assertThat(first.sentence().replace('\u00a0', ' '))
@@ -99,8 +99,8 @@ final class InterruptionReferenceTest {
   }
 
   @Test
-  void the_fitted_segments_know_nothing_of_it() {
-    // A warm-up climb, the shallow fall to 45 % and the taper of 1.8 kW for each per cent.
+  void the_fitted_segments_are_independent_of_it() {
+    // A warm-up climb, the shallow fall to 45 %, and the taper of 1.8 kW per 1 %.
     assertThat(RESULT.numbers().get("taper_segments").estimate().orElseThrow().value())
         .isEqualTo(3);
   }

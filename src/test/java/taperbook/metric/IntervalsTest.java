@@ -16,8 +16,8 @@ import taperbook.result.ReportResult;
 import taperbook.session.Session;
 
 /**
- * Every number of a session that was read from displays with steps has an interval, in its outcome
- * and in print.
+ * Every number of a session read from displays with steps has an interval, in its outcome and in
+ * print.
  */
 final class IntervalsTest {
   private static final Session SESSION =
@@ -26,7 +26,7 @@ final class IntervalsTest {
       ReportMetrics.measure(
           Sessions.plan(List.of(new SocWindow(20, 70)), List.of()), SESSION, List.of(), List.of());
 
-  /** What a fit leaves has no interval, and all readings of this session lie above 50 kW. */
+  /** Residuals of a fit have no interval, and all readings of this session are above 50 kW. */
   private static final List<String> EXACT =
       List.of("time_share_above_50_kw", "energy_fit_residual", "energy_fit_consistency");
 
@@ -39,7 +39,7 @@ final class IntervalsTest {
   }
 
   @Test
-  void each_number_but_the_exact_ones_lies_inside_an_interval() {
+  void each_inexact_number_has_an_interval_that_contains_it() {
     assertThat(measured()).hasSizeGreaterThan(30);
     assertThat(measured().stream().filter(IntervalsTest::isExact).map(ReportNumber::id))
         .containsExactlyElementsOf(EXACT);
@@ -47,16 +47,16 @@ final class IntervalsTest {
 
   @Test
   void each_interval_is_printed_with_both_ends_around_the_value() {
-    NumberFormatter words = new NumberFormatter(Unit.KILOMETRE);
+    NumberFormatter formatter = new NumberFormatter(Unit.KILOMETRE);
     for (ReportNumber number : measured()) {
       if (EXACT.contains(number.id())) {
         continue;
       }
-      assertThat(words.spread(number).orElseThrow())
+      assertThat(formatter.spread(number).orElseThrow())
           .as(number.id())
           .containsPattern("^(give or take|between) .*[1-9]");
-      // Two ends that differ, such as 103.5 to 104.5 kW.
-      assertThat(words.range(number))
+      // Two different ends, such as 103.5 to 104.5 kW.
+      assertThat(formatter.range(number))
           .as(number.id())
           .matches(".+ to .+")
           .doesNotMatch("(.+) to \\1\\b.*");

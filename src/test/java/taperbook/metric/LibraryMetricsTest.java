@@ -28,8 +28,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * Rows of sessions whose numbers follow by arithmetic: 120 kW held from 10 % on into a battery of
- * 100 kWh give 1 % each 30 s.
+ * Rows of sessions with numbers by hand: 120 kW from 10 % into a battery of 100 kWh is 1 % per 30
+ * s.
  */
 @Tag("slow")
 final class LibraryMetricsTest {
@@ -42,7 +42,7 @@ final class LibraryMetricsTest {
           new ReportPlan.Style(Unit.KILOMETRE, Basis.DRIVEN, "library"),
           new ReportPlan.Article("", "reports/all.md", 1));
 
-  /** 360 km on 90 %: 400 km on all of it, so that 100 km are 25 % or 25 * 30 s. */
+  /** 360 km on 90 % are 400 km on 100 %, so that 100 km are 25 % or 25 * 30 s. */
   private static final RangeTest DRIVE =
       Sessions.rangeTest(
           Map.of(
@@ -51,7 +51,7 @@ final class LibraryMetricsTest {
               RangeItem.END_SOC, Estimate.exactly(5)));
 
   @Test
-  void a_row_has_the_numbers_that_arithmetic_gives() {
+  void a_row_has_the_numbers_of_the_hand_calculation() {
     LibraryRow row = LibraryMetrics.measure(PLAN, even().build(), List.of(DRIVE));
     assertThat(row.numbers().all())
         .extracting(ReportNumber::id)
@@ -75,11 +75,11 @@ final class LibraryMetricsTest {
     assertThat(value(row, "end_soc")).isEqualTo(90);
     assertThat(value(row, "peak_power")).isEqualTo(120);
     assertThat(value(row, "peak_hold_time")).isEqualTo(80 * 30);
-    checkDrawn(row, "time_soc_20_80", 60 * 30);
-    checkDrawn(row, "average_power_20_80", 120);
-    checkDrawn(row, "energy_per_soc", 1);
+    checkSampled(row, "time_soc_20_80", 60 * 30);
+    checkSampled(row, "average_power_20_80", 120);
+    checkSampled(row, "energy_per_soc", 1);
     assertThat(value(row, "driven_range_full")).isCloseTo(400, within(1e-9));
-    checkDrawn(row, "time_to_add_100_km", 25 * 30);
+    checkSampled(row, "time_to_add_100_km", 25 * 30);
     assertThat(value(row, "battery_temperature_at_start")).isEqualTo(24);
     assertThat(row.numbers().all())
         .allSatisfy(n -> assertThat(n.estimate().orElseThrow().bounds().width()).isNotNegative());
@@ -99,9 +99,9 @@ final class LibraryMetricsTest {
     assertThat(row.caveats()).contains(Caveat.Kind.BATTERY_TEMPERATURE);
   }
 
-  private static void checkDrawn(LibraryRow row, String id, double expected) {
+  private static void checkSampled(LibraryRow row, String id, double expected) {
     Estimate estimate = row.numbers().estimate(id).orElseThrow();
-    // 0.1 kWh, the counter's step, is 0.17 % of what 20 % to 80 % take.
+    // 0.1 kWh, the step of the counter, is 0.17 % of the energy from 20 % to 80 %.
     assertThat(estimate.value()).as(id).isCloseTo(expected, within(1e-3 * expected));
     assertThat(estimate.bounds().contains(expected)).as(id + " " + estimate).isTrue();
     assertThat(estimate.bounds().width()).as(id).isLessThan(0.02 * expected);
@@ -122,7 +122,7 @@ final class LibraryMetricsTest {
   }
 
   @Test
-  void a_curve_of_straight_pieces_keeps_exactly_its_corners_and_its_peak() {
+  void a_curve_of_straight_segments_keeps_exactly_its_corners_and_its_peak() {
     double[] cornersX = {5, 12, 40, 55, 90};
     double[] cornersY = {60, 150, 140, 90, 30};
     int n = 3401;
@@ -139,7 +139,7 @@ final class LibraryMetricsTest {
   }
 
   @Test
-  void a_logger_curve_has_at_most_64_points_and_none_of_its_gaps_is_lost() {
+  void a_logger_curve_has_at_most_64_points_and_keeps_its_gaps() {
     int n = 3600;
     double[] x = IntStream.range(0, n).mapToDouble(i -> i / 40.0).toArray();
     double[] y = IntStream.range(0, n).mapToDouble(i -> 100 + 20 * Math.sin(i / 7.0)).toArray();

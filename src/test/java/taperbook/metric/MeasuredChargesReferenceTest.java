@@ -25,7 +25,9 @@ import taperbook.result.Numbers;
 import taperbook.session.InputFile;
 import taperbook.session.Session;
 
-/** Measured charges of three cells against NumPy; see {@code reference/nasa-cccv/SOURCE.md}. */
+/**
+ * Compares measured charges of three cells with NumPy; see {@code reference/nasa-cccv/SOURCE.md}.
+ */
 final class MeasuredChargesReferenceTest {
   private static final Map<String, Map<String, Double>> REFERENCE = new HashMap<>();
   private static final Map<String, Numbers> NUMBERS = new HashMap<>();
@@ -56,7 +58,6 @@ final class MeasuredChargesReferenceTest {
     }
   }
 
-  /** A charge as the program reads it. */
   private static Session session(String name) {
     Checked<Session> session =
         CsvParser.read(file("columns.csv"))
@@ -77,9 +78,10 @@ final class MeasuredChargesReferenceTest {
   }
 
   /**
-   * The interval holds the reference, within what that itself leaves open, and the value is near.
+   * Asserts that the interval contains the reference within its own uncertainty, and that the value
+   * is close to it.
    */
-  private static void assertHolds(String id, String quantity, double open, double tolerance) {
+  private static void assertContains(String id, String quantity, double open, double tolerance) {
     assertThat(charges())
         .hasSize(3)
         .allSatisfy(
@@ -100,8 +102,8 @@ final class MeasuredChargesReferenceTest {
   }
 
   /**
-   * The reference is the row that shows a charge first, and the display had changed since the row
-   * before: up to 45 s earlier, which is left open, and twice that for a stretch.
+   * The reference is the first row that shows a charge; the display changed up to 45 s earlier, and
+   * a duration is off by up to twice that.
    */
   @ParameterizedTest
   @CsvSource({
@@ -117,13 +119,13 @@ final class MeasuredChargesReferenceTest {
     "time_soc_10_80, t10_80_s, 90",
   })
   void times_are_those_of_numpy(String id, String quantity, double seconds) {
-    assertHolds(id, quantity, seconds, seconds);
+    assertContains(id, quantity, seconds, seconds);
   }
 
   /**
-   * Half a per cent at either end of the window is 0.8 kWh, or 1.4 % of it; powers change by less
-   * than that there: as much is left open as a row of 45 s at either end moves it. The integral of
-   * power, which the reference of the energy is, may lie half a step of the counter from it.
+   * Half a per cent at either end of the window is 0.8 kWh, or 1.4 % of it, and powers change by
+   * less than that: the tolerance is the effect of a row of 45 s at either end. The reference of
+   * the energy is the integral of power, which may differ by half a step of the counter.
    */
   @ParameterizedTest
   @CsvSource({
@@ -135,19 +137,21 @@ final class MeasuredChargesReferenceTest {
   })
   void energies_and_powers_are_those_of_numpy(
       String id, String quantity, double open, double tolerance) {
-    assertHolds(id, quantity, open, tolerance);
+    assertContains(id, quantity, open, tolerance);
   }
 
-  /** The charges go from 0 to 100 %, so that the energy of a full charge is the energy charged. */
+  /**
+   * The charges range from 0 to 100 %, so that the energy of a full charge is the energy charged.
+   */
   @ParameterizedTest
   @CsvSource({"implied_full_energy, 0.8", "implied_full_energy_fitted, 0.3"})
-  void the_energy_of_a_full_charge_is_the_energy_that_was_charged(String id, double tolerance) {
-    assertHolds(id, "energy_kwh", 0, tolerance);
+  void the_energy_of_a_full_charge_is_the_energy_charged(String id, double tolerance) {
+    assertContains(id, "energy_kwh", 0, tolerance);
   }
 
-  /** At constant current and then at constant voltage the power is continuous. */
+  /** Power is continuous at the change from constant current to constant voltage. */
   @Test
-  void no_step_of_power_is_found() {
+  void no_step_of_power_is_detected() {
     assertThat(charges())
         .hasSize(3)
         .noneMatch(

@@ -20,12 +20,12 @@ import taperbook.result.ReportResult;
 import taperbook.session.DisplayRounding;
 import taperbook.session.RowsWritten;
 
-/** How often true differences of two sessions lie in their intervals. */
+/** How often intervals contain the true differences of two sessions. */
 @Tag("slow")
 final class PairMetricsTest {
   private static final int PAIRS = 60;
 
-  /** Meant is one in twenty; with 60 pairs up to six are chance (binomial, 97.5 %). */
+  /** Expected is one in twenty; with 60 pairs up to six are within chance (binomial, 97.5 %). */
   private static final int MOST_OUTSIDE = 6;
 
   private static final List<DisplayRounding> ROUNDINGS =
@@ -37,7 +37,7 @@ final class PairMetricsTest {
   private static final ReportPlan PLAN = Sessions.plan(List.of(new SocWindow(20, 70)), List.of());
 
   @Test
-  void true_differences_over_what_both_went_through_lie_inside_as_often_as_stated() {
+  void intervals_contain_true_differences_as_often_as_stated() {
     Map<String, Integer> outside = new TreeMap<>();
     double widest =
         IntStream.rangeClosed(1, PAIRS)
@@ -49,12 +49,13 @@ final class PairMetricsTest {
     outside.forEach(
         (what, count) ->
             assertThat(count).as(what + " of " + outside).isLessThanOrEqualTo(MOST_OUTSIDE));
-    // An interval of minutes would hold every difference, and say nothing.
+    // An interval of minutes would contain every difference and be uninformative.
     assertThat(widest).isLessThan(90);
   }
 
   /**
-   * Counts the numbers of a pair that miss the truth; returns the width of the time's interval, s.
+   * Counts the numbers of a pair that miss the true value; returns the width of the time's
+   * interval, s.
    */
   private static double judge(int seed, Map<String, Integer> outside) {
     Random random = new Random(seed * 0x9e3779b97f4a7c15L + 97);
@@ -70,7 +71,7 @@ final class PairMetricsTest {
             List.of(Displays.byHand(other, way, 18 + random.nextInt(16), random)),
             List.of());
     SocWindow window = result.common().shared().orElseThrow();
-    // A display first shows a figure so much before the charge reaches it.
+    // A display first shows a value this much before the charge reaches it.
     double from = window.from() - Displays.above(rounding);
     double to = window.to() - Displays.above(rounding);
     double seconds = time(one, from, to) - time(other, from, to);

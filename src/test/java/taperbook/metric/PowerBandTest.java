@@ -16,7 +16,7 @@ import taperbook.session.DisplayRounding;
 import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
-/** How often the true power lies in the band around the power over the charge. */
+/** How often the band around the power over the charge contains the true power. */
 @Tag("slow")
 final class PowerBandTest {
   private static final int SESSIONS = 40;
@@ -35,7 +35,7 @@ final class PowerBandTest {
       TrueSession truth = TrueSession.of(random, 6, 85);
       Session session = Displays.byHand(truth, way, 25 + random.nextInt(20), random);
       Curve band = band(session);
-      // The figure v of a display stands for the middle of the charges that show as v.
+      // The displayed value v represents the centre of the charges displayed as v.
       double half = session.trace(Channel.SOC).orElseThrow().halfStep();
       double offset = half - 2 * half * Displays.above(rounding);
       for (int i = 1; i + 1 < band.size(); i++) {
@@ -47,7 +47,7 @@ final class PowerBandTest {
     }
     assertThat(all).isGreaterThan(3000);
     assertThat((double) inside / all).isGreaterThanOrEqualTo(0.93);
-    // A band as wide as the power itself would hold it too, and say nothing.
+    // A band as wide as the power itself would contain it and be uninformative.
     assertThat(width / all).isLessThan(0.25);
   }
 

@@ -19,12 +19,12 @@ import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
-/** Repeats from sessions to numbers: runs of 100, 102 and 98 kW, held against one of 103 kW. */
+/** Repeats from sessions to numbers: runs of 100, 102, and 98 kW, compared with one of 103 kW. */
 @Tag("slow")
 final class RepeatsTest {
   private static final ReportPlan PLAN = Sessions.plan(List.of(new SocWindow(10, 80)), List.of());
 
-  /** A session at a constant power of a 50 kWh battery, from 5 to 85 %, read each 30 s. */
+  /** A session at constant power of a 50 kWh battery, from 5 to 85 %, with a row every 30 s. */
   private static Session run(String name, double kilowatts, double degrees) {
     int rows = (int) (40 * 3600 / kilowatts / 30) + 1;
     double[] seconds = new double[rows];
@@ -61,7 +61,7 @@ final class RepeatsTest {
   private static final ReportResult REPEATED =
       measured(List.of(run("two", 102, 25), run("three", 98, 25)));
 
-  /** The mean of 100, 102 and 98 is 100, and their standard deviation 2; t(2) = 4.3027. */
+  /** The mean of 100, 102, and 98 is 100, and their standard deviation is 2; t(2) = 4.3027. */
   @Test
   void the_peak_has_mean_spread_and_next_run() {
     assertThat(number("peak_power_mean").estimate().orElseThrow().value()).isEqualTo(100);
@@ -76,7 +76,7 @@ final class RepeatsTest {
   }
 
   @Test
-  void every_headline_number_has_its_four_and_each_run_its_own() {
+  void every_headline_number_has_four_statistics_and_one_number_for_each_run() {
     List<ReportNumber> headline = REPEATED.main().numbers().headline();
     assertThat(headline).hasSizeGreaterThan(3);
     for (String id : headline.stream().map(ReportNumber::id).toList()) {
@@ -89,7 +89,7 @@ final class RepeatsTest {
   }
 
   @Test
-  void a_lead_within_what_runs_differ_by_is_none() {
+  void a_lead_within_the_spread_of_runs_is_not_reported() {
     assertThat(leads(SINGLE)).isTrue();
     assertThat(leads(REPEATED)).isFalse();
     ReportNumber one = SINGLE.find("average_power_10_80", "one").orElseThrow();
@@ -129,7 +129,7 @@ final class RepeatsTest {
   }
 
   @Test
-  void a_spread_that_is_stated_is_used() {
+  void a_stated_spread_is_used() {
     ReportPlan.Subject subject =
         new ReportPlan.Subject(
             "one",

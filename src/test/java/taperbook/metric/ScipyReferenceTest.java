@@ -24,7 +24,7 @@ import taperbook.result.Numbers;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** Integration, averages and times against SciPy; see {@code reference/scipy/SOURCE.md}. */
+/** Compares integrals, averages, and times with SciPy; see {@code reference/scipy/SOURCE.md}. */
 final class ScipyReferenceTest {
   private static final double[] SECONDS =
       IntStream.rangeClosed(0, 62).mapToDouble(i -> 30 * i).toArray();
@@ -90,8 +90,8 @@ final class ScipyReferenceTest {
   void numbers_match_scipy(String id, String quantity) {
     Estimate estimate = NUMBERS.get(id).estimate().orElseThrow();
     double expected = value(quantity);
-    // Readings are exact, but what the power did between them is not known: a time may besides be
-    // off by a hundredth of the 30 s between two rows.
+    // Readings are exact, but the power between them is unknown: a time may be off by a hundredth
+    // of the 30 s between two rows.
     double between = id.startsWith("time") ? 0.3 : 0;
     assertThat(estimate.value()).isCloseTo(expected, within(1e-3 * expected + between));
     assertThat(estimate.bounds().contains(expected)).as(id + " " + estimate).isTrue();

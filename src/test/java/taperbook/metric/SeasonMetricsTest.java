@@ -36,7 +36,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** Cold over warm in closed form: sessions at constant powers, drives of stated energies. */
+/** Cold over warm in closed form: sessions at constant power, drives of stated energy. */
 @Tag("slow")
 final class SeasonMetricsTest {
   private static final ReportPlan PLAN =
@@ -46,7 +46,7 @@ final class SeasonMetricsTest {
           Unit.KILOMETRE,
           Basis.DRIVEN);
 
-  /** A session at a constant power of a 50 kWh battery, over 80 %, read each 30 s. */
+  /** A session at constant power of a 50 kWh battery, over 80 %, with a row every 30 s. */
   private static Session run(String name, double kilowatts, double degrees, double start) {
     int rows = (int) (40 * 3600 / kilowatts / 30) + 1;
     double[] seconds = new double[rows];
@@ -104,7 +104,7 @@ final class SeasonMetricsTest {
     return number(result, id).estimate().orElseThrow();
   }
 
-  /** 100 kW over 80 kW: five quarters of the time for the same charge, four fifths of the power. */
+  /** 80 kW instead of 100 kW: 5/4 of the time for the same charge, 4/5 of the power. */
   @Test
   void a_pair_has_the_ratio_of_cold_to_warm() {
     Estimate time = estimate(PAIR, "season_time_soc_10_80_ratio");
@@ -130,7 +130,7 @@ final class SeasonMetricsTest {
 
   /** Drives of known consumption and range, read from displays that round to nearest. */
   @Test
-  void drives_of_known_ratio_lie_inside_in_95_per_cent_or_more() {
+  void intervals_contain_the_ratio_of_drives_in_at_least_95_per_cent() {
     Random random = new Random(11);
     Session main = run("main", 100, 24, 5);
     int count = 4000;
@@ -174,7 +174,7 @@ final class SeasonMetricsTest {
   }
 
   @Test
-  void temperatures_and_what_else_differs_are_stated() {
+  void temperatures_and_other_differing_conditions_are_stated() {
     ReportNumber time = number(PAIR, "season_time_soc_10_80_ratio");
     assertThat(time.label()).endsWith("-3\u00a0\u00b0C over 24\u00a0\u00b0C");
     assertThat(time.cautions())
@@ -189,7 +189,7 @@ final class SeasonMetricsTest {
   }
 
   @Test
-  void unlike_starts_withhold_the_time_for_a_distance_alone() {
+  void different_starts_withhold_only_the_time_for_a_distance() {
     ReportResult apart =
         measured(List.of(run("warm", 100, 24, 2), run("cold", 80, -3, 9)), List.of());
     assertThat(number(apart, "season_time_to_add_100_km_ratio").withheld().orElseThrow())
@@ -198,7 +198,9 @@ final class SeasonMetricsTest {
     assertThat(apart.find("season_consumption_ratio", "main")).isEmpty();
   }
 
-  /** Ratios 1.25, 1.15 and 1.2 have the mean 1.2 and the deviation 0.05; t(2) = 4.3027. */
+  /**
+   * Ratios 1.25, 1.15, and 1.2 have the mean 1.2 and the standard deviation 0.05; t(2) = 4.3027.
+   */
   @Test
   void several_pairs_have_a_mean_with_students_interval() {
     ReportResult three =
@@ -214,7 +216,7 @@ final class SeasonMetricsTest {
     assertThat(estimate(three, "season_2_consumption_ratio").value())
         .isCloseTo(1.15, within(0.001));
     assertThat(number(three, "season_consumption_ratio").method()).isEqualTo(Method.SEASON_MEAN);
-    // Two pairs whose ratios differ by 0.1 leave their mean open by 12.7 * 0.05.
+    // Two pairs with ratios 0.1 apart have an uncertainty of 12.7 * 0.05 of their mean.
     ReportResult two =
         measured(
             List.of(),
@@ -226,13 +228,13 @@ final class SeasonMetricsTest {
   }
 
   /**
-   * True times of 1200 s and 1500 s, read with normal errors and, in a second count, run spread.
+   * True times of 1200 s and 1500 s with normal errors and, in a second count, spread between runs.
    */
   @Test
-  void ratios_of_known_truth_lie_inside_in_95_per_cent() {
+  void intervals_contain_the_ratio_of_times_in_95_per_cent() {
     assertThat(share(0.02, 0.05, 0, 0)).isBetween(0.945, 0.955);
     assertThat(share(0.01, 0.01, 0.03, 0)).isBetween(0.945, 0.955);
-    // A drive that moves both times alike by 4 % cancels.
+    // A drive that changes both times by 4 % cancels.
     assertThat(share(0.01, 0.02, 0, 0.04)).isBetween(0.945, 0.955);
     assertThat(share(0.1, 0.1, 0, 0)).isBetween(0.935, 0.96);
   }

@@ -26,7 +26,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** Builds sessions, range tests and plans for the tests of measuring. */
+/** Builds sessions, range tests, and plans for tests. */
 public final class Sessions {
   private final Map<Channel, Trace> traces = new EnumMap<>(Channel.class);
   private final Map<ConditionItem, Fact> facts = new EnumMap<>(ConditionItem.class);
@@ -35,7 +35,6 @@ public final class Sessions {
 
   private Sessions() {}
 
-  /** An empty session of the vehicle {@code Northmoor Finch}. */
   public static Sessions session() {
     Sessions empty = new Sessions();
     return empty.text(ConditionItem.VEHICLE, "Northmoor Finch");
@@ -51,7 +50,7 @@ public final class Sessions {
     return this;
   }
 
-  /** A channel; NaN leaves a cell blank. Row i stands in line i + 2. */
+  /** Adds a channel; NaN is a blank cell. Row i is line i + 2. */
   public Sessions channel(Channel channel, double halfStep, double[] seconds, double[] values) {
     List<Integer> kept = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
@@ -109,12 +108,11 @@ public final class Sessions {
     return rangeTest("drive", "Northmoor Finch", amounts, HowKnown.DISPLAYED);
   }
 
-  /** As {@link #rangeTest(Map)}, with amounts that were measured by other means than the car's. */
+  /** As {@link #rangeTest(Map)}, with amounts that were not displayed by the car. */
   public static RangeTest measured(Map<RangeItem, Estimate> amounts) {
     return rangeTest("drive", "Northmoor Finch", amounts, HowKnown.MEASURED);
   }
 
-  /** A range test of any vehicle. */
   public static RangeTest rangeTest(
       String name, String vehicle, Map<RangeItem, Estimate> amounts, HowKnown howKnown) {
     String file = "sessions/" + name + "/range-test.csv";
@@ -135,7 +133,7 @@ public final class Sessions {
     return new RangeTest(name, new Facts<>(file, RangeItem.class, facts), List.of());
   }
 
-  /** A plan in miles with the given windows and distances and marks at each ten per cent. */
+  /** A plan in miles with the given windows and distances and marks at every ten per cent. */
   public static ReportPlan plan(List<SocWindow> windows, List<WantedDistance> distances) {
     return plan(windows, distances, Unit.MILE, Basis.DRIVEN);
   }
@@ -151,12 +149,12 @@ public final class Sessions {
         new ReportPlan.Article("", "reports/test.md", 1));
   }
 
-  /** A plan in kilometres that asks for distances and of the road. */
+  /** A plan in kilometres with distances and road topics. */
   public static ReportPlan roadPlan(List<WantedDistance> distances, RoadWishes road) {
     return roadPlan(distances, List.of(50), road);
   }
 
-  /** A plan in kilometres that asks for distances, marks and of the road. */
+  /** A plan in kilometres with distances, marks, and road topics. */
   public static ReportPlan roadPlan(
       List<WantedDistance> distances, List<Integer> marks, RoadWishes road) {
     ReportPlan plan = plan(List.of(new SocWindow(10, 80)), distances, Unit.KILOMETRE, Basis.DRIVEN);
@@ -171,7 +169,8 @@ public final class Sessions {
 
   /** Measures one session with the window 10-80 % and without a range test. */
   public static ReportResult measure(Session session, SocWindow... windows) {
-    List<SocWindow> asked = windows.length == 0 ? List.of(new SocWindow(10, 80)) : List.of(windows);
-    return ReportMetrics.measure(plan(asked, List.of()), session, List.of(), List.of());
+    List<SocWindow> requested =
+        windows.length == 0 ? List.of(new SocWindow(10, 80)) : List.of(windows);
+    return ReportMetrics.measure(plan(requested, List.of()), session, List.of(), List.of());
   }
 }

@@ -21,7 +21,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** The arithmetic that practitioners do by hand: common practice, no source. */
+/** Arithmetic that practitioners do by hand: common practice, no source. */
 final class TradeArithmeticTest {
   private static final double MILE = 1.609344;
   private static final List<WantedDistance> MILES =
@@ -37,7 +37,7 @@ final class TradeArithmeticTest {
 
   @Test
   void a_rated_range_requires_a_smaller_share() {
-    // 100 mi of 353 mi rated are 28.3 %: on a curve of 1 % a minute, 28.3 minutes.
+    // 100 mi of 353 mi rated are 28.3 %: 28.3 minutes at 1 % per minute.
     SessionResult result = onDrive(drive(310.3, 73, 234), MILES);
     assertThat(value(result, "time_to_add_100_mi_rated") / 60).isCloseTo(28.3, within(0.05));
     assertThat(value(result, "time_to_add_100_mi") / 60).isCloseTo(32.2, within(0.05));
@@ -45,7 +45,7 @@ final class TradeArithmeticTest {
 
   @Test
   void consumption_times_distance_is_the_energy_needed() {
-    // 234 Wh/mi over 100 mi are 23.4 kWh; at a steady 30 kW that takes 46.8 minutes.
+    // 234 Wh/mi over 100 mi are 23.4 kWh, which take 46.8 minutes at 30 kW.
     RangeTest displayedOnly =
         Sessions.rangeTest(
             Map.of(
@@ -63,7 +63,7 @@ final class TradeArithmeticTest {
 
   @Test
   void the_energy_basis_states_the_measured_ratio_of_energies() {
-    // 30 kW a minute for each per cent put 50 kWh into a full battery; 47.5 kWh came out: 95 %.
+    // 30 kW at one minute per 1 % are 50 kWh for a full battery; the drive used 47.5 kWh: 95 %.
     RangeTest test =
         Sessions.rangeTest(
             Map.of(
@@ -104,14 +104,14 @@ final class TradeArithmeticTest {
 
   @Test
   void energy_per_soc_compares_sessions_over_unequal_windows() {
-    // A third of what one step of the display is of 80 %, 1.25 %, would be seen.
+    // A third of a step of the display relative to 80 %, which is 1.25 %, would be detected.
     assertThat(energyPerSoc(5, 85, 60)).isCloseTo(0.750, within(1e-3));
     assertThat(energyPerSoc(6, 84, 58)).isCloseTo(0.744, within(1e-3));
   }
 
   @Test
   void a_distance_in_kilometres_takes_its_share_and_its_energy() {
-    // 150 of 412 km are 36.4 %; 171 Wh/km over 150 km are 25.65 kWh, in 51.3 min at 30 kW.
+    // 150 of 412 km are 36.4 %; 171 Wh/km over 150 km are 25.65 kWh, which take 51.3 min at 30 kW.
     RangeTest test =
         Sessions.rangeTest(
             Map.of(
@@ -134,7 +134,7 @@ final class TradeArithmeticTest {
                 RangeItem.END_SOC, Estimate.around(11, 0.5)));
     SessionResult result = onDrive(test, MILES);
     assertThat(value(result, "driven_range_full")).isCloseTo(400, within(0.1));
-    // At the most the last digits all conspire; the 95 % interval lies inside of that.
+    // The bounds are for the worst combination of roundings; the 95 % interval is within them.
     Estimate bounded =
         ReportMetrics.measureSession(
                 Sessions.plan(List.of(new SocWindow(10, 80)), MILES),
@@ -142,7 +142,7 @@ final class TradeArithmeticTest {
                 List.of(test))
             .estimate("driven_range_full")
             .orElseThrow();
-    // All that the displays allow; the interval leaves out the outermost twentieth.
+    // All values that the displays allow; the interval excludes the outermost twentieth.
     assertThat(bounded.bounds().low()).isBetween(323.5 / 82 * 100, 400.0);
     assertThat(bounded.bounds().high()).isBetween(400.0, 324.5 / 80 * 100);
     Estimate full = result.numbers().estimate("driven_range_full").orElseThrow();
@@ -184,7 +184,7 @@ final class TradeArithmeticTest {
             RangeItem.RATED_RANGE, Estimate.around(353 * MILE, 0.5 * MILE)));
   }
 
-  /** A session that gains one per cent a minute from 5 % at a steady 30 kW, held to a drive. */
+  /** A session that gains 1 % per minute from 5 % at 30 kW, combined with a drive. */
   private static SessionResult onDrive(RangeTest test, List<WantedDistance> distances) {
     ReportResult result =
         ReportMetrics.measure(

@@ -17,7 +17,9 @@ final class VehicleRankingTest {
   private static final int CARS = 9;
   private static final double NORMAL_95 = 1.959963984540054;
 
-  /** True times in s apart by a step, with nine cars read once or more, and runs that differ. */
+  /**
+   * True times in s with a distance of one step, with nine cars with one or more runs and a spread.
+   */
   @ParameterizedTest
   @CsvSource({
     "0,1,0",
@@ -29,7 +31,7 @@ final class VehicleRankingTest {
     "20,4,0.02",
     "0,2,0.02"
   })
-  void all_true_ranks_lie_in_their_intervals_in_95_percent_of_sets(
+  void rank_intervals_contain_all_true_ranks_in_95_percent_of_sets(
       double stepSeconds, int runs, double runSpread) {
     Random random = new Random(7);
     int inside = 0;
@@ -50,7 +52,7 @@ final class VehicleRankingTest {
         }
         cars.add(read);
       }
-      // One run a car: the spread is stated. Else it is that of the runs.
+      // With one run for each car the spread is stated; otherwise it is that of the runs.
       double spread =
           runs == 1 ? runSpread : VehicleRanking.pooled(cars).widened(VehicleRanking.factor(CARS));
       List<VehicleRanking.Mean> means =
@@ -60,7 +62,7 @@ final class VehicleRankingTest {
     assertThat(inside).isGreaterThanOrEqualTo((int) (0.95 * SETS));
   }
 
-  /** True if each interval has all ranks that a car shares with those equal to it. */
+  /** True if each interval contains all ranks that a car shares with equal cars. */
   private static boolean allInside(double[] truths, List<VehicleRanking.Ranks> ranks) {
     for (int k = 0; k < truths.length; k++) {
       double own = truths[k];
@@ -74,7 +76,7 @@ final class VehicleRankingTest {
   }
 
   @Test
-  void cars_far_apart_have_one_rank_each_and_equal_ones_share_all() {
+  void distinct_cars_have_one_rank_each_and_equal_cars_share_all() {
     List<VehicleRanking.Mean> apart =
         List.of(
             new VehicleRanking.Mean(1200, 5),
@@ -92,8 +94,8 @@ final class VehicleRankingTest {
   }
 
   @Test
-  void the_spread_of_runs_is_pooled_over_cars_and_widened_for_few_of_them() {
-    // Relative deviations of 1 % about both means: 4 * 0.01^2 over 2 degrees of freedom.
+  void the_spread_of_runs_is_pooled_over_cars_and_widened_for_few_runs() {
+    // Relative deviations of 1 % from both means: 4 * 0.01^2 over 2 degrees of freedom.
     VehicleRanking.Spread spread =
         VehicleRanking.pooled(
             List.of(

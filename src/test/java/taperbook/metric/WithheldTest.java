@@ -18,14 +18,14 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** What the data cannot support is withheld with the reason, and never guessed. */
+/** Numbers that the data cannot support are withheld with the reason. */
 final class WithheldTest {
   private static final double[] SECONDS = {0, 300, 600, 900, 1200, 1500};
   private static final double[] SOC = {12, 24, 38, 51, 62, 71};
   private static final double[] POWER = {90, 150, 160, 140, 110, 80};
 
   @Test
-  void marks_outside_the_readings_are_withheld_with_the_edge_that_was_read() {
+  void marks_outside_the_readings_are_withheld_with_the_recorded_limit() {
     Numbers numbers = Sessions.measure(socOnly()).main().numbers();
     assertThat(reason(numbers, "time_to_soc_10")).isEqualTo("the session began at 12\u00a0%");
     assertThat(reason(numbers, "time_to_soc_80")).isEqualTo("the session ended at 71\u00a0%");
@@ -34,7 +34,7 @@ final class WithheldTest {
   }
 
   @Test
-  void soc_and_time_alone_still_give_times() {
+  void soc_and_time_are_sufficient_for_times() {
     Numbers numbers = Sessions.measure(socOnly(), new SocWindow(20, 70)).main().numbers();
     assertThat(numbers.estimate("time_soc_20_70")).isPresent();
     assertThat(numbers.estimate("start_soc")).isPresent();
@@ -46,7 +46,7 @@ final class WithheldTest {
   }
 
   @Test
-  void power_and_time_alone_still_give_peak_hold_and_energy() {
+  void power_and_time_are_sufficient_for_peak_hold_and_energy() {
     Session session = Sessions.session().channel(Channel.POWER, 0.5, SECONDS, POWER).build();
     Numbers numbers = Sessions.measure(session).main().numbers();
     assertThat(numbers.estimate("peak_power")).isPresent();
@@ -57,7 +57,7 @@ final class WithheldTest {
   }
 
   @Test
-  void without_a_range_test_no_distance_is_printed() {
+  void without_a_range_test_there_is_no_distance() {
     Numbers numbers =
         ReportMetrics.measure(
                 Sessions.plan(
@@ -81,7 +81,7 @@ final class WithheldTest {
   }
 
   @Test
-  void a_distance_beyond_the_session_states_its_charge_and_the_end_of_the_session() {
+  void a_distance_beyond_the_session_states_the_required_charge_and_the_end_of_the_session() {
     RangeTest test =
         Sessions.rangeTest(
             Map.of(
@@ -103,38 +103,38 @@ final class WithheldTest {
   }
 
   @Test
-  void a_display_that_shows_no_more_at_the_end_bounds_nothing() {
+  void a_display_that_no_longer_rises_gives_no_bound() {
     Numbers numbers = Sessions.measure(shown(50, 51, 50), new SocWindow(50, 51)).main().numbers();
     assertThat(reason(numbers, "time_soc_50_51"))
         .isEqualTo("the state of charge gained is not more than its display can tell");
   }
 
   @Test
-  void a_gain_of_one_step_is_shown_first_between_two_rows() {
+  void a_gain_of_one_step_is_bounded_by_two_rows() {
     Numbers numbers =
         Sessions.measure(shown(50, 50, 50, 51, 51), new SocWindow(50, 51)).main().numbers();
     Estimate time = numbers.estimate("time_soc_50_51").orElseThrow();
-    // The change lies between the row at 120 s and that at 180 s.
+    // The change is between the row at 120 s and that at 180 s.
     assertThat(time.bounds().low()).isGreaterThanOrEqualTo(120);
     assertThat(time.bounds().high()).isLessThanOrEqualTo(180);
     assertThat(time.bounds().width()).isGreaterThan(10);
   }
 
   @Test
-  void so_few_rows_that_nothing_is_known_between_them_give_no_times() {
+  void too_few_rows_give_no_times() {
     Numbers numbers = Sessions.measure(shown(50, 60, 70), new SocWindow(50, 70)).main().numbers();
     assertThat(numbers.get("time_soc_50_70").withheld())
         .contains("fewer than 4 rows were read, and what the power did between them is not known");
   }
 
-  /** A display a minute apart. */
+  /** Displayed values one minute apart. */
   private static Session shown(double... soc) {
     double[] seconds = IntStream.range(0, soc.length).mapToDouble(i -> 60 * i).toArray();
     return Sessions.session().channel(Channel.SOC, 0.5, seconds, soc).build();
   }
 
   @Test
-  void every_number_has_either_a_value_with_rows_or_a_reason() {
+  void every_number_has_a_value_with_rows_or_a_reason() {
     Session session =
         Sessions.session()
             .channel(Channel.SOC, 0.5, SECONDS, SOC)

@@ -13,7 +13,7 @@ import taperbook.output.article.ArticleText;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
 
-/** The answer at the top of a report, composed or in the tester's words. */
+/** The answer at the top of a report, composed or by the tester. */
 final class AnswerTest {
   private static final ReportResult RESULT = InventedReport.result("Text.", "Title");
 
@@ -39,7 +39,7 @@ final class AnswerTest {
 
   /** 830 s, 2010 s and 405 s, spoken. */
   @Test
-  void is_composed_of_what_minutes_buy_and_of_the_peak() {
+  void is_composed_of_the_added_distances_and_the_peak() {
     assertThat(words(ArticleText.answer(RESULT)))
         .isEqualTo(
             "150 km in about 14 minutes, 300 km in about 34 minutes; 128 kW within 2 % for about 7"
@@ -47,13 +47,13 @@ final class AnswerTest {
   }
 
   @Test
-  void is_the_testers_where_the_front_matter_has_one() {
+  void is_the_one_of_the_front_matter_if_present() {
     assertThat(words(ArticleText.answer(with("It took **${number(\"peak_power\")}**."))))
         .isEqualTo("It took 128 kW.");
   }
 
   @Test
-  void an_unknown_id_in_it_is_a_problem_at_its_line() {
+  void an_unknown_id_is_reported_at_its_line() {
     List<Problem> problems = ArticleText.answer(with("${number(\"peak_powr\")}")).problems();
     assertThat(problems).extracting(Problem::code).containsExactly(ProblemCode.NUMBER_UNKNOWN);
     assertThat(problems.get(0).place()).hasToString("reports/look.md:5:1");

@@ -19,10 +19,10 @@ import taperbook.session.InputFile;
 import taperbook.session.InputTable;
 
 /**
- * {@code datapackage.json} against the rules of the published specifications, version 1.
+ * Checks {@code datapackage.json} against the rules of the published specifications, version 1.
  *
- * <p>By hand, packages made of the demo were also loaded and read with an independent
- * implementation of the same specifications, which found no fault; it is no part of this build.
+ * <p>Packages of the demo were also loaded manually with an independent implementation of the
+ * specifications, without errors; it is not part of this build.
  *
  * @see <a href="https://specs.frictionlessdata.io/data-package/">Data Package</a>
  * @see <a href="https://specs.frictionlessdata.io/data-resource/">Data Resource</a>
@@ -64,7 +64,7 @@ final class DataPackageTest {
   }
 
   @Test
-  void the_package_has_a_name_of_the_allowed_form_and_at_least_one_resource() {
+  void the_package_has_a_valid_name_and_at_least_one_resource() {
     assertThat(root.get("name")).asString().matches("[-a-z0-9._/]+");
     assertThat(root.get("profile")).isEqualTo("tabular-data-package");
     assertThat(resources())
@@ -73,8 +73,8 @@ final class DataPackageTest {
   }
 
   @Test
-  void version_and_creation_come_from_the_date_of_the_report() {
-    // RFC 3339 and Semantic Versioning, as the specification asks; published on 10 May 2026.
+  void version_and_creation_are_the_date_of_the_report() {
+    // RFC 3339 and Semantic Versioning, as the specification requires; published on 10 May 2026.
     assertThat(root.get("created")).isEqualTo("2026-05-10T00:00:00Z");
     assertThat(root.get("version")).isEqualTo("2026.5.10");
   }
@@ -87,7 +87,7 @@ final class DataPackageTest {
   }
 
   @Test
-  void each_path_leads_to_a_file_of_the_stated_bytes_and_hash() throws NoSuchAlgorithmException {
+  void each_path_names_a_file_of_the_stated_size_and_hash() throws NoSuchAlgorithmException {
     for (Map<String, Object> resource : resources()) {
       String path = String.valueOf(resource.get("path"));
       assertThat(path).doesNotStartWith("/").doesNotContain("..").doesNotContain("\\");
@@ -127,7 +127,8 @@ final class DataPackageTest {
         .isEqualTo(List.of("id", "session"));
     assertThat(map(resources().get(1).get("schema")).get("primaryKey"))
         .isEqualTo(List.of("elapsed [min:s]"));
-    // Ids and session names hold no comma: the first cell and the ninth can be found from the ends.
+    // Ids and session names contain no comma: the first and the ninth cell can be found from the
+    // ends.
     List<String> ids = new ArrayList<>();
     for (String line : text("numbers.csv").split("\r\n", -1)) {
       String id = line.split(",", 2)[0];

@@ -24,7 +24,7 @@ class FigureViewTest {
           });
 
   @Test
-  void words_alone_draw_nothing() {
+  void reading_the_texts_renders_nothing() {
     Map<?, ?> view = view(true);
 
     assertThat(view.get("caption")).isEqualTo("It falls.");

@@ -14,7 +14,6 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 
-/** Facts of an invented session and an invented range test. */
 final class InventedFacts {
   private InventedFacts() {}
 

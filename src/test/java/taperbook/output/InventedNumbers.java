@@ -20,7 +20,7 @@ import taperbook.session.Input;
 import taperbook.session.Origin;
 import taperbook.session.RowRef;
 
-/** Numbers of an invented session, put together by hand: no measuring stands behind them. */
+/** Numbers of an invented session, set by hand and not measured. */
 final class InventedNumbers {
   private final String session;
   private final List<Caveat> caveats;
@@ -41,7 +41,7 @@ final class InventedNumbers {
     return new Numbers(numbers);
   }
 
-  /** A session that began at a higher state of charge and recorded less. */
+  /** A session that started at a higher state of charge and recorded less. */
   Numbers poorer() {
     add(
         "start_soc",
@@ -321,7 +321,7 @@ final class InventedNumbers {
 
   private ReportNumber number(
       String id, String label, Unit unit, Method method, Basis basis, Outcome outcome) {
-    // How many rows and caveats a number has varies, so that long and short lists are both shown.
+    // The number of rows and caveats varies, so that pages have short and long lists.
     int kind = numbers.size() % 3;
     List<RowRef> rows = new ArrayList<>(rows("readings.csv", 2, 4 + 12 * kind));
     if (basis != Basis.READINGS) {
@@ -336,7 +336,7 @@ final class InventedNumbers {
         own);
   }
 
-  /** Where the demo of a page shows some of them. */
+  /** Roles of some numbers, as in the demo of a page. */
   private static Set<Role> roles(String id) {
     return switch (id) {
       case "time_to_add_150_km", "time_to_add_300_km" -> Set.of(Role.MINUTES);

@@ -46,7 +46,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** A whole invented report, to write and look at. */
+/** A complete invented report. */
 final class InventedReport {
   private static final Color INK = new Color(0x1f2a30);
 
@@ -96,7 +96,7 @@ final class InventedReport {
     private static final ReportFiles FILES = new ReportWriter().write(job()).value().orElseThrow();
   }
 
-  /** The report with the time at peak known to a coverage, and with a budget made up by hand. */
+  /** The report with a coverage interval of the time at peak and an invented budget. */
   static ReportJob jobWithBudget() {
     ReportJob job = job();
     SessionResult main = job.result().main();
@@ -159,7 +159,7 @@ final class InventedReport {
         job.program());
   }
 
-  /** The report held against itself, with a window first that the session did not go through. */
+  /** The report compared with itself, with a first window that the session does not cover. */
   static ReportJob jobWhoseFirstWindowIsWithheld() {
     ReportJob job = job("Text.", TITLE);
     ReportPlan plan = job.result().plan();

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Reads JSON into maps, lists, texts, decimals, truth values and nulls. */
+/** Parses JSON into maps, lists, strings, decimals, booleans, and nulls. */
 final class JsonDocument {
   private JsonDocument() {}
 

@@ -18,7 +18,7 @@ final class NonBreakingUnitsTest {
         "\u22122.48\u00a0kW/%",
         "\u22123\u00a0m/s"
       })
-  void keepsAValueAndItsUnitTogether(String value) {
+  void keeps_a_value_and_its_unit_together(String value) {
     assertThat(NonBreakingUnits.kept("<p>differ by " + value + ".</p>"))
         .isEqualTo("<p>differ by <span class=\"unit\">" + value + "</span>.</p>");
   }
@@ -34,7 +34,7 @@ final class NonBreakingUnitsTest {
         "<pre>10 km</pre>",
         "<div aria-label=\"1 > 0, 5\u00a0Wh/km\">x</div>",
       })
-  void leavesTheRestAlone(String page) {
+  void keeps_other_text_unchanged(String page) {
     assertThat(NonBreakingUnits.kept(page)).isEqualTo(page);
   }
 
@@ -46,19 +46,19 @@ final class NonBreakingUnitsTest {
     "at 27 °C&nbsp;outside, at 27~°C&nbsp;outside",
     "held 168 kW/battery 2 A, held 168 kW/battery 2~A",
   })
-  void givesAnAmountALastingSpace(String typed, String kept) {
+  void inserts_a_non_breaking_space_in_an_amount(String typed, String kept) {
     assertThat(NonBreakingUnits.kept("<p title=\"5 km\">" + typed + "</p>"))
         .isEqualTo("<p title=\"5 km\">" + kept.replace('~', '\u00a0') + "</p>");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"2 sessions", "24 minutes", "lap 1 <b>%</b>", "6 modes, 7 km2", "3 a"})
-  void leavesOtherWordsBehindNumbersAlone(String text) {
+  void keeps_spaces_before_other_words(String text) {
     assertThat(NonBreakingUnits.kept(text)).isEqualTo(text);
   }
 
   @Test
-  void keepsADollarSignAsItIs() {
+  void keeps_a_dollar_sign_as_it_is() {
     assertThat(NonBreakingUnits.kept("$1 at 5\u00a0km/h"))
         .isEqualTo("$1 at <span class=\"unit\">5\u00a0km/h</span>");
   }

@@ -34,7 +34,7 @@ final class NumbersFilesTest {
   private static final ReportJob JOB = InventedReport.job();
 
   @Test
-  void jsonHoldsEveryNumberAsItWasMeasured() throws IOException {
+  void json_has_every_number_as_measured() throws IOException {
     Map<?, ?> root = json(JOB.result());
     assertThat(root.keySet())
         .map(Object::toString)
@@ -96,7 +96,7 @@ final class NumbersFilesTest {
   }
 
   @Test
-  void jsonHoldsWhatTheUncertaintyIsMadeOf() throws IOException {
+  void json_has_the_uncertainty_budget() throws IOException {
     List<?> entries = list(json(InventedReport.jobWithBudget().result()), "numbers");
     Map<?, ?> hold =
         entries.stream()
@@ -117,18 +117,18 @@ final class NumbersFilesTest {
   }
 
   @Test
-  void jsonHoldsTheHashOfEveryInput() throws IOException {
+  void json_has_the_hash_of_every_input() throws IOException {
     List<?> inputs = list(json(JOB.result()), "inputs");
     assertThat(inputs).hasSize(4);
     assertThat(((Map<?, ?>) inputs.get(3)).get("file"))
         .isEqualTo("sessions/finch-ring-road/range-test.csv");
-    // By sha256sum of coreutils, of "item,value,unit,how known\r\n".
+    // From sha256sum of coreutils, for "item,value,unit,how known\r\n".
     assertThat(((Map<?, ?>) inputs.get(3)).get("sha256"))
         .isEqualTo("e79faf31f5cfbe1b48ff0de7013e64d5b6a3a20fa3d1eac4f855ee8a7c53f692");
   }
 
   @Test
-  void jsonHoldsEveryCheckWithItsVerdict() throws IOException {
+  void json_has_every_check_with_its_verdict() throws IOException {
     List<?> checks = list(json(JOB.result()), "checks");
     assertThat(checks).hasSize(3);
     Map<?, ?> agreeing = (Map<?, ?>) checks.get(0);
@@ -136,7 +136,7 @@ final class NumbersFilesTest {
     Map<?, ?> open = (Map<?, ?>) checks.get(2);
     assertThat(agreeing.get("agrees")).isEqualTo(true);
     assertThat(differing.get("agrees")).isEqualTo(false);
-    // 152.6 less 159 by hand; the halves 1.8 and 0.5 add.
+    // By hand: 152.6 minus 159; the half-widths 1.8 and 0.5 add.
     assertThat(amount(differing, "difference")).isEqualTo(-6.4);
     assertThat(amount(differing, "low")).isEqualTo(-8.7);
     assertThat(amount(differing, "high")).isEqualTo(-4.1);
@@ -146,7 +146,7 @@ final class NumbersFilesTest {
   }
 
   @Test
-  void jsonIsPrintedAlikeEverywhere() {
+  void json_does_not_depend_on_the_locale() {
     String json =
         new String(new NumbersJson(JOB.result(), JOB.inputs()).bytes(), StandardCharsets.UTF_8);
     assertThat(json)
@@ -155,7 +155,7 @@ final class NumbersFilesTest {
   }
 
   @Test
-  void jsonKeepsTenDigitsAndNoExponent() throws IOException {
+  void json_keeps_ten_digits_and_no_exponent() throws IOException {
     ReportResult result =
         with(number("x", 1.0 / 3e7, List.of()), number("y", 2.5e11 / 3, List.of()));
     List<?> numbers = list(json(result), "numbers");
@@ -165,7 +165,7 @@ final class NumbersFilesTest {
   }
 
   @Test
-  void jsonShortensMoreThanAHundredRowsToRuns() throws IOException {
+  void json_abbreviates_more_than_a_hundred_rows_to_runs() throws IOException {
     List<RowRef> rows = new ArrayList<>();
     for (int line = 2; line <= 120; line++) {
       if (line != 50) {
@@ -179,7 +179,7 @@ final class NumbersFilesTest {
   }
 
   @Test
-  void csvHoldsTheSameNumbers() throws IOException {
+  void csv_has_the_same_numbers() throws IOException {
     List<CSVRecord> records = csv(JOB.result());
     List<ReportNumber> numbers = numbers(JOB.result());
     assertThat(records).hasSameSizeAs(numbers);
@@ -198,7 +198,7 @@ final class NumbersFilesTest {
   }
 
   @Test
-  void csvDisarmsTextsThatASpreadsheetWouldCarryOut() throws IOException {
+  void csv_escapes_formulas() throws IOException {
     ReportNumber evil =
         new ReportNumber(
             Metric.charging("x", "=HYPERLINK(\"a\"), \"b\"\nc", Unit.KILOWATT, Method.HOLD),
@@ -213,7 +213,7 @@ final class NumbersFilesTest {
   }
 
   @Test
-  void numbersOfAPairComeLastAndNameTheSessionTheyAreAgainst() throws IOException {
+  void numbers_of_a_pair_come_last_and_name_the_compared_session() throws IOException {
     ReportResult result = InventedReport.jobWithPair().result();
     int own = numbers(result).size();
     List<?> entries = list(json(result), "numbers");
@@ -229,7 +229,7 @@ final class NumbersFilesTest {
   }
 
   @Test
-  void caveatsOfAPairSayWhichSessionTheyAreAbout() throws IOException {
+  void caveats_of_a_pair_name_their_session() throws IOException {
     ReportResult result = InventedReport.jobWithPair().result();
     List<?> entries = list(json(result), "numbers");
     Caveat caveat = result.compared().get(0).caveats().get(0);

@@ -31,7 +31,7 @@ final class ReportFilmTest {
   }
 
   @Test
-  void no_caption_is_longer_than_a_glance() {
+  void captions_are_short() {
     Matcher captions = Pattern.compile("(?m)^- On screen: (.*)$").matcher(SCRIPT);
     int found = 0;
     while (captions.find()) {
@@ -43,7 +43,7 @@ final class ReportFilmTest {
 
   @Test
   void a_point_has_the_time_of_its_number_with_its_uncertainty() {
-    // The invented report has 60 % after 740 s, which are twelve minutes and twenty seconds.
+    // The invented report has 60 % after 740 s, which are 12 min 20 s.
     int mark = SCRIPT.indexOf("- On screen: 60 % after ");
     assertThat(mark).isPositive();
     String before = SCRIPT.substring(0, mark);
@@ -60,7 +60,7 @@ final class ReportFilmTest {
   void the_film_time_is_in_brackets_if_stated() {
     ReportJob job = filmed(new ReportPlan.Film(false, OptionalInt.of(200)));
     String script = new String(new FilmScript(job.result(), job.date()).bytes(), UTF_8);
-    // 60 % after 18:50, in a film that began 3:20 earlier.
+    // 60 % after 18:50, in a film that started 3:20 earlier.
     assertThat(script)
         .contains("That is 3:20 of the film", "## 0:00 (3:20 of the film)\n")
         .contains("## 18:50 (22:10 of the film)\n\n- On screen: 60 % after 18 min 50 s\n")
@@ -69,7 +69,7 @@ final class ReportFilmTest {
   }
 
   @Test
-  void a_withheld_number_gives_no_point() {
+  void a_withheld_number_has_no_point() {
     assertThat(SCRIPT).doesNotContain("100 % after").doesNotContain("withheld:");
   }
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import taperbook.result.ReportNumber;
 
 final class ReportHtmlTest {
-  /** Scripts that would run: a block of data does not. */
+  /** Scripts that would run; data blocks do not. */
   private static final ReportJob JOB = InventedReport.job();
 
   private static final String HTML =
@@ -27,14 +27,14 @@ final class ReportHtmlTest {
   private static final Document PAGE = Jsoup.parse(HTML);
 
   @Test
-  void parsesWithoutAnError() {
+  void parses_without_errors() {
     Parser parser = Parser.htmlParser().setTrackErrors(20);
     Jsoup.parse(HTML, "", parser);
     assertThat(parser.getErrors()).isEmpty();
   }
 
   @Test
-  void needsNoOtherFile() {
+  void references_no_other_file() {
     assertThat(PAGE.select("iframe, object, embed, base, img, [action], [formaction]")).isEmpty();
     assertThat(PAGE.select("link").eachAttr("href")).allMatch(href -> href.startsWith("data:"));
     assertThat(PAGE.select("[src], [srcset], [onclick], [onload]")).isEmpty();
@@ -51,8 +51,8 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void itsPolicyLetsItsOneScriptRunByItsHashAndNoOther() throws NoSuchAlgorithmException {
-    // The page as it is written: a browser takes the hash over the bytes between the tags.
+  void its_policy_allows_only_its_script_by_hash() throws NoSuchAlgorithmException {
+    // The page as written: a browser hashes the bytes between the tags.
     Matcher script = Pattern.compile("<script>(.*?)</script>", Pattern.DOTALL).matcher(HTML);
     assertThat(script.find()).isTrue();
     byte[] hash =
@@ -68,7 +68,7 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void namesItsLanguageAndItsLandmarks() {
+  void has_its_language_and_landmarks() {
     assertThat(PAGE.select("html").attr("lang")).isEqualTo("en");
     assertThat(PAGE.select("main")).hasSize(1);
     assertThat(PAGE.select("h1")).hasSize(1);
@@ -78,7 +78,7 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void givesEveryTableACaptionAndEveryHeadAScope() {
+  void every_table_has_a_caption_and_every_head_a_scope() {
     Element article = PAGE.select("section.article").first();
     for (Element table : PAGE.select("table")) {
       if (article == null || !table.parents().contains(article)) {
@@ -89,7 +89,7 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void letsHeadingsFallByOneLevelAtATime() {
+  void heading_levels_increase_by_at_most_one() {
     int above = 0;
     for (Element heading : PAGE.select("h1, h2, h3, h4, h5, h6")) {
       int level = heading.normalName().charAt(1) - '0';
@@ -99,7 +99,7 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void leadsFromEachLinkToAPlaceOnThePage() {
+  void every_internal_link_has_a_target() {
     for (Element link : PAGE.select("a[href^=#]")) {
       assertThat(PAGE.getElementById(link.attr("href").substring(1)))
           .as(link.attr("href"))
@@ -108,13 +108,13 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void usesNoIdTwice() {
+  void every_id_is_unique() {
     List<String> ids = PAGE.select("[id]").stream().map(Element::id).toList();
     assertThat(ids).doesNotHaveDuplicates();
   }
 
   @Test
-  void tellsWhereEveryNumberComesFrom() {
+  void every_number_states_its_origin() {
     for (var session : JOB.result().sessions()) {
       boolean main = session.equals(JOB.result().main());
       for (ReportNumber number : session.numbers().all()) {
@@ -130,7 +130,7 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void putsWhatTheTesterWroteAndTheNumbersInOrder() {
+  void article_and_numbers_are_in_order() {
     String text = PAGE.body().wholeText();
     assertThat(text)
         .containsSubsequence(
@@ -156,7 +156,7 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void saysInItsHeadWhatItAnswersAndLeadsToItsOtherFiles() {
+  void its_head_describes_it_and_links_to_its_other_files() {
     String answer = PAGE.select(".answer").text();
     assertThat(answer).isNotEmpty();
     assertThat(PAGE.select("meta[name=description]").attr("content")).isEqualTo(answer);
@@ -167,7 +167,7 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void putsTheTimesForDistancesFirst() {
+  void times_for_distances_come_first() {
     assertThat(PAGE.select(".strip.lead .item .label").eachText())
         .startsWith("Time to add 150 km", "Time to add 300 km")
         .hasSize(3);
@@ -176,7 +176,7 @@ final class ReportHtmlTest {
 
   @Tag("slow")
   @Test
-  void comparesAWindowThatEverySessionWentThroughBesideTheHeadlinesOne() {
+  void compares_the_common_window_in_addition_to_the_headline_window() {
     Document page = Jsoup.parse(html(InventedReport.jobWhoseFirstWindowIsWithheld()));
     assertThat(page.select("table.compared-numbers tbody th").eachText())
         .contains("Time from 10 to 80 % (min:s)")
@@ -191,7 +191,7 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void saysHowIntervalsWereFoundAndWhatTheyAreMadeOf() {
+  void states_the_method_and_the_budget_of_intervals() {
     assertThat(PAGE.select("#budgets, table.budgets")).isEmpty();
     assertThat(PAGE.text()).doesNotContain("Monte Carlo").contains("An interval called bounds");
     Document page = Jsoup.parse(html(InventedReport.jobWithBudget()));
@@ -209,23 +209,23 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void keepsAUnitWithAStrokeInOneLine() {
+  void keeps_a_unit_with_a_slash_on_one_line() {
     assertThat(PAGE.select("span.unit").eachText()).contains("152.6 Wh/km");
     assertThat(PAGE.select("svg span, title span")).isEmpty();
   }
 
   @Test
-  void leavesOutOfTheChartsWhatTheArticleShows() {
+  void omits_charts_that_the_article_includes() {
     assertThat(PAGE.select("#figure-power-over-soc")).hasSize(1);
     assertThat(PAGE.select("section.article #figure-power-over-soc")).hasSize(1);
-    // Once wide and once for narrow screens.
+    // One wide and one for narrow screens.
     assertThat(PAGE.select("details:has(#charts) #figure-soc-over-time svg")).hasSize(2);
     assertThat(PAGE.select("#figure-power-over-soc [role=img]").attr("aria-label"))
         .contains("128 kW at 24 %");
   }
 
   @Test
-  void listsInWithheldEveryNumberWithItsReason() {
+  void lists_every_withheld_number_with_its_reason() {
     String list = PAGE.select("table.withheld").text();
     assertThat(list).contains("The readings end at 90 %.", "Time from plugging in to 100 %");
     assertThat(list).contains("The session began at 34 %, above 10 %.", "(finch-spring)");
@@ -233,7 +233,7 @@ final class ReportHtmlTest {
 
   @Tag("slow")
   @Test
-  void keepsMarkupInATitleFromBecomingMarkup() {
+  void escapes_markup_in_a_title() {
     String title = "Finch <b>&\"'</b> <script>alert(1)</script>";
     Document page = Jsoup.parse(html(InventedReport.job("Text.", title)));
     assertThat(page.title()).isEqualTo(title);
@@ -242,7 +242,7 @@ final class ReportHtmlTest {
   }
 
   @Test
-  void takesATemplateOfTheTestersInPlaceOfTheBuiltInOne() {
+  void uses_a_custom_template_instead_of_the_built_in_one() {
     ReportJob job = InventedReport.job();
     ReportJob own =
         new ReportJob(

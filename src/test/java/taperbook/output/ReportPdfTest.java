@@ -56,9 +56,9 @@ final class ReportPdfTest {
     "methods.pdf, PDFA_3_A",
     "methods.pdf, PDFUA_1"
   })
-  void keepsEveryRuleOfTheStandard(String file, PDFAFlavour flavour)
+  void conforms_to_its_standards(String file, PDFAFlavour flavour)
       throws VeraPDFException, IOException {
-    // The validator compares names in lower case of the default locale, where Turkish has no i.
+    // The validator lower-cases names in the default locale, where Turkish has a dotless i.
     Locale before = Locale.getDefault();
     Locale.setDefault(Locale.ROOT);
     try {
@@ -69,7 +69,7 @@ final class ReportPdfTest {
   }
 
   @Test
-  void methodsNameTheReportTheyBelongToByItsHashOnTheirFirstPage()
+  void methods_name_their_report_by_hash_on_the_first_page()
       throws IOException, NoSuchAlgorithmException {
     byte[] digest = MessageDigest.getInstance("SHA-256").digest(FILES.bytes("report.pdf"));
     try (PDDocument methods = Loader.loadPDF(FILES.bytes("methods.pdf"))) {
@@ -101,7 +101,7 @@ final class ReportPdfTest {
   }
 
   @Test
-  void saysWhatItIs() throws IOException {
+  void has_its_title_and_metadata() throws IOException {
     try (PDDocument pdf = Loader.loadPDF(FILES.bytes("report.pdf"))) {
       assertThat(pdf.getDocumentInformation().getTitle()).isEqualTo(InventedReport.TITLE);
       assertThat(pdf.getDocumentInformation().getAuthor()).isEqualTo("A. Tester");
@@ -115,7 +115,7 @@ final class ReportPdfTest {
   }
 
   @Test
-  void printsEveryHeadlineValueAndItsInterval() throws IOException {
+  void prints_every_headline_value_and_its_interval() throws IOException {
     NumberFormatter formatter = new NumberFormatter(JOB.result().plan().style().units());
     String text = text("report.pdf");
     for (String id :
@@ -133,7 +133,7 @@ final class ReportPdfTest {
   }
 
   @Test
-  void numbersItsPagesAndRepeatsItsTitle() throws IOException {
+  void numbers_its_pages_and_repeats_its_title() throws IOException {
     try (PDDocument pdf = Loader.loadPDF(FILES.bytes("report.pdf"))) {
       int pages = pdf.getNumberOfPages();
       for (int page = 1; page <= pages; page++) {
@@ -147,7 +147,7 @@ final class ReportPdfTest {
   }
 
   @Test
-  void hasAnOutlineOfItsSections() throws IOException {
+  void has_an_outline_of_its_sections() throws IOException {
     assertThat(outline("report.pdf"))
         .containsSubsequence(
             "The tester\u2019s account",
@@ -169,7 +169,7 @@ final class ReportPdfTest {
   }
 
   @Test
-  void embedsEveryFont() throws IOException {
+  void embeds_every_font() throws IOException {
     for (String file : List.of("report.pdf", "methods.pdf")) {
       try (PDDocument pdf = Loader.loadPDF(FILES.bytes(file))) {
         int fonts = 0;
@@ -185,7 +185,7 @@ final class ReportPdfTest {
   }
 
   @Test
-  void carriesEveryInputAndTheNumbers() throws IOException {
+  void embeds_every_input_and_the_numbers() throws IOException {
     Map<String, byte[]> attached = new LinkedHashMap<>();
     Map<String, String> relations = new LinkedHashMap<>();
     try (PDDocument pdf = Loader.loadPDF(FILES.bytes("report.pdf"))) {
@@ -211,7 +211,7 @@ final class ReportPdfTest {
   }
 
   @Test
-  void givesTheSameBytesForTheSameInput() {
+  void equal_inputs_give_equal_bytes() {
     ReportFiles again = new ReportWriter().write(InventedReport.job()).value().orElseThrow();
     assertThat(again.all().keySet()).isEqualTo(FILES.all().keySet());
     for (String file : FILES.all().keySet()) {
@@ -219,12 +219,12 @@ final class ReportPdfTest {
     }
   }
 
-  /** The range test's key in the list of files, and its rows behind that key. */
+  /** The key of the range test in the list of files, and the rows after it. */
   private static final Pattern KEY_AND_ROWS =
       Pattern.compile("(F\\d)sessions/finch-ring-road/range-test\\.csv.*\\1:4,7");
 
   @Test
-  void tellsInTheAppendixWhereANumberComesFrom() throws IOException {
+  void states_the_origin_of_each_number_in_the_appendix() throws IOException {
     String text = text("methods.pdf").replaceAll("\\s", "");
     assertThat(text).contains("time_to_add_150_km_by_energy");
     assertThat(text).containsPattern(KEY_AND_ROWS);
@@ -232,7 +232,7 @@ final class ReportPdfTest {
   }
 
   @Test
-  void printsHeadlineValuesInACharacterEncodingThatCanBeCopied() throws IOException {
+  void headline_values_can_be_copied_as_text() throws IOException {
     assertThat(text("report.pdf").getBytes(StandardCharsets.UTF_8)).isNotEmpty();
     assertThat(text("report.pdf")).doesNotContain("\uFFFD").doesNotContain("####");
   }
@@ -243,7 +243,7 @@ final class ReportPdfTest {
     }
   }
 
-  /** Lines and spaces of any kind as one space each, since a page breaks lines where it must. */
+  /** Normalizes whitespace, since line breaks depend on the page. */
   private static String spaced(String text) {
     return text.replaceAll("[\\s\u00a0]+", " ");
   }

@@ -20,19 +20,19 @@ import taperbook.result.ReportResult;
 @Tag("slow")
 final class ReportProblemsTest {
   @Test
-  void suggestsWhatAMistypedNumberWasMeantToBe() {
+  void suggests_the_nearest_id_of_a_number() {
     List<Problem> problems =
         problems("First line.\n\nThen ${number(\"time_to_ad_150_km\")} and more.\n");
     assertThat(problems).hasSize(1);
     assertThat(problems.get(0).code()).isEqualTo(ProblemCode.NUMBER_UNKNOWN);
-    // The article begins on line 12 of its file; the third line of it is line 14.
+    // The article starts on line 12 of its file; its third line is line 14.
     assertThat(problems.get(0).place()).hasToString("reports/finch-first-look.md:14:6");
     assertThat(problems.get(0).found()).isEqualTo("\"time_to_ad_150_km\"");
     assertThat(problems.get(0).remedy()).startsWith("write time_to_add_150_km");
   }
 
   @Test
-  void tellsOfAllUnknownNamesAtOnce() {
+  void reports_all_unknown_names_together() {
     List<Problem> problems =
         problems(
             """
@@ -62,14 +62,14 @@ final class ReportProblemsTest {
         "<#import \"report.ftlh\" as r>",
         "<#list 1..2000000000 as i>xxxxxxxxxxxxxxxxxxxx</#list>"
       })
-  void refusesAnArticleThatReachesForMore(String article) {
+  void refuses_an_article_that_accesses_other_objects(String article) {
     List<Problem> problems = problems(article);
     assertThat(problems).isNotEmpty();
     assertThat(problems).extracting(Problem::code).containsOnly(ProblemCode.TEMPLATE_BROKEN);
   }
 
   @Test
-  void aNumberOfAPairIsQuotedByTheSessionComparedOrByItsIdAlone() {
+  void a_number_of_a_pair_is_quoted_by_session_or_by_id_only() {
     String article =
         "A ${number(\"mean_lead_shared\", \"finch-spring\")}, B ${number(\"mean_lead_shared\")}.\n";
     byte[] page =
@@ -83,7 +83,7 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void aMistypedNumberOfAPairHasItsNearestName() {
+  void a_mistyped_number_of_a_pair_has_its_nearest_name() {
     Checked<ReportFiles> written =
         new ReportWriter().write(InventedReport.jobWithPair("${number(\"mean_leed_shared\")}"));
     assertThat(written.problems())
@@ -92,7 +92,7 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void printsATableWithItsNumbersAndTheirIntervals() {
+  void prints_a_table_with_its_numbers_and_their_intervals() {
     String html = html("Before.\n\n${table(\"milestones\")}\n\n${table(\"legs\", \"value\")}\n");
     Document page = Jsoup.parse(html);
     assertThat(page.select(".prose table thead th").eachText())
@@ -107,7 +107,7 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void aTableShowsTheValueAloneOrTheIntervalAloneIfAsked() {
+  void a_table_shows_only_values_or_only_intervals_if_requested() {
     String value = html("${table(\"milestones\", \"value\")}\n");
     assertThat(Jsoup.parse(value).select(".prose table").text()).doesNotContain("\u2013");
     String range = html("${table(\"milestones\", \"range\")}\n");
@@ -115,7 +115,7 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void printsDatesAndStatedFacts() {
+  void prints_dates_and_stated_facts() {
     String html =
         html(
             "On ${date(\"session\")}, told on ${date(\"published\")}, with"
@@ -126,7 +126,7 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void suggestsWhatAMistypedTableFactOrDateWasMeantToBe() {
+  void suggests_the_nearest_table_fact_or_date() {
     List<Problem> problems =
         problems(
             "${table(\"milestnes\")} ${fact(\"vehicel\")} ${date(\"sesion\")}"
@@ -144,12 +144,12 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void aTableOfNoRowsSaysSo() {
+  void a_table_without_rows_states_it() {
     assertThat(html("${table(\"segments\")}\n")).contains("(No table: the report has no rows");
   }
 
   @Test
-  void refusesAnArticleThatCannotBeParsed() {
+  void refuses_an_article_that_cannot_be_parsed() {
     List<Problem> problems = problems("One.\n\nTwo ${number(\"peak_power\"} three.\n");
     assertThat(problems).hasSize(1);
     assertThat(problems.get(0).code()).isEqualTo(ProblemCode.TEMPLATE_BROKEN);
@@ -157,7 +157,7 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void tellsTheLineOfABrokenTemplate() {
+  void reports_the_line_of_a_failing_template() {
     List<Problem> problems =
         write("Text.", "<html>\n<p>${report.title}</p>\n<p>${report.titel}</p>\n</html>");
     assertThat(problems).hasSize(1);
@@ -167,7 +167,7 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void tellsTheLineOfATemplateThatCannotBeParsed() {
+  void reports_the_line_of_a_template_that_does_not_parse() {
     List<Problem> problems = write("Text.", "<html>\n<#if report.title>\n</html>");
     assertThat(problems).hasSize(1);
     assertThat(problems.get(0).place().file()).isEqualTo("templates/report.ftlh");
@@ -175,7 +175,7 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void refusesATemplateThatDoesNotExist() {
+  void refuses_a_template_that_does_not_exist() {
     ReportJob job = InventedReport.job();
     ReportPlan plan = job.result().plan();
     ReportPlan other =
@@ -212,25 +212,25 @@ final class ReportProblemsTest {
   }
 
   @Test
-  void printsRawHtmlOfAnArticleAsText() {
+  void prints_raw_html_of_an_article_as_text() {
     String html = html("Before <script>alert(1)</script> <img src=x onerror=alert(2)> after.\n");
     assertThat(html).doesNotContain("<script>alert").doesNotContain("<img");
     assertThat(html).contains("&lt;script&gt;alert(1)&lt;/script&gt;");
   }
 
   @Test
-  void takesNoLinkThatRunsAScript() {
+  void refuses_links_that_run_a_script() {
     String html = html("[here](javascript:alert(1)) and [there](https://example.org/a)\n");
     assertThat(html).doesNotContain("javascript:").contains("href=\"https://example.org/a\"");
   }
 
   @Test
-  void printsAPictureAsItsText() {
+  void prints_an_image_as_its_alternative_text() {
     assertThat(html("See ![the plug](plug.png) here.\n")).contains("See the plug here.");
   }
 
   @Test
-  void printsTheReasonInPlaceOfAWithheldNumber() {
+  void prints_the_reason_in_place_of_a_withheld_number() {
     assertThat(html("It took ${number(\"time_to_soc_100\")}.\n"))
         .contains("It took withheld (the readings end at 90&nbsp;%).");
   }

@@ -164,7 +164,7 @@ final class RoadChapterTest {
   @Test
   void the_pdf_conforms_to_its_standards() throws VeraPDFException, IOException {
     VeraGreenfieldFoundryProvider.initialise();
-    // The validator compares names in lower case of the default locale, where Turkish has no i.
+    // The validator lower-cases names in the default locale, where Turkish has a dotless i.
     Locale before = Locale.getDefault();
     Locale.setDefault(Locale.ROOT);
     try {

@@ -20,13 +20,13 @@ import org.junit.jupiter.api.Test;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
 
-/** What is made to be put elsewhere, against the page that it is taken from. */
+/** Compares the files for sharing with the page that they are derived from. */
 final class ShareFilesTest {
   private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0]+");
   private static final ReportFiles FILES = InventedReport.written();
 
   @Test
-  void the_summary_has_the_answer_numbers_caveat_and_report_of_the_page() {
+  void the_summary_has_the_answer_numbers_caveat_and_link_of_the_page() {
     String summary = text(FILES, "share/summary.md");
     Document page = Jsoup.parse(text(FILES, "report.html"));
     String read = plain(page.text());
@@ -52,7 +52,7 @@ final class ShareFilesTest {
     assertThat(words(summary)).isLessThanOrEqualTo(120);
   }
 
-  /** How far the farther end of an interval lies from a time, in words. */
+  /** Distance of a time from the farther end of its interval, in text. */
   private static String giveOrTake(String value, String ends) {
     String[] both = ends.split(" to ", 2);
     int most =
@@ -73,7 +73,7 @@ final class ShareFilesTest {
 
   @Tag("slow")
   @Test
-  void a_summary_is_short_and_escaped_whatever_a_tester_writes() {
+  void a_summary_is_short_and_escaped_for_any_article() {
     ReportJob job = InventedReport.job("Text.", "*A* <b>title</b> " + "again and ".repeat(80));
     ReportPlan plan = job.result().plan();
     ReportPlan.Heading heading =
@@ -98,7 +98,7 @@ final class ShareFilesTest {
   }
 
   @Test
-  void the_table_is_that_of_the_page_and_needs_no_style() {
+  void the_table_is_that_of_the_page_and_requires_no_style_sheet() {
     Element table = Jsoup.parseBodyFragment(text(FILES, "share/table.html")).body().child(0);
 
     assertThat(table.tagName()).isEqualTo("table");
@@ -165,7 +165,7 @@ final class ShareFilesTest {
   }
 
   @Test
-  void without_marks_there_is_no_table() {
+  void without_requested_marks_there_is_no_table() {
     ReportJob job = InventedReport.job("Text.", InventedReport.TITLE);
     ReportPlan plan = job.result().plan();
     ReportPlan.Wishes wishes =

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What amounts in prose mean: plain English and arithmetic, and unit factors of NIST SP 811. */
+/** Meaning of amounts in prose, by arithmetic and unit factors of NIST SP 811. */
 final class AmountFinderTest {
   @ParameterizedTest
   @CsvSource(
@@ -41,7 +41,7 @@ final class AmountFinderTest {
         "between 5 and 7 minutes | 360",
         "10\u201380 % | 45",
       })
-  void an_amount_is_read_with_its_unit(String written, double base) {
+  void an_amount_is_parsed_with_its_unit(String written, double base) {
     List<Amount> found = AmountFinder.in("It was " + written + " then.");
     assertThat(found).hasSize(1);
     assertThat(found.get(0).base()).isCloseTo(base, within(1e-4));
@@ -61,7 +61,7 @@ final class AmountFinderTest {
         "2.9 bar",
         "km 12"
       })
-  void what_is_no_amount_of_a_charge_or_drive_is_left_alone(String text) {
+  void other_amounts_are_ignored(String text) {
     assertThat(AmountFinder.in("It was " + text + " then.")).isEmpty();
   }
 
@@ -81,7 +81,7 @@ final class AmountFinderTest {
   }
 
   @Test
-  void a_hedged_amount_permits_the_interval_of_its_words() {
+  void a_hedged_amount_permits_the_interval_of_its_wording() {
     assertThat(room("170 kW").contains(174)).isTrue();
     assertThat(room("171 kW").contains(172)).isFalse();
     assertThat(room("about 171 kW").contains(179)).isTrue();

@@ -18,10 +18,10 @@ final class Corpus {
 
   private Corpus() {}
 
-  /** A piece of an article with the verdicts that a careful reader gives its figures. */
+  /** A piece of an article with the verdicts of a careful reader. */
   record Piece(String half, String text, List<Label> labels) {}
 
-  /** The verdict of one figure; the place counts from the piece's first character. */
+  /** The verdict of one figure; the position is relative to the piece's first character. */
   record Label(int start, int end, Verdict verdict, String id) {}
 
   static List<Piece> half(String name) {

@@ -12,17 +12,15 @@ import org.junit.jupiter.api.Test;
 import taperbook.prosecheck.TypedFigure.Verdict;
 
 /**
- * How often the verdicts agree with those of a careful reader, on sentences labelled by hand:
- * {@code src/test/resources/claims/README.md} says when and how. The floors are what was asked for
- * before there was a matcher.
+ * How often the verdicts agree with those of a careful reader, on sentences labelled by hand; see
+ * {@code src/test/resources/claims/README.md}. The floors were set before there was a matcher.
  */
 final class CorpusTest {
   private static final double MIN_PRECISION = 0.97;
   private static final double MIN_RECALL = 0.7;
 
   @Test
-  void few_figures_are_called_contradicted_wrongly_and_most_that_are_so_are_found()
-      throws IOException {
+  void few_false_contradictions_and_most_true_ones_are_reported() throws IOException {
     List<String> report =
         new ArrayList<>(
             List.of(
@@ -33,7 +31,7 @@ final class CorpusTest {
       for (Verdict verdict : List.of(Verdict.CONTRADICTED, Verdict.SUPPORTED)) {
         Score score = Score.of(verdict, Corpus.half(half));
         report.add(score.row(half));
-        // Whoever tunes the rules must not see what the held-out half gets wrong.
+        // Mistakes in the held-out half stay hidden from those who tune the rules.
         mistakes.addAll(!half.equals("held-out") ? score.mistakes() : List.of());
       }
     }

@@ -13,10 +13,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.diagnostics.Problem;
 import taperbook.prosecheck.TypedFigure.Verdict;
 
-/** Verdicts, places and problems of figures typed by hand in an article. */
 final class FigureCheckTest {
   @Test
-  void a_contradicted_figure_is_reported_with_its_place_the_result_and_the_remedy() {
+  void a_contradicted_figure_is_reported_with_location_result_and_remedy() {
     assertThat(sentences("Text.\n\nThe car **peaked at 184 kW** there.\n"))
         .containsExactly(
             "reports/finch.md:14:21: found \"The car peaked at 184 kW there.\", 13 kW more than the"
@@ -43,7 +42,7 @@ final class FigureCheckTest {
   }
 
   @Test
-  void a_mark_applies_to_its_own_line_only() {
+  void a_mark_applies_to_its_line_only() {
     ArticleFigures figures =
         of("It peaked at 184 kW, <!-- deliberate -->\nand it took 22 minutes from 10 % to 80 %.\n");
     assertThat(figures.problems()).hasSize(1);
@@ -60,7 +59,7 @@ final class FigureCheckTest {
   }
 
   @Test
-  void a_mark_shown_in_code_is_none() {
+  void a_mark_in_code_is_ignored() {
     assertThat(sentences("End the line with `<!-- deliberate -->`.\n")).isEmpty();
   }
 
@@ -75,7 +74,7 @@ final class FigureCheckTest {
         "See https://example.org/peaked-at-184-kW now.",
         "[x]: https://example.org \"It peaked at 184 kW\""
       })
-  void what_no_reader_sees_as_prose_is_not_read(String article) {
+  void text_that_is_not_prose_is_ignored(String article) {
     assertThat(of(article).figures()).isEmpty();
   }
 
@@ -91,14 +90,14 @@ final class FigureCheckTest {
   }
 
   @Test
-  void a_sentence_that_runs_over_a_line_end_keeps_its_places() {
+  void a_sentence_across_lines_keeps_its_locations() {
     TypedFigure figure = of("On that day the power\npeaked at\n184 kW.").figures().get(0);
     assertThat(figure.place().toString()).isEqualTo("reports/finch.md:14:1");
     assertThat(figure.verdict()).isEqualTo(Verdict.CONTRADICTED);
   }
 
   @Test
-  void a_passage_below_the_heading_of_another_car_is_not_compared_with_this_one() {
+  void a_passage_under_the_heading_of_another_car_is_not_compared() {
     assertThat(of("## The Veldt Carrier\n\nIt peaked at 143 kW.\n").problems()).isEmpty();
     assertThat(of("## The Finch\n\nIt peaked at 143 kW.\n").problems()).hasSize(1);
   }
@@ -121,14 +120,14 @@ final class FigureCheckTest {
         "> "
       })
   @Timeout(20)
-  void a_long_row_of_the_same_is_read_in_time(String piece) {
+  void a_long_repetition_is_parsed_in_time(String piece) {
     String article = piece.repeat(20_000);
     assertThatCode(() -> of(article)).doesNotThrowAnyException();
     assertThatCode(() -> of("](" + article)).doesNotThrowAnyException();
   }
 
   @Test
-  void any_mixture_of_words_and_marks_is_read_and_every_place_lies_in_the_article() {
+  void any_mixture_of_words_and_marks_has_locations_within_the_article() {
     String[] parts = {
       "It peaked at ",
       "184 kW",

@@ -33,7 +33,6 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** An invented result to compare figures with, constructed by hand. */
 final class InventedCharge {
   static final String FILE = "reports/finch.md";
   static final int FIRST_LINE = 12;
@@ -96,7 +95,6 @@ final class InventedCharge {
 
   private InventedCharge() {}
 
-  /** Returns the result of a report with this article. */
   static ReportResult with(String article) {
     return with(article, true);
   }

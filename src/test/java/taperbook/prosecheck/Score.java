@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import taperbook.prosecheck.TypedFigure.Verdict;
 
-/** How often a verdict was given rightly, wrongly, and not where it should have been. */
+/** Counts of correct, wrong, and missing verdicts. */
 final class Score {
   private final Verdict verdict;
   private final List<String> mistakes = new ArrayList<>();
@@ -17,9 +17,7 @@ final class Score {
     this.verdict = verdict;
   }
 
-  /**
-   * The score of one verdict on pieces of the corpus: it must name the same number as the label.
-   */
+  /** Scores one verdict on pieces of the corpus; the number must be that of the label. */
   static Score of(Verdict verdict, List<Corpus.Piece> pieces) {
     Score score = new Score(verdict);
     pieces.forEach(score::count);

@@ -9,10 +9,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Conversions against values from outside: the definitions of the international mile, foot, pound
- * and degree Fahrenheit in NIST SP 811 (2008), appendix B.8, and in UCUM, and what follows from
- * them by hand. Each row has its own relative tolerance: none where the factor is exact in binary
- * or given with all digits, otherwise the digits that the source gives.
+ * Compares conversions with external values: the definitions of the international mile, foot, pound
+ * and degree Fahrenheit in NIST SP 811 (2008), appendix B.8, and in UCUM, and derived values by
+ * hand. Each row has a relative tolerance: zero if the factor is exact in binary or given with all
+ * digits, otherwise the digits of the source.
  *
  * @see <a href="https://doi.org/10.6028/NIST.SP.811e2008">NIST SP 811 (2008)</a>
  */
@@ -42,7 +42,7 @@ final class UnitReferenceTest {
     "1,kPa,10,hPa,0",
     "1,mi/min,1.609344,km/min,0"
   })
-  void conversionsAreAsPublished(
+  void conversions_are_as_published(
       double amount, String from, double expected, String to, double relative) {
     Unit source = Unit.ofSymbol(from).orElseThrow();
     Unit target = Unit.ofSymbol(to).orElseThrow();
@@ -50,23 +50,26 @@ final class UnitReferenceTest {
         .isCloseTo(expected, within(relative * Math.abs(expected)));
   }
 
-  /** The pound-force is 4.4482216152605 N and the inch 25.4 mm, both exact; SP 811 rounds to 7. */
+  /**
+   * The pound-force is 4.4482216152605 N and the inch 25.4 mm, both exact; SP 811 rounds to 7
+   * digits.
+   */
   @Test
-  void poundPerSquareInchIsThatOfTheInternationalPoundAndInch() {
+  void pound_per_square_inch_uses_the_international_pound_and_inch() {
     double hectopascals = 4.4482216152605 / (0.0254 * 0.0254) / 100;
     assertThat(Unit.POUND_PER_SQUARE_INCH.toBase(1))
         .isCloseTo(hectopascals, within(5e-8 * hectopascals));
   }
 
   @Test
-  void mileIsNotTheSurveyMile() {
+  void mile_is_not_the_survey_mile() {
     double surveyKilometres = 5280 * 1200.0 / 3937 / 1000;
     assertThat(surveyKilometres - Unit.MILE.toBase(1)).isGreaterThan(3e-6);
   }
 
   @ParameterizedTest
   @EnumSource(Unit.class)
-  void conversionThereAndBackChangesNothing(Unit unit) {
+  void conversion_and_back_returns_the_value(Unit unit) {
     for (double amount : new double[] {0.1, 1, 37.5, 4321}) {
       assertThat(unit.fromBase(unit.toBase(amount)))
           .isCloseTo(amount, within(1e-12 * amount + 1e-13));

@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import taperbook.session.InputFile;
 
 /**
- * A method that is defined otherwise has another version. {@code methods.csv} keeps each version
- * with the hash of its definition: after a change of wording alone the hash is replaced there,
- * after a change of the numbers the version rises as well. The expected line is in the failure.
+ * A changed definition of a method requires a new version. {@code methods.csv} keeps each version
+ * with the hash of its definition. After a change of wording only, replace the hash there; after a
+ * change of the numbers, also increase the version. The failure message has the expected line.
  */
 final class MethodVersionTest {
   private static final Path KEPT = Path.of("src/test/resources/methods.csv");

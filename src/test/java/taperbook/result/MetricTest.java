@@ -10,7 +10,7 @@ import taperbook.quantity.Unit;
 import taperbook.session.Caveat;
 import taperbook.session.Input;
 
-/** Which caveats concern a number follows from its inputs; where it is shown, from its roles. */
+/** Inputs of a number determine its caveats; its roles determine where it appears. */
 final class MetricTest {
   private static final Caveat RESTARTED =
       new Caveat(Caveat.Kind.ENERGY_COUNTER, Message.verbatim("Restarted."));
@@ -23,7 +23,7 @@ final class MetricTest {
   }
 
   @Test
-  void a_restarted_counter_concerns_every_number_that_uses_energy_and_no_other() {
+  void a_restarted_counter_concerns_only_numbers_that_use_energy() {
     assertThat(metric(Method.TIME_TO_ADD_ENERGY).isConcernedBy(RESTARTED)).isTrue();
     assertThat(metric(Method.TIME_AVERAGE).isConcernedBy(RESTARTED)).isTrue();
     assertThat(metric(Method.WINDOW_TIME).isConcernedBy(RESTARTED)).isFalse();
@@ -37,7 +37,7 @@ final class MetricTest {
   }
 
   @Test
-  void a_drive_concerns_numbers_of_the_road_only() {
+  void a_drive_concerns_only_numbers_of_the_road() {
     assertThat(metric(Method.WINDOW_TIME).isConcernedBy(WINDY)).isFalse();
     Metric road = new Metric("a", "A", Unit.SECOND, Method.PLUG_IN, Basis.DRIVEN, Input.ROAD);
     assertThat(road.isConcernedBy(WINDY)).isTrue();
@@ -45,7 +45,7 @@ final class MetricTest {
   }
 
   @Test
-  void roles_add_up_and_survive_another_label() {
+  void roles_accumulate_and_do_not_depend_on_the_label() {
     assertThat(metric(Method.HOLD).in(Role.HEADLINE).in(Role.CURVE).labelled("Else").roles())
         .containsExactlyInAnyOrder(Role.HEADLINE, Role.CURVE);
   }

@@ -11,10 +11,10 @@ import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 import taperbook.session.Origin;
 
-/** JCGM 100:2008, 5.1.2: the uncertainties of independent quantities add by squares. */
+/** JCGM 100:2008, 5.1.2: uncertainties of independent quantities add in quadrature. */
 final class ReportNumberTest {
   @Test
-  void coverage_intervals_add_by_squares() {
+  void coverage_intervals_add_in_quadrature() {
     // The root of 3 * 3 + 4 * 4 is 5.
     assertThat(number(100, 3, 0.95).differsSignificantly(number(105.1, 4, 0.95))).isTrue();
     assertThat(number(100, 3, 0.95).differsSignificantly(number(104.9, 4, 0.95))).isFalse();
@@ -28,14 +28,14 @@ final class ReportNumberTest {
   }
 
   @Test
-  void nothing_differs_from_what_was_withheld() {
+  void nothing_differs_from_a_withheld_number() {
     ReportNumber withheld = number(new Outcome.Withheld(Message.verbatim("not read")));
     assertThat(withheld.differsSignificantly(number(5, 0, 1))).isFalse();
     assertThat(number(5, 0, 1).differsSignificantly(withheld)).isFalse();
   }
 
   @Test
-  void a_difference_reaches_as_far_as_the_sides_that_face_each_other() {
+  void a_difference_uses_the_facing_sides_of_both_intervals() {
     ReportNumber upper =
         number(new Outcome.Measured(new Estimate(110, new Interval(107, 115)), 0.95));
     ReportNumber lower =
@@ -44,7 +44,7 @@ final class ReportNumberTest {
     Interval ends = upper.minus(lower, 0).orElseThrow().estimateIfMeasured().orElseThrow().bounds();
     assertThat(ends.low()).isCloseTo(10 - 5, within(1e-12));
     assertThat(ends.high()).isCloseTo(10 + 13, within(1e-12));
-    // With 12 more for the spread between runs the 5 becomes 13.
+    // With 12 more for the spread between runs, 5 becomes 13.
     assertThat(
             upper.minus(lower, 12).orElseThrow().estimateIfMeasured().orElseThrow().bounds().low())
         .isCloseTo(10 - 13, within(1e-12));

@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The rows of an origin are stored as runs; a sorted set of the JDK gives the expected rows. */
+/** Rows of an origin are stored as runs; a sorted set of the JDK gives the expected rows. */
 final class OriginRowsTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
-  void rows_come_out_sorted_and_each_once(int seed) {
+  void rows_are_sorted_and_distinct(int seed) {
     Random random = new Random(seed);
     List<RowRef> rows = new ArrayList<>();
     for (int i = 0; i < 200; i++) {
@@ -27,7 +27,7 @@ final class OriginRowsTest {
   }
 
   @Test
-  void there_may_be_no_row() {
+  void there_may_be_no_rows() {
     List<RowRef> none = new Origin("s", List.of()).rows();
     assertThat(none).isEmpty();
     assertThatThrownBy(() -> none.get(0)).isInstanceOf(IndexOutOfBoundsException.class);

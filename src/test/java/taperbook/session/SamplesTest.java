@@ -10,10 +10,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class SamplesTest {
-  /** With room left, with none left over, and with less than is needed. */
+  /** With spare capacity, with none, and with too little. */
   @ParameterizedTest
   @ValueSource(ints = {64, 20, 3})
-  void a_trace_has_the_readings_that_were_gathered(int room) {
+  void a_trace_has_the_added_readings(int room) {
     Samples samples = twenty(room);
     Trace trace = new Trace("r.csv", samples, 0.5, 0.25);
     assertThat(trace.size()).isEqualTo(20);
@@ -26,7 +26,7 @@ final class SamplesTest {
 
   @ParameterizedTest
   @ValueSource(ints = {64, 20, 3})
-  void nothing_is_changed_under_a_trace(int room) {
+  void later_changes_do_not_affect_a_trace(int room) {
     Samples samples = twenty(room);
     Trace trace = new Trace("r.csv", samples, 0.5, 0.25);
     assertThatThrownBy(() -> samples.add(200, 1, 30)).isInstanceOf(IllegalStateException.class);
@@ -51,7 +51,7 @@ final class SamplesTest {
   }
 
   @Test
-  void decimal_places_stay_with_their_reading_and_go_with_a_computed_one() {
+  void decimal_places_belong_to_readings_and_not_to_computed_values() {
     Samples samples = new Samples(1);
     for (int i = 0; i < 40; i++) {
       samples.addWritten(i, i, i + 2, i % 3);

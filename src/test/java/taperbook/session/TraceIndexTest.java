@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The index of a time, against looking at every reading. */
+/** Compares the index of a time with a linear search. */
 final class TraceIndexTest {
   static IntStream seeds() {
     return IntStream.rangeClosed(1, 200);
@@ -15,7 +15,7 @@ final class TraceIndexTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void is_that_of_the_last_reading_at_or_before_the_time(int seed) {
+  void the_index_is_that_of_the_last_reading_at_or_before_the_time(int seed) {
     Random random = new Random(seed);
     int n = 1 + random.nextInt(40);
     double[] seconds = new double[n];

@@ -17,23 +17,23 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The canonical form on files of the PDF library that have nothing of a report. */
+/** The canonical form of files that the PDF library wrote, without a report. */
 final class CanonicalPdfTest {
   private static final int MUTATIONS = 2000;
 
   @Test
-  void a_file_is_the_same_as_itself_and_as_a_copy() throws IOException {
+  void a_file_equals_itself_and_its_copy() throws IOException {
     byte[] pdf = pdf("0 0 9 9 re f", "1 1 8 8 re f");
     assertThat(CanonicalPdf.isSame(pdf, pdf)).isTrue();
     assertThat(CanonicalPdf.isSame(pdf.clone(), pdf)).isTrue();
   }
 
   /**
-   * A deflated stream ends with bits that nothing reads, up to the next whole byte: to change one
-   * of them is to deflate the same content otherwise.
+   * A deflated stream ends with unused bits up to the next whole byte: changing one of them is
+   * another encoding of the same content.
    */
   @Test
-  void no_mutation_of_a_file_is_the_same_but_of_bits_that_nothing_reads() throws IOException {
+  void every_mutation_except_of_padding_bits_is_a_difference() throws IOException {
     byte[] pdf = pdf("0 0 9 9 re f".repeat(40), "1 1 8 8 re f".repeat(30));
     int same = 0;
     for (int seed = 1; seed <= MUTATIONS; seed++) {
@@ -78,14 +78,14 @@ final class CanonicalPdfTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"\n", " ", "%", "%%EOF\n", "\0"})
-  void nothing_may_follow_the_end_or_precede_the_beginning(String more) throws IOException {
+  void bytes_before_the_start_or_after_the_end_are_differences(String more) throws IOException {
     byte[] pdf = pdf("0 0 9 9 re f", "1 1 8 8 re f");
     assertThat(CanonicalPdf.isSame(joined(pdf, more.getBytes(ISO_8859_1)), pdf)).isFalse();
     assertThat(CanonicalPdf.isSame(joined(more.getBytes(ISO_8859_1), pdf), pdf)).isFalse();
   }
 
   @Test
-  void bytes_that_move_from_one_stream_to_the_next_make_another_file() throws IOException {
+  void bytes_moved_between_streams_are_a_difference() throws IOException {
     byte[] one = pdf("0 0 9 9 re f 1 1 8 8 re f", " 2 2 7 7 re f");
     byte[] other = pdf("0 0 9 9 re f", " 1 1 8 8 re f 2 2 7 7 re f");
     assertThat(CanonicalPdf.isSame(one, other)).isFalse();
@@ -96,14 +96,14 @@ final class CanonicalPdfTest {
   }
 
   @Test
-  void a_file_without_streams_or_without_anything_is_compared_as_well() {
+  void files_without_streams_and_empty_files_are_compared() {
     byte[] pdf = "%PDF-1.7\n".getBytes(ISO_8859_1);
     assertThat(CanonicalPdf.isSame(pdf, pdf)).isTrue();
     assertThat(CanonicalPdf.isSame(new byte[0], pdf)).isFalse();
     assertThat(CanonicalPdf.isSame(pdf, new byte[0])).isFalse();
   }
 
-  /** A document of one page whose content is in two streams. */
+  /** A document of one page with its content in two streams. */
   private static byte[] pdf(String first, String second) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {

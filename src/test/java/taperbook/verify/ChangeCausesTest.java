@@ -7,13 +7,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import taperbook.result.MovedNumber;
 
-/** The number went from 140 to 150 kW, of which undoing a change takes back so much. */
+/** The number changed from 140 to 150 kW; reverting a change restores the given part of it. */
 final class ChangeCausesTest {
   private static final Resampling BEFORE = draws(140, 140.2, 139.8);
   private static final Resampling AFTER = draws(150, 150.2, 149.8);
 
   @Test
-  void the_change_that_takes_the_number_back_is_its_cause() {
+  void the_change_whose_reversal_restores_the_number_is_its_cause() {
     ChangeCauses causes = causes();
     causes.enter("one", draws(140.1, 139.9));
     causes.enter("other", draws(150.1, 149.9));
@@ -21,7 +21,7 @@ final class ChangeCausesTest {
   }
 
   @Test
-  void two_changes_that_share_the_move_are_both_named() {
+  void two_contributing_changes_are_both_named() {
     ChangeCauses causes = causes();
     causes.enter("six", draws(144, 144.1));
     causes.enter("four", draws(146, 146.1));
@@ -30,7 +30,7 @@ final class ChangeCausesTest {
   }
 
   @Test
-  void what_no_change_does_by_itself_they_do_together() {
+  void changes_without_individual_effect_are_a_joint_cause() {
     ChangeCauses causes = causes();
     causes.enter("one", draws(150.1, 149.9));
     causes.enter("other", draws(149, 149.1));
@@ -38,7 +38,7 @@ final class ChangeCausesTest {
   }
 
   @Test
-  void another_program_is_the_cause_of_what_no_change_of_the_data_gives() {
+  void the_program_is_the_cause_if_the_data_did_not_change() {
     ChangeCauses causes = causes();
     causes.enter("one", draws(150.1, 149.9));
     causes.enter("program");
@@ -46,7 +46,7 @@ final class ChangeCausesTest {
   }
 
   @Test
-  void a_single_change_needs_no_undoing() {
+  void a_single_change_is_the_cause_without_reversal() {
     ChangeCauses causes = causes();
     causes.enter("one");
     assertThat(named(causes)).containsExactly("one");

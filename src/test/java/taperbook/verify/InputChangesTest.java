@@ -17,7 +17,7 @@ final class InputChangesTest {
   private static final String FACTS = "sessions/finch/conditions.csv";
 
   @Test
-  void a_changed_cell_is_named_by_its_column_and_undone_by_itself() {
+  void a_changed_cell_is_named_by_its_column_and_reverted_individually() {
     List<InputChange> changes =
         changes(
             READINGS,
@@ -46,7 +46,7 @@ final class InputChangesTest {
   }
 
   @Test
-  void rows_and_heads_that_changed_are_undone_whole() {
+  void changed_rows_and_heads_are_reverted_as_a_whole() {
     List<InputChange> changes = changes(READINGS, "a,b\n1,2\n3,4\n5,6\n", "a,c\n1,2\n5,6\n7,8\n");
     assertThat(changes)
         .extracting(InputChange::words)
@@ -60,7 +60,7 @@ final class InputChangesTest {
   }
 
   @Test
-  void too_many_cells_are_grouped_by_row_and_too_many_rows_by_file() {
+  void many_cells_are_grouped_by_row_and_many_rows_by_file() {
     StringBuilder before = new StringBuilder("a,b\n");
     StringBuilder after = new StringBuilder("a,b\n");
     for (int i = 0; i < 5; i++) {
@@ -81,7 +81,7 @@ final class InputChangesTest {
   }
 
   @Test
-  void a_file_that_is_added_or_removed_is_one_change() {
+  void an_added_or_removed_file_is_one_change() {
     Map<String, InputFile> one = Map.of(READINGS, file(READINGS, "a\n1\n"));
     Map<String, InputFile> other = Map.of(FACTS, file(FACTS, "item\nx\n"));
     List<InputChange> changes = InputChanges.between(one, other, 10);
@@ -94,7 +94,7 @@ final class InputChangesTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
-  void undoing_change_after_change_gives_the_old_file(int seed) {
+  void reverting_every_change_gives_the_old_file(int seed) {
     Random random = new Random(seed * 104729L);
     List<String> old = new ArrayList<>(List.of("head,of it"));
     for (int i = 0; i < 20; i++) {

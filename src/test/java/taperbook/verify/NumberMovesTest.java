@@ -16,30 +16,30 @@ final class NumberMovesTest {
           + " recorded\"}";
 
   @Test
-  void a_number_moved_if_the_draws_of_both_versions_do_not_overlap() {
+  void a_number_changed_if_the_draws_of_both_versions_do_not_overlap() {
     Resampling before = draws(140, 140.6, 139.5, 140.2, 140.4);
     assertThat(between(before, draws(143, 142.4, 143.3, 142.6, 143.1))).hasSize(1);
-    // By as much, but one draw of the new readings gives what the old ones gave.
+    // An equal change, but one draw of the new readings gives the old value.
     assertThat(between(before, draws(143, 142.4, 143.3, 140.3, 143.1))).isEmpty();
   }
 
   @Test
-  void a_move_of_less_than_a_tenth_of_half_the_interval_is_none() {
-    // Half the interval is 10 kW: 0.9 kW are not listed, 1.1 kW are, by draws that never meet.
+  void a_change_below_a_tenth_of_the_half_interval_is_ignored() {
+    // Half the interval is 10 kW: 0.9 kW are not listed, 1.1 kW are, with draws that never overlap.
     Resampling before = draws(140, 140, 140, 140, 140);
     assertThat(between(before, draws(140.9, 140.9, 140.9, 140.9, 140.9))).isEmpty();
     assertThat(between(before, draws(141.1, 141.1, 141.1, 141.1, 141.1))).hasSize(1);
   }
 
   @Test
-  void an_interval_that_became_wider_is_a_move() {
+  void a_wider_interval_is_a_change() {
     Resampling before = files(number("140", "130", "150"), number("140", "130", "150"));
     Resampling after = files(number("140", "125", "155"), number("140", "125", "155"));
     assertThat(NumberMoves.between(before, after, true)).hasSize(1);
   }
 
   @Test
-  void an_exact_number_that_draws_alone_move_did_not_move() {
+  void an_exact_number_that_only_draws_affect_did_not_change() {
     Resampling before = files(exact("59.28"), exact("59.31"), exact("59.25"));
     assertThat(
             NumberMoves.between(before, files(exact("59.3"), exact("59.26"), exact("59.29")), true))
@@ -50,7 +50,7 @@ final class NumberMovesTest {
   }
 
   @Test
-  void a_number_that_is_withheld_now_has_moved() {
+  void a_newly_withheld_number_has_changed() {
     List<MovedNumber> moved =
         NumberMoves.between(
             files(number("140", "130", "150"), number("140", "130", "150")),
@@ -62,25 +62,25 @@ final class NumberMovesTest {
   }
 
   @Test
-  void a_number_that_one_version_was_not_asked_for_has_not_moved() {
+  void a_number_requested_of_one_version_only_has_not_changed() {
     Resampling with = files(number("140", "130", "150"), number("140", "130", "150"));
     Resampling without = files("", "");
     assertThat(NumberMoves.between(with, without, false)).isEmpty();
-    // With the same questions it is a finding that is gone.
+    // With equal requests it is a lost result.
     assertThat(NumberMoves.between(with, without, true)).hasSize(1);
     assertThat(NumberMoves.between(with, files("", number("140", "130", "150")), true)).isEmpty();
   }
 
   @Test
-  void a_single_draw_must_lie_outside_by_the_spread_of_the_other_draws() {
-    // As after a change of program: the published version cannot be drawn again.
+  void a_single_draw_must_differ_by_more_than_the_spread_of_the_others() {
+    // After a change of program, the published version cannot be resampled.
     Resampling published = draws(140);
     assertThat(between(published, draws(143, 142, 143.5, 142.5))).hasSize(1);
     assertThat(between(published, draws(141.2, 143, 142, 142.5))).isEmpty();
   }
 
   @Test
-  void stated_numbers_differ_by_more_than_rounding_errors() {
+  void stated_numbers_change_by_more_than_rounding_errors() {
     assertThat(
             NumberMoves.stated(
                 one(number("140", "130", "150")), one(number("140.01", "130", "150"))))

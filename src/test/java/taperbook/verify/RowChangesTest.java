@@ -22,14 +22,14 @@ final class RowChangesTest {
   }
 
   @Test
-  void a_new_line_moves_the_others_without_changing_them() {
+  void an_added_line_shifts_the_others_without_changing_them() {
     assertThat(between("head\na,1\nb,2\nc,3\n", "head\na,1\nx,9\nb,2\nc,4\n"))
         .containsExactly(
             new RowChange(FILE, 0, 3, "", "x,9"), new RowChange(FILE, 4, 5, "c,3", "c,4"));
   }
 
   @Test
-  void a_removed_line_is_reported_at_its_old_place() {
+  void a_removed_line_is_reported_at_its_old_location() {
     assertThat(between("head\na,1\nb,2\nc,3\n", "head\na,1\nc,3\n"))
         .containsExactly(new RowChange(FILE, 3, 0, "b,2", ""));
     assertThat(new RowChange(FILE, 3, 0, "b,2", "").words())
@@ -37,7 +37,7 @@ final class RowChangesTest {
   }
 
   @Test
-  void files_that_are_no_tables_are_not_looked_into() {
+  void files_that_are_not_tables_are_not_compared_by_row() {
     InputFile one = new InputFile("reports/x.md", "a\n".getBytes(StandardCharsets.UTF_8));
     InputFile other = new InputFile("reports/x.md", "b\n".getBytes(StandardCharsets.UTF_8));
     assertThat(RowChanges.between(Map.of("reports/x.md", one), Map.of("reports/x.md", other)))

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 final class AxisTest {
   @Test
-  void state_of_charge_runs_in_full_and_in_tens() {
+  void the_axis_of_state_of_charge_covers_0_to_100_in_tens() {
     assertThat(Axis.stateOfCharge(10).ticks())
         .containsExactly(0.0, 10.0, 20.0, 30.0, 40.0, 50.0, 60.0, 70.0, 80.0, 90.0, 100.0);
   }
@@ -35,7 +35,7 @@ final class AxisTest {
 
   @ParameterizedTest
   @ValueSource(doubles = {0.31, 1, 7.77, 52, 171, 350.5, 999, 123_456})
-  void every_axis_begins_at_zero_and_has_round_ticks_inside_its_range(double max) {
+  void every_axis_starts_at_zero_and_has_round_ticks_within_its_range(double max) {
     Axis axis = Axis.upTo("x", "kW", max, 6);
     assertThat(axis.ticks().get(0)).isZero();
     assertThat(axis.ticks())
@@ -66,7 +66,7 @@ final class AxisTest {
   }
 
   @Test
-  void a_tick_below_zero_has_a_minus_sign_and_zero_has_none() {
+  void negative_ticks_have_a_minus_sign_and_zero_has_none() {
     Axis axis = Axis.across("x", "kW", -24, 92, 8);
     assertThat(axis.ticks().stream().map(axis::tickText))
         .containsExactly("\u221220", "0", "20", "40", "60", "80");
@@ -78,7 +78,7 @@ final class AxisTest {
   }
 
   @Test
-  void an_axis_without_length_is_refused() {
+  void an_axis_of_zero_length_is_refused() {
     assertThatThrownBy(() -> new Axis("x", "kW", Double.NaN, 1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("no such axis: 0.0 to NaN by 1.0");

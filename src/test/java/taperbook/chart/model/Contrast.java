@@ -3,7 +3,7 @@ package taperbook.chart.model;
 import java.awt.Color;
 
 /**
- * The contrast of two colours, from 1 to 21.
+ * Contrast ratio of two colours, from 1 to 21.
  *
  * @see <a href="https://www.w3.org/TR/WCAG22/#dfn-contrast-ratio">WCAG 2.2: contrast ratio,
  *     relative luminance</a>
@@ -11,7 +11,7 @@ import java.awt.Color;
 public final class Contrast {
   private Contrast() {}
 
-  /** The contrast ratio, whichever is the lighter. */
+  /** The contrast ratio, in either order of the colours. */
   public static double between(Color one, Color other) {
     double a = luminance(one);
     double b = luminance(other);

@@ -21,7 +21,7 @@ final class LineThinningTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void no_point_left_out_lies_farther_from_the_line_than_the_tolerance(int seed) {
+  void no_omitted_point_is_farther_from_the_line_than_the_tolerance(int seed) {
     Random random = new Random(seed);
     int n = 500;
     double[] x = new double[n];

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Colours of sessions for eyes that lack one kind of cone, and in grey.
+ * Distances between session colours for each kind of dichromacy and in grey.
  *
  * @see <a href="https://doi.org/10.1109/TVCG.2009.113">Machado, Oliveira and Fernandes 2009: the
  *     matrices for severity 1, on linear sRGB</a>
@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  *     distance between colours</a>
  */
 final class SessionColorsTest {
-  /** Of linear sRGB to X, Y, Z under D65: IEC 61966-2-1:1999. */
+  /** Linear sRGB to X, Y, Z under D65: IEC 61966-2-1:1999. */
   private static final double[][] TO_XYZ = {
     {0.4124, 0.3576, 0.1805}, {0.2126, 0.7152, 0.0722}, {0.0193, 0.1192, 0.9505}
   };
@@ -54,30 +54,29 @@ final class SessionColorsTest {
 
   @ParameterizedTest
   @EnumSource(Eyes.class)
-  void white_looks_white_to_all_eyes(Eyes eyes) {
+  void white_stays_white_in_every_simulation(Eyes eyes) {
     double[] white = lab(Color.WHITE, eyes);
     assertThat(white[0]).isCloseTo(100, within(0.01));
     assertThat(Math.hypot(white[1], white[2])).isLessThan(0.05);
   }
 
-  /** L*, a*, b* of the primaries of sRGB as published in many tables; written from memory. */
+  /** L*, a*, b* of the sRGB primaries as tabulated in many places; from memory. */
   @ParameterizedTest
   @CsvSource({
     "#ff0000, 53.24, 80.09, 67.20",
     "#00ff00, 87.73, -86.18, 83.18",
     "#0000ff, 32.30, 79.19, -107.86"
   })
-  void primaries_lie_where_published_tables_have_them(
-      String color, double lightness, double a, double b) {
+  void primaries_have_the_published_lab_values(String color, double lightness, double a, double b) {
     double[] lab = lab(Color.decode(color), Eyes.ALL_CONES);
     assertThat(lab[0]).isCloseTo(lightness, within(0.02));
     assertThat(lab[1]).isCloseTo(a, within(0.05));
     assertThat(lab[2]).isCloseTo(b, within(0.05));
   }
 
-  /** A pair that the matrices must bring together, or they would prove nothing. */
+  /** A pair whose distance must shrink; otherwise the matrices would prove nothing. */
   @Test
-  void a_red_and_a_green_that_differ_come_together_for_eyes_without_their_cones() {
+  void a_red_and_a_green_are_close_without_their_cones() {
     Color red = Color.decode("#b04a2a");
     Color green = Color.decode("#6f6a1e");
     double all = distance(red, green, Eyes.ALL_CONES);
@@ -86,13 +85,13 @@ final class SessionColorsTest {
 
   @ParameterizedTest
   @EnumSource(Eyes.class)
-  void any_two_sessions_differ_for_all_eyes(Eyes eyes) {
-    // A distance of 2.3 is just noticeable (Mahy, Van Eycken and Oosterlinck 1994).
+  void any_two_session_colours_differ_in_every_simulation(Eyes eyes) {
+    // The just noticeable difference is 2.3 (Mahy, Van Eycken and Oosterlinck 1994).
     pairs().forEach(p -> assertThat(distance(p[0], p[1], eyes)).isGreaterThan(20));
   }
 
   @Test
-  void any_two_sessions_differ_in_grey() {
+  void any_two_session_colours_differ_in_grey() {
     pairs()
         .forEach(
             p -> {

@@ -14,13 +14,13 @@ import taperbook.quantity.WantedDistance;
 import taperbook.result.ReportResult;
 
 /**
- * Writes the figures of all invented sessions and comparisons to a folder, to be looked at: {@code
- * Look FOLDER}.
+ * Writes the figures of all invented sessions and comparisons to a folder for review: {@code
+ * ChartPictures FOLDER}.
  */
 public final class ChartPictures {
   private ChartPictures() {}
 
-  /** Sessions with the peculiarities that charts must stand. */
+  /** Sessions that cover the edge cases of charts. */
   static Map<String, ReportResult> sessions() {
     Map<String, ReportResult> all = new LinkedHashMap<>();
     all.put("hand-read", InventedSession.handRead().result());
@@ -55,7 +55,7 @@ public final class ChartPictures {
     return all;
   }
 
-  /** The figures of all sessions and comparisons, before they are painted. */
+  /** The unrendered figures of all sessions and comparisons. */
   public static Map<String, List<Draft>> drafts() {
     Map<String, List<Draft>> all = new LinkedHashMap<>();
     sessions().forEach((name, result) -> all.put(name, FigureSet.drafts(result)));

@@ -15,12 +15,12 @@ import taperbook.result.ReportResult;
 
 final class CompareFiguresTest {
   @Test
-  void a_report_that_compares_nothing_has_none_of_these_figures() {
+  void a_report_without_comparison_has_no_comparison_figures() {
     assertThat(CompareFigures.draw(InventedSession.handRead().result())).isEmpty();
   }
 
   @Test
-  void figures_come_in_order_with_one_difference_for_each_pair() {
+  void figures_are_in_order_with_one_difference_for_each_pair() {
     assertThat(CompareFigures.draw(Comparisons.named("three")))
         .extracting(Figure::id)
         .containsExactly(
@@ -43,7 +43,7 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void power_for_each_kilowatt_hour_is_drawn_only_where_batteries_differ_by_over_two_per_cent() {
+  void power_per_kilowatt_hour_is_drawn_only_if_batteries_differ_by_more_than_two_per_cent() {
     assertThat(withEnergies(60, 60 / 1.019)).doesNotContain("c-rate-over-soc");
     assertThat(withEnergies(60, 60 / 1.021)).contains("c-rate-over-soc");
   }
@@ -55,14 +55,14 @@ final class CompareFiguresTest {
     assertThat(ids(InventedComparison.of(4, stated, silent))).doesNotContain("c-rate-over-soc");
     silent.measured("implied_full_energy", Unit.KILOWATT_HOUR, 91.8, 1);
     Figure figure = figure(InventedComparison.of(4, stated, silent), "c-rate-over-soc");
-    // 171 kW / 60 kWh and 183.6 kW / 91.8 kWh, by hand.
+    // By hand: 171 kW / 60 kWh and 183.6 kW / 91.8 kWh.
     assertThat(plain(figure.caption()))
         .contains("2.85 kW/kWh in A (Northmoor Finch, second battery revision) with 60 kWh")
         .contains("2.00 kW/kWh in B (Veldt Carrier) with 91.8 kWh");
   }
 
   @Test
-  void the_caption_over_charge_states_peaks_and_the_time_for_what_all_have_in_common() {
+  void the_caption_over_charge_states_peaks_and_the_time_for_the_common_window() {
     assertThat(plain(figure(Comparisons.named("two"), "compare-over-soc").caption()))
         .contains("171 kW in A (second battery revision)")
         .contains("135 kW in B (first battery revision)")
@@ -71,7 +71,7 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void the_caption_over_time_states_what_each_added_and_the_time_for_the_same_energy() {
+  void the_caption_over_time_states_the_charge_added_and_the_time_for_the_same_energy() {
     InventedSession a =
         Comparisons.second().measured("time_to_add_30_kwh_from_14", Unit.SECOND, 640, 9);
     InventedSession b =
@@ -116,7 +116,7 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void a_difference_turned_round_names_the_other_session_and_no_negative_amount() {
+  void a_reversed_difference_names_the_other_session_without_a_negative_amount() {
     ReportResult turned = InventedComparison.of(4, Comparisons.first(), Comparisons.second());
     assertThat(plain(figure(turned, "difference-over-soc").caption()))
         .contains("B took 23.1 kW")
@@ -155,15 +155,15 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void each_stretch_of_a_dashed_line_is_one_stroke_so_that_its_dash_runs_on() {
-    // Four long gaps end the first battery's session: what lies before them is one stretch.
+  void each_stretch_of_a_dashed_line_is_one_path_with_a_continuous_dash() {
+    // Four long gaps end the first battery's session; the readings before them are one stretch.
     String svg = figure(Comparisons.named("two"), "compare-over-soc").svg();
     String dash = "stroke-dasharray=\"10.1,3.8\"[^>]*stroke-width=\"2.4\">\\n<path d=\"m[^z\"]*\"";
     Matcher strokes = Pattern.compile(dash).matcher(svg);
     assertThat(strokes.results().map(m -> corners(m.group()))).contains(12);
   }
 
-  /** Corners of a path of straight lines behind its first one. */
+  /** Number of corners of a path of straight lines after its first line. */
   private static int corners(String path) {
     String data = path.substring(path.indexOf('l', path.indexOf(" d=")) + 1, path.lastIndexOf('"'));
     return data.split(" ", -1).length / 2;
@@ -196,7 +196,7 @@ final class CompareFiguresTest {
   }
 
   @Test
-  void the_same_comparison_gives_the_same_bytes() {
+  void equal_comparisons_give_equal_bytes() {
     List<Figure> first = CompareFigures.draw(Comparisons.named("three"));
     List<Figure> again = CompareFigures.draw(Comparisons.named("three"));
     for (int i = 0; i < first.size(); i++) {

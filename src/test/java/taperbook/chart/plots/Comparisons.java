@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Random;
 import taperbook.result.ReportResult;
 
-/** Comparisons with the peculiarities that charts must stand. */
+/** Comparisons that cover the edge cases of charts. */
 public final class Comparisons {
   private Comparisons() {}
 
@@ -51,7 +51,7 @@ public final class Comparisons {
     return InventedSession.logger().named("carrier", "Veldt Carrier").usableKilowattHours(92);
   }
 
-  /** The second session with its power scaled, all else the same. */
+  /** The second session with its power multiplied by a factor. */
   static InventedSession scaled(double factor, String what) {
     return InventedSession.handRead()
         .scaledPower(factor)
@@ -82,7 +82,7 @@ public final class Comparisons {
         any(new Random(5), "a hotter day"));
   }
 
-  /** Any session: a climb to a peak and a fall, 4 to 60 readings. */
+  /** A random session: a climb to a peak and a fall, 4 to 60 readings. */
   public static InventedSession any(Random random, String what) {
     int n = 4 + random.nextInt(57);
     double[] seconds = new double[n];

@@ -24,14 +24,14 @@ final class FigureSetTest {
   }
 
   @Test
-  void a_figure_whose_curve_is_missing_is_left_out() {
+  void a_figure_without_a_curve_is_omitted() {
     assertThat(FigureSet.draw(InventedSession.socAndTime().result()))
         .extracting(Figure::id)
         .containsExactly("soc-over-time", "distance-over-time");
   }
 
   @Test
-  void the_same_result_gives_the_same_bytes() {
+  void equal_results_give_equal_bytes() {
     List<Figure> first = FigureSet.draw(InventedSession.logger().result());
     List<Figure> again = FigureSet.draw(InventedSession.logger().result());
     for (int i = 0; i < first.size(); i++) {
@@ -42,7 +42,7 @@ final class FigureSetTest {
   }
 
   @Test
-  void a_picture_for_film_has_the_size_of_film_and_is_not_blank() throws IOException {
+  void a_film_picture_has_film_size_and_is_not_blank() throws IOException {
     for (Figure figure : FigureSet.draw(InventedSession.handRead().result())) {
       BufferedImage image = ImageIO.read(new ByteArrayInputStream(figure.png()));
       assertThat(image.getWidth()).isEqualTo(1920);
@@ -52,7 +52,7 @@ final class FigureSetTest {
   }
 
   @Test
-  void a_single_reading_still_makes_its_figures() {
+  void a_single_reading_has_figures() {
     InventedSession one =
         InventedSession.plain(new double[] {0}, new double[] {40}, new double[] {0});
     List<Draft> drafts = FigureSet.drafts(one.result());
@@ -64,7 +64,7 @@ final class FigureSetTest {
   }
 
   @Test
-  void the_bytes_of_a_picture_cannot_be_changed_from_outside() {
+  void callers_cannot_change_the_bytes_of_a_picture() {
     Figure figure = FigureSet.draw(InventedSession.handRead().result()).get(0);
     figure.png()[0] = 0;
     assertThat(figure.png()[0]).isEqualTo((byte) 0x89);
@@ -95,7 +95,7 @@ final class FigureSetTest {
   }
 
   @Test
-  void the_text_alternative_on_distance_names_each_wanted_distance() {
+  void the_text_alternative_of_distance_names_each_requested_distance() {
     Figure figure = figure(InventedSession.handRead(), "distance-over-time");
     assertThat(plain(figure.textAlternative()))
         .contains("distance added in mi")

@@ -27,8 +27,8 @@ import taperbook.result.Stretch.Order;
 import taperbook.session.Origin;
 
 /**
- * Results to draw, of invented sessions held against each other. Differences are read off the
- * curves in the plainest way, every half per cent, with a band of a set width.
+ * Invented comparison results for charts. Differences are read off the curves every half per cent,
+ * with a band of a constant width.
  */
 public final class InventedComparison {
   private static final double STEP = 0.5;
@@ -44,7 +44,7 @@ public final class InventedComparison {
     this.other = other;
   }
 
-  /** The first session held against the others. */
+  /** Compares the first session with the others. */
   public static ReportResult of(
       double bandKilowatt, InventedSession main, InventedSession... others) {
     Optional<SocWindow> shared = shared(main, others);
@@ -93,15 +93,15 @@ public final class InventedComparison {
       return new PairResult(name, Optional.empty(), List.of(), List.of(), Optional.empty(), none);
     }
     Curve difference = difference(main, other, from, to, bandKilowatt);
-    InventedComparison made = new InventedComparison(own, name);
-    made.judge(difference);
+    InventedComparison comparison = new InventedComparison(own, name);
+    comparison.judge(difference);
     return new PairResult(
         name,
         Optional.of(new Interval(from, to)),
-        made.stretches,
-        made.crossings,
+        comparison.stretches,
+        comparison.crossings,
         Optional.of(difference),
-        new Numbers(made.numbers));
+        new Numbers(comparison.numbers));
   }
 
   private static Curve difference(

@@ -33,8 +33,8 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * Results to draw, of invented sessions. The numbers are set here by hand or read off the readings
- * in the plainest way; what is right in them is the measuring's business, not the drawing's.
+ * Invented session results for charts. Numbers are set by hand or read off the readings by the
+ * simplest method; their correctness is the subject of the tests of {@code metric}.
  */
 public final class InventedSession {
   static final double KM_PER_PERCENT = 5.0;
@@ -60,7 +60,7 @@ public final class InventedSession {
     this.power = power.clone();
   }
 
-  /** Twenty readings by eye: climb, plateau, ramp, steps; one long gap. */
+  /** Twenty readings by eye: climb, plateau, ramp, steps, and one long gap. */
   public static InventedSession handRead() {
     double[] seconds = {
       0, 30, 60, 95, 130, 190, 250, 310, 380, 450, 510, 560, 620, 700, 790, 880, 1000, 1130, 1270,
@@ -88,7 +88,10 @@ public final class InventedSession {
         .added();
   }
 
-  /** A reading each second for forty minutes, power with noise, charge to a tenth. */
+  /**
+   * A reading every second for forty minutes, with noisy power and a charge in tenths of a per
+   * cent.
+   */
   public static InventedSession logger() {
     int n = 2400;
     double[] seconds = new double[n];
@@ -115,7 +118,7 @@ public final class InventedSession {
         .added();
   }
 
-  /** State of charge and time alone. */
+  /** Only state of charge and time. */
   public static InventedSession socAndTime() {
     InventedSession full = handRead();
     return new InventedSession(full.seconds, full.soc, new double[0])
@@ -124,7 +127,7 @@ public final class InventedSession {
         .added();
   }
 
-  /** Readings as given, with a peak that was read once and no hold. */
+  /** The given readings, with a peak in a single row and no hold. */
   public static InventedSession plain(double[] seconds, double[] soc, double[] power) {
     return new InventedSession(seconds, soc, power)
         .withheld("peak_hold_time", Unit.SECOND, "the peak was read only once")

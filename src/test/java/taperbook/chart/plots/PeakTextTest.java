@@ -7,12 +7,12 @@ import org.junit.jupiter.api.Test;
 import taperbook.result.Curve;
 
 final class PeakTextTest {
-  /** Up by 1 kW each second to 100 kW at 100 s, level to 300 s, down by 0.5 kW each second. */
+  /** Rises by 1 kW/s to 100 kW at 100 s, is constant until 300 s, falls by 0.5 kW/s. */
   private static final Curve TRAPEZOID =
       curve(new double[] {0, 100, 300, 500}, new double[] {0, 100, 100, 0});
 
   @Test
-  void the_stretch_of_the_levels_own_length_is_the_level() {
+  void a_stretch_of_the_length_of_the_plateau_is_the_plateau() {
     assertThat(PeakText.stretchStart(TRAPEZOID, 200)).isEqualTo(100);
   }
 
@@ -23,7 +23,7 @@ final class PeakTextTest {
   }
 
   @Test
-  void a_stretch_as_long_as_the_curve_begins_with_it() {
+  void a_stretch_as_long_as_the_curve_starts_with_it() {
     assertThat(PeakText.stretchStart(TRAPEZOID, 500)).isZero();
   }
 

@@ -67,7 +67,7 @@ final class RoadFiguresTest {
 
   @Test
   void road_figures_are_drawn_only_if_requested() {
-    // One drive gives no range over speed.
+    // One drive is not sufficient for the range over speed.
     assertThat(figures.stream().map(Figure::id))
         .containsExactly("plug-in-table", "road-per-minute", "trip-timeline");
     assertThat(RoadFigures.draw(result(RoadWishes.NONE))).isEmpty();
@@ -76,7 +76,7 @@ final class RoadFiguresTest {
   @Test
   void each_cell_of_the_table_has_minutes_and_interval_as_text() {
     String svg = figure("plug-in-table").svg().replace('\u00a0', ' ');
-    // By the solution 1800 ln((150 - 1.2 x 15) / (150 - 1.2 x 40)) s = 7.7 min from 20 % on.
+    // By the closed form, 1800 ln((150 - 1.2 x 15) / (150 - 1.2 x 40)) s = 7.7 min from 20 %.
     assertThat(svg).contains(">7.7</text>").contains(">200 km</text>").contains(">60 %</text>");
     assertThat(svg).containsPattern(">7\\.[0-9] to [78]\\.[0-9]</text>");
   }
@@ -107,7 +107,7 @@ final class RoadFiguresTest {
   }
 
   @Test
-  void the_same_result_gives_the_same_bytes_at_film_size() throws IOException {
+  void equal_results_give_equal_bytes_at_film_size() throws IOException {
     BufferedImage picture = ImageIO.read(new ByteArrayInputStream(figure("plug-in-table").png()));
     assertThat(picture.getWidth()).isEqualTo(1920);
     assertThat(picture.getHeight()).isEqualTo(1080);

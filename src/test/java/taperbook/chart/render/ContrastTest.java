@@ -14,7 +14,7 @@ import taperbook.chart.model.Contrast;
 import taperbook.chart.model.Palette;
 
 /**
- * The palette against the contrast that WCAG 2.2 asks for.
+ * Compares the palette with the contrast that WCAG 2.2 requires.
  *
  * @see <a href="https://www.w3.org/TR/WCAG22/#dfn-contrast-ratio">contrast ratio</a>
  */
@@ -71,7 +71,7 @@ final class ContrastTest {
   }
 
   @Test
-  void over_a_film_texts_and_lines_have_their_contrast_against_their_own_outline() {
+  void on_film_texts_and_lines_contrast_with_their_outline() {
     Color outline = new Color(Halo.over(0, 255));
     for (Color text : List.of(Palette.INK, Palette.GREY, Palette.ACCENT, Palette.CURVE)) {
       assertThat(Contrast.between(Background.CLEAR.of(text), outline)).isGreaterThanOrEqualTo(4.5);

@@ -18,7 +18,7 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextRun;
 import taperbook.result.Curve;
 
-/** Flags of events share a place where they would overlap, and no label stands on them. */
+/** Event flags that would overlap are merged, and no label overlaps a flag. */
 final class FlagLayerTest {
   private static Chart chart(double... minutes) {
     List<Chart.Flag> flags =

@@ -26,7 +26,7 @@ final class LabelPlacerTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void labels_never_overlap_and_never_leave_the_region(int seed) {
+  void labels_never_overlap_and_stay_in_the_region(int seed) {
     Random random = new Random(seed);
     LabelPlacer placer = new LabelPlacer(REGION, STYLE);
     placer.obstacles().avoid(new Line2D.Double(50, 340, 690, 40), Pen.SINGLE);
@@ -54,7 +54,7 @@ final class LabelPlacerTest {
   }
 
   @Test
-  void a_label_that_may_be_left_out_is_left_out_where_there_is_no_room() {
+  void an_optional_label_without_space_is_omitted() {
     LabelPlacer placer = new LabelPlacer(REGION, STYLE);
     placer.obstacles().block(new Box(150, 60, 400, 250));
     assertThat(placer.place(at(350, 185, List.of(Callout.Side.values()), false))).isEmpty();
@@ -82,7 +82,7 @@ final class LabelPlacerTest {
   }
 
   @Test
-  void a_shorter_form_of_a_label_is_taken_where_the_longer_one_has_no_room() {
+  void a_shorter_form_of_a_label_is_used_if_the_longer_one_does_not_fit() {
     LabelPlacer placer = new LabelPlacer(REGION, STYLE);
     placer.obstacles().block(new Box(50, 40, 560, 300));
     List<Callout> forms =

@@ -11,7 +11,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Pictures as {@link PngEncoder} writes them, read by Java's own reader of PNG. */
+/** Decodes the output of {@link PngEncoder} with the PNG reader of the JDK. */
 final class PngEncoderTest {
   @ParameterizedTest
   @ValueSource(ints = {BufferedImage.TYPE_INT_RGB, BufferedImage.TYPE_INT_ARGB})
@@ -19,7 +19,7 @@ final class PngEncoderTest {
     BufferedImage image = new BufferedImage(37, 23, kind);
     Random random = new Random(1);
     for (int y = 0; y < 23; y++) {
-      // Every other row is like the one above, which is written in another way.
+      // Every second row equals the previous one, which the encoder writes with another filter.
       for (int x = 0; x < 37; x++) {
         image.setRGB(x, y, y % 2 == 0 ? random.nextInt() : image.getRGB(x, y - 1));
       }

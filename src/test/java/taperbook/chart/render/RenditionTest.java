@@ -25,7 +25,7 @@ import taperbook.chart.plots.ChartPictures;
 import taperbook.chart.plots.FigureSet;
 import taperbook.chart.plots.InventedSession;
 
-/** Figures as they are painted for a film. */
+/** Renditions of figures for a film. */
 @Tag("slow")
 final class RenditionTest {
   private static final Figure FIGURE = FigureSet.draw(InventedSession.handRead().result()).get(0);
@@ -36,7 +36,7 @@ final class RenditionTest {
 
   @ParameterizedTest
   @EnumSource(Rendition.class)
-  void each_has_its_size_and_the_same_bytes_each_time(Rendition rendition) throws IOException {
+  void each_rendition_has_its_size_and_reproducible_bytes(Rendition rendition) throws IOException {
     byte[] png = FIGURE.png(rendition);
     BufferedImage image = image(png);
     int[] size =
@@ -52,7 +52,7 @@ final class RenditionTest {
   }
 
   @Test
-  void the_transparent_one_has_no_background_and_opaque_text() throws IOException {
+  void the_transparent_rendition_has_no_background_and_opaque_text() throws IOException {
     BufferedImage image = image(FIGURE.png(Rendition.CLEAR));
     assertThat(image.getColorModel().hasAlpha()).isTrue();
     for (int[] corner : new int[][] {{0, 0}, {1919, 0}, {0, 1079}, {1919, 1079}}) {
@@ -67,7 +67,7 @@ final class RenditionTest {
   }
 
   @Test
-  void the_dark_one_is_dark_to_its_corners() throws IOException {
+  void the_dark_rendition_is_dark_up_to_its_corners() throws IOException {
     BufferedImage image = image(FIGURE.png(Rendition.DARK));
     assertThat(image.getRGB(0, 0)).isEqualTo(Background.DARK.color().getRGB());
     assertThat(image.getRGB(1919, 1079)).isEqualTo(Background.DARK.color().getRGB());
@@ -75,7 +75,8 @@ final class RenditionTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void texts_of_a_thumbnail_are_large_inside_and_apart(Map.Entry<String, List<Draft>> drawn) {
+  void texts_of_a_thumbnail_are_large_inside_and_do_not_overlap(
+      Map.Entry<String, List<Draft>> drawn) {
     ChartStyle style = Rendition.SMALL.style();
     Box picture = new Box(0, 0, style.width(), style.height());
     BufferedImage image = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB);
@@ -96,14 +97,14 @@ final class RenditionTest {
   }
 
   /**
-   * Source over, by its closed form: alpha = a + b (1 - a), colour = (a top + b (1 - a) bottom) /
-   * alpha; to a unit of 255 for rounding.
+   * Source over in closed form: alpha = a + b (1 - a), colour = (a top + b (1 - a) bottom) / alpha;
+   * within 1 of 255 for rounding.
    *
    * @see <a href="https://www.w3.org/TR/compositing-1/#porterduffcompositingoperators_srcover">W3C,
    *     Compositing and Blending Level 1</a>
    */
   @Test
-  void the_outline_lies_below_as_source_over_has_it() {
+  void the_outline_is_composited_by_source_over() {
     Color dark = new Color(Halo.over(0, 255), true);
     assertThat(dark.getAlpha()).isEqualTo(255);
     assertThat(Halo.over(0xff123456, 200)).isEqualTo(0xff123456);

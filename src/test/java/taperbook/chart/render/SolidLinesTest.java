@@ -29,19 +29,19 @@ final class SolidLinesTest {
 
   @ParameterizedTest
   @ValueSource(doubles = {7.3, 52, 97, 118.4, 171, 208.6, 260, 349})
-  void the_grid_lies_at_the_ticks_of_the_axis_and_nowhere_else(double max) {
+  void grid_lines_are_at_the_ticks_of_the_axis_only(double max) {
     gridLiesAtTicks(chart(Axis.upTo("Power", "kW", max, 6)));
   }
 
   @ParameterizedTest
   @CsvSource({"-24, 92", "-77, 8", "-3.9, 3.4", "-0.4, 61.5", "-118, 121"})
-  void the_grid_lies_at_the_ticks_of_an_axis_across_zero_too(double min, double max) {
+  void grid_lines_are_at_the_ticks_of_an_axis_across_zero(double min, double max) {
     gridLiesAtTicks(chart(Axis.across("Difference", "kW", min, max, 8)));
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {60, 90, 130, 200, 300})
-  void the_grid_of_a_low_panel_lies_at_the_ticks_too(double height) {
+  void grid_lines_of_a_low_panel_are_at_the_ticks(double height) {
     for (double max : new double[] {52, 100, 171, 238}) {
       Chart chart = chart(Axis.upTo("Power", "kW", max, 6));
       PlotArea whole = PlotArea.of(chart, STYLE);
@@ -66,7 +66,7 @@ final class SolidLinesTest {
     int column = (int) area.box().right() - 3;
     TreeSet<Integer> found = new TreeSet<>();
     for (int y = 0; y < image.getHeight(); y++) {
-      // A line of two pixels covers the row above its middle in full or nearly so.
+      // A line of two pixels covers the row above its centre at least nearly in full.
       if (image.getRGB(column, y) != Color.WHITE.getRGB() && image.getRGB(column, y - 1) == -1) {
         found.add(y + 1);
       }
@@ -78,12 +78,12 @@ final class SolidLinesTest {
   }
 
   @Test
-  void the_scale_of_the_library_is_the_scale_of_the_frame() {
-    scaleIsThatOfTheFrame(chart(Axis.upTo("Power", "kW", 208.6, 6)));
-    scaleIsThatOfTheFrame(chart(Axis.across("Difference", "kW", -50, 40, 8)));
+  void the_scale_of_the_chart_library_is_the_scale_of_the_plot_area() {
+    assertScaleIsThatOfThePlotArea(chart(Axis.upTo("Power", "kW", 208.6, 6)));
+    assertScaleIsThatOfThePlotArea(chart(Axis.across("Difference", "kW", -50, 40, 8)));
   }
 
-  private static void scaleIsThatOfTheFrame(Chart chart) {
+  private static void assertScaleIsThatOfThePlotArea(Chart chart) {
     PlotArea area = PlotArea.of(chart, STYLE);
     XYChart xy = SolidLines.prepare(chart, area, STYLE);
     Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();

@@ -77,7 +77,7 @@ final class SvgPictureTest {
 
   @Test
   void each_wide_gap_is_a_separate_dashed_line() throws Exception {
-    // Gaps between the readings of this session: 210 s once, 140 s once, 130 s once, shorter else.
+    // Gaps of this session: 210 s, 140 s, 130 s, and shorter ones.
     assertThat(dashedJoins(InventedSession.handRead().wideGapSeconds(210))).isEqualTo(1);
     assertThat(dashedJoins(InventedSession.handRead().wideGapSeconds(130))).isEqualTo(3);
     assertThat(dashedJoins(InventedSession.handRead().wideGapSeconds(1000))).isZero();
@@ -86,11 +86,12 @@ final class SvgPictureTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void lines_of_one_look_are_joined_if_they_are_solid_or_shorter_than_a_dash(
+  void lines_of_equal_style_are_joined_if_they_are_solid_or_shorter_than_a_dash(
       Map.Entry<String, List<Draft>> drawn) throws Exception {
     for (Draft figure : drawn.getValue()) {
       for (Element path : elements(parse(svg(figure)), "path")) {
-        // A join over a gap is thinner than the line of a session, whose dashes run on.
+        // A line across a gap is thinner than the line of the session, whose dash pattern
+        // continues.
         if (own(path, "stroke-dasharray").contains(",")
             && !own(path, "stroke-width").equals("2.4")) {
           assertThat(longestPiece(path)).isLessThan(4.2);
@@ -99,7 +100,7 @@ final class SvgPictureTest {
     }
   }
 
-  /** An attribute of an element, or that of the group around it. */
+  /** The attribute of an element or of its group. */
   private static String own(Element element, String name) {
     return element.hasAttribute(name)
         ? element.getAttribute(name)
@@ -118,7 +119,7 @@ final class SvgPictureTest {
   }
 
   @Test
-  void corners_by_their_distance_lead_to_where_they_were() {
+  void relative_corners_lead_to_the_absolute_positions() {
     assertThat(SvgCompactor.relative("M1.5 2 L3 2.5 L3 0 Z M10 10 L9.9 10"))
         .isEqualTo("m1.5 2l1.5 0.5 0 -2.5zm8.5 8l-0.1 0");
     assertThat(SvgCompactor.relative("M0 0 C1 1 2 2 3 3")).isEqualTo("M0 0 C1 1 2 2 3 3");
@@ -138,8 +139,9 @@ final class SvgPictureTest {
   }
 
   @Test
-  void texts_stay_texts_of_at_least_eight_points_in_print() throws Exception {
-    // Printed 150 mm wide at the least, of 720 units: a unit is 150 / 720 / 25.4 * 72 = 0.59 pt.
+  void texts_are_text_elements_of_at_least_eight_points_in_print() throws Exception {
+    // At the minimum print width of 150 mm for 720 units, a unit is 150 / 720 / 25.4 * 72 = 0.59
+    // pt.
     for (Draft figure : FigureSet.drafts(InventedSession.handRead().result())) {
       List<Element> texts = elements(parse(svg(figure)), "text");
       assertThat(texts).hasSizeGreaterThan(10);
@@ -180,7 +182,7 @@ final class SvgPictureTest {
     return count;
   }
 
-  /** The dash of joins over gaps as it is written: three widths of the curve on, two off. */
+  /** The dash of lines across gaps: three widths of the curve on, two off. */
   private static String dash() {
     return "7.2,4.8";
   }

@@ -32,7 +32,7 @@ import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 import taperbook.result.ReportResult;
 
-/** All texts of all charts, in both styles, with sessions of all shapes. */
+/** Layout of all texts of all charts, in both styles, with sessions of all shapes. */
 @Tag("slow")
 final class TextLayoutTest {
   private static final List<ChartStyle> STYLES =
@@ -64,20 +64,19 @@ final class TextLayoutTest {
   @ParameterizedTest
   @MethodSource("seeds")
   void no_two_texts_overlap_and_all_stay_inside_the_picture(int seed) {
-    charts(session(new Random(seed))).forEach(TextLayoutTest::textsStandApart);
+    charts(session(new Random(seed))).forEach(TextLayoutTest::textsDoNotOverlap);
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
   void texts_of_two_to_six_sessions_do_not_overlap(int seed) {
-    charts(comparison(new Random(seed))).forEach(TextLayoutTest::textsStandApart);
+    charts(comparison(new Random(seed))).forEach(TextLayoutTest::textsDoNotOverlap);
   }
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void texts_do_not_overlap_whatever_the_sessions_have_in_common(
-      Map.Entry<String, List<Draft>> drawn) {
-    drawn.getValue().forEach(draft -> textsStandApart(draft.chart()));
+  void texts_do_not_overlap_with_any_common_range(Map.Entry<String, List<Draft>> drawn) {
+    drawn.getValue().forEach(draft -> textsDoNotOverlap(draft.chart()));
   }
 
   @ParameterizedTest
@@ -120,13 +119,13 @@ final class TextLayoutTest {
   @MethodSource("drawn")
   void no_text_is_too_small_to_read(Map.Entry<String, List<Draft>> drawn) {
     for (Draft draft : drawn.getValue()) {
-      // In pixels of film and of a telephone; in print 150 mm of 720 units and 118 mm of 500.
+      // In pixels on film and on a phone; in print, 720 units are 150 mm and 500 units are 118 mm.
       smallest(draft, ChartStyle.film(), 48);
       smallest(draft, ChartStyle.tall(1350), 36);
       smallest(draft, ChartStyle.tall(1080), 36);
       smallest(draft, ChartStyle.print(), 8 / (150 / 25.4 * 72 / 720));
       smallest(draft, ChartStyle.column(), 8 / (118 / 25.4 * 72 / 500));
-      // A screen of 360 px shows the picture 340.8 px wide.
+      // On a screen of 360 px, the picture is 340.8 px wide.
       smallest(draft, ChartStyle.narrow(), 12 * 360 / 340.8);
     }
   }
@@ -137,7 +136,7 @@ final class TextLayoutTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void pictures_for_film_and_telephone_have_three_labels_and_a_free_twentieth(
+  void pictures_for_film_and_phone_have_three_labels_and_a_margin_of_a_twentieth(
       Map.Entry<String, List<Draft>> drawn) {
     for (Draft draft : drawn.getValue()) {
       for (ChartStyle style :
@@ -161,7 +160,7 @@ final class TextLayoutTest {
     }
   }
 
-  private static void textsStandApart(Chart chart) {
+  private static void textsDoNotOverlap(Chart chart) {
     for (ChartStyle style : STYLES) {
       List<TextRun> texts = texts(chart, style);
       Box picture = new Box(0, 0, style.width(), style.height());
@@ -182,7 +181,7 @@ final class TextLayoutTest {
     return PlacedLabels.place(shown, PlotArea.of(shown, style), style).labels();
   }
 
-  /** What the readings of a chart's lines fill, where each has its marker. */
+  /** The area of the readings of a chart's lines that have markers. */
   private static List<Box> readings(Chart chart, PlotArea area, ChartStyle style) {
     double r = style.weights().dot();
     List<Box> boxes = new ArrayList<>();
@@ -197,7 +196,7 @@ final class TextLayoutTest {
   }
 
   @Test
-  void the_hold_the_window_and_every_wanted_distance_are_labelled() {
+  void the_hold_the_window_and_every_requested_distance_are_labelled() {
     List<String> texts = new ArrayList<>();
     for (Chart chart : charts(InventedSession.handRead())) {
       texts(chart, ChartStyle.print()).forEach(t -> texts.add(t.text().replace('\u00a0', ' ')));
@@ -216,7 +215,7 @@ final class TextLayoutTest {
     return CompareFigures.drafts(comparison).stream().map(Draft::chart).toList();
   }
 
-  /** Two to six sessions of any kind, with names short and long. */
+  /** Two to six random sessions with short and long names. */
   private static ReportResult comparison(Random random) {
     int others = 1 + random.nextInt(5);
     InventedSession[] sessions = new InventedSession[others + 1];
@@ -232,7 +231,7 @@ final class TextLayoutTest {
     return ChartPainter.paint(image.createGraphics(), chart, style);
   }
 
-  /** Any session: 2 to 60 readings from any state of charge, any peak, marks and distances. */
+  /** A random session: 2 to 60 readings, any start, peak, marks, and distances. */
   private static InventedSession session(Random random) {
     int n = 2 + random.nextInt(59);
     double[] seconds = new double[n];

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 final class ColumnsTest {
   @Test
-  void columnWithoutUnitIsRefusedWithItsUnits() {
+  void a_column_without_unit_is_refused_with_the_allowed_units() {
     assertThat(problems("elapsed,soc,power\n0:00,10,5\n1:00,11,5\n"))
         .containsExactly(
             "r.csv:1:1: found \"elapsed\"; expected one of the units [min:s], [h:min:s], [s],"
@@ -22,7 +22,7 @@ final class ColumnsTest {
   }
 
   @Test
-  void unitWithoutSquareBracketsIsRefused() {
+  void a_unit_without_square_brackets_is_refused() {
     assertThat(problems("elapsed [s],soc (%),power kW\n0,10,5\n1,11,5\n"))
         .containsExactly(
             "r.csv:1:2: found \"soc (%)\"; expected the unit [%] in square brackets. To mend: write"
@@ -32,7 +32,7 @@ final class ColumnsTest {
   }
 
   @Test
-  void unknownUnitIsRefused() {
+  void unknown_unit_is_refused() {
     assertThat(problems("elapsed [s],power [PS]\n0,10\n1,11\n"))
         .containsExactly(
             "r.csv:1:2: found \"power [PS]\"; expected one of the units [kW], [W]. To mend: convert"
@@ -61,7 +61,7 @@ final class ColumnsTest {
     "elapsed [sec],elapsed [s]",
     "clock [ISO8601],clock [ISO 8601]",
   })
-  void exactSymbolIsSuggestedForACommonSpelling(String head, String meant) {
+  void exact_symbol_is_suggested_for_a_common_spelling(String head, String meant) {
     assertThat(problems(head + ",x\n1,\n"))
         .anyMatch(
             p ->
@@ -70,14 +70,14 @@ final class ColumnsTest {
   }
 
   @Test
-  void cellsBelowARefusedHeadAreCheckedAtOnce() {
+  void cells_below_a_refused_head_are_checked_in_the_same_run() {
     assertThat(problems("elapsed [sec],soc\nx,10\n1,101\n"))
         .extracting(p -> p.substring(0, p.indexOf(" found")))
         .containsExactly("r.csv:1:1:", "r.csv:1:2:", "r.csv:2:1:", "r.csv:3:2:");
   }
 
   @Test
-  void sameColumnTwiceIsRefused() {
+  void same_column_twice_is_refused() {
     assertThat(problems("elapsed [s],soc [%],SOC [%]\n0,10,1\n1,11,1\n"))
         .containsExactly(
             "r.csv:1:3: found \"SOC [%]\" again; expected one column \"soc\". To mend: take one of"
@@ -89,7 +89,7 @@ final class ColumnsTest {
   }
 
   @Test
-  void missingColumnsAreReportedWithTheColumnsThereAre() {
+  void missing_columns_are_reported_with_the_existing_columns() {
     assertThat(problems("voltage [V],\"a\nb\"\n400,\n401,\n"))
         .filteredOn(p -> p.contains("column-missing"))
         .containsExactly(
@@ -102,7 +102,7 @@ final class ColumnsTest {
   }
 
   @Test
-  void longHeaderIsNotQuotedInFull() {
+  void long_header_is_not_quoted_in_full() {
     assertThat(problems("x,".repeat(40) + "y\n" + "1,".repeat(40) + "1\n"))
         .filteredOn(p -> p.contains("[column-missing]"))
         .hasSize(2)
@@ -110,12 +110,12 @@ final class ColumnsTest {
   }
 
   @Test
-  void spaceThatDoesNotBreakIsASpace() {
+  void a_non_breaking_space_is_a_space() {
     assertThat(problems("elapsed\u00a0[s],energy\u00a0added [kWh]\n0,1\n1,2\n")).isEmpty();
   }
 
   @Test
-  void foreignLayoutIsRefusedAsAWhole() {
+  void a_foreign_layout_is_refused_as_a_whole() {
     assertThat(problems("elapsed_s,soc_pct,power_kw\n0,1,2\n1,2,3\n"))
         .filteredOn(p -> p.contains("[column-missing]"))
         .hasSize(2);

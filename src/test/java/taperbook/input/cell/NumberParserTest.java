@@ -14,7 +14,7 @@ final class NumberParserTest {
   @ParameterizedTest
   @ValueSource(
       strings = {"-", "n/a", "N/A", "\u2013", "?", "NaN", "none", "null", "NIL", "unknown"})
-  void wordForNothingShouldBeAnEmptyCell(String cell) {
+  void a_word_for_no_value_is_refused_in_favour_of_an_empty_cell(String cell) {
     assertThat(problems("elapsed [s],power [kW]\n0," + cell + "\n1,5\n"))
         .containsExactly(
             "r.csv:2:2: found \""
@@ -41,14 +41,14 @@ final class NumberParserTest {
         "1e999|write a plain number, as in 57.6, or leave the cell empty",
         "Infinity|write a plain number, as in 57.6, or leave the cell empty"
       })
-  void everyOtherTextHasItsRemedy(String cell, String remedy) {
+  void every_other_text_has_its_remedy(String cell, String remedy) {
     assertThat(problems("elapsed [s],power [kW]\n0,\"" + cell + "\"\n1,5\n"))
         .containsExactly(
             "r.csv:2:2: found \"" + cell + "\"; " + EXPECTED + remedy + ". [cell-not-a-number]");
   }
 
   @Test
-  void groupedDigitsAreRefusedInFilesWithSemicolonsToo() {
+  void grouped_digits_are_refused_in_files_with_semicolons_too() {
     assertThat(problems("elapsed [s];power [kW]\n0;1.234,5\n1;5\n"))
         .containsExactly(
             "r.csv:2:2: found \"1.234,5\"; "
@@ -57,7 +57,7 @@ final class NumberParserTest {
   }
 
   @Test
-  void oneFileHasOneDecimalMark() {
+  void a_file_with_two_decimal_marks_is_refused() {
     assertThat(problems("elapsed [s];power [kW]\n0;57,6\n1;5\n2;1.234\n3;6,5\n"))
         .containsExactly(
             "r.csv:4:2: found \"1.234\"; expected the decimal mark \",\" as on line 2. To mend:"
@@ -66,7 +66,7 @@ final class NumberParserTest {
   }
 
   @Test
-  void hugeExponentIsOutOfRange() {
+  void huge_exponent_is_out_of_range() {
     assertThat(problems("elapsed [s],power [kW]\n0,1e99\n1,5\n"))
         .containsExactly(
             "r.csv:2:2: found \"1e99\"; "

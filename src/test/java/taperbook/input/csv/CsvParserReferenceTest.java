@@ -12,11 +12,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import taperbook.session.InputFile;
 
 /**
- * Inputs written by hand after the cases of the npm package csv-spectrum 2.0.0 (BSD-2-Clause), with
- * the records that it documents, and after RFC 4180, section 2.
+ * Inputs by hand that follow the cases of the npm package csv-spectrum 2.0.0 (BSD-2-Clause), with
+ * the documented records, and after RFC 4180, section 2.
  *
- * <p>Its case location_coordinates is left out: the JSON it gives as the result disagrees with its
- * own CSV.
+ * <p>Its case location_coordinates is omitted: its JSON contradicts its CSV.
  */
 final class CsvParserReferenceTest {
   static Stream<Arguments> cases() {
@@ -83,7 +82,7 @@ final class CsvParserReferenceTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("cases")
-  void recordsAreAsDocumented(String name, String text, List<List<String>> records) {
+  void records_are_as_documented(String name, String text, List<List<String>> records) {
     InputFile file = new InputFile("t.csv", text.getBytes(StandardCharsets.UTF_8));
     CsvTable table = CsvParser.read(file).value().orElseThrow();
     assertThat(table.rows().stream().map(CsvRow::cells))
@@ -92,7 +91,7 @@ final class CsvParserReferenceTest {
   }
 
   @Test
-  void spacesBelongToTheCellButAreNotPartOfItsMeaning() {
+  void spaces_are_kept_in_the_cell_and_ignored_in_its_value() {
     assertThat(new CsvRow(1, List.of(" b ")).cell(0)).isEqualTo("b");
   }
 }

@@ -7,18 +7,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Plain decimals against {@code Double.parseDouble}, to the last bit. */
+/** Compares plain decimals with {@code Double.parseDouble}, bit by bit. */
 final class DecimalParserTest {
   private final DecimalParser decimal = new DecimalParser();
 
-  /** The number if the whole text is one, else NaN. */
+  /** The number if the entire text is one, otherwise NaN. */
   private double whole(String text) {
     int end = decimal.read(text.toCharArray(), 0, text.length());
     return end == text.length() ? decimal.value() : Double.NaN;
   }
 
   @Test
-  void returns_the_double_that_the_runtime_parses() {
+  void returns_the_double_that_the_jdk_parses() {
     Random random = new Random(1);
     for (int i = 0; i < 200_000; i++) {
       int digits = 1 + random.nextInt(15);
@@ -65,7 +65,7 @@ final class DecimalParserTest {
         "123456789012345.6",
         "0.1234567890123456"
       })
-  void leaves_everything_else_to_the_full_reader(String text) {
+  void defers_other_notations_to_the_full_parser(String text) {
     assertThat(whole(text)).isNaN();
   }
 
@@ -75,7 +75,7 @@ final class DecimalParserTest {
   }
 
   @Test
-  void spaces_around_a_number_belong_to_it_and_what_follows_does_not() {
+  void spaces_around_a_number_are_consumed_and_later_text_is_not() {
     char[] text = "x  -7.25 ;8".toCharArray();
     assertThat(decimal.read(text, 1, text.length)).isEqualTo(9);
     assertThat(decimal.value()).isEqualTo(-7.25);

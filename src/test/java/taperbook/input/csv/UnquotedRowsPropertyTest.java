@@ -13,7 +13,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Texts without quotes, split by ourselves and by Commons CSV. */
+/** Compares texts without quotes with Commons CSV. */
 final class UnquotedRowsPropertyTest {
   private static final String[] PIECES = {
     "12.5", "a", " ", "\t", "x y", ",", ",", ",", ";", "\n", "\r", "\r\n", "\u00e4", "", "0", "-",
@@ -37,10 +37,10 @@ final class UnquotedRowsPropertyTest {
         .isEqualTo(byCommonsCsv(text.toString(), delimiter));
   }
 
-  /** What a plain decimal is, by a pattern, and its value, by the runtime. */
+  /** Plain decimals by a regular expression, and their values by the JDK. */
   @ParameterizedTest
   @MethodSource("seeds")
-  void numbers_are_those_that_the_runtime_reads_from_the_cells(int seed) {
+  void numbers_are_those_that_the_jdk_parses(int seed) {
     Random random = new Random(seed);
     StringBuilder text = new StringBuilder();
     for (int i = random.nextInt(300); i >= 0; i--) {
@@ -64,7 +64,7 @@ final class UnquotedRowsPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void a_part_of_the_rows_is_that_part_of_all(int seed) {
+  void a_range_of_rows_equals_that_range_of_all_rows(int seed) {
     Random random = new Random(seed);
     String text = "a,1\n\nb,2\r\n ,\nc\nd,4,5\n".repeat(1 + random.nextInt(400));
     List<CsvRow> rows = new UnquotedRows(text, ',').list();

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import taperbook.diagnostics.Checked;
 import taperbook.session.InputFile;
 
-/** Bytes that are text and bytes that are none, against the runtime's strict decoder. */
+/** Compares valid and invalid bytes with the strict decoder of the JDK. */
 final class Utf8DecoderPropertyTest {
   private static final String[] PIECES = {
     "a", "12.5,", "\n", "\u00e4", "\u20ac", "\ufffd", "\ufeff", "\ud83d\ude97", "\0"
@@ -24,12 +24,12 @@ final class Utf8DecoderPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void text_is_what_the_strict_decoder_reads(int seed) {
+  void the_text_is_that_of_the_strict_jdk_decoder(int seed) {
     byte[] bytes = bytes(new Random(seed));
     Checked<String> decoded = Utf8Decoder.decode(new InputFile("r.csv", bytes));
     String expected;
     try {
-      // A new decoder reports what is malformed, as its documentation says.
+      // A new decoder reports malformed input, as documented.
       expected = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
       expected = "\0";
@@ -42,7 +42,7 @@ final class Utf8DecoderPropertyTest {
     }
   }
 
-  /** Pieces of text, in every second case with a byte or two that may break them. */
+  /** Text fragments, in every second case with one or two bytes that may corrupt them. */
   private static byte[] bytes(Random random) {
     StringBuilder text = new StringBuilder();
     int usual = random.nextInt(4) == 0 ? PIECES.length : PIECES.length - 1;

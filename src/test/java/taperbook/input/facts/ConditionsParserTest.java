@@ -25,7 +25,7 @@ final class ConditionsParserTest {
   private static final String READINGS = "elapsed [s],soc [%]\n0,10\n1,11\n";
 
   @Test
-  void factsKeepTheirTextAndRow() {
+  void facts_keep_their_text_and_row() {
     Facts<ConditionItem> facts = facts(CONDITIONS + "remarks,\"late, cold\",,estimated\n");
     Fact odometer = facts.known(ConditionItem.ODOMETER).orElseThrow();
     assertThat(odometer.written()).isEqualTo("12000");
@@ -40,7 +40,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void amountsAreConvertedWithTheirBounds() {
+  void amounts_are_converted_with_their_bounds() {
     Facts<ConditionItem> facts =
         facts(CONDITIONS.replace("12000,km", "7456.5,mi").replace("12,Cel", "53,degF"));
     assertThat(facts.amount(ConditionItem.ODOMETER).orElseThrow().value())
@@ -52,7 +52,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void whatIsNotKnownIsAFactWithoutAValue() {
+  void an_unknown_item_is_a_fact_without_a_value() {
     Facts<ConditionItem> facts =
         facts(CONDITIONS.replace("preconditioned,yes,,", "preconditioned,Unknown,,"));
     for (ConditionItem item :
@@ -71,7 +71,7 @@ final class ConditionsParserTest {
         "display rounds,,,",
         "vehicle rated peak power,not known,kW,"
       })
-  void notKnownIsAnotherWordForUnknown(String row) {
+  void not_known_is_a_synonym_of_unknown(String row) {
     Session session = Given.good(Given.session(READINGS, CONDITIONS + row + "\n"));
     assertThat(session.displayRounding()).isEqualTo(DisplayRounding.NOT_KNOWN);
     assertThat(session.conditions().all().values().stream().filter(f -> f.row().line() == 10))
@@ -79,7 +79,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void roundingHabitPlacesAndLagAreDeclared() {
+  void rounding_habit_places_and_lag_are_parsed() {
     Session session =
         Given.good(
             Given.session(
@@ -104,7 +104,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void giveOrTakeReplacesHalfTheLastDigit() {
+  void a_tolerance_replaces_half_the_last_digit() {
     Facts<ConditionItem> facts =
         facts(
             """
@@ -134,7 +134,7 @@ final class ConditionsParserTest {
     assertThat(battery.giveOrTake()).isEmpty();
     assertThat(facts.amount(ConditionItem.PRICE_PER_KWH).orElseThrow().bounds().high())
         .isCloseTo(0.61, within(1e-12));
-    // No time is below zero, whatever is written to give or take.
+    // A duration is not negative, regardless of its tolerance.
     assertThat(facts.amount(ConditionItem.PRECONDITIONING_TIME).orElseThrow().bounds())
         .isEqualTo(new Interval(0, 300));
   }
@@ -172,7 +172,7 @@ final class ConditionsParserTest {
         "model year,,,,5|\"5\"; expected an empty cell, as there is no value, for model year. To"
             + " mend: write the value, or empty the cell. [known-contradiction]",
       })
-  void giveOrTakeHasItsProblems(String row, String expected) {
+  void invalid_tolerances_are_reported(String row, String expected) {
     String item = row.substring(0, row.indexOf(','));
     String conditions = without(item).replace("how known", "how known,give or take") + row + "\n";
     int line = (int) conditions.lines().count();
@@ -180,7 +180,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void howKnownLeftEmptyBesideWordsAndDatesIsNotStated() {
+  void an_empty_how_known_of_a_word_or_date_is_not_stated() {
     Facts<ConditionItem> facts =
         facts(CONDITIONS + "price per kWh,0.59,EUR/kWh,\ncurrency,EUR,,\nplace,Quarry Lane,,\n");
     for (ConditionItem item :
@@ -195,7 +195,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void wordsAndDatesMayBeNotedAndAmountsMayNot() {
+  void words_and_dates_may_be_noted_and_amounts_may_not() {
     assertThat(facts(CONDITIONS + "place,Quarry Lane,,noted\n").known(ConditionItem.PLACE))
         .get()
         .extracting(f -> f.howKnown())
@@ -215,13 +215,13 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void optionalItemThatIsNotFilledInIsNotStated() {
+  void optional_item_that_is_not_filled_in_is_not_stated() {
     assertThat(facts(CONDITIONS + "model year,,,\n").all())
         .doesNotContainKey(ConditionItem.MODEL_YEAR);
   }
 
   @Test
-  void columnsItemsAndWordsAcceptAnyOrderLetterCaseAndSpaces() {
+  void columns_items_and_words_accept_any_order_letter_case_and_spaces() {
     Facts<ConditionItem> facts =
         facts(
             CONDITIONS
@@ -246,7 +246,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void unknownItemIsRefusedWithTheNearestOne() {
+  void an_unknown_item_is_refused_with_the_nearest_one() {
     assertThat(problems(CONDITIONS + "softwear version,12,,\n"))
         .containsExactly(
             "c.csv:10:1: found \"softwear version\"; expected an item of this file. To mend: write"
@@ -266,7 +266,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void missingItemIsReportedWithTheRowToAdd() {
+  void missing_item_is_reported_with_the_row_to_add() {
     assertThat(problems(without("battery temperature at start", "date")))
         .containsExactly(
             "c.csv: found no row for date; expected a row for each item that is required, even if it"
@@ -280,7 +280,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void requiredItemThatIsNotFilledInIsMissing() {
+  void required_item_that_is_not_filled_in_is_missing() {
     assertThat(problems(CONDITIONS.replace("read from,film,,", "read from,,,")))
         .containsExactly(
             "c.csv:9:2: found no value and no word how it is known; expected a value for read from,"
@@ -289,7 +289,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void duplicateItemIsRefused() {
+  void duplicate_item_is_refused() {
     assertThat(problems(CONDITIONS + "Vehicle,Other,,\n"))
         .containsExactly(
             "c.csv:10:1: found \"Vehicle\" as on line 3; expected each item once. To mend: take one"
@@ -297,7 +297,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void missingColumnsAreReported() {
+  void missing_columns_are_reported() {
     assertThat(problems("item,value,known\ndate,2026-03-14,measured\n"))
         .filteredOn(p -> !p.contains("column-ignored"))
         .containsExactly(
@@ -375,7 +375,7 @@ final class ConditionsParserTest {
             + " word how it is known, or an empty value with unknown, for preconditioned. To mend:"
             + " write the value, or unknown. [known-contradiction]",
       })
-  void everyFormOfValueHasItsProblems(String row, int cell, String expected) {
+  void invalid_values_of_every_kind_are_reported(String row, int cell, String expected) {
     String item = row.substring(0, row.indexOf(','));
     String conditions = without(item) + row + "\n";
     int line = (int) conditions.lines().count();
@@ -384,7 +384,7 @@ final class ConditionsParserTest {
   }
 
   @Test
-  void pricesAgreeWithTheCurrency() {
+  void prices_agree_with_the_currency() {
     assertThat(problems(CONDITIONS + "currency,EUR,,\nprice per kWh,0.59,GBP/kWh,\n"))
         .containsExactly(
             "c.csv:11:3: found \"GBP/kWh\"; expected the currency EUR as on line 10. To mend: write"
@@ -404,7 +404,7 @@ final class ConditionsParserTest {
     return Given.sentences(Given.session(READINGS, conditions));
   }
 
-  /** Good conditions without the rows of some items. */
+  /** Valid conditions without the rows of some items. */
   private static String without(String... items) {
     StringBuilder kept = new StringBuilder();
     CONDITIONS

@@ -14,7 +14,7 @@ import taperbook.session.RowRef;
 
 final class LegsParserTest {
   @Test
-  void rowsBecomeLegs() {
+  void rows_are_converted_to_legs() {
     List<Leg> legs =
         Given.good(
                 Given.legs(
@@ -41,7 +41,7 @@ final class LegsParserTest {
   }
 
   @Test
-  void everyProblemIsReported() {
+  void every_problem_is_reported() {
     assertThat(
             Given.sentences(
                 Given.legs(
@@ -68,7 +68,7 @@ final class LegsParserTest {
   }
 
   @Test
-  void legAndDistanceAreNeeded() {
+  void leg_and_distance_are_required() {
     assertThat(Given.sentences(Given.legs("note\nx\n")))
         .containsExactly(
             "l.csv:1: found the columns \"note\"; expected a column \"leg\". To mend: add the"

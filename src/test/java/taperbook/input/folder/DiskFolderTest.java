@@ -25,13 +25,13 @@ final class DiskFolderTest {
   private DiskFolder folder;
 
   @BeforeEach
-  void makeFolder() throws IOException {
+  void createFolder() throws IOException {
     root = Files.createDirectory(temporary.resolve("project"));
     folder = new DiskFolder(root);
   }
 
   @Test
-  void sessionsRangeTestsAndReportsAreListedByName() throws IOException {
+  void sessions_range_tests_and_reports_are_listed_by_name() throws IOException {
     write("sessions/b-2/readings.csv");
     write("sessions/a_1/readings.csv");
     write("sessions/a_1/range-test.csv");
@@ -48,7 +48,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void namesThatAreNotUsedAreReportedAndTheOthersKept() throws IOException {
+  void invalid_names_are_reported_and_the_others_are_kept() throws IOException {
     write("sessions/good/readings.csv");
     write("sessions/not good/readings.csv");
     write("reports/not good.md");
@@ -66,7 +66,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void folderWhoseTablesHaveOtherNamesIsReported() throws IOException {
+  void a_folder_whose_tables_have_other_names_is_reported() throws IOException {
     write("sessions/finch/Reading.CSV");
     write("sessions/finch/conditions.csv");
     assertThat(sentences(folder.sessions()))
@@ -78,7 +78,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void folderThatIsNotThereIsReported() {
+  void a_missing_folder_is_reported() {
     assertThat(sentences(folder.sessions()))
         .containsExactly(
             "sessions: found no folder sessions; expected a folder sessions where the command is"
@@ -88,19 +88,19 @@ final class DiskFolderTest {
   }
 
   @Test
-  void fileIsReadWithItsPath() throws IOException {
+  void file_is_read_with_its_path() throws IOException {
     write("sessions/a/readings.csv");
     InputFile file = folder.read("sessions/a/readings.csv").value().orElseThrow();
     assertThat(file.path()).isEqualTo("sessions/a/readings.csv");
     assertThat(file.bytes()).isEqualTo("x".getBytes(StandardCharsets.UTF_8));
     assertThat(folder.has("sessions/a/readings.csv")).isTrue();
     assertThat(folder.has("sessions/a/legs.csv")).isFalse();
-    // An entry that is not a file is reported when it is read, not ignored.
+    // An entry that is not a file is reported when it is read.
     assertThat(folder.has("sessions/a")).isTrue();
   }
 
   @Test
-  void missingFileIsReportedWithTheNamesThatExist() throws IOException {
+  void missing_file_is_reported_with_the_names_that_exist() throws IOException {
     write("sessions/a/readings.csv");
     write("sessions/a/condition.csv");
     assertThat(sentence(folder.read("sessions/a/conditions.csv")))
@@ -117,7 +117,7 @@ final class DiskFolderTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"../outside.csv", "/etc/hosts", "a//b", "a/./b", "", ".x", "a\\b", "c:x"})
-  void pathsWithOtherNamesAreRefused(String path) throws IOException {
+  void paths_with_other_names_are_refused(String path) throws IOException {
     Files.writeString(temporary.resolve("outside.csv"), "x");
     Checked<InputFile> read = new DiskFolder(root).read(path.isEmpty() ? "a/" : path);
     assertThat(sentence(read)).contains("[name-not-allowed]");
@@ -125,7 +125,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void linkThatLeadsOutIsRefusedAndOneThatStaysIsFollowed() throws IOException {
+  void a_link_out_of_the_project_is_refused_and_a_link_within_it_is_followed() throws IOException {
     write("sessions/a/readings.csv");
     Files.writeString(temporary.resolve("outside.csv"), "x");
     Path outward = root.resolve("sessions/a/conditions.csv");
@@ -140,7 +140,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void folderInPlaceOfAFileIsRefused() throws IOException {
+  void folder_in_place_of_a_file_is_refused() throws IOException {
     Files.createDirectories(root.resolve("sessions/a/readings.csv"));
     assertThat(sentence(folder.read("sessions/a/readings.csv")))
         .isEqualTo(
@@ -149,14 +149,14 @@ final class DiskFolderTest {
   }
 
   @Test
-  void fileInPlaceOfAFolderHasNothingInIt() throws IOException {
+  void a_file_in_place_of_a_folder_has_no_entries() throws IOException {
     write("sessions");
     assertThat(folder.sessions().problems()).hasSize(1);
     assertThat(folder.read("sessions/a/readings.csv").isUsable()).isFalse();
   }
 
   @Test
-  void fileThatMayNotBeReadIsReported() throws IOException {
+  void an_unreadable_file_is_reported() throws IOException {
     Path file = write("sessions/a/readings.csv");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("---------"));
     assumeThat(Files.isReadable(file)).as("an account that may read everything").isFalse();
@@ -168,7 +168,7 @@ final class DiskFolderTest {
   }
 
   @Test
-  void fileThatIsTooLargeIsNotRead() throws IOException {
+  void a_file_that_is_too_large_is_not_read() throws IOException {
     Path file = write("sessions/a/readings.csv");
     try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
       sparse.setLength(DiskFolder.LARGEST_FILE_BYTES + 1);

@@ -13,7 +13,7 @@ import taperbook.session.InputFile;
 
 final class ReportFileParserTest {
   @Test
-  void entriesKeepTheirPlacesAndTheBodyItsFirstLine() {
+  void entries_keep_their_locations_and_the_body_its_first_line() {
     ReportFile report =
         report(
             "---\ntitle: First look: the Finch\n# a remark\n\n  author:   \n---\n\nHello\nall\n");
@@ -28,7 +28,7 @@ final class ReportFileParserTest {
   }
 
   @Test
-  void listsFollowTheirKey() {
+  void lists_follow_their_key() {
     ReportFile report = report("---\ncompare:\n  - one\n# two\n- 'three'\n---");
     assertThat(report.entries())
         .containsExactly(
@@ -41,7 +41,7 @@ final class ReportFileParserTest {
   }
 
   @Test
-  void quotesAroundAValueAreRemoved() {
+  void quotes_around_a_value_are_removed() {
     ReportFile report = report("---\na: \" x: y \"\nb: 'it''s'\nc: \"\"\nd: \"open\ne: \"\n---\n");
     assertThat(report.entries().stream().map(FrontMatterEntry::values))
         .containsExactly(
@@ -54,7 +54,7 @@ final class ReportFileParserTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"\n", "\r\n", "\r"})
-  void everyLineEndingIsAccepted(String end) {
+  void every_line_ending_is_accepted(String end) {
     ReportFile report = report("\ufeff\n---  \ntitle: T\n---\na\nb".replace("\n", end));
     assertThat(report.firstLine()).isEqualTo(2);
     assertThat(report.entries().get(0).line()).isEqualTo(3);
@@ -63,12 +63,12 @@ final class ReportFileParserTest {
   }
 
   @Test
-  void laterMarksBelongToTheArticle() {
+  void later_delimiters_are_part_of_the_article() {
     assertThat(report("---\na: b\n---\nx\n---\ny").body()).isEqualTo("x\n---\ny");
   }
 
   @Test
-  void fileWithoutOpeningMarkIsBroken() {
+  void a_file_without_opening_delimiter_is_refused() {
     assertThat(problems("\ntitle: T\n"))
         .containsExactly(
             "r.md:2: found \"title: T\"; expected front matter between two lines of three hyphens"
@@ -82,7 +82,7 @@ final class ReportFileParserTest {
   }
 
   @Test
-  void fileWithoutClosingMarkIsBroken() {
+  void a_file_without_closing_delimiter_is_refused() {
     assertThat(problems("---\ntitle: T\n"))
         .containsExactly(
             "r.md:1: found a front matter that never ends; expected front matter between two lines"
@@ -91,7 +91,7 @@ final class ReportFileParserTest {
   }
 
   @Test
-  void everyLineThatIsNotUnderstoodIsReported() {
+  void every_invalid_line_is_reported() {
     assertThat(problems("---\n- one\ntitle T\nunits: mi\n  - km\n: x\n---\n"))
         .containsExactly(
             "r.md:2:1: found \"- one\"; expected a list item below a key that has nothing behind"
@@ -109,7 +109,7 @@ final class ReportFileParserTest {
   }
 
   @Test
-  void byteThatIsNotUtf8IsRefused() {
+  void invalid_utf8_is_refused() {
     byte[] latin = "---\ntitle: \u00e9\n---\n".getBytes(StandardCharsets.ISO_8859_1);
     assertThat(ReportFileParser.read(new InputFile("r.md", latin)).problems().get(0).sentence())
         .startsWith("r.md:2: found the byte 0xe9; expected text in UTF-8.");

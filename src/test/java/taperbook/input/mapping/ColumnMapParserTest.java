@@ -12,20 +12,20 @@ final class ColumnMapParserTest {
   private static final String GOOD = "elapsed,t,s\nsoc,level,%\n";
 
   @Test
-  void columnsThatAreNotMappedAreLeftAloneInSilence() {
+  void unmapped_columns_are_ignored_without_a_notice() {
     Session session = Given.good(Foreign.session(GOOD, READINGS));
     assertThat(session.traces().keySet()).containsExactly(Channel.SOC);
     assertThat(session.caveats()).isEmpty();
   }
 
   @Test
-  void columnsCanBeNamedByTheirNumber() {
+  void columns_may_be_named_by_their_number() {
     Session session = Given.good(Foreign.session(GOOD + "power,#4,kW\n", READINGS));
     assertThat(session.trace(Channel.POWER).orElseThrow().value(1)).isEqualTo(51);
   }
 
   @Test
-  void columnsThatAreNotThereAreRefusedWithThoseThatAre() {
+  void missing_columns_are_refused_with_the_existing_ones() {
     assertThat(
             Foreign.problems(
                 "elapsed,clock time,s\nsoc,levl,%\npower,kw,kW\nvoltage,#9,V\ncurrent,level,A\n",
@@ -44,7 +44,7 @@ final class ColumnMapParserTest {
   }
 
   @Test
-  void aColumnForTwoItemsIsRefused() {
+  void a_column_for_two_items_is_refused() {
     assertThat(Foreign.problems(GOOD + "power,level,kW\n", READINGS))
         .containsExactly(
             "columns.csv:4:2: found \"level\", as for soc on line 3; expected each column for one"
@@ -53,7 +53,7 @@ final class ColumnMapParserTest {
   }
 
   @Test
-  void allProblemsOfTheMapAreReportedAtOnce() {
+  void all_problems_of_the_map_are_reported_together() {
     String rows =
         """
         elapsed,t,sec
@@ -111,7 +111,7 @@ final class ColumnMapParserTest {
   }
 
   @Test
-  void aMapNeedsATimeAndAChannel() {
+  void a_map_requires_a_time_and_a_channel() {
     assertThat(Foreign.problems("voltage,kw,V\ndate,t\n", READINGS))
         .containsExactly(
             "columns.csv: found no row for elapsed and none for clock; expected one row for the"
@@ -124,7 +124,7 @@ final class ColumnMapParserTest {
   }
 
   @Test
-  void cellsAreReportedAtTheirPlaceInTheForeignFileAndAsScaled() {
+  void cells_are_reported_at_their_location_in_the_foreign_file_and_as_converted() {
     assertThat(Foreign.problems("elapsed,t,s\nsoc,level,%,100\n", "x,t,level\n,0,0.1\n,5,17\n"))
         .containsExactly(
             "r.csv:3:3: found \"17\", by columns.csv 1700 %; expected a number from 0 to 100 %."

@@ -9,10 +9,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import taperbook.session.InputFile;
 
-/** Guesses at invented layouts; what is right follows from how each file was written. */
+/** Proposals for invented layouts, whose meaning is known by construction. */
 final class ColumnMapProposalTest {
   @Test
-  void namesWithUnitsAreAccepted() {
+  void names_with_units_are_accepted() {
     assertThat(
             propose(
                 "elapsed_s,soc_pct,power_kw,energy_kwh,battery_c\n"
@@ -28,7 +28,7 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void sharesWattsSignsAndEpochsAreSeen() {
+  void fractions_watts_signs_and_epochs_are_detected() {
     assertThat(
             propose(
                 "timestamp,stateOfCharge,battPower_W,chargedEnergy_Wh,battTempC,odo\n"
@@ -44,7 +44,7 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void leadingLinesUnitsAndMissingMarksAreSeen() {
+  void leading_lines_units_and_missing_value_marks_are_detected() {
     assertThat(
             propose(
                 "Log\nNo;42\n\nZeit;Ladestand;Leistung;Akkutemperatur\nhh:mm;%;kW;C\n"
@@ -65,7 +65,7 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void datesApartAndStationColumnsAreSeen() {
+  void separate_dates_and_station_columns_are_detected() {
     assertThat(
             propose(
                 "Date,Time,SoC (%),DC power (kW),Charger energy (kWh),Ambient temp (C),Current (A)\n"
@@ -82,7 +82,7 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void cellTemperatureIsPreferredToOutsideAirAndEachColumnLeftOutIsNamed() {
+  void cell_temperature_is_preferred_to_ambient_temperature_and_omitted_columns_are_named() {
     String file =
         "time_s,OutsideTemp,Temp,cell_temp_min,SOCDisplay,soc_bms,power_kW,drive\n"
             + rows("%1$d0,8,9,25,%1$d.5,%1$d,%1$d000,D");
@@ -105,13 +105,13 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void megawattsAreAccepted() {
+  void megawatts_are_accepted() {
     assertThat(propose("time_s,soc,power_kW\n" + rows("%1$d0,%1$d,39%1$02d")))
         .contains("power,power_kW,kW\nwithout errors");
   }
 
   @Test
-  void chargeIsNeverLeftOut() {
+  void the_charge_column_is_never_omitted() {
     assertThat(propose("time_s,Ladezustand,kW\n" + rows("%1$d0,%1$d.5,50")))
         .contains("soc,Ladezustand,%\n");
     assertThat(propose("time_s,soc_permille,kW\n" + rows("%1$d0,%1$d5,50")))
@@ -125,20 +125,20 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void paddedLinesAboveTheHeadsAreNotReadAsHeads() {
+  void padded_lines_above_the_heads_are_not_heads() {
     assertThat(propose("Export,,\nvehicle,Finch,\n,,\ntime_s,soc,kW\n" + rows("%1$d0,%1$d,50")))
         .startsWith("leading lines,3\n");
   }
 
   @Test
-  void commaThatMayGroupThousandsIsNotReadAsADecimalMark() {
+  void a_comma_that_may_group_thousands_is_not_a_decimal_mark() {
     String file = "time_s,soc,power_W\n" + rows("%1$d0,%1$d,\"82,4%1$02d\"");
     assertThat(propose(file)).doesNotContain("decimal mark");
     assertThat(propose(file.replace("82,401", "82,41"))).contains("decimal mark,comma");
   }
 
   @Test
-  void encodingsAreSeen() {
+  void encodings_are_detected() {
     String file = "Zeit;Ladezustand;Leistung (kW);T\u00fcr\n" + rows("%1$d0;%1$d,5;50;zu");
     for (String encoding : List.of("ISO-8859-1", "UTF-16")) {
       InputFile encoded = new InputFile("s/readings.csv", file.getBytes(Charset.forName(encoding)));
@@ -160,7 +160,7 @@ final class ColumnMapProposalTest {
   }
 
   @Test
-  void nothingIsProposedWhereNothingCanBeIdentified() {
+  void nothing_is_proposed_if_no_column_is_identified() {
     assertThat(ColumnMapProposal.of(Foreign.file("s/readings.csv", "a,b\n" + rows("%1$d,x"))))
         .isEmpty();
     assertThat(ColumnMapProposal.of(Foreign.file("s/readings.csv", ""))).isEmpty();

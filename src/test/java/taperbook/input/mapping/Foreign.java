@@ -40,7 +40,7 @@ public final class Foreign {
     return new InputFile(path, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** All that a session's readings say but their lines, for holding one against another. */
+  /** The content of a session's readings without line numbers, for comparison. */
   static String content(Session session) {
     return session.recorded()
         + session.traces().entrySet().stream()

@@ -12,10 +12,10 @@ import taperbook.session.Caveat;
 import taperbook.session.Session;
 
 /**
- * Clocks of foreign files. Summer time in the European Union begins on the last Sunday of March and
+ * Clocks of foreign files. Summer time in the European Union starts on the last Sunday of March and
  * ends on the last Sunday of October, at 01:00 UTC (directive 2000/84/EC, articles 2 and 3): in
- * 2026 on 29 March and 25 October, when clocks in Berlin go from 02:00 to 03:00 and from 03:00 to
- * 02:00.
+ * 2026 on 29 March and 25 October, when clocks in Berlin change from 02:00 to 03:00 and from 03:00
+ * to 02:00.
  */
 final class ForeignClockTest {
   @ParameterizedTest
@@ -31,12 +31,12 @@ final class ForeignClockTest {
     "yyyy-MM-dd HH:mm:ssXXX,2026-03-14 10:00:00+01:00,2026-03-14 10:00:00Z,3600",
     "HH:mm:ss,10:00:00,10:00:30,30"
   })
-  void writtenFormsAreRead(String format, String first, String second, double seconds) {
+  void supported_formats_are_parsed(String format, String first, String second, double seconds) {
     assertThat(elapsed("clock,t,,,," + format + "\nsoc,s,%\n", first, second)).isEqualTo(seconds);
   }
 
   @Test
-  void dateAndTimeCanStandInTwoColumns() {
+  void date_and_time_may_be_in_two_columns() {
     Session session =
         Given.good(
             Foreign.session(
@@ -46,7 +46,7 @@ final class ForeignClockTest {
   }
 
   @Test
-  void aStatedZoneMakesDaylightSavingRightBothWays() {
+  void a_stated_zone_resolves_both_changes_of_daylight_saving() {
     String rows = "time zone,Europe/Berlin\nclock,t\nsoc,s,%\n";
     assertThat(elapsed(rows, "2026-03-29T01:59:30", "2026-03-29T03:00:00")).isEqualTo(30);
     assertThat(elapsed(rows, "2026-10-25T02:59:30", "2026-10-25T02:00:00")).isEqualTo(30);
@@ -55,7 +55,7 @@ final class ForeignClockTest {
   }
 
   @Test
-  void aTimeThatClocksSkippedIsRefused() {
+  void a_time_in_the_skipped_hour_is_refused() {
     assertThat(
             Foreign.problems(
                 "time zone,Europe/Berlin\nclock,t\nsoc,s,%\n",
@@ -67,7 +67,7 @@ final class ForeignClockTest {
   }
 
   @Test
-  void aZoneNeedsADate() {
+  void a_zone_requires_a_date() {
     assertThat(
             Foreign.problems(
                 "time zone,Europe/Berlin\nclock,t\nsoc,s,%\n", "t,s\n10:00,10\n10:01,11\n"))
@@ -87,7 +87,7 @@ final class ForeignClockTest {
   }
 
   @Test
-  void midnightIsUnwrappedWithANotice() {
+  void midnight_is_unwrapped_with_a_notice() {
     Checked<Session> checked =
         Foreign.session("clock,t\nsoc,s,%\n", "t,s\n23:59:50,10\n00:00:10,11\n00:00:30,12\n");
     assertThat(checked.value().orElseThrow().recorded().high()).isEqualTo(40);
@@ -99,7 +99,7 @@ final class ForeignClockTest {
   }
 
   @Test
-  void withoutAZoneTheEndOfDaylightSavingIsRefusedByItsName() {
+  void without_a_zone_the_end_of_daylight_saving_is_refused_by_name() {
     assertThat(
             Given.problems(
                 "clock [ISO 8601],soc [%]\n2026-10-25T02:59:30,10\n2026-10-25T02:00:00,11\n"))
@@ -111,7 +111,7 @@ final class ForeignClockTest {
   }
 
   @Test
-  void withoutAZoneTheBeginningOfDaylightSavingIsReportedAndBecomesACaveat() {
+  void without_a_zone_the_start_of_daylight_saving_is_reported_and_adds_a_caveat() {
     Checked<Session> checked =
         Given.session(
             """

@@ -15,14 +15,14 @@ import taperbook.session.InputFile;
 
 final class HistoryParserTest {
   @Test
-  void a_report_is_a_draft_unless_it_says_otherwise() {
+  void a_report_is_a_draft_by_default() {
     ReportPlan plan = check("published: 2026-04-24").value().orElseThrow();
     assertThat(plan.heading().history()).isEqualTo(ReportPlan.History.DRAFT);
     assertThat(plan.heading().versionDay()).contains(LocalDate.of(2026, 4, 24));
   }
 
   @Test
-  void corrections_have_a_day_and_a_reason_with_commas_and_colons() {
+  void corrections_have_a_date_and_a_reason_with_commas_and_colons() {
     ReportPlan plan =
         check(
                 "published: 2026-04-24\nstate: published\ncorrections:\n"
@@ -38,7 +38,7 @@ final class HistoryParserTest {
   }
 
   @Test
-  void a_state_that_is_not_known_is_refused() {
+  void an_unknown_state_is_refused() {
     assertThat(problem("published: 2026-04-24\nstate: publised"))
         .isEqualTo(
             "reports/r.md:5:8 found \"publised\" expected one of the words draft, published to"
@@ -46,7 +46,7 @@ final class HistoryParserTest {
   }
 
   @Test
-  void publication_needs_a_day() {
+  void publication_requires_a_date() {
     assertThat(problem("state: published"))
         .isEqualTo(
             "reports/r.md:4:8 found no day of publication expected the day on which the report was"
@@ -56,7 +56,7 @@ final class HistoryParserTest {
   }
 
   @Test
-  void a_correction_needs_a_reason_and_days_in_order() {
+  void a_correction_requires_a_reason_and_dates_in_order() {
     assertThat(problem("published: 2026-04-24\ncorrections:\n  - 2026-05-02"))
         .isEqualTo(
             "reports/r.md:6:5 found \"2026-05-02\" expected a day, a colon and the reason to mend"

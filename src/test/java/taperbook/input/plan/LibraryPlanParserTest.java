@@ -55,7 +55,7 @@ final class LibraryPlanParserTest {
   }
 
   @Test
-  void a_library_needs_a_title_and_no_session() {
+  void a_library_requires_a_title_and_no_session() {
     LibraryPlan plan = library(LEAST);
     assertThat(plan.window()).isEqualTo(new SocWindow(10, 80));
     assertThat(plan.style().template()).isEqualTo("library");
@@ -67,7 +67,7 @@ final class LibraryPlanParserTest {
   }
 
   @Test
-  void a_report_without_a_kind_is_of_a_session() {
+  void a_report_without_a_kind_is_a_session_report() {
     assertThat(good("title: T\nsession: one\n")).isInstanceOf(ReportPlan.class);
     assertThat(good("kind: session\ntitle: T\nsession: one\n")).isInstanceOf(ReportPlan.class);
   }
@@ -81,7 +81,7 @@ final class LibraryPlanParserTest {
     "soc marks: 20",
     "film: yes"
   })
-  void a_key_that_picks_sessions_is_refused_with_its_place(String line) {
+  void a_key_that_selects_sessions_is_refused_with_its_location(String line) {
     assertThat(problems(LEAST + line + "\n"))
         .singleElement()
         .asString()
@@ -99,7 +99,7 @@ final class LibraryPlanParserTest {
   }
 
   @Test
-  void all_problems_are_reported_at_once() {
+  void all_problems_are_reported_together() {
     assertThat(problems(LEAST + "session: one\ncompare: two\nunits: miles\nwindow: 9-5 %\n"))
         .hasSize(4);
   }
@@ -113,7 +113,7 @@ final class LibraryPlanParserTest {
   }
 
   @Test
-  void a_library_has_one_window() {
+  void a_library_with_two_windows_is_refused() {
     assertThat(problems(LEAST + "window: 10-80 %, 20-80 %\n"))
         .containsExactly(
             "reports/all.md:4:18: found \"20-80 %\", window 2 of 2; expected one window for a"

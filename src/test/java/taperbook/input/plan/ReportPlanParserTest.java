@@ -26,7 +26,7 @@ final class ReportPlanParserTest {
   private static final String LEAST = "title: T\nsession: one\n";
 
   @Test
-  void everyKeyIsAccepted() {
+  void every_key_is_accepted() {
     ReportPlan plan =
         plan(
             """
@@ -66,7 +66,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void stopsAreTheSessionsOfADayWithTheReportedOneAmongThem() {
+  void stops_are_the_sessions_of_a_day_including_the_reported_one() {
     assertThat(plan(LEAST + "stops: one, two\n").subject().stops()).containsExactly("one", "two");
     assertThat(problems(LEAST + "stops: two, three\n"))
         .singleElement()
@@ -78,7 +78,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void seasonsArePairsOfSessionsOrOfDrives() {
+  void seasons_are_pairs_of_sessions_or_of_drives() {
     ReportPlan.Season<String, String> season =
         plan(LEAST + "season: two, one; ring, hill\n").subject().season();
     assertThat(season.sessions()).containsExactly("two", "one");
@@ -99,7 +99,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void missingKeysHaveDefaults() {
+  void missing_keys_have_defaults() {
     ReportPlan plan = plan(LEAST);
     assertThat(plan.heading()).isEqualTo(new ReportPlan.Heading("T", "", Optional.empty()));
     assertThat(plan.subject()).isEqualTo(new ReportPlan.Subject("one", List.of(), List.of()));
@@ -119,14 +119,14 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void picturesForAFilmAreMadeOnlyIfAskedFor() {
+  void film_pictures_are_created_only_if_requested() {
     assertThat(plan(LEAST).style().film()).isEqualTo(ReportPlan.Film.NONE);
     assertThat(plan(LEAST + "film: no\n").style().film().charts()).isFalse();
     assertThat(plan(LEAST + "film: yes\n").style().film().charts()).isTrue();
   }
 
   @Test
-  void theTimeOfAFilmIsStatedWithOrWithoutPictures() {
+  void the_film_time_is_parsed_with_and_without_pictures() {
     assertThat(plan(LEAST + "film: offset 0:03:20\n").style().film())
         .isEqualTo(new ReportPlan.Film(false, OptionalInt.of(200)));
     assertThat(plan(LEAST + "film: yes, offset 12:00:01\n").style().film())
@@ -136,7 +136,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void allProblemsOfAFilmAreReportedAtOnce() {
+  void all_problems_of_a_film_are_reported_together() {
     assertThat(problems(LEAST + "film: offset 3:20, on, offset 0:03:60, offset -0:00:10\n"))
         .containsExactly(
             "reports/look.md:4:7: found \"offset 3:20\"; expected the time of the film at which"
@@ -160,7 +160,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void repeatsAreDropped() {
+  void repeats_are_dropped() {
     ReportPlan plan =
         plan(LEAST + "compare: two, two\ndistances: 100 km, 100 km\nsoc marks: 5, 5\n");
     assertThat(plan.subject().compare()).containsExactly("two");
@@ -169,13 +169,13 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void windowsAcceptDashesOfAnyLength() {
+  void windows_accept_dashes_of_any_length() {
     assertThat(plan(LEAST + "window: 5\u201395%, 0 % - 100 %\n").wishes().windows())
         .containsExactly(new SocWindow(5, 95), new SocWindow(0, 100));
   }
 
   @Test
-  void titleAndSessionAreNeeded() {
+  void title_and_session_are_required() {
     assertThat(problems("title:\n"))
         .containsExactly(
             "reports/look.md:1: found no key session; expected the name of the session reported."
@@ -239,13 +239,13 @@ final class ReportPlanParserTest {
         "basis: energy|8|\"energy\"; expected one of the words driven, rated. To mend: write one of"
             + " these words. [value-not-understood]",
       })
-  void everyKeyHasItsProblems(String entry, int column, String expected) {
+  void invalid_values_of_every_key_are_reported(String entry, int column, String expected) {
     assertThat(problems(LEAST + entry + "\n"))
         .containsExactly("reports/look.md:4:" + column + ": found " + expected);
   }
 
   @Test
-  void severalValuesForASingleValueKeyAreRefused() {
+  void several_values_for_a_single_value_key_are_refused() {
     assertThat(problems(LEAST + "units:\n- mi\n- km\n"))
         .containsExactly(
             "reports/look.md:6:3: found 2 values; expected one value for units. To mend: keep the one"
@@ -253,7 +253,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void sessionIsLookedForAmongThoseThereAre() {
+  void an_unknown_session_is_refused() {
     Checked<ReportPlan> checked =
         ReportPlanParser.check(
             "look",
@@ -270,7 +270,7 @@ final class ReportPlanParserTest {
   }
 
   @Test
-  void moreThanFiveSessionsToCompareAreRefusedWhereTheSixthStands() {
+  void more_than_five_compared_sessions_are_refused_at_the_sixth() {
     String list = "title: T\nsession: one\ncompare:\n- a\n- b\n- c\n- d\n- e\n";
     Set<String> known = Set.of("one", "a", "b", "c", "d", "e", "f");
     assertThat(Given.good(checkWith(known, list)).subject().compare()).hasSize(5);
@@ -280,7 +280,7 @@ final class ReportPlanParserTest {
             "reports/look.md:10:3: found 6 sessions to compare; expected at most 5, as charts and"
                 + " tables cannot tell more apart. To mend: take sessions away from here on, or write"
                 + " a second report. [value-out-of-range]");
-    // With the reported one they are as many as have letters.
+    // Together with the reported session they use all letters.
     assertThat(SessionNames.MOST).isEqualTo(6);
   }
 

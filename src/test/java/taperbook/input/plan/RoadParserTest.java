@@ -112,7 +112,7 @@ final class RoadParserTest {
             + " topic trip under road. To mend: write \"road: trip\", or take the trip away."
             + " [facts-contradict]"
       })
-  void topics_that_do_not_fit_are_reported(String line, String sentence) {
+  void invalid_topics_are_reported(String line, String sentence) {
     assertThat(Given.sentences(check(line + "\n"))).containsExactly("reports/look.md:" + sentence);
   }
 
@@ -121,7 +121,7 @@ final class RoadParserTest {
   }
 
   @Test
-  void all_problems_of_a_trip_are_reported_at_once() {
+  void all_problems_of_a_trip_are_reported_together() {
     assertThat(
             problems(
                 "800 furlong, station every 50 km, 6 minutes per stop, reserve 10 %, reserve 5"))

@@ -14,7 +14,7 @@ import taperbook.quantity.Unit;
 import taperbook.session.Channel;
 import taperbook.session.Trace;
 
-/** Steps of displays as they follow from the digits; values are those that Java itself parses. */
+/** Display steps derived from digits; values are those that the JDK parses. */
 final class DisplayStepTest {
   @ParameterizedTest
   @CsvSource({
@@ -33,7 +33,7 @@ final class DisplayStepTest {
     "0.3333333333333333,0.000001",
     "4.9E-324,0.000001"
   })
-  void noiseOfArithmeticIsNoStep(String written, double step) {
+  void floating_point_noise_is_not_a_step(String written, double step) {
     Trace power =
         Given.goodSession("elapsed [s],soc [%],power [kW]\n0,10,1\n60,11," + written + "\n")
             .trace(Channel.POWER)
@@ -52,7 +52,7 @@ final class DisplayStepTest {
     "W,93412,93.412 kW",
     "W,93412.5,93.4125 kW",
   })
-  void aReadingKeepsTheDecimalPlacesOfItsCell(String unit, String written, String read) {
+  void a_reading_keeps_the_decimal_places_of_its_cell(String unit, String written, String read) {
     Trace power =
         Given.goodSession("elapsed [s],power [" + unit + "]\n0,1\n60," + written + "\n120,1.5\n")
             .trace(Channel.POWER)
@@ -64,7 +64,7 @@ final class DisplayStepTest {
   }
 
   @Test
-  void whatAScriptComputedWasNotDisplayed() {
+  void computed_values_are_not_displayed_values() {
     Trace third =
         Given.goodSession("elapsed [s],power [kW]\n0,1\n60,0.3333333333333333\n")
             .trace(Channel.POWER)
@@ -84,7 +84,7 @@ final class DisplayStepTest {
   }
 
   @Test
-  void noiseInTimesIsNoStepOfTheClock() {
+  void floating_point_noise_in_times_is_not_a_clock_step() {
     Trace soc =
         Given.goodSession("elapsed [s],soc [%]\n0,10\n0.30000000000000004,10\n60.5,11\n")
             .trace(Channel.SOC)
@@ -93,7 +93,7 @@ final class DisplayStepTest {
   }
 
   @Test
-  void everyShortestFormOfADoubleIsANumber() {
+  void every_shortest_form_of_a_double_is_parsed() {
     Random random = new Random(17);
     StringBuilder rows = new StringBuilder("elapsed [s],soc [%],power [kW]\n");
     double[] values = new double[2000];

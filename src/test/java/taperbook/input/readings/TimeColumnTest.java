@@ -31,7 +31,8 @@ final class TimeColumnTest {
     "min,0,75,4500,30",
     "h,0,1.25,4500,18"
   })
-  void elapsedTimesAreRead(String unit, String first, String second, double seconds, double half) {
+  void elapsed_times_are_parsed(
+      String unit, String first, String second, double seconds, double half) {
     Trace trace = soc("elapsed [" + unit + "]", first, second);
     assertThat(trace.second(0)).isZero();
     assertThat(trace.second(1)).isEqualTo(seconds);
@@ -48,7 +49,8 @@ final class TimeColumnTest {
     "2026-03-14 10:02,2026-03-14 11:02,3600,30",
     "10:02:05,11:02:05,3600,0.5"
   })
-  void clockTimesCountFromTheFirst(String first, String second, double seconds, double half) {
+  void clock_times_are_relative_to_the_first(
+      String first, String second, double seconds, double half) {
     Trace trace = soc("clock [ISO 8601]", first, second);
     assertThat(trace.second(0)).isZero();
     assertThat(trace.second(1)).isEqualTo(seconds);
@@ -56,7 +58,7 @@ final class TimeColumnTest {
   }
 
   @Test
-  void timesOfDayRollOverMidnightMoreThanOnce() {
+  void times_of_day_may_pass_midnight_more_than_once() {
     Checked<Session> checked =
         Given.session(
             "clock [ISO 8601],soc [%]\n22:00,1\n23:30,2\n08:00,3\n19:00,4\n01:00,5\n",
@@ -66,13 +68,13 @@ final class TimeColumnTest {
   }
 
   @Test
-  void elapsedTimesKeepTheirOwnZero() {
+  void elapsed_times_keep_their_zero() {
     Session session = goodSession("elapsed [min:s],soc [%]\n2:00,10\n3:00,11\n");
     assertThat(session.recorded().low()).isEqualTo(120);
   }
 
   @Test
-  void timeThatGoesBackIsRefusedOnce() {
+  void a_decreasing_time_is_reported_once() {
     assertThat(problems("elapsed [min:s],soc [%]\n7:30,10\n7:05,11\n8:00,12\n"))
         .containsExactly(
             "r.csv:3:1: found \"7:05\" after \"7:30\" on line 2; expected a time that is not before"
@@ -89,7 +91,7 @@ final class TimeColumnTest {
   }
 
   @Test
-  void textThatIsNoElapsedTimeIsRefused() {
+  void an_invalid_elapsed_time_is_refused() {
     assertThat(problems("elapsed [min:s],soc [%]\n7:5,10\n0:07:05,11\n\"7:05,5\",12\n7:60,13\n"))
         .containsExactly(
             "r.csv:2:1: found \"7:5\"; expected minutes and seconds, as in 75:30. To mend: write the"
@@ -112,7 +114,7 @@ final class TimeColumnTest {
   }
 
   @Test
-  void elapsedTimeOutOfRangeIsRefused() {
+  void elapsed_time_out_of_range_is_refused() {
     assertThat(problems("elapsed [s],soc [%]\n-1,10\n1,11\n"))
         .containsExactly(
             "r.csv:2:1: found \"-1\"; expected a time from 0 to 360000 s. To mend: count the time"
@@ -125,13 +127,13 @@ final class TimeColumnTest {
 
   @ParameterizedTest
   @CsvSource({"10h05", "2026-02-30T10:00", "25:00", "10:05Z", "14.3.2026 10:00", "10:00:60"})
-  void textThatIsNoClockTimeIsRefused(String cell) {
+  void an_invalid_clock_time_is_refused(String cell) {
     assertThat(problems("clock [ISO 8601],soc [%]\n" + cell + ",10\n10:05,11\n"))
         .containsExactly("r.csv:2:1: found \"" + cell + "\"; " + CLOCK_EXPECTED);
   }
 
   @Test
-  void clockColumnHasOneFormOfTime() {
+  void a_clock_column_has_one_time_format() {
     assertThat(problems("clock [ISO 8601],soc [%]\n2026-03-14T10:00,10\n10:05,11\n"))
         .containsExactly(
             "r.csv:3:1: found \"10:05\"; expected the same form of time as on line 2. To mend:"

@@ -6,7 +6,6 @@ import org.junit.jupiter.api.Test;
 import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
-/** Straight lines between readings, by hand. */
 final class CrossingTest {
   private static final Trace TRACE =
       new Trace(
@@ -18,14 +17,14 @@ final class CrossingTest {
           0);
 
   @Test
-  void a_value_between_two_readings_is_reached_in_proportion() {
+  void a_value_between_two_readings_is_interpolated_linearly() {
     Crossing crossing = Crossing.first(TRACE, 12.5).orElseThrow();
     assertThat(crossing.second()).isEqualTo(25);
     assertThat(crossing.rows()).containsExactly(new RowRef("r", 2), new RowRef("r", 3));
   }
 
   @Test
-  void a_value_that_was_read_is_reached_there() {
+  void a_recorded_value_is_reached_at_its_reading() {
     Crossing crossing = Crossing.first(TRACE, 20).orElseThrow();
     assertThat(crossing.second()).isEqualTo(100);
     assertThat(crossing.rows()).containsExactly(new RowRef("r", 3));
@@ -33,7 +32,7 @@ final class CrossingTest {
   }
 
   @Test
-  void a_fall_after_the_first_time_does_not_count() {
+  void a_fall_after_the_first_crossing_is_ignored() {
     assertThat(Crossing.first(TRACE, 18).orElseThrow().second()).isEqualTo(80);
     assertThat(Crossing.first(TRACE, 21).orElseThrow().second()).isEqualTo(250);
   }

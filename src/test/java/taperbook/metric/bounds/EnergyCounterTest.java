@@ -11,10 +11,10 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * A counter in steps of 0.1 kWh, with bounds by hand from the rules of {@link MonotoneBounds}.
+ * A counter in steps of 0.1 kWh, with bounds by hand by the rules of {@link MonotoneBounds}.
  *
  * <p>With 0, 1 and 3 kWh at 0, 60 and 120 s the slowest rates are 0.9 and 1.9 kWh/min and the
- * fastest 1.1 and 2.1 kWh/min. Each gap takes the slowest and the fastest of both.
+ * fastest 1.1 and 2.1 kWh/min. Each gap has the slowest and the fastest rate of both.
  */
 final class EnergyCounterTest {
   private static Trace trace(double[] seconds, double... values) {
@@ -34,7 +34,7 @@ final class EnergyCounterTest {
   }
 
   @Test
-  void a_counter_that_was_first_read_later_began_at_zero() {
+  void a_counter_with_a_late_first_reading_started_at_zero() {
     EnergyCounter counter = readLater();
     assertThat(counter.span()).isEqualTo(new Interval(0, 120));
     // Half a minute after 0 and half a minute before 1: 0.4 to 0.6 kWh; before 3: 1.9 to 2.1 kWh.
@@ -44,7 +44,7 @@ final class EnergyCounterTest {
   }
 
   @Test
-  void of_a_counter_that_was_not_reset_only_differences_count() {
+  void only_differences_of_a_counter_without_reset_are_used() {
     EnergyCounter counter = notReset();
     assertThat(counter.span()).isEqualTo(new Interval(0, 60));
     check(counter.between(0, 60), 1, 5.95 - 5.05, 6.05 - 4.95);
@@ -56,7 +56,7 @@ final class EnergyCounterTest {
   }
 
   @Test
-  void rows_are_the_readings_around_each_end() {
+  void the_origin_is_the_readings_around_each_end() {
     assertThat(readLater().rows(30, 90)).containsExactly(row(2), row(2), row(3));
     assertThat(readLater().rows(60, 120)).containsExactly(row(2), row(3));
     assertThat(readLater().method()).isEqualTo(Method.ENERGY_COUNTER);

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Times for which the energy P t + (dP/dt) t^2 / 2 is that of the row. */
+/** Times at which the energy P t + (dP/dt) t^2 / 2 is that of the row. */
 final class LinearPowerTest {
   @ParameterizedTest
   @CsvSource({
@@ -17,7 +17,8 @@ final class LinearPowerTest {
     "0, 0, 50, 0",
     "100, 0.5, 0, 0",
   })
-  void time_is_the_root_of_the_energy(double start, double slope, double energy, double seconds) {
+  void the_time_is_the_root_of_the_energy_equation(
+      double start, double slope, double energy, double seconds) {
     double found = LinearPower.secondsFor(start, slope, energy);
     assertThat(found).isCloseTo(seconds, within(1e-6));
     if (seconds > 0) {

@@ -10,8 +10,8 @@ import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
 /**
- * The bounds against truths drawn from a closed form: P(s) = a - k s kW into C kWh, whose course is
- * s(t) = (a - (a - k s0) exp(-100 k t / (3600 C))) / k. Read at random times, rounded and thinned.
+ * Compares the bounds with true values in closed form: P(s) = a - k s kW into C kWh gives s(t) = (a
+ * - (a - k s0) exp(-100 k t / (3600 C))) / k. Read at random times, rounded, and thinned.
  */
 final class MonotoneBoundsPropertyTest {
   private static final double FULL = 60;
@@ -54,7 +54,7 @@ final class MonotoneBoundsPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void the_true_course_stays_inside_the_bounds(int seed) {
+  void the_true_curve_is_within_the_bounds(int seed) {
     Random random = new Random(seed);
     Truth truth = truth(random);
     Trace trace = readings(truth, random);

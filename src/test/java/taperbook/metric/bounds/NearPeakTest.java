@@ -6,7 +6,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.session.Trace;
 
-/** A step of the display or 2 % of the peak, whichever is more. */
+/** A step of the display or 2 % of the peak, whichever is greater. */
 final class NearPeakTest {
   @ParameterizedTest
   @CsvSource({"150, 0.5, 3", "40, 0.5, 1", "100, 2, 4"})

@@ -7,7 +7,7 @@ import taperbook.metric.bounds.PowerIntegral.PowerBounds;
 import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
-/** The lowest and the highest reading around a stretch, and half a step beyond, by hand. */
+/** The lowest and the highest reading around a stretch with half a step, by hand. */
 final class PowerBoundsTest {
   private static PowerBounds bounds(double clockHalfStep) {
     double[] seconds = {0, 10, 20, 30};
@@ -17,14 +17,14 @@ final class PowerBoundsTest {
   }
 
   @Test
-  void power_lies_between_the_readings_on_both_sides_of_a_stretch() {
+  void power_is_between_the_readings_around_a_stretch() {
     assertThat(bounds(0).over(12, 18)).isEqualTo(new Interval(59.5, 80.5));
     assertThat(bounds(0).over(2, 18)).isEqualTo(new Interval(49.5, 80.5));
     assertThat(bounds(0).over(22, 28)).isEqualTo(new Interval(39.5, 60.5));
   }
 
   @Test
-  void a_stretch_is_cut_to_the_readings() {
+  void a_stretch_is_clipped_to_the_readings() {
     assertThat(bounds(0).over(-5, 100)).isEqualTo(new Interval(39.5, 80.5));
     assertThat(bounds(0).over(-9, -5)).isEqualTo(new Interval(49.5, 80.5));
     assertThat(bounds(0).over(40, 50)).isEqualTo(new Interval(39.5, 40.5));

@@ -12,9 +12,9 @@ import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /**
- * Energy of a power that falls from 100 kW to 60 kW in half an hour and is constant for another:
- * trapezoids of 40 kWh and 30 kWh. Bounds are the rectangles of the lower and the higher reading of
- * each gap, each moved by half a step.
+ * Energy of a power that falls from 100 kW to 60 kW in half an hour and is constant for another
+ * half hour: trapezoids of 40 kWh and 30 kWh. Bounds are the rectangles of the lower and the higher
+ * reading of each gap, each with half a step.
  */
 final class PowerIntegralTest {
   private static final double STEP = 0.5;
@@ -27,22 +27,22 @@ final class PowerIntegralTest {
   }
 
   @Test
-  void energy_is_the_sum_of_trapezoids_between_the_sums_of_rectangles() {
+  void energy_is_the_sum_of_trapezoids_bounded_by_the_sums_of_rectangles() {
     check(integral(0).between(0, 3600), 70, 0.5 * (59.5 + 59.5), 0.5 * (100.5 + 60.5));
   }
 
   @Test
-  void a_stretch_within_a_gap_has_its_share_of_the_rectangles() {
+  void a_stretch_within_a_gap_has_its_fraction_of_the_rectangles() {
     // From 80 kW, halfway down, to 60 kW in a quarter of an hour.
     check(integral(0).between(900, 1800), 17.5, 59.5 / 4, 100.5 / 4);
     check(integral(0).between(900, 2700), 17.5 + 15, (59.5 + 59.5) / 4, (100.5 + 60.5) / 4);
   }
 
   @Test
-  void each_end_may_be_off_by_half_a_step_of_the_clock_at_the_highest_power_around() {
+  void each_end_may_be_off_by_half_a_clock_step_at_the_highest_nearby_power() {
     double clock = 2 * 9 * 100.5 / 3600;
     check(integral(9).between(0, 3600), 70, 59.5 - clock, 80.5 + clock);
-    // 9 s after half an hour the power may still be that of the first gap.
+    // 9 s after half an hour the power may be that of the first gap.
     double hours = 1795 / 3600.0;
     check(integral(9).between(1805, 3600), 60 * hours, 59.5 * hours - clock, 60.5 * hours + clock);
     double calm = 2 * 9 * 60.5 / 3600;
@@ -50,12 +50,12 @@ final class PowerIntegralTest {
   }
 
   @Test
-  void no_time_takes_no_energy() {
+  void a_stretch_of_zero_length_has_zero_energy() {
     check(integral(0).between(1800, 1800), 0, 0, 0);
   }
 
   @Test
-  void rows_are_those_around_the_stretch() {
+  void the_origin_is_the_rows_around_the_stretch() {
     PowerIntegral integral = integral(0);
     assertThat(integral.rows(900, 1800)).containsExactly(row(2), row(3));
     assertThat(integral.rows(900, 1801)).containsExactly(row(2), row(3), row(5));
@@ -76,7 +76,7 @@ final class PowerIntegralTest {
   }
 
   @Test
-  void one_reading_is_refused() {
+  void a_single_reading_is_refused() {
     Trace one = new Trace("r", new double[] {0}, new double[] {50}, new int[] {2}, 0, 0);
     assertThatIllegalArgumentException().isThrownBy(() -> new PowerIntegral(one));
   }

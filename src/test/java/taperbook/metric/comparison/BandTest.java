@@ -13,8 +13,8 @@ import taperbook.metric.course.ReadByHand;
 import taperbook.metric.course.TrueCurve;
 
 /**
- * The band against its definition, counted over all trials: 95 % of them lie inside it at every
- * point, and fewer in the next narrower one.
+ * Compares the band with its definition by counting trials: it contains 95 % of them at every
+ * point, and the next narrower band contains fewer.
  */
 final class BandTest {
   private static final double[] GRID =
@@ -30,14 +30,14 @@ final class BandTest {
   }
 
   @Test
-  void it_holds_95_percent_of_the_trials_at_every_point_and_no_narrower_one_does() {
+  void it_contains_95_percent_of_the_trials_at_every_point_and_no_narrower_band_does() {
     int trials = pair.trials();
     assertThat(share(band.depth())).isGreaterThanOrEqualTo(0.95);
     assertThat(share(band.depth() + 1)).isLessThan(0.95);
     assertThat(band.depth()).isBetween(1, trials / 40);
   }
 
-  /** Share of the trials that lie between the d-th smallest and d-th largest at every point. */
+  /** Share of the trials between the d-th smallest and d-th largest at every point. */
   private double share(int depth) {
     boolean[] outside = new boolean[pair.trials()];
     for (int i = 0; i < GRID.length; i++) {
@@ -53,7 +53,7 @@ final class BandTest {
   }
 
   @Test
-  void each_edge_is_a_drawn_difference_and_the_value_is_their_mean() {
+  void each_edge_is_a_sampled_difference_and_the_value_is_their_mean() {
     assertThat(band.size()).isEqualTo(GRID.length);
     for (int i = 0; i < GRID.length; i++) {
       double[] sorted = pair.kilowatts(i);

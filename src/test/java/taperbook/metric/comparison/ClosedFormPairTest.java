@@ -19,10 +19,10 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 
 /**
- * Two curves known in closed form: 100 kW throughout against a straight fall from 160 kW at 10 % to
- * 55 kW at 80 %, 1.5 kW for each per cent. They cross at 10 + 60 / 1.5 = 50 %. A battery of C kWh
- * takes C / (100 k) ln(P1 / P2) hours while the power falls by k kW for each per cent from P1 to
- * P2, the integral of C / 100 dq / P(q).
+ * Two curves in closed form: constant 100 kW, and a linear fall from 160 kW at 10 % to 55 kW at 80
+ * %, 1.5 kW per 1 %. They cross at 10 + 60 / 1.5 = 50 %. A battery of C kWh takes C / (100 k) ln(P1
+ * / P2) hours while the power falls by k kW per 1 % from P1 to P2, the integral of C / 100 dq /
+ * P(q).
  */
 final class ClosedFormPairTest {
   private static final double CAPACITY = 60;
@@ -41,7 +41,7 @@ final class ClosedFormPairTest {
     return 36 * CAPACITY * (to - from) / 100;
   }
 
-  /** Readings without rounding every quarter of a per cent from 10 % to 80 %. */
+  /** Exact readings every quarter of a per cent from 10 % to 80 %. */
   private static Session exact(
       String name, DoubleUnaryOperator secondOf, DoubleUnaryOperator power) {
     double[] soc = new double[POINTS];
@@ -76,7 +76,7 @@ final class ClosedFormPairTest {
   }
 
   @Test
-  void leads_meet_where_the_straight_lines_cross() {
+  void leads_meet_at_the_crossing_of_the_straight_lines() {
     PairResult pair = pair();
     List<Stretch> led =
         pair.stretches().stream().filter(s -> s.order() != Stretch.Order.UNDECIDED).toList();
@@ -90,7 +90,7 @@ final class ClosedFormPairTest {
     assertThat(pair.numbers().estimate("crossing_1_soc").orElseThrow().bounds())
         .isEqualTo(new Interval(led.get(0).to(), led.get(1).from()));
     assertThat(led.get(0).to()).isLessThan(led.get(1).from());
-    // Over each stretch by itself: half of the greatest difference at its open end.
+    // Over each stretch: half of the greatest difference, which is at its open end.
     assertThat(value(pair.numbers(), "lead_1_power")).isCloseTo(-30, within(0.3));
     assertThat(value(pair.numbers(), "lead_2_power")).isCloseTo(22.5, within(0.3));
     assertThat(value(pair.numbers(), "lead_1_time_gain"))

@@ -13,7 +13,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** The limits that the class states, just reached and just passed. */
+/** Conditions at and just beyond the limits of the class. */
 final class ConditionSimilarityTest {
   private static Sessions session(double startPercent, double peakKilowatts) {
     double[] seconds = {0, 600};
@@ -35,7 +35,7 @@ final class ConditionSimilarityTest {
   }
 
   @Test
-  void temperatures_within_five_degrees_are_alike() {
+  void temperatures_within_five_degrees_are_similar() {
     for (ConditionItem item :
         List.of(ConditionItem.AMBIENT_TEMPERATURE, ConditionItem.BATTERY_TEMPERATURE_AT_START)) {
       assertThat(unlike(with(item, 10), with(item, 15))).isEmpty();
@@ -45,16 +45,16 @@ final class ConditionSimilarityTest {
   }
 
   @Test
-  void stations_are_unlike_only_if_one_may_limit() {
+  void stations_differ_only_if_one_may_limit_power() {
     ConditionItem rated = ConditionItem.STATION_RATED_POWER;
-    // The peak is 100 kW: from 120 kW on a station limits nothing.
+    // The peak is 100 kW: a station of 120 kW or more limits nothing.
     assertThat(unlike(with(rated, 120), with(rated, 350))).isEmpty();
     assertThat(unlike(with(rated, 119), with(rated, 350))).containsExactly(rated);
     assertThat(unlike(with(rated, 119), with(rated, 119))).isEmpty();
   }
 
   @Test
-  void answers_in_words_are_unlike_if_they_differ() {
+  void items_in_words_differ_if_their_words_differ() {
     for (ConditionItem item : List.of(ConditionItem.PRECONDITIONED, ConditionItem.STATION_SHARED)) {
       assertThat(unlike(with(item, "yes"), with(item, "yes"))).isEmpty();
       assertThat(unlike(with(item, "yes"), with(item, "no"))).containsExactly(item);
@@ -62,14 +62,14 @@ final class ConditionSimilarityTest {
   }
 
   @Test
-  void what_is_not_known_of_a_session_counts_for_none() {
+  void unknown_items_are_not_compared() {
     Session silent = session(10, 100).build();
     assertThat(unlike(silent, with(ConditionItem.PRECONDITIONED, "yes"))).isEmpty();
     assertThat(unlike(silent, with(ConditionItem.AMBIENT_TEMPERATURE, -10))).isEmpty();
   }
 
   @Test
-  void temperatures_belong_to_the_season() {
+  void temperatures_are_part_of_the_season() {
     Session warm =
         session(10, 100)
             .amount(ConditionItem.AMBIENT_TEMPERATURE, 20, 0.5)
@@ -87,7 +87,7 @@ final class ConditionSimilarityTest {
   }
 
   @Test
-  void starts_within_five_percent_are_alike() {
+  void starts_within_five_percent_are_similar() {
     List<Session> alike = List.of(session(10, 100).build(), session(15, 100).build());
     List<Session> apart = List.of(session(10, 100).build(), session(15.1, 100).build());
     assertThat(ConditionSimilarity.startsApart(alike)).isFalse();
@@ -97,7 +97,7 @@ final class ConditionSimilarityTest {
   }
 
   @Test
-  void drives_within_three_kilometres_per_hour_are_at_one_speed() {
+  void drives_within_three_kilometres_per_hour_have_the_same_speed() {
     assertThat(ConditionSimilarity.unlikeBesideSeason(drive(110), drive(113))).isEmpty();
     assertThat(ConditionSimilarity.unlikeBesideSeason(drive(110), drive(113.1)))
         .containsExactly(RangeItem.AVERAGE_SPEED.words());

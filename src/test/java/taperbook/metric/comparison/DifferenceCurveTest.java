@@ -12,7 +12,7 @@ import taperbook.metric.course.TrueCurve;
 import taperbook.quantity.Interval;
 import taperbook.result.Curve;
 
-/** What is drawn of a difference is the band that decides about it. */
+/** The drawn difference is the band that determines the leads. */
 final class DifferenceCurveTest {
   private static Side side(String name, long seed) {
     TrueCurve curve = TrueCurve.random(new Random(seed), 10);

@@ -21,18 +21,18 @@ import taperbook.result.Stretch;
 import taperbook.session.Session;
 
 /**
- * How often a pair of sessions makes any false claim: a stretch in which the named session does not
- * take more power all the way, or the interval of a crossing without a true crossing. Pairs of true
- * curves in closed form, each rounded and thinned as a person reading a film would.
+ * How often the comparison of two sessions makes a false claim: a stretch in which the named
+ * session does not take more power throughout, or a crossing interval without a true crossing.
+ * Pairs of true curves in closed form, each rounded and thinned as by a person who reads a film.
  */
 @Tag("slow")
 final class FalseClaimsTest {
   private static final int PAIRS = 300;
 
-  /** One in twenty is meant at the most; more than this over 300 pairs is a fault. */
+  /** The nominal rate is at most one in twenty; more than this over 300 pairs is a fault. */
   private static final double MOST = 0.07;
 
-  /** Fewer than a report's, as 1,200 sessions are drawn. */
+  /** Fewer than in a report, because 1,200 sessions are sampled. */
   private static final int DRAWS = 200;
 
   private int falsePairs;
@@ -48,21 +48,21 @@ final class FalseClaimsTest {
       TrueCurve curve = TrueCurve.random(random, 3 + 6.4 * random.nextDouble());
       count(curve, curve, random);
     }
-    tell("same");
+    writeCounts("same");
     assertThat((double) falsePairs / PAIRS).isLessThanOrEqualTo(MOST);
   }
 
   @Test
-  void leads_and_crossings_of_two_curves_are_seldom_false() throws IOException {
+  void false_leads_and_crossings_are_rare() throws IOException {
     for (int seed = 1; seed <= PAIRS; seed++) {
       Random random = new Random(seed * 0xd1342543de82ef95L);
       TrueCurve one = TrueCurve.random(random, 3 + 6.4 * random.nextDouble());
       TrueCurve other = TrueCurve.random(random, 3 + 6.4 * random.nextDouble());
       count(one, other, random);
     }
-    tell("two");
+    writeCounts("two");
     assertThat((double) falsePairs / PAIRS).isLessThanOrEqualTo(MOST);
-    // A comparison that dares to say nothing would pass as well.
+    // A comparison without any claim would also pass.
     assertThat(ledPercents / allPercents).isGreaterThan(0.75);
     assertThat(crossings).isGreaterThan(PAIRS / 5);
   }
@@ -110,7 +110,7 @@ final class FalseClaimsTest {
     return truth.applyAsDouble(interval.low()) * truth.applyAsDouble(interval.high()) <= 0;
   }
 
-  private void tell(String which) throws IOException {
+  private void writeCounts(String which) throws IOException {
     Files.createDirectories(Path.of("target"));
     Files.writeString(
         Path.of("target/false-claims-" + which + ".md"),

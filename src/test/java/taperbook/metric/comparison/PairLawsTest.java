@@ -25,7 +25,7 @@ import taperbook.result.Stretch.Order;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** Laws that any comparison of two sessions must obey, on invented sessions read by hand. */
+/** Properties of every comparison of two sessions, with invented sessions read by hand. */
 @Tag("slow")
 final class PairLawsTest {
   private static final int DRAWS = 400;
@@ -79,7 +79,7 @@ final class PairLawsTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
-  void swapping_the_two_mirrors_every_finding(long seed) {
+  void swapping_the_sessions_mirrors_every_result(long seed) {
     Session one = session("one", seed);
     Session other = session("other", 1000 + seed);
     PairResult pair = compare(one, other);
@@ -109,7 +109,7 @@ final class PairLawsTest {
     };
   }
 
-  /** With zero minus, as records tell positive zero from negative zero. */
+  /** With zero minus, because records distinguish positive from negative zero. */
   private static Estimate negative(Estimate estimate) {
     return new Estimate(
         0 - estimate.value(),
@@ -118,7 +118,7 @@ final class PairLawsTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})
-  void a_session_against_itself_leaves_all_undecided(long seed) {
+  void a_session_compared_with_itself_is_undecided_throughout(long seed) {
     PairResult pair = compare(session("one", seed), session("one-again", seed));
     assertThat(pair.stretches()).hasSize(1);
     assertThat(pair.stretches().get(0).order()).isEqualTo(Order.UNDECIDED);
@@ -126,7 +126,7 @@ final class PairLawsTest {
     for (String id : List.of("mean_lead_shared", "time_gain_shared")) {
       Estimate estimate = pair.numbers().estimate(id).orElseThrow();
       assertThat(estimate.value()).isZero();
-      // Drawn independently: the two are not taken for the same session.
+      // Independent draws: the two are not treated as the same session.
       assertThat(estimate.bounds().high()).as(id).isGreaterThan(0.1);
       assertThat(estimate.bounds().low())
           .isCloseTo(-estimate.bounds().high(), within(1e-9 * estimate.bounds().high()));
@@ -139,7 +139,7 @@ final class PairLawsTest {
   }
 
   @Test
-  void every_number_has_rows_of_both_sessions_and_both_names() {
+  void every_number_has_rows_and_names_of_both_sessions() {
     PairResult pair = compare(session("one", 3), session("other", 4));
     for (ReportNumber number : pair.numbers().all()) {
       assertThat(number.origin().session()).isEqualTo("one");
@@ -151,7 +151,7 @@ final class PairLawsTest {
   }
 
   @Test
-  void sessions_that_share_nothing_are_withheld_with_the_reason() {
+  void sessions_without_overlap_are_withheld_with_the_reason() {
     PairResult pair = compare(steady("low", 10, 40), steady("high", 40, 80));
     assertWithheld(pair, "the two sessions share less than 1 % of state of charge");
   }

@@ -22,8 +22,8 @@ import taperbook.result.ReportNumber;
 import taperbook.session.Origin;
 
 /**
- * How often mean and next run lie in their intervals, and how often equal cars are ordered: groups
- * of runs with a known spread between runs and a known error of reading, by Java's generator. The
+ * How often intervals contain mean and next run, and how often equal cars are ranked: groups of
+ * runs with a known spread between runs and a known reading error, by the JDK's generator. The
  * table is written to {@code target/runs.md}.
  */
 @Tag("slow")
@@ -33,7 +33,7 @@ final class RunCoverageTest {
   private static final double READING = 8;
 
   @Test
-  void means_and_next_runs_lie_inside_and_equal_cars_are_not_ordered() throws IOException {
+  void intervals_contain_means_and_next_runs_and_equal_cars_are_not_ranked() throws IOException {
     StringBuilder table =
         new StringBuilder(
             "| runs | tau / u | mean inside | next run inside | equal cars ordered | without repeats"

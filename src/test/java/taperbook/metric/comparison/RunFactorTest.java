@@ -21,8 +21,8 @@ import taperbook.result.PairResult;
 import taperbook.result.Stretch;
 
 /**
- * How often two runs of one car are told apart by their curves, where the power of each run differs
- * by a factor: without allowing for it, with its spread stated, and with that of repeats.
+ * How often two runs of one car are distinguished by their curves, where the power of each run
+ * differs by a factor: without allowing for it, with its spread stated, and with that of repeats.
  */
 @Tag("slow")
 final class RunFactorTest {
@@ -52,11 +52,11 @@ final class RunFactorTest {
             100 * five));
 
     assertThat(single).isGreaterThan(0.2);
-    // Meant is one in twenty; with 80 pairs up to eight are chance (binomial, 97.5 %).
+    // Expected is one in twenty; with 80 pairs up to eight are within chance (binomial, 97.5 %).
     assertThat(List.of(stated, two, three, five)).allMatch(share -> share <= 8.0 / PAIRS);
   }
 
-  /** Half the interval of a run's power that a group of runs without reading errors shows. */
+  /** Half-width of the interval of a run's power, from a group of runs without reading errors. */
   private static double ofRepeats(int runs, Random random) {
     List<Double> powers = new ArrayList<>();
     for (int i = 0; i < runs; i++) {
@@ -66,7 +66,7 @@ final class RunFactorTest {
     return group.halfBeyondReadings() / group.mean();
   }
 
-  /** A share that a pair allows for. */
+  /** A spread that a pair allows for. */
   private interface Share {
     double of(Random random);
   }

@@ -24,8 +24,8 @@ import taperbook.session.Origin;
 import taperbook.session.RowRef;
 
 /**
- * What is entered for two runs, whose statistics have a closed form: s = |x1 - x2| / sqrt(2), and
- * t(1) = tan(0.475 pi).
+ * Numbers of two runs, whose statistics have a closed form: s = |x1 - x2| / sqrt(2), and t(1) =
+ * tan(0.475 pi).
  */
 final class RunMetricsTest {
   private static final String ID = "average_power_10_80";
@@ -71,30 +71,31 @@ final class RunMetricsTest {
   }
 
   @Test
-  void the_spread_has_the_interval_of_chi_square_with_one_degree() {
+  void the_spread_has_the_chi_square_interval_with_one_degree_of_freedom() {
     double s = 6 / Math.sqrt(2);
     Estimate spread = estimate(entered(number(1000, 1e-6), number(1006, 1e-6)), "_run_spread");
     assertThat(spread.value()).isCloseTo(s, within(1e-9));
-    // With one degree of freedom chi-square is the square of a normal quantile.
+    // With one degree of freedom, chi-square is the square of a normal quantile.
     assertThat(spread.bounds().low()).isCloseTo(s / 2.241402727604947, within(1e-6));
     assertThat(spread.bounds().high()).isCloseTo(s / 0.03133798202142661, within(1e-6));
   }
 
   @Test
-  void what_the_readings_explain_is_taken_off() {
+  void the_variance_due_to_readings_is_subtracted() {
     double u = 2;
     double half = u * Quantiles.NORMAL_95;
     MetricCollector collector = entered(number(1000, half), number(1006, half));
     Estimate beyond = estimate(collector, "_run_to_run");
     assertThat(beyond.value()).isCloseTo(Math.sqrt(18 - u * u), within(1e-9));
-    // The ends of the spread's interval by chi-square, s / 2.24 and s / 0.031, less the readings.
+    // The chi-square interval of the spread, s / 2.24 and s / 0.031, without the variance of the
+    // readings.
     assertThat(beyond.bounds().low()).isZero();
     assertThat(beyond.bounds().high())
         .isCloseTo(Math.sqrt(18 / Math.pow(0.03133798202142661, 2) - u * u), within(1e-6));
   }
 
   @Test
-  void what_comes_of_the_drive_is_shared_by_all_runs() {
+  void the_uncertainty_of_the_drive_is_common_to_all_runs() {
     double u = 2;
     Contribution drive = new Contribution(UncertaintySource.RANGE_DISTANCE, 1.2, 0.36);
     Contribution display = new Contribution(UncertaintySource.POWER_DISPLAY, 1.6, 0.64);
@@ -102,7 +103,7 @@ final class RunMetricsTest {
     ReportNumber other = number(1006, u * Quantiles.NORMAL_95, drive, display);
     assertThat(RunMetrics.driveShare(one)).isEqualTo(0.36);
     MetricCollector collector = entered(one, other);
-    // 36 % of u^2 is common, 64 % each run's own.
+    // 36 % of u^2 is common, and 64 % is independent for each run.
     double half = Math.hypot(T * 3, Quantiles.NORMAL_95 * 0.6 * u);
     check(estimate(collector, "_mean"), 1003, half);
     assertThat(estimate(collector, "_run_to_run").value())
@@ -110,7 +111,7 @@ final class RunMetricsTest {
   }
 
   @Test
-  void equal_readings_of_a_display_are_known_to_half_its_step() {
+  void equal_readings_of_a_display_have_an_uncertainty_of_half_its_step() {
     check(estimate(entered(bounds(50, 0.5), bounds(50, 0.5)), "_mean"), 50, 0.5);
   }
 
@@ -123,14 +124,14 @@ final class RunMetricsTest {
   }
 
   @Test
-  void the_share_of_a_run_is_what_it_has_beyond_its_readings() {
+  void the_share_of_a_run_is_its_spread_beyond_its_readings() {
     Spread spread =
         spread(new MetricCollector("run", List.of()), number(1000, 1e-6), number(1006, 1e-6));
     assertThat(spread.power()).isCloseTo(T * 6 / Math.sqrt(2) / 1003, within(1e-6));
   }
 
   @Test
-  void one_run_has_no_statistics_and_two_have_a_caveat() {
+  void a_single_run_has_no_statistics_and_two_runs_have_a_caveat() {
     ReportNumber withheld =
         new ReportNumber(
             number(1, 1).metric(),

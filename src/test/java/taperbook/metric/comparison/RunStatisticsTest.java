@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import taperbook.metric.fit.Quantiles;
 import taperbook.quantity.Estimate;
 
-/** Against SciPy ({@code reference/runs/SOURCE.md}) and closed forms. */
+/** Compares with SciPy ({@code reference/runs/SOURCE.md}) and closed forms. */
 final class RunStatisticsTest {
   private static final List<Double> TWO = List.of(21.5, 22.1);
   private static final List<Double> THREE = List.of(117.2, 119.6, 115.5);
@@ -39,9 +39,9 @@ final class RunStatisticsTest {
     }
   }
 
-  /** With two values s is the half of their distance times root 2, and t(1) = tan(0.475 pi). */
+  /** For two values, s is their distance over the root of 2, and t(1) = tan(0.475 pi). */
   @Test
-  void two_runs_have_the_closed_form() {
+  void two_runs_agree_with_the_closed_form() {
     double s = 0.6 / Math.sqrt(2);
     double t = Math.tan(0.475 * Math.PI);
     RunStatistics runs = exact(TWO);
@@ -53,7 +53,7 @@ final class RunStatisticsTest {
   }
 
   @Test
-  void what_the_readings_explain_is_taken_off_the_spread() {
+  void the_variance_due_to_readings_is_subtracted_from_the_spread() {
     RunStatistics runs = new RunStatistics(THREE, List.of(1.0, 1.0, 2.0), 0, 0);
     double squared = Math.pow(runs.spread().value(), 2);
 
@@ -63,7 +63,7 @@ final class RunStatisticsTest {
   }
 
   @Test
-  void equal_figures_have_the_interval_of_a_step() {
+  void equal_values_have_the_interval_of_a_step() {
     RunStatistics runs = new RunStatistics(List.of(5.0, 5.0), List.of(0.29, 0.29), 0, 0.5);
 
     assertThat(half(runs.meanOfAll())).isEqualTo(0.5);
@@ -71,7 +71,7 @@ final class RunStatisticsTest {
   }
 
   @Test
-  void what_all_runs_share_is_added_in_the_root_of_squares() {
+  void the_common_uncertainty_of_all_runs_is_added_in_quadrature() {
     RunStatistics runs = new RunStatistics(FIVE, Collections.nCopies(5, 0.0), 0.1, 0);
 
     assertThat(half(runs.meanOfAll()))
@@ -84,7 +84,7 @@ final class RunStatisticsTest {
   }
 
   @Test
-  void one_run_is_refused() {
+  void a_single_run_is_refused() {
     assertThatIllegalArgumentException().isThrownBy(() -> exact(List.of(1.0)));
   }
 

@@ -13,7 +13,7 @@ import taperbook.metric.course.ReadByHand;
 import taperbook.metric.course.TrueCurve;
 import taperbook.quantity.Estimate;
 
-/** Numbers of a pair against their definition: mean and quantiles of 2.5 % over all trials. */
+/** Numbers of a pair by definition: mean and quantiles of 2.5 % over all trials. */
 final class SampledPairTest {
   private static final double[] GRID =
       IntStream.rangeClosed(80, 280).mapToDouble(i -> i / 4.0).toArray();
@@ -66,21 +66,22 @@ final class SampledPairTest {
   }
 
   @Test
-  void a_session_has_the_power_and_the_time_of_its_own() {
+  void a_session_has_its_own_power_and_time() {
     SampledPair same = new SampledPair(one, one, GRID, 0);
     assertThat(same.meanLead(20, 70).value()).isCloseTo(0, within(1e-9));
     assertThat(same.timeGain(20, 70).value()).isCloseTo(0, within(1e-9));
     assertThat(same.meanRatio(20, 70).value()).isCloseTo(100, within(0.1));
-    // Drawn independently: with the twin of each draw every difference would be zero.
+    // Independent draws: with paired draws, every difference would be zero.
     assertThat(same.meanLead(20, 70).bounds().width()).isPositive();
   }
 
   @Test
-  void runs_that_differ_widen_every_interval() {
+  void a_spread_between_runs_widens_every_interval() {
     SampledPair spread = new SampledPair(one, other, GRID, 0.1);
     assertThat(spread.meanLead(20, 70).bounds().width())
         .isGreaterThan(2 * pair.meanLead(20, 70).bounds().width());
-    // Half the 95 % interval of the quotient of two such runs, 1.1 to the root of 2.
+    // Half-width of the 95 % interval of the quotient of two such runs, 1.1 to the power of the
+    // root of 2.
     double half = 100 * (Math.pow(1.1, Math.sqrt(2)) - 1);
     double ratio = pair.meanRatio(20, 70).value() / 100;
     assertThat(spread.meanRatio(20, 70).bounds().width() / 2 / ratio)

@@ -19,7 +19,9 @@ import taperbook.result.Stretch;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** Area, time and crossing of two piecewise-linear curves against SciPy, see SOURCE.md there. */
+/**
+ * Compares area, time, and crossing of two piecewise linear curves with SciPy; see SOURCE.md there.
+ */
 final class ScipyCurvesReferenceTest {
   private static final String FOLDER = "/reference/scipy-curves/";
 
@@ -53,13 +55,13 @@ final class ScipyCurvesReferenceTest {
   }
 
   @Test
-  void area_time_and_crossing_are_those_that_scipy_finds() throws IOException {
+  void area_time_and_crossing_are_those_of_scipy() throws IOException {
     PairResult pair = CurveComparison.of(courses("one"), courses("other"), "the other", List.of());
     Map<String, Double> expected =
         rows("expected.csv").stream()
             .collect(Collectors.toMap(r -> r[0], r -> Double.parseDouble(r[1])));
     assertThat(expected).hasSize(5);
-    // SciPy joins the readings by straight lines; the courses may bend between them.
+    // SciPy interpolates linearly; the courses may be curved between readings.
     expected.forEach(
         (id, value) ->
             assertThat(pair.numbers().estimate(id).orElseThrow().value())

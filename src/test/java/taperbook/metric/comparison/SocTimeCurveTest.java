@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import taperbook.session.Trace;
 
-/** Straight lines between readings, by hand. */
 final class SocTimeCurveTest {
   private static final Trace RISING = traceOf(0, 10, 100, 20, 200, 40);
 
@@ -22,7 +21,7 @@ final class SocTimeCurveTest {
   }
 
   @Test
-  void it_covers_the_time_that_both_channels_were_read() {
+  void it_covers_the_time_in_which_both_channels_were_recorded() {
     SocTimeCurve curve = new SocTimeCurve(RISING, traceOf(50, 90, 150, 80));
     assertThat(curve.from()).isEqualTo(15);
     assertThat(curve.to()).isEqualTo(30);
@@ -30,7 +29,7 @@ final class SocTimeCurveTest {
   }
 
   @Test
-  void a_charge_is_reached_in_proportion_between_readings() {
+  void a_charge_between_readings_is_interpolated_linearly() {
     SocTimeCurve curve = new SocTimeCurve(RISING, traceOf(0, 90, 200, 80));
     assertThat(curve.second(10)).isZero();
     assertThat(curve.second(12.5)).isEqualTo(25);
@@ -40,12 +39,12 @@ final class SocTimeCurveTest {
   }
 
   @Test
-  void after_a_fall_a_charge_counts_when_it_is_first_reached() {
+  void after_a_fall_the_first_time_of_a_charge_is_used() {
     Trace soc = traceOf(0, 10, 100, 20, 200, 18, 300, 30);
     SocTimeCurve curve = new SocTimeCurve(soc, traceOf(0, 90, 300, 80));
     assertThat(curve.second(19)).isCloseTo(90, within(1e-9));
     assertThat(curve.second(20)).isCloseTo(100, within(1e-9));
-    // From 18 % at 200 s it rises by 0.12 % in a second.
+    // From 18 % at 200 s it rises by 0.12 % per second.
     assertThat(curve.second(21)).isCloseTo(200 + 3 / 0.12, within(1e-9));
     assertThat(curve.corners()).containsExactly(10, 20, 30);
   }

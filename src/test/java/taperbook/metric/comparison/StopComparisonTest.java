@@ -13,7 +13,7 @@ import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
-/** A later stop against the first, in closed form: 60 kWh, 100 kW, and 80 kW from 40 % on. */
+/** A later stop compared with the first, in closed form: 60 kWh, 100 kW, and 80 kW from 40 %. */
 final class StopComparisonTest {
   private static final int ROWS = 61;
 
@@ -24,7 +24,7 @@ final class StopComparisonTest {
     for (int i = 0; i < ROWS; i++) {
       soc[i] = 10 + shift + i;
       power[i] = soc[i] <= 40 ? 100 : later;
-      // 0.6 kWh for each per cent.
+      // 0.6 kWh per 1 %.
       seconds[i] = i == 0 ? 0 : seconds[i - 1] + 0.6 * 3600 / power[i];
     }
     return Sessions.session()
@@ -41,11 +41,11 @@ final class StopComparisonTest {
   }
 
   @Test
-  void a_stop_that_throttles_has_less_power_at_equal_charge() {
+  void a_throttled_stop_has_less_power_at_equal_charge() {
     StopComparison stop =
         StopComparison.of(courses(stop("two", 80, 0)), courses(stop("one", 100, 0)), 0);
     Estimate ratio = stop.ratio().estimateIfMeasured().orElseThrow();
-    // 30 per cents at 100 kW and 30 at 80 kW over 60 at 100 kW.
+    // 30 % at 100 kW and 30 % at 80 kW, relative to 60 % at 100 kW.
     assertThat(ratio.value()).isCloseTo(90, within(0.5));
     assertThat(ratio.bounds().contains(90)).isTrue();
     assertThat(ratio.bounds().width()).isLessThan(1.5);
@@ -57,7 +57,7 @@ final class StopComparisonTest {
   }
 
   @Test
-  void a_stop_like_the_first_lies_below_nowhere() {
+  void a_stop_equal_to_the_first_is_nowhere_below_it() {
     StopComparison stop =
         StopComparison.of(courses(stop("two", 100, 5)), courses(stop("one", 100, 0)), 0);
     assertThat(stop.ratio().estimateIfMeasured().orElseThrow().bounds().contains(100)).isTrue();
@@ -65,7 +65,7 @@ final class StopComparisonTest {
   }
 
   @Test
-  void stops_without_charge_in_common_are_not_compared() {
+  void stops_without_common_charge_are_not_compared() {
     StopComparison stop =
         StopComparison.of(courses(stop("two", 100, 0)), courses(stop("one", 100, 60)), 0);
     assertThat(stop.ratio().reasonIfWithheld().orElseThrow().text())

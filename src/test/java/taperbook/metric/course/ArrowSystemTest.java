@@ -9,14 +9,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The banded system with a border against Gaussian elimination of the same system in full. */
+/** Compares the bordered banded system with Gaussian elimination of the full system. */
 final class ArrowSystemTest {
   private static final int N = 9;
   private static final int M = 3;
   private static final int SIZE = N + M;
   private static final int DRAWS = 100_000;
 
-  /** A random system, assembled in both ways from the same observations. */
+  /** A random system, assembled in both forms from the same observations. */
   private static final class Both {
     final ArrowSystem arrow = new ArrowSystem(N, M);
     final double[][] matrix = new double[SIZE][SIZE];
@@ -67,7 +67,7 @@ final class ArrowSystemTest {
     }
   }
 
-  /** Solution by Gaussian elimination with pivots; the determinant goes to the last place. */
+  /** Solution by Gaussian elimination with pivoting; the last element is the determinant. */
   private static double[] eliminated(double[][] matrix, double[] side) {
     double[][] a = Arrays.stream(matrix).map(double[]::clone).toArray(double[][]::new);
     double[] x = Arrays.copyOf(side, SIZE + 1);
@@ -122,7 +122,7 @@ final class ArrowSystemTest {
 
   /**
    * With all normal unknowns integrated out: exp(b' A^-1 b / 2) over the root of the determinant of
-   * A, by the integral of Gauss.
+   * A, by the Gaussian integral.
    */
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5})
@@ -164,7 +164,8 @@ final class ArrowSystemTest {
     }
     for (int i = 0; i < SIZE; i++) {
       for (int j = 0; j < SIZE; j++) {
-        // Variance of a product of normal numbers: s_ii s_jj + s_ij squared; five of its roots.
+        // Variance of a product of normal numbers: s_ii s_jj + s_ij squared; the tolerance is five
+        // standard deviations.
         double spread =
             Math.sqrt((inverse[i][i] * inverse[j][j] + inverse[i][j] * inverse[i][j]) / DRAWS);
         assertThat(covariance[i][j]).isCloseTo(inverse[i][j], within(5 * spread));
@@ -173,7 +174,7 @@ final class ArrowSystemTest {
   }
 
   @Test
-  void a_cleared_system_takes_new_observations() {
+  void a_cleared_system_accepts_new_observations() {
     Both both = new Both(7);
     Both other = new Both(8);
     both.arrow.clear();

@@ -12,7 +12,7 @@ import taperbook.metric.course.Observation.Form;
 import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 
-/** What readings say of a course, by hand: a display that shows v has a charge from v to v + 1. */
+/** Constraints of readings, by hand: a display that shows v has a charge from v to v + 1. */
 final class CourseDataTest {
   private static final double[] SECONDS = {0, 600, 1200, 1800};
   private static final double[] SOC = {10, 30, 50, 70};
@@ -35,21 +35,21 @@ final class CourseDataTest {
   }
 
   @Test
-  void a_row_at_a_set_time_lies_anywhere_in_its_step() {
+  void a_row_at_a_set_time_is_uniform_within_its_step() {
     CourseData data = new CourseData(session("at set times").build());
     List<Observation> charge = of(data, Channel.SOC);
     assertThat(charge).extracting(Observation::value).containsExactly(10.5, 30.5, 50.5, 70.5);
     assertThat(charge).extracting(Observation::second).containsExactly(0.0, 600.0, 1200.0, 1800.0);
     for (Observation o : charge) {
       assertThat(o.form()).isEqualTo(Form.WITHIN_STEP);
-      // A rectangle of one step, and of one second: JCGM 100:2008, F.2.2.1.
+      // A rectangular distribution of one step and of one second: JCGM 100:2008, F.2.2.1.
       assertThat(o.displayVariance()).isCloseTo(1 / 12.0, within(1e-12));
       assertThat(o.clockVariance()).isCloseTo(1 / 12.0, within(1e-12));
     }
   }
 
   @Test
-  void how_rows_were_written_decides_where_in_its_step_a_charge_was() {
+  void the_recording_habit_determines_the_position_within_the_step() {
     assertThat(forms("at changes"))
         .containsExactly(Form.WITHIN_STEP, Form.AT_CHANGE, Form.AT_CHANGE, Form.EITHER);
     assertThat(forms("unknown"))
@@ -57,7 +57,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void a_change_between_two_rows_close_together_lies_between_them() {
+  void a_change_between_two_close_rows_is_between_them() {
     double[] seconds = {0, 99, 100, 200};
     CourseData data =
         new CourseData(
@@ -76,7 +76,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void power_and_energy_are_taken_as_displayed() {
+  void power_and_energy_are_used_as_displayed() {
     CourseData data =
         new CourseData(
             session("at set times")
@@ -85,7 +85,7 @@ final class CourseDataTest {
     assertThat(of(data, Channel.POWER))
         .extracting(Observation::value)
         .containsExactly(72.0, 70.0, 68.0, 66.0);
-    // A counter that was not reset counts by differences.
+    // A counter without reset provides differences only.
     assertThat(of(data, Channel.ENERGY_ADDED))
         .extracting(o -> Math.rint(10 * o.value()) / 10)
         .containsExactly(0.0, 11.8, 23.3, 34.5);
@@ -96,20 +96,20 @@ final class CourseDataTest {
   }
 
   @Test
-  void nodes_are_at_the_rows_and_evenly_between_them() {
+  void nodes_are_at_the_rows_and_evenly_spaced_between_them() {
     CourseData data = new CourseData(session("at set times").build());
     double[] nodes = data.nodes();
     assertThat(data.isDense()).isFalse();
     for (double row : SECONDS) {
       assertThat(Arrays.binarySearch(nodes, row)).as(row + " s").isGreaterThanOrEqualTo(0);
     }
-    // 1800 s in 160 cells are 11.25 s, and 600 s take 54 cells.
+    // 1800 s in 160 cells are 11.25 s, and 600 s are 54 cells.
     assertThat(nodes).hasSize(3 * 54 + 1);
     assertThat(nodes[1]).isCloseTo(600 / 54.0, within(1e-9));
   }
 
   @Test
-  void a_log_has_even_nodes_and_one_power_for_each_cell() {
+  void a_log_has_evenly_spaced_nodes_and_one_power_for_each_cell() {
     double[] seconds = IntStream.rangeClosed(0, 960).asDoubleStream().toArray();
     double[] power = Arrays.stream(seconds).map(t -> 100 - t / 10).toArray();
     double[] soc = Arrays.stream(seconds).map(t -> Math.floor(10 + t / 20)).toArray();
@@ -123,7 +123,7 @@ final class CourseDataTest {
     assertThat(data.nodes()).hasSize(481);
     List<Observation> cells = of(data, Channel.POWER);
     assertThat(cells).hasSize(480);
-    // Readings at 0 s and 1 s; the last cell has the one at its end as well.
+    // Readings at 0 s and 1 s; the last cell includes the reading at its end.
     assertThat(cells.get(0).value()).isCloseTo(99.95, within(1e-9));
     assertThat(cells.get(0).second()).isCloseTo(0.5, within(1e-9));
     assertThat(cells.get(0).displayVariance()).isCloseTo(1 / 12.0 / 2, within(1e-12));
@@ -132,7 +132,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void readings_at_one_time_span_none() {
+  void readings_at_a_single_time_have_no_duration() {
     assertThat(CourseData.spansTime(session("unknown").build())).isTrue();
     assertThat(
             CourseData.spansTime(

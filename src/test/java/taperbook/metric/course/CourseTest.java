@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 /**
- * A course made by hand: cells of 100 s at 36, 72, 72 and 18 kW, which are 1, 2, 2 and 0.5 kWh,
- * into 50 kWh, so that each kWh is 2 %.
+ * A course by hand: cells of 100 s at 36, 72, 72, and 18 kW, which are 1, 2, 2, and 0.5 kWh, into
+ * 50 kWh, so that 1 kWh is 2 %.
  */
 final class CourseTest {
   private static final double[] SECONDS = {0, 100, 200, 300, 400};
@@ -17,7 +17,7 @@ final class CourseTest {
       new Course(SECONDS, ENERGY, CHARGE, new double[] {36, 72, 72, 18});
 
   @Test
-  void energy_and_charge_rise_along_straight_lines_within_a_cell() {
+  void energy_and_charge_are_linear_within_a_cell() {
     assertThat(COURSE.energyAt(50)).isCloseTo(0.5, within(1e-12));
     assertThat(COURSE.energyAt(250)).isCloseTo(4, within(1e-12));
     assertThat(COURSE.chargeAt(150)).isCloseTo(14, within(1e-12));
@@ -38,7 +38,7 @@ final class CourseTest {
   }
 
   @Test
-  void past_an_end_the_adjacent_rate_is_extrapolated() {
+  void beyond_an_end_the_adjacent_rate_is_extrapolated() {
     // 1 % in the last 100 s, 2 % in the first.
     assertThat(COURSE.timeOfCharge(21.5)).isCloseTo(450, within(1e-9));
     assertThat(COURSE.timeOfCharge(9)).isCloseTo(-50, within(1e-9));
@@ -55,7 +55,7 @@ final class CourseTest {
   }
 
   @Test
-  void a_pause_is_passed_when_the_display_first_shows_the_charge() {
+  void a_pause_is_over_when_the_display_first_shows_the_charge() {
     Course paused =
         new Course(
             SECONDS,
@@ -78,12 +78,13 @@ final class CourseTest {
 
   @Test
   void mean_power_over_charge_weighs_each_cell_by_its_charge() {
-    // Each cell by the power at its middle: (36 * 2 + 72 * 4 + 72 * 4 + 18 * 1) / 11.
+    // Mean weighted by the charge of each cell, with the power at its centre: (36 * 2 + 72 * 4 + 72
+    // * 4 + 18 * 1) / 11.
     assertThat(COURSE.meanPowerOverCharge(10, 21)).isCloseTo(666.0 / 11, within(1e-9));
   }
 
   @Test
-  void the_longest_time_above_a_power_runs_between_the_crossings() {
+  void the_longest_time_above_a_power_is_between_the_crossings() {
     // From 36 kW at 50 s to 72 at 150: 54 at 100 s. From 72 at 250 s to 18 at 350: 54 at 283.3 s.
     assertThat(COURSE.longestAbove(54))
         .containsExactly(new double[] {100, 850.0 / 3}, within(1e-9));
@@ -95,14 +96,14 @@ final class CourseTest {
   }
 
   @Test
-  void of_two_holds_the_longer_one_counts() {
+  void the_longer_of_two_holds_is_used() {
     Course dip = new Course(SECONDS, ENERGY, CHARGE, new double[] {72, 18, 72, 72});
     // 72 kW at 50 s to 18 at 150 s and back to 72 at 250 s.
     assertThat(dip.longestAbove(45)).containsExactly(new double[] {200, 400}, within(1e-9));
   }
 
   @Test
-  void nothing_is_known_of_a_course_that_spans_no_time() {
+  void a_course_of_zero_duration_has_no_numbers() {
     Course none = Course.NONE;
     assertThat(none.timeOfCharge(10)).isNaN();
     assertThat(none.timeOfEnergy(1)).isNaN();

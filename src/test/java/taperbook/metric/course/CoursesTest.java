@@ -26,8 +26,8 @@ import taperbook.session.RangeItem;
 import taperbook.session.Session;
 
 /**
- * Numbers of drives with rectangular inputs against their exact distribution, and sessions that
- * hardly tell anything.
+ * Compares numbers of drives with rectangular inputs with their exact distribution; and sessions
+ * with little information.
  */
 final class CoursesTest {
   /** Standard deviation of the share of 300 independent pairs below a quantile of 2.5 %. */
@@ -69,8 +69,8 @@ final class CoursesTest {
   }
 
   /**
-   * The difference of two charges, each anywhere in a step of 1 %, has a triangular distribution
-   * from 79 to 81: 2.5 % of it lie below 80 - (1 - sqrt(0.05)), and the mean of 1 / x is 79 ln 79 +
+   * The difference of two charges, each uniform in a step of 1 %, has a triangular distribution
+   * from 79 to 81: 2.5 % of it are below 80 - (1 - sqrt(0.05)), and the mean of 1 / x is 79 ln 79 +
    * 81 ln 81 - 160 ln 80.
    */
   @Test
@@ -80,19 +80,20 @@ final class CoursesTest {
             .estimate(CoursesTest::fullRange)
             .orElseThrow();
     double off = 1 - Math.sqrt(0.05);
-    // The density there is sqrt(0.05) for each per cent; 30,000 / 80 squared km for a per cent.
+    // The density there is sqrt(0.05) per 1 %; the derivative is 30,000 / 80^2 km per 1 %.
     double chance = 4 * SHARE / Math.sqrt(0.05) * 30_000 / 6400;
     assertThat(range.bounds().low()).isCloseTo(30_000 / (80 + off), within(chance));
     assertThat(range.bounds().high()).isCloseTo(30_000 / (80 - off), within(chance));
     assertThat(range.bounds().width()).isGreaterThan(4 * chance);
     double mean = 79 * Math.log(79) + 81 * Math.log(81) - 160 * Math.log(80);
-    // Opposite draws cancel out but for the second order.
+    // Antithetic draws cancel except for the second order.
     assertThat(range.value()).isCloseTo(30_000 * mean, within(2e-5 * 375));
   }
 
   /**
-   * Relative errors of half widths a and b add up to a trapezoid, beyond whose edge less t lies a
-   * share of t squared / (8 a b): 2.5 % for t = sqrt(0.2 a b). The second order is 1e-6.
+   * The sum of relative errors with half-widths a and b has a trapezoidal distribution; the share
+   * beyond its edge minus t is t^2 / (8 a b): 2.5 % for t = sqrt(0.2 a b). The second order is
+   * 1e-6.
    */
   @Test
   void a_consumption_has_the_quantiles_of_a_trapezoid() {
@@ -113,16 +114,17 @@ final class CoursesTest {
   }
 
   /**
-   * 100 % shown is a charge from 99.5 to 100 %, so that the range is 30,000 km over a rectangle.
+   * 100 % displayed is a charge from 99.5 to 100 %, so that the range is 30,000 km over a
+   * rectangular variable.
    */
   @Test
-  void no_charge_above_a_full_battery_is_drawn() {
+  void no_sampled_charge_exceeds_a_full_battery() {
     Estimate range =
         rangeOf(Estimate.exactly(300), Estimate.around(100, 0.5), Estimate.exactly(0))
             .estimate(CoursesTest::fullRange)
             .orElseThrow();
     double chance = 4 * SHARE * 0.5 * 3;
-    // Half of the draws are exactly full, the rest even between 99.5 and 100 %.
+    // Half of the draws are exactly full; the others are uniform between 99.5 and 100 %.
     assertThat(range.bounds().low()).isEqualTo(300);
     assertThat(range.bounds().high()).isCloseTo(30_000 / (99.5 + 0.025), within(2 * chance));
     double mean = (300 + 60_000 * Math.log(100 / 99.5)) / 2;
@@ -137,7 +139,7 @@ final class CoursesTest {
   }
 
   @Test
-  void the_same_readings_give_the_same_numbers() {
+  void equal_readings_give_equal_numbers() {
     ToDoubleFunction<Draw> time = d -> d.course().timeOfCharge(50);
     Courses one = new Courses(steady().build(), Optional.empty(), Courses.FOR_REPORT);
     Courses other = new Courses(steady().named("b").build(), Optional.empty(), Courses.FOR_REPORT);
@@ -147,7 +149,7 @@ final class CoursesTest {
 
   /**
    * 80 % of two roundings by 0.5 % have a variance of 2 / 12, and 1 km of 320, 0.25 % of 80 %, one
-   * of 1 / 48: 8 / 9 and 1 / 9 of the sum. The session has no part in it.
+   * of 1 / 48: 8 / 9 and 1 / 9 of the sum. The session does not contribute.
    */
   @ParameterizedTest
   @ValueSource(ints = {4, 20, 60})
@@ -170,9 +172,8 @@ final class CoursesTest {
                 Courses.FOR_REPORT)
             .measure(CoursesTest::fullRange)
             .fold(Outcome.Measured::budget, withheld -> List.of());
-    // A squared correlation of 8 / 9 in 200 draws is off by 0.015 (standard deviation), one of 1 /
-    // 9
-    // by 0.04, and by as much again what the two have in common by chance.
+    // A squared correlation of 8 / 9 in 200 draws has a standard deviation of 0.015, one of 1 / 9
+    // has 0.04, and the random correlation of both adds as much again.
     assertThat(share(budget, UncertaintySource.RANGE_SOC)).isCloseTo(8.0 / 9, within(0.15));
     assertThat(share(budget, UncertaintySource.RANGE_DISTANCE)).isCloseTo(1.0 / 9, within(0.1));
     assertThat(share(budget, UncertaintySource.SOC_DISPLAY)).isLessThan(0.1);
@@ -205,7 +206,7 @@ final class CoursesTest {
 
   @ParameterizedTest
   @MethodSource("sessionsWithoutTime")
-  void readings_that_span_no_time_bound_nothing_but_the_drive(Session session) {
+  void readings_of_zero_duration_leave_only_numbers_of_the_drive(Session session) {
     Courses courses =
         new Courses(
             session,
@@ -242,7 +243,7 @@ final class CoursesTest {
 
   @ParameterizedTest
   @MethodSource("oddSessions")
-  void odd_sessions_give_rising_courses_without_gaps(Session session) {
+  void unusual_sessions_have_rising_courses_without_gaps(Session session) {
     for (Draw draw : new Courses(session, Optional.empty(), Courses.FEW).draws()) {
       Course course = draw.course();
       double energy = course.energyAt(course.firstSecond());

@@ -9,10 +9,10 @@ import taperbook.session.DisplayRounding;
 import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
-/** Readings of true sessions by displays and habits of all kinds. */
+/** Readings of true sessions by displays and recording habits of all kinds. */
 public final class Displays {
   /**
-   * How a session is read.
+   * How a session is recorded.
    *
    * @param rounding how the display of the charge rounds
    * @param written when rows are written
@@ -24,7 +24,7 @@ public final class Displays {
 
   private Displays() {}
 
-  /** What is added to a charge so that its display shows the whole part. */
+  /** Offset of a charge for which its display shows the integer part. */
   public static double above(DisplayRounding rounding) {
     return switch (rounding) {
       case NEAREST -> 0.5;
@@ -96,7 +96,7 @@ public final class Displays {
     return built;
   }
 
-  /** A logger's session, a row each second. */
+  /** A session of a logger with a row every second. */
   public static Session logged(TrueSession truth, Way way, Random random) {
     int n = (int) truth.end();
     double[] seconds = new double[n];

@@ -28,8 +28,8 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /**
- * How often the truth of a drive lies inside the stated interval: drives that began full or at 90 %
- * and more, ended at 1 to 8 %, and were read from displays that round in each way.
+ * How often the stated interval contains the true value of a drive: drives that start full or at 90
+ * % and more, end at 1 to 8 %, and are read from displays of each rounding.
  */
 @Tag("slow")
 final class DriveCoverageTest {
@@ -53,7 +53,7 @@ final class DriveCoverageTest {
     Session session =
         Sessions.session()
             .text(ConditionItem.DISPLAY_ROUNDS, declared.words())
-            // No readings of the charge: what the drive tells does not depend on a session.
+            // No readings of the charge, because numbers of the drive do not depend on a session.
             .channel(
                 Channel.BATTERY_TEMPERATURE, 0.5, new double[] {0, 1800}, new double[] {20, 40})
             .build();
@@ -65,7 +65,7 @@ final class DriveCoverageTest {
     "NEAREST, NEAREST", "DOWN, DOWN", "UP, UP",
     "NEAREST, NOT_KNOWN", "DOWN, NOT_KNOWN", "UP, NOT_KNOWN"
   })
-  void the_truth_of_a_drive_lies_inside_about_as_often_as_stated(
+  void the_interval_contains_the_true_value_of_a_drive_about_as_often_as_stated(
       DisplayRounding way, DisplayRounding declared) {
     Random random = new Random(20260417);
     int range = 0;
@@ -83,23 +83,27 @@ final class DriveCoverageTest {
       amounts.put(RangeItem.END_SOC, Estimate.around(shown(to, way), 0.5));
       amounts.put(RangeItem.ENERGY_USED, rounded(distance * perKilometre / 1000, 0.1));
       Numbers numbers = refined(Sessions.rangeTest(amounts), declared);
-      Estimate told = numbers.estimate("driven_range_full").orElseThrow();
-      range += told.bounds().contains(full) ? 1 : 0;
-      bias += (told.value() - told.bounds().middle()) / (told.bounds().width() / 2) / DRIVES;
+      Estimate computed = numbers.estimate("driven_range_full").orElseThrow();
+      range += computed.bounds().contains(full) ? 1 : 0;
+      bias +=
+          (computed.value() - computed.bounds().middle())
+              / (computed.bounds().width() / 2)
+              / DRIVES;
       consumption +=
           numbers.estimate("consumption").orElseThrow().bounds().contains(perKilometre) ? 1 : 0;
     }
     String seen = way + " declared " + declared + ": " + range + ", " + consumption + ", " + bias;
     assertThat(range).as(seen).isBetween((int) (0.93 * DRIVES), (int) (0.985 * DRIVES));
     assertThat(consumption).as(seen).isBetween((int) (0.93 * DRIVES), (int) (0.985 * DRIVES));
-    // The printed value lies in the middle of its interval.
+    // The printed value is at the centre of its interval.
     assertThat(bias).as(seen).isCloseTo(0, within(0.2));
   }
 
   /**
-   * Means and ends by hand. A start that shows 100 % is 100 in half of the cases, and else on
-   * average 99.75 to the nearest, 100 rounding down, 99.5 rounding up; an end that shows 3 % is on
-   * average 3, 3.5 and 2.5. Not declared: the mean of 96.875, 96.5 and, as full, 97.5.
+   * Means and bounds by hand. A start displayed as 100 % is 100 in half of the cases, and otherwise
+   * on average 99.75 if rounded to nearest, 100 if rounded down, 99.5 if rounded up; an end
+   * displayed as 3 % is on average 3, 3.5, and 2.5. Undeclared: the mean of 96.875, 96.5 and, as
+   * full, 97.5.
    */
   @ParameterizedTest
   @CsvSource({
@@ -107,17 +111,17 @@ final class DriveCoverageTest {
     "100, 3, DOWN, 96.5, 96, 97",
     "100, 3, UP, 97.25, 96, 98",
     "100, 3, NOT_KNOWN, 96.9583333333, 96, 98",
-    // Below 100 % both ends share the way, so that it cancels.
+    // Below 100 % both ends have the same rounding, which cancels.
     "92, 11, NEAREST, 81, 80, 82",
     "92, 11, DOWN, 81, 80, 82",
     "92, 11, UP, 81, 80, 82",
     "92, 11, NOT_KNOWN, 81, 80, 82",
-    // Nothing lies below empty.
+    // No charge is below empty.
     "92, 0, NEAREST, 91.75, 91, 92.5",
     "92, 0, DOWN, 92, 91, 93",
     "92, 0, UP, 91.5, 91, 92",
   })
-  void charge_used_is_the_mean_of_what_the_display_allows(
+  void charge_used_is_the_mean_over_the_charges_that_the_display_allows(
       double start, double end, DisplayRounding way, double mean, double low, double high) {
     Estimate used =
         new DriveEnds(Estimate.around(start, 0.5), Estimate.around(end, 0.5), way).used();

@@ -11,7 +11,7 @@ import taperbook.quantity.Estimate;
 import taperbook.session.DisplayRounding;
 import taperbook.session.RangeItem;
 
-/** 300 km on the odometer, which counts 1 % too few, from 90 % to 10 % with 50 kWh, by hand. */
+/** By hand: 300 km on the odometer, which counts 1 % too few, from 90 % to 10 % with 50 kWh. */
 final class DriveFiguresTest {
   private static final Map<RangeItem, Estimate> WHOLE =
       Map.of(
@@ -33,9 +33,9 @@ final class DriveFiguresTest {
   }
 
   @Test
-  void figures_have_the_bounds_of_what_drives_do_not_have_in_common() {
+  void bounds_omit_the_uncertainty_that_drives_have_in_common() {
     DriveFigures drive = figures(WHOLE);
-    // The correction of the odometer counts by its value alone.
+    // The correction of the odometer contributes only its value.
     check(
         drive.consumption().orElseThrow(),
         50_000 / 303.0,
@@ -54,19 +54,19 @@ final class DriveFiguresTest {
   }
 
   @Test
-  void a_speed_of_the_car_is_off_as_its_odometer_is() {
+  void the_speed_of_the_car_has_the_error_of_its_odometer() {
     check(figures(WHOLE).speed(true).orElseThrow(), 101, 99.5 * 1.01, 100.5 * 1.01);
     check(figures(WHOLE).speed(false).orElseThrow(), 100, 99.5, 100.5);
   }
 
   @Test
-  void an_odometer_without_correction_counts_rightly() {
+  void an_odometer_without_correction_is_exact() {
     assertThat(without(RangeItem.ODOMETER_CORRECTION).fullRange().orElseThrow().value())
         .isCloseTo(375, within(1e-9));
   }
 
   @Test
-  void what_was_not_recorded_has_no_figure() {
+  void items_that_were_not_recorded_have_no_figure() {
     assertThat(without(RangeItem.ENERGY_USED).consumption()).isEmpty();
     assertThat(without(RangeItem.DISTANCE).consumption()).isEmpty();
     assertThat(without(RangeItem.DISTANCE).fullRange()).isEmpty();
@@ -75,7 +75,7 @@ final class DriveFiguresTest {
   }
 
   @Test
-  void a_displayed_consumption_takes_the_place_of_energy_and_distance() {
+  void a_displayed_consumption_replaces_energy_and_distance() {
     Map<RangeItem, Estimate> some = new EnumMap<>(WHOLE);
     some.remove(RangeItem.ENERGY_USED);
     some.put(RangeItem.CONSUMPTION_DISPLAYED, Estimate.around(171, 0.5));

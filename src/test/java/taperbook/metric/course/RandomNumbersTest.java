@@ -8,11 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Random numbers against published quantiles and the moments of their distributions. */
+/** Compares random numbers with published quantiles and the moments of their distributions. */
 final class RandomNumbersTest {
   private static final int DRAWS = 200_000;
 
-  /** Five standard deviations of a mean of so many draws of variance 1. */
+  /** Five standard deviations of the mean of the draws at variance 1. */
   private static final double CHANCE = 5 / Math.sqrt(DRAWS);
 
   /** Percentage points as commonly tabulated (NIST/SEMATECH e-Handbook, 1.3.6.7.1). */
@@ -71,7 +71,7 @@ final class RandomNumbersTest {
   }
 
   @Test
-  void a_seed_gives_the_same_numbers_and_another_seed_others() {
+  void equal_seeds_give_equal_numbers_and_different_seeds_do_not() {
     assertThat(new RandomNumbers(7).normal()).isEqualTo(new RandomNumbers(7).normal());
     assertThat(new RandomNumbers(7).normal()).isNotEqualTo(new RandomNumbers(8).normal());
   }
@@ -85,7 +85,7 @@ final class RandomNumbersTest {
       squares += off * off / DRAWS;
     }
     assertThat(sum).isCloseTo(0, within(CHANCE));
-    // No distribution here has a kurtosis above 15, that of the gamma distribution of shape 1/2.
+    // The largest kurtosis here is 15, that of the gamma distribution of shape 1/2.
     assertThat(squares).isCloseTo(1, within(Math.sqrt(14) * CHANCE));
   }
 }

@@ -12,7 +12,7 @@ import taperbook.session.Session;
 public final class ReadByHand {
   private ReadByHand() {}
 
-  /** Readings as a person takes them from a film: rounded, sparse, some cells left empty. */
+  /** Rounds and thins the readings, with some empty cells. */
   public static Session session(String name, TrueCurve curve, Random random) {
     boolean asItChanges = random.nextBoolean();
     double end = curve.second(82 + 8 * random.nextDouble());
@@ -21,7 +21,7 @@ public final class ReadByHand {
     for (int i = 1; i < rows - 1; i++) {
       double moment = end * (i + 0.7 * (random.nextDouble() - 0.5)) / (rows - 1);
       if (asItChanges) {
-        // The first frame, of 25 a second, that shows the next per cent.
+        // The first frame, of 25 per second, that shows the next per cent.
         moment = curve.second(Math.rint(curve.soc(moment)) + 0.5) + 0.04 * random.nextDouble();
       }
       moments.add(moment);

@@ -4,8 +4,9 @@ import java.util.Arrays;
 import java.util.Random;
 
 /**
- * A charging curve whose course is known exactly: power linear in state of charge between nodes, so
- * that the time for a stretch is 36 C / k ln(P2 / P1) seconds for C kWh and a slope of k kW per %.
+ * A charging curve with an exact solution: power is linear in state of charge between nodes, so
+ * that the time for a stretch is 36 C / k ln(P2 / P1) seconds for C kWh and a slope of k kW per 1
+ * %.
  */
 public final class TrueCurve {
   private final double capacity;
@@ -40,7 +41,7 @@ public final class TrueCurve {
         });
   }
 
-  /** The same curve with all power multiplied. */
+  /** The same curve with its power multiplied by a factor. */
   public TrueCurve times(double factor) {
     return new TrueCurve(capacity, soc, Arrays.stream(power).map(p -> factor * p).toArray());
   }
@@ -104,7 +105,7 @@ public final class TrueCurve {
     return most;
   }
 
-  /** Longest unbroken time at or above a power below the peak, s. */
+  /** Longest continuous time at or above a power below the peak, s. */
   double secondsAbove(double threshold) {
     double first = Double.NaN;
     double last = Double.NaN;

@@ -3,9 +3,9 @@ package taperbook.metric.course;
 import java.util.Random;
 
 /**
- * A charging session whose course is known: power by rules of its own (ramp, hold, taper, steps, a
- * current limit, a slow wobble), integrated in steps of a tenth of a second, with an energy for
- * each per cent that changes over the charge. None of it is of the kind that the estimator assumes.
+ * A charging session with known truth: power by independent rules (ramp, hold, taper, steps, a
+ * current limit, a slow oscillation), integrated in steps of 0.1 s, with an energy per 1 % that
+ * varies over the charge. None of the rules is an assumption of the estimator.
  */
 public final class TrueSession {
   private static final double STEP = 0.1;
@@ -27,7 +27,7 @@ public final class TrueSession {
     this.capacity = capacity;
   }
 
-  /** A session of a random car from a charge until a charge. */
+  /** A session of a random car between two charges. */
   public static TrueSession of(Random random, double start, double end) {
     double capacity = 50 + 45 * random.nextDouble();
     double peak = capacity * (1.6 + 1.4 * random.nextDouble());
@@ -90,11 +90,11 @@ public final class TrueSession {
   }
 
   /**
-   * The same session, whose power falls for a while, as where a station fails for a moment.
+   * The same session with reduced power for a while, as in a momentary station failure.
    *
-   * @param from when it falls, s
-   * @param seconds for how long
-   * @param left share of the power that is left
+   * @param from start of the reduction, s
+   * @param seconds its duration
+   * @param left remaining share of the power
    */
   public TrueSession withDip(double from, double seconds, double left) {
     int begin = (int) (from / STEP);
@@ -128,7 +128,7 @@ public final class TrueSession {
     return (size - 1) * STEP;
   }
 
-  /** True if the power swings by up to 1.2 % about its course, faster than rows are written. */
+  /** True if the power oscillates by up to 1.2 %, faster than rows are written. */
   public boolean swings() {
     return swings;
   }
@@ -155,7 +155,7 @@ public final class TrueSession {
     return power[(int) Math.min(size - 1, Math.max(0, second / STEP))];
   }
 
-  /** When a true charge is reached, s; NaN if it is not. */
+  /** Time at which a true charge is reached, s; NaN if it is not. */
   public double timeOf(double percent) {
     return timeOf(charge, percent);
   }
@@ -197,7 +197,7 @@ public final class TrueSession {
     return sum / (to - from);
   }
 
-  /** Longest unbroken time at or above a power, s. */
+  /** Longest continuous time at or above a power, s. */
   public double longestAbove(double threshold) {
     int best = 0;
     int run = 0;

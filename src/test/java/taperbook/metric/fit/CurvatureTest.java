@@ -9,9 +9,9 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Energies on known polynomials. Where points are exact, slope and correction are together the rise
- * from the first point to the last over their distance; and with four points at equal distances the
- * orthogonal polynomials are the tabulated (1, -1, -1, 1) and (-1, 3, -3, 1).
+ * Energies on known polynomials. For exact points, slope plus correction is the rise from the first
+ * point to the last over their distance; for four equidistant points the orthogonal polynomials are
+ * the tabulated (1, -1, -1, 1) and (-1, 3, -3, 1).
  */
 final class CurvatureTest {
   private static final double[] UNEVEN = {10, 14, 15, 23, 31, 40, 44, 58, 66, 71, 80};
@@ -44,7 +44,7 @@ final class CurvatureTest {
     double rise = (energy.applyAsDouble(80) - energy.applyAsDouble(10)) / 70;
     assertThat(line.slope()).isNotCloseTo(rise, within(1e-3));
     assertThat(line.slope() + curve.correction()).isCloseTo(rise, within(1e-9));
-    // Six parameters, all of them settled by the readings.
+    // Six parameters, all of them determined by the readings.
     assertThat(curve.degreesOfFreedom()).isCloseTo(UNEVEN.length - 6, within(1e-6));
   }
 
@@ -53,8 +53,8 @@ final class CurvatureTest {
     double[] x = {0, 10, 20, 30};
     double half = 0.3;
     Curvature curve = about(points(x, at -> 0.5 * at, half));
-    // The one of degree 2 begins and ends at one height. That of degree 3, scaled to 1, is
-    // (-1, 3, -3, 1) / 3, and open to 4 % of 15 kWh over 3 squared before the readings.
+    // The polynomial of degree 2 has equal ends. That of degree 3, scaled to 1, is (-1, 3, -3, 1) /
+    // 3, with a prior of 4 % of 15 kWh over 3 squared.
     double seen = (1 + 9 + 9 + 1) / 9.0 / (half * half / 3);
     double open = 0.04 / 9 * 15;
     double sum = seen + 1 / (open * open);
@@ -67,15 +67,15 @@ final class CurvatureTest {
   }
 
   @Test
-  void a_bend_in_few_coarse_points_is_taken_off_in_part() {
+  void the_curvature_of_few_coarse_points_is_removed_in_part() {
     double[] x = {0, 10, 20, 30};
-    // 0.09 kWh of the polynomial of degree 3 on a line.
+    // 0.09 kWh of the polynomial of degree 3, added to a line.
     double[] on = {-0.03, 0.09, -0.09, 0.03};
     List<LinePoint> points =
         List.of(0, 1, 2, 3).stream()
             .map(i -> LinePoint.rounded(x[i], 0.5 * x[i] + on[i], 0, 0.3))
             .toList();
-    // The polynomial is orthogonal to the line, whose slope stays 0.5.
+    // The polynomial is orthogonal to the line, whose slope is unchanged at 0.5.
     Curvature curve = about(points);
     double seen = 20 / 9.0 / 0.03;
     double open = 0.04 / 9 * 15;

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Student's factors, means and weighted lines against SciPy and JCGM 100:2008. */
+/** Compares Student's factors, means, and weighted lines with SciPy and JCGM 100:2008. */
 final class DrivesReferenceTest {
   private static final Path EXPECTED = Path.of("src/test/resources/reference/drives/expected.csv");
 
@@ -48,7 +48,7 @@ final class DrivesReferenceTest {
   /** JCGM 100:2008, table G.2, from memory. */
   @ParameterizedTest
   @CsvSource({"1, 12.71", "2, 4.30", "3, 3.18", "6, 2.45", "10, 2.23", "20, 2.09", "50, 2.01"})
-  void student_is_that_of_the_guide(int degrees, double factor) {
+  void student_is_that_of_the_gum(int degrees, double factor) {
     assertThat(Quantiles.student95(degrees)).isCloseTo(factor, within(0.0051));
   }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** How often the stated interval holds the truth, over sessions whose truth is known. */
+/** How often the stated interval contains the true value, for sessions with known truth. */
 @Tag("slow")
 final class EnergyFitCoverageTest {
   private static final int SESSIONS = 300;
@@ -24,11 +24,10 @@ final class EnergyFitCoverageTest {
         Optional.empty());
   }
 
-  /** Seen: 291 of 295 where each per cent takes the same energy, 292 of 295 where not. */
+  /** Observed: 291 of 295 if each per cent takes the same energy, 292 of 295 otherwise. */
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
-  void the_true_energy_for_each_per_cent_lies_inside_in_at_least_93_of_100_sessions(
-      boolean curved) {
+  void the_interval_contains_the_true_energy_per_soc_in_93_of_100_sessions(boolean curved) {
     int fitted = 0;
     int inside = 0;
     for (int seed = 1; seed <= SESSIONS; seed++) {
@@ -44,7 +43,7 @@ final class EnergyFitCoverageTest {
   }
 
   @Test
-  void the_interval_is_not_so_wide_that_it_could_not_fail() {
+  void the_interval_is_narrow_enough_to_be_informative() {
     double median =
         IntStream.rangeClosed(1, SESSIONS)
             .mapToObj(FilmedSession::new)

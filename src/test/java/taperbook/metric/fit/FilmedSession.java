@@ -8,17 +8,17 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 
 /**
- * A session with a known truth, read the way people read one. The power stays at its peak up to a
- * share of the energy and falls straight from there:
+ * A session with known truth, recorded as by a person. The power is constant at its peak up to a
+ * share of the energy and then falls linearly:
  *
  * <pre>
- *   s(t) = s0 + P t / 3600 k                                until the power begins to fall at s1
+ *   s(t) = s0 + P t / 3600 k                                until the power starts to fall at s1
  *   s(t) = s1 + P / g (1 - exp(-g (t - t1) / 3600 k))       from then on, g in kW per %
  *   E(t) = k (s(t) - s0)
  * </pre>
  *
- * with s the share of the energy of a full battery. It is the state of charge q if each per cent
- * takes the same energy. In a curved session the energy of a per cent follows a voltage that rises
+ * with s the share of the energy of a full battery. It equals the state of charge q if each per
+ * cent takes the same energy. In a curved session the energy per 1 % follows a voltage that rises
  * with q and drops towards an empty battery:
  *
  * <pre>
@@ -52,7 +52,7 @@ final class FilmedSession {
     start = 3 + 25 * random.nextDouble();
     bend = 30 + 30 * random.nextDouble();
     peak = 60 + 180 * random.nextDouble();
-    // The power at 100 % is between a tenth and a half of the peak.
+    // The power at 100 % is 10 to 50 % of the peak.
     fall = peak * (0.5 + 0.4 * random.nextDouble()) / (100 - bend);
     energyPerPercent = 0.35 + 0.8 * random.nextDouble();
     socStep = random.nextBoolean() ? 1 : 0.5;
@@ -64,7 +64,7 @@ final class FilmedSession {
     }
   }
 
-  /** The true energy for each per cent from the first to the last that was read with one, kWh. */
+  /** The true energy per 1 % between the first and the last row with energy, kWh. */
   double truth() {
     double[] read =
         rows.stream().filter(r -> !Double.isNaN(r[2])).mapToDouble(r -> r[1]).sorted().toArray();
@@ -81,7 +81,7 @@ final class FilmedSession {
     return 100 * energyTo(soc) / energyTo(100);
   }
 
-  /** The state of charge with a share of the energy, by halving. */
+  /** The state of charge at a share of the energy, by bisection. */
   private double socOf(double share) {
     double low = 0;
     double high = 100;
@@ -137,7 +137,7 @@ final class FilmedSession {
     return Math.rint(socOf(shareAt(second)) / socStep) * socStep;
   }
 
-  /** Every so often, as someone stops a film at random. */
+  /** Rows at random times, as from a film that is stopped at random. */
   private void readNowAndThen() {
     double gap = 15 + 100 * random.nextDouble();
     for (double t = 0; shareAt(t) < END_PERCENT; t += gap * (0.3 + 1.4 * random.nextDouble())) {
@@ -145,7 +145,7 @@ final class FilmedSession {
     }
   }
 
-  /** Each time the display has just changed, leaving out most changes. */
+  /** Rows at changes of the display, of which most are omitted. */
   private void readAtChanges() {
     double left = 1 + 6 * random.nextDouble();
     for (double soc = Math.rint(socOf(start) + 1); soc < END_PERCENT; soc += socStep) {

@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 import taperbook.quantity.Interval;
 
 /**
- * Against JCGM 100:2008, H.3, and closed forms. Two straight lines that meet between readings are
- * two lines by themselves: with a variance v of each point, the line through n points at x has the
- * variance v (1/n + (x - mean)^2 / Sxx), and their meeting point that of both over the squared
- * change of slope.
+ * Compares with JCGM 100:2008, H.3, and closed forms. Two straight lines that meet between readings
+ * are two independent lines: with a variance v of each point, the line through n points at x has
+ * the variance v (1/n + (x - mean)^2 / Sxx), and their intersection has that of both over the
+ * squared change of slope.
  */
 final class FitUncertaintyTest {
   /** 0 to 9 and 11 to 20: on either side of 10, Sxx = 82.5 about 4.5 and 15.5. */
@@ -30,7 +30,7 @@ final class FitUncertaintyTest {
   }
 
   @Test
-  void scatter_gives_the_uncertainties_of_the_guides_thermometer() {
+  void scatter_gives_the_uncertainties_of_the_thermometer_of_the_gum() {
     double[] above20 = {
       1.521, 2.012, 2.512, 3.003, 3.507, 3.999, 4.513, 5.002, 5.503, 6.010, 6.511
     };
@@ -60,14 +60,14 @@ final class FitUncertaintyTest {
   }
 
   @Test
-  void a_mean_is_known_no_better_than_one_reading() {
+  void a_mean_is_no_more_certain_than_one_reading() {
     double[] soc = IntStream.rangeClosed(0, 10).asDoubleStream().toArray();
     assertThat(of(soc, q -> 100, 0.5, 0.5).ofMeanPower(0, 0, 10))
         .isCloseTo(0.5 / Math.sqrt(3), within(1e-9));
   }
 
   @Test
-  void a_breakpoint_reaches_two_standard_uncertainties_to_each_side() {
+  void a_breakpoint_has_an_interval_of_two_standard_uncertainties() {
     FitUncertainty uncertainty =
         of(SOC, q -> 100 - 4 * Math.max(0, q - 10), 0, 0.5, new Break(10, false));
     double v = 0.25 / 3 + Math.pow(1e-6 * 100, 2);
@@ -81,14 +81,14 @@ final class FitUncertaintyTest {
   }
 
   @Test
-  void a_step_is_as_high_as_the_lines_are_apart_anywhere_in_its_gap() {
-    // At an end of the gap one line is 4.5 and the other 6.5 from the middle of its readings.
+  void the_height_of_a_step_covers_the_distance_of_the_lines_within_its_gap() {
+    // At an end of the gap, one line is 4.5 and the other 6.5 from the mean of its readings.
     FitUncertainty fine = of(SOC, q -> q < 10 ? 100 : 60, 0.5, 1e-9, new Break(10, true));
     double apart = 2 * 1e-6 * 100 * Math.sqrt(0.2 + (4.5 * 4.5 + 6.5 * 6.5) / 82.5);
     assertThat(fine.ofHeight(0, new Interval(9, 11)).low()).isCloseTo(-40 - apart, within(1e-9));
     assertThat(fine.ofHeight(0, new Interval(9, 11)).high()).isCloseTo(-40 + apart, within(1e-9));
 
-    // Two readings of a coarse display, whose rounding its plateaus do not average away.
+    // Two readings of a coarse display, whose rounding its plateaus do not average out.
     FitUncertainty coarse = of(SOC, q -> q < 10 ? 100 : 60, 0.5, 0.5, new Break(10, true));
     Interval height = coarse.ofHeight(0, new Interval(9, 11));
     double half = 2 * Math.sqrt(2) * 0.5 / Math.sqrt(3);

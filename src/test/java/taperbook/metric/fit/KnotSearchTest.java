@@ -10,13 +10,15 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The search against trying every choice of breakpoints, each solved as a linear problem. */
+/**
+ * Compares the search with an exhaustive search over breakpoints, each solved as a linear problem.
+ */
 final class KnotSearchTest {
   private static final int POINTS = 13;
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
-  void no_other_choice_of_breakpoints_among_the_readings_is_better(long seed) {
+  void no_other_set_of_breakpoints_at_readings_is_better(long seed) {
     Random random = new Random(seed);
     double[] soc = new double[POINTS];
     double[] power = new double[POINTS];
@@ -33,7 +35,7 @@ final class KnotSearchTest {
       assertThat(found.isPresent()).as("%d", parameters).isEqualTo(Double.isFinite(least));
       if (found.isPresent()) {
         double sum = sum(soc, power, found.get());
-        // The envelope is compared at a finite number of heights, which may cost a little.
+        // The lower bound is evaluated at a finite number of heights, which may cost a little.
         assertThat(sum).isGreaterThan(least * (1 - 1e-9)).isCloseTo(least, within(0.002 * least));
       }
     }
@@ -44,8 +46,8 @@ final class KnotSearchTest {
   }
 
   /**
-   * The least sum of all ways to spend parameters on knots at readings and steps between them, from
-   * the reading on at which the present segment begins.
+   * The least sum over all placements of knots at readings and steps between them, from the reading
+   * at which the current segment starts.
    */
   private static double least(
       double[] soc, double[] power, List<Break> breaks, int parameters, int begin) {

@@ -17,10 +17,10 @@ final class LastFallTest {
   }
 
   @Test
-  void the_last_of_several_falls_counts() {
+  void the_last_of_several_falls_is_used() {
     Trace power = power(0, 0, 100, 70, 90, 85, 75, 60);
     LastFall fall = LastFall.below(power, 0.8).orElseThrow();
-    // Between 85 kW at 180 s and 75 kW at 240 s, half way.
+    // Halfway between 85 kW at 180 s and 75 kW at 240 s.
     assertThat(fall.second()).isCloseTo(210, within(1e-9));
     assertThat(fall.times()).isEqualTo(new Interval(180, 240));
     assertThat(fall.rows())
@@ -28,8 +28,8 @@ final class LastFallTest {
   }
 
   @Test
-  void readings_that_rounding_leaves_open_widen_the_bounds() {
-    // The level lies within 80 plus or minus 0.4, a reading within 0.5: 80 and 80 are open.
+  void readings_within_rounding_of_the_level_widen_the_bounds() {
+    // The level is 80 +- 0.4 and a reading +- 0.5: the two readings of 80 are undecided.
     Trace power = power(0.5, 2, 100, 90, 80, 80, 70);
     LastFall fall = LastFall.below(power, 0.8).orElseThrow();
     assertThat(fall.second()).isCloseTo(180, within(1e-9));
@@ -37,7 +37,7 @@ final class LastFallTest {
   }
 
   @Test
-  void a_session_that_ends_at_or_near_the_level_gives_none() {
+  void a_session_that_ends_at_or_near_the_level_has_no_fall() {
     assertThat(LastFall.below(power(0.5, 0, 100, 90, 85), 0.8)).isEmpty();
     assertThat(LastFall.below(power(0.5, 0, 100, 90, 79.5), 0.8)).isEmpty();
     assertThat(LastFall.below(power(0, 0, 100, 70, 90), 0.8)).isEmpty();

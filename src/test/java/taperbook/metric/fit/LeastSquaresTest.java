@@ -26,21 +26,21 @@ final class LeastSquaresTest {
   }
 
   @Test
-  void intercept_and_slope_are_those_of_the_guide() {
+  void intercept_and_slope_are_those_of_the_gum() {
     assertThat(fit.coefficient(0)).isCloseTo(-0.1712, within(5e-5));
     assertThat(fit.coefficient(1)).isCloseTo(0.00218, within(5e-6));
     assertThat(fit.residualSumOfSquares()).isCloseTo(0.000110096583109, within(1e-14));
   }
 
   @Test
-  void standard_uncertainties_are_those_of_the_guide() {
+  void standard_uncertainties_are_those_of_the_gum() {
     double[] variances = new double[TEMPERATURES.length];
     Arrays.fill(variances, fit.residualSumOfSquares() / (TEMPERATURES.length - 2));
     assertThat(Math.sqrt(fit.variance(new double[] {1, 0}, variances)))
         .isCloseTo(0.0029, within(5e-5));
     assertThat(Math.sqrt(fit.variance(new double[] {0, 1}, variances)))
         .isCloseTo(0.00067, within(5e-6));
-    // H.3.4: the correction at 30 degrees, with the correlation of the two.
+    // H.3.4: the correction at 30 degrees, with the correlation of both.
     assertThat(Math.sqrt(fit.variance(new double[] {1, 10}, variances)))
         .isCloseTo(0.0041, within(5e-5));
   }

@@ -7,12 +7,12 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Lines through points that lie on a known line, so that the fit returns its coefficients. */
+/** Lines through points on a known line, so that the fit returns its coefficients. */
 final class PiecewiseLineTest {
   private static final double[] SOC = {0, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20};
   private static final List<Break> BREAKS = List.of(new Break(7, true), new Break(13, false));
 
-  /** 90 + q to 7, 20 less after it and level, and from 13 on 2 less for each per cent. */
+  /** 90 + q up to 7, constant 20 lower after it, and falling by 2 per 1 % from 13. */
   private static double power(double q) {
     return q <= 7 ? 90 + q : 77 - 2 * Math.max(0, q - 13);
   }
@@ -53,7 +53,7 @@ final class PiecewiseLineTest {
   }
 
   @Test
-  void the_column_of_a_step_comes_after_those_of_all_slopes() {
+  void the_column_of_a_step_follows_those_of_all_slopes() {
     assertThat(line().coefficients()).isEqualTo(5);
     assertThat(line().stepColumn(0)).isEqualTo(4);
     List<double[]> columns =
@@ -69,7 +69,7 @@ final class PiecewiseLineTest {
 
   /** The least squares line through (0, 0), (1, 3), (2, 3), (3, 6): 0.3 + 1.8 q, by hand. */
   @Test
-  void points_beside_a_line_leave_their_sum_of_squares() {
+  void points_off_the_line_have_a_residual_sum_of_squares() {
     PiecewiseLine line =
         PiecewiseLine.through(new double[] {0, 1, 2, 3}, new double[] {0, 3, 3, 6}, List.of())
             .orElseThrow();
@@ -79,7 +79,7 @@ final class PiecewiseLineTest {
   }
 
   @Test
-  void points_that_do_not_determine_it_have_no_line() {
+  void points_that_do_not_determine_a_line_have_no_fit() {
     assertThat(
             PiecewiseLine.through(
                 new double[] {0, 1, 2}, new double[] {1, 1, 1}, List.of(new Break(2, false))))

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Fits against R's segmented; see {@code reference/r-segmented/SOURCE.md}. */
+/** Compares fits with R's package segmented; see {@code reference/r-segmented/SOURCE.md}. */
 final class SegmentedReferenceTest {
   private static List<String[]> table(String name) throws IOException {
     try (InputStream in =
@@ -45,7 +45,7 @@ final class SegmentedReferenceTest {
         points.add(new double[] {Double.parseDouble(row[1]), Double.parseDouble(row[2])});
       }
     }
-    // Displays without steps: R knows nothing of rounding.
+    // Displays without steps, because R does not model rounding.
     return new TaperPoints(
         points.stream().mapToDouble(p -> p[0]).toArray(),
         points.stream().mapToDouble(p -> p[1]).toArray(),
@@ -54,8 +54,8 @@ final class SegmentedReferenceTest {
   }
 
   /**
-   * Both programs stop iterating near the same minimum, not on it: breakpoints may differ by a
-   * small part of their standard error, other quantities by as small a part of themselves.
+   * Both programs stop near the same minimum, not at it: breakpoints may differ by a small part of
+   * their standard error, and other quantities by a small relative amount.
    */
   @ParameterizedTest
   @CsvSource({
@@ -86,7 +86,7 @@ final class SegmentedReferenceTest {
     }
   }
 
-  /** The best line of a number of segments; R's program knows no steps. */
+  /** The best line with the given number of segments, without steps, which R does not model. */
   private static PiecewiseLine line(TaperPoints points, int segments) {
     KnotSearch search = new KnotSearch(points.socs(), points.powers(), false);
     Optional<List<Break>> breaks = Optional.empty();
@@ -100,7 +100,8 @@ final class SegmentedReferenceTest {
   }
 
   /**
-   * None of the curves has a step: R's lines are continuous, and so are those that made the data.
+   * None of the curves has a step: the lines of R are continuous, and so are the curves of the
+   * data.
    */
   @ParameterizedTest
   @ValueSource(
@@ -111,7 +112,7 @@ final class SegmentedReferenceTest {
         "hand-read",
         "steep-drop"
       })
-  void no_step_is_found_in_a_curve_without_one(String name) throws IOException {
+  void a_curve_without_a_step_has_no_step(String name) throws IOException {
     TaperPoints points = points(name);
     assertThat(TaperFit.of(points, points.scale()).steps()).isEmpty();
   }

@@ -10,11 +10,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Curves with steps of known place and height, read by hand: 15 to 40 rows, whole per cent and
- * whole kilowatts. The truth is the curve itself, stated in closed form. Seen with flat pieces: 596
- * of 615 steps of 15 kW or more, 755 of 766 heights and 1146 of 1146 slopes; with falling ones
- * among them: 594 of 607, 766 of 768, 578 of 578, and 539 of 566 slopes of falls. No step beside
- * those.
+ * Curves with steps of known position and height, read by hand: 15 to 40 rows, whole per cent and
+ * whole kilowatts. The true values are in closed form. Observed with flat pieces: 596 of 615 steps
+ * of 15 kW or more, 755 of 766 heights and 1146 of 1146 slopes; with some falling pieces: 594 of
+ * 607, 766 of 768, 578 of 578, and 539 of 566 slopes of falls. No other step was detected.
  */
 @Tag("slow")
 final class StepCoverageTest {
@@ -82,7 +81,8 @@ final class StepCoverageTest {
 
   @ParameterizedTest
   @CsvSource({"true", "false"})
-  void steps_are_found_in_their_gap_and_adjacent_slopes_cover_the_true_values(boolean flat) {
+  void steps_are_detected_in_their_gap_and_intervals_of_adjacent_slopes_contain_the_true_values(
+      boolean flat) {
     int steps = 0;
     int found = 0;
     int high = 0;

@@ -14,13 +14,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.session.Trace;
 
-/** Laws of the fit over seeded random curves, read as a person reads a film. */
+/** Properties of the fit over seeded random curves, read as by a person from a film. */
 @Tag("slow")
 final class TaperFitPropertyTest {
   private static final int CURVES = 300;
   private static final int FLAT_OR_STRAIGHT = 200;
 
-  /** A random curve of two to four segments whose slopes differ by at least 0.8 kW per %. */
+  /** A random curve of two to four segments whose slopes differ by at least 0.8 kW per 1 %. */
   private static TruePower curve(Random random) {
     double start = 5 + 5 * random.nextDouble();
     double end = 80 + 5 * random.nextDouble();
@@ -44,7 +44,7 @@ final class TaperFitPropertyTest {
     return IntStream.range(1, breaks.length).allMatch(j -> breaks[j] - breaks[j - 1] >= least);
   }
 
-  /** Times to look: every 1.5 to 4.5 %. */
+  /** Reading times: every 1.5 to 4.5 %. */
   private static double[] looks(Random random, double from) {
     return DoubleStream.iterate(from, q -> q < 85, q -> q + 1.5 + 3 * random.nextDouble())
         .toArray();
@@ -54,9 +54,9 @@ final class TaperFitPropertyTest {
     return TaperFit.of(points, points.scale());
   }
 
-  /** Seen: all 300 with the right number of segments, 96.5 % of 601 breakpoints inside. */
+  /** Observed: all 300 with the correct number of segments, 96.5 % of 601 breakpoints inside. */
   @Test
-  void intervals_cover_the_true_breakpoints_of_nine_in_ten_curves() {
+  void intervals_contain_the_true_breakpoints_of_nine_in_ten_curves() {
     int right = 0;
     int breakpoints = 0;
     int inside = 0;
@@ -78,8 +78,8 @@ final class TaperFitPropertyTest {
 
   /**
    * A plateau, a taper, a drop of 12 to 27 kW within 0.3 %, and the taper again. A drop narrower
-   * than the gap between two readings is a step to them. Seen: 282 of 300 found, all in their gap,
-   * 538 of 564 slopes inside.
+   * than the gap between two readings is equivalent to a step. Observed: 282 of 300 detected, all
+   * in their gap, 538 of 564 slopes inside.
    */
   @Test
   void a_narrow_drop_is_a_step_in_its_gap() {
@@ -109,9 +109,9 @@ final class TaperFitPropertyTest {
     assertThat((double) slopes / (2 * right)).as("of %d", 2 * right).isGreaterThan(0.93);
   }
 
-  /** Seen: none. */
+  /** Observed: none. */
   @Test
-  void curves_without_a_step_get_none() {
+  void curves_without_a_step_have_no_step() {
     int steps = 0;
     for (int seed = 1; seed <= CURVES; seed++) {
       Random random = new Random(seed);
@@ -121,9 +121,9 @@ final class TaperFitPropertyTest {
     assertThat(steps).isLessThanOrEqualTo(CURVES * 2 / 100);
   }
 
-  /** A power that bends smoothly, by a logistic function of state of charge. Seen: none. */
+  /** A power with smooth curvature, by a logistic function of state of charge. Observed: none. */
   @Test
-  void smooth_tapers_get_no_step() {
+  void smooth_tapers_have_no_step() {
     int steps = 0;
     for (int seed = 1; seed <= CURVES; seed++) {
       Random random = new Random(seed);
@@ -142,7 +142,7 @@ final class TaperFitPropertyTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
-  void readings_without_sense_still_give_segments_that_join(long seed) {
+  void arbitrary_readings_give_connected_segments(long seed) {
     Random random = new Random(seed);
     int size = TaperFit.FEWEST_POINTS + random.nextInt(40);
     double[] seconds = IntStream.range(0, size).mapToDouble(i -> 10.0 * i).toArray();
@@ -173,7 +173,7 @@ final class TaperFitPropertyTest {
 
   @ParameterizedTest
   @ValueSource(doubles = {0, -0.4, -1, -2.3, 0.7})
-  void a_straight_curve_read_in_whole_numbers_is_one_segment(double slope) {
+  void a_straight_curve_in_whole_numbers_is_one_segment(double slope) {
     int one = 0;
     for (int seed = 1; seed <= FLAT_OR_STRAIGHT; seed++) {
       Random random = new Random(seed);
@@ -187,7 +187,7 @@ final class TaperFitPropertyTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
-  void another_unit_of_power_moves_no_breakpoint(long seed) {
+  void the_unit_of_power_does_not_affect_breakpoints(long seed) {
     Random random = new Random(seed);
     TruePower curve = curve(random);
     TaperPoints points = curve.read(looks(random, curve.firstSoc()));

@@ -48,7 +48,7 @@ final class TaperFitTest {
   }
 
   @Test
-  void a_curve_read_in_whole_per_cent_and_kilowatts_is_recovered_within_its_uncertainty() {
+  void a_curve_in_whole_per_cent_and_kilowatts_is_recovered_within_its_uncertainty() {
     TaperPoints points =
         CURVE.read(
             8.2, 10.9, 13.1, 15.6, 18.2, 20.4, 23.3, 26.1, 29.8, 33.4, 36.7, 40.1, 43.2, 46.9, 49.3,
@@ -94,7 +94,7 @@ final class TaperFitTest {
     assertThat(fit.segments().get(1).slope().value()).isCloseTo(-1, within(0.01));
   }
 
-  /** A logger's rows: five levels, each change between two rows at one displayed per cent. */
+  /** Rows of a logger: five levels, each change between two rows at one displayed per cent. */
   @Test
   void a_logged_curve_of_exact_steps_is_flat_between_them() {
     double[] places = {30.2, 45.3, 60.4, 70.1};
@@ -142,7 +142,7 @@ final class TaperFitTest {
   }
 
   @Test
-  void a_later_rise_is_no_warm_up_climb() {
+  void a_later_rise_is_not_a_warm_up_climb() {
     TruePower rising = new TruePower(10, 90, new double[] {30, 45, 60}, new double[] {0, 4, 0, -2});
     assertThat(kinds(fit(rising, 10, 80, 1)))
         .containsExactly(
@@ -158,7 +158,7 @@ final class TaperFitTest {
   }
 
   @Test
-  void readings_at_one_state_of_charge_become_one_point() {
+  void readings_at_one_state_of_charge_are_merged() {
     double[] seconds = IntStream.range(0, 3600).asDoubleStream().toArray();
     double[] soc = DoubleStream.of(seconds).map(s -> Math.rint(10 + s / 50)).toArray();
     double[] power =
@@ -179,7 +179,7 @@ final class TaperFitTest {
   }
 
   @Test
-  void a_session_within_one_per_cent_gives_no_fit() {
+  void a_session_within_one_per_cent_has_no_fit() {
     double[] seconds = {0, 60, 120, 180, 240, 300};
     int[] lines = {2, 3, 4, 5, 6, 7};
     double[] hardly = {10, 10.1, 10.2, 10.3, 10.4, 10.5};
@@ -190,7 +190,7 @@ final class TaperFitTest {
   }
 
   @Test
-  void too_few_states_of_charge_give_no_fit() {
+  void too_few_states_of_charge_have_no_fit() {
     double[] seconds = {0, 60, 120, 180, 240, 300};
     int[] lines = {2, 3, 4, 5, 6, 7};
     Trace soc =

@@ -22,7 +22,7 @@ final class TaperPointsTest {
   }
 
   @Test
-  void readings_within_a_step_are_one_point_at_their_means() {
+  void readings_within_a_step_are_merged_at_their_means() {
     Trace power = trace(0.5, new double[] {0, 20, 40, 100, 120}, 100, 98, 96, 94, 92);
     TaperPoints points = TaperPoints.of(soc(10, 11, 12), power);
     assertThat(points.size()).isEqualTo(2);
@@ -39,7 +39,7 @@ final class TaperPointsTest {
   }
 
   @Test
-  void power_outside_of_the_time_of_the_charge_is_left_out() {
+  void power_outside_the_time_of_the_charge_is_omitted() {
     Trace power = trace(0.5, new double[] {-10, 0, 200, 210}, 50, 60, 70, 80);
     TaperPoints points = TaperPoints.of(soc(10, 11, 12), power);
     assertThat(points.powers()).containsExactly(60, 70);
@@ -47,7 +47,7 @@ final class TaperPointsTest {
   }
 
   @Test
-  void a_jump_while_the_charge_rises_makes_two_points_where_they_were_read() {
+  void a_jump_while_the_charge_rises_gives_two_points_at_the_readings() {
     Trace power = trace(0.5, new double[] {0, 10, 20, 30}, 100, 100, 60, 60);
     TaperPoints points = TaperPoints.of(soc(10, 11), power);
     assertThat(points.powers()).containsExactly(100, 60);
@@ -56,7 +56,7 @@ final class TaperPointsTest {
   }
 
   @Test
-  void a_jump_while_the_display_stands_is_moved_apart_within_its_rounding() {
+  void a_jump_at_a_constant_display_is_separated_within_its_rounding() {
     Trace power = trace(0.5, new double[] {0, 10, 20, 30}, 100, 100, 60, 60);
     TaperPoints points = TaperPoints.of(soc(10, 10, 11), power);
     assertThat(points.socs()).containsExactly(9.75, 10.25);
@@ -64,9 +64,9 @@ final class TaperPointsTest {
   }
 
   @Test
-  void a_fall_that_is_no_jump_stays_one_point() {
+  void a_fall_that_is_not_a_jump_is_one_point() {
     double[] seconds = {0, 10, 20, 30};
-    // At the most 4 steps of the display, or 5 % of the peak,
+    // At most 4 steps of the display, or 5 % of the peak,
     assertThat(TaperPoints.of(soc(10, 11), trace(0.5, seconds, 50, 50, 46, 46)).size()).isOne();
     assertThat(TaperPoints.of(soc(10, 11), trace(0.5, seconds, 200, 200, 190, 190)).size()).isOne();
     // or less than three times the next greatest change.
@@ -76,11 +76,11 @@ final class TaperPointsTest {
   }
 
   @Test
-  void a_gap_lies_between_the_readings_beside_a_place_and_their_rounding() {
+  void a_gap_is_between_the_readings_around_a_breakpoint_and_their_rounding() {
     double[] seconds = {0, 20, 200, 400};
     TaperPoints points =
         TaperPoints.of(soc(10, 11, 12, 13, 14), trace(0.5, seconds, 100, 98, 60, 50));
-    // The points lie at 10.1, 12 and 14 %, the last reading of the first at 10.2 %.
+    // The points are at 10.1, 12, and 14 %; the last reading of the first one is at 10.2 %.
     assertThat(points.socs()[0]).isCloseTo(10.1, within(1e-9));
     Interval gap = points.gap(11);
     assertThat(gap.low()).isCloseTo(9.7, within(1e-9));
@@ -89,7 +89,7 @@ final class TaperPointsTest {
   }
 
   @Test
-  void a_charge_without_steps_is_cut_into_120() {
+  void a_charge_without_steps_is_divided_into_120_parts() {
     double[] seconds = IntStream.rangeClosed(0, 1200).asDoubleStream().toArray();
     double[] charge = IntStream.rangeClosed(0, 1200).mapToDouble(i -> i / 20.0).toArray();
     double[] kilowatts = IntStream.rangeClosed(0, 1200).mapToDouble(i -> 100).toArray();

@@ -20,17 +20,17 @@ final class TimeShareTest {
   }
 
   @Test
-  void the_straight_way_between_readings_is_cut_at_the_level() {
+  void the_line_between_readings_is_divided_at_the_level() {
     Estimate share = new TimeShare(power(0, 0), 400).atLeast(100);
     // 50 s of the first gap, all of the second, 50 s of the third: 200 s of 400 s.
     assertThat(share.value()).isCloseTo(50, within(1e-9));
-    // Surely only the second gap; perhaps the first three.
+    // Certainly only the second gap; possibly the first three.
     assertThat(share.bounds().low()).isCloseTo(25, within(1e-9));
     assertThat(share.bounds().high()).isCloseTo(75, within(1e-9));
   }
 
   @Test
-  void rounding_leaves_open_a_reading_at_the_level() {
+  void a_reading_at_the_level_is_undecided_within_its_rounding() {
     Estimate share = new TimeShare(power(0.5, 0), 400).atLeast(120);
     assertThat(share.value()).isCloseTo(25, within(1e-9));
     assertThat(share.bounds().low()).isZero();
@@ -38,14 +38,14 @@ final class TimeShareTest {
   }
 
   @Test
-  void a_level_never_reached_has_no_share() {
+  void a_level_that_is_never_reached_has_a_share_of_zero() {
     Estimate share = new TimeShare(power(0.5, 1), 400).atLeast(150);
     assertThat(share.value()).isZero();
     assertThat(share.bounds().width()).isZero();
   }
 
   @Test
-  void time_without_readings_may_have_been_above() {
+  void time_without_readings_may_be_above_the_level() {
     Estimate share = new TimeShare(power(0, 0), 500).atLeast(100);
     assertThat(share.value()).isCloseTo(50, within(1e-9));
     assertThat(share.bounds().low()).isCloseTo(20, within(1e-9));
@@ -53,16 +53,16 @@ final class TimeShareTest {
   }
 
   @Test
-  void the_clock_moves_each_passage_and_both_ends() {
+  void the_clock_step_shifts_each_crossing_and_both_ends() {
     Estimate share = new TimeShare(power(0, 1), 400).atLeast(100);
-    // At the least 100 s less 1 s at each end; the rest 100 s and 200 s, more by 1 s at each end.
+    // At least 100 s minus 1 s at each end; the remainder is 100 s and 200 s, plus 1 s at each end.
     assertThat(share.bounds().low()).isCloseTo(100 * 98 / 402.0, within(1e-9));
-    // At the most the first 300 s and 2 s; the rest 100 s less 2 s.
+    // At most the first 300 s and 2 s; the remainder is 100 s minus 2 s.
     assertThat(share.bounds().high()).isCloseTo(100 * 302 / 400.0, within(1e-9));
   }
 
   @Test
-  void a_session_wholly_above_the_level_is_so_whatever_the_clock_did() {
+  void a_session_entirely_above_the_level_does_not_depend_on_the_clock() {
     Estimate share = new TimeShare(power(0.5, 1), 400).atLeast(30);
     assertThat(share.value()).isEqualTo(100);
     assertThat(share.bounds().low()).isEqualTo(100);

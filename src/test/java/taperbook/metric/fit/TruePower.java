@@ -1,6 +1,6 @@
 package taperbook.metric.fit;
 
-/** A true charging curve of straight segments, for tests that know the answer. */
+/** A true charging curve of straight segments. */
 final class TruePower {
   private final double firstSoc;
   private final double firstKilowatts;
@@ -34,7 +34,7 @@ final class TruePower {
     return power;
   }
 
-  /** What a person writes down: both displays rounded to whole numbers. */
+  /** Rounds both displays to whole numbers, as a person records them. */
   TaperPoints read(double... socs) {
     double[] shown = new double[socs.length];
     double[] power = new double[socs.length];

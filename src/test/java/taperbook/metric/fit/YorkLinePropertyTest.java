@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Laws of the straight line that hold whatever the points. */
+/** Properties of the straight line for any points. */
 @Tag("slow")
 final class YorkLinePropertyTest {
   static IntStream seeds() {
@@ -60,7 +60,7 @@ final class YorkLinePropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void a_shift_of_either_display_leaves_the_slope_alone(int seed) {
+  void a_shift_of_either_display_keeps_the_slope(int seed) {
     YorkLine line = YorkLine.through(random(seed));
     YorkLine shifted =
         through(
@@ -71,7 +71,7 @@ final class YorkLinePropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void with_the_axes_exchanged_it_is_the_same_line(int seed) {
+  void exchanged_axes_give_the_same_line(int seed) {
     YorkLine line = YorkLine.through(random(seed));
     YorkLine exchanged =
         through(random(seed), p -> new LinePoint(p.y(), p.x(), p.yVariance(), p.xVariance()));
@@ -90,7 +90,7 @@ final class YorkLinePropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void errors_twice_as_large_double_the_uncertainty_and_leave_the_line(int seed) {
+  void doubled_errors_double_the_uncertainty_and_keep_the_line(int seed) {
     YorkLine line = YorkLine.through(random(seed));
     YorkLine coarser =
         through(
@@ -107,13 +107,13 @@ final class YorkLinePropertyTest {
             List.of(LinePoint.rounded(10, 0, 0.5, 0.05), LinePoint.rounded(80, 52.5, 0.5, 0.05)));
     assertThat(line.slope()).isCloseTo(0.75, within(1e-12));
     assertThat(line.reducedChiSquare()).isZero();
-    // By hand: variance of the quotient of two differences, to first order.
+    // By hand: first-order variance of the quotient of two differences.
     double variance = (2 * 0.05 * 0.05 / 3 + 0.75 * 0.75 * 2 * 0.25 / 3) / (70 * 70);
     assertThat(line.slopeError()).isCloseTo(Math.sqrt(variance), within(1e-10));
   }
 
   @Test
-  void points_that_give_no_line_are_refused() {
+  void points_without_a_line_are_refused() {
     LinePoint point = LinePoint.rounded(10, 1, 0.5, 0.05);
     assertThatThrownBy(() -> YorkLine.through(List.of(point)))
         .isInstanceOf(IllegalArgumentException.class);

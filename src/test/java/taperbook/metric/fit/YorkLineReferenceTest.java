@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The straight line against published and certified results; see {@code reference/york/SOURCE.md}.
+ * Compares the straight line with published and certified results; see {@code
+ * reference/york/SOURCE.md}.
  */
 final class YorkLineReferenceTest {
   private static Stream<double[]> rows(String file, int skippedCells) {
@@ -63,9 +64,9 @@ final class YorkLineReferenceTest {
 
   @ParameterizedTest
   @MethodSource("ways")
-  void it_is_the_line_that_scipy_finds_by_other_ways(double[] expected) {
+  void it_agrees_with_other_algorithms_of_scipy(double[] expected) {
     YorkLine line = pearson();
-    // Both are iterative minimisers, which stop where the sum stands still: half the digits.
+    // Both are iterative minimizers, which stop where the sum is stationary: half the digits.
     assertThat(line.slope()).isCloseTo(expected[0], within(5e-9));
     assertThat(line.intercept()).isCloseTo(expected[1], within(5e-8));
     assertThat(line.slopeError()).isCloseTo(expected[2], within(1e-7));
@@ -83,7 +84,7 @@ final class YorkLineReferenceTest {
 
   /** NIST Statistical Reference Datasets, linear regression, Norris: certified values. */
   @Test
-  void without_error_in_x_it_meets_the_certified_values_of_norris() {
+  void without_error_in_x_it_agrees_with_the_certified_values_of_norris() {
     YorkLine line =
         exactAbscissae(
             new double[] {
@@ -105,7 +106,7 @@ final class YorkLineReferenceTest {
 
   /** JCGM 100:2008, H.3: calibration of a thermometer, temperatures less 20 °C. */
   @Test
-  void without_error_in_x_it_meets_the_thermometer_of_the_guide() {
+  void without_error_in_x_it_agrees_with_the_thermometer_of_the_gum() {
     double[] above20 = {
       1.521, 2.012, 2.512, 3.003, 3.507, 3.999, 4.513, 5.002, 5.503, 6.010, 6.511
     };
@@ -124,7 +125,7 @@ final class YorkLineReferenceTest {
     assertThat(line.at(10)).isCloseTo(-0.1494, within(5e-5));
   }
 
-  /** NIST Technical Note 1297, table B.1, which is JCGM 100:2008, table G.2. */
+  /** NIST Technical Note 1297, table B.1, which equals JCGM 100:2008, table G.2. */
   @ParameterizedTest
   @CsvSource({
     "5, 2.57, 0.005",

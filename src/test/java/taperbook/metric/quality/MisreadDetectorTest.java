@@ -17,7 +17,7 @@ import taperbook.session.Review.Misread;
 import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
-/** Constant power of 120 kW into 60 kWh: 2 kWh and 3 1/3 % a minute, so every number is known. */
+/** Constant power of 120 kW into 60 kWh: 2 kWh and 3 1/3 % per minute. */
 final class MisreadDetectorTest {
   private static final int ROWS = 21;
 
@@ -52,12 +52,12 @@ final class MisreadDetectorTest {
   }
 
   @Test
-  void nothing_is_found_where_all_fits() {
+  void consistent_readings_are_not_reported() {
     assertThat(MisreadDetector.find(session())).isEmpty();
   }
 
   @Test
-  void swapped_digits_are_found_and_named() {
+  void swapped_digits_are_detected_and_named() {
     energy[8] = 61;
     Misread misread = only();
     assertThat(misread.channel()).contains(Channel.ENERGY_ADDED);
@@ -69,7 +69,7 @@ final class MisreadDetectorTest {
   }
 
   @Test
-  void a_wrong_time_is_blamed_on_the_time_and_not_on_the_readings() {
+  void a_wrong_time_is_attributed_to_the_time_and_not_to_the_readings() {
     seconds[9] += 50;
     Misread misread = only();
     assertThat(misread.channel()).isEmpty();
@@ -88,13 +88,13 @@ final class MisreadDetectorTest {
   }
 
   @Test
-  void power_that_is_high_for_the_station_alone_is_in_doubt_only() {
+  void power_above_the_station_rating_alone_is_doubtful() {
     power[5] = 190;
     assertThat(only().isImpossible()).isFalse();
   }
 
   @Test
-  void power_backwards_while_the_charge_rises_is_impossible() {
+  void negative_power_while_the_charge_rises_is_impossible() {
     power[5] = -40;
     assertThat(only().isImpossible()).isTrue();
   }
@@ -121,7 +121,7 @@ final class MisreadDetectorTest {
   }
 
   @Test
-  void a_session_of_few_rows_is_not_judged_by_its_course() {
+  void a_session_of_few_rows_is_not_checked_against_its_curve() {
     Session few =
         Sessions.session()
             .clockHalfStep(0.5)
@@ -131,7 +131,7 @@ final class MisreadDetectorTest {
   }
 
   @Test
-  void one_wrong_row_of_a_log_is_found() {
+  void one_wrong_row_of_a_log_is_detected() {
     Random random = new Random(91);
     TrueSession truth = TrueSession.of(random, 8, 85);
     Displays.Way way =
@@ -141,7 +141,8 @@ final class MisreadDetectorTest {
     double right = values[700];
     values[700] = right / 10;
     Session wrong =
-        Slips.with(log, Channel.POWER, log.trace(Channel.POWER).orElseThrow().seconds(), values);
+        TranscriptionSlips.with(
+            log, Channel.POWER, log.trace(Channel.POWER).orElseThrow().seconds(), values);
     List<Misread> found = MisreadDetector.find(wrong);
     assertThat(found).hasSize(1);
     assertThat(found.get(0).channel()).isEqualTo(Optional.of(Channel.POWER));

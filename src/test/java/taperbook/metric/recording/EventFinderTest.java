@@ -13,7 +13,7 @@ import taperbook.result.Event.Kind;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** Which rows make an interruption, a display that was not read, or a note. */
+/** Which rows are an interruption, a blank display, or a note. */
 final class EventFinderTest {
   private static final String HEAD = "elapsed [s],soc [%],power [kW],energy added [kWh],note\n";
 
@@ -29,7 +29,7 @@ final class EventFinderTest {
     return Given.goodSession(readings);
   }
 
-  /** 60 kW put 1 kWh into the battery in each minute, which is 2 %. */
+  /** 60 kW is 1 kWh per minute, which is 2 %. */
   private static String row(int minute, int idleMinutes, String power, String note) {
     int charged = minute - idleMinutes;
     return 60 * minute + "," + (10 + 2 * charged) + "," + power + "," + charged + ".0," + note;
@@ -40,7 +40,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void zeros_between_rows_with_power_are_an_interruption_and_a_car_at_rest_takes_a_little() {
+  void zeros_between_rows_with_power_are_an_interruption_even_with_a_small_standby_power() {
     List<Event> found =
         interruptions(
             rows(
@@ -73,7 +73,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void zeros_while_the_charge_rises_are_no_interruption() {
+  void zeros_while_the_charge_rises_are_not_an_interruption() {
     assertThat(
             interruptions(
                 rows(
@@ -87,7 +87,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_lone_zero_counts_only_where_energy_is_missing() {
+  void a_single_zero_is_an_interruption_only_if_energy_is_missing() {
     String[] slip = {
       row(0, 0, "60", ""), row(1, 0, "60", ""), row(2, 0, "0", ""), row(3, 0, "60", "")
     };
@@ -102,7 +102,7 @@ final class EventFinderTest {
 
   @Test
   void without_power_an_unchanged_charge_is_an_interruption() {
-    // 2 % a minute, then nine minutes at 20 %, then 2 % a minute again.
+    // 2 % per minute, then nine minutes at 20 %, then 2 % per minute again.
     String readings =
         "elapsed [s],soc [%]\n"
             + IntStream.range(0, 25)
@@ -112,14 +112,15 @@ final class EventFinderTest {
             + "\n";
     List<Event> found = interruptions(readings);
     assertThat(found).hasSize(1);
-    // A step lasts 30 s: the charge may have risen so long unseen at either end.
+    // A step lasts 30 s: the charge may have risen for that time at either end without a change of
+    // the display.
     assertThat(found.get(0).start()).isEqualTo(new Interval(240, 330));
     assertThat(found.get(0).end()).isEqualTo(new Interval(810, 900));
   }
 
   @Test
-  void a_taper_that_grows_slower_and_slower_is_no_rest() {
-    // Each per cent takes a third more than the one before it, read twice in each.
+  void a_slowing_taper_is_not_an_interruption() {
+    // Each per cent takes a third longer than the previous one, with two readings in each.
     StringBuilder readings = new StringBuilder("elapsed [s],soc [%]\n");
     double second = 0;
     for (int percent = 60; percent < 80; percent++) {
@@ -132,7 +133,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_coarse_counter_that_a_logger_repeats_is_no_rest() {
+  void repeated_values_of_a_coarse_counter_are_not_an_interruption() {
     String readings =
         "elapsed [s],energy added [kWh]\n"
             + IntStream.range(0, 1200)
@@ -143,7 +144,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_note_that_begins_with_pause_declares_an_interruption_without_power() {
+  void a_note_that_starts_with_pause_declares_an_interruption_without_power() {
     String readings =
         """
         elapsed [s],soc [%],note
@@ -164,7 +165,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_pause_noted_once_lasts_as_long_as_the_charge_rests() {
+  void a_pause_noted_once_lasts_while_the_charge_is_constant() {
     String readings =
         """
         elapsed [s],soc [%],note
@@ -211,7 +212,7 @@ final class EventFinderTest {
   }
 
   @Test
-  void a_note_that_rows_repeat_is_one_event() {
+  void a_repeated_note_is_one_event() {
     assertThat(
             of(
                 rows(

@@ -16,7 +16,7 @@ import taperbook.result.ReportNumber;
 import taperbook.result.UncertaintySource;
 import taperbook.session.RowRef;
 
-/** A number keeps what was measured: an interval that is lost here is lost in every output. */
+/** A number keeps its outcome: an interval that is lost here is lost in every output. */
 final class MetricCollectorTest {
   private static final Metric METRIC =
       Metric.charging("peak_power", "Peak power", Unit.KILOWATT, Method.HIGHEST_READING);
@@ -44,12 +44,12 @@ final class MetricCollectorTest {
   }
 
   @Test
-  void an_outcome_of_the_courses_keeps_its_budget() {
-    Outcome drawn =
+  void a_simulated_outcome_keeps_its_budget() {
+    Outcome sampled =
         new Outcome.Measured(
             ESTIMATE, 0.95, List.of(new Contribution(UncertaintySource.CLOCK, 0.8, 1)));
-    collector.add(METRIC, drawn, ROWS);
-    assertThat(only().outcome()).isEqualTo(drawn);
+    collector.add(METRIC, sampled, ROWS);
+    assertThat(only().outcome()).isEqualTo(sampled);
     assertThat(only().origin().session()).isEqualTo("one");
     assertThat(only().origin().against()).isEqualTo("other");
     assertThat(only().origin().rows()).containsExactlyElementsOf(ROWS);
@@ -64,7 +64,7 @@ final class MetricCollectorTest {
   }
 
   @Test
-  void a_number_that_is_not_wanted_is_left_out() {
+  void a_number_that_is_not_requested_is_omitted() {
     MetricCollector some = new MetricCollector("one", List.of(), m -> !m.id().equals("peak_power"));
     some.measured(METRIC, ESTIMATE, ROWS);
     assertThat(some.wants(METRIC)).isFalse();

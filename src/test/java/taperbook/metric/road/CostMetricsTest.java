@@ -25,12 +25,12 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 import taperbook.session.Session;
 
-/** Cost by hand: price times amount, common practice of the trade. */
+/** Cost by hand: price times amount, common practice. */
 final class CostMetricsTest {
   private static final double[] SECONDS = {0, 600, 1200};
   private static final double[] SOC = {10, 40, 60};
 
-  /** 4 km for each per cent: the 50 % of the session drive 200 km. */
+  /** 4 km per 1 %: the 50 % of the session are 200 km. */
   private static final RangeTest DRIVE =
       Sessions.rangeTest(
           Map.of(
@@ -86,7 +86,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void energy_time_and_fee_add_up_on_what_the_station_delivered() {
+  void cost_is_energy_time_and_fee_for_the_energy_of_the_station() {
     Numbers numbers =
         measure(
             priced(
@@ -95,7 +95,7 @@ final class CostMetricsTest {
                     ConditionItem.PRICE_PER_KWH, "0.50 EUR/kWh",
                     ConditionItem.PRICE_PER_MINUTE, "0.10 EUR/min",
                     ConditionItem.SESSION_FEE, "1.00 EUR")));
-    // 32 kWh x 0.50 + 20 min x 0.10 + 1.00 = 19.00; over 30 kWh, and over 200 km.
+    // 32 kWh x 0.50 + 20 min x 0.10 + 1.00 = 19.00; per 30 kWh, and per 200 km.
     assertThat(value(numbers, "cost_session")).isCloseTo(19.00, within(1e-3));
     assertThat(value(numbers, "cost_per_kwh_battery")).isCloseTo(19.0 / 30, within(1e-3));
     assertThat(value(numbers, "cost_per_100_km")).isCloseTo(9.50, within(1e-2));
@@ -103,7 +103,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void without_the_stations_energy_the_cost_uses_the_battery_and_states_it() {
+  void without_station_energy_the_cost_uses_battery_energy_and_states_it() {
     Numbers numbers =
         measure(priced(session(), Map.of(ConditionItem.PRICE_PER_KWH, "0.50 EUR/kWh")));
     assertThat(value(numbers, "cost_session")).isCloseTo(15.00, within(1e-9));
@@ -116,7 +116,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void energy_that_is_counted_at_the_station_is_what_it_bills() {
+  void energy_counted_at_the_station_is_billed() {
     Numbers numbers =
         measure(
             priced(
@@ -128,7 +128,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void a_price_for_time_alone_needs_no_energy() {
+  void a_price_for_time_only_requires_no_energy() {
     Session session =
         priced(
             Sessions.session().channel(Channel.SOC, 0, SECONDS, SOC),
@@ -137,7 +137,7 @@ final class CostMetricsTest {
   }
 
   @Test
-  void no_price_and_prices_in_two_currencies_are_reasons_to_withhold() {
+  void a_missing_price_and_prices_in_two_currencies_withhold_the_cost() {
     assertThat(measure(session().build()).get("cost_session").withheld())
         .contains("no price is stated");
     Session mixed =

@@ -29,7 +29,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 final class DayMetricsTest {
-  /** 400 km on 100 %, without any doubt. */
+  /** 400 km on 100 %, without uncertainty. */
   private static final RangeTest DRIVE =
       Sessions.rangeTest(
           Map.of(
@@ -37,7 +37,7 @@ final class DayMetricsTest {
               RangeItem.START_SOC, Estimate.exactly(100),
               RangeItem.END_SOC, Estimate.exactly(0)));
 
-  /** From 5 % on, 2 % a minute. */
+  /** From 10 %, 2 % per minute. */
   private static Numbers numbers(double endSoc) {
     double[] times =
         IntStream.rangeClosed(0, (int) (endSoc - 5)).mapToDouble(i -> 30.0 * i).toArray();
@@ -56,9 +56,9 @@ final class DayMetricsTest {
   }
 
   @Test
-  void a_day_at_constant_power_takes_the_charge_it_needs_and_the_fewest_stops() {
-    // 250 % are driven, 90 % of them are there: 160 % at 2 % a minute. From 10 to 90 % are 300 km
-    // between stations, so that two stops reach 350 + 300 + 320 km and it takes three.
+  void a_day_at_constant_power_has_the_required_charge_and_the_fewest_stops() {
+    // The day needs 250 %, of which 90 % are available: 160 % at 2 % per minute. 10 to 90 % are 300
+    // km between stations, so that two stops reach 350 + 300 + 320 km and three are required.
     Numbers day = numbers(90);
     double seconds = 3600 * 1000 / 110.0 + 160 / 2.0 * 60 + 3 * 300;
     Estimate time = day.estimate(LibraryPlan.DAY_TIME).orElseThrow();
@@ -74,7 +74,7 @@ final class DayMetricsTest {
   }
 
   @Test
-  void a_session_that_covers_too_little_has_no_day() {
+  void a_session_of_too_little_charge_has_no_day() {
     assertThat(numbers(20).get(LibraryPlan.DAY_TIME).withheld().orElseThrow())
         .startsWith("no plan keeps 10 % in reserve");
   }

@@ -28,7 +28,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** Several drives of one car: means, what they differ by, range over speed. */
+/** Several drives of one car: means, spread, range over speed. */
 final class DriveMetricsTest {
   private static final double FULL_KILOWATT_HOURS = 60;
 
@@ -39,7 +39,7 @@ final class DriveMetricsTest {
   private static final Session SESSION =
       Sessions.session()
           .text(ConditionItem.DISPLAY_ROUNDS, "nearest")
-          // No readings of the charge: what drives tell does not depend on a session.
+          // No readings of the charge, because numbers of drives do not depend on a session.
           .channel(Channel.BATTERY_TEMPERATURE, 0.5, new double[] {0, 1800}, new double[] {20, 40})
           .build();
 
@@ -47,7 +47,7 @@ final class DriveMetricsTest {
     return ReportMetrics.measureSession(plan(Unit.KILOMETRE), SESSION, drives);
   }
 
-  /** Readings with half a step as a share of the step that the displays of cars have. */
+  /** Readings with half a step as a share of the display step of cars. */
   private static RangeTest drive(
       String name, double speed, double celsius, double consumption, double fine) {
     double distance = 200;
@@ -98,12 +98,13 @@ final class DriveMetricsTest {
             .estimate("consumption")
             .orElseThrow();
     assertThat(two.value()).isCloseTo(one.value(), within(0.02));
-    // Rectangles of two drives: 95 % of their mean lie within 0.776 of the half-width, triangular.
+    // Rectangular distributions of two drives: 95 % of their mean are within 0.776 of the half-
+    // width, triangular.
     assertThat(two.bounds().width() / one.bounds().width()).isBetween(0.7, 0.95);
   }
 
   @Test
-  void an_odometer_that_may_be_off_does_not_average_out() {
+  void an_odometer_error_does_not_average_out() {
     List<RangeTest> drives = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
       RangeTest exact = drive("d" + i, 110, 15, 170, 0.001);
@@ -116,15 +117,15 @@ final class DriveMetricsTest {
       drives.add(Sessions.rangeTest("d" + i, "Northmoor Finch", amounts, HowKnown.MEASURED));
     }
     Estimate mean = measured(drives).estimate("consumption").orElseThrow();
-    // 95 % of a rectangle of 2 %: 170 * 0.019 to either side.
+    // 95 % of a rectangular distribution of 2 %: 170 * 0.019 to either side.
     assertThat(mean.bounds().width() / 2).isCloseTo(170 * 0.019, within(0.1));
   }
 
-  /** The truth is the mean over all drives there could be. */
+  /** The true value is the mean over all possible drives. */
   @Tag("slow")
   @ParameterizedTest
   @CsvSource({"2, 0.02", "3, 0.02", "5, 0.03", "3, 0.005"})
-  void the_true_mean_lies_inside_about_as_often_as_stated(int count, double spread) {
+  void the_interval_contains_the_true_mean_about_as_often_as_stated(int count, double spread) {
     Random random = new Random(20261128);
     int reports = 1200;
     int consumption = 0;
@@ -147,7 +148,8 @@ final class DriveMetricsTest {
   }
 
   /**
-   * A car that the fitted form does not describe: a linear term, and load that time alone takes.
+   * A car that does not follow the fitted form: a linear term, and a load that depends on time
+   * only.
    */
   private static double truth(double v) {
     return 52 + 0.12 * v + 0.0088 * v * v + 600 / v;
@@ -176,7 +178,8 @@ final class DriveMetricsTest {
   @Tag("slow")
   @ParameterizedTest
   @CsvSource({"3, 0.02", "4, 0.02", "6, 0.02"})
-  void the_true_range_at_a_speed_lies_inside_about_as_often_as_stated(int count, double spread) {
+  void the_interval_contains_the_true_range_at_a_speed_about_as_often_as_stated(
+      int count, double spread) {
     Random random = new Random(20261129);
     int reports = 800;
     int inside = 0;
@@ -194,11 +197,11 @@ final class DriveMetricsTest {
   }
 
   @Test
-  void thinner_air_is_taken_to_the_air_of_the_first() {
+  void thinner_air_is_corrected_to_the_air_of_the_first_drive() {
     List<RangeTest> drives = new ArrayList<>();
     for (double v : new double[] {80, 100, 120, 130}) {
       double celsius = v == 80 ? 10 : 15;
-      // Density by the law of ideal gases goes with one over the absolute temperature.
+      // By the ideal gas law, density is inversely proportional to absolute temperature.
       double c = 70 + 0.009 * v * v * 283.15 / (celsius + 273.15);
       drives.add(drive("at-" + (int) v, v, celsius, c, 0.01));
     }
@@ -227,7 +230,7 @@ final class DriveMetricsTest {
   }
 
   @Test
-  void other_weather_and_another_speed_keep_a_drive_out() {
+  void drives_in_other_weather_or_at_another_speed_are_excluded() {
     RangeTest first = drive("a", 110, 15, 170, 1);
     Drives drives =
         new Drives(

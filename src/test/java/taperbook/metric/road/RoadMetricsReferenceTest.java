@@ -39,11 +39,11 @@ import taperbook.session.Session;
  *   t(s1, s2) = 3600 C / (100 k) ln((a - k s1) / (a - k s2))   [s]
  * </pre>
  *
- * and for constant power the time is C times the share over the power. Exact by calculus.
+ * and for constant power the time is C times the share over the power.
  */
 @Tag("slow")
 final class RoadMetricsReferenceTest {
-  /** 400 km on a full battery of 60 kWh: 150 Wh/km, 4 km for each per cent; 100 km/h. */
+  /** 400 km on a full battery of 60 kWh: 150 Wh/km, 4 km per 1 %; 100 km/h. */
   private static final RangeTest DRIVE =
       Sessions.rangeTest(
           Map.of(
@@ -59,12 +59,12 @@ final class RoadMetricsReferenceTest {
     return 3600 * 60 / 120.0 * Math.log(150 / (150 - 1.2 * soc));
   }
 
-  /** Constant 120 kW: 60 kWh in half an hour, 18 s for each per cent. */
+  /** Constant 120 kW: 60 kWh in half an hour, 18 s per 1 %. */
   private static double constant(double soc) {
     return 18 * soc;
   }
 
-  /** Rows at each {@code step} per cent; rounded to whole per cents and seconds if asked. */
+  /** Rows at each {@code step} per cent; optionally rounded to whole per cents and seconds. */
   private static Session session(
       DoubleUnaryOperator time, int from, int to, double step, boolean rounded) {
     int n = (int) Math.round((to - from) / step) + 1;
@@ -101,7 +101,7 @@ final class RoadMetricsReferenceTest {
 
   @ParameterizedTest
   @CsvSource({"0, 50", "10, 100", "20, 150", "40, 200", "60, 50"})
-  void minutes_for_a_distance_are_those_of_the_solution(int from, int km) {
+  void minutes_for_a_distance_are_those_of_the_exact_solution(int from, int km) {
     Numbers numbers =
         measure(session(s -> taper(s), 0, 95, 0.25, false), DRIVE, only(RoadTopic.PLUG_IN));
     double expected = taper(from + km / 4.0) - taper(from);
@@ -110,8 +110,8 @@ final class RoadMetricsReferenceTest {
   }
 
   /**
-   * Check value C10: 150 kW to 40 % and then 1.8 kW less for each per cent, 75 kWh, 3.5 mi/kWh; 100
-   * and 150 mi from 10 % take 11.554773522 and 18.852533736 min. Recomputed from the integral.
+   * 150 kW up to 40 % and then 1.8 kW less per 1 %, 75 kWh, 3.5 mi/kWh: by the integral, 100 and
+   * 150 mi from 10 % take 11.554773522 and 18.852533736 min.
    */
   @Test
   void minutes_for_miles_are_those_of_a_worked_curve() {
@@ -153,9 +153,9 @@ final class RoadMetricsReferenceTest {
         10);
   }
 
-  /** Constant power: 200 % for 800 km, 90 % aboard, 110 % to charge at 18 s each, two stops. */
+  /** Constant power: 200 % for 800 km, 90 % available, 110 % to charge at 18 s each, two stops. */
   @Test
-  void a_trip_at_constant_power_charges_what_is_missing() {
+  void a_trip_at_constant_power_charges_the_missing_energy() {
     Numbers numbers =
         measure(session(s -> constant(s), 0, 95, 0.5, false), DRIVE, all(trip(800, 50)));
     assertThat(value(numbers, "trip_stops")).isEqualTo(2);
@@ -163,7 +163,7 @@ final class RoadMetricsReferenceTest {
     assertThat(value(numbers, "trip_driving_time")).isCloseTo(8 * 3600, within(1e-6));
     assertThat(value(numbers, "trip_time")).isCloseTo(8 * 3600 + 600 + 110 * 18, within(0.5));
     assertThat(value(numbers, "trip_arrival_soc")).isCloseTo(10, within(1e-6));
-    // One stop more costs its overhead and nothing else; one fewer cannot be.
+    // One more stop costs only its overhead; one fewer is impossible.
     assertThat(value(numbers, "trip_next_best_stops")).isEqualTo(3);
     assertThat(value(numbers, "trip_next_best_extra_time")).isCloseTo(300, within(0.5));
     assertThat(value(numbers, "trip_stop_1_time") + value(numbers, "trip_stop_2_time"))
@@ -183,7 +183,9 @@ final class RoadMetricsReferenceTest {
         howKnown);
   }
 
-  /** 800 km at 102 km/h, give or take 0.51 and the correction's 0.5: 800 / v by its ends. */
+  /**
+   * 800 km at 102 km/h with a tolerance of 0.51 and of the correction of 0.5: 800 / v by its ends.
+   */
   @Test
   void driving_time_has_the_interval_of_the_speed_and_its_correction() {
     Session session = session(s -> constant(s), 0, 95, 0.5, false);
@@ -191,7 +193,7 @@ final class RoadMetricsReferenceTest {
     ReportPlan plan = Sessions.roadPlan(List.of(HUNDRED), all(trip(800, 50)));
     Numbers numbers = ReportMetrics.measureSession(plan, session, List.of(displayed));
     Estimate driving = numbers.estimate("trip_driving_time").orElseThrow();
-    // Speeds from 99.5 * 1.015 to 100.5 * 1.025 km/h, of which the middle 95 % are in the interval.
+    // Speeds from 99.5 * 1.015 to 100.5 * 1.025 km/h; the interval contains the central 95 %.
     double slow = 99.5 * 1.015;
     double fast = 100.5 * 1.025;
     double edge = 0.025 * (fast - slow);
@@ -200,14 +202,14 @@ final class RoadMetricsReferenceTest {
     assertThat(driving.bounds().high()).isCloseTo(3600 * 800 / (slow + edge), within(12.0));
     assertThat(numbers.estimate("trip_time").orElseThrow().bounds().width())
         .isGreaterThanOrEqualTo(driving.bounds().width());
-    // What was measured by other means is not corrected.
+    // Values that the car did not display are not corrected.
     RangeTest measured = drive("drive", "Northmoor Finch", 100, HowKnown.MEASURED);
     assertThat(value(measure(session, measured, all(trip(800, 50))), "trip_driving_time"))
         .isCloseTo(8 * 3600, within(10.0));
   }
 
   @Test
-  void all_cars_of_a_report_take_the_trip_at_the_speed_of_the_reported_one() {
+  void all_cars_of_a_report_drive_the_trip_at_the_speed_of_the_reported_car() {
     Session main = session(s -> constant(s), 0, 95, 0.5, false);
     double[] seconds = {0, 360, 720, 1080, 1440, 1710};
     Session other =
@@ -248,24 +250,24 @@ final class RoadMetricsReferenceTest {
     assertThat(slow.get("trip_time").caveats().get(0).sentence()).contains("as the report asks");
   }
 
-  /** Constant power: 4 km for each per cent and 18 s, 13.33 km/min all along; never half of it. */
+  /** Constant power: 4 km per 1 % and 18 s, 13.33 km/min throughout, never half of it. */
   @Test
-  void a_minute_at_constant_power_buys_the_same_everywhere() {
+  void distance_per_minute_is_uniform_at_constant_power() {
     Numbers numbers =
         measure(session(s -> constant(s), 5, 90, 0.5, false), DRIVE, only(RoadTopic.PER_MINUTE));
-    // A mean over draws in which rounding still moves the charge a little.
+    // A mean over draws, in which rounding still shifts the charge a little.
     assertThat(value(numbers, "road_per_minute_best")).isCloseTo(40.0 / 3, within(1e-3));
     assertThat(numbers.get("road_per_minute_half_soc").withheld())
         .contains("the readings do not end surely below half of the most");
   }
 
   /**
-   * An even taper buys half of the most where 10 % take twice as long: with x = a - k s at the
-   * middle and d = 5 k, ln((x + d) / (x - d)) = 2 ln((X + d) / (X - d)), so that (x + d) / (x - d)
-   * = ((X + d) / (X - d))^2 = r and x = d (r + 1) / (r - 1).
+   * A linear taper adds half of the maximum distance where 10 % take twice as long: with x = a - k
+   * s at the middle and d = 5 k, ln((x + d) / (x - d)) = 2 ln((X + d) / (X - d)), so that (x + d) /
+   * (x - d) = ((X + d) / (X - d))^2 = r and x = d (r + 1) / (r - 1).
    */
   @Test
-  void a_linear_taper_adds_half_where_the_solution_states() {
+  void a_linear_taper_adds_half_the_distance_at_the_exact_charge() {
     Numbers numbers =
         measure(session(s -> taper(s), 5, 95, 0.25, false), DRIVE, only(RoadTopic.PER_MINUTE));
     double most = 150 - 1.2 * 10;
@@ -276,7 +278,7 @@ final class RoadMetricsReferenceTest {
   }
 
   @Test
-  void cells_beyond_what_was_recorded_are_withheld_with_the_reason() {
+  void cells_beyond_the_recorded_charge_are_withheld_with_the_reason() {
     Numbers numbers =
         measure(session(s -> taper(s), 12, 80, 1, false), DRIVE, only(RoadTopic.PLUG_IN));
     assertThat(numbers.get("plug_in_10_50_km").withheld().orElseThrow().replace('\u00a0', ' '))
@@ -287,7 +289,7 @@ final class RoadMetricsReferenceTest {
   }
 
   @Test
-  void a_trip_that_the_recorded_charge_cannot_serve_is_withheld_with_the_reason() {
+  void a_trip_beyond_the_recorded_charge_is_withheld_with_the_reason() {
     Numbers numbers = measure(session(s -> taper(s), 40, 60, 1, false), DRIVE, all(trip(900, 300)));
     assertThat(numbers.get("trip_time").withheld().orElseThrow().replace('\u00a0', ' '))
         .isEqualTo(
@@ -306,16 +308,16 @@ final class RoadMetricsReferenceTest {
     assertThat(with.ids()).contains("plug_in_10_100_km", "trip_time", "cost_session");
   }
 
-  /** The climb at the start is 40 s slower than the pace after it, by construction. */
+  /** By construction, the climb at the start is 40 s slower than the rate after it. */
   @Test
-  void the_warm_reading_takes_the_climb_out_and_is_marked_as_an_inference() {
+  void the_warm_estimate_excludes_the_climb_and_is_marked_as_an_inference() {
     int n = 86;
     double[] seconds = new double[n];
     double[] soc = new double[n];
     double[] power = new double[n];
     for (int i = 0; i < n; i++) {
       soc[i] = 5 + i;
-      // Power rises evenly from 60 to 120 kW over 10 %, then stays: 0.6 kWh for each per cent.
+      // Power rises linearly from 60 to 120 kW over 10 %, then is constant: 0.6 kWh per 1 %.
       power[i] = Math.min(120, 60 + 6 * i);
       double climb = 3600 * 0.6 / 6 * Math.log(Math.min(120, 60 + 6.0 * i) / 60);
       seconds[i] = climb + Math.max(0, i - 10) * 18;
@@ -336,8 +338,7 @@ final class RoadMetricsReferenceTest {
         .startsWith("An inference and not a measurement");
     assertThat(numbers.find("plug_in_20_100_km_warm")).isEmpty();
     // The same climb in a dozen rows of whole per cents and a clock of minutes: its cost is not
-    // beyond
-    // zero.
+    // significant.
     double[] fewSeconds = new double[12];
     double[] fewSoc = new double[12];
     for (int i = 0; i < 12; i++) {

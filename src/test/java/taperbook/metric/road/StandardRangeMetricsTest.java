@@ -26,7 +26,7 @@ import taperbook.session.RowRef;
 import taperbook.session.Session;
 
 /**
- * The range under standard conditions against hand calculation and SAE J1634 (range is usable
+ * Compares the range under standard conditions with hand calculation and SAE J1634 (range is usable
  * energy over consumption, from memory); standard air by ISO 2533.
  */
 final class StandardRangeMetricsTest {
@@ -35,7 +35,7 @@ final class StandardRangeMetricsTest {
           .channel(Channel.SOC, 0, new double[] {0, 600}, new double[] {10, 60})
           .build();
 
-  /** 400 km and 60 kWh over the whole battery at 100 km/h, 150 Wh/km. */
+  /** 400 km and 60 kWh for the full battery at 100 km/h, 150 Wh/km. */
   private static Map<RangeItem, Estimate> drive() {
     Map<RangeItem, Estimate> drive = new EnumMap<>(RangeItem.class);
     drive.put(RangeItem.DISTANCE, Estimate.exactly(400));
@@ -100,7 +100,7 @@ final class StandardRangeMetricsTest {
    * Wh/km at the battery. Standard consumption 156.97 Wh/km; 60 kWh over that is 382.23 km.
    */
   @Test
-  void thin_air_is_corrected_for_as_worked_by_hand() {
+  void the_correction_for_thin_air_agrees_with_the_hand_calculation() {
     Map<RangeItem, Estimate> drive = drive();
     drive.put(RangeItem.AMBIENT_TEMPERATURE, Estimate.exactly(35));
     Numbers numbers = measure(drive, "loop");
@@ -114,7 +114,7 @@ final class StandardRangeMetricsTest {
    * 2.78598; going down the wheel gives 2.45166 x 0.88 = 2.15746 back.
    */
   @Test
-  void height_is_corrected_for_as_worked_by_hand() {
+  void the_correction_for_height_agrees_with_the_hand_calculation() {
     Map<RangeItem, Estimate> drive = drive();
     drive.put(RangeItem.START_ELEVATION, Estimate.exactly(100));
     drive.put(RangeItem.END_ELEVATION, Estimate.exactly(300));
@@ -125,9 +125,9 @@ final class StandardRangeMetricsTest {
         .isCloseTo(-2.15746, within(0.00002));
   }
 
-  /** Algebra: a head wind of a tenth of the speed raises the drag by 1.1^2 - 1 = 21 %. */
+  /** Algebra: a headwind of a tenth of the speed raises the drag by 1.1^2 - 1 = 21 %. */
   @Test
-  void a_head_wind_counts_in_full_one_way_and_by_its_square_out_and_back() {
+  void a_headwind_has_its_full_effect_one_way_and_its_square_out_and_back() {
     Map<RangeItem, Estimate> drive = drive();
     drive.put(RangeItem.WIND_SPEED, Estimate.exactly(10));
     drive.put(RangeItem.WIND_DIRECTION, Estimate.exactly(0));
@@ -196,7 +196,7 @@ final class StandardRangeMetricsTest {
   }
 
   @Test
-  void laps_are_no_out_and_back() {
+  void laps_are_not_out_and_back() {
     Numbers numbers =
         measure(test(drive(), Map.of(), List.of(leg("lap 1", 60, 12), leg("outer ring", 40, 8))));
     assertThat(numbers.get("two_way_consumption").withheld())

@@ -23,8 +23,7 @@ import taperbook.session.Session;
  *   t(s1, s2) = 3600 C / (100 k) ln((a - k s1) / (a - k s2))   [s],   energy = C (s2 - s1) / 100
  * </pre>
  *
- * and constant power is the limit k = 0. Exact by calculus; the numbers were computed by hand from
- * the formula.
+ * and constant power is the limit k = 0. The numbers were computed by hand from the formula.
  */
 @Tag("slow")
 final class ClosedFormTaperReferenceTest {
@@ -58,15 +57,15 @@ final class ClosedFormTaperReferenceTest {
       double a, double k, int from, int to, double seconds, double timeAverage, double socAverage) {
     Numbers numbers = measure(session(a, k, 5, 0.5), from, to);
     String id = from + "_" + to;
-    // The display, which rounds to nearest, first shows a mark half a per cent below it; a window
-    // that begins with the session begins at its start.
+    // A display that rounds to nearest first shows a mark half a per cent below it; a window that
+    // starts with the session starts at its start.
     double first = Math.max(0, from - 0.5);
     double last = to - 0.5;
-    assertHolds(numbers, "time_soc_" + id, seconds(a, k, last) - seconds(a, k, first));
-    assertHolds(numbers, "energy_soc_" + id, FULL * (last - first) / 100);
-    assertHolds(numbers, "average_power_" + id, timeAverage);
-    assertHolds(numbers, "soc_average_power_" + id, socAverage);
-    // The bounds must say something: less than a fifth of the time either way.
+    assertContains(numbers, "time_soc_" + id, seconds(a, k, last) - seconds(a, k, first));
+    assertContains(numbers, "energy_soc_" + id, FULL * (last - first) / 100);
+    assertContains(numbers, "average_power_" + id, timeAverage);
+    assertContains(numbers, "soc_average_power_" + id, socAverage);
+    // The bounds must be informative: less than a fifth of the time either way.
     Estimate time = numbers.estimate("time_soc_" + id).orElseThrow();
     assertThat(time.bounds().width()).isLessThan(0.4 * seconds);
   }
@@ -77,7 +76,7 @@ final class ClosedFormTaperReferenceTest {
         .isCloseTo(expected, within(0.001 * expected));
   }
 
-  private static void assertHolds(Numbers numbers, String id, double expected) {
+  private static void assertContains(Numbers numbers, String id, double expected) {
     Estimate estimate = numbers.estimate(id).orElseThrow();
     assertThat(estimate.bounds().contains(expected))
         .as(id + " " + estimate + " holds " + expected)
@@ -88,7 +87,7 @@ final class ClosedFormTaperReferenceTest {
     return Sessions.measure(session, new SocWindow(from, to)).main().numbers();
   }
 
-  /** Rows at each {@code step} per cent, rounded as displays do if {@code halfStep} is not zero. */
+  /** Rows at each {@code step} per cent, rounded as displays do unless {@code halfStep} is zero. */
   private static Session session(double a, double k, double step, double halfStep) {
     int n = (int) Math.round(100 / step);
     double[] seconds = new double[n];
@@ -103,7 +102,7 @@ final class ClosedFormTaperReferenceTest {
     if (halfStep > 0) {
       clock = 0.5;
       seconds = Arrays.stream(seconds).map(Math::rint).toArray();
-      // Read somewhere inside the gap and not on the mark, or rounding would never be seen.
+      // Read inside the gap and not at the mark; otherwise rounding would have no effect.
       for (int i = 1; i < n; i++) {
         double late = soc[i] + 1.3 * Math.sin(7.0 * i);
         seconds[i] = Math.rint(seconds(a, k, late));

@@ -18,14 +18,14 @@ import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
-/** What set a plateau: the station's rating, a current, or neither as far as one can tell. */
+/** What limits a plateau: the rating of the station, a current, or an unknown cause. */
 @Tag("slow")
 final class PlateauTest {
   private static final double[] SECONDS =
       IntStream.rangeClosed(0, 20).mapToDouble(i -> 60 * i).toArray();
 
   /** Ten minutes at a power, then a fall. */
-  private static Sessions held(double kilowatts) {
+  private static Sessions plateauAt(double kilowatts) {
     double[] power =
         Arrays.stream(SECONDS)
             .map(t -> t <= 600 ? kilowatts : kilowatts * (1 - (t - 600) / 900))
@@ -60,26 +60,26 @@ final class PlateauTest {
     "160, 150, 150, one of the two is not right"
   })
   void the_readings_and_both_ratings_determine_the_caveat(
-      double power, double station, double car, String words) {
-    assertThat(limits(rated(held(power), station, car).build()))
+      double power, double station, double car, String expected) {
+    assertThat(limits(rated(plateauAt(power), station, car).build()))
         .singleElement()
         .asString()
-        .contains(words);
+        .contains(expected);
   }
 
   @Test
-  void a_plateau_below_both_ratings_is_the_cars_own() {
-    assertThat(limits(rated(held(120), 200, 130).build())).isEmpty();
+  void a_plateau_below_both_ratings_is_attributed_to_the_car() {
+    assertThat(limits(rated(plateauAt(120), 200, 130).build())).isEmpty();
   }
 
   @Test
-  void without_the_cars_rating_the_station_only_may_have_set_it() {
-    Session session = held(150).amount(ConditionItem.STATION_RATED_POWER, 150, 0.5).build();
+  void without_the_cars_rating_the_station_is_a_possible_limit() {
+    Session session = plateauAt(150).amount(ConditionItem.STATION_RATED_POWER, 150, 0.5).build();
     assertThat(limits(session)).singleElement().asString().contains("may have set the plateau");
   }
 
   @Test
-  void a_peak_in_passing_is_no_plateau() {
+  void a_brief_peak_is_not_a_plateau() {
     double[] power = {80, 150, 80, 70, 60};
     Session session =
         rated(
@@ -92,13 +92,14 @@ final class PlateauTest {
   }
 
   @Test
-  void the_stations_display_is_compared_with_its_rating_if_present() {
+  void the_power_display_of_the_station_is_compared_with_its_rating() {
     double[] station =
         Arrays.stream(SECONDS)
             .map(t -> t <= 600 ? 150 : Math.rint(150 * (1 - (t - 600) / 900)))
             .toArray();
     Session session =
-        rated(held(142).channel(Channel.STATION_POWER, 0.5, SECONDS, station), 150, 200).build();
+        rated(plateauAt(142).channel(Channel.STATION_POWER, 0.5, SECONDS, station), 150, 200)
+            .build();
     assertThat(limits(session))
         .singleElement()
         .asString()
@@ -106,7 +107,7 @@ final class PlateauTest {
         .contains("the station set the plateau");
   }
 
-  /** Voltage rises from 380 V by a share over ten minutes; current or power is held meanwhile. */
+  /** Voltage rises from 380 V by a share over ten minutes; current or power is constant. */
   private static Session electrical(double rise, boolean currentHeld) {
     double[] voltage =
         Arrays.stream(SECONDS).map(t -> Math.rint(380 * (1 + rise * t / 600))).toArray();
@@ -165,7 +166,7 @@ final class PlateauTest {
 
   @Test
   void missing_inputs_are_reported() {
-    assertThat(limitCurrent(held(150).build()).withheld().orElseThrow())
+    assertThat(limitCurrent(plateauAt(150).build()).withheld().orElseThrow())
         .isEqualTo("voltage and current were not both recorded");
     Session noPower =
         Sessions.session()

@@ -17,9 +17,9 @@ import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** How long the power stays near its peak. */
+/** How long the power is near its peak. */
 final class PowerHoldTest {
-  /** Power every ten seconds, a charge that follows it. */
+  /** Power every ten seconds, with a matching charge. */
   private static Session session(double halfStep, double... power) {
     double[] seconds = IntStream.range(0, power.length).mapToDouble(i -> 10 * i).toArray();
     double[] soc = new double[power.length];
@@ -44,7 +44,7 @@ final class PowerHoldTest {
         .orElseThrow();
   }
 
-  /** So many readings of one power after so many of another. */
+  /** Pairs of a power and its number of readings, expanded. */
   private static double[] steps(double... powerAndCount) {
     return IntStream.range(0, powerAndCount.length / 2)
         .boxed()
@@ -58,8 +58,8 @@ final class PowerHoldTest {
   }
 
   @Test
-  void two_per_cent_of_the_peak_counts_where_the_display_is_finer() {
-    // Within 2 % of 150 are 150 and 148: twelve readings, the steps at most 10 s to either side.
+  void two_per_cent_of_the_peak_applies_if_the_display_is_finer() {
+    // 148 is within 2 % of 150: twelve readings, and up to 10 s on either side.
     Session session = session(0.5, steps(100, 4, 150, 6, 148, 6, 130, 4));
     assertThat(hold(session).rows()).hasSize(12);
     assertThat(seconds(session).bounds().low()).isGreaterThanOrEqualTo(105);
@@ -67,20 +67,20 @@ final class PowerHoldTest {
   }
 
   @Test
-  void one_display_step_counts_where_it_is_coarser_than_two_per_cent() {
+  void one_display_step_applies_if_it_exceeds_two_per_cent() {
     Session session = session(5, steps(120, 4, 140, 6, 150, 6, 120, 4));
     assertThat(hold(session).rows()).hasSize(12);
   }
 
   @Test
-  void a_dip_breaks_the_hold_and_the_longer_part_counts() {
+  void a_dip_splits_the_hold_and_the_longer_part_is_used() {
     Session session = session(0.5, steps(150, 4, 120, 3, 150, 9, 90, 4));
     assertThat(hold(session).rows()).hasSize(9);
     assertThat(seconds(session).bounds().high()).isLessThanOrEqualTo(105);
     assertThat(seconds(session).bounds().low()).isGreaterThanOrEqualTo(75);
   }
 
-  /** 150 kW for 15 minutes, then 4 kW less each minute: 147 kW, 2 % less, 45 s into the fall. */
+  /** 150 kW for 15 minutes, then 4 kW less per minute: 147 kW, 2 % less, 45 s into the fall. */
   @ParameterizedTest
   @ValueSource(doubles = {0, 0.01, 0.03, 0.06, 0.1})
   void losses_between_power_and_counter_do_not_shorten_the_hold(double loss) {
@@ -121,7 +121,7 @@ final class PowerHoldTest {
   }
 
   @Test
-  void of_two_holds_of_the_same_length_the_rows_of_the_first_are_named() {
+  void the_first_of_two_equal_holds_has_its_rows_named() {
     Session session = session(0.5, steps(150, 5, 120, 3, 150, 5));
     Trace power = session.trace(Channel.POWER).orElseThrow();
     assertThat(hold(session).rows()).isEqualTo(power.rows(0, 4));

@@ -10,12 +10,8 @@ import taperbook.quantity.Estimate;
 import taperbook.result.Numbers;
 import taperbook.session.Channel;
 
-/** Numbers of a whole session. */
 final class SessionTotalsTest {
-  /**
-   * Power that falls evenly from 140 to 60 kW within half an hour is 100 kW on average: the area
-   * under a straight line.
-   */
+  /** Power that falls linearly from 140 to 60 kW in half an hour is 100 kW on average. */
   @Test
   void the_average_of_a_session_is_the_area_under_its_power_over_its_time() {
     int n = 31;

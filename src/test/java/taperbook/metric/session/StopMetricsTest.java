@@ -29,7 +29,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 final class StopMetricsTest {
-  /** 400 km on 100 %, without any doubt. */
+  /** 400 km on 100 %, without uncertainty. */
   private static final RangeTest DRIVE =
       Sessions.rangeTest(
           Map.of(
@@ -39,7 +39,7 @@ final class StopMetricsTest {
 
   private static final double BATTERY_KILOWATT_HOURS = 60;
 
-  /** A session of which charge is a function of time, read each 30 s to tenths of a per cent. */
+  /** A session with the charge as a function of time, every 30 s in tenths of a per cent. */
   private static Session session(int seconds, DoubleUnaryOperator soc) {
     double[] times = IntStream.rangeClosed(0, seconds / 30).mapToDouble(i -> 30.0 * i).toArray();
     return Sessions.session()
@@ -80,7 +80,7 @@ final class StopMetricsTest {
 
   @Test
   void constant_power_adds_distance_in_proportion_to_time() {
-    // 2 % a minute from 10 % on are 8 km, 1.2 kWh a minute, and 480 km/h.
+    // 2 % per minute from 10 % are 8 km and 1.2 kWh per minute, and 480 km/h.
     Numbers numbers = measured(session(1200, t -> 10 + 2 * t / 60));
     for (int minutes : List.of(5, 10, 15, 20)) {
       assertNear(numbers, StopMinutes.distanceId(minutes), 8 * minutes, 0.3);
@@ -101,13 +101,13 @@ final class StopMetricsTest {
       assertNear(numbers, StopMinutes.socId(minutes), 10 + gain, 0.1);
       assertNear(numbers, StopMinutes.energyId(minutes), 0.6 * gain, 0.02);
     }
-    // A display in tenths that rounds to nearest first shows 20 % at 19.95 %, and 60 % at 59.95 %.
+    // A display in tenths that rounds to nearest first shows 20 % at 19.95 % and 60 % at 59.95 %.
     double seconds = Math.log(80.05 / 40.05) / k;
     assertNear(numbers, "charging_speed_20_60", 40 * 4 / seconds * 3600, 3);
   }
 
   @Test
-  void past_the_last_reading_a_number_is_withheld_with_the_reason() {
+  void beyond_the_last_reading_a_number_is_withheld_with_the_reason() {
     Numbers numbers = measured(session(900, t -> 10 + 2 * t / 60));
     assertThat(numbers.estimate(StopMinutes.distanceId(15))).isPresent();
     for (String id :
@@ -137,8 +137,8 @@ final class StopMetricsTest {
   }
 
   @Test
-  void an_interruption_counts_in_the_number_and_is_taken_off_in_the_one_without() {
-    // 2 % a minute, nothing from 310 s to 410 s.
+  void an_interruption_is_included_in_the_number_and_excluded_from_the_uninterrupted_number() {
+    // 2 % per minute, nothing from 310 s to 410 s.
     double[] times = IntStream.rangeClosed(0, 40).mapToDouble(i -> 30.0 * i).toArray();
     DoubleUnaryOperator going = t -> t - Math.max(0, Math.min(t, 410) - 310);
     Session session =

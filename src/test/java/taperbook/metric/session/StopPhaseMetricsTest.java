@@ -53,7 +53,7 @@ final class StopPhaseMetricsTest {
   }
 
   @Test
-  void a_stop_with_all_its_times_is_their_differences() {
+  void phases_of_a_stop_are_differences_of_its_times() {
     Session session =
         session(
             READINGS,
@@ -68,12 +68,12 @@ final class StopPhaseMetricsTest {
         .isEqualTo(new Estimate(250, new Interval(249, 251)));
     assertThat(of(session, "plug_in_to_power_time").value()).isEqualTo(40);
     assertThat(of(session, "stop_door_to_door").value()).isEqualTo(36.5 * 60);
-    // 36:30 less 30:50 of charging.
+    // 36:30 minus 30:50 of charging.
     assertThat(of(session, "stop_overhead")).isEqualTo(new Estimate(340, new Interval(338, 342)));
   }
 
   @Test
-  void times_of_a_clock_may_lie_before_midnight_and_after_it() {
+  void clock_times_may_be_before_and_after_midnight() {
     Session session =
         session(
             CLOCK,
@@ -83,14 +83,14 @@ final class StopPhaseMetricsTest {
             left,00:21:00,ISO 8601,
             """);
     assertThat(of(session, "stop_door_to_door").value()).isEqualTo(35 * 60);
-    // Power flows from 23:50:30 on, and was last seen at 0:10.
+    // Power flows from 23:50:30, and was last displayed at 0:10.
     assertThat(of(session, "arrival_to_power_time"))
         .isEqualTo(new Estimate(270, new Interval(239, 271)));
     assertThat(of(session, "stop_overhead").bounds().contains(35 * 60 - 19.5 * 60)).isTrue();
   }
 
   @Test
-  void what_is_not_stated_withholds_what_needs_it_and_nothing_is_entered_where_nothing_is_stated() {
+  void missing_times_withhold_dependent_phases_and_no_times_give_no_phases() {
     Numbers some = Sessions.measure(session(READINGS, "arrived,-3:00,min:s,\n")).main().numbers();
     assertThat(some.get("stop_door_to_door").withheld())
         .contains("the time of leaving is not stated");
@@ -135,7 +135,7 @@ final class StopPhaseMetricsTest {
   }
 
   @Test
-  void the_first_row_is_called_plugging_in_only_if_no_power_flows_by_then() {
+  void the_first_row_is_plugging_in_only_if_its_power_is_zero() {
     String id = "session_time";
     assertThat(label(session(READINGS, ""), id)).isEqualTo("Time from the first row to the end");
     assertThat(label(session(CLOCK, ""), id)).isEqualTo("Time from plugging in to the end");
@@ -162,7 +162,7 @@ final class StopPhaseMetricsTest {
           left,31:00,, | no unit
           left,31,min:s, | "31"; expected minutes and seconds
           """)
-  void impossible_times_are_problems_at_their_place(String row, String part) {
+  void impossible_times_are_reported_at_their_location(String row, String part) {
     List<Problem> problems = Given.session(READINGS, Given.CONDITIONS + row + "\n").problems();
     assertThat(problems).hasSize(1);
     assertThat(problems.get(0).sentence()).contains(part.strip());

@@ -18,7 +18,7 @@ import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 
 final class TaperMetricsTest {
-  /** Climbs from 60 to 160 kW at 20 %, stays to 40 %, falls by 2 kW for each per cent. */
+  /** Climbs from 60 to 160 kW at 20 %, is constant to 40 %, falls by 2 kW per 1 %. */
   private static double power(double soc) {
     return soc < 20 ? 60 + 10 * (soc - 10) : soc < 40 ? 160 : 160 - 2 * (soc - 40);
   }
@@ -46,7 +46,7 @@ final class TaperMetricsTest {
   }
 
   @Test
-  void segments_are_numbered_and_called_by_their_kind() {
+  void segments_are_numbered_and_named_by_kind() {
     assertThat(estimate("taper_segments").value()).isEqualTo(3);
     assertThat(NUMBERS.get("taper_segment_1_soc_from").label())
         .isEqualTo("Segment 1, warm-up climb: from");
@@ -73,15 +73,15 @@ final class TaperMetricsTest {
     ReportNumber slope = NUMBERS.get("taper_segment_3_slope");
     double coverage = slope.outcome().fold(Outcome.Measured::coverage, w -> 0.0);
     assertThat(coverage).isEqualTo(0.95);
-    // 40 % stands in line 17, 90 % in line 42.
+    // 40 % is in line 17, 90 % in line 42.
     assertThat(slope.origin().rows()).hasSize(26);
     assertThat(slope.origin().rows().get(0).line()).isEqualTo(17);
     assertThat(slope.origin().rows().get(25).line()).isEqualTo(42);
   }
 
   @Test
-  void power_stays_below_four_fifths_of_the_peak_from_where_the_taper_crosses_it() {
-    // As the charge follows the power: 2 % of 60 kWh at the mean power of the step.
+  void power_stays_below_80_percent_of_the_peak_after_the_taper_crosses_it() {
+    // Charge follows power: 2 % of 60 kWh at the mean power of the step.
     double[] seconds = new double[SOCS.length];
     for (int i = 1; i < seconds.length; i++) {
       double mean = (power(SOCS[i - 1]) + power(SOCS[i])) / 2;
@@ -111,7 +111,7 @@ final class TaperMetricsTest {
 
   @Test
   void shares_of_time_and_the_ratio_follow_from_the_areas() {
-    // 40 gaps of 30 s: power is at or above 100 kW from 14 % to 70 %, 28 of them.
+    // 40 gaps of 30 s: power is at or above 100 kW from 14 % to 70 %, which are 28 gaps.
     assertThat(estimate("time_share_above_100_kw").value()).isCloseTo(70, within(1e-9));
     assertThat(estimate("time_share_above_50_kw").value()).isCloseTo(100, within(1e-9));
     // From 19 % to 45 %: 13 gaps.

@@ -10,11 +10,11 @@ import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
 /**
- * Plans whose best is known by calculus. Constant power: each per cent takes as long, so that the
- * best plan has the fewest stops and charges just what is missing. A curve that falls evenly is
- * best used from the reserve on. A curve that rises and falls alike is best used evenly about its
- * peak, where it charges as fast at the end of a stretch as at its beginning. For power a - k |s -
- * m| kW and C kWh the time from m - w to m + w is
+ * Optimal plans by calculus. At constant power each per cent takes the same time, so that the best
+ * plan has the fewest stops and charges only the missing energy. A linearly falling curve is best
+ * used from the reserve. A symmetric peak is best used symmetrically about its maximum, where power
+ * at the end of a stretch equals that at its start. For power a - k |s - m| kW and C kWh the time
+ * from m - w to m + w is
  *
  * <pre>
  *   2 * 3600 C / (100 k) * ln(a / (a - k w))
@@ -23,7 +23,7 @@ import taperbook.session.Trace;
 final class ClosedFormTripReferenceTest {
   private static final double FULL_KILOWATT_HOURS = 60;
 
-  /** A clock with a mark at each tenth of a per cent, from the integral of 1 / power. */
+  /** Charge times at each tenth of a per cent, from the integral of 1 / power. */
   private static ChargeTimes clock(DoubleUnaryOperator secondsSinceZero, int low, int high) {
     int n = (high - low) * 10 + 1;
     double[] soc = new double[n];
@@ -42,8 +42,8 @@ final class ClosedFormTripReferenceTest {
   }
 
   @Test
-  void constant_power_gives_the_fewest_stops_and_charges_what_is_missing() {
-    // 20 s for each per cent; 4 km for each per cent: 800 km take 200 %, of which 90 are aboard.
+  void constant_power_gives_the_fewest_stops_and_the_missing_charge() {
+    // 20 s per 1 %, 4 km per 1 %: 800 km need 200 %, of which 90 are available.
     ChargeTimes clock = clock(soc -> 20 * soc, 0, 95);
     TripTask task = new TripTask(800, 50, 15, 300, 100, 10, 4);
     TripPlan plan = new TripSearch(clock, task).best().orElseThrow();
@@ -57,12 +57,13 @@ final class ClosedFormTripReferenceTest {
   }
 
   @Test
-  void with_constant_power_where_to_unplug_is_as_flat_as_the_reserve_allows() {
+  void with_constant_power_the_flat_range_is_limited_by_the_reserve_only() {
     ChargeTimes clock = clock(soc -> 20 * soc, 0, 95);
     TripTask task = new TripTask(800, 50, 15, 300, 100, 10, 4);
     TripPlan plan = new TripSearch(clock, task).best().orElseThrow();
     List<Interval> flat = UnplugRanges.within(clock, task, plan, 0);
-    // The two stops share the missing charge in any way that reaches the next: both ends differ.
+    // Any split of the missing charge that reaches the next stop is optimal, so that both ends
+    // differ.
     TripPlan.Stop first = plan.stops().get(0);
     TripPlan.Stop second = plan.stops().get(1);
     double between = (second.kilometre() - first.kilometre()) / 4;
@@ -73,7 +74,7 @@ final class ClosedFormTripReferenceTest {
 
   @Test
   void an_even_taper_is_used_from_the_reserve_on() {
-    // 150 kW - 1.2 kW/% x s: 10 % to 32 %, by hand 540 s x ... = 1800 ln(138 / 111.6)... of s.
+    // 150 kW - 1.2 kW/% x s: 10 % to 32 % take 1800 ln(138 / 111.6) s by hand.
     ChargeTimes clock = clock(soc -> taper(150, 1.2, soc), 0, 95);
     FastestStretch best = FastestStretch.of(clock, 22, 10).orElseThrow();
     assertThat(best.fromPercent()).isEqualTo(10);
@@ -99,8 +100,8 @@ final class ClosedFormTripReferenceTest {
     assertThat(best.toPercent()).isCloseTo(55, within(0.05));
     assertThat(best.seconds())
         .isCloseTo(2 * 3600 * 60 / (100 * k) * Math.log(a / (a - k * 15)), within(0.01));
-    // Moved by d the time is T ln((a^2) / ((a - k (15 - d)) (a - k (15 + d)))), T = 864 s: a second
-    // more where (k d)^2 = (a - 15 k)^2 (1 - exp(-1 / 864)).
+    // Shifted by d, the time is T ln((a^2) / ((a - k (15 - d)) (a - k (15 + d)))), T = 864 s: a
+    // second more where (k d)^2 = (a - 15 k)^2 (1 - exp(-1 / 864)).
     double moved = (a - 15 * k) * Math.sqrt(1 - Math.exp(-1 / 864.0)) / k;
     Interval ends = best.endsWithin(clock, 0, 1);
     assertThat(ends.low()).isCloseTo(55 - moved, within(0.05));
@@ -108,7 +109,7 @@ final class ClosedFormTripReferenceTest {
   }
 
   @Test
-  void a_trip_that_the_battery_covers_has_no_stop() {
+  void a_trip_within_the_battery_range_has_no_stop() {
     ChargeTimes clock = clock(soc -> 20 * soc, 0, 95);
     TripPlan plan =
         new TripSearch(clock, new TripTask(300, 50, 5, 300, 100, 10, 4)).best().orElseThrow();
@@ -117,13 +118,13 @@ final class ClosedFormTripReferenceTest {
   }
 
   @Test
-  void stations_too_far_apart_leave_no_plan() {
+  void stations_too_far_apart_have_no_plan() {
     ChargeTimes clock = clock(soc -> 20 * soc, 0, 80);
     assertThat(new TripSearch(clock, new TripTask(900, 300, 2, 300, 100, 10, 4)).best()).isEmpty();
   }
 
   @Test
-  void a_session_narrower_than_the_stretch_has_none() {
+  void a_session_narrower_than_the_stretch_has_no_plan() {
     assertThat(FastestStretch.of(clock(soc -> 20 * soc, 20, 60), 41, 0)).isEmpty();
     assertThat(FastestStretch.of(clock(soc -> 20 * soc, 20, 60), 35, 30)).isEmpty();
   }

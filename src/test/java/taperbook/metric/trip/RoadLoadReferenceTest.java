@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import taperbook.quantity.Estimate;
 
 /**
- * Air, wind and road load against ISO 2533, 40 CFR 1066.210, algebra, and SciPy; see {@code
+ * Compares air, wind, and road load with ISO 2533, 40 CFR 1066.210, algebra, and SciPy; see {@code
  * reference/road-load/SOURCE.md}.
  */
 final class RoadLoadReferenceTest {
@@ -63,14 +63,14 @@ final class RoadLoadReferenceTest {
 
   /** Algebra: the mean of (v + w)^2 and (v - w)^2 over v^2 is 1 + (w / v)^2. */
   @Test
-  void a_steady_wind_costs_about_two_per_cent_even_out_and_back() {
+  void a_steady_wind_adds_about_two_per_cent_out_and_back() {
     assertThat(Wind.oneWay(10, 70, 0)).isCloseTo(1.306122449, within(1e-9));
     assertThat(Wind.oneWay(10, 70, 180)).isCloseTo(3600.0 / 4900, within(1e-9));
     assertThat(Wind.outAndBack(10, 70, 0)).isCloseTo(1.020408163, within(1e-9));
   }
 
   @Test
-  void wind_from_all_around_agrees_with_quadrature() {
+  void wind_from_all_directions_agrees_with_quadrature() {
     assertThat(Wind.allAround(14, 107)).isCloseTo(scipy("wind_all_around_14_107"), within(1e-8));
     assertThat(Wind.allAround(30, 90)).isCloseTo(scipy("wind_all_around_30_90"), within(1e-8));
     // To second order 1 + 3/4 (w / v)^2, by expanding the integrand.
@@ -82,7 +82,7 @@ final class RoadLoadReferenceTest {
     assertThat(Wind.oneWay(120, 100, 180)).isCloseTo(-0.04, within(1e-12));
   }
 
-  /** Worked by hand: 0.5 x 1.225 x 0.23 x 2.25 x 31.2928^2 = 310.4 N, 138.756 Wh/mi. */
+  /** By hand: 0.5 x 1.225 x 0.23 x 2.25 x 31.2928^2 = 310.4 N, 138.756 Wh/mi. */
   @Test
   void drag_at_seventy_miles_an_hour() {
     Estimate drag =
@@ -104,7 +104,7 @@ final class RoadLoadReferenceTest {
 
   /** Potential energy m g h, 40 CFR 1066.210: g = 9.80665 m/s2. */
   @Test
-  void climbing_takes_mass_times_gravity_times_height() {
+  void climbing_requires_mass_times_gravity_times_height() {
     Estimate climb =
         RoadLoad.climb(Estimate.exactly(1775), Estimate.exactly(250), Estimate.exactly(50));
     assertThat(climb.value()).isCloseTo(scipy("climb_wh_per_km"), within(1e-6));

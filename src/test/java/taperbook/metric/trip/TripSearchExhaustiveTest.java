@@ -16,8 +16,8 @@ import taperbook.quantity.Interval;
 import taperbook.session.Trace;
 
 /**
- * The search against trying every plan there is, on small invented trips with curves that neither
- * rise nor fall evenly. The other way is exhaustive search: it knows no principle of optimality.
+ * Compares the search with an exhaustive search of all plans, on small invented trips with
+ * irregular curves. The exhaustive search does not use the principle of optimality.
  */
 final class TripSearchExhaustiveTest {
   private static final int MOST_STOPS = 4;
@@ -27,7 +27,7 @@ final class TripSearchExhaustiveTest {
     return IntStream.rangeClosed(1, 200);
   }
 
-  /** A small trip: at most four stations, and a curve over few per cent. */
+  /** A small trip: at most four stations, and a curve over a few per cent. */
   private record Case(ChargeTimes clock, TripTask task) {
     static Case of(int seed) {
       Random random = new Random(seed);
@@ -64,7 +64,7 @@ final class TripSearchExhaustiveTest {
       return Math.max(task.reservePercent(), clock.low());
     }
 
-    /** Where one may unplug, told again from the definition in the report. */
+    /** Levels at which one may unplug, by the definition in the report. */
     TreeSet<Double> levels(int station) {
       TreeSet<Double> levels = new TreeSet<>();
       for (double v = clock.low(); v <= clock.high(); v++) {
@@ -79,7 +79,7 @@ final class TripSearchExhaustiveTest {
       return levels;
     }
 
-    /** Least time from leaving a station on, with a number of stops yet to make. */
+    /** Least time after leaving a station, with a number of remaining stops. */
     double least(int station, double percent, int stops) {
       if (stops == 0) {
         double toEnd = task.distanceKilometres() - station * task.spacingKilometres();
@@ -108,7 +108,7 @@ final class TripSearchExhaustiveTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void the_search_finds_what_trying_every_plan_finds(int seed) {
+  void the_search_agrees_with_exhaustive_search(int seed) {
     Case small = Case.of(seed);
     TripSearch search = new TripSearch(small.clock(), small.task());
     double[] least = new double[small.task().stations() + 1];
@@ -116,7 +116,7 @@ final class TripSearchExhaustiveTest {
       least[stops] = small.least(stops);
       assertSame(search.best(stops), least[stops]);
     }
-    // Within half a minute of the fastest the fewest stops win.
+    // Within half a minute of the fastest plan, the fewest stops win.
     double tied = Arrays.stream(least).min().orElseThrow() + 30;
     int fewest = 0;
     while (least[fewest] > tied) {
@@ -159,7 +159,7 @@ final class TripSearchExhaustiveTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void the_flat_range_of_a_single_stop_is_what_trying_every_level_gives(int seed) {
+  void the_flat_range_of_a_single_stop_agrees_with_exhaustive_search(int seed) {
     Case small = Case.of(seed);
     Optional<TripPlan> plan = new TripSearch(small.clock(), small.task()).best();
     if (plan.isEmpty() || plan.get().stops().size() != 1) {
@@ -180,7 +180,7 @@ final class TripSearchExhaustiveTest {
   }
 
   @Test
-  void the_small_trips_have_plans_of_every_kind() {
+  void the_small_trips_cover_every_number_of_stops() {
     List<Integer> stops =
         seeds()
             .mapToObj(Case::of)

@@ -7,7 +7,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Apostrophes of a page, in words and outside of them. */
 final class ApostrophesTest {
   @ParameterizedTest
   @CsvSource(

@@ -10,19 +10,19 @@ final class ArticleMarkdownTest {
   private static final Set<String> CHARTS = Set.of("power-over-soc");
 
   @Test
-  void setsHeadingsBelowThoseOfThePageWithoutAGap() {
+  void nests_headings_below_those_of_the_page_without_a_gap() {
     assertThat(html("## Deep first\n\n# High\n\n#### Jump\n"))
         .contains("<h3>Deep first</h3>", "<h3>High</h3>", "<h4>Jump</h4>");
   }
 
   @Test
-  void headingsOfOneLevelStayOfOneLevel() {
+  void keeps_headings_of_one_level_on_one_level() {
     assertThat(html("## One\n\n## Two\n\n### Part\n\n## Three\n"))
         .contains("<h3>One</h3>", "<h3>Two</h3>", "<h4>Part</h4>", "<h3>Three</h3>");
   }
 
   @Test
-  void splitsTheTextWhereAChartStands() {
+  void splits_the_text_at_a_chart() {
     List<ArticlePart> parts =
         ArticleMarkdown.parts(
             "One.\n\n" + ArticleText.token("power-over-soc") + "\n\nTwo.\n", CHARTS);
@@ -34,13 +34,13 @@ final class ArticleMarkdownTest {
   }
 
   @Test
-  void namesAChartWhereItCannotStand() {
+  void reports_a_chart_in_an_invalid_position() {
     assertThat(html("> Said " + ArticleText.token("power-over-soc") + " once.\n"))
         .contains("Said (see the chart power-over-soc) once.");
   }
 
   @Test
-  void givesTablesScopesAndSides() {
+  void adds_scopes_and_alignment_to_tables() {
     assertThat(html("| a | b |\n|---|--:|\n| 1 | 2 |\n"))
         .contains("<th scope=\"col\">a</th>")
         .contains("<th class=\"align-right\" scope=\"col\">b</th>")
@@ -48,20 +48,20 @@ final class ArticleMarkdownTest {
   }
 
   @Test
-  void keepsEmphasisListsAndCode() {
+  void keeps_emphasis_lists_and_code() {
     assertThat(html("**strong** *soft* `code`\n\n- one\n- two\n"))
         .contains("<strong>strong</strong>", "<em>soft</em>", "<code>code</code>", "<li>one</li>");
   }
 
   @Test
-  void keepsTypedAmountsAndTheirUnitsInOneLine() {
+  void keeps_typed_amounts_and_their_units_on_one_line() {
     assertThat(html("From 20 % to 80 % at 150 kW in 9 s, 3 minutes of `5 km`"))
         .contains("From 20&nbsp;% to 80&nbsp;% at 150&nbsp;kW in 9&nbsp;s, 3 minutes of")
         .contains("<code>5 km</code>");
   }
 
   @Test
-  void hasNoPartsWithoutText() {
+  void omits_empty_parts() {
     assertThat(ArticleMarkdown.parts("\n\n", CHARTS)).isEmpty();
   }
 

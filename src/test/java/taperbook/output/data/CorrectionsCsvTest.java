@@ -41,7 +41,7 @@ final class CorrectionsCsvTest {
           List.of());
 
   @Test
-  void what_is_written_is_read_again() {
+  void written_records_are_parsed_unchanged() {
     List<Correction> corrections =
         List.of(
             new Correction(
@@ -59,7 +59,7 @@ final class CorrectionsCsvTest {
   }
 
   @Test
-  void a_file_that_was_changed_is_refused_with_its_place() {
+  void a_changed_file_is_refused_with_its_location() {
     String csv =
         new String(
             CorrectionsCsv.bytes(

@@ -13,7 +13,7 @@ import taperbook.session.InputTable;
 
 final class InputResourcesTest {
   @Test
-  void every_column_of_facts_has_its_meaning() {
+  void every_column_of_facts_is_described() {
     List<String> heads = KnownColumns.facts().stream().map(KnownColumn::name).toList();
     List<ColumnSchema> columns = columns("range-test.csv", heads, List.of("0.8", "1.25"));
     assertThat(heads).hasSize(5).endsWith("give or take");

@@ -19,7 +19,7 @@ import taperbook.chart.model.ChartStyle;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.render.Figure;
 
-/** What stands in a PDF for a chart and for SVG of a template, read back and painted by PDFBox. */
+/** Charts and SVG images in a PDF, parsed and rendered with PDFBox. */
 final class ChartDrawerTest {
   private static final Color CHART = new Color(0x0000ff);
   private static final int RESOLUTION = 72;
@@ -28,7 +28,7 @@ final class ChartDrawerTest {
   private static final Figure FIGURE =
       Figure.of("half", "Half", "", "Half of it is blue", ChartDrawerTest::paint);
 
-  /** The left half of the picture, and words on both sides of it, one of them bold. */
+  /** The left half of the picture, and texts on both sides of it, one of them bold. */
   private static List<TextRun> paint(Graphics2D g, ChartStyle style) {
     g.setColor(CHART);
     g.fill(new Rectangle2D.Double(0, 0, style.width() / 2.0, style.height()));
@@ -77,7 +77,7 @@ final class ChartDrawerTest {
   }
 
   @Test
-  void a_size_that_is_left_open_follows_from_the_other_one() throws IOException {
+  void a_missing_dimension_follows_from_the_aspect_ratio() throws IOException {
     try (PDDocument pdf =
         page("<img src=\"figure:half.svg\" alt=\"Half\" style=\"width:160mm\"/>")) {
       BufferedImage painted = new PDFRenderer(pdf).renderImageWithDPI(0, RESOLUTION);
@@ -88,14 +88,14 @@ final class ChartDrawerTest {
   }
 
   @Test
-  void svg_of_a_template_is_drawn_as_well() throws IOException {
+  void svg_of_a_template_is_drawn() throws IOException {
     String svg =
         "<svg xmlns=\"http://www.w3.org/2000/svg\" id=\"half\" width=\"100\" height=\"100\""
             + " viewBox=\"0 0 100 100\"><rect width=\"100\" height=\"100\" fill=\"#ff0000\"/></svg>";
     try (PDDocument pdf = page("<p>" + svg + "</p>")) {
       BufferedImage painted = new PDFRenderer(pdf).renderImageWithDPI(0, RESOLUTION);
       assertThat(pixels(painted, CHART)).isZero();
-      // A CSS pixel is three quarters of a point.
+      // A CSS pixel is 3/4 of a point.
       assertThat((double) pixels(painted, Color.RED)).isCloseTo(75 * 75, within(300.0));
     }
   }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The profile against the colour management of the Java runtime. */
+/** Compares the profile with the colour management of the JDK. */
 final class SrgbProfileTest {
   private final ICC_ColorSpace ours =
       new ICC_ColorSpace(ICC_Profile.getInstance(SrgbProfile.bytes()));
@@ -44,13 +44,13 @@ final class SrgbProfileTest {
     "0.11, 0.47, 0.71",
     "0.9, 0.6, 0.02"
   })
-  void matches_the_colours_of_the_runtimes_profile(float r, float g, float b) {
+  void matches_the_colours_of_the_jdk_profile(float r, float g, float b) {
     ColorSpace known = ColorSpace.getInstance(ColorSpace.CS_sRGB);
     float[] colour = {r, g, b};
     float[] expected = known.toCIEXYZ(colour);
     float[] found = ours.toCIEXYZ(colour);
     for (int i = 0; i < 3; i++) {
-      // Two steps of a profile's 16-bit numbers, doubled by the conversion of both.
+      // Two steps of the profile's 16-bit numbers, doubled by the two conversions.
       assertThat(found[i]).isCloseTo(expected[i], within(0.0015f));
     }
   }

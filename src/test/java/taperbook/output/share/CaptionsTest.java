@@ -20,7 +20,7 @@ final class CaptionsTest {
   private final Map<Channel, Samples> read = new EnumMap<>(Channel.class);
 
   @Test
-  void each_reading_has_its_caption_as_written_until_the_next_one_or_for_five_seconds() {
+  void each_caption_lasts_until_the_next_one_or_for_five_seconds() {
     written(Channel.SOC, 0, 9, 0);
     written(Channel.POWER, 0, 93.4, 1);
     written(Channel.ENERGY_ADDED, 0, 0, 1);
@@ -52,10 +52,10 @@ final class CaptionsTest {
   }
 
   @Test
-  void the_web_form_states_the_offset_or_that_there_is_none() {
+  void webvtt_states_the_offset_or_its_absence() {
     written(Channel.POWER, 1.25, 50, 0);
 
-    // Signature, comment and cue as in the W3C's WebVTT, section 4.1.
+    // Signature, comment, and cue by the W3C's WebVTT, section 4.1.
     assertThat(new String(captions(OptionalInt.empty()).vtt(), UTF_8).replace('\u00a0', ' '))
         .isEqualTo(
             """

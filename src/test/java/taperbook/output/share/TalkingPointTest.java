@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 final class TalkingPointTest {
-  /** Worked out by hand: 3671 s are an hour, a minute and eleven seconds. */
+  /** By hand: 3671 s are 1 h 1 min 11 s. */
   @ParameterizedTest
   @CsvSource({
     "0, 0:00",
@@ -25,7 +25,7 @@ final class TalkingPointTest {
   }
 
   @Test
-  void the_first_caption_that_fits_is_taken() {
+  void the_first_caption_that_fits_is_used() {
     String long43 = "x".repeat(43);
     assertThat(TalkingPoint.fitting(List.of(long43, "y\u00a0%"))).isEqualTo("y %");
     assertThat(TalkingPoint.fitting(List.of("z".repeat(42), "y"))).isEqualTo("z".repeat(42));
@@ -33,7 +33,7 @@ final class TalkingPointTest {
   }
 
   @Test
-  void a_caption_too_long_to_read_is_no_point() {
+  void a_caption_that_is_too_long_has_no_point() {
     assertThatThrownBy(() -> new TalkingPoint(0, "x".repeat(43), "", List.of()))
         .isInstanceOf(IllegalArgumentException.class);
   }

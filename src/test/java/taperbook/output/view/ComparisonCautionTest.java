@@ -27,7 +27,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** What a page marks as the best of a row, on cars that surely differ: 100 kW against 60 kW. */
+/** What a page marks as the best of a row, for cars with a clear difference: 100 kW and 60 kW. */
 final class ComparisonCautionTest {
   private static final ReportPlan PLAN =
       Sessions.plan(
@@ -69,7 +69,7 @@ final class ComparisonCautionTest {
         PLAN, session("Finch", 100, 25), List.of(session("Carrier", 60, otherDegrees)), drives);
   }
 
-  /** Labels of rows in which a cell is marked. */
+  /** Labels of rows with a marked cell. */
   @SuppressWarnings("unchecked")
   private static List<String> marked(Map<String, Object> comparison) {
     List<String> marked = new ArrayList<>();
@@ -92,7 +92,7 @@ final class ComparisonCautionTest {
   }
 
   @Test
-  void caveats_that_mean_the_same_are_one_with_the_letter_of_each_session() {
+  void equal_caveats_are_merged_with_the_letter_of_each_session() {
     ReportResult result = measured(8, List.of());
     List<Map<String, Object>> items =
         new CaveatMarks(result)
@@ -116,7 +116,7 @@ final class ComparisonCautionTest {
   }
 
   @Test
-  void alike_sessions_without_drives_have_their_best_marked() {
+  void comparable_sessions_without_drives_have_their_best_marked() {
     Map<String, Object> comparison = comparison(measured(25, List.of()));
     assertThat(marked(comparison)).contains("Time from 10 % to 80 %");
     assertThat(comparison.get("unmarked")).isEqualTo(List.of());
@@ -134,7 +134,7 @@ final class ComparisonCautionTest {
   }
 
   @Test
-  void nothing_that_rests_on_a_drive_is_marked_across_drives_and_what_differs_is_named() {
+  void numbers_that_use_different_drives_are_not_marked_and_the_differences_are_named() {
     ReportResult result = measured(25, List.of(drive("Finch", 110), drive("Carrier", 95)));
     Map<String, Object> comparison = comparison(result);
     assertThat(marked(comparison))

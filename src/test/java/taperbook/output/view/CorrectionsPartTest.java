@@ -22,7 +22,7 @@ final class CorrectionsPartTest {
   private static final List<String> HEADLINE = List.of("peak_power", "average_power_10_80");
 
   @Test
-  void numbers_at_the_top_come_first_then_those_beyond_and_the_rest_is_counted() {
+  void headline_numbers_come_first_then_larger_changes_and_the_rest_is_counted() {
     List<MovedNumber> moved = new ArrayList<>();
     for (int i = 0; i < 20; i++) {
       moved.add(moved("beyond_" + i, "finch", 100, 110, "two"));

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.chart.model.Contrast;
 
 /**
- * Every pair of text and ground in the style sheets against the contrast that WCAG 2.2 asks for.
+ * Checks every pair of text and background in the style sheets for the contrast that WCAG 2.2
+ * requires.
  *
  * @see <a href="https://www.w3.org/TR/WCAG22/#contrast-minimum">WCAG 2.2, 1.4.3: 4.5:1 for text</a>
  * @see <a href="https://www.w3.org/TR/WCAG22/#dfn-relative-luminance">relative luminance</a>
@@ -40,7 +41,7 @@ final class PageContrastTest {
             .isGreaterThanOrEqualTo(4.5);
       }
     }
-    // The link that skips to the content is paper on petrol, and marks of focus are lines.
+    // The skip link is paper on petrol, and focus outlines are lines.
     assertThat(Contrast.between(color(colors, "orange"), color(colors, "paper"))).isGreaterThan(3);
   }
 
@@ -62,7 +63,7 @@ final class PageContrastTest {
   }
 
   @Test
-  void colours_come_from_the_settings_alone() throws IOException {
+  void colours_are_defined_in_the_settings_only() throws IOException {
     String css = Files.readString(Path.of("templates/screen.css"));
     String rules = css.replaceAll("(?s):root \\{.*?\\}", "");
     assertThat(rules).doesNotContainPattern("#[0-9a-fA-F]{3,8}\\b");

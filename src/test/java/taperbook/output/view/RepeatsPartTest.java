@@ -18,7 +18,7 @@ import taperbook.result.ReportResult;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** The table of repeats: runs of 100, 102 and 98 kW, whose peaks are known in closed form. */
+/** The table of repeats: runs of 100, 102, and 98 kW, with peaks in closed form. */
 final class RepeatsPartTest {
   private static Session run(String name, double kilowatts) {
     int rows = (int) (40 * 3600 / kilowatts / 30) + 1;

@@ -16,7 +16,7 @@ final class WebFontsTest {
       WebFonts.subset("NotoSans-Regular.ttf", Set.of((int) 'o', (int) 'r', (int) '7'));
 
   @Test
-  void keepsTheLettersAskedForAndDropsOthers() throws IOException {
+  void keeps_only_the_requested_glyphs() throws IOException {
     try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(SUBSET))) {
       var letters = font.getUnicodeCmapLookup();
       assertThat(letters.getGlyphId('o')).isPositive();
@@ -27,7 +27,7 @@ final class WebFontsTest {
   }
 
   @Test
-  void carriesNoTableThatNamesGlyphsByTheirOldNumbers() throws IOException {
+  void has_no_table_that_refers_to_original_glyph_ids() throws IOException {
     try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(SUBSET))) {
       assertThat(font.getTableMap().keySet())
           .contains("OS/2", "cmap", "glyf", "head", "hmtx", "name", "post")
@@ -37,7 +37,7 @@ final class WebFontsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"NotoSans-Regular", "NotoSans-Bold", "NotoSans-Italic", "NotoSerif-Bold"})
-  void everyFaceHasAMinusSignAsWideAsItsPlusSign(String face) throws IOException {
+  void every_face_has_a_minus_sign_as_wide_as_its_plus_sign(String face) throws IOException {
     byte[] bytes = WebFonts.subset(face + ".ttf", Set.of((int) '+', 0x2212));
     try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes))) {
       int plus = font.getUnicodeCmapLookup().getGlyphId('+');
@@ -48,7 +48,7 @@ final class WebFontsTest {
   }
 
   @Test
-  void embedsThreeFacesWithoutAnAddress() {
+  void embeds_three_faces_without_a_url() {
     String rules = WebFonts.rules("abc");
     assertThat(rules.split("@font-face", -1)).hasSize(4);
     assertThat(rules).doesNotContain("http");

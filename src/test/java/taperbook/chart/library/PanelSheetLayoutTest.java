@@ -20,11 +20,11 @@ import taperbook.chart.render.Painting;
 import taperbook.quantity.Interval;
 import taperbook.result.Curve;
 
-/** All texts of a library's figures, in both styles, with few and many sessions. */
-final class SheetLayoutTest {
+/** Layout of texts in all figures of a library, in both styles, with few and many sessions. */
+final class PanelSheetLayoutTest {
   private static final List<ChartStyle> STYLES = List.of(ChartStyle.print(), ChartStyle.film());
 
-  /** Lists are drawn for narrow screens too, however many figures there are. */
+  /** Lists are also drawn for narrow screens, regardless of the number of figures. */
   private static final List<ChartStyle> LIST_STYLES =
       List.of(ChartStyle.print(), ChartStyle.narrow(), ChartStyle.film());
 
@@ -80,7 +80,7 @@ final class SheetLayoutTest {
   }
 
   @Test
-  void ticks_are_round_and_lie_on_the_scale() {
+  void ticks_are_round_and_within_the_scale() {
     assertThat(PanelScale.upTo(340, 4).ticks()).containsExactly(0.0, 100.0, 200.0, 300.0);
     assertThat(new PanelScale(47, 103, 20).ticks()).containsExactly(60.0, 80.0, 100.0);
     assertThat(PanelScale.over(300, 480, 8).text(350)).isEqualTo("350");

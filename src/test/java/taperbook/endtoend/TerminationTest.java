@@ -25,21 +25,21 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
-/** Files and templates that would be read, laid out or drawn without end. */
+/** Files and templates that would be parsed or rendered endlessly. */
 @Tag("slow")
-final class NoEndTest {
+final class TerminationTest {
   private static final Duration PATIENCE = Duration.ofSeconds(100);
 
   @TempDir private Path folder;
   private Workplace empty = new Workplace(Path.of(""));
 
   @BeforeEach
-  void take_an_empty_folder() throws IOException {
+  void createEmptyFolder() throws IOException {
     empty = new Workplace(Files.createDirectory(folder.resolve("empty")));
   }
 
   @Test
-  void forms_that_draw_each_other_twice_come_to_an_end() throws IOException {
+  void mutually_recursive_forms_terminate() throws IOException {
     byte[] forged;
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (PDDocument document = Loader.loadPDF(PublishedPdf.BYTES)) {
@@ -85,7 +85,7 @@ final class NoEndTest {
   }
 
   @Test
-  void a_file_without_end_is_not_opened() {
+  void an_endless_file_is_not_opened() {
     Assumptions.assumeTrue(Files.exists(Path.of("/dev/zero")), "no /dev/zero here");
     long before = System.nanoTime();
     assertThat(empty.run("verify", "/dev/zero")).isEqualTo(ExitStatus.INPUT_REFUSED);
@@ -119,7 +119,7 @@ final class NoEndTest {
     assertThat(empty.err()).contains("--limit needs a whole number of seconds from 1 to 99999");
   }
 
-  /** A report whose own template takes more than a second by itself. */
+  /** A report whose template takes more than a second. */
   private byte[] slow() throws IOException {
     Workplace place = Workplace.withDemo(Files.createDirectory(folder.resolve("slow")));
     Path templates = Files.createDirectory(place.path("templates"));
@@ -135,7 +135,7 @@ final class NoEndTest {
   }
 
   @Test
-  void a_template_nested_without_end_is_refused() throws IOException {
+  void an_endlessly_recursive_template_is_refused() throws IOException {
     assertTemplateRefused(
         "", "<div>".repeat(100_000) + "deep" + "</div>".repeat(100_000), "levels");
   }
@@ -149,7 +149,7 @@ final class NoEndTest {
   }
 
   @Test
-  void a_page_without_room_between_its_margins_is_refused() throws IOException {
+  void a_page_without_space_between_its_margins_is_refused() throws IOException {
     assertTemplateRefused(
         "<style>@page{size:12mm}</style>", "<p>Words.</p>", "on which the layout fails");
   }

@@ -22,11 +22,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import taperbook.cli.ExitStatus;
 
 /**
- * However the lines, cells and bytes of a valid folder are mixed up, checking it ends with done or
+ * With any permutation of lines, cells, and bytes of a valid folder, the check exits with done or
  * refused, and each problem has its five lines.
  */
 @Tag("slow")
-final class SpoiltFolderPropertyTest {
+final class CorruptedFolderPropertyTest {
   private static final int SEEDS = Integer.getInteger("spoilt", 40);
   private static final List<String> ODD =
       List.of(
@@ -64,7 +64,7 @@ final class SpoiltFolderPropertyTest {
   @ParameterizedTest
   @MethodSource("seeds")
   @Timeout(value = 60, unit = TimeUnit.SECONDS)
-  void a_spoilt_folder_is_done_or_refused(long seed) throws IOException {
+  void a_corrupted_folder_is_built_or_refused(long seed) throws IOException {
     Random random = new Random(seed);
     Path valid = CorpusFile.FOLDER.resolve("valid");
     List<Path> copies = new ArrayList<>();
@@ -76,16 +76,16 @@ final class SpoiltFolderPropertyTest {
       }
     }
     for (int i = 0; i <= random.nextInt(3); i++) {
-      spoil(copies.get(random.nextInt(copies.size())), random);
+      corrupt(copies.get(random.nextInt(copies.size())), random);
     }
     Workplace place = new Workplace(folder);
     assertThat(place.run("check")).as(place.err()).isIn(ExitStatus.DONE, ExitStatus.INPUT_REFUSED);
-    List<String> told = CorpusOfBadInputsTest.told(place.err());
-    assertThat(told).allMatch(t -> t.matches("[^ ]+ \\[[a-z0-9-]+\\] .+ \\| .+ \\| .+"));
+    List<String> problems = CorpusOfBadInputsTest.problems(place.err());
+    assertThat(problems).allMatch(t -> t.matches("[^ ]+ \\[[a-z0-9-]+\\] .+ \\| .+ \\| .+"));
     assertThat(place.err() + place.out()).doesNotContain("Exception").doesNotContain("Infinity k");
   }
 
-  private static void spoil(Path file, Random random) throws IOException {
+  private static void corrupt(Path file, Random random) throws IOException {
     byte[] bytes = Files.readAllBytes(file);
     List<String> lines =
         new ArrayList<>(List.of(new String(bytes, StandardCharsets.UTF_8).split("\n")));
@@ -100,11 +100,11 @@ final class SpoiltFolderPropertyTest {
     }
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.writeBytes((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
-    byte[] spoilt = out.toByteArray();
+    byte[] corrupted = out.toByteArray();
     if (random.nextInt(8) == 0) {
-      spoilt[random.nextInt(spoilt.length)] ^= (byte) (1 << random.nextInt(8));
+      corrupted[random.nextInt(corrupted.length)] ^= (byte) (1 << random.nextInt(8));
     }
-    Files.write(file, spoilt);
+    Files.write(file, corrupted);
   }
 
   private static String oddCell(String line, Random random) {

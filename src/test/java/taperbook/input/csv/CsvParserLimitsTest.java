@@ -6,10 +6,10 @@ import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import taperbook.session.InputFile;
 
-/** Oversized input is refused before it is parsed. */
-final class LimitsTest {
+/** Oversized input is refused before parsing. */
+final class CsvParserLimitsTest {
   @Test
-  void lines_beyond_the_limit_are_refused_and_the_last_one_within_is_accepted() {
+  void lines_above_the_limit_are_refused_and_lines_at_the_limit_are_accepted() {
     InputFile file = new InputFile("r.csv", "a\n1\n2\n3\n".getBytes(StandardCharsets.UTF_8));
     assertThat(CsvParser.read(file, CsvLayout.PLAIN, 4).isUsable()).isTrue();
     assertThat(CsvParser.read(file, CsvLayout.PLAIN, 3).problems())

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is known by looks alone, and above all when nothing may be known. */
-final class UpToDateTest {
+/** What file stats alone prove, and above all when they prove nothing. */
+final class UpToDateCheckTest {
   private static final String SESSION = "sessions/visit";
   private static final String READINGS = SESSION + "/readings.csv";
   private static final String ARTICLE = "reports/first.md";
@@ -28,7 +28,7 @@ final class UpToDateTest {
   private Path program = Path.of("");
 
   @BeforeEach
-  void write_a_project_with_one_report_that_is_made() throws IOException {
+  void writeProjectWithReport() throws IOException {
     program = file("program.jar", "jar");
     file(READINGS, "elapsed [s]\n1\n");
     file(ARTICLE, "text");
@@ -39,28 +39,29 @@ final class UpToDateTest {
   }
 
   @Test
-  void a_report_that_looks_the_same_is_up_to_date() throws IOException {
-    keep();
+  void a_report_with_unchanged_file_stats_is_up_to_date() throws IOException {
+    cacheReport();
     assertThat(answer("report")).isEqualTo("first  up to date\n");
     assertThat(answer("report", "first", "first"))
         .isEqualTo("first  up to date\nfirst  up to date\n");
   }
 
   @Test
-  void what_a_killed_run_began_is_cleared_and_that_of_a_running_one_is_left() throws IOException {
-    // No system numbers a process so high: Linux ends at 4,194,304, as proc(5) says.
+  void leftovers_of_a_killed_run_are_deleted_and_those_of_a_running_one_are_kept()
+      throws IOException {
+    // No process has this number: the limit of Linux is 4,194,304 by proc(5).
     file("reports/.looks.new-999999999", "");
     long parent = ProcessHandle.current().parent().map(ProcessHandle::pid).orElse(1L);
     file("reports/.looks.new-" + parent, "");
-    keep();
+    cacheReport();
     assertThat(root.resolve("reports/.looks.new-999999999")).doesNotExist();
     assertThat(root.resolve("reports/.looks.new-" + parent)).exists();
   }
 
   @Test
-  void nothing_is_known_without_a_cache_or_with_a_broken_one() throws IOException {
+  void a_missing_or_corrupt_cache_proves_nothing() throws IOException {
     assertThat(answer("report")).isEmpty();
-    keep();
+    cacheReport();
     Path cache = root.resolve("reports/.looks");
     String whole = Files.readString(cache);
     for (int end = 0; end < whole.length() - 1; end += 7) {
@@ -70,8 +71,8 @@ final class UpToDateTest {
   }
 
   @Test
-  void an_edit_of_the_same_size_is_seen_although_its_time_is_set_back() throws IOException {
-    keep();
+  void an_edit_of_equal_size_and_time_is_detected() throws IOException {
+    cacheReport();
     Path readings = root.resolve(READINGS);
     FileTime before = Files.getLastModifiedTime(readings);
     Files.writeString(readings, "elapsed [s]\n2\n");
@@ -81,23 +82,23 @@ final class UpToDateTest {
     assertThat(answer("report", "first")).isEmpty();
   }
 
-  /** A change that a clock's tick cannot tell from the reading must not be trusted. */
+  /** A change within the clock tick of the reading must not be trusted. */
   @Test
-  void what_changed_after_the_run_began_is_not_entered() throws IOException {
+  void files_changed_after_the_start_of_the_run_are_not_cached() throws IOException {
     waitForTheClock();
-    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
-      keeper.enterFolders(List.of("sessions", SESSION));
+    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+      update.enterFolders(List.of("sessions", SESSION));
       file(READINGS, "elapsed [s]\n3\n");
-      keeper.enter("first", FINGERPRINT, PATHS);
+      update.enter("first", FINGERPRINT, PATHS);
     }
     assertThat(answer("report")).isEmpty();
     assertThat(answer("report", "first")).isEmpty();
-    keep();
+    cacheReport();
     assertThat(answer("report")).isNotEmpty();
   }
 
   @Test
-  void the_same_tick_as_the_mark_is_too_late_and_the_one_before_is_not() {
+  void the_clock_tick_of_the_mark_is_too_late_and_the_previous_one_is_not() {
     assertThat(FileStat.isSettled("f1.2.3.1000.1000", 1001)).isTrue();
     assertThat(FileStat.isSettled("f1.2.3.1000.1000", 1000)).isFalse();
     assertThat(FileStat.isSettled("f1.2.3.1000.999", 1000)).isFalse();
@@ -106,12 +107,12 @@ final class UpToDateTest {
   }
 
   @Test
-  void a_new_session_a_new_report_and_a_new_template_are_seen() throws IOException {
-    keep();
+  void a_new_session_a_new_report_and_a_new_template_are_detected() throws IOException {
+    cacheReport();
     file("sessions/other/readings.csv", "");
     assertThat(answer("report")).isEmpty();
     assertThat(answer("report", "first")).isNotEmpty();
-    keep();
+    cacheReport();
     file("reports/second.md", "");
     assertThat(answer("report")).isEmpty();
     assertThat(answer("report", "second")).isEmpty();
@@ -123,8 +124,8 @@ final class UpToDateTest {
   }
 
   @Test
-  void a_missing_product_another_fingerprint_and_a_run_at_work_are_seen() throws IOException {
-    keep();
+  void a_missing_output_another_fingerprint_and_an_active_run_are_detected() throws IOException {
+    cacheReport();
     Files.delete(root.resolve("reports/first/report.html"));
     assertThat(answer("report")).isEmpty();
     file("reports/first/report.html", "page");
@@ -140,48 +141,48 @@ final class UpToDateTest {
   }
 
   @Test
-  void another_program_and_another_date_to_be_made_on_are_seen() throws IOException {
-    keep();
-    assertThat(said(program, "1700000000", "report")).isEmpty();
-    assertThat(said(file("other.jar", "jar"), "", "report")).isEmpty();
-    assertThat(said(root, "", "report")).isEmpty();
+  void another_program_and_another_report_date_are_detected() throws IOException {
+    cacheReport();
+    assertThat(printed(program, "1700000000", "report")).isEmpty();
+    assertThat(printed(file("other.jar", "jar"), "", "report")).isEmpty();
+    assertThat(printed(root, "", "report")).isEmpty();
     Files.writeString(program, "JAR");
     assertThat(answer("report")).isEmpty();
   }
 
   @Test
-  void other_commands_and_options_are_left_to_the_program() throws IOException {
-    keep();
+  void other_commands_and_options_are_passed_to_the_program() throws IOException {
+    cacheReport();
     for (String word : List.of("check", "--help", "--version", "-h")) {
       assertThat(answer(word)).isEmpty();
       assertThat(answer("report", word)).isEmpty();
     }
     assertThat(answer("report", "*")).isEmpty();
-    assertThat(said(program, "", new String[0])).isEmpty();
+    assertThat(printed(program, "", new String[0])).isEmpty();
   }
 
   @Test
-  void one_corrected_report_leaves_the_others_known() throws IOException {
+  void one_corrected_report_keeps_the_others_cached() throws IOException {
     file("reports/second.md", "text");
     file("reports/second/" + OutputStatus.STAMP, OutputStatus.stampHead("9") + "\n");
     waitForTheClock();
-    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
-      keeper.enter("first", FINGERPRINT, PATHS);
-      keeper.enter("second", "9", List.of("reports/second.md"));
+    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+      update.enter("first", FINGERPRINT, PATHS);
+      update.enter("second", "9", List.of("reports/second.md"));
     }
     file(ARTICLE, "more text");
     waitForTheClock();
-    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
-      assertThat(keeper.isUpToDate("first")).isFalse();
-      assertThat(keeper.isUpToDate("second")).isTrue();
-      keeper.enter("first", FINGERPRINT, PATHS);
+    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+      assertThat(update.isUpToDate("first")).isFalse();
+      assertThat(update.isUpToDate("second")).isTrue();
+      update.enter("first", FINGERPRINT, PATHS);
     }
     assertThat(answer("report", "first", "second"))
         .isEqualTo("first  up to date\nsecond  up to date\n");
   }
 
   @Test
-  void no_link_is_followed_to_the_cache_or_to_what_a_run_writes() throws IOException {
+  void no_link_is_followed_to_the_cache_or_the_output() throws IOException {
     Path outside = file("outside", "canary");
     Path scratch = root.resolve("reports/.looks.new-" + ProcessHandle.current().pid());
     Path cache = root.resolve("reports/.looks");
@@ -194,7 +195,7 @@ final class UpToDateTest {
           Files.createSymbolicLink(each, outside);
         }
       }
-      keep();
+      cacheReport();
       assertThat(outside).hasContent("canary");
       assertThat(scratch).doesNotExist();
       assertThat(Files.isSymbolicLink(cache)).isFalse();
@@ -207,13 +208,13 @@ final class UpToDateTest {
 
   @Test
   void reports_elsewhere_are_neither_read_nor_written() throws IOException {
-    keep();
+    cacheReport();
     Path elsewhere = root.resolveSibling(root.getFileName() + "-elsewhere");
     Files.move(root.resolve("reports"), elsewhere);
     Files.createSymbolicLink(root.resolve("reports"), elsewhere);
     assertThat(answer("report")).isEmpty();
     Files.delete(elsewhere.resolve(".looks"));
-    keep();
+    cacheReport();
     assertThat(elsewhere.resolve(".looks")).doesNotExist();
     Files.delete(root.resolve("reports"));
     Files.move(elsewhere, root.resolve("reports"));
@@ -223,38 +224,38 @@ final class UpToDateTest {
   @Timeout(60)
   void a_pipe_in_place_of_reports_does_not_block() throws Exception {
     Files.move(root.resolve("reports"), root.resolve("moved"));
-    Process made = new ProcessBuilder("mkfifo", root.resolve("reports").toString()).start();
-    assumeTrue(made.waitFor() == 0, "a pipe can be made");
-    keep();
+    Process mkfifo = new ProcessBuilder("mkfifo", root.resolve("reports").toString()).start();
+    assumeTrue(mkfifo.waitFor() == 0, "a pipe can be made");
+    cacheReport();
     assertThat(answer("report")).isEmpty();
   }
 
   @Test
-  void no_name_with_a_code_for_the_terminal_is_printed() throws IOException {
+  void no_control_code_in_a_name_is_printed() throws IOException {
     String name = "\u001b[2J";
     file("reports/" + name + ".md", "text");
     file("reports/" + name + "/" + OutputStatus.STAMP, OutputStatus.stampHead("9") + "\n");
     waitForTheClock();
-    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
-      keeper.enterFolders(List.of("sessions"));
-      keeper.enter("first", FINGERPRINT, PATHS);
-      keeper.enter(name, "9", List.of());
+    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+      update.enterFolders(List.of("sessions"));
+      update.enter("first", FINGERPRINT, PATHS);
+      update.enter(name, "9", List.of());
     }
     assertThat(answer("report")).isEmpty();
     assertThat(answer("report", name)).isEmpty();
     assertThat(answer("report", "first")).isNotEmpty();
   }
 
-  /** Enters the report as a run would that found it up to date. */
-  private void keep() throws IOException {
+  /** Caches the report as a run that finds it up to date. */
+  private void cacheReport() throws IOException {
     waitForTheClock();
-    try (StatCacheUpdate keeper = StatCacheUpdate.begin(root, program, "")) {
-      keeper.enterFolders(List.of("sessions", SESSION));
-      keeper.enter("first", FINGERPRINT, PATHS);
+    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+      update.enterFolders(List.of("sessions", SESSION));
+      update.enter("first", FINGERPRINT, PATHS);
     }
   }
 
-  /** Until the clock of the file system has moved on from what was written last. */
+  /** Waits until the clock of the file system has advanced after the last write. */
   private void waitForTheClock() throws IOException {
     Path first = file("tick", "");
     long then = FileStat.changedNanoseconds(first);
@@ -264,10 +265,10 @@ final class UpToDateTest {
   }
 
   private String answer(String... arguments) {
-    return said(program, "", arguments);
+    return printed(program, "", arguments);
   }
 
-  private String said(Path asProgram, String environment, String... arguments) {
+  private String printed(Path asProgram, String environment, String... arguments) {
     String[] all = new String[arguments.length == 0 ? 0 : arguments.length + 2];
     System.arraycopy(arguments, 0, all, 0, arguments.length);
     if (all.length > 0) {
@@ -277,9 +278,9 @@ final class UpToDateTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PrintStream text = new PrintStream(out, true, StandardCharsets.UTF_8);
     boolean known = UpToDateCheck.nothingToDo(all, asProgram, environment, text);
-    String said = out.toString(StandardCharsets.UTF_8);
-    assertThat(said.isEmpty()).isEqualTo(!known);
-    return said;
+    String printed = out.toString(StandardCharsets.UTF_8);
+    assertThat(printed.isEmpty()).isEqualTo(!known);
+    return printed;
   }
 
   private Path file(String path, String text) throws IOException {

@@ -30,9 +30,9 @@ import taperbook.session.Item;
 import taperbook.session.ItemKind;
 import taperbook.session.RangeItem;
 
-/** The recording sheets as they come out of the printer. */
+/** Layout of the recording sheets on paper. */
 @Tag("slow")
-final class SheetTest {
+final class RecordingSheetTest {
   private static final double POINTS_PER_MM = 72 / 25.4;
 
   @TempDir private Path folder = Path.of("");
@@ -52,7 +52,7 @@ final class SheetTest {
     return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
   }
 
-  /** Sizes: ISO 216 has A4 as 210 mm by 297 mm; letter paper is 8.5 in by 11 in. */
+  /** ISO 216: A4 is 210 mm by 297 mm; letter paper is 8.5 in by 11 in. */
   @ParameterizedTest
   @CsvSource({
     "session, a4, 210, 297",
@@ -60,7 +60,7 @@ final class SheetTest {
     "session, letter, 215.9, 279.4",
     "range-test, letter, 215.9, 279.4"
   })
-  void a_sheet_is_two_pages_of_the_paper_asked_for(
+  void a_sheet_has_two_pages_of_the_requested_paper(
       String kind, String paper, double widthMm, double heightMm) throws IOException {
     try (PDDocument pdf = sheet(kind, "--paper", paper)) {
       assertThat(pdf.getNumberOfPages()).isEqualTo(2);
@@ -73,7 +73,7 @@ final class SheetTest {
   }
 
   @Test
-  void a_sheet_asks_for_every_item_and_starts_with_the_cautions() throws IOException {
+  void a_sheet_has_every_item_and_starts_with_the_cautions() throws IOException {
     Map<String, Item[]> items = new TreeMap<>();
     items.put("session", ConditionItem.values());
     items.put("range-test", RangeItem.values());
@@ -100,7 +100,7 @@ final class SheetTest {
   }
 
   @Test
-  void a_session_sheet_covers_what_is_forgotten_most_easily() throws IOException {
+  void a_session_sheet_has_the_items_that_are_most_easily_forgotten() throws IOException {
     try (PDDocument pdf = sheet()) {
       assertThat(text(pdf))
           .contains("navigation", "Arrive warm", "Note the battery temperature", "who shares")
@@ -124,8 +124,8 @@ final class SheetTest {
 
   @ParameterizedTest
   @CsvSource({"session, a4", "range-test, a4", "session, letter", "range-test, letter"})
-  void every_word_to_mark_stands_on_the_line_of_the_first_and_no_letter_is_under_eight_points(
-      String kind, String paper) throws IOException {
+  void words_to_mark_are_on_one_line_and_no_letter_is_below_eight_points(String kind, String paper)
+      throws IOException {
     Item[] items = kind.equals("session") ? ConditionItem.values() : RangeItem.values();
     try (PDDocument pdf = sheet(kind, "--paper", paper)) {
       Lines lines = new Lines();
@@ -143,7 +143,7 @@ final class SheetTest {
     }
   }
 
-  /** The text of each line without its spaces, and the size of the smallest letter in points. */
+  /** The text of each line without spaces, and the size of the smallest letter in points. */
   private static final class Lines extends PDFTextStripper {
     private final Map<String, StringBuilder> byHeight = new TreeMap<>();
     private float smallest = Float.MAX_VALUE;
@@ -158,7 +158,7 @@ final class SheetTest {
     }
   }
 
-  /** Two rows at least to write into beside those of the marks and the head. */
+  /** At least two rows to write into, in addition to those of the marks and the head. */
   @Test
   void the_readings_have_spare_rows() throws IOException {
     try (PDDocument pdf = sheet("session")) {
@@ -175,9 +175,9 @@ final class SheetTest {
         .sum();
   }
 
-  /** Marks as the task gives them; eight millimetres is room to write by hand. */
+  /** Eight millimetres are sufficient for handwriting. */
   @Test
-  void the_rows_of_readings_stand_at_least_eight_millimetres_apart() throws IOException {
+  void rows_of_readings_are_at_least_eight_millimetres_apart() throws IOException {
     try (PDDocument pdf = sheet("session", "--paper", "letter")) {
       Marks marks = new Marks();
       marks.setStartPage(2);
@@ -205,7 +205,7 @@ final class SheetTest {
   }
 
   @Test
-  void a_sheet_declares_pdf_a_and_ua_and_is_the_same_each_time() throws IOException {
+  void a_sheet_declares_pdf_a_and_ua_and_is_reproducible() throws IOException {
     byte[] first;
     try (PDDocument pdf = sheet()) {
       var catalog = pdf.getDocumentCatalog();

@@ -12,8 +12,7 @@ import taperbook.session.Caveat;
 import taperbook.session.Channel;
 import taperbook.session.Session;
 
-/** Station energy against battery energy. */
-final class LossTest {
+final class LossMetricsTest {
   private static final double[] SECONDS = {0, 600, 1200, 1800};
 
   private static Sessions session(double[] station, double[] battery) {
@@ -43,7 +42,7 @@ final class LossTest {
   }
 
   @Test
-  void the_number_of_the_station_meter_at_the_start_does_not_matter() {
+  void the_initial_reading_of_the_station_meter_does_not_matter() {
     Numbers fromZero =
         numbers(session(new double[] {0, 20, 42, 60}, new double[] {0, 19, 39.5, 56.4}).build());
     Numbers running =
@@ -55,7 +54,7 @@ final class LossTest {
   }
 
   @Test
-  void only_the_time_that_both_were_read_counts() {
+  void only_the_time_in_which_both_were_recorded_is_used() {
     double n = Double.NaN;
     ReportNumber loss =
         numbers(session(new double[] {n, 500, 522, n}, new double[] {0, 19, 39.5, 56.4}).build())
@@ -65,7 +64,7 @@ final class LossTest {
   }
 
   @Test
-  void the_tolerance_of_the_meter_is_stated_and_never_corrected() {
+  void the_tolerance_of_the_meter_is_stated_without_correction() {
     ReportNumber loss =
         numbers(session(new double[] {0, 20, 42, 60}, new double[] {0, 19, 39.5, 56.4}).build())
             .get("charging_loss");
@@ -80,7 +79,7 @@ final class LossTest {
   }
 
   @Test
-  void a_car_that_counts_more_than_the_station_is_reported() {
+  void a_car_with_more_energy_than_the_station_is_reported() {
     ReportNumber loss =
         numbers(session(new double[] {0, 18, 37, 52}, new double[] {0, 19, 39.5, 56.4}).build())
             .get("charging_loss");
@@ -90,7 +89,7 @@ final class LossTest {
   }
 
   @Test
-  void without_both_counters_losses_are_withheld_with_the_one_that_is_missing() {
+  void without_both_counters_losses_are_withheld_with_the_missing_one() {
     Sessions soc =
         Sessions.session().channel(Channel.SOC, 0.5, SECONDS, new double[] {10, 35, 60, 80});
     assertThat(numbers(soc.build()).get("charging_loss").withheld().orElseThrow())

@@ -29,15 +29,14 @@ import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
 import taperbook.session.Session;
 
-/** Caveats follow from the conditions; what is not known is one by itself. */
-final class CaveatsTest {
+final class SessionCaveatsTest {
   private static Sessions start() {
     return Sessions.session()
         .channel(Channel.SOC, 0.5, new double[] {0, 600, 1200}, new double[] {12, 40, 60})
         .channel(Channel.POWER, 0.5, new double[] {0, 600, 1200}, new double[] {90, 120, 80});
   }
 
-  /** A session about which all is known and nothing is odd. */
+  /** A session with known and unremarkable conditions. */
   private static Sessions wellKnown() {
     return start()
         .amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, 28, 0.5)
@@ -60,7 +59,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void all_that_is_unknown_becomes_a_caveat() {
+  void every_unknown_item_adds_a_caveat() {
     Session session = start().build();
     assertThat(of(session, Kind.BATTERY_TEMPERATURE))
         .singleElement()
@@ -85,7 +84,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void how_it_was_read_is_one_caveat() {
+  void the_recording_method_is_one_caveat() {
     Session session =
         wellKnown()
             .text(ConditionItem.READ_FROM, "by eye")
@@ -101,7 +100,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void displays_that_follow_late_move_moments_and_nothing_between_them() {
+  void delayed_displays_shift_times_and_not_durations() {
     assertThat(of(wellKnown().amount(ConditionItem.DISPLAY_LAG, 3, 1).build(), Kind.READINGS))
         .singleElement()
         .asString()
@@ -146,7 +145,7 @@ final class CaveatsTest {
         "car|battery|-|-",
         "-|-|-|-",
       })
-  void places_that_set_power_and_energy_apart_are_one_caveat(
+  void different_places_of_power_and_energy_are_one_caveat(
       @Nullable String power,
       @Nullable String energy,
       @Nullable String heating,
@@ -224,7 +223,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void numbers_of_the_curve_carry_the_caveats_of_the_session_and_single_readings_do_not() {
+  void numbers_of_the_curve_have_the_caveats_of_the_session_and_single_readings_do_not() {
     SessionResult result = Sessions.measure(start().build()).main();
     assertThat(result.numbers().get("peak_power").caveats())
         .anySatisfy(c -> assertThat(c.kind()).isEqualTo(Kind.BATTERY_TEMPERATURE));
@@ -233,7 +232,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void an_average_speed_far_above_the_one_aimed_at_is_doubted() {
+  void an_average_speed_far_above_the_target_adds_a_caveat() {
     assertThat(ofSpeeds(120, 110)).singleElement().asString().contains("far above the speed");
     assertThat(ofSpeeds(113, 110)).isEmpty();
     assertThat(ofSpeeds(93, 110)).isEmpty();
@@ -260,12 +259,12 @@ final class CaveatsTest {
     "10, '10 °C, 5 °C colder'",
     "-4, '\u22124 °C, 19 °C colder'",
   })
-  void the_caveat_on_cold_air_states_the_degrees(double celsius, String told) {
+  void the_caveat_about_cold_air_states_the_temperature(double celsius, String expected) {
     Session session = wellKnown().amount(ConditionItem.AMBIENT_TEMPERATURE, celsius, 0.5).build();
     assertThat(of(session, Kind.AMBIENT_TEMPERATURE))
         .containsExactly(
             "The air was at "
-                + told.replace(" °C", "\u00a0°C")
+                + expected.replace(" °C", "\u00a0°C")
                 + " than mild weather (taken as 15 to 25\u00a0°C). The colder it is, the"
                 + " more a battery may charge below the curve of mild weather.");
   }
@@ -285,7 +284,7 @@ final class CaveatsTest {
   }
 
   @Test
-  void the_caveat_on_a_cool_battery_states_the_degrees() {
+  void the_caveat_about_a_cool_battery_states_the_temperature() {
     Session session =
         wellKnown().amount(ConditionItem.BATTERY_TEMPERATURE_AT_START, 22, 0.5).build();
     assertThat(of(session, Kind.BATTERY_TEMPERATURE))
@@ -308,13 +307,13 @@ final class CaveatsTest {
         "one way|212|281|-",
       })
   void a_route_that_contradicts_its_elevations_adds_a_caveat(
-      String route, double start, double end, @Nullable String told) {
+      String route, double start, double end, @Nullable String expected) {
     RangeTest plain =
         Sessions.rangeTest(
             Map.of(
                 RangeItem.START_ELEVATION, Estimate.around(start, 0.5),
                 RangeItem.END_ELEVATION, Estimate.around(end, 0.5)));
-    assertThat(ofRoute(plain, route)).isEqualTo(told == null ? List.of() : List.of(told));
+    assertThat(ofRoute(plain, route)).isEqualTo(expected == null ? List.of() : List.of(expected));
   }
 
   @Test

@@ -18,18 +18,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.cli.ExitStatus;
 
-/** What stands in the way without being a fault: options, names, temporary files. */
+/** Problems of usage that are not internal errors: options, names, temporary files. */
 @Tag("slow")
-final class LineOfUseTest {
+final class UsageProblemsTest {
   @TempDir private Path folder = Path.of("");
 
   @BeforeEach
-  void copy_the_valid_folder() throws IOException {
+  void copyValidFolder() throws IOException {
     Workplace.copy(CorpusFile.FOLDER.resolve("valid"), folder);
   }
 
   @Test
-  void an_option_that_is_given_twice_or_empty_is_wrong_usage() {
+  void a_repeated_or_empty_option_is_wrong_usage() {
     Workplace place = new Workplace(folder);
     assertThat(place.run("report", "--folder", "x")).isEqualTo(ExitStatus.WRONG_USAGE);
     assertThat(place.err()).contains("--folder is given twice.");
@@ -42,7 +42,7 @@ final class LineOfUseTest {
   }
 
   @Test
-  void watching_a_report_that_does_not_exist_ends_and_names_the_nearest() {
+  void watching_an_unknown_report_exits_and_names_the_nearest() {
     Workplace place = new Workplace(folder);
     assertThat(place.run("watch", "lok")).isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(place.err()).contains("there is no report called 'lok'. Perhaps look?");
@@ -63,7 +63,7 @@ final class LineOfUseTest {
   }
 
   @Test
-  void names_that_are_alike_but_for_case_are_told() throws IOException {
+  void names_that_differ_only_by_case_are_reported() throws IOException {
     Files.copy(folder.resolve("reports/look.md"), folder.resolve("reports/Look.md"));
     Files.createDirectories(folder.resolve("sessions/STOP"));
     Files.copy(
@@ -77,15 +77,15 @@ final class LineOfUseTest {
 
   @Test
   @Timeout(value = 120, unit = TimeUnit.SECONDS)
-  void a_missing_folder_for_temporary_files_is_told_and_is_no_fault() throws Exception {
+  void a_missing_temporary_folder_is_reported_as_an_input_problem() throws Exception {
     List<String> command = new ArrayList<>(ReportKills.ofTheTests());
     Path missing = folder.resolve("missing");
     command.add(1, "-Djava.io.tmpdir=" + missing);
     command.addAll(List.of("report", "--folder", folder.toString()));
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(process.waitFor()).as(said).isEqualTo(ExitStatus.INPUT_REFUSED.code());
-    assertThat(said)
+    String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(output).isEqualTo(ExitStatus.INPUT_REFUSED.code());
+    assertThat(output)
         .contains("the folder for temporary files, " + missing + ", is missing, full or may not")
         .doesNotContain("a fault of the program");
   }

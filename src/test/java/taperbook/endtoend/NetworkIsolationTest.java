@@ -20,27 +20,27 @@ import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ExitStatus;
 
 /**
- * Whatever a template or an article asks for, making the report and reading it opens no connection
- * and no file outside the folder. A listener on this machine stands for the web.
+ * Whatever a template or an article references, building the report and reading it opens no
+ * connection and no file outside the folder. A listener on this machine represents the web.
  */
 @Tag("slow")
-final class NoWayOutTest {
+final class NetworkIsolationTest {
   private static final String SECRET = "Quarrysecret";
 
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void nothing_outside_is_asked_for_or_printed() throws Exception {
+  void nothing_outside_is_requested_or_printed() throws Exception {
     Path secret = Files.writeString(Files.createTempFile("outside", ".txt"), SECRET);
-    AtomicInteger asked = new AtomicInteger();
+    AtomicInteger connections = new AtomicInteger();
     AtomicInteger sent = new AtomicInteger();
-    try (ServerSocket web = listener(asked, sent)) {
+    try (ServerSocket web = listener(connections, sent)) {
       copyValid();
       String url = "http://127.0.0.1:" + web.getLocalPort() + "/x";
-      spoil(url, secret, "report.ftlh");
+      insertReferences(url, secret, "report.ftlh");
       Workplace place = new Workplace(folder);
       assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
-      assertThat(asked).as("connections while the report is made").hasValue(0);
+      assertThat(connections).as("connections while the report is made").hasValue(0);
       Path look = folder.resolve("reports/look");
       try (PDDocument pdf = Loader.loadPDF(look.resolve("report.pdf").toFile())) {
         assertThat(new PDFTextStripper().getText(pdf)).contains("peaked").doesNotContain(SECRET);
@@ -48,7 +48,7 @@ final class NoWayOutTest {
       String html = Files.readString(look.resolve("report.html"));
       assertThat(html).contains("default-src 'none'").doesNotContain(SECRET);
       open(look.resolve("report.html"));
-      // The browser may open a connection ahead of the policy; it must not ask for anything.
+      // The browser may open a connection before it applies the policy; it must not send a request.
       assertThat(sent).as("requests while the page is read").hasValue(0);
     } finally {
       Files.delete(secret);
@@ -56,19 +56,19 @@ final class NoWayOutTest {
   }
 
   @Test
-  void the_page_of_a_library_asks_for_nothing_either() throws Exception {
+  void the_page_of_a_library_requests_nothing_outside() throws Exception {
     Path secret = Files.writeString(Files.createTempFile("outside", ".txt"), SECRET);
-    AtomicInteger asked = new AtomicInteger();
+    AtomicInteger connections = new AtomicInteger();
     AtomicInteger sent = new AtomicInteger();
-    try (ServerSocket web = listener(asked, sent)) {
+    try (ServerSocket web = listener(connections, sent)) {
       copyValid();
       Path article = folder.resolve("reports/look.md");
       Files.writeString(
           article, "---\nkind: library\ntitle: All\nunits: km\n---\nOne car peaked here.\n");
-      spoil("http://127.0.0.1:" + web.getLocalPort() + "/x", secret, "library.ftlh");
+      insertReferences("http://127.0.0.1:" + web.getLocalPort() + "/x", secret, "library.ftlh");
       Workplace place = new Workplace(folder);
       assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
-      assertThat(asked).as("connections while the library is made").hasValue(0);
+      assertThat(connections).as("connections while the library is made").hasValue(0);
       String html = Files.readString(folder.resolve("reports/look/report.html"));
       assertThat(html).contains("default-src 'none'", "script-src 'sha256-", "/x.png");
       assertThat(html).doesNotContain(SECRET);
@@ -80,20 +80,20 @@ final class NoWayOutTest {
   }
 
   @Test
-  void the_listener_hears_a_connection() throws Exception {
-    AtomicInteger asked = new AtomicInteger();
+  void the_listener_detects_a_connection() throws Exception {
+    AtomicInteger connections = new AtomicInteger();
     AtomicInteger sent = new AtomicInteger();
-    try (ServerSocket web = listener(asked, sent);
+    try (ServerSocket web = listener(connections, sent);
         Socket client = new Socket(web.getInetAddress(), web.getLocalPort())) {
       client.getOutputStream().write('G');
       assertThat(client.getInputStream().read()).isEqualTo(-1);
-      assertThat(asked).hasValue(1);
+      assertThat(connections).hasValue(1);
       assertThat(sent).hasValue(1);
     }
   }
 
   @Test
-  void charts_hold_no_script_and_no_way_out() throws Exception {
+  void charts_contain_no_script_and_no_reference() throws Exception {
     Workplace place = Workplace.withMadeDemo(folder);
     try (Stream<Path> all = Files.walk(place.path("reports"))) {
       List<Path> charts = all.filter(p -> p.toString().endsWith(".svg")).toList();
@@ -112,13 +112,13 @@ final class NoWayOutTest {
   }
 
   @Test
-  void no_cell_of_a_made_table_is_a_formula() throws Exception {
+  void no_cell_of_a_csv_file_is_a_formula() throws Exception {
     Workplace place = Workplace.withMadeDemo(folder);
     try (Stream<Path> all = Files.walk(place.path("reports"))) {
       List<Path> tables = all.filter(p -> p.toString().endsWith(".csv")).toList();
       assertThat(tables).isNotEmpty();
       for (Path table : tables) {
-        // A minus sign may lead a number; all else that leads a formula may not.
+        // A minus sign may precede a number; other first characters of formulas are not allowed.
         assertThat(Files.readString(table))
             .as(table.toString())
             .doesNotContainPattern("(?m)(^|,)\"?[=+@\t]")
@@ -127,8 +127,8 @@ final class NoWayOutTest {
     }
   }
 
-  /** Every way that HTML, CSS, SVG and XML have of asking for something else. */
-  private void spoil(String url, Path secret, String templateName) throws IOException {
+  /** Every HTML, CSS, SVG, and XML construct that references an external resource. */
+  private void insertReferences(String url, Path secret, String templateName) throws IOException {
     String file = secret.toUri().toString();
     StringBuilder ways = new StringBuilder();
     for (String to : List.of(url, file)) {
@@ -163,18 +163,19 @@ final class NoWayOutTest {
     Files.writeString(look, Files.readString(look) + article);
   }
 
-  private static ServerSocket listener(AtomicInteger asked, AtomicInteger sent) throws IOException {
+  private static ServerSocket listener(AtomicInteger connections, AtomicInteger sent)
+      throws IOException {
     ServerSocket web = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
     Thread ear =
         new Thread(
             () -> {
               while (!web.isClosed()) {
-                try (Socket heard = web.accept()) {
-                  asked.incrementAndGet();
-                  if (heard.getInputStream().read() >= 0) {
+                try (Socket connection = web.accept()) {
+                  connections.incrementAndGet();
+                  if (connection.getInputStream().read() >= 0) {
                     sent.incrementAndGet();
                   }
-                  heard.shutdownOutput();
+                  connection.shutdownOutput();
                 } catch (IOException e) {
                   return;
                 }

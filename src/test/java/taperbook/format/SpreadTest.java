@@ -14,9 +14,9 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 
-/** One amount to either side, worked out by hand; at most two digits by JCGM 100:2008, 7.2.6. */
-final class WordingSpreadTest {
-  private static final Pattern GIVE_OR_TAKE = Pattern.compile("give or take ([0-9.]+) kWh");
+/** Symmetric tolerances, by hand; at most two digits by JCGM 100:2008, 7.2.6. */
+final class SpreadTest {
+  private static final Pattern TOLERANCE = Pattern.compile("give or take ([0-9.]+) kWh");
 
   private final NumberFormatter kilometres = new NumberFormatter(Unit.KILOMETRE);
   private final NumberFormatter miles = new NumberFormatter(Unit.MILE);
@@ -24,9 +24,9 @@ final class WordingSpreadTest {
   @ParameterizedTest
   @CsvSource({
     "610, 585, 635, give or take 25 s",
-    // The ends lie 26 s and 57 s away: one amount would not tell.
+    // The ends differ by 26 s and 57 s, too unequal for one tolerance.
     "247, 221, 304, between 3 min 41 s and 5 min 4 s",
-    // Printed as 24 min 40 s, which lies 134 s above the lower end; no more than two digits.
+    // Printed as 24 min 40 s, 134 s above the lower end, and rounded up to two digits.
     "1476, 1346, 1606, give or take 2 min 20 s",
     "5400, 4200, 6600, give or take 20 min",
     // 8 s and 10 s differ by a fifth of the larger; 7 s and 10 s by more.
@@ -34,7 +34,7 @@ final class WordingSpreadTest {
     "100, 93, 110, between 1 min 33 s and 1 min 50 s",
     "150, 150, 150, exact",
   })
-  void times_have_one_tolerance_where_the_ends_are_nearly_even(
+  void times_have_one_tolerance_if_the_ends_are_nearly_symmetric(
       double value, double low, double high, String text) {
     assertThat(plain(kilometres.spread(new Estimate(value, new Interval(low, high)), Unit.SECOND)))
         .isEqualTo(text);
@@ -43,13 +43,13 @@ final class WordingSpreadTest {
   @ParameterizedTest
   @CsvSource({
     "171, 0.5, kW, give or take 0.5 kW",
-    // Printed as 10.3, which lies 0.38 above the lower end.
+    // Printed as 10.3, which is 0.38 above the lower end.
     "10.26, 0.34, kWh, give or take 0.4 kWh",
     "0.744, 0.019, kWh/%, give or take 0.019 kWh/%",
-    // Printed as 1230, 4.5 less than the value: the upper end lies 124.5 above it.
+    // Printed as 1230, 4.5 below the value: the upper end is 124.5 above it.
     "1234.5, 120, km, give or take 130 km",
   })
-  void amounts_are_rounded_up_so_that_they_reach_both_ends(
+  void tolerances_are_rounded_up_to_cover_both_ends(
       double value, double half, String unit, String text) {
     assertThat(
             plain(
@@ -58,9 +58,9 @@ final class WordingSpreadTest {
   }
 
   @Test
-  void the_amount_is_in_the_units_of_the_report() {
-    // 170 Wh/km give or take 1 are 273.588 Wh/mi give or take 1.609 (NIST SP 811, B.8), printed as
-    // 273.6, which lies 1.621 above the lower end.
+  void the_tolerance_is_in_the_units_of_the_report() {
+    // 170 Wh/km with a tolerance of 1 are 273.588 Wh/mi with 1.609 (NIST SP 811, B.8), printed as
+    // 273.6, which is 1.621 above the lower end.
     assertThat(plain(miles.spread(Estimate.around(170, 1), Unit.WATT_HOUR_PER_KILOMETRE)))
         .isEqualTo("give or take 1.7 Wh/mi");
   }
@@ -76,7 +76,7 @@ final class WordingSpreadTest {
       Estimate estimate = new Estimate(value, new Interval(value - below, value + above));
       String printed = plain(kilometres.value(estimate, Unit.KILOWATT_HOUR));
       double shown = Double.parseDouble(printed.substring(0, printed.length() - 4));
-      Matcher spread = GIVE_OR_TAKE.matcher(plain(kilometres.spread(estimate, Unit.KILOWATT_HOUR)));
+      Matcher spread = TOLERANCE.matcher(plain(kilometres.spread(estimate, Unit.KILOWATT_HOUR)));
       assertThat(spread.matches()).isTrue();
       BigDecimal amount = new BigDecimal(spread.group(1));
       assertThat(shown - amount.doubleValue()).isLessThanOrEqualTo(value - below + 1e-6);

@@ -10,8 +10,8 @@ import taperbook.metric.fit.EnergyReadings.SocStep;
 import taperbook.metric.fit.EnergyReadings.WithinStep;
 import taperbook.session.Trace;
 
-/** One reading for each step of a display, and where within the step it stood. */
-final class StepsTest {
+/** One reading for each step of a display, and its position within the step. */
+final class SocStepTest {
   private static Trace trace(double halfStep, double... values) {
     int n = values.length;
     return new Trace(
@@ -33,21 +33,21 @@ final class StepsTest {
   }
 
   @Test
-  void a_display_that_falls_back_still_gives_one_reading_for_each_value() {
+  void a_display_that_falls_back_has_one_reading_for_each_value() {
     assertThat(SocStep.of(trace(0.5, 10, 11, 10, 11, 12), i -> i != 4)).hasSize(2);
   }
 
   @Test
-  void between_two_changes_the_truth_rises_through_the_step() {
+  void between_two_changes_the_true_value_rises_through_the_step() {
     Trace energy = trace(0.5, 4, 5, 5, 5, 5, 6, 6);
-    // Changes at 0.5 s and 4.5 s: a quarter of the step for each second.
+    // Changes at 0.5 s and 4.5 s: a quarter of the step per second.
     assertThat(WithinStep.value(energy, 1)).isCloseTo(4.5 + 0.125, within(1e-12));
     assertThat(WithinStep.value(energy, 4)).isCloseTo(5.5 - 0.125, within(1e-12));
   }
 
   @Test
   void without_observed_changes_the_reading_is_used() {
-    // At the ends, with few rows on a step, and after a jump by more than a step.
+    // At the ends, with few rows on a step, and after a change of more than a step.
     assertThat(WithinStep.value(trace(0.5, 4, 4, 4, 5), 1)).isEqualTo(4);
     assertThat(WithinStep.value(trace(0.5, 4, 5, 5, 5), 2)).isEqualTo(5);
     assertThat(WithinStep.value(trace(0.5, 4, 5, 5, 6), 1)).isEqualTo(5);

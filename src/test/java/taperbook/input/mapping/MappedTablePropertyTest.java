@@ -14,8 +14,8 @@ import taperbook.session.Channel;
 import taperbook.session.RowRef;
 import taperbook.session.Session;
 
-/** A foreign file seen through its map is the same session as the plain file with its readings. */
-final class MappedFilePropertyTest {
+/** A foreign file with its map gives the same session as the plain file with its readings. */
+final class MappedTablePropertyTest {
   private static final String MAP =
       """
       leading lines,2
@@ -37,7 +37,7 @@ final class MappedFilePropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void aMappedFileIsTheSessionOfThePlainOne(long seed) {
+  void a_mapped_file_gives_the_session_of_the_plain_file(long seed) {
     Random random = new Random(seed);
     StringBuilder plain =
         new StringBuilder(
@@ -51,7 +51,7 @@ final class MappedFilePropertyTest {
     int added = 0;
     int rows = 3 + random.nextInt(30);
     for (int i = 0; i < rows; i++) {
-      // The first of a column that is counted from its first reading must be there.
+      // The first value of a column of elapsed time must be present.
       boolean cold = random.nextInt(5) == 0;
       boolean idle = i > 0 && random.nextInt(5) == 0;
       int watts = random.nextInt(90_000);

@@ -41,19 +41,18 @@ import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /**
- * How often checks differ, on true cars: a closed-form charging curve of known energy, a drive at a
- * known speed that gets 90 to 98 % of that energy back out, and displays that round. A check that
- * differs without a fault teaches readers to pass over it; one that agrees with a counter that is
- * off by a fifth is none.
+ * How often checks differ, for true cars: a closed-form charging curve of known energy, a drive at
+ * a known speed that uses 90 to 98 % of that energy, and displays that round. False alarms teach
+ * readers to ignore checks, and a check that misses a counter error of a fifth is useless.
  */
-final class LossesTest {
+final class CrossChecksTest {
   private static final int SESSIONS = 100;
   private static final List<WantedDistance> DISTANCES =
       List.of(new WantedDistance(100, Unit.KILOMETRE), new WantedDistance(200, Unit.KILOMETRE));
   private static final ReportPlan PLAN =
       Sessions.plan(List.of(new SocWindow(10, 80)), DISTANCES, Unit.KILOMETRE, Basis.DRIVEN);
 
-  /** What was written down of a car, with factors by which figures were mistyped. */
+  /** Recorded data of a car, with factors for mistyped values. */
   private record Car(Session session, RangeTest test) {
     static Car of(int seed, double counterFactor, double driveFactor) {
       Random random = new Random(seed * 0x9e3779b97f4a7c15L);
@@ -148,7 +147,7 @@ final class LossesTest {
 
   @Tag("slow")
   @Test
-  void clean_sessions_show_a_differing_check_in_at_most_two_of_a_hundred() {
+  void at_most_two_of_a_hundred_valid_sessions_have_a_differing_check() {
     Map<String, Integer> counts = new TreeMap<>();
     int sessions = 0;
     for (int seed = 1; seed <= SESSIONS; seed++) {
@@ -160,14 +159,14 @@ final class LossesTest {
   }
 
   /**
-   * A factor on the counter while charging, or on the energy used while driving, as where kWh are
-   * mistyped. Only the checks of charging against driving count, as the others may lack their
+   * A factor on the counter while charging, or on the energy used while driving, as for mistyped
+   * kWh. Only checks of charging against driving are considered, as the others may lack their
    * channels.
    */
   @Tag("slow")
   @ParameterizedTest
   @CsvSource({"1.2, 1", "0.8333, 1", "1, 1.2", "1, 0.8333"})
-  void a_counter_that_is_off_by_a_fifth_differs_in_nine_of_ten(double counter, double drive) {
+  void a_counter_error_of_a_fifth_is_detected_in_nine_of_ten(double counter, double drive) {
     int found = 0;
     for (int seed = 1; seed <= SESSIONS; seed++) {
       found +=
@@ -194,24 +193,24 @@ final class LossesTest {
             .outcome();
   }
 
-  /** 90 kW for an hour are 90 kWh; a counter behind 6 % of losses shows 84.6 kWh. */
+  /** 90 kW for an hour are 90 kWh; a counter after 6 % of losses shows 84.6 kWh. */
   @ParameterizedTest
   @CsvSource({
     "station, battery, 84.6, true",
     "station, inlet, 84.6, true",
     "car, inlet, 95.7, true",
     "car, station, 95.7, true",
-    // In the same place, or where it is not declared, nothing is lost.
+    // In the same place, or in an undeclared place, nothing is lost.
     "car, battery, 84.6, false",
     "station, station, 84.6, false",
     "'', battery, 84.6, false",
     "station, '', 84.6, false",
-    // The wrong way round, and more than can be lost.
+    // Reversed, and more than the possible losses.
     "station, battery, 95.7, false",
     "car, station, 84.6, false",
     "station, battery, 75, false",
   })
-  void a_counter_may_differ_from_power_only_by_what_is_lost_between_their_places(
+  void a_counter_may_differ_from_power_only_by_losses_between_their_places(
       String powerAt, String countedAt, double counted, boolean agrees) {
     double[] seconds = {0, 1800, 3600};
     Sessions session =
@@ -236,12 +235,12 @@ final class LossesTest {
     "106, 0, true",
     "93, 0, false",
     "121, 0, false",
-    // Measured by other means: over the distance as read or as corrected, here by 4 %.
+    // Not displayed by the car: over the distance as read or as corrected, here by 4 %.
     "111, 1.04, true",
     "107, 1.04, true",
     "103, 1.04, false",
   })
-  void an_average_speed_that_the_legs_contradict_differs(
+  void an_average_speed_that_contradicts_the_legs_differs(
       double stated, double correction, boolean agrees) {
     Map<RangeItem, Estimate> amounts = new HashMap<>();
     amounts.put(RangeItem.AVERAGE_SPEED, Estimate.around(stated, 0.5));

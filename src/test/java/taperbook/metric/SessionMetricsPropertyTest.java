@@ -19,15 +19,15 @@ import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.Session;
 
-/** Laws that hold whatever the session. */
+/** Properties of the metrics of any session. */
 @Tag("slow")
-final class MeasuringPropertyTest {
+final class SessionMetricsPropertyTest {
   private static final int SEEDS = 100;
 
   /**
-   * How far two samples of 600 draws may lie apart, in half-widths of the interval. The mean of 300
-   * independent pairs would be off by 0.03 (standard deviation); that of draws that hang together
-   * is by about twice that, and this is asked of some hundred pairs of samples.
+   * Maximum distance of two samples of 600 draws, in half-widths of the interval. The mean of 300
+   * independent pairs has a standard deviation of 0.03, that of correlated draws about twice as
+   * much, and the test compares about a hundred pairs of samples.
    */
   private static final double CHANCE = 0.3;
 
@@ -37,7 +37,7 @@ final class MeasuringPropertyTest {
 
   /**
    * A session whose power is a polygon with random corners at its rows, and whose charge is the
-   * integral of that power.
+   * integral of the power.
    */
   private static final class Truth {
     private final double[] seconds;
@@ -69,7 +69,7 @@ final class MeasuringPropertyTest {
       return new Truth(seconds, power, Arrays.stream(energy).map(e -> start + gain * e).toArray());
     }
 
-    /** The session on displays with steps. */
+    /** The session on displays with the given steps. */
     Session read(double socStep, double powerStep) {
       return Sessions.session()
           .text(ConditionItem.DISPLAY_ROUNDS, "nearest")
@@ -137,7 +137,7 @@ final class MeasuringPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void a_shift_of_time_changes_nothing_but_the_times(int seed) {
+  void a_time_shift_changes_only_the_times(int seed) {
     Truth truth = Truth.random(seed);
     Numbers now = numbers(truth.read(1, 1));
     Numbers later = numbers(truth.later(1800).read(1, 1));
@@ -146,7 +146,7 @@ final class MeasuringPropertyTest {
     assertTimes(1, now, later, "energy_soc_10_80");
   }
 
-  /** Value and both ends of a number are so many times those of another session. */
+  /** Asserts that value and interval of a number are a multiple of those of another session. */
   private static void assertTimes(double factor, Numbers one, Numbers other, String id) {
     Estimate here = one.estimate(id).orElseThrow();
     Estimate there = other.estimate(id).orElseThrow();
@@ -155,7 +155,7 @@ final class MeasuringPropertyTest {
     assertThat(there.bounds().width() / 2).as(id).isCloseTo(half, within(2 * CHANCE * half));
   }
 
-  /** The readings differ with the step, so that a single session may be lucky with a coarse one. */
+  /** Readings depend on the step, so that a single session may have a narrow interval by chance. */
   @Test
   void a_coarser_display_widens_intervals_on_average() {
     for (String id :
@@ -173,7 +173,7 @@ final class MeasuringPropertyTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void every_interval_contains_its_value_and_marks_come_in_order(int seed) {
+  void every_interval_contains_its_value_and_marks_are_in_order(int seed) {
     Numbers numbers = numbers(seed);
     for (ReportNumber number : numbers.all()) {
       number

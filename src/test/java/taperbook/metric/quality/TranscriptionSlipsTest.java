@@ -35,22 +35,22 @@ import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 
 /**
- * How many slips are found, and at the right cell: one slip of each kind is put into each of many
- * true sessions, read by displays and habits of all kinds. Tuned on the sessions of the first
- * hundred thousand seeds; the sessions of this test were never looked at.
+ * How many slips are detected, and at the correct cell: one slip of each kind is inserted into each
+ * of many true sessions, with displays and recording habits of all kinds. The detector was tuned on
+ * the sessions of the first hundred thousand seeds, and never on those of this test.
  *
  * <p>More of them: {@code -Dslips.sessions=216 -Dslips.seed=...}.
  */
 @Tag("slow")
-final class SlipsTest {
+final class TranscriptionSlipsTest {
   private static final int SESSIONS = Integer.getInteger("slips.sessions", 36);
   private static final long SEED = Long.getLong("slips.seed", 4_000_000);
 
-  private static final double LEAST_TOLD = 0.9;
+  private static final double LEAST_REPORTED = 0.9;
   private static final double LEAST_AT_CELL = 0.85;
   private static final double MOST_FALSE = 0.01;
 
-  /** Numbers that a report begins with. */
+  /** Headline numbers of a report. */
   private static final List<String> HEADLINES =
       List.of(
           "time_to_soc_20",
@@ -78,34 +78,34 @@ final class SlipsTest {
           List.of(20, 50, 80),
           new RoadWishes(Set.of(), Optional.empty()));
 
-  /** What became of the slips of a kind. */
+  /** Counts of one kind of slip. */
   private static final class Count {
     private int all;
     private int refused;
-    private int told;
+    private int reported;
     private int atCell;
     private int harmful;
-    private int harmfulTold;
+    private int harmfulReported;
     private int harmfulAtCell;
 
     void add(List<Misread> found, boolean right, boolean harm) {
       boolean any = !found.isEmpty();
       all++;
       refused += found.stream().anyMatch(Misread::isImpossible) ? 1 : 0;
-      told += any ? 1 : 0;
+      reported += any ? 1 : 0;
       atCell += right ? 1 : 0;
       harmful += harm ? 1 : 0;
-      harmfulTold += harm && any ? 1 : 0;
+      harmfulReported += harm && any ? 1 : 0;
       harmfulAtCell += harm && right ? 1 : 0;
     }
 
     void add(Count other) {
       all += other.all;
       refused += other.refused;
-      told += other.told;
+      reported += other.reported;
       atCell += other.atCell;
       harmful += other.harmful;
-      harmfulTold += other.harmfulTold;
+      harmfulReported += other.harmfulReported;
       harmfulAtCell += other.harmfulAtCell;
     }
 
@@ -116,17 +116,18 @@ final class SlipsTest {
           name,
           all,
           refused,
-          told - refused,
-          all - told,
+          reported - refused,
+          all - reported,
           harmful,
-          harmful - harmfulTold,
-          harmfulTold == 0 ? 100 : Math.round(100.0 * harmfulAtCell / harmfulTold));
+          harmful - harmfulReported,
+          harmfulReported == 0 ? 100 : Math.round(100.0 * harmfulAtCell / harmfulReported));
     }
   }
 
-  private final Map<Slips.Kind, Count> counts = new EnumMap<>(Slips.Kind.class);
+  private final Map<TranscriptionSlips.Kind, Count> counts =
+      new EnumMap<>(TranscriptionSlips.Kind.class);
 
-  /** A session that is read without a slip. */
+  /** A session without a slip. */
   private static Session clean(long seed, Random random) {
     return Displays.byHand(truth(random), way(seed, random), rows(random), random);
   }
@@ -167,20 +168,20 @@ final class SlipsTest {
     table.append(all.row("all"));
     Files.createDirectories(Path.of("target"));
     Files.writeString(Path.of("target/slips.md"), table);
-    assertThat(all.harmfulTold)
+    assertThat(all.harmfulReported)
         .as(table.toString())
-        .isGreaterThan((int) (LEAST_TOLD * all.harmful));
+        .isGreaterThan((int) (LEAST_REPORTED * all.harmful));
     assertThat(all.harmfulAtCell)
         .as(table.toString())
-        .isGreaterThan((int) (LEAST_AT_CELL * all.harmfulTold));
+        .isGreaterThan((int) (LEAST_AT_CELL * all.harmfulReported));
   }
 
   private void slips(long seed) {
     Session clean = clean(seed, new Random(seed));
     Numbers before = numbers(clean);
-    for (Slips.Kind kind : Slips.Kind.values()) {
+    for (TranscriptionSlips.Kind kind : TranscriptionSlips.Kind.values()) {
       Random random = new Random(seed * 31 + kind.name().hashCode());
-      Optional<Slips.Slip> slip = Slips.of(kind, clean, random);
+      Optional<TranscriptionSlips.Slip> slip = TranscriptionSlips.of(kind, clean, random);
       if (slip.isPresent()) {
         List<Misread> found = MisreadDetector.find(slip.get().session());
         boolean harm = harms(before, numbers(slip.get().session()));
@@ -193,12 +194,12 @@ final class SlipsTest {
     }
   }
 
-  /** A wrong time shows in every reading of its row. */
-  private static boolean isAt(Slips.Slip slip, Misread found) {
+  /** A wrong time affects every reading of its row. */
+  private static boolean isAt(TranscriptionSlips.Slip slip, Misread found) {
     boolean column =
         slip.channel().isEmpty()
             || slip.channel().equals(found.channel())
-            || slip.kind() == Slips.Kind.CHANNELS_EXCHANGED;
+            || slip.kind() == TranscriptionSlips.Kind.CHANNELS_EXCHANGED;
     return column && slip.lines().contains(found.row().line());
   }
 
@@ -206,7 +207,7 @@ final class SlipsTest {
     return ReportMetrics.measureSession(PLAN, session, List.of(DRIVE));
   }
 
-  /** True if a headline leaves the interval that it had without the slip. */
+  /** True if a headline number leaves its interval without the slip. */
   private static boolean harms(Numbers before, Numbers after) {
     return HEADLINES.stream()
         .anyMatch(
@@ -223,23 +224,23 @@ final class SlipsTest {
   }
 
   @Test
-  void clean_sessions_are_rarely_reported_and_never_rejected() {
+  void valid_sessions_are_rarely_reported_and_never_refused() {
     int sessions = 10 * SESSIONS;
-    AtomicInteger told = new AtomicInteger();
+    AtomicInteger reported = new AtomicInteger();
     IntStream.range(0, sessions)
         .parallel()
         .forEach(
             k -> {
               long seed = SEED + 1_000_000 + k;
               List<Misread> found = MisreadDetector.find(clean(seed, new Random(seed)));
-              told.addAndGet(found.isEmpty() ? 0 : 1);
+              reported.addAndGet(found.isEmpty() ? 0 : 1);
               assertThat(found).as("seed " + seed).noneMatch(Misread::isImpossible);
             });
-    assertThat(told.get()).isLessThanOrEqualTo((int) Math.ceil(MOST_FALSE * sessions));
+    assertThat(reported.get()).isLessThanOrEqualTo((int) Math.ceil(MOST_FALSE * sessions));
   }
 
   @Test
-  void a_station_that_fails_for_a_moment_is_never_refused() {
+  void a_momentary_station_failure_is_never_refused() {
     IntStream.range(0, 5 * SESSIONS)
         .parallel()
         .forEach(

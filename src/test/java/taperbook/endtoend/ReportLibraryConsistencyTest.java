@@ -24,20 +24,20 @@ import taperbook.workspace.Project;
 
 /** A number of a session is the same in a report and in a library. */
 @Tag("slow")
-final class OneEstimateTest {
+final class ReportLibraryConsistencyTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void the_demo_has_one_value_and_one_interval_of_each_number() throws IOException {
+  void each_number_of_the_demo_is_equal_in_report_and_library() throws IOException {
     Workplace.withDemo(folder);
-    CommandContext workshop = CommandContext.in(folder, Map.of());
-    Project project = workshop.project();
+    CommandContext context = CommandContext.in(folder, Map.of());
+    Project project = context.project();
     Map<String, Numbers> library = library(project);
     List<String> compared = new ArrayList<>();
     for (String report : List.of("finch-first-look", "veldt-long-plateau")) {
       ReportPlan plan = (ReportPlan) project.plan(report).value().orElseThrow();
       ReportResult result =
-          project.sources(plan).then(workshop.pipeline()::measured).value().orElseThrow();
+          project.sources(plan).then(context.pipeline()::measured).value().orElseThrow();
       for (Numbers numbers : result.numbers()) {
         for (ReportNumber number : numbers.all()) {
           Numbers row = library.getOrDefault(number.origin().session(), new Numbers(List.of()));
@@ -60,14 +60,14 @@ final class OneEstimateTest {
   }
 
   private static void checkSame(ReportNumber row, ReportNumber report, ReportPlan.Style style) {
-    NumberFormatter wording = new NumberFormatter(style);
+    NumberFormatter formatter = new NumberFormatter(style);
     String what = report.origin().session() + " " + report.id();
     assertThat(row.outcome()).as(what).isEqualTo(report.outcome());
-    assertThat(wording.value(row)).as(what).isEqualTo(wording.value(report));
-    assertThat(wording.range(row)).as(what).isEqualTo(wording.range(report));
+    assertThat(formatter.value(row)).as(what).isEqualTo(formatter.value(report));
+    assertThat(formatter.range(row)).as(what).isEqualTo(formatter.range(report));
   }
 
-  /** The rows of the demo's library by session, measured anew. */
+  /** The rows of the demo's library by session, measured without a cache. */
   private static Map<String, Numbers> library(Project project) {
     LibraryPlan plan = (LibraryPlan) project.plan("library").value().orElseThrow();
     LibraryIntake intake = LibraryIntake.withoutArticle(plan);

@@ -11,9 +11,8 @@ import taperbook.session.Channel;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
-/** Slips of a pen, each put into one reading of a session that has none. */
-public final class Slips {
-  /** What went wrong. */
+/** Transcription slips, each in one reading of a session without any. */
+public final class TranscriptionSlips {
   public enum Kind {
     SWAPPED_DIGITS,
     MISREAD_DIGIT,
@@ -32,7 +31,7 @@ public final class Slips {
   /**
    * A session with a slip.
    *
-   * @param kind what went wrong
+   * @param kind the kind of slip
    * @param session the session
    * @param channel the channel concerned; none if it is the row's time
    * @param lines the lines of the cells that are wrong
@@ -41,9 +40,9 @@ public final class Slips {
 
   private static final String[] LOOK_ALIKE = {"8", "7", "7", "8", "9", "6", "5", "1", "3", "4"};
 
-  private Slips() {}
+  private TranscriptionSlips() {}
 
-  /** One slip of a kind; empty if the session has no cell that it could happen to. */
+  /** One slip of a kind; empty if the session has no suitable cell. */
   public static Optional<Slip> of(Kind kind, Session session, Random random) {
     for (int tries = 0; tries < 40; tries++) {
       List<Channel> channels = List.copyOf(session.traces().keySet());
@@ -224,7 +223,7 @@ public final class Slips {
         new Slip(Kind.MINUTE_OFF, changed, Optional.empty(), List.of(trace.row(i).line())));
   }
 
-  /** The session with other readings of a channel. */
+  /** Replaces the readings of a channel. */
   static Session with(Session session, Channel channel, double[] seconds, double[] values) {
     Trace old = session.trace(channel).orElseThrow();
     int[] lines = new int[old.size()];

@@ -29,10 +29,10 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
-/** Energy for each per cent, the energy of a full battery, and its change between sessions. */
+/** Energy per 1 %, the energy of a full battery, and its change between sessions. */
 @Tag("slow")
-final class CapacityTest {
-  /** A row every two minutes from 10 % up, with an energy for each per cent. */
+final class CapacityMetricsTest {
+  /** A row every two minutes from 10 %, with an energy per 1 %. */
   private static Sessions steady(double energyPerPercent) {
     return steady("test-session", energyPerPercent);
   }
@@ -64,8 +64,8 @@ final class CapacityTest {
   }
 
   /**
-   * Fast charging at three temperatures of two cars: energy and state of charge at both ends as a
-   * national laboratory published them (INL/MIS-16-38450); the display's step is taken as 0.4 %.
+   * Fast charging of two cars at three temperatures: energy and state of charge at both ends as
+   * published by a national laboratory (INL/MIS-16-38450), with an assumed display step of 0.4 %.
    */
   @ParameterizedTest
   @CsvSource({
@@ -89,14 +89,14 @@ final class CapacityTest {
             .main()
             .numbers();
     assertThat(numbers.estimate("implied_full_energy").orElseThrow().value())
-        // The mean of a quotient lies a little above the quotient of the readings.
+        // The mean of a quotient is slightly above the quotient of the readings.
         .isCloseTo(full, within(1e-3 * full));
     assertThat(numbers.get("implied_full_energy_fitted").withheld().orElseThrow())
         .contains("fewer than 5");
   }
 
   @Test
-  void the_line_through_all_readings_agrees_with_the_courses() {
+  void the_line_through_all_readings_agrees_with_the_simulation() {
     SessionResult result = main(steady(0.6).build(), List.of());
     Estimate ends = result.numbers().estimate("energy_per_soc").orElseThrow();
     ReportNumber fitted = result.numbers().get("energy_per_soc_fitted");
@@ -132,7 +132,7 @@ final class CapacityTest {
   }
 
   @Test
-  void without_a_counter_the_integrated_power_gives_the_line_with_the_bounds_of_its_scale() {
+  void without_a_counter_the_line_is_fitted_to_integrated_power_with_the_bounds_of_its_scale() {
     double[] seconds = IntStream.rangeClosed(0, 20).mapToDouble(i -> 60 * i).toArray();
     double[] soc = IntStream.rangeClosed(0, 20).mapToDouble(i -> 20 + 2 * i).toArray();
     double[] power = IntStream.rangeClosed(0, 20).mapToDouble(i -> 90).toArray();
@@ -146,15 +146,16 @@ final class CapacityTest {
             .numbers()
             .estimate("energy_per_soc_fitted")
             .orElseThrow();
-    // 90 kW for a minute is 1.5 kWh, over 2 %; half a kilowatt of 90 is a rectangle of 0.56 %.
+    // 90 kW for a minute is 1.5 kWh, over 2 %; half a kilowatt of 90 is a rectangular distribution
+    // of 0.56 %.
     assertThat(fitted.value()).isCloseTo(0.75, within(1e-9));
     assertThat(fitted.bounds().width() / 2)
         .isGreaterThan(1.96 * 0.75 * 0.5 / 90 / Math.sqrt(3) - 1e-9);
   }
 
-  /** Energy in every eighth row: an energy between two readings is none. */
+  /** Energy in every eighth row: an interpolated energy is not a reading. */
   @Test
-  void energies_between_the_rows_of_a_counter_are_no_readings() {
+  void interpolated_energies_between_counter_rows_are_not_readings() {
     double[] seconds = IntStream.rangeClosed(0, 24).mapToDouble(i -> 60 * i).toArray();
     double[] soc = IntStream.rangeClosed(0, 24).mapToDouble(i -> 20 + 2 * i).toArray();
     double[] power = IntStream.rangeClosed(0, 24).mapToDouble(i -> 90).toArray();
@@ -200,7 +201,7 @@ final class CapacityTest {
     assertThat(full.title()).contains("what goes in").contains("up to 12 % may be lost");
     Compared compared = (Compared) full.outcome();
     assertThat(compared.second().estimate().value()).isCloseTo(57, within(1e-9));
-    // 5 % less comes out than goes in, as losses may have it.
+    // The discharge is 5 % below the charge, as losses allow.
     assertThat(compared.agrees()).isTrue();
     assertThat(compared.maxLoss()).isCloseTo(0.12, within(1e-9));
     assertThat(((Compared) check(result, "check_usable_energy").outcome()).agrees()).isTrue();
@@ -211,7 +212,7 @@ final class CapacityTest {
         .anySatisfy(c -> assertThat(c.sentence()).contains("two days"));
   }
 
-  /** 60 kWh go in; 80 % of the battery give so much out. */
+  /** 60 kWh are charged; the drive uses the given energy of 80 % of the battery. */
   @ParameterizedTest
   @CsvSource({"38, false", "42.9, true", "47.9, true", "57.6, false"})
   void more_than_losses_differs(double used, boolean agrees) {
@@ -247,7 +248,7 @@ final class CapacityTest {
   }
 
   @Test
-  void a_clear_loss_since_an_earlier_session_may_be_called_ageing() {
+  void a_clear_loss_since_an_earlier_session_may_be_ageing() {
     ReportNumber number =
         main(on("later", "2026-04-18", 0.57), List.of(on("First-Visit", "2024-05-10", 0.6)))
             .numbers()
@@ -261,7 +262,7 @@ final class CapacityTest {
   }
 
   @Test
-  void a_change_within_its_interval_is_not_called_ageing() {
+  void a_change_within_its_interval_is_not_ageing() {
     ReportNumber number =
         main(on("later", "2026-04-18", 0.599), List.of(on("first", "2024-05-10", 0.6)))
             .numbers()
@@ -271,7 +272,7 @@ final class CapacityTest {
   }
 
   @Test
-  void a_gain_or_a_session_that_is_not_the_later_one_is_not_called_ageing() {
+  void a_gain_or_an_earlier_session_is_not_ageing() {
     Numbers numbers =
         main(
                 on("one", "2026-04-18", 0.57),
@@ -300,7 +301,7 @@ final class CapacityTest {
         .build();
   }
 
-  /** 60, 59 and 58 kWh at 10 000, 20 000 and 30 000 km: a kilowatt-hour for each 10 000 km. */
+  /** 60, 59, and 58 kWh at 10 000, 20 000, and 30 000 km: 1 kWh per 10 000 km. */
   @Test
   void three_sessions_over_the_odometer_have_a_slope() {
     List<Session> earlier = List.of(aged(10_000, 0.6, 14), aged(20_000, 0.59, 17));
@@ -313,7 +314,7 @@ final class CapacityTest {
   }
 
   @Test
-  void too_few_sessions_or_different_weather_give_no_slope() {
+  void too_few_sessions_or_different_weather_have_no_slope() {
     List<Session> earlier = List.of(aged(10_000, 0.6, 12), aged(20_000, 0.59, 17));
     assertThat(
             main(aged(30_000, 0.58, 19), earlier)
@@ -334,7 +335,7 @@ final class CapacityTest {
   }
 
   @Test
-  void a_session_without_a_line_withholds_the_change_and_is_named() {
+  void a_session_without_a_fit_withholds_the_change_and_is_named() {
     Session short1 =
         Sessions.session()
             .named("short")

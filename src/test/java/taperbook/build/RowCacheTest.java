@@ -22,34 +22,34 @@ import taperbook.session.InputHash;
 import taperbook.workspace.Project;
 import taperbook.workspace.VisitedSession;
 
-/** A library made with rows that are known and without. */
+/** Compares libraries built with and without cached rows. */
 @Tag("slow")
-final class RowMemoryTest {
+final class RowCacheTest {
   private static final String ROWS = "reports/.library.rows";
   private static final String READINGS = "sessions/visit-0001/readings.csv";
 
   @TempDir private Path folder = Path.of("");
 
   @Test
-  void a_library_is_the_same_with_cached_rows_without_and_with_broken_ones() throws IOException {
+  void a_library_is_the_same_with_valid_missing_and_corrupt_caches() throws IOException {
     Workplace place = ManySessions.write(folder, 6);
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     byte[] rows = Files.readAllBytes(place.path(ROWS));
     place.replace(READINGS, "\n60,", "\n61,");
-    SortedMap<String, String> known = made(place);
+    SortedMap<String, String> known = rebuilt(place);
     Files.delete(place.path(ROWS));
-    assertThat(made(place).equals(known)).isTrue();
+    assertThat(rebuilt(place).equals(known)).isTrue();
     for (int at : List.of(0, 40, rows.length / 2, rows.length - 1)) {
       byte[] broken = rows.clone();
       broken[at] ^= 0x20;
       Files.write(place.path(ROWS), broken);
-      assertThat(made(place).equals(known)).as("broken at " + at).isTrue();
+      assertThat(rebuilt(place).equals(known)).as("broken at " + at).isTrue();
     }
     Files.write(place.path(ROWS), new byte[0]);
-    assertThat(made(place).equals(known)).isTrue();
+    assertThat(rebuilt(place).equals(known)).isTrue();
   }
 
-  private static SortedMap<String, String> made(Workplace place) throws IOException {
+  private static SortedMap<String, String> rebuilt(Workplace place) throws IOException {
     Files.deleteIfExists(place.path("reports/library/report.html"));
     assertThat(place.run("report")).as(place.err()).isEqualTo(ExitStatus.DONE);
     assertThat(place.out()).contains("made: reports/library/");
@@ -57,15 +57,16 @@ final class RowMemoryTest {
   }
 
   @Test
-  void only_what_changed_is_measured_again_and_every_row_is_the_one_measured() throws IOException {
+  void only_changed_sessions_are_measured_again_and_cached_rows_equal_measured_rows()
+      throws IOException {
     Workplace place = ManySessions.write(folder, 8);
     LibraryResult fresh = result(8);
     assertThat(result(0)).usingRecursiveComparison().isEqualTo(fresh);
     place.replace(READINGS, "\n60,", "\n61,");
-    LibraryResult mended = result(1);
-    assertThat(mended.rows().get(0).numbers().all()).isNotEmpty();
-    assertThat(result(0)).usingRecursiveComparison().isEqualTo(mended);
-    // Another plan and another drive are another context.
+    LibraryResult changed = result(1);
+    assertThat(changed.rows().get(0).numbers().all()).isNotEmpty();
+    assertThat(result(0)).usingRecursiveComparison().isEqualTo(changed);
+    // A change of the plan or of the drive invalidates the rows.
     place.replace("reports/library.md", "30-70", "30-60");
     result(8);
     place.replace("sessions/drive-0/range-test.csv", "end soc,5", "end soc,6");
@@ -75,7 +76,7 @@ final class RowMemoryTest {
   }
 
   @Test
-  void a_session_with_problems_is_read_each_time() throws IOException {
+  void a_session_with_problems_is_not_cached() throws IOException {
     Workplace place = ManySessions.write(folder, 3);
     place.replace(READINGS, "soc [%],", "soc [%],odd thing,");
     Files.writeString(
@@ -84,7 +85,10 @@ final class RowMemoryTest {
     result(1);
   }
 
-  /** The rows, of which so many must have been measured and not remembered. */
+  /**
+   * Returns the result, of which the given number of rows must be measured and not read from the
+   * cache.
+   */
   private LibraryResult result(int expectedMeasured) {
     CommandContext commandContext = CommandContext.in(folder, Map.of());
     Project project = commandContext.project();

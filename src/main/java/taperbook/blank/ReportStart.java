@@ -59,11 +59,7 @@ public final class ReportStart {
     List<String> lines = new ArrayList<>();
     if (!rangeTests.isEmpty()) {
       lines.add(
-          "Adding 100 "
-              + units.distance().symbol()
-              + " took ${both(\"time_to_add_"
-              + distance
-              + "\")}.");
+          Texts.of("blank.report_start.adding_100_took", units.distance().symbol(), distance));
     }
     lines.add(Texts.of("blank.report_start.power_reached_both_peak_power"));
     lines.add(Texts.of("blank.report_start.both_peak_hold_time_from"));

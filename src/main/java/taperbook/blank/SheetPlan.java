@@ -71,9 +71,9 @@ public final class SheetPlan {
             SESSION_AFTER),
         SheetTexts.SESSION_DURING,
         new RecordingSheet.Table(
-            "Readings",
+            Texts.of("blank.sheet_plan.readings"),
             Texts.of("blank.sheet_plan.what_counts_is_state_of"),
-            heads("mark", KnownColumns.readings(), READINGS),
+            heads(Texts.of("blank.sheet_plan.mark"), KnownColumns.readings(), READINGS),
             marks()),
         after(
             Texts.of("blank.sheet_plan.after_unplugging"),
@@ -93,7 +93,7 @@ public final class SheetPlan {
             DRIVE_AFTER),
         SheetTexts.DRIVE_DURING,
         new RecordingSheet.Table(
-            "Legs",
+            Texts.of("blank.sheet_plan.legs"),
             Texts.of("blank.sheet_plan.laps_or_stretches_between_stops"),
             heads(
                 "",
@@ -164,7 +164,7 @@ public final class SheetPlan {
    */
   private static List<String> marks() {
     List<String> marks = new ArrayList<>();
-    marks.add("start");
+    marks.add(Texts.of("blank.sheet_plan.start"));
     IntStream.iterate(10, m -> m <= 80, m -> m + 5).forEach(m -> marks.add(m + " %"));
     marks.add("90 %");
     marks.add("100 %");

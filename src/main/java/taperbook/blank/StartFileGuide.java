@@ -43,7 +43,9 @@ final class StartFileGuide {
       lines.addAll(
           wrapped(
               INDENT,
-              "Heads: " + String.join(", ", column.units().stream().map(column::head).toList())));
+              Texts.of(
+                  "blank.start_file_guide.heads",
+                  String.join(", ", column.units().stream().map(column::head).toList()))));
     }
   }
 
@@ -51,7 +53,7 @@ final class StartFileGuide {
     lines.add("");
     lines.add("  " + item.words() + (item.required() ? " *" : ""));
     lines.addAll(wrapped(INDENT, item.explanation()));
-    lines.addAll(wrapped(INDENT, "Value: " + ItemText.takes(item)));
+    lines.addAll(wrapped(INDENT, Texts.of("blank.start_file_guide.value", ItemText.takes(item))));
   }
 
   /** Wraps a text to lines of at most {@value #WIDTH} characters. */

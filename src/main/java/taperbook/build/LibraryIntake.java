@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
+import taperbook.i18n.Texts;
 import taperbook.input.DuplicateReadings;
 import taperbook.metric.LibraryMetrics;
 import taperbook.metric.VehicleRanking;
@@ -62,7 +63,12 @@ public final class LibraryIntake {
     problems.addAll(strays);
     for (Problem stray : strays) {
       inputs.add(strayMark(stray));
-      leftOut.add(new LeftOut(stray.place().toString(), "folder", List.of(stray.sentence()), 0));
+      leftOut.add(
+          new LeftOut(
+              stray.place().toString(),
+              Texts.of("command.library_intake.folder"),
+              List.of(stray.sentence()),
+              0));
     }
   }
 
@@ -86,7 +92,7 @@ public final class LibraryIntake {
     Checked<RangeTest> test = visited.value();
     keep(visited.files(), visited.hashes());
     test.value().ifPresent(rangeTests::add);
-    report(name, "range test", test);
+    report(name, Texts.of("command.library_intake.range_test"), test);
   }
 
   /**
@@ -129,7 +135,7 @@ public final class LibraryIntake {
     if (session.row().problems().isEmpty()) {
       session.row().value().ifPresent(row -> memory.keep(key(session.hashes()), row));
     }
-    report(session.name(), "session", session.row());
+    report(session.name(), Texts.of("command.library_intake.session"), session.row());
   }
 
   /**

@@ -3,6 +3,7 @@ package taperbook.cli;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import taperbook.i18n.Texts;
 
 /**
  * Runs work on untrusted input with a time limit and a memory limit. Work that exceeds a limit is
@@ -70,14 +71,17 @@ public final class BoundedTask {
         worker.join(MILLISECONDS_BETWEEN_LOOKS);
         if (worker.isAlive() && System.nanoTime() > end) {
           worker.interrupt();
-          throw new TooMuch(seconds == 1 ? "1 second" : seconds + " seconds");
+          throw new TooMuch(
+              seconds == 1
+                  ? Texts.of("command.bounded_task.1_second")
+                  : Texts.of("command.bounded_task.seconds", seconds));
         }
         if (worker.isAlive() && used() > bytes) {
           // Garbage may account for most of the memory in use.
           System.gc();
           if (used() > bytes) {
             worker.interrupt();
-            throw new TooMuch(bytes / MEBIBYTE + " MiB of memory");
+            throw new TooMuch(Texts.of("command.bounded_task.mib_of_memory", bytes / MEBIBYTE));
           }
         }
       }
@@ -86,7 +90,9 @@ public final class BoundedTask {
       throw new IllegalStateException("interrupted while other work is carried out", e);
     }
     if (worker.failure instanceof OutOfMemoryError) {
-      throw new TooMuch(Runtime.getRuntime().maxMemory() / MEBIBYTE + " MiB of memory");
+      throw new TooMuch(
+          Texts.of(
+              "command.bounded_task.mib_of_memory", Runtime.getRuntime().maxMemory() / MEBIBYTE));
     }
     if (worker.failure instanceof RuntimeException e) {
       throw e;

@@ -33,7 +33,7 @@ public final class Help {
     }
     help.lines.add("");
     Arrays.stream(Option.values()).forEach(help::option);
-    help.heading("Examples");
+    help.heading(Texts.of("command.help.examples"));
     for (Command command : List.of(Command.REPORT, Command.EXPLAIN, Command.BLANK)) {
       help.example(command.examples().get(0));
     }
@@ -53,9 +53,9 @@ public final class Help {
   public static String of(Command command, int width) {
     Help help = new Help(width);
     help.usages(command);
-    help.heading("Examples");
+    help.heading(Texts.of("command.help.examples"));
     command.examples().forEach(help::example);
-    help.heading("Options");
+    help.heading(Texts.of("command.help.options"));
     Stream.of(Option.values()).filter(command::takes).forEach(help::option);
     help.heading(Texts.of("command.help.exit_status"));
     for (ExitStatus status : ExitStatus.values()) {

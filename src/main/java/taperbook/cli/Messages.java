@@ -35,9 +35,14 @@ public final class Messages {
     this.messageColour = new Colour(allowed && terminal.messages());
   }
 
-  /** Formats a count with its noun, such as {@code 1 error} or {@code 2 errors}. */
-  public static String count(long number, String what) {
-    return number + " " + what + (number == 1 ? "" : "s");
+  /**
+   * Formats a count with its noun, such as {@code 1 error} or {@code 2 errors}.
+   *
+   * @param one key of the text for 1
+   * @param more key of the text for other numbers
+   */
+  public static String count(long number, String one, String more) {
+    return Texts.of(number == 1 ? one : more, number);
   }
 
   /** Shows progress on a terminal only; the next message replaces it. */
@@ -88,16 +93,20 @@ public final class Messages {
    * Writes the outcome of an item.
    *
    * @param name the item
-   * @param what its outcome, such as {@code refused}
+   * @param what what was made of it
    */
   public void outcome(String name, String what) {
+    writeOutcome(name, Printable.of(what));
+  }
+
+  /** Writes that an item was refused. */
+  public void refused(String name) {
+    writeOutcome(name, resultColour.error(Texts.of("command.messages.refused")));
+  }
+
+  private void writeOutcome(String name, String shown) {
     progress.clear();
-    boolean refused = what.startsWith("refused");
-    String shown = Printable.of(what);
-    out.println(
-        resultColour.emphasized(Printable.of(name))
-            + "  "
-            + (refused ? resultColour.error(shown) : shown));
+    out.println(resultColour.emphasized(Printable.of(name)) + "  " + shown);
   }
 
   /** Writes all problems, each beginning with its place. */

@@ -38,7 +38,7 @@ final class ProgressLine {
     done = doneBefore;
     all = total;
     name = itemName;
-    step(0, "reading");
+    step(0, Texts.of("command.progress_line.reading"));
     if (!atWork && terminal.messages()) {
       atWork = true;
       startedNanos = clock.nanoTime();

@@ -102,9 +102,19 @@ public final class BlankCommand {
 
   private ExitStatus report(Request request, List<String> names) {
     Project project = CommandContext.in(request.folder(), processContext.environment()).project();
-    known(names.get(1), project.sessionNames(), "session");
+    known(
+        names.get(1),
+        project.sessionNames(),
+        "session",
+        Texts.of("command.blank_command.no_session"));
     List<String> rangeTests = names.subList(2, names.size());
-    rangeTests.forEach(name -> known(name, project.rangeTestNames(), "range-test"));
+    rangeTests.forEach(
+        name ->
+            known(
+                name,
+                project.rangeTestNames(),
+                "range-test",
+                Texts.of("command.blank_command.no_range_test")));
     SortedMap<String, String> files = new TreeMap<>();
     files.put(
         "reports/" + names.get(0) + ".md",
@@ -117,11 +127,9 @@ public final class BlankCommand {
     return write(request, names, files);
   }
 
-  private static void known(String name, List<String> names, String what) {
+  private static void known(String name, List<String> names, String what, String none) {
     if (!names.contains(name)) {
-      StoppedException unknown =
-          ExplainCommand.unknown(
-              Texts.of("command.blank_command.there_is_no", what.replace('-', ' ')), name, names);
+      StoppedException unknown = ExplainCommand.unknown(none, name, names);
       throw new StoppedException(
           Texts.of(
               "command.blank_command.taperbook_blank_name_begins_one", unknown.getMessage(), what),

@@ -76,11 +76,19 @@ public final class CheckCommand {
     messages.result(
         Texts.of(
             "command.check_command.checked",
-            Messages.count(project.sessionNames().size(), "session"),
-            Messages.count(project.rangeTestNames().size(), "range test"),
-            Messages.count(names.size(), "report"),
-            Messages.count(errors, "error"),
-            Messages.count(notices, "notice")));
+            Messages.count(
+                project.sessionNames().size(),
+                "command.check_command.session",
+                "command.check_command.sessions"),
+            Messages.count(
+                project.rangeTestNames().size(),
+                "command.check_command.range_test",
+                "command.check_command.range_tests"),
+            Messages.count(
+                names.size(), "command.check_command.report", "command.check_command.reports"),
+            Messages.count(errors, "command.check_command.error", "command.check_command.errors"),
+            Messages.count(
+                notices, "command.check_command.notice", "command.check_command.notices")));
     return errors == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
   }
 
@@ -91,7 +99,10 @@ public final class CheckCommand {
             proposal.path(),
             proposal.errors() == 0
                 ? Texts.of("command.check_command.no_error")
-                : Messages.count(proposal.errors(), "error")));
+                : Messages.count(
+                    proposal.errors(),
+                    "command.check_command.error",
+                    "command.check_command.errors")));
     proposal.lines().forEach(messages::remark);
     if (!proposal.leftOut().isEmpty()) {
       messages.remark(Texts.of("command.check_command.these_lines_leave_out"));

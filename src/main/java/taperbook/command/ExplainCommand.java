@@ -10,6 +10,7 @@ import taperbook.cli.Request;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.NearestNames;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.plan.Plan;
 import taperbook.plan.ReportPlan;
@@ -103,18 +104,16 @@ public final class ExplainCommand {
   static StoppedException unknown(String what, String name, Collection<String> known) {
     List<String> near = NearestNames.names(name, known);
     return new StoppedException(
-        what
-            + " called '"
-            + name.replaceAll("\\p{Cntrl}", " ")
-            + "'."
+        Texts.of("command.explain_command.called", what, name.replaceAll("\\p{Cntrl}", " "))
             + (near.isEmpty()
                 ? Texts.of("command.explain_command.there", all(known))
-                : Texts.of("command.explain_command.perhaps", String.join(" or ", near))));
+                : Texts.of("command.explain_command.perhaps", Joined.or(near))));
   }
 
   private static String all(Collection<String> known) {
     return known.isEmpty()
         ? Texts.of("command.explain_command.is_none")
-        : "are: " + String.join(", ", known.stream().sorted().toList()) + ".";
+        : Texts.of(
+            "command.explain_command.are", String.join(", ", known.stream().sorted().toList()));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import taperbook.format.NumberFormatter;
 import taperbook.format.PlainDigits;
 import taperbook.i18n.Texts;
+import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
 import taperbook.result.Assumption;
 import taperbook.result.Contribution;
@@ -72,27 +73,41 @@ final class Explanation {
               return true;
             },
             w -> {
-              line("Value", "withheld: " + w.reason());
+              line(
+                  Texts.of("command.explanation.value"),
+                  Texts.of("command.explanation.withheld", w.reason()));
               return false;
             });
-    line("Basis", number.metric().basis().words());
-    line("Session", number.origin().session());
+    line(Texts.of("command.explanation.basis"), basis(number.metric().basis()));
+    line(Texts.of("command.explanation.session"), number.origin().session());
     if (!number.origin().against().isEmpty()) {
-      line("Against", number.origin().against());
+      line(Texts.of("command.explanation.against"), number.origin().against());
     }
-    line("Id", number.id());
+    line(Texts.of("command.explanation.id"), number.id());
+  }
+
+  /** Returns the name of a basis: driven and rated are words of the front matter. */
+  private static String basis(Basis basis) {
+    return switch (basis) {
+      case READINGS -> Texts.of("command.explanation.readings");
+      case ENERGY -> Texts.of("command.explanation.energy");
+      case DISPLAYED -> Texts.of("command.explanation.displayed");
+      case DRIVEN, RATED -> basis.words();
+    };
   }
 
   private void value(Outcome.Measured measured) {
-    line("Value", wording.outcome(number));
+    line(Texts.of("command.explanation.value"), wording.outcome(number));
     if (measured.estimate().bounds().width() > 0) {
-      line("Interval", wording.range(number) + "; " + coverage(measured));
+      line(
+          Texts.of("command.explanation.interval"),
+          wording.range(number) + "; " + coverage(measured));
     } else {
-      line("Interval", "none");
+      line(Texts.of("command.explanation.interval"), Texts.of("command.explanation.none"));
     }
     Estimate e = measured.estimate();
     line(
-        "Unrounded",
+        Texts.of("command.explanation.unrounded"),
         Texts.of(
             "command.explanation.from_to",
             joined(PlainDigits.of(e.value(), 6), NumberFormatter.name(number.unit())),
@@ -114,10 +129,10 @@ final class Explanation {
 
   private void method() {
     heading(Texts.of("command.explanation.how_it_is_computed"));
-    line("Method", number.method().title());
-    line("Definition", number.method().definition());
-    line("Formula", number.method().formula());
-    line("Symbols", SYMBOLS);
+    line(Texts.of("command.explanation.method"), number.method().title());
+    line(Texts.of("command.explanation.definition"), number.method().definition());
+    line(Texts.of("command.explanation.formula"), number.method().formula());
+    line(Texts.of("command.explanation.symbols"), SYMBOLS);
   }
 
   private void assumptions() {
@@ -182,7 +197,7 @@ final class Explanation {
   }
 
   private void line(String label, String words) {
-    String lead = "  " + label + " ".repeat(TEXT_AT - 2 - label.length());
+    String lead = "  " + label + " ".repeat(Math.max(1, TEXT_AT - 2 - label.length()));
     text.paragraph(lead, TEXT_AT, words);
   }
 

@@ -2,7 +2,6 @@ package taperbook.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import taperbook.i18n.Texts;
 import taperbook.prosecheck.ArticleFigures;
 import taperbook.prosecheck.TypedFigure;
@@ -77,7 +76,8 @@ final class FigureLines {
     return switch (verdict) {
       case DELIBERATE -> Texts.of("command.figure_lines.contradicted_and_marked_as_deliberate");
       case NOT_TRACEABLE -> Texts.of("command.figure_lines.not_checked");
-      case SUPPORTED, CONTRADICTED -> verdict.name().toLowerCase(Locale.ROOT);
+      case SUPPORTED -> Texts.of("command.figure_lines.supported");
+      case CONTRADICTED -> Texts.of("command.figure_lines.contradicted");
     };
   }
 }

@@ -20,7 +20,6 @@ import taperbook.input.DuplicateReadings;
 import taperbook.input.folder.FileName;
 import taperbook.result.MovedNumber;
 import taperbook.uptodate.StatCacheUpdate;
-import taperbook.uptodate.UpToDateCheck;
 import taperbook.verify.NumberMoves;
 import taperbook.verify.NumbersFile;
 import taperbook.workspace.FirstSteps;
@@ -78,7 +77,7 @@ public final class ReportCommand {
 
   private boolean make(CommandContext commandContext, String name, StatCacheUpdate looks) {
     if (looks.isUpToDate(name)) {
-      messages.result(UpToDateCheck.upToDate(name));
+      messages.result(Texts.of("command.report_command.up_to_date", name));
       return true;
     }
     Checked<ReportBuild> making = commandContext.reportBuild(name);
@@ -123,7 +122,7 @@ public final class ReportCommand {
       return false;
     }
     report(making.problems());
-    messages.result(UpToDateCheck.upToDate(name));
+    messages.result(Texts.of("command.report_command.up_to_date", name));
     enter(looks, name, making, fingerprint);
     return true;
   }
@@ -138,7 +137,7 @@ public final class ReportCommand {
 
   private boolean refused(String name, List<Problem> problems) {
     report(problems);
-    messages.outcome(name, "refused");
+    messages.refused(name);
     return false;
   }
 
@@ -158,7 +157,7 @@ public final class ReportCommand {
       return refused(name, List.of());
     }
     report(value.get().problems());
-    messages.steps().begin(1, "publishing");
+    messages.steps().begin(1, Texts.of("command.report_command.publishing"));
     Optional<String> moved = moved(commandContext, name, making.value().get(), value.get());
     commandContext.published(name).replace(value.get().files(), value.get().fingerprint());
     messages.outcome(
@@ -236,7 +235,7 @@ public final class ReportCommand {
       return Texts.of(
           "command.moved_line.of_moved_since_last_version",
           seen.size(),
-          Messages.count(after.numbers().size(), "number"),
+          Messages.count(after.numbers().size(), "command.common.number", "command.common.numbers"),
           shown(seen));
     }
 

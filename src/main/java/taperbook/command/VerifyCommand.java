@@ -130,7 +130,10 @@ public final class VerifyCommand {
       int all = inputs ? carried.numbers().hashes().size() : carried.numbers().numbers().size();
       messages.result(
           "  "
-              + Messages.count(all, inputs ? "input" : "number")
+              + (inputs
+                  ? Messages.count(
+                      all, "command.verify_command.input", "command.verify_command.inputs")
+                  : Messages.count(all, "command.common.number", "command.common.numbers"))
               + (inputs ? Texts.of("command.verify_command.by_hash") : ": ")
               + differing(of.size()));
       of.forEach(this::report);
@@ -140,7 +143,10 @@ public final class VerifyCommand {
   private static String differing(int count) {
     return count == 0
         ? Texts.of("command.verify_command.none_differs")
-        : count + (count == 1 ? " differs" : " differ");
+        : Messages.count(
+            count,
+            "command.verify_command.number_differs",
+            "command.verify_command.numbers_differ");
   }
 
   /** Checks that the most important numbers appear on the pages as text, in any layout. */
@@ -161,7 +167,9 @@ public final class VerifyCommand {
         Texts.of(
             "command.verify_command.as_text_on_pages",
             Messages.count(
-                made.headline().size(), Texts.of("command.verify_command.headline_number")),
+                made.headline().size(),
+                "command.verify_command.headline_number",
+                "command.verify_command.headline_numbers"),
             missing.isEmpty()
                 ? Texts.of("command.verify_command.none_is_missing")
                 : Texts.of("command.verify_command.missing", missing.size())));
@@ -176,7 +184,10 @@ public final class VerifyCommand {
     messages.result(
         Texts.of(
             "command.verify_command.of_file",
-            Messages.count(found.compared(), "object"),
+            Messages.count(
+                found.compared(),
+                "command.verify_command.object",
+                "command.verify_command.objects"),
             differing(found.objects().size()),
             found.whole() ? "" : Texts.of("command.verify_command.others_were_not_compared")));
     found.objects().stream().limit(MAX_REPORTED).forEach(this::report);
@@ -198,7 +209,7 @@ public final class VerifyCommand {
     if (!foreign.isEmpty()) {
       messages.result(
           verdict
-              + Messages.count(foreign.size(), "file")
+              + Messages.count(foreign.size(), "command.common.file", "command.common.files")
               + (foreign.size() == 1
                   ? Texts.of("command.verify_command.that_is_not_this_program")
                   : Texts.of("command.verify_command.that_are_not_this_program"))
@@ -207,12 +218,15 @@ public final class VerifyCommand {
     }
     if (found.layout() == Layout.OTHER) {
       messages.result(
-          (foreign.isEmpty() ? verdict : "Besides, ")
+          (foreign.isEmpty() ? verdict : Texts.of("command.verify_command.besides"))
               + (found.objects().isEmpty()
                   ? Texts.of("command.verify_command.file_is_packed_in_another")
                   : Texts.of(
                       "command.verify_command.pages_are_laid_out_otherwise",
-                      Messages.count(found.objects().size(), "object"),
+                      Messages.count(
+                          found.objects().size(),
+                          "command.verify_command.object",
+                          "command.verify_command.objects"),
                       found.objects().size() == 1
                           ? Texts.of("command.verify_command.differs")
                           : Texts.of("command.verify_command.differ"))));
@@ -285,6 +299,7 @@ public final class VerifyCommand {
   }
 
   private static String inputs(CarriedReport carried) {
-    return Messages.count(carried.numbers().hashes().size(), "file");
+    return Messages.count(
+        carried.numbers().hashes().size(), "command.common.file", "command.common.files");
   }
 }

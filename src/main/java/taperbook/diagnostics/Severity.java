@@ -1,20 +1,16 @@
 package taperbook.diagnostics;
 
+import taperbook.i18n.Texts;
+
 /** Severity of a {@link Problem}. */
 public enum Severity {
   /** The input cannot be used as it is. */
-  ERROR("error"),
+  ERROR,
   /** The input can be used; the user should know. */
-  NOTICE("notice");
-
-  private final String word;
-
-  Severity(String word) {
-    this.word = word;
-  }
+  NOTICE;
 
   /** Returns the word printed before a problem. */
   public String word() {
-    return word;
+    return Texts.of(this == ERROR ? "problem.severity.error" : "problem.severity.notice");
   }
 }

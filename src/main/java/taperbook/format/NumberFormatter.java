@@ -379,7 +379,7 @@ public final class NumberFormatter {
     double first = compared.first().estimate().value();
     double percent = 100 * (1 - compared.second().estimate().value() / first);
     if (compared.ratio().low() == 1 || !(percent > 0)) {
-      return "agree";
+      return Texts.of("format.number_formatter.agree");
     }
     return Texts.of(
         "format.number_formatter.agree_second_is_less_and",

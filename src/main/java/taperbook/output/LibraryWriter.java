@@ -124,7 +124,9 @@ public final class LibraryWriter {
     return new PdfMetadata(
         heading.title(),
         heading.author(),
-        sessions == 1 ? "1 session" : Texts.of("page.common.sessions", sessions),
+        sessions == 1
+            ? Texts.of("page.library_summary.1_session")
+            : Texts.of("page.common.sessions", sessions),
         job.program(),
         job.date());
   }

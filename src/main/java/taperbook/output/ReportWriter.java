@@ -9,6 +9,7 @@ import java.util.Set;
 import taperbook.chart.render.Figure;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
+import taperbook.i18n.Texts;
 import taperbook.output.article.ArticlePart;
 import taperbook.output.article.ArticleText;
 import taperbook.output.data.CorrectionsCsv;
@@ -23,7 +24,6 @@ import taperbook.output.share.Captions;
 import taperbook.output.share.FilmScript;
 import taperbook.output.share.ShareTable;
 import taperbook.output.share.SummaryText;
-import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
 import taperbook.session.InputFile;
 
@@ -108,7 +108,8 @@ public final class ReportWriter {
     boolean builtIn = job.templates().isBuiltIn();
     Checked<byte[]> report =
         new PdfPage(job.figures(), texts.template(), builtIn)
-            .bytes(print, heading(job, ""), attachments(job, json));
+            .bytes(
+                print, heading(job, job.result().plan().heading().title()), attachments(job, json));
     return report.then(
         pdf -> {
           files.put("report.pdf", pdf);
@@ -117,7 +118,7 @@ public final class ReportWriter {
               text -> {
                 Checked<byte[]> appendix =
                     new PdfPage(job.figures(), Templates.METHODS, builtIn)
-                        .bytes(text, heading(job, "Methods: "), List.of());
+                        .bytes(text, heading(job, methodsTitle(job)), List.of());
                 appendix.value().ifPresent(bytes -> files.put("methods.pdf", bytes));
                 return appendix.then(bytes -> Checked.good(text));
               });
@@ -162,11 +163,14 @@ public final class ReportWriter {
     return List.copyOf(attachments.values());
   }
 
-  private static PdfMetadata heading(ReportJob job, String before) {
-    ReportPlan.Heading heading = job.result().plan().heading();
+  private static String methodsTitle(ReportJob job) {
+    return Texts.of("page.report_writer.methods", job.result().plan().heading().title());
+  }
+
+  private static PdfMetadata heading(ReportJob job, String title) {
     return new PdfMetadata(
-        before + heading.title(),
-        heading.author(),
+        title,
+        job.result().plan().heading().author(),
         job.result().main().session().vehicle(),
         job.program(),
         job.date());

@@ -24,7 +24,7 @@ final class TemplateChoice {
             new Problem(
                 ProblemCode.NAME_UNKNOWN,
                 SourceLocation.file(plan.article().file()),
-                "template \u201c" + asked + "\u201d",
+                Texts.of("page.template_choice.template", asked),
                 Texts.of("page.template_choice.name_of_template"),
                 Texts.of(
                     "page.template_choice.name_one_of_or_write",

@@ -1,6 +1,7 @@
 package taperbook.session;
 
 import java.util.List;
+import taperbook.i18n.Texts;
 
 /**
  * One range test: a drive between two states of charge.
@@ -16,6 +17,6 @@ public record RangeTest(String name, Facts<RangeItem> facts, List<Leg> legs) {
 
   /** Returns the car's name in the record. */
   public String vehicle() {
-    return facts.text(RangeItem.VEHICLE).orElse("unnamed vehicle");
+    return facts.text(RangeItem.VEHICLE).orElse(Texts.of("condition.common.unnamed_vehicle"));
   }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
@@ -141,6 +142,8 @@ public record Session(
 
   /** Returns the car's name in the conditions. */
   public String vehicle() {
-    return conditions.text(ConditionItem.VEHICLE).orElse("unnamed vehicle");
+    return conditions
+        .text(ConditionItem.VEHICLE)
+        .orElse(Texts.of("condition.common.unnamed_vehicle"));
   }
 }

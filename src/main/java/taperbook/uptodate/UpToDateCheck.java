@@ -48,8 +48,11 @@ public final class UpToDateCheck {
     }
   }
 
-  /** Returns the message for a report that is up to date. */
-  public static String upToDate(String name) {
+  /**
+   * Returns the message for a report that is up to date, in English: a language that comes first on
+   * the class path needs {@code taperbook.Main}, which does not start here.
+   */
+  private static String upToDate(String name) {
     return name.concat("  up to date");
   }
 

@@ -44,7 +44,7 @@ final class BoundedDecoder {
         InputStream in = flate ? new InflaterInputStream(raw) : raw) {
       return read(in);
     } catch (ZipException | EOFException e) {
-      throw new IOException("a stream of it cannot be unpacked", e);
+      throw new IOException(Texts.of("verify.bounded_decoder.stream_cannot_be_unpacked"), e);
     }
   }
 

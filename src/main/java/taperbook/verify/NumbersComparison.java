@@ -50,7 +50,7 @@ public final class NumbersComparison {
                 Difference.Kind.INPUT,
                 entry.getKey(),
                 Texts.of("verify.numbers_comparison.sha_256_in_numbers_json", entry.getValue()),
-                actual.equals("not carried")
+                file == null
                     ? actual
                     : Texts.of("verify.numbers_comparison.of_file_carried", actual)));
       }

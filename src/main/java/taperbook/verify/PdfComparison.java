@@ -114,7 +114,7 @@ public final class PdfComparison {
       return new PdfComparison(one, other).found();
     } catch (RuntimeException | StackOverflowError e) {
       // The library can throw any exception for a damaged PDF.
-      throw new IOException("a damaged PDF", e);
+      throw new IOException(Texts.of("verify.common.damaged_pdf"), e);
     }
   }
 
@@ -143,7 +143,7 @@ public final class PdfComparison {
       throws IOException {
     int count = document.getNumberOfPages();
     if (count > ReportPdfReader.MAX_PAGES) {
-      throw new IOException("a PDF of " + count + " pages");
+      throw new IOException(Texts.of("verify.pdf_comparison.pdf_of_pages", count));
     }
     for (int i = 0; i < count; i++) {
       pages.put(document.getPage(i).getCOSObject(), i + 1);
@@ -271,10 +271,12 @@ public final class PdfComparison {
             new Difference(
                 Difference.Kind.TEXT,
                 Texts.of("verify.pdf_comparison.page", page),
-                page > carriedCount ? Texts.of("verify.pdf_comparison.no_such_page") : "a page",
+                page > carriedCount
+                    ? Texts.of("verify.pdf_comparison.no_such_page")
+                    : Texts.of("verify.pdf_comparison.a_page"),
                 page > recomputedCount
                     ? Texts.of("verify.pdf_comparison.no_such_page")
-                    : "a page"));
+                    : Texts.of("verify.pdf_comparison.a_page")));
       } else if (pages.contains(page)) {
         lines(page, one.lines(page), other.lines(page));
       }
@@ -284,8 +286,8 @@ public final class PdfComparison {
   private void lines(int page, List<String> one, List<String> other) {
     int reported = 0;
     for (int i = 0; i < Math.max(one.size(), other.size()) && reported < MAX_LINES; i++) {
-      String a = i < one.size() ? one.get(i) : "nothing";
-      String b = i < other.size() ? other.get(i) : "nothing";
+      String a = i < one.size() ? one.get(i) : Texts.of("verify.pdf_comparison.nothing");
+      String b = i < other.size() ? other.get(i) : Texts.of("verify.pdf_comparison.nothing");
       if (!a.equals(b)) {
         String place = Texts.of("verify.pdf_comparison.page_line", page, i + 1);
         texts.add(new Difference(Difference.Kind.TEXT, place, a, b));
@@ -334,12 +336,14 @@ public final class PdfComparison {
         return Texts.of("verify.pdf_object_text.array_of", array.size());
       }
       if (object instanceof COSStream) {
-        return "a stream";
+        return Texts.of("verify.pdf_object_text.a_stream");
       }
       if (object instanceof COSDictionary dictionary) {
         return Texts.of("verify.pdf_object_text.dictionary_of", dictionary.size());
       }
-      return object == COSNull.NULL ? "nothing" : String.valueOf(object);
+      return object == COSNull.NULL
+          ? Texts.of("verify.pdf_object_text.nothing")
+          : String.valueOf(object);
     }
   }
 }

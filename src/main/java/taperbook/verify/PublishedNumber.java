@@ -88,7 +88,8 @@ record PublishedNumber(
                 Texts.of(
                     "verify.published_number.version",
                     name,
-                    stated.getOrDefault("method_version", "unknown")));
+                    stated.getOrDefault(
+                        "method_version", Texts.of("verify.published_number.unknown"))));
   }
 
   /** Returns value and interval as printed, or why there is none. */
@@ -96,7 +97,7 @@ record PublishedNumber(
     Optional<String> withheld =
         Optional.ofNullable(stated.get("withheld")).filter(w -> !w.equals("null"));
     return withheld
-        .map(reason -> "withheld: " + reason)
+        .map(reason -> Texts.of("verify.published_number.withheld", reason))
         .orElseGet(
             () ->
                 Texts.of(

@@ -68,7 +68,7 @@ public final class ReportPdfReader {
       }
       return lines;
     } catch (RuntimeException | StackOverflowError e) {
-      throw new IOException("a damaged PDF", e);
+      throw new IOException(Texts.of("verify.common.damaged_pdf"), e);
     }
   }
 

@@ -18,7 +18,7 @@ record RowChange(String file, int lineBefore, int lineAfter, String before, Stri
    */
   public String words() {
     if (lineBefore == 0) {
-      return file + ":" + lineAfter + ": new, \u201c" + after + "\u201d";
+      return Texts.of("verify.row_change.new", file, lineAfter, after);
     }
     if (lineAfter == 0) {
       return Texts.of("verify.row_change.taken_away", file, lineBefore, before);

@@ -175,7 +175,8 @@ public final class PublishedFolder {
         Path place = folder.resolve(otherFiles);
         makeFolders(otherFiles);
         if (RegularFile.exists(place)) {
-          throw new FileSystemException(otherFiles, null, otherFiles + " is in both");
+          throw new FileSystemException(
+              otherFiles, null, Texts.of("project.published_folder.is_in_both", otherFiles));
         }
         move(old.resolve(otherFiles), place);
       }
@@ -195,7 +196,8 @@ public final class PublishedFolder {
       if (!RegularFile.exists(each)) {
         Files.createDirectory(each);
       } else if (!RegularFile.isFolder(each)) {
-        throw new FileSystemException(each.toString(), null, each + " is not a folder");
+        throw new FileSystemException(
+            each.toString(), null, Texts.of("project.published_folder.is_not_folder", each));
       }
     }
   }
@@ -298,7 +300,8 @@ public final class PublishedFolder {
         below |= file.startsWith(each + "/");
       }
       if (below || folders.contains(file)) {
-        throw new FileSystemException(file, null, folder.resolve(file) + " is in its way");
+        throw new FileSystemException(
+            file, null, Texts.of("project.published_folder.is_in_its_way", folder.resolve(file)));
       }
     }
   }

@@ -75,13 +75,13 @@ final class SortedTimes {
     LibraryRow least = all.get(0);
     LibraryRow next = all.get(1);
     List<String> sentences = new ArrayList<>();
-    sentences.add("Shortest: " + texts.named(least, ", ", id) + ".");
+    sentences.add(Texts.of("figure.sorted_times.shortest", texts.named(least, ", ", id)));
     Interval first = estimate(least).bounds();
     if (first.high() >= estimate(next).bounds().low()) {
       sentences.add(Texts.of("figure.sorted_times.interval_of_overlaps_with_it", texts.name(next)));
     }
     LibraryRow most = all.get(all.size() - 1);
-    sentences.add("Longest: " + texts.named(most, ", ", id) + ".");
+    sentences.add(Texts.of("figure.sorted_times.longest", texts.named(most, ", ", id)));
     if (shown.size() < all.size()) {
       sentences.add(
           Texts.of(

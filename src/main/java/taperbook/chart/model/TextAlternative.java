@@ -93,14 +93,23 @@ public final class TextAlternative {
   }
 
   private static String counted(Series series) {
-    String what = series.pen().marksReadings() ? "reading" : "point";
     int size = series.line().size();
-    return size == 1 ? "1 " + what : size + " " + what + "s";
+    if (series.pen().marksReadings()) {
+      return size == 1
+          ? Texts.of("figure.text_alternative.1_reading")
+          : Texts.of("figure.text_alternative.readings", size);
+    }
+    return size == 1
+        ? Texts.of("figure.text_alternative.1_point")
+        : Texts.of("figure.text_alternative.points", size);
   }
 
   private static String gaps(Series series) {
     int gaps = series.line().wideGaps();
-    String appearance = series.pen().isOneOfSeveral() ? "thin" : "dashed";
+    String appearance =
+        series.pen().isOneOfSeveral()
+            ? Texts.of("figure.text_alternative.thin")
+            : Texts.of("figure.text_alternative.dashed");
     return switch (gaps) {
       case 0 -> "";
       case 1 -> Texts.of("figure.text_alternative.1_join_spans_long_gap", appearance);

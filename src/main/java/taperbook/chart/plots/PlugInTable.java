@@ -79,10 +79,13 @@ final class PlugInTable implements Painting {
       List<String> cells = new ArrayList<>();
       for (WantedDistance distance : distances) {
         String id = RoadWishes.plugInId(from, distance);
-        cells.add(distance.words() + " " + figureText.full(id).orElse("withheld"));
+        cells.add(
+            distance.words()
+                + " "
+                + figureText.full(id).orElse(Texts.of("figure.plug_in_table.withheld")));
       }
-      words.append("From ").append(from).append(" %: ");
-      words.append(String.join(", ", cells)).append(". ");
+      words.append(Texts.of("figure.plug_in_table.from", from, String.join(", ", cells)));
+      words.append(' ');
     }
     return words.toString().strip();
   }

@@ -29,7 +29,10 @@ final class PowerOverSoc {
     PlotLine line = band.map(b -> read.within(PlotLine.computed(b, x -> x, y -> y))).orElse(read);
     PeakText peak = new PeakText(texts);
     SocMarks marks = new SocMarks(texts);
-    String at = "at " + texts.value("peak_reached_soc").orElseGet(() -> soc(line, line.peak()));
+    String at =
+        Texts.of(
+            "figure.power_over_soc.at",
+            texts.value("peak_reached_soc").orElseGet(() -> soc(line, line.peak())));
     Chart chart =
         new Chart(
             "power-over-soc",

@@ -103,9 +103,13 @@ final class TripTimeline implements Painting {
     for (TripLane lane : lanes) {
       words.append(lane.name()).append(": ").append(time(lane)).append(", ").append(stops(lane));
       for (TripLane.Stop stop : lane.stops()) {
-        words.append("; after ").append(figureText.minutes(stop.from())).append(" from ");
-        words.append(percent(stop.arrivalSoc())).append(" to ").append(percent(stop.unplugSoc()));
-        words.append(" in ").append(figureText.minutes(stop.to() - stop.plugged()));
+        words.append(
+            Texts.of(
+                "figure.trip_timeline.after_from_to_in",
+                figureText.minutes(stop.from()),
+                percent(stop.arrivalSoc()),
+                percent(stop.unplugSoc()),
+                figureText.minutes(stop.to() - stop.plugged())));
       }
       words.append(". ");
     }

@@ -61,7 +61,8 @@ public enum Grouping {
 
   /** Returns instructions for writing such a number unambiguously. */
   public static String remedy(String text) {
-    String mark = text.contains(",") ? "comma" : "point";
+    String mark =
+        text.contains(",") ? Texts.of("input.grouping.comma") : Texts.of("input.grouping.point");
     return Texts.of(
         "input.grouping.write_if_groups_thousands_0",
         text.replaceAll("[.,]", ""),

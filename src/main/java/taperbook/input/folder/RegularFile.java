@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.List;
+import taperbook.i18n.Texts;
 
 /**
  * The only access to the content of files in a project folder, which may be of any origin. Only
@@ -35,7 +36,8 @@ public final class RegularFile {
       // The file may have grown, and some file systems report no size.
       byte[] more = in.readNBytes((int) (max - read) + 1);
       if (read + (long) more.length > max) {
-        throw new FileSystemException(file.toString(), null, "it is larger than " + max + " bytes");
+        throw new FileSystemException(
+            file.toString(), null, Texts.of("input.regular_file.it_is_larger_than_bytes", max));
       }
       byte[] all =
           more.length > 0 || read < bytes.length ? Arrays.copyOf(bytes, read + more.length) : bytes;
@@ -55,7 +57,11 @@ public final class RegularFile {
         Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
     if (!seen.isRegularFile()) {
       throw new FileSystemException(
-          file.toString(), null, seen.isSymbolicLink() ? "it is a link" : "it is not a file");
+          file.toString(),
+          null,
+          seen.isSymbolicLink()
+              ? Texts.of("input.regular_file.it_is_link")
+              : Texts.of("input.regular_file.it_is_not_file"));
     }
     return Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS);
   }

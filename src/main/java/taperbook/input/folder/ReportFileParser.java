@@ -32,7 +32,11 @@ public final class ReportFileParser {
           open == lines.size()
               ? Texts.of("input.common.empty_file")
               : Quoted.of(lines.get(open).strip());
-      return broken(log, open == lines.size() ? 0 : open + 1, found, "open");
+      return broken(
+          log,
+          open == lines.size() ? 0 : open + 1,
+          found,
+          Texts.of("input.report_file_parser.open"));
     }
     FrontMatterParser frontMatter = new FrontMatterParser(log);
     int close = open + 1;
@@ -44,7 +48,7 @@ public final class ReportFileParser {
           log,
           open + 1,
           Texts.of("input.report_file_parser.front_matter_that_never_ends"),
-          "close");
+          Texts.of("input.report_file_parser.close"));
     }
     for (int i = open + 1; i < close; i++) {
       frontMatter.read(lines.get(i), i + 1);

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.input.cell.ClockFormat;
 import taperbook.input.cell.Column;
@@ -179,7 +180,7 @@ public final class MappedTable {
         Texts.of("input.mapped_table.one_column"),
         Texts.of(
             "input.mapped_table.write_number_of_one_that",
-            found.stream().map(i -> "#" + (i + 1)).collect(Collectors.joining(" or "))));
+            Joined.or(found.stream().map(i -> "#" + (i + 1)).toList())));
   }
 
   private void reportDuplicate(ColumnMap.Entry entry, ColumnMap.Entry other) {

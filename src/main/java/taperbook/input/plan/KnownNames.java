@@ -4,8 +4,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
@@ -24,17 +22,14 @@ final class KnownNames {
   /**
    * Sorts the names.
    *
-   * @param kind what they name, such as {@code session}
+   * @param kind what they name, as a text
+   * @param file name of the file that a folder of this kind needs; empty if there is none
    * @param started true for a name whose folder exists, even if it cannot be used
    */
-  KnownNames(String kind, Set<String> names, Predicate<String> started, ProblemLog log) {
+  KnownNames(
+      String kind, String file, Set<String> names, Predicate<String> started, ProblemLog log) {
     this.kind = kind;
-    this.file =
-        Stream.of(
-                kind.contains("session") ? "readings.csv" : "",
-                kind.contains("range test") ? "range-test.csv" : "")
-            .filter(f -> !f.isEmpty())
-            .collect(Collectors.joining(" or "));
+    this.file = file;
     this.names = new TreeSet<>(names);
     this.started = started;
     this.log = log;

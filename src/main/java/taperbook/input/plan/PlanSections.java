@@ -76,7 +76,9 @@ final class PlanSections {
             .flatMap(v -> choice(v, BASES, Suggestion.of(v.text(), BASES)))
             .flatMap(Basis::ofWords)
             .orElse(Basis.DRIVEN);
-    KnownNames templates = new KnownNames("template", knownTemplates, name -> false, log);
+    KnownNames templates =
+        new KnownNames(
+            Texts.of("input.plan_sections.template"), "", knownTemplates, name -> false, log);
     String template =
         frontMatter.value(ReportKey.TEMPLATE).flatMap(templates::find).orElse(usualTemplate);
     ReportPlan.Film film = new FilmParser(log).read(frontMatter.list(ReportKey.FILM));

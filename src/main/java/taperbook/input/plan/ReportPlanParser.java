@@ -9,6 +9,7 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.input.folder.ReportFile;
@@ -63,13 +64,29 @@ public final class ReportPlanParser {
 
   private ReportPlan.Subject subject(
       Set<String> knownSessions, Set<String> knownRangeTests, Predicate<String> started) {
-    KnownNames sessions = new KnownNames("session", knownSessions, started, log);
-    KnownNames rangeTests = new KnownNames("range test", knownRangeTests, started, log);
+    KnownNames sessions =
+        new KnownNames(
+            Texts.of("input.report_plan_parser.session"),
+            "readings.csv",
+            knownSessions,
+            started,
+            log);
+    KnownNames rangeTests =
+        new KnownNames(
+            Texts.of("input.report_plan_parser.range_test"),
+            "range-test.csv",
+            knownRangeTests,
+            started,
+            log);
     Set<String> all = new TreeSet<>(knownSessions);
     all.addAll(knownRangeTests);
     KnownNames either =
         new KnownNames(
-            Texts.of("input.report_plan_parser.session_or_range_test"), all, started, log);
+            Texts.of("input.report_plan_parser.session_or_range_test"),
+            Joined.or(List.of("readings.csv", "range-test.csv")),
+            all,
+            started,
+            log);
     String session = frontMatter.required(ReportKey.SESSION).flatMap(sessions::find).orElse("");
     List<FrontMatterValue> drives = frontMatter.list(ReportKey.RANGE_TEST);
     reportDuplicates(drives);

@@ -196,7 +196,10 @@ final class ChannelColumn {
       return fall;
     }
     String found =
-        plain(unit.fromBase(values[i - 1])) + "\" before \"" + plain(unit.fromBase(values[i]));
+        Texts.of(
+            "input.channel_column.before",
+            plain(unit.fromBase(values[i - 1])),
+            plain(unit.fromBase(values[i])));
     return new Fall(
         i - 1,
         readings.line(i - 1),

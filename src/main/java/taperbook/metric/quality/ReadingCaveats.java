@@ -2,7 +2,7 @@ package taperbook.metric.quality;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.recording.Recording;
@@ -38,7 +38,7 @@ final class ReadingCaveats {
   private static String words(AsRead looked) {
     return Texts.of(
         "metric.reading_caveats.in",
-        looked.channels().stream().map(Channel::columnName).collect(Collectors.joining(" and ")),
+        Joined.and(looked.channels().stream().map(Channel::columnName).toList()),
         looked.row());
   }
 }

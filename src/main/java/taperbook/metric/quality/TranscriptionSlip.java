@@ -117,12 +117,12 @@ final class TranscriptionSlip {
             .toList();
     return minutes.size() == 1
         ? Optional.of(
-            clock(second + minutes.get(0))
-                + ": "
-                + (Math.abs(minutes.get(0)) > 60
+            Texts.of(
+                "metric.transcription_slip.off",
+                clock(second + minutes.get(0)),
+                Math.abs(minutes.get(0)) > 60
                     ? Texts.of("metric.transcription_slip.ten_minutes")
-                    : "a minute")
-                + " off?")
+                    : Texts.of("metric.transcription_slip.a_minute")))
         : Optional.empty();
   }
 

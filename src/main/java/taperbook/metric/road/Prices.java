@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Message;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
@@ -32,7 +33,7 @@ final class Prices {
       return Optional.of(Message.of("metric.prices.no_price_is_stated"));
     }
     return currencies.size() > 1
-        ? Optional.of(Message.of("metric.prices.prices_are_in", String.join(" and ", currencies)))
+        ? Optional.of(Message.of("metric.prices.prices_are_in", Joined.and(currencies)))
         : Optional.empty();
   }
 

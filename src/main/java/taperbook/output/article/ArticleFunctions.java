@@ -17,6 +17,7 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.Quoted;
 import taperbook.diagnostics.SourceLocation;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.result.Numbers;
@@ -115,8 +116,8 @@ final class ArticleFunctions {
     if (texts.isEmpty() || texts.size() != arguments.size() || texts.size() > most) {
       throw new TemplateModelException(
           most == 1
-              ? "one name in quotes is expected in the brackets"
-              : "a name in quotes, and perhaps a session in quotes, is expected in the brackets");
+              ? Texts.of("article.article_functions.one_name_in_quotes_is")
+              : Texts.of("article.article_functions.name_in_quotes_and_perhaps"));
     }
     return texts;
   }
@@ -126,7 +127,7 @@ final class ArticleFunctions {
     Optional<Numbers> main = source.numbersOf(source.mainSession());
     if (main.isEmpty()) {
       throw new TemplateModelException(
-          "in a library the session is expected in quotes behind the id");
+          Texts.of("article.article_functions.in_library_session_is_expected"));
     }
     return main;
   }
@@ -181,7 +182,7 @@ final class ArticleFunctions {
         expected,
         near.isEmpty()
             ? advice(code, known)
-            : Texts.of("article.article_functions.write", String.join(" or ", near)));
+            : Texts.of("article.article_functions.write", Joined.or(near)));
   }
 
   private static String advice(ProblemCode code, List<String> known) {

@@ -122,7 +122,9 @@ final class ArticleMarkdown {
     String text = html.toString().strip();
     for (String figure : figures) {
       // A chart inside a list or a quotation cannot be shown there, so it is named.
-      text = text.replace(ArticleText.token(figure), "(see the chart " + figure + ")");
+      text =
+          text.replace(
+              ArticleText.token(figure), Texts.of("article.article_markdown.see_chart", figure));
     }
     if (!text.isEmpty()) {
       parts.add(new ArticlePart(text, ""));

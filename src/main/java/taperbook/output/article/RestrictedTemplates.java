@@ -8,6 +8,7 @@ import freemarker.core.TemplateClassResolver;
 import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
 import freemarker.template.SimpleObjectWrapper;
+import freemarker.template.SimpleScalar;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
@@ -51,6 +52,7 @@ public final class RestrictedTemplates {
     this.configuration = restricted();
     configuration.setTemplateLoader(loader);
     configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+    configuration.setSharedVariable("language", new SimpleScalar(Texts.of("page.language")));
   }
 
   /** Returns a configuration that exposes nothing but the model. */

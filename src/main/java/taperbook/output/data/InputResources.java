@@ -32,8 +32,8 @@ final class InputResources {
           Map.entry(
               "energy added", Texts.of("data.input_resources.energy_added_since_plugging_in")),
           Map.entry("battery temperature", Texts.of("data.input_resources.temperature_of_battery")),
-          Map.entry("voltage", "Voltage"),
-          Map.entry("current", "Current"),
+          Map.entry("voltage", Texts.of("data.input_resources.voltage")),
+          Map.entry("current", Texts.of("data.input_resources.current")),
           Map.entry(
               "station energy",
               Texts.of("data.input_resources.energy_delivered_since_plugging_in")),
@@ -74,7 +74,7 @@ final class InputResources {
     }
     InputFile copy = new InputFile("data/" + folder + "/" + file, table.file().bytes());
     return new TableResource(
-        TITLES.getOrDefault(file, "Table ") + folder,
+        TITLES.getOrDefault(file, Texts.of("data.input_resources.table")) + folder,
         copy.withoutContent(),
         Optional.of(copy),
         table.encoding(),

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
@@ -74,7 +75,7 @@ public final class LinkedData {
     json.writeStringField("headline", heading.title());
     common(json, "author");
     json.writeStringField("description", description);
-    json.writeStringField("inLanguage", "en");
+    json.writeStringField("inLanguage", Texts.of("page.language"));
     json.writeObjectFieldStart("about");
     json.writeStringField("@type", "Vehicle");
     json.writeStringField("name", result.main().session().vehicle());

@@ -58,11 +58,11 @@ final class RankingTables {
     String ranks =
         place.from() == place.to()
             ? "" + place.from()
-            : place.from() + "\u00a0to\u00a0" + place.to();
+            : Texts.of("page.ranking_tables.to", place.from(), place.to());
     row.put("conditions", first ? ranking.conditions() : "");
     row.put("vehicle", place.vehicle());
     row.put("sessions", "" + place.sessions());
-    row.put("rank", ranks + "\u00a0of\u00a0" + ranking.places().size());
+    row.put("rank", Texts.of("page.ranking_tables.of", ranks, ranking.places().size()));
     row.put("value", formatter.value(place.mean(), Unit.SECOND));
     row.put("range", formatter.range(place.mean().bounds(), Unit.SECOND));
     for (String id : LibraryPlan.DAY_IDS.subList(1, LibraryPlan.DAY_IDS.size())) {

@@ -56,7 +56,7 @@ final class PdfFinish {
     PDMetadata metadata = new PDMetadata(document);
     metadata.importXMPMetadata(XmpPacket.bytes(heading));
     catalog.setMetadata(metadata);
-    catalog.setLanguage("en");
+    catalog.setLanguage(Texts.of("page.language"));
     setColorProfile(catalog);
     if (catalog.getDocumentOutline() != null) {
       catalog.setPageMode(PageMode.USE_OUTLINES);

@@ -55,9 +55,11 @@ public final class FilmScript {
     ReportPlan.Heading heading = result.plan().heading();
     lines.add("# " + Texts.of("film.script", PlainMarkdown.of(heading.title())));
     lines.add("");
-    String author =
-        heading.author().isEmpty() ? "" : "By " + PlainMarkdown.of(heading.author()) + ", ";
-    lines.add(author + NumberFormatter.date(day) + ".");
+    String date = NumberFormatter.date(day) + ".";
+    lines.add(
+        heading.author().isEmpty()
+            ? date
+            : Texts.of("page.film_script.by", PlainMarkdown.of(heading.author()), date));
     lines.add("");
     lines.add(
         Texts.of(

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import taperbook.i18n.Texts;
 import taperbook.output.article.PlainMarkdown;
+import taperbook.plan.Basis;
 
 /**
  * Writes {@code share/summary.md}: the answer, the most severe caveats, the numbers of the first
@@ -80,7 +81,12 @@ public final class SummaryText {
   private static String number(Map<String, Object> number) {
     String basis = text(number, "basis");
     String label = text(number, "label");
-    boolean named = !basis.endsWith(" basis") || label.contains(basis.replace(" basis", ""));
+    boolean named =
+        Arrays.stream(Basis.values())
+            .noneMatch(
+                b ->
+                    basis.equals(Texts.of("page.number_views.basis", b.words()))
+                        && !label.contains(b.words()));
     return Texts.of(
         "share.number",
         named ? label : label + ", " + basis,

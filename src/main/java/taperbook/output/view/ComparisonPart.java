@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import taperbook.format.DifferenceFormat;
 import taperbook.format.NumberFormatter;
 import taperbook.format.PairText;
 import taperbook.format.RunText;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
@@ -59,9 +59,12 @@ final class ComparisonPart {
     map.put("alike", sameStart());
     map.put("runs", present ? RunText.ofComparison(result.runs().spread()) : "");
     boolean single = result.runs().spread().known() == Runs.Known.NOT_MEASURED;
-    map.put("mark", single ? Texts.of("page.comparison_part.best_run") : "best");
+    map.put(
+        "mark",
+        single ? Texts.of("page.comparison_part.best_run") : Texts.of("page.comparison_part.best"));
     map.put("inShort", present ? RunText.inShort(result.runs().spread()) : "");
     map.put("unmarked", present ? new ComparisonCaution(result).sentences() : List.of());
+    map.put("notKnown", Texts.of("page.common.not_known"));
     map.put("conditions", present ? apart.conditions() : List.of());
     map.put("caveats", present ? apart.caveats() : List.of());
     return map;
@@ -231,9 +234,7 @@ final class ComparisonPart {
         : Texts.of(
             "page.comparison_part.found_anew_they_would_be",
             sentence,
-            frozen.current().stream()
-                .map(ComparisonPart::edges)
-                .collect(Collectors.joining(" and ")));
+            Joined.and(frozen.current().stream().map(ComparisonPart::edges).toList()));
   }
 
   /** Describes the effect of the cut on a session's time for the first distance. */

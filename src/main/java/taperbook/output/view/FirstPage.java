@@ -111,7 +111,13 @@ final class FirstPage {
             .flatMap(
                 i ->
                     of(GRAVEST, sessions.get(i).caveats())
-                        .map(c -> new Mind(i == 0 ? "" : "of " + names.inSentence(i) + ": ", c)));
+                        .map(
+                            c ->
+                                new Mind(
+                                    i == 0
+                                        ? ""
+                                        : Texts.of("page.first_page.of", names.inSentence(i)),
+                                    c)));
     Stream<Mind> less = of(LESS, result.main().caveats()).map(c -> new Mind("", c));
     return Stream.concat(severe, less).toList();
   }

@@ -58,6 +58,8 @@ final class NumberViews {
     view.put("range", formatter.range(number));
     view.put("between", formatter.between(number).orElse(""));
     view.put("spread", formatter.spread(number).orElse(""));
+    view.put("exact", formatter.range(number).equals(Texts.of("wording.exact")));
+    view.put("bounds", number.outcome().fold(m -> m.coverage() == 1, w -> false));
     view.put("basis", basis(number.metric().basis()));
     view.put("session", number.origin().session());
     view.put("rows", RowRuns.words(number.origin().rows()));
@@ -110,6 +112,8 @@ final class NumberViews {
     view.put("id", id);
     view.put("present", false);
     view.put("measured", false);
+    view.put("exact", false);
+    view.put("bounds", false);
     for (String part :
         List.of(
             "anchor",
@@ -143,7 +147,7 @@ final class NumberViews {
 
   private static String coverage(Outcome.Measured measured) {
     return measured.coverage() == 1
-        ? "bounds"
+        ? Texts.of("page.number_views.bounds")
         : Texts.of("page.number_views.coverage", share(measured.coverage()));
   }
 

@@ -188,7 +188,7 @@ public final class PageModel {
           contribution.source().words(),
           "share",
           contribution.share() < 0.005
-              ? "under 1\u00a0%"
+              ? Texts.of("page.page_model.under_1")
               : NumberViews.share(contribution.share()));
     }
   }

@@ -79,7 +79,7 @@ final class RangeBasis {
               numbers(id + "speed", id + "consumption", id + "range")));
       uses.add(
           averaged.contains(test)
-              ? "averaged"
+              ? Texts.of("page.range_basis.averaged")
               : unused.contains(test)
                   ? Texts.of("page.range_basis.not_used")
                   : Texts.of("page.range_basis.over_speed"));

@@ -67,8 +67,16 @@ public record CommandContext(
         true);
   }
 
+  /** Returns a hash of everything that a report depends on: inputs, templates, and the program. */
   String fingerprint(List<InputHash> inputs) {
-    return Fingerprint.of(inputs, templates, program, madeDate);
+    StringBuilder all = new StringBuilder();
+    all.append(program.content()).append('\n').append(madeDate.fingerprint()).append('\n');
+    List<InputHash> files = new ArrayList<>(inputs);
+    templates.files().forEach(file -> files.add(file.withoutContent()));
+    for (InputHash file : files) {
+      all.append(file.path()).append(' ').append(file.sha256()).append('\n');
+    }
+    return new InputFile("", all.toString().getBytes(StandardCharsets.UTF_8)).sha256();
   }
 
   /** Returns the build of the report with this name, or all problems of its front matter. */
@@ -118,25 +126,5 @@ public record CommandContext(
   /** Returns the requested names, or those of all reports if none is requested. */
   public List<String> requestedReports(Request request) {
     return request.names().isEmpty() ? project.reportNames() : request.names();
-  }
-
-  /** A hash of everything that a report depends on: its inputs, templates, and the program. */
-  private static final class Fingerprint {
-    private Fingerprint() {}
-
-    static String of(
-        List<InputHash> inputs,
-        ProjectTemplates templates,
-        BuildInfo program,
-        ReportDate madeDate) {
-      StringBuilder all = new StringBuilder();
-      all.append(program.content()).append('\n').append(madeDate.fingerprint()).append('\n');
-      List<InputHash> files = new ArrayList<>(inputs);
-      templates.files().forEach(file -> files.add(file.withoutContent()));
-      for (InputHash file : files) {
-        all.append(file.path()).append(' ').append(file.sha256()).append('\n');
-      }
-      return new InputFile("", all.toString().getBytes(StandardCharsets.UTF_8)).sha256();
-    }
   }
 }

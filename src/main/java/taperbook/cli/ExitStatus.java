@@ -1,6 +1,5 @@
 package taperbook.cli;
 
-import java.util.Locale;
 import taperbook.i18n.Texts;
 
 /** Exit statuses of a command. */
@@ -23,6 +22,6 @@ public enum ExitStatus {
 
   /** Returns a short description. */
   public String meaning() {
-    return Texts.of("exit." + name().toLowerCase(Locale.ROOT) + ".meaning");
+    return Texts.ofConstant("exit", this, "meaning");
   }
 }

@@ -2,7 +2,6 @@ package taperbook.cli;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import taperbook.i18n.Texts;
 import taperbook.plan.Paper;
@@ -84,6 +83,6 @@ public enum Option {
 
   /** Returns the description of the option. */
   public String meaning() {
-    return Texts.of("option." + name().toLowerCase(Locale.ROOT) + ".meaning");
+    return Texts.ofConstant("option", this, "meaning");
   }
 }

@@ -79,7 +79,7 @@ public enum ProblemCode {
 
   /** Returns a one-sentence description of the problem. */
   public String meaning() {
-    return Texts.of("problem." + name().toLowerCase(Locale.ROOT) + ".meaning");
+    return Texts.ofConstant("problem", this, "meaning");
   }
 
   /** Returns the severity of problems of this kind. */

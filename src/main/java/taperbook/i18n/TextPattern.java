@@ -2,6 +2,7 @@ package taperbook.i18n;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param valueCount the number of different values
  */
 record TextPattern(String key, List<String> texts, List<Integer> places, int valueCount) {
+  private static final Pattern NUMBER = Pattern.compile("0|[1-9][0-9]?");
+
   TextPattern {
     texts = List.copyOf(texts);
     places = List.copyOf(places);
@@ -52,7 +55,7 @@ record TextPattern(String key, List<String> texts, List<Integer> places, int val
 
   private static int number(String key, String written, int open, int close) {
     String digits = close > open ? written.substring(open + 1, close) : "";
-    if (!digits.matches("0|[1-9][0-9]?")) {
+    if (!NUMBER.matcher(digits).matches()) {
       throw wrongBraces(key, written);
     }
     return Integer.parseInt(digits);

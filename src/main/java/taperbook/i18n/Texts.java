@@ -6,6 +6,7 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
@@ -71,6 +72,17 @@ public final class Texts {
     String group = dot < 0 ? key : key.substring(0, dot);
     String file = FILES.getOrDefault(group, "labels");
     return LOADED.computeIfAbsent(file, Texts::load).text(key, values);
+  }
+
+  /**
+   * Returns a text of an enum constant, whose key is made from the constant's name.
+   *
+   * @param group the group of the key, such as {@code method}
+   * @param part what the text is of the constant, such as {@code title}
+   * @throws IllegalStateException if there is no such text
+   */
+  public static String ofConstant(String group, Enum<?> constant, String part) {
+    return of(group + "." + constant.name().toLowerCase(Locale.ROOT) + "." + part);
   }
 
   /**

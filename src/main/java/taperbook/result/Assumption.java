@@ -1,6 +1,5 @@
 package taperbook.result;
 
-import java.util.Locale;
 import taperbook.i18n.Texts;
 
 /**
@@ -72,11 +71,11 @@ public enum Assumption {
 
   /** Returns the assumption as a full sentence. */
   public String sentence() {
-    return Texts.of("assumption." + name().toLowerCase(Locale.ROOT) + ".sentence");
+    return Texts.ofConstant("assumption", this, "sentence");
   }
 
   /** Returns the source of the assumption. */
   public String source() {
-    return Texts.of("assumption." + name().toLowerCase(Locale.ROOT) + ".source");
+    return Texts.ofConstant("assumption", this, "source");
   }
 }

@@ -341,12 +341,12 @@ public enum Method {
 
   /** Returns the method's heading. */
   public String title() {
-    return Texts.of("method." + name().toLowerCase(Locale.ROOT) + ".title");
+    return Texts.ofConstant("method", this, "title");
   }
 
   /** Returns the definition in full sentences. */
   public String definition() {
-    return Texts.of("method." + name().toLowerCase(Locale.ROOT) + ".definition");
+    return Texts.ofConstant("method", this, "definition");
   }
 
   /**
@@ -355,7 +355,7 @@ public enum Method {
    * time.
    */
   public String formula() {
-    return Texts.of("method." + name().toLowerCase(Locale.ROOT) + ".formula");
+    return Texts.ofConstant("method", this, "formula");
   }
 
   /** Returns the assumptions of the method. */

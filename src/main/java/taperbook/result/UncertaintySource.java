@@ -1,6 +1,5 @@
 package taperbook.result;
 
-import java.util.Locale;
 import taperbook.i18n.Texts;
 
 /** Sources of uncertainty of a session or a drive, with advice on how to reduce them. */
@@ -32,11 +31,11 @@ public enum UncertaintySource {
 
   /** Returns the name of the source, for use in a table. */
   public String words() {
-    return Texts.of("uncertainty." + name().toLowerCase(Locale.ROOT) + ".words");
+    return Texts.ofConstant("uncertainty", this, "words");
   }
 
   /** Returns an instruction that reduces the uncertainty next time. */
   public String advice() {
-    return Texts.of("uncertainty." + name().toLowerCase(Locale.ROOT) + ".advice");
+    return Texts.ofConstant("uncertainty", this, "advice");
   }
 }

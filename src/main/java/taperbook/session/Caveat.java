@@ -1,7 +1,6 @@
 package taperbook.session;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -67,7 +66,7 @@ public record Caveat(Kind kind, Message fact, Optional<Message> meaning) {
 
     /** Returns the heading of the topic. */
     public String title() {
-      return Texts.of("topic." + name().toLowerCase(Locale.ROOT) + ".title");
+      return Texts.ofConstant("topic", this, "title");
     }
   }
 
@@ -141,7 +140,7 @@ public record Caveat(Kind kind, Message fact, Optional<Message> meaning) {
 
     /** Returns the heading of the kind. */
     public String title() {
-      return Texts.of("caveat." + name().toLowerCase(Locale.ROOT) + ".title");
+      return Texts.ofConstant("caveat", this, "title");
     }
 
     /**

@@ -1,6 +1,5 @@
 package taperbook.session;
 
-import java.util.Locale;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Quantity;
 
@@ -36,6 +35,6 @@ public enum Channel {
 
   /** Describes what a tester enters in the column, as a sentence. */
   public String explanation() {
-    return Texts.of("channel." + name().toLowerCase(Locale.ROOT) + ".explanation");
+    return Texts.ofConstant("channel", this, "explanation");
   }
 }

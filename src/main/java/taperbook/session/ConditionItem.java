@@ -1,6 +1,5 @@
 package taperbook.session;
 
-import java.util.Locale;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Quantity;
 
@@ -71,6 +70,6 @@ public enum ConditionItem implements Item {
 
   @Override
   public String explanation() {
-    return Texts.of("condition." + name().toLowerCase(Locale.ROOT) + ".explanation");
+    return Texts.ofConstant("condition", this, "explanation");
   }
 }

@@ -1,6 +1,5 @@
 package taperbook.session;
 
-import java.util.Locale;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Quantity;
 
@@ -65,6 +64,6 @@ public enum RangeItem implements Item {
 
   @Override
   public String explanation() {
-    return Texts.of("range." + name().toLowerCase(Locale.ROOT) + ".explanation");
+    return Texts.ofConstant("range", this, "explanation");
   }
 }

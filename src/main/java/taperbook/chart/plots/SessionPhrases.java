@@ -6,6 +6,7 @@ import java.util.Optional;
 import taperbook.chart.model.Axis;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.plots.Lineup.Member;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 
 /** Phrases about several sessions. */
@@ -17,10 +18,7 @@ final class SessionPhrases {
     int last = words.size() - 1;
     return last < 1
         ? String.join("", words)
-        : Texts.of(
-            "figure.session_phrases.and",
-            String.join(", ", words.subList(0, last)),
-            words.get(last));
+        : Joined.and(List.of(String.join(", ", words.subList(0, last)), words.get(last)));
   }
 
   /** Describes an axis with its range. */

@@ -1,6 +1,5 @@
 package taperbook.input.plan;
 
-import java.util.Locale;
 import taperbook.i18n.Texts;
 
 /** The keys of a report's front matter. */
@@ -45,7 +44,7 @@ public enum ReportKey {
 
   /** Returns the description of its value. */
   public String meaning() {
-    return Texts.of("key." + name().toLowerCase(Locale.ROOT) + ".meaning");
+    return Texts.ofConstant("key", this, "meaning");
   }
 
   /** Returns an example of its value. */

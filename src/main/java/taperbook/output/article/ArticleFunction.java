@@ -1,6 +1,5 @@
 package taperbook.output.article;
 
-import java.util.Locale;
 import taperbook.i18n.Texts;
 
 /** A function that an article can call. */
@@ -35,6 +34,6 @@ public enum ArticleFunction {
 
   /** Describes its output. */
   public String meaning() {
-    return Texts.of("function." + name().toLowerCase(Locale.ROOT) + ".meaning");
+    return Texts.ofConstant("function", this, "meaning");
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
@@ -92,10 +93,7 @@ final class FirstPage {
             .map(f -> FactTexts.value(f, formatter));
     Optional<String> air =
         test.facts().known(RangeItem.AMBIENT_TEMPERATURE).map(f -> FactTexts.value(f, formatter));
-    return Stream.of(speed, air)
-        .flatMap(Optional::stream)
-        .reduce((a, b) -> Texts.of("page.first_page.and", a, b))
-        .orElse("");
+    return Joined.and(Stream.of(speed, air).flatMap(Optional::stream).toList());
   }
 
   /**
